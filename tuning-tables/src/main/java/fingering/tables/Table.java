@@ -1,0 +1,82 @@
+package fingering.tables;
+
+import com.google.common.base.Splitter;
+import com.google.common.collect.ImmutableList;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/**
+ * A table of facts: one row a fact, its fields parted by {@code |}, its last field the source.
+ * Blank lines and what follows {@code #} at the start of a line are not read.
+ */
+record Table(String name, ImmutableList<Row> rows) {
+  private static final Splitter FIELDS = Splitter.on('|').trimResults();
+
+  /** One row, with the line it stands on. */
+  record Row(String table, int line, ImmutableList<String> fields) {
+    String text(int field) {
+      String value = fields.get(field);
+      if (value.isEmpty()) {
+        throw bad("field " + (field + 1) + " is empty");
+      }
+      return value;
+    }
+
+    int integer(int field) {
+      try {
+        return Integer.parseInt(text(field));
+      } catch (NumberFormatException e) {
+        throw bad("'" + text(field) + "' is not a whole number");
+      }
+    }
+
+    double millimetres(int field) {
+      try {
+        double value = Double.parseDouble(text(field));
+        if (value > 0 && value < 10_000) {
+          return value;
+        }
+      } catch (NumberFormatException e) {
+        // told below, with the other values that are no length
+      }
+      throw bad("'" + text(field) + "' is not a length in millimetres");
+    }
+
+    BadTableException bad(String complaint) {
+      return new BadTableException(table, line, complaint);
+    }
+  }
+
+  /** Reads the table of that name that lies beside this class. */
+  static Table read(String name, int fields) {
+    try (InputStream in = Table.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IllegalStateException("the table " + name + " is missing from the library");
+      }
+      return parse(name, new String(in.readAllBytes(), StandardCharsets.UTF_8), fields);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static Table parse(String name, String text, int fields) {
+    ImmutableList.Builder<Row> rows = ImmutableList.builder();
+    int number = 0;
+    for (String line : text.lines().toList()) {
+      number++;
+      if (line.isBlank() || line.startsWith("#")) {
+        continue;
+      }
+      List<String> values = FIELDS.splitToList(line);
+      if (values.size() != fields) {
+        throw new BadTableException(
+            name, number, values.size() + " fields where " + fields + " belong");
+      }
+      rows.add(new Row(name, number, ImmutableList.copyOf(values)));
+    }
+    return new Table(name, rows.build());
+  }
+}

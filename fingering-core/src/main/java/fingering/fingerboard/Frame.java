@@ -1,0 +1,45 @@
+package fingering.fingerboard;
+
+import fingering.tables.Position;
+
+/**
+ * A hand frame: where the hand stands, at rest, before any finger stretches or draws back.
+ *
+ * @param index index among the frames of its hand, from 0
+ * @param position the position's name
+ * @param first place of the first finger of the hand at rest, in semitones above the open string
+ * @param firstMillimetres the same place in millimetres from the nut
+ * @param lowest place of the lowest finger as the frame is shaped, in semitones
+ * @param highest place of the highest finger as the frame is shaped, in semitones
+ * @param shape whether the hand is closed or extended
+ */
+public record Frame(
+    int index,
+    Position position,
+    double first,
+    double firstMillimetres,
+    double lowest,
+    double highest,
+    Shape shape) {
+
+  /** The shape of the hand in its frame; only the cello's hand opens as a whole. */
+  public enum Shape {
+    /** The hand as it falls. */
+    CLOSED,
+    /** The first finger reaches back, the others stay. */
+    EXTENDED_BACK,
+    /** The second to fourth finger and the thumb move forward, the first stays. */
+    EXTENDED_FORWARD
+  }
+
+  /**
+   * Whether the hand has to shift to come from this frame into the other. Opening or closing the
+   * hand on a finger that stays is no shift.
+   */
+  public boolean shiftsTo(Frame other) {
+    return index != other.index
+        && first != other.first
+        && lowest != other.lowest
+        && highest != other.highest;
+  }
+}

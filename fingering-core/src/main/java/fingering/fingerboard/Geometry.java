@@ -1,0 +1,18 @@
+package fingering.fingerboard;
+
+/** Distances along a string in equal temperament. */
+public final class Geometry {
+  private Geometry() {}
+
+  /**
+   * Distance of a stopped note from the nut: L(1 − 2^(−n/12)), since halving a string raises it an
+   * octave and twelve equal semitones fill one.
+   *
+   * @param stringLength length of the open string in millimetres
+   * @param semitones semitones above the open string; fractions are places between
+   * @return millimetres from the nut
+   */
+  public static double fromNut(double stringLength, double semitones) {
+    return stringLength * (1 - Math.pow(2, -semitones / 12));
+  }
+}

@@ -1,0 +1,39 @@
+package fingering.fingerboard;
+
+import com.google.common.collect.ImmutableList;
+
+/**
+ * What the left hand holds at one moment: a placement for each sounding note, all in one frame.
+ *
+ * @param placements the placements, in the order of the notes, lowest note first
+ * @param frame the frame of the hand
+ * @param divided true where no hand can hold these notes together, so that they are fingered as if
+ *     each were alone (broken, or divided between players)
+ */
+public record Grip(ImmutableList<Placement> placements, Frame frame, boolean divided) {
+
+  /** The grip of a single note. */
+  public static Grip of(Placement placement) {
+    return new Grip(ImmutableList.of(placement), placement.frame(), false);
+  }
+
+  /** The placement of the highest note, which carries the line. */
+  public Placement top() {
+    return placements.get(placements.size() - 1);
+  }
+
+  /** Millimetres from the nut to the first finger of the hand at rest. */
+  public double firstFinger() {
+    return frame.firstMillimetres();
+  }
+
+  /** Whether no finger stops a string. */
+  public boolean open() {
+    for (int i = 0; i < placements.size(); i++) {
+      if (!placements.get(i).open()) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

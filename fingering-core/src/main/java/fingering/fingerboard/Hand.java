@@ -1,0 +1,17 @@
+package fingering.fingerboard;
+
+import com.google.common.collect.ImmutableList;
+import fingering.tables.OpenString;
+import fingering.tables.Pitch;
+
+/** A school of the left hand: the frames there are, and what each finger can stop in them. */
+interface Hand {
+  /** The frames, from the nut upward. */
+  ImmutableList<Frame> frames();
+
+  /** The stopped placements of a sounding pitch on a string; empty where it cannot be stopped. */
+  ImmutableList<Placement> stopped(OpenString string, Pitch pitch);
+
+  /** Whether two stopped placements of one frame can be held together on neighbouring strings. */
+  boolean together(Placement lower, Placement higher);
+}

@@ -1,0 +1,163 @@
+package fingering.fingerboard;
+
+import com.google.common.collect.ImmutableList;
+import fingering.tables.Instrument;
+import fingering.tables.OpenString;
+import fingering.tables.Pitch;
+import fingering.tables.Position;
+
+/**
+ * The hand of violin and viola: a finger takes a letter. In 1st position the first finger has the
+ * next letter above the open string, in 3rd the third; low and high belong to the same position. In
+ * half position the second finger has the letter that the first has in 1st.
+ *
+ * <p>A letter lies on average 12/7 of a semitone above its neighbour; around that centre a finger
+ * moves low and high. Names follow the frame, so a place that is only spelled otherwise stays in
+ * it.
+ */
+final class ViolinHand implements Hand {
+  /** Semitones a letter spans on average: seven letters to an octave of twelve semitones. */
+  private static final double LETTER = 12.0 / 7;
+
+  /** How far from its centre a finger may lie when the letter agrees: every single alteration. */
+  private static final double SPELLED = 1.75;
+
+  /** How far from its centre a finger may lie when the note is spelled with the next letter. */
+  private static final double RESPELLED = 1.3;
+
+  /** How far the fourth finger may reach up, or the first draw back, in semitones. */
+  private static final double EXTENSION = 4.6;
+
+  /** A finger lies easily this far from its centre, in semitones. */
+  private static final double EASY = 0.9;
+
+  /** The fourth finger, the shortest, lies easily only this far above its centre. */
+  private static final double EASY_FOURTH = 0.3;
+
+  /** Millimetres between first and fourth finger of a medium hand (common practice, no source). */
+  static final double MEDIUM_REACH = 105;
+
+  /** Shares of the reach between two fingers, by how many fingers lie apart. */
+  private static final double[] SHARE = {0, 0.55, 0.8, 1};
+
+  /** The last semitone over the fingerboard: two octaves and a tone above the open string. */
+  private static final int FINGERBOARD_END = 26;
+
+  private static final int HIGHEST_POSITION = 13;
+
+  private final double stringLength;
+  private final double reach;
+  private final ImmutableList<Frame> frames;
+
+  ViolinHand(Instrument instrument) {
+    stringLength = instrument.stringLength();
+    reach = MEDIUM_REACH;
+    ImmutableList.Builder<Frame> all = ImmutableList.builder();
+    for (int p = 0; p <= HIGHEST_POSITION; p++) {
+      double first = centre(p, 1);
+      Position position = p == 0 ? Position.HALF : Position.of(p);
+      all.add(
+          new Frame(
+              p,
+              position,
+              first,
+              Geometry.fromNut(stringLength, first),
+              first,
+              centre(p, 4),
+              Frame.Shape.CLOSED));
+    }
+    frames = all.build();
+  }
+
+  @Override
+  public ImmutableList<Frame> frames() {
+    return frames;
+  }
+
+  /** Centre of a finger in a position, in semitones above the open string. */
+  private static double centre(int position, int finger) {
+    int letters = position + finger - 1;
+    // In half position the first finger lies a semitone above the open string, never on it.
+    return letters == 0 ? 1 : LETTER * letters;
+  }
+
+  @Override
+  public ImmutableList<Placement> stopped(OpenString string, Pitch pitch) {
+    int semitones = pitch.midi() - string.pitch().midi();
+    if (semitones < 1 || semitones > FINGERBOARD_END) {
+      return ImmutableList.of();
+    }
+    int letters = pitch.letterNumber() - string.pitch().letterNumber();
+    ImmutableList.Builder<Placement> found = ImmutableList.builder();
+    for (Frame frame : frames) {
+      for (int finger = 1; finger <= 4; finger++) {
+        int expected = frame.index() + finger - 1;
+        double off = semitones - centre(frame.index(), finger);
+        boolean spelled = letters == expected || expected == 0;
+        if (fits(frame, finger, semitones, letters - expected, off)) {
+          found.add(
+              new Placement(
+                  string.number(),
+                  Finger.of(finger),
+                  semitones,
+                  frame,
+                  Geometry.fromNut(stringLength, semitones),
+                  stretch(frame, finger, semitones, off),
+                  !spelled));
+        }
+      }
+    }
+    return found.build();
+  }
+
+  private boolean fits(Frame frame, int finger, int semitones, int lettersOff, double off) {
+    boolean half = frame.position().equals(Position.HALF);
+    if (half && finger == 1) {
+      return semitones == 1;
+    }
+    if (lettersOff == 0 && Math.abs(off) <= (half ? RESPELLED : SPELLED)) {
+      return true;
+    }
+    if (Math.abs(lettersOff) <= 1 && Math.abs(off) <= (half ? 0.6 : RESPELLED)) {
+      return true;
+    }
+    if (finger == 4 && off > 0 && off <= EXTENSION && lettersOff >= 0) {
+      return span(frame.first(), semitones) <= reach;
+    }
+    return finger == 1
+        && off < 0
+        && -off <= EXTENSION
+        && lettersOff <= 0
+        && span(semitones, frame.highest()) <= reach;
+  }
+
+  private double span(double low, double high) {
+    return Geometry.fromNut(stringLength, high) - Geometry.fromNut(stringLength, low);
+  }
+
+  private double stretch(Frame frame, int finger, int semitones, double off) {
+    double centre = centre(frame.index(), finger);
+    double easyAbove = finger == 4 ? EASY_FOURTH : EASY;
+    if (off > easyAbove) {
+      return span(centre + easyAbove, semitones);
+    }
+    if (off < -EASY) {
+      return span(semitones, centre - EASY);
+    }
+    return 0;
+  }
+
+  @Override
+  public boolean together(Placement a, Placement b) {
+    if (a.finger() == b.finger()) {
+      // One finger across two strings stops a fifth, the same place on both.
+      return a.semitones() == b.semitones() && Math.abs(a.string() - b.string()) == 1;
+    }
+    boolean rising = a.finger().number() < b.finger().number();
+    Placement low = rising ? a : b;
+    Placement high = rising ? b : a;
+    int apart = high.finger().number() - low.finger().number();
+    return high.semitones() - low.semitones() >= apart
+        && high.millimetres() - low.millimetres() <= reach * SHARE[apart];
+  }
+}

@@ -1,0 +1,70 @@
+package fingering.music;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A note value that a metronome mark counts.
+ *
+ * @param name the value as MusicXML and American English name it: whole, half, quarter, eighth,
+ *     16th
+ * @param dots augmentation dots, 0 to 2
+ */
+public record BeatUnit(String name, int dots) {
+  private static final Pattern FORM = Pattern.compile("(dotted[- ])?([a-z0-9]+)(\\.{0,2})");
+
+  /** The quarter note. */
+  public static final BeatUnit QUARTER = new BeatUnit("quarter", 0);
+
+  public BeatUnit {
+    if (dots < 0 || dots > 2) {
+      throw new IllegalArgumentException(dots + " dots on a beat unit");
+    }
+    undotted(name);
+  }
+
+  /**
+   * Reads {@code half}, {@code quarter.} or {@code dotted-quarter}.
+   *
+   * @throws IllegalArgumentException if the text is no note value
+   */
+  public static BeatUnit parse(String text) {
+    Matcher matcher = FORM.matcher(text.strip().toLowerCase(Locale.ROOT));
+    if (!matcher.matches()) {
+      throw new IllegalArgumentException(
+          "'" + text + "' is not a note value; write half, quarter, dotted-quarter, eighth …");
+    }
+    int dots = matcher.group(3).length() + (matcher.group(1) == null ? 0 : 1);
+    return new BeatUnit(matcher.group(2), dots);
+  }
+
+  private static BigFraction undotted(String name) {
+    return switch (name) {
+      case "breve" -> BigFraction.of(8);
+      case "whole" -> BigFraction.of(4);
+      case "half" -> BigFraction.of(2);
+      case "quarter" -> BigFraction.of(1);
+      case "eighth" -> BigFraction.of(1, 2);
+      case "16th", "sixteenth" -> BigFraction.of(1, 4);
+      case "32nd" -> BigFraction.of(1, 8);
+      case "64th" -> BigFraction.of(1, 16);
+      default ->
+          throw new IllegalArgumentException(
+              "'" + name + "' is not a note value; write half, quarter, dotted-quarter, eighth …");
+    };
+  }
+
+  /** The length in quarter notes. */
+  public BigFraction quarters() {
+    BigFraction dotted = BigFraction.of((2 << dots) - 1, 1 << dots);
+    return undotted(name).multiply(dotted);
+  }
+
+  /** {@code half}, {@code dotted-quarter}. */
+  @Override
+  public String toString() {
+    return (dots == 0 ? "" : dots == 1 ? "dotted-" : "double-dotted-") + name;
+  }
+}

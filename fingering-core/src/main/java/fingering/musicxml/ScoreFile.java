@@ -1,0 +1,228 @@
+package fingering.musicxml;
+
+import fingering.musicxml.MxlContainer.Root;
+import fingering.musicxml.XmlEncoding.Decoded;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * A score file as it lies on disk: plain MusicXML, or compressed MusicXML (.mxl). Which of the two
+ * it is, its content decides and not its name.
+ */
+public final class ScoreFile {
+
+  private static final int ZIP_MAGIC_BYTES = 4;
+
+  private final Path path;
+  private final FileTime modified;
+  private final XmlEncoding encoding;
+  private final String text;
+  private final Optional<String> rootName;
+
+  private ScoreFile(Path path, FileTime modified, Decoded score, Optional<String> rootName) {
+    this.path = path;
+    this.modified = modified;
+    this.encoding = score.encoding();
+    this.text = score.text();
+    this.rootName = rootName;
+  }
+
+  /**
+   * Reads a score file.
+   *
+   * @param file the file; its name may end as it likes
+   * @throws UnreadableScoreException if there is no such file, it cannot be read, or it holds no
+   *     XML score; whether the XML is well formed is not looked at
+   */
+  public static ScoreFile read(Path file) {
+    String what = file.toString();
+    try {
+      refuseUnfit(file, what);
+      Path path = file.toAbsolutePath();
+      FileTime modified = Files.getLastModifiedTime(path);
+      if (MxlContainer.isZip(head(path))) {
+        Root root = MxlContainer.readRoot(path, what);
+        return new ScoreFile(path, modified, root.score(), Optional.of(root.name()));
+      }
+      Decoded score = XmlEncoding.decode(Files.readAllBytes(path), what);
+      return new ScoreFile(path, modified, score, Optional.empty());
+    } catch (NoSuchFileException e) {
+      throw new UnreadableScoreException(
+          "There is no file %s: check the name and the folder.".formatted(what), e);
+    } catch (AccessDeniedException e) {
+      throw new UnreadableScoreException(
+          "You are not allowed to read %s: change its permissions, or use a copy.".formatted(what),
+          e);
+    } catch (IOException e) {
+      throw new UnreadableScoreException(
+          "%s could not be read from its disk: copy it elsewhere and try again.".formatted(what),
+          e);
+    }
+  }
+
+  private static void refuseUnfit(Path file, String what) throws IOException {
+    if (Files.isDirectory(file)) {
+      throw new UnreadableScoreException(
+          "%s is a folder: name the score file inside it.".formatted(what));
+    }
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new UnreadableScoreException(
+          "%s is a device and no file: save the score to a file first.".formatted(what));
+    }
+    if (Files.size(file) > MxlContainer.MAX_BYTES) {
+      throw new UnreadableScoreException(
+          "%s is larger than %d MiB and is not read: check that it is a score, and split it if it is."
+              .formatted(what, MxlContainer.MAX_BYTES >> 20));
+    }
+  }
+
+  private static byte[] head(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return in.readNBytes(ZIP_MAGIC_BYTES);
+    }
+  }
+
+  /** The XML text of the score, decoded, without byte order mark, line ends as they are. */
+  public String text() {
+    return text;
+  }
+
+  /** Whether the file is compressed MusicXML. */
+  public boolean compressed() {
+    return rootName.isPresent();
+  }
+
+  /**
+   * Writes a changed text of this score to a new file, in the encoding of this one. A target ending
+   * in .mxl becomes compressed MusicXML that keeps everything else this file holds; one ending in
+   * .xml or .musicxml becomes plain MusicXML. The target appears complete or not at all.
+   *
+   * @param text the text to write, without byte order mark
+   * @param target the file to make; it must not exist
+   * @throws UnwritableScoreException if the target exists or is this file, has another ending, or
+   *     cannot be written
+   */
+  public void writeMarked(String text, Path target) {
+    Path place = target.toAbsolutePath();
+    String name = String.valueOf(place.getFileName()).toLowerCase(Locale.ROOT);
+    boolean compress = name.endsWith(".mxl");
+    if (!compress && !MxlContainer.hasXmlName(name)) {
+      throw new UnwritableScoreException(
+          "%s is no name for a score: let it end in .mxl, .musicxml or .xml.".formatted(target));
+    }
+    refuseExisting(place, target);
+    byte[] bytes = encoded(text, target);
+    Path unfinished = place.resolveSibling("." + place.getFileName() + "." + UUID.randomUUID());
+    try {
+      try {
+        try (OutputStream out =
+            new BufferedOutputStream(
+                Files.newOutputStream(unfinished, StandardOpenOption.CREATE_NEW))) {
+          if (compress) {
+            writeArchive(bytes, out, target);
+          } else {
+            out.write(bytes);
+          }
+        }
+        refuseExisting(place, target);
+        move(unfinished, place);
+      } finally {
+        Files.deleteIfExists(unfinished);
+      }
+    } catch (IOException e) {
+      throw unwritable(place, target, e);
+    }
+  }
+
+  private void writeArchive(byte[] score, OutputStream out, Path target) throws IOException {
+    if (rootName.isEmpty()) {
+      MxlContainer.write(score, out);
+      return;
+    }
+    if (!Files.exists(path) || !Files.getLastModifiedTime(path).equals(modified)) {
+      throw new UnwritableScoreException(
+          "%s was not written because %s has changed meanwhile: run the command again."
+              .formatted(target, path));
+    }
+    try {
+      MxlContainer.copyWith(path, rootName.get(), score, out, path.toString());
+    } catch (UnreadableScoreException e) {
+      throw new UnwritableScoreException(e.getMessage(), e);
+    }
+  }
+
+  private void refuseExisting(Path place, Path target) {
+    if (!Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
+      return;
+    }
+    if (isThisFile(place)) {
+      throw new UnwritableScoreException(
+          "%s is the score that was read, and is never written over: choose another name."
+              .formatted(target));
+    }
+    throw new UnwritableScoreException(
+        "%s exists already and is not written over: choose another name, or move it away first."
+            .formatted(target));
+  }
+
+  private boolean isThisFile(Path place) {
+    try {
+      return Files.isSameFile(place, path);
+    } catch (IOException e) {
+      // One of the two has gone, so they are not one.
+      return false;
+    }
+  }
+
+  private byte[] encoded(String text, Path target) {
+    try {
+      return encoding.encode(text);
+    } catch (CharacterCodingException e) {
+      throw new UnwritableScoreException(
+          "%s was not written because the text holds half a character: mend the words to be printed."
+              .formatted(target),
+          e);
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to);
+    }
+  }
+
+  private static UnwritableScoreException unwritable(Path place, Path target, IOException e) {
+    Path folder = place.getParent();
+    if (folder == null || !Files.isDirectory(folder)) {
+      return new UnwritableScoreException(
+          "%s cannot be written because there is no folder %s: make it first, or choose another."
+              .formatted(target, folder),
+          e);
+    }
+    if (e instanceof AccessDeniedException) {
+      return new UnwritableScoreException(
+          "You are not allowed to write %s: choose another folder.".formatted(target), e);
+    }
+    return new UnwritableScoreException(
+        "%s could not be written: see that the disk is not full, or choose another folder."
+            .formatted(target),
+        e);
+  }
+}

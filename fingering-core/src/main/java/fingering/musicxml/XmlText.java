@@ -1,0 +1,60 @@
+package fingering.musicxml;
+
+/** Small questions about characters in XML text. */
+final class XmlText {
+
+  private XmlText() {}
+
+  /** Whether every character may stand in an XML 1.0 document, escaped or not. */
+  static boolean isLegal(String text) {
+    return text.codePoints()
+        .allMatch(
+            c ->
+                c == '\t'
+                    || c == '\n'
+                    || c == '\r'
+                    || (c >= 0x20 && c < 0xD800)
+                    || (c > 0xDFFF && c != 0xFFFE && c != 0xFFFF));
+  }
+
+  /** Whether the character is XML white space. */
+  static boolean isSpace(char c) {
+    return c == ' ' || c == '\n' || c == '\t' || c == '\r';
+  }
+
+  /** Writes text so that it can stand between two tags. */
+  static String escape(String text) {
+    StringBuilder out = new StringBuilder(text.length());
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      switch (c) {
+        case '&' -> out.append("&amp;");
+        case '<' -> out.append("&lt;");
+        case '>' -> out.append("&gt;");
+        // A bare carriage return would be read back as a line feed.
+        case '\r' -> out.append("&#13;");
+        default -> out.append(c);
+      }
+    }
+    return out.toString();
+  }
+
+  /**
+   * The line break and the indentation before a place in the text, or "" if what stands there does
+   * not begin a line.
+   */
+  static String leadBefore(String xml, int place) {
+    int indent = place;
+    while (indent > 0 && (xml.charAt(indent - 1) == ' ' || xml.charAt(indent - 1) == '\t')) {
+      indent--;
+    }
+    int line = indent;
+    if (line > 0 && xml.charAt(line - 1) == '\n') {
+      line--;
+    }
+    if (line > 0 && xml.charAt(line - 1) == '\r') {
+      line--;
+    }
+    return line == indent ? "" : xml.substring(line, place);
+  }
+}

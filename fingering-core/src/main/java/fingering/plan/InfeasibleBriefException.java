@@ -1,0 +1,10 @@
+package fingering.plan;
+
+/** No plan can meet a brief; the message says which note and which demand stand in the way. */
+public final class InfeasibleBriefException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  InfeasibleBriefException(String message) {
+    super(message);
+  }
+}

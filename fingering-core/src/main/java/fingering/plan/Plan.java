@@ -1,0 +1,124 @@
+package fingering.plan;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSortedMap;
+import fingering.fingerboard.Finger;
+import fingering.fingerboard.Grip;
+import fingering.music.Passage;
+import fingering.scoring.Charge;
+import fingering.tables.Position;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * A fingering for every note of a passage, with its cost explained.
+ *
+ * @param brief the brief it meets
+ * @param passage the music
+ * @param grips a grip for each moment
+ * @param notes a planned note for each sounding note, in score order, chords lowest first
+ * @param charges what each rule charged each moment
+ * @param rules the charges added up by rule, dearest first; rules that charged nothing are left out
+ * @param total the plan's cost in points
+ */
+public record Plan(
+    Brief brief,
+    Passage passage,
+    ImmutableList<Grip> grips,
+    ImmutableList<PlannedNote> notes,
+    ImmutableList<Charge> charges,
+    ImmutableList<RuleCost> rules,
+    long total) {
+
+  /** A measure with its cost. */
+  public record MeasureCost(String measure, long cost) {}
+
+  public Plan {
+    long byCharge = charges.stream().mapToLong(Charge::cost).sum();
+    long byRule = rules.stream().mapToLong(RuleCost::cost).sum();
+    if (byCharge != total || byRule != total) {
+      throw new IllegalStateException(
+          "costs disagree: " + total + " in all, " + byRule + " by rule, " + byCharge + " by note");
+    }
+  }
+
+  /** The plan's name. */
+  public String name() {
+    return brief.name();
+  }
+
+  /** How often the hand shifts. */
+  public int shifts() {
+    return (int) notes.stream().filter(PlannedNote::shift).count();
+  }
+
+  /** How often the bow crosses to another string. */
+  public int crossings() {
+    return (int) notes.stream().filter(note -> note.crossing() > 0).count();
+  }
+
+  /** Notes taken by the fourth finger. */
+  public int fourthFingers() {
+    return count(Finger.FOURTH);
+  }
+
+  /** Notes on an open string. */
+  public int openStrings() {
+    return count(Finger.OPEN);
+  }
+
+  private int count(Finger finger) {
+    return (int) notes.stream().filter(n -> n.placement().finger() == finger).count();
+  }
+
+  /** The highest position with a stopped note; empty if every note is open. */
+  public Optional<Position> highestPosition() {
+    ImmutableSortedMap<Position, Integer> positions = notesByPosition();
+    return positions.isEmpty() ? Optional.empty() : Optional.of(positions.lastKey());
+  }
+
+  /** Stopped notes in each position; open strings count in none. */
+  public ImmutableSortedMap<Position, Integer> notesByPosition() {
+    TreeMap<Position, Integer> counts = new TreeMap<>();
+    for (PlannedNote note : notes) {
+      if (!note.placement().open()) {
+        counts.merge(note.placement().frame().position(), 1, Integer::sum);
+      }
+    }
+    return ImmutableSortedMap.copyOf(counts);
+  }
+
+  /** Notes that lie outside the positions the brief prefers. */
+  public int notesOutside() {
+    return (int) notes.stream().filter(PlannedNote::outside).count();
+  }
+
+  /** The measures with the highest cost, dearest first; those that cost nothing are left out. */
+  public ImmutableList<MeasureCost> hardestMeasures(int howMany) {
+    TreeMap<Integer, Long> costs = new TreeMap<>();
+    for (Charge charge : charges) {
+      int measure = passage.moments().get(charge.moment()).place().measureIndex();
+      costs.merge(measure, charge.cost(), Long::sum);
+    }
+    return costs.entrySet().stream()
+        .sorted(Comparator.comparing(entry -> -entry.getValue()))
+        .limit(howMany)
+        .map(entry -> new MeasureCost(number(entry.getKey()), entry.getValue()))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private String number(int measureIndex) {
+    return passage.measures().stream()
+        .filter(measure -> measure.index() == measureIndex)
+        .findFirst()
+        .orElseThrow()
+        .number();
+  }
+
+  /** What the rules charged one moment. */
+  public List<Charge> chargesAt(int moment) {
+    return charges.stream().filter(charge -> charge.moment() == moment).toList();
+  }
+}

@@ -1,0 +1,86 @@
+package fingering.plan;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+import fingering.music.Moment;
+import fingering.music.Note;
+import fingering.music.Passage;
+import fingering.scoring.Charge;
+import fingering.scoring.CostRule;
+import fingering.scoring.Passing;
+import fingering.scoring.Scoring;
+import fingering.search.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Puts a plan together from the path that the search found. */
+final class PlanAssembly {
+  private PlanAssembly() {}
+
+  static Plan plan(Brief brief, Passage passage, Scoring scoring, Path path) {
+    ImmutableList<Charge> charges = scoring.explain(passage.moments(), path.grips());
+    return new Plan(
+        brief,
+        passage,
+        path.grips(),
+        notes(brief, passage, path),
+        charges,
+        byRule(scoring, charges),
+        path.cost());
+  }
+
+  private static ImmutableList<PlannedNote> notes(Brief brief, Passage passage, Path path) {
+    ImmutableList.Builder<PlannedNote> notes = ImmutableList.builder();
+    for (int m = 0; m < path.grips().size(); m++) {
+      Moment moment = passage.moments().get(m);
+      Grip grip = path.grips().get(m);
+      boolean shift = false;
+      int crossing = 0;
+      if (m > 0) {
+        Passing passing = Passing.between(passage.moments().get(m - 1), moment);
+        Grip before = path.grips().get(m - 1);
+        shift = Scoring.shifts(passing, before, grip);
+        crossing = Scoring.stringsCrossed(passing, before, grip);
+      }
+      ImmutableList<Note> held =
+          grip.placements().size() == moment.sounding().size()
+              ? moment.sounding()
+              : moment.struck();
+      for (int i = 0; i < held.size(); i++) {
+        if (moment.struck().contains(held.get(i))) {
+          Placement placement = grip.placements().get(i);
+          boolean outside = !placement.open() && !brief.allows(placement.frame().position());
+          notes.add(new PlannedNote(m, held.get(i), placement, shift, crossing, outside));
+          shift = false; // a chord shifts and crosses once
+          crossing = 0;
+        }
+      }
+    }
+    return notes.build();
+  }
+
+  private static ImmutableList<RuleCost> byRule(Scoring scoring, ImmutableList<Charge> charges) {
+    List<RuleCost> costs = new ArrayList<>();
+    for (CostRule rule : scoring.rules()) {
+      long amount = 0;
+      long weight = 0;
+      int notes = 0;
+      for (Charge charge : charges) {
+        if (charge.rule().equals(rule.id())) {
+          amount += charge.amount();
+          weight = charge.weight();
+          notes++;
+        }
+      }
+      if (notes > 0) {
+        costs.add(
+            new RuleCost(
+                rule.id(), rule.name(), rule.explanation(), rule.unit(), weight, amount, notes));
+      }
+    }
+    costs.sort(Comparator.comparingLong(RuleCost::cost).reversed());
+    return ImmutableList.copyOf(costs);
+  }
+}

@@ -1,0 +1,28 @@
+package fingering.plan;
+
+import fingering.fingerboard.Placement;
+import fingering.music.Note;
+
+/**
+ * A note with the placement a plan gives it.
+ *
+ * @param moment index of its moment in the passage, from 0
+ * @param note the note
+ * @param placement its placement
+ * @param shift whether the hand shifts to this note
+ * @param crossing strings the bow crosses to this note: 0 none, 1 to the neighbour, 2 skipping one
+ * @param outside whether the note lies outside the positions that the brief prefers
+ */
+public record PlannedNote(
+    int moment, Note note, Placement placement, boolean shift, int crossing, boolean outside) {
+
+  /** The finger's sign: 0 open, 1 to 4, T. */
+  public String finger() {
+    return placement.finger().symbol();
+  }
+
+  /** The name of the position the hand is in. */
+  public String position() {
+    return placement.frame().position().toString();
+  }
+}

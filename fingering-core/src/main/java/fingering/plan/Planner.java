@@ -1,0 +1,172 @@
+package fingering.plan;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Fingerboard;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.GripFinder;
+import fingering.fingerboard.Placement;
+import fingering.music.Marks;
+import fingering.music.Moment;
+import fingering.music.Note;
+import fingering.music.Passage;
+import fingering.scoring.Scoring;
+import fingering.search.Layers;
+import fingering.search.Path;
+import fingering.search.PathFinder;
+import fingering.search.Requirement;
+import java.util.stream.Collectors;
+
+/** Makes plans for one passage. Not safe for use by many threads at once. */
+public final class Planner {
+  /** What a note outside the preferred positions offends, whatever its height. */
+  private static final long OUTSIDE = 100;
+
+  private final Passage passage;
+  private final Scoring scoring;
+  private final ImmutableList<ImmutableList<Grip>> grips;
+
+  private Planner(Passage passage, Scoring scoring, ImmutableList<ImmutableList<Grip>> grips) {
+    this.passage = passage;
+    this.scoring = scoring;
+    this.grips = grips;
+  }
+
+  /**
+   * A planner for a passage: every grip of every moment is enumerated once.
+   *
+   * @throws InfeasibleBriefException if a note lies out of the instrument's range
+   */
+  public static Planner of(Passage passage, Scoring scoring) {
+    GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument()));
+    ImmutableList.Builder<ImmutableList<Grip>> all = ImmutableList.builder();
+    for (Moment moment : passage.moments()) {
+      ImmutableList<Grip> found = finder.grips(moment);
+      if (found.isEmpty()) {
+        throw new InfeasibleBriefException(
+            "The "
+                + passage.instrument().name().toLowerCase(java.util.Locale.ROOT)
+                + " cannot play "
+                + names(moment)
+                + " in "
+                + moment.place()
+                + " of "
+                + passage.partName()
+                + ": it lies out of range; check the part, --instrument or the transposition.");
+      }
+      all.add(found);
+    }
+    return new Planner(passage, scoring, all.build());
+  }
+
+  private static String names(Moment moment) {
+    return moment.struck().stream()
+        .map(note -> note.written().display())
+        .collect(Collectors.joining("+"));
+  }
+
+  /**
+   * The best plan that meets a brief.
+   *
+   * @throws InfeasibleBriefException if there is none
+   */
+  public Plan plan(Brief brief) {
+    ImmutableList.Builder<ImmutableList<Grip>> allowed = ImmutableList.builder();
+    for (int m = 0; m < grips.size(); m++) {
+      Moment moment = passage.moments().get(m);
+      ImmutableList<Grip> left =
+          grips.get(m).stream()
+              .filter(grip -> !brief.strict() || inside(brief, grip))
+              .collect(ImmutableList.toImmutableList());
+      if (left.isEmpty()) {
+        throw unreachable(brief, moment, grips.get(m));
+      }
+      if (brief.keepPrinted()) {
+        left = asPrinted(moment, left);
+      }
+      allowed.add(left);
+    }
+    Layers layers =
+        new Layers(passage.moments(), allowed.build(), scoring, grip -> penalty(brief, grip));
+    Path path =
+        PathFinder.best(layers, brief.requirement()).orElseThrow(() -> unmet(brief, layers));
+    return PlanAssembly.plan(brief, passage, scoring, path);
+  }
+
+  /** Whether every stopped note of the grip, and its hand, are where the brief wants them. */
+  private static boolean inside(Brief brief, Grip grip) {
+    if (!brief.allows(grip.frame().position())) {
+      return false;
+    }
+    for (Placement placement : grip.placements()) {
+      if (!placement.open() && !brief.allows(placement.frame().position())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static long penalty(Brief brief, Grip grip) {
+    if (brief.strict() || inside(brief, grip)) {
+      return 0;
+    }
+    return (grip.open() ? 0 : OUTSIDE) + grip.frame().position().halves();
+  }
+
+  /** The grips that agree with what is printed; all of them where none does. */
+  private static ImmutableList<Grip> asPrinted(Moment moment, ImmutableList<Grip> grips) {
+    ImmutableList<Grip> kept =
+        grips.stream()
+            .filter(grip -> agrees(moment, grip))
+            .collect(ImmutableList.toImmutableList());
+    return kept.isEmpty() ? grips : kept;
+  }
+
+  private static boolean agrees(Moment moment, Grip grip) {
+    ImmutableList<Note> notes =
+        grip.placements().size() == moment.sounding().size() ? moment.sounding() : moment.struck();
+    for (int i = 0; i < notes.size(); i++) {
+      Marks marks = notes.get(i).marks();
+      Placement placement = grip.placements().get(i);
+      if (!marks.finger().map(placement.finger().symbol()::equals).orElse(true)
+          || marks.string().orElse(placement.string()) != placement.string()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private InfeasibleBriefException unreachable(
+      Brief brief, Moment moment, ImmutableList<Grip> all) {
+    String where =
+        all.stream()
+            .map(grip -> grip.frame().position())
+            .distinct()
+            .sorted()
+            .map(Object::toString)
+            .limit(4)
+            .collect(Collectors.joining(", "));
+    String positions =
+        brief.positions().stream().sorted().map(Object::toString).collect(Collectors.joining(", "));
+    return new InfeasibleBriefException(
+        names(moment)
+            + " in "
+            + moment.place()
+            + " cannot be reached in the positions allowed ("
+            + positions
+            + "); it can be taken in position "
+            + where
+            + ", so allow one of these.");
+  }
+
+  private InfeasibleBriefException unmet(Brief brief, Layers layers) {
+    boolean without = PathFinder.best(layers, Requirement.NONE).isPresent();
+    return new InfeasibleBriefException(
+        without
+            ? "No fingering of this passage shows what '"
+                + brief.name()
+                + "' must show: "
+                + brief.requirement()
+                + "; ask for less, or allow more positions."
+            : "No fingering holds the held notes of this passage; try one voice with --voice.");
+  }
+}

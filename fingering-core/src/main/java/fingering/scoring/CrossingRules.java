@@ -1,0 +1,83 @@
+package fingering.scoring;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+
+/** Rules on the bow's way across the strings. Plucked notes are free of them. */
+final class CrossingRules {
+  /** Notes shorter than this make a crossing quick, in microseconds (common practice). */
+  private static final long QUICK = 200_000;
+
+  private CrossingRules() {}
+
+  static ImmutableList<CostRule> all() {
+    return ImmutableList.of(
+        new NamedTransitionRule(
+            "crossing",
+            "String crossing",
+            "The bow moves to the neighbouring string.",
+            "crossing",
+            (passing, before, now) -> apart(passing, before, now) > 0 ? 1 : 0),
+        new NamedTransitionRule(
+            "crossing-slurred",
+            "Crossing under a slur",
+            "The colour changes within one bow.",
+            "crossing",
+            (passing, before, now) -> passing.slurred() && apart(passing, before, now) > 0 ? 1 : 0),
+        new NamedTransitionRule(
+            "crossing-quick",
+            "Quick crossing",
+            "Arm and fingers must meet on the new string within a short note.",
+            "crossing",
+            (passing, before, now) ->
+                passing.sinceMicros() < QUICK && apart(passing, before, now) > 0 ? 1 : 0),
+        new NamedTransitionRule(
+            "skipped-string",
+            "Skipped string",
+            "The bow passes over a string without touching it.",
+            "string",
+            (passing, before, now) ->
+                Math.max(0L, apart(passing, before, now) - 1) * (passing.slurred() ? 2 : 1)),
+        new NamedTransitionRule(
+            "same-finger-hop",
+            "Same finger on the next string",
+            "One finger must hop to another string at once, or lie across two: the stopped fifth.",
+            "half hop",
+            CrossingRules::hop));
+  }
+
+  /** Strings between the nearest strings of the two grips; 0 where they share one. */
+  static int apart(Passing passing, Grip before, Grip now) {
+    if (passing.now().pizzicato() || passing.acrossRest()) {
+      return 0;
+    }
+    int nearest = Integer.MAX_VALUE;
+    for (int i = 0; i < before.placements().size(); i++) {
+      for (int j = 0; j < now.placements().size(); j++) {
+        int strings = before.placements().get(i).string() - now.placements().get(j).string();
+        nearest = Math.min(nearest, Math.abs(strings));
+      }
+    }
+    return nearest;
+  }
+
+  private static long hop(Passing passing, Grip before, Grip now) {
+    if (passing.acrossRest()) {
+      return 0;
+    }
+    long halves = 0;
+    for (int i = 0; i < before.placements().size(); i++) {
+      Placement left = before.placements().get(i);
+      for (int j = 0; j < now.placements().size(); j++) {
+        Placement reached = now.placements().get(j);
+        if (!left.open()
+            && left.finger() == reached.finger()
+            && left.string() != reached.string()) {
+          halves += left.semitones() == reached.semitones() ? 1 : 2;
+        }
+      }
+    }
+    return halves;
+  }
+}

@@ -1,0 +1,118 @@
+package fingering.scoring;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Frame;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+
+/** Rules on the fingers within one hand position. */
+final class FingerRules {
+  /** Widest easy distance in semitones between fingers that lie 1, 2 and 3 apart. */
+  private static final int[] WIDEST = {0, 2, 4, 5};
+
+  /** Narrowest easy distance in semitones between fingers that lie 1, 2 and 3 apart. */
+  private static final int[] NARROWEST = {0, 1, 2, 4};
+
+  private FingerRules() {}
+
+  static ImmutableList<CostRule> all() {
+    return ImmutableList.of(
+        new NamedTransitionRule(
+            "finger-slide",
+            "Finger slides",
+            "One finger slides to another note without a shift of the hand.",
+            "semitone",
+            FingerRules::slide),
+        new NamedTransitionRule(
+            "wide-fingers",
+            "Wide between fingers",
+            "Two fingers lie further apart than the hand falls.",
+            "semitone",
+            (passing, before, now) -> spacing(passing, before, now, true)),
+        new NamedTransitionRule(
+            "narrow-fingers",
+            "Narrow between fingers",
+            "Two fingers are squeezed together, or cross.",
+            "semitone",
+            (passing, before, now) -> spacing(passing, before, now, false)),
+        new NamedTransitionRule(
+            "hand-opens",
+            "Hand opens or closes",
+            "The hand changes between its closed and its extended shape.",
+            "change",
+            FingerRules::opens),
+        new NamedTransitionRule(
+            "repeated-note",
+            "Repeated note fingered anew",
+            "A note struck again sounds and feels the same only under the same finger.",
+            "note",
+            FingerRules::anew));
+  }
+
+  private static boolean sameHand(Passing passing, Grip before, Grip now) {
+    return !before.divided()
+        && !now.divided()
+        && !passing.acrossRest()
+        && !ShiftRules.shifts(passing, before, now);
+  }
+
+  private static long slide(Passing passing, Grip before, Grip now) {
+    if (!sameHand(passing, before, now)) {
+      return 0;
+    }
+    long semitones = 0;
+    for (int i = 0; i < before.placements().size(); i++) {
+      Placement left = before.placements().get(i);
+      for (int j = 0; j < now.placements().size(); j++) {
+        Placement reached = now.placements().get(j);
+        if (!left.open()
+            && left.finger() == reached.finger()
+            && left.string() == reached.string()) {
+          semitones += Math.abs(left.semitones() - reached.semitones());
+        }
+      }
+    }
+    return semitones;
+  }
+
+  private static long spacing(Passing passing, Grip before, Grip now, boolean wide) {
+    if (now.frame().shape() != Frame.Shape.CLOSED
+        || before.frame().shape() != Frame.Shape.CLOSED
+        || !sameHand(passing, before, now)) {
+      return 0;
+    }
+    long semitones = 0;
+    for (int i = 0; i < before.placements().size(); i++) {
+      Placement left = before.placements().get(i);
+      for (int j = 0; j < now.placements().size(); j++) {
+        semitones += off(left, now.placements().get(j), wide);
+      }
+    }
+    return semitones;
+  }
+
+  private static long off(Placement a, Placement b, boolean wide) {
+    int apart = b.finger().number() - a.finger().number();
+    if (a.open() || b.open() || apart == 0) {
+      return 0;
+    }
+    int fingers = Math.abs(apart);
+    int semitones = (b.semitones() - a.semitones()) * Integer.signum(apart);
+    return wide
+        ? Math.max(0, semitones - WIDEST[fingers])
+        : Math.max(0, NARROWEST[fingers] - semitones);
+  }
+
+  private static long opens(Passing passing, Grip before, Grip now) {
+    return sameHand(passing, before, now) && before.frame().shape() != now.frame().shape() ? 1 : 0;
+  }
+
+  private static long anew(Passing passing, Grip before, Grip now) {
+    if (!passing.repeated() || passing.acrossRest()) {
+      return 0;
+    }
+    Placement left = before.top();
+    Placement reached = now.top();
+    return left.finger() == reached.finger() && left.string() == reached.string() ? 0 : 1;
+  }
+}

@@ -1,0 +1,162 @@
+package fingering.scoring;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Finger;
+import fingering.fingerboard.Frame;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+import fingering.music.Moment;
+
+/** Rules on a grip by itself. */
+final class NoteRules {
+  /** A note this long wants vibrato and a strong finger, in microseconds (common practice). */
+  private static final long LONG = 700_000;
+
+  /** An open string shorter than this does not stand out, in microseconds (common practice). */
+  private static final long RINGS = 300_000;
+
+  /** How far from home a position is, from half position and 1st up (common practice). */
+  private static final int[] UNFAMILIAR = {2, 0, 4, 2, 5, 6, 8};
+
+  private NoteRules() {}
+
+  static ImmutableList<CostRule> all() {
+    return ImmutableList.of(
+        new NamedNoteRule(
+            "position",
+            "Position away from 1st",
+            "Higher and less practised positions are less sure; 3rd is more at home than 2nd.",
+            "step",
+            NoteRules::position),
+        new NamedNoteRule(
+            "fourth-finger",
+            "Fourth finger",
+            "The weakest finger; more so on a long, trilled or accented note.",
+            "half fourth finger",
+            NoteRules::fourthFinger),
+        new NamedNoteRule(
+            "open-string",
+            "Open string standing out",
+            "An open string in a long or slurred note rings without vibrato.",
+            "tenth of a second",
+            NoteRules::openString),
+        new NamedNoteRule(
+            "extension",
+            "Extension",
+            "A finger reaches out of the hand's frame.",
+            "millimetre",
+            NoteRules::extension),
+        new NamedNoteRule(
+            "low-string-high",
+            "High on a low string",
+            "High on a thick string the note speaks less readily.",
+            "semitone",
+            NoteRules::highOnLowString),
+        new NamedNoteRule(
+            "respelled",
+            "Finger under another letter",
+            "The finger takes a note that the page gives to its neighbour's letter.",
+            "note",
+            NoteRules::respelled),
+        new NamedNoteRule(
+            "trill",
+            "Trill without a free finger",
+            "A trill on an open string or on the fourth finger has no good finger above.",
+            "trill",
+            NoteRules::trill),
+        new NamedNoteRule(
+            "chord-shape",
+            "Strings stopped together",
+            "Each finger that must hold while another plays makes the grip harder.",
+            "finger",
+            NoteRules::chordShape),
+        new NamedNoteRule(
+            "divided",
+            "No one hand",
+            "The notes cannot be held together; break or divide them.",
+            "note",
+            (moment, grip) -> grip.divided() ? grip.placements().size() : 0));
+  }
+
+  private static long position(Moment moment, Grip grip) {
+    long steps = 0;
+    for (int i = 0; i < grip.placements().size(); i++) {
+      Placement placement = grip.placements().get(i);
+      if (!placement.open()) {
+        steps += unfamiliar(placement.frame());
+      }
+    }
+    return steps;
+  }
+
+  private static int unfamiliar(Frame frame) {
+    int halves = frame.position().halves();
+    int number = halves / 2;
+    int low = number < UNFAMILIAR.length ? UNFAMILIAR[number] : number + 2;
+    return halves % 2 == 1 && halves > 1 ? low + 1 : low;
+  }
+
+  private static long fourthFinger(Moment moment, Grip grip) {
+    long halves = 0;
+    for (int i = 0; i < grip.placements().size(); i++) {
+      if (grip.placements().get(i).finger() == Finger.FOURTH) {
+        boolean exposed = moment.soundMicros() >= LONG || moment.struck().get(0).marks().accent();
+        halves += exposed ? 4 : 2;
+      }
+    }
+    return halves;
+  }
+
+  private static long openString(Moment moment, Grip grip) {
+    if (moment.pizzicato() || grip.placements().size() > 1 || !grip.open()) {
+      return 0;
+    }
+    long over = Math.max(0, moment.soundMicros() - RINGS) / 100_000;
+    return Math.min(12, over) + (moment.slurred() && over > 0 ? 2 : 0);
+  }
+
+  private static long extension(Moment moment, Grip grip) {
+    double millimetres = 0;
+    for (int i = 0; i < grip.placements().size(); i++) {
+      millimetres += grip.placements().get(i).stretch();
+    }
+    return Math.round(millimetres);
+  }
+
+  private static long highOnLowString(Moment moment, Grip grip) {
+    long semitones = 0;
+    for (int i = 0; i < grip.placements().size(); i++) {
+      Placement placement = grip.placements().get(i);
+      if (placement.string() > 1) {
+        semitones += Math.max(0, placement.semitones() - 9);
+      }
+    }
+    return semitones;
+  }
+
+  private static long respelled(Moment moment, Grip grip) {
+    long notes = 0;
+    for (int i = 0; i < grip.placements().size(); i++) {
+      notes += grip.placements().get(i).respelled() ? 1 : 0;
+    }
+    return notes;
+  }
+
+  private static long trill(Moment moment, Grip grip) {
+    if (!moment.struck().get(0).marks().trill()) {
+      return 0;
+    }
+    return grip.open() || grip.top().finger() == Finger.FOURTH ? 1 : 0;
+  }
+
+  private static long chordShape(Moment moment, Grip grip) {
+    if (grip.placements().size() < 2) {
+      return 0;
+    }
+    long fingers = 0;
+    for (int i = 0; i < grip.placements().size(); i++) {
+      fingers += grip.placements().get(i).open() ? 0 : 1;
+    }
+    return fingers;
+  }
+}

@@ -1,0 +1,14 @@
+package fingering.scoring;
+
+import fingering.fingerboard.Grip;
+
+/** A rule that judges the way from one grip to the next. */
+public interface TransitionRule extends CostRule {
+  @Override
+  default int lookBack() {
+    return 1;
+  }
+
+  /** How much of what the rule charges this passing has, in the rule's unit; 0 or more. */
+  long amount(Passing passing, Grip before, Grip now);
+}

@@ -1,0 +1,38 @@
+package fingering.search;
+
+import fingering.fingerboard.Grip;
+
+/**
+ * What a whole path must show, as a small automaton that reads the path grip by grip. The search
+ * carries its state, so that the cheapest path that satisfies it is found exactly and never mended
+ * afterwards.
+ */
+public interface Requirement {
+  /** Requires nothing. */
+  Requirement NONE =
+      new Requirement() {
+        @Override
+        public int states() {
+          return 1;
+        }
+
+        @Override
+        public int next(int state, Grip grip) {
+          return 0;
+        }
+
+        @Override
+        public boolean satisfied(int state) {
+          return true;
+        }
+      };
+
+  /** How many states there are; a path begins in state 0 before its first grip. */
+  int states();
+
+  /** The state after a grip. */
+  int next(int state, Grip grip);
+
+  /** Whether a path that ends in that state has shown what is required. */
+  boolean satisfied(int state);
+}

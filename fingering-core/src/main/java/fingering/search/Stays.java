@@ -1,0 +1,70 @@
+package fingering.search;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+import fingering.tables.Position;
+
+/**
+ * Requires a stay in each of some positions: so many stopped notes, one after another, without the
+ * hand leaving the position. Open strings neither count nor break a stay.
+ *
+ * @param positions the positions to show
+ * @param notes stopped notes of a stay, from 1
+ */
+public record Stays(ImmutableList<Position> positions, int notes) implements Requirement {
+  public Stays {
+    if (positions.isEmpty() || positions.size() > 8 || notes < 1 || notes > 100) {
+      throw new IllegalArgumentException(
+          "a stay of " + notes + " notes in " + positions.size() + " positions cannot be required");
+    }
+  }
+
+  /** A stay in one position. */
+  public static Stays in(Position position, int notes) {
+    return new Stays(ImmutableList.of(position), notes);
+  }
+
+  // A state is the set of positions shown, and, for the position the hand is in, the notes so far.
+  private int run() {
+    return positions.size() * notes;
+  }
+
+  @Override
+  public int states() {
+    return (1 << positions.size()) * (run() + 1);
+  }
+
+  @Override
+  public int next(int state, Grip grip) {
+    int shown = state / (run() + 1);
+    int running = state % (run() + 1);
+    int position = positions.indexOf(grip.frame().position());
+    if (position < 0 || (shown & 1 << position) != 0) {
+      return shown * (run() + 1);
+    }
+    // Runs of one position occupy the numbers position * notes + 1 to position * notes + notes - 1.
+    int soFar =
+        running > position * notes && running <= (position + 1) * notes
+            ? running - position * notes
+            : 0;
+    int now = soFar + stopped(grip);
+    if (now >= notes) {
+      return (shown | 1 << position) * (run() + 1);
+    }
+    return shown * (run() + 1) + (now == 0 ? 0 : position * notes + now);
+  }
+
+  private static int stopped(Grip grip) {
+    int stopped = 0;
+    for (Placement placement : grip.placements()) {
+      stopped += placement.open() ? 0 : 1;
+    }
+    return stopped;
+  }
+
+  @Override
+  public boolean satisfied(int state) {
+    return state / (run() + 1) == (1 << positions.size()) - 1;
+  }
+}

@@ -83,11 +83,34 @@ public record Plan(
   public ImmutableSortedMap<Position, Integer> notesByPosition() {
     TreeMap<Position, Integer> counts = new TreeMap<>();
     for (PlannedNote note : notes) {
-      if (!note.placement().open()) {
+      if (!note.open()) {
         counts.merge(note.placement().frame().position(), 1, Integer::sum);
       }
     }
     return ImmutableSortedMap.copyOf(counts);
+  }
+
+  /** The runs of notes between shifts, in order; runs of open strings alone are left out. */
+  public ImmutableList<Stay> stays() {
+    ImmutableList.Builder<Stay> stays = ImmutableList.builder();
+    int start = 0;
+    for (int i = 1; i <= notes.size(); i++) {
+      if (i == notes.size() || !positionOf(i).equals(positionOf(start))) {
+        int stopped = (int) notes.subList(start, i).stream().filter(n -> !n.open()).count();
+        if (stopped > 0) {
+          String from = notes.get(start).note().place().measure();
+          stays.add(
+              new Stay(
+                  positionOf(start), from, notes.get(i - 1).note().place().measure(), stopped));
+        }
+        start = i;
+      }
+    }
+    return stays.build();
+  }
+
+  private Position positionOf(int note) {
+    return notes.get(note).placement().frame().position();
   }
 
   /** Notes that lie outside the positions the brief prefers. */

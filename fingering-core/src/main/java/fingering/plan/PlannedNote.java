@@ -16,6 +16,11 @@ import fingering.music.Note;
 public record PlannedNote(
     int moment, Note note, Placement placement, boolean shift, int crossing, boolean outside) {
 
+  /** Whether it is an open string. */
+  public boolean open() {
+    return placement.open();
+  }
+
   /** The finger's sign: 0 open, 1 to 4, T. */
   public String finger() {
     return placement.finger().symbol();

@@ -11,9 +11,9 @@ import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
 import fingering.search.Layers;
-import fingering.search.Path;
 import fingering.search.PathFinder;
 import fingering.search.Requirement;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Makes plans for one passage. Not safe for use by many threads at once. */
@@ -70,6 +70,23 @@ public final class Planner {
    * @throws InfeasibleBriefException if there is none
    */
   public Plan plan(Brief brief) {
+    Layers layers = layers(brief);
+    return PathFinder.best(layers, brief.requirement())
+        .map(path -> PlanAssembly.plan(brief, passage, scoring, path))
+        .orElseThrow(() -> unmet(brief, layers));
+  }
+
+  /**
+   * The best plan that meets a brief, or empty where the passage cannot show what is required.
+   *
+   * @throws InfeasibleBriefException if a note cannot be reached in the positions allowed
+   */
+  public Optional<Plan> tryPlan(Brief brief) {
+    return PathFinder.best(layers(brief), brief.requirement())
+        .map(path -> PlanAssembly.plan(brief, passage, scoring, path));
+  }
+
+  private Layers layers(Brief brief) {
     ImmutableList.Builder<ImmutableList<Grip>> allowed = ImmutableList.builder();
     for (int m = 0; m < grips.size(); m++) {
       Moment moment = passage.moments().get(m);
@@ -85,11 +102,7 @@ public final class Planner {
       }
       allowed.add(left);
     }
-    Layers layers =
-        new Layers(passage.moments(), allowed.build(), scoring, grip -> penalty(brief, grip));
-    Path path =
-        PathFinder.best(layers, brief.requirement()).orElseThrow(() -> unmet(brief, layers));
-    return PlanAssembly.plan(brief, passage, scoring, path);
+    return new Layers(passage.moments(), allowed.build(), scoring, grip -> penalty(brief, grip));
   }
 
   /** Whether every stopped note of the grip, and its hand, are where the brief wants them. */

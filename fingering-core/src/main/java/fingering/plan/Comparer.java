@@ -1,0 +1,163 @@
+package fingering.plan;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.music.Passage;
+import fingering.scoring.Scoring;
+import fingering.search.Stays;
+import fingering.tables.Instrument.HandKind;
+import fingering.tables.Position;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Makes the plans a teacher weighs: one in first position, and one with a real stay higher up. On
+ * violin and viola the higher one stays in 3rd, on the double bass too, on the cello in 4th.
+ */
+public final class Comparer {
+  /** Stopped notes that make a stay real, longest first; a short passage has to do with less. */
+  private static final ImmutableList<Integer> REAL_STAY = ImmutableList.of(8, 6, 4, 2, 1);
+
+  /** Stopped notes in each of several positions to show, most first. */
+  private static final ImmutableList<Integer> SHOWN = ImmutableList.of(4, 2, 1);
+
+  private final Passage passage;
+  private final Planner planner;
+  private final ImmutableSet<Position> allowed;
+
+  private Comparer(Passage passage, Planner planner, ImmutableSet<Position> allowed) {
+    this.passage = passage;
+    this.planner = planner;
+    this.allowed = allowed;
+  }
+
+  /**
+   * Prepares the plans of a passage.
+   *
+   * @param allowed the positions the higher plans may use; empty for those up to the stay
+   * @throws InfeasibleBriefException if a note lies out of range
+   */
+  public static Comparer of(Passage passage, Scoring scoring, ImmutableSet<Position> allowed) {
+    return new Comparer(passage, Planner.of(passage, scoring), allowed);
+  }
+
+  /** The position in which the higher plan stays. */
+  public Position upper() {
+    if (!allowed.isEmpty() && !allowed.contains(usualUpper())) {
+      return java.util.Collections.max(allowed);
+    }
+    return usualUpper();
+  }
+
+  private Position usualUpper() {
+    return passage.instrument().kind() == HandKind.CELLO ? Position.FOURTH : Position.THIRD;
+  }
+
+  /** The plan in half and first position, or with as few and as low notes above as can be. */
+  public Plan first() {
+    return planner.plan(
+        Brief.preferring("1st position", ImmutableSet.of(Position.HALF, Position.FIRST)));
+  }
+
+  /** The cheapest plan with a real stay in the upper position; empty where none can be. */
+  public Optional<Plan> upperPlan() {
+    Brief brief = reaching(upper().display() + " position");
+    return longest(REAL_STAY, notes -> brief.showing(Stays.in(upper(), notes)));
+  }
+
+  /** The cheapest plan that shows 1st, 2nd and 3rd position; empty where none can be. */
+  public Optional<Plan> firstSecondThird() {
+    Brief brief = reaching("1st, 2nd, 3rd");
+    ImmutableList<Position> shown =
+        ImmutableList.of(Position.FIRST, Position.SECOND, Position.THIRD);
+    return longest(SHOWN, notes -> brief.showing(new Stays(shown, notes)));
+  }
+
+  /** The plan that keeps what is printed; empty where nothing is printed. */
+  public Optional<Plan> printed() {
+    boolean any =
+        passage.notes().stream()
+            .anyMatch(n -> n.marks().finger().isPresent() || n.marks().string().isPresent());
+    return any
+        ? Optional.of(planner.plan(Brief.free("as printed").keepingPrinted(true)))
+        : Optional.empty();
+  }
+
+  /** The best plan of any brief. */
+  public Plan plan(Brief brief) {
+    return planner.plan(brief);
+  }
+
+  /** The plans side by side, with the third that shows 2nd position too where asked for. */
+  public Comparison compare(boolean withSecond) {
+    ImmutableList.Builder<Plan> plans = ImmutableList.builder();
+    ImmutableList.Builder<String> remarks = ImmutableList.builder();
+    Plan first = first();
+    plans.add(first);
+    outside(first, remarks);
+    add(upperPlan(), "a stay in " + upper().display() + " position", plans, remarks);
+    if (withSecond) {
+      add(firstSecondThird(), "1st, 2nd and 3rd position together", plans, remarks);
+    }
+    printed().ifPresent(plans::add);
+    return new Comparison(passage, plans.build(), remarks.build());
+  }
+
+  private static void add(
+      Optional<Plan> plan,
+      String what,
+      ImmutableList.Builder<Plan> plans,
+      ImmutableList.Builder<String> remarks) {
+    if (plan.isEmpty()) {
+      remarks.add("No fingering of this passage shows " + what + ".");
+      return;
+    }
+    plans.add(plan.get());
+    outside(plan.get(), remarks);
+    if (plan.get().brief().requirement() instanceof Stays stays
+        && stays.notes() < (stays.positions().size() == 1 ? REAL_STAY : SHOWN).get(0)) {
+      remarks.add(
+          "'"
+              + plan.get().name()
+              + "' can stay for no more than "
+              + stays.notes()
+              + (stays.notes() == 1 ? " stopped note." : " stopped notes."));
+    }
+  }
+
+  private static void outside(Plan plan, ImmutableList.Builder<String> remarks) {
+    int outside = plan.notesOutside();
+    if (outside > 0) {
+      remarks.add(
+          "'"
+              + plan.name()
+              + "' cannot reach "
+              + outside
+              + (outside == 1 ? " note" : " notes")
+              + " in its positions; "
+              + (outside == 1 ? "it is" : "they are")
+              + " taken as low as can be and marked !.");
+    }
+  }
+
+  private Brief reaching(String name) {
+    if (!allowed.isEmpty()) {
+      return Brief.within(name, allowed);
+    }
+    ImmutableSet.Builder<Position> positions = ImmutableSet.builder();
+    for (int halves = 1; halves <= upper().halves(); halves++) {
+      positions.add(new Position(halves));
+    }
+    return Brief.preferring(name, positions.build());
+  }
+
+  private Optional<Plan> longest(ImmutableList<Integer> lengths, Function<Integer, Brief> brief) {
+    for (int notes : lengths) {
+      Optional<Plan> plan = planner.tryPlan(brief.apply(notes));
+      if (plan.isPresent()) {
+        return plan;
+      }
+    }
+    return Optional.empty();
+  }
+}

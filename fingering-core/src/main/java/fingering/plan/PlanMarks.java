@@ -1,0 +1,36 @@
+package fingering.plan;
+
+import com.google.common.collect.ImmutableList;
+import fingering.musicxml.NoteMarks;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * The marks a teacher would write into the part: the finger at every note, the string where it
+ * changes, and the position wherever the hand shifts.
+ */
+public final class PlanMarks {
+  private PlanMarks() {}
+
+  /** The marks of a plan, in the order of its notes. */
+  public static ImmutableList<NoteMarks> of(Plan plan) {
+    ImmutableList.Builder<NoteMarks> marks = ImmutableList.builder();
+    int string = 0;
+    boolean first = true;
+    for (PlannedNote note : plan.notes()) {
+      boolean stringChanges = note.placement().string() != string;
+      string = note.placement().string();
+      boolean positionTold = note.shift() || first;
+      first = false;
+      marks.add(
+          new NoteMarks(
+              note.note().address(),
+              Optional.of(note.finger()),
+              stringChanges ? OptionalInt.of(string) : OptionalInt.empty(),
+              positionTold
+                  ? Optional.of(note.placement().frame().position().display() + " pos.")
+                  : Optional.empty()));
+    }
+    return marks.build();
+  }
+}

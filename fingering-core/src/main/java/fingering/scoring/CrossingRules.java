@@ -28,10 +28,9 @@ final class CrossingRules {
         new NamedTransitionRule(
             "crossing-quick",
             "Quick crossing",
-            "Arm and fingers must meet on the new string within a short note.",
+            "Arm and fingers must meet on the new string within a short note; an open string waits.",
             "crossing",
-            (passing, before, now) ->
-                passing.sinceMicros() < QUICK && apart(passing, before, now) > 0 ? 1 : 0),
+            CrossingRules::quick),
         new NamedTransitionRule(
             "skipped-string",
             "Skipped string",
@@ -60,6 +59,15 @@ final class CrossingRules {
       }
     }
     return nearest;
+  }
+
+  private static long quick(Passing passing, Grip before, Grip now) {
+    return passing.sinceMicros() < QUICK
+            && !before.open()
+            && !now.open()
+            && apart(passing, before, now) > 0
+        ? 1
+        : 0;
   }
 
   private static long hop(Passing passing, Grip before, Grip now) {

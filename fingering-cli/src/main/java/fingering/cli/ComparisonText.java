@@ -1,0 +1,119 @@
+package fingering.cli;
+
+import fingering.music.Measure;
+import fingering.music.Note;
+import fingering.music.Passage;
+import fingering.plan.Comparison;
+import fingering.plan.Plan;
+import fingering.plan.PlannedNote;
+import fingering.tables.RomanNumeral;
+import java.util.List;
+
+/** Plans in columns, for a terminal. */
+final class ComparisonText {
+  private static final int NOTE_COLUMNS = 20;
+
+  private final Comparison comparison;
+  private final Style style;
+  private final int columns;
+  private final int cell;
+  private final StringBuilder text = new StringBuilder();
+
+  private ComparisonText(Comparison comparison, int columns, Style style) {
+    this.comparison = comparison;
+    this.style = style;
+    this.columns = columns;
+    int plans = comparison.plans().size();
+    cell = Math.max(15, Math.min(24, (columns - NOTE_COLUMNS) / plans));
+  }
+
+  static String of(Comparison comparison, int columns, Style style) {
+    ComparisonText page = new ComparisonText(comparison, columns, style);
+    page.heading();
+    page.notes();
+    new SummaryText(comparison, page.columns, style, page.text).write();
+    return page.text.toString();
+  }
+
+  private void line(String line) {
+    text.append(line.stripTrailing()).append('\n');
+  }
+
+  private void heading() {
+    Passage passage = comparison.passage();
+    String title = passage.title().isBlank() ? passage.partName() : passage.title();
+    line(style.bold(title));
+    List<Measure> measures = passage.measures();
+    line(
+        passage.instrument().name()
+            + ", measures "
+            + measures.get(0).number()
+            + "–"
+            + measures.get(measures.size() - 1).number()
+            + ", "
+            + passage.notes().size()
+            + " notes, "
+            + passage.tempo().toString().replace("=", " = "));
+    for (String remark : passage.remarks()) {
+      TextLayout.wrap("Note: " + remark, columns, 2).forEach(this::line);
+    }
+    line("");
+    StringBuilder head = new StringBuilder(TextLayout.pad("  m.  beat  note", NOTE_COLUMNS));
+    for (Plan plan : comparison.plans()) {
+      head.append(TextLayout.pad(plan.name(), cell));
+    }
+    line(style.bold(head.toString()));
+  }
+
+  private void notes() {
+    Plan first = comparison.plans().get(0);
+    int measure = -1;
+    int moment = -1;
+    for (int i = 0; i < first.notes().size(); i++) {
+      PlannedNote planned = first.notes().get(i);
+      Note note = planned.note();
+      boolean newMeasure = note.place().measureIndex() != measure;
+      boolean newMoment = planned.moment() != moment;
+      measure = note.place().measureIndex();
+      moment = planned.moment();
+      boolean differs = comparison.differs(i);
+      String number = newMeasure ? note.place().measure() : "";
+      String beat = newMoment ? note.place().beatText() : "+";
+      StringBuilder row = new StringBuilder();
+      row.append(TextLayout.padLeft(number, 4)).append(TextLayout.padLeft(beat, 6)).append("  ");
+      row.append(TextLayout.pad(note.written().display(), 5)).append(differs ? "≠  " : "   ");
+      for (Plan plan : comparison.plans()) {
+        String content = TextLayout.pad(content(plan, i), cell);
+        row.append(differs ? style.marked(content) : content);
+      }
+      line(row.toString());
+    }
+    line("");
+    line(
+        "String, finger, position.  ↑ ↓ shift   × crossing   ×× skips a string   ! outside"
+            + (comparison.plans().size() > 1 ? "\n≠ the plans differ" : ""));
+    line("");
+  }
+
+  private static String content(Plan plan, int index) {
+    PlannedNote note = plan.notes().get(index);
+    StringBuilder content = new StringBuilder();
+    content.append(TextLayout.pad(RomanNumeral.of(note.placement().string()), 4));
+    content.append(note.finger()).append(' ');
+    content.append(
+        TextLayout.pad(note.open() ? "" : note.placement().frame().position().display(), 5));
+    if (note.shift()) {
+      content.append(up(plan, note) ? '↑' : '↓');
+    }
+    content.append("×".repeat(Math.min(2, note.crossing())));
+    if (note.outside()) {
+      content.append('!');
+    }
+    return content.toString();
+  }
+
+  private static boolean up(Plan plan, PlannedNote note) {
+    return note.placement().frame().first()
+        > plan.grips().get(note.moment() - 1).frame().first();
+  }
+}

@@ -1,0 +1,38 @@
+package fingering.cli;
+
+import fingering.musicxml.ScoreFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Compares plans for the excerpt that comes with the program. */
+@Command(
+    name = "demo",
+    description = "Compares plans for a viola excerpt that comes with the program.",
+    mixinStandardHelpOptions = true,
+    footer = {"", "Example:", "  fingering demo"})
+final class DemoCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Override
+  public Integer call() throws IOException {
+    Path copy = Files.createTempFile("demo", ".musicxml");
+    try (InputStream in = DemoCommand.class.getResourceAsStream("/fingering/demo/demo.musicxml")) {
+      if (in == null) {
+        throw new IllegalStateException("the demo is missing from the program");
+      }
+      Files.write(copy, in.readAllBytes());
+      CompareCommand compare = new CompareCommand();
+      compare.spec = spec;
+      compare.withSecond = true;
+      return compare.compare(ScoreFile.read(copy));
+    } finally {
+      Files.deleteIfExists(copy);
+    }
+  }
+}

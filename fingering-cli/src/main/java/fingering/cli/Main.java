@@ -1,0 +1,93 @@
+package fingering.cli;
+
+import fingering.musicxml.UnreadableScoreException;
+import fingering.musicxml.UnwritableScoreException;
+import fingering.plan.InfeasibleBriefException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The command {@code fingering}. */
+@Command(
+    name = "fingering",
+    description = "Plans left-hand fingerings for a string part, and explains them.",
+    subcommands = {DemoCommand.class, CompareCommand.class, PlanCommand.class},
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class,
+    footer = {
+      "",
+      "Examples:",
+      "  fingering demo",
+      "  fingering compare part.musicxml --measures 9-24",
+      "  fingering compare quartet.mxl --part Viola --tempo half=84",
+      "  fingering plan part.musicxml --choose third --write marked.musicxml",
+      "",
+      "Exit codes: 0 done; 1 the score or the request cannot be met; 2 the command was mistyped."
+    })
+public final class Main {
+  private Main() {}
+
+  /** Runs the command and exits with its code. */
+  public static void main(String[] arguments) {
+    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
+    int code = run(out, err, arguments);
+    out.flush();
+    err.flush();
+    System.exit(code);
+  }
+
+  /** Runs the command; returns its exit code. */
+  static int run(PrintWriter out, PrintWriter err, String... arguments) {
+    CommandLine line = new CommandLine(new Main());
+    line.setOut(out);
+    line.setErr(err);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setParameterExceptionHandler(Main::mistyped);
+    line.setExecutionExceptionHandler(
+        (exception, command, parsed) -> {
+          command.getErr().println("fingering: " + sentence(exception));
+          return 1;
+        });
+    return line.execute(arguments);
+  }
+
+  private static int mistyped(CommandLine.ParameterException exception, String[] arguments) {
+    CommandLine command = exception.getCommandLine();
+    command
+        .getErr()
+        .println(
+            "fingering: "
+                + exception.getMessage()
+                + " (see '"
+                + command.getCommandSpec().qualifiedName()
+                + " --help')");
+    return 2;
+  }
+
+  /** One sentence for whatever went wrong; what was not foreseen says so. */
+  private static String sentence(Exception exception) {
+    boolean foreseen =
+        exception instanceof UnreadableScoreException
+            || exception instanceof UnwritableScoreException
+            || exception instanceof InfeasibleBriefException
+            || exception instanceof IllegalArgumentException;
+    return foreseen
+        ? exception.getMessage()
+        : "something went wrong that was not foreseen ("
+            + exception.getClass().getSimpleName()
+            + ": "
+            + exception.getMessage()
+            + "); please report it with the score that caused it.";
+  }
+
+  /** The version of the jar. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String version = Main.class.getPackage().getImplementationVersion();
+      return new String[] {"fingering " + (version == null ? "(development)" : version)};
+    }
+  }
+}

@@ -1,0 +1,128 @@
+package fingering.cli;
+
+import com.google.common.collect.ImmutableList;
+import fingering.music.Passage;
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreMarker;
+import fingering.plan.Brief;
+import fingering.plan.Comparer;
+import fingering.plan.Comparison;
+import fingering.plan.Plan;
+import fingering.plan.PlanMarks;
+import fingering.scoring.Scoring;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes one plan, and writes it into a copy of the score. */
+@Command(
+    name = "plan",
+    description = "Makes one plan, and writes it into a copy of the score.",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    footer = {
+      "",
+      "Examples:",
+      "  fingering plan part.musicxml --allow 1,half",
+      "  fingering plan part.musicxml --choose third --write marked.musicxml",
+      "  fingering plan part.musicxml --keep-printed --format json"
+    })
+final class PlanCommand implements Callable<Integer> {
+  /** Which of the plans to take. */
+  enum Choice {
+    FREE,
+    FIRST,
+    THIRD,
+    SECOND
+  }
+
+  @Spec CommandSpec spec;
+
+  @Parameters(paramLabel = "SCORE", description = "A score in MusicXML: .musicxml, .xml or .mxl.")
+  Path score;
+
+  @Mixin ScoreOptions reading = new ScoreOptions();
+
+  @Option(
+      names = "--choose",
+      paramLabel = "PLAN",
+      description = {
+        "A plan of 'compare': first, third (cello: the one that stays in 4th),",
+        "or second (shows 1st, 2nd and 3rd); free (the default) is the cheapest of all."
+      })
+  Choice choose = Choice.FREE;
+
+  @Option(
+      names = "--keep-printed",
+      description = "Keep the fingerings and strings printed in the part.")
+  boolean keepPrinted;
+
+  @Option(
+      names = "--write",
+      paramLabel = "MARKED",
+      description = "Write the plan into a new copy of the score (.musicxml, .xml or .mxl).")
+  Optional<Path> write = Optional.empty();
+
+  @Mixin OutputOptions output = new OutputOptions();
+
+  @Override
+  public Integer call() {
+    if (choose != Choice.FREE && keepPrinted) {
+      throw new ParameterException(
+          spec.commandLine(), "--choose and --keep-printed cannot be met together; give one");
+    }
+    output.check();
+    ScoreFile file = ScoreFile.read(score);
+    Passage passage = reading.read(file);
+    Plan plan = plan(Comparer.of(passage, Scoring.commonPractice(), reading.allow.set()));
+    if (write.isPresent()) {
+      file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), write.get());
+    }
+    Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
+    String text =
+        switch (output.format) {
+          case TEXT -> ComparisonText.of(alone, OutputOptions.columns(), output.style());
+          case JSON -> PlanJson.of(plan);
+        };
+    output.print(text, spec.commandLine().getOut());
+    return 0;
+  }
+
+  private Plan plan(Comparer comparer) {
+    return switch (choose) {
+      case FIRST -> comparer.first();
+      case THIRD -> chosen(comparer.upperPlan(), comparer);
+      case SECOND -> chosen(comparer.firstSecondThird(), comparer);
+      case FREE -> comparer.plan(free().keepingPrinted(keepPrinted));
+    };
+  }
+
+  private Brief free() {
+    return reading.allow.set().isEmpty()
+        ? Brief.free("free choice")
+        : Brief.within("positions " + names(), reading.allow.set());
+  }
+
+  private String names() {
+    return reading.allow.set().stream()
+        .sorted()
+        .map(Object::toString)
+        .collect(java.util.stream.Collectors.joining(", "));
+  }
+
+  private static Plan chosen(Optional<Plan> plan, Comparer comparer) {
+    return plan.orElseThrow(
+        () ->
+            new IllegalArgumentException(
+                "No fingering of this passage shows what that plan must show (a stay in "
+                    + comparer.upper().display()
+                    + " position, or 1st to 3rd); choose first or free."));
+  }
+}

@@ -1,0 +1,134 @@
+package fingering.cli;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import fingering.music.Passage;
+import fingering.plan.Comparison;
+import fingering.plan.Plan;
+import fingering.plan.PlannedNote;
+import fingering.plan.RuleCost;
+import fingering.scoring.Charge;
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.TreeSet;
+
+/** Plans as JSON for other programs; format and version stand first. */
+final class PlanJson {
+  private static final String FORMAT = "fingering-plan";
+  private static final int VERSION = 1;
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private PlanJson() {}
+
+  static String of(Plan plan) {
+    ObjectNode root = header(plan.passage());
+    fill(root, plan);
+    return text(root);
+  }
+
+  static String of(Comparison comparison) {
+    ObjectNode root = header(comparison.passage());
+    ArrayNode plans = root.putArray("plans");
+    comparison.plans().forEach(plan -> fill(plans.addObject(), plan));
+    ArrayNode remarks = root.putArray("remarks");
+    comparison.passage().remarks().forEach(remarks::add);
+    comparison.remarks().forEach(remarks::add);
+    return text(root);
+  }
+
+  private static ObjectNode header(Passage passage) {
+    return NODES
+        .objectNode()
+        .put("format", FORMAT)
+        .put("version", VERSION)
+        .put("title", passage.title())
+        .put("part", passage.partName())
+        .put("instrument", passage.instrument().id())
+        .put("tempo", passage.tempo().toString());
+  }
+
+  private static void fill(ObjectNode node, Plan plan) {
+    node.put("name", plan.name());
+    ArrayNode notes = node.putArray("notes");
+    Map<Integer, TreeSet<Integer>> noteNumbers = new HashMap<>();
+    for (int i = 0; i < plan.notes().size(); i++) {
+      PlannedNote note = plan.notes().get(i);
+      notes.add(note(plan.passage(), note));
+      noteNumbers.computeIfAbsent(note.moment(), m -> new TreeSet<>()).add(i);
+    }
+    ObjectNode cost = node.putObject("cost");
+    cost.put("total", plan.total());
+    ArrayNode rules = cost.putArray("rules");
+    for (RuleCost rule : plan.rules()) {
+      ObjectNode entry =
+          rules
+              .addObject()
+              .put("rule", rule.rule())
+              .put("name", rule.name())
+              .put("explanation", rule.explanation())
+              .put("unit", rule.unit())
+              .put("weight", rule.weight())
+              .put("amount", rule.amount())
+              .put("cost", rule.cost());
+      ArrayNode charged = entry.putArray("notes");
+      for (Charge charge : plan.charges()) {
+        if (charge.rule().equals(rule.rule())) {
+          charged
+              .addObject()
+              .put("note", noteNumbers.get(charge.moment()).first())
+              .put("amount", charge.amount())
+              .put("cost", charge.cost());
+        }
+      }
+    }
+    ObjectNode counts = node.putObject("counts");
+    counts
+        .put("shifts", plan.shifts())
+        .put("crossings", plan.crossings())
+        .put("fourthFingers", plan.fourthFingers())
+        .put("openStrings", plan.openStrings())
+        .put("notesOutside", plan.notesOutside());
+    plan.highestPosition().ifPresent(p -> counts.put("highestPosition", p.toString()));
+    ObjectNode positions = counts.putObject("notesByPosition");
+    plan.notesByPosition().forEach((position, n) -> positions.put(position.toString(), n));
+  }
+
+  private static ObjectNode note(Passage passage, PlannedNote note) {
+    return NODES
+        .objectNode()
+        .put("part", passage.partId())
+        .put("measure", note.note().place().measure())
+        .put("onset", onset(note))
+        .put("written", note.note().written().toString())
+        .put("midi", note.note().midi())
+        .put("string", note.placement().string())
+        .put("finger", note.finger())
+        .put("position", note.position())
+        .put("shift", note.shift())
+        .put("crossing", note.crossing())
+        .put("outside", note.outside());
+  }
+
+  /** Quarter notes from the start of the measure, to six decimals. */
+  private static BigDecimal onset(PlannedNote note) {
+    BigDecimal exact =
+        note.note()
+            .place()
+            .onset()
+            .bigDecimalValue(6, java.math.RoundingMode.HALF_UP)
+            .stripTrailingZeros();
+    return exact.scale() < 0 ? exact.setScale(0) : exact;
+  }
+
+  private static String text(ObjectNode root) {
+    try {
+      return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

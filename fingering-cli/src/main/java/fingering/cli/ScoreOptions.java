@@ -1,0 +1,104 @@
+package fingering.cli;
+
+import com.google.common.base.Splitter;
+import com.google.common.collect.ImmutableSet;
+import fingering.music.Passage;
+import fingering.music.Tempo;
+import fingering.musicxml.PassageRequest;
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreReader;
+import fingering.tables.Instrument;
+import fingering.tables.Instruments;
+import fingering.tables.Position;
+import java.util.Optional;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** What to read of a score, and how; shared by the commands. */
+final class ScoreOptions {
+  @Option(
+      names = "--part",
+      paramLabel = "PART",
+      description = "Part to read: its number, id or name; needed where there are several.")
+  Optional<String> part = Optional.empty();
+
+  @Option(
+      names = "--voice",
+      paramLabel = "VOICE",
+      description = "The only voice of the part to read; all of them otherwise.")
+  Optional<String> voice = Optional.empty();
+
+  @Option(
+      names = "--instrument",
+      paramLabel = "NAME",
+      converter = InstrumentConverter.class,
+      description = "violin, viola, cello or bass; told by the part otherwise.")
+  Optional<Instrument> instrument = Optional.empty();
+
+  @Option(
+      names = "--measures",
+      paramLabel = "RANGE",
+      description = "Measures as printed (9-24), or rehearsal marks ('B to D').")
+  Optional<String> measures = Optional.empty();
+
+  @Option(
+      names = "--tempo",
+      paramLabel = "MARK",
+      converter = TempoConverter.class,
+      description =
+          "Tempo at the beginning (half=84, dotted-quarter=63); later ones are scaled alike.")
+  Optional<Tempo> tempo = Optional.empty();
+
+  @Option(
+      names = "--allow",
+      paramLabel = "POSITIONS",
+      converter = PositionsConverter.class,
+      description = "Positions allowed, such as 1,half or 1,2,3.")
+  Positions allow = new Positions(ImmutableSet.of());
+
+  /** Positions as typed. */
+  record Positions(ImmutableSet<Position> set) {}
+
+  /** Reads the passage that the options ask for. */
+  Passage read(ScoreFile file) {
+    return ScoreReader.read(file)
+        .passage(new PassageRequest(part, instrument, measures, tempo, voice));
+  }
+
+  static final class InstrumentConverter implements ITypeConverter<Instrument> {
+    @Override
+    public Instrument convert(String text) {
+      return converted(() -> Instruments.standard().named(text));
+    }
+  }
+
+  static final class TempoConverter implements ITypeConverter<Tempo> {
+    @Override
+    public Tempo convert(String text) {
+      return converted(() -> Tempo.parse(text));
+    }
+  }
+
+  static final class PositionsConverter implements ITypeConverter<Positions> {
+    @Override
+    public Positions convert(String text) {
+      return converted(
+          () ->
+              new Positions(
+                  Splitter.on(',')
+                      .trimResults()
+                      .splitToStream(text)
+                      .map(Position::parse)
+                      .collect(ImmutableSet.toImmutableSet())));
+    }
+  }
+
+  private static <T> T converted(java.util.function.Supplier<T> reading) {
+    try {
+      return reading.get();
+    } catch (IllegalArgumentException e) {
+      throw new TypeConversionException(e.getMessage());
+    }
+  }
+}

@@ -1,0 +1,197 @@
+package fingering.cli;
+
+import fingering.plan.Comparison;
+import fingering.plan.Plan;
+import fingering.plan.Plan.MeasureCost;
+import fingering.plan.RuleCost;
+import fingering.plan.Stay;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Below the notes: what each plan costs, rule by rule, and what it buys. */
+final class SummaryText {
+  private static final int LABEL = 32;
+
+  private final Comparison comparison;
+  private final int columns;
+  private final Style style;
+  private final StringBuilder text;
+  private final int cell;
+
+  SummaryText(Comparison comparison, int columns, Style style, StringBuilder text) {
+    this.comparison = comparison;
+    this.columns = columns;
+    this.style = style;
+    this.text = text;
+    cell = Math.max(12, Math.min(18, (columns - LABEL) / comparison.plans().size()));
+  }
+
+  void write() {
+    costs();
+    counts();
+    hardest();
+    sentences();
+  }
+
+  private void line(String line) {
+    text.append(line.stripTrailing()).append('\n');
+  }
+
+  private void paragraph(String paragraph) {
+    TextLayout.wrap(paragraph, columns, 2).forEach(this::line);
+  }
+
+  private void row(String label, Function<Plan, String> content) {
+    StringBuilder row = new StringBuilder(TextLayout.pad(label, LABEL));
+    for (Plan plan : comparison.plans()) {
+      row.append(TextLayout.padLeft(content.apply(plan), cell));
+    }
+    line(row.toString());
+  }
+
+  private void costs() {
+    StringBuilder head = new StringBuilder(TextLayout.pad("Points by rule", LABEL));
+    for (Plan plan : comparison.plans()) {
+      head.append(TextLayout.padLeft(plan.name(), cell));
+    }
+    line(style.bold(head.toString()));
+    Map<String, String> rules = new LinkedHashMap<>();
+    for (Plan plan : comparison.plans()) {
+      plan.rules().forEach(rule -> rules.putIfAbsent(rule.rule(), rule.name()));
+    }
+    rules.forEach((id, name) -> row("  " + name, plan -> points(plan, id)));
+    row("  Total", plan -> Long.toString(plan.total()));
+    line("");
+  }
+
+  private static String points(Plan plan, String rule) {
+    return plan.rules().stream()
+        .filter(cost -> cost.rule().equals(rule))
+        .map(RuleCost::cost)
+        .map(Object::toString)
+        .findFirst()
+        .orElse("–");
+  }
+
+  private void counts() {
+    line(style.bold("Counts"));
+    row("  Shifts", plan -> Integer.toString(plan.shifts()));
+    row("  String crossings", plan -> Integer.toString(plan.crossings()));
+    row("  Fourth fingers", plan -> Integer.toString(plan.fourthFingers()));
+    row("  Open strings", plan -> Integer.toString(plan.openStrings()));
+    row("  Highest position", SummaryText::highest);
+    comparison.plans().stream()
+        .flatMap(plan -> plan.notesByPosition().keySet().stream())
+        .distinct()
+        .sorted()
+        .forEach(
+            position ->
+                row(
+                    "  Stopped notes in " + position.display(),
+                    plan ->
+                        Integer.toString(plan.notesByPosition().getOrDefault(position, 0))));
+    line("");
+  }
+
+  private static String highest(Plan plan) {
+    return plan.highestPosition().map(p -> p.display()).orElse("–");
+  }
+
+  private void hardest() {
+    line(style.bold("Hardest measures"));
+    for (Plan plan : comparison.plans()) {
+      String measures =
+          plan.hardestMeasures(3).stream()
+              .map(SummaryText::measure)
+              .collect(Collectors.joining(", "));
+      paragraph("  " + plan.name() + ": " + (measures.isEmpty() ? "none" : measures));
+    }
+    line("");
+  }
+
+  private static String measure(MeasureCost cost) {
+    return "m. " + cost.measure() + " (" + cost.cost() + ")";
+  }
+
+  private void sentences() {
+    line(style.bold("What each plan buys and costs"));
+    Plan base = comparison.plans().get(0);
+    paragraph("  " + base.name() + ": " + alone(base));
+    for (Plan plan : comparison.plans().subList(1, comparison.plans().size())) {
+      paragraph("  " + plan.name() + ": " + against(base, plan));
+    }
+    comparison.remarks().forEach(remark -> paragraph("  " + remark));
+    line("");
+    paragraph(
+        "Stretching and long practice can hurt: stop on pain, rest, and ask your teacher or a"
+            + " clinician. Your teacher has the last word on every fingering.");
+  }
+
+  private static String alone(Plan plan) {
+    return count(plan.shifts(), "shift")
+        + ", "
+        + count(plan.crossings(), "string crossing")
+        + " and "
+        + count(plan.fourthFingers(), "fourth finger")
+        + ".";
+  }
+
+  private static String against(Plan base, Plan plan) {
+    long more = plan.total() - base.total();
+    String price =
+        more == 0
+            ? "costs the same as"
+            : "costs "
+                + Math.abs(more)
+                + " points "
+                + (more > 0 ? "more than" : "less than");
+    return stays(plan)
+        .map(stays -> "is in " + stays + "; ")
+        .orElse("")
+        + "against "
+        + base.name()
+        + " it has "
+        + change(base.shifts(), plan.shifts(), "shift")
+        + ", "
+        + change(base.crossings(), plan.crossings(), "string crossing")
+        + " and "
+        + change(base.fourthFingers(), plan.fourthFingers(), "fourth finger")
+        + ", and "
+        + price
+        + " it.";
+  }
+
+  /** The stays above first position, as a teacher would say them. */
+  private static Optional<String> stays(Plan plan) {
+    String stays =
+        plan.stays().stream()
+            .filter(stay -> stay.position().halves() > 2)
+            .limit(6)
+            .map(SummaryText::stay)
+            .collect(Collectors.joining(", "));
+    return stays.isEmpty() ? Optional.empty() : Optional.of(stays);
+  }
+
+  private static String stay(Stay stay) {
+    return stay.position().display() + " at m. " + stay.measures();
+  }
+
+  private static String count(int number, String what) {
+    return (number == 0 ? "no" : Integer.toString(number)) + " " + what + (number == 1 ? "" : "s");
+  }
+
+  private static String change(int from, int to, String what) {
+    int change = to - from;
+    if (change == 0) {
+      return "as many " + what + "s";
+    }
+    int size = Math.abs(change);
+    return size
+        + (change > 0 ? " more " : size == 1 ? " less " : " fewer ")
+        + what
+        + (size == 1 ? "" : "s");
+  }
+}

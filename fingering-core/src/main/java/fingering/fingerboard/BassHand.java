@@ -37,7 +37,7 @@ final class BassHand implements Hand {
   }
 
   @Override
-  public ImmutableList<Placement> stopped(OpenString string, Pitch pitch) {
+  public ImmutableList<Placement> stopped(OpenString string, Pitch pitch, boolean wide) {
     int semitones = pitch.midi() - string.pitch().midi();
     ImmutableList.Builder<Placement> found = ImmutableList.builder();
     for (Frame frame : frames) {

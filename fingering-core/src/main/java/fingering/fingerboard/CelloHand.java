@@ -54,7 +54,7 @@ final class CelloHand implements Hand {
   }
 
   @Override
-  public ImmutableList<Placement> stopped(OpenString string, Pitch pitch) {
+  public ImmutableList<Placement> stopped(OpenString string, Pitch pitch, boolean wide) {
     int semitones = pitch.midi() - string.pitch().midi();
     int letters = pitch.letterNumber() - string.pitch().letterNumber();
     ImmutableList.Builder<Placement> found = ImmutableList.builder();

@@ -42,6 +42,11 @@ public final class Fingerboard {
    * the pitch lies out of range.
    */
   public ImmutableList<Placement> placements(Pitch sounding) {
+    return placements(sounding, false);
+  }
+
+  /** The placements as above, with the wide reaches that only double stops ask for. */
+  ImmutableList<Placement> placements(Pitch sounding, boolean wide) {
     ImmutableList.Builder<Placement> found = ImmutableList.builder();
     for (OpenString string : instrument.strings()) {
       if (string.pitch().midi() == sounding.midi()) {
@@ -49,7 +54,7 @@ public final class Fingerboard {
           found.add(new Placement(string.number(), Finger.OPEN, 0, frame, 0, 0, false));
         }
       }
-      found.addAll(hand.stopped(string, sounding));
+      found.addAll(hand.stopped(string, sounding, wide));
     }
     return found.build();
   }

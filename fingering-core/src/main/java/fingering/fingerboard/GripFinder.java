@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 public final class GripFinder {
   private final Fingerboard fingerboard;
   private final Map<Pitch, ImmutableList<Placement>> placements = new HashMap<>();
+  private final Map<Pitch, ImmutableList<Placement>> widePlacements = new HashMap<>();
   private final Map<List<Pitch>, ImmutableList<Grip>> together = new HashMap<>();
 
   /** A finder for one fingerboard; it remembers what it has found. */
@@ -47,6 +48,10 @@ public final class GripFinder {
     return placements.computeIfAbsent(pitch, fingerboard::placements);
   }
 
+  private ImmutableList<Placement> widePlacements(Pitch pitch) {
+    return widePlacements.computeIfAbsent(pitch, p -> fingerboard.placements(p, true));
+  }
+
   private ImmutableList<Grip> grips(List<Pitch> pitches, boolean pizzicato) {
     if (pizzicato && pitches.size() > 1) {
       return compute(pitches, true);
@@ -73,7 +78,8 @@ public final class GripFinder {
       }
       return;
     }
-    for (Placement next : placements(pitches.get(taken.size()))) {
+    Pitch pitch = pitches.get(taken.size());
+    for (Placement next : pitches.size() > 1 ? widePlacements(pitch) : placements(pitch)) {
       if (taken.stream().allMatch(earlier -> fingerboard.together(earlier, next))) {
         taken.add(next);
         extend(pitches, taken, anyStrings, found);

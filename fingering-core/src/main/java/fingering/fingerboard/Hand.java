@@ -9,8 +9,13 @@ interface Hand {
   /** The frames, from the nut upward. */
   ImmutableList<Frame> frames();
 
-  /** The stopped placements of a sounding pitch on a string; empty where it cannot be stopped. */
-  ImmutableList<Placement> stopped(OpenString string, Pitch pitch);
+  /**
+   * The stopped placements of a sounding pitch on a string; empty where it cannot be stopped.
+   *
+   * @param wide whether to reach as far as the hand can with another finger down, not as far only as
+   *     a line would have it
+   */
+  ImmutableList<Placement> stopped(OpenString string, Pitch pitch, boolean wide);
 
   /** Whether two stopped placements of one frame can be held together on neighbouring strings. */
   boolean together(Placement lower, Placement higher);

@@ -25,8 +25,11 @@ final class ViolinHand implements Hand {
   /** How far from its centre a finger may lie when the note is spelled with the next letter. */
   private static final double RESPELLED = 1.3;
 
-  /** How far the fourth finger may reach up, or the first draw back, in semitones. */
-  private static final double EXTENSION = 4.6;
+  /** How far the fourth finger reaches up, or the first draws back, in a line, in semitones. */
+  private static final double EXTENSION = 2;
+
+  /** How far they reach with another finger down: fingered octaves and tenths, in semitones. */
+  private static final double WIDE_EXTENSION = 4.6;
 
   /** A finger lies easily this far from its centre, in semitones. */
   private static final double EASY = 0.9;
@@ -38,7 +41,7 @@ final class ViolinHand implements Hand {
   static final double MEDIUM_REACH = 105;
 
   /** Shares of the reach between two fingers, by how many fingers lie apart. */
-  private static final double[] SHARE = {0, 0.55, 0.8, 1};
+  private static final double[] SHARE = {0, 0.55, 0.65, 1};
 
   /** The last semitone over the fingerboard: two octaves and a tone above the open string. */
   private static final int FINGERBOARD_END = 26;
@@ -82,7 +85,8 @@ final class ViolinHand implements Hand {
   }
 
   @Override
-  public ImmutableList<Placement> stopped(OpenString string, Pitch pitch) {
+  public ImmutableList<Placement> stopped(OpenString string, Pitch pitch, boolean wide) {
+    double extension = wide ? WIDE_EXTENSION : EXTENSION;
     int semitones = pitch.midi() - string.pitch().midi();
     if (semitones < 1 || semitones > FINGERBOARD_END) {
       return ImmutableList.of();
@@ -94,7 +98,7 @@ final class ViolinHand implements Hand {
         int expected = frame.index() + finger - 1;
         double off = semitones - centre(frame.index(), finger);
         boolean spelled = letters == expected || expected == 0;
-        if (fits(frame, finger, semitones, letters - expected, off)) {
+        if (fits(frame, finger, semitones, letters - expected, off, extension)) {
           found.add(
               new Placement(
                   string.number(),
@@ -110,7 +114,7 @@ final class ViolinHand implements Hand {
     return found.build();
   }
 
-  private boolean fits(Frame frame, int finger, int semitones, int lettersOff, double off) {
+  private boolean fits(Frame frame, int finger, int semitones, int lettersOff, double off, double extension) {
     boolean half = frame.position().equals(Position.HALF);
     if (half && finger == 1) {
       return semitones == 1;
@@ -121,12 +125,12 @@ final class ViolinHand implements Hand {
     if (Math.abs(lettersOff) <= 1 && Math.abs(off) <= (half ? 0.6 : RESPELLED)) {
       return true;
     }
-    if (finger == 4 && off > 0 && off <= EXTENSION && lettersOff >= 0) {
+    if (finger == 4 && off > 0 && off <= extension && lettersOff >= 0) {
       return span(frame.first(), semitones) <= reach;
     }
     return finger == 1
         && off < 0
-        && -off <= EXTENSION
+        && -off <= extension
         && lettersOff <= 0
         && span(semitones, frame.highest()) <= reach;
   }

@@ -13,6 +13,9 @@ final class ShiftRules {
   /** Time a millimetre of shift takes, in microseconds (common practice). */
   private static final long PER_MILLIMETRE = 1_500;
 
+  /** A move shorter than this, as between half and 1st, draws the hand back or on (millimetres). */
+  private static final long SLIGHT = 20;
+
   private ShiftRules() {}
 
   static ImmutableList<CostRule> all() {
@@ -20,7 +23,7 @@ final class ShiftRules {
         new NamedTransitionRule(
             "shift",
             "Shift",
-            "The hand moves to another position; over a rest or from an open string it is easier.",
+            "The hand moves to another position; a rest, an open string or a slight move make it easier.",
             "tenth of a shift",
             ShiftRules::shift),
         new NamedTransitionRule(
@@ -69,7 +72,8 @@ final class ShiftRules {
     if (passing.acrossRest()) {
       return 3;
     }
-    return before.open() ? 5 : 10;
+    int whole = millimetres(before, now) < SLIGHT ? 4 : 10;
+    return before.open() ? whole / 2 : whole;
   }
 
   /** Millimetres between the places of the first finger before and after. */

@@ -1,0 +1,87 @@
+package fingering.musicxml;
+
+import com.google.common.base.Strings;
+import com.google.common.collect.ImmutableList;
+import fingering.tables.Instrument;
+import fingering.tables.Instruments;
+import java.math.BigInteger;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.audiveris.proxymusic.Attributes;
+import org.audiveris.proxymusic.Clef;
+import org.audiveris.proxymusic.PartName;
+import org.audiveris.proxymusic.ScoreInstrument;
+import org.audiveris.proxymusic.ScorePart;
+import org.audiveris.proxymusic.ScorePartwise;
+
+/** Tells the parts of a score by the signs they bear. */
+final class InstrumentSigns {
+  private final Instruments instruments;
+
+  InstrumentSigns(Instruments instruments) {
+    this.instruments = instruments;
+  }
+
+  /**
+   * Describes a part.
+   *
+   * @param number its number, from 1
+   * @param listed its entry in the list of parts, if there is one
+   */
+  PartInfo describe(int number, Optional<ScorePart> listed, ScorePartwise.Part part) {
+    ImmutableList<ScoreInstrument> players =
+        listed.map(p -> ImmutableList.copyOf(p.getScoreInstrument())).orElse(ImmutableList.of());
+    ImmutableList<String> names =
+        Stream.concat(
+                listed.map(ScorePart::getPartName).map(PartName::getValue).stream(),
+                players.stream().map(ScoreInstrument::getInstrumentName).filter(Objects::nonNull))
+            .map(name -> name.strip().replaceAll("\\s+", " "))
+            .filter(name -> !name.isEmpty())
+            .collect(ImmutableList.toImmutableList());
+    String name = names.isEmpty() ? "Part " + number : names.get(0);
+    String id = Strings.nullToEmpty(listed.map(ScorePart::getId).orElse(""));
+    Optional<Instrument> shown =
+        players.stream()
+            .map(ScoreInstrument::getInstrumentSound)
+            .filter(Objects::nonNull)
+            .flatMap(sound -> instruments.bySound(sound.strip()).stream())
+            .findFirst()
+            .or(() -> names.stream().flatMap(n -> instruments.byPartName(n).stream()).findFirst());
+    Optional<Instrument> found = shown.or(() -> byFirstClef(part));
+    return new PartInfo(number, id, name, found, shown.isEmpty() && found.isPresent());
+  }
+
+  private Optional<Instrument> byFirstClef(ScorePartwise.Part part) {
+    return part.getMeasure().stream()
+        .flatMap(measure -> measure.getNoteOrBackupOrForward().stream())
+        .filter(Attributes.class::isInstance)
+        .flatMap(attributes -> ((Attributes) attributes).getClef().stream())
+        .findFirst()
+        .flatMap(this::byClef);
+  }
+
+  private Optional<Instrument> byClef(Clef clef) {
+    if (clef.getSign() == null) {
+      return Optional.empty();
+    }
+    String sign = clef.getSign().value();
+    String line =
+        clef.getLine() == null
+            ? switch (sign) {
+              case "G" -> "2";
+              case "F" -> "4";
+              case "C" -> "3";
+              default -> "";
+            }
+            : clef.getLine().toString();
+    BigInteger octave = clef.getClefOctaveChange();
+    if (octave == null || octave.signum() == 0) {
+      return instruments.byClef(sign + line);
+    }
+    // A bass clef with an 8 below is what programs give the double bass.
+    return (sign + line).equals("F4") && octave.intValue() == -1
+        ? instruments.byPartName("double bass")
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,207 @@
+package fingering.musicxml;
+
+import com.google.common.collect.ImmutableList;
+import fingering.music.Marks;
+import fingering.music.Measure;
+import fingering.music.Moment;
+import fingering.music.Note;
+import fingering.music.Place;
+import fingering.musicxml.PartTimeline.Plucking;
+import fingering.musicxml.TieChains.Chain;
+import fingering.musicxml.TieChains.Struck;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Makes the moments of a passage from the notes struck in it. */
+final class MomentBuilder {
+
+  /** A grace note takes this part of a quarter note ... */
+  static final double GRACE_QUARTERS = 1 / 8.0;
+
+  /** ... but no more than this many microseconds. */
+  static final double GRACE_MOST_MICROS = 80_000;
+
+  private static final Comparator<Note> LOWEST_FIRST =
+      Comparator.comparingInt(Note::midi).thenComparing(Note::address);
+
+  private record Heard(Note note, String voice, BigFraction end) {}
+
+  private final PartTimeline part;
+  private final TempoMap clock;
+  private final BitSet slurred;
+  private final List<Moment> moments = new ArrayList<>();
+  private final List<Heard> sounding = new ArrayList<>();
+  private int nextPlucking;
+  private boolean plucked;
+  private long silentFrom;
+
+  private MomentBuilder(PartTimeline part, TempoMap clock, BitSet slurred) {
+    this.part = part;
+    this.clock = clock;
+    this.slurred = slurred;
+  }
+
+  /**
+   * The moments at which these notes are struck.
+   *
+   * @param slurred indices of the slots of the part that a slur joins to the slot before
+   */
+  static ImmutableList<Moment> build(
+      PartTimeline part, TempoMap clock, BitSet slurred, ImmutableList<Struck> struck) {
+    MomentBuilder builder = new MomentBuilder(part, clock, slurred);
+    int i = 0;
+    while (i < struck.size()) {
+      int next = i + 1;
+      while (next < struck.size() && struck.get(next).start().equals(struck.get(i).start())) {
+        next++;
+      }
+      long gap =
+          next == struck.size()
+              ? Long.MAX_VALUE
+              : clock.micros(struck.get(next).start()) - clock.micros(struck.get(i).start());
+      builder.onset(struck.subList(i, next), gap);
+      i = next;
+    }
+    return ImmutableList.copyOf(builder.moments);
+  }
+
+  /** Grace notes, if any, and then the main notes, if any, of one onset. */
+  private void onset(List<Struck> together, long gap) {
+    Struck last = together.get(together.size() - 1);
+    BigFraction start = last.start();
+    sounding.removeIf(heard -> Quarters.compare(heard.end(), start) <= 0);
+    Place place = place(last.chains().get(0).first());
+    long micros = clock.micros(start);
+    long length = last.grace() ? Long.MAX_VALUE : clock.micros(longest(last)) - micros;
+    int graces = last.grace() ? together.size() : together.size() - 1;
+    double grace =
+        graces == 0
+            ? 0
+            : Math.min(
+                Math.min(GRACE_MOST_MICROS, GRACE_QUARTERS * clock.quarterMicros(start)),
+                Math.min(gap, length) / 2.0 / graces);
+    for (int k = 0; k < graces; k++) {
+      long from = micros + Math.round(k * grace);
+      moment(together.get(k), place, from, micros + Math.round((k + 1) * grace) - from);
+    }
+    if (!last.grace()) {
+      long late = Math.round(graces * grace);
+      moment(last, place, micros + late, length - late);
+    }
+  }
+
+  private static BigFraction longest(Struck struck) {
+    return struck.chains().stream().map(Chain::end).max(Quarters.ORDER).orElseThrow();
+  }
+
+  private void moment(Struck struck, Place place, long start, long length) {
+    List<Heard> begun = new ArrayList<>();
+    for (Chain chain : struck.chains()) {
+      addUnlessTwice(begun, heard(chain, struck.grace(), place));
+    }
+    ImmutableList<Note> held =
+        sounding.stream()
+            .map(Heard::note)
+            .filter(note -> begun.stream().noneMatch(b -> b.note().midi() == note.midi()))
+            .sorted(LOWEST_FIRST)
+            .collect(ImmutableList.toImmutableList());
+    ImmutableList<Note> notes =
+        begun.stream()
+            .map(Heard::note)
+            .sorted(LOWEST_FIRST)
+            .collect(ImmutableList.toImmutableList());
+    boolean first = moments.isEmpty();
+    moments.add(
+        new Moment(
+            notes,
+            held,
+            start,
+            length,
+            first ? 0 : Math.max(0, start - silentFrom),
+            !first && slurred.get(struck.slot()),
+            struck.grace(),
+            pizzicato(struck)));
+    silentFrom = Math.max(silentFrom, start + length);
+    if (!struck.grace()) {
+      sounding.addAll(begun);
+    }
+  }
+
+  private static Heard heard(Chain chain, boolean grace, Place place) {
+    WrittenNote first = chain.first();
+    BigFraction length = grace ? BigFraction.ZERO : chain.end().subtract(first.start());
+    return new Heard(
+        new Note(
+            first.address(),
+            place,
+            first.pitch(),
+            chain.sounding(),
+            first.start(),
+            length,
+            first.marks()),
+        first.voice(),
+        chain.end());
+  }
+
+  // Two voices that meet on one note are one note to the hand; two equal notes in the chord of one
+  // voice are meant for two strings.
+  private static void addUnlessTwice(List<Heard> begun, Heard added) {
+    for (int i = 0; i < begun.size(); i++) {
+      Heard other = begun.get(i);
+      if (other.note().midi() == added.note().midi() && !other.voice().equals(added.voice())) {
+        boolean longer = Quarters.compare(added.end(), other.end()) > 0;
+        Heard kept = longer ? added : other;
+        Heard left = longer ? other : added;
+        begun.set(i, withMarks(kept, merged(kept.note().marks(), left.note().marks())));
+        return;
+      }
+    }
+    begun.add(added);
+  }
+
+  private static Marks merged(Marks kept, Marks left) {
+    return new Marks(
+        kept.trill() || left.trill(),
+        kept.accent() || left.accent(),
+        kept.harmonic() || left.harmonic(),
+        kept.finger().or(left::finger),
+        kept.string().isPresent() ? kept.string() : left.string());
+  }
+
+  private static Heard withMarks(Heard heard, Marks marks) {
+    Note n = heard.note();
+    Note marked =
+        new Note(n.address(), n.place(), n.written(), n.sounding(), n.start(), n.length(), marks);
+    return new Heard(marked, heard.voice(), heard.end());
+  }
+
+  private Place place(WrittenNote note) {
+    Measure measure = part.measures().get(note.measure());
+    Meter meter = new Meter(measure.beats(), measure.beatType());
+    BigFraction from = note.onset();
+    boolean uncounted = part.implicit().contains(measure.index()) || measure.number().equals("0");
+    if (measure.index() == 0
+        && uncounted
+        && Quarters.compare(measure.length(), meter.length()) < 0) {
+      from = from.add(meter.length()).subtract(measure.length());
+    }
+    BigFraction beat = from.divide(meter.beat()).add(BigFraction.ONE);
+    return new Place(measure.index(), measure.number(), note.onset(), beat);
+  }
+
+  private boolean pizzicato(Struck struck) {
+    ImmutableList<Plucking> changes = part.pluckings();
+    while (nextPlucking < changes.size()
+        && Quarters.compare(changes.get(nextPlucking).start(), struck.start()) <= 0) {
+      plucked = changes.get(nextPlucking).plucked();
+      nextPlucking++;
+    }
+    return struck.chains().stream()
+        .flatMap(chain -> chain.first().pizzicato().stream())
+        .findFirst()
+        .orElse(plucked);
+  }
+}

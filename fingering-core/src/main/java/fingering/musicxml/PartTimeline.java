@@ -1,0 +1,84 @@
+package fingering.musicxml;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.music.Measure;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * All that a part holds, in order of time, as the file has it.
+ *
+ * @param measures its measures
+ * @param implicit indices of the measures that the file marks as not counted
+ * @param slots its pitched notes
+ * @param tempi the tempi that stand in it
+ * @param pluckings where it changes between bow and plucking
+ * @param transposes whether it says how it transposes
+ * @param lowClef whether it has a clef with an 8 below
+ * @param microtones how many pitches were brought to the nearest semitone
+ * @param unpitched how many notes without pitch were left out
+ */
+record PartTimeline(
+    ImmutableList<Measure> measures,
+    ImmutableSet<Integer> implicit,
+    ImmutableList<Slot> slots,
+    ImmutableList<TempoMark> tempi,
+    ImmutableList<Plucking> pluckings,
+    boolean transposes,
+    boolean lowClef,
+    int microtones,
+    int unpitched) {
+
+  private static final Comparator<WrittenNote> IN_TIME =
+      Comparator.comparing(WrittenNote::start, Quarters.ORDER)
+          .thenComparing(note -> !note.grace())
+          .thenComparing(WrittenNote::address);
+
+  /**
+   * Notes that begin together: all main notes of an onset, or the grace notes of one stem.
+   *
+   * @param start quarter notes from the start of the part
+   * @param grace whether they are grace notes
+   * @param notes the notes, in document order
+   */
+  record Slot(BigFraction start, boolean grace, ImmutableList<WrittenNote> notes) {}
+
+  /**
+   * A change between bow and plucking.
+   *
+   * @param start quarter notes from the start of the part
+   * @param plucked whether the strings are plucked from there on
+   */
+  record Plucking(BigFraction start, boolean plucked) {}
+
+  /** Sorts notes by time and groups those that begin together. */
+  static ImmutableList<Slot> slots(List<WrittenNote> notes) {
+    ImmutableList.Builder<Slot> slots = ImmutableList.builder();
+    List<WrittenNote> together = new ArrayList<>();
+    for (WrittenNote note : ImmutableList.sortedCopyOf(IN_TIME, notes)) {
+      if (!together.isEmpty() && !joins(note, together.get(0))) {
+        slots.add(slot(together));
+        together.clear();
+      }
+      together.add(note);
+    }
+    if (!together.isEmpty()) {
+      slots.add(slot(together));
+    }
+    return slots.build();
+  }
+
+  private static boolean joins(WrittenNote note, WrittenNote first) {
+    return note.start().equals(first.start())
+        && note.grace() == first.grace()
+        && (!note.grace() || note.chord());
+  }
+
+  private static Slot slot(List<WrittenNote> notes) {
+    WrittenNote first = notes.get(0);
+    return new Slot(first.start(), first.grace(), ImmutableList.copyOf(notes));
+  }
+}

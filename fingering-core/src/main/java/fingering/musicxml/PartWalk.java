@@ -1,0 +1,336 @@
+package fingering.musicxml;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.music.Measure;
+import fingering.music.NoteAddress;
+import fingering.music.Place;
+import fingering.musicxml.PartTimeline.Plucking;
+import fingering.tables.Letter;
+import fingering.tables.Pitch;
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.audiveris.proxymusic.Attributes;
+import org.audiveris.proxymusic.Backup;
+import org.audiveris.proxymusic.Clef;
+import org.audiveris.proxymusic.Direction;
+import org.audiveris.proxymusic.DirectionType;
+import org.audiveris.proxymusic.FormattedTextId;
+import org.audiveris.proxymusic.Forward;
+import org.audiveris.proxymusic.Key;
+import org.audiveris.proxymusic.Note;
+import org.audiveris.proxymusic.Offset;
+import org.audiveris.proxymusic.ScorePartwise;
+import org.audiveris.proxymusic.Sound;
+import org.audiveris.proxymusic.Time;
+import org.audiveris.proxymusic.Transpose;
+import org.audiveris.proxymusic.YesNo;
+
+/** Walks a part from its first element to its last and keeps count of the time. */
+final class PartWalk {
+  private static final BigFraction ZERO = BigFraction.ZERO;
+
+  private final int part;
+  private final String name;
+
+  private final List<Measure> measures = new ArrayList<>();
+  private final ImmutableSet.Builder<Integer> implicit = ImmutableSet.builder();
+  private final List<WrittenNote> notes = new ArrayList<>();
+  private final ImmutableList.Builder<TempoMark> tempi = ImmutableList.builder();
+  private final List<Plucking> pluckings = new ArrayList<>();
+  private boolean transposes;
+  private boolean lowClef;
+  private int microtones;
+  private int unpitched;
+
+  private final Map<BigDecimal, BigFraction> durations = new HashMap<>();
+  private BigFraction divisions = BigFraction.ONE;
+  private Meter meter = Meter.COMMON;
+  private int fifths;
+  private Optional<Transposition> transposition = Optional.empty();
+
+  private String number = "";
+  private BigFraction measureStart = ZERO;
+  private BigFraction cursor = ZERO;
+  private BigFraction reached = ZERO;
+  private BigFraction chordOnset = ZERO;
+  private Meter measureMeter = Meter.COMMON;
+  private int measureFifths;
+  private String rehearsal = "";
+  private String voice = "1";
+  private int noteIndex;
+
+  private PartWalk(int part, String name) {
+    this.part = part;
+    this.name = name;
+  }
+
+  /**
+   * Walks the part of that index.
+   *
+   * @param name the part's name, for messages
+   */
+  static PartTimeline walk(ScorePartwise.Part part, int index, String name) {
+    PartWalk walk = new PartWalk(index, name);
+    part.getMeasure().forEach(walk::measure);
+    walk.pluckings.sort(Comparator.comparing(Plucking::start, Quarters.ORDER));
+    return new PartTimeline(
+        ImmutableList.copyOf(walk.measures),
+        walk.implicit.build(),
+        PartTimeline.slots(walk.notes),
+        walk.tempi.build(),
+        ImmutableList.copyOf(walk.pluckings),
+        walk.transposes,
+        walk.lowClef,
+        walk.microtones,
+        walk.unpitched);
+  }
+
+  private void measure(ScorePartwise.Part.Measure measure) {
+    int index = measures.size();
+    number = measure.getNumber() == null ? String.valueOf(index + 1) : measure.getNumber().strip();
+    cursor = ZERO;
+    reached = ZERO;
+    chordOnset = ZERO;
+    measureMeter = meter;
+    measureFifths = fifths;
+    rehearsal = "";
+    noteIndex = 0;
+    if (measure.getImplicit() == YesNo.YES) {
+      implicit.add(index);
+    }
+    measure.getNoteOrBackupOrForward().forEach(this::element);
+    BigFraction length = reached.signum() > 0 ? reached : measureMeter.length();
+    measures.add(
+        new Measure(
+            index,
+            number,
+            measureStart,
+            length,
+            measureFifths,
+            measureMeter.beats(),
+            measureMeter.beatType(),
+            rehearsal));
+    measureStart = measureStart.add(length);
+  }
+
+  private void element(Object element) {
+    if (element instanceof Note note) {
+      note(note);
+      noteIndex++;
+    } else if (element instanceof Backup backup) {
+      move(length(backup.getDuration(), "backup").negate());
+    } else if (element instanceof Forward forward) {
+      move(length(forward.getDuration(), "forward"));
+    } else if (element instanceof Attributes attributes) {
+      attributes(attributes);
+    } else if (element instanceof Direction direction) {
+      direction(direction);
+    } else if (element instanceof Sound sound) {
+      sound(sound, cursor);
+    }
+  }
+
+  private void move(BigFraction by) {
+    BigFraction to = cursor.add(by);
+    cursor = to.signum() < 0 ? ZERO : to;
+    reached = max(reached, cursor);
+  }
+
+  private static BigFraction max(BigFraction a, BigFraction b) {
+    return Quarters.compare(a, b) >= 0 ? a : b;
+  }
+
+  private BigFraction length(BigDecimal duration, String what) {
+    if (duration == null || duration.signum() < 0) {
+      throw unreadable("has no length that can be read", what);
+    }
+    refuseWild(duration, what);
+    return durations.computeIfAbsent(duration, d -> fraction(d).divide(divisions));
+  }
+
+  // A number such as 1e999999999 would fill the memory as soon as it is reckoned with.
+  private void refuseWild(BigDecimal value, String what) {
+    if (TempoMark.isWild(value)) {
+      throw unreadable("has a number out of all range", what);
+    }
+  }
+
+  private static BigFraction fraction(BigDecimal value) {
+    return value.scale() <= 0
+        ? BigFraction.of(value.toBigIntegerExact())
+        : BigFraction.of(value.unscaledValue(), BigInteger.TEN.pow(value.scale()));
+  }
+
+  private UnreadableScoreException unreadable(String fault, String what) {
+    BigFraction beat = cursor.divide(measureMeter.beat()).add(BigFraction.ONE);
+    Place place = new Place(measures.size(), number, cursor, beat);
+    return new UnreadableScoreException(
+        "A %s in %s, %s, %s: mend that measure in your notation program and export the score again."
+            .formatted(what, name, place, fault));
+  }
+
+  private void attributes(Attributes attributes) {
+    if (attributes.getDivisions() != null && attributes.getDivisions().signum() > 0) {
+      refuseWild(attributes.getDivisions(), "change of divisions");
+      divisions = fraction(attributes.getDivisions());
+      durations.clear();
+    }
+    for (Key key : attributes.getKey()) {
+      fifths = key.getFifths() == null ? 0 : key.getFifths().intValue();
+    }
+    for (Time time : attributes.getTime()) {
+      meter = Meter.of(time).orElse(meter);
+    }
+    for (Transpose transpose : attributes.getTranspose()) {
+      transposes = true;
+      transposition = Optional.of(transposition(transpose));
+    }
+    for (Clef clef : attributes.getClef()) {
+      lowClef |= clef.getClefOctaveChange() != null && clef.getClefOctaveChange().signum() < 0;
+    }
+    if (cursor.signum() == 0) {
+      measureMeter = meter;
+      measureFifths = fifths;
+    }
+  }
+
+  private Transposition transposition(Transpose transpose) {
+    int octaves = transpose.getOctaveChange() == null ? 0 : transpose.getOctaveChange().intValue();
+    int chromatic =
+        transpose.getChromatic() == null ? 0 : semitones(transpose.getChromatic(), "transposition");
+    int semitones = chromatic + Pitch.OCTAVE * octaves;
+    return transpose.getDiatonic() == null
+        ? Transposition.ofSemitones(semitones)
+        : new Transposition(transpose.getDiatonic().intValue() + 7 * octaves, semitones);
+  }
+
+  private int semitones(BigDecimal value, String what) {
+    refuseWild(value, what);
+    try {
+      return value.setScale(0, RoundingMode.HALF_UP).intValueExact();
+    } catch (ArithmeticException e) {
+      throw unreadable("is out of all range", what);
+    }
+  }
+
+  private void direction(Direction direction) {
+    BigFraction at = offset(direction.getOffset(), false);
+    for (DirectionType type : direction.getDirectionType()) {
+      for (FormattedTextId mark : type.getRehearsal()) {
+        if (rehearsal.isEmpty() && mark.getValue() != null) {
+          rehearsal = mark.getValue().strip();
+        }
+      }
+      if (type.getMetronome() != null) {
+        TempoMark.of(type.getMetronome())
+            .ifPresent(tempo -> tempi.add(new TempoMark(measures.size(), at, tempo, false)));
+      }
+      for (Object word : type.getWordsOrSymbol()) {
+        if (word instanceof FormattedTextId text && text.getValue() != null) {
+          words(text.getValue().strip().toLowerCase(Locale.ROOT), at);
+        }
+      }
+    }
+    if (direction.getSound() != null) {
+      sound(direction.getSound(), at);
+    }
+  }
+
+  private void words(String words, BigFraction at) {
+    if (words.startsWith("pizz") || words.startsWith("arco")) {
+      pluckings.add(new Plucking(measureStart.add(at), words.startsWith("pizz")));
+    }
+  }
+
+  private void sound(Sound sound, BigFraction place) {
+    BigFraction at = sound.getOffset() == null ? place : offset(sound.getOffset(), true);
+    TempoMark.of(sound)
+        .ifPresent(tempo -> tempi.add(new TempoMark(measures.size(), at, tempo, true)));
+    if (sound.getPizzicato() != null) {
+      pluckings.add(new Plucking(measureStart.add(at), sound.getPizzicato() == YesNo.YES));
+    }
+  }
+
+  // The offset of a direction moves only its print, unless it says that it is heard too.
+  private BigFraction offset(Offset offset, boolean heard) {
+    if (offset == null || offset.getValue() == null || !(heard || offset.getSound() == YesNo.YES)) {
+      return cursor;
+    }
+    refuseWild(offset.getValue(), "direction");
+    BigFraction at = cursor.add(fraction(offset.getValue()).divide(divisions));
+    return at.signum() < 0 ? ZERO : at;
+  }
+
+  private void note(Note note) {
+    // A note that takes no time is played like a grace note, whatever the file calls it.
+    boolean grace =
+        note.getGrace() != null || (note.getDuration() != null && note.getDuration().signum() == 0);
+    boolean chord = note.getChord() != null;
+    BigFraction length = grace ? ZERO : length(note.getDuration(), "note");
+    BigFraction onset = chord ? chordOnset : cursor;
+    if (note.getVoice() != null) {
+      voice = note.getVoice().strip();
+    } else if (!chord) {
+      voice = "1";
+    }
+    if (note.getCue() == null && note.getRest() == null) {
+      if (note.getPitch() != null) {
+        notes.add(pitched(note, onset, length, grace, chord));
+      } else {
+        unpitched++;
+      }
+    }
+    if (chord) {
+      reached = max(reached, onset.add(length));
+    } else {
+      chordOnset = onset;
+      move(length);
+    }
+  }
+
+  private WrittenNote pitched(
+      Note note, BigFraction onset, BigFraction length, boolean grace, boolean chord) {
+    PrintedMarks printed = new PrintedMarks(note);
+    return new WrittenNote(
+        new NoteAddress(part, measures.size(), noteIndex),
+        onset,
+        measureStart.add(onset),
+        length,
+        grace,
+        chord,
+        voice,
+        pitch(note.getPitch()),
+        transposition,
+        printed.marks(),
+        printed.lines(),
+        Optional.ofNullable(note.getPizzicato()).map(plucked -> plucked == YesNo.YES));
+  }
+
+  private Pitch pitch(org.audiveris.proxymusic.Pitch pitch) {
+    if (pitch.getStep() == null) {
+      throw unreadable("has no pitch that can be read", "note");
+    }
+    int alter = 0;
+    if (pitch.getAlter() != null) {
+      alter = semitones(pitch.getAlter(), "note");
+      if (pitch.getAlter().stripTrailingZeros().scale() > 0) {
+        microtones++;
+      }
+    }
+    try {
+      return new Pitch(Letter.valueOf(pitch.getStep().name()), alter, pitch.getOctave());
+    } catch (IllegalArgumentException e) {
+      throw unreadable("is out of all range", "note");
+    }
+  }
+}

@@ -1,0 +1,136 @@
+package fingering.musicxml;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import com.google.common.collect.Range;
+import fingering.music.Marks;
+import fingering.musicxml.WrittenNote.Lines;
+import jakarta.xml.bind.JAXBElement;
+import java.math.BigInteger;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.audiveris.proxymusic.Articulations;
+import org.audiveris.proxymusic.Fingering;
+import org.audiveris.proxymusic.Notations;
+import org.audiveris.proxymusic.Note;
+import org.audiveris.proxymusic.Ornaments;
+import org.audiveris.proxymusic.Slur;
+import org.audiveris.proxymusic.StartStop;
+import org.audiveris.proxymusic.StartStopContinue;
+import org.audiveris.proxymusic.Technical;
+import org.audiveris.proxymusic.Tie;
+import org.audiveris.proxymusic.Tied;
+import org.audiveris.proxymusic.TiedType;
+import org.audiveris.proxymusic.YesNo;
+
+/** Collects what is printed at one note besides pitch and length. */
+final class PrintedMarks {
+  private static final ImmutableSet<String> TRILLS =
+      ImmutableSet.of(
+          "trill-mark",
+          "mordent",
+          "inverted-mordent",
+          "turn",
+          "inverted-turn",
+          "delayed-turn",
+          "delayed-inverted-turn",
+          "vertical-turn",
+          "inverted-vertical-turn",
+          "haydn",
+          "shake",
+          "wavy-line");
+  private static final ImmutableSet<String> ACCENTS = ImmutableSet.of("accent", "strong-accent");
+  private static final ImmutableSet<String> FINGERS = ImmutableSet.of("0", "1", "2", "3", "4", "T");
+
+  private static final Range<BigInteger> STRINGS =
+      Range.closed(BigInteger.ONE, BigInteger.valueOf(8));
+
+  private boolean trill;
+  private boolean accent;
+  private boolean harmonic;
+  private Optional<String> finger = Optional.empty();
+  private OptionalInt string = OptionalInt.empty();
+  private boolean tieStop;
+  private boolean tieStart;
+  private final ImmutableList.Builder<Integer> slurStops = ImmutableList.builder();
+  private final ImmutableList.Builder<Integer> slurStarts = ImmutableList.builder();
+
+  PrintedMarks(Note note) {
+    for (Tie tie : note.getTie()) {
+      tieStart |= tie.getType() == StartStop.START;
+      tieStop |= tie.getType() == StartStop.STOP;
+    }
+    for (Notations notations : note.getNotations()) {
+      notations.getTiedOrSlurOrTuplet().forEach(this::add);
+    }
+  }
+
+  /** The marks. */
+  Marks marks() {
+    return trill || accent || harmonic || finger.isPresent() || string.isPresent()
+        ? new Marks(trill, accent, harmonic, finger, string)
+        : Marks.NONE;
+  }
+
+  /** The ties and slurs. */
+  Lines lines() {
+    return new Lines(tieStop, tieStart, slurStops.build(), slurStarts.build());
+  }
+
+  private void add(Object notation) {
+    if (notation instanceof Tied tied) {
+      boolean both = tied.getType() == TiedType.CONTINUE;
+      tieStart |= both || tied.getType() == TiedType.START;
+      tieStop |= both || tied.getType() == TiedType.STOP;
+    } else if (notation instanceof Slur slur) {
+      if (slur.getType() == StartStopContinue.START) {
+        slurStarts.add(slur.getNumber());
+      } else if (slur.getType() == StartStopContinue.STOP) {
+        slurStops.add(slur.getNumber());
+      }
+    } else if (notation instanceof Ornaments ornaments) {
+      trill |= anyNamed(ornaments.getTrillMarkOrTurnOrDelayedTurn(), TRILLS);
+    } else if (notation instanceof Articulations articulations) {
+      accent |= anyNamed(articulations.getAccentOrStrongAccentOrStaccato(), ACCENTS);
+    } else if (notation instanceof Technical technical) {
+      technical.getUpBowOrDownBowOrHarmonic().forEach(this::addTechnical);
+    }
+  }
+
+  private static boolean anyNamed(List<JAXBElement<?>> elements, ImmutableSet<String> names) {
+    return elements.stream().anyMatch(e -> names.contains(e.getName().getLocalPart()));
+  }
+
+  private void addTechnical(JAXBElement<?> element) {
+    switch (element.getName().getLocalPart()) {
+      case "harmonic" -> harmonic = true;
+      case "open-string" -> finger("0");
+      case "thumb-position" -> finger("T");
+      case "fingering" -> {
+        if (element.getValue() instanceof Fingering printed
+            && printed.getValue() != null
+            && printed.getSubstitution() != YesNo.YES
+            && printed.getAlternate() != YesNo.YES) {
+          finger(printed.getValue().strip().toUpperCase(Locale.ROOT));
+        }
+      }
+      case "string" -> {
+        if (element.getValue() instanceof org.audiveris.proxymusic.String printed
+            && printed.getValue() != null
+            && string.isEmpty()
+            && STRINGS.contains(printed.getValue())) {
+          string = OptionalInt.of(printed.getValue().intValue());
+        }
+      }
+      default -> {}
+    }
+  }
+
+  private void finger(String printed) {
+    if (finger.isEmpty() && FINGERS.contains(printed)) {
+      finger = Optional.of(printed);
+    }
+  }
+}

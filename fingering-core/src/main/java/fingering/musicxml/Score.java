@@ -1,0 +1,225 @@
+package fingering.musicxml;
+
+import com.google.common.collect.ImmutableList;
+import fingering.music.Measure;
+import fingering.music.Moment;
+import fingering.music.Passage;
+import fingering.music.Place;
+import fingering.musicxml.PartTimeline.Slot;
+import fingering.musicxml.TieChains.Struck;
+import fingering.tables.Instrument;
+import fingering.tables.Pitch;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** A score that has been read: its parts, and the passages to be had from them. Immutable. */
+public final class Score {
+  private final String title;
+  private final ImmutableList<PartInfo> parts;
+  private final ImmutableList<PartTimeline> timelines;
+  private final ImmutableList<TempoMark> tempi;
+  private final ImmutableList<String> rehearsals;
+
+  Score(String title, ImmutableList<PartInfo> parts, ImmutableList<PartTimeline> timelines) {
+    this.title = title;
+    this.parts = parts;
+    this.timelines = timelines;
+    tempi =
+        timelines.stream()
+            .flatMap(timeline -> timeline.tempi().stream())
+            .collect(ImmutableList.toImmutableList());
+    rehearsals = rehearsals(timelines);
+  }
+
+  // Programs print rehearsal marks once, above the top part.
+  private static ImmutableList<String> rehearsals(ImmutableList<PartTimeline> timelines) {
+    List<String> marks = new ArrayList<>();
+    for (PartTimeline timeline : timelines) {
+      for (Measure measure : timeline.measures()) {
+        if (measure.index() == marks.size()) {
+          marks.add(measure.rehearsal());
+        } else if (marks.get(measure.index()).isEmpty()) {
+          marks.set(measure.index(), measure.rehearsal());
+        }
+      }
+    }
+    return ImmutableList.copyOf(marks);
+  }
+
+  /** The title, empty where it has none. */
+  public String title() {
+    return title;
+  }
+
+  /** The parts in score order, at least one. */
+  public ImmutableList<PartInfo> parts() {
+    return parts;
+  }
+
+  /**
+   * The part of that name, id or number. Case does not matter; a beginning or a word of the name
+   * will do where it fits one part only.
+   *
+   * @throws ChoiceException if no part fits, or several do
+   */
+  public PartInfo part(String nameOrNumberOrId) {
+    return choice().named(nameOrNumberOrId);
+  }
+
+  /**
+   * The part to take where none is named: the only one, or the only one that is for the instrument,
+   * or for any instrument known where none is given.
+   *
+   * @throws ChoiceException if there is not exactly one
+   */
+  public PartInfo onlyPart(Optional<Instrument> instrument) {
+    return choice().only(instrument);
+  }
+
+  private PartChoice choice() {
+    return new PartChoice(title.isEmpty() ? "The score" : "'" + title + "'", parts);
+  }
+
+  /**
+   * Reads a passage.
+   *
+   * @throws ChoiceException if the request does not fit the score, or what it asks for has no note
+   * @throws UnreadableScoreException if the part has only notes without pitch
+   */
+  public Passage passage(PassageRequest request) {
+    PartInfo info = request.part().map(this::part).orElseGet(() -> onlyPart(request.instrument()));
+    PartTimeline timeline = timelines.get(info.number() - 1);
+    refuseEmpty(info, timeline);
+    Instrument instrument =
+        request.instrument().or(info::instrument).orElseThrow(() -> noInstrument(info));
+    ImmutableList<Measure> measures = measures(timeline);
+    MeasureRange.Finder finder =
+        new MeasureRange.Finder(measures, timeline.implicit(), info.name());
+    MeasureRange range = request.measures().map(finder::find).orElseGet(finder::whole);
+    request.voice().ifPresent(voice -> refuseUnknownVoice(voice, info, timeline));
+    PitchReading pitches = PitchReading.of(timeline, instrument);
+    TempoMap clock = new TempoMap(tempi, measures, measures.get(range.first()), request.tempo());
+    Predicate<WrittenNote> inVoice = note -> request.voice().map(note.voice()::equals).orElse(true);
+    ImmutableList<Struck> struck =
+        TieChains.join(
+            timeline.slots(),
+            inVoice.and(note -> note.measure() >= range.first() && note.measure() <= range.last()),
+            note -> sounding(note, pitches, info, measures));
+    if (struck.isEmpty()) {
+      throw new ChoiceException(
+          "%s has no note in measures %s to %s%s: choose other measures."
+              .formatted(
+                  info.name(),
+                  measures.get(range.first()).number(),
+                  measures.get(range.last()).number(),
+                  request.voice().map(voice -> ", voice " + voice).orElse("")));
+    }
+    ImmutableList<Moment> moments =
+        MomentBuilder.build(timeline, clock, SlurSpans.joined(timeline.slots(), inVoice), struck);
+    ImmutableList.Builder<String> remarks = ImmutableList.builder();
+    if (info.guessed() && request.instrument().isEmpty()) {
+      remarks.add(
+          "the part does not name its instrument; by its first clef it is read for the %s"
+              .formatted(instrument.id()));
+    }
+    range.remark().ifPresent(remarks::add);
+    pitches.remark().ifPresent(remarks::add);
+    clock.remark().ifPresent(remarks::add);
+    addLeftOut(remarks, timeline);
+    return new Passage(
+        title,
+        info.id(),
+        info.name(),
+        instrument,
+        clock.tempo(),
+        measures.subList(range.first(), range.last() + 1),
+        moments,
+        remarks.build());
+  }
+
+  private ImmutableList<Measure> measures(PartTimeline timeline) {
+    return timeline.measures().stream()
+        .map(
+            m ->
+                new Measure(
+                    m.index(),
+                    m.number(),
+                    m.start(),
+                    m.length(),
+                    m.fifths(),
+                    m.beats(),
+                    m.beatType(),
+                    m.rehearsal().isEmpty() ? rehearsals.get(m.index()) : m.rehearsal()))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static void refuseEmpty(PartInfo info, PartTimeline timeline) {
+    if (!timeline.slots().isEmpty()) {
+      return;
+    }
+    if (timeline.unpitched() > 0) {
+      throw new UnreadableScoreException(
+          "%s is a percussion part without a pitched note: choose a part for a string instrument with --part."
+              .formatted(info.name()));
+    }
+    throw new ChoiceException(
+        "%s has no note at all: choose another part with --part.".formatted(info.name()));
+  }
+
+  private static ChoiceException noInstrument(PartInfo info) {
+    return new ChoiceException(
+        "Neither the name nor the clef of %s shows its instrument: name it with --instrument, say violin or cello."
+            .formatted(info.name()));
+  }
+
+  private static void refuseUnknownVoice(String voice, PartInfo info, PartTimeline timeline) {
+    ImmutableList<String> voices =
+        timeline.slots().stream()
+            .map(Slot::notes)
+            .flatMap(notes -> notes.stream())
+            .map(WrittenNote::voice)
+            .distinct()
+            .sorted()
+            .collect(ImmutableList.toImmutableList());
+    if (!voices.contains(voice)) {
+      throw new ChoiceException(
+          "%s has no voice '%s'; choose one with --voice: %s"
+              .formatted(info.name(), voice, voices.stream().collect(Collectors.joining(", "))));
+    }
+  }
+
+  private static Pitch sounding(
+      WrittenNote note, PitchReading pitches, PartInfo info, ImmutableList<Measure> measures) {
+    try {
+      return pitches.sounding(note);
+    } catch (IllegalArgumentException e) {
+      Measure measure = measures.get(note.measure());
+      BigFraction beat = note.onset().divide(BigFraction.of(4, measure.beatType()));
+      Place place =
+          new Place(measure.index(), measure.number(), note.onset(), beat.add(BigFraction.ONE));
+      throw new UnreadableScoreException(
+          "%s in %s, %s, transposes out of all range: mend the transposition in your notation program and export the score again."
+              .formatted(note.pitch().display(), info.name(), place),
+          e);
+    }
+  }
+
+  private static void addLeftOut(ImmutableList.Builder<String> remarks, PartTimeline timeline) {
+    if (timeline.microtones() > 0) {
+      remarks.add(
+          "%d %s read at the nearest semitone"
+              .formatted(
+                  timeline.microtones(),
+                  timeline.microtones() == 1 ? "microtone is" : "microtones are"));
+    }
+    if (timeline.unpitched() > 0) {
+      remarks.add(
+          "%d %s without pitch left out"
+              .formatted(timeline.unpitched(), timeline.unpitched() == 1 ? "note" : "notes"));
+    }
+  }
+}

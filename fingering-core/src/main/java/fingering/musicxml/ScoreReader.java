@@ -1,0 +1,140 @@
+package fingering.musicxml;
+
+import com.ctc.wstx.stax.WstxInputFactory;
+import com.google.common.collect.ImmutableList;
+import fingering.tables.Instruments;
+import jakarta.xml.bind.JAXBException;
+import java.io.StringReader;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.xml.stream.Location;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+import org.audiveris.proxymusic.ScorePart;
+import org.audiveris.proxymusic.ScorePartwise;
+import org.audiveris.proxymusic.Work;
+import org.audiveris.proxymusic.util.Marshalling;
+import org.codehaus.stax2.XMLInputFactory2;
+
+/** Reads the score that a file holds. */
+public final class ScoreReader {
+
+  private ScoreReader() {}
+
+  /**
+   * Reads the score of a file. Nothing is loaded from outside the file.
+   *
+   * @throws UnreadableScoreException if the file holds no partwise score, or one that cannot be
+   *     read
+   */
+  public static Score read(ScoreFile file) {
+    ScorePartwise score = unmarshal(file.text());
+    List<ScorePartwise.Part> parts = score.getPart();
+    if (parts.isEmpty() || parts.stream().allMatch(part -> part.getMeasure().isEmpty())) {
+      throw new UnreadableScoreException(
+          "The score has no part with a measure in it: export it again from your notation program.");
+    }
+    InstrumentSigns signs = new InstrumentSigns(Instruments.standard());
+    ImmutableList<ScorePart> listed =
+        score.getPartList() == null
+            ? ImmutableList.of()
+            : score.getPartList().getPartGroupOrScorePart().stream()
+                .filter(ScorePart.class::isInstance)
+                .map(ScorePart.class::cast)
+                .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<PartInfo> infos = ImmutableList.builder();
+    ImmutableList.Builder<PartTimeline> timelines = ImmutableList.builder();
+    for (int i = 0; i < parts.size(); i++) {
+      ScorePartwise.Part part = parts.get(i);
+      Optional<ScorePart> entry =
+          part.getId() instanceof ScorePart named
+              ? Optional.of(named)
+              : listed.stream().skip(i).findFirst();
+      PartInfo info = signs.describe(i + 1, entry, part);
+      infos.add(info);
+      timelines.add(PartWalk.walk(part, i, info.name()));
+    }
+    return new Score(title(score), infos.build(), timelines.build());
+  }
+
+  private static String title(ScorePartwise score) {
+    return Stream.of(
+            Optional.ofNullable(score.getWork()).map(Work::getWorkTitle),
+            Optional.ofNullable(score.getMovementTitle()))
+        .flatMap(Optional::stream)
+        .map(title -> title.strip().replaceAll("\\s+", " "))
+        .filter(title -> !title.isEmpty())
+        .findFirst()
+        .orElse("");
+  }
+
+  private static ScorePartwise unmarshal(String xml) {
+    try {
+      XMLStreamReader reader = factory().createXMLStreamReader(new StringReader(xml));
+      try {
+        while (reader.getEventType() != XMLStreamConstants.START_ELEMENT) {
+          reader.next();
+        }
+        refuseOtherRoots(reader.getLocalName());
+        return Marshalling.getContext(ScorePartwise.class)
+            .createUnmarshaller()
+            .unmarshal(reader, ScorePartwise.class)
+            .getValue();
+      } finally {
+        reader.close();
+      }
+    } catch (XMLStreamException e) {
+      throw malformed(e);
+    } catch (JAXBException e) {
+      Throwable linked = e.getLinkedException();
+      if (linked instanceof XMLStreamException stream) {
+        throw malformed(stream);
+      }
+      throw new UnreadableScoreException(
+          "The score is no MusicXML that can be read: export it again from your notation program.",
+          e);
+    }
+  }
+
+  private static void refuseOtherRoots(String root) {
+    switch (root) {
+      case "score-partwise" -> {}
+      case "score-timewise" ->
+          throw new UnreadableScoreException(
+              "The score is ordered by measures (score-timewise) and not by parts: open it in your notation program and export it again as MusicXML.");
+      case "opus" ->
+          throw new UnreadableScoreException(
+              "The file is only a list of scores (opus): name one of the scores it lists.");
+      default ->
+          throw new UnreadableScoreException(
+              "The file is no MusicXML score but holds <%s>: export the score as MusicXML from your notation program and use that file."
+                  .formatted(root));
+    }
+  }
+
+  private static XMLInputFactory factory() {
+    WstxInputFactory factory = new WstxInputFactory();
+    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+    factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
+    factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
+    // Lazy parsing would report errors from accessors, as unchecked exceptions.
+    factory.setProperty(XMLInputFactory2.P_LAZY_PARSING, false);
+    return factory;
+  }
+
+  private static UnreadableScoreException malformed(XMLStreamException e) {
+    Location where = e.getLocation();
+    String place =
+        where == null || where.getLineNumber() < 1
+            ? ""
+            : " at line %d, column %d".formatted(where.getLineNumber(), where.getColumnNumber());
+    return new UnreadableScoreException(
+        "The score is not well-formed XML%s: export it again from your notation program, or mend it there."
+            .formatted(place),
+        e);
+  }
+}

@@ -1,0 +1,45 @@
+package fingering.fingerboard;
+
+import fingering.tables.Instruments;
+import fingering.tables.Pitch;
+import fingering.tables.Position;
+import java.util.List;
+
+/** Takes notes by name: {@code Taken.on("viola").by("D3", 4, "1", "1st")}. */
+public final class Taken {
+  private final Fingerboard fingerboard;
+
+  private Taken(Fingerboard fingerboard) {
+    this.fingerboard = fingerboard;
+  }
+
+  public static Taken on(String instrument) {
+    return new Taken(Fingerboard.of(Instruments.standard().named(instrument)));
+  }
+
+  public Fingerboard fingerboard() {
+    return fingerboard;
+  }
+
+  /** Every placement of the pitch on that string by that finger in that position. */
+  public List<Placement> all(String pitch, int string, String finger, String position) {
+    return fingerboard.placements(Pitch.parse(pitch)).stream()
+        .filter(
+            p ->
+                p.string() == string
+                    && p.finger().symbol().equals(finger)
+                    && p.frame().position().equals(Position.parse(position)))
+        .toList();
+  }
+
+  /** The easiest of them, by stretch. */
+  public Grip by(String pitch, int string, String finger, String position) {
+    return all(pitch, string, finger, position).stream()
+        .min(java.util.Comparator.comparingDouble(Placement::stretch))
+        .map(Grip::of)
+        .orElseThrow(
+            () ->
+                new AssertionError(
+                    pitch + " is not taken on " + string + " by " + finger + " in " + position));
+  }
+}

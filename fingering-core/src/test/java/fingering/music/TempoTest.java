@@ -1,0 +1,77 @@
+package fingering.music;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import com.google.common.collect.ImmutableList;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Note values and metronome marks: common practice, no source. */
+class TempoTest {
+  @ParameterizedTest
+  @CsvSource({
+    "half=84, 168",
+    "quarter=96, 96",
+    "120, 120",
+    "dotted-quarter=60, 90",
+    "quarter.=60, 90",
+    "eighth=100, 50",
+    "16th=200, 50",
+    "double-dotted-half=4, 14"
+  })
+  void aMetronomeMarkCountsQuartersAMinute(String mark, int quarters) {
+    String text = mark.replace("double-dotted-half", "half..");
+    assertThat(Tempo.parse(text).quartersPerMinute()).isEqualTo(BigFraction.of(quarters));
+  }
+
+  @Test
+  void anOddMetronomeNumberStaysExact() {
+    assertThat(Tempo.parse("eighth=66.6").quartersPerMinute()).isEqualTo(BigFraction.of(333, 10));
+  }
+
+  @Test
+  void aTempoIsReadBackAsItIsWritten() {
+    assertThat(Tempo.parse("half = 84.0")).hasToString("half=84");
+    assertThat(Tempo.parse("dotted-quarter=63")).hasToString("dotted-quarter=63");
+    assertThat(Tempo.parse(Tempo.DEFAULT.toString())).isEqualTo(Tempo.DEFAULT);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"", "half=", "half=fast", "0", "-60", "1001", "crotchet=60", "half...=60"})
+  void whatIsNoTempoIsRefused(String text) {
+    assertThatIllegalArgumentException().isThrownBy(() -> Tempo.parse(text));
+  }
+
+  @Test
+  void aMomentWithoutANoteIsRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> new Moment(ImmutableList.of(), ImmutableList.of(), 0, 1, 0, false, false, false));
+  }
+
+  @Test
+  void aPlaceIsToldByMeasureAndBeat() {
+    Passage passage = Music.viola().meter(6, 8).notes("C4/1.5 D4/1:3 E4/1:3 F4/1:3 G4/1.5");
+    assertThat(passage.notes().stream().map(note -> note.place().toString()))
+        .containsExactly(
+            "measure 1, beat 1",
+            "measure 1, beat 4",
+            "measure 1, beat 4.67",
+            "measure 1, beat 5.33",
+            "measure 1, beat 6");
+  }
+
+  @Test
+  void aHeldNoteSoundsOnUnderTheNextOnes() {
+    Passage passage = Music.viola().tempo("quarter=60").notes("D3*2+B3/1 C4/1 B3/1");
+    assertThat(passage.moments()).extracting(m -> m.sounding().size()).containsExactly(2, 2, 1);
+    assertThat(passage.moments())
+        .extracting(Moment::startMicros)
+        .containsExactly(0L, 1_000_000L, 2_000_000L);
+  }
+}

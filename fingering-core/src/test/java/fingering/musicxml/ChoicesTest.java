@@ -1,0 +1,219 @@
+package fingering.musicxml;
+
+import static fingering.musicxml.ScoreText.START;
+import static fingering.musicxml.ScoreText.measure;
+import static fingering.musicxml.ScoreText.measureWith;
+import static fingering.musicxml.ScoreText.note;
+import static fingering.musicxml.ScoreText.part;
+import static fingering.musicxml.ScoreText.passage;
+import static fingering.musicxml.ScoreText.read;
+import static fingering.musicxml.ScoreText.rehearsal;
+import static fingering.musicxml.ScoreText.rest;
+import static fingering.musicxml.ScoreText.score;
+import static fingering.musicxml.ScoreText.violin;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import fingering.music.Measure;
+import fingering.music.Passage;
+import fingering.tables.Instruments;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class ChoicesTest {
+  private static final String BAR = measure("1", START, note("D5", 16));
+
+  private static final Score QUARTET =
+      read(
+          score(
+              part("Violin 1", "strings.violin", BAR),
+              part("Violin 2", "", BAR),
+              part("Viola", "", BAR),
+              part("Violoncello", "", BAR)));
+
+  private static final Score STUDY =
+      read(
+          violin(
+              measureWith("number=\"0\" implicit=\"yes\"", START, note("D5", 4)),
+              measure("1", rehearsal("A"), note("D5", 16)),
+              measure("2", note("D5", 8)),
+              measureWith("number=\"X1\" implicit=\"yes\"", note("E5", 8)),
+              measure("3", rehearsal("B"), note("D5", 16)),
+              measure("4", rehearsal("C"), note("D5", 16)),
+              measure("1", note("D5", 16)),
+              measure("2", rehearsal("D"), rest(16))));
+
+  private static List<Integer> indices(String measures) {
+    return STUDY.passage(PassageRequest.WHOLE.withMeasures(measures)).measures().stream()
+        .map(Measure::index)
+        .toList();
+  }
+
+  @Test
+  void measuresAreFoundByTheirPrintedNumbers() {
+    assertThat(indices("1-3")).containsExactly(1, 2, 3, 4);
+    assertThat(indices("4")).containsExactly(5);
+    assertThat(indices("3-")).containsExactly(4, 5, 6, 7);
+    assertThat(indices("0–1")).containsExactly(0, 1);
+  }
+
+  @Test
+  void theSecondHalfOfAMeasureCutByARepeatBelongsToIt() {
+    assertThat(indices("2")).containsExactly(2, 3);
+  }
+
+  @Test
+  void measuresAreFoundByRehearsalMarks() {
+    assertThat(indices("A to C")).containsExactly(1, 2, 3, 4);
+    assertThat(indices("a-b")).containsExactly(1, 2, 3);
+    assertThat(indices("B")).containsExactly(4);
+    assertThat(indices("C")).containsExactly(5, 6);
+    assertThat(indices("B to 4")).containsExactly(4, 5);
+  }
+
+  @Test
+  void ofANumberThatOccursTwiceTheFirstIsTakenWithARemark() {
+    Passage passage = STUDY.passage(PassageRequest.WHOLE.withMeasures("1"));
+    assertThat(passage.measures().get(0).index()).isEqualTo(1);
+    assertThat(passage.remarks())
+        .contains("measure 1 occurs 2 times in the part; the first is taken");
+  }
+
+  @Test
+  void measuresThatAreNotThereAreAnsweredWithThoseThatAre() {
+    assertThatThrownBy(() -> indices("99"))
+        .isInstanceOf(ChoiceException.class)
+        .hasMessage(
+            "Violin has no measures '99': it has measures 0 to 4, 1 to 2 and rehearsal marks A, B, C, D; name some of them, as in 9-24 or B-D.");
+    assertThatThrownBy(() -> indices("4-3"))
+        .isInstanceOf(ChoiceException.class)
+        .hasMessageStartingWith("In Violin, 3 does not come after 4");
+  }
+
+  @Test
+  void measuresWithoutANoteAreSaidToBeSo() {
+    assertThatThrownBy(() -> indices("D"))
+        .isInstanceOf(ChoiceException.class)
+        .hasMessage("Violin has no note in measures 2 to 2: choose other measures.");
+  }
+
+  @Test
+  void rehearsalMarksOfTheTopPartCountForAllParts() {
+    Score duo =
+        read(
+            score(
+                part("Violin", "", BAR, measure("2", rehearsal("A"), note("D5", 16))),
+                part("Viola", "", BAR, measure("2", note("D4", 16)))));
+    Passage passage = duo.passage(PassageRequest.WHOLE.withPart("Viola").withMeasures("A"));
+    assertThat(passage.measures()).hasSize(1);
+    assertThat(passage.measures().get(0).rehearsal()).isEqualTo("A");
+  }
+
+  @Test
+  void partsAreFoundByNumberIdNameBeginningAndWord() {
+    assertThat(QUARTET.part("3").name()).isEqualTo("Viola");
+    assertThat(QUARTET.part("P4").name()).isEqualTo("Violoncello");
+    assertThat(QUARTET.part("VIOLIN 2").number()).isEqualTo(2);
+    assertThat(QUARTET.part("violo").number()).isEqualTo(4);
+    assertThat(QUARTET.part("cello").number()).isEqualTo(4);
+  }
+
+  @Test
+  void aNameOfSeveralPartsIsAnsweredWithThem() {
+    assertThatThrownBy(() -> QUARTET.part("violin"))
+        .isInstanceOf(ChoiceException.class)
+        .hasMessage(
+            "'Study' has 2 parts called 'violin'; choose one by its number with --part: 1 Violin 1, 2 Violin 2");
+    assertThatThrownBy(() -> QUARTET.part("flute")).hasMessageContaining("3 Viola, 4 Violoncello");
+  }
+
+  @Test
+  void withoutAChoiceTheOnlyPartForTheInstrumentIsTaken() {
+    Instruments instruments = Instruments.standard();
+    PassageRequest viola = PassageRequest.WHOLE.withInstrument(instruments.named("viola"));
+    assertThat(QUARTET.passage(viola).partName()).isEqualTo("Viola");
+    assertThatThrownBy(() -> QUARTET.passage(PassageRequest.WHOLE))
+        .isInstanceOf(ChoiceException.class)
+        .hasMessage(
+            "'Study' has 4 parts; choose one with --part: 1 Violin 1, 2 Violin 2, 3 Viola, 4 Violoncello");
+    Score sonata = read(score(part("Piano", "keyboard.piano", BAR), part("Violino", "", BAR)));
+    assertThat(sonata.passage(PassageRequest.WHOLE).partName()).isEqualTo("Violino");
+  }
+
+  @Test
+  void theClefShowsTheInstrumentWhereNothingElseDoes() {
+    String altoClef = BAR.replace("<sign>G</sign><line>2</line>", "<sign>C</sign><line>3</line>");
+    Passage passage = passage(score(part("Solo", "", altoClef)));
+    assertThat(passage.instrument().id()).isEqualTo("viola");
+    assertThat(passage.remarks()).anyMatch(remark -> remark.contains("by its first clef"));
+  }
+
+  @Test
+  void aPartThatShowsNoInstrumentAsksForIt() {
+    String noClef = BAR.replaceAll("<clef>.*</clef>", "");
+    assertThatThrownBy(() -> passage(score(part("Solo", "", noClef))))
+        .isInstanceOf(ChoiceException.class)
+        .hasMessageContaining("--instrument");
+  }
+
+  @Test
+  void aVoiceThatIsNotThereIsAnsweredWithThoseThatAre() {
+    assertThatThrownBy(() -> STUDY.passage(PassageRequest.WHOLE.withVoice("5")))
+        .isInstanceOf(ChoiceException.class)
+        .hasMessage("Violin has no voice '5'; choose one with --voice: 1");
+  }
+
+  @Test
+  void aPercussionPartIsRefused() {
+    String drum = "<note><unpitched/><duration>16</duration><voice>1</voice></note>";
+    assertThatThrownBy(() -> passage(score(part("Violin", "", measure("1", START, drum)))))
+        .isInstanceOf(UnreadableScoreException.class)
+        .hasMessageContaining("percussion part");
+  }
+
+  @Test
+  void otherRootsAreRefusedWithWhatToDo() {
+    assertThatThrownBy(() -> read("<score-timewise version=\"4.0\"/>"))
+        .isInstanceOf(UnreadableScoreException.class)
+        .hasMessageContaining("score-timewise");
+    assertThatThrownBy(() -> read("<opus/>")).hasMessageContaining("name one of the scores");
+    assertThatThrownBy(() -> read("<html/>")).hasMessageContaining("holds <html>");
+    assertThatThrownBy(() -> read("<score-partwise><part-list/></score-partwise>"))
+        .hasMessageContaining("no part");
+  }
+
+  @Test
+  void brokenXmlIsRefusedWithItsPlace() {
+    assertThatThrownBy(() -> read(violin(BAR).replace("</part>", "")))
+        .isInstanceOf(UnreadableScoreException.class)
+        .hasMessageContaining("not well-formed XML at line 2");
+  }
+
+  @Test
+  void aDocumentTypeIsNeitherLoadedNorExpanded() {
+    String doctype =
+        "<!DOCTYPE score-partwise PUBLIC \"-//Recordare//DTD MusicXML 4.0 Partwise//EN\" \"http://localhost:1/none.dtd\" [<!ENTITY e SYSTEM \"file:///etc/passwd\">]>";
+    Score score =
+        read(
+            violin(BAR)
+                .replace("<score-partwise", doctype + "<score-partwise")
+                .replace("Study", "Study &e;"));
+    assertThat(score.title()).isEqualTo("Study");
+  }
+
+  @Test
+  void aTitleWithAnAmpersandIsReadAsWritten() {
+    assertThat(read(violin(BAR).replace("Study", "Bow &amp; Hand &#233;")).title())
+        .isEqualTo("Bow & Hand é");
+  }
+
+  @Test
+  void wildNumbersAreRefusedInsteadOfFillingTheMemory() {
+    String wild = BAR.replace("<duration>16<", "<duration>1e999999999<");
+    assertThatThrownBy(() -> read(violin(wild)))
+        .isInstanceOf(UnreadableScoreException.class)
+        .hasMessageContaining("A note in Violin, measure 1, beat 1, has a number out of all range");
+    String tempo = BAR.replace("<note>", "<sound tempo=\"1e-999999999\"/><note>");
+    assertThat(passage(violin(tempo)).tempo()).hasToString("quarter=96");
+  }
+}

@@ -1,0 +1,113 @@
+package fingering.scoring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** What makes bow and fingers uneasy is common practice, no source. */
+class CrossingAndFingerRulesTest {
+  private static Way crossing(String events) {
+    return Way.on("viola", events).by(4, "1", "1st").by(3, "2", "1st");
+  }
+
+  private static Way skip(String events) {
+    return Way.on("viola", events).by(4, "1", "1st").by(2, "1", "1st");
+  }
+
+  @Test
+  void theBowCrossesToTheNeighbouringStringOnce() {
+    assertThat(crossing("D3/1 B3/1").charged("crossing")).isEqualTo(1);
+    Way stays = Way.on("viola", "D3/1 E3/1").by(4, "1", "1st").by(4, "2", "1st");
+    assertThat(stays.charged("crossing")).isZero();
+  }
+
+  @Test
+  void pizzicatoHasNoCrossings() {
+    assertThat(crossing("D3/1pz B3/1pz").charged("crossing")).isZero();
+    assertThat(skip("D3/1pz E4/1pz").charged("skipped-string")).isZero();
+    assertThat(crossing("D3/0.1pz B3/0.1pz").charged("crossing-quick")).isZero();
+  }
+
+  @Test
+  void afterALongRestTheBowBeginsAnew() {
+    assertThat(crossing("D3/1 r/0.5 B3/1").charged("crossing")).isZero();
+    assertThat(crossing("D3/1 r/0.25 B3/1").charged("crossing")).isEqualTo(1);
+  }
+
+  @Test
+  void aCrossingUnderASlurIsChargedOnTop() {
+    assertThat(crossing("D3/1 ~B3/1").charged("crossing-slurred")).isEqualTo(1);
+    assertThat(crossing("D3/1 B3/1").charged("crossing-slurred")).isZero();
+  }
+
+  @Test
+  void aCrossingAfterASixteenthIsQuick() {
+    assertThat(crossing("D3/0.125 B3/1").charged("crossing-quick")).isEqualTo(1);
+    assertThat(crossing("D3/0.25 B3/0.25").charged("crossing-quick")).isZero();
+  }
+
+  @Test
+  void theBowThatPassesOverAStringSkipsOneAndUnderASlurItCountsTwice() {
+    assertThat(skip("D3/1 E4/1").charged("skipped-string")).isEqualTo(1);
+    assertThat(skip("D3/1 ~E4/1").charged("skipped-string")).isEqualTo(2);
+    assertThat(crossing("D3/1 B3/1").charged("skipped-string")).isZero();
+  }
+
+  @Test
+  void theStoppedFifthIsHalfAHopAndARealHopIsTwoHalves() {
+    Way fifth = Way.on("viola", "D3/1 A3/1").by(4, "1", "1st").by(3, "1", "1st");
+    assertThat(fifth.charged("same-finger-hop")).isEqualTo(1);
+    Way tritone = Way.on("viola", "D3/1 Ab3/1").by(4, "1", "1st").by(3, "1", "1st");
+    assertThat(tritone.charged("same-finger-hop")).isEqualTo(2);
+    assertThat(crossing("D3/1 B3/1").charged("same-finger-hop")).isZero();
+  }
+
+  @Test
+  void anOpenStringHopsNowhere() {
+    Way open = Way.on("viola", "C3/1 G3/1").by(4, "0", "1st").by(3, "0", "1st");
+    assertThat(open.charged("same-finger-hop")).isZero();
+  }
+
+  @Test
+  void aChromaticStepUnderOneFingerSlides() {
+    Way slide = Way.on("viola", "E3/1 Eb3/1").by(4, "2", "1st").by(4, "2", "1st");
+    assertThat(slide.charged("finger-slide")).isEqualTo(1);
+    Way shift = Way.on("viola", "E3/1 F3/1").by(4, "2", "1st").by(4, "2", "2nd");
+    assertThat(shift.charged("finger-slide")).isZero();
+  }
+
+  @Test
+  void fingersThatAreNeighboursLieASemitoneOrAToneApart() {
+    Way tone = Way.on("viola", "D3/1 E3/1").by(4, "1", "1st").by(4, "2", "1st");
+    assertThat(tone.charged("wide-fingers")).isZero();
+    assertThat(tone.charged("narrow-fingers")).isZero();
+    Way augmented = Way.on("viola", "Eb3/1 F#3/1").by(4, "2", "1st").by(4, "3", "1st");
+    assertThat(augmented.charged("wide-fingers")).isEqualTo(1);
+  }
+
+  @Test
+  void firstToFourthInADiminishedFourthIsNarrow() {
+    // E♭ to F♭ would be a semitone; the hand falls a fourth, five semitones, from 1 to 4
+    Way narrow = Way.on("viola", "D#3/1 Gb3/1").by(4, "1", "1st").by(4, "4", "1st");
+    assertThat(narrow.charged("narrow-fingers")).isEqualTo(1);
+  }
+
+  @Test
+  void aRepeatedNoteFingeredAnewIsCharged() {
+    Way anew = Way.on("viola", "G3/1 G3/1").by(3, "0", "1st").by(4, "4", "1st");
+    assertThat(anew.charged("repeated-note")).isEqualTo(1);
+    Way same = Way.on("viola", "G3/1 G3/1").by(3, "0", "1st").by(3, "0", "1st");
+    assertThat(same.charged("repeated-note")).isZero();
+    Way rest = Way.on("viola", "G3/1 r/1 G3/1").by(3, "0", "1st").by(4, "4", "1st");
+    assertThat(rest.charged("repeated-note")).isZero();
+  }
+
+  @Test
+  void theCelloHandThatOpensForwardOpensOnce() {
+    Way opens = Way.on("cello", "D2/1 F#2/1").by(4, "1", "1st").by(4, "4", "1st");
+    assertThat(opens.charged("hand-opens")).isEqualTo(1);
+    assertThat(opens.charged("shift")).isZero();
+    Way closed = Way.on("cello", "D2/1 F2/1").by(4, "1", "1st").by(4, "4", "1st");
+    assertThat(closed.charged("hand-opens")).isZero();
+  }
+}

@@ -1,0 +1,146 @@
+package fingering.scoring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.GripFinder;
+import fingering.fingerboard.Taken;
+import fingering.music.Music;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What makes a note uneasy is common practice, no source. */
+class NoteRulesTest {
+  private static long charged(String rule, String event, int string, String finger, String where) {
+    return Way.on("violin", event).by(string, finger, where).charged(rule);
+  }
+
+  @Test
+  void thirdPositionIsMoreAtHomeThanSecond() {
+    long first = charged("position", "D5/1", 2, "3", "1st");
+    long second = charged("position", "D5/1", 2, "2", "2nd");
+    long third = charged("position", "D5/1", 2, "1", "3rd");
+    assertThat(first).isZero();
+    assertThat(third).isPositive().isLessThan(second);
+  }
+
+  @Test
+  void anOpenStringIsAtHomeInEveryPosition() {
+    assertThat(charged("position", "A4/1", 2, "0", "5th")).isZero();
+  }
+
+  @Test
+  void positionsAboveThirdGrowLessSureStepByStep() {
+    long before = charged("position", "D5/1", 2, "1", "3rd");
+    for (String place : ImmutableList.of("E5 4th", "F5 5th", "G5 6th", "A5 7th", "B5 8th")) {
+      int blank = place.indexOf(' ');
+      String event = place.substring(0, blank) + "/1";
+      long now = charged("position", event, 2, "1", place.substring(blank + 1));
+      assertThat(now).as(place).isGreaterThan(before);
+      before = now;
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"E5/0.5, 2", "E5/1, 4", "E5/0.5!, 4"})
+  void theFourthFingerIsWeakerOnALongOrAccentedNote(String event, long halves) {
+    assertThat(charged("fourth-finger", event, 2, "4", "1st")).isEqualTo(halves);
+  }
+
+  @Test
+  void aTrilledFourthFingerIsExposedAsItsRuleSays() {
+    assertThat(charged("fourth-finger", "E5/0.5tr", 2, "4", "1st")).isEqualTo(4);
+  }
+
+  @Test
+  void theOtherFingersAreNoFourthFinger() {
+    assertThat(charged("fourth-finger", "D5/4!", 2, "3", "1st")).isZero();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"E5/0.25, 0", "E5/0.5, 2", "E5/1, 7", "E5/4, 12", "E5/1pz, 0"})
+  void aLongOpenStringStandsOut(String event, long tenths) {
+    assertThat(charged("open-string", event, 1, "0", "1st")).isEqualTo(tenths);
+  }
+
+  @Test
+  void anOpenStringUnderASlurStandsOutMore() {
+    Way slurred = Way.on("violin", "D5/1 ~E5/1").by(2, "3", "1st").by(1, "0", "1st");
+    assertThat(slurred.charged("open-string")).isEqualTo(9);
+  }
+
+  @Test
+  void anExtensionIsMeasuredInMillimetres() {
+    Grip grip = Taken.on("violin").by("C6", 1, "4", "1st");
+    assertThat(charged("extension", "C6/1", 1, "4", "1st"))
+        .isPositive()
+        .isEqualTo(Math.round(grip.top().stretch()));
+    assertThat(charged("extension", "B5/1", 1, "4", "1st")).isZero();
+  }
+
+  @Test
+  void highOnALowStringIsCountedFromTheMajorSixth() {
+    assertThat(charged("low-string-high", "E4/1", 4, "1", "5th")).isZero();
+    assertThat(charged("low-string-high", "G4/1", 4, "3", "5th")).isEqualTo(3);
+    assertThat(charged("low-string-high", "G6/1", 1, "3", "7th")).isZero();
+  }
+
+  @Test
+  void aFingerUnderAnotherLetterIsCharged() {
+    assertThat(charged("respelled", "G#4/1", 3, "4", "1st")).isEqualTo(1);
+    assertThat(charged("respelled", "G#4/1", 3, "3", "1st")).isZero();
+  }
+
+  @Test
+  void aTrillOnTheFourthFingerOrOnAnOpenStringHasNoFingerAbove() {
+    assertThat(charged("trill", "E5/1tr", 2, "4", "1st")).isEqualTo(1);
+    assertThat(charged("trill", "E5/1tr", 1, "0", "1st")).isEqualTo(1);
+    assertThat(charged("trill", "D5/1tr", 2, "3", "1st")).isZero();
+    assertThat(charged("trill", "E5/1", 2, "4", "1st")).isZero();
+  }
+
+  private static Way chord(String event) {
+    var moment = Music.violin().notes(event).moments().get(0);
+    GripFinder finder = new GripFinder(Taken.on("violin").fingerboard());
+    return Way.on("violin", event).by(finder.grips(moment).get(0));
+  }
+
+  @Test
+  void eachFingerThatHoldsMakesAChordHarder() {
+    Way sixth = chord("A3+F4/1");
+    assertThat(sixth.charged("chord-shape")).isEqualTo(2);
+    assertThat(sixth.charged("divided")).isZero();
+    assertThat(charged("chord-shape", "E5/1", 2, "4", "1st")).isZero();
+  }
+
+  @Test
+  void notesThatNoOneHandHoldsAreDivided() {
+    Way semitone = chord("G3+Ab3/1");
+    assertThat(semitone.charged("divided")).isEqualTo(2);
+  }
+
+  @Test
+  void theExplanationAddsUpToTheCostOfTheWay() {
+    var passage = Music.violin().notes("B4/1 ~D5/0.25 E5/1!");
+    Taken hand = Taken.on("violin");
+    ImmutableList<Grip> grips =
+        ImmutableList.of(
+            hand.by("B4", 2, "1", "1st"),
+            hand.by("D5", 2, "1", "3rd"),
+            hand.by("E5", 2, "2", "3rd"));
+    Scoring scoring = Scoring.commonPractice();
+    long sum = 0;
+    for (int m = 0; m < 3; m++) {
+      sum += scoring.cost(passage.moments().get(m), grips.get(m));
+      if (m > 0) {
+        Passing passing = Passing.between(passage.moments().get(m - 1), passage.moments().get(m));
+        sum += scoring.cost(passing, grips.get(m - 1), grips.get(m));
+      }
+    }
+    var charges = scoring.explain(passage.moments(), grips);
+    assertThat(charges.stream().mapToLong(Charge::cost).sum()).isEqualTo(sum).isPositive();
+    assertThat(charges).allSatisfy(charge -> assertThat(charge.cost()).isPositive());
+  }
+}

@@ -1,0 +1,92 @@
+package fingering.scoring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fingering.fingerboard.Geometry;
+import org.junit.jupiter.api.Test;
+
+/** What makes a shift hard is common practice, no source. */
+class ShiftRulesTest {
+  private static Way firstToThird(String events) {
+    return Way.on("violin", events).by(2, "1", "1st").by(2, "1", "3rd");
+  }
+
+  @Test
+  void aShiftFromFirstToThirdIsOneWholeShift() {
+    assertThat(firstToThird("B4/1 D5/1").charged("shift")).isEqualTo(10);
+    assertThat(Way.on("violin", "B4/1 C5/1").by(2, "1", "1st").by(2, "2", "1st").charged("shift"))
+        .isZero();
+  }
+
+  @Test
+  void aShiftOverARestIsEasier() {
+    assertThat(firstToThird("B4/1 r/1 D5/1").charged("shift")).isEqualTo(3);
+    assertThat(firstToThird("B4/1 r/0.25 D5/1").charged("shift")).isEqualTo(10);
+  }
+
+  @Test
+  void aShiftFromAnOpenStringIsEasier() {
+    Way way = Way.on("violin", "A4/1 D5/1").by(2, "0", "1st").by(2, "1", "3rd");
+    assertThat(way.charged("shift")).isEqualTo(5);
+  }
+
+  @Test
+  void aNoteRespelledUnderTheSameFingerIsNoShift() {
+    Way way = Way.on("violin", "G#5/1 Ab5/1").by(1, "2", "1st").by(1, "2", "2nd");
+    assertThat(way.charged("shift")).isZero();
+    assertThat(way.charged("shift-distance")).isZero();
+    assertThat(way.charged("shift-changed-finger")).isZero();
+  }
+
+  @Test
+  void aNoteRespelledUnderAnotherFingerInAnotherPositionIsAShift() {
+    Way way = Way.on("violin", "G#5/1 Ab5/1").by(1, "2", "1st").by(1, "1", "3rd");
+    assertThat(way.charged("shift")).isEqualTo(10);
+  }
+
+  @Test
+  void theDistanceIsTheWayOfTheFirstFingerInMillimetres() {
+    // In a position a letter spans 12/7 of a semitone on average: seven letters to the octave.
+    double way = Geometry.fromNut(328, 36 / 7.0) - Geometry.fromNut(328, 12 / 7.0);
+    assertThat(firstToThird("B4/1 D5/1").charged("shift-distance")).isEqualTo(Math.round(way));
+    assertThat(firstToThird("B4/1 r/1 D5/1").charged("shift-distance"))
+        .isEqualTo(Math.round(way) / 2);
+  }
+
+  @Test
+  void aShiftAtEaseIsNotInHaste() {
+    assertThat(firstToThird("B4/4 D5/4").charged("shift-in-haste")).isZero();
+  }
+
+  @Test
+  void aShiftBetweenSixteenthsIsInHasteAndMoreSoUnderASlur() {
+    long detached = firstToThird("B4/0.25 D5/0.25").charged("shift-in-haste");
+    long slurred = firstToThird("B4/0.25 ~D5/0.25").charged("shift-in-haste");
+    assertThat(detached).isPositive();
+    assertThat(slurred).isGreaterThan(detached);
+  }
+
+  @Test
+  void anOpenStringGivesTheHandItsWholeLength() {
+    Way open = Way.on("violin", "A4/0.5 D5/1").by(2, "0", "1st").by(2, "1", "3rd");
+    assertThat(open.charged("shift-in-haste")).isZero();
+    assertThat(firstToThird("B4/0.25 D5/1").charged("shift-in-haste")).isPositive();
+  }
+
+  @Test
+  void aShiftUnderASlurSlidesButNotFromAnOpenString() {
+    assertThat(firstToThird("B4/1 ~D5/1").charged("shift-slurred")).isEqualTo(1);
+    assertThat(firstToThird("B4/1 D5/1").charged("shift-slurred")).isZero();
+    Way open = Way.on("violin", "A4/1 ~D5/1").by(2, "0", "1st").by(2, "1", "3rd");
+    assertThat(open.charged("shift-slurred")).isZero();
+  }
+
+  @Test
+  void aFingerThatSlidesAlongGuidesTheShift() {
+    assertThat(firstToThird("B4/1 D5/1").charged("shift-changed-finger")).isZero();
+    Way other = Way.on("violin", "B4/1 E5/1").by(2, "1", "1st").by(2, "2", "3rd");
+    assertThat(other.charged("shift-changed-finger")).isEqualTo(1);
+    Way rest = Way.on("violin", "B4/1 r/1 E5/1").by(2, "1", "1st").by(2, "2", "3rd");
+    assertThat(rest.charged("shift-changed-finger")).isZero();
+  }
+}

@@ -1,0 +1,53 @@
+package fingering.scoring;
+
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Taken;
+import fingering.music.Moment;
+import fingering.music.Music;
+import fingering.music.Passage;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The way through some notes taken by name, measured by single rules. */
+final class Way {
+  private final Taken hand;
+  private final Passage passage;
+  private final List<Grip> grips = new ArrayList<>();
+
+  private Way(String instrument, Passage passage) {
+    this.hand = Taken.on(instrument);
+    this.passage = passage;
+  }
+
+  /** Music in the words of {@link Music}, at a quarter a second. */
+  static Way on(String instrument, String events) {
+    return new Way(instrument, Music.on(instrument).tempo("quarter=60").notes(events));
+  }
+
+  /** Takes the next note on that string by that finger in that position. */
+  Way by(int string, String finger, String position) {
+    String pitch = passage.moments().get(grips.size()).struck().get(0).sounding().toString();
+    grips.add(hand.by(pitch, string, finger, position));
+    return this;
+  }
+
+  Way by(Grip grip) {
+    grips.add(grip);
+    return this;
+  }
+
+  Moment moment(int index) {
+    return passage.moments().get(index);
+  }
+
+  /** What the rule charges the last note taken. */
+  long charged(String id) {
+    CostRule rule = Rules.all().stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
+    int last = grips.size() - 1;
+    if (rule instanceof NoteRule note) {
+      return note.amount(moment(last), grips.get(last));
+    }
+    Passing passing = Passing.between(moment(last - 1), moment(last));
+    return ((TransitionRule) rule).amount(passing, grips.get(last - 1), grips.get(last));
+  }
+}

@@ -1,0 +1,143 @@
+package fingering.scoring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.music.Moment;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class WeightsTest {
+  /** A rule of one's own that charges every note once. */
+  record Everything(String id) implements NoteRule {
+    @Override
+    public String name() {
+      return "Everything";
+    }
+
+    @Override
+    public String explanation() {
+      return "Every note is charged.";
+    }
+
+    @Override
+    public String unit() {
+      return "note";
+    }
+
+    @Override
+    public long amount(Moment moment, Grip grip) {
+      return 1;
+    }
+  }
+
+  @Test
+  void aLineGivesARuleItsPoints() {
+    Weights weights = Weights.parse("w", "# mine\n\n  shift = 20 # dear\ncrossing=0\n");
+    assertThat(weights.points()).containsEntry("shift", 20L).containsEntry("crossing", 0L);
+    assertThat(weights.points()).hasSize(2);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "shift",
+        "shift =",
+        "shift = -1",
+        "shift = 1.5",
+        "= 3",
+        "Shift = 3",
+        "shift 3",
+        "shift = 1000000",
+        "shift = 3 4"
+      })
+  void aLineThatGivesNoPointsIsRefusedByItsNumber(String line) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Weights.parse("my.weights", "# head\ncrossing = 1\n" + line))
+        .withMessageStartingWith("my.weights, line 3: ");
+  }
+
+  @Test
+  void aRuleThatStandsTwiceIsRefusedByNameAndLine() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Weights.parse("my.weights", "shift = 1\n\nshift = 2"))
+        .withMessage("my.weights, line 3: the rule 'shift' stands twice");
+  }
+
+  @Test
+  void aRuleWithoutAWeightIsRefusedByName() {
+    Weights weights = Weights.parse("w", "shift = 1");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Scoring.of(ImmutableList.of(new Everything("everything")), weights))
+        .withMessageContaining("'everything'");
+  }
+
+  @Test
+  void aRuleThatJudgesNothingIsRefusedByName() {
+    CostRule idle =
+        new CostRule() {
+          @Override
+          public String id() {
+            return "idle";
+          }
+
+          @Override
+          public String name() {
+            return "Idle";
+          }
+
+          @Override
+          public String explanation() {
+            return "Nothing.";
+          }
+
+          @Override
+          public String unit() {
+            return "nothing";
+          }
+
+          @Override
+          public int lookBack() {
+            return 0;
+          }
+        };
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Scoring.of(ImmutableList.of(idle), Weights.parse("w", "idle = 1")))
+        .withMessageContaining("'idle'");
+  }
+
+  @Test
+  void everyRuleHasItsWeightInTheFileAndEveryWeightItsRule() {
+    assertThat(Rules.all().stream().map(CostRule::id).collect(Collectors.toSet()))
+        .isEqualTo(Weights.commonPractice().points().keySet())
+        .hasSize(Rules.all().size());
+  }
+
+  @Test
+  void everyRuleSaysInWordsWhatItCharges() {
+    assertThat(Rules.all())
+        .allSatisfy(
+            rule -> {
+              assertThat(rule.id()).matches("[a-z]+(-[a-z]+)*");
+              assertThat(rule.name()).matches("\\p{Lu}.*[^.]");
+              assertThat(rule.explanation()).matches("\\p{Lu}.*\\.");
+              assertThat(rule.unit()).isNotBlank();
+              assertThat(rule.lookBack()).isBetween(0, 1);
+              assertThat(Weights.commonPractice().of(rule)).isPositive();
+            });
+    assertThat(Rules.all()).extracting(CostRule::name).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void theScoringLooksBackAsFarAsItsFurthestRule() {
+    assertThat(Scoring.commonPractice().lookBack()).isEqualTo(1);
+    Weights weights = Weights.parse("w", "everything = 1");
+    Scoring own = Scoring.of(ImmutableList.of(new Everything("everything")), weights);
+    assertThat(own.lookBack()).isZero();
+    assertThat(own.rules()).hasSize(1);
+  }
+}

@@ -113,7 +113,6 @@ final class ComparisonText {
   }
 
   private static boolean up(Plan plan, PlannedNote note) {
-    return note.placement().frame().first()
-        > plan.grips().get(note.moment() - 1).frame().first();
+    return note.placement().frame().first() > plan.grips().get(note.moment() - 1).frame().first();
   }
 }

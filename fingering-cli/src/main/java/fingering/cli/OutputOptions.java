@@ -19,10 +19,7 @@ final class OutputOptions {
     JSON
   }
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORM",
-      description = "text (the default) or json.")
+  @Option(names = "--format", paramLabel = "FORM", description = "text (the default) or json.")
   Format format = Format.TEXT;
 
   @Option(

@@ -5,15 +5,20 @@ import fingering.plan.Plan;
 import fingering.plan.Plan.MeasureCost;
 import fingering.plan.RuleCost;
 import fingering.plan.Stay;
+import fingering.tables.Position;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Below the notes: what each plan costs, rule by rule, and what it buys. */
 final class SummaryText {
   private static final int LABEL = 32;
+  private static final int MEASURES_TOLD = 6;
 
   private final Comparison comparison;
   private final int columns;
@@ -91,8 +96,7 @@ final class SummaryText {
             position ->
                 row(
                     "  Stopped notes in " + position.display(),
-                    plan ->
-                        Integer.toString(plan.notesByPosition().getOrDefault(position, 0))));
+                    plan -> Integer.toString(plan.notesByPosition().getOrDefault(position, 0))));
     line("");
   }
 
@@ -131,7 +135,8 @@ final class SummaryText {
   }
 
   private static String alone(Plan plan) {
-    return count(plan.shifts(), "shift")
+    return stays(plan).map(stays -> "is in " + stays + "; ").orElse("")
+        + count(plan.shifts(), "shift")
         + ", "
         + count(plan.crossings(), "string crossing")
         + " and "
@@ -144,13 +149,8 @@ final class SummaryText {
     String price =
         more == 0
             ? "costs the same as"
-            : "costs "
-                + Math.abs(more)
-                + " points "
-                + (more > 0 ? "more than" : "less than");
-    return stays(plan)
-        .map(stays -> "is in " + stays + "; ")
-        .orElse("")
+            : "costs " + Math.abs(more) + " points " + (more > 0 ? "more than" : "less than");
+    return stays(plan).map(stays -> "is in " + stays + "; ").orElse("")
         + "against "
         + base.name()
         + " it has "
@@ -164,19 +164,26 @@ final class SummaryText {
         + " it.";
   }
 
-  /** The stays above first position, as a teacher would say them. */
+  /** The stays above first position, as a teacher would say them: 3rd at m. 17–24, 30. */
   private static Optional<String> stays(Plan plan) {
-    String stays =
-        plan.stays().stream()
-            .filter(stay -> stay.position().halves() > 2)
-            .limit(6)
-            .map(SummaryText::stay)
-            .collect(Collectors.joining(", "));
-    return stays.isEmpty() ? Optional.empty() : Optional.of(stays);
+    Map<Position, List<String>> measures = new TreeMap<>();
+    for (Stay stay : plan.stays()) {
+      if (stay.position().compareTo(Position.FIRST) > 0) {
+        measures.computeIfAbsent(stay.position(), p -> new ArrayList<>()).add(stay.measures());
+      }
+    }
+    String told =
+        measures.entrySet().stream()
+            .map(entry -> entry.getKey().display() + " at m. " + list(entry.getValue()))
+            .collect(Collectors.joining("; "));
+    return told.isEmpty() ? Optional.empty() : Optional.of(told);
   }
 
-  private static String stay(Stay stay) {
-    return stay.position().display() + " at m. " + stay.measures();
+  private static String list(List<String> measures) {
+    int told = Math.min(measures.size(), MEASURES_TOLD);
+    int untold = measures.size() - told;
+    return String.join(", ", measures.subList(0, told))
+        + (untold > 0 ? " and " + untold + (untold == 1 ? " place more" : " places more") : "");
   }
 
   private static String count(int number, String what) {

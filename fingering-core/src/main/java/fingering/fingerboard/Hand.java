@@ -12,8 +12,8 @@ interface Hand {
   /**
    * The stopped placements of a sounding pitch on a string; empty where it cannot be stopped.
    *
-   * @param wide whether to reach as far as the hand can with another finger down, not as far only as
-   *     a line would have it
+   * @param wide whether to reach as far as the hand can with another finger down, not as far only
+   *     as a line would have it
    */
   ImmutableList<Placement> stopped(OpenString string, Pitch pitch, boolean wide);
 

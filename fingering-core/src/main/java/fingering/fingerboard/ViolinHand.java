@@ -114,7 +114,8 @@ final class ViolinHand implements Hand {
     return found.build();
   }
 
-  private boolean fits(Frame frame, int finger, int semitones, int lettersOff, double off, double extension) {
+  private boolean fits(
+      Frame frame, int finger, int semitones, int lettersOff, double off, double extension) {
     boolean half = frame.position().equals(Position.HALF);
     if (half && finger == 1) {
       return semitones == 1;

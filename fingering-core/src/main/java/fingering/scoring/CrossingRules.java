@@ -16,9 +16,9 @@ final class CrossingRules {
         new NamedTransitionRule(
             "crossing",
             "String crossing",
-            "The bow moves to the neighbouring string.",
-            "crossing",
-            (passing, before, now) -> apart(passing, before, now) > 0 ? 1 : 0),
+            "The bow moves to the neighbouring string; from or to an open one it is easier.",
+            "half crossing",
+            CrossingRules::crossing),
         new NamedTransitionRule(
             "crossing-slurred",
             "Crossing under a slur",
@@ -59,6 +59,14 @@ final class CrossingRules {
       }
     }
     return nearest;
+  }
+
+  /** Two halves; one where an open string leaves the fingers free while the arm moves. */
+  private static long crossing(Passing passing, Grip before, Grip now) {
+    if (apart(passing, before, now) == 0) {
+      return 0;
+    }
+    return before.open() || now.open() ? 1 : 2;
   }
 
   private static long quick(Passing passing, Grip before, Grip now) {

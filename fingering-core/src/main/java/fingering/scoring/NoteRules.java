@@ -12,6 +12,9 @@ final class NoteRules {
   /** A note this long wants vibrato and a strong finger, in microseconds (common practice). */
   private static final long LONG = 700_000;
 
+  /** A note this short leaves the fourth finger no time to settle, in microseconds. */
+  private static final long QUICK = 200_000;
+
   /** An open string shorter than this does not stand out, in microseconds (common practice). */
   private static final long RINGS = 300_000;
 
@@ -31,7 +34,7 @@ final class NoteRules {
         new NamedNoteRule(
             "fourth-finger",
             "Fourth finger",
-            "The weakest finger; more so on a long, trilled or accented note.",
+            "The weakest finger; more so on a quick, a long or an accented note.",
             "half fourth finger",
             NoteRules::fourthFinger),
         new NamedNoteRule(
@@ -101,7 +104,8 @@ final class NoteRules {
     for (int i = 0; i < grip.placements().size(); i++) {
       if (grip.placements().get(i).finger() == Finger.FOURTH) {
         boolean exposed = moment.soundMicros() >= LONG || moment.struck().get(0).marks().accent();
-        halves += exposed ? 4 : 2;
+        boolean quick = moment.soundMicros() < QUICK && !moment.grace();
+        halves += exposed ? 4 : quick ? 3 : 2;
       }
     }
     return halves;

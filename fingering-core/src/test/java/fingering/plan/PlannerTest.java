@@ -1,0 +1,212 @@
+package fingering.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+import fingering.music.Music;
+import fingering.music.Note;
+import fingering.music.Passage;
+import fingering.scoring.Scoring;
+import fingering.search.BruteForce;
+import fingering.search.Stays;
+import fingering.tables.Position;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PlannerTest {
+  private static final ImmutableSet<Position> FIRST = ImmutableSet.of(Position.FIRST);
+  private static final ImmutableSet<Position> LOW = ImmutableSet.of(Position.HALF, Position.FIRST);
+
+  private static Plan plan(Passage passage, Brief brief) {
+    return Planner.of(passage, Scoring.commonPractice()).plan(brief);
+  }
+
+  private static String fingers(Plan plan) {
+    return plan.notes().stream().map(PlannedNote::finger).collect(Collectors.joining(" "));
+  }
+
+  private static List<Integer> strings(Plan plan) {
+    return plan.notes().stream().map(note -> note.placement().string()).toList();
+  }
+
+  // first-position C major scale, common practice, no source
+  @Test
+  void theScaleOfCMajorOnTheViolaGoesOpenOneTwoThreeOnEachString() {
+    Passage scale =
+        Music.viola()
+            .notes(
+                "C3/1 D3/1 E3/1 F3/1 G3/1 A3/1 B3/1 C4/1 D4/1 E4/1 F4/1 G4/1 A4/1 B4/1 C5/1 D5/1");
+    Plan plan = plan(scale, Brief.within("1st", FIRST));
+    assertThat(fingers(plan)).isEqualTo("0 1 2 3 0 1 2 3 0 1 2 3 0 1 2 3");
+    assertThat(strings(plan)).containsExactly(4, 4, 4, 4, 3, 3, 3, 3, 2, 2, 2, 2, 1, 1, 1, 1);
+    assertThat(plan.shifts()).isZero();
+    assertThat(plan.crossings()).isEqualTo(3);
+    assertThat(plan.openStrings()).isEqualTo(4);
+    assertThat(plan.fourthFingers()).isZero();
+  }
+
+  // G major scale in 1st position, the first that a violinist learns: common practice, no source
+  @Test
+  void theScaleOfGMajorOnTheViolinStaysInFirstWithoutBeingAsked() {
+    Passage scale =
+        Music.violin().notes("G3/0.5 A3/0.5 B3/0.5 C4/0.5 D4/0.5 E4/0.5 F#4/0.5 G4/0.5");
+    Plan plan = plan(scale, Brief.free("free"));
+    assertThat(fingers(plan)).isEqualTo("0 1 2 3 0 1 2 3");
+    assertThat(plan.highestPosition()).contains(Position.FIRST);
+    assertThat(plan.notesByPosition()).containsExactly(java.util.Map.entry(Position.FIRST, 6));
+  }
+
+  // common practice, no source: half position for the chromatic start, 0-1-2-4 for F major on bass
+  @Test
+  void fMajorOnTheBassBeginsInHalfPosition() {
+    Plan plan = plan(Music.on("bass").notes("E1/1 F1/1 G1/1 A1/1"), Brief.free("free"));
+    assertThat(fingers(plan)).isEqualTo("0 1 4 0");
+    assertThat(plan.notes().get(1).position()).isEqualTo("half");
+  }
+
+  @Test
+  void aNoteThatLeavesFirstPositionIsNamedWithItsMeasure() {
+    Passage passage = Music.viola().notes("A4/1 B4/1 C5/1 D5/1 E5/1 C6/1 E5/2");
+    assertThatExceptionOfType(InfeasibleBriefException.class)
+        .isThrownBy(() -> plan(passage, Brief.within("low", LOW)))
+        .withMessageContaining("C6")
+        .withMessageContaining("measure 2, beat 2")
+        .withMessageContaining("half, 1");
+  }
+
+  @Test
+  void aNoteBelowTheLowestStringIsNamedWithItsMeasure() {
+    Passage passage = Music.viola().notes("C3/4 B2/1");
+    assertThatExceptionOfType(InfeasibleBriefException.class)
+        .isThrownBy(() -> plan(passage, Brief.free("free")))
+        .withMessageContaining("viola cannot play B2 in measure 2, beat 1");
+  }
+
+  @Test
+  void onTheBassTheNoteIsNamedAsItIsWritten() {
+    assertThatExceptionOfType(InfeasibleBriefException.class)
+        .isThrownBy(() -> plan(Music.on("bass").notes("D1/1"), Brief.free("free")))
+        .withMessageContaining("D2");
+  }
+
+  @Test
+  void theNotesThatLeaveFirstPositionAreMarkedAndTheOthersStay() {
+    Passage passage = Music.viola().notes("A4/1 B4/1 C5/1 D5/1 E5/1 C6/1 E5/2");
+    Plan plan = plan(passage, Brief.preferring("low", LOW));
+    assertThat(plan.notesOutside()).isEqualTo(1);
+    assertThat(plan.notes().stream().map(PlannedNote::outside).toList())
+        .containsExactly(false, false, false, false, false, true, false);
+  }
+
+  @Test
+  void aNoteOutsideIsTakenAsLowAsItCanBe() {
+    Plan plan = plan(Music.viola().notes("C6/1"), Brief.preferring("low", LOW));
+    Plan free = plan(Music.viola().notes("C6/1"), Brief.free("free"));
+    Position taken = plan.highestPosition().orElseThrow();
+    assertThat(taken).isLessThanOrEqualTo(free.highestPosition().orElseThrow());
+    assertThatExceptionOfType(InfeasibleBriefException.class)
+        .isThrownBy(() -> plan(Music.viola().notes("C6/1"), Brief.within("lower", below(taken))));
+  }
+
+  private static ImmutableSet<Position> below(Position position) {
+    ImmutableSet.Builder<Position> below = ImmutableSet.builder();
+    below.add(Position.HALF);
+    for (int n = 1; Position.of(n).compareTo(position) < 0; n++) {
+      below.add(Position.of(n));
+    }
+    return below.build();
+  }
+
+  @Test
+  void printedFingeringsAndStringsAreKept() {
+    Passage passage = Music.viola().notes("A3/1 D4/1@4 E4/1 G4/1@1$2 A4/1@4$2 A4/1$2");
+    Plan kept = plan(passage, Brief.free("printed").keepingPrinted(true));
+    assertThat(kept.notes().get(1).finger()).isEqualTo("4");
+    assertThat(kept.notes().get(3).finger()).isEqualTo("1");
+    assertThat(kept.notes().get(4).finger()).isEqualTo("4");
+    assertThat(strings(kept).subList(3, 6)).containsExactly(2, 2, 2);
+    Plan free = plan(passage, Brief.free("free"));
+    assertThat(free.total()).isLessThan(kept.total());
+  }
+
+  @Test
+  void aPrintedFingerThatCannotTakeTheNoteIsPassedOver() {
+    Passage passage = Music.viola().notes("C3/1@3 D3/1");
+    Plan kept = plan(passage, Brief.free("printed").keepingPrinted(true));
+    assertThat(kept.notes().get(0).finger()).isEqualTo("0");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2nd, 2", "3rd, 2", "3rd, 4", "5th, 3"})
+  void aPlanThatMustShowAStayShowsIt(String name, int notes) {
+    Position position = Position.parse(name);
+    Passage passage =
+        Music.violin().notes("B4/1 C5/1 D5/1 E5/1 F5/1 E5/1 F5/1 G5/1 A5/1 B5/1 C6/1 D6/1");
+    Plan plan = plan(passage, Brief.free(name).showing(Stays.in(position, notes)));
+    assertThat(BruteForce.stays(plan.grips(), position, notes)).isTrue();
+    assertThat(plan.total()).isGreaterThanOrEqualTo(plan(passage, Brief.free("free")).total());
+  }
+
+  @Test
+  void aStayLongerThanThePassageIsRefusedByTheNameOfThePlan() {
+    Passage passage = Music.violin().notes("B4/1 C5/1 D5/1");
+    assertThatExceptionOfType(InfeasibleBriefException.class)
+        .isThrownBy(() -> plan(passage, Brief.free("third").showing(Stays.in(Position.THIRD, 4))))
+        .withMessageContaining("'third'");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "viola, D3*4+B3/1 C4/1 B3/1 C4/1 D4/1",
+    "viola, E4*3+C5/1 B4/1 C5/1 D5/1",
+    "violin, A3*3+F4/1 G4/1 F4/1 E4/1",
+    "violin, B4*2+G5/1 A5/1 G5/1"
+  })
+  void aHeldNoteKeepsItsStringAndFinger(String instrument, String events) {
+    Passage passage = Music.on(instrument).notes(events);
+    Plan plan = plan(passage, Brief.free("free"));
+    int held = 0;
+    for (int m = 1; m < plan.grips().size(); m++) {
+      for (Note note : passage.moments().get(m).held()) {
+        Placement before = placement(passage, plan.grips(), m - 1, note);
+        Placement now = placement(passage, plan.grips(), m, note);
+        assertThat(now.string()).isEqualTo(before.string());
+        assertThat(now.finger()).isEqualTo(before.finger());
+        held++;
+      }
+    }
+    assertThat(held).isPositive();
+  }
+
+  private static Placement placement(
+      Passage passage, ImmutableList<Grip> grips, int moment, Note note) {
+    int index = passage.moments().get(moment).sounding().indexOf(note);
+    return grips.get(moment).placements().get(index);
+  }
+
+  @Test
+  void aChordShiftsAndCrossesOnceAndItsNotesStandLowestFirst() {
+    Passage passage = Music.viola().notes("B4/1 E3+C4/1");
+    Plan plan = plan(passage, Brief.free("free"));
+    assertThat(plan.notes()).extracting(note -> note.note().midi()).containsExactly(71, 52, 60);
+    assertThat(plan.crossings()).isEqualTo(1);
+    assertThat(plan.notes().get(2).crossing()).isZero();
+  }
+
+  @Test
+  void theHardestMeasuresComeDearestFirst() {
+    Passage passage = Music.violin().notes("A4/4 B4/4 B4/0.25 B6/0.25 G3/0.25 B6/0.25 r/3 A4/4");
+    Plan plan = plan(passage, Brief.free("free"));
+    var hardest = plan.hardestMeasures(2);
+    assertThat(hardest.get(0).measure()).isEqualTo("3");
+    assertThat(hardest.get(0).cost()).isGreaterThan(hardest.get(1).cost());
+    assertThat(plan.chargesAt(3)).isNotEmpty().allMatch(charge -> charge.moment() == 3);
+  }
+}

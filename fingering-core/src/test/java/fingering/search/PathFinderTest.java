@@ -1,0 +1,196 @@
+package fingering.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Taken;
+import fingering.music.Moment;
+import fingering.music.Music;
+import fingering.music.Passage;
+import fingering.scoring.NoteRule;
+import fingering.scoring.Passing;
+import fingering.scoring.Scoring;
+import fingering.scoring.Weights;
+import fingering.tables.Position;
+import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
+import org.jgrapht.graph.DefaultWeightedEdge;
+import org.jgrapht.graph.SimpleDirectedWeightedGraph;
+import org.junit.jupiter.api.Test;
+
+class PathFinderTest {
+  // J. S. Bach, Suite I for violoncello, Prelude, opening measures, set for viola an octave higher;
+  // from memory, public domain.
+  private static final String BACH =
+      """
+      G3/0.25 ~D4/0.25 ~B4/0.25 A4/0.25 B4/0.25 D4/0.25 B4/0.25 D4/0.25
+      G3/0.25 ~D4/0.25 ~B4/0.25 A4/0.25 B4/0.25 D4/0.25 B4/0.25 D4/0.25
+      G3/0.25 ~E4/0.25 ~C5/0.25 B4/0.25 C5/0.25 E4/0.25 C5/0.25 E4/0.25
+      G3/0.25 ~E4/0.25 ~C5/0.25 B4/0.25 C5/0.25 E4/0.25 C5/0.25 E4/0.25
+      G3/0.25 ~F#4/0.25 ~C5/0.25 B4/0.25 C5/0.25 F#4/0.25 C5/0.25 F#4/0.25
+      G3/0.25 ~F#4/0.25 ~C5/0.25 B4/0.25 C5/0.25 F#4/0.25 C5/0.25 F#4/0.25
+      G3/0.25 ~G4/0.25 ~B4/0.25 A4/0.25 B4/0.25 G4/0.25 B4/0.25 G4/0.25
+      G3/0.25 ~G4/0.25 ~B4/0.25 A4/0.25 B4/0.25 G4/0.25 B4/0.25 F#4/0.25
+      G3/0.25 ~E4/0.25 ~B4/0.25 A4/0.25 B4/0.25 G4/0.25 F#4/0.25 G4/0.25
+      E4/0.25 ~G4/0.25 ~F#4/0.25 G4/0.25 B3/0.25 D4/0.25 C#4/0.25 B3/0.25
+      C#4/0.25 ~G4/0.25 ~A4/0.25 G4/0.25 A4/0.25 G4/0.25 A4/0.25 G4/0.25
+      C#4/0.25 ~G4/0.25 ~A4/0.25 G4/0.25 A4/0.25 G4/0.25 A4/0.25 G4/0.25
+      """;
+
+  // 'Twinkle, twinkle' (Ah! vous dirai-je, maman), French folk tune; from memory, public domain.
+  private static final String FOLK_TUNE =
+      "D4/1 D4/1 A4/1 A4/1 B4/1 B4/1 A4/2 G4/1 G4/1 F#4/1 F#4/1 E4/1 E4/1 D4/2 "
+          + "A4/1 A4/1 G4/1 G4/1 F#4/1 F#4/1 E4/2 A4/1 A4/1 G4/1 G4/1 F#4/1 F#4/1 E4/2";
+
+  /** Costs are whole numbers far below 2^53, so that the doubles of JGraphT hold them exactly. */
+  private static long byDijkstra(Layers layers) {
+    var graph =
+        new SimpleDirectedWeightedGraph<String, DefaultWeightedEdge>(DefaultWeightedEdge.class);
+    graph.addVertex("source");
+    graph.addVertex("sink");
+    int last = layers.moments().size() - 1;
+    for (int m = 0; m <= last; m++) {
+      ImmutableList<Grip> now = layers.grips().get(m);
+      for (int j = 0; j < now.size(); j++) {
+        graph.addVertex(m + "/" + j);
+        long own = layers.scoring().cost(layers.moments().get(m), now.get(j));
+        if (m == 0) {
+          graph.setEdgeWeight(graph.addEdge("source", "0/" + j), (double) own);
+        } else {
+          Passing passing = Passing.between(layers.moments().get(m - 1), layers.moments().get(m));
+          ImmutableList<Grip> before = layers.grips().get(m - 1);
+          for (int i = 0; i < before.size(); i++) {
+            long way = layers.edge(passing, before.get(i), now.get(j));
+            if (way != Layers.CLOSED) {
+              String from = (m - 1) + "/" + i;
+              graph.setEdgeWeight(graph.addEdge(from, m + "/" + j), (double) (own + way));
+            }
+          }
+        }
+        if (m == last) {
+          graph.setEdgeWeight(graph.addEdge(m + "/" + j, "sink"), 0);
+        }
+      }
+    }
+    return (long) new DijkstraShortestPath<>(graph).getPathWeight("source", "sink");
+  }
+
+  @Test
+  void aWholeEtudeOfBrokenChordsCostsWhatDijkstraFinds() {
+    Passage passage = Music.viola().tempo("quarter=66").notes(BACH);
+    assertThat(passage.moments()).hasSize(96);
+    Layers layers = Thinned.all(passage);
+    Path path = PathFinder.best(layers, Requirement.NONE).orElseThrow();
+    assertThat(path.cost()).isEqualTo(byDijkstra(layers)).isPositive();
+    assertThat(path.grips()).hasSize(96);
+  }
+
+  @Test
+  void aFolkTuneCostsWhatDijkstraFindsOnViolinViolaAndCello() {
+    for (String instrument : ImmutableList.of("violin", "viola", "cello")) {
+      Layers layers = Thinned.all(Music.on(instrument).tempo("quarter=100").notes(FOLK_TUNE));
+      Path path = PathFinder.best(layers, Requirement.NONE).orElseThrow();
+      assertThat(path.cost()).as(instrument).isEqualTo(byDijkstra(layers));
+    }
+  }
+
+  @Test
+  void twoSearchesOfOneMelodyAgreeGripByGrip() {
+    Passage passage = Music.viola().notes(BACH);
+    Path first = PathFinder.best(Thinned.all(passage), Requirement.NONE).orElseThrow();
+    Path again = PathFinder.best(Thinned.all(passage), Requirement.NONE).orElseThrow();
+    assertThat(again).isEqualTo(first);
+  }
+
+  @Test
+  void amongEqualsTheEarlierGripWins() {
+    Passage passage = Music.viola().notes("C3/0.25");
+    // An open string costs the same wherever the hand is.
+    Path path = PathFinder.best(Thinned.all(passage), Requirement.NONE).orElseThrow();
+    assertThat(path.grips().get(0).frame().index()).isZero();
+  }
+
+  /** A rule that judges three notes at a time. */
+  private static final class ThreeNotes implements NoteRule {
+    @Override
+    public String id() {
+      return "three-notes";
+    }
+
+    @Override
+    public String name() {
+      return "Three notes";
+    }
+
+    @Override
+    public String explanation() {
+      return "Three notes are judged together.";
+    }
+
+    @Override
+    public String unit() {
+      return "note";
+    }
+
+    @Override
+    public int lookBack() {
+      return 2;
+    }
+
+    @Override
+    public long amount(Moment moment, Grip grip) {
+      return 1;
+    }
+  }
+
+  @Test
+  void aRuleThatLooksBackTwoNotesIsRefused() {
+    Scoring scoring =
+        Scoring.of(ImmutableList.of(new ThreeNotes()), Weights.parse("w", "three-notes = 1"));
+    Layers all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
+    Layers layers = new Layers(all.moments(), all.grips(), scoring, Thinned.NO_PENALTY);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PathFinder.best(layers, Requirement.NONE))
+        .withMessageContaining("looks back 2 moments")
+        .withMessageContaining("keeps 1");
+  }
+
+  @Test
+  void aStayThatNoFingeringShowsIsNotFound() {
+    Layers layers = Thinned.all(Music.viola().notes("C3/1 G3/1"));
+    assertThat(PathFinder.best(layers, Stays.in(Position.THIRD, 2))).isEmpty();
+  }
+
+  @Test
+  void openStringsNeitherCountNorBreakAStay() {
+    Taken hand = Taken.on("viola");
+    Stays stays = Stays.in(Position.THIRD, 2);
+    int state = stays.next(0, hand.by("D5", 1, "1", "3rd"));
+    assertThat(stays.satisfied(state)).isFalse();
+    state = stays.next(state, hand.by("D4", 2, "0", "3rd"));
+    assertThat(stays.satisfied(state)).isFalse();
+    assertThat(stays.satisfied(stays.next(state, hand.by("E5", 1, "2", "3rd")))).isTrue();
+    int left = stays.next(state, hand.by("D4", 2, "0", "1st"));
+    assertThat(stays.satisfied(stays.next(left, hand.by("E5", 1, "2", "3rd")))).isFalse();
+  }
+
+  @Test
+  void aStayOfNoNotesOrNoPositionsIsRefused() {
+    assertThatIllegalArgumentException().isThrownBy(() -> Stays.in(Position.THIRD, 0));
+    assertThatIllegalArgumentException().isThrownBy(() -> new Stays(ImmutableList.of(), 1));
+  }
+
+  @Test
+  void layersWithoutMomentsOrOfAnotherNumberAreRefused() {
+    Layers all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
+    Scoring scoring = all.scoring();
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () ->
+                new Layers(all.moments(), all.grips().subList(0, 1), scoring, Thinned.NO_PENALTY));
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> new Layers(ImmutableList.of(), ImmutableList.of(), scoring, Thinned.NO_PENALTY));
+  }
+}

@@ -1,0 +1,42 @@
+package fingering.search;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Fingerboard;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.GripFinder;
+import fingering.music.Moment;
+import fingering.music.Passage;
+import fingering.scoring.Scoring;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.function.ToLongFunction;
+
+/** Layers of a passage with all grips, or with some chosen by a seed. */
+final class Thinned {
+  static final ToLongFunction<Grip> NO_PENALTY = grip -> 0;
+
+  private Thinned() {}
+
+  static Layers all(Passage passage) {
+    return layers(passage, Integer.MAX_VALUE, 0, NO_PENALTY);
+  }
+
+  static Layers layers(Passage passage, int most, long seed, ToLongFunction<Grip> penalty) {
+    Random random = new Random(seed);
+    GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument()));
+    ImmutableList.Builder<ImmutableList<Grip>> grips = ImmutableList.builder();
+    for (Moment moment : passage.moments()) {
+      List<Grip> some = new ArrayList<>(finder.grips(moment));
+      while (some.size() > most) {
+        some.remove(random.nextInt(some.size()));
+      }
+      if (most < Integer.MAX_VALUE) {
+        Collections.shuffle(some, random);
+      }
+      grips.add(ImmutableList.copyOf(some));
+    }
+    return new Layers(passage.moments(), grips.build(), Scoring.commonPractice(), penalty);
+  }
+}

@@ -1,0 +1,176 @@
+package fingering.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import com.google.common.collect.ImmutableList;
+import fingering.tables.Instrument.HandKind;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class InstrumentsTest {
+  private final Instruments instruments = Instruments.standard();
+
+  @Test
+  void theFourBowedInstrumentsAreKnownViolinFirst() {
+    assertThat(instruments.all())
+        .extracting(Instrument::id)
+        .containsExactly("violin", "viola", "cello", "bass");
+  }
+
+  // S. Adler, The Study of Orchestration, from memory
+  @ParameterizedTest
+  @CsvSource({
+    "violin, E5 A4 D4 G3",
+    "viola, A4 D4 G3 C3",
+    "cello, A3 D3 G2 C2",
+    "bass, G2 D2 A1 E1"
+  })
+  void theOpenStringsAreTunedInFifthsAndTheBassInFourths(String id, String open) {
+    assertThat(
+            instruments.named(id).strings().stream()
+                .map(string -> string.pitch().toString())
+                .collect(Collectors.joining(" ")))
+        .isEqualTo(open);
+  }
+
+  @Test
+  void neighbouringStringsLieAFifthApartAndOnTheBassAFourth() {
+    for (Instrument instrument : instruments.all()) {
+      int apart = instrument.kind() == HandKind.BASS ? 5 : 7;
+      for (int n = 1; n < 4; n++) {
+        assertThat(instrument.string(n).pitch().midi() - instrument.string(n + 1).pitch().midi())
+            .as(instrument.name())
+            .isEqualTo(apart);
+      }
+    }
+  }
+
+  // common practice, no source: a bass part sounds an octave below what is written
+  @Test
+  void onlyTheDoubleBassSoundsAnOctaveLower() {
+    assertThat(instruments.all())
+        .extracting(Instrument::writtenOctaves)
+        .containsExactly(0, 0, 0, -1);
+  }
+
+  @Test
+  void stringsGrowLongerFromViolinToBass() {
+    assertThat(instruments.all().stream().map(Instrument::stringLength).toList()).isSorted();
+  }
+
+  @Test
+  void aStringIsCalledByItsNumeralAndItsLetter() {
+    OpenString lowest = instruments.named("viola").string(4);
+    assertThat(lowest.roman()).isEqualTo("IV");
+    assertThat(lowest.letterName()).isEqualTo("C");
+    assertThat(instruments.named("viola").lowest()).hasToString("C3");
+    assertThat(new OpenString(1, Pitch.parse("Bb2")).letterName()).isEqualTo("B♭");
+  }
+
+  // names in English, Italian, German and French; common practice, no source
+  @ParameterizedTest
+  @CsvSource({
+    "Violin, violin",
+    "Violin I, violin",
+    "Violins 2, violin",
+    "Violini I, violin",
+    "Violine II, violin",
+    "1. Geige, violin",
+    "Violon, violin",
+    "Vln. 1, violin",
+    "Viola, viola",
+    "Bratsche, viola",
+    "Bratschen, viola",
+    "Viole, viola",
+    "Altos, viola",
+    "Vla., viola",
+    "Violoncello, cello",
+    "Violoncelli, cello",
+    "Violoncell, cello",
+    "Violoncelle, cello",
+    "Cello, cello",
+    "Vc., cello",
+    "Double Bass, bass",
+    "Double Basses, bass",
+    "Contrabass, bass",
+    "Contrabbasso, bass",
+    "Kontrabass, bass",
+    "Kontrabässe, bass",
+    "Contrebasses, bass",
+    "Cb., bass"
+  })
+  void aPartsNameShowsItsInstrumentInFourLanguages(String name, String id) {
+    assertThat(instruments.byPartName(name)).map(Instrument::id).contains(id);
+  }
+
+  @Test
+  void theLongestNameWinsInAPartForCelloAndBass() {
+    assertThat(instruments.byPartName("Violoncello e basso")).map(Instrument::id).contains("cello");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Flute", "Oboe", "", "Klavier", "Violation", "Timpani"})
+  void aPartForOtherInstrumentsShowsNoBowedOne(String name) {
+    assertThat(instruments.byPartName(name)).isEmpty();
+  }
+
+  // MusicXML 4.0 standard sounds, from memory
+  @ParameterizedTest
+  @CsvSource({
+    "strings.violin, violin",
+    "strings.viola, viola",
+    "strings.cello, cello",
+    "strings.contrabass, bass"
+  })
+  void aStandardSoundShowsItsInstrument(String sound, String id) {
+    assertThat(instruments.bySound(sound)).map(Instrument::id).contains(id);
+  }
+
+  @Test
+  void theSoundOfAFluteShowsNoInstrument() {
+    assertThat(instruments.bySound("wind.flutes.flute")).isEmpty();
+  }
+
+  // common practice, no source: treble clef on line 2, alto clef on line 3, bass clef on line 4
+  @ParameterizedTest
+  @CsvSource({"G2, violin", "C3, viola", "F4, cello"})
+  void theFirstClefSuggestsAnInstrument(String clef, String id) {
+    assertThat(instruments.byClef(clef)).map(Instrument::id).contains(id);
+  }
+
+  @Test
+  void thePercussionClefSuggestsNone() {
+    assertThat(instruments.byClef("percussion2")).isEmpty();
+  }
+
+  @Test
+  void anUnknownInstrumentIsRefusedWithThoseThatAreKnown() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> instruments.named("ukulele"))
+        .withMessageContaining("'ukulele'")
+        .withMessageContaining("violin, viola, cello, bass");
+  }
+
+  @Test
+  void aStringTheInstrumentHasNotIsRefused() {
+    Instrument violin = instruments.named("violin");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> violin.string(5))
+        .withMessage("Violin has no string 5");
+    assertThatIllegalArgumentException().isThrownBy(() -> violin.string(0));
+  }
+
+  @Test
+  void anInstrumentWithoutItsSecondStringIsRefused() {
+    ImmutableList<OpenString> gap =
+        ImmutableList.of(
+            new OpenString(1, Pitch.parse("A4")), new OpenString(3, Pitch.parse("G3")));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Instrument("x", "Viola", HandKind.VIOLIN, gap, 375, 0))
+        .withMessageContaining("string 2");
+  }
+}

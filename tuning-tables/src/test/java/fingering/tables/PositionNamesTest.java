@@ -1,0 +1,40 @@
+package fingering.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+class PositionNamesTest {
+  private static String names(String instrument) {
+    return PositionNames.of(Instruments.standard().named(instrument)).bySemitone().values().stream()
+        .map(Position::toString)
+        .collect(Collectors.joining(" "));
+  }
+
+  // F. Simandl, New Method for the Double Bass, from memory
+  @Test
+  void simandlNamesAPositionOfTheBassForEverySemitone() {
+    assertThat(names("bass")).isEqualTo("half 1 2 2½ 3 3½ 4 5 5½ 6 6½ 7");
+  }
+
+  // common practice, no source: on the A string 1st on B, 2nd on C or C♯, 3rd on D, 4th on E
+  @Test
+  void theCelloNamesItsPositionsByTheFirstFingerOfTheClosedHand() {
+    assertThat(names("cello")).isEqualTo("half 1 2 2 3 3 4 5 5 6 6 7");
+  }
+
+  // common practice, no source
+  @Test
+  void violinAndViolaNameTheirPositionsByLettersAndNeedNoTable() {
+    assertThat(names("violin")).isEmpty();
+    assertThat(names("viola")).isEmpty();
+  }
+
+  @Test
+  void noPositionBeginsOnTheOpenString() {
+    assertThat(PositionNames.of(Instruments.standard().named("bass")).at(0)).isEmpty();
+    assertThat(PositionNames.of(Instruments.standard().named("bass")).at(4))
+        .contains(Position.parse("2½"));
+  }
+}

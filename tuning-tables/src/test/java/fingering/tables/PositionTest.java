@@ -1,0 +1,78 @@
+package fingering.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.util.List;
+import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** How players write positions is common practice, no source. */
+class PositionTest {
+  @ParameterizedTest
+  @CsvSource({
+    "half, half, half",
+    "½, half, half",
+    "1/2, half, half",
+    "0.5, half, half",
+    "1, 1, 1st",
+    "1st, 1, 1st",
+    "2nd, 2, 2nd",
+    "III, 3, 3rd",
+    "iv, 4, 4th",
+    "2½, 2½, 2½",
+    "2.5, 2½, 2½",
+    "2 1/2, 2½, 2½",
+    "II½, 2½, 2½",
+    "11, 11, 11th",
+    "12th, 12, 12th",
+    "XIII, 13, 13th",
+    "22, 22, 22nd",
+    "thumb, thumb, thumb",
+    "T, thumb, thumb",
+    "' 3RD ', 3, 3rd"
+  })
+  void aPositionIsReadAsPlayersWriteIt(String text, String data, String display) {
+    assertThat(Position.parse(text)).hasToString(data);
+    assertThat(Position.parse(text).display()).isEqualTo(display);
+  }
+
+  @Property(tries = 48)
+  void aPositionIsReadBackAsItIsWritten(@ForAll @IntRange(min = 1, max = 48) int halves) {
+    Position position = new Position(halves);
+    assertThat(Position.parse(position.toString())).isEqualTo(position);
+    assertThat(Position.parse(position.display())).isEqualTo(position);
+  }
+
+  @Test
+  void positionsRiseFromHalfToThumb() {
+    List<Position> rising =
+        Stream.of("half", "1", "2", "2½", "3", "3½", "7", "13", "thumb")
+            .map(Position::parse)
+            .toList();
+    assertThat(rising).isSorted().doesNotHaveDuplicates();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "0", "-1", "zero", "IIII", "IC", "24", "99", "1.25", "½½", "3.", "h"})
+  void whatIsNoPositionIsRefused(String text) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Position.parse(text))
+        .withMessageContaining("'" + text + "'")
+        .withMessageContaining("thumb");
+  }
+
+  @Test
+  void romanNumeralsCountAsOnPrintedStringsAndPositions() {
+    assertThat(Stream.of(1, 4, 5, 9, 14, 39).map(RomanNumeral::of))
+        .containsExactly("I", "IV", "V", "IX", "XIV", "XXXIX");
+    assertThatIllegalArgumentException().isThrownBy(() -> RomanNumeral.of(0));
+    assertThatIllegalArgumentException().isThrownBy(() -> RomanNumeral.of(40));
+  }
+}

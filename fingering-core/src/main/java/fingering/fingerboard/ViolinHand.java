@@ -25,6 +25,9 @@ final class ViolinHand implements Hand {
   /** How far from its centre a finger may lie when the note is spelled with the next letter. */
   private static final double RESPELLED = 1.3;
 
+  /** The same in half position, where the neighbouring frame is only a semitone away. */
+  private static final double RESPELLED_HALF = 0.6;
+
   /** How far the fourth finger reaches up, or the first draws back, in a line, in semitones. */
   private static final double EXTENSION = 2;
 
@@ -117,13 +120,15 @@ final class ViolinHand implements Hand {
   private boolean fits(
       Frame frame, int finger, int semitones, int lettersOff, double off, double extension) {
     boolean half = frame.position().equals(Position.HALF);
+    // A chord may squeeze the fingers more than a line would.
+    double respelled = half ? RESPELLED_HALF : extension > EXTENSION ? SPELLED : RESPELLED;
     if (half && finger == 1) {
       return semitones == 1;
     }
     if (lettersOff == 0 && Math.abs(off) <= (half ? RESPELLED : SPELLED)) {
       return true;
     }
-    if (Math.abs(lettersOff) <= 1 && Math.abs(off) <= (half ? 0.6 : RESPELLED)) {
+    if (Math.abs(lettersOff) <= 1 && Math.abs(off) <= respelled) {
       return true;
     }
     if (finger == 4 && off > 0 && off <= extension && lettersOff >= 0) {

@@ -10,12 +10,17 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param perMinute how many of them a minute, over 0 to 1000
  */
 public record Tempo(BeatUnit unit, BigDecimal perMinute) {
+  private static final int DIGITS = 20;
   private static final BigDecimal FASTEST = BigDecimal.valueOf(1000);
 
   /** The tempo taken where a score names none and none is asked for: quarter = 96. */
   public static final Tempo DEFAULT = new Tempo(BeatUnit.QUARTER, BigDecimal.valueOf(96));
 
   public Tempo {
+    // A number written with a vast exponent is refused before anything is computed with it.
+    if (Math.abs((long) perMinute.scale()) > DIGITS || perMinute.precision() > DIGITS) {
+      throw new IllegalArgumentException("a tempo is a plain number over 0 and up to 1000");
+    }
     if (perMinute.signum() <= 0 || perMinute.compareTo(FASTEST) > 0) {
       throw new IllegalArgumentException(
           "a tempo of " + perMinute.toPlainString() + " a minute is not over 0 and up to 1000");

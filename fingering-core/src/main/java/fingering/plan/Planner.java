@@ -13,13 +13,17 @@ import fingering.scoring.Scoring;
 import fingering.search.Layers;
 import fingering.search.PathFinder;
 import fingering.search.Requirement;
+import fingering.tables.Position;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Makes plans for one passage. Not safe for use by many threads at once. */
 public final class Planner {
-  /** What a note outside the preferred positions offends, whatever its height. */
-  private static final long OUTSIDE = 100;
+  /** More than any one note's height counts, in halves of a position. */
+  private static final long HIGHER = 64;
+
+  /** The sum of all penalties stays below this, so that the search can carry it. */
+  private static final long MOST = 1L << 32;
 
   private final Passage passage;
   private final Scoring scoring;
@@ -102,7 +106,8 @@ public final class Planner {
       }
       allowed.add(left);
     }
-    return new Layers(passage.moments(), allowed.build(), scoring, grip -> penalty(brief, grip));
+    return new Layers(
+        passage.moments(), allowed.build(), scoring, grip -> penalty(brief, grip, outside()));
   }
 
   /** Whether every stopped note of the grip, and its hand, are where the brief wants them. */
@@ -118,11 +123,25 @@ public final class Planner {
     return true;
   }
 
-  private static long penalty(Brief brief, Grip grip) {
-    if (brief.strict() || inside(brief, grip)) {
+  /** What a note outside offends, whatever its height: more than all heights together. */
+  private long outside() {
+    long moments = grips.size();
+    return Math.min(HIGHER * moments, MOST / (moments * passage.instrument().strings().size()));
+  }
+
+  /** Counts the stopped notes outside the preferred positions, and adds how high they lie. */
+  private static long penalty(Brief brief, Grip grip, long outside) {
+    if (brief.strict()) {
       return 0;
     }
-    return (grip.open() ? 0 : OUTSIDE) + grip.frame().position().halves();
+    long penalty = 0;
+    for (Placement placement : grip.placements()) {
+      Position position = placement.frame().position();
+      if (!placement.open() && !brief.allows(position)) {
+        penalty += outside + position.halves();
+      }
+    }
+    return penalty;
   }
 
   /** The grips that agree with what is printed; all of them where none does. */

@@ -23,8 +23,8 @@ final class CrossingRules {
             "crossing-slurred",
             "Crossing under a slur",
             "The colour changes within one bow.",
-            "crossing",
-            (passing, before, now) -> passing.slurred() && apart(passing, before, now) > 0 ? 1 : 0),
+            "half crossing",
+            (passing, before, now) -> passing.slurred() ? crossing(passing, before, now) : 0),
         new NamedTransitionRule(
             "crossing-quick",
             "Quick crossing",

@@ -6,6 +6,7 @@ import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.Moment;
+import fingering.music.Note;
 
 /** Rules on a grip by itself. */
 final class NoteRules {
@@ -100,15 +101,24 @@ final class NoteRules {
   }
 
   private static long fourthFinger(Moment moment, Grip grip) {
+    boolean exposed = moment.soundMicros() >= LONG || accented(moment);
+    boolean quick = moment.soundMicros() < QUICK && !moment.grace();
     long halves = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       if (grip.placements().get(i).finger() == Finger.FOURTH) {
-        boolean exposed = moment.soundMicros() >= LONG || moment.struck().get(0).marks().accent();
-        boolean quick = moment.soundMicros() < QUICK && !moment.grace();
         halves += exposed ? 4 : quick ? 3 : 2;
       }
     }
     return halves;
+  }
+
+  private static boolean accented(Moment moment) {
+    for (int i = 0; i < moment.struck().size(); i++) {
+      if (moment.struck().get(i).marks().accent()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static long openString(Moment moment, Grip grip) {
@@ -147,10 +157,21 @@ final class NoteRules {
   }
 
   private static long trill(Moment moment, Grip grip) {
-    if (!moment.struck().get(0).marks().trill()) {
-      return 0;
+    long trills = 0;
+    for (int i = 0; i < moment.struck().size(); i++) {
+      Note note = moment.struck().get(i);
+      if (note.marks().trill()) {
+        Placement placement = grip.placements().get(index(moment, grip, note));
+        trills += placement.open() || placement.finger() == Finger.FOURTH ? 1 : 0;
+      }
     }
-    return grip.open() || grip.top().finger() == Finger.FOURTH ? 1 : 0;
+    return trills;
+  }
+
+  /** Where the placement of a struck note stands in a grip of all, or only of the struck notes. */
+  private static int index(Moment moment, Grip grip, Note note) {
+    boolean whole = grip.placements().size() != moment.struck().size();
+    return (whole ? moment.sounding() : moment.struck()).indexOf(note);
   }
 
   private static long chordShape(Moment moment, Grip grip) {

@@ -15,14 +15,15 @@ import java.util.Optional;
  * programming over grips and states of the requirement. Time is linear in moments.
  *
  * <p>Best is first the least penalty, then the least cost. Among equals the path whose last grip
- * stands earlier in its layer wins, then the one before it, and so on back.
+ * stands earlier in its layer wins, then the one before it, and so on back; grips alike, the lower
+ * state of the requirement.
  */
 public final class PathFinder {
   /** How many moments before the present one the search keeps. */
   public static final int MEMORY = 1;
 
   /** Penalty is counted in this many points, so that no cost outweighs it. */
-  private static final int PENALTY_BITS = 36;
+  private static final int PENALTY_BITS = 30;
 
   private static final long NONE = Long.MAX_VALUE;
 

@@ -209,4 +209,11 @@ class PlannerTest {
     assertThat(hardest.get(0).cost()).isGreaterThan(hardest.get(1).cost());
     assertThat(plan.chargesAt(3)).isNotEmpty().allMatch(charge -> charge.moment() == 3);
   }
+
+  @Test
+  void threeSingleNotesOutsideAreFewerThanTwoDoubleStops() {
+    Passage passage = Music.viola().notes("D5/1 E5/1 D5/1 r/1 C4+G4/1 D4+A4/1 C4+G4/1");
+    Brief low = Brief.preferring("low", LOW).showing(Stays.in(Position.THIRD, 3));
+    assertThat(plan(passage, low).notesOutside()).isEqualTo(3);
+  }
 }

@@ -15,8 +15,8 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
-  void theBowCrossesToTheNeighbouringStringOnce() {
-    assertThat(crossing("D3/1 B3/1").charged("crossing")).isEqualTo(1);
+  void theBowCrossesToTheNeighbouringStringInTwoHalves() {
+    assertThat(crossing("D3/1 B3/1").charged("crossing")).isEqualTo(2);
     Way stays = Way.on("viola", "D3/1 E3/1").by(4, "1", "1st").by(4, "2", "1st");
     assertThat(stays.charged("crossing")).isZero();
   }
@@ -31,12 +31,12 @@ class CrossingAndFingerRulesTest {
   @Test
   void afterALongRestTheBowBeginsAnew() {
     assertThat(crossing("D3/1 r/0.5 B3/1").charged("crossing")).isZero();
-    assertThat(crossing("D3/1 r/0.25 B3/1").charged("crossing")).isEqualTo(1);
+    assertThat(crossing("D3/1 r/0.25 B3/1").charged("crossing")).isEqualTo(2);
   }
 
   @Test
   void aCrossingUnderASlurIsChargedOnTop() {
-    assertThat(crossing("D3/1 ~B3/1").charged("crossing-slurred")).isEqualTo(1);
+    assertThat(crossing("D3/1 ~B3/1").charged("crossing-slurred")).isEqualTo(2);
     assertThat(crossing("D3/1 B3/1").charged("crossing-slurred")).isZero();
   }
 
@@ -44,6 +44,16 @@ class CrossingAndFingerRulesTest {
   void aCrossingAfterASixteenthIsQuick() {
     assertThat(crossing("D3/0.125 B3/1").charged("crossing-quick")).isEqualTo(1);
     assertThat(crossing("D3/0.25 B3/0.25").charged("crossing-quick")).isZero();
+  }
+
+  @Test
+  void toAnOpenStringOrFromItACrossingIsHalfAndNeverQuick() {
+    Way to = Way.on("viola", "F3/0.125 G3/1").by(4, "3", "1st").by(3, "0", "1st");
+    assertThat(to.charged("crossing")).isEqualTo(1);
+    assertThat(to.charged("crossing-quick")).isZero();
+    Way from = Way.on("viola", "C3/0.125 A3/1").by(4, "0", "1st").by(3, "1", "1st");
+    assertThat(from.charged("crossing")).isEqualTo(1);
+    assertThat(from.charged("crossing-quick")).isZero();
   }
 
   @Test

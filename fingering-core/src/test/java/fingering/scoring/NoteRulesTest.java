@@ -3,10 +3,13 @@ package fingering.scoring;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
 import fingering.fingerboard.Taken;
+import fingering.music.Moment;
 import fingering.music.Music;
+import fingering.music.Note;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,14 +47,9 @@ class NoteRulesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"E5/0.5, 2", "E5/1, 4", "E5/0.5!, 4"})
-  void theFourthFingerIsWeakerOnALongOrAccentedNote(String event, long halves) {
+  @CsvSource({"E5/0.5, 2", "E5/1, 4", "E5/0.5!, 4", "E5/0.125, 3"})
+  void theFourthFingerIsWeakerOnAQuickALongOrAnAccentedNote(String event, long halves) {
     assertThat(charged("fourth-finger", event, 2, "4", "1st")).isEqualTo(halves);
-  }
-
-  @Test
-  void aTrilledFourthFingerIsExposedAsItsRuleSays() {
-    assertThat(charged("fourth-finger", "E5/0.5tr", 2, "4", "1st")).isEqualTo(4);
   }
 
   @Test
@@ -99,6 +97,31 @@ class NoteRulesTest {
     assertThat(charged("trill", "E5/1tr", 1, "0", "1st")).isEqualTo(1);
     assertThat(charged("trill", "D5/1tr", 2, "3", "1st")).isZero();
     assertThat(charged("trill", "E5/1", 2, "4", "1st")).isZero();
+  }
+
+  @Test
+  void aTrillOnTheUpperNoteOfADoubleStopIsSeen() {
+    Moment plain = Music.violin().notes("G3+A4/1").moments().get(0);
+    Note upper = Music.violin().notes("A4/1tr").notes().get(0);
+    Moment trilled =
+        new Moment(
+            ImmutableList.of(plain.struck().get(0), upper),
+            ImmutableList.of(),
+            0,
+            plain.soundMicros(),
+            0,
+            false,
+            false,
+            false);
+    CostRule trill =
+        Rules.all().stream().filter(rule -> rule.id().equals("trill")).findFirst().orElseThrow();
+    Grip onFourth =
+        new GripFinder(Taken.on("violin").fingerboard())
+            .grips(plain).stream()
+                .filter(grip -> grip.top().finger() == Finger.FOURTH)
+                .findFirst()
+                .orElseThrow();
+    assertThat(((NoteRule) trill).amount(trilled, onFourth)).isEqualTo(1);
   }
 
   private static Way chord(String event) {

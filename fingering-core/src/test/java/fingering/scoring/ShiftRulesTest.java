@@ -31,6 +31,14 @@ class ShiftRulesTest {
   }
 
   @Test
+  void fromHalfToFirstPositionTheViolinHandDrawsOnWithLessThanAWholeShift() {
+    Way slight = Way.on("violin", "Bb4/1 B4/1").by(2, "1", "half").by(2, "1", "1st");
+    assertThat(slight.charged("shift")).isEqualTo(4);
+    Way bass = Way.on("bass", "F1/1 F#1/1").by(4, "1", "half").by(4, "1", "1st");
+    assertThat(bass.charged("shift")).isEqualTo(10);
+  }
+
+  @Test
   void aNoteRespelledUnderTheSameFingerIsNoShift() {
     Way way = Way.on("violin", "G#5/1 Ab5/1").by(1, "2", "1st").by(1, "2", "2nd");
     assertThat(way.charged("shift")).isZero();

@@ -193,4 +193,21 @@ class PathFinderTest {
         .isThrownBy(
             () -> new Layers(ImmutableList.of(), ImmutableList.of(), scoring, Thinned.NO_PENALTY));
   }
+
+  @Test
+  void theWayIsClosedWhereAHeldNoteWouldChangeItsStringOrFinger() {
+    Layers layers = Thinned.all(Music.viola().notes("D3*2+B3/1 C4/1"));
+    Passing passing = Passing.between(layers.moments().get(0), layers.moments().get(1));
+    int closed = 0;
+    for (Grip before : layers.grips().get(0)) {
+      for (Grip now : layers.grips().get(1)) {
+        boolean kept =
+            before.placements().get(0).string() == now.placements().get(0).string()
+                && before.placements().get(0).finger() == now.placements().get(0).finger();
+        assertThat(layers.edge(passing, before, now) == Layers.CLOSED).isEqualTo(!kept);
+        closed += kept ? 0 : 1;
+      }
+    }
+    assertThat(closed).isPositive();
+  }
 }

@@ -13,10 +13,13 @@ import java.util.regex.Pattern;
 /** The instruments that the tables know, and the signs by which a part shows its instrument. */
 public final class Instruments {
   private static final Pattern NOT_LETTERS = Pattern.compile("[^a-z]+");
+  private static final Pattern BESIDE =
+      Pattern.compile("(?<= )(i{1,3}|iv|solo|soli|string|strings|section|tutti|div)(?= )");
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");
 
   private final ImmutableMap<String, Instrument> byId;
   private final ImmutableMap<String, String> words;
+  private final ImmutableMap<String, String> wordsAlone;
   private final ImmutableMap<String, String> sounds;
   private final ImmutableMap<String, String> clefs;
 
@@ -27,6 +30,7 @@ public final class Instruments {
     }
     this.byId = byId.buildOrThrow();
     words = signs(signs, "word");
+    wordsAlone = signs(signs, "alone");
     sounds = signs(signs, "sound");
     clefs = signs(signs, "clef");
   }
@@ -102,6 +106,10 @@ public final class Instruments {
             .matcher(Normalizer.normalize(partName.toLowerCase(Locale.ROOT), Normalizer.Form.NFD))
             .replaceAll("");
     String name = " " + NOT_LETTERS.matcher(plain).replaceAll(" ").strip() + " ";
+    String alone = wordsAlone.get(BESIDE.matcher(name).replaceAll(" ").strip());
+    if (alone != null) {
+      return Optional.of(byId.get(alone));
+    }
     // The longest word wins: 'double bass' before 'bass', 'violoncello' as a whole word.
     return words.entrySet().stream()
         .filter(sign -> name.contains(" " + sign.getKey() + " "))

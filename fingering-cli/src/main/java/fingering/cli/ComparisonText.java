@@ -46,10 +46,8 @@ final class ComparisonText {
     List<Measure> measures = passage.measures();
     line(
         passage.instrument().name()
-            + ", measures "
-            + measures.get(0).number()
-            + "–"
-            + measures.get(measures.size() - 1).number()
+            + ", "
+            + span(measures.get(0).number(), measures.get(measures.size() - 1).number())
             + ", "
             + passage.notes().size()
             + " notes, "
@@ -63,6 +61,10 @@ final class ComparisonText {
       head.append(TextLayout.pad(plan.name(), cell));
     }
     line(style.bold(head.toString()));
+  }
+
+  private static String span(String from, String to) {
+    return from.equals(to) ? "measure " + from : "measures " + from + "–" + to;
   }
 
   private void notes() {
@@ -89,9 +91,10 @@ final class ComparisonText {
       line(row.toString());
     }
     line("");
+    line("String, finger, position.  ↑ ↓ shift  × crossing  ×× skips a string");
     line(
-        "String, finger, position.  ↑ ↓ shift   × crossing   ×× skips a string   ! outside"
-            + (comparison.plans().size() > 1 ? "\n≠ the plans differ" : ""));
+        "! outside the plan's positions"
+            + (comparison.plans().size() > 1 ? "  ≠ the plans differ" : ""));
     line("");
   }
 

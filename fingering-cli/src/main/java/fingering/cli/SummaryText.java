@@ -9,6 +9,7 @@ import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -17,7 +18,7 @@ import java.util.stream.Collectors;
 
 /** Below the notes: what each plan costs, rule by rule, and what it buys. */
 final class SummaryText {
-  private static final int LABEL = 32;
+  private static final int LABEL = 28;
   private static final int MEASURES_TOLD = 6;
 
   private final Comparison comparison;
@@ -31,7 +32,7 @@ final class SummaryText {
     this.columns = columns;
     this.style = style;
     this.text = text;
-    cell = Math.max(12, Math.min(18, (columns - LABEL) / comparison.plans().size()));
+    cell = Math.max(13, Math.min(18, (columns - LABEL) / comparison.plans().size()));
   }
 
   void write() {
@@ -70,6 +71,25 @@ final class SummaryText {
     rules.forEach((id, name) -> row("  " + name, plan -> points(plan, id)));
     row("  Total", plan -> Long.toString(plan.total()));
     line("");
+    line(style.bold("What the rules charge"));
+    comparison.plans().stream()
+        .flatMap(plan -> plan.rules().stream())
+        .map(SummaryText::told)
+        .distinct()
+        .forEach(this::paragraph);
+    line("");
+  }
+
+  private static String told(RuleCost rule) {
+    return "  "
+        + rule.name()
+        + ": "
+        + rule.explanation()
+        + " "
+        + rule.weight()
+        + " a "
+        + rule.unit()
+        + ".";
   }
 
   private static String points(Plan plan, String rule) {
@@ -117,7 +137,13 @@ final class SummaryText {
   }
 
   private static String measure(MeasureCost cost) {
-    return "m. " + cost.measure() + " (" + cost.cost() + ")";
+    return "m. "
+        + cost.measure()
+        + " ("
+        + cost.cost()
+        + ", "
+        + cost.dearest().toLowerCase(Locale.ROOT)
+        + ")";
   }
 
   private void sentences() {

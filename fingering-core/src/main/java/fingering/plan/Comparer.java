@@ -67,7 +67,7 @@ public final class Comparer {
 
   /** The cheapest plan that shows 1st, 2nd and 3rd position; empty where none can be. */
   public Optional<Plan> firstSecondThird() {
-    Brief brief = reaching("1st, 2nd, 3rd");
+    Brief brief = reaching("1st to 3rd");
     ImmutableList<Position> shown =
         ImmutableList.of(Position.FIRST, Position.SECOND, Position.THIRD);
     return longest(SHOWN, notes -> brief.showing(new Stays(shown, notes)));

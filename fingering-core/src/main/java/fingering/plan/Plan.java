@@ -9,6 +9,7 @@ import fingering.scoring.Charge;
 import fingering.tables.Position;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -32,8 +33,14 @@ public record Plan(
     ImmutableList<RuleCost> rules,
     long total) {
 
-  /** A measure with its cost. */
-  public record MeasureCost(String measure, long cost) {}
+  /**
+   * A measure with its cost.
+   *
+   * @param measure its number as printed
+   * @param cost points
+   * @param dearest the name of the rule that charges it most
+   */
+  public record MeasureCost(String measure, long cost, String dearest) {}
 
   public Plan {
     long byCharge = charges.stream().mapToLong(Charge::cost).sum();
@@ -120,16 +127,27 @@ public record Plan(
 
   /** The measures with the highest cost, dearest first; those that cost nothing are left out. */
   public ImmutableList<MeasureCost> hardestMeasures(int howMany) {
-    TreeMap<Integer, Long> costs = new TreeMap<>();
+    TreeMap<Integer, Map<String, Long>> costs = new TreeMap<>();
     for (Charge charge : charges) {
       int measure = passage.moments().get(charge.moment()).place().measureIndex();
-      costs.merge(measure, charge.cost(), Long::sum);
+      costs
+          .computeIfAbsent(measure, m -> new TreeMap<>())
+          .merge(charge.rule(), charge.cost(), Long::sum);
     }
     return costs.entrySet().stream()
-        .sorted(Comparator.comparing(entry -> -entry.getValue()))
+        .map(entry -> measureCost(entry.getKey(), entry.getValue()))
+        .sorted(Comparator.comparingLong(MeasureCost::cost).reversed())
         .limit(howMany)
-        .map(entry -> new MeasureCost(number(entry.getKey()), entry.getValue()))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  private MeasureCost measureCost(int measureIndex, Map<String, Long> costs) {
+    String dearest =
+        costs.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
+    String name =
+        rules.stream().filter(r -> r.rule().equals(dearest)).findFirst().orElseThrow().name();
+    long cost = costs.values().stream().mapToLong(Long::longValue).sum();
+    return new MeasureCost(number(measureIndex), cost, name);
   }
 
   private String number(int measureIndex) {

@@ -13,7 +13,10 @@ import fingering.scoring.Scoring;
 import fingering.search.Layers;
 import fingering.search.PathFinder;
 import fingering.search.Requirement;
+import fingering.tables.Instrument;
+import fingering.tables.Instrument.HandKind;
 import fingering.tables.Position;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -46,20 +49,35 @@ public final class Planner {
     for (Moment moment : passage.moments()) {
       ImmutableList<Grip> found = finder.grips(moment);
       if (found.isEmpty()) {
-        throw new InfeasibleBriefException(
-            "The "
-                + passage.instrument().name().toLowerCase(java.util.Locale.ROOT)
-                + " cannot play "
-                + names(moment)
-                + " in "
-                + moment.place()
-                + " of "
-                + passage.partName()
-                + ": it lies out of range; check the part, --instrument or the transposition.");
+        throw outOfRange(passage, moment);
       }
       all.add(found);
     }
     return new Planner(passage, scoring, all.build());
+  }
+
+  private static InfeasibleBriefException outOfRange(Passage passage, Moment moment) {
+    Instrument instrument = passage.instrument();
+    boolean below =
+        moment.struck().stream().anyMatch(note -> note.midi() < instrument.lowest().midi());
+    String why =
+        below
+            ? "it lies below the lowest string"
+            : instrument.kind() == HandKind.VIOLIN
+                ? "it lies beyond the fingerboard"
+                : "it lies above 7th position, and thumb position is not known to this program yet";
+    return new InfeasibleBriefException(
+        "The "
+            + instrument.name().toLowerCase(Locale.ROOT)
+            + " cannot take "
+            + names(moment)
+            + " in "
+            + moment.place()
+            + " of "
+            + passage.partName()
+            + ": "
+            + why
+            + "; check the part, --instrument or the transposition.");
   }
 
   private static String names(Moment moment) {

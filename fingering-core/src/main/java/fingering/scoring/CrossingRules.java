@@ -40,7 +40,7 @@ final class CrossingRules {
                 Math.max(0L, apart(passing, before, now) - 1) * (passing.slurred() ? 2 : 1)),
         new NamedTransitionRule(
             "same-finger-hop",
-            "Same finger on the next string",
+            "Finger hops to next string",
             "One finger must hop to another string at once, or lie across two: the stopped fifth.",
             "half hop",
             CrossingRules::hop));

@@ -58,13 +58,13 @@ final class NoteRules {
             NoteRules::highOnLowString),
         new NamedNoteRule(
             "respelled",
-            "Finger under another letter",
+            "Under another letter",
             "The finger takes a note that the page gives to its neighbour's letter.",
             "note",
             NoteRules::respelled),
         new NamedNoteRule(
             "trill",
-            "Trill without a free finger",
+            "Trill without free finger",
             "A trill on an open string or on the fourth finger has no good finger above.",
             "trill",
             NoteRules::trill),

@@ -1,0 +1,94 @@
+package fingering.cli;
+
+import static fingering.cli.Session.DEMO;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class CompareTextTest {
+  @TempDir Path folder;
+
+  @Test
+  void demoComparesItsPlansByNoteAndByRule() {
+    Session demo = Session.of("demo").succeeded();
+
+    assertThat(demo.lines().get(0)).isEqualTo("Lanterns on the Millrace");
+    assertThat(demo.out())
+        .containsPattern("note +1st position +3rd position +1st, 2nd, 3rd\n")
+        .containsPattern("Points by rule +1st position +3rd position +1st, 2nd, 3rd\n")
+        .containsPattern("\n {2}String crossing +\\d+ +\\d+ +\\d+\n")
+        .containsPattern("\n {2}Total +\\d+ +\\d+ +\\d+\n")
+        .contains("Hardest measures", "What each plan buys and costs");
+  }
+
+  @Test
+  void demoIsTheComparisonOfTheScoreInTheDocumentation() {
+    assertThat(Session.of("demo")).isEqualTo(Session.of("compare", DEMO, "--with-second"));
+  }
+
+  @Test
+  void comparisonHasALineForEveryNote() {
+    Session compare = Session.of("compare", DEMO).succeeded();
+
+    long notes = compare.lines().stream().filter(CompareTextTest::ofNote).count();
+    assertThat(notes).isEqualTo(Engraving.sounding(DEMO).size());
+  }
+
+  private static boolean ofNote(String line) {
+    return line.matches("[ 0-9]{4} *[0-9.+]+ {2}[A-G][♭♯]?\\d.*");
+  }
+
+  @Test
+  void comparisonSuitsATerminalOfEightyColumns() {
+    assertFits(Session.of("compare", DEMO).succeeded());
+    assertFits(Session.of("compare", DEMO, "--with-second").succeeded());
+    assertFits(Session.of("plan", DEMO).succeeded());
+  }
+
+  @Test
+  void fourPlansStillFitEightyColumns() {
+    assertFits(Session.of("compare", marked(), "--with-second").succeeded());
+  }
+
+  @Test
+  void headingsOfFourPlansDoNotRunIntoEachOther() {
+    Session compare = Session.of("compare", marked(), "--with-second").succeeded();
+
+    assertThat(compare.out())
+        .containsPattern("note +1st position +3rd position +1st, 2nd, 3rd +as printed\n")
+        .containsPattern("Points by rule +1st position +3rd position +1st, 2nd, 3rd +as printed\n");
+  }
+
+  @Test
+  void nothingButPlainTextIsPrintedAwayFromATerminal() {
+    for (String command : List.of("compare", "plan")) {
+      assertThat(Session.of(command, DEMO).succeeded().out()).doesNotContain("\u001b");
+    }
+  }
+
+  @Test
+  void helpExplainsEveryCommandToTheTerminalWithinEightyColumns() {
+    assertFits(Session.of("--help").succeeded());
+    for (String command : List.of("demo", "compare", "plan")) {
+      Session help = Session.of(command, "--help").succeeded();
+      assertFits(help);
+      assertThat(help.out()).contains("Usage: fingering " + command, "Example");
+    }
+    assertThat(Session.of("--version").succeeded().out()).startsWith("fingering ");
+  }
+
+  private Path marked() {
+    Path marked = folder.resolve("marked.musicxml");
+    Session.of("plan", DEMO, "--choose", "third", "--write", marked).succeeded();
+    return marked;
+  }
+
+  private static void assertFits(Session session) {
+    int columns = Math.max(80, OutputOptions.columns());
+    assertThat(session.lines()).isNotEmpty();
+    assertThat(session.lines().stream().filter(line -> line.length() > columns)).isEmpty();
+  }
+}

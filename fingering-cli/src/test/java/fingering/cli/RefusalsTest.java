@@ -1,0 +1,112 @@
+package fingering.cli;
+
+import static fingering.cli.Session.DEMO;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.common.base.Splitter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+final class RefusalsTest {
+  @TempDir Path folder;
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "comparee",
+        "compare",
+        "plan",
+        "demo extra",
+        "demo --loud",
+        "compare DEMO --mesures 1-2",
+        "compare DEMO DEMO",
+        "compare DEMO --tempo",
+        "compare DEMO --tempo quatre=96",
+        "compare DEMO --tempo quarter=0",
+        "compare DEMO --format pdf",
+        "compare DEMO --instrument kazoo",
+        "plan DEMO --allow ninetieth",
+        "plan DEMO --choose fourth",
+        "plan DEMO --choose third --keep-printed"
+      })
+  void mistypedCommandIsRefusedWithTheWayToItsHelp(String typed) {
+    Object[] words =
+        Splitter.on(' ')
+            .omitEmptyStrings()
+            .splitToStream(typed)
+            .map(word -> word.equals("DEMO") ? DEMO : word)
+            .toArray();
+
+    assertThat(Session.of(words).refused(2).err()).contains("--help");
+  }
+
+  @Test
+  void missingFileIsNamed() {
+    assertUnreadable(folder.resolve("none.musicxml"), "none.musicxml");
+  }
+
+  @Test
+  void folderIsNoScore() {
+    assertUnreadable(folder, "is a folder");
+  }
+
+  @Test
+  void emptyFileIsNoScore() throws IOException {
+    assertUnreadable(Files.createFile(folder.resolve("empty.musicxml")), "is empty");
+  }
+
+  @Test
+  void garbageIsNoScore() throws IOException {
+    byte[] noise = new byte[999];
+    new java.util.Random(7).nextBytes(noise);
+    assertUnreadable(Files.write(folder.resolve("noise.musicxml"), noise), "noise.musicxml");
+    assertUnreadable(written("plain.musicxml", "ceci n'est pas une partition"), "MusicXML");
+    assertUnreadable(written("broken.musicxml", "<score-partwise><part-list>"), "");
+    assertUnreadable(written("page.xml", "<html><body/></html>"), "");
+    assertUnreadable(written("cut.mxl", "PK\u0003\u0004cut short"), "");
+  }
+
+  @Test
+  void scoreOrderedByMeasuresIsRefused() throws IOException {
+    Path score =
+        written(
+            "timewise.musicxml",
+            "<?xml version=\"1.0\"?><score-timewise version=\"4.0\"><part-list>"
+                + "<score-part id=\"P1\"><part-name>Viola</part-name></score-part></part-list>"
+                + "<measure number=\"1\"><part id=\"P1\"/></measure></score-timewise>");
+
+    assertUnreadable(score, "timewise");
+  }
+
+  private Path written(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  private static void assertUnreadable(Path score, String told) {
+    for (String command : new String[] {"compare", "plan"}) {
+      String err = Session.of(command, score).refused(1).err();
+      assertThat(err).contains(told);
+      assertThat(err.strip()).endsWith(".");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"90-99", "20-17", "Z", "B to Q"})
+  void measuresThatAreNotThereAreRefused(String range) {
+    assertThat(Session.of("compare", DEMO, "--measures", range).refused(1).err()).contains("Viola");
+  }
+
+  @Test
+  void partThatNeedsNoThirdPositionSaysThereIsNoSuchPlan() throws IOException {
+    Path score = TinyScore.titled("Low").part("Viola", "C3", "D3").in(folder);
+
+    assertThat(Session.of("plan", score, "--choose", "third").refused(1).err())
+        .contains("3rd position", "choose first or free");
+  }
+}

@@ -1,0 +1,77 @@
+package fingering.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.StreamSupport;
+
+/** What one call of the command printed, and its exit code. */
+record Session(int code, String out, String err) {
+  static final Path DEMO = Path.of("..", "docs", "demo", "demo.musicxml");
+
+  /** Runs the command; paths may stand among the arguments. */
+  static Session of(Object... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    PrintWriter outPrinter = new PrintWriter(out);
+    PrintWriter errPrinter = new PrintWriter(err);
+    String[] words = new String[arguments.length];
+    for (int i = 0; i < words.length; i++) {
+      words[i] = arguments[i].toString();
+    }
+    int code = Main.run(outPrinter, errPrinter, words);
+    outPrinter.flush();
+    errPrinter.flush();
+    return new Session(code, out.toString(), err.toString());
+  }
+
+  /** The call went well and had nothing to complain of. */
+  Session succeeded() {
+    assertThat(err).isEmpty();
+    assertThat(code).isZero();
+    return this;
+  }
+
+  /** The call was refused: one line for the player, no trace of the program, nothing printed. */
+  Session refused(int expected) {
+    assertThat(err).startsWith("fingering: ").endsWith(System.lineSeparator());
+    assertThat(err.lines()).hasSize(1);
+    assertThat(err).doesNotContain("Exception", "\tat ", "not foreseen", "null");
+    assertThat(out).isEmpty();
+    assertThat(code).isEqualTo(expected);
+    return this;
+  }
+
+  List<String> lines() {
+    return out.lines().toList();
+  }
+
+  JsonNode json() {
+    return json(succeeded().out);
+  }
+
+  static JsonNode json(String text) {
+    try {
+      return new ObjectMapper().readTree(text);
+    } catch (JsonProcessingException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** The entries of an array. */
+  static List<JsonNode> entries(JsonNode array) {
+    assertThat(array.isArray()).isTrue();
+    return StreamSupport.stream(array.spliterator(), false).toList();
+  }
+
+  /** One text field of every entry. */
+  static List<String> texts(JsonNode array, String field) {
+    return entries(array).stream().map(entry -> entry.path(field).asText()).toList();
+  }
+}

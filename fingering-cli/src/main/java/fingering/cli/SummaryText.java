@@ -85,11 +85,11 @@ final class SummaryText {
         + rule.name()
         + ": "
         + rule.explanation()
-        + " "
+        + " ("
         + rule.weight()
-        + " a "
+        + " points per "
         + rule.unit()
-        + ".";
+        + ")";
   }
 
   private static String points(Plan plan, String rule) {

@@ -25,8 +25,7 @@ final class BassHand implements Hand {
     for (var entry : PositionNames.of(instrument).bySemitone().entrySet()) {
       int first = entry.getKey();
       double place = Geometry.fromNut(stringLength, first);
-      all.add(
-          new Frame(index++, entry.getValue(), first, place, first, first + 2, Frame.Shape.CLOSED));
+      all.add(new Frame(index++, entry.getValue(), first, place, first + 2, Frame.Shape.CLOSED));
     }
     frames = all.build();
   }

@@ -27,22 +27,13 @@ final class CelloHand implements Hand {
       int first = entry.getKey();
       double place = Geometry.fromNut(stringLength, first);
       Position position = entry.getValue();
-      all.add(new Frame(index++, position, first, place, first, first + 3, Frame.Shape.CLOSED));
+      all.add(new Frame(index++, position, first, place, first + 3, Frame.Shape.CLOSED));
       if (first <= LAST_NECK_SEMITONE) {
         if (first > 1) {
-          all.add(
-              new Frame(
-                  index++,
-                  position,
-                  first,
-                  place,
-                  first - 1,
-                  first + 3,
-                  Frame.Shape.EXTENDED_BACK));
+          all.add(new Frame(index++, position, first, place, first + 3, Frame.Shape.EXTENDED_BACK));
         }
         all.add(
-            new Frame(
-                index++, position, first, place, first, first + 4, Frame.Shape.EXTENDED_FORWARD));
+            new Frame(index++, position, first, place, first + 4, Frame.Shape.EXTENDED_FORWARD));
       }
     }
     frames = all.build();

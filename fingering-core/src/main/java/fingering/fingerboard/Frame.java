@@ -9,7 +9,6 @@ import fingering.tables.Position;
  * @param position the position's name
  * @param first place of the first finger of the hand at rest, in semitones above the open string
  * @param firstMillimetres the same place in millimetres from the nut
- * @param lowest place of the lowest finger as the frame is shaped, in semitones
  * @param highest place of the highest finger as the frame is shaped, in semitones
  * @param shape whether the hand is closed or extended
  */
@@ -18,7 +17,6 @@ public record Frame(
     Position position,
     double first,
     double firstMillimetres,
-    double lowest,
     double highest,
     Shape shape) {
 
@@ -34,12 +32,9 @@ public record Frame(
 
   /**
    * Whether the hand has to shift to come from this frame into the other. Opening or closing the
-   * hand on a finger that stays is no shift.
+   * hand where it stands is no shift.
    */
   public boolean shiftsTo(Frame other) {
-    return index != other.index
-        && first != other.first
-        && lowest != other.lowest
-        && highest != other.highest;
+    return first != other.first;
   }
 }

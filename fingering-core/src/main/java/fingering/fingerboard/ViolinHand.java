@@ -68,7 +68,6 @@ final class ViolinHand implements Hand {
               position,
               first,
               Geometry.fromNut(stringLength, first),
-              first,
               centre(p, 4),
               Frame.Shape.CLOSED));
     }

@@ -69,7 +69,7 @@ public final class Planner {
     return new InfeasibleBriefException(
         "The "
             + instrument.name().toLowerCase(Locale.ROOT)
-            + " cannot take "
+            + " cannot play "
             + names(moment)
             + " in "
             + moment.place()
@@ -217,6 +217,6 @@ public final class Planner {
                 + "' must show: "
                 + brief.requirement()
                 + "; ask for less, or allow more positions."
-            : "No fingering holds the held notes of this passage; try one voice with --voice.");
+            : "No fingering of this passage can be found.");
   }
 }

@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
+import fingering.music.Note;
 
 /** Rules on the fingers within one hand position. */
 final class FingerRules {
@@ -41,6 +42,12 @@ final class FingerRules {
             "The hand changes between its closed and its extended shape.",
             "change",
             FingerRules::opens),
+        new NamedTransitionRule(
+            "held-note",
+            "Held note let go",
+            "A note that should sound on cannot keep its string and finger.",
+            "note",
+            FingerRules::letGo),
         new NamedTransitionRule(
             "repeated-note",
             "Repeated note fingered anew",
@@ -107,12 +114,35 @@ final class FingerRules {
     return sameHand(passing, before, now) && before.frame().shape() != now.frame().shape() ? 1 : 0;
   }
 
+  private static long letGo(Passing passing, Grip before, Grip now) {
+    if (passing.now().held().isEmpty()) {
+      return 0;
+    }
+    ImmutableList<Note> left = passing.before().sounding();
+    ImmutableList<Note> reached = passing.now().sounding();
+    long notes = 0;
+    for (Note held : passing.now().held()) {
+      int was = left.indexOf(held);
+      int is = reached.indexOf(held);
+      if (was >= before.placements().size() || is >= now.placements().size()) {
+        notes++; // no hand can hold it, so that the grip leaves it out
+      } else if (was >= 0 && !sameStop(before.placements().get(was), now.placements().get(is))) {
+        notes++;
+      }
+    }
+    return notes;
+  }
+
+  private static boolean sameStop(Placement a, Placement b) {
+    return a.string() == b.string() && a.finger() == b.finger();
+  }
+
   private static long anew(Passing passing, Grip before, Grip now) {
     if (!passing.repeated() || passing.acrossRest()) {
       return 0;
     }
     Placement left = before.top();
     Placement reached = now.top();
-    return left.finger() == reached.finger() && left.string() == reached.string() ? 0 : 1;
+    return sameStop(left, reached) ? 0 : 1;
   }
 }

@@ -60,10 +60,7 @@ public final class PathFinder {
           if (unreached(reached, i * states, states)) {
             continue;
           }
-          long edge = layers.edge(passing, before.get(i), grip);
-          if (edge == Layers.CLOSED) {
-            continue;
-          }
+          long edge = layers.scoring().cost(passing, before.get(i), grip);
           for (int s = 0; s < states; s++) {
             long sum = reached[i * states + s];
             if (sum == NONE) {

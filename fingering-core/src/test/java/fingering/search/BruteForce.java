@@ -46,7 +46,7 @@ public final class BruteForce {
       long[][] costs = new long[before.size()][now.size()];
       for (int i = 0; i < before.size(); i++) {
         for (int j = 0; j < now.size(); j++) {
-          costs[i][j] = layers.edge(passing, before.get(i), now.get(j));
+          costs[i][j] = layers.scoring().cost(passing, before.get(i), now.get(j));
         }
       }
       edges.add(costs);
@@ -67,13 +67,11 @@ public final class BruteForce {
     ImmutableList<Grip> here = layers.grips().get(m);
     for (int j = 0; j < here.size(); j++) {
       long way = m == path.length - 1 ? 0 : edges.get(m)[j][path[m + 1]];
-      if (way != Layers.CLOSED) {
-        path[m] = j;
-        walk(
-            m - 1,
-            cost + way + layers.scoring().cost(layers.moments().get(m), here.get(j)),
-            penalty + layers.penalty().applyAsLong(here.get(j)));
-      }
+      path[m] = j;
+      walk(
+          m - 1,
+          cost + way + layers.scoring().cost(layers.moments().get(m), here.get(j)),
+          penalty + layers.penalty().applyAsLong(here.get(j)));
     }
   }
 

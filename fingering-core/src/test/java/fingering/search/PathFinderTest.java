@@ -61,11 +61,9 @@ class PathFinderTest {
           Passing passing = Passing.between(layers.moments().get(m - 1), layers.moments().get(m));
           ImmutableList<Grip> before = layers.grips().get(m - 1);
           for (int i = 0; i < before.size(); i++) {
-            long way = layers.edge(passing, before.get(i), now.get(j));
-            if (way != Layers.CLOSED) {
-              String from = (m - 1) + "/" + i;
-              graph.setEdgeWeight(graph.addEdge(from, m + "/" + j), (double) (own + way));
-            }
+            long way = layers.scoring().cost(passing, before.get(i), now.get(j));
+            String from = (m - 1) + "/" + i;
+            graph.setEdgeWeight(graph.addEdge(from, m + "/" + j), (double) (own + way));
           }
         }
         if (m == last) {
@@ -192,22 +190,5 @@ class PathFinderTest {
     assertThatIllegalArgumentException()
         .isThrownBy(
             () -> new Layers(ImmutableList.of(), ImmutableList.of(), scoring, Thinned.NO_PENALTY));
-  }
-
-  @Test
-  void theWayIsClosedWhereAHeldNoteWouldChangeItsStringOrFinger() {
-    Layers layers = Thinned.all(Music.viola().notes("D3*2+B3/1 C4/1"));
-    Passing passing = Passing.between(layers.moments().get(0), layers.moments().get(1));
-    int closed = 0;
-    for (Grip before : layers.grips().get(0)) {
-      for (Grip now : layers.grips().get(1)) {
-        boolean kept =
-            before.placements().get(0).string() == now.placements().get(0).string()
-                && before.placements().get(0).finger() == now.placements().get(0).finger();
-        assertThat(layers.edge(passing, before, now) == Layers.CLOSED).isEqualTo(!kept);
-        closed += kept ? 0 : 1;
-      }
-    }
-    assertThat(closed).isPositive();
   }
 }

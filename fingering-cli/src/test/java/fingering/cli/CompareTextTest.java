@@ -17,8 +17,8 @@ final class CompareTextTest {
 
     assertThat(demo.lines().get(0)).isEqualTo("Lanterns on the Millrace");
     assertThat(demo.out())
-        .containsPattern("note +1st position +3rd position +1st, 2nd, 3rd\n")
-        .containsPattern("Points by rule +1st position +3rd position +1st, 2nd, 3rd\n")
+        .containsPattern("note +1st position +3rd position +1st to 3rd\n")
+        .containsPattern("Points by rule +1st position +3rd position +1st to 3rd\n")
         .containsPattern("\n {2}String crossing +\\d+ +\\d+ +\\d+\n")
         .containsPattern("\n {2}Total +\\d+ +\\d+ +\\d+\n")
         .contains("Hardest measures", "What each plan buys and costs");
@@ -58,8 +58,8 @@ final class CompareTextTest {
     Session compare = Session.of("compare", marked(), "--with-second").succeeded();
 
     assertThat(compare.out())
-        .containsPattern("note +1st position +3rd position +1st, 2nd, 3rd +as printed\n")
-        .containsPattern("Points by rule +1st position +3rd position +1st, 2nd, 3rd +as printed\n");
+        .containsPattern("note +1st position +3rd position +1st to 3rd +as printed\n")
+        .containsPattern("Points by rule +1st position +3rd position +1st to 3rd +as printed\n");
   }
 
   @Test

@@ -27,7 +27,7 @@ final class ScoreOptionsTest {
     assertThat(texts(plan.get("notes"), "measure").stream().distinct().toList())
         .isEqualTo(measures);
     assertThat(Session.of("plan", DEMO, "--measures", range).succeeded().lines().get(1))
-        .contains("measures " + from + "–" + to);
+        .contains(from == to ? "measure " + from + "," : "measures " + from + "–" + to + ",");
   }
 
   @Test
@@ -79,7 +79,7 @@ final class ScoreOptionsTest {
 
     assertThat(texts(two.get("plans"), "name")).containsExactly("1st position", "3rd position");
     assertThat(texts(three.get("plans"), "name"))
-        .containsExactly("1st position", "3rd position", "1st, 2nd, 3rd");
+        .containsExactly("1st position", "3rd position", "1st to 3rd");
   }
 
   @Test

@@ -74,7 +74,7 @@ final class BassHand implements Hand {
   @Override
   public boolean together(Placement a, Placement b) {
     if (a.finger() == b.finger()) {
-      return a.semitones() == b.semitones() && Math.abs(a.string() - b.string()) == 1;
+      return Hand.barred(a, b);
     }
     return a.finger().number() < b.finger().number() == a.semitones() < b.semitones();
   }

@@ -117,7 +117,7 @@ final class CelloHand implements Hand {
   @Override
   public boolean together(Placement a, Placement b) {
     if (a.finger() == b.finger()) {
-      return a.semitones() == b.semitones() && Math.abs(a.string() - b.string()) == 1;
+      return Hand.barred(a, b);
     }
     boolean rising = a.finger().number() < b.finger().number();
     Placement low = rising ? a : b;

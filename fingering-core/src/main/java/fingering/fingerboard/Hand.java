@@ -19,4 +19,9 @@ interface Hand {
 
   /** Whether two stopped placements of one frame can be held together on neighbouring strings. */
   boolean together(Placement lower, Placement higher);
+
+  /** Whether one finger lies across two neighbouring strings at the same place: a stopped fifth. */
+  static boolean barred(Placement a, Placement b) {
+    return a.semitones() == b.semitones() && Math.abs(a.string() - b.string()) == 1;
+  }
 }

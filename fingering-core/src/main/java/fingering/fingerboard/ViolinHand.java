@@ -160,7 +160,7 @@ final class ViolinHand implements Hand {
   public boolean together(Placement a, Placement b) {
     if (a.finger() == b.finger()) {
       // One finger across two strings stops a fifth, the same place on both.
-      return a.semitones() == b.semitones() && Math.abs(a.string() - b.string()) == 1;
+      return Hand.barred(a, b);
     }
     boolean rising = a.finger().number() < b.finger().number();
     Placement low = rising ? a : b;

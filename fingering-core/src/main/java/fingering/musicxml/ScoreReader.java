@@ -8,7 +8,6 @@ import java.io.StringReader;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -87,7 +86,7 @@ public final class ScoreReader {
         reader.close();
       }
     } catch (XMLStreamException e) {
-      throw malformed(e);
+      throw UnreadableScoreException.malformed(e);
     } catch (JAXBException e) {
       Throwable linked = e.getLinkedException();
       if (linked instanceof XMLStreamException stream) {
@@ -124,17 +123,5 @@ public final class ScoreReader {
     // Lazy parsing would report errors from accessors, as unchecked exceptions.
     factory.setProperty(XMLInputFactory2.P_LAZY_PARSING, false);
     return factory;
-  }
-
-  private static UnreadableScoreException malformed(XMLStreamException e) {
-    Location where = e.getLocation();
-    String place =
-        where == null || where.getLineNumber() < 1
-            ? ""
-            : " at line %d, column %d".formatted(where.getLineNumber(), where.getColumnNumber());
-    return new UnreadableScoreException(
-        "The score is not well-formed XML%s: export it again from your notation program, or mend it there."
-            .formatted(place),
-        e);
   }
 }

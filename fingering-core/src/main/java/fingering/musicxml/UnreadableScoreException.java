@@ -1,5 +1,8 @@
 package fingering.musicxml;
 
+import javax.xml.stream.Location;
+import javax.xml.stream.XMLStreamException;
+
 /**
  * A score that cannot be read. The message is one sentence for the person at the keyboard: what is
  * wrong, where, and what to do next.
@@ -16,5 +19,18 @@ public final class UnreadableScoreException extends RuntimeException {
   /** Makes the exception with the sentence to show and the failure underneath, for logs. */
   public UnreadableScoreException(String message, Throwable cause) {
     super(message, cause);
+  }
+
+  /** The sentence for a score that is not well-formed XML, with the place. */
+  static UnreadableScoreException malformed(XMLStreamException e) {
+    Location where = e.getLocation();
+    String place =
+        where == null || where.getLineNumber() < 1
+            ? ""
+            : " at line %d, column %d".formatted(where.getLineNumber(), where.getColumnNumber());
+    return new UnreadableScoreException(
+        "The score is not well-formed XML%s: export it again from your notation program, or mend it there."
+            .formatted(place),
+        e);
   }
 }

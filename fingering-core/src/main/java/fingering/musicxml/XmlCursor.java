@@ -5,7 +5,6 @@ import com.ctc.wstx.stax.WstxInputFactory;
 import fingering.musicxml.XmlElement.Children;
 import fingering.musicxml.XmlElement.Leaf;
 import java.io.StringReader;
-import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLResolver;
 import javax.xml.stream.XMLStreamConstants;
@@ -36,7 +35,7 @@ final class XmlCursor {
         reader.next();
       }
     } catch (XMLStreamException e) {
-      throw malformed(e);
+      throw UnreadableScoreException.malformed(e);
     }
   }
 
@@ -144,7 +143,7 @@ final class XmlCursor {
         reader.next();
       }
     } catch (XMLStreamException e) {
-      throw malformed(e);
+      throw UnreadableScoreException.malformed(e);
     }
   }
 
@@ -162,7 +161,7 @@ final class XmlCursor {
     try {
       return reader.next();
     } catch (XMLStreamException e) {
-      throw malformed(e);
+      throw UnreadableScoreException.malformed(e);
     }
   }
 
@@ -170,7 +169,7 @@ final class XmlCursor {
     try {
       return reader.isEmptyElement();
     } catch (XMLStreamException e) {
-      throw malformed(e);
+      throw UnreadableScoreException.malformed(e);
     }
   }
 
@@ -182,7 +181,7 @@ final class XmlCursor {
     try {
       return Math.toIntExact(reader.getLocationInfo().getEndingCharOffset());
     } catch (XMLStreamException e) {
-      throw malformed(e);
+      throw UnreadableScoreException.malformed(e);
     }
   }
 
@@ -200,17 +199,5 @@ final class XmlCursor {
       throw new IllegalStateException("No tag ends at character %d".formatted(offset));
     }
     return offset;
-  }
-
-  private static UnreadableScoreException malformed(XMLStreamException e) {
-    Location where = e.getLocation();
-    String place =
-        where == null || where.getLineNumber() < 1
-            ? ""
-            : " at line %d, column %d".formatted(where.getLineNumber(), where.getColumnNumber());
-    return new UnreadableScoreException(
-        "The score is not well-formed XML%s: export it again from your notation program, or mend it there."
-            .formatted(place),
-        e);
   }
 }

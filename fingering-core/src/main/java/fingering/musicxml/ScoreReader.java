@@ -90,7 +90,7 @@ public final class ScoreReader {
     } catch (JAXBException e) {
       Throwable linked = e.getLinkedException();
       if (linked instanceof XMLStreamException stream) {
-        throw malformed(stream);
+        throw UnreadableScoreException.malformed(stream);
       }
       throw new UnreadableScoreException(
           "The score is no MusicXML that can be read: export it again from your notation program.",

@@ -6,12 +6,13 @@ import fingering.plan.Plan.MeasureCost;
 import fingering.plan.RuleCost;
 import fingering.plan.Stay;
 import fingering.tables.Position;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -192,15 +193,16 @@ final class SummaryText {
 
   /** The stays above first position, as a teacher would say them: 3rd at m. 17–24, 30. */
   private static Optional<String> stays(Plan plan) {
-    Map<Position, List<String>> measures = new TreeMap<>();
+    Map<Position, Set<String>> measures = new TreeMap<>();
     for (Stay stay : plan.stays()) {
       if (stay.position().compareTo(Position.FIRST) > 0) {
-        measures.computeIfAbsent(stay.position(), p -> new ArrayList<>()).add(stay.measures());
+        measures.computeIfAbsent(stay.position(), p -> new LinkedHashSet<>()).add(stay.measures());
       }
     }
     String told =
         measures.entrySet().stream()
-            .map(entry -> entry.getKey().display() + " at m. " + list(entry.getValue()))
+            .map(
+                entry -> entry.getKey().display() + " at m. " + list(List.copyOf(entry.getValue())))
             .collect(Collectors.joining("; "));
     return told.isEmpty() ? Optional.empty() : Optional.of(told);
   }

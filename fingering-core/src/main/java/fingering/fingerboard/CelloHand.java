@@ -82,7 +82,7 @@ final class CelloHand implements Hand {
     }
     int place =
         switch (frame.shape()) {
-          case CLOSED -> rest + finger - 1;
+          case LETTERS, CLOSED -> rest + finger - 1;
           case EXTENDED_BACK -> finger == 1 ? rest - 1 : rest + finger - 1;
           case EXTENDED_FORWARD -> finger == 1 ? rest : rest + finger;
         };
@@ -91,7 +91,7 @@ final class CelloHand implements Hand {
     }
     // The open hand is charged on the fingers that make it: the first, or the others.
     return switch (frame.shape()) {
-      case CLOSED -> 0;
+      case LETTERS, CLOSED -> 0;
       case EXTENDED_BACK -> finger == 1 ? span(semitones, rest) : 0;
       case EXTENDED_FORWARD -> finger == 1 ? 0 : span(semitones - 1, semitones);
     };

@@ -20,9 +20,11 @@ public record Frame(
     double highest,
     Shape shape) {
 
-  /** The shape of the hand in its frame; only the cello's hand opens as a whole. */
+  /** The shape of the hand in its frame. */
   public enum Shape {
-    /** The hand as it falls. */
+    /** A letter a finger, each finger low or high as the letter asks: violin and viola. */
+    LETTERS,
+    /** The hand as it falls, each finger in one place: cello and double bass. */
     CLOSED,
     /** The first finger reaches back, the others stay. */
     EXTENDED_BACK,

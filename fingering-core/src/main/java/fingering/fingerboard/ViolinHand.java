@@ -69,7 +69,7 @@ final class ViolinHand implements Hand {
               first,
               Geometry.fromNut(stringLength, first),
               centre(p, 4),
-              Frame.Shape.CLOSED));
+              Frame.Shape.LETTERS));
     }
     frames = all.build();
   }

@@ -83,9 +83,8 @@ final class FingerRules {
   }
 
   private static long spacing(Passing passing, Grip before, Grip now, boolean wide) {
-    if (now.frame().shape() != Frame.Shape.CLOSED
-        || before.frame().shape() != Frame.Shape.CLOSED
-        || !sameHand(passing, before, now)) {
+    // Where each finger has one place, the frame itself says how far apart they lie.
+    if (now.frame().shape() != Frame.Shape.LETTERS || !sameHand(passing, before, now)) {
       return 0;
     }
     long semitones = 0;

@@ -120,4 +120,12 @@ class CrossingAndFingerRulesTest {
     Way closed = Way.on("cello", "D2/1 F2/1").by(4, "1", "1st").by(4, "4", "1st");
     assertThat(closed.charged("hand-opens")).isZero();
   }
+
+  @Test
+  void firstToFourthFingerIsNeverNarrowWhereEachFingerHasOnePlace() {
+    Way cello = Way.on("cello", "A2/1 C3/1").by(3, "1", "1st").by(3, "4", "1st");
+    assertThat(cello.charged("narrow-fingers")).isZero();
+    Way viola = Way.on("viola", "A#3/1 Db4/1").by(3, "1", "1st").by(3, "4", "1st");
+    assertThat(viola.charged("narrow-fingers")).isPositive();
+  }
 }

@@ -103,7 +103,9 @@ public final class Instruments {
   public Optional<Instrument> byPartName(String partName) {
     String plain =
         MARKS
-            .matcher(Normalizer.normalize(partName.toLowerCase(Locale.ROOT), Normalizer.Form.NFD))
+            .matcher(
+                Normalizer.normalize(
+                    partName.toLowerCase(Locale.ROOT).replace("ß", "ss"), Normalizer.Form.NFD))
             .replaceAll("");
     String name = " " + NOT_LETTERS.matcher(plain).replaceAll(" ").strip() + " ";
     String alone = wordsAlone.get(BESIDE.matcher(name).replaceAll(" ").strip());

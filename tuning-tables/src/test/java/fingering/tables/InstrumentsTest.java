@@ -99,6 +99,7 @@ class InstrumentsTest {
     "Contrabass, bass",
     "Contrabbasso, bass",
     "Kontrabass, bass",
+    "Kontrabaß, bass",
     "Kontrabässe, bass",
     "Contrebasses, bass",
     "Cb., bass"

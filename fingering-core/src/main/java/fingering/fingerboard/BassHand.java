@@ -70,12 +70,4 @@ final class BassHand implements Hand {
         0,
         false);
   }
-
-  @Override
-  public boolean together(Placement a, Placement b) {
-    if (a.finger() == b.finger()) {
-      return Hand.barred(a, b);
-    }
-    return a.finger().number() < b.finger().number() == a.semitones() < b.semitones();
-  }
 }

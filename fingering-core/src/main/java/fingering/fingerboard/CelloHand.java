@@ -76,7 +76,10 @@ final class CelloHand implements Hand {
       return switch (finger) {
         case 1 -> above == 0 ? 0 : -1;
         case 2 -> above == 1 || above == 2 ? 0 : -1;
-        case 3 -> above == 3 ? 0 : above == 4 ? span(semitones - 1, semitones) : -1;
+        case 3 ->
+            above == 3
+                ? 0
+                : above == 4 ? Geometry.span(stringLength, semitones - 1, semitones) : -1;
         default -> -1;
       };
     }
@@ -92,13 +95,10 @@ final class CelloHand implements Hand {
     // The open hand is charged on the fingers that make it: the first, or the others.
     return switch (frame.shape()) {
       case LETTERS, CLOSED -> 0;
-      case EXTENDED_BACK -> finger == 1 ? span(semitones, rest) : 0;
-      case EXTENDED_FORWARD -> finger == 1 ? 0 : span(semitones - 1, semitones);
+      case EXTENDED_BACK -> finger == 1 ? Geometry.span(stringLength, semitones, rest) : 0;
+      case EXTENDED_FORWARD ->
+          finger == 1 ? 0 : Geometry.span(stringLength, semitones - 1, semitones);
     };
-  }
-
-  private double span(double low, double high) {
-    return Geometry.fromNut(stringLength, high) - Geometry.fromNut(stringLength, low);
   }
 
   /**
@@ -112,16 +112,5 @@ final class CelloHand implements Hand {
     int number = frame.position().halves() / 2;
     int expected = finger == 1 ? number : finger == 2 ? number + 1 : number + 2;
     return letters != expected;
-  }
-
-  @Override
-  public boolean together(Placement a, Placement b) {
-    if (a.finger() == b.finger()) {
-      return Hand.barred(a, b);
-    }
-    boolean rising = a.finger().number() < b.finger().number();
-    Placement low = rising ? a : b;
-    Placement high = rising ? b : a;
-    return high.semitones() > low.semitones();
   }
 }

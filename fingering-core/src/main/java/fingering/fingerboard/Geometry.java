@@ -15,4 +15,9 @@ public final class Geometry {
   public static double fromNut(double stringLength, double semitones) {
     return stringLength * (1 - Math.pow(2, -semitones / 12));
   }
+
+  /** Millimetres between two places on one string, given in semitones above it, low place first. */
+  static double span(double stringLength, double low, double high) {
+    return fromNut(stringLength, high) - fromNut(stringLength, low);
+  }
 }

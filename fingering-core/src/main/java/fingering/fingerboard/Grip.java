@@ -1,6 +1,8 @@
 package fingering.fingerboard;
 
 import com.google.common.collect.ImmutableList;
+import fingering.music.Moment;
+import fingering.music.Note;
 
 /**
  * What the left hand holds at one moment: a placement for each sounding note, all in one frame.
@@ -25,6 +27,15 @@ public record Grip(ImmutableList<Placement> placements, Frame frame, boolean div
   /** Millimetres from the nut to the first finger of the hand at rest. */
   public double firstFinger() {
     return frame.firstMillimetres();
+  }
+
+  /**
+   * The notes that the placements are for, in the same order: all that sound at the moment, or,
+   * where the held ones are let go, those that begin.
+   */
+  public ImmutableList<Note> notes(Moment moment) {
+    ImmutableList<Note> sounding = moment.sounding();
+    return placements.size() == sounding.size() ? sounding : moment.struck();
   }
 
   /** Whether no finger stops a string. */

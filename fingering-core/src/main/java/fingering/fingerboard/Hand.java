@@ -17,11 +17,18 @@ interface Hand {
    */
   ImmutableList<Placement> stopped(OpenString string, Pitch pitch, boolean wide);
 
-  /** Whether two stopped placements of one frame can be held together on neighbouring strings. */
-  boolean together(Placement lower, Placement higher);
+  /** Whether two stopped placements of one frame can be held together on two strings. */
+  default boolean together(Placement a, Placement b) {
+    if (a.finger() == b.finger()) {
+      // One finger across two neighbouring strings stops a fifth or a fourth: the same place on
+      // both.
+      return a.semitones() == b.semitones() && Math.abs(a.string() - b.string()) == 1;
+    }
+    return a.finger().number() < b.finger().number() ? holds(a, b) : holds(b, a);
+  }
 
-  /** Whether one finger lies across two neighbouring strings at the same place: a stopped fifth. */
-  static boolean barred(Placement a, Placement b) {
-    return a.semitones() == b.semitones() && Math.abs(a.string() - b.string()) == 1;
+  /** Whether two different fingers can be held together, the lower finger first. */
+  default boolean holds(Placement low, Placement high) {
+    return high.semitones() > low.semitones();
   }
 }

@@ -131,40 +131,29 @@ final class ViolinHand implements Hand {
       return true;
     }
     if (finger == 4 && off > 0 && off <= extension && lettersOff >= 0) {
-      return span(frame.first(), semitones) <= reach;
+      return Geometry.span(stringLength, frame.first(), semitones) <= reach;
     }
     return finger == 1
         && off < 0
         && -off <= extension
         && lettersOff <= 0
-        && span(semitones, frame.highest()) <= reach;
-  }
-
-  private double span(double low, double high) {
-    return Geometry.fromNut(stringLength, high) - Geometry.fromNut(stringLength, low);
+        && Geometry.span(stringLength, semitones, frame.highest()) <= reach;
   }
 
   private double stretch(Frame frame, int finger, int semitones, double off) {
     double centre = centre(frame.index(), finger);
     double easyAbove = finger == 4 ? EASY_FOURTH : EASY;
     if (off > easyAbove) {
-      return span(centre + easyAbove, semitones);
+      return Geometry.span(stringLength, centre + easyAbove, semitones);
     }
     if (off < -EASY) {
-      return span(semitones, centre - EASY);
+      return Geometry.span(stringLength, semitones, centre - EASY);
     }
     return 0;
   }
 
   @Override
-  public boolean together(Placement a, Placement b) {
-    if (a.finger() == b.finger()) {
-      // One finger across two strings stops a fifth, the same place on both.
-      return Hand.barred(a, b);
-    }
-    boolean rising = a.finger().number() < b.finger().number();
-    Placement low = rising ? a : b;
-    Placement high = rising ? b : a;
+  public boolean holds(Placement low, Placement high) {
     int apart = high.finger().number() - low.finger().number();
     return high.semitones() - low.semitones() >= apart
         && high.millimetres() - low.millimetres() <= reach * SHARE[apart];

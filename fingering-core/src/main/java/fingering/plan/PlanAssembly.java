@@ -44,10 +44,7 @@ final class PlanAssembly {
         shift = Scoring.shifts(passing, before, grip);
         crossing = Scoring.stringsCrossed(passing, before, grip);
       }
-      ImmutableList<Note> held =
-          grip.placements().size() == moment.sounding().size()
-              ? moment.sounding()
-              : moment.struck();
+      ImmutableList<Note> held = grip.notes(moment);
       for (int i = 0; i < held.size(); i++) {
         if (moment.struck().contains(held.get(i))) {
           Placement placement = grip.placements().get(i);

@@ -172,8 +172,7 @@ public final class Planner {
   }
 
   private static boolean agrees(Moment moment, Grip grip) {
-    ImmutableList<Note> notes =
-        grip.placements().size() == moment.sounding().size() ? moment.sounding() : moment.struck();
+    ImmutableList<Note> notes = grip.notes(moment);
     for (int i = 0; i < notes.size(); i++) {
       Marks marks = notes.get(i).marks();
       Placement placement = grip.placements().get(i);

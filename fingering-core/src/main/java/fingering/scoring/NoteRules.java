@@ -161,17 +161,11 @@ final class NoteRules {
     for (int i = 0; i < moment.struck().size(); i++) {
       Note note = moment.struck().get(i);
       if (note.marks().trill()) {
-        Placement placement = grip.placements().get(index(moment, grip, note));
+        Placement placement = grip.placements().get(grip.notes(moment).indexOf(note));
         trills += placement.open() || placement.finger() == Finger.FOURTH ? 1 : 0;
       }
     }
     return trills;
-  }
-
-  /** Where the placement of a struck note stands in a grip of all, or only of the struck notes. */
-  private static int index(Moment moment, Grip grip, Note note) {
-    boolean whole = grip.placements().size() != moment.struck().size();
-    return (whole ? moment.sounding() : moment.struck()).indexOf(note);
   }
 
   private static long chordShape(Moment moment, Grip grip) {

@@ -164,9 +164,10 @@ final class MomentBuilder {
 
   private static Marks merged(Marks kept, Marks left) {
     return new Marks(
-        kept.trill() || left.trill(),
+        kept.trill().or(left::trill),
         kept.accent() || left.accent(),
-        kept.harmonic() || left.harmonic(),
+        kept.harmonic().or(left::harmonic),
+        kept.leftPlucked() || left.leftPlucked(),
         kept.finger().or(left::finger),
         kept.string().isPresent() ? kept.string() : left.string());
   }

@@ -70,7 +70,13 @@ final class PrintedMarks {
   /** The marks. */
   Marks marks() {
     return trill || accent || harmonic || finger.isPresent() || string.isPresent()
-        ? new Marks(trill, accent, harmonic, finger, string)
+        ? new Marks(
+            Optional.empty(),
+            accent,
+            harmonic ? Optional.of(fingering.music.Harmonic.NATURAL) : Optional.empty(),
+            false,
+            finger,
+            string)
         : Marks.NONE;
   }
 

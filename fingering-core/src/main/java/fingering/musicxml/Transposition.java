@@ -1,7 +1,5 @@
 package fingering.musicxml;
 
-import com.google.common.collect.ImmutableList;
-import fingering.tables.Letter;
 import fingering.tables.Pitch;
 
 /**
@@ -11,7 +9,6 @@ import fingering.tables.Pitch;
  * @param chromatic semitones upward, octaves included
  */
 record Transposition(int diatonic, int chromatic) {
-  private static final ImmutableList<Letter> BY_STEPS = ImmutableList.copyOf(Letter.values());
   private static final int LETTERS = 7;
 
   /** Letters that a transposition spans where the file names only its semitones, 0 to 11. */
@@ -35,22 +32,17 @@ record Transposition(int diatonic, int chromatic) {
     }
     int target = written.midi() + chromatic;
     int letters = written.letterNumber() + diatonic;
-    Pitch natural = natural(letters);
+    Pitch natural = Pitch.natural(letters);
     int alter = target - natural.midi();
     if (Math.abs(alter) > 2) {
       // The letters named contradict the semitones, or lead to a threefold accidental.
       int nearer = letters + (alter > 0 ? 1 : -1);
-      Pitch next = natural(nearer);
+      Pitch next = Pitch.natural(nearer);
       if (Math.abs(target - next.midi()) < Math.abs(alter)) {
         natural = next;
         alter = target - next.midi();
       }
     }
     return new Pitch(natural.letter(), alter, natural.octave());
-  }
-
-  private static Pitch natural(int letters) {
-    Letter letter = BY_STEPS.get(Math.floorMod(letters, LETTERS));
-    return new Pitch(letter, 0, Math.floorDiv(letters, LETTERS));
   }
 }

@@ -160,7 +160,7 @@ final class NoteRules {
     long trills = 0;
     for (int i = 0; i < moment.struck().size(); i++) {
       Note note = moment.struck().get(i);
-      if (note.marks().trill()) {
+      if (note.marks().trill().isPresent()) {
         Placement placement = grip.placements().get(grip.notes(moment).indexOf(note));
         trills += placement.open() || placement.finger() == Finger.FOURTH ? 1 : 0;
       }

@@ -115,11 +115,23 @@ public final class Music {
         ImmutableList.of());
   }
 
+  /** A trill with the tone above, whatever the key. */
+  private static Marks trilled(Marks marks, Pitch pitch) {
+    return new Marks(
+        Optional.of(Pitch.spelled(pitch.letterNumber() + 1, pitch.midi() + 2)),
+        marks.accent(),
+        marks.harmonic(),
+        marks.leftPlucked(),
+        marks.finger(),
+        marks.string());
+  }
+
   private ImmutableList<Note> strike(Matcher matcher, BigFraction start, BigFraction length) {
     Marks marks =
         new Marks(
-            matcher.group(5) != null,
+            Optional.empty(),
             !matcher.group(4).isEmpty(),
+            Optional.empty(),
             false,
             Optional.ofNullable(matcher.group(7)),
             matcher.group(8) == null
@@ -136,7 +148,8 @@ public final class Music {
               notes.stream().filter(n -> n.place().measureIndex() == place.measureIndex()).count();
       NoteAddress address = new NoteAddress(0, place.measureIndex(), inMeasure);
       Pitch written = pitch.plusOctaves(-instrument.writtenOctaves());
-      Note note = new Note(address, place, written, pitch, start, sounds, marks);
+      Marks own = matcher.group(5) == null ? marks : trilled(marks, pitch);
+      Note note = new Note(address, place, written, pitch, start, sounds, own);
       notes.add(note);
       struck.add(note);
     }

@@ -3,13 +3,17 @@ package fingering.tables;
 import com.google.common.collect.ImmutableList;
 
 /**
- * A bowed instrument as it is strung.
+ * A bowed instrument as it is built and strung.
  *
  * @param id short name in data and commands: violin, viola, cello, bass
  * @param name the name in print
  * @param kind how the left hand is used
+ * @param tuning name of the tuning: standard, five-string
+ * @param size name of the size: 4/4, 16, or a length in millimetres
  * @param strings the strings, the highest (I) first
  * @param stringLength sounding length of an open string, nut to bridge, in millimetres
+ * @param fingerboardLength nut to the end of the fingerboard, in millimetres
+ * @param reach millimetres between first and fourth finger of a medium hand that the size fits
  * @param writtenOctaves octaves from the written to the sounding note where a part does not say: -1
  *     for the double bass, 0 for the others
  */
@@ -17,8 +21,12 @@ public record Instrument(
     String id,
     String name,
     HandKind kind,
+    String tuning,
+    String size,
     ImmutableList<OpenString> strings,
     double stringLength,
+    double fingerboardLength,
+    double reach,
     int writtenOctaves) {
 
   /** Which school of the left hand an instrument follows. */
@@ -44,6 +52,59 @@ public record Instrument(
     if (!(stringLength > 0)) {
       throw new IllegalArgumentException(name + ": string length " + stringLength + " mm");
     }
+    if (!(fingerboardLength > 0) || fingerboardLength >= stringLength) {
+      throw new IllegalArgumentException(
+          name + ": a fingerboard of " + fingerboardLength + " mm under such a string");
+    }
+    if (!(reach > 0)) {
+      throw new IllegalArgumentException(name + ": a reach of " + reach + " mm");
+    }
+  }
+
+  /**
+   * The same instrument tuned otherwise.
+   *
+   * @throws IllegalArgumentException if the tuning is for another instrument
+   */
+  public Instrument tuned(Tuning other) {
+    if (!other.instrument().equals(id)) {
+      throw new IllegalArgumentException(
+          "the tuning '" + other.name() + "' is for " + other.instrument() + ", not for " + id);
+    }
+    return new Instrument(
+        id,
+        name,
+        kind,
+        other.name(),
+        size,
+        other.strings(),
+        stringLength,
+        fingerboardLength,
+        reach,
+        writtenOctaves);
+  }
+
+  /**
+   * The same instrument built in another size; the fingerboard shrinks or grows with the string.
+   *
+   * @throws IllegalArgumentException if the size is for another instrument
+   */
+  public Instrument sized(Size other) {
+    if (!other.instrument().equals(id)) {
+      throw new IllegalArgumentException(
+          "the size '" + other.name() + "' is for " + other.instrument() + ", not for " + id);
+    }
+    return new Instrument(
+        id,
+        name,
+        kind,
+        tuning,
+        other.name(),
+        strings,
+        other.stringLength(),
+        fingerboardLength * other.stringLength() / stringLength,
+        other.reach(),
+        writtenOctaves);
   }
 
   /**
@@ -58,10 +119,10 @@ public record Instrument(
     return strings.get(number - 1);
   }
 
-  /** The sounding pitch of the lowest open string. */
+  /** The lowest sounding pitch: that of the lowest open string, or of its extension. */
   public Pitch lowest() {
     return strings.stream()
-        .map(OpenString::pitch)
+        .map(OpenString::lowest)
         .min(java.util.Comparator.comparingInt(Pitch::midi))
         .orElseThrow();
   }

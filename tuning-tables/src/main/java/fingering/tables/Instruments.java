@@ -38,7 +38,7 @@ public final class Instruments {
   /** The instruments of the tables that come with the library. */
   public static Instruments standard() {
     return new Instruments(
-        Table.read("instruments.table", 6),
+        Table.read("instruments.table", 9),
         Table.read("strings.table", 4),
         Table.read("signs.table", 4));
   }
@@ -59,9 +59,13 @@ public final class Instruments {
           row.text(0),
           row.text(1),
           HandKind.valueOf(row.text(2).toUpperCase(Locale.ROOT)),
+          "standard",
+          row.text(3),
           ImmutableList.copyOf(open),
-          row.millimetres(3),
-          row.integer(4));
+          row.millimetres(4),
+          row.millimetres(5),
+          row.millimetres(6),
+          row.integer(7));
     } catch (IllegalArgumentException e) {
       throw row.bad(e.getMessage());
     }

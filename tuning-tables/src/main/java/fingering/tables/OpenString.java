@@ -4,13 +4,27 @@ package fingering.tables;
  * One string of an instrument.
  *
  * @param number number counted from the highest string, which is 1, as MusicXML counts
- * @param pitch the sounding pitch of the open string
+ * @param pitch the sounding pitch of the open string, from the nut
+ * @param lowest the pitch to which an extension behind the nut carries the string down; the open
+ *     pitch where there is none
  */
-public record OpenString(int number, Pitch pitch) {
+public record OpenString(int number, Pitch pitch, Pitch lowest) {
   public OpenString {
     if (number < 1 || number > 8) {
       throw new IllegalArgumentException("string number " + number + " is not within 1 to 8");
     }
+    if (lowest.midi() > pitch.midi() || pitch.midi() - lowest.midi() > Pitch.OCTAVE) {
+      throw new IllegalArgumentException(
+          "an extension leads down from "
+              + pitch.display()
+              + " by an octave at most, not to "
+              + lowest.display());
+    }
+  }
+
+  /** A string without an extension. */
+  public OpenString(int number, Pitch pitch) {
+    this(number, pitch, pitch);
   }
 
   /** The Roman numeral of the string: I is the highest. */

@@ -1,6 +1,7 @@
 package fingering.tables;
 
 import com.google.common.base.CharMatcher;
+import com.google.common.collect.ImmutableList;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -16,6 +17,8 @@ import java.util.regex.Pattern;
 public record Pitch(Letter letter, int alter, int octave) {
   private static final Pattern SPELLING = Pattern.compile("([A-Ga-g])([#♯xb♭]{0,3})(-?\\d{1,2})");
   private static final CharMatcher FLATS = CharMatcher.anyOf("b♭");
+
+  private static final ImmutableList<Letter> LETTERS = ImmutableList.copyOf(Letter.values());
 
   /** Semitones in an octave, equal temperament. */
   public static final int OCTAVE = 12;
@@ -57,6 +60,22 @@ public record Pitch(Letter letter, int alter, int octave) {
         Integer.parseInt(matcher.group(3)));
   }
 
+  /** The natural note of that {@link #letterNumber() letter number}. */
+  public static Pitch natural(int letterNumber) {
+    Letter letter = LETTERS.get(Math.floorMod(letterNumber, LETTERS.size()));
+    return new Pitch(letter, 0, Math.floorDiv(letterNumber, LETTERS.size()));
+  }
+
+  /**
+   * The pitch of that {@link #letterNumber() letter number} altered to sound as that MIDI number.
+   *
+   * @throws IllegalArgumentException if that takes more than three sharps or flats
+   */
+  public static Pitch spelled(int letterNumber, int midi) {
+    Pitch natural = natural(letterNumber);
+    return new Pitch(natural.letter(), midi - natural.midi(), natural.octave());
+  }
+
   /** The MIDI note number: middle C is 60 and each semitone counts one. */
   public int midi() {
     return OCTAVE * (octave + 1) + letter.semitones() + alter;
@@ -69,7 +88,7 @@ public record Pitch(Letter letter, int alter, int octave) {
 
   /** Letters counted upward from C0, so that neighbouring letters differ by one. */
   public int letterNumber() {
-    return 7 * octave + letter.steps();
+    return LETTERS.size() * octave + letter.steps();
   }
 
   /** The same spelling some octaves higher, or lower where {@code octaves} is negative. */

@@ -171,7 +171,10 @@ class InstrumentsTest {
         ImmutableList.of(
             new OpenString(1, Pitch.parse("A4")), new OpenString(3, Pitch.parse("G3")));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Instrument("x", "Viola", HandKind.VIOLIN, gap, 375, 0))
+        .isThrownBy(
+            () ->
+                new Instrument(
+                    "x", "Viola", HandKind.VIOLIN, "standard", "16", gap, 375, 308, 105, 0))
         .withMessageContaining("string 2");
   }
 }

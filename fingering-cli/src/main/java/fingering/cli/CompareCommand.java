@@ -42,6 +42,8 @@ final class CompareCommand implements Callable<Integer> {
       description = "Add the plan that shows 1st, 2nd and 3rd position.")
   boolean withSecond;
 
+  @Mixin HandOptions hand = new HandOptions();
+
   @Mixin OutputOptions output = new OutputOptions();
 
   @Override
@@ -53,7 +55,8 @@ final class CompareCommand implements Callable<Integer> {
     output.check();
     Passage passage = reading.read(file);
     Comparison comparison =
-        Comparer.of(passage, Scoring.commonPractice(), reading.allow.set()).compare(withSecond);
+        Comparer.of(passage, Scoring.commonPractice(), hand.hand(), reading.allow.set())
+            .compare(withSecond);
     String text =
         switch (output.format) {
           case TEXT -> ComparisonText.of(comparison, OutputOptions.columns(), output.style());

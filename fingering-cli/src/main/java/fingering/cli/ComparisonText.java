@@ -1,5 +1,6 @@
 package fingering.cli;
 
+import fingering.fingerboard.Placement;
 import fingering.music.Measure;
 import fingering.music.Note;
 import fingering.music.Passage;
@@ -92,17 +93,24 @@ final class ComparisonText {
     }
     line("");
     line("String, finger, position.  ↑ ↓ shift  × crossing  ×× skips a string");
+    harmonics(first);
     line(
         "! outside the plan's positions"
             + (comparison.plans().size() > 1 ? "  ≠ the plans differ" : ""));
     line("");
   }
 
+  private void harmonics(Plan plan) {
+    if (plan.notes().stream().anyMatch(note -> note.placement().touch().isPresent())) {
+      line("° natural harmonic  ◇ artificial harmonic, with the finger that touches");
+    }
+  }
+
   private static String content(Plan plan, int index) {
     PlannedNote note = plan.notes().get(index);
     StringBuilder content = new StringBuilder();
     content.append(TextLayout.pad(RomanNumeral.of(note.placement().string()), 4));
-    content.append(note.finger()).append(' ');
+    content.append(finger(note.placement())).append(' ');
     content.append(
         TextLayout.pad(note.open() ? "" : note.placement().frame().position().display(), 5));
     if (note.shift()) {
@@ -113,6 +121,19 @@ final class ComparisonText {
       content.append('!');
     }
     return content.toString();
+  }
+
+  /** The finger's sign; with a ring where it only touches, and with the finger that touches. */
+  private static String finger(Placement placement) {
+    String stops = placement.finger().symbol();
+    return placement
+        .touch()
+        .map(
+            touch ->
+                touch.finger() == placement.finger()
+                    ? stops + "°"
+                    : stops + "◇" + touch.finger().symbol())
+        .orElse(stops);
   }
 
   private static boolean up(Plan plan, PlannedNote note) {

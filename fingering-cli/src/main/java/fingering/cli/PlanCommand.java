@@ -70,6 +70,8 @@ final class PlanCommand implements Callable<Integer> {
       description = "Write the plan into a new copy of the score (.musicxml, .xml or .mxl).")
   Optional<Path> write = Optional.empty();
 
+  @Mixin HandOptions hand = new HandOptions();
+
   @Mixin OutputOptions output = new OutputOptions();
 
   @Override
@@ -81,7 +83,8 @@ final class PlanCommand implements Callable<Integer> {
     output.check();
     ScoreFile file = ScoreFile.read(score);
     Passage passage = reading.read(file);
-    Plan plan = plan(Comparer.of(passage, Scoring.commonPractice(), reading.allow.set()));
+    Plan plan =
+        plan(Comparer.of(passage, Scoring.commonPractice(), hand.hand(), reading.allow.set()));
     if (write.isPresent()) {
       file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), write.get());
     }

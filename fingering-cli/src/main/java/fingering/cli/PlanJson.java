@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import fingering.fingerboard.Placement;
+import fingering.fingerboard.Touch;
 import fingering.music.Passage;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
@@ -12,6 +14,7 @@ import fingering.plan.PlannedNote;
 import fingering.plan.RuleCost;
 import fingering.scoring.Charge;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeSet;
@@ -98,29 +101,38 @@ final class PlanJson {
   }
 
   private static ObjectNode note(Passage passage, PlannedNote note) {
-    return NODES
-        .objectNode()
-        .put("part", passage.partId())
-        .put("measure", note.note().place().measure())
-        .put("onset", onset(note))
-        .put("written", note.note().written().toString())
-        .put("midi", note.note().midi())
-        .put("string", note.placement().string())
-        .put("finger", note.finger())
-        .put("position", note.position())
-        .put("shift", note.shift())
+    Placement placement = note.placement();
+    ObjectNode node =
+        NODES
+            .objectNode()
+            .put("part", passage.partId())
+            .put("measure", note.note().place().measure())
+            .put("onset", onset(note))
+            .put("written", note.note().written().toString())
+            .put("midi", note.note().midi())
+            .put("string", placement.string())
+            .put("finger", note.finger())
+            .put("position", note.position());
+    note.thumb(passage.instrument()).ifPresent(pitch -> node.put("thumb", pitch.toString()));
+    placement.touch().ifPresent(touch -> node.set("harmonic", harmonic(touch)));
+    placement.trill().ifPresent(finger -> node.put("trill", finger.symbol()));
+    return node.put("shift", note.shift())
         .put("crossing", note.crossing())
         .put("outside", note.outside());
+  }
+
+  private static ObjectNode harmonic(Touch touch) {
+    return NODES
+        .objectNode()
+        .put("finger", touch.finger().symbol())
+        .put("node", BigDecimal.valueOf(touch.millimetres()).setScale(1, RoundingMode.HALF_UP))
+        .put("partial", touch.partial());
   }
 
   /** Quarter notes from the start of the measure, to six decimals. */
   private static BigDecimal onset(PlannedNote note) {
     BigDecimal exact =
-        note.note()
-            .place()
-            .onset()
-            .bigDecimalValue(6, java.math.RoundingMode.HALF_UP)
-            .stripTrailingZeros();
+        note.note().place().onset().bigDecimalValue(6, RoundingMode.HALF_UP).stripTrailingZeros();
     return exact.scale() < 0 ? exact.setScale(0) : exact;
   }
 

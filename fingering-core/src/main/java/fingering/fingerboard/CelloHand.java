@@ -1,42 +1,66 @@
 package fingering.fingerboard;
 
 import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Frame.Shape;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
-import fingering.tables.Position;
 import fingering.tables.PositionNames;
+import java.util.Map;
 
 /**
  * The hand of the cello. In the neck positions the closed hand has a semitone a finger; extended
  * back only the first finger moves, extended forward the second to fourth move. Above 4th position
  * the fourth finger leaves the string as a rule: 1-2-3 as tone and semitone or semitone and tone,
- * extended to two tones.
+ * extended to two tones. From the octave up the thumb lies on the string.
  */
 final class CelloHand implements Hand {
   private static final int LAST_NECK_SEMITONE = 7;
 
   private final double stringLength;
+  private final NeckTouch touch;
+  private final boolean lowThumb;
+  private final ThumbPosition thumb;
   private final ImmutableList<Frame> frames;
 
-  CelloHand(Instrument instrument) {
+  CelloHand(Instrument instrument, LeftHand hand) {
     stringLength = instrument.stringLength();
+    double reach = hand.reach(instrument);
+    lowThumb = hand.lowThumb();
+    thumb = ThumbPosition.cello(stringLength, reach, Geometry.lastSemitone(instrument));
     ImmutableList.Builder<Frame> all = ImmutableList.builder();
     int index = 0;
-    for (var entry : PositionNames.of(instrument).bySemitone().entrySet()) {
+    PositionNames names = PositionNames.of(instrument);
+    for (Map.Entry<Integer, fingering.tables.Position> entry : names.bySemitone().entrySet()) {
       int first = entry.getKey();
-      double place = Geometry.fromNut(stringLength, first);
-      Position position = entry.getValue();
-      all.add(new Frame(index++, position, first, place, first + 3, Frame.Shape.CLOSED));
-      if (first <= LAST_NECK_SEMITONE) {
-        if (first > 1) {
-          all.add(new Frame(index++, position, first, place, first + 3, Frame.Shape.EXTENDED_BACK));
+      for (Shape shape : Shape.values()) {
+        if (opens(shape, first, reach)) {
+          all.add(
+              new Frame(
+                  index++,
+                  entry.getValue(),
+                  names.remark(first),
+                  first,
+                  Geometry.fromNut(stringLength, first),
+                  first + (shape == Shape.EXTENDED_FORWARD ? 4 : 3),
+                  shape));
         }
-        all.add(
-            new Frame(index++, position, first, place, first + 4, Frame.Shape.EXTENDED_FORWARD));
       }
     }
+    all.addAll(thumb.frames(index));
     frames = all.build();
+    touch = new NeckTouch(frames, stringLength, reach);
+  }
+
+  /** Whether the hand takes that shape with its first finger there: extended, if it reaches. */
+  private boolean opens(Shape shape, int first, double reach) {
+    double room = first <= LAST_NECK_SEMITONE ? reach : 0;
+    return switch (shape) {
+      case CLOSED -> true;
+      case EXTENDED_BACK -> first > 1 && Geometry.span(stringLength, first - 1, first + 3) <= room;
+      case EXTENDED_FORWARD -> Geometry.span(stringLength, first, first + 4) <= room;
+      case LETTERS, THUMB -> false;
+    };
   }
 
   @Override
@@ -45,16 +69,27 @@ final class CelloHand implements Hand {
   }
 
   @Override
+  public boolean inLine(Frame frame) {
+    return ThumbPosition.inLine(frame, lowThumb);
+  }
+
+  @Override
   public ImmutableList<Placement> stopped(OpenString string, Pitch pitch, boolean wide) {
     int semitones = pitch.midi() - string.pitch().midi();
     int letters = pitch.letterNumber() - string.pitch().letterNumber();
     ImmutableList.Builder<Placement> found = ImmutableList.builder();
     for (Frame frame : frames) {
+      if (frame.shape() == Shape.THUMB) {
+        if (wide || inLine(frame)) {
+          thumb.add(string, semitones, frame, found);
+        }
+        continue;
+      }
       for (int finger = 1; finger <= 4; finger++) {
         double stretch = stretch(frame, finger, semitones);
         if (stretch >= 0) {
           found.add(
-              new Placement(
+              Placement.stopped(
                   string.number(),
                   Finger.of(finger),
                   semitones,
@@ -85,7 +120,7 @@ final class CelloHand implements Hand {
     }
     int place =
         switch (frame.shape()) {
-          case LETTERS, CLOSED -> rest + finger - 1;
+          case LETTERS, CLOSED, THUMB -> rest + finger - 1;
           case EXTENDED_BACK -> finger == 1 ? rest - 1 : rest + finger - 1;
           case EXTENDED_FORWARD -> finger == 1 ? rest : rest + finger;
         };
@@ -94,7 +129,7 @@ final class CelloHand implements Hand {
     }
     // The open hand is charged on the fingers that make it: the first, or the others.
     return switch (frame.shape()) {
-      case LETTERS, CLOSED -> 0;
+      case LETTERS, CLOSED, THUMB -> 0;
       case EXTENDED_BACK -> finger == 1 ? Geometry.span(stringLength, semitones, rest) : 0;
       case EXTENDED_FORWARD ->
           finger == 1 ? 0 : Geometry.span(stringLength, semitones - 1, semitones);
@@ -106,11 +141,28 @@ final class CelloHand implements Hand {
    * under first, second and fourth finger tells which.
    */
   private static boolean respelled(Frame frame, int finger, int letters) {
-    if (frame.shape() == Frame.Shape.CLOSED || finger == 3) {
+    if (frame.shape() == Shape.CLOSED || finger == 3) {
       return false;
     }
     int number = frame.position().halves() / 2;
     int expected = finger == 1 ? number : finger == 2 ? number + 1 : number + 2;
     return letters != expected;
+  }
+
+  @Override
+  public ImmutableList<Placement> touching(OpenString string, double place) {
+    return touch.touching(this, string, place);
+  }
+
+  @Override
+  public double reach(Finger stops) {
+    return touch.reach(stops);
+  }
+
+  @Override
+  public boolean holds(Placement low, Placement high) {
+    return low.frame().shape() == Shape.THUMB
+        ? thumb.holds(low, high)
+        : high.semitones() > low.semitones();
   }
 }

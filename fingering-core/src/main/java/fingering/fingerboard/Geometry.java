@@ -1,5 +1,8 @@
 package fingering.fingerboard;
 
+import fingering.tables.Instrument;
+import fingering.tables.Pitch;
+
 /** Distances along a string in equal temperament. */
 public final class Geometry {
   private Geometry() {}
@@ -14,6 +17,12 @@ public final class Geometry {
    */
   public static double fromNut(double stringLength, double semitones) {
     return stringLength * (1 - Math.pow(2, -semitones / 12));
+  }
+
+  /** The last semitone of an open string that lies over its fingerboard. */
+  public static int lastSemitone(Instrument instrument) {
+    double left = 1 - instrument.fingerboardLength() / instrument.stringLength();
+    return (int) Math.floor(-Pitch.OCTAVE * Math.log(left) / Math.log(2));
   }
 
   /** Millimetres between two places on one string, given in semitones above it, low place first. */

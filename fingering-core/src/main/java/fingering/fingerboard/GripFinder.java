@@ -3,7 +3,6 @@ package fingering.fingerboard;
 import com.google.common.collect.ImmutableList;
 import fingering.music.Moment;
 import fingering.music.Note;
-import fingering.tables.Pitch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -14,9 +13,9 @@ import java.util.stream.Collectors;
 /** Every grip with which the hand can take a moment of music. Not safe for use by many threads. */
 public final class GripFinder {
   private final Fingerboard fingerboard;
-  private final Map<Pitch, ImmutableList<Placement>> placements = new HashMap<>();
-  private final Map<Pitch, ImmutableList<Placement>> widePlacements = new HashMap<>();
-  private final Map<List<Pitch>, ImmutableList<Grip>> together = new HashMap<>();
+  private final Map<Sounding, ImmutableList<Placement>> placements = new HashMap<>();
+  private final Map<Sounding, ImmutableList<Placement>> widePlacements = new HashMap<>();
+  private final Map<List<Sounding>, ImmutableList<Grip>> together = new HashMap<>();
 
   /** A finder for one fingerboard; it remembers what it has found. */
   public GripFinder(Fingerboard fingerboard) {
@@ -31,58 +30,58 @@ public final class GripFinder {
    */
   public ImmutableList<Grip> grips(Moment moment) {
     if (moment.sounding().size() == 1) {
-      return grips(List.of(moment.struck().get(0).sounding()), moment.pizzicato());
+      return grips(List.of(Sounding.of(moment.struck().get(0))), moment.pizzicato());
     }
-    ImmutableList<Grip> all = grips(pitches(moment.sounding()), moment.pizzicato());
+    ImmutableList<Grip> all = grips(soundings(moment.sounding()), moment.pizzicato());
     if (all.isEmpty() && !moment.held().isEmpty()) {
-      all = grips(pitches(moment.struck()), moment.pizzicato());
+      all = grips(soundings(moment.struck()), moment.pizzicato());
     }
-    return all.isEmpty() ? divided(pitches(moment.struck())) : all;
+    return all.isEmpty() ? divided(soundings(moment.struck())) : all;
   }
 
-  private static List<Pitch> pitches(List<Note> notes) {
-    return notes.stream().map(Note::sounding).collect(Collectors.toList());
+  private static List<Sounding> soundings(List<Note> notes) {
+    return notes.stream().map(Sounding::of).collect(Collectors.toList());
   }
 
-  private ImmutableList<Placement> placements(Pitch pitch) {
-    return placements.computeIfAbsent(pitch, fingerboard::placements);
+  private ImmutableList<Placement> placements(Sounding note) {
+    return placements.computeIfAbsent(note, fingerboard::placements);
   }
 
-  private ImmutableList<Placement> widePlacements(Pitch pitch) {
-    return widePlacements.computeIfAbsent(pitch, p -> fingerboard.placements(p, true));
+  private ImmutableList<Placement> widePlacements(Sounding note) {
+    return widePlacements.computeIfAbsent(note, n -> fingerboard.placements(n, true));
   }
 
-  private ImmutableList<Grip> grips(List<Pitch> pitches, boolean pizzicato) {
-    if (pizzicato && pitches.size() > 1) {
-      return compute(pitches, true);
+  private ImmutableList<Grip> grips(List<Sounding> notes, boolean pizzicato) {
+    if (pizzicato && notes.size() > 1) {
+      return compute(notes, true);
     }
-    return together.computeIfAbsent(pitches, p -> compute(p, false));
+    return together.computeIfAbsent(notes, p -> compute(p, false));
   }
 
-  private ImmutableList<Grip> compute(List<Pitch> pitches, boolean anyStrings) {
+  private ImmutableList<Grip> compute(List<Sounding> notes, boolean anyStrings) {
     ImmutableList.Builder<Grip> found = ImmutableList.builder();
-    if (pitches.size() <= fingerboard.instrument().strings().size()) {
-      extend(pitches, new ArrayList<>(), anyStrings, found);
+    if (notes.size() <= fingerboard.instrument().strings().size()) {
+      extend(notes, new ArrayList<>(), anyStrings, found);
     }
     return found.build();
   }
 
   private void extend(
-      List<Pitch> pitches,
+      List<Sounding> notes,
       List<Placement> taken,
       boolean anyStrings,
       ImmutableList.Builder<Grip> found) {
-    if (taken.size() == pitches.size()) {
+    if (taken.size() == notes.size()) {
       if (anyStrings || neighbours(taken)) {
         found.add(new Grip(ImmutableList.copyOf(taken), taken.get(0).frame(), false));
       }
       return;
     }
-    Pitch pitch = pitches.get(taken.size());
-    for (Placement next : pitches.size() > 1 ? widePlacements(pitch) : placements(pitch)) {
+    Sounding note = notes.get(taken.size());
+    for (Placement next : notes.size() > 1 ? widePlacements(note) : placements(note)) {
       if (taken.stream().allMatch(earlier -> fingerboard.together(earlier, next))) {
         taken.add(next);
-        extend(pitches, taken, anyStrings, found);
+        extend(notes, taken, anyStrings, found);
         taken.remove(taken.size() - 1);
       }
     }
@@ -94,17 +93,17 @@ public final class GripFinder {
     return strings[strings.length - 1] - strings[0] == strings.length - 1;
   }
 
-  private ImmutableList<Grip> divided(List<Pitch> pitches) {
-    if (pitches.stream().anyMatch(pitch -> placements(pitch).isEmpty())) {
+  private ImmutableList<Grip> divided(List<Sounding> notes) {
+    if (notes.stream().anyMatch(note -> placements(note).isEmpty())) {
       return ImmutableList.of();
     }
     ImmutableList.Builder<Grip> found = ImmutableList.builder();
     for (Frame frame : fingerboard.frames()) {
       List<Placement> each = new ArrayList<>();
       boolean[] used = new boolean[fingerboard.instrument().strings().size() + 1];
-      for (Pitch pitch : pitches) {
+      for (Sounding note : notes) {
         Placement best =
-            placements(pitch).stream()
+            placements(note).stream()
                 .min(
                     Comparator.<Placement>comparingInt(
                             p -> Math.abs(p.frame().index() - frame.index()))

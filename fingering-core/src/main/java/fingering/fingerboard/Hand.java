@@ -9,6 +9,11 @@ interface Hand {
   /** The frames, from the nut upward. */
   ImmutableList<Frame> frames();
 
+  /** Whether single notes are played in the frame too, not double stops alone. */
+  default boolean inLine(Frame frame) {
+    return true;
+  }
+
   /**
    * The stopped placements of a sounding pitch on a string; empty where it cannot be stopped.
    *
@@ -16,6 +21,19 @@ interface Hand {
    *     as a line would have it
    */
   ImmutableList<Placement> stopped(OpenString string, Pitch pitch, boolean wide);
+
+  /**
+   * The placements with which a finger can touch the string at a place, ordinary ones of which the
+   * touch is still to be told. A finger that only touches may reach further than one that stops.
+   *
+   * @param place semitones above the open string, not always whole
+   */
+  default ImmutableList<Placement> touching(OpenString string, double place) {
+    return stopped(string, string.above((int) Math.round(place)), false);
+  }
+
+  /** Millimetres that lie within reach of the fingers of an artificial harmonic. */
+  double reach(Finger stops);
 
   /** Whether two stopped placements of one frame can be held together on two strings. */
   default boolean together(Placement a, Placement b) {

@@ -40,32 +40,33 @@ final class ViolinHand implements Hand {
   /** The fourth finger, the shortest, lies easily only this far above its centre. */
   private static final double EASY_FOURTH = 0.3;
 
-  /** Millimetres between first and fourth finger of a medium hand (common practice, no source). */
-  static final double MEDIUM_REACH = 105;
-
   /** Shares of the reach between two fingers, by how many fingers lie apart. */
   private static final double[] SHARE = {0, 0.55, 0.65, 1};
 
-  /** The last semitone over the fingerboard: two octaves and a tone above the open string. */
-  private static final int FINGERBOARD_END = 26;
+  /** Up to this share of its reach the hand opens at ease (common practice, no source). */
+  private static final double AT_EASE = 0.85;
 
-  private static final int HIGHEST_POSITION = 13;
+  /** The fingers above the first that the highest position still has on the fingerboard. */
+  private static final int FINGERS_AT_THE_END = 2;
 
   private final double stringLength;
   private final double reach;
+  private final int end;
   private final ImmutableList<Frame> frames;
 
-  ViolinHand(Instrument instrument) {
+  ViolinHand(Instrument instrument, LeftHand hand) {
     stringLength = instrument.stringLength();
-    reach = MEDIUM_REACH;
+    reach = hand.reach(instrument);
+    end = Geometry.lastSemitone(instrument);
     ImmutableList.Builder<Frame> all = ImmutableList.builder();
-    for (int p = 0; p <= HIGHEST_POSITION; p++) {
+    for (int p = 0; centre(p, 1 + FINGERS_AT_THE_END) <= end; p++) {
       double first = centre(p, 1);
       Position position = p == 0 ? Position.HALF : Position.of(p);
       all.add(
           new Frame(
               p,
               position,
+              "",
               first,
               Geometry.fromNut(stringLength, first),
               centre(p, 4),
@@ -90,7 +91,7 @@ final class ViolinHand implements Hand {
   public ImmutableList<Placement> stopped(OpenString string, Pitch pitch, boolean wide) {
     double extension = wide ? WIDE_EXTENSION : EXTENSION;
     int semitones = pitch.midi() - string.pitch().midi();
-    if (semitones < 1 || semitones > FINGERBOARD_END) {
+    if (semitones < 1 || semitones > end) {
       return ImmutableList.of();
     }
     int letters = pitch.letterNumber() - string.pitch().letterNumber();
@@ -102,7 +103,7 @@ final class ViolinHand implements Hand {
         boolean spelled = letters == expected || expected == 0;
         if (fits(frame, finger, semitones, letters - expected, off, extension)) {
           found.add(
-              new Placement(
+              Placement.stopped(
                   string.number(),
                   Finger.of(finger),
                   semitones,
@@ -141,6 +142,12 @@ final class ViolinHand implements Hand {
   }
 
   private double stretch(Frame frame, int finger, int semitones, double off) {
+    double reached =
+        finger == 4 ? Geometry.span(stringLength, frame.first(), semitones) - AT_EASE * reach : 0;
+    return Math.max(reached, outOfPlace(frame, finger, semitones, off));
+  }
+
+  private double outOfPlace(Frame frame, int finger, int semitones, double off) {
     double centre = centre(frame.index(), finger);
     double easyAbove = finger == 4 ? EASY_FOURTH : EASY;
     if (off > easyAbove) {
@@ -150,6 +157,11 @@ final class ViolinHand implements Hand {
       return Geometry.span(stringLength, semitones, centre - EASY);
     }
     return 0;
+  }
+
+  @Override
+  public double reach(Finger stops) {
+    return stops == Finger.FIRST ? reach : 0;
   }
 
   @Override

@@ -2,6 +2,7 @@ package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
 import fingering.search.Stays;
@@ -34,11 +35,13 @@ public final class Comparer {
   /**
    * Prepares the plans of a passage.
    *
+   * @param hand the player's left hand
    * @param allowed the positions the higher plans may use; empty for those up to the stay
    * @throws InfeasibleBriefException if a note lies out of range
    */
-  public static Comparer of(Passage passage, Scoring scoring, ImmutableSet<Position> allowed) {
-    return new Comparer(passage, Planner.of(passage, scoring), allowed);
+  public static Comparer of(
+      Passage passage, Scoring scoring, LeftHand hand, ImmutableSet<Position> allowed) {
+    return new Comparer(passage, Planner.of(passage, scoring, hand), allowed);
   }
 
   /** The position in which the higher plan stays. */

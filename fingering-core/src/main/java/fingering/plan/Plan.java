@@ -86,11 +86,11 @@ public record Plan(
     return positions.isEmpty() ? Optional.empty() : Optional.of(positions.lastKey());
   }
 
-  /** Stopped notes in each position; open strings count in none. */
+  /** Stopped notes in each position; open strings and harmonics count in none. */
   public ImmutableSortedMap<Position, Integer> notesByPosition() {
     TreeMap<Position, Integer> counts = new TreeMap<>();
     for (PlannedNote note : notes) {
-      if (!note.open()) {
+      if (note.placement().stopped()) {
         counts.merge(note.placement().frame().position(), 1, Integer::sum);
       }
     }
@@ -103,7 +103,8 @@ public record Plan(
     int start = 0;
     for (int i = 1; i <= notes.size(); i++) {
       if (i == notes.size() || !positionOf(i).equals(positionOf(start))) {
-        int stopped = (int) notes.subList(start, i).stream().filter(n -> !n.open()).count();
+        int stopped =
+            (int) notes.subList(start, i).stream().filter(n -> n.placement().stopped()).count();
         if (stopped > 0) {
           String from = notes.get(start).note().place().measure();
           stays.add(

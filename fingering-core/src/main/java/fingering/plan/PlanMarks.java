@@ -27,10 +27,15 @@ public final class PlanMarks {
               note.note().address(),
               Optional.of(note.finger()),
               stringChanges ? OptionalInt.of(string) : OptionalInt.empty(),
-              positionTold
-                  ? Optional.of(note.placement().frame().position().display() + " pos.")
-                  : Optional.empty()));
+              positionTold ? Optional.of(position(plan, note)) : Optional.empty()));
     }
     return marks.build();
+  }
+
+  /** {@code 3rd pos.}, or for the thumb where it lies: {@code thumb on D}. */
+  private static String position(Plan plan, PlannedNote note) {
+    return note.thumb(plan.passage().instrument())
+        .map(pitch -> "thumb on " + pitch.letterName())
+        .orElseGet(() -> note.placement().frame().position().display() + " pos.");
   }
 }

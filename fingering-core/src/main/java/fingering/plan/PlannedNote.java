@@ -2,6 +2,10 @@ package fingering.plan;
 
 import fingering.fingerboard.Placement;
 import fingering.music.Note;
+import fingering.tables.Instrument;
+import fingering.tables.Pitch;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * A note with the placement a plan gives it.
@@ -24,6 +28,14 @@ public record PlannedNote(
   /** The finger's sign: 0 open, 1 to 4, T. */
   public String finger() {
     return placement.finger().symbol();
+  }
+
+  /** The pitch under the thumb on the note's string, where the hand is in thumb position. */
+  public Optional<Pitch> thumb(Instrument instrument) {
+    OptionalInt thumb = placement.frame().thumb();
+    return thumb.isEmpty()
+        ? Optional.empty()
+        : Optional.of(instrument.string(placement.string()).above(thumb.getAsInt()));
   }
 
   /** The name of the position the hand is in. */

@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Fingerboard;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
+import fingering.fingerboard.LeftHand;
 import fingering.fingerboard.Placement;
 import fingering.music.Marks;
 import fingering.music.Moment;
@@ -14,7 +15,6 @@ import fingering.search.Layers;
 import fingering.search.PathFinder;
 import fingering.search.Requirement;
 import fingering.tables.Instrument;
-import fingering.tables.Instrument.HandKind;
 import fingering.tables.Position;
 import java.util.Locale;
 import java.util.Optional;
@@ -38,13 +38,18 @@ public final class Planner {
     this.grips = grips;
   }
 
+  /** A planner for a passage under a medium hand. */
+  public static Planner of(Passage passage, Scoring scoring) {
+    return of(passage, scoring, LeftHand.MEDIUM);
+  }
+
   /**
    * A planner for a passage: every grip of every moment is enumerated once.
    *
    * @throws InfeasibleBriefException if a note lies out of the instrument's range
    */
-  public static Planner of(Passage passage, Scoring scoring) {
-    GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument()));
+  public static Planner of(Passage passage, Scoring scoring, LeftHand hand) {
+    GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument(), hand));
     ImmutableList.Builder<ImmutableList<Grip>> all = ImmutableList.builder();
     for (Moment moment : passage.moments()) {
       ImmutableList<Grip> found = finder.grips(moment);
@@ -61,11 +66,7 @@ public final class Planner {
     boolean below =
         moment.struck().stream().anyMatch(note -> note.midi() < instrument.lowest().midi());
     String why =
-        below
-            ? "it lies below the lowest string"
-            : instrument.kind() == HandKind.VIOLIN
-                ? "it lies beyond the fingerboard"
-                : "it lies above 7th position, and thumb position is not known to this program yet";
+        below ? "it lies below the lowest string" : "it lies beyond the end of the fingerboard";
     return new InfeasibleBriefException(
         "The "
             + instrument.name().toLowerCase(Locale.ROOT)

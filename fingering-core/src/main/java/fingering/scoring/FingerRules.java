@@ -84,7 +84,7 @@ final class FingerRules {
 
   private static long spacing(Passing passing, Grip before, Grip now, boolean wide) {
     // Where each finger has one place, the frame itself says how far apart they lie.
-    if (now.frame().shape() != Frame.Shape.LETTERS || !sameHand(passing, before, now)) {
+    if (!movable(now.frame()) || !sameHand(passing, before, now)) {
       return 0;
     }
     long semitones = 0;
@@ -95,6 +95,10 @@ final class FingerRules {
       }
     }
     return semitones;
+  }
+
+  private static boolean movable(Frame frame) {
+    return frame.shape() == Frame.Shape.LETTERS || frame.shape() == Frame.Shape.THUMB;
   }
 
   private static long off(Placement a, Placement b, boolean wide) {

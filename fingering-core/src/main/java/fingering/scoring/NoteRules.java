@@ -7,6 +7,7 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.music.Note;
+import fingering.tables.Pitch;
 
 /** Rules on a grip by itself. */
 final class NoteRules {
@@ -21,6 +22,9 @@ final class NoteRules {
 
   /** How far from home a position is, from half position and 1st up (common practice). */
   private static final int[] UNFAMILIAR = {2, 0, 4, 2, 5, 6, 8};
+
+  /** The same for the thumb at the octave; it grows on both sides (common practice). */
+  private static final int THUMB_AT_OCTAVE = 8;
 
   private NoteRules() {}
 
@@ -65,8 +69,8 @@ final class NoteRules {
         new NamedNoteRule(
             "trill",
             "Trill without free finger",
-            "A trill on an open string or on the fourth finger has no good finger above.",
-            "trill",
+            "A trill over an open string is hard to keep even; without a finger above it cannot be.",
+            "half trill",
             NoteRules::trill),
         new NamedNoteRule(
             "chord-shape",
@@ -94,6 +98,10 @@ final class NoteRules {
   }
 
   private static int unfamiliar(Frame frame) {
+    if (frame.thumb().isPresent()) {
+      int fromOctave = frame.thumb().getAsInt() - Pitch.OCTAVE;
+      return THUMB_AT_OCTAVE + (fromOctave < 0 ? -fromOctave : fromOctave / 2);
+    }
     int halves = frame.position().halves();
     int number = halves / 2;
     int low = number < UNFAMILIAR.length ? UNFAMILIAR[number] : number + 2;
@@ -105,7 +113,8 @@ final class NoteRules {
     boolean quick = moment.soundMicros() < QUICK && !moment.grace();
     long halves = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
-      if (grip.placements().get(i).finger() == Finger.FOURTH) {
+      Placement placement = grip.placements().get(i);
+      if (placement.finger() == Finger.FOURTH && placement.stopped()) {
         halves += exposed ? 4 : quick ? 3 : 2;
       }
     }
@@ -141,7 +150,7 @@ final class NoteRules {
     long semitones = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       Placement placement = grip.placements().get(i);
-      if (placement.string() > 1) {
+      if (placement.string() > 1 && placement.stopped()) {
         semitones += Math.max(0, placement.semitones() - 9);
       }
     }
@@ -162,7 +171,7 @@ final class NoteRules {
       Note note = moment.struck().get(i);
       if (note.marks().trill().isPresent()) {
         Placement placement = grip.placements().get(grip.notes(moment).indexOf(note));
-        trills += placement.open() || placement.finger() == Finger.FOURTH ? 1 : 0;
+        trills += placement.trill().isEmpty() ? 4 : placement.open() ? 1 : 0;
       }
     }
     return trills;

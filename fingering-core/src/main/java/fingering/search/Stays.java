@@ -7,7 +7,7 @@ import fingering.tables.Position;
 
 /**
  * Requires a stay in each of some positions: so many stopped notes, one after another, without the
- * hand leaving the position. Open strings neither count nor break a stay.
+ * hand leaving the position. Open strings and harmonics neither count nor break a stay.
  *
  * @param positions the positions to show
  * @param notes stopped notes of a stay, from 1
@@ -58,7 +58,7 @@ public record Stays(ImmutableList<Position> positions, int notes) implements Req
   private static int stopped(Grip grip) {
     int stopped = 0;
     for (Placement placement : grip.placements()) {
-      stopped += placement.open() ? 0 : 1;
+      stopped += placement.stopped() ? 1 : 0;
     }
     return stopped;
   }

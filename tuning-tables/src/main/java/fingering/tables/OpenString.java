@@ -9,6 +9,9 @@ package fingering.tables;
  *     pitch where there is none
  */
 public record OpenString(int number, Pitch pitch, Pitch lowest) {
+  /** Letters from the open string to a note so many semitones above it. */
+  private static final int[] LETTERS = {0, 1, 1, 2, 2, 3, 3, 4, 5, 5, 6, 6};
+
   public OpenString {
     if (number < 1 || number > 8) {
       throw new IllegalArgumentException("string number " + number + " is not within 1 to 8");
@@ -27,6 +30,17 @@ public record OpenString(int number, Pitch pitch, Pitch lowest) {
     this(number, pitch, pitch);
   }
 
+  /**
+   * The pitch so many semitones above the open string, spelled as the interval usually is: minor
+   * and major seconds, thirds, sixths and sevenths, perfect fourths and fifths, augmented fourths.
+   */
+  public Pitch above(int semitones) {
+    int letters =
+        LETTERS[Math.floorMod(semitones, Pitch.OCTAVE)]
+            + 7 * Math.floorDiv(semitones, Pitch.OCTAVE);
+    return Pitch.spelled(pitch.letterNumber() + letters, pitch.midi() + semitones);
+  }
+
   /** The Roman numeral of the string: I is the highest. */
   public String roman() {
     return RomanNumeral.of(number);
@@ -34,6 +48,6 @@ public record OpenString(int number, Pitch pitch, Pitch lowest) {
 
   /** The name players call the string by: the letter of its open pitch. */
   public String letterName() {
-    return pitch.letter() + (pitch.alter() < 0 ? "♭" : pitch.alter() > 0 ? "♯" : "");
+    return pitch.letterName();
   }
 }

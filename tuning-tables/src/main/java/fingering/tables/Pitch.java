@@ -104,6 +104,11 @@ public record Pitch(Letter letter, int alter, int octave) {
 
   /** The spelling as musicians read it: {@code F♯5}, {@code B♭3}. */
   public String display() {
-    return letter + (alter < 0 ? "♭".repeat(-alter) : "♯".repeat(alter)) + octave;
+    return letterName() + octave;
+  }
+
+  /** The spelling without its octave: {@code F♯}, {@code B♭}. */
+  public String letterName() {
+    return letter + (alter < 0 ? "♭".repeat(-alter) : "♯".repeat(alter));
   }
 }

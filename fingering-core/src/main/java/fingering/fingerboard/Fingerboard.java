@@ -5,6 +5,7 @@ import fingering.tables.Instrument;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /** An instrument under the hand: every placement of a pitch on every string. */
@@ -111,6 +112,16 @@ public final class Fingerboard {
             .filter(finger -> finger.number() > placement.finger().number())
             .min(Comparator.comparingInt(Finger::number));
     return beats.map(placement::trilling).orElse(placement);
+  }
+
+  /**
+   * Whether a frame makes sense for these placements: the low thumb only where thumb and finger
+   * stop.
+   */
+  boolean needs(Frame frame, List<Placement> together) {
+    return hand.inLine(frame)
+        || (together.stream().anyMatch(p -> p.finger() == Finger.THUMB)
+            && together.stream().anyMatch(p -> p.finger().number() > 0));
   }
 
   /** Whether two placements can be held at once: different strings, one frame, within reach. */

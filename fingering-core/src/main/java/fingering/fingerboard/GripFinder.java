@@ -72,7 +72,7 @@ public final class GripFinder {
       boolean anyStrings,
       ImmutableList.Builder<Grip> found) {
     if (taken.size() == notes.size()) {
-      if (anyStrings || neighbours(taken)) {
+      if ((anyStrings || neighbours(taken)) && fingerboard.needs(taken.get(0).frame(), taken)) {
         found.add(new Grip(ImmutableList.copyOf(taken), taken.get(0).frame(), false));
       }
       return;

@@ -9,7 +9,10 @@ interface Hand {
   /** The frames, from the nut upward. */
   ImmutableList<Frame> frames();
 
-  /** Whether single notes are played in the frame too, not double stops alone. */
+  /**
+   * Whether the frame serves every kind of note; otherwise, as the thumb far down the neck, only
+   * grips that need the thumb itself.
+   */
   default boolean inLine(Frame frame) {
     return true;
   }

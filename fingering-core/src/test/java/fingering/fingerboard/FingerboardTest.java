@@ -65,7 +65,14 @@ class FingerboardTest {
             .isCloseTo(
                 Geometry.fromNut(instrument.stringLength(), frames.get(i).first()), within(1e-9));
       }
-      assertThat(frames.stream().map(Frame::firstMillimetres).toList()).isSorted();
+      for (boolean thumb : new boolean[] {false, true}) {
+        assertThat(
+                frames.stream()
+                    .filter(frame -> frame.thumb().isPresent() == thumb)
+                    .map(Frame::firstMillimetres)
+                    .toList())
+            .isSorted();
+      }
     }
   }
 

@@ -23,7 +23,11 @@ public final class Taken {
 
   /** Every placement of the pitch on that string by that finger in that position. */
   public List<Placement> all(String pitch, int string, String finger, String position) {
-    return fingerboard.placements(Pitch.parse(pitch)).stream()
+    return all(Sounding.of(Pitch.parse(pitch)), string, finger, position);
+  }
+
+  private List<Placement> all(Sounding note, int string, String finger, String position) {
+    return fingerboard.placements(note).stream()
         .filter(
             p ->
                 p.string() == string
@@ -34,12 +38,23 @@ public final class Taken {
 
   /** The easiest of them, by stretch. */
   public Grip by(String pitch, int string, String finger, String position) {
-    return all(pitch, string, finger, position).stream()
+    return by(Sounding.of(Pitch.parse(pitch)), string, finger, position);
+  }
+
+  /** The same with what a note asks for besides its pitch. */
+  public Grip by(Sounding note, int string, String finger, String position) {
+    return all(note, string, finger, position).stream()
         .min(java.util.Comparator.comparingDouble(Placement::stretch))
         .map(Grip::of)
         .orElseThrow(
             () ->
                 new AssertionError(
-                    pitch + " is not taken on " + string + " by " + finger + " in " + position));
+                    note.pitch()
+                        + " is not taken on "
+                        + string
+                        + " by "
+                        + finger
+                        + " in "
+                        + position));
   }
 }

@@ -93,7 +93,7 @@ class NoteRulesTest {
 
   @Test
   void aTrillOnTheFourthFingerOrOnAnOpenStringHasNoFingerAbove() {
-    assertThat(charged("trill", "E5/1tr", 2, "4", "1st")).isEqualTo(1);
+    assertThat(charged("trill", "E5/1tr", 2, "4", "1st")).isEqualTo(4);
     assertThat(charged("trill", "E5/1tr", 1, "0", "1st")).isEqualTo(1);
     assertThat(charged("trill", "D5/1tr", 2, "3", "1st")).isZero();
     assertThat(charged("trill", "E5/1", 2, "4", "1st")).isZero();
@@ -117,11 +117,11 @@ class NoteRulesTest {
         Rules.all().stream().filter(rule -> rule.id().equals("trill")).findFirst().orElseThrow();
     Grip onFourth =
         new GripFinder(Taken.on("violin").fingerboard())
-            .grips(plain).stream()
+            .grips(trilled).stream()
                 .filter(grip -> grip.top().finger() == Finger.FOURTH)
                 .findFirst()
                 .orElseThrow();
-    assertThat(((NoteRule) trill).amount(trilled, onFourth)).isEqualTo(1);
+    assertThat(((NoteRule) trill).amount(trilled, onFourth)).isEqualTo(4);
   }
 
   private static Way chord(String event) {

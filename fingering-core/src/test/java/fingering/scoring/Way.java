@@ -1,6 +1,7 @@
 package fingering.scoring;
 
 import fingering.fingerboard.Grip;
+import fingering.fingerboard.Sounding;
 import fingering.fingerboard.Taken;
 import fingering.music.Moment;
 import fingering.music.Music;
@@ -26,8 +27,8 @@ final class Way {
 
   /** Takes the next note on that string by that finger in that position. */
   Way by(int string, String finger, String position) {
-    String pitch = passage.moments().get(grips.size()).struck().get(0).sounding().toString();
-    grips.add(hand.by(pitch, string, finger, position));
+    Sounding note = Sounding.of(passage.moments().get(grips.size()).struck().get(0));
+    grips.add(hand.by(note, string, finger, position));
     return this;
   }
 

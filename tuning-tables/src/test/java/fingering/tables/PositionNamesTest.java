@@ -7,7 +7,11 @@ import org.junit.jupiter.api.Test;
 
 class PositionNamesTest {
   private static String names(String instrument) {
-    return PositionNames.of(Instruments.standard().named(instrument)).bySemitone().values().stream()
+    return PositionNames.of(Instruments.standard().named(instrument))
+        .bySemitone()
+        .tailMap(1)
+        .values()
+        .stream()
         .map(Position::toString)
         .collect(Collectors.joining(" "));
   }
@@ -36,5 +40,14 @@ class PositionNamesTest {
     assertThat(PositionNames.of(Instruments.standard().named("bass")).at(0)).isEmpty();
     assertThat(PositionNames.of(Instruments.standard().named("bass")).at(4))
         .contains(Position.parse("2½"));
+  }
+
+  // common practice, no source
+  @Test
+  void theCelloSaysLoweredAndRaisedWhereTwoSemitonesShareAPosition() {
+    PositionNames cello = PositionNames.of(Instruments.standard().named("cello"));
+    assertThat(cello.remark(3)).isEqualTo("lowered");
+    assertThat(cello.remark(4)).isEmpty();
+    assertThat(cello.remark(6)).isEqualTo("raised");
   }
 }

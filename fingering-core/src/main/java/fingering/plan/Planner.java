@@ -16,7 +16,7 @@ import fingering.search.Requirement;
 import fingering.tables.Instrument;
 import fingering.tables.Instrument.HandKind;
 import fingering.tables.Position;
-import java.util.Locale;
+import fingering.tables.Tuning;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -58,17 +58,21 @@ public final class Planner {
 
   private static InfeasibleBriefException outOfRange(Passage passage, Moment moment) {
     Instrument instrument = passage.instrument();
+    boolean standard = instrument.tuning().equals(Tuning.STANDARD);
+    String tuning = "tuning '" + instrument.tuning() + "'";
     boolean below =
         moment.struck().stream().anyMatch(note -> note.midi() < instrument.lowest().midi());
     String why =
         below
             ? "it lies below the lowest string"
-            : instrument.kind() == HandKind.VIOLIN
-                ? "it lies beyond the fingerboard"
-                : "it lies above 7th position, and thumb position is not known to this program yet";
+                + (standard ? "" : " (" + lowest(instrument) + ", " + tuning + ")")
+            : (instrument.kind() == HandKind.VIOLIN
+                    ? "it lies beyond the fingerboard"
+                    : "it lies above 7th position, and thumb position is not known to this program yet")
+                + (standard ? "" : " (" + tuning + ")");
     return new InfeasibleBriefException(
         "The "
-            + instrument.name().toLowerCase(Locale.ROOT)
+            + instrument.spoken()
             + " cannot play "
             + names(moment)
             + " in "
@@ -77,7 +81,16 @@ public final class Planner {
             + passage.partName()
             + ": "
             + why
-            + "; check the part, --instrument or the transposition.");
+            + "; check the part, "
+            + (standard ? "" : "--tuning, ")
+            + "--instrument or the transposition.");
+  }
+
+  /**
+   * The note itself is named as written, so where that sounds elsewhere the lowest says it sounds.
+   */
+  private static String lowest(Instrument instrument) {
+    return (instrument.writtenOctaves() == 0 ? "" : "sounding ") + instrument.lowest().display();
   }
 
   private static String names(Moment moment) {

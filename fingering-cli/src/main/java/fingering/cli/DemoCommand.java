@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
@@ -19,6 +20,8 @@ import picocli.CommandLine.Spec;
 final class DemoCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
+  @Mixin InstrumentOptions built = new InstrumentOptions();
+
   @Override
   public Integer call() throws IOException {
     Path copy = Files.createTempFile("demo", ".musicxml");
@@ -29,6 +32,7 @@ final class DemoCommand implements Callable<Integer> {
       Files.write(copy, in.readAllBytes());
       CompareCommand compare = new CompareCommand();
       compare.spec = spec;
+      compare.reading.built = built;
       compare.withSecond = true;
       return compare.compare(ScoreFile.read(copy));
     } finally {

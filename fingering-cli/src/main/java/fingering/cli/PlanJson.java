@@ -51,6 +51,8 @@ final class PlanJson {
         .put("title", passage.title())
         .put("part", passage.partName())
         .put("instrument", passage.instrument().id())
+        .put("tuning", passage.instrument().tuning())
+        .put("size", passage.instrument().size())
         .put("tempo", passage.tempo().toString());
   }
 

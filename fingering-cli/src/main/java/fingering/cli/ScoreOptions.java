@@ -12,6 +12,7 @@ import fingering.tables.Instruments;
 import fingering.tables.Position;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
@@ -35,6 +36,8 @@ final class ScoreOptions {
       converter = InstrumentConverter.class,
       description = "violin, viola, cello or bass; told by the part otherwise.")
   Optional<Instrument> instrument = Optional.empty();
+
+  @Mixin InstrumentOptions built = new InstrumentOptions();
 
   @Option(
       names = "--measures",
@@ -63,7 +66,7 @@ final class ScoreOptions {
   /** Reads the passage that the options ask for. */
   Passage read(ScoreFile file) {
     return ScoreReader.read(file)
-        .passage(new PassageRequest(part, instrument, measures, tempo, voice));
+        .passage(new PassageRequest(part, instrument, measures, tempo, voice), built::apply);
   }
 
   static final class InstrumentConverter implements ITypeConverter<Instrument> {

@@ -140,6 +140,6 @@ final class BassHand implements Hand {
   public boolean holds(Placement low, Placement high) {
     return low.frame().shape() == Shape.THUMB
         ? thumb.holds(low, high)
-        : high.semitones() > low.semitones();
+        : Hand.super.holds(low, high);
   }
 }

@@ -86,7 +86,8 @@ final class CelloHand implements Hand {
         continue;
       }
       for (int finger = 1; finger <= 4; finger++) {
-        double stretch = stretch(frame, finger, semitones);
+        double stretch =
+            drawnIn(frame, finger, semitones, wide) ? 0 : stretch(frame, finger, semitones);
         if (stretch >= 0) {
           found.add(
               Placement.stopped(
@@ -101,6 +102,15 @@ final class CelloHand implements Hand {
       }
     }
     return found.build();
+  }
+
+  /** In a chord the fourth finger can be drawn in beside the third. */
+  private static boolean drawnIn(Frame frame, int finger, int semitones, boolean wide) {
+    return wide
+        && finger == 4
+        && frame.shape() == Shape.CLOSED
+        && frame.first() <= LAST_NECK_SEMITONE
+        && semitones == frame.first() + 2;
   }
 
   /** Millimetres of stretch with which the finger takes the place, or -1 where it does not. */
@@ -163,6 +173,6 @@ final class CelloHand implements Hand {
   public boolean holds(Placement low, Placement high) {
     return low.frame().shape() == Shape.THUMB
         ? thumb.holds(low, high)
-        : high.semitones() > low.semitones();
+        : Hand.super.holds(low, high);
   }
 }

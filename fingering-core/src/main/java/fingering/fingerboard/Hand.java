@@ -50,6 +50,16 @@ interface Hand {
 
   /** Whether two different fingers can be held together, the lower finger first. */
   default boolean holds(Placement low, Placement high) {
-    return high.semitones() > low.semitones();
+    return high.semitones() > low.semitones() || sideBySide(low, high);
+  }
+
+  /**
+   * Whether neighbouring fingers stand in one place with a string between them, as in chords; on
+   * strings that lie side by side one finger would take both.
+   */
+  static boolean sideBySide(Placement low, Placement high) {
+    return high.semitones() == low.semitones()
+        && high.finger().number() - low.finger().number() == 1
+        && Math.abs(high.string() - low.string()) > 1;
   }
 }

@@ -16,7 +16,7 @@ final class ThumbPosition {
   private static final int LOWEST_ASKED = 7;
 
   /** The lowest place of the thumb in double stops and artificial harmonics, in semitones. */
-  private static final int LOWEST = 2;
+  private static final int LOWEST = 1;
 
   /** The thumb stands off from the third finger further than the first from the fourth. */
   static final double THUMB_SHARE = 1.2;

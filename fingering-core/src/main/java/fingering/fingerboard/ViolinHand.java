@@ -167,7 +167,7 @@ final class ViolinHand implements Hand {
   @Override
   public boolean holds(Placement low, Placement high) {
     int apart = high.finger().number() - low.finger().number();
-    return high.semitones() - low.semitones() >= apart
+    return (high.semitones() - low.semitones() >= apart || Hand.sideBySide(low, high))
         && high.millimetres() - low.millimetres() <= reach * SHARE[apart];
   }
 }

@@ -59,13 +59,18 @@ final class PartChoice {
     ImmutableList<PartInfo> strings =
         parts.stream()
             .filter(part -> !part.guessed() && part.instrument().isPresent())
-            .filter(part -> instrument.isEmpty() || part.instrument().equals(instrument))
+            .filter(part -> instrument.isEmpty() || isFor(part, instrument.get()))
             .collect(ImmutableList.toImmutableList());
     if (strings.size() == 1) {
       return strings.get(0);
     }
     throw new ChoiceException(
         "%s has %d parts; choose one with --part: %s".formatted(score, parts.size(), list(parts)));
+  }
+
+  /** A part is for a cello however that is strung and whatever its size. */
+  private static boolean isFor(PartInfo part, Instrument instrument) {
+    return part.instrument().map(Instrument::id).equals(Optional.of(instrument.id()));
   }
 
   private static String fold(String name) {

@@ -9,10 +9,12 @@ import fingering.musicxml.PartTimeline.Slot;
 import fingering.musicxml.TieChains.Struck;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
+import fingering.tables.Tuning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -91,11 +93,26 @@ public final class Score {
    * @throws UnreadableScoreException if the part has only notes without pitch
    */
   public Passage passage(PassageRequest request) {
+    return passage(request, UnaryOperator.identity());
+  }
+
+  /**
+   * Reads a passage for an instrument that is strung or built otherwise than usual. Notes are read
+   * as sounding: what a note is written as is not changed to what a finger would have to be told.
+   *
+   * @param built makes, of the instrument that the request names or the part shows, the one that is
+   *     played: one of the same id, {@link Instrument#tuned tuned} or {@link Instrument#sized
+   *     sized}; what it throws is passed on
+   * @throws ChoiceException if the request does not fit the score, or what it asks for has no note
+   * @throws UnreadableScoreException if the part has only notes without pitch
+   */
+  public Passage passage(PassageRequest request, UnaryOperator<Instrument> built) {
     PartInfo info = request.part().map(this::part).orElseGet(() -> onlyPart(request.instrument()));
     PartTimeline timeline = timelines.get(info.number() - 1);
     refuseEmpty(info, timeline);
     Instrument instrument =
-        request.instrument().or(info::instrument).orElseThrow(() -> noInstrument(info));
+        built.apply(
+            request.instrument().or(info::instrument).orElseThrow(() -> noInstrument(info)));
     ImmutableList<Measure> measures = measures(timeline);
     MeasureRange.Finder finder =
         new MeasureRange.Finder(measures, timeline.implicit(), info.name());
@@ -126,6 +143,7 @@ public final class Score {
           "the part does not name its instrument; by its first clef it is read for the %s"
               .formatted(instrument.id()));
     }
+    addTuning(remarks, instrument);
     range.remark().ifPresent(remarks::add);
     pitches.remark().ifPresent(remarks::add);
     clock.remark().ifPresent(remarks::add);
@@ -205,6 +223,18 @@ public final class Score {
           "%s in %s, %s, transposes out of all range: mend the transposition in your notation program and export the score again."
               .formatted(note.pitch().display(), info.name(), place),
           e);
+    }
+  }
+
+  private static void addTuning(ImmutableList.Builder<String> remarks, Instrument instrument) {
+    if (!instrument.tuning().equals(Tuning.STANDARD)) {
+      remarks.add(
+          "the tuning is '%s' (%s) and the notes are read as sounding; a part written as fingered is planned without --tuning"
+              .formatted(
+                  instrument.tuning(),
+                  instrument.strings().stream()
+                      .map(string -> string.pitch().display())
+                      .collect(Collectors.joining(" "))));
     }
   }
 

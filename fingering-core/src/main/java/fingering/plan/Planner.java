@@ -16,7 +16,7 @@ import fingering.search.PathFinder;
 import fingering.search.Requirement;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
-import java.util.Locale;
+import fingering.tables.Tuning;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -63,13 +63,18 @@ public final class Planner {
 
   private static InfeasibleBriefException outOfRange(Passage passage, Moment moment) {
     Instrument instrument = passage.instrument();
+    boolean standard = instrument.tuning().equals(Tuning.STANDARD);
+    String tuning = "tuning '" + instrument.tuning() + "'";
     boolean below =
         moment.struck().stream().anyMatch(note -> note.midi() < instrument.lowest().midi());
     String why =
-        below ? "it lies below the lowest string" : "it lies beyond the end of the fingerboard";
+        below
+            ? "it lies below the lowest string"
+                + (standard ? "" : " (" + lowest(instrument) + ", " + tuning + ")")
+            : "it lies beyond the end of the fingerboard" + (standard ? "" : " (" + tuning + ")");
     return new InfeasibleBriefException(
         "The "
-            + instrument.name().toLowerCase(Locale.ROOT)
+            + instrument.spoken()
             + " cannot play "
             + names(moment)
             + " in "
@@ -78,7 +83,16 @@ public final class Planner {
             + passage.partName()
             + ": "
             + why
-            + "; check the part, --instrument or the transposition.");
+            + "; check the part, "
+            + (standard ? "" : "--tuning, ")
+            + "--instrument or the transposition.");
+  }
+
+  /**
+   * The note itself is named as written, so where that sounds elsewhere the lowest says it sounds.
+   */
+  private static String lowest(Instrument instrument) {
+    return (instrument.writtenOctaves() == 0 ? "" : "sounding ") + instrument.lowest().display();
   }
 
   private static String names(Moment moment) {

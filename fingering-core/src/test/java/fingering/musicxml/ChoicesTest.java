@@ -16,8 +16,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fingering.music.Measure;
 import fingering.music.Passage;
+import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ChoicesTest {
@@ -138,6 +140,38 @@ class ChoicesTest {
             "'Study' has 4 parts; choose one with --part: 1 Violin 1, 2 Violin 2, 3 Viola, 4 Violoncello");
     Score sonata = read(score(part("Piano", "keyboard.piano", BAR), part("Violino", "", BAR)));
     assertThat(sonata.passage(PassageRequest.WHOLE).partName()).isEqualTo("Violino");
+  }
+
+  private static Instrument fiveStrings(Instrument viola) {
+    return viola.tuned(Instruments.standard().tuning(viola, "five-string"));
+  }
+
+  @Test
+  void thePartForAnInstrumentIsFoundHoweverThatIsTuned() {
+    Instrument viola = fiveStrings(Instruments.standard().named("viola"));
+    Passage passage = QUARTET.passage(PassageRequest.WHOLE.withInstrument(viola));
+    assertThat(passage.partName()).isEqualTo("Viola");
+    assertThat(passage.instrument()).isEqualTo(viola);
+    assertThat(QUARTET.onlyPart(Optional.of(viola)).name()).isEqualTo("Viola");
+  }
+
+  @Test
+  void theInstrumentThatAPartShowsMayBeTunedOtherwise() {
+    Passage passage =
+        QUARTET.passage(PassageRequest.WHOLE.withPart("Viola"), ChoicesTest::fiveStrings);
+    assertThat(passage.instrument().strings()).hasSize(5);
+    assertThat(passage.remarks())
+        .contains(
+            "the tuning is 'five-string' (E5 A4 D4 G3 C3) and the notes are read as sounding; a part written as fingered is planned without --tuning");
+  }
+
+  @Test
+  void anInstrumentGuessedByItsClefAndTunedOtherwiseIsStillSaidToBeGuessed() {
+    String altoClef = BAR.replace("<sign>G</sign><line>2</line>", "<sign>C</sign><line>3</line>");
+    Passage passage =
+        read(score(part("Solo", "", altoClef)))
+            .passage(PassageRequest.WHOLE, ChoicesTest::fiveStrings);
+    assertThat(passage.remarks()).anyMatch(remark -> remark.contains("by its first clef"));
   }
 
   @Test

@@ -5,6 +5,7 @@ import static fingering.musicxml.ScoreText.measure;
 import static fingering.musicxml.ScoreText.note;
 import static fingering.musicxml.ScoreText.part;
 import static fingering.musicxml.ScoreText.passage;
+import static fingering.musicxml.ScoreText.read;
 import static fingering.musicxml.ScoreText.score;
 import static fingering.musicxml.ScoreText.violin;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -12,7 +13,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fingering.music.Note;
 import fingering.music.Passage;
+import fingering.tables.Instruments;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Facts of the format: MusicXML 4.0, elements transpose and clef-octave-change. */
 class PitchReadingTest {
@@ -68,6 +72,20 @@ class PitchReadingTest {
     assertThat(passage.remarks())
         .anyMatch(remark -> remark.contains("F1 in measure 1 would lie below the lowest string"));
     assertThat(only(bass(attributes("", ""), "E2")).sounding()).hasToString("E1");
+  }
+
+  // common practice, no source: written C2 and B1 are the lowest notes of these basses
+  @ParameterizedTest
+  @CsvSource({"c-extension, C2, C1", "five-string-low-b, B1, B0", "solo, F#2, F#1"})
+  void aBassTunedOtherwiseIsReadAnOctaveLowerDownToItsOwnLowestNote(
+      String tuning, String written, String sounding) {
+    Passage passage =
+        read(score(part("Contrabass", "", measure("1", attributes("", ""), note(written, 16)))))
+            .passage(
+                PassageRequest.WHOLE,
+                bass -> bass.tuned(Instruments.standard().tuning(bass, tuning)));
+    assertThat(only(passage).sounding()).hasToString(sounding);
+    assertThat(passage.remarks()).anyMatch(remark -> remark.contains("an octave lower"));
   }
 
   @Test

@@ -1,10 +1,14 @@
 package fingering.tables;
 
-/** A table of facts has a row that cannot be read; the message names table and line. */
+/** A table of facts cannot be read; the message names the table and, where it can, the line. */
 public final class BadTableException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   BadTableException(String table, int line, String complaint) {
     super(table + ", line " + line + ": " + complaint);
+  }
+
+  BadTableException(String table, String complaint) {
+    super(table + ": " + complaint);
   }
 }

@@ -1,6 +1,8 @@
 package fingering.tables;
 
 import com.google.common.collect.ImmutableList;
+import java.util.Comparator;
+import java.util.Locale;
 
 /**
  * A bowed instrument as it is built and strung.
@@ -119,11 +121,16 @@ public record Instrument(
     return strings.get(number - 1);
   }
 
+  /** The name as it stands within a sentence: double bass. */
+  public String spoken() {
+    return name.toLowerCase(Locale.ROOT);
+  }
+
   /** The lowest sounding pitch: that of the lowest open string, or of its extension. */
   public Pitch lowest() {
     return strings.stream()
         .map(OpenString::lowest)
-        .min(java.util.Comparator.comparingInt(Pitch::midi))
+        .min(Comparator.comparingInt(Pitch::midi))
         .orElseThrow();
   }
 }

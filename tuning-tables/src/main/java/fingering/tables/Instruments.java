@@ -1,16 +1,24 @@
 package fingering.tables;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.ImmutableSet;
+import com.google.common.collect.Multimaps;
 import fingering.tables.Instrument.HandKind;
 import java.text.Normalizer;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
-/** The instruments that the tables know, and the signs by which a part shows its instrument. */
+/**
+ * The instruments that the tables know, their tunings and sizes, and the signs by which a part
+ * shows its instrument. Immutable.
+ */
 public final class Instruments {
   private static final Pattern NOT_LETTERS = Pattern.compile("[^a-z]+");
   private static final Pattern BESIDE =
@@ -18,17 +26,21 @@ public final class Instruments {
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");
 
   private final ImmutableMap<String, Instrument> byId;
+  private final ImmutableListMultimap<String, Tuning> tunings;
+  private final ImmutableListMultimap<String, Size> sizes;
   private final ImmutableMap<String, String> words;
   private final ImmutableMap<String, String> wordsAlone;
   private final ImmutableMap<String, String> sounds;
   private final ImmutableMap<String, String> clefs;
 
-  private Instruments(Table instruments, Table strings, Table signs) {
-    ImmutableMap.Builder<String, Instrument> byId = ImmutableMap.builder();
-    for (Table.Row row : instruments.rows()) {
-      byId.put(row.text(0), instrument(row, strings));
-    }
-    this.byId = byId.buildOrThrow();
+  private Instruments(Table instruments, Table tunings, Table sizes, Table signs) {
+    ImmutableSet<String> ids = ids(instruments);
+    this.tunings = Multimaps.index(Tunings.all(tunings, ids), Tuning::instrument);
+    this.sizes = Multimaps.index(Sizes.all(sizes, ids), Size::instrument);
+    byId =
+        instruments.rows().stream()
+            .map(this::instrument)
+            .collect(ImmutableMap.toImmutableMap(Instrument::id, instrument -> instrument));
     words = signs(signs, "word");
     wordsAlone = signs(signs, "alone");
     sounds = signs(signs, "sound");
@@ -37,38 +49,62 @@ public final class Instruments {
 
   /** The instruments of the tables that come with the library. */
   public static Instruments standard() {
-    return new Instruments(
+    return of(
         Table.read("instruments.table", 9),
-        Table.read("strings.table", 4),
+        Table.read("tunings.table", Tunings.FIELDS),
+        Table.read("sizes.table", Sizes.FIELDS),
         Table.read("signs.table", 4));
   }
 
-  private static Instrument instrument(Table.Row row, Table strings) {
-    List<OpenString> open = new ArrayList<>();
-    for (Table.Row string : strings.rows()) {
-      if (string.text(0).equals(row.text(0))) {
-        try {
-          open.add(new OpenString(string.integer(1), Pitch.parse(string.text(2))));
-        } catch (IllegalArgumentException e) {
-          throw string.bad(e.getMessage());
-        }
+  /** The instruments of these tables. */
+  static Instruments of(Table instruments, Table tunings, Table sizes, Table signs) {
+    return new Instruments(instruments, tunings, sizes, signs);
+  }
+
+  private static ImmutableSet<String> ids(Table instruments) {
+    Set<String> ids = new LinkedHashSet<>();
+    for (Table.Row row : instruments.rows()) {
+      if (!ids.add(row.text(0))) {
+        throw row.bad("'" + row.text(0) + "' stands here a second time; keep one of them");
       }
+    }
+    return ImmutableSet.copyOf(ids);
+  }
+
+  private Instrument instrument(Table.Row row) {
+    String id = row.text(0);
+    Tuning tuning =
+        named(tunings.get(id), Tuning::name, Tuning.STANDARD)
+            .orElseThrow(() -> row.bad("'" + id + "' has no standard tuning in tunings.table"));
+    Size size =
+        named(sizes.get(id), Size::name, row.text(3))
+            .orElseThrow(
+                () -> row.bad("'" + id + "' has no size '" + row.text(3) + "' in sizes.table"));
+    if (!size.equals(new Size(id, size.name(), row.millimetres(4), row.millimetres(6)))) {
+      throw row.bad(
+          "string length and reach are others than in sizes.table for the size '%s' of '%s'"
+              .formatted(size.name(), id));
     }
     try {
       return new Instrument(
-          row.text(0),
+          id,
           row.text(1),
           HandKind.valueOf(row.text(2).toUpperCase(Locale.ROOT)),
-          "standard",
-          row.text(3),
-          ImmutableList.copyOf(open),
-          row.millimetres(4),
+          tuning.name(),
+          size.name(),
+          tuning.strings(),
+          size.stringLength(),
           row.millimetres(5),
-          row.millimetres(6),
+          size.reach(),
           row.integer(7));
     } catch (IllegalArgumentException e) {
       throw row.bad(e.getMessage());
     }
+  }
+
+  private static <T> Optional<T> named(
+      ImmutableList<T> all, Function<T, String> name, String wanted) {
+    return all.stream().filter(one -> name.apply(one).equals(wanted)).findFirst();
   }
 
   private ImmutableMap<String, String> signs(Table table, String kind) {
@@ -77,17 +113,83 @@ public final class Instruments {
       if (!row.text(0).equals(kind)) {
         continue;
       }
-      if (!byId.containsKey(row.text(2))) {
-        throw row.bad("no instrument '" + row.text(2) + "' in instruments.table");
-      }
+      row.refuseUnknown(2, ids());
       signs.put(row.text(1), row.text(2));
     }
     return signs.buildKeepingLast();
   }
 
+  /** The ids of the instruments, in the order of {@link #all()}. */
+  ImmutableSet<String> ids() {
+    return byId.keySet();
+  }
+
   /** Every instrument, violin first. */
   public ImmutableList<Instrument> all() {
     return byId.values().asList();
+  }
+
+  /** The tunings that the tables have for an instrument, the standard one first. */
+  public ImmutableList<Tuning> tunings(Instrument instrument) {
+    return tunings.get(instrument.id());
+  }
+
+  /** The sizes that the tables have of an instrument, the largest first. */
+  public ImmutableList<Size> sizes(Instrument instrument) {
+    return sizes.get(instrument.id());
+  }
+
+  /**
+   * The tuning of that name for an instrument. Case does not matter.
+   *
+   * @throws IllegalArgumentException if the tables know none such; the message lists those they
+   *     know
+   */
+  public Tuning tuning(Instrument instrument, String name) {
+    String wanted = name.strip();
+    return named(tunings(instrument), Tuning::name, wanted.toLowerCase(Locale.ROOT))
+        .orElseThrow(() -> noTuning(instrument, wanted));
+  }
+
+  private IllegalArgumentException noTuning(Instrument instrument, String wanted) {
+    String known = tunings(instrument).stream().map(Tuning::name).collect(Collectors.joining(", "));
+    String others =
+        tunings.values().stream()
+            .filter(tuning -> tuning.name().equals(wanted.toLowerCase(Locale.ROOT)))
+            .map(tuning -> "the " + byId.get(tuning.instrument()).spoken())
+            .collect(Collectors.joining(" and "));
+    return new IllegalArgumentException(
+        others.isEmpty()
+            ? "no tuning '%s' for the %s; known are %s"
+                .formatted(wanted, instrument.spoken(), known)
+            : "the tuning '%s' is for %s, not for the %s, whose tunings are %s"
+                .formatted(wanted, others, instrument.spoken(), known));
+  }
+
+  /**
+   * The size of that name, or with a string of that length in millimetres, such as {@code 610mm},
+   * of 0.5 to 1.5 times the string of the instrument given. The reach for a length lies in
+   * proportion between the sizes next to it; below the smallest size it goes with the string, and
+   * above the largest it stays.
+   *
+   * @throws IllegalArgumentException if the tables know no such size, listing those they know, or
+   *     if the length is out of bounds
+   */
+  public Size size(Instrument instrument, String name) {
+    String wanted = name.strip();
+    return named(sizes(instrument), Size::name, wanted)
+        .or(() -> Sizes.ofLength(instrument, wanted, sizes(instrument)))
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "no size '%s' of the %s; known are %s, or a string length such as %.0fmm"
+                        .formatted(
+                            wanted,
+                            instrument.spoken(),
+                            sizes(instrument).stream()
+                                .map(Size::name)
+                                .collect(Collectors.joining(", ")),
+                            instrument.stringLength())));
   }
 
   /**

@@ -2,6 +2,7 @@ package fingering.tables;
 
 import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -43,6 +44,14 @@ record Table(String name, ImmutableList<Row> rows) {
         // told below, with the other values that are no length
       }
       throw bad("'" + text(field) + "' is not a length in millimetres");
+    }
+
+    /** Refuses the row where the field names none of the instruments. */
+    void refuseUnknown(int field, ImmutableSet<String> instruments) {
+      if (!instruments.contains(text(field))) {
+        throw bad(
+            "no instrument '" + text(field) + "'; known are " + String.join(", ", instruments));
+      }
     }
 
     BadTableException bad(String complaint) {

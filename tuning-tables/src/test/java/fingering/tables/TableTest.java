@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class TableTest {
@@ -57,9 +58,14 @@ class TableTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"instruments.table", "strings.table", "signs.table", "positions.table"})
-  void everyFactNamesItsSource(String name) {
-    int fields = name.equals("instruments.table") ? 6 : 4;
+  @CsvSource({
+    "instruments.table, 9",
+    "tunings.table, 6",
+    "sizes.table, 5",
+    "signs.table, 4",
+    "positions.table, 5"
+  })
+  void everyFactNamesItsSource(String name, int fields) {
     assertThat(Table.read(name, fields).rows())
         .isNotEmpty()
         .allSatisfy(row -> assertThat(row.text(fields - 1)).isNotBlank());

@@ -14,6 +14,9 @@ final class FingerRules {
   /** Narrowest easy distance in semitones between fingers that lie 1, 2 and 3 apart. */
   private static final int[] NARROWEST = {0, 1, 2, 4};
 
+  /** Tenths of a held note that is lost. */
+  private static final int LET_GO = 10;
+
   private FingerRules() {}
 
   static ImmutableList<CostRule> all() {
@@ -45,8 +48,8 @@ final class FingerRules {
         new NamedTransitionRule(
             "held-note",
             "Held note let go",
-            "A note that should sound on cannot keep its string and finger.",
-            "note",
+            "A note that should sound on loses its string, or another finger has to take it over.",
+            "tenth of a note",
             FingerRules::letGo),
         new NamedTransitionRule(
             "repeated-note",
@@ -123,17 +126,25 @@ final class FingerRules {
     }
     ImmutableList<Note> left = passing.before().sounding();
     ImmutableList<Note> reached = passing.now().sounding();
-    long notes = 0;
+    long tenths = 0;
     for (Note held : passing.now().held()) {
       int was = left.indexOf(held);
       int is = reached.indexOf(held);
       if (was >= before.placements().size() || is >= now.placements().size()) {
-        notes++; // no hand can hold it, so that the grip leaves it out
-      } else if (was >= 0 && !sameStop(before.placements().get(was), now.placements().get(is))) {
-        notes++;
+        tenths += LET_GO; // no hand can hold it, so that the grip leaves it out
+      } else if (was >= 0) {
+        tenths += changed(before.placements().get(was), now.placements().get(is));
       }
     }
-    return notes;
+    return tenths;
+  }
+
+  /** A finger that takes over on the same string keeps the note sounding; that is an art, too. */
+  private static int changed(Placement was, Placement is) {
+    if (was.string() != is.string()) {
+      return LET_GO;
+    }
+    return was.finger() == is.finger() ? 0 : 1;
   }
 
   private static boolean sameStop(Placement a, Placement b) {

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class HeldNoteTest {
 
   @Test
-  void aHeldNoteIsLetGoWhereItWouldChangeItsStringOrFinger() {
+  void anotherFingerOnAHeldNoteTakesItOver() {
     TransitionRule rule =
         Rules.all().stream()
             .filter(r -> r.id().equals("held-note"))

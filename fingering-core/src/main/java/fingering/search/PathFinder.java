@@ -1,10 +1,11 @@
 package fingering.search;
 
+import com.google.common.collect.ImmutableList;
 import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Finds the best path through the layers that satisfies a requirement, exactly, by dynamic
+ * Finds the best paths through the layers that satisfy a requirement, exactly, by dynamic
  * programming over grips and states of the requirement. Time is linear in moments.
  *
  * <p>Best is first the least penalty, then the least cost. Among equals the path whose last grip
@@ -14,6 +15,9 @@ import java.util.OptionalInt;
 public final class PathFinder {
   /** How many moments before the present one the search keeps. */
   public static final int MEMORY = 1;
+
+  /** The most paths that can be asked for. */
+  public static final int MOST = 100;
 
   private PathFinder() {}
 
@@ -28,6 +32,29 @@ public final class PathFinder {
     ForwardPass pass = ForwardPass.of(layers, requirement, false);
     OptionalInt end = pass.end();
     return end.isPresent() ? Optional.of(pass.path(end.getAsInt())) : Optional.empty();
+  }
+
+  /**
+   * The best paths that differ in {@link Appearance} somewhere, best first; fewer where there are
+   * fewer, none where no path satisfies the requirement. The first is the best path. Of the paths
+   * that look alike the best stands for all. Among equals the one that shares the longest ending
+   * with a path before it comes first.
+   *
+   * <p>Every path is exact in its place. Each further path takes at most twice the time of the
+   * best, as a rule far less. Takes 12 bytes for each grip and state: under 200 MB for 20,000
+   * moments of 40 grips and 18 states, a stay of 8 notes.
+   *
+   * @param k how many, 1 to {@value #MOST}
+   * @throws IllegalArgumentException if a rule looks further back than the search keeps, or k is
+   *     out of range
+   */
+  public static ImmutableList<Path> best(Layers layers, Requirement requirement, int k) {
+    refuseLongLookBack(layers);
+    if (k < 1 || k > MOST) {
+      throw new IllegalArgumentException(
+          k + " best paths cannot be searched; ask for 1 to " + MOST);
+    }
+    return DistinctPaths.best(layers, requirement, k);
   }
 
   private static void refuseLongLookBack(Layers layers) {

@@ -123,6 +123,28 @@ public final class Planner {
         .map(path -> PlanAssembly.plan(brief, passage, scoring, path));
   }
 
+  /**
+   * The best plans of a brief that a player can tell apart, best first; fewer where there are
+   * fewer. The first is the best plan. Two plans differ where a note has another string or finger,
+   * or, stopped, another position; where the hand waits under an open string is no difference, and
+   * the best stands for all that are alike.
+   *
+   * @param k how many, 1 to {@value PathFinder#MOST}
+   * @throws InfeasibleBriefException if there is none
+   * @throws IllegalArgumentException if k is out of range
+   */
+  public ImmutableList<Plan> plans(Brief brief, int k) {
+    Layers layers = layers(brief);
+    ImmutableList<Plan> plans =
+        PathFinder.best(layers, brief.requirement(), k).stream()
+            .map(path -> PlanAssembly.plan(brief, passage, scoring, path))
+            .collect(ImmutableList.toImmutableList());
+    if (plans.isEmpty()) {
+      throw unmet(brief, layers);
+    }
+    return plans;
+  }
+
   private Layers layers(Brief brief) {
     ImmutableList.Builder<ImmutableList<Grip>> allowed = ImmutableList.builder();
     for (int m = 0; m < grips.size(); m++) {

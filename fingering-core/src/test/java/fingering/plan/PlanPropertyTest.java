@@ -15,6 +15,7 @@ import fingering.music.RandomMusic;
 import fingering.scoring.Charge;
 import fingering.scoring.Passing;
 import fingering.scoring.Scoring;
+import fingering.search.Appearance;
 import fingering.search.BruteForce;
 import fingering.search.Stays;
 import fingering.tables.Position;
@@ -163,5 +164,27 @@ class PlanPropertyTest {
     Brief brief = Brief.free("free");
     assertThat(Planner.of(passage, scoring).plan(brief))
         .isEqualTo(Planner.of(passage, Scoring.commonPractice()).plan(brief));
+  }
+
+  @Property(tries = 40)
+  void everyOneOfSeveralPlansAddsUpAndNoneIsCheaperThanTheOneBefore(
+      @ForAll int seed,
+      @ForAll @IntRange(min = 0, max = 3) int which,
+      @ForAll @IntRange(min = 1, max = 15) int notes) {
+    List<Plan> plans =
+        Planner.of(passage(seed, which, notes), scoring).plans(Brief.free("free"), 8);
+    assertThat(plans).extracting(Plan::total).isSorted();
+    assertThat(plans).allSatisfy(plan -> assertThat(walked(scoring, plan)).isEqualTo(plan.total()));
+  }
+
+  @Property(tries = 40)
+  void noTwoOfSeveralPlansHaveTheSameStringsFingersAndPositions(
+      @ForAll int seed,
+      @ForAll @IntRange(min = 0, max = 3) int which,
+      @ForAll @IntRange(min = 1, max = 15) int notes) {
+    Planner planner = Planner.of(passage(seed, which, notes), scoring);
+    assertThat(planner.plans(Brief.preferring("low", LOW), 8))
+        .extracting(plan -> plan.grips().stream().map(Appearance::of).toList())
+        .doesNotHaveDuplicates();
   }
 }

@@ -216,4 +216,53 @@ class PlannerTest {
     Brief low = Brief.preferring("low", LOW).showing(Stays.in(Position.THIRD, 3));
     assertThat(plan(passage, low).notesOutside()).isEqualTo(3);
   }
+
+  private static ImmutableList<Plan> plans(Passage passage, Brief brief, int k) {
+    return Planner.of(passage, Scoring.commonPractice()).plans(brief, k);
+  }
+
+  @Test
+  void theFirstOfSeveralPlansIsTheBestPlan() {
+    Passage passage = Music.viola().notes("C4/1 D4/1 E4/1 F4/1 G4/1 A4/1 B4/1 C5/1");
+    Brief brief = Brief.preferring("low", LOW).showing(Stays.in(Position.THIRD, 2));
+    assertThat(plans(passage, brief, 6)).hasSize(6).startsWith(plan(passage, brief));
+  }
+
+  // A major scale in 1st position, open string or fourth finger: common practice, no source
+  @Test
+  void theTwoBestScalesOfAMajorDifferInTheFourthFingerForTheOpenString() {
+    Passage scale = Music.violin().notes("A4/1 B4/1 C#5/1 D5/1 E5/1 F#5/1 G#5/1 A5/1 B5/1");
+    assertThat(plans(scale, Brief.free("free"), 2))
+        .extracting(PlannerTest::fingers)
+        .containsExactlyInAnyOrder("0 1 2 3 0 1 2 3 4", "0 1 2 3 4 1 2 3 4");
+  }
+
+  @Test
+  void thereAreNoMorePlansThanFingerings() {
+    assertThat(plans(Music.violin().notes("G3/1 D4/1"), Brief.within("1st", FIRST), 50))
+        .extracting(PlannerTest::fingers)
+        .containsExactlyInAnyOrder("0 0", "0 4");
+  }
+
+  @Test
+  void severalPlansOfABriefThatCannotBeMetAreRefusedByItsName() {
+    Passage passage = Music.violin().notes("B4/1 C5/1 D5/1");
+    Brief brief = Brief.free("third").showing(Stays.in(Position.THIRD, 4));
+    assertThatExceptionOfType(InfeasibleBriefException.class)
+        .isThrownBy(() -> plans(passage, brief, 3))
+        .withMessageContaining("'third'");
+  }
+
+  @Test
+  void printedFingeringsAreKeptInEveryOneOfThePlans() {
+    Passage passage = Music.viola().notes("A3/1 D4/1@4 E4/1 G4/1@1$2 A4/1@4$2 A4/1$2");
+    assertThat(plans(passage, Brief.free("printed").keepingPrinted(true), 8))
+        .hasSize(8)
+        .allSatisfy(
+            plan -> {
+              assertThat(plan.notes().get(1).finger()).isEqualTo("4");
+              assertThat(plan.notes().get(3).finger()).isEqualTo("1");
+              assertThat(strings(plan).subList(3, 6)).containsExactly(2, 2, 2);
+            });
+  }
 }

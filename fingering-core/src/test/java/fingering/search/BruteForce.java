@@ -6,36 +6,81 @@ import fingering.fingerboard.Placement;
 import fingering.scoring.Passing;
 import fingering.tables.Position;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** Walks every path through layers, one by one, and keeps the best. */
 public final class BruteForce {
+  /** Is told of every path: the index of its grip at each moment, and what it costs. */
+  private interface Visitor {
+    void meet(int[] path, long cost, long penalty);
+  }
+
   private final Layers layers;
-  private final Predicate<List<Grip>> wanted;
+  private final Visitor visitor;
   private final List<long[][]> edges = new ArrayList<>();
   private final int[] path;
-  private int[] best;
-  private long bestCost;
-  private long bestPenalty;
 
-  private BruteForce(Layers layers, Predicate<List<Grip>> wanted) {
+  private BruteForce(Layers layers, Visitor visitor) {
     this.layers = layers;
-    this.wanted = wanted;
+    this.visitor = visitor;
     path = new int[layers.moments().size()];
   }
 
   /** The least penalty, then the least cost, over all paths that show what is wanted. */
   public static Optional<Path> best(Layers layers, Predicate<List<Grip>> wanted) {
-    BruteForce search = new BruteForce(layers, wanted);
+    List<Path> best = new ArrayList<>();
+    visitAll(
+        layers,
+        (path, cost, penalty) -> {
+          if ((best.isEmpty() || better(cost, penalty, best.get(0)))
+              && wanted.test(gripsOf(layers, path))) {
+            best.clear();
+            best.add(new Path(gripsOf(layers, path), cost, penalty));
+          }
+        });
+    return best.stream().findFirst();
+  }
+
+  /** The best of each kind of path that shows what is wanted, best first. */
+  static List<Path> bestOfEachKind(
+      Layers layers, Function<Grip, String> kind, Predicate<List<Grip>> wanted) {
+    List<List<String>> kinds =
+        layers.grips().stream().map(grips -> grips.stream().map(kind).toList()).toList();
+    Map<List<String>, Path> best = new HashMap<>();
+    visitAll(
+        layers,
+        (path, cost, penalty) -> {
+          List<String> here = new ArrayList<>();
+          for (int m = 0; m < path.length; m++) {
+            here.add(kinds.get(m).get(path[m]));
+          }
+          Optional<Path> known = Optional.ofNullable(best.get(here));
+          if (known.map(k -> better(cost, penalty, k)).orElse(true)
+              && wanted.test(gripsOf(layers, path))) {
+            best.put(here, new Path(gripsOf(layers, path), cost, penalty));
+          }
+        });
+    return best.values().stream()
+        .sorted(Comparator.comparingLong(Path::penalty).thenComparingLong(Path::cost))
+        .toList();
+  }
+
+  private static boolean better(long cost, long penalty, Path than) {
+    return penalty < than.penalty() || (penalty == than.penalty() && cost < than.cost());
+  }
+
+  private static void visitAll(Layers layers, Visitor visitor) {
+    BruteForce search = new BruteForce(layers, visitor);
     search.measureEdges();
     // Backward from the last moment, so that of equals the one with the earlier last grip is met
     // first, then the one with the earlier last but one, and so on.
     search.walk(search.path.length - 1, 0, 0);
-    return search.best == null
-        ? Optional.empty()
-        : Optional.of(new Path(search.gripsOf(search.best), search.bestCost, search.bestPenalty));
   }
 
   private void measureEdges() {
@@ -55,13 +100,7 @@ public final class BruteForce {
 
   private void walk(int m, long cost, long penalty) {
     if (m < 0) {
-      boolean better =
-          best == null || penalty < bestPenalty || (penalty == bestPenalty && cost < bestCost);
-      if (better && wanted.test(gripsOf(path))) {
-        best = path.clone();
-        bestCost = cost;
-        bestPenalty = penalty;
-      }
+      visitor.meet(path, cost, penalty);
       return;
     }
     ImmutableList<Grip> here = layers.grips().get(m);
@@ -75,7 +114,7 @@ public final class BruteForce {
     }
   }
 
-  private ImmutableList<Grip> gripsOf(int[] indices) {
+  private static ImmutableList<Grip> gripsOf(Layers layers, int[] indices) {
     ImmutableList.Builder<Grip> grips = ImmutableList.builder();
     for (int m = 0; m < indices.length; m++) {
       grips.add(layers.grips().get(m).get(indices[m]));

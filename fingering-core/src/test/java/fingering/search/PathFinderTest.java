@@ -10,13 +10,9 @@ import fingering.music.Moment;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.scoring.NoteRule;
-import fingering.scoring.Passing;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
 import fingering.tables.Position;
-import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
-import org.jgrapht.graph.DefaultWeightedEdge;
-import org.jgrapht.graph.SimpleDirectedWeightedGraph;
 import org.junit.jupiter.api.Test;
 
 class PathFinderTest {
@@ -43,44 +39,13 @@ class PathFinderTest {
       "D4/1 D4/1 A4/1 A4/1 B4/1 B4/1 A4/2 G4/1 G4/1 F#4/1 F#4/1 E4/1 E4/1 D4/2 "
           + "A4/1 A4/1 G4/1 G4/1 F#4/1 F#4/1 E4/2 A4/1 A4/1 G4/1 G4/1 F#4/1 F#4/1 E4/2";
 
-  /** Costs are whole numbers far below 2^53, so that the doubles of JGraphT hold them exactly. */
-  private static long byDijkstra(Layers layers) {
-    var graph =
-        new SimpleDirectedWeightedGraph<String, DefaultWeightedEdge>(DefaultWeightedEdge.class);
-    graph.addVertex("source");
-    graph.addVertex("sink");
-    int last = layers.moments().size() - 1;
-    for (int m = 0; m <= last; m++) {
-      ImmutableList<Grip> now = layers.grips().get(m);
-      for (int j = 0; j < now.size(); j++) {
-        graph.addVertex(m + "/" + j);
-        long own = layers.scoring().cost(layers.moments().get(m), now.get(j));
-        if (m == 0) {
-          graph.setEdgeWeight(graph.addEdge("source", "0/" + j), (double) own);
-        } else {
-          Passing passing = Passing.between(layers.moments().get(m - 1), layers.moments().get(m));
-          ImmutableList<Grip> before = layers.grips().get(m - 1);
-          for (int i = 0; i < before.size(); i++) {
-            long way = layers.scoring().cost(passing, before.get(i), now.get(j));
-            String from = (m - 1) + "/" + i;
-            graph.setEdgeWeight(graph.addEdge(from, m + "/" + j), (double) (own + way));
-          }
-        }
-        if (m == last) {
-          graph.setEdgeWeight(graph.addEdge(m + "/" + j, "sink"), 0);
-        }
-      }
-    }
-    return (long) new DijkstraShortestPath<>(graph).getPathWeight("source", "sink");
-  }
-
   @Test
   void aWholeEtudeOfBrokenChordsCostsWhatDijkstraFinds() {
     Passage passage = Music.viola().tempo("quarter=66").notes(BACH);
     assertThat(passage.moments()).hasSize(96);
     Layers layers = Thinned.all(passage);
     Path path = PathFinder.best(layers, Requirement.NONE).orElseThrow();
-    assertThat(path.cost()).isEqualTo(byDijkstra(layers)).isPositive();
+    assertThat(path.cost()).isEqualTo(LayerGraph.of(layers).cheapest()).isPositive();
     assertThat(path.grips()).hasSize(96);
   }
 
@@ -89,7 +54,7 @@ class PathFinderTest {
     for (String instrument : ImmutableList.of("violin", "viola", "cello")) {
       Layers layers = Thinned.all(Music.on(instrument).tempo("quarter=100").notes(FOLK_TUNE));
       Path path = PathFinder.best(layers, Requirement.NONE).orElseThrow();
-      assertThat(path.cost()).as(instrument).isEqualTo(byDijkstra(layers));
+      assertThat(path.cost()).as(instrument).isEqualTo(LayerGraph.of(layers).cheapest());
     }
   }
 

@@ -1,0 +1,38 @@
+package fingering.search;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.primitives.ImmutableIntArray;
+import fingering.fingerboard.Grip;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The grips of a layer, grouped by what a player sees of them.
+ *
+ * @param groupOf the group of each grip, from 0
+ * @param groups the indices of the grips in each group, ascending
+ */
+record Lookalikes(ImmutableIntArray groupOf, ImmutableList<ImmutableIntArray> groups) {
+
+  /** Groups the grips of a layer. */
+  static Lookalikes among(ImmutableList<Grip> grips) {
+    Map<Appearance, Integer> numbers = new HashMap<>();
+    List<ImmutableIntArray.Builder> groups = new ArrayList<>();
+    ImmutableIntArray.Builder groupOf = ImmutableIntArray.builder(grips.size());
+    for (int j = 0; j < grips.size(); j++) {
+      int number = numbers.computeIfAbsent(Appearance.of(grips.get(j)), look -> groups.size());
+      if (number == groups.size()) {
+        groups.add(ImmutableIntArray.builder());
+      }
+      groups.get(number).add(j);
+      groupOf.add(number);
+    }
+    return new Lookalikes(
+        groupOf.build(),
+        groups.stream()
+            .map(ImmutableIntArray.Builder::build)
+            .collect(ImmutableList.toImmutableList()));
+  }
+}

@@ -1,0 +1,93 @@
+package fingering.search;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.music.Moment;
+import fingering.scoring.Passing;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jgrapht.Graph;
+import org.jgrapht.GraphPath;
+import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
+import org.jgrapht.alg.shortestpath.YenShortestPathIterator;
+import org.jgrapht.graph.DefaultWeightedEdge;
+import org.jgrapht.graph.SimpleDirectedWeightedGraph;
+
+/**
+ * Layers as a graph of JGraphT: a vertex for each grip of each moment, {@code moment/grip}, between
+ * a source and a sink. Costs are whole numbers far below 2^53, so that its doubles hold them
+ * exactly.
+ */
+final class LayerGraph {
+  private final Layers layers;
+  private final Graph<String, DefaultWeightedEdge> graph =
+      new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
+
+  private LayerGraph(Layers layers) {
+    this.layers = layers;
+  }
+
+  static LayerGraph of(Layers layers) {
+    LayerGraph made = new LayerGraph(layers);
+    made.graph.addVertex("source");
+    made.graph.addVertex("sink");
+    int last = layers.moments().size() - 1;
+    for (int m = 0; m <= last; m++) {
+      for (int j = 0; j < layers.grips().get(m).size(); j++) {
+        made.graph.addVertex(m + "/" + j);
+        made.join(m, j);
+        if (m == last) {
+          made.edge(m + "/" + j, "sink", 0);
+        }
+      }
+    }
+    return made;
+  }
+
+  /** Joins a grip to those before it. */
+  private void join(int m, int j) {
+    Moment moment = layers.moments().get(m);
+    Grip grip = layers.grips().get(m).get(j);
+    long own = layers.scoring().cost(moment, grip);
+    if (m == 0) {
+      edge("source", "0/" + j, own);
+      return;
+    }
+    Passing passing = Passing.between(layers.moments().get(m - 1), moment);
+    ImmutableList<Grip> before = layers.grips().get(m - 1);
+    for (int i = 0; i < before.size(); i++) {
+      long way = layers.scoring().cost(passing, before.get(i), grip);
+      edge((m - 1) + "/" + i, m + "/" + j, own + way);
+    }
+  }
+
+  private void edge(String from, String to, long cost) {
+    graph.setEdgeWeight(graph.addEdge(from, to), (double) cost);
+  }
+
+  /** What the cheapest path costs. */
+  long cheapest() {
+    return (long) new DijkstraShortestPath<>(graph).getPathWeight("source", "sink");
+  }
+
+  /**
+   * The paths without a loop, cheapest first, one by one. By Yen's algorithm, since Eppstein's in
+   * JGraphT 1.5.2 leaves out some paths of such graphs.
+   */
+  YenShortestPathIterator<String, DefaultWeightedEdge> paths() {
+    return new YenShortestPathIterator<>(graph, "source", "sink");
+  }
+
+  /** What a player sees of a path. */
+  List<String> seen(GraphPath<String, DefaultWeightedEdge> path) {
+    List<String> inner = path.getVertexList().subList(1, path.getLength());
+    return IntStream.range(0, inner.size())
+        .mapToObj(m -> layers.grips().get(m).get(grip(inner.get(m))))
+        .map(Seen::of)
+        .toList();
+  }
+
+  private static int grip(String vertex) {
+    return Integer.parseInt(vertex.substring(vertex.indexOf('/') + 1));
+  }
+}

@@ -170,7 +170,8 @@ final class PlansAsJsonTest {
         .filteredOn(note -> !note.get("outside").asBoolean())
         .extracting(note -> note.get("position").asText())
         .isSubsetOf("half", "1");
-    assertThat(compared.get("remarks").toString()).contains("'1st position' cannot reach 1 note");
+    assertThat(compared.get("remarks").toString())
+        .contains("'1st position' leaves its positions for 1 note");
   }
 
   @Test

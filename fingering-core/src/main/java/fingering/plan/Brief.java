@@ -10,7 +10,8 @@ import fingering.tables.Position;
  * @param name what to call the plan
  * @param positions the positions allowed; empty for all
  * @param strict whether a note outside the allowed positions makes the plan impossible; otherwise
- *     as few notes as can be, and as low as can be, lie above them
+ *     notes that cannot be reached in them, and those close by, may lie outside, and of all others
+ *     as few as can be
  * @param requirement what the plan must show
  * @param keepPrinted whether fingerings and strings printed in the part are kept
  */

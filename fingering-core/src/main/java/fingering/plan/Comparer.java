@@ -134,12 +134,10 @@ public final class Comparer {
       remarks.add(
           "'"
               + plan.name()
-              + "' cannot reach "
+              + "' leaves its positions for "
               + outside
               + (outside == 1 ? " note" : " notes")
-              + " in its positions; "
-              + (outside == 1 ? "it is" : "they are")
-              + " taken as low as can be and marked !.");
+              + ", marked !: what they cannot reach, and what lies close by.");
     }
   }
 

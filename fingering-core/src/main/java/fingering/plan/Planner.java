@@ -13,20 +13,21 @@ import fingering.music.Passage;
 import fingering.scoring.Scoring;
 import fingering.search.Layers;
 import fingering.search.PathFinder;
+import fingering.search.Penalty;
 import fingering.search.Requirement;
 import fingering.tables.Instrument;
-import fingering.tables.Position;
 import fingering.tables.Tuning;
+import java.util.BitSet;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Makes plans for one passage. Not safe for use by many threads at once. */
 public final class Planner {
-  /** More than any one note's height counts, in halves of a position. */
-  private static final long HIGHER = 64;
+  /** Around a note that cannot be reached the hand may stay up so long, in microseconds. */
+  private static final long NEARBY = 1_000_000;
 
-  /** The sum of all penalties stays below this, so that the search can carry it. */
-  private static final long MOST = 1L << 32;
+  /** A rest this long lets the hand come back in any case, in microseconds. */
+  private static final long BREATH = 500_000;
 
   private final Passage passage;
   private final Scoring scoring;
@@ -161,8 +162,7 @@ public final class Planner {
       }
       allowed.add(left);
     }
-    return new Layers(
-        passage.moments(), allowed.build(), scoring, grip -> penalty(brief, grip, outside()));
+    return new Layers(passage.moments(), allowed.build(), scoring, penalty(brief));
   }
 
   /** Whether every stopped note of the grip, and its hand, are where the brief wants them. */
@@ -178,25 +178,48 @@ public final class Planner {
     return true;
   }
 
-  /** What a note outside offends, whatever its height: more than all heights together. */
-  private long outside() {
-    long moments = grips.size();
-    return Math.min(HIGHER * moments, MOST / (moments * passage.instrument().strings().size()));
+  /**
+   * Counts the stopped notes outside the preferred positions, but for those that cannot be reached
+   * inside and those close by: who has to go up stays there for the gesture.
+   */
+  private Penalty penalty(Brief brief) {
+    if (brief.strict()) {
+      return Penalty.NONE;
+    }
+    BitSet excused = excused(brief);
+    return (moment, grip) -> excused.get(moment) ? 0 : outside(brief, grip);
   }
 
-  /** Counts the stopped notes outside the preferred positions, and adds how high they lie. */
-  private static long penalty(Brief brief, Grip grip, long outside) {
-    if (brief.strict()) {
-      return 0;
-    }
-    long penalty = 0;
+  private static long outside(Brief brief, Grip grip) {
+    long outside = 0;
     for (Placement placement : grip.placements()) {
-      Position position = placement.frame().position();
-      if (!placement.open() && !brief.allows(position)) {
-        penalty += outside + position.halves();
+      outside += !placement.open() && !brief.allows(placement.frame().position()) ? 1 : 0;
+    }
+    return outside;
+  }
+
+  /** The moments that cannot be reached in the preferred positions, and those close by. */
+  private BitSet excused(Brief brief) {
+    BitSet excused = new BitSet();
+    for (int m = 0; m < grips.size(); m++) {
+      if (grips.get(m).stream().allMatch(grip -> outside(brief, grip) > 0)) {
+        excused.set(m);
+        for (int next = m + 1; next < grips.size() && joined(m, next, next); next++) {
+          excused.set(next);
+        }
+        for (int before = m - 1; before >= 0 && joined(before, m, before + 1); before--) {
+          excused.set(before);
+        }
       }
     }
-    return penalty;
+    return excused;
+  }
+
+  /** Whether two moments belong to one gesture, as far as time and the rest before a third tell. */
+  private boolean joined(int from, int to, int restBefore) {
+    ImmutableList<Moment> moments = passage.moments();
+    return moments.get(to).startMicros() - moments.get(from).startMicros() <= NEARBY
+        && moments.get(restBefore).restMicros() < BREATH;
   }
 
   /** The grips that agree with what is printed; all of them where none does. */

@@ -139,7 +139,7 @@ final class DistinctPaths {
     long[] onward = new long[states];
     for (int g = 0; g < group.length(); g++) {
       Grip next = layers.grips().get(m + 1).get(group.get(g));
-      long own = ForwardPass.nodeCost(layers, after, next);
+      long own = ForwardPass.nodeCost(layers, m + 1, next);
       for (int s = 0; s < states; s++) {
         long sum = rest[g * states + requirement.next(s, next)];
         onward[s] = sum == NONE ? NONE : sum + own;

@@ -80,7 +80,7 @@ final class ForwardPass {
             }
           }
         }
-        long own = nodeCost(layers, moment, grip);
+        long own = nodeCost(layers, m, grip);
         for (int s = 0; s < states; s++) {
           if (next[j * states + s] != NONE) {
             next[j * states + s] += own;
@@ -100,16 +100,15 @@ final class ForwardPass {
     long[] reached = new long[grips.size() * states];
     Arrays.fill(reached, NONE);
     for (int j = 0; j < grips.size(); j++) {
-      reached[j * states + requirement.next(0, grips.get(j))] =
-          nodeCost(layers, layers.moments().get(0), grips.get(j));
+      reached[j * states + requirement.next(0, grips.get(j))] = nodeCost(layers, 0, grips.get(j));
     }
     return reached;
   }
 
   /** Cost and penalty of a grip by itself, as one sum. */
-  static long nodeCost(Layers layers, Moment moment, Grip grip) {
-    return layers.scoring().cost(moment, grip)
-        + (layers.penalty().applyAsLong(grip) << PENALTY_BITS);
+  static long nodeCost(Layers layers, int m, Grip grip) {
+    return layers.scoring().cost(layers.moments().get(m), grip)
+        + (layers.penalty().of(m, grip) << PENALTY_BITS);
   }
 
   /** Whether none of so many sums is that of something reached. */

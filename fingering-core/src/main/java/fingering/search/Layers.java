@@ -4,7 +4,6 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.scoring.Scoring;
-import java.util.function.ToLongFunction;
 
 /**
  * The layered graph of a passage: a layer a moment, a node a grip, an edge the way from one grip to
@@ -20,7 +19,7 @@ public record Layers(
     ImmutableList<Moment> moments,
     ImmutableList<ImmutableList<Grip>> grips,
     Scoring scoring,
-    ToLongFunction<Grip> penalty) {
+    Penalty penalty) {
 
   public Layers {
     if (moments.size() != grips.size() || moments.isEmpty()) {

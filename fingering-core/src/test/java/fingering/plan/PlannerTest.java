@@ -73,7 +73,7 @@ class PlannerTest {
 
   @Test
   void aNoteThatLeavesFirstPositionIsNamedWithItsMeasure() {
-    Passage passage = Music.viola().notes("A4/1 B4/1 C5/1 D5/1 E5/1 C6/1 E5/2");
+    Passage passage = Music.viola().tempo("quarter=40").notes("A4/1 B4/1 C5/1 D5/1 E5/1 C6/1 E5/2");
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(() -> plan(passage, Brief.within("low", LOW)))
         .withMessageContaining("C6")
@@ -98,30 +98,22 @@ class PlannerTest {
 
   @Test
   void theNotesThatLeaveFirstPositionAreMarkedAndTheOthersStay() {
-    Passage passage = Music.viola().notes("A4/1 B4/1 C5/1 D5/1 E5/1 C6/1 E5/2");
+    Passage passage = Music.viola().tempo("quarter=40").notes("A4/1 B4/1 C5/1 D5/1 E5/1 C6/1 E5/2");
     Plan plan = plan(passage, Brief.preferring("low", LOW));
     assertThat(plan.notesOutside()).isEqualTo(1);
     assertThat(plan.notes().stream().map(PlannedNote::outside).toList())
         .containsExactly(false, false, false, false, false, true, false);
   }
 
+  // common practice, no source: who goes up for one note of a quick run stays there for its
+  // neighbours, but not beyond a breath
   @Test
-  void aNoteOutsideIsTakenAsLowAsItCanBe() {
-    Plan plan = plan(Music.viola().notes("C6/1"), Brief.preferring("low", LOW));
-    Plan free = plan(Music.viola().notes("C6/1"), Brief.free("free"));
-    Position taken = plan.highestPosition().orElseThrow();
-    assertThat(taken).isLessThanOrEqualTo(free.highestPosition().orElseThrow());
-    assertThatExceptionOfType(InfeasibleBriefException.class)
-        .isThrownBy(() -> plan(Music.viola().notes("C6/1"), Brief.within("lower", below(taken))));
-  }
-
-  private static ImmutableSet<Position> below(Position position) {
-    ImmutableSet.Builder<Position> below = ImmutableSet.builder();
-    below.add(Position.HALF);
-    for (int n = 1; Position.of(n).compareTo(position) < 0; n++) {
-      below.add(Position.of(n));
-    }
-    return below.build();
+  void notesBesideOneThatCannotBeReachedMayBePlayedUpThere() {
+    Passage leaps = Music.viola().notes("A4/1 A4/1 C5/.25 A5/.25 C5/.25 A5/.25 r/1 A4/1 C5/1");
+    Plan plan = plan(leaps, Brief.preferring("low", LOW));
+    assertThat(plan.notes().stream().map(PlannedNote::outside).toList())
+        .containsExactly(false, false, true, true, true, true, false, false);
+    assertThat(plan.shifts()).isLessThanOrEqualTo(2);
   }
 
   @Test

@@ -110,7 +110,7 @@ public final class BruteForce {
       walk(
           m - 1,
           cost + way + layers.scoring().cost(layers.moments().get(m), here.get(j)),
-          penalty + layers.penalty().applyAsLong(here.get(j)));
+          penalty + layers.penalty().of(m, here.get(j)));
     }
   }
 

@@ -112,7 +112,7 @@ class PathFinderTest {
     Scoring scoring =
         Scoring.of(ImmutableList.of(new ThreeNotes()), Weights.parse("w", "three-notes = 1"));
     Layers all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
-    Layers layers = new Layers(all.moments(), all.grips(), scoring, Thinned.NO_PENALTY);
+    Layers layers = new Layers(all.moments(), all.grips(), scoring, Penalty.NONE);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> PathFinder.best(layers, Requirement.NONE))
         .withMessageContaining("looks back 2 moments")
@@ -150,10 +150,9 @@ class PathFinderTest {
     Scoring scoring = all.scoring();
     assertThatIllegalArgumentException()
         .isThrownBy(
-            () ->
-                new Layers(all.moments(), all.grips().subList(0, 1), scoring, Thinned.NO_PENALTY));
+            () -> new Layers(all.moments(), all.grips().subList(0, 1), scoring, Penalty.NONE));
     assertThatIllegalArgumentException()
         .isThrownBy(
-            () -> new Layers(ImmutableList.of(), ImmutableList.of(), scoring, Thinned.NO_PENALTY));
+            () -> new Layers(ImmutableList.of(), ImmutableList.of(), scoring, Penalty.NONE));
   }
 }

@@ -37,6 +37,10 @@ final class Thinned {
       }
       grips.add(ImmutableList.copyOf(some));
     }
-    return new Layers(passage.moments(), grips.build(), Scoring.commonPractice(), penalty);
+    return new Layers(
+        passage.moments(),
+        grips.build(),
+        Scoring.commonPractice(),
+        (moment, grip) -> penalty.applyAsLong(grip));
   }
 }

@@ -26,4 +26,9 @@ public record Marks(
   public static final Marks NONE =
       new Marks(
           Optional.empty(), false, Optional.empty(), false, Optional.empty(), OptionalInt.empty());
+
+  /** The same marks at a note that the left hand plucks. */
+  public Marks withLeftPlucked() {
+    return new Marks(trill, accent, harmonic, true, finger, string);
+  }
 }

@@ -16,6 +16,7 @@ import org.audiveris.proxymusic.Fingering;
 import org.audiveris.proxymusic.Notations;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.Ornaments;
+import org.audiveris.proxymusic.OtherPlacementText;
 import org.audiveris.proxymusic.Slur;
 import org.audiveris.proxymusic.StartStop;
 import org.audiveris.proxymusic.StartStopContinue;
@@ -44,12 +45,17 @@ final class PrintedMarks {
   private static final ImmutableSet<String> ACCENTS = ImmutableSet.of("accent", "strong-accent");
   private static final ImmutableSet<String> FINGERS = ImmutableSet.of("0", "1", "2", "3", "4", "T");
 
+  /** SMuFL's glyph. */
+  private static final String LEFT_PIZZICATO = "pluckedLeftHandPizzicato";
+
   private static final Range<BigInteger> STRINGS =
       Range.closed(BigInteger.ONE, BigInteger.valueOf(8));
 
   private boolean trill;
   private boolean accent;
   private boolean harmonic;
+  private boolean leftPlucked;
+  private Optional<Boolean> plucked;
   private Optional<String> finger = Optional.empty();
   private OptionalInt string = OptionalInt.empty();
   private boolean tieStop;
@@ -58,6 +64,7 @@ final class PrintedMarks {
   private final ImmutableList.Builder<Integer> slurStarts = ImmutableList.builder();
 
   PrintedMarks(Note note) {
+    plucked = Optional.ofNullable(note.getPizzicato()).map(said -> said == YesNo.YES);
     for (Tie tie : note.getTie()) {
       tieStart |= tie.getType() == StartStop.START;
       tieStop |= tie.getType() == StartStop.STOP;
@@ -69,15 +76,20 @@ final class PrintedMarks {
 
   /** The marks. */
   Marks marks() {
-    return trill || accent || harmonic || finger.isPresent() || string.isPresent()
+    return trill || accent || harmonic || leftPlucked || finger.isPresent() || string.isPresent()
         ? new Marks(
             Optional.empty(),
             accent,
             harmonic ? Optional.of(fingering.music.Harmonic.NATURAL) : Optional.empty(),
-            false,
+            leftPlucked,
             finger,
             string)
         : Marks.NONE;
+  }
+
+  /** Whether the right hand plucks the string, where the note itself says so. */
+  Optional<Boolean> plucked() {
+    return plucked;
   }
 
   /** The ties and slurs. */
@@ -112,6 +124,14 @@ final class PrintedMarks {
   private void addTechnical(JAXBElement<?> element) {
     switch (element.getName().getLocalPart()) {
       case "harmonic" -> harmonic = true;
+      // The plus sign, whatever a wind player means by it.
+      case "stopped" -> leftPlucked = true;
+      case "snap-pizzicato" -> plucked = Optional.of(true);
+      case "other-technical" -> {
+        if (element.getValue() instanceof OtherPlacementText other) {
+          leftPlucked |= asksLeftHand(other);
+        }
+      }
       case "open-string" -> finger("0");
       case "thumb-position" -> finger("T");
       case "fingering" -> {
@@ -132,6 +152,11 @@ final class PrintedMarks {
       }
       default -> {}
     }
+  }
+
+  private static boolean asksLeftHand(OtherPlacementText technique) {
+    return LEFT_PIZZICATO.equals(technique.getSmufl())
+        || (technique.getValue() != null && PluckingMarks.asksLeftHand(technique.getValue()));
   }
 
   private void finger(String printed) {

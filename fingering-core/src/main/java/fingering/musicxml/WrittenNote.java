@@ -60,4 +60,30 @@ record WrittenNote(
   BigFraction end() {
     return start.add(length);
   }
+
+  /** The same note plucked by the left hand. */
+  WrittenNote leftPlucked() {
+    return with(marks.withLeftPlucked(), pizzicato);
+  }
+
+  /** The same note plucked by the right hand. */
+  WrittenNote plucked() {
+    return with(marks, Optional.of(true));
+  }
+
+  private WrittenNote with(Marks otherMarks, Optional<Boolean> otherPizzicato) {
+    return new WrittenNote(
+        address,
+        onset,
+        start,
+        length,
+        grace,
+        chord,
+        voice,
+        pitch,
+        transposition,
+        otherMarks,
+        lines,
+        otherPizzicato);
+  }
 }

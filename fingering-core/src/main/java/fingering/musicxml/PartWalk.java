@@ -44,6 +44,7 @@ final class PartWalk {
   private final List<WrittenNote> notes = new ArrayList<>();
   private final ImmutableList.Builder<TempoMark> tempi = ImmutableList.builder();
   private final PluckingMarks pluckings = new PluckingMarks();
+  private final UpperNotes uppers = new UpperNotes();
   private boolean transposes;
   private boolean lowClef;
   private int microtones;
@@ -106,6 +107,7 @@ final class PartWalk {
       implicit.add(index);
     }
     measure.getNoteOrBackupOrForward().forEach(this::element);
+    uppers.endMeasure(notes);
     BigFraction length = reached.signum() > 0 ? reached : measureMeter.length();
     measures.add(
         new Measure(
@@ -295,6 +297,12 @@ final class PartWalk {
   private WrittenNote pitched(
       Note note, BigFraction onset, BigFraction length, boolean grace, boolean chord) {
     PrintedMarks printed = new PrintedMarks(note);
+    Pitch pitch = pitch(note.getPitch());
+    // A tie carries an accidental over the bar line to its own note only (common practice).
+    if (note.getAccidental() != null || !printed.lines().tieStop()) {
+      uppers.shows(pitch, onset);
+    }
+    printed.ornament().ifPresent(trill -> uppers.trill(notes.size(), trill, fifths));
     return new WrittenNote(
         new NoteAddress(part, measures.size(), noteIndex),
         onset,
@@ -303,8 +311,9 @@ final class PartWalk {
         grace,
         chord,
         voice,
-        pitch(note.getPitch()),
+        pitch,
         transposition,
+        Optional.empty(),
         printed.marks(),
         printed.lines(),
         printed.plucked());

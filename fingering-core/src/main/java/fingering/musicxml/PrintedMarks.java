@@ -3,14 +3,17 @@ package fingering.musicxml;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Range;
+import fingering.music.Harmonic;
 import fingering.music.Marks;
 import fingering.musicxml.WrittenNote.Lines;
 import jakarta.xml.bind.JAXBElement;
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.audiveris.proxymusic.AccidentalMark;
 import org.audiveris.proxymusic.Articulations;
 import org.audiveris.proxymusic.Fingering;
 import org.audiveris.proxymusic.Notations;
@@ -28,20 +31,6 @@ import org.audiveris.proxymusic.YesNo;
 
 /** Collects what is printed at one note besides pitch and length. */
 final class PrintedMarks {
-  private static final ImmutableSet<String> TRILLS =
-      ImmutableSet.of(
-          "trill-mark",
-          "mordent",
-          "inverted-mordent",
-          "turn",
-          "inverted-turn",
-          "delayed-turn",
-          "delayed-inverted-turn",
-          "vertical-turn",
-          "inverted-vertical-turn",
-          "haydn",
-          "shake",
-          "wavy-line");
   private static final ImmutableSet<String> ACCENTS = ImmutableSet.of("accent", "strong-accent");
   private static final ImmutableSet<String> FINGERS = ImmutableSet.of("0", "1", "2", "3", "4", "T");
 
@@ -51,7 +40,8 @@ final class PrintedMarks {
   private static final Range<BigInteger> STRINGS =
       Range.closed(BigInteger.ONE, BigInteger.valueOf(8));
 
-  private boolean trill;
+  private Optional<Ornament> ornament = Optional.empty();
+  private final List<AccidentalMark> accidentals = new ArrayList<>();
   private boolean accent;
   private boolean harmonic;
   private boolean leftPlucked;
@@ -74,17 +64,29 @@ final class PrintedMarks {
     }
   }
 
-  /** The marks. */
+  /** The marks, but for the pitch of a trill: that waits for the music around. */
   Marks marks() {
-    return trill || accent || harmonic || leftPlucked || finger.isPresent() || string.isPresent()
+    return accent || harmonic || leftPlucked || finger.isPresent() || string.isPresent()
         ? new Marks(
             Optional.empty(),
             accent,
-            harmonic ? Optional.of(fingering.music.Harmonic.NATURAL) : Optional.empty(),
+            harmonic ? Optional.of(Harmonic.NATURAL) : Optional.empty(),
             leftPlucked,
             finger,
             string)
         : Marks.NONE;
+  }
+
+  /** The trill, or another ornament with an upper note. */
+  Optional<Ornament> ornament() {
+    return ornament.map(
+        printed -> {
+          Ornament altered = printed;
+          for (AccidentalMark mark : accidentals) {
+            altered = altered.with(mark);
+          }
+          return altered;
+        });
   }
 
   /** Whether the right hand plucks the string, where the note itself says so. */
@@ -109,7 +111,9 @@ final class PrintedMarks {
         slurStops.add(slur.getNumber());
       }
     } else if (notation instanceof Ornaments ornaments) {
-      trill |= anyNamed(ornaments.getTrillMarkOrTurnOrDelayedTurn(), TRILLS);
+      ornament = ornament.or(() -> Ornament.of(ornaments.getTrillMarkOrTurnOrDelayedTurn()));
+    } else if (notation instanceof AccidentalMark mark) {
+      accidentals.add(mark);
     } else if (notation instanceof Articulations articulations) {
       accent |= anyNamed(articulations.getAccentOrStrongAccentOrStaccato(), ACCENTS);
     } else if (notation instanceof Technical technical) {

@@ -8,7 +8,6 @@ import fingering.music.Place;
 import fingering.musicxml.PartTimeline.Slot;
 import fingering.musicxml.TieChains.Struck;
 import fingering.tables.Instrument;
-import fingering.tables.Pitch;
 import fingering.tables.Tuning;
 import java.util.ArrayList;
 import java.util.List;
@@ -121,11 +120,16 @@ public final class Score {
     PitchReading pitches = PitchReading.of(timeline, instrument);
     TempoMap clock = new TempoMap(tempi, measures, measures.get(range.first()), request.tempo());
     Predicate<WrittenNote> inVoice = note -> request.voice().map(note.voice()::equals).orElse(true);
+    Predicate<WrittenNote> wanted =
+        inVoice.and(note -> note.measure() >= range.first() && note.measure() <= range.last());
     ImmutableList<Struck> struck =
         TieChains.join(
             timeline.slots(),
-            inVoice.and(note -> note.measure() >= range.first() && note.measure() <= range.last()),
-            note -> sounding(note, pitches, info, measures));
+            slot ->
+                slot.notes().stream()
+                    .filter(wanted)
+                    .map(note -> asPrinted(note, pitches, info, measures))
+                    .collect(ImmutableList.toImmutableList()));
     if (struck.isEmpty()) {
       throw new ChoiceException(
           "%s has no note in measures %s to %s%s: choose other measures."
@@ -210,10 +214,10 @@ public final class Score {
     }
   }
 
-  private static Pitch sounding(
+  private static Played asPrinted(
       WrittenNote note, PitchReading pitches, PartInfo info, ImmutableList<Measure> measures) {
     try {
-      return pitches.sounding(note);
+      return pitches.asPrinted(note);
     } catch (IllegalArgumentException e) {
       Measure measure = measures.get(note.measure());
       BigFraction beat = note.onset().divide(BigFraction.of(4, measure.beatType()));

@@ -165,4 +165,19 @@ class LeftHandPizzicatoTest {
   void wordsForASnapHoldForTheirMomentOnly(String text) {
     assertThat(plucked(withWords(text))).containsExactly(false, true, false);
   }
+
+  @Test
+  void theMarksOfTwoVoicesThatMeetOnOneNoteAreJoined() {
+    Passage passage =
+        passage(
+            violin(
+                measure(
+                    "1",
+                    START,
+                    note("A4", 16).notation("<ornaments><trill-mark/></ornaments>"),
+                    backup(16),
+                    note("A4", 16).voice("2").technical("<stopped/>"))));
+    assertThat(left(passage)).containsExactly(true);
+    assertThat(passage.notes().get(0).marks().trill()).isPresent();
+  }
 }

@@ -32,9 +32,19 @@ public record Marks(
     return new Marks(upper, accent, harmonic, leftPlucked, finger, string);
   }
 
+  /** The same marks at a note that is a harmonic so. */
+  public Marks withHarmonic(Harmonic how) {
+    return new Marks(trill, accent, Optional.of(how), leftPlucked, finger, string);
+  }
+
   /** The same marks at a note that the left hand plucks. */
   public Marks withLeftPlucked() {
     return new Marks(trill, accent, harmonic, true, finger, string);
+  }
+
+  /** The same marks with that finger printed, or with none. */
+  public Marks withFinger(Optional<String> printed) {
+    return new Marks(trill, accent, harmonic, leftPlucked, printed, string);
   }
 
   /** These marks and those of another print of the note; where both say one thing, these count. */

@@ -152,7 +152,7 @@ final class MomentBuilder {
   private static void addUnlessTwice(List<Heard> begun, Heard added) {
     for (int i = 0; i < begun.size(); i++) {
       Heard other = begun.get(i);
-      if (other.note().midi() == added.note().midi() && !other.voice().equals(added.voice())) {
+      if (isSame(other.note(), added.note()) && !other.voice().equals(added.voice())) {
         boolean longer = Quarters.compare(added.end(), other.end()) > 0;
         Heard kept = longer ? added : other;
         Heard left = longer ? other : added;
@@ -161,6 +161,11 @@ final class MomentBuilder {
       }
     }
     begun.add(added);
+  }
+
+  // A harmonic and a stopped note of one sound are two things to the hand.
+  private static boolean isSame(Note one, Note other) {
+    return one.midi() == other.midi() && one.written().midi() == other.written().midi();
   }
 
   private static Heard withMarks(Heard heard, Marks marks) {

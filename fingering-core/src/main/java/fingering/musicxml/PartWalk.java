@@ -314,6 +314,7 @@ final class PartWalk {
         pitch,
         transposition,
         Optional.empty(),
+        HarmonicSign.of(note, printed.harmonic()),
         printed.marks(),
         printed.lines(),
         printed.plucked());

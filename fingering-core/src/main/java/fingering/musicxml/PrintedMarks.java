@@ -3,7 +3,6 @@ package fingering.musicxml;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Range;
-import fingering.music.Harmonic;
 import fingering.music.Marks;
 import fingering.musicxml.WrittenNote.Lines;
 import jakarta.xml.bind.JAXBElement;
@@ -16,6 +15,7 @@ import java.util.OptionalInt;
 import org.audiveris.proxymusic.AccidentalMark;
 import org.audiveris.proxymusic.Articulations;
 import org.audiveris.proxymusic.Fingering;
+import org.audiveris.proxymusic.Harmonic;
 import org.audiveris.proxymusic.Notations;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.Ornaments;
@@ -43,7 +43,7 @@ final class PrintedMarks {
   private Optional<Ornament> ornament = Optional.empty();
   private final List<AccidentalMark> accidentals = new ArrayList<>();
   private boolean accent;
-  private boolean harmonic;
+  private Optional<Harmonic> harmonic = Optional.empty();
   private boolean leftPlucked;
   private Optional<Boolean> plucked;
   private Optional<String> finger = Optional.empty();
@@ -64,16 +64,10 @@ final class PrintedMarks {
     }
   }
 
-  /** The marks, but for the pitch of a trill: that waits for the music around. */
+  /** The marks, but for the pitches of trills and harmonics: those wait for the music around. */
   Marks marks() {
-    return accent || harmonic || leftPlucked || finger.isPresent() || string.isPresent()
-        ? new Marks(
-            Optional.empty(),
-            accent,
-            harmonic ? Optional.of(Harmonic.NATURAL) : Optional.empty(),
-            leftPlucked,
-            finger,
-            string)
+    return accent || leftPlucked || finger.isPresent() || string.isPresent()
+        ? new Marks(Optional.empty(), accent, Optional.empty(), leftPlucked, finger, string)
         : Marks.NONE;
   }
 
@@ -87,6 +81,11 @@ final class PrintedMarks {
           }
           return altered;
         });
+  }
+
+  /** The sign of a harmonic. */
+  Optional<Harmonic> harmonic() {
+    return harmonic;
   }
 
   /** Whether the right hand plucks the string, where the note itself says so. */
@@ -127,7 +126,11 @@ final class PrintedMarks {
 
   private void addTechnical(JAXBElement<?> element) {
     switch (element.getName().getLocalPart()) {
-      case "harmonic" -> harmonic = true;
+      case "harmonic" -> {
+        if (harmonic.isEmpty() && element.getValue() instanceof Harmonic sign) {
+          harmonic = Optional.of(sign);
+        }
+      }
       // The plus sign, whatever a wind player means by it.
       case "stopped" -> leftPlucked = true;
       case "snap-pizzicato" -> plucked = Optional.of(true);

@@ -122,14 +122,12 @@ public final class Score {
     Predicate<WrittenNote> inVoice = note -> request.voice().map(note.voice()::equals).orElse(true);
     Predicate<WrittenNote> wanted =
         inVoice.and(note -> note.measure() >= range.first() && note.measure() <= range.last());
+    HarmonicReading harmonics =
+        new HarmonicReading(instrument, note -> asPrinted(note, pitches, info, measures));
     ImmutableList<Struck> struck =
         TieChains.join(
             timeline.slots(),
-            slot ->
-                slot.notes().stream()
-                    .filter(wanted)
-                    .map(note -> asPrinted(note, pitches, info, measures))
-                    .collect(ImmutableList.toImmutableList()));
+            slot -> harmonics.read(slot.notes().stream().filter(wanted).toList()));
     if (struck.isEmpty()) {
       throw new ChoiceException(
           "%s has no note in measures %s to %s%s: choose other measures."
@@ -150,6 +148,7 @@ public final class Score {
     addTuning(remarks, instrument);
     range.remark().ifPresent(remarks::add);
     pitches.remark().ifPresent(remarks::add);
+    HarmonicReading.remark(struck).ifPresent(remarks::add);
     clock.remark().ifPresent(remarks::add);
     addLeftOut(remarks, timeline);
     return new Passage(

@@ -87,6 +87,7 @@ final class TieChains {
     if (note.grace()) {
       return Optional.of(new Chain(played));
     }
+    // A harmonic need not be printed as one again where it is only held on.
     int midi = played.printed().midi();
     Optional<Chain> before =
         played.tieStop() ? takeOpen(new Key(midi, note.start()), note.voice()) : Optional.empty();

@@ -20,6 +20,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param pitch the pitch in the file, to the nearest semitone
  * @param transposition the transposition in effect, empty where the part names none
  * @param upper the upper note of its trill, in the file's pitch
+ * @param sign what it says of a harmonic
  * @param marks what else is printed at it
  * @param lines the ties and slurs that end and begin at it
  * @param pizzicato whether it is plucked, where the note itself says so
@@ -35,6 +36,7 @@ record WrittenNote(
     Pitch pitch,
     Optional<Transposition> transposition,
     Optional<Pitch> upper,
+    HarmonicSign sign,
     Marks marks,
     Lines lines,
     Optional<Boolean> pizzicato) {
@@ -91,6 +93,7 @@ record WrittenNote(
         pitch,
         transposition,
         otherUpper,
+        sign,
         otherMarks,
         lines,
         otherPizzicato);

@@ -26,4 +26,35 @@ public record Marks(
   public static final Marks NONE =
       new Marks(
           Optional.empty(), false, Optional.empty(), false, Optional.empty(), OptionalInt.empty());
+
+  /** The same marks with that upper note of a trill, or with none. */
+  public Marks withTrill(Optional<Pitch> upper) {
+    return new Marks(upper, accent, harmonic, leftPlucked, finger, string);
+  }
+
+  /** The same marks at a note that is a harmonic so. */
+  public Marks withHarmonic(Harmonic how) {
+    return new Marks(trill, accent, Optional.of(how), leftPlucked, finger, string);
+  }
+
+  /** The same marks at a note that the left hand plucks. */
+  public Marks withLeftPlucked() {
+    return new Marks(trill, accent, harmonic, true, finger, string);
+  }
+
+  /** The same marks with that finger printed, or with none. */
+  public Marks withFinger(Optional<String> printed) {
+    return new Marks(trill, accent, harmonic, leftPlucked, printed, string);
+  }
+
+  /** These marks and those of another print of the note; where both say one thing, these count. */
+  public Marks and(Marks other) {
+    return new Marks(
+        trill.or(other::trill),
+        accent || other.accent,
+        harmonic.or(other::harmonic),
+        leftPlucked || other.leftPlucked,
+        finger.or(other::finger),
+        string.isPresent() ? string : other.string);
+  }
 }

@@ -73,7 +73,7 @@ final class MomentBuilder {
     Struck last = together.get(together.size() - 1);
     BigFraction start = last.start();
     sounding.removeIf(heard -> Quarters.compare(heard.end(), start) <= 0);
-    Place place = place(last.chains().get(0).first());
+    Place place = place(last.chains().get(0).first().note());
     long micros = clock.micros(start);
     long length = last.grace() ? Long.MAX_VALUE : clock.micros(longest(last)) - micros;
     int graces = last.grace() ? together.size() : together.size() - 1;
@@ -131,17 +131,18 @@ final class MomentBuilder {
   }
 
   private static Heard heard(Chain chain, boolean grace, Place place) {
-    WrittenNote first = chain.first();
+    Played played = chain.first();
+    WrittenNote first = played.note();
     BigFraction length = grace ? BigFraction.ZERO : chain.end().subtract(first.start());
     return new Heard(
         new Note(
             first.address(),
             place,
             first.pitch(),
-            chain.sounding(),
+            played.sounding(),
             first.start(),
             length,
-            first.marks()),
+            played.marks()),
         first.voice(),
         chain.end());
   }
@@ -151,25 +152,20 @@ final class MomentBuilder {
   private static void addUnlessTwice(List<Heard> begun, Heard added) {
     for (int i = 0; i < begun.size(); i++) {
       Heard other = begun.get(i);
-      if (other.note().midi() == added.note().midi() && !other.voice().equals(added.voice())) {
+      if (isSame(other.note(), added.note()) && !other.voice().equals(added.voice())) {
         boolean longer = Quarters.compare(added.end(), other.end()) > 0;
         Heard kept = longer ? added : other;
         Heard left = longer ? other : added;
-        begun.set(i, withMarks(kept, merged(kept.note().marks(), left.note().marks())));
+        begun.set(i, withMarks(kept, kept.note().marks().and(left.note().marks())));
         return;
       }
     }
     begun.add(added);
   }
 
-  private static Marks merged(Marks kept, Marks left) {
-    return new Marks(
-        kept.trill().or(left::trill),
-        kept.accent() || left.accent(),
-        kept.harmonic().or(left::harmonic),
-        kept.leftPlucked() || left.leftPlucked(),
-        kept.finger().or(left::finger),
-        kept.string().isPresent() ? kept.string() : left.string());
+  // A harmonic and a stopped note of one sound are two things to the hand.
+  private static boolean isSame(Note one, Note other) {
+    return one.midi() == other.midi() && one.written().midi() == other.written().midi();
   }
 
   private static Heard withMarks(Heard heard, Marks marks) {
@@ -201,7 +197,7 @@ final class MomentBuilder {
       nextPlucking++;
     }
     return struck.chains().stream()
-        .flatMap(chain -> chain.first().pizzicato().stream())
+        .flatMap(chain -> chain.first().note().pizzicato().stream())
         .findFirst()
         .orElse(plucked);
   }

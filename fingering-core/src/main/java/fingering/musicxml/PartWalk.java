@@ -5,17 +5,14 @@ import com.google.common.collect.ImmutableSet;
 import fingering.music.Measure;
 import fingering.music.NoteAddress;
 import fingering.music.Place;
-import fingering.musicxml.PartTimeline.Plucking;
 import fingering.tables.Letter;
 import fingering.tables.Pitch;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -46,7 +43,8 @@ final class PartWalk {
   private final ImmutableSet.Builder<Integer> implicit = ImmutableSet.builder();
   private final List<WrittenNote> notes = new ArrayList<>();
   private final ImmutableList.Builder<TempoMark> tempi = ImmutableList.builder();
-  private final List<Plucking> pluckings = new ArrayList<>();
+  private final PluckingMarks pluckings = new PluckingMarks();
+  private final UpperNotes uppers = new UpperNotes();
   private boolean transposes;
   private boolean lowClef;
   private int microtones;
@@ -82,13 +80,13 @@ final class PartWalk {
   static PartTimeline walk(ScorePartwise.Part part, int index, String name) {
     PartWalk walk = new PartWalk(index, name);
     part.getMeasure().forEach(walk::measure);
-    walk.pluckings.sort(Comparator.comparing(Plucking::start, Quarters.ORDER));
+    walk.pluckings.mark(walk.notes);
     return new PartTimeline(
         ImmutableList.copyOf(walk.measures),
         walk.implicit.build(),
         PartTimeline.slots(walk.notes),
         walk.tempi.build(),
-        ImmutableList.copyOf(walk.pluckings),
+        walk.pluckings.changes(),
         walk.transposes,
         walk.lowClef,
         walk.microtones,
@@ -109,6 +107,7 @@ final class PartWalk {
       implicit.add(index);
     }
     measure.getNoteOrBackupOrForward().forEach(this::element);
+    uppers.endMeasure(notes);
     BigFraction length = reached.signum() > 0 ? reached : measureMeter.length();
     measures.add(
         new Measure(
@@ -136,7 +135,7 @@ final class PartWalk {
     } else if (element instanceof Direction direction) {
       direction(direction);
     } else if (element instanceof Sound sound) {
-      sound(sound, cursor);
+      sound(sound, cursor, true);
     }
   }
 
@@ -225,6 +224,7 @@ final class PartWalk {
 
   private void direction(Direction direction) {
     BigFraction at = offset(direction.getOffset(), false);
+    List<String> words = new ArrayList<>();
     for (DirectionType type : direction.getDirectionType()) {
       for (FormattedTextId mark : type.getRehearsal()) {
         if (rehearsal.isEmpty() && mark.getValue() != null) {
@@ -237,27 +237,23 @@ final class PartWalk {
       }
       for (Object word : type.getWordsOrSymbol()) {
         if (word instanceof FormattedTextId text && text.getValue() != null) {
-          words(text.getValue().strip().toLowerCase(Locale.ROOT), at);
+          words.add(text.getValue());
         }
       }
     }
+    String forVoice = direction.getVoice() == null ? "" : direction.getVoice().strip();
+    boolean once = pluckings.words(words, measureStart.add(at), forVoice);
     if (direction.getSound() != null) {
-      sound(direction.getSound(), at);
+      sound(direction.getSound(), at, !once);
     }
   }
 
-  private void words(String words, BigFraction at) {
-    if (words.startsWith("pizz") || words.startsWith("arco")) {
-      pluckings.add(new Plucking(measureStart.add(at), words.startsWith("pizz")));
-    }
-  }
-
-  private void sound(Sound sound, BigFraction place) {
+  private void sound(Sound sound, BigFraction place, boolean plucks) {
     BigFraction at = sound.getOffset() == null ? place : offset(sound.getOffset(), true);
     TempoMark.of(sound)
         .ifPresent(tempo -> tempi.add(new TempoMark(measures.size(), at, tempo, true)));
-    if (sound.getPizzicato() != null) {
-      pluckings.add(new Plucking(measureStart.add(at), sound.getPizzicato() == YesNo.YES));
+    if (plucks && sound.getPizzicato() != null) {
+      pluckings.sound(sound.getPizzicato() == YesNo.YES, measureStart.add(at));
     }
   }
 
@@ -301,6 +297,12 @@ final class PartWalk {
   private WrittenNote pitched(
       Note note, BigFraction onset, BigFraction length, boolean grace, boolean chord) {
     PrintedMarks printed = new PrintedMarks(note);
+    Pitch pitch = pitch(note.getPitch());
+    // A tie carries an accidental over the bar line to its own note only (common practice).
+    if (note.getAccidental() != null || !printed.lines().tieStop()) {
+      uppers.shows(pitch, onset);
+    }
+    printed.ornament().ifPresent(trill -> uppers.trill(notes.size(), trill, fifths));
     return new WrittenNote(
         new NoteAddress(part, measures.size(), noteIndex),
         onset,
@@ -309,11 +311,13 @@ final class PartWalk {
         grace,
         chord,
         voice,
-        pitch(note.getPitch()),
+        pitch,
         transposition,
+        Optional.empty(),
+        HarmonicSign.of(note, printed.harmonic()),
         printed.marks(),
         printed.lines(),
-        Optional.ofNullable(note.getPizzicato()).map(plucked -> plucked == YesNo.YES));
+        printed.plucked());
   }
 
   private Pitch pitch(org.audiveris.proxymusic.Pitch pitch) {

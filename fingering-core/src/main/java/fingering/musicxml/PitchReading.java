@@ -60,14 +60,27 @@ final class PitchReading {
   }
 
   /**
-   * The pitch at which a note sounds.
+   * A note at the pitch at which it sounds as printed.
    *
    * @throws IllegalArgumentException if no pitch is that high or low
    */
-  Pitch sounding(WrittenNote note) {
+  Played asPrinted(WrittenNote note) {
+    Pitch pitch = sounding(note.pitch(), note);
+    return Played.asPrinted(note, pitch, note.upper().flatMap(upper -> upper(upper, note, pitch)));
+  }
+
+  private Pitch sounding(Pitch written, WrittenNote note) {
     if (note.transposition().isPresent()) {
-      return note.transposition().get().apply(note.pitch());
+      return note.transposition().get().apply(written);
     }
-    return octaves == 0 ? note.pitch() : note.pitch().plusOctaves(octaves);
+    return octaves == 0 ? written : written.plusOctaves(octaves);
+  }
+
+  private Optional<Pitch> upper(Pitch written, WrittenNote note, Pitch pitch) {
+    try {
+      return Optional.of(sounding(written, note));
+    } catch (IllegalArgumentException e) {
+      return Ornament.above(pitch, 2);
+    }
   }
 }

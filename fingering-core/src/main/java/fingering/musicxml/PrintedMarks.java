@@ -7,15 +7,19 @@ import fingering.music.Marks;
 import fingering.musicxml.WrittenNote.Lines;
 import jakarta.xml.bind.JAXBElement;
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.audiveris.proxymusic.AccidentalMark;
 import org.audiveris.proxymusic.Articulations;
 import org.audiveris.proxymusic.Fingering;
+import org.audiveris.proxymusic.Harmonic;
 import org.audiveris.proxymusic.Notations;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.Ornaments;
+import org.audiveris.proxymusic.OtherPlacementText;
 import org.audiveris.proxymusic.Slur;
 import org.audiveris.proxymusic.StartStop;
 import org.audiveris.proxymusic.StartStopContinue;
@@ -27,29 +31,21 @@ import org.audiveris.proxymusic.YesNo;
 
 /** Collects what is printed at one note besides pitch and length. */
 final class PrintedMarks {
-  private static final ImmutableSet<String> TRILLS =
-      ImmutableSet.of(
-          "trill-mark",
-          "mordent",
-          "inverted-mordent",
-          "turn",
-          "inverted-turn",
-          "delayed-turn",
-          "delayed-inverted-turn",
-          "vertical-turn",
-          "inverted-vertical-turn",
-          "haydn",
-          "shake",
-          "wavy-line");
   private static final ImmutableSet<String> ACCENTS = ImmutableSet.of("accent", "strong-accent");
   private static final ImmutableSet<String> FINGERS = ImmutableSet.of("0", "1", "2", "3", "4", "T");
+
+  /** SMuFL's glyph. */
+  private static final String LEFT_PIZZICATO = "pluckedLeftHandPizzicato";
 
   private static final Range<BigInteger> STRINGS =
       Range.closed(BigInteger.ONE, BigInteger.valueOf(8));
 
-  private boolean trill;
+  private Optional<Ornament> ornament = Optional.empty();
+  private final List<AccidentalMark> accidentals = new ArrayList<>();
   private boolean accent;
-  private boolean harmonic;
+  private Optional<Harmonic> harmonic = Optional.empty();
+  private boolean leftPlucked;
+  private Optional<Boolean> plucked;
   private Optional<String> finger = Optional.empty();
   private OptionalInt string = OptionalInt.empty();
   private boolean tieStop;
@@ -58,6 +54,7 @@ final class PrintedMarks {
   private final ImmutableList.Builder<Integer> slurStarts = ImmutableList.builder();
 
   PrintedMarks(Note note) {
+    plucked = Optional.ofNullable(note.getPizzicato()).map(said -> said == YesNo.YES);
     for (Tie tie : note.getTie()) {
       tieStart |= tie.getType() == StartStop.START;
       tieStop |= tie.getType() == StartStop.STOP;
@@ -67,17 +64,33 @@ final class PrintedMarks {
     }
   }
 
-  /** The marks. */
+  /** The marks, but for the pitches of trills and harmonics: those wait for the music around. */
   Marks marks() {
-    return trill || accent || harmonic || finger.isPresent() || string.isPresent()
-        ? new Marks(
-            Optional.empty(),
-            accent,
-            harmonic ? Optional.of(fingering.music.Harmonic.NATURAL) : Optional.empty(),
-            false,
-            finger,
-            string)
+    return accent || leftPlucked || finger.isPresent() || string.isPresent()
+        ? new Marks(Optional.empty(), accent, Optional.empty(), leftPlucked, finger, string)
         : Marks.NONE;
+  }
+
+  /** The trill, or another ornament with an upper note. */
+  Optional<Ornament> ornament() {
+    return ornament.map(
+        printed -> {
+          Ornament altered = printed;
+          for (AccidentalMark mark : accidentals) {
+            altered = altered.with(mark);
+          }
+          return altered;
+        });
+  }
+
+  /** The sign of a harmonic. */
+  Optional<Harmonic> harmonic() {
+    return harmonic;
+  }
+
+  /** Whether the right hand plucks the string, where the note itself says so. */
+  Optional<Boolean> plucked() {
+    return plucked;
   }
 
   /** The ties and slurs. */
@@ -97,7 +110,9 @@ final class PrintedMarks {
         slurStops.add(slur.getNumber());
       }
     } else if (notation instanceof Ornaments ornaments) {
-      trill |= anyNamed(ornaments.getTrillMarkOrTurnOrDelayedTurn(), TRILLS);
+      ornament = ornament.or(() -> Ornament.of(ornaments.getTrillMarkOrTurnOrDelayedTurn()));
+    } else if (notation instanceof AccidentalMark mark) {
+      accidentals.add(mark);
     } else if (notation instanceof Articulations articulations) {
       accent |= anyNamed(articulations.getAccentOrStrongAccentOrStaccato(), ACCENTS);
     } else if (notation instanceof Technical technical) {
@@ -111,7 +126,19 @@ final class PrintedMarks {
 
   private void addTechnical(JAXBElement<?> element) {
     switch (element.getName().getLocalPart()) {
-      case "harmonic" -> harmonic = true;
+      case "harmonic" -> {
+        if (harmonic.isEmpty() && element.getValue() instanceof Harmonic sign) {
+          harmonic = Optional.of(sign);
+        }
+      }
+      // The plus sign, whatever a wind player means by it.
+      case "stopped" -> leftPlucked = true;
+      case "snap-pizzicato" -> plucked = Optional.of(true);
+      case "other-technical" -> {
+        if (element.getValue() instanceof OtherPlacementText other) {
+          leftPlucked |= asksLeftHand(other);
+        }
+      }
       case "open-string" -> finger("0");
       case "thumb-position" -> finger("T");
       case "fingering" -> {
@@ -132,6 +159,11 @@ final class PrintedMarks {
       }
       default -> {}
     }
+  }
+
+  private static boolean asksLeftHand(OtherPlacementText technique) {
+    return LEFT_PIZZICATO.equals(technique.getSmufl())
+        || (technique.getValue() != null && PluckingMarks.asksLeftHand(technique.getValue()));
   }
 
   private void finger(String printed) {

@@ -8,7 +8,6 @@ import fingering.music.Place;
 import fingering.musicxml.PartTimeline.Slot;
 import fingering.musicxml.TieChains.Struck;
 import fingering.tables.Instrument;
-import fingering.tables.Pitch;
 import fingering.tables.Tuning;
 import java.util.ArrayList;
 import java.util.List;
@@ -121,11 +120,14 @@ public final class Score {
     PitchReading pitches = PitchReading.of(timeline, instrument);
     TempoMap clock = new TempoMap(tempi, measures, measures.get(range.first()), request.tempo());
     Predicate<WrittenNote> inVoice = note -> request.voice().map(note.voice()::equals).orElse(true);
+    Predicate<WrittenNote> wanted =
+        inVoice.and(note -> note.measure() >= range.first() && note.measure() <= range.last());
+    HarmonicReading harmonics =
+        new HarmonicReading(instrument, note -> asPrinted(note, pitches, info, measures));
     ImmutableList<Struck> struck =
         TieChains.join(
             timeline.slots(),
-            inVoice.and(note -> note.measure() >= range.first() && note.measure() <= range.last()),
-            note -> sounding(note, pitches, info, measures));
+            slot -> harmonics.read(slot.notes().stream().filter(wanted).toList()));
     if (struck.isEmpty()) {
       throw new ChoiceException(
           "%s has no note in measures %s to %s%s: choose other measures."
@@ -146,6 +148,7 @@ public final class Score {
     addTuning(remarks, instrument);
     range.remark().ifPresent(remarks::add);
     pitches.remark().ifPresent(remarks::add);
+    HarmonicReading.remark(struck).ifPresent(remarks::add);
     clock.remark().ifPresent(remarks::add);
     addLeftOut(remarks, timeline);
     return new Passage(
@@ -210,10 +213,10 @@ public final class Score {
     }
   }
 
-  private static Pitch sounding(
+  private static Played asPrinted(
       WrittenNote note, PitchReading pitches, PartInfo info, ImmutableList<Measure> measures) {
     try {
-      return pitches.sounding(note);
+      return pitches.asPrinted(note);
     } catch (IllegalArgumentException e) {
       Measure measure = measures.get(note.measure());
       BigFraction beat = note.onset().divide(BigFraction.of(4, measure.beatType()));

@@ -2,14 +2,12 @@ package fingering.musicxml;
 
 import com.google.common.collect.ImmutableList;
 import fingering.musicxml.PartTimeline.Slot;
-import fingering.tables.Pitch;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Joins tied notes to one. */
@@ -17,26 +15,19 @@ final class TieChains {
 
   /** A note with all that is tied to it. */
   static final class Chain {
-    private final WrittenNote first;
-    private final Pitch sounding;
+    private final Played first;
     private String voice;
     private BigFraction end;
 
-    private Chain(WrittenNote first, Pitch sounding) {
+    private Chain(Played first) {
       this.first = first;
-      this.sounding = sounding;
-      voice = first.voice();
-      end = first.end();
+      voice = first.note().voice();
+      end = first.note().end();
     }
 
     /** The note that is struck. */
-    WrittenNote first() {
+    Played first() {
       return first;
-    }
-
-    /** Its sounding pitch. */
-    Pitch sounding() {
-      return sounding;
     }
 
     /** Where the last note tied to it ends, in quarter notes from the start of the part. */
@@ -69,23 +60,18 @@ final class TieChains {
   /**
    * Joins the notes of a part.
    *
-   * @param wanted which notes to read; the others are left out, tied or not
-   * @param pitches gives the sounding pitch of a note
+   * @param reading gives the notes to read among those of a slot, in document order
    * @return the slots at which a note is struck, in order of time
    */
   static ImmutableList<Struck> join(
-      ImmutableList<Slot> slots,
-      Predicate<WrittenNote> wanted,
-      Function<WrittenNote, Pitch> pitches) {
+      ImmutableList<Slot> slots, Function<Slot, ImmutableList<Played>> reading) {
     TieChains ties = new TieChains();
     ImmutableList.Builder<Struck> all = ImmutableList.builder();
     for (int i = 0; i < slots.size(); i++) {
       Slot slot = slots.get(i);
       ImmutableList.Builder<Chain> struck = ImmutableList.builder();
-      for (WrittenNote note : slot.notes()) {
-        if (wanted.test(note)) {
-          ties.add(note, pitches.apply(note)).ifPresent(struck::add);
-        }
+      for (Played note : reading.apply(slot)) {
+        ties.add(note).ifPresent(struck::add);
       }
       ImmutableList<Chain> chains = struck.build();
       if (!chains.isEmpty()) {
@@ -96,19 +82,19 @@ final class TieChains {
   }
 
   /** Takes a note; the answer is empty if it only prolongs an earlier one. */
-  private Optional<Chain> add(WrittenNote note, Pitch sounding) {
+  private Optional<Chain> add(Played played) {
+    WrittenNote note = played.note();
     if (note.grace()) {
-      return Optional.of(new Chain(note, sounding));
+      return Optional.of(new Chain(played));
     }
+    // A harmonic need not be printed as one again where it is only held on.
+    int midi = played.printed().midi();
     Optional<Chain> before =
-        note.lines().tieStop()
-            ? takeOpen(new Key(sounding.midi(), note.start()), note.voice())
-            : Optional.empty();
-    Chain chain = before.orElseGet(() -> new Chain(note, sounding));
+        played.tieStop() ? takeOpen(new Key(midi, note.start()), note.voice()) : Optional.empty();
+    Chain chain = before.orElseGet(() -> new Chain(played));
     chain.extend(note);
-    if (note.lines().tieStart()) {
-      open.computeIfAbsent(new Key(sounding.midi(), chain.end), key -> new ArrayList<>(2))
-          .add(chain);
+    if (played.tieStart()) {
+      open.computeIfAbsent(new Key(midi, chain.end), key -> new ArrayList<>(2)).add(chain);
     }
     return before.isPresent() ? Optional.empty() : Optional.of(chain);
   }

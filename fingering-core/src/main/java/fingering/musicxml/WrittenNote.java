@@ -19,7 +19,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param voice the voice as numbered in the file
  * @param pitch the pitch in the file, to the nearest semitone
  * @param transposition the transposition in effect, empty where the part names none
- * @param marks what is printed at it
+ * @param upper the upper note of its trill, in the file's pitch
+ * @param sign what it says of a harmonic
+ * @param marks what else is printed at it
  * @param lines the ties and slurs that end and begin at it
  * @param pizzicato whether it is plucked, where the note itself says so
  */
@@ -33,6 +35,8 @@ record WrittenNote(
     String voice,
     Pitch pitch,
     Optional<Transposition> transposition,
+    Optional<Pitch> upper,
+    HarmonicSign sign,
     Marks marks,
     Lines lines,
     Optional<Boolean> pizzicato) {
@@ -59,5 +63,39 @@ record WrittenNote(
   /** Where it ends, in quarter notes from the start of the part. */
   BigFraction end() {
     return start.add(length);
+  }
+
+  /** The same note with that upper note of a trill, or with none. */
+  WrittenNote withUpper(Optional<Pitch> other) {
+    return with(other, marks, pizzicato);
+  }
+
+  /** The same note plucked by the left hand. */
+  WrittenNote leftPlucked() {
+    return with(upper, marks.withLeftPlucked(), pizzicato);
+  }
+
+  /** The same note plucked by the right hand. */
+  WrittenNote plucked() {
+    return with(upper, marks, Optional.of(true));
+  }
+
+  private WrittenNote with(
+      Optional<Pitch> otherUpper, Marks otherMarks, Optional<Boolean> otherPizzicato) {
+    return new WrittenNote(
+        address,
+        onset,
+        start,
+        length,
+        grace,
+        chord,
+        voice,
+        pitch,
+        transposition,
+        otherUpper,
+        sign,
+        otherMarks,
+        lines,
+        otherPizzicato);
   }
 }

@@ -10,9 +10,11 @@ import static fingering.musicxml.ScoreText.read;
 import static fingering.musicxml.ScoreText.violin;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fingering.music.Harmonic;
 import fingering.music.Marks;
 import fingering.music.Moment;
 import fingering.music.Passage;
+import fingering.tables.Pitch;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -139,11 +141,12 @@ class MarksAndSlursTest {
 
   @Test
   void trillsAccentsAndHarmonicsAreMarked() {
-    assertThat(marks("<ornaments><inverted-mordent/></ornaments>").trill()).isEmpty();
+    assertThat(marks("<ornaments><inverted-mordent/></ornaments>").trill())
+        .contains(Pitch.parse("B4"));
     assertThat(marks("<ornaments><tremolo>3</tremolo></ornaments>").trill()).isEmpty();
     assertThat(marks("<articulations><strong-accent/></articulations>").accent()).isTrue();
     assertThat(marks("<technical><harmonic><natural/></harmonic></technical>").harmonic())
-        .isPresent();
+        .contains(Harmonic.NATURAL);
     assertThat(marks("<articulations><staccato/></articulations>")).isEqualTo(Marks.NONE);
   }
 

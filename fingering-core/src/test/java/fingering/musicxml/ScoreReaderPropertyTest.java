@@ -44,9 +44,18 @@ class ScoreReaderPropertyTest {
       } else if (kind > 5) {
         main.slur(kind == 6 ? "start" : "stop", 1 + random.nextInt(2));
       }
+      int print = random.nextInt(10);
+      if (print == 0) {
+        main.diamond();
+      } else if (print == 1) {
+        main.notation("<ornaments><trill-mark/></ornaments>");
+      } else if (print == 2) {
+        main.technical("<harmonic><artificial/></harmonic>");
+      }
       elements.add(main);
       if (kind == 4) {
         elements.add(note("G3", length).chord().voice(number));
+        elements.add(note("C4", length).chord().diamond().voice(number));
       }
     }
     StringBuilder text = new StringBuilder();

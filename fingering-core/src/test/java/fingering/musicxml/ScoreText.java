@@ -21,6 +21,7 @@ final class ScoreText {
     private String duration;
     private String ties = "";
     private String voice = "<voice>1</voice>";
+    private String print = "";
     private String notations = "";
     private String attributes = "";
 
@@ -66,6 +67,24 @@ final class ScoreText {
       return this;
     }
 
+    /** Adds an element that stands between voice and notations: type, accidental, notehead. */
+    N print(String xml) {
+      print += xml;
+      return this;
+    }
+
+    N diamond() {
+      return print("<notehead filled=\"no\">diamond</notehead>");
+    }
+
+    N parenthesised() {
+      return print("<notehead parentheses=\"yes\">normal</notehead>");
+    }
+
+    N technical(String xml) {
+      return notation("<technical>" + xml + "</technical>");
+    }
+
     N with(String attribute) {
       attributes += " " + attribute;
       return this;
@@ -82,6 +101,7 @@ final class ScoreText {
           + duration
           + ties
           + voice
+          + print
           + printed
           + "</note>";
     }
@@ -104,6 +124,10 @@ final class ScoreText {
 
   static String backup(int duration) {
     return "<backup><duration>" + duration + "</duration></backup>";
+  }
+
+  static String words(String words) {
+    return direction("<words>" + words + "</words>");
   }
 
   static String direction(String type) {

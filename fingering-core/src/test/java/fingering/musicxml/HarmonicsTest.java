@@ -1,0 +1,408 @@
+package fingering.musicxml;
+
+import static fingering.musicxml.ScoreText.START;
+import static fingering.musicxml.ScoreText.backup;
+import static fingering.musicxml.ScoreText.measure;
+import static fingering.musicxml.ScoreText.note;
+import static fingering.musicxml.ScoreText.part;
+import static fingering.musicxml.ScoreText.passage;
+import static fingering.musicxml.ScoreText.rest;
+import static fingering.musicxml.ScoreText.score;
+import static fingering.musicxml.ScoreText.violin;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fingering.music.Harmonic;
+import fingering.music.Harmonic.Kind;
+import fingering.music.Marks;
+import fingering.music.Note;
+import fingering.music.NoteAddress;
+import fingering.music.Passage;
+import fingering.musicxml.ScoreText.N;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What harmonics sound. Elements: MusicXML 4.0, elements harmonic and notehead. Sounds: the
+ * harmonic series; a touched fourth sounds two octaves higher, and so on (S. Adler, The Study of
+ * Orchestration, from memory).
+ */
+class HarmonicsTest {
+
+  private static Passage passageOf(Object... notes) {
+    Object[] content = new Object[notes.length + 1];
+    content[0] = START;
+    System.arraycopy(notes, 0, content, 1, notes.length);
+    return passage(violin(measure("1", content)));
+  }
+
+  private static Note only(Object... notes) {
+    Passage passage = passageOf(notes);
+    assertThat(passage.notes()).hasSize(1);
+    return passage.notes().get(0);
+  }
+
+  private static String harmonic(String children) {
+    return "<harmonic>" + children + "</harmonic>";
+  }
+
+  private static N named(String pitch, String children) {
+    return note(pitch, 16).technical(harmonic(children));
+  }
+
+  /** Kind, stopped, touched, sound. */
+  private static List<String> told(Note note) {
+    Harmonic harmonic = note.marks().harmonic().orElseThrow();
+    return List.of(
+        harmonic.kind().name(),
+        harmonic.stopped().map(Object::toString).orElse("-"),
+        harmonic.touched().map(Object::toString).orElse("-"),
+        note.sounding().toString());
+  }
+
+  @Test
+  void aNoteWithACircleSoundsAsWritten() {
+    assertThat(told(only(named("E6", "")))).containsExactly("NATURAL", "-", "-", "E6");
+    assertThat(told(only(named("A5", "<natural/>")))).containsExactly("NATURAL", "-", "-", "A5");
+  }
+
+  @Test
+  void aCircleOverANoteThatNoOpenStringHasIsKept() {
+    assertThat(only(named("C#6", "")).marks().harmonic()).contains(Harmonic.NATURAL);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "B4, E5, B6",
+    "B4, F#5, F#6",
+    "B4, D#5, D#7",
+    "B4, D5, F#7",
+    "Bb3, Eb4, Bb5",
+    "F4, A4, A6",
+    "Eb5, Gb5, Bb7"
+  })
+  void aDiamondOverAStoppedNoteIsAnArtificialHarmonic(
+      String stopped, String touched, String sound) {
+    Note note = only(note(stopped, 16), note(touched, 16).chord().diamond());
+    assertThat(told(note)).containsExactly("ARTIFICIAL", stopped, touched, sound);
+    assertThat(note.written()).hasToString(stopped);
+    assertThat(note.address()).isEqualTo(new NoteAddress(0, 0, 0));
+  }
+
+  @Test
+  void theAddressIsThatOfTheStoppedNoteWhereTheDiamondStandsFirst() {
+    Note note = only(note("E5", 16).diamond(), note("B4", 16).chord());
+    assertThat(note.address()).isEqualTo(new NoteAddress(0, 0, 1));
+    assertThat(note.written()).hasToString("B4");
+  }
+
+  @Test
+  void theSignsNamesForThePitchesCountWithoutADiamond() {
+    Note note =
+        only(
+            named("C5", "<artificial/><base-pitch/>"),
+            named("F5", "<artificial/><touching-pitch/>").chord(),
+            named("C7", "<artificial/><sounding-pitch/>").chord());
+    assertThat(told(note)).containsExactly("ARTIFICIAL", "C5", "F5", "C7");
+  }
+
+  @Test
+  void theSoundInParenthesesIsPartOfTheHarmonic() {
+    Note note =
+        only(
+            note("B4", 16),
+            note("E5", 16).chord().diamond(),
+            note("B6", 16).chord().parenthesised());
+    assertThat(told(note)).containsExactly("ARTIFICIAL", "B4", "E5", "B6");
+  }
+
+  @Test
+  void theSoundInCueSizeIsPartOfTheHarmonic() {
+    Note note =
+        only(
+            note("B4", 16),
+            note("E5", 16).chord().diamond(),
+            note("B6", 16).chord().print("<type size=\"cue\">whole</type>"));
+    assertThat(note.sounding()).hasToString("B6");
+  }
+
+  @Test
+  void aSmallNoteThatIsNotTheSoundIsANote() {
+    Passage passage =
+        passageOf(
+            note("B4", 16),
+            note("E5", 16).chord().diamond(),
+            note("C6", 16).chord().parenthesised());
+    assertThat(passage.notes().stream().map(note -> note.sounding().toString()))
+        .containsExactly("C6", "B6");
+  }
+
+  @Test
+  void aDiamondOverAnOpenStringIsANaturalHarmonicOfIt() {
+    assertThat(told(only(note("D4", 16), note("G4", 16).chord().diamond())))
+        .containsExactly("NATURAL", "D4", "G4", "D6");
+    assertThat(told(only(note("A4", 16), note("E5", 16).chord().diamond())))
+        .containsExactly("NATURAL", "A4", "E5", "E6");
+  }
+
+  @Test
+  void anOpenPitchPrintedForALowerStringIsStopped() {
+    Note note =
+        only(note("D4", 16).technical("<string>4</string>"), note("G4", 16).chord().diamond());
+    assertThat(told(note)).containsExactly("ARTIFICIAL", "D4", "G4", "D6");
+  }
+
+  @Test
+  void signsMayNameAnyNode() {
+    Note open =
+        only(
+            named("D4", "<natural/><base-pitch/>"),
+            named("B4", "<natural/><touching-pitch/>").chord());
+    assertThat(told(open)).containsExactly("NATURAL", "D4", "B4", "F#6");
+    Note stopped =
+        only(
+            named("C5", "<artificial/><base-pitch/>"),
+            named("C6", "<artificial/><touching-pitch/>").chord());
+    assertThat(told(stopped)).containsExactly("ARTIFICIAL", "C5", "C6", "C6");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // Places on the violin: the fourth of each string, its fifth, its thirds, its sixth.
+    "C4, G3, G5",
+    "G4, D4, D6",
+    "D5, A4, A6",
+    "A5, E5, E7",
+    "A4, D4, A5",
+    "E5, A4, E6",
+    "B5, E5, B6",
+    "F#4, D4, F#6",
+    "B4, D4, F#6",
+    "F4, D4, A6"
+  })
+  void aDiamondAloneShowsANodeOfAnOpenString(String place, String open, String sound) {
+    Note note = only(note(place, 16).diamond());
+    assertThat(told(note)).containsExactly("NATURAL", open, place, sound);
+    assertThat(note.written()).hasToString(place);
+  }
+
+  @Test
+  void aPrintedStringDecidesWhereADiamondLies() {
+    assertThat(told(only(note("D5", 16).diamond().technical("<string>3</string>"))))
+        .containsExactly("NATURAL", "D4", "D5", "D5");
+    assertThat(told(only(note("D5", 16).diamond().technical("<string>4</string>"))))
+        .containsExactly("NATURAL", "G3", "D5", "D5");
+  }
+
+  @Test
+  void aSoundPrintedBesideADiamondDecidesItsString() {
+    Note note = only(note("B4", 16).diamond(), note("B5", 16).chord().parenthesised());
+    assertThat(told(note)).containsExactly("NATURAL", "G3", "B4", "B5");
+  }
+
+  @Test
+  void aDiamondAtNoNodeSoundsAsWrittenWithARemark() {
+    Passage passage = passageOf(note("G#4", 8).diamond(), note("G#4", 8).diamond());
+    assertThat(passage.notes().stream().map(note -> note.marks().harmonic()))
+        .containsOnly(Optional.of(Harmonic.NATURAL));
+    assertThat(passage.notes()).allMatch(note -> note.sounding().toString().equals("G#4"));
+    assertThat(passage.remarks())
+        .contains("2 diamonds lie at no node of a string; they are taken to sound as written");
+  }
+
+  @Test
+  void twoDiamondsAreADoubleStopOfNaturalHarmonics() {
+    Passage passage = passageOf(note("G4", 16).diamond(), note("D5", 16).chord().diamond());
+    assertThat(passage.notes().stream().map(note -> note.sounding().toString()))
+        .containsExactly("D6", "A6");
+  }
+
+  @Test
+  void twoStoppedNotesWithTwoDiamondsAreTwoArtificialHarmonics() {
+    Passage passage =
+        passageOf(
+            note("B4", 16),
+            note("F#5", 16).chord(),
+            note("E5", 16).chord().diamond(),
+            note("B5", 16).chord().diamond());
+    assertThat(passage.notes().stream().map(HarmonicsTest::told))
+        .containsExactly(
+            List.of("ARTIFICIAL", "B4", "E5", "B6"), List.of("ARTIFICIAL", "F#5", "B5", "F#7"));
+  }
+
+  @Test
+  void aDiamondCalledNaturalBesideAStoppedNoteIsADoubleStop() {
+    Passage passage =
+        passageOf(
+            note("B4", 16), note("E5", 16).chord().diamond().technical(harmonic("<natural/>")));
+    assertThat(passage.notes().stream().map(note -> note.sounding().toString()))
+        .containsExactly("B4", "E6");
+    assertThat(passage.notes().get(0).marks()).isEqualTo(Marks.NONE);
+  }
+
+  @Test
+  void aDiamondAtAnotherDistanceLeavesTheOtherNoteAlone() {
+    Passage passage = passageOf(note("Bb3", 16), note("G4", 16).chord().diamond());
+    assertThat(passage.notes().stream().map(note -> note.sounding().toString()))
+        .containsExactly("Bb3", "D6");
+  }
+
+  @Test
+  void aSoundInPrintIsBelievedWhereTheDiamondLiesAtNoNode() {
+    Note note =
+        only(
+            named("G#4", "<natural/><touching-pitch/>"),
+            named("F6", "<natural/><sounding-pitch/>").chord());
+    assertThat(told(note)).containsExactly("NATURAL", "-", "G#4", "F6");
+  }
+
+  @Test
+  void anArtificialHarmonicMayBeInCueSizeAsAWhole() {
+    String cue = "<type size=\"cue\">whole</type>";
+    Note note = only(note("B4", 16).print(cue), note("E5", 16).print(cue).chord().diamond());
+    assertThat(told(note)).containsExactly("ARTIFICIAL", "B4", "E5", "B6");
+  }
+
+  @Test
+  void twoVoicesThatMeetOnOneSoundAreTwoNotesIfOneIsAHarmonic() {
+    Passage passage =
+        passageOf(
+            note("A3", 16),
+            note("D4", 16).chord().diamond(),
+            backup(16),
+            note("A5", 16).voice("2"));
+    assertThat(passage.notes().stream().map(note -> note.sounding().toString()))
+        .containsExactly("A5", "A5");
+  }
+
+  @Test
+  void anArtificialHarmonicWithoutItsTouchedNoteIsTouchedAtTheFourth() {
+    assertThat(told(only(named("B4", "<artificial/>"))))
+        .containsExactly("ARTIFICIAL", "B4", "E5", "B6");
+    assertThat(told(only(named("F#4", "<artificial/><base-pitch/>"))))
+        .containsExactly("ARTIFICIAL", "F#4", "B4", "F#6");
+    assertThat(told(only(named("E5", "<artificial/><touching-pitch/>"))))
+        .containsExactly("ARTIFICIAL", "B4", "E5", "B6");
+    assertThat(told(only(named("B6", "<artificial/><sounding-pitch/>"))))
+        .containsExactly("ARTIFICIAL", "B4", "E5", "B6");
+  }
+
+  @Test
+  void anArtificialHarmonicTooLowForItsFourthIsKeptAsWritten() {
+    Note note = only(named("G4", "<artificial/><sounding-pitch/>"));
+    assertThat(note.marks().harmonic()).contains(Harmonic.NATURAL);
+    assertThat(note.sounding()).hasToString("G4");
+  }
+
+  @Test
+  void theTouchedPlaceShowsFromStoppedNoteAndSound() {
+    Note note =
+        only(
+            named("B4", "<artificial/><base-pitch/>"),
+            named("F#6", "<artificial/><sounding-pitch/>").chord());
+    assertThat(told(note)).containsExactly("ARTIFICIAL", "B4", "F#5", "F#6");
+  }
+
+  @Test
+  void anOpenStringAloneMeansItsOctave() {
+    assertThat(told(only(named("A4", "<natural/><base-pitch/>"))))
+        .containsExactly("NATURAL", "A4", "A5", "A5");
+  }
+
+  @Test
+  void theDoubleBassReckonsWithSoundingPitches() {
+    Passage passage =
+        passage(
+            score(
+                part(
+                    "Contrabass",
+                    "",
+                    measure(
+                        "1",
+                        START,
+                        note("G3", 4).technical("<harmonic/>"),
+                        note("C4", 4).diamond(),
+                        note("A3", 4),
+                        note("D4", 4).chord().diamond()))));
+    assertThat(passage.notes().stream().map(HarmonicsTest::told))
+        .containsExactly(
+            List.of("NATURAL", "-", "-", "G2"),
+            List.of("NATURAL", "G2", "C3", "G4"),
+            List.of("ARTIFICIAL", "A2", "D3", "A4"));
+    assertThat(passage.notes().get(2).written()).hasToString("A3");
+  }
+
+  @Test
+  void tiedHarmonicsAreOneNoteEvenWhereOnlyTheFirstIsPrintedInFull() {
+    Passage passage =
+        passage(
+            violin(
+                measure(
+                    "1",
+                    START,
+                    rest(8),
+                    note("B4", 8).tie("start"),
+                    note("E5", 8).chord().diamond().tie("start")),
+                measure(
+                    "2",
+                    note("B4", 8).tie("stop").tie("start"),
+                    note("E5", 8).chord().diamond().tie("stop"),
+                    note("B4", 8).tie("stop"))));
+    assertThat(passage.notes()).hasSize(1);
+    assertThat(passage.notes().get(0).length()).isEqualTo(BigFraction.of(6));
+    assertThat(passage.notes().get(0).sounding()).hasToString("B6");
+  }
+
+  @Test
+  void theStoppingFingerAndTheStringAreKept() {
+    Marks marks =
+        only(
+                note("B4", 16).technical("<fingering>1</fingering>"),
+                note("E5", 16)
+                    .chord()
+                    .diamond()
+                    .technical("<fingering>4</fingering><string>3</string>"))
+            .marks();
+    assertThat(marks.finger()).contains("1");
+    assertThat(marks.string()).isEqualTo(OptionalInt.of(3));
+  }
+
+  @Test
+  void theFingerOfANaturalHarmonicIsTheOneThatTouches() {
+    Marks marks =
+        only(
+                note("A4", 16).technical("<fingering>0</fingering>"),
+                note("E5", 16).chord().diamond().technical("<fingering>4</fingering>"))
+            .marks();
+    assertThat(marks.finger()).contains("4");
+  }
+
+  @Test
+  void aFingerIsWrittenAtTheStoppedNoteOfAnArtificialHarmonic() {
+    String xml = violin(measure("1", START, note("E5", 16).diamond(), note("B4", 16).chord()));
+    Note note = passage(xml).notes().get(0);
+    String marked =
+        ScoreMarker.mark(
+            xml,
+            List.of(
+                new NoteMarks(
+                    note.address(), Optional.of("1"), OptionalInt.of(2), Optional.empty())));
+    Note again = passage(marked).notes().get(0);
+    assertThat(again.marks().finger()).contains("1");
+    assertThat(marked.indexOf("<fingering>1")).isGreaterThan(marked.indexOf("<step>B"));
+    assertThat(told(again)).isEqualTo(told(note));
+    assertThat(again.marks().harmonic().orElseThrow().kind()).isEqualTo(Kind.ARTIFICIAL);
+  }
+
+  @Test
+  void graceNotesMayBeHarmonicsToo() {
+    Passage passage =
+        passageOf(note("B4", 0).grace(), note("E5", 0).chord().grace().diamond(), note("A4", 16));
+    assertThat(passage.notes().stream().map(note -> note.sounding().toString()))
+        .containsExactly("B6", "A4");
+  }
+}

@@ -59,7 +59,7 @@ class TableTest {
   @ParameterizedTest
   @ValueSource(strings = {"instruments.table", "strings.table", "signs.table", "positions.table"})
   void everyFactNamesItsSource(String name) {
-    int fields = name.equals("instruments.table") ? 6 : 4;
+    int fields = name.equals("instruments.table") ? 9 : 4;
     assertThat(Table.read(name, fields).rows())
         .isNotEmpty()
         .allSatisfy(row -> assertThat(row.text(fields - 1)).isNotBlank());

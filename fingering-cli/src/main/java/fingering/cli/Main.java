@@ -12,7 +12,7 @@ import picocli.CommandLine.Command;
 @Command(
     name = "fingering",
     description = "Plans left-hand fingerings for a string part, and explains them.",
-    subcommands = {DemoCommand.class, CompareCommand.class, PlanCommand.class},
+    subcommands = {DemoCommand.class, CompareCommand.class, PlanCommand.class, ChartCommand.class},
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
     footer = {
@@ -22,6 +22,7 @@ import picocli.CommandLine.Command;
       "  fingering compare part.musicxml --measures 9-24",
       "  fingering compare quartet.mxl --part Viola --tempo half=84",
       "  fingering plan part.musicxml --choose third --write marked.musicxml",
+      "  fingering chart viola --position 3",
       "",
       "Exit codes: 0 done; 1 the score or the request cannot be met; 2 the command was mistyped."
     })

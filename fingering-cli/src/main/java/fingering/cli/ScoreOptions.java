@@ -97,7 +97,7 @@ final class ScoreOptions {
     }
   }
 
-  private static <T> T converted(java.util.function.Supplier<T> reading) {
+  static <T> T converted(java.util.function.Supplier<T> reading) {
     try {
       return reading.get();
     } catch (IllegalArgumentException e) {

@@ -72,7 +72,7 @@ final class CompareTextTest {
   @Test
   void helpExplainsEveryCommandToTheTerminalWithinEightyColumns() {
     assertFits(Session.of("--help").succeeded());
-    for (String command : List.of("demo", "compare", "plan")) {
+    for (String command : List.of("demo", "compare", "plan", "chart")) {
       Session help = Session.of(command, "--help").succeeded();
       assertFits(help);
       assertThat(help.out()).contains("Usage: fingering " + command, "Example");

@@ -33,7 +33,14 @@ final class RefusalsTest {
         "compare DEMO --instrument kazoo",
         "plan DEMO --allow ninetieth",
         "plan DEMO --choose fourth",
-        "plan DEMO --choose third --keep-printed"
+        "plan DEMO --choose third --keep-printed",
+        "chart",
+        "chart kazoo",
+        "chart violin --position ninetieth",
+        "chart violin --key H-dur",
+        "chart violin --key G#-major",
+        "chart violin --format json",
+        "chart cello --at 3"
       })
   void mistypedCommandIsRefusedWithTheWayToItsHelp(String typed) {
     Object[] words =

@@ -1,0 +1,121 @@
+package fingering.cli;
+
+import fingering.fingerboard.Chart;
+import fingering.fingerboard.ChartRequest;
+import fingering.fingerboard.Fingerboard;
+import fingering.tables.Instrument;
+import fingering.tables.Key;
+import fingering.tables.Position;
+import fingering.tables.StringNames;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Draws the fingerboard. */
+@Command(
+    name = "chart",
+    description = "Draws the fingerboard: notes, fingers, millimetres, and what rings.",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    footer = {
+      "",
+      "Examples:",
+      "  fingering chart violin --position 1 --key D-major",
+      "  fingering chart cello --position 4 --output fourth.svg",
+      "  fingering chart viola --string C"
+    })
+final class ChartCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "INSTRUMENT",
+      converter = ScoreOptions.InstrumentConverter.class,
+      description = "violin, viola, cello or bass.")
+  Instrument named;
+
+  @Option(
+      names = "--position",
+      paramLabel = "POSITION",
+      converter = PositionConverter.class,
+      description = "Show the fingers of this position: half, 1, 3, III and so on.")
+  Optional<Position> position = Optional.empty();
+
+  @Option(
+      names = "--at",
+      paramLabel = "SEMITONES",
+      description =
+          "Where a position lies in several places: semitones from the open string to the first"
+              + " finger, or to the thumb.")
+  Optional<Integer> at = Optional.empty();
+
+  @Option(
+      names = "--string",
+      paramLabel = "STRING",
+      description = "Show only this string: C, IV, 4 or 'sul C'; I is the highest.")
+  Optional<String> string = Optional.empty();
+
+  @Option(
+      names = "--key",
+      paramLabel = "KEY",
+      converter = KeyConverter.class,
+      description = "Name the notes of this key: D-major, g-minor, Bb-major.")
+  Optional<Key> key = Optional.empty();
+
+  @Mixin ChartOutput output = new ChartOutput();
+
+  @Override
+  public Integer call() {
+    if (at.isPresent() && position.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(), "--at tells where a position lies; give --position with it");
+    }
+    output.check();
+    Chart chart = Chart.of(fingerboard(), request());
+    String text =
+        switch (output.format()) {
+          case TEXT -> ChartText.of(chart, OutputFile.columns(), output.style());
+          case SVG -> ChartSvg.of(chart);
+        };
+    output.print(text, spec.commandLine().getOut());
+    return 0;
+  }
+
+  private Instrument instrument() {
+    return named;
+  }
+
+  private Fingerboard fingerboard() {
+    return Fingerboard.of(instrument());
+  }
+
+  private ChartRequest request() {
+    return new ChartRequest(
+        position,
+        at.map(OptionalInt::of).orElse(OptionalInt.empty()),
+        key,
+        string
+            .map(name -> OptionalInt.of(StringNames.of(instrument()).find(name).number()))
+            .orElse(OptionalInt.empty()));
+  }
+
+  static final class PositionConverter implements picocli.CommandLine.ITypeConverter<Position> {
+    @Override
+    public Position convert(String text) {
+      return ScoreOptions.converted(() -> Position.parse(text));
+    }
+  }
+
+  static final class KeyConverter implements picocli.CommandLine.ITypeConverter<Key> {
+    @Override
+    public Key convert(String text) {
+      return ScoreOptions.converted(() -> Key.parse(text));
+    }
+  }
+}

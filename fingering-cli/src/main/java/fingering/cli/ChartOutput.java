@@ -1,0 +1,27 @@
+package fingering.cli;
+
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** Where and how to print a chart. */
+final class ChartOutput extends OutputFile {
+  /** Forms in which charts are drawn. */
+  enum Format {
+    TEXT,
+    SVG
+  }
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORM",
+      description = "text (the default) or svg, a picture; told by the ending of --output too.")
+  Optional<Format> format = Optional.empty();
+
+  /** The form asked for: a file that is called a picture becomes one. */
+  Format format() {
+    boolean picture =
+        output.isPresent() && output.get().toString().toLowerCase(Locale.ROOT).endsWith(".svg");
+    return format.orElse(picture ? Format.SVG : Format.TEXT);
+  }
+}

@@ -1,0 +1,212 @@
+package fingering.fingerboard;
+
+import static com.google.common.collect.ImmutableList.toImmutableList;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSortedMap;
+import fingering.fingerboard.Chart.Cell;
+import fingering.fingerboard.Chart.HandPlace;
+import fingering.fingerboard.Chart.Row;
+import fingering.fingerboard.Chart.Touch;
+import fingering.tables.Instrument;
+import fingering.tables.OpenString;
+import fingering.tables.Pitch;
+import fingering.tables.Position;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Draws up one chart. */
+final class ChartBuilder {
+  private final Instrument instrument;
+  private final ChartRequest request;
+  private final ChartNotes notes;
+  private final ChartTouches touches;
+  private final int last;
+
+  ChartBuilder(Fingerboard fingerboard, ChartRequest request) {
+    instrument = fingerboard.instrument();
+    this.request = request;
+    notes = new ChartNotes(request.key());
+    touches = new ChartTouches(fingerboard);
+    last = lastSemitone(instrument);
+  }
+
+  /** The last whole semitone over the fingerboard. */
+  private static int lastSemitone(Instrument instrument) {
+    int semitones = 0;
+    while (Geometry.fromNut(instrument.stringLength(), semitones + 1)
+        <= instrument.fingerboardLength()) {
+      semitones++;
+    }
+    return semitones;
+  }
+
+  Chart chart() {
+    ImmutableList<OpenString> strings =
+        request.string().isPresent()
+            ? ImmutableList.of(instrument.string(request.string().getAsInt()))
+            : instrument.strings().reverse();
+    if (request.position().isEmpty()) {
+      ImmutableList<Frame> all = touches.frames();
+      return new Chart(
+          instrument, request.key(), Optional.empty(), strings, rows(strings, all, 0, last));
+    }
+    ImmutableSortedMap<Integer, ImmutableList<Frame>> places = places(request.position().get());
+    int place = place(places);
+    HandPlace hand =
+        new HandPlace(
+            request.position().get(),
+            place,
+            places.keySet().stream().filter(other -> other != place).collect(toImmutableList()));
+    return new Chart(
+        instrument, request.key(), Optional.of(hand), strings, under(strings, places.get(place)));
+  }
+
+  /** The open strings, and the rows from the lowest to the highest that the hand covers. */
+  private ImmutableList<Row> under(ImmutableList<OpenString> strings, ImmutableList<Frame> frames) {
+    int[] covered =
+        IntStream.rangeClosed(1, last)
+            .filter(semitones -> strings.stream().anyMatch(s -> covers(s, semitones, frames)))
+            .toArray();
+    ImmutableList.Builder<Row> rows = ImmutableList.builder();
+    rows.addAll(rows(strings, frames, 0, 0));
+    if (covered.length > 0) {
+      rows.addAll(rows(strings, frames, covered[0], covered[covered.length - 1]));
+    }
+    return rows.build();
+  }
+
+  /** Whether a finger takes the place under any name, in the key or not. */
+  private boolean covers(OpenString string, int semitones, ImmutableList<Frame> frames) {
+    return ChartNotes.ALL.name(string, semitones).names().stream()
+        .anyMatch(name -> !touches.on(string, semitones, name, frames).isEmpty());
+  }
+
+  private ImmutableList<Row> rows(
+      ImmutableList<OpenString> strings, ImmutableList<Frame> frames, int from, int to) {
+    return IntStream.rangeClosed(from, to)
+        .mapToObj(
+            semitones ->
+                new Row(
+                    semitones,
+                    Geometry.fromNut(instrument.stringLength(), semitones),
+                    marked(semitones),
+                    strings.stream()
+                        .map(string -> cell(string, semitones, frames))
+                        .collect(toImmutableList())))
+        .collect(toImmutableList());
+  }
+
+  /** The positions whose first finger marks a row; thumb position lies wherever the thumb does. */
+  private ImmutableList<Position> marked(int semitones) {
+    return touches.frames().stream()
+        .filter(frame -> !frame.position().equals(Position.THUMB))
+        .filter(frame -> Math.round(frame.first()) == semitones)
+        .map(Frame::position)
+        .distinct()
+        .collect(toImmutableList());
+  }
+
+  private Cell cell(OpenString string, int semitones, ImmutableList<Frame> frames) {
+    ChartNotes.Naming naming = notes.name(string, semitones);
+    ImmutableList<Touch> taken =
+        naming.names().stream()
+            .flatMap(name -> touches.on(string, semitones, name, frames).stream())
+            .collect(toImmutableList());
+    return new Cell(
+        string, semitones, naming.names(), naming.standing(), taken, rings(string, semitones));
+  }
+
+  /** The open strings a note can ring with; its own string cannot sound while it is stopped. */
+  private ImmutableList<OpenString> rings(OpenString string, int semitones) {
+    if (semitones == 0) {
+      return ImmutableList.of();
+    }
+    int midi = string.pitch().midi() + semitones;
+    return instrument.strings().stream()
+        .filter(other -> other.number() != string.number())
+        .filter(other -> Math.floorMod(midi - other.pitch().midi(), Pitch.OCTAVE) == 0)
+        .sorted(Comparator.comparingInt(other -> Math.abs(midi - other.pitch().midi())))
+        .collect(toImmutableList());
+  }
+
+  /** The frames of a position by the place of the hand; extending it where it lies is no move. */
+  private ImmutableSortedMap<Integer, ImmutableList<Frame>> places(Position position) {
+    var places =
+        touches.frames().stream()
+            .filter(frame -> frame.position().equals(position))
+            .collect(
+                ImmutableSortedMap.toImmutableSortedMap(
+                    Comparator.<Integer>naturalOrder(),
+                    this::placeOf,
+                    ImmutableList::of,
+                    (a, b) -> ImmutableList.<Frame>builder().addAll(a).addAll(b).build()));
+    if (places.isEmpty()) {
+      throw new IllegalArgumentException(
+          "The "
+              + instrument.name().toLowerCase(Locale.ROOT)
+              + " has no "
+              + position.display()
+              + " position here; choose "
+              + knownPositions()
+              + ".");
+    }
+    return places;
+  }
+
+  private String knownPositions() {
+    return touches.frames().stream()
+        .map(Frame::position)
+        .distinct()
+        .map(Position::toString)
+        .collect(Collectors.joining(", "));
+  }
+
+  private int placeOf(Frame frame) {
+    return touches.thumb(frame, last).orElse((int) Math.round(frame.first()));
+  }
+
+  private int place(ImmutableSortedMap<Integer, ImmutableList<Frame>> places) {
+    if (request.place().isEmpty()) {
+      return usual(places);
+    }
+    int asked = request.place().getAsInt();
+    if (!places.containsKey(asked)) {
+      throw new IllegalArgumentException(
+          "The "
+              + request.position().orElseThrow().display()
+              + " position of the "
+              + instrument.name().toLowerCase(Locale.ROOT)
+              + " does not lie "
+              + asked
+              + " semitones above the open string; choose "
+              + places.keySet().stream().map(Object::toString).collect(Collectors.joining(", "))
+              + ".");
+    }
+    return asked;
+  }
+
+  /**
+   * The place a teacher means where nothing else is said: with the thumb, the octave; otherwise
+   * where most notes of the key, or natural notes, fall under the hand at rest. The lower of
+   * equals.
+   */
+  private int usual(ImmutableSortedMap<Integer, ImmutableList<Frame>> places) {
+    Comparator<Integer> better =
+        request.position().orElseThrow().equals(Position.THUMB)
+            ? Comparator.comparingInt(place -> Math.abs(place - Pitch.OCTAVE))
+            : Comparator.comparingLong(place -> -notesAtRest(places.get(place)));
+    return places.keySet().stream().min(better).orElseThrow();
+  }
+
+  private long notesAtRest(ImmutableList<Frame> frames) {
+    return rows(instrument.strings(), frames, 1, last).stream()
+        .flatMap(row -> row.cells().stream())
+        .filter(cell -> cell.standing() == Chart.Standing.NAMED)
+        .filter(cell -> cell.touches().stream().anyMatch(touch -> !touch.extended()))
+        .count();
+  }
+}

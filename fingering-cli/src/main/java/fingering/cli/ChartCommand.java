@@ -68,6 +68,10 @@ final class ChartCommand implements Callable<Integer> {
       description = "Name the notes of this key: D-major, g-minor, Bb-major.")
   Optional<Key> key = Optional.empty();
 
+  @Mixin InstrumentOptions built = new InstrumentOptions();
+
+  @Mixin HandOptions hand = new HandOptions();
+
   @Mixin ChartOutput output = new ChartOutput();
 
   @Override
@@ -88,11 +92,11 @@ final class ChartCommand implements Callable<Integer> {
   }
 
   private Instrument instrument() {
-    return named;
+    return built.apply(named);
   }
 
   private Fingerboard fingerboard() {
-    return Fingerboard.of(instrument());
+    return Fingerboard.of(instrument(), hand.hand());
   }
 
   private ChartRequest request() {

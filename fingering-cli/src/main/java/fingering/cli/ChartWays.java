@@ -2,7 +2,7 @@ package fingering.cli;
 
 import fingering.fingerboard.Chart;
 import fingering.fingerboard.Chart.Cell;
-import fingering.fingerboard.Chart.Touch;
+import fingering.fingerboard.Chart.Fingering;
 import fingering.fingerboard.Frame;
 import fingering.tables.Pitch;
 import fingering.tables.Position;
@@ -17,8 +17,9 @@ final class ChartWays {
   private static final String UNBROKEN = "\u00a0";
 
   /** Positions from the nut up, then thumb position, its fingers as they lie: T 1 2 3. */
-  private static final Comparator<Touch> THUMB_LAST =
-      Comparator.<Touch>comparingInt(touch -> thumb(touch) ? 1 + touch.finger().number() : 0);
+  private static final Comparator<Fingering> THUMB_LAST =
+      Comparator.<Fingering>comparingInt(
+          fingering -> thumb(fingering) ? 1 + fingering.finger().number() : 0);
 
   private final Chart chart;
 
@@ -37,7 +38,7 @@ final class ChartWays {
   private String byName(Cell note) {
     Map<String, String> byName = new LinkedHashMap<>();
     for (Pitch name : note.names()) {
-      String ways = ways(note.touches().stream().filter(t -> t.name().equals(name)).toList());
+      String ways = ways(note.fingerings().stream().filter(t -> t.name().equals(name)).toList());
       byName.put(name.display(), ways);
     }
     if (byName.values().stream().distinct().count() == 1) {
@@ -49,15 +50,17 @@ final class ChartWays {
         .collect(Collectors.joining("; "));
   }
 
-  private String ways(List<Touch> touches) {
-    Map<List<Object>, List<Touch>> byPlace =
-        touches.stream()
+  private String ways(List<Fingering> fingerings) {
+    Map<List<Object>, List<Fingering>> byPlace =
+        fingerings.stream()
             .sorted(THUMB_LAST)
             // Without a position there are many ways at rest; what can be reached beside is noise.
-            .filter(touch -> chart.hand().isPresent() || !touch.extended())
+            .filter(fingering -> chart.hand().isPresent() || !fingering.extended())
             .collect(
                 Collectors.groupingBy(
-                    touch -> place(touch.frame()), LinkedHashMap::new, Collectors.toList()));
+                    fingering -> place(fingering.frame()),
+                    LinkedHashMap::new,
+                    Collectors.toList()));
     return byPlace.values().stream()
         .map(ChartWays::way)
         .distinct()
@@ -69,8 +72,8 @@ final class ChartWays {
     return List.of(frame.position(), thumb(frame) ? 0.0 : frame.first());
   }
 
-  private static boolean thumb(Touch touch) {
-    return thumb(touch.frame());
+  private static boolean thumb(Fingering fingering) {
+    return thumb(fingering.frame());
   }
 
   private static boolean thumb(Frame frame) {
@@ -78,9 +81,12 @@ final class ChartWays {
   }
 
   /** A position and its fingers; a space that does not break keeps them on one line. */
-  private static String way(List<Touch> touches) {
-    return touches.get(0).frame().position().display()
+  private static String way(List<Fingering> fingerings) {
+    return fingerings.get(0).frame().display().replace(" ", UNBROKEN)
         + UNBROKEN
-        + touches.stream().map(Touch::symbol).distinct().collect(Collectors.joining(UNBROKEN));
+        + fingerings.stream()
+            .map(Fingering::symbol)
+            .distinct()
+            .collect(Collectors.joining(UNBROKEN));
   }
 }

@@ -3,13 +3,15 @@ package fingering.cli;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Chart;
 import fingering.fingerboard.Chart.Cell;
+import fingering.fingerboard.Chart.Fingering;
 import fingering.fingerboard.Chart.HandPlace;
 import fingering.fingerboard.Chart.Standing;
-import fingering.fingerboard.Chart.Touch;
 import fingering.fingerboard.Finger;
+import fingering.tables.Instrument;
 import fingering.tables.Instrument.HandKind;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
+import fingering.tables.Tuning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
@@ -26,13 +28,16 @@ final class ChartWords {
     String title =
         chart.instrument().name()
             + ", "
-            + chart
-                .hand()
-                .map(hand -> hand.position().display() + " position")
-                .orElse("the whole fingerboard");
+            + chart.hand().map(ChartWords::position).orElse("the whole fingerboard");
     String string =
         chart.strings().size() == 1 ? ", " + stringName(chart.strings().get(0)) + " string" : "";
     return title + string + chart.key().map(key -> ", " + key.display()).orElse("");
+  }
+
+  private static String position(HandPlace hand) {
+    return hand.position().display()
+        + " position"
+        + (hand.remark().isEmpty() ? "" : ", " + hand.remark());
   }
 
   /** The string as players name it: {@code IV C}. */
@@ -46,14 +51,32 @@ final class ChartWords {
     facts.add(
         "String of "
             + Math.round(chart.instrument().stringLength())
-            + " mm, equal temperament: a guide for the eye, the ear decides.");
+            + " mm, "
+            + tuning(chart.instrument())
+            + "equal temperament: a guide for the eye, the ear decides.");
     if (chart.instrument().kind() != HandKind.VIOLIN) {
       chart.hand().map(hand -> place(chart, hand)).ifPresent(facts::add);
     }
+    chart.strings().stream()
+        .filter(string -> !string.lowest().equals(string.pitch()))
+        .forEach(
+            string ->
+                facts.add(
+                    "String "
+                        + stringName(string)
+                        + " goes on behind the nut, down to "
+                        + string.lowest().display()
+                        + ", which is not drawn."));
     if (chart.instrument().writtenOctaves() != 0) {
       facts.add("Notes are named as they sound, an octave below the printed part.");
     }
     return facts.build();
+  }
+
+  private static String tuning(Instrument instrument) {
+    return instrument.tuning().equals(Tuning.STANDARD)
+        ? ""
+        : "tuning '" + instrument.tuning() + "', ";
   }
 
   private static String place(Chart chart, HandPlace hand) {
@@ -110,15 +133,10 @@ final class ChartWords {
     }
     List<String> letters = new ArrayList<>();
     for (Pitch name : cell.names()) {
-      letters.add(bare(name));
+      letters.add(name.letterName());
     }
     String name = String.join("/", letters) + (octave ? cell.names().get(0).octave() : "");
     return cell.standing() == Standing.RAISED ? "(" + name + ")" : name;
-  }
-
-  private static String bare(Pitch pitch) {
-    String display = pitch.display();
-    return display.substring(0, display.length() - Integer.toString(pitch.octave()).length());
   }
 
   /** The fingers that take a note in the hand that is shown: {@code 3 x2}, {@code 2/3}. */
@@ -126,10 +144,10 @@ final class ChartWords {
     List<String> byName = new ArrayList<>();
     for (Pitch name : cell.names()) {
       String fingers =
-          cell.touches().stream()
-              .filter(touch -> touch.name().equals(name))
-              .sorted(java.util.Comparator.comparing(Touch::extended))
-              .map(Touch::symbol)
+          cell.fingerings().stream()
+              .filter(fingering -> fingering.name().equals(name))
+              .sorted(java.util.Comparator.comparing(Fingering::extended))
+              .map(Fingering::symbol)
               .distinct()
               .collect(Collectors.joining(" "));
       if (!fingers.isEmpty() && !byName.contains(fingers)) {
@@ -176,15 +194,15 @@ final class ChartWords {
 
   /** Whether a finger is shown that reaches out of the hand. */
   static boolean extended(Chart chart) {
-    return chart.hand().isPresent() && takes(chart, Touch::extended);
+    return chart.hand().isPresent() && takes(chart, Fingering::extended);
   }
 
   private static boolean thumb(Chart chart) {
-    return takes(chart, touch -> touch.finger() == Finger.THUMB);
+    return takes(chart, fingering -> fingering.finger() == Finger.THUMB);
   }
 
-  private static boolean takes(Chart chart, Predicate<Touch> what) {
-    return any(chart, cell -> cell.touches().stream().anyMatch(what));
+  private static boolean takes(Chart chart, Predicate<Fingering> what) {
+    return any(chart, cell -> cell.fingerings().stream().anyMatch(what));
   }
 
   /** Whether the two names of a note are taken by different fingers. */

@@ -29,11 +29,13 @@ public record Chart(
    * Where the hand lies.
    *
    * @param position the position
+   * @param remark what players add to its name: lowered, raised; often empty
    * @param semitones semitones from the open string to the first finger, or to the thumb where it
    *     lies on the strings, to the nearest whole one
    * @param others the other places of the same position, in the same measure
    */
-  public record HandPlace(Position position, int semitones, ImmutableList<Integer> others) {}
+  public record HandPlace(
+      Position position, String remark, int semitones, ImmutableList<Integer> others) {}
 
   /**
    * One place across all strings.
@@ -56,7 +58,7 @@ public record Chart(
    * @param semitones semitones above the open string
    * @param names its name, or both of them where no key decides; empty outside the key
    * @param standing how it stands to the key
-   * @param touches what can stop it in the hand that is shown, or in every position; the easier
+   * @param fingerings what can stop it in the hand that is shown, or in every position; the easier
    *     first
    * @param rings the other open strings that are a unison or octaves away, the nearest first
    */
@@ -65,7 +67,7 @@ public record Chart(
       int semitones,
       ImmutableList<Pitch> names,
       Standing standing,
-      ImmutableList<Touch> touches,
+      ImmutableList<Fingering> fingerings,
       ImmutableList<OpenString> rings) {
 
     /** The sounding pitch as a MIDI number. */
@@ -94,7 +96,7 @@ public record Chart(
    * @param frame the hand
    * @param extended whether the finger reaches out of the hand at rest
    */
-  public record Touch(Pitch name, Finger finger, Frame frame, boolean extended) {
+  public record Fingering(Pitch name, Finger finger, Frame frame, boolean extended) {
     /** The sign in print, with an x before it where the finger reaches: {@code 4}, {@code x4}. */
     public String symbol() {
       return (extended ? "x" : "") + finger.symbol();

@@ -5,15 +5,14 @@ import static com.google.common.collect.ImmutableList.toImmutableList;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSortedMap;
 import fingering.fingerboard.Chart.Cell;
+import fingering.fingerboard.Chart.Fingering;
 import fingering.fingerboard.Chart.HandPlace;
 import fingering.fingerboard.Chart.Row;
-import fingering.fingerboard.Chart.Touch;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
 import fingering.tables.Position;
 import java.util.Comparator;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -23,25 +22,15 @@ final class ChartBuilder {
   private final Instrument instrument;
   private final ChartRequest request;
   private final ChartNotes notes;
-  private final ChartTouches touches;
+  private final ChartFingerings fingerings;
   private final int last;
 
   ChartBuilder(Fingerboard fingerboard, ChartRequest request) {
     instrument = fingerboard.instrument();
     this.request = request;
     notes = new ChartNotes(request.key());
-    touches = new ChartTouches(fingerboard);
-    last = lastSemitone(instrument);
-  }
-
-  /** The last whole semitone over the fingerboard. */
-  private static int lastSemitone(Instrument instrument) {
-    int semitones = 0;
-    while (Geometry.fromNut(instrument.stringLength(), semitones + 1)
-        <= instrument.fingerboardLength()) {
-      semitones++;
-    }
-    return semitones;
+    fingerings = new ChartFingerings(fingerboard);
+    last = Geometry.lastSemitone(instrument);
   }
 
   Chart chart() {
@@ -50,7 +39,7 @@ final class ChartBuilder {
             ? ImmutableList.of(instrument.string(request.string().getAsInt()))
             : instrument.strings().reverse();
     if (request.position().isEmpty()) {
-      ImmutableList<Frame> all = touches.frames();
+      ImmutableList<Frame> all = fingerings.frames();
       return new Chart(
           instrument, request.key(), Optional.empty(), strings, rows(strings, all, 0, last));
     }
@@ -59,6 +48,7 @@ final class ChartBuilder {
     HandPlace hand =
         new HandPlace(
             request.position().get(),
+            places.get(place).get(0).remark(),
             place,
             places.keySet().stream().filter(other -> other != place).collect(toImmutableList()));
     return new Chart(
@@ -82,7 +72,7 @@ final class ChartBuilder {
   /** Whether a finger takes the place under any name, in the key or not. */
   private boolean covers(OpenString string, int semitones, ImmutableList<Frame> frames) {
     return ChartNotes.ALL.name(string, semitones).names().stream()
-        .anyMatch(name -> !touches.on(string, semitones, name, frames).isEmpty());
+        .anyMatch(name -> !fingerings.on(string, semitones, name, frames).isEmpty());
   }
 
   private ImmutableList<Row> rows(
@@ -102,7 +92,7 @@ final class ChartBuilder {
 
   /** The positions whose first finger marks a row; thumb position lies wherever the thumb does. */
   private ImmutableList<Position> marked(int semitones) {
-    return touches.frames().stream()
+    return fingerings.frames().stream()
         .filter(frame -> !frame.position().equals(Position.THUMB))
         .filter(frame -> Math.round(frame.first()) == semitones)
         .map(Frame::position)
@@ -112,9 +102,9 @@ final class ChartBuilder {
 
   private Cell cell(OpenString string, int semitones, ImmutableList<Frame> frames) {
     ChartNotes.Naming naming = notes.name(string, semitones);
-    ImmutableList<Touch> taken =
+    ImmutableList<Fingering> taken =
         naming.names().stream()
-            .flatMap(name -> touches.on(string, semitones, name, frames).stream())
+            .flatMap(name -> fingerings.on(string, semitones, name, frames).stream())
             .collect(toImmutableList());
     return new Cell(
         string, semitones, naming.names(), naming.standing(), taken, rings(string, semitones));
@@ -136,7 +126,7 @@ final class ChartBuilder {
   /** The frames of a position by the place of the hand; extending it where it lies is no move. */
   private ImmutableSortedMap<Integer, ImmutableList<Frame>> places(Position position) {
     var places =
-        touches.frames().stream()
+        fingerings.frames().stream()
             .filter(frame -> frame.position().equals(position))
             .collect(
                 ImmutableSortedMap.toImmutableSortedMap(
@@ -147,7 +137,7 @@ final class ChartBuilder {
     if (places.isEmpty()) {
       throw new IllegalArgumentException(
           "The "
-              + instrument.name().toLowerCase(Locale.ROOT)
+              + instrument.spoken()
               + " has no "
               + position.display()
               + " position here; choose "
@@ -158,7 +148,7 @@ final class ChartBuilder {
   }
 
   private String knownPositions() {
-    return touches.frames().stream()
+    return fingerings.frames().stream()
         .map(Frame::position)
         .distinct()
         .map(Position::toString)
@@ -166,7 +156,7 @@ final class ChartBuilder {
   }
 
   private int placeOf(Frame frame) {
-    return touches.thumb(frame, last).orElse((int) Math.round(frame.first()));
+    return frame.thumb().orElse((int) Math.round(frame.first()));
   }
 
   private int place(ImmutableSortedMap<Integer, ImmutableList<Frame>> places) {
@@ -179,7 +169,7 @@ final class ChartBuilder {
           "The "
               + request.position().orElseThrow().display()
               + " position of the "
-              + instrument.name().toLowerCase(Locale.ROOT)
+              + instrument.spoken()
               + " does not lie "
               + asked
               + " semitones above the open string; choose "
@@ -206,7 +196,7 @@ final class ChartBuilder {
     return rows(instrument.strings(), frames, 1, last).stream()
         .flatMap(row -> row.cells().stream())
         .filter(cell -> cell.standing() == Chart.Standing.NAMED)
-        .filter(cell -> cell.touches().stream().anyMatch(touch -> !touch.extended()))
+        .filter(cell -> cell.fingerings().stream().anyMatch(fingering -> !fingering.extended()))
         .count();
   }
 }

@@ -46,6 +46,11 @@ public final class Fingerboard {
     return hand.frames();
   }
 
+  /** The frames that serve single notes, in the same order; the others only serve double stops. */
+  public ImmutableList<Frame> lineFrames() {
+    return hand.frames().stream().filter(hand::inLine).collect(ImmutableList.toImmutableList());
+  }
+
   /**
    * Every playable placement of a sounding pitch, by string from the highest, then by frame and
    * finger. An open string has one for each frame, since the hand stays where it is. Empty where

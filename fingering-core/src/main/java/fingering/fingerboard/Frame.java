@@ -55,8 +55,8 @@ public record Frame(
         : OptionalInt.empty();
   }
 
-  /** The name as musicians say it, with what they add: {@code 2nd, lowered}. */
+  /** The name as musicians say it, with what they add: {@code 2nd lowered}. */
   public String display() {
-    return remark.isEmpty() ? position.display() : position.display() + ", " + remark;
+    return remark.isEmpty() ? position.display() : position.display() + " " + remark;
   }
 }

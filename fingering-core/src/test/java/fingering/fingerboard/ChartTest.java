@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import fingering.fingerboard.Chart.Cell;
+import fingering.fingerboard.Chart.Fingering;
 import fingering.fingerboard.Chart.Row;
 import fingering.fingerboard.Chart.Standing;
-import fingering.fingerboard.Chart.Touch;
 import fingering.tables.Instruments;
 import fingering.tables.Key;
 import fingering.tables.OpenString;
@@ -49,9 +49,9 @@ class ChartTest {
 
   /** The fingers of a note as a player reads them. */
   private static String fingers(Chart chart, int string, String pitch) {
-    return cell(chart, string, pitch).touches().stream()
-        .filter(touch -> touch.name().equals(Pitch.parse(pitch)))
-        .map(Touch::symbol)
+    return cell(chart, string, pitch).fingerings().stream()
+        .filter(fingering -> fingering.name().equals(Pitch.parse(pitch)))
+        .map(Fingering::symbol)
         .collect(Collectors.joining(" "));
   }
 
@@ -250,9 +250,10 @@ class ChartTest {
     Cell cell = cell(chart("viola", ChartRequest.whole().on(4)), 4, "G3");
 
     assertThat(
-            cell.touches().stream()
-                .filter(touch -> !touch.extended())
-                .map(touch -> touch.frame().position().display() + " " + touch.symbol()))
+            cell.fingerings().stream()
+                .filter(fingering -> !fingering.extended())
+                .map(
+                    fingering -> fingering.frame().position().display() + " " + fingering.symbol()))
         .containsExactly("1st 4", "2nd 3", "3rd 2", "4th 1");
   }
 

@@ -3,41 +3,25 @@ package fingering.fingerboard;
 import static com.google.common.collect.ImmutableList.toImmutableList;
 
 import com.google.common.collect.ImmutableList;
-import fingering.fingerboard.Chart.Touch;
+import fingering.fingerboard.Chart.Fingering;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Which fingers of which hands take the notes of a chart, as a teacher would write them down. */
-final class ChartTouches {
+final class ChartFingerings {
   private final Fingerboard fingerboard;
 
-  ChartTouches(Fingerboard fingerboard) {
+  ChartFingerings(Fingerboard fingerboard) {
     this.fingerboard = fingerboard;
   }
 
+  /** The hands that take single notes. */
   ImmutableList<Frame> frames() {
-    return fingerboard.frames();
-  }
-
-  /** The lowest place where the thumb stops a string in a frame; empty where it lies behind. */
-  Optional<Integer> thumb(Frame frame, int last) {
-    OpenString string = fingerboard.instrument().string(1);
-    return IntStream.rangeClosed(1, last)
-        .filter(
-            semitones ->
-                placements(string, ChartNotes.ALL.name(string, semitones).names())
-                    .anyMatch(
-                        placement ->
-                            placement.finger() == Finger.THUMB
-                                && placement.frame().index() == frame.index()))
-        .boxed()
-        .findFirst();
+    return fingerboard.lineFrames();
   }
 
   private java.util.stream.Stream<Placement> placements(OpenString string, List<Pitch> names) {
@@ -47,31 +31,32 @@ final class ChartTouches {
   }
 
   /** The fingers that take a note under one of its names, by frame; those at rest first. */
-  ImmutableList<Touch> on(
+  ImmutableList<Fingering> on(
       OpenString string, int semitones, Pitch name, ImmutableList<Frame> frames) {
     ImmutableList<Placement> all =
         placements(string, ImmutableList.of(name))
             .filter(placement -> frames.contains(placement.frame()))
             .collect(toImmutableList());
-    // The key of a touch is what a reader sees: the same finger in a closed and an open hand is
+    // The key of a fingering is what a reader sees: the same finger in a closed and an open hand is
     // one.
-    Map<List<Object>, Touch> touches = new LinkedHashMap<>();
+    Map<List<Object>, Fingering> fingerings = new LinkedHashMap<>();
     for (Frame frame : frames) {
       for (Placement placement : shown(string, name, frame, all)) {
-        Touch touch = touch(string, semitones, name, placement);
-        touches.putIfAbsent(
-            List.of(frame.position(), frame.first(), touch.finger(), touch.extended()), touch);
+        Fingering fingering = fingering(string, semitones, name, placement);
+        fingerings.putIfAbsent(
+            List.of(frame.position(), frame.first(), fingering.finger(), fingering.extended()),
+            fingering);
       }
     }
-    return touches.values().stream()
+    return fingerings.values().stream()
         .sorted(
-            Comparator.<Touch, Double>comparing(touch -> touch.frame().first())
-                .thenComparing(Touch::extended))
+            Comparator.<Fingering, Double>comparing(fingering -> fingering.frame().first())
+                .thenComparing(Fingering::extended))
         .collect(toImmutableList());
   }
 
-  private Touch touch(OpenString string, int semitones, Pitch name, Placement placement) {
-    return new Touch(
+  private Fingering fingering(OpenString string, int semitones, Pitch name, Placement placement) {
+    return new Fingering(
         name, placement.finger(), placement.frame(), extended(string, semitones, name, placement));
   }
 
@@ -96,6 +81,10 @@ final class ChartTouches {
         all.stream()
             .filter(placement -> placement.frame().index() == frame.index())
             .collect(toImmutableList());
+    if (frame.shape() == Frame.Shape.THUMB) {
+      return ImmutableList.sortedCopyOf(
+          Comparator.comparing(placement -> placement.finger().number()), here);
+    }
     if (frame.shape() != Frame.Shape.LETTERS) {
       // Where two fingers share a place, the lower one is the stand-in: 3 for 4 on the bass.
       return ImmutableList.sortedCopyOf(Comparator.comparing(Placement::finger).reversed(), here);

@@ -39,6 +39,12 @@ final class CrossingRules {
             (passing, before, now) ->
                 Math.max(0L, apart(passing, before, now) - 1) * (passing.slurred() ? 2 : 1)),
         new NamedTransitionRule(
+            "crossing-against",
+            "Crossing against the line",
+            "The line rises and the bow goes down to a lower string for it, or the other way round.",
+            "crossing",
+            CrossingRules::against),
+        new NamedTransitionRule(
             "same-finger-hop",
             "Finger hops to next string",
             "One finger must hop to another string at once, or lie across two: the stopped fifth.",
@@ -76,6 +82,17 @@ final class CrossingRules {
             && apart(passing, before, now) > 0
         ? 1
         : 0;
+  }
+
+  private static long against(Passing passing, Grip before, Grip now) {
+    boolean single = before.placements().size() == 1 && now.placements().size() == 1;
+    if (!single || apart(passing, before, now) == 0) {
+      return 0;
+    }
+    int rises =
+        now.notes(passing.now()).get(0).midi() - before.notes(passing.before()).get(0).midi();
+    int toLower = now.top().string() - before.top().string();
+    return Integer.signum(rises) * toLower > 0 ? 1 : 0;
   }
 
   private static long hop(Passing passing, Grip before, Grip now) {

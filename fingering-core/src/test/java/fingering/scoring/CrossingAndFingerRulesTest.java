@@ -64,6 +64,23 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
+  void aHigherNoteOnALowerStringIsCrossedToAgainstTheLine() {
+    Way up = Way.on("viola", "A4/1 B4/1").by(1, "0", "3rd").by(2, "4", "3rd");
+    assertThat(up.charged("crossing-against")).isEqualTo(1);
+    Way down = Way.on("viola", "B4/1 A4/1").by(2, "4", "3rd").by(1, "0", "3rd");
+    assertThat(down.charged("crossing-against")).isEqualTo(1);
+  }
+
+  @Test
+  void aCrossingWithTheLineOrOnOneNoteIsNotAgainstIt() {
+    assertThat(crossing("D3/1 B3/1").charged("crossing-against")).isZero();
+    Way unison = Way.on("viola", "G3/1 G3/1").by(3, "0", "1st").by(4, "4", "1st");
+    assertThat(unison.charged("crossing-against")).isZero();
+    Way rest = Way.on("viola", "A4/1 r/1 B4/1").by(1, "0", "3rd").by(2, "4", "3rd");
+    assertThat(rest.charged("crossing-against")).isZero();
+  }
+
+  @Test
   void theStoppedFifthIsHalfAHopAndARealHopIsTwoHalves() {
     Way fifth = Way.on("viola", "D3/1 A3/1").by(4, "1", "1st").by(3, "1", "1st");
     assertThat(fifth.charged("same-finger-hop")).isEqualTo(1);

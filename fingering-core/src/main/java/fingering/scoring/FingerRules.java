@@ -46,6 +46,12 @@ final class FingerRules {
             "change",
             FingerRules::opens),
         new NamedTransitionRule(
+            "hand-opens-above",
+            "Hand opens above the first finger",
+            "The cello hand opens on the first finger; between the others all of them would move.",
+            "change",
+            FingerRules::opensAbove),
+        new NamedTransitionRule(
             "held-note",
             "Held note let go",
             "A note that should sound on loses its string, or another finger has to take it over.",
@@ -118,6 +124,25 @@ final class FingerRules {
 
   private static long opens(Passing passing, Grip before, Grip now) {
     return sameHand(passing, before, now) && before.frame().shape() != now.frame().shape() ? 1 : 0;
+  }
+
+  /** Opening forward, second to fourth finger move and the first stays: it has to play one end. */
+  private static long opensAbove(Passing passing, Grip before, Grip now) {
+    boolean moved = forward(before.frame()) != forward(now.frame());
+    return moved && onUpper(before) && onUpper(now) && sameHand(passing, before, now) ? 1 : 0;
+  }
+
+  private static boolean forward(Frame frame) {
+    return frame.shape() == Frame.Shape.EXTENDED_FORWARD;
+  }
+
+  private static boolean onUpper(Grip grip) {
+    for (int i = 0; i < grip.placements().size(); i++) {
+      if (grip.placements().get(i).finger().number() < 2) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static long letGo(Passing passing, Grip before, Grip now) {

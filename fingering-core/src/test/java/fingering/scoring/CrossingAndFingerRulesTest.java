@@ -139,6 +139,23 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
+  void theCelloHandOpensOnTheFirstFingerAndNotBetweenTheOthers() {
+    Way above = Way.on("cello", "E2/1 F#2/1").by(4, "3", "1st").by(4, "4", "1st");
+    assertThat(above.charged("hand-opens-above")).isEqualTo(1);
+    Way first = Way.on("cello", "D2/1 F#2/1").by(4, "1", "1st").by(4, "4", "1st");
+    assertThat(first.charged("hand-opens-above")).isZero();
+    Way open = Way.on("cello", "E2/1 G2/1").by(4, "2", "1st").by(3, "0", "1st");
+    assertThat(open.charged("hand-opens-above")).isZero();
+  }
+
+  @Test
+  void theFirstFingerReachesBackFromUnderAnyOther() {
+    Way back = Way.on("cello", "C3/1 Ab2/1").by(3, "4", "1st").by(3, "1", "1st");
+    assertThat(back.charged("hand-opens")).isEqualTo(1);
+    assertThat(back.charged("hand-opens-above")).isZero();
+  }
+
+  @Test
   void firstToFourthFingerIsNeverNarrowWhereEachFingerHasOnePlace() {
     Way cello = Way.on("cello", "A2/1 C3/1").by(3, "1", "1st").by(3, "4", "1st");
     assertThat(cello.charged("narrow-fingers")).isZero();

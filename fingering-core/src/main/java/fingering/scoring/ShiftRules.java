@@ -1,6 +1,7 @@
 package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Finger;
 import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
@@ -15,6 +16,12 @@ final class ShiftRules {
 
   /** A move shorter than this, as between half and 1st, draws the hand back or on (millimetres). */
   private static final long SLIGHT = 20;
+
+  /** Further than this, in semitones, the hand goes to another position however short the way. */
+  private static final double SLIGHT_SEMITONES = 1;
+
+  /** The widest step of a scale, in semitones. */
+  private static final int STEP = 2;
 
   private ShiftRules() {}
 
@@ -49,7 +56,13 @@ final class ShiftRules {
             "Shift to another finger",
             "Without a finger that slides along as a guide the arrival is less sure.",
             "shift",
-            ShiftRules::changedFinger));
+            ShiftRules::changedFinger),
+        new NamedTransitionRule(
+            "shift-creeping",
+            "One finger takes the next step",
+            "A finger that slides on by a whole tone smears a line; let another take the next note.",
+            "shift",
+            ShiftRules::creeping));
   }
 
   /** Whether the hand shifts; a note only respelled under the same finger is no shift. */
@@ -72,8 +85,13 @@ final class ShiftRules {
     if (passing.acrossRest()) {
       return 3;
     }
-    int whole = millimetres(before, now) < SLIGHT ? 4 : 10;
+    int whole = slight(before, now) ? 4 : 10;
     return before.open() ? whole / 2 : whole;
+  }
+
+  private static boolean slight(Grip before, Grip now) {
+    return millimetres(before, now) < SLIGHT
+        && Math.abs(now.frame().first() - before.frame().first()) <= SLIGHT_SEMITONES;
   }
 
   /** Millimetres between the places of the first finger before and after. */
@@ -106,8 +124,35 @@ final class ShiftRules {
     if (before.open() || passing.acrossRest() || !shifts(passing, before, now)) {
       return 0;
     }
-    boolean guided =
-        before.top().finger() == now.top().finger() && before.top().string() == now.top().string();
-    return guided ? 0 : 1;
+    Placement left = before.top();
+    Placement reached = now.top();
+    boolean guided = left.finger() == reached.finger() || firstLeads(left, reached);
+    return left.string() == reached.string() && guided ? 0 : 1;
+  }
+
+  /** Where a line rises by a step the first finger, that lies behind the other, slides up. */
+  private static boolean firstLeads(Placement left, Placement reached) {
+    int rises = reached.semitones() - left.semitones();
+    return left.finger().number() > 1
+        && reached.finger() == Finger.FIRST
+        && rises > 0
+        && rises <= STEP;
+  }
+
+  private static int step(Placement left, Placement reached) {
+    return Math.abs(left.semitones() - reached.semitones());
+  }
+
+  private static long creeping(Passing passing, Grip before, Grip now) {
+    Placement left = before.top();
+    Placement reached = now.top();
+    return !left.open()
+            && left.string() == reached.string()
+            && left.finger() == reached.finger()
+            && step(left, reached) == STEP
+            && !passing.acrossRest()
+            && shifts(passing, before, now)
+        ? 1
+        : 0;
   }
 }

@@ -97,4 +97,48 @@ class ShiftRulesTest {
     Way rest = Way.on("violin", "B4/1 r/1 E5/1").by(2, "1", "1st").by(2, "2", "3rd");
     assertThat(rest.charged("shift-changed-finger")).isZero();
   }
+
+  @Test
+  void aStepUpToTheFirstFingerIsGuidedByItButNotAStepToAnother() {
+    Way led = Way.on("violin", "G5/1 A5/1").by(1, "2", "1st").by(1, "1", "3rd");
+    assertThat(led.charged("shift-changed-finger")).isZero();
+    Way other = Way.on("violin", "A5/1 B5/1").by(1, "3", "1st").by(1, "2", "3rd");
+    assertThat(other.charged("shift-changed-finger")).isEqualTo(1);
+  }
+
+  @Test
+  void aLeapUpToTheFirstFingerIsNotGuided() {
+    Way leap = Way.on("violin", "G5/1 B5/1").by(1, "2", "1st").by(1, "1", "4th");
+    assertThat(leap.charged("shift-changed-finger")).isEqualTo(1);
+  }
+
+  @Test
+  void fromTheFirstFingerDownToAnotherNothingGuides() {
+    Way down = Way.on("violin", "A5/1 G5/1").by(1, "1", "3rd").by(1, "2", "1st");
+    assertThat(down.charged("shift-changed-finger")).isEqualTo(1);
+  }
+
+  @Test
+  void highUpTooTheWayToTheNextPositionIsAWholeShift() {
+    Way high = Way.on("violin", "E6/1 F#6/1").by(1, "3", "5th").by(1, "3", "6th");
+    assertThat(high.charged("shift-distance")).isLessThan(20);
+    assertThat(high.charged("shift")).isEqualTo(10);
+  }
+
+  @Test
+  void aFingerThatShiftsOnByAToneCreepsButNotByASemitoneOrALeap() {
+    Way tone = Way.on("violin", "B4/1 C#5/1").by(2, "1", "1st").by(2, "1", "2nd");
+    assertThat(tone.charged("shift-creeping")).isEqualTo(1);
+    Way semitone = Way.on("violin", "B4/1 C5/1").by(2, "1", "1st").by(2, "1", "2nd");
+    assertThat(semitone.charged("shift-creeping")).isZero();
+    assertThat(firstToThird("B4/1 D5/1").charged("shift-creeping")).isZero();
+  }
+
+  @Test
+  void afterARestOrOnAnotherStringNoFingerCreeps() {
+    Way rest = Way.on("violin", "B4/1 r/1 C#5/1").by(2, "1", "1st").by(2, "1", "2nd");
+    assertThat(rest.charged("shift-creeping")).isZero();
+    Way other = Way.on("violin", "B4/1 A5/1").by(2, "1", "1st").by(1, "1", "3rd");
+    assertThat(other.charged("shift-creeping")).isZero();
+  }
 }

@@ -137,12 +137,13 @@ final class CelloHand implements Hand {
     if (semitones != place) {
       return -1;
     }
-    // The open hand is charged on the fingers that make it: the first, or the others.
+    // The open hand is charged on the fingers that make it: the first, or third and fourth. The
+    // second falls by itself where it opens, so that D, E and F♯ go 1-2-4 and not 1-3-4.
     return switch (frame.shape()) {
       case LETTERS, CLOSED, THUMB -> 0;
       case EXTENDED_BACK -> finger == 1 ? Geometry.span(stringLength, semitones, rest) : 0;
       case EXTENDED_FORWARD ->
-          finger == 1 ? 0 : Geometry.span(stringLength, semitones - 1, semitones);
+          finger <= 2 ? 0 : Geometry.span(stringLength, semitones - 1, semitones);
     };
   }
 

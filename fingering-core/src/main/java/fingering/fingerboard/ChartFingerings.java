@@ -69,6 +69,10 @@ final class ChartFingerings {
     if (letters && placement.finger() != Finger.FOURTH) {
       return false;
     }
+    if (placement.frame().shape() == Frame.Shape.EXTENDED_FORWARD
+        && placement.finger() == Finger.SECOND) {
+      return true; // it falls by itself there, but not where the closed hand has it
+    }
     double semitone =
         Geometry.span(fingerboard.instrument().stringLength(), semitones - 1, semitones);
     return placement.stretch() > semitone / 2;

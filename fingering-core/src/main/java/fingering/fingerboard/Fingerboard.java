@@ -79,8 +79,11 @@ public final class Fingerboard {
       open(string, note.pitch(), wide, found);
       found.addAll(hand.stopped(string, note.pitch(), wide));
     }
-    return found.build().stream()
-        .filter(placement -> !note.leftPlucked() || plucks(placement))
+    ImmutableList<Placement> all = found.build();
+    // At the very end of the fingerboard no finger is left above; the plan still has to go on.
+    boolean plucked = note.leftPlucked() && all.stream().anyMatch(Fingerboard::plucks);
+    return all.stream()
+        .filter(placement -> !plucked || plucks(placement))
         .map(
             placement ->
                 note.trill().map(upper -> trilled(placement, upper, wide)).orElse(placement))
@@ -121,12 +124,12 @@ public final class Fingerboard {
 
   /**
    * Whether a frame makes sense for these placements: the low thumb only where thumb and finger
-   * stop.
+   * stop, or one of them touches an artificial harmonic above the other.
    */
   boolean needs(Frame frame, List<Placement> together) {
     return hand.inLine(frame)
         || (together.stream().anyMatch(p -> p.finger() == Finger.THUMB)
-            && together.stream().anyMatch(p -> p.finger().number() > 0));
+            && together.stream().anyMatch(p -> p.finger().number() > 0 || p.touch().isPresent()));
   }
 
   /** Whether two placements can be held at once: different strings, one frame, within reach. */

@@ -54,6 +54,17 @@ interface Hand {
   }
 
   /**
+   * The share of the reach that two fingers span, by how many fingers lie apart (common practice).
+   */
+  static double share(int apart) {
+    return switch (apart) {
+      case 1 -> 0.55;
+      case 2 -> 0.65;
+      default -> 1;
+    };
+  }
+
+  /**
    * Whether neighbouring fingers stand in one place with a string between them, as in chords; on
    * strings that lie side by side one finger would take both.
    */

@@ -6,6 +6,7 @@ import fingering.tables.Instrument;
 import fingering.tables.Node;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
+import java.util.Comparator;
 import java.util.Optional;
 
 /** Where harmonics lie: nodes at k/n of the sounding string, not at tempered places. */
@@ -33,7 +34,9 @@ final class Harmonics {
     ImmutableList<Placement> natural = natural(sounding, harmonic);
     // A circle over a note that no open string has among its partials: a touched fourth above the
     // note two octaves below is how players make it.
-    return natural.isEmpty() && harmonic.touched().isEmpty()
+    return natural.isEmpty()
+            && harmonic.touched().isEmpty()
+            && sounding.midi() - 2 * Pitch.OCTAVE > instrument.lowest().midi()
         ? artificial(sounding.plusOctaves(-2), TOUCHED_FOURTH)
         : natural;
   }
@@ -50,7 +53,11 @@ final class Harmonics {
         }
       }
     }
-    return found.build();
+    return ImmutableList.sortedCopyOf(
+        Comparator.comparingInt(Placement::string)
+            .thenComparingInt(placement -> placement.frame().index())
+            .thenComparing(Placement::finger),
+        found.build());
   }
 
   private static boolean fits(

@@ -12,8 +12,9 @@ record NeckTouch(ImmutableList<Frame> frames, double stringLength, double reach)
 
   ImmutableList<Placement> touching(Hand hand, OpenString string, double place) {
     int semitones = (int) Math.round(place);
+    ImmutableList<Placement> stopped = hand.stopped(string, string.above(semitones), false);
     ImmutableList.Builder<Placement> found = ImmutableList.builder();
-    found.addAll(hand.stopped(string, string.above(semitones), false));
+    found.addAll(stopped);
     for (Frame frame : frames) {
       if (frame.shape() == Frame.Shape.CLOSED
           && frame.first() > 0
@@ -21,6 +22,9 @@ record NeckTouch(ImmutableList<Frame> frames, double stringLength, double reach)
           && Geometry.span(stringLength, frame.first(), place) <= reach) {
         double stretch = Geometry.span(stringLength, frame.highest(), place);
         for (Finger finger : ImmutableList.of(Finger.THIRD, Finger.FOURTH)) {
+          if (stopped.stream().anyMatch(p -> p.frame().equals(frame) && p.finger() == finger)) {
+            continue;
+          }
           found.add(
               Placement.stopped(
                   string.number(),

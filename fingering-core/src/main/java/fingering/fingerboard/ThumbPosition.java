@@ -112,8 +112,9 @@ final class ThumbPosition {
 
   /** Whether thumb and finger, or two fingers, can be held together, the lower one first. */
   boolean holds(Placement low, Placement high) {
-    return high.semitones() > low.semitones()
-        && high.millimetres() - low.millimetres() <= reach
-        && high.semitones() - low.semitones() >= high.finger().number() - low.finger().number();
+    int apart = high.finger().number() - low.finger().number();
+    double room = low.finger() == Finger.THUMB ? reach : reach / THUMB_SHARE * Hand.share(apart);
+    return high.millimetres() - low.millimetres() <= room
+        && high.semitones() - low.semitones() >= apart;
   }
 }

@@ -40,9 +40,6 @@ final class ViolinHand implements Hand {
   /** The fourth finger, the shortest, lies easily only this far above its centre. */
   private static final double EASY_FOURTH = 0.3;
 
-  /** Shares of the reach between two fingers, by how many fingers lie apart. */
-  private static final double[] SHARE = {0, 0.55, 0.65, 1};
-
   /** Up to this share of its reach the hand opens at ease (common practice, no source). */
   private static final double AT_EASE = 0.85;
 
@@ -168,6 +165,6 @@ final class ViolinHand implements Hand {
   public boolean holds(Placement low, Placement high) {
     int apart = high.finger().number() - low.finger().number();
     return (high.semitones() - low.semitones() >= apart || Hand.sideBySide(low, high))
-        && high.millimetres() - low.millimetres() <= reach * SHARE[apart];
+        && high.millimetres() - low.millimetres() <= reach * Hand.share(apart);
   }
 }

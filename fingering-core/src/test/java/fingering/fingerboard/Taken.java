@@ -1,5 +1,6 @@
 package fingering.fingerboard;
 
+import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.Pitch;
 import fingering.tables.Position;
@@ -14,7 +15,16 @@ public final class Taken {
   }
 
   public static Taken on(String instrument) {
-    return new Taken(Fingerboard.of(Instruments.standard().named(instrument)));
+    return on(instrument, LeftHand.MEDIUM);
+  }
+
+  /** The same under another hand. */
+  static Taken on(String instrument, LeftHand hand) {
+    return on(Instruments.standard().named(instrument), hand);
+  }
+
+  static Taken on(Instrument instrument, LeftHand hand) {
+    return new Taken(Fingerboard.of(instrument, hand));
   }
 
   public Fingerboard fingerboard() {
@@ -26,13 +36,20 @@ public final class Taken {
     return all(Sounding.of(Pitch.parse(pitch)), string, finger, position);
   }
 
-  private List<Placement> all(Sounding note, int string, String finger, String position) {
+  List<Placement> all(Sounding note, int string, String finger, String position) {
     return fingerboard.placements(note).stream()
         .filter(
             p ->
                 p.string() == string
                     && p.finger().symbol().equals(finger)
                     && p.frame().position().equals(Position.parse(position)))
+        .toList();
+  }
+
+  /** Every placement of the pitch on that string, whatever the hand. */
+  List<Placement> on(String pitch, int string) {
+    return fingerboard.placements(Pitch.parse(pitch)).stream()
+        .filter(placement -> placement.string() == string)
         .toList();
   }
 

@@ -48,6 +48,11 @@ public record Frame(
     return first != other.first || (shape == Shape.THUMB) != (other.shape == Shape.THUMB);
   }
 
+  /** Semitones from the first to the highest finger at rest. */
+  public double span() {
+    return highest - first;
+  }
+
   /** Semitones of the thumb above the open string, where it lies on the string. */
   public OptionalInt thumb() {
     return shape == Shape.THUMB

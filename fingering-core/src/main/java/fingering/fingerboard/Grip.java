@@ -24,11 +24,6 @@ public record Grip(ImmutableList<Placement> placements, Frame frame, boolean div
     return placements.get(placements.size() - 1);
   }
 
-  /** Millimetres from the nut to the first finger of the hand at rest. */
-  public double firstFinger() {
-    return frame.firstMillimetres();
-  }
-
   /**
    * The notes that the placements are for, in the same order: all that sound at the moment, or,
    * where the held ones are let go, those that begin.

@@ -20,11 +20,19 @@ final class NoteRules {
   /** An open string shorter than this does not stand out, in microseconds (common practice). */
   private static final long RINGS = 300_000;
 
-  /** How far from home a position is, from half position and 1st up (common practice). */
+  /** The same on the cello, where 4th is at home at the end of the neck (common practice). */
+  private static final int[] NECK = {2, 0, 3, 3, 2, 5, 6, 7};
+
+  /** A hand that spans no more, in semitones, is that of the bass. */
+  private static final int BASS_SPAN = 2;
+
+  /**
+   * How far from home a position is on violin and viola, from half and 1st up (common practice).
+   */
   private static final int[] UNFAMILIAR = {2, 0, 4, 2, 5, 6, 8};
 
   /** The same for the thumb at the octave; it grows on both sides (common practice). */
-  private static final int THUMB_AT_OCTAVE = 8;
+  private static final int THUMB_AT_OCTAVE = 12;
 
   private NoteRules() {}
 
@@ -57,7 +65,7 @@ final class NoteRules {
         new NamedNoteRule(
             "low-string-high",
             "High on a low string",
-            "High on a thick string the note speaks less readily.",
+            "High on a thick string the note speaks less readily, the more so on cello and bass.",
             "semitone",
             NoteRules::highOnLowString),
         new NamedNoteRule(
@@ -103,9 +111,11 @@ final class NoteRules {
       return THUMB_AT_OCTAVE + (fromOctave < 0 ? -fromOctave : fromOctave / 2);
     }
     int halves = frame.position().halves();
+    if (frame.shape() != Frame.Shape.LETTERS) {
+      return frame.span() <= BASS_SPAN ? halves / 2 : NECK[Math.min(halves / 2, NECK.length - 1)];
+    }
     int number = halves / 2;
-    int low = number < UNFAMILIAR.length ? UNFAMILIAR[number] : number + 2;
-    return halves % 2 == 1 && halves > 1 ? low + 1 : low;
+    return number < UNFAMILIAR.length ? UNFAMILIAR[number] : number + 2;
   }
 
   private static long fourthFinger(Moment moment, Grip grip) {
@@ -150,11 +160,17 @@ final class NoteRules {
     long semitones = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       Placement placement = grip.placements().get(i);
-      if (placement.string() > 1 && placement.stopped()) {
-        semitones += Math.max(0, placement.semitones() - 9);
+      if (placement.stopped()) {
+        semitones += thickness(placement) * Math.max(0, placement.semitones() - 9);
       }
     }
     return semitones;
+  }
+
+  /** On violin and viola the low strings are played high; on cello and bass they are as ropes. */
+  private static long thickness(Placement placement) {
+    boolean letters = placement.frame().shape() == Frame.Shape.LETTERS;
+    return letters ? Math.min(1, placement.string() - 1) : placement.string() - 1;
   }
 
   private static long respelled(Moment moment, Grip grip) {

@@ -3,6 +3,7 @@ package fingering.scoring;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Frame;
+import fingering.fingerboard.Geometry;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 
@@ -11,7 +12,14 @@ final class ShiftRules {
   /** Time to leave and to arrive, whatever the way, in microseconds (common practice). */
   private static final long LEAVE_AND_ARRIVE = 60_000;
 
-  /** Time a millimetre of shift takes, in microseconds (common practice). */
+  /**
+   * The string on which shifts of all instruments are measured, in millimetres. How long an aimed
+   * movement takes, and how sure it is, depends on the way against the width of the target (P. M.
+   * Fitts, 1954, from memory), and both grow with the string: a tone is a tone on the bass too.
+   */
+  private static final double REFERENCE = 328;
+
+  /** Time a millimetre of shift on that string takes, in microseconds (common practice). */
   private static final long PER_MILLIMETRE = 1_500;
 
   /** A move shorter than this, as between half and 1st, draws the hand back or on (millimetres). */
@@ -19,6 +27,9 @@ final class ShiftRules {
 
   /** Further than this, in semitones, the hand goes to another position however short the way. */
   private static final double SLIGHT_SEMITONES = 1;
+
+  /** The bass hand spans a tone. */
+  private static final double NARROW = 2;
 
   /** The widest step of a scale, in semitones. */
   private static final int STEP = 2;
@@ -30,14 +41,14 @@ final class ShiftRules {
         new NamedTransitionRule(
             "shift",
             "Shift",
-            "The hand moves to another position; a rest, an open string or a slight move make it easier.",
+            "The hand moves to another position; a rest, an open string or a slight move make it easier, and so does the habit of cellists and bassists.",
             "tenth of a shift",
             ShiftRules::shift),
         new NamedTransitionRule(
             "shift-distance",
             "Distance of a shift",
             "The further the hand travels, the harder it is to arrive in tune.",
-            "millimetre",
+            "millimetre on a string of 328 mm",
             ShiftRules::distance),
         new NamedTransitionRule(
             "shift-in-haste",
@@ -85,8 +96,16 @@ final class ShiftRules {
     if (passing.acrossRest()) {
       return 3;
     }
-    int whole = slight(before, now) ? 4 : 10;
+    int whole = slight(before, now) ? 4 : whole(now.frame());
     return before.open() ? whole / 2 : whole;
+  }
+
+  /** The less a hand spans the more often it shifts, and the less a shift is to it. */
+  private static int whole(Frame frame) {
+    if (frame.shape() == Frame.Shape.LETTERS) {
+      return 10;
+    }
+    return frame.span() <= NARROW ? 5 : 8;
   }
 
   private static boolean slight(Grip before, Grip now) {
@@ -96,7 +115,8 @@ final class ShiftRules {
 
   /** Millimetres between the places of the first finger before and after. */
   static long millimetres(Grip before, Grip now) {
-    return Math.round(Math.abs(now.firstFinger() - before.firstFinger()));
+    double from = Geometry.fromNut(REFERENCE, before.frame().first());
+    return Math.round(Math.abs(Geometry.fromNut(REFERENCE, now.frame().first()) - from));
   }
 
   private static long distance(Passing passing, Grip before, Grip now) {

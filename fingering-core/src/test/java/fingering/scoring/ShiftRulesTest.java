@@ -34,8 +34,23 @@ class ShiftRulesTest {
   void fromHalfToFirstPositionTheViolinHandDrawsOnWithLessThanAWholeShift() {
     Way slight = Way.on("violin", "Bb4/1 B4/1").by(2, "1", "half").by(2, "1", "1st");
     assertThat(slight.charged("shift")).isEqualTo(4);
-    Way bass = Way.on("bass", "F1/1 F#1/1").by(4, "1", "half").by(4, "1", "1st");
-    assertThat(bass.charged("shift")).isEqualTo(10);
+  }
+
+  // common practice, no source
+  @Test
+  void theLessAHandSpansTheLessAShiftIsToIt() {
+    Way cello = Way.on("cello", "B3/1 D4/1").by(1, "1", "1st").by(1, "1", "3rd");
+    assertThat(cello.charged("shift")).isEqualTo(8);
+    Way bass = Way.on("bass", "A2/1 C3/1").by(1, "1", "1st").by(1, "1", "3rd");
+    assertThat(bass.charged("shift")).isEqualTo(5);
+  }
+
+  // P. M. Fitts, 1954, from memory: what counts is the way against the width of the target
+  @Test
+  void aShiftOfTheSameIntervalIsAsFarOnTheCelloAsOnTheBass() {
+    Way cello = Way.on("cello", "B3/1 D4/1").by(1, "1", "1st").by(1, "1", "3rd");
+    Way bass = Way.on("bass", "A2/1 C3/1").by(1, "1", "1st").by(1, "1", "3rd");
+    assertThat(bass.charged("shift-distance")).isEqualTo(cello.charged("shift-distance"));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package fingering.music;
 
 import com.google.common.collect.ImmutableList;
+import java.util.List;
 
 /**
  * A moment at which at least one note begins: a single note, a double stop or chord, or a note that
@@ -15,6 +16,8 @@ import com.google.common.collect.ImmutableList;
  * @param slurred whether a slur joins this moment to the one before
  * @param grace whether these are grace notes
  * @param pizzicato whether the string is plucked here
+ * @param paceMicros how slowly the music goes around here: the mean length in microseconds of this
+ *     moment and the six on either side, none counted for more than a second; 0 where not reckoned
  */
 public record Moment(
     ImmutableList<Note> struck,
@@ -24,12 +27,58 @@ public record Moment(
     long restMicros,
     boolean slurred,
     boolean grace,
-    boolean pizzicato) {
+    boolean pizzicato,
+    long paceMicros) {
 
   public Moment {
     if (struck.isEmpty()) {
       throw new IllegalArgumentException("a moment without a note that begins");
     }
+  }
+
+  /** Moments on either side that tell the pace (common practice, no source). */
+  private static final int AROUND = 6;
+
+  /** No note counts for more than this in the pace, in microseconds. */
+  private static final long LONGEST = 1_000_000;
+
+  /** A moment whose pace is not reckoned. */
+  public Moment(
+      ImmutableList<Note> struck,
+      ImmutableList<Note> held,
+      long startMicros,
+      long soundMicros,
+      long restMicros,
+      boolean slurred,
+      boolean grace,
+      boolean pizzicato) {
+    this(struck, held, startMicros, soundMicros, restMicros, slurred, grace, pizzicato, 0);
+  }
+
+  /** The same moments, each with the pace of the music around it. */
+  public static ImmutableList<Moment> paced(List<Moment> moments) {
+    ImmutableList.Builder<Moment> paced = ImmutableList.builder();
+    for (int m = 0; m < moments.size(); m++) {
+      int from = Math.max(0, m - AROUND);
+      int to = Math.min(moments.size(), m + AROUND + 1);
+      long sum = 0;
+      for (int i = from; i < to; i++) {
+        sum += Math.min(LONGEST, moments.get(i).soundMicros);
+      }
+      Moment one = moments.get(m);
+      paced.add(
+          new Moment(
+              one.struck,
+              one.held,
+              one.startMicros,
+              one.soundMicros,
+              one.restMicros,
+              one.slurred,
+              one.grace,
+              one.pizzicato,
+              sum / (to - from)));
+    }
+    return paced.build();
   }
 
   /** The place where the notes begin. */

@@ -65,7 +65,7 @@ final class MomentBuilder {
       builder.onset(struck.subList(i, next), gap);
       i = next;
     }
-    return ImmutableList.copyOf(builder.moments);
+    return Moment.paced(builder.moments);
   }
 
   /** Grace notes, if any, and then the main notes, if any, of one onset. */

@@ -13,6 +13,7 @@ public final class Rules {
         .addAll(CrossingRules.all())
         .addAll(FingerRules.all())
         .addAll(NoteRules.all())
+        .addAll(SingingRules.all())
         .build();
   }
 }

@@ -111,7 +111,7 @@ public final class Music {
         instrument,
         tempo,
         measures(),
-        moments.build(),
+        Moment.paced(moments.build()),
         ImmutableList.of());
   }
 

@@ -1,0 +1,57 @@
+package fingering.scoring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** What matters where music sings; common practice, no source. */
+class SingingRulesTest {
+
+  @Test
+  void anOpenStringFallsOutOfASlowLineAndNotOutOfARun() {
+    assertThat(Way.on("violin", "A4/1").by(2, "0", "1st").charged("open-string-singing"))
+        .isEqualTo(85);
+    assertThat(Way.on("violin", "A4/0.125").by(2, "0", "1st").charged("open-string-singing"))
+        .isZero();
+    assertThat(Way.on("violin", "A4/1pz").by(2, "0", "1st").charged("open-string-singing"))
+        .isZero();
+  }
+
+  @Test
+  void theTopStringIsBrightAndTheOpenOneShrill() {
+    assertThat(Way.on("violin", "G5/1").by(1, "2", "1st").charged("top-string-singing"))
+        .isPositive();
+    assertThat(Way.on("violin", "G5/1").by(2, "4", "3rd").charged("top-string-singing")).isZero();
+    assertThat(Way.on("violin", "E5/1").by(1, "0", "1st").charged("open-top-string")).isEqualTo(1);
+  }
+
+  @Test
+  void nearTheNutVibratoIsLessFree() {
+    assertThat(Way.on("violin", "D5/1").by(2, "3", "1st").charged("low-position-singing"))
+        .isPositive();
+    assertThat(Way.on("violin", "D5/1").by(2, "1", "3rd").charged("low-position-singing")).isZero();
+  }
+
+  @Test
+  void aStepOfTheScaleIsNoReasonToChangeTheString() {
+    Way step = Way.on("violin", "D5/1 E5/1").by(2, "3", "1st").by(1, "0", "1st");
+    assertThat(step.charged("crossing-step")).isEqualTo(1);
+    assertThat(step.charged("crossing-singing")).isPositive();
+    Way leap = Way.on("violin", "D5/1 G5/1").by(2, "3", "1st").by(1, "2", "1st");
+    assertThat(leap.charged("crossing-step")).isZero();
+  }
+
+  @Test
+  void aShiftHidesOnTheBeat() {
+    Way off = Way.on("violin", "B4/0.5 D5/0.5").by(2, "1", "1st").by(2, "1", "3rd");
+    assertThat(off.charged("shift-off-beat")).isEqualTo(1);
+    Way on = Way.on("violin", "B4/1 D5/1").by(2, "1", "1st").by(2, "1", "3rd");
+    assertThat(on.charged("shift-off-beat")).isZero();
+  }
+
+  @Test
+  void aboveThirdEveryPositionIsCharged() {
+    assertThat(Way.on("violin", "F5/1").by(2, "1", "5th").charged("high-position")).isEqualTo(2);
+    assertThat(Way.on("violin", "D5/1").by(2, "1", "3rd").charged("high-position")).isZero();
+  }
+}

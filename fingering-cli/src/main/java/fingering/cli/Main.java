@@ -12,7 +12,13 @@ import picocli.CommandLine.Command;
 @Command(
     name = "fingering",
     description = "Plans left-hand fingerings for a string part, and explains them.",
-    subcommands = {DemoCommand.class, CompareCommand.class, PlanCommand.class, ChartCommand.class},
+    subcommands = {
+      DemoCommand.class,
+      CompareCommand.class,
+      PlanCommand.class,
+      ChartCommand.class,
+      LearnCommand.class
+    },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
     footer = {
@@ -23,6 +29,7 @@ import picocli.CommandLine.Command;
       "  fingering compare quartet.mxl --part Viola --tempo half=84",
       "  fingering plan part.musicxml --choose third --write marked.musicxml",
       "  fingering chart viola --position 3",
+      "  fingering learn fingered.musicxml --output my.weights",
       "",
       "Exit codes: 0 done; 1 the score or the request cannot be met; 2 the command was mistyped."
     })

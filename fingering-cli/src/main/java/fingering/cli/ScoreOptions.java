@@ -7,38 +7,14 @@ import fingering.music.Tempo;
 import fingering.musicxml.PassageRequest;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreReader;
-import fingering.tables.Instrument;
-import fingering.tables.Instruments;
 import fingering.tables.Position;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
 /** What to read of a score, and how; shared by the commands. */
-final class ScoreOptions {
-  @Option(
-      names = "--part",
-      paramLabel = "PART",
-      description = "Part to read: its number, id or name; needed where there are several.")
-  Optional<String> part = Optional.empty();
-
-  @Option(
-      names = "--voice",
-      paramLabel = "VOICE",
-      description = "The only voice of the part to read; all of them otherwise.")
-  Optional<String> voice = Optional.empty();
-
-  @Option(
-      names = "--instrument",
-      paramLabel = "NAME",
-      converter = InstrumentConverter.class,
-      description = "violin, viola, cello or bass; told by the part otherwise.")
-  Optional<Instrument> instrument = Optional.empty();
-
-  @Mixin InstrumentOptions built = new InstrumentOptions();
-
+final class ScoreOptions extends PartOptions {
   @Option(
       names = "--measures",
       paramLabel = "RANGE",
@@ -67,13 +43,6 @@ final class ScoreOptions {
   Passage read(ScoreFile file) {
     return ScoreReader.read(file)
         .passage(new PassageRequest(part, instrument, measures, tempo, voice), built::apply);
-  }
-
-  static final class InstrumentConverter implements ITypeConverter<Instrument> {
-    @Override
-    public Instrument convert(String text) {
-      return converted(() -> Instruments.standard().named(text));
-    }
   }
 
   static final class TempoConverter implements ITypeConverter<Tempo> {

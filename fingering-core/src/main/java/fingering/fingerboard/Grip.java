@@ -33,6 +33,17 @@ public record Grip(ImmutableList<Placement> placements, Frame frame, boolean div
     return placements.size() == sounding.size() ? sounding : moment.struck();
   }
 
+  /** Whether it agrees with every finger and string printed at its notes of the moment. */
+  public boolean asPrinted(Moment moment) {
+    ImmutableList<Note> notes = notes(moment);
+    for (int i = 0; i < notes.size(); i++) {
+      if (!placements.get(i).asPrinted(notes.get(i).marks())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Whether no finger stops a string. */
   public boolean open() {
     for (int i = 0; i < placements.size(); i++) {

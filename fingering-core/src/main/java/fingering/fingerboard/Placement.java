@@ -1,5 +1,6 @@
 package fingering.fingerboard;
 
+import fingering.music.Marks;
 import java.util.Optional;
 
 /**
@@ -82,6 +83,12 @@ public record Placement(
         respelled,
         touch,
         Optional.of(upper));
+  }
+
+  /** Whether it agrees with the finger and the string printed at its note, as far as they are. */
+  public boolean asPrinted(Marks marks) {
+    return marks.finger().map(finger.symbol()::equals).orElse(true)
+        && marks.string().orElse(string) == string;
   }
 
   /** Whether the string sounds open, from the nut or from the end of its extension. */

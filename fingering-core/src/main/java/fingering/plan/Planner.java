@@ -6,9 +6,7 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
 import fingering.fingerboard.LeftHand;
 import fingering.fingerboard.Placement;
-import fingering.music.Marks;
 import fingering.music.Moment;
-import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
 import fingering.search.Layers;
@@ -100,6 +98,16 @@ public final class Planner {
     return moment.struck().stream()
         .map(note -> note.written().display())
         .collect(Collectors.joining("+"));
+  }
+
+  /** The same planner by other rules or weights; the grips are not sought again. */
+  public Planner scoredBy(Scoring other) {
+    return new Planner(passage, other, grips);
+  }
+
+  /** Every grip of every moment, in order of time; none is empty. */
+  public ImmutableList<ImmutableList<Grip>> grips() {
+    return grips;
   }
 
   /**
@@ -226,22 +234,9 @@ public final class Planner {
   private static ImmutableList<Grip> asPrinted(Moment moment, ImmutableList<Grip> grips) {
     ImmutableList<Grip> kept =
         grips.stream()
-            .filter(grip -> agrees(moment, grip))
+            .filter(grip -> grip.asPrinted(moment))
             .collect(ImmutableList.toImmutableList());
     return kept.isEmpty() ? grips : kept;
-  }
-
-  private static boolean agrees(Moment moment, Grip grip) {
-    ImmutableList<Note> notes = grip.notes(moment);
-    for (int i = 0; i < notes.size(); i++) {
-      Marks marks = notes.get(i).marks();
-      Placement placement = grip.placements().get(i);
-      if (!marks.finger().map(placement.finger().symbol()::equals).orElse(true)
-          || marks.string().orElse(placement.string()) != placement.string()) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private InfeasibleBriefException unreachable(

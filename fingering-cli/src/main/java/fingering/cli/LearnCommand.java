@@ -1,0 +1,124 @@
+package fingering.cli;
+
+import com.google.common.collect.ImmutableList;
+import fingering.learning.Example;
+import fingering.learning.Learned;
+import fingering.learning.Learner;
+import fingering.learning.Progress;
+import fingering.musicxml.ScoreFile;
+import fingering.scoring.CostRule;
+import fingering.scoring.Rules;
+import fingering.scoring.Weights;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Learns the weights of the rules from fingered scores. */
+@Command(
+    name = "learn",
+    description = "Learns the weights of the rules from fingered scores.",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    footer = {
+      "",
+      "A finger should be printed at nearly every note, and the string where it is not plain.",
+      "Scores of the same music are one piece, fingered by several players.",
+      "",
+      "Examples:",
+      "  fingering learn sonata.musicxml etude.musicxml --output my.weights",
+      "  fingering learn quartets/*.mxl --part Viola --start my.weights --strength 20"
+    })
+final class LearnCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "SCORE",
+      arity = "1..*",
+      description = "Fingered scores in MusicXML: .musicxml, .xml or .mxl.")
+  List<Path> scores = List.of();
+
+  @Mixin PartOptions reading = new PartOptions();
+
+  @Option(
+      names = "--start",
+      paramLabel = "PRESET",
+      description = "A file of weights to start from; those of common practice otherwise.")
+  Optional<Path> start = Optional.empty();
+
+  @Option(
+      names = "--strength",
+      paramLabel = "NUMBER",
+      description = {
+        "How strongly the start weights hold: 100 (the default) bends them gently,",
+        "10 follows the scores more closely, 0 follows nothing else."
+      })
+  double strength = Learner.STRENGTH;
+
+  @Mixin HandOptions hand = new HandOptions();
+
+  @Mixin OutputFile output = new OutputFile();
+
+  @Override
+  public Integer call() {
+    if (!(strength >= 0 && strength <= Learner.STRONGEST)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--strength is a number from 0 to %.0f, such as 100".formatted(Learner.STRONGEST));
+    }
+    output.check();
+    Weights from = startWeights();
+    ImmutableList<Example> examples =
+        scores.stream().map(this::example).collect(ImmutableList.toImmutableList());
+    Learned learned =
+        Learner.of(examples, Rules.all(), from, hand.hand()).learn(strength, progress());
+    String begun = start.map(LearnCommand::name).orElse("common practice");
+    output.print(WeightsText.of(learned, begun), spec.commandLine().getOut());
+    return 0;
+  }
+
+  private Example example(Path score) {
+    return new Example(name(score), reading.readWhole(ScoreFile.read(score)));
+  }
+
+  private static String name(Path file) {
+    return file.getFileName().toString();
+  }
+
+  private Weights startWeights() {
+    if (start.isEmpty()) {
+      return Weights.commonPractice();
+    }
+    Path file = start.get();
+    Weights weights = Weights.parse(file.toString(), SmallFile.text(file, "weights"));
+    for (CostRule rule : Rules.all()) {
+      if (!weights.points().containsKey(rule.id())) {
+        throw new IllegalArgumentException(
+            "%s gives no weight for the rule '%s': add a line '%s = %d', or more or fewer points."
+                .formatted(file, rule.id(), rule.id(), Weights.commonPractice().of(rule)));
+      }
+    }
+    return weights;
+  }
+
+  /** A line that is written over, where somebody is looking. */
+  private Progress progress() {
+    if (!CommandLine.Help.Ansi.AUTO.enabled()) {
+      return Progress.SILENT;
+    }
+    PrintWriter err = spec.commandLine().getErr();
+    return (left, step) -> {
+      err.printf("\rlearning: step %d, %d more times to go \r", step, left);
+      err.flush();
+    };
+  }
+}

@@ -1,0 +1,97 @@
+package fingering.cli;
+
+import static fingering.cli.Session.DEMO;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fingering.scoring.Rules;
+import fingering.scoring.Weights;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+final class LearnTest {
+  @TempDir Path folder;
+  private Path first;
+  private Path third;
+
+  @BeforeEach
+  void fingerTheDemoTwice() {
+    first = folder.resolve("first.musicxml");
+    third = folder.resolve("third.musicxml");
+    Session.of("plan", DEMO, "--choose", "first", "--write", first).succeeded();
+    Session.of("plan", DEMO, "--choose", "third", "--write", third).succeeded();
+  }
+
+  @Test
+  void learnedWeightsAreReadBackWithOneForEveryRule() throws IOException {
+    Path file = folder.resolve("my.weights");
+
+    Session session = Session.of("learn", first, third, "--output", file).succeeded();
+
+    assertThat(session.out()).isEmpty();
+    String text = Files.readString(file);
+    assertThat(Weights.parse("my.weights", text).points().keySet())
+        .isEqualTo(Rules.all().stream().map(rule -> rule.id()).collect(Collectors.toSet()));
+    assertThat(text)
+        .contains("first.musicxml", "third.musicxml", "One piece", "strength 100", "before")
+        .doesNotContain(folder.toString(), "from the others");
+    assertThat(Session.of("learn", first, third).succeeded().out()).isEqualTo(text);
+    assertThat(Session.of("learn", first, "--start", file).succeeded().out())
+        .contains("Start: my.weights");
+  }
+
+  @Test
+  void piecesAreAlsoJudgedByWhatTheOthersTeach() throws IOException {
+    Path other = folder.resolve("other.musicxml");
+    Path scale = TinyScore.titled("Scale").part("Viola", SCALE).in(folder);
+    Session.of("plan", scale, "--write", other).succeeded();
+
+    assertThat(Session.of("learn", first, other).succeeded().out())
+        .contains("2 pieces", "learned from the others");
+  }
+
+  private static final String[] SCALE = {
+    "C4", "D4", "E4", "F4", "G4", "A4", "B4", "C5", "D5", "C5", "B4"
+  };
+
+  @Test
+  void scoreWithoutFingersIsRefused() {
+    assertThat(Session.of("learn", DEMO).refused(1).err())
+        .contains("demo.musicxml has ", "printed finger");
+  }
+
+  @Test
+  void startThatLeavesOutARuleIsRefusedWithTheLineToAdd() throws IOException {
+    Path start = Files.writeString(folder.resolve("short.weights"), "shift = 20\n");
+
+    assertThat(Session.of("learn", first, "--start", start).refused(1).err())
+        .contains("short.weights gives no weight for the rule 'shift-distance'", "add a line");
+    Session.of("learn", first, "--start", folder.resolve("none.weights")).refused(1);
+  }
+
+  @Test
+  void nothingIsOverwritten() throws IOException {
+    Path file = Files.writeString(folder.resolve("mine.weights"), "# mine");
+
+    Session.of("learn", first, "--output", file).refused(1);
+
+    assertThat(file).hasContent("# mine");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"-1", "NaN", "strong", "1e9"})
+  void strengthOutOfRangeIsMistyped(String strength) {
+    Session.of("learn", first, "--strength", strength).refused(2);
+  }
+
+  @Test
+  void learningFromNothingIsMistyped() {
+    Session.of("learn").refused(2);
+  }
+}

@@ -1,0 +1,95 @@
+package fingering.learning;
+
+import com.google.common.collect.ImmutableList;
+import java.util.List;
+
+/**
+ * What learning makes least: how unlikely the printed marks are, and half the strength times the
+ * squared distance from the start, all in logarithms of weights. A rule that weighs nothing at the
+ * start is switched off, and stays so.
+ */
+final class Likelihood implements Descent.Function {
+  private final ImmutableList<Piece> pieces;
+  private final double[] start;
+  private final double strength;
+
+  /**
+   * The likelihood of the marks in some pieces.
+   *
+   * @param start the weights at the start in natural units, 0 or more
+   * @param strength how strongly they hold, 0 or more
+   */
+  Likelihood(ImmutableList<Piece> pieces, double[] start, double strength) {
+    this.pieces = pieces;
+    this.start = start.clone();
+    this.strength = strength;
+  }
+
+  /** The logarithms of the start weights; 0 for a rule that is switched off. */
+  double[] startPoint() {
+    double[] point = new double[start.length];
+    for (int r = 0; r < point.length; r++) {
+      point[r] = start[r] > 0 ? Math.log(start[r]) : 0;
+    }
+    return point;
+  }
+
+  /** The weights at a point, in natural units. */
+  double[] weights(double[] point) {
+    double[] weights = new double[point.length];
+    for (int r = 0; r < weights.length; r++) {
+      weights[r] = start[r] > 0 ? Math.exp(point[r]) : 0;
+    }
+    return weights;
+  }
+
+  @Override
+  public double at(double[] point, double[] gradient) {
+    double[] weights = weights(point);
+    // Each music adds to a gradient of its own, and these are added in order, so that the sum is
+    // the same to the last bit however many threads there are.
+    List<Sum> sums =
+        pieces.parallelStream()
+            .flatMap(piece -> piece.lessons().stream().map(lesson -> sum(piece, lesson, weights)))
+            .toList();
+    double value = 0;
+    for (Sum sum : sums) {
+      value += sum.surprise;
+      for (int r = 0; r < gradient.length; r++) {
+        gradient[r] += sum.gradient[r];
+      }
+    }
+    return value + pull(point, gradient);
+  }
+
+  private static final class Sum {
+    private final double surprise;
+    private final double[] gradient;
+
+    Sum(double surprise, double[] gradient) {
+      this.surprise = surprise;
+      this.gradient = gradient;
+    }
+  }
+
+  private static Sum sum(Piece piece, Lesson lesson, double[] weights) {
+    double share = piece.share(lesson);
+    double[] gradient = new double[weights.length];
+    double surprise = share * lesson.surprise(weights, gradient);
+    for (int r = 0; r < gradient.length; r++) {
+      gradient[r] *= share;
+    }
+    return new Sum(surprise, gradient);
+  }
+
+  private double pull(double[] point, double[] gradient) {
+    double[] home = startPoint();
+    double pull = 0;
+    for (int r = 0; r < point.length; r++) {
+      double away = start[r] > 0 ? point[r] - home[r] : 0;
+      pull += strength / 2 * away * away;
+      gradient[r] += strength * away;
+    }
+    return pull;
+  }
+}

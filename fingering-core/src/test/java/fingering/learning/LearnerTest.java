@@ -1,0 +1,184 @@
+package fingering.learning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.LeftHand;
+import fingering.music.Music;
+import fingering.music.Passage;
+import fingering.plan.Brief;
+import fingering.plan.Planner;
+import fingering.scoring.Rules;
+import fingering.scoring.Scoring;
+import fingering.scoring.Weights;
+import fingering.tables.Position;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class LearnerTest {
+  private static final Weights START = Weights.commonPractice();
+
+  /** A player who shuns the fourth finger and open strings, and likes to shift. */
+  private static final Weights SECRET =
+      with(ImmutableMap.of("fourth-finger", 160L, "open-string", 80L, "shift", 6L, "position", 1L));
+
+  private static Weights with(ImmutableMap<String, Long> other) {
+    ImmutableMap.Builder<String, Long> points = ImmutableMap.builder();
+    return new Weights(points.putAll(START.points()).putAll(other).buildKeepingLast());
+  }
+
+  private static Scoring by(Weights weights) {
+    return Scoring.of(Rules.all(), weights);
+  }
+
+  private static ImmutableList<Example> played(Weights weights, int from, int to) {
+    return IntStream.range(from, to)
+        .mapToObj(seed -> Marked.by(by(weights), "piece " + seed, Marked.violin(seed, 80)))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static Learner learner(ImmutableList<Example> examples) {
+    return Learner.of(examples, Rules.all(), START, LeftHand.MEDIUM);
+  }
+
+  private static double agreement(Weights weights, ImmutableList<Example> examples) {
+    return Agreement.mean(
+            examples.stream()
+                .map(
+                    example ->
+                        Agreement.of(
+                            Planner.of(example.passage(), by(weights)).plan(Brief.free("free")),
+                            example.passage()))
+                .collect(ImmutableList.toImmutableList()))
+        .stringAndFinger();
+  }
+
+  @Test
+  void whatAPlayerPrefersIsLearnedAndHoldsForMusicNotSeen() {
+    Learned learned = learner(played(SECRET, 0, 8)).learn(1, Progress.SILENT);
+    ImmutableList<Example> unseen = played(SECRET, 100, 106);
+
+    double before = agreement(START, unseen);
+    double after = agreement(learned.weights(), unseen);
+
+    assertThat(before).isLessThan(0.75);
+    assertThat(after).isGreaterThan(0.93);
+    assertThat(learned.pieces()).isEqualTo(8);
+    assertThat(learned.after().stringAndFinger()).isGreaterThan(learned.before().stringAndFinger());
+    assertThat(learned.leftOut().orElseThrow().stringAndFinger()).isGreaterThan(0.9);
+  }
+
+  @Test
+  void theSameExamplesGiveTheSameWeights() {
+    ImmutableList<Example> examples = played(SECRET, 0, 3);
+
+    Learned once = learner(examples).learn(10, Progress.SILENT);
+
+    assertThat(learner(examples).learn(10, Progress.SILENT)).isEqualTo(once);
+  }
+
+  @Test
+  void aCrossingKeepsItsPointsAndRulesThatNeverOccurTheirs() {
+    Weights learned = learner(played(SECRET, 0, 2)).learn(10, Progress.SILENT).weights();
+
+    assertThat(learned.points().keySet()).isEqualTo(START.points().keySet());
+    assertThat(learned.points()).containsEntry("crossing", 20L).containsEntry("trill", 100L);
+    assertThat(learned.points().values()).allMatch(points -> points >= 0 && points <= 999_999);
+  }
+
+  @Test
+  void aStartThatHoldsFirmlyStays() {
+    Learned learned = learner(played(SECRET, 0, 2)).learn(Learner.STRONGEST, Progress.SILENT);
+
+    assertThat(learned.weights()).isEqualTo(START);
+    assertThat(learned.after()).isEqualTo(learned.before());
+  }
+
+  @Test
+  void aRuleThatIsSwitchedOffStaysOff() {
+    Learner learner =
+        Learner.of(
+            played(SECRET, 0, 2),
+            Rules.all(),
+            with(ImmutableMap.of("fourth-finger", 0L)),
+            LeftHand.MEDIUM);
+
+    assertThat(learner.learn(10, Progress.SILENT).weights().points())
+        .containsEntry("fourth-finger", 0L);
+  }
+
+  @Test
+  void oneMusicUnderTwoNamesIsOnePieceAndCannotBeLeftOut() {
+    Passage passage = Marked.violin(1, 40);
+    Learned learned =
+        learner(
+                ImmutableList.of(
+                    Marked.by(by(SECRET), "a", passage), Marked.by(by(START), "b", passage)))
+            .learn(100, Progress.SILENT);
+
+    assertThat(learned.pieces()).isEqualTo(1);
+    assertThat(learned.leftOut()).isEmpty();
+  }
+
+  @Test
+  void otherBowingMakesNoOtherPiece() {
+    String notes = "A4/1@0 B4/1@1 C5/1@2 %sD5/1@3 E5/1@4 D5/1@3 C5/1@2 B4/1@1";
+    Learned learned =
+        learner(
+                ImmutableList.of(
+                    new Example("a", Music.violin().notes(notes.formatted(""))),
+                    new Example("b", Music.violin().notes(notes.formatted("~")))))
+            .learn(100, Progress.SILENT);
+
+    assertThat(learned.pieces()).isEqualTo(1);
+  }
+
+  @Test
+  void marksThatNoHandCanMeetAreLeftOpen() {
+    String notes = "A4/1@2$1 B4/1@1 C5/1@2 D5/1@3 E5/1@4 D5/1@3 C5/1@2 G3/1@4";
+
+    Learned learned =
+        learner(ImmutableList.of(new Example("a", Music.violin().notes(notes))))
+            .learn(100, Progress.SILENT);
+
+    assertThat(learned.after().stringAndFinger()).isBetween(0.7, 0.99);
+  }
+
+  @Test
+  void aPartWithFewFingersIsRefusedByName() {
+    Example bare = new Example("bare.musicxml", Music.violin().notes("A4/1@0 B4/1 C5/1"));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> learner(ImmutableList.of(bare)))
+        .withMessageStartingWith("bare.musicxml has 1 note with a printed finger in Violin");
+    assertThatIllegalArgumentException().isThrownBy(() -> learner(ImmutableList.of()));
+  }
+
+  @Test
+  void aRuleWithoutAStartWeightIsRefusedByName() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () ->
+                Learner.of(
+                    played(START, 0, 1),
+                    Rules.all(),
+                    Weights.parse("w", "shift = 1"),
+                    LeftHand.MEDIUM))
+        .withMessageContaining("no weight is given for the rule");
+  }
+
+  @Test
+  void agreementCountsStringsWhereTheyArePrintedAndFingersWithThem() {
+    Passage passage = Music.violin().notes("A4/1@0$2 B4/1@2$2 C5/1@2 D5/1 E5/1@1$4");
+    Agreement agreement =
+        Agreement.of(
+            Planner.of(passage, Scoring.commonPractice())
+                .plan(Brief.within("low", ImmutableSet.of(Position.FIRST))),
+            passage);
+
+    assertThat(agreement.string()).hasValue(2 / 3.0);
+    assertThat(agreement.stringAndFinger()).isEqualTo(2 / 4.0);
+  }
+}

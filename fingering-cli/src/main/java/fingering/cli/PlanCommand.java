@@ -32,6 +32,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  fingering plan part.musicxml --allow 1,half",
       "  fingering plan part.musicxml --choose third --write marked.musicxml",
+      "  fingering plan part.musicxml --best 3",
       "  fingering plan part.musicxml --keep-printed --format json"
     })
 final class PlanCommand implements Callable<Integer> {
@@ -42,6 +43,9 @@ final class PlanCommand implements Callable<Integer> {
     THIRD,
     SECOND
   }
+
+  /** The most plans that are shown side by side. */
+  private static final int MOST = 20;
 
   @Spec CommandSpec spec;
 
@@ -58,6 +62,15 @@ final class PlanCommand implements Callable<Integer> {
         "or second (shows 1st, 2nd and 3rd); free (the default) is the cheapest of all."
       })
   Choice choose = Choice.FREE;
+
+  @Option(
+      names = "--best",
+      paramLabel = "N",
+      description = {
+        "Show the N best plans side by side, 1 to 20; each has another string or",
+        "position somewhere than the others."
+      })
+  Optional<Integer> best = Optional.empty();
 
   @Option(
       names = "--keep-printed",
@@ -80,22 +93,51 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--choose and --keep-printed cannot be met together; give one");
     }
+    best.ifPresent(this::checkBest);
     output.check();
     ScoreFile file = ScoreFile.read(score);
     Passage passage = reading.read(file);
-    Plan plan =
-        plan(Comparer.of(passage, Scoring.commonPractice(), hand.hand(), reading.allow.set()));
+    Comparer comparer =
+        Comparer.of(passage, Scoring.commonPractice(), hand.hand(), reading.allow.set());
+    output.print(
+        best.isPresent() ? best(comparer) : one(comparer, passage, file),
+        spec.commandLine().getOut());
+    return 0;
+  }
+
+  private void checkBest(int plans) {
+    if (plans < 1 || plans > MOST) {
+      throw new ParameterException(
+          spec.commandLine(), "--best " + plans + " is out of range; ask for 1 to " + MOST);
+    }
+    if (choose != Choice.FREE) {
+      throw new ParameterException(
+          spec.commandLine(), "--best shows plans of free choice; leave out --choose");
+    }
+    if (write.isPresent()) {
+      throw new ParameterException(
+          spec.commandLine(), "--write writes one plan and --best shows several; give one");
+    }
+  }
+
+  private String best(Comparer comparer) {
+    Comparison several = comparer.best(free().keepingPrinted(keepPrinted), best.get());
+    return switch (output.format) {
+      case TEXT -> ComparisonText.of(several, OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.of(several);
+    };
+  }
+
+  private String one(Comparer comparer, Passage passage, ScoreFile file) {
+    Plan plan = plan(comparer);
     if (write.isPresent()) {
       file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), write.get());
     }
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
-    String text =
-        switch (output.format) {
-          case TEXT -> ComparisonText.of(alone, OutputOptions.columns(), output.style());
-          case JSON -> PlanJson.of(plan);
-        };
-    output.print(text, spec.commandLine().getOut());
-    return 0;
+    return switch (output.format) {
+      case TEXT -> ComparisonText.of(alone, OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.of(plan);
+    };
   }
 
   private Plan plan(Comparer comparer) {

@@ -11,6 +11,7 @@ import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
+import fingering.search.Appearance;
 import fingering.search.Layers;
 import fingering.search.PathFinder;
 import fingering.search.Penalty;
@@ -135,9 +136,21 @@ public final class Planner {
    * @throws IllegalArgumentException if k is out of range
    */
   public ImmutableList<Plan> plans(Brief brief, int k) {
+    return plans(brief, k, Appearance.Grain.FINGERS);
+  }
+
+  /**
+   * The best plans of a brief that differ when one looks so closely, best first; fewer where there
+   * are fewer. The first is the best plan, and each is the best of all that look like it.
+   *
+   * @param k how many, 1 to {@value PathFinder#MOST}
+   * @throws InfeasibleBriefException if there is none
+   * @throws IllegalArgumentException if k is out of range
+   */
+  public ImmutableList<Plan> plans(Brief brief, int k, Appearance.Grain grain) {
     Layers layers = layers(brief);
     ImmutableList<Plan> plans =
-        PathFinder.best(layers, brief.requirement(), k).stream()
+        PathFinder.best(layers, brief.requirement(), k, grain).stream()
             .map(path -> PlanAssembly.plan(brief, passage, scoring, path))
             .collect(ImmutableList.toImmutableList());
     if (plans.isEmpty()) {

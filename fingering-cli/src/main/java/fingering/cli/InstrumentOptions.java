@@ -6,9 +6,6 @@ import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.Tuning;
 import fingering.tables.Tunings;
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -17,11 +14,6 @@ import picocli.CommandLine.Option;
 
 /** How the instrument is strung and built; shared by the commands. */
 final class InstrumentOptions {
-  /** Far more than eight strings and their sources take. */
-  private static final int MAX_KIB = 64;
-
-  private static final String BYTE_ORDER_MARK = "\uFEFF";
-
   @Option(
       names = "--tuning",
       paramLabel = "NAME|FILE",
@@ -85,7 +77,7 @@ final class InstrumentOptions {
   private static Tuning own(Path file, Instrument instrument, Instruments known) {
     Tuning own;
     try {
-      own = Tunings.read(file.toString(), text(file), known);
+      own = Tunings.read(file.toString(), SmallFile.text(file, "tuning"), known);
     } catch (BadTableException e) {
       throw new ChoiceException(
           e.getMessage()
@@ -102,34 +94,5 @@ final class InstrumentOptions {
                   instrument.spoken()));
     }
     return own;
-  }
-
-  private static String text(Path file) {
-    try {
-      if (Files.isDirectory(file)) {
-        throw new ChoiceException(
-            "%s is a folder: name the file of a tuning inside it.".formatted(file));
-      }
-      if (!Files.isRegularFile(file)) {
-        throw new ChoiceException(
-            "%s is a device and no file: save the tuning to a file first.".formatted(file));
-      }
-      if (Files.size(file) > MAX_KIB * 1024L) {
-        throw new ChoiceException(
-            "%s is larger than %d KiB and is not read: check that it holds a tuning and no score."
-                .formatted(file, MAX_KIB));
-      }
-      String text = Files.readString(file);
-      return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
-    } catch (CharacterCodingException e) {
-      throw new ChoiceException(
-          "%s is not text in UTF-8: save it again in that encoding.".formatted(file));
-    } catch (AccessDeniedException e) {
-      throw new ChoiceException(
-          "You are not allowed to read %s: change its permissions, or use a copy.".formatted(file));
-    } catch (IOException e) {
-      throw new ChoiceException(
-          "%s could not be read from its disk: copy it elsewhere and try again.".formatted(file));
-    }
   }
 }

@@ -2,18 +2,20 @@ package fingering.cli;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
+import fingering.music.When;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreMarker;
+import fingering.plan.Alternative;
 import fingering.plan.Brief;
 import fingering.plan.Comparer;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanMarks;
-import fingering.scoring.Scoring;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -33,6 +35,7 @@ import picocli.CommandLine.Spec;
       "  fingering plan part.musicxml --allow 1,half",
       "  fingering plan part.musicxml --choose third --write marked.musicxml",
       "  fingering plan part.musicxml --best 3",
+      "  fingering plan part.musicxml --why 17.2",
       "  fingering plan part.musicxml --keep-printed --format json"
     })
 final class PlanCommand implements Callable<Integer> {
@@ -46,6 +49,9 @@ final class PlanCommand implements Callable<Integer> {
 
   /** The most plans that are shown side by side. */
   private static final int MOST = 20;
+
+  /** How many ways to take a note are told, that of the plan among them. */
+  private static final int WAYS = 4;
 
   @Spec CommandSpec spec;
 
@@ -73,6 +79,16 @@ final class PlanCommand implements Callable<Integer> {
   Optional<Integer> best = Optional.empty();
 
   @Option(
+      names = "--why",
+      paramLabel = "M.BEAT",
+      converter = WhenConverter.class,
+      description = {
+        "Tell why a note is taken so and not the next best way: measure as printed",
+        "and beat as counted, such as 17.2, or 17.2.5 for beat 2.5."
+      })
+  Optional<When> why = Optional.empty();
+
+  @Option(
       names = "--keep-printed",
       description = "Keep the fingerings and strings printed in the part.")
   boolean keepPrinted;
@@ -84,6 +100,8 @@ final class PlanCommand implements Callable<Integer> {
   Optional<Path> write = Optional.empty();
 
   @Mixin HandOptions hand = new HandOptions();
+
+  @Mixin WeightsOptions weights = new WeightsOptions();
 
   @Mixin OutputOptions output = new OutputOptions();
 
@@ -98,7 +116,7 @@ final class PlanCommand implements Callable<Integer> {
     ScoreFile file = ScoreFile.read(score);
     Passage passage = reading.read(file);
     Comparer comparer =
-        Comparer.of(passage, Scoring.commonPractice(), hand.hand(), reading.allow.set());
+        Comparer.of(passage, weights.scoring(spec), hand.hand(), reading.allow.set());
     output.print(
         best.isPresent() ? best(comparer) : one(comparer, passage, file),
         spec.commandLine().getOut());
@@ -106,6 +124,10 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private void checkBest(int plans) {
+    if (why.isPresent()) {
+      throw new ParameterException(
+          spec.commandLine(), "--why asks about one plan and --best shows several; give one");
+    }
     if (plans < 1 || plans > MOST) {
       throw new ParameterException(
           spec.commandLine(), "--best " + plans + " is out of range; ask for 1 to " + MOST);
@@ -120,6 +142,15 @@ final class PlanCommand implements Callable<Integer> {
     }
   }
 
+  private String why(When when, Plan plan, Comparer comparer) {
+    ImmutableList<Alternative> ways =
+        comparer.alternatives(plan.brief(), when.in(plan.passage()), WAYS);
+    return switch (output.format) {
+      case TEXT -> WhyText.of(ways, OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.of(plan, ways);
+    };
+  }
+
   private String best(Comparer comparer) {
     Comparison several = comparer.best(free().keepingPrinted(keepPrinted), best.get());
     return switch (output.format) {
@@ -130,8 +161,13 @@ final class PlanCommand implements Callable<Integer> {
 
   private String one(Comparer comparer, Passage passage, ScoreFile file) {
     Plan plan = plan(comparer);
+    // Before anything is written, so that a moment that is not there leaves no file behind.
+    String told = why.map(when -> why(when, plan, comparer)).orElse("");
     if (write.isPresent()) {
       file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), write.get());
+    }
+    if (why.isPresent()) {
+      return told;
     }
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
     return switch (output.format) {
@@ -169,5 +205,12 @@ final class PlanCommand implements Callable<Integer> {
                 "No fingering of this passage shows what that plan must show (a stay in "
                     + comparer.upper().display()
                     + " position, or 1st to 3rd); choose first or free."));
+  }
+
+  static final class WhenConverter implements ITypeConverter<When> {
+    @Override
+    public When convert(String text) {
+      return ScoreOptions.converted(() -> When.parse(text));
+    }
   }
 }

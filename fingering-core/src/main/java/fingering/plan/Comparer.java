@@ -93,6 +93,16 @@ public final class Comparer {
   }
 
   /**
+   * The ways to take the notes of a moment, best first; {@link Planner#alternatives}.
+   *
+   * @throws InfeasibleBriefException if there is none
+   * @throws IllegalArgumentException if there is no such moment, or k is below 1
+   */
+  public ImmutableList<Alternative> alternatives(Brief brief, int moment, int k) {
+    return planner.alternatives(brief, moment, k);
+  }
+
+  /**
    * The best plans of a brief that take another string or position somewhere, side by side and
    * named by their place: best, 2nd, 3rd. The finger alone is no difference.
    *

@@ -1,0 +1,57 @@
+package fingering.cli;
+
+import fingering.musicxml.ChoiceException;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** A short text of the user's own, such as a tuning. */
+final class SmallFile {
+  /** Far more than eight strings or all rules and their sources take. */
+  private static final int MAX_KIB = 64;
+
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+  private SmallFile() {}
+
+  /**
+   * The text of a file.
+   *
+   * @param what what it should hold, in a word
+   * @throws ChoiceException if it cannot be read; the message is one sentence
+   */
+  static String text(Path file, String what) {
+    try {
+      if (!Files.exists(file)) {
+        throw new ChoiceException(
+            "There is no file %s: check its name and folder.".formatted(file));
+      }
+      if (Files.isDirectory(file)) {
+        throw new ChoiceException(
+            "%s is a folder: name the file with the %s inside it.".formatted(file, what));
+      }
+      if (!Files.isRegularFile(file)) {
+        throw new ChoiceException(
+            "%s is a device and no file: save the %s to a file first.".formatted(file, what));
+      }
+      if (Files.size(file) > MAX_KIB * 1024L) {
+        throw new ChoiceException(
+            "%s is larger than %d KiB and is not read: check that it holds the %s and no score."
+                .formatted(file, MAX_KIB, what));
+      }
+      String text = Files.readString(file);
+      return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+    } catch (CharacterCodingException e) {
+      throw new ChoiceException(
+          "%s is not text in UTF-8: save it again in that encoding.".formatted(file));
+    } catch (AccessDeniedException e) {
+      throw new ChoiceException(
+          "You are not allowed to read %s: change its permissions, or use a copy.".formatted(file));
+    } catch (IOException e) {
+      throw new ChoiceException(
+          "%s could not be read from its disk: copy it elsewhere and try again.".formatted(file));
+    }
+  }
+}

@@ -72,7 +72,8 @@ final class WhyText {
 
   private static String price(WhyNot why) {
     String way = "The next best way is " + taken(why.other());
-    String totals = " (" + why.other().plan().total() + " to " + why.chosen().plan().total() + ")";
+    String totals =
+        " (" + why.other().plan().total() + " against " + why.chosen().plan().total() + ")";
     if (why.more() > 0) {
       return way + ": the best plan with it costs " + points(why.more()) + " more" + totals + ".";
     }

@@ -4,7 +4,6 @@ import fingering.music.Passage;
 import fingering.musicxml.ScoreFile;
 import fingering.plan.Comparer;
 import fingering.plan.Comparison;
-import fingering.scoring.Scoring;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -44,6 +43,8 @@ final class CompareCommand implements Callable<Integer> {
 
   @Mixin HandOptions hand = new HandOptions();
 
+  @Mixin WeightsOptions weights = new WeightsOptions();
+
   @Mixin OutputOptions output = new OutputOptions();
 
   @Override
@@ -55,7 +56,7 @@ final class CompareCommand implements Callable<Integer> {
     output.check();
     Passage passage = reading.read(file);
     Comparison comparison =
-        Comparer.of(passage, Scoring.commonPractice(), hand.hand(), reading.allow.set())
+        Comparer.of(passage, weights.scoring(spec), hand.hand(), reading.allow.set())
             .compare(withSecond);
     String text =
         switch (output.format) {

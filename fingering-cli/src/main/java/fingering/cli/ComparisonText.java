@@ -13,10 +13,15 @@ import java.util.List;
 /** Plans in columns, for a terminal. */
 final class ComparisonText {
   private static final int NOTE_COLUMNS = 20;
+  private static final int NARROWEST = 15;
 
   private final Comparison comparison;
   private final Style style;
   private final int columns;
+
+  /** The plans, as many at a time as stand side by side. */
+  private final List<List<Plan>> plans;
+
   private final int cell;
   private final StringBuilder text = new StringBuilder();
 
@@ -24,14 +29,15 @@ final class ComparisonText {
     this.comparison = comparison;
     this.style = style;
     this.columns = columns;
-    int plans = comparison.plans().size();
-    cell = Math.max(15, Math.min(24, (columns - NOTE_COLUMNS) / plans));
+    plans = TextLayout.blocks(comparison.plans(), (columns - NOTE_COLUMNS) / NARROWEST);
+    cell = Math.max(NARROWEST, Math.min(24, (columns - NOTE_COLUMNS) / plans.get(0).size()));
   }
 
   static String of(Comparison comparison, int columns, Style style) {
     ComparisonText page = new ComparisonText(comparison, columns, style);
     page.heading();
-    page.notes();
+    page.plans.forEach(page::notes);
+    page.legend();
     new SummaryText(comparison, page.columns, style, page.text).write();
     return page.text.toString();
   }
@@ -57,18 +63,18 @@ final class ComparisonText {
       TextLayout.wrap("Note: " + remark, columns, 2).forEach(this::line);
     }
     line("");
-    StringBuilder head = new StringBuilder(TextLayout.pad("  m.  beat  note", NOTE_COLUMNS));
-    for (Plan plan : comparison.plans()) {
-      head.append(TextLayout.pad(plan.name(), cell));
-    }
-    line(style.bold(head.toString()));
   }
 
   private static String span(String from, String to) {
     return from.equals(to) ? "measure " + from : "measures " + from + "–" + to;
   }
 
-  private void notes() {
+  private void notes(List<Plan> shown) {
+    StringBuilder head = new StringBuilder(TextLayout.pad("  m.  beat  note", NOTE_COLUMNS));
+    for (Plan plan : shown) {
+      head.append(TextLayout.pad(plan.name(), cell));
+    }
+    line(style.bold(head.toString()));
     Plan first = comparison.plans().get(0);
     int measure = -1;
     int moment = -1;
@@ -85,15 +91,18 @@ final class ComparisonText {
       StringBuilder row = new StringBuilder();
       row.append(TextLayout.padLeft(number, 4)).append(TextLayout.padLeft(beat, 6)).append("  ");
       row.append(TextLayout.pad(note.written().display(), 5)).append(differs ? "≠  " : "   ");
-      for (Plan plan : comparison.plans()) {
+      for (Plan plan : shown) {
         String content = TextLayout.pad(content(plan, i), cell);
         row.append(differs ? style.marked(content) : content);
       }
       line(row.toString());
     }
     line("");
+  }
+
+  private void legend() {
     line("String, finger, position.  ↑ ↓ shift  × crossing  ×× skips a string");
-    harmonics(first);
+    harmonics(comparison.plans().get(0));
     line(
         "! outside the plan's positions"
             + (comparison.plans().size() > 1 ? "  ≠ the plans differ" : ""));

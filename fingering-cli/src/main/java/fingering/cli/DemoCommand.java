@@ -22,6 +22,8 @@ final class DemoCommand implements Callable<Integer> {
 
   @Mixin InstrumentOptions built = new InstrumentOptions();
 
+  @Mixin WeightsOptions weights = new WeightsOptions();
+
   @Override
   public Integer call() throws IOException {
     Path copy = Files.createTempFile("demo", ".musicxml");
@@ -33,6 +35,7 @@ final class DemoCommand implements Callable<Integer> {
       CompareCommand compare = new CompareCommand();
       compare.spec = spec;
       compare.reading.built = built;
+      compare.weights = weights;
       compare.withSecond = true;
       return compare.compare(ScoreFile.read(copy));
     } finally {

@@ -2,18 +2,20 @@ package fingering.cli;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
+import fingering.music.When;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreMarker;
+import fingering.plan.Alternative;
 import fingering.plan.Brief;
 import fingering.plan.Comparer;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanMarks;
-import fingering.scoring.Scoring;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -32,6 +34,8 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  fingering plan part.musicxml --allow 1,half",
       "  fingering plan part.musicxml --choose third --write marked.musicxml",
+      "  fingering plan part.musicxml --best 3",
+      "  fingering plan part.musicxml --why 17.2",
       "  fingering plan part.musicxml --keep-printed --format json"
     })
 final class PlanCommand implements Callable<Integer> {
@@ -42,6 +46,12 @@ final class PlanCommand implements Callable<Integer> {
     THIRD,
     SECOND
   }
+
+  /** The most plans that are shown side by side. */
+  private static final int MOST = 20;
+
+  /** How many ways to take a note are told, that of the plan among them. */
+  private static final int WAYS = 4;
 
   @Spec CommandSpec spec;
 
@@ -60,6 +70,25 @@ final class PlanCommand implements Callable<Integer> {
   Choice choose = Choice.FREE;
 
   @Option(
+      names = "--best",
+      paramLabel = "N",
+      description = {
+        "Show the N best plans side by side, 1 to 20; each has another string or",
+        "position somewhere than the others."
+      })
+  Optional<Integer> best = Optional.empty();
+
+  @Option(
+      names = "--why",
+      paramLabel = "M.BEAT",
+      converter = WhenConverter.class,
+      description = {
+        "Tell why a note is taken so and not the next best way: measure as printed",
+        "and beat as counted, such as 17.2, or 17.2.5 for beat 2.5."
+      })
+  Optional<When> why = Optional.empty();
+
+  @Option(
       names = "--keep-printed",
       description = "Keep the fingerings and strings printed in the part.")
   boolean keepPrinted;
@@ -72,6 +101,8 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin HandOptions hand = new HandOptions();
 
+  @Mixin WeightsOptions weights = new WeightsOptions();
+
   @Mixin OutputOptions output = new OutputOptions();
 
   @Override
@@ -80,22 +111,69 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--choose and --keep-printed cannot be met together; give one");
     }
+    best.ifPresent(this::checkBest);
     output.check();
     ScoreFile file = ScoreFile.read(score);
     Passage passage = reading.read(file);
-    Plan plan =
-        plan(Comparer.of(passage, Scoring.commonPractice(), hand.hand(), reading.allow.set()));
+    Comparer comparer =
+        Comparer.of(passage, weights.scoring(spec), hand.hand(), reading.allow.set());
+    output.print(
+        best.isPresent() ? best(comparer) : one(comparer, passage, file),
+        spec.commandLine().getOut());
+    return 0;
+  }
+
+  private void checkBest(int plans) {
+    if (why.isPresent()) {
+      throw new ParameterException(
+          spec.commandLine(), "--why asks about one plan and --best shows several; give one");
+    }
+    if (plans < 1 || plans > MOST) {
+      throw new ParameterException(
+          spec.commandLine(), "--best " + plans + " is out of range; ask for 1 to " + MOST);
+    }
+    if (choose != Choice.FREE) {
+      throw new ParameterException(
+          spec.commandLine(), "--best shows plans of free choice; leave out --choose");
+    }
+    if (write.isPresent()) {
+      throw new ParameterException(
+          spec.commandLine(), "--write writes one plan and --best shows several; give one");
+    }
+  }
+
+  private String why(When when, Plan plan, Comparer comparer) {
+    ImmutableList<Alternative> ways =
+        comparer.alternatives(plan.brief(), when.in(plan.passage()), WAYS);
+    return switch (output.format) {
+      case TEXT -> WhyText.of(ways, OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.of(plan, ways);
+    };
+  }
+
+  private String best(Comparer comparer) {
+    Comparison several = comparer.best(free().keepingPrinted(keepPrinted), best.get());
+    return switch (output.format) {
+      case TEXT -> ComparisonText.of(several, OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.of(several);
+    };
+  }
+
+  private String one(Comparer comparer, Passage passage, ScoreFile file) {
+    Plan plan = plan(comparer);
+    // Before anything is written, so that a moment that is not there leaves no file behind.
+    String told = why.map(when -> why(when, plan, comparer)).orElse("");
     if (write.isPresent()) {
       file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), write.get());
     }
+    if (why.isPresent()) {
+      return told;
+    }
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
-    String text =
-        switch (output.format) {
-          case TEXT -> ComparisonText.of(alone, OutputOptions.columns(), output.style());
-          case JSON -> PlanJson.of(plan);
-        };
-    output.print(text, spec.commandLine().getOut());
-    return 0;
+    return switch (output.format) {
+      case TEXT -> ComparisonText.of(alone, OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.of(plan);
+    };
   }
 
   private Plan plan(Comparer comparer) {
@@ -127,5 +205,12 @@ final class PlanCommand implements Callable<Integer> {
                 "No fingering of this passage shows what that plan must show (a stay in "
                     + comparer.upper().display()
                     + " position, or 1st to 3rd); choose first or free."));
+  }
+
+  static final class WhenConverter implements ITypeConverter<When> {
+    @Override
+    public When convert(String text) {
+      return ScoreOptions.converted(() -> When.parse(text));
+    }
   }
 }

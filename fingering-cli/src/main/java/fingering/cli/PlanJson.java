@@ -5,9 +5,11 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Placement;
 import fingering.fingerboard.Touch;
 import fingering.music.Passage;
+import fingering.plan.Alternative;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
@@ -30,6 +32,14 @@ final class PlanJson {
   static String of(Plan plan) {
     ObjectNode root = header(plan.passage());
     fill(root, plan);
+    return text(root);
+  }
+
+  /** A plan with the ways in which the notes of a moment can be taken, its own first. */
+  static String of(Plan plan, ImmutableList<Alternative> ways) {
+    ObjectNode root = header(plan.passage());
+    fill(root, plan);
+    WhyJson.fill(root, ways);
     return text(root);
   }
 

@@ -24,6 +24,10 @@ final class SmallFile {
    */
   static String text(Path file, String what) {
     try {
+      if (!Files.exists(file)) {
+        throw new ChoiceException(
+            "There is no file %s: check its name and folder.".formatted(file));
+      }
       if (Files.isDirectory(file)) {
         throw new ChoiceException(
             "%s is a folder: name the file of %s inside it.".formatted(file, what));

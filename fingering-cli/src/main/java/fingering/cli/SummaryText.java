@@ -20,12 +20,17 @@ import java.util.stream.Collectors;
 /** Below the notes: what each plan costs, rule by rule, and what it buys. */
 final class SummaryText {
   private static final int LABEL = 28;
+  private static final int NARROWEST = 13;
   private static final int MEASURES_TOLD = 6;
 
   private final Comparison comparison;
   private final int columns;
   private final Style style;
   private final StringBuilder text;
+
+  /** The plans, as many at a time as stand side by side. */
+  private final List<List<Plan>> plans;
+
   private final int cell;
 
   SummaryText(Comparison comparison, int columns, Style style, StringBuilder text) {
@@ -33,12 +38,14 @@ final class SummaryText {
     this.columns = columns;
     this.style = style;
     this.text = text;
-    cell = Math.max(13, Math.min(18, (columns - LABEL) / comparison.plans().size()));
+    plans = TextLayout.blocks(comparison.plans(), (columns - LABEL) / NARROWEST);
+    cell = Math.max(NARROWEST, Math.min(18, (columns - LABEL) / plans.get(0).size()));
   }
 
   void write() {
-    costs();
-    counts();
+    plans.forEach(this::costs);
+    rules();
+    plans.forEach(this::counts);
     hardest();
     sentences();
   }
@@ -51,27 +58,34 @@ final class SummaryText {
     TextLayout.wrap(paragraph, columns, 2).forEach(this::line);
   }
 
-  private void row(String label, Function<Plan, String> content) {
+  private void row(List<Plan> shown, String label, Function<Plan, String> content) {
     StringBuilder row = new StringBuilder(TextLayout.pad(label, LABEL));
-    for (Plan plan : comparison.plans()) {
+    for (Plan plan : shown) {
       row.append(TextLayout.padLeft(content.apply(plan), cell));
     }
     line(row.toString());
   }
 
-  private void costs() {
-    StringBuilder head = new StringBuilder(TextLayout.pad("Points by rule", LABEL));
-    for (Plan plan : comparison.plans()) {
+  private void heading(List<Plan> shown, String label) {
+    StringBuilder head = new StringBuilder(TextLayout.pad(label, LABEL));
+    for (Plan plan : shown) {
       head.append(TextLayout.padLeft(plan.name(), cell));
     }
     line(style.bold(head.toString()));
+  }
+
+  private void costs(List<Plan> shown) {
+    heading(shown, "Points by rule");
     Map<String, String> rules = new LinkedHashMap<>();
     for (Plan plan : comparison.plans()) {
       plan.rules().forEach(rule -> rules.putIfAbsent(rule.rule(), rule.name()));
     }
-    rules.forEach((id, name) -> row("  " + name, plan -> points(plan, id)));
-    row("  Total", plan -> Long.toString(plan.total()));
+    rules.forEach((id, name) -> row(shown, "  " + name, plan -> points(plan, id)));
+    row(shown, "  Total", plan -> Long.toString(plan.total()));
     line("");
+  }
+
+  private void rules() {
     line(style.bold("What the rules charge"));
     comparison.plans().stream()
         .flatMap(plan -> plan.rules().stream())
@@ -102,13 +116,17 @@ final class SummaryText {
         .orElse("–");
   }
 
-  private void counts() {
-    line(style.bold("Counts"));
-    row("  Shifts", plan -> Integer.toString(plan.shifts()));
-    row("  String crossings", plan -> Integer.toString(plan.crossings()));
-    row("  Fourth fingers", plan -> Integer.toString(plan.fourthFingers()));
-    row("  Open strings", plan -> Integer.toString(plan.openStrings()));
-    row("  Highest position", SummaryText::highest);
+  private void counts(List<Plan> shown) {
+    if (plans.size() == 1) {
+      line(style.bold("Counts"));
+    } else {
+      heading(shown, "Counts");
+    }
+    row(shown, "  Shifts", plan -> Integer.toString(plan.shifts()));
+    row(shown, "  String crossings", plan -> Integer.toString(plan.crossings()));
+    row(shown, "  Fourth fingers", plan -> Integer.toString(plan.fourthFingers()));
+    row(shown, "  Open strings", plan -> Integer.toString(plan.openStrings()));
+    row(shown, "  Highest position", SummaryText::highest);
     comparison.plans().stream()
         .flatMap(plan -> plan.notesByPosition().keySet().stream())
         .distinct()
@@ -116,6 +134,7 @@ final class SummaryText {
         .forEach(
             position ->
                 row(
+                    shown,
                     "  Stopped notes in " + position.display(),
                     plan -> Integer.toString(plan.notesByPosition().getOrDefault(position, 0))));
     line("");

@@ -17,6 +17,16 @@ final class TextLayout {
     return " ".repeat(Math.max(0, width - text.length())) + text;
   }
 
+  /** The things in their order, in blocks of at most so many, but of one at least. */
+  static <T> List<List<T>> blocks(List<T> things, int most) {
+    List<List<T>> blocks = new ArrayList<>();
+    int size = Math.max(1, most);
+    for (int from = 0; from < things.size(); from += size) {
+      blocks.add(things.subList(from, Math.min(things.size(), from + size)));
+    }
+    return blocks;
+  }
+
   /** The text in lines no wider than a width, all but the first indented. */
   static List<String> wrap(String text, int width, int indent) {
     List<String> lines = new ArrayList<>();

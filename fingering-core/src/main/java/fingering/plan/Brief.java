@@ -47,6 +47,11 @@ public record Brief(
     return new Brief(name, positions, strict, requirement, keep);
   }
 
+  /** The same brief by another name. */
+  public Brief named(String other) {
+    return new Brief(other, positions, strict, requirement, keepPrinted);
+  }
+
   /** Whether the brief allows stopped notes in that position. */
   public boolean allows(Position position) {
     return positions.isEmpty() || positions.contains(position);

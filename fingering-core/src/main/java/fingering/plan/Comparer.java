@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
+import fingering.search.Appearance;
 import fingering.search.Stays;
 import fingering.tables.Instrument.HandKind;
 import fingering.tables.Position;
@@ -89,6 +90,46 @@ public final class Comparer {
   /** The best plan of any brief. */
   public Plan plan(Brief brief) {
     return planner.plan(brief);
+  }
+
+  /**
+   * The ways to take the notes of a moment, best first; {@link Planner#alternatives}.
+   *
+   * @throws InfeasibleBriefException if there is none
+   * @throws IllegalArgumentException if there is no such moment, or k is below 1
+   */
+  public ImmutableList<Alternative> alternatives(Brief brief, int moment, int k) {
+    return planner.alternatives(brief, moment, k);
+  }
+
+  /**
+   * The best plans of a brief that take another string or position somewhere, side by side and
+   * named by their place: best, 2nd, 3rd. The finger alone is no difference.
+   *
+   * @param k how many, 1 to {@value fingering.search.PathFinder#MOST}; fewer where there are fewer,
+   *     which a remark says
+   * @throws InfeasibleBriefException if there is none
+   */
+  public Comparison best(Brief brief, int k) {
+    ImmutableList.Builder<Plan> named = ImmutableList.builder();
+    int place = 0;
+    for (Plan plan : planner.plans(brief, k, Appearance.Grain.PLACES)) {
+      place++;
+      named.add(plan.named(place == 1 ? "best" : ordinal(place)));
+    }
+    return new Comparison(
+        passage, named.build(), place == k ? ImmutableList.of() : ImmutableList.of(fewer(place)));
+  }
+
+  private static String fewer(int plans) {
+    return plans == 1
+        ? "No other plan takes another string or position."
+        : "No more than " + plans + " plans differ from one another in a string or a position.";
+  }
+
+  private static String ordinal(int number) {
+    int last = number / 10 % 10 == 1 ? 0 : number % 10;
+    return number + (last == 1 ? "st" : last == 2 ? "nd" : last == 3 ? "rd" : "th");
   }
 
   /** The plans side by side, with the third that shows 2nd position too where asked for. */

@@ -18,10 +18,7 @@ public record Comparison(
   public boolean differs(int note) {
     PlannedNote first = plans.get(0).notes().get(note);
     for (Plan plan : plans) {
-      PlannedNote other = plan.notes().get(note);
-      if (other.placement().string() != first.placement().string()
-          || other.placement().finger() != first.placement().finger()
-          || !(first.open() || other.position().equals(first.position()))) {
+      if (!plan.notes().get(note).takenLike(first)) {
         return true;
       }
     }

@@ -56,6 +56,11 @@ public record Plan(
     return brief.name();
   }
 
+  /** The same plan by another name. */
+  public Plan named(String other) {
+    return new Plan(brief.named(other), passage, grips, notes, charges, rules, total);
+  }
+
   /** How often the hand shifts. */
   public int shifts() {
     return (int) notes.stream().filter(PlannedNote::shift).count();

@@ -58,6 +58,18 @@ final class PlanAssembly {
     return notes.build();
   }
 
+  /** The notes that begin at a moment, as that grip takes them, and no more. */
+  static ImmutableList<PlannedNote> struck(int m, Moment moment, Grip grip) {
+    ImmutableList.Builder<PlannedNote> notes = ImmutableList.builder();
+    ImmutableList<Note> held = grip.notes(moment);
+    for (int i = 0; i < held.size(); i++) {
+      if (moment.struck().contains(held.get(i))) {
+        notes.add(new PlannedNote(m, held.get(i), grip.placements().get(i), false, 0, false));
+      }
+    }
+    return notes.build();
+  }
+
   private static ImmutableList<RuleCost> byRule(Scoring scoring, ImmutableList<Charge> charges) {
     List<RuleCost> costs = new ArrayList<>();
     for (CostRule rule : scoring.rules()) {

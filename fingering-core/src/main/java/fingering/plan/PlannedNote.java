@@ -25,6 +25,13 @@ public record PlannedNote(
     return placement.open();
   }
 
+  /** Whether both have the same string, finger and, stopped, position. */
+  public boolean takenLike(PlannedNote other) {
+    return placement.string() == other.placement.string()
+        && placement.finger() == other.placement.finger()
+        && (open() || position().equals(other.position()));
+  }
+
   /** The finger's sign: 0 open, 1 to 4, T. */
   public String finger() {
     return placement.finger().symbol();

@@ -9,7 +9,9 @@ import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
+import fingering.search.Appearance;
 import fingering.search.Layers;
+import fingering.search.Path;
 import fingering.search.PathFinder;
 import fingering.search.Penalty;
 import fingering.search.Requirement;
@@ -18,6 +20,7 @@ import fingering.tables.Tuning;
 import java.util.BitSet;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Makes plans for one passage. Not safe for use by many threads at once. */
 public final class Planner {
@@ -143,15 +146,82 @@ public final class Planner {
    * @throws IllegalArgumentException if k is out of range
    */
   public ImmutableList<Plan> plans(Brief brief, int k) {
+    return plans(brief, k, Appearance.Grain.FINGERS);
+  }
+
+  /**
+   * The best plans of a brief that differ when one looks so closely, best first; fewer where there
+   * are fewer. The first is the best plan, and each is the best of all that look like it.
+   *
+   * @param k how many, 1 to {@value PathFinder#MOST}
+   * @throws InfeasibleBriefException if there is none
+   * @throws IllegalArgumentException if k is out of range
+   */
+  public ImmutableList<Plan> plans(Brief brief, int k, Appearance.Grain grain) {
     Layers layers = layers(brief);
     ImmutableList<Plan> plans =
-        PathFinder.best(layers, brief.requirement(), k).stream()
+        PathFinder.best(layers, brief.requirement(), k, grain).stream()
             .map(path -> PlanAssembly.plan(brief, passage, scoring, path))
             .collect(ImmutableList.toImmutableList());
     if (plans.isEmpty()) {
       throw unmet(brief, layers);
     }
     return plans;
+  }
+
+  /**
+   * The ways in which a brief lets the notes of one moment be taken, each with the best plan that
+   * takes them so; best first, the first being that of the best plan. Two ways differ in the
+   * string, the finger or, stopped, the position of a note that begins then. Takes the time of a
+   * plan for each.
+   *
+   * @param moment index of the moment in the passage, from 0
+   * @param k how many, from 1; fewer where there are fewer
+   * @throws InfeasibleBriefException if there is none
+   * @throws IllegalArgumentException if there is no such moment, or k is below 1
+   */
+  public ImmutableList<Alternative> alternatives(Brief brief, int moment, int k) {
+    if (moment < 0 || moment >= grips.size() || k < 1) {
+      throw new IllegalArgumentException(
+          k + " ways of moment " + moment + " of " + grips.size() + " cannot be searched");
+    }
+    ImmutableList.Builder<Alternative> found = ImmutableList.builder();
+    Layers layers = layers(brief);
+    Optional<Path> path = PathFinder.best(layers, brief.requirement());
+    if (path.isEmpty()) {
+      throw unmet(brief, layers);
+    }
+    for (int wanted = k; wanted > 0 && path.isPresent(); wanted--) {
+      Plan plan = PlanAssembly.plan(brief, passage, scoring, path.get());
+      found.add(new Alternative(moment, plan));
+      layers = otherwise(layers, moment, path.get().grips().get(moment));
+      path =
+          wanted == 1 || layers.grips().get(moment).isEmpty()
+              ? Optional.empty()
+              : PathFinder.best(layers, brief.requirement());
+    }
+    return found.build();
+  }
+
+  /** The layers without the grips that take the notes of a moment as that one does. */
+  private static Layers otherwise(Layers layers, int m, Grip taken) {
+    Moment moment = layers.moments().get(m);
+    ImmutableList<PlannedNote> as = PlanAssembly.struck(m, moment, taken);
+    ImmutableList.Builder<ImmutableList<Grip>> left = ImmutableList.builder();
+    for (int i = 0; i < layers.grips().size(); i++) {
+      ImmutableList<Grip> all = layers.grips().get(i);
+      left.add(
+          i != m
+              ? all
+              : all.stream()
+                  .filter(grip -> !alike(as, PlanAssembly.struck(m, moment, grip)))
+                  .collect(ImmutableList.toImmutableList()));
+    }
+    return new Layers(layers.moments(), left.build(), layers.scoring(), layers.penalty());
+  }
+
+  private static boolean alike(ImmutableList<PlannedNote> some, ImmutableList<PlannedNote> others) {
+    return IntStream.range(0, some.size()).allMatch(i -> some.get(i).takenLike(others.get(i)));
   }
 
   private Layers layers(Brief brief) {

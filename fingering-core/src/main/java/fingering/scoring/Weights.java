@@ -1,12 +1,15 @@
 package fingering.scoring;
 
+import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.ImmutableSet;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Points that each unit of each rule costs, as a file gives them: lines of {@code rule = points},
@@ -18,9 +21,32 @@ public record Weights(ImmutableMap<String, Long> points) {
   private static final Pattern LINE =
       Pattern.compile("([a-z][a-z-]*)\\s*=\\s*(\\d{1,6})\\s*(#.*)?");
 
+  /** The names of the weights that come with the library; each is the name of a file beside. */
+  private static final ImmutableList<String> PRESETS =
+      ImmutableList.of("common-practice", "first-years", "intermediate", "professional");
+
   /** The weights of common practice that come with the library. */
   public static Weights commonPractice() {
-    String name = "common-practice.weights";
+    return preset(PRESETS.get(0));
+  }
+
+  /** The names of the weights that come with the library, the usual ones first. */
+  public static ImmutableList<String> presets() {
+    return PRESETS;
+  }
+
+  /**
+   * Weights that come with the library.
+   *
+   * @param preset one of {@link #presets()}
+   * @throws IllegalArgumentException if there are none of that name
+   */
+  public static Weights preset(String preset) {
+    if (!PRESETS.contains(preset)) {
+      throw new IllegalArgumentException(
+          "there are no weights '" + preset + "'; choose one of " + String.join(", ", PRESETS));
+    }
+    String name = preset + ".weights";
     try (InputStream in = Weights.class.getResourceAsStream(name)) {
       if (in == null) {
         throw new IllegalStateException(name + " is missing from the library");
@@ -29,6 +55,55 @@ public record Weights(ImmutableMap<String, Long> points) {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * Reads weights that must name all of some rules and no others.
+   *
+   * @param name what to call the text in a complaint, a file name say
+   * @throws IllegalArgumentException if a line cannot be read, a rule stands twice, is unknown or
+   *     is missing; the message is one sentence
+   */
+  public static Weights parse(String name, String text, ImmutableList<CostRule> rules) {
+    Weights weights = parse(name, text);
+    ImmutableSet<String> known =
+        rules.stream().map(CostRule::id).collect(ImmutableSet.toImmutableSet());
+    for (String rule : weights.points().keySet()) {
+      if (!known.contains(rule)) {
+        throw new IllegalArgumentException(
+            name
+                + ", line "
+                + line(rule, text)
+                + ": there is no rule '"
+                + rule
+                + "'; correct its name, or take the line out");
+      }
+    }
+    String missing =
+        known.stream()
+            .filter(rule -> !weights.points().containsKey(rule))
+            .collect(Collectors.joining("', '"));
+    if (!missing.isEmpty()) {
+      throw new IllegalArgumentException(
+          name
+              + " gives no points for '"
+              + missing
+              + "'; add a line for each, such as 'shift = 20'");
+    }
+    return weights;
+  }
+
+  /** The number of the line that gives a rule its points. */
+  private static int line(String rule, String text) {
+    int number = 1;
+    for (String line : text.lines().toList()) {
+      Matcher matcher = LINE.matcher(line.strip());
+      if (matcher.matches() && matcher.group(1).equals(rule)) {
+        return number;
+      }
+      number++;
+    }
+    throw new IllegalStateException("no line gives '" + rule + "' its points");
   }
 
   /**

@@ -4,46 +4,88 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
+import fingering.music.Moment;
+import fingering.music.Note;
 import fingering.tables.Position;
 import java.util.Optional;
 
 /**
- * What a player sees of a grip. Grips that look alike differ only in where the hand waits while a
- * string sounds open, or in the shape of the hand around the fingers that stop.
+ * What is seen of a grip: by a player, or by a teacher who looks for another way through a passage.
  *
  * @param stops how each note is taken, in the order of the grip's placements
  */
 public record Appearance(ImmutableList<Stop> stops) {
 
+  /** How closely one looks. */
+  public enum Grain {
+    /**
+     * What a player sees: strings, fingers and where the hand stands. Grips that look alike differ
+     * only in where the hand waits while a string sounds open, or in the shape of the hand around
+     * the fingers that stop.
+     */
+    FINGERS,
+    /**
+     * What a teacher sees: on which string each note begins and, stopped, in which position. The
+     * finger is no difference, nor is a note that is only held.
+     */
+    PLACES
+  }
+
   /**
    * How one note is taken.
    *
    * @param string number of the string, 1 being the highest
-   * @param finger what stops it
-   * @param semitones semitones of the stopped place above the open string, 0 when open
-   * @param hand where the hand stands; empty when open
+   * @param position the position of the hand; empty when open
+   * @param fingering how the string is stopped; empty when open, or where one does not look so
+   *     closely
    */
-  public record Stop(int string, Finger finger, int semitones, Optional<Hand> hand) {}
+  public record Stop(int string, Optional<Position> position, Optional<Fingering> fingering) {}
 
   /**
-   * Where the hand stands.
+   * How a string is stopped.
    *
-   * @param position the position's name
+   * @param finger what stops it
+   * @param semitones semitones of the stopped place above the open string
    * @param first place of the first finger of the hand at rest, in semitones above the open string
    */
-  public record Hand(Position position, double first) {}
+  public record Fingering(Finger finger, int semitones, double first) {}
 
   /** What a player sees of that grip. */
   public static Appearance of(Grip grip) {
     return new Appearance(
-        grip.placements().stream().map(Appearance::stop).collect(ImmutableList.toImmutableList()));
+        grip.placements().stream()
+            .map(Appearance::fingered)
+            .collect(ImmutableList.toImmutableList()));
   }
 
-  private static Stop stop(Placement placement) {
-    Optional<Hand> hand =
+  /** What is seen of the grip of a moment, looking so closely. */
+  public static Appearance of(Moment moment, Grip grip, Grain grain) {
+    return grain == Grain.FINGERS ? of(grip) : places(moment, grip);
+  }
+
+  private static Appearance places(Moment moment, Grip grip) {
+    ImmutableList<Note> notes = grip.notes(moment);
+    ImmutableList.Builder<Stop> stops = ImmutableList.builder();
+    for (int i = 0; i < notes.size(); i++) {
+      if (moment.struck().contains(notes.get(i))) {
+        Placement placement = grip.placements().get(i);
+        stops.add(new Stop(placement.string(), position(placement), Optional.empty()));
+      }
+    }
+    return new Appearance(stops.build());
+  }
+
+  private static Stop fingered(Placement placement) {
+    Optional<Fingering> fingering =
         placement.open()
             ? Optional.empty()
-            : Optional.of(new Hand(placement.frame().position(), placement.frame().first()));
-    return new Stop(placement.string(), placement.finger(), placement.semitones(), hand);
+            : Optional.of(
+                new Fingering(
+                    placement.finger(), placement.semitones(), placement.frame().first()));
+    return new Stop(placement.string(), position(placement), fingering);
+  }
+
+  private static Optional<Position> position(Placement placement) {
+    return placement.open() ? Optional.empty() : Optional.of(placement.frame().position());
   }
 }

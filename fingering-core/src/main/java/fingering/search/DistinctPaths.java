@@ -74,18 +74,22 @@ final class DistinctPaths {
   private final TreeSet<Ending> aside = new TreeSet<>(Ending.BEST_FIRST);
   private long number;
 
-  private DistinctPaths(Layers layers, Requirement requirement) {
+  private DistinctPaths(Layers layers, Requirement requirement, Appearance.Grain grain) {
     this.layers = layers;
     this.requirement = requirement;
     states = requirement.states();
     pass = ForwardPass.of(layers, requirement, true);
-    lookalikes =
-        layers.grips().stream().map(Lookalikes::among).collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<Lookalikes> all = ImmutableList.builder();
+    for (int m = 0; m < layers.moments().size(); m++) {
+      all.add(Lookalikes.among(layers.moments().get(m), layers.grips().get(m), grain));
+    }
+    lookalikes = all.build();
   }
 
   /** The k best paths that look different, best first; fewer where there are fewer. */
-  static ImmutableList<Path> best(Layers layers, Requirement requirement, int k) {
-    DistinctPaths search = new DistinctPaths(layers, requirement);
+  static ImmutableList<Path> best(
+      Layers layers, Requirement requirement, int k, Appearance.Grain grain) {
+    DistinctPaths search = new DistinctPaths(layers, requirement, grain);
     search.begin(k);
     ImmutableList.Builder<Path> found = ImmutableList.builder();
     for (int wanted = k - 1; wanted >= 0 && !search.aside.isEmpty(); wanted--) {

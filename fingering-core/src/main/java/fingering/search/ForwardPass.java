@@ -18,8 +18,8 @@ final class ForwardPass {
   /** The sum of what cannot be reached. */
   static final long NONE = Long.MAX_VALUE;
 
-  /** Penalty is counted in this many points, so that no cost outweighs it. */
-  private static final int PENALTY_BITS = 30;
+  /** Penalty is counted in this many points, so that no cost outweighs it, whatever the weights. */
+  private static final int PENALTY_BITS = 44;
 
   private final Layers layers;
   private final Requirement requirement;

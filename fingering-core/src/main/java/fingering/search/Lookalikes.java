@@ -3,26 +3,28 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableIntArray;
 import fingering.fingerboard.Grip;
+import fingering.music.Moment;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
- * The grips of a layer, grouped by what a player sees of them.
+ * The grips of a layer, grouped by what is seen of them.
  *
  * @param groupOf the group of each grip, from 0
  * @param groups the indices of the grips in each group, ascending
  */
 record Lookalikes(ImmutableIntArray groupOf, ImmutableList<ImmutableIntArray> groups) {
 
-  /** Groups the grips of a layer. */
-  static Lookalikes among(ImmutableList<Grip> grips) {
+  /** Groups the grips of a moment, looking so closely. */
+  static Lookalikes among(Moment moment, ImmutableList<Grip> grips, Appearance.Grain grain) {
     Map<Appearance, Integer> numbers = new HashMap<>();
     List<ImmutableIntArray.Builder> groups = new ArrayList<>();
     ImmutableIntArray.Builder groupOf = ImmutableIntArray.builder(grips.size());
     for (int j = 0; j < grips.size(); j++) {
-      int number = numbers.computeIfAbsent(Appearance.of(grips.get(j)), look -> groups.size());
+      Appearance seen = Appearance.of(moment, grips.get(j), grain);
+      int number = numbers.computeIfAbsent(seen, look -> groups.size());
       if (number == groups.size()) {
         groups.add(ImmutableIntArray.builder());
       }

@@ -35,6 +35,18 @@ public final class PathFinder {
   }
 
   /**
+   * The best paths that a player can tell apart; {@link #best(Layers, Requirement, int,
+   * Appearance.Grain)} with {@link Appearance.Grain#FINGERS}.
+   *
+   * @param k how many, 1 to {@value #MOST}
+   * @throws IllegalArgumentException if a rule looks further back than the search keeps, or k is
+   *     out of range
+   */
+  public static ImmutableList<Path> best(Layers layers, Requirement requirement, int k) {
+    return best(layers, requirement, k, Appearance.Grain.FINGERS);
+  }
+
+  /**
    * The best paths that differ in {@link Appearance} somewhere, best first; fewer where there are
    * fewer, none where no path satisfies the requirement. The first is the best path. Of the paths
    * that look alike the best stands for all. Among equals the one that shares the longest ending
@@ -45,16 +57,18 @@ public final class PathFinder {
    * moments of 40 grips and 18 states, a stay of 8 notes.
    *
    * @param k how many, 1 to {@value #MOST}
+   * @param grain how closely to look for a difference
    * @throws IllegalArgumentException if a rule looks further back than the search keeps, or k is
    *     out of range
    */
-  public static ImmutableList<Path> best(Layers layers, Requirement requirement, int k) {
+  public static ImmutableList<Path> best(
+      Layers layers, Requirement requirement, int k, Appearance.Grain grain) {
     refuseLongLookBack(layers);
     if (k < 1 || k > MOST) {
       throw new IllegalArgumentException(
           k + " best paths cannot be searched; ask for 1 to " + MOST);
     }
-    return DistinctPaths.best(layers, requirement, k);
+    return DistinctPaths.best(layers, requirement, k, grain);
   }
 
   private static void refuseLongLookBack(Layers layers) {

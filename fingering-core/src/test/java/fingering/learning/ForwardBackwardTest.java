@@ -90,6 +90,9 @@ class ForwardBackwardTest {
     Walk walk = new Walk(passage, open);
     assertThat(logarithm).isCloseTo(Math.log(walk.sum), within(1e-9));
     for (int r = 0; r < amounts.length; r++) {
+      if (natural()[r] == 0) {
+        continue; // a rule that weighs nothing has no gradient by the logarithm of its weight
+      }
       assertThat(amounts[r] / natural()[r])
           .as(RULES.get(r).id())
           .isCloseTo(walk.amounts[r], within(1e-6));

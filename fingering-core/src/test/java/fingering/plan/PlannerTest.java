@@ -11,6 +11,7 @@ import fingering.music.Music;
 import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
+import fingering.search.Appearance;
 import fingering.search.BruteForce;
 import fingering.search.Stays;
 import fingering.tables.Position;
@@ -234,6 +235,22 @@ class PlannerTest {
     assertThat(plans(Music.violin().notes("G3/1 D4/1"), Brief.within("1st", FIRST), 50))
         .extracting(PlannerTest::fingers)
         .containsExactlyInAnyOrder("0 0", "0 4");
+  }
+
+  @Test
+  void plansThatDifferInPlacesAllTakeAnotherStringOrPositionSomewhere() {
+    Passage passage = Music.viola().notes("D3*4+B3/1 C4/1 B3/1 C4/1 D4/1 E4/1 F4/1");
+    Planner planner = Planner.of(passage, Scoring.commonPractice());
+    ImmutableList<Plan> plans = planner.plans(Brief.free("free"), 10, Appearance.Grain.PLACES);
+    assertThat(plans).hasSize(10).startsWith(plan(passage, Brief.free("free")));
+    assertThat(plans)
+        .extracting(
+            plan ->
+                plan.notes().stream()
+                    .map(n -> n.placement().string() + (n.open() ? " open" : " " + n.position()))
+                    .toList())
+        .doesNotHaveDuplicates();
+    assertThat(plans).extracting(Plan::total).isSorted();
   }
 
   @Test

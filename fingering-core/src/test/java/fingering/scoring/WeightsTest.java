@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -115,6 +116,55 @@ class WeightsTest {
     assertThat(Rules.all().stream().map(CostRule::id).collect(Collectors.toSet()))
         .isEqualTo(Weights.commonPractice().points().keySet())
         .hasSize(Rules.all().size());
+  }
+
+  @Test
+  void everyPresetGivesPointsToEveryRuleAndToNoOther() {
+    assertThat(Weights.presets()).startsWith("common-practice").contains("first-years");
+    for (String preset : Weights.presets()) {
+      assertThat(Weights.preset(preset).points().keySet())
+          .as(preset)
+          .isEqualTo(Weights.commonPractice().points().keySet());
+    }
+    assertThat(Weights.preset("common-practice")).isEqualTo(Weights.commonPractice());
+  }
+
+  // A student begins in one place and learns to leave it: common practice, no source
+  @Test
+  void theWeightsOfAStudentComeNearerToCommonPracticeWithTheYears() {
+    Map<String, Long> first = Weights.preset("first-years").points();
+    Map<String, Long> then = Weights.preset("intermediate").points();
+    Map<String, Long> usual = Weights.commonPractice().points();
+    assertThat(usual.keySet())
+        .allSatisfy(
+            rule ->
+                assertThat(then.get(rule))
+                    .isBetween(
+                        Math.min(first.get(rule), usual.get(rule)),
+                        Math.max(first.get(rule), usual.get(rule))));
+    assertThat(first.get("shift")).isGreaterThan(then.get("shift"));
+    assertThat(first.get("fourth-finger")).isLessThan(then.get("fourth-finger"));
+  }
+
+  @Test
+  void aPresetThatIsNotThereIsRefusedWithThoseThatAre() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Weights.preset("loud"))
+        .withMessageContaining("'loud'")
+        .withMessageContaining("common-practice, first-years, intermediate");
+  }
+
+  @Test
+  void anUnknownRuleAndAMissingOneAreRefusedWhereTheRulesAreGiven() {
+    ImmutableList<CostRule> rules =
+        ImmutableList.of(new Everything("everything"), new Everything("more"));
+    assertThat(Weights.parse("w", "more = 1\neverything = 2", rules).points()).hasSize(2);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Weights.parse("w", "more = 1\n\nless = 2", rules))
+        .withMessageStartingWith("w, line 3: there is no rule 'less'");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Weights.parse("w", "more = 1", rules))
+        .withMessageStartingWith("w gives no points for 'everything'");
   }
 
   @Test

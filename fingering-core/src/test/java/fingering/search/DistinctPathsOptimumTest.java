@@ -89,6 +89,26 @@ class DistinctPathsOptimumTest {
     assertBest(layers, Requirement.NONE, k, path -> true);
   }
 
+  @Property(tries = 80)
+  void noFingeringWithOtherStringsOrPositionsIsCheaperThanThoseFound(
+      @ForAll int seed,
+      @ForAll boolean open,
+      @ForAll @IntRange(min = 0, max = 3) int which,
+      @ForAll @IntRange(min = 1, max = 6) int notes,
+      @ForAll @IntRange(min = 1, max = 60) int k) {
+    Passage passage = open ? openStrings(seed, which, notes) : line(seed, which, notes);
+    Layers layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    List<Path> found = PathFinder.best(layers, Requirement.NONE, k, Appearance.Grain.PLACES);
+    List<Path> all = BruteForce.bestOfEachKind(layers, Seen::places, path -> true);
+    assertThat(found).hasSize(Math.min(k, all.size()));
+    assertThat(found)
+        .extracting(path -> path.grips().stream().map(Seen::places).toList())
+        .doesNotHaveDuplicates();
+    assertThat(found)
+        .extracting(Path::cost)
+        .isEqualTo(all.stream().limit(k).map(Path::cost).toList());
+  }
+
   @Property(tries = 40)
   void allGripsOfThreeNotesLeaveTheSameDistinctFingerings(
       @ForAll int seed, @ForAll @IntRange(min = 0, max = 3) int which) {

@@ -24,6 +24,16 @@ final class Seen {
                 placement.frame().first());
   }
 
+  /** Strings and positions alone, as a teacher sees them. */
+  static String places(Grip grip) {
+    return grip.placements().stream()
+        .map(
+            placement ->
+                placement.string()
+                    + (placement.open() ? " open" : " in " + placement.frame().position()))
+        .collect(Collectors.joining("+"));
+  }
+
   static List<String> of(Path path) {
     return path.grips().stream().map(Seen::of).toList();
   }

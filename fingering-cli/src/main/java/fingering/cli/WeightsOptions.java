@@ -1,0 +1,68 @@
+package fingering.cli;
+
+import fingering.musicxml.ChoiceException;
+import fingering.scoring.Rules;
+import fingering.scoring.Scoring;
+import fingering.scoring.Weights;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+
+/** What the rules charge; shared by the commands. */
+final class WeightsOptions {
+  @Option(
+      names = "--preset",
+      paramLabel = "NAME",
+      converter = PresetConverter.class,
+      description = {
+        "What the rules charge: common-practice (the default), first-years,",
+        "intermediate or professional."
+      })
+  Optional<String> preset = Optional.empty();
+
+  @Option(
+      names = "--weights",
+      paramLabel = "FILE",
+      description = "Your own points for every rule, a line each: shift = 20.")
+  Optional<Path> weights = Optional.empty();
+
+  /**
+   * The rules with the weights that the options ask for.
+   *
+   * @throws ParameterException if they ask for two
+   * @throws ChoiceException if the file cannot be read or does not fit the rules; the message is
+   *     one sentence
+   */
+  Scoring scoring(CommandSpec spec) {
+    if (preset.isPresent() && weights.isPresent()) {
+      throw new ParameterException(
+          spec.commandLine(), "--weights and --preset cannot be met together; give one");
+    }
+    return Scoring.of(
+        Rules.all(),
+        weights
+            .map(WeightsOptions::own)
+            .orElseGet(() -> preset.map(Weights::preset).orElseGet(Weights::commonPractice)));
+  }
+
+  private static Weights own(Path file) {
+    try {
+      return Weights.parse(file.toString(), SmallFile.text(file, "weights"), Rules.all());
+    } catch (ChoiceException e) {
+      throw e;
+    } catch (IllegalArgumentException e) {
+      throw new ChoiceException(e.getMessage() + ".");
+    }
+  }
+
+  static final class PresetConverter implements ITypeConverter<String> {
+    @Override
+    public String convert(String text) {
+      ScoreOptions.converted(() -> Weights.preset(text));
+      return text;
+    }
+  }
+}

@@ -1,0 +1,69 @@
+package fingering.cli;
+
+import static fingering.cli.Session.DEMO;
+import static fingering.cli.Session.entries;
+import static fingering.cli.Session.texts;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class BestPlansTest {
+  @TempDir Path folder;
+
+  @Test
+  void bestPlansStandSideBySideNamedByTheirPlace() {
+    Session best = Session.of("plan", DEMO, "--best", 3).succeeded();
+
+    assertThat(best.out())
+        .containsPattern("note +best +2nd +3rd\n")
+        .containsPattern("Points by rule +best +2nd +3rd\n")
+        .contains("2nd: ", "against best it has");
+  }
+
+  @Test
+  void bestPlansHaveAnotherStringOrPositionSomewhereAndStandInOrder() {
+    JsonNode plans = Session.of("plan", DEMO, "--best", 4, "--format", "json").json().get("plans");
+
+    assertThat(texts(plans, "name")).containsExactly("best", "2nd", "3rd", "4th");
+    assertThat(entries(plans)).extracting(BestPlansTest::places).doesNotHaveDuplicates();
+    assertThat(entries(plans)).extracting(plan -> plan.at("/cost/total").asLong()).isSorted();
+    JsonNode free = Session.of("plan", DEMO, "--format", "json").json();
+    assertThat(plans.get(0).get("notes")).isEqualTo(free.get("notes"));
+  }
+
+  private static List<String> places(JsonNode plan) {
+    return entries(plan.get("notes")).stream()
+        .map(
+            note ->
+                note.get("string").asText()
+                    + (note.get("finger").asText().equals("0")
+                        ? " open"
+                        : " " + note.get("position").asText()))
+        .toList();
+  }
+
+  @Test
+  void moreColumnsThanTheTerminalHoldsStandBelowEachOther() {
+    Session best = Session.of("plan", DEMO, "--best", 20, "--measures", "1-2").succeeded();
+
+    int columns = Math.max(80, OutputOptions.columns());
+    assertThat(best.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(columns));
+    assertThat(best.out()).containsPattern("note.* 20th\n").containsPattern("Counts.* 20th\n");
+  }
+
+  @Test
+  void allowedPositionsHoldForEveryPlanAndFewerPlansAreSaid() throws IOException {
+    Path score = TinyScore.titled("Low").part("Viola", "C3", "D3").in(folder);
+
+    Session best = Session.of("plan", score, "--best", 5, "--allow", "1");
+
+    assertThat(best.succeeded().out())
+        .contains("No other plan takes another string or position.")
+        .doesNotContain("2nd");
+  }
+}

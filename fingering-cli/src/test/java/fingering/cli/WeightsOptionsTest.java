@@ -1,0 +1,98 @@
+package fingering.cli;
+
+import static fingering.cli.Session.DEMO;
+import static fingering.cli.Session.entries;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import fingering.scoring.Weights;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class WeightsOptionsTest {
+  @TempDir Path folder;
+
+  private static String text(Weights weights) {
+    return weights.points().entrySet().stream()
+        .map(entry -> entry.getKey() + " = " + entry.getValue() + "\n")
+        .collect(Collectors.joining());
+  }
+
+  private Path written(String text) throws IOException {
+    return Files.writeString(folder.resolve("my.weights"), text);
+  }
+
+  @Test
+  void weightsOfOnesOwnThatAreThoseOfAPresetMakeItsPlan() throws IOException {
+    Path own = written("\uFEFF# mine\n" + text(Weights.preset("first-years")));
+
+    assertThat(Session.of("plan", DEMO, "--weights", own).succeeded())
+        .isEqualTo(Session.of("plan", DEMO, "--preset", "first-years"));
+    assertThat(Session.of("plan", DEMO, "--preset", "common-practice"))
+        .isEqualTo(Session.of("plan", DEMO).succeeded());
+  }
+
+  @Test
+  void everyRulesPointsAreThoseOfThePreset() {
+    JsonNode plan =
+        Session.of("compare", DEMO, "--preset", "intermediate", "--format", "json").json();
+
+    for (JsonNode rule : entries(plan.at("/plans/1/cost/rules"))) {
+      assertThat(Weights.preset("intermediate").points())
+          .containsEntry(rule.get("rule").asText(), rule.get("weight").asLong());
+    }
+  }
+
+  @Test
+  void demoTakesWeightsToo() {
+    assertThat(Session.of("demo", "--preset", "first-years").succeeded().out())
+        .isEqualTo(Session.of("compare", DEMO, "--with-second", "--preset", "first-years").out());
+  }
+
+  @Test
+  void thoseWhoBeginStayInFirstPosition() {
+    JsonNode plan = Session.of("plan", DEMO, "--preset", "first-years", "--format", "json").json();
+    JsonNode usual = Session.of("plan", DEMO, "--format", "json").json();
+
+    assertThat(plan.at("/counts/shifts").asInt())
+        .isLessThanOrEqualTo(usual.at("/counts/shifts").asInt());
+    assertThat(plan.at("/counts/highestPosition").asText()).isEqualTo("1");
+  }
+
+  @Test
+  void veryHighWeightsStillAddUp() throws IOException {
+    Path own = written(text(Weights.commonPractice()).replaceAll("= \\d+", "= 999999"));
+
+    assertThat(Session.of("compare", DEMO, "--weights", own).succeeded().out()).contains("Total");
+  }
+
+  @Test
+  void unknownRuleIsRefusedByItsLine() throws IOException {
+    Path own = written("# mine\nshft = 3\n" + text(Weights.commonPractice()));
+
+    assertThat(Session.of("plan", DEMO, "--weights", own).refused(1).err())
+        .contains("my.weights, line 2: there is no rule 'shft'");
+  }
+
+  @Test
+  void missingRulesAreNamed() throws IOException {
+    Path own = written(text(Weights.commonPractice()).replaceAll("(crossing|trill) = \\d+\n", ""));
+
+    assertThat(Session.of("plan", DEMO, "--weights", own).refused(1).err())
+        .contains("my.weights gives no points for 'crossing', 'trill'; add a line for each");
+  }
+
+  @Test
+  void fileThatCannotBeReadIsNamed() throws IOException {
+    assertThat(Session.of("plan", DEMO, "--weights", folder.resolve("none")).refused(1).err())
+        .contains("There is no file", "none");
+    assertThat(Session.of("plan", DEMO, "--weights", folder).refused(1).err())
+        .contains("is a folder");
+    assertThat(Session.of("plan", DEMO, "--weights", written("shift: 3")).refused(1).err())
+        .contains("my.weights, line 1: ");
+  }
+}

@@ -1,0 +1,73 @@
+package fingering.cli;
+
+import static fingering.cli.Session.DEMO;
+import static fingering.cli.Session.entries;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+final class WhyTest {
+  @TempDir Path folder;
+
+  @Test
+  void planTellsInSentencesWhyANoteIsTakenSo() {
+    Session why = Session.of("plan", DEMO, "--why", "3.1.5").succeeded();
+
+    assertThat(why.lines().get(0)).isEqualTo("Lanterns on the Millrace");
+    assertThat(why.out())
+        .contains("In measure 3, beat 1.5, 'free choice' takes ")
+        .containsPattern("The next best way is [^:]+: the\\s+best")
+        .contains("Further ways: ");
+    int columns = Math.max(80, OutputOptions.columns());
+    assertThat(why.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(columns));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"free", "first", "third", "second"})
+  void reasonsAddUpForEveryPlan(String choice) {
+    JsonNode plan =
+        Session.of("plan", DEMO, "--choose", choice, "--why", "3.1.5", "--format", "json").json();
+
+    JsonNode why = plan.get("why");
+    assertThat(why.get("measure").asText()).isEqualTo("3");
+    assertThat(why.get("beat").asText()).isEqualTo("1.5");
+    assertThat(plan.get("notes").get(why.at("/notes/0").asInt()).get("measure").asText())
+        .isEqualTo("3");
+    assertThat(entries(why.get("alternatives"))).isNotEmpty();
+    for (JsonNode other : entries(why.get("alternatives"))) {
+      long more = entries(other.get("rules")).stream().mapToLong(r -> r.get("more").asLong()).sum();
+      assertThat(other.get("more").asLong()).isEqualTo(more);
+      assertThat(other.get("total").asLong() - plan.at("/cost/total").asLong()).isEqualTo(more);
+      assertThat(other.at("/taken/0/note")).isEqualTo(why.at("/notes/0"));
+    }
+  }
+
+  @Test
+  void noteWithOneFingeringHasNoOtherWay() throws IOException {
+    Path score = TinyScore.titled("Low").part("Viola", "C3", "D3").in(folder);
+
+    Session why = Session.of("plan", score, "--why", "1.1").succeeded();
+
+    assertThat(why.out()).contains("takes C3 open on IV.", "There is no other way here");
+    JsonNode json = Session.of("plan", score, "--why", "1.1", "--format", "json").json();
+    assertThat(entries(json.at("/why/alternatives"))).isEmpty();
+  }
+
+  @Test
+  void momentThatIsNotThereIsRefusedWithTheNearestAndNothingIsWritten() throws IOException {
+    Path score = TinyScore.titled("Low").part("Viola", "C3", "D3").in(folder);
+    Path marked = folder.resolve("marked.musicxml");
+
+    String err = Session.of("plan", score, "--why", "7.2", "--write", marked).refused(1).err();
+
+    assertThat(err)
+        .contains("measure 7, beat 2; the nearest that does stands in measure 2, beat 1.");
+    assertThat(marked).doesNotExist();
+  }
+}

@@ -1,0 +1,133 @@
+package fingering.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.music.Music;
+import fingering.music.Passage;
+import fingering.music.RandomMusic;
+import fingering.scoring.Scoring;
+import fingering.search.Stays;
+import fingering.tables.Position;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class AlternativesTest {
+  private static final ImmutableSet<Position> FIRST = ImmutableSet.of(Position.FIRST);
+
+  private static Planner planner(Passage passage) {
+    return Planner.of(passage, Scoring.commonPractice());
+  }
+
+  private static List<String> taken(Plan plan, int moment) {
+    return plan.notes().stream()
+        .filter(note -> note.moment() == moment)
+        .map(
+            note ->
+                note.placement().string()
+                    + " "
+                    + note.finger()
+                    + (note.open() ? "" : " " + note.position()))
+        .toList();
+  }
+
+  /** Against all the plans there are, listed best first. */
+  @Property(tries = 40)
+  void noPlanThatTakesTheMomentSoIsCheaper(
+      @ForAll int seed, @ForAll @IntRange(min = 0, max = 2) int moment) {
+    Passage passage = Music.viola().notes(new RandomMusic(seed).line(3, 48, 57));
+    Planner planner = planner(passage);
+    Brief brief = Brief.within("low", ImmutableSet.of(Position.HALF, Position.FIRST));
+    Map<List<String>, Long> best = new LinkedHashMap<>();
+    ImmutableList<Plan> plans = planner.plans(brief, 100);
+    plans.forEach(plan -> best.putIfAbsent(taken(plan, moment), plan.total()));
+    ImmutableList<Alternative> found = planner.alternatives(brief, moment, 100);
+    Map<List<String>, Long> told = new LinkedHashMap<>();
+    found.forEach(way -> told.put(taken(way.plan(), moment), way.plan().total()));
+    assertThat(told).hasSize(found.size());
+    if (plans.size() < 100) {
+      assertThat(told).isEqualTo(best);
+    } else {
+      assertThat(told).containsAllEntriesOf(best);
+    }
+    assertThat(found).extracting(way -> way.plan().total()).isSorted();
+  }
+
+  @Test
+  void theFirstWayIsThatOfTheBestPlan() {
+    Passage passage = Music.viola().notes("C4/1 D4/1 E4/1 F4/1 G4/1 A4/1 B4/1 C5/1");
+    Brief brief = Brief.free("third").showing(Stays.in(Position.THIRD, 4));
+    Planner planner = planner(passage);
+    ImmutableList<Alternative> ways = planner.alternatives(brief, 4, 5);
+    assertThat(ways).hasSize(5);
+    assertThat(ways.get(0).plan()).isEqualTo(planner.plan(brief));
+  }
+
+  // An open D of the violin can be had with the fourth finger in 1st: common practice, no source
+  @Test
+  void anOpenStringHasTheFourthFingerForItsOtherWay() {
+    Passage passage = Music.violin().notes("G3/1 D4/1");
+    Planner planner = planner(passage);
+    ImmutableList<Alternative> ways = planner.alternatives(Brief.within("1st", FIRST), 1, 9);
+    assertThat(ways)
+        .extracting(way -> way.notes().get(0).finger())
+        .containsExactlyInAnyOrder("0", "4");
+    assertThat(planner.alternatives(Brief.within("1st", FIRST), 0, 9)).hasSize(1);
+  }
+
+  @Test
+  void theDifferencesOfTheRulesAddUpToThatOfTheTotals() {
+    Passage passage =
+        Music.violin().notes("A4/.5 B4/.5 C5/.5 D5/.5 E5/.5 F5/.5 G5/.5 A5/.5 B5/.5 C6/.5 B5/1");
+    ImmutableList<Alternative> ways = planner(passage).alternatives(Brief.free("free"), 6, 6);
+    assertThat(ways).hasSize(6);
+    for (Alternative way : ways.subList(1, 6)) {
+      WhyNot why = new WhyNot(ways.get(0), way);
+      assertThat(why.byRule().stream().mapToLong(WhyNot.Difference::points).sum())
+          .isEqualTo(why.more());
+      assertThat(why.byRule()).allMatch(difference -> difference.points() != 0);
+      assertThat(why.neighbours()).noneMatch(change -> change.chosen().moment() == 6);
+      assertThat(why.neighbours()).noneMatch(change -> change.chosen().takenLike(change.other()));
+      assertThat(way.plan().shifts() - ways.get(0).plan().shifts())
+          .isEqualTo(why.shiftsAdded().size() - why.shiftsSpared().size());
+    }
+  }
+
+  @Test
+  void notesOfAChordAreTakenTogether() {
+    Passage passage = Music.viola().notes("B4/1 E3+C4/1 D4/1");
+    for (Alternative way : planner(passage).alternatives(Brief.free("free"), 1, 3)) {
+      assertThat(way.notes()).extracting(note -> note.note().midi()).containsExactly(52, 60);
+    }
+  }
+
+  @Test
+  void theWaysOfDifferentMomentsAreNotCompared() {
+    Planner planner = planner(Music.violin().notes("G3/1 D4/1"));
+    List<Alternative> ways = new ArrayList<>();
+    ways.addAll(planner.alternatives(Brief.free("free"), 0, 1));
+    ways.addAll(planner.alternatives(Brief.free("free"), 1, 1));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new WhyNot(ways.get(0), ways.get(1)))
+        .withMessageContaining("different moments");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"-1, 1", "2, 1", "0, 0"})
+  void aMomentOrANumberThatIsNotThereIsRefused(int moment, int k) {
+    Planner planner = planner(Music.violin().notes("G3/1 D4/1"));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> planner.alternatives(Brief.free("free"), moment, k))
+        .withMessageContaining(k + " ways of moment " + moment);
+  }
+}

@@ -12,7 +12,6 @@ import static fingering.musicxml.ScoreText.violin;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.music.Harmonic;
-import fingering.music.Harmonic.Kind;
 import fingering.music.Marks;
 import fingering.music.Note;
 import fingering.music.NoteAddress;
@@ -20,7 +19,6 @@ import fingering.music.Passage;
 import fingering.musicxml.ScoreText.N;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,7 +38,7 @@ class HarmonicsTest {
     return passage(violin(measure("1", content)));
   }
 
-  private static Note only(Object... notes) {
+  static Note only(Object... notes) {
     Passage passage = passageOf(notes);
     assertThat(passage.notes()).hasSize(1);
     return passage.notes().get(0);
@@ -55,7 +53,7 @@ class HarmonicsTest {
   }
 
   /** Kind, stopped, touched, sound. */
-  private static List<String> told(Note note) {
+  static List<String> told(Note note) {
     Harmonic harmonic = note.marks().harmonic().orElseThrow();
     return List.of(
         harmonic.kind().name(),
@@ -355,47 +353,6 @@ class HarmonicsTest {
     assertThat(passage.notes()).hasSize(1);
     assertThat(passage.notes().get(0).length()).isEqualTo(BigFraction.of(6));
     assertThat(passage.notes().get(0).sounding()).hasToString("B6");
-  }
-
-  @Test
-  void theStoppingFingerAndTheStringAreKept() {
-    Marks marks =
-        only(
-                note("B4", 16).technical("<fingering>1</fingering>"),
-                note("E5", 16)
-                    .chord()
-                    .diamond()
-                    .technical("<fingering>4</fingering><string>3</string>"))
-            .marks();
-    assertThat(marks.finger()).contains("1");
-    assertThat(marks.string()).isEqualTo(OptionalInt.of(3));
-  }
-
-  @Test
-  void theFingerOfANaturalHarmonicIsTheOneThatTouches() {
-    Marks marks =
-        only(
-                note("A4", 16).technical("<fingering>0</fingering>"),
-                note("E5", 16).chord().diamond().technical("<fingering>4</fingering>"))
-            .marks();
-    assertThat(marks.finger()).contains("4");
-  }
-
-  @Test
-  void aFingerIsWrittenAtTheStoppedNoteOfAnArtificialHarmonic() {
-    String xml = violin(measure("1", START, note("E5", 16).diamond(), note("B4", 16).chord()));
-    Note note = passage(xml).notes().get(0);
-    String marked =
-        ScoreMarker.mark(
-            xml,
-            List.of(
-                new NoteMarks(
-                    note.address(), Optional.of("1"), OptionalInt.of(2), Optional.empty())));
-    Note again = passage(marked).notes().get(0);
-    assertThat(again.marks().finger()).contains("1");
-    assertThat(marked.indexOf("<fingering>1")).isGreaterThan(marked.indexOf("<step>B"));
-    assertThat(told(again)).isEqualTo(told(note));
-    assertThat(again.marks().harmonic().orElseThrow().kind()).isEqualTo(Kind.ARTIFICIAL);
   }
 
   @Test

@@ -13,7 +13,7 @@ import fingering.tables.PositionNames;
  * Method for the Double Bass, from memory). The four-finger hand has a semitone for each finger
  * wherever it reaches so far. Above, the thumb lies on the string.
  */
-final class BassHand implements Hand {
+final class BassHand implements ThumbedHand {
   private static final int THIRD_MAY = 8;
   private static final int THIRD_DOES = 12;
 
@@ -127,19 +127,12 @@ final class BassHand implements Hand {
   }
 
   @Override
-  public ImmutableList<Placement> touching(OpenString string, double place) {
-    return touch.touching(this, string, place);
+  public ThumbPosition thumb() {
+    return thumb;
   }
 
   @Override
-  public double reach(Finger stops) {
-    return touch.reach(stops);
-  }
-
-  @Override
-  public boolean holds(Placement low, Placement high) {
-    return low.frame().shape() == Shape.THUMB
-        ? thumb.holds(low, high)
-        : Hand.super.holds(low, high);
+  public NeckTouch touch() {
+    return touch;
   }
 }

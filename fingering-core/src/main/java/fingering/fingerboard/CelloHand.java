@@ -14,7 +14,7 @@ import java.util.Map;
  * the fourth finger leaves the string as a rule: 1-2-3 as tone and semitone or semitone and tone,
  * extended to two tones. From the octave up the thumb lies on the string.
  */
-final class CelloHand implements Hand {
+final class CelloHand implements ThumbedHand {
   private static final int LAST_NECK_SEMITONE = 7;
 
   private final double stringLength;
@@ -161,19 +161,12 @@ final class CelloHand implements Hand {
   }
 
   @Override
-  public ImmutableList<Placement> touching(OpenString string, double place) {
-    return touch.touching(this, string, place);
+  public ThumbPosition thumb() {
+    return thumb;
   }
 
   @Override
-  public double reach(Finger stops) {
-    return touch.reach(stops);
-  }
-
-  @Override
-  public boolean holds(Placement low, Placement high) {
-    return low.frame().shape() == Shape.THUMB
-        ? thumb.holds(low, high)
-        : Hand.super.holds(low, high);
+  public NeckTouch touch() {
+    return touch;
   }
 }

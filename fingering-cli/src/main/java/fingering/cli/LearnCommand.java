@@ -36,7 +36,7 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  fingering learn sonata.musicxml etude.musicxml --output my.weights",
-      "  fingering learn quartets/*.mxl --part Viola --start my.weights --strength 20"
+      "  fingering learn quartets/*.mxl --part Viola --start my.weights --strength 10"
     })
 final class LearnCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -59,8 +59,8 @@ final class LearnCommand implements Callable<Integer> {
       names = "--strength",
       paramLabel = "NUMBER",
       description = {
-        "How strongly the start weights hold: 100 (the default) bends them gently,",
-        "10 follows the scores more closely, 0 follows nothing else."
+        "How strongly the start weights hold: 30 (the default) bends them gently,",
+        "3 follows the scores more closely, 0 follows nothing else."
       })
   double strength = Learner.STRENGTH;
 
@@ -73,7 +73,7 @@ final class LearnCommand implements Callable<Integer> {
     if (!(strength >= 0 && strength <= Learner.STRONGEST)) {
       throw new ParameterException(
           spec.commandLine(),
-          "--strength is a number from 0 to %.0f, such as 100".formatted(Learner.STRONGEST));
+          "--strength is a number from 0 to %.0f, such as 30".formatted(Learner.STRONGEST));
     }
     output.check();
     Weights from = startWeights();

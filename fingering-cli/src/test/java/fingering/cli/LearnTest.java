@@ -39,7 +39,7 @@ final class LearnTest {
     assertThat(Weights.parse("my.weights", text).points().keySet())
         .isEqualTo(Rules.all().stream().map(rule -> rule.id()).collect(Collectors.toSet()));
     assertThat(text)
-        .contains("first.musicxml", "third.musicxml", "One piece", "strength 100", "before")
+        .contains("first.musicxml", "third.musicxml", "One piece", "strength 30", "before")
         .doesNotContain(folder.toString(), "from the others");
     assertThat(Session.of("learn", first, third).succeeded().out()).isEqualTo(text);
     assertThat(Session.of("learn", first, "--start", file).succeeded().out())

@@ -9,7 +9,6 @@ import fingering.music.NoteAddress;
 import fingering.music.Passage;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 
 /**
  * A fingered passage to learn from.
@@ -18,6 +17,7 @@ import java.util.stream.IntStream;
  * @param passage the music, with the fingers and strings that a player printed
  */
 public record Example(String name, Passage passage) {
+  private static final double HALF = 0.5;
   private static final NoteAddress NOWHERE = new NoteAddress(0, 0, 0);
 
   /** How many notes have a printed finger. */
@@ -77,18 +77,32 @@ public record Example(String name, Passage passage) {
   }
 
   /**
-   * The indices of the grips of each moment that agree with what is printed; all of them where none
-   * does, or nothing is printed.
+   * Adds what the grips of each moment differ from what is printed: a half for each note on another
+   * string, and a half for each on another string or with another finger.
    */
-  int[][] agreeing(ImmutableList<ImmutableList<Grip>> grips) {
-    int[][] agreeing = new int[grips.size()][];
-    for (int m = 0; m < agreeing.length; m++) {
+  void addLosses(ImmutableList<ImmutableList<Grip>> grips, double[][] losses) {
+    for (int m = 0; m < losses.length; m++) {
       Moment moment = passage.moments().get(m);
-      ImmutableList<Grip> here = grips.get(m);
-      int[] some =
-          IntStream.range(0, here.size()).filter(j -> here.get(j).asPrinted(moment)).toArray();
-      agreeing[m] = some.length > 0 ? some : IntStream.range(0, here.size()).toArray();
+      for (int j = 0; j < losses[m].length; j++) {
+        losses[m][j] += loss(moment, grips.get(m).get(j));
+      }
     }
-    return agreeing;
+  }
+
+  private static double loss(Moment moment, Grip grip) {
+    ImmutableList<Note> notes = grip.notes(moment);
+    double loss = 0;
+    for (int i = 0; i < notes.size(); i++) {
+      Marks marks = notes.get(i).marks();
+      if (moment.struck().contains(notes.get(i))) {
+        loss += marks.string().orElse(string(grip, i)) == string(grip, i) ? 0 : HALF;
+        loss += grip.placements().get(i).asPrinted(marks) ? 0 : HALF;
+      }
+    }
+    return loss;
+  }
+
+  private static int string(Grip grip, int note) {
+    return grip.placements().get(note).string();
   }
 }

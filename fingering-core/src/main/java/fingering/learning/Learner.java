@@ -15,14 +15,15 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Learns the weights under which the fingerings that players printed are likeliest. A path has the
- * probability exp(−cost/T), made to sum to 1 over all paths of the passage (a conditional random
- * field: Lafferty, McCallum, Pereira 2001, from memory); whatever is not printed, the position or
- * the string, is summed over. Nothing is left to chance: the same examples give the same weights.
+ * Learns the weights under which plans are expected to differ least from what players printed. A
+ * path has the probability exp(−cost/T), made to sum to 1 over all paths of the passage, and the
+ * loss expected under it is made least (minimum risk: Smith, Eisner 2006, from memory); whatever is
+ * not printed, the position or the string, is left open. Nothing is left to chance: the same
+ * examples give the same weights.
  */
 public final class Learner {
   /** How strongly the start weights hold where nothing else is asked for. */
-  public static final double STRENGTH = 100;
+  public static final double STRENGTH = 30;
 
   /** The strongest hold that can be asked for. */
   public static final double STRONGEST = 1_000_000;
@@ -35,8 +36,8 @@ public final class Learner {
   /** Points of half a crossing where the start does not say. */
   private static final long USUAL_CROSSING = 20;
 
-  /** T in halves of a crossing at the start weights: a crossing and a half. */
-  private static final int TEMPERATURE = 3;
+  /** T in halves of a crossing at the start weights. */
+  private static final int TEMPERATURE = 1;
 
   private static final long MOST_POINTS = 999_999;
 
@@ -119,8 +120,8 @@ public final class Learner {
    * Learns from all pieces, and for a fair measure from all but each.
    *
    * @param strength how strongly the start weights hold: half of it times the square of how far the
-   *     logarithm of a weight moves stands against the likelihood of pieces of 600 moments; 0 to
-   *     {@value #STRONGEST}
+   *     logarithm of a weight moves stands against the notes in a hundred, of every piece, that
+   *     differ; 0 to {@value #STRONGEST}
    * @throws IllegalArgumentException if the strength is out of range
    */
   public Learned learn(double strength, Progress progress) {
@@ -166,10 +167,9 @@ public final class Learner {
     double natural = TEMPERATURE * startCrossing();
     double[] begin =
         scoring.rules().stream().mapToDouble(rule -> start.of(rule) / natural).toArray();
-    Likelihood likelihood = new Likelihood(from, begin, strength);
-    double[] point =
-        Descent.least(likelihood, likelihood.startPoint(), step -> progress.step(left, step));
-    return points(from, likelihood.weights(point), natural);
+    ExpectedLoss loss = new ExpectedLoss(from, begin, strength);
+    double[] point = Descent.least(loss, loss.startPoint(), step -> progress.step(left, step));
+    return points(from, loss.weights(point), natural);
   }
 
   private double startCrossing() {

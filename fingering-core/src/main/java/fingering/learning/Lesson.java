@@ -1,6 +1,7 @@
 package fingering.learning;
 
 import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
 import fingering.fingerboard.LeftHand;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
@@ -14,19 +15,14 @@ final class Lesson {
   private final ImmutableList<Example> examples;
   private final Planner planner;
   private final Lattice lattice;
-  private final int[][] everything;
-  private final ImmutableList<int[][]> agreeing;
+  private final double[][] losses;
 
   private Lesson(
-      ImmutableList<Example> examples,
-      Planner planner,
-      Lattice lattice,
-      ImmutableList<int[][]> agreeing) {
+      ImmutableList<Example> examples, Planner planner, Lattice lattice, double[][] losses) {
     this.examples = examples;
     this.planner = planner;
     this.lattice = lattice;
-    this.agreeing = agreeing;
-    everything = ForwardBackward.everything(lattice);
+    this.losses = losses;
   }
 
   /**
@@ -41,9 +37,7 @@ final class Lesson {
         ImmutableList.copyOf(examples),
         planner,
         Lattice.of(examples.get(0).passage().moments(), planner.grips(), rules),
-        examples.stream()
-            .map(example -> example.agreeing(planner.grips()))
-            .collect(ImmutableList.toImmutableList()));
+        losses(examples, planner.grips()));
   }
 
   /** How many players fingered it. */
@@ -59,23 +53,32 @@ final class Lesson {
     return lattice.table().occurs(rule);
   }
 
+  /** What each grip of each moment differs from the print, added up over the players. */
+  private static double[][] losses(
+      List<Example> examples, ImmutableList<ImmutableList<Grip>> grips) {
+    double[][] losses =
+        grips.stream().map(some -> new double[some.size()]).toArray(double[][]::new);
+    for (Example example : examples) {
+      example.addLosses(grips, losses);
+    }
+    return losses;
+  }
+
   /**
-   * How unlikely what the players printed is, added up: the negative logarithms of its probability.
+   * How far a path is expected to differ from what the players printed, added up over the players.
    *
    * @param weights of the rules, in natural units
    * @param gradient is added the gradient by the logarithm of each weight
    */
-  double surprise(double[] weights, double[] gradient) {
+  double expectedLoss(double[] weights, double[] gradient) {
     AmountTable table = lattice.table();
-    double[] factors = table.factors(weights);
-    double[] met = new double[table.size()];
-    double surprise =
-        players() * ForwardBackward.sum(lattice, factors, everything, -players(), met);
-    for (int[][] marked : agreeing) {
-      surprise -= ForwardBackward.sum(lattice, factors, marked, 1, met);
+    double[] slopes = new double[table.size()];
+    double expected = ForwardBackward.expected(lattice, table.factors(weights), losses, slopes);
+    for (int k = 0; k < slopes.length; k++) {
+      slopes[k] = -slopes[k];
     }
-    table.addGradient(met, weights, gradient);
-    return surprise;
+    table.addGradient(slopes, weights, gradient);
+    return expected;
   }
 
   /** The agreement of the free plan with each player. */

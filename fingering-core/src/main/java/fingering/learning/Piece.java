@@ -10,7 +10,7 @@ import fingering.scoring.Scoring;
  */
 record Piece(ImmutableList<Lesson> lessons) {
   /** So many moments every piece counts, long or short. */
-  private static final double MOMENTS = 600;
+  private static final double MOMENTS = 100;
 
   private int players() {
     return lessons.stream().mapToInt(Lesson::players).sum();

@@ -15,38 +15,42 @@ import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
-/** Sums over all paths against a walk over every path, priced by the scoring itself. */
+/** Means over all paths against a walk over every path, priced by the scoring itself. */
 class ForwardBackwardTest {
   private static final int MOST_GRIPS = 5;
   private static final double NATURAL = 60;
   private static final ImmutableList<CostRule> RULES = Rules.all();
   private static final Scoring SCORING = Scoring.commonPractice();
 
-  /** Sums over paths one by one: of probabilities, and of amounts times probabilities. */
+  /** Means over paths one by one: of losses, of amounts, and of amounts times losses. */
   private static final class Walk {
     private final Passage passage;
     private final List<ImmutableList<Grip>> grips;
+    private final double[][] losses;
     private final double[] amounts = new double[RULES.size()];
+    private final double[] together = new double[RULES.size()];
     private double sum;
+    private double loss;
 
-    Walk(Passage passage, List<ImmutableList<Grip>> grips) {
+    Walk(Passage passage, List<ImmutableList<Grip>> grips, double[][] losses) {
       this.passage = passage;
       this.grips = grips;
-      walk(ImmutableList.of());
-      for (int r = 0; r < amounts.length; r++) {
-        amounts[r] /= sum;
-      }
+      this.losses = losses;
+      walk(ImmutableList.of(), 0);
     }
 
-    private void walk(ImmutableList<Grip> path) {
-      if (path.size() < grips.size()) {
-        for (Grip grip : grips.get(path.size())) {
-          walk(ImmutableList.<Grip>builder().addAll(path).add(grip).build());
+    private void walk(ImmutableList<Grip> path, double lost) {
+      int m = path.size();
+      if (m < grips.size()) {
+        for (int j = 0; j < grips.get(m).size(); j++) {
+          Grip grip = grips.get(m).get(j);
+          walk(ImmutableList.<Grip>builder().addAll(path).add(grip).build(), lost + losses[m][j]);
         }
         return;
       }
@@ -54,11 +58,22 @@ class ForwardBackwardTest {
       long cost = charges.stream().mapToLong(Charge::cost).sum();
       double weight = Math.exp(-cost / NATURAL);
       sum += weight;
+      loss += weight * lost;
       for (Charge charge : charges) {
         for (int r = 0; r < amounts.length; r++) {
-          amounts[r] += RULES.get(r).id().equals(charge.rule()) ? charge.amount() * weight : 0;
+          double amount = RULES.get(r).id().equals(charge.rule()) ? charge.amount() * weight : 0;
+          amounts[r] += amount;
+          together[r] += amount * lost;
         }
       }
+    }
+
+    double expected() {
+      return loss / sum;
+    }
+
+    double covariance(int rule) {
+      return together[rule] / sum - amounts[rule] / sum * expected();
     }
   }
 
@@ -67,7 +82,7 @@ class ForwardBackwardTest {
         .map(
             grips -> {
               List<Grip> some = new ArrayList<>(grips);
-              java.util.Collections.shuffle(some, new java.util.Random(seed));
+              java.util.Collections.shuffle(some, new Random(seed));
               return ImmutableList.copyOf(some.subList(0, Math.min(MOST_GRIPS, some.size())));
             })
         .collect(ImmutableList.toImmutableList());
@@ -79,59 +94,48 @@ class ForwardBackwardTest {
         .toArray();
   }
 
-  private static void assertSums(
-      Passage passage, Lattice lattice, List<ImmutableList<Grip>> open, int[][] indices) {
-    double[] met = new double[lattice.table().size()];
-    double logarithm =
-        ForwardBackward.sum(lattice, lattice.table().factors(natural()), indices, 1, met);
-    double[] amounts = new double[RULES.size()];
-    lattice.table().addGradient(met, natural(), amounts);
-
-    Walk walk = new Walk(passage, open);
-    assertThat(logarithm).isCloseTo(Math.log(walk.sum), within(1e-9));
-    for (int r = 0; r < amounts.length; r++) {
-      if (natural()[r] == 0) {
-        continue; // a rule that weighs nothing has no gradient by the logarithm of its weight
-      }
-      assertThat(amounts[r] / natural()[r])
-          .as(RULES.get(r).id())
-          .isCloseTo(walk.amounts[r], within(1e-6));
-    }
+  private static double[][] losses(ImmutableList<ImmutableList<Grip>> grips, int seed) {
+    Random random = new Random(seed);
+    return grips.stream()
+        .map(some -> some.stream().mapToDouble(grip -> random.nextInt(3) / 2.0).toArray())
+        .toArray(double[][]::new);
   }
 
   @Property(tries = 30)
-  void likelihoodAndExpectedAmountsAreThoseOfAllPathsOneByOne(
+  void lossAndSlopesAreThoseOfAllPathsOneByOne(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 5) int notes) {
     Passage passage = Marked.violin(seed, notes);
     ImmutableList<ImmutableList<Grip>> grips = thinned(passage, seed);
+    double[][] losses = losses(grips, seed);
     Lattice lattice = Lattice.of(passage.moments(), grips, RULES);
-    assertSums(passage, lattice, grips, ForwardBackward.everything(lattice));
-  }
+    double[] slopes = new double[lattice.table().size()];
+    double expected =
+        ForwardBackward.expected(lattice, lattice.table().factors(natural()), losses, slopes);
+    double[] covariances = new double[RULES.size()];
+    lattice.table().addGradient(slopes, natural(), covariances);
 
-  @Property(tries = 30)
-  void markedNotesLeaveOnlyThePathsThatAgree(
-      @ForAll int seed, @ForAll @IntRange(min = 2, max = 5) int notes) {
-    Passage passage = Marked.violin(seed, notes);
-    ImmutableList<ImmutableList<Grip>> grips = thinned(passage, seed);
-    Lattice lattice = Lattice.of(passage.moments(), grips, RULES);
-    int[][] indices = ForwardBackward.everything(lattice);
-    List<ImmutableList<Grip>> open = new ArrayList<>(grips);
-    int closed = Math.floorMod(seed, notes);
-    indices[closed] = new int[] {grips.get(closed).size() - 1};
-    open.set(closed, ImmutableList.of(grips.get(closed).get(indices[closed][0])));
-    assertSums(passage, lattice, open, indices);
+    Walk walk = new Walk(passage, grips, losses);
+    assertThat(expected).isCloseTo(walk.expected(), within(1e-9));
+    for (int r = 0; r < covariances.length; r++) {
+      if (natural()[r] == 0) {
+        continue; // a rule that weighs nothing has no gradient by the logarithm of its weight
+      }
+      assertThat(covariances[r] / natural()[r])
+          .as(RULES.get(r).id())
+          .isCloseTo(walk.covariance(r), within(1e-6));
+    }
   }
 
   @Test
   void veryDearPathsStillHaveAProbability() {
     Passage passage = Music.violin().notes("G3/0.25 E6/0.25 G3/0.25 E6/0.25 A3/0.25 E6/0.25");
-    Lattice lattice = Lattice.of(passage.moments(), Planner.of(passage, SCORING).grips(), RULES);
+    ImmutableList<ImmutableList<Grip>> grips = Planner.of(passage, SCORING).grips();
+    Lattice lattice = Lattice.of(passage.moments(), grips, RULES);
     double[] dear = RULES.stream().mapToDouble(rule -> 1e4).toArray();
-    double[] met = new double[lattice.table().size()];
-    double logarithm =
-        ForwardBackward.sum(
-            lattice, lattice.table().factors(dear), ForwardBackward.everything(lattice), 1, met);
-    assertThat(logarithm).isFinite().isNegative();
-    assertThat(met).doesNotContain(Double.NaN);
+    double[] slopes = new double[lattice.table().size()];
+    double expected =
+        ForwardBackward.expected(lattice, lattice.table().factors(dear), losses(grips, 1), slopes);
+    assertThat(expected).isBetween(0.0, 6.0);
+    assertThat(slopes).doesNotContain(Double.NaN);
   }
 }

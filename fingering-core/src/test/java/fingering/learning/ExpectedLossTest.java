@@ -14,36 +14,35 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-class LikelihoodTest {
+class ExpectedLossTest {
   private static final Scoring SCORING = Scoring.commonPractice();
   private static final double STEP = 1e-5;
 
-  private static Likelihood likelihood(Example... players) {
+  private static ExpectedLoss loss(Example... players) {
     double[] start =
         Rules.all().stream()
             .mapToDouble(rule -> Weights.commonPractice().of(rule) / 60.0)
             .toArray();
     start[3] = 0;
     Lesson lesson = Lesson.of(List.of(players), SCORING, LeftHand.MEDIUM);
-    return new Likelihood(ImmutableList.of(new Piece(ImmutableList.of(lesson))), start, 10);
+    return new ExpectedLoss(ImmutableList.of(new Piece(ImmutableList.of(lesson))), start, 10);
   }
 
   private static double[] off(double[] point, Random random) {
     return Arrays.stream(point).map(x -> x + random.nextGaussian() / 2).toArray();
   }
 
-  private static void assertGradientIsThatOfFiniteDifferences(Likelihood likelihood) {
-    double[] point = off(likelihood.startPoint(), new Random(5));
+  private static void assertGradientIsThatOfFiniteDifferences(ExpectedLoss loss) {
+    double[] point = off(loss.startPoint(), new Random(5));
     double[] gradient = new double[point.length];
-    likelihood.at(point, gradient);
+    loss.at(point, gradient);
     for (int r = 0; r < point.length; r++) {
       double[] above = point.clone();
       double[] below = point.clone();
       above[r] += STEP;
       below[r] -= STEP;
       double slope =
-          (likelihood.at(above, new double[point.length])
-                  - likelihood.at(below, new double[point.length]))
+          (loss.at(above, new double[point.length]) - loss.at(below, new double[point.length]))
               / (2 * STEP);
       assertThat(gradient[r])
           .as(Rules.all().get(r).id())
@@ -54,13 +53,13 @@ class LikelihoodTest {
   @Test
   void theGradientIsThatOfFiniteDifferences() {
     Example fast = Marked.by(SCORING, "one", Marked.violin(3, 30));
-    assertGradientIsThatOfFiniteDifferences(likelihood(fast));
+    assertGradientIsThatOfFiniteDifferences(loss(fast));
   }
 
   @Test
   void theGradientOfSparseMarksOfTwoPlayersIsThatOfFiniteDifferences() {
     Example one = new Example("one", Music.violin().notes("A4/1@0 B4/1 C5/1@2 D5/1 E5/1@4 A5/1"));
     Example two = new Example("two", Music.violin().notes("A4/1@4$3 B4/1 C5/1@2 D5/1$2 E5/1 A5/1"));
-    assertGradientIsThatOfFiniteDifferences(likelihood(one, two));
+    assertGradientIsThatOfFiniteDifferences(loss(one, two));
   }
 }

@@ -4,22 +4,22 @@ import com.google.common.collect.ImmutableList;
 import java.util.List;
 
 /**
- * What learning makes least: how unlikely the printed marks are, and half the strength times the
- * squared distance from the start, all in logarithms of weights. A rule that weighs nothing at the
- * start is switched off, and stays so.
+ * What learning makes least: how far a path is expected to differ from the printed marks, and half
+ * the strength times the squared distance from the start, all in logarithms of weights. A rule that
+ * weighs nothing at the start is switched off, and stays so.
  */
-final class Likelihood implements Descent.Function {
+final class ExpectedLoss implements Descent.Function {
   private final ImmutableList<Piece> pieces;
   private final double[] start;
   private final double strength;
 
   /**
-   * The likelihood of the marks in some pieces.
+   * The loss expected in some pieces.
    *
    * @param start the weights at the start in natural units, 0 or more
    * @param strength how strongly they hold, 0 or more
    */
-  Likelihood(ImmutableList<Piece> pieces, double[] start, double strength) {
+  ExpectedLoss(ImmutableList<Piece> pieces, double[] start, double strength) {
     this.pieces = pieces;
     this.start = start.clone();
     this.strength = strength;
@@ -54,7 +54,7 @@ final class Likelihood implements Descent.Function {
             .toList();
     double value = 0;
     for (Sum sum : sums) {
-      value += sum.surprise;
+      value += sum.loss;
       for (int r = 0; r < gradient.length; r++) {
         gradient[r] += sum.gradient[r];
       }
@@ -63,11 +63,11 @@ final class Likelihood implements Descent.Function {
   }
 
   private static final class Sum {
-    private final double surprise;
+    private final double loss;
     private final double[] gradient;
 
-    Sum(double surprise, double[] gradient) {
-      this.surprise = surprise;
+    Sum(double loss, double[] gradient) {
+      this.loss = loss;
       this.gradient = gradient;
     }
   }
@@ -75,11 +75,11 @@ final class Likelihood implements Descent.Function {
   private static Sum sum(Piece piece, Lesson lesson, double[] weights) {
     double share = piece.share(lesson);
     double[] gradient = new double[weights.length];
-    double surprise = share * lesson.surprise(weights, gradient);
+    double loss = share * lesson.expectedLoss(weights, gradient);
     for (int r = 0; r < gradient.length; r++) {
       gradient[r] *= share;
     }
-    return new Sum(surprise, gradient);
+    return new Sum(loss, gradient);
   }
 
   private double pull(double[] point, double[] gradient) {

@@ -62,12 +62,6 @@ final class SingingRules {
             "note",
             (moment, grip) -> bowedOpen(moment, grip) && grip.top().string() == 1 ? 1 : 0),
         new NamedNoteRule(
-            "half-position",
-            "Half position",
-            "Drawn back against the nut the hand is cramped.",
-            "note",
-            (moment, grip) -> in(grip, Position.HALF) ? 1 : 0),
-        new NamedNoteRule(
             "high-position",
             "Above 3rd position",
             "Higher up the places lie closer, and the hand has left the neck.",

@@ -60,8 +60,10 @@ final class CompareCommand implements Callable<Integer> {
             .compare(withSecond);
     String text =
         switch (output.format) {
-          case TEXT -> ComparisonText.of(comparison, OutputOptions.columns(), output.style());
-          case JSON -> PlanJson.of(comparison);
+          case TEXT ->
+              ComparisonText.of(
+                  comparison, weights.level(), OutputOptions.columns(), output.style());
+          case JSON -> PlanJson.of(comparison, weights.level());
         };
     output.print(text, spec.commandLine().getOut());
     return 0;

@@ -8,6 +8,7 @@ import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.tables.RomanNumeral;
+import fingering.tempo.Level;
 import java.util.List;
 
 /** Plans in columns, for a terminal. */
@@ -33,12 +34,12 @@ final class ComparisonText {
     cell = Math.max(NARROWEST, Math.min(24, (columns - NOTE_COLUMNS) / plans.get(0).size()));
   }
 
-  static String of(Comparison comparison, int columns, Style style) {
+  static String of(Comparison comparison, Level level, int columns, Style style) {
     ComparisonText page = new ComparisonText(comparison, columns, style);
     page.heading();
     page.plans.forEach(page::notes);
     page.legend();
-    new SummaryText(comparison, page.columns, style, page.text).write();
+    new SummaryText(comparison, level, page.columns, style, page.text).write();
     return page.text.toString();
   }
 

@@ -147,15 +147,15 @@ final class PlanCommand implements Callable<Integer> {
         comparer.alternatives(plan.brief(), when.in(plan.passage()), WAYS);
     return switch (output.format) {
       case TEXT -> WhyText.of(ways, OutputOptions.columns(), output.style());
-      case JSON -> PlanJson.of(plan, ways);
+      case JSON -> PlanJson.of(plan, ways, weights.level());
     };
   }
 
   private String best(Comparer comparer) {
     Comparison several = comparer.best(free().keepingPrinted(keepPrinted), best.get());
     return switch (output.format) {
-      case TEXT -> ComparisonText.of(several, OutputOptions.columns(), output.style());
-      case JSON -> PlanJson.of(several);
+      case TEXT -> text(several);
+      case JSON -> PlanJson.of(several, weights.level());
     };
   }
 
@@ -171,9 +171,13 @@ final class PlanCommand implements Callable<Integer> {
     }
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
     return switch (output.format) {
-      case TEXT -> ComparisonText.of(alone, OutputOptions.columns(), output.style());
-      case JSON -> PlanJson.of(plan);
+      case TEXT -> text(alone);
+      case JSON -> PlanJson.of(plan, weights.level());
     };
+  }
+
+  private String text(Comparison shown) {
+    return ComparisonText.of(shown, weights.level(), OutputOptions.columns(), output.style());
   }
 
   private Plan plan(Comparer comparer) {

@@ -15,6 +15,7 @@ import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.plan.RuleCost;
 import fingering.scoring.Charge;
+import fingering.tempo.Level;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.HashMap;
@@ -29,24 +30,24 @@ final class PlanJson {
 
   private PlanJson() {}
 
-  static String of(Plan plan) {
+  static String of(Plan plan, Level level) {
     ObjectNode root = header(plan.passage());
-    fill(root, plan);
+    fill(root, plan, level);
     return text(root);
   }
 
   /** A plan with the ways in which the notes of a moment can be taken, its own first. */
-  static String of(Plan plan, ImmutableList<Alternative> ways) {
+  static String of(Plan plan, ImmutableList<Alternative> ways, Level level) {
     ObjectNode root = header(plan.passage());
-    fill(root, plan);
+    fill(root, plan, level);
     WhyJson.fill(root, ways);
     return text(root);
   }
 
-  static String of(Comparison comparison) {
+  static String of(Comparison comparison, Level level) {
     ObjectNode root = header(comparison.passage());
     ArrayNode plans = root.putArray("plans");
-    comparison.plans().forEach(plan -> fill(plans.addObject(), plan));
+    comparison.plans().forEach(plan -> fill(plans.addObject(), plan, level));
     ArrayNode remarks = root.putArray("remarks");
     comparison.passage().remarks().forEach(remarks::add);
     comparison.remarks().forEach(remarks::add);
@@ -66,7 +67,7 @@ final class PlanJson {
         .put("tempo", passage.tempo().toString());
   }
 
-  private static void fill(ObjectNode node, Plan plan) {
+  private static void fill(ObjectNode node, Plan plan, Level level) {
     node.put("name", plan.name());
     ArrayNode notes = node.putArray("notes");
     Map<Integer, TreeSet<Integer>> noteNumbers = new HashMap<>();
@@ -110,6 +111,7 @@ final class PlanJson {
     plan.highestPosition().ifPresent(p -> counts.put("highestPosition", p.toString()));
     ObjectNode positions = counts.putObject("notesByPosition");
     plan.notesByPosition().forEach((position, n) -> positions.put(position.toString(), n));
+    TempoJson.fill(node, plan, level);
   }
 
   private static ObjectNode note(Passage passage, PlannedNote note) {

@@ -6,6 +6,7 @@ import fingering.plan.Plan.MeasureCost;
 import fingering.plan.RuleCost;
 import fingering.plan.Stay;
 import fingering.tables.Position;
+import fingering.tempo.Level;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,6 +25,7 @@ final class SummaryText {
   private static final int MEASURES_TOLD = 6;
 
   private final Comparison comparison;
+  private final Level level;
   private final int columns;
   private final Style style;
   private final StringBuilder text;
@@ -33,8 +35,9 @@ final class SummaryText {
 
   private final int cell;
 
-  SummaryText(Comparison comparison, int columns, Style style, StringBuilder text) {
+  SummaryText(Comparison comparison, Level level, int columns, Style style, StringBuilder text) {
     this.comparison = comparison;
+    this.level = level;
     this.columns = columns;
     this.style = style;
     this.text = text;
@@ -47,6 +50,7 @@ final class SummaryText {
     rules();
     plans.forEach(this::counts);
     hardest();
+    tempi();
     sentences();
   }
 
@@ -153,6 +157,12 @@ final class SummaryText {
               .collect(Collectors.joining(", "));
       paragraph("  " + plan.name() + ": " + (measures.isEmpty() ? "none" : measures));
     }
+    line("");
+  }
+
+  private void tempi() {
+    line(style.bold(TempoText.heading(level)));
+    TempoText.told(comparison.plans(), level).forEach(told -> paragraph("  " + told));
     line("");
   }
 

@@ -4,6 +4,7 @@ import fingering.musicxml.ChoiceException;
 import fingering.scoring.Rules;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
+import fingering.tempo.Level;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
@@ -29,6 +30,17 @@ final class WeightsOptions {
       description = "Your own points for every rule, a line each: shift = 20.")
   Optional<Path> weights = Optional.empty();
 
+  @Option(
+      names = "--level",
+      paramLabel = "NAME",
+      converter = LevelConverter.class,
+      description = {
+        "How quick the player is, where other than as the",
+        "preset: the name of a preset. It changes the",
+        "comfortable tempo, and no plan."
+      })
+  Optional<Level> level = Optional.empty();
+
   /**
    * The rules with the weights that the options ask for.
    *
@@ -48,6 +60,11 @@ final class WeightsOptions {
             .orElseGet(() -> preset.map(Weights::preset).orElseGet(Weights::commonPractice)));
   }
 
+  /** How quick the player is: as asked for, or as the preset says. */
+  Level level() {
+    return level.orElseGet(() -> Level.named(preset.orElse(Weights.presets().get(0))));
+  }
+
   private static Weights own(Path file) {
     try {
       return Weights.parse(file.toString(), SmallFile.text(file, "weights"), Rules.all());
@@ -63,6 +80,13 @@ final class WeightsOptions {
     public String convert(String text) {
       ScoreOptions.converted(() -> Weights.preset(text));
       return text;
+    }
+  }
+
+  static final class LevelConverter implements ITypeConverter<Level> {
+    @Override
+    public Level convert(String text) {
+      return ScoreOptions.converted(() -> Level.named(text));
     }
   }
 }

@@ -30,7 +30,7 @@ final class WeightsOptionsTest {
   void weightsOfOnesOwnThatAreThoseOfAPresetMakeItsPlan() throws IOException {
     Path own = written("\uFEFF# mine\n" + text(Weights.preset("first-years")));
 
-    assertThat(Session.of("plan", DEMO, "--weights", own).succeeded())
+    assertThat(Session.of("plan", DEMO, "--weights", own, "--level", "first-years").succeeded())
         .isEqualTo(Session.of("plan", DEMO, "--preset", "first-years"));
     assertThat(Session.of("plan", DEMO, "--preset", "common-practice"))
         .isEqualTo(Session.of("plan", DEMO).succeeded());

@@ -9,42 +9,35 @@ import fingering.tables.Instrument.HandKind;
  */
 public enum FingerPattern {
   /** The first finger low: a half step above the open string, in 1st position. */
-  FIRST_LOW("0-1", "the first finger low"),
+  FIRST_LOW("0-1"),
   /** First and second finger a half step apart. */
-  FIRST_SECOND("1-2", "1 and 2 together"),
+  FIRST_SECOND("1-2"),
   /** Second and third finger a half step apart. */
-  SECOND_THIRD("2-3", "2 and 3 together"),
+  SECOND_THIRD("2-3"),
   /** Third and fourth finger a half step apart. */
-  THIRD_FOURTH("3-4", "3 and 4 together"),
+  THIRD_FOURTH("3-4"),
   /** Whole steps between all four fingers. */
-  APART("apart", "all fingers a whole step apart"),
+  APART("apart"),
   /** A step and a half between two neighbouring fingers. */
-  AUGMENTED_SECOND("augmented second", "an augmented second between neighbouring fingers"),
+  AUGMENTED_SECOND("augmented second"),
   /** The hand as it falls on cello and double bass. */
-  CLOSED("closed", "the closed hand"),
+  CLOSED("closed"),
   /** The cello hand with its first finger drawn back. */
-  EXTENDED_BACK("extended back", "the hand extended back"),
+  EXTENDED_BACK("extended back"),
   /** The cello hand with second to fourth finger and thumb moved forward. */
-  EXTENDED_FORWARD("extended forward", "the hand extended forward"),
+  EXTENDED_FORWARD("extended forward"),
   /** The thumb on the string; the same as thumb position among the positions. */
-  THUMB("thumb", "thumb position");
+  THUMB("thumb");
 
   private final String word;
-  private final String told;
 
-  FingerPattern(String word, String told) {
+  FingerPattern(String word) {
     this.word = word;
-    this.told = told;
   }
 
   /** The word for it in a player file. */
   public String word() {
     return word;
-  }
-
-  /** What it is, in a sentence. */
-  public String told() {
-    return told;
   }
 
   /** Whether hands of that kind have such a pattern. */

@@ -2,11 +2,8 @@ package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import com.google.common.collect.Sets;
 import java.util.EnumSet;
 import java.util.Set;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /**
  * Where the four fingers of violin and viola can lie, and which patterns each way asks for.
@@ -20,8 +17,11 @@ final class HandPatterns {
   private static final int NARROWEST = 4;
   private static final int WIDEST = 6;
 
-  /** The hand with 2 and 3 together, with which most begin: finger by finger from the nut. */
-  private static final int[] USUAL = {0, 2, 4, 5, 7};
+  /** The hand with 2 and 3 together, with which most begin (common practice, no source). */
+  private static final ImmutableList<Integer> USUAL = ImmutableList.of(2, 4, 5, 7);
+
+  private static final ImmutableList<String> ORDINALS =
+      ImmutableList.of("first", "second", "third", "fourth");
 
   /** The half steps by the finger above them, from the first. */
   private static final ImmutableList<FingerPattern> HALF_STEPS =
@@ -56,15 +56,6 @@ final class HandPatterns {
       }
       return asked;
     }
-
-    /** Semitones by which its fingers lie off the usual hand. */
-    int unusual() {
-      int off = 0;
-      for (int finger = 1; finger <= FINGERS; finger++) {
-        off += Math.abs(places.get(finger) - USUAL[finger]);
-      }
-      return off;
-    }
   }
 
   private static final ImmutableList<Way> WAYS = ways();
@@ -72,18 +63,15 @@ final class HandPatterns {
   /** The furthest that a finger of any way lies from the nut. */
   private static final int FURTHEST = 3 + WIDEST;
 
-  private final ImmutableSet<FingerPattern> learned;
-
   /** By finger, or 0 for the nut, then finger above it, then semitones between: whether new. */
   private final boolean[][][] unlearned;
 
   HandPatterns(ImmutableSet<FingerPattern> learned) {
-    this.learned = learned;
     unlearned = new boolean[FINGERS][FINGERS + 1][FURTHEST + 1];
     for (int below = 0; below < FINGERS; below++) {
       for (int above = below + 1; above <= FINGERS; above++) {
         for (int apart = 1; apart <= FURTHEST; apart++) {
-          unlearned[below][above][apart] = asked(below, above, apart);
+          unlearned[below][above][apart] = asked(learned, below, above, apart);
         }
       }
     }
@@ -105,7 +93,8 @@ final class HandPatterns {
     return ways.build();
   }
 
-  private boolean asked(int below, int above, int apart) {
+  private static boolean asked(
+      ImmutableSet<FingerPattern> learned, int below, int above, int apart) {
     boolean known = false;
     for (Way way : WAYS) {
       if (way.from(below, above) == apart) {
@@ -131,27 +120,29 @@ final class HandPatterns {
   }
 
   /**
-   * What is new about fingers so far apart: the patterns that lack least, and of these those
-   * nearest to 2 and 3 together; several where they come to the same.
+   * How a finger lies in 1st position, in words.
+   *
+   * @param semitones its place above the open string
    */
-  String told(int below, int above, int apart) {
-    boolean fromNut = below == 0;
-    ImmutableList<Way> able =
-        WAYS.stream()
-            .filter(way -> way.from(below, above) == apart)
-            .collect(ImmutableList.toImmutableList());
-    int fewest = able.stream().mapToInt(way -> lacks(way, fromNut).size()).min().orElse(0);
-    Predicate<Way> lacksLeast = way -> lacks(way, fromNut).size() == fewest;
-    int nearest = able.stream().filter(lacksLeast).mapToInt(Way::unusual).min().orElse(0);
-    return able.stream()
-        .filter(lacksLeast.and(way -> way.unusual() == nearest))
-        .map(way -> lacks(way, fromNut))
-        .distinct()
-        .map(lack -> lack.stream().map(FingerPattern::told).collect(Collectors.joining(" with ")))
-        .collect(Collectors.joining(" or "));
+  static String placeTold(int finger, int semitones) {
+    int off = semitones - USUAL.get(finger - 1);
+    // The second finger is at home in two places, which players call low and high.
+    String how = off < 0 ? " low" : off > 0 || finger == 2 ? " high" : " in its usual place";
+    return "the " + ORDINALS.get(finger - 1) + " finger" + how;
   }
 
-  private Set<FingerPattern> lacks(Way way, boolean fromNut) {
-    return Sets.difference(way.asks(fromNut), learned).immutableCopy();
+  /** How far two fingers lie apart, the lower one first, in words; what the trade calls it. */
+  static String spacingTold(int below, int above, int apart) {
+    boolean neighbours = above - below == 1;
+    String how =
+        switch (apart) {
+          case 1 -> "together";
+          case 2 -> "a whole step apart";
+          case 3 -> neighbours ? "an augmented second apart" : "a minor third apart";
+          case 4 -> "a major third apart";
+          case 5 -> "a fourth apart";
+          default -> "an augmented fourth apart";
+        };
+    return below + " and " + above + " " + how;
   }
 }

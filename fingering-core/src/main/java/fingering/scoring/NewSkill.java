@@ -41,8 +41,8 @@ public record NewSkill(int moment, String rule, String what) {
 
     private void notes(int m, ImmutableList.Builder<NewSkill> found) {
       each(m, PlayerRules.POSITION, unlearned::position, Finder::position, found);
-      each(m, PlayerRules.PATTERN, unlearned::pattern, unlearned::patternTold, found);
-      each(m, PlayerRules.EXTENSION, unlearned::extension, unlearned::extensionTold, found);
+      each(m, PlayerRules.PATTERN, unlearned::pattern, Unlearned::patternTold, found);
+      each(m, PlayerRules.EXTENSION, unlearned::extension, Unlearned::extensionTold, found);
     }
 
     private void each(
@@ -71,7 +71,7 @@ public record NewSkill(int moment, String rule, String what) {
         for (Placement left : before.placements()) {
           for (Placement reached : now.placements()) {
             if (unlearned.spacing(left, reached)) {
-              String told = unlearned.spacingTold(left, reached);
+              String told = Unlearned.spacingTold(left, reached);
               found.add(new NewSkill(m, PlayerRules.SPACING, told));
             }
           }

@@ -70,14 +70,13 @@ final class Unlearned {
   }
 
   /** Which pattern it is that {@link #pattern} finds. */
-  String patternTold(Placement placement) {
+  static String patternTold(Placement placement) {
     return switch (placement.frame().shape()) {
-      case LETTERS ->
-          patterns.orElseThrow().told(0, placement.finger().number(), placement.semitones());
-      case CLOSED -> FingerPattern.CLOSED.told();
+      case LETTERS -> HandPatterns.placeTold(placement.finger().number(), placement.semitones());
+      case CLOSED -> "the closed hand";
       case EXTENDED_BACK, EXTENDED_FORWARD ->
-          opens(placement) ? openHand(placement) : FingerPattern.CLOSED.told();
-      case THUMB -> FingerPattern.THUMB.told();
+          opens(placement) ? openHand(placement) : "the closed hand";
+      case THUMB -> "thumb position";
     };
   }
 
@@ -111,17 +110,13 @@ final class Unlearned {
             above.semitones() - below.semitones());
   }
 
-  /** Which pattern it is that {@link #spacing} finds. */
-  String spacingTold(Placement before, Placement now) {
+  /** Which distance it is that {@link #spacing} finds. */
+  static String spacingTold(Placement before, Placement now) {
     boolean up = before.finger().number() < now.finger().number();
     Placement below = up ? before : now;
     Placement above = up ? now : before;
-    return patterns
-        .orElseThrow()
-        .told(
-            below.finger().number(),
-            above.finger().number(),
-            above.semitones() - below.semitones());
+    return HandPatterns.spacingTold(
+        below.finger().number(), above.finger().number(), above.semitones() - below.semitones());
   }
 
   /** Whether a finger stretches, or the hand opens for it, in a way that is not learned. */
@@ -139,7 +134,7 @@ final class Unlearned {
   }
 
   /** Which extension it is that {@link #extension} finds. */
-  String extensionTold(Placement placement) {
+  static String extensionTold(Placement placement) {
     return switch (placement.frame().shape()) {
       case EXTENDED_BACK, EXTENDED_FORWARD -> openHand(placement);
       default ->
@@ -171,9 +166,7 @@ final class Unlearned {
   }
 
   private static String openHand(Placement placement) {
-    return back(placement)
-        ? FingerPattern.EXTENDED_BACK.told()
-        : FingerPattern.EXTENDED_FORWARD.told();
+    return back(placement) ? "the hand extended back" : "the hand extended forward";
   }
 
   /**

@@ -53,7 +53,7 @@ final class ScoreOptions extends PartOptions {
     Passage passage =
         score.passage(
             new PassageRequest(part, played, measures, tempo, voice),
-            one -> built.apply(one, student.size(one)));
+            one -> built.apply(one, built.size.isPresent() ? built.size : student.size(one)));
     student.refuseOtherPatterns(passage.instrument());
     return passage;
   }

@@ -6,6 +6,7 @@ import fingering.musicxml.PartInfo;
 import fingering.scoring.FingerPattern;
 import fingering.scoring.Player;
 import fingering.tables.Instrument;
+import fingering.tables.Instruments;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
@@ -42,10 +43,22 @@ record Student(Optional<String> file, Player player) {
     return options.hand(player.hand().orElse(LeftHand.MEDIUM));
   }
 
-  /** The size the student plays, where it is a size of that instrument that is asked for. */
+  /**
+   * The size the student plays, where it is a size of that instrument that is asked for.
+   *
+   * @throws ChoiceException if there is no such size of it
+   */
   Optional<String> size(Instrument of) {
     boolean same = player.instrument().map(Instrument::id).map(of.id()::equals).orElse(true);
-    return same ? player.size() : Optional.empty();
+    if (!same || player.size().isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      Instruments.standard().size(of, player.size().get());
+      return player.size();
+    } catch (IllegalArgumentException e) {
+      throw new ChoiceException(file.orElseThrow() + ": " + e.getMessage() + ".");
+    }
   }
 
   /**
@@ -61,7 +74,7 @@ record Student(Optional<String> file, Player player) {
     Instrument other = part.instrument().get();
     if (!own.id().equals(other.id())) {
       throw new ChoiceException(
-          "The player of %s plays the %s, and %s is for the %s: choose another part with --part, or say --instrument %s if the part is to be played so."
+          "The player of %s plays the %s, and the part '%s' is for the %s: choose another part with --part, or say --instrument %s if the part is to be played so."
               .formatted(file.orElseThrow(), own.spoken(), part.name(), other.spoken(), own.id()));
     }
   }

@@ -120,8 +120,10 @@ class PlayerRulesTest {
     Way pair = violin("B4/1 C5/1").by(2, "1", "1st").by(2, "2", "1st");
     assertThat(pair.charged("new-finger-pattern", player)).isZero();
     assertThat(pair.charged("new-finger-spacing", player)).isEqualTo(1);
-    Way once = violin("B4/1 C5/1").by(2, "1", "1st").by(2, "2", "1st");
-    assertThat(once.newTo(who("patterns = 2-3"))).containsExactly("the second finger low");
+    Player beginner = who("patterns = 2-3");
+    assertThat(pair.newTo(beginner)).containsExactly("the second finger low");
+    Way back = violin("B4/1 C5/1 B4/1").by(2, "1", "1st").by(2, "2", "1st").by(2, "1", "1st");
+    assertThat(back.newTo(beginner)).containsExactly("the second finger low");
   }
 
   @Test

@@ -146,6 +146,17 @@ class WeightsTest {
     assertThat(first.get("shift")).isGreaterThan(then.get("shift"));
   }
 
+  /** A note that is learned by itself can leave two pairs to be charged, and no more. */
+  @Test
+  void toLearnWhereAFingerLiesNeverCostsMoreInEitherPair() {
+    for (String preset : Weights.presets()) {
+      Map<String, Long> points = Weights.preset(preset).points();
+      assertThat(points.get("new-finger-pattern"))
+          .as(preset)
+          .isGreaterThanOrEqualTo(2 * points.get("new-finger-spacing"));
+    }
+  }
+
   // Open strings are in tune by themselves, the fourth finger is learned after them and then
   // practised: common practice, no source
   @Test

@@ -65,7 +65,7 @@ final class PlayerRules {
   }
 
   private static long pairs(Unlearned unlearned, Passing passing, Grip before, Grip now) {
-    if (!oneHand(passing, before, now)) {
+    if (!unlearned.judgesPatterns() || !oneHand(passing, before, now)) {
       return 0;
     }
     long pairs = 0;

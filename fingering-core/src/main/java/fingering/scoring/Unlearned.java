@@ -46,6 +46,11 @@ final class Unlearned {
     return player.extensions().map(all -> all.contains(extension)).orElse(false);
   }
 
+  /** Whether finger patterns are judged at all. */
+  boolean judgesPatterns() {
+    return patterns.isPresent();
+  }
+
   /** Whether a finger is down in a position that is not learned. */
   boolean position(Placement placement) {
     return player.positions().isPresent()
@@ -85,7 +90,7 @@ final class Unlearned {
    * in no learned pattern, though each alone lies where one has it. Violin and viola only.
    */
   boolean spacing(Placement before, Placement now) {
-    return patterns.isPresent()
+    return judgesPatterns()
         && before.frame().shape() == Shape.LETTERS
         && before.frame().index() == now.frame().index()
         && before.string() == now.string()

@@ -3,6 +3,7 @@ package fingering.scoring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.LeftHand;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
@@ -46,9 +47,7 @@ class PlayerTest {
   void ofAHeadingThatIsLeftOutNothingIsSaid() {
     assertThat(read("# nothing yet")).isEqualTo(Player.UNKNOWN);
     assertThat(read("positions = 1"))
-        .isEqualTo(
-            Player.UNKNOWN.withPositions(
-                com.google.common.collect.ImmutableSet.of(Position.FIRST)));
+        .isEqualTo(Player.UNKNOWN.withPositions(ImmutableSet.of(Position.FIRST)));
   }
 
   @Test

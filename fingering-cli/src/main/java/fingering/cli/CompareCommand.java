@@ -45,6 +45,8 @@ final class CompareCommand implements Callable<Integer> {
 
   @Mixin WeightsOptions weights = new WeightsOptions();
 
+  @Mixin PlayerOptions player = new PlayerOptions();
+
   @Mixin OutputOptions output = new OutputOptions();
 
   @Override
@@ -54,16 +56,17 @@ final class CompareCommand implements Callable<Integer> {
 
   int compare(ScoreFile file) {
     output.check();
-    Passage passage = reading.read(file);
+    Student student = player.student();
+    Charging charging = weights.charging(spec, student);
+    Passage passage = reading.read(file, student);
     Comparison comparison =
-        Comparer.of(passage, weights.scoring(spec), hand.hand(), reading.allow.set())
+        Comparer.of(passage, charging.scoring(), student.hand(hand), reading.allow.set())
             .compare(withSecond);
     String text =
         switch (output.format) {
           case TEXT ->
-              ComparisonText.of(
-                  comparison, weights.level(), OutputOptions.columns(), output.style());
-          case JSON -> PlanJson.of(comparison, weights.level());
+              ComparisonText.of(comparison, charging, OutputOptions.columns(), output.style());
+          case JSON -> PlanJson.of(comparison, charging);
         };
     output.print(text, spec.commandLine().getOut());
     return 0;

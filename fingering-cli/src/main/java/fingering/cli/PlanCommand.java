@@ -103,6 +103,8 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin WeightsOptions weights = new WeightsOptions();
 
+  @Mixin PlayerOptions player = new PlayerOptions();
+
   @Mixin OutputOptions output = new OutputOptions();
 
   @Override
@@ -114,11 +116,13 @@ final class PlanCommand implements Callable<Integer> {
     best.ifPresent(this::checkBest);
     output.check();
     ScoreFile file = ScoreFile.read(score);
-    Passage passage = reading.read(file);
+    Student student = player.student();
+    Charging charging = weights.charging(spec, student);
+    Passage passage = reading.read(file, student);
     Comparer comparer =
-        Comparer.of(passage, weights.scoring(spec), hand.hand(), reading.allow.set());
+        Comparer.of(passage, charging.scoring(), student.hand(hand), reading.allow.set());
     output.print(
-        best.isPresent() ? best(comparer) : one(comparer, passage, file),
+        best.isPresent() ? best(comparer, charging) : one(comparer, charging, passage, file),
         spec.commandLine().getOut());
     return 0;
   }
@@ -142,27 +146,27 @@ final class PlanCommand implements Callable<Integer> {
     }
   }
 
-  private String why(When when, Plan plan, Comparer comparer) {
+  private String why(When when, Plan plan, Comparer comparer, Charging charging) {
     ImmutableList<Alternative> ways =
         comparer.alternatives(plan.brief(), when.in(plan.passage()), WAYS);
     return switch (output.format) {
-      case TEXT -> WhyText.of(ways, OutputOptions.columns(), output.style());
-      case JSON -> PlanJson.of(plan, ways, weights.level());
+      case TEXT -> WhyText.of(ways, charging, OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.of(plan, ways, charging);
     };
   }
 
-  private String best(Comparer comparer) {
+  private String best(Comparer comparer, Charging charging) {
     Comparison several = comparer.best(free().keepingPrinted(keepPrinted), best.get());
     return switch (output.format) {
-      case TEXT -> text(several);
-      case JSON -> PlanJson.of(several, weights.level());
+      case TEXT -> ComparisonText.of(several, charging, OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.of(several, charging);
     };
   }
 
-  private String one(Comparer comparer, Passage passage, ScoreFile file) {
+  private String one(Comparer comparer, Charging charging, Passage passage, ScoreFile file) {
     Plan plan = plan(comparer);
     // Before anything is written, so that a moment that is not there leaves no file behind.
-    String told = why.map(when -> why(when, plan, comparer)).orElse("");
+    String told = why.map(when -> why(when, plan, comparer, charging)).orElse("");
     if (write.isPresent()) {
       file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), write.get());
     }
@@ -171,13 +175,9 @@ final class PlanCommand implements Callable<Integer> {
     }
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
     return switch (output.format) {
-      case TEXT -> text(alone);
-      case JSON -> PlanJson.of(plan, weights.level());
+      case TEXT -> ComparisonText.of(alone, charging, OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.of(plan, charging);
     };
-  }
-
-  private String text(Comparison shown) {
-    return ComparisonText.of(shown, weights.level(), OutputOptions.columns(), output.style());
   }
 
   private Plan plan(Comparer comparer) {

@@ -4,9 +4,12 @@ import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Passage;
 import fingering.music.Tempo;
+import fingering.musicxml.PartInfo;
 import fingering.musicxml.PassageRequest;
+import fingering.musicxml.Score;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreReader;
+import fingering.tables.Instrument;
 import fingering.tables.Position;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
@@ -39,10 +42,20 @@ final class ScoreOptions extends PartOptions {
   /** Positions as typed. */
   record Positions(ImmutableSet<Position> set) {}
 
-  /** Reads the passage that the options ask for. */
-  Passage read(ScoreFile file) {
-    return ScoreReader.read(file)
-        .passage(new PassageRequest(part, instrument, measures, tempo, voice), built::apply);
+  /** Reads the passage that the options ask for, for the instrument that the student plays. */
+  Passage read(ScoreFile file, Student student) {
+    Score score = ScoreReader.read(file);
+    Optional<Instrument> played = instrument.or(() -> student.player().instrument());
+    PartInfo info = part.map(score::part).orElseGet(() -> score.onlyPart(played));
+    if (instrument.isEmpty()) {
+      student.refuseOther(info);
+    }
+    Passage passage =
+        score.passage(
+            new PassageRequest(part, played, measures, tempo, voice),
+            one -> built.apply(one, built.size.isPresent() ? built.size : student.size(one)));
+    student.refuseOtherPatterns(passage.instrument());
+    return passage;
   }
 
   static final class TempoConverter implements ITypeConverter<Tempo> {

@@ -1,12 +1,12 @@
 package fingering.cli;
 
 import fingering.plan.Comparison;
+import fingering.plan.NewToPlayer;
 import fingering.plan.Plan;
 import fingering.plan.Plan.MeasureCost;
 import fingering.plan.RuleCost;
 import fingering.plan.Stay;
 import fingering.tables.Position;
-import fingering.tempo.Level;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -25,7 +25,7 @@ final class SummaryText {
   private static final int MEASURES_TOLD = 6;
 
   private final Comparison comparison;
-  private final Level level;
+  private final Charging charging;
   private final int columns;
   private final Style style;
   private final StringBuilder text;
@@ -35,9 +35,10 @@ final class SummaryText {
 
   private final int cell;
 
-  SummaryText(Comparison comparison, Level level, int columns, Style style, StringBuilder text) {
+  SummaryText(
+      Comparison comparison, Charging charging, int columns, Style style, StringBuilder text) {
     this.comparison = comparison;
-    this.level = level;
+    this.charging = charging;
     this.columns = columns;
     this.style = style;
     this.text = text;
@@ -161,8 +162,8 @@ final class SummaryText {
   }
 
   private void tempi() {
-    line(style.bold(TempoText.heading(level)));
-    TempoText.told(comparison.plans(), level).forEach(told -> paragraph("  " + told));
+    line(style.bold(TempoText.heading(charging.level())));
+    TempoText.told(comparison.plans(), charging.level()).forEach(told -> paragraph("  " + told));
     line("");
   }
 
@@ -185,9 +186,22 @@ final class SummaryText {
     }
     comparison.remarks().forEach(remark -> paragraph("  " + remark));
     line("");
+    if (charging.student().file().isPresent()) {
+      line(style.bold("New to this player"));
+      comparison.plans().forEach(plan -> paragraph("  " + plan.name() + ": " + unlearned(plan)));
+      line("");
+    }
     paragraph(
         "Stretching and long practice can hurt: stop on pain, rest, and ask your teacher or a"
             + " clinician. Your teacher has the last word on every fingering.");
+  }
+
+  private String unlearned(Plan plan) {
+    String told =
+        NewToPlayer.of(plan, charging.student().player()).stream()
+            .map(one -> one.what() + " in m. " + list(one.measures()))
+            .collect(Collectors.joining("; "));
+    return (told.isEmpty() ? "nothing" : told) + ".";
   }
 
   private static String alone(Plan plan) {

@@ -112,6 +112,8 @@ final class PlayerOptionsTest {
     assertThat(plan("--player", player).get("cost"))
         .isEqualTo(plan("--preset", "first-years", "--hand", "small", "--size", "15").get("cost"));
     assertThat(plan("--player", player).get("size").asText()).isEqualTo("15");
+    assertThat(plan("--player", player).at("/comfortableTempo/level").asText())
+        .isEqualTo("first-years");
     JsonNode own =
         plan(
             "--player",

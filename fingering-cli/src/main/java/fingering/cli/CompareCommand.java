@@ -67,6 +67,8 @@ final class CompareCommand implements Callable<Integer> {
 
   @Mixin WeightsOptions weights = new WeightsOptions();
 
+  @Mixin PlayerOptions player = new PlayerOptions();
+
   @Mixin OutputOptions output = new OutputOptions();
 
   @Override
@@ -76,18 +78,20 @@ final class CompareCommand implements Callable<Integer> {
 
   int compare(ScoreFile file) {
     output.check();
-    Passage passage = reading.read(file);
+    Student student = player.student();
+    Charging charging = weights.charging(spec, student);
+    Passage passage = reading.read(file, student);
     ImmutableList<Brief> own = own(passage);
     Comparer comparer =
-        Comparer.of(passage, weights.scoring(spec), hand.hand(), demands.allowed())
+        Comparer.of(passage, charging.scoring(), student.hand(hand), demands.allowed())
             .demanding(demands.besidesAllowed(passage));
     Comparison comparison = own.isEmpty() ? comparer.compare(withSecond) : comparer.several(own);
     String text =
         switch (output.format) {
           case TEXT ->
-              ComparisonText.of(comparison, OutputOptions.columns(), output.style())
+              ComparisonText.of(comparison, charging, OutputOptions.columns(), output.style())
                   + DemandsText.of(comparison, comparer, OutputOptions.columns());
-          case JSON -> PlanJson.of(comparison);
+          case JSON -> PlanJson.of(comparison, charging);
         };
     output.print(text, spec.commandLine().getOut());
     return 0;

@@ -16,6 +16,7 @@ final class ComparisonText {
   private static final int NARROWEST = 15;
 
   private final Comparison comparison;
+  private final Charging charging;
   private final Style style;
   private final int columns;
 
@@ -25,20 +26,21 @@ final class ComparisonText {
   private final int cell;
   private final StringBuilder text = new StringBuilder();
 
-  private ComparisonText(Comparison comparison, int columns, Style style) {
+  private ComparisonText(Comparison comparison, Charging charging, int columns, Style style) {
     this.comparison = comparison;
+    this.charging = charging;
     this.style = style;
     this.columns = columns;
     plans = TextLayout.blocks(comparison.plans(), (columns - NOTE_COLUMNS) / NARROWEST);
     cell = Math.max(NARROWEST, Math.min(24, (columns - NOTE_COLUMNS) / plans.get(0).size()));
   }
 
-  static String of(Comparison comparison, int columns, Style style) {
-    ComparisonText page = new ComparisonText(comparison, columns, style);
+  static String of(Comparison comparison, Charging charging, int columns, Style style) {
+    ComparisonText page = new ComparisonText(comparison, charging, columns, style);
     page.heading();
     page.plans.forEach(page::notes);
     page.legend();
-    new SummaryText(comparison, page.columns, style, page.text).write();
+    new SummaryText(comparison, charging, page.columns, style, page.text).write();
     return page.text.toString();
   }
 
@@ -59,6 +61,7 @@ final class ComparisonText {
             + passage.notes().size()
             + " notes, "
             + passage.tempo().toString().replace("=", " = "));
+    TextLayout.wrap(charging.line(), columns, 2).forEach(this::line);
     for (String remark : passage.remarks()) {
       TextLayout.wrap("Note: " + remark, columns, 2).forEach(this::line);
     }

@@ -1,6 +1,7 @@
 package fingering.cli;
 
 import fingering.fingerboard.LeftHand;
+import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -15,7 +16,7 @@ final class HandOptions {
         "small, medium (the default) or large for the size of the instrument,",
         "or the reach between first and fourth finger on the string: 102mm."
       })
-  LeftHand size = LeftHand.MEDIUM;
+  Optional<LeftHand> size = Optional.empty();
 
   @Option(
       names = "--four-fingers",
@@ -29,7 +30,12 @@ final class HandOptions {
 
   /** The hand that the options describe. */
   LeftHand hand() {
-    return size.withFourFingers(fourFingers).withLowThumb(lowThumb);
+    return hand(LeftHand.MEDIUM);
+  }
+
+  /** The hand that the options describe, of that reach where they say none. */
+  LeftHand hand(LeftHand otherwise) {
+    return size.orElse(otherwise).withFourFingers(fourFingers).withLowThumb(lowThumb);
   }
 
   static final class HandConverter implements ITypeConverter<LeftHand> {

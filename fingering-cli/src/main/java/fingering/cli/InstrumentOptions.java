@@ -38,13 +38,23 @@ final class InstrumentOptions {
    *     tuning cannot be read or is for another instrument; the message is one sentence
    */
   Instrument apply(Instrument instrument) {
+    return apply(instrument, Optional.empty());
+  }
+
+  /**
+   * The same, of a size where the options say none.
+   *
+   * @throws IllegalArgumentException as above
+   */
+  Instrument apply(Instrument instrument, Optional<String> otherwise) {
     Instruments known = Instruments.standard();
     Instrument built = instrument;
     if (tuning.isPresent()) {
       built = built.tuned(tuning(tuning.get(), instrument, known));
     }
-    if (size.isPresent()) {
-      built = built.sized(known.size(instrument, size.get()));
+    Optional<String> wanted = size.or(() -> otherwise);
+    if (wanted.isPresent()) {
+      built = built.sized(known.size(instrument, wanted.get()));
     }
     return built;
   }

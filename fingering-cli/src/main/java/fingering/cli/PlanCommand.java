@@ -113,6 +113,8 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin WeightsOptions weights = new WeightsOptions();
 
+  @Mixin PlayerOptions player = new PlayerOptions();
+
   @Mixin OutputOptions output = new OutputOptions();
 
   @Override
@@ -124,13 +126,17 @@ final class PlanCommand implements Callable<Integer> {
     best.ifPresent(this::checkBest);
     output.check();
     ScoreFile file = ScoreFile.read(score);
-    Passage passage = reading.read(file);
+    Student student = player.student();
+    Charging charging = weights.charging(spec, student);
+    Passage passage = reading.read(file, student);
     Comparer comparer =
-        Comparer.of(passage, weights.scoring(spec), hand.hand(), demands.allowed())
+        Comparer.of(passage, charging.scoring(), student.hand(hand), demands.allowed())
             .demanding(
                 choose == Choice.FREE ? demands.of(passage) : demands.besidesAllowed(passage));
     output.print(
-        best.isPresent() ? best(comparer, free(passage)) : one(comparer, passage, file),
+        best.isPresent()
+            ? best(comparer, charging, free(passage))
+            : one(comparer, charging, passage, file),
         spec.commandLine().getOut());
     return 0;
   }
@@ -154,27 +160,27 @@ final class PlanCommand implements Callable<Integer> {
     }
   }
 
-  private String why(When when, Plan plan, Comparer comparer) {
+  private String why(When when, Plan plan, Comparer comparer, Charging charging) {
     ImmutableList<Alternative> ways =
         comparer.alternatives(plan.brief(), when.in(plan.passage()), WAYS);
     return switch (output.format) {
-      case TEXT -> WhyText.of(ways, OutputOptions.columns(), output.style());
-      case JSON -> PlanJson.of(plan, ways);
+      case TEXT -> WhyText.of(ways, charging, OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.of(plan, ways, charging);
     };
   }
 
-  private String best(Comparer comparer, Brief free) {
+  private String best(Comparer comparer, Charging charging, Brief free) {
     Comparison several = comparer.best(free.keepingPrinted(keepPrinted), best.get());
     return switch (output.format) {
-      case TEXT -> ComparisonText.of(several, OutputOptions.columns(), output.style());
-      case JSON -> PlanJson.of(several);
+      case TEXT -> ComparisonText.of(several, charging, OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.of(several, charging);
     };
   }
 
-  private String one(Comparer comparer, Passage passage, ScoreFile file) {
+  private String one(Comparer comparer, Charging charging, Passage passage, ScoreFile file) {
     Plan plan = plan(comparer, passage);
     // Before anything is written, so that a moment that is not there leaves no file behind.
-    String told = why.map(when -> why(when, plan, comparer)).orElse("");
+    String told = why.map(when -> why(when, plan, comparer, charging)).orElse("");
     if (write.isPresent()) {
       file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), write.get());
     }
@@ -184,9 +190,9 @@ final class PlanCommand implements Callable<Integer> {
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
     return switch (output.format) {
       case TEXT ->
-          ComparisonText.of(alone, OutputOptions.columns(), output.style())
+          ComparisonText.of(alone, charging, OutputOptions.columns(), output.style())
               + DemandsText.of(alone, comparer, OutputOptions.columns());
-      case JSON -> PlanJson.of(plan);
+      case JSON -> PlanJson.of(plan, charging);
     };
   }
 

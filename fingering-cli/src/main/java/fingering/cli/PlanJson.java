@@ -29,34 +29,33 @@ final class PlanJson {
 
   private PlanJson() {}
 
-  static String of(Plan plan) {
-    ObjectNode root = header(plan.passage());
-    fill(root, plan);
+  static String of(Plan plan, Charging charging) {
+    ObjectNode root = header(plan.passage(), charging);
+    fill(root, plan, charging);
     return text(root);
   }
 
   /** A plan with the ways in which the notes of a moment can be taken, its own first. */
-  static String of(Plan plan, ImmutableList<Alternative> ways) {
-    ObjectNode root = header(plan.passage());
-    fill(root, plan);
+  static String of(Plan plan, ImmutableList<Alternative> ways, Charging charging) {
+    ObjectNode root = header(plan.passage(), charging);
+    fill(root, plan, charging);
     WhyJson.fill(root, ways);
     return text(root);
   }
 
-  static String of(Comparison comparison) {
-    ObjectNode root = header(comparison.passage());
+  static String of(Comparison comparison, Charging charging) {
+    ObjectNode root = header(comparison.passage(), charging);
     ArrayNode plans = root.putArray("plans");
-    comparison.plans().forEach(plan -> fill(plans.addObject(), plan));
+    comparison.plans().forEach(plan -> fill(plans.addObject(), plan, charging));
     ArrayNode remarks = root.putArray("remarks");
     comparison.passage().remarks().forEach(remarks::add);
     comparison.remarks().forEach(remarks::add);
     return text(root);
   }
 
-  private static ObjectNode header(Passage passage) {
-    return NODES
-        .objectNode()
-        .put("format", FORMAT)
+  private static ObjectNode header(Passage passage, Charging charging) {
+    ObjectNode root = NODES.objectNode();
+    root.put("format", FORMAT)
         .put("version", VERSION)
         .put("title", passage.title())
         .put("part", passage.partName())
@@ -64,9 +63,11 @@ final class PlanJson {
         .put("tuning", passage.instrument().tuning())
         .put("size", passage.instrument().size())
         .put("tempo", passage.tempo().toString());
+    charging.fill(root);
+    return root;
   }
 
-  private static void fill(ObjectNode node, Plan plan) {
+  private static void fill(ObjectNode node, Plan plan, Charging charging) {
     node.put("name", plan.name());
     ArrayNode notes = node.putArray("notes");
     Map<Integer, TreeSet<Integer>> noteNumbers = new HashMap<>();
@@ -110,6 +111,8 @@ final class PlanJson {
     plan.highestPosition().ifPresent(p -> counts.put("highestPosition", p.toString()));
     ObjectNode positions = counts.putObject("notesByPosition");
     plan.notesByPosition().forEach((position, n) -> positions.put(position.toString(), n));
+    TempoJson.fill(node, plan, charging.level());
+    charging.fill(node, plan);
   }
 
   private static ObjectNode note(Passage passage, PlannedNote note) {

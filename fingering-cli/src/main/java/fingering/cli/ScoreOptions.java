@@ -2,9 +2,12 @@ package fingering.cli;
 
 import fingering.music.Passage;
 import fingering.music.Tempo;
+import fingering.musicxml.PartInfo;
 import fingering.musicxml.PassageRequest;
+import fingering.musicxml.Score;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreReader;
+import fingering.tables.Instrument;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -26,10 +29,20 @@ final class ScoreOptions extends PartOptions {
           "Tempo at the beginning (half=84, dotted-quarter=63); later ones are scaled alike.")
   Optional<Tempo> tempo = Optional.empty();
 
-  /** Reads the passage that the options ask for. */
-  Passage read(ScoreFile file) {
-    return ScoreReader.read(file)
-        .passage(new PassageRequest(part, instrument, measures, tempo, voice), built::apply);
+  /** Reads the passage that the options ask for, for the instrument that the student plays. */
+  Passage read(ScoreFile file, Student student) {
+    Score score = ScoreReader.read(file);
+    Optional<Instrument> played = instrument.or(() -> student.player().instrument());
+    PartInfo info = part.map(score::part).orElseGet(() -> score.onlyPart(played));
+    if (instrument.isEmpty()) {
+      student.refuseOther(info);
+    }
+    Passage passage =
+        score.passage(
+            new PassageRequest(part, played, measures, tempo, voice),
+            one -> built.apply(one, built.size.isPresent() ? built.size : student.size(one)));
+    student.refuseOtherPatterns(passage.instrument());
+    return passage;
   }
 
   static final class TempoConverter implements ITypeConverter<Tempo> {

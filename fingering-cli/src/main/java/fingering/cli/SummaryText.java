@@ -1,6 +1,7 @@
 package fingering.cli;
 
 import fingering.plan.Comparison;
+import fingering.plan.NewToPlayer;
 import fingering.plan.Plan;
 import fingering.plan.Plan.MeasureCost;
 import fingering.plan.RuleCost;
@@ -24,6 +25,7 @@ final class SummaryText {
   private static final int MEASURES_TOLD = 6;
 
   private final Comparison comparison;
+  private final Charging charging;
   private final int columns;
   private final Style style;
   private final StringBuilder text;
@@ -33,8 +35,10 @@ final class SummaryText {
 
   private final int cell;
 
-  SummaryText(Comparison comparison, int columns, Style style, StringBuilder text) {
+  SummaryText(
+      Comparison comparison, Charging charging, int columns, Style style, StringBuilder text) {
     this.comparison = comparison;
+    this.charging = charging;
     this.columns = columns;
     this.style = style;
     this.text = text;
@@ -47,6 +51,7 @@ final class SummaryText {
     rules();
     plans.forEach(this::counts);
     hardest();
+    tempi();
     sentences();
   }
 
@@ -156,6 +161,12 @@ final class SummaryText {
     line("");
   }
 
+  private void tempi() {
+    line(style.bold(TempoText.heading(charging.level())));
+    TempoText.told(comparison.plans(), charging.level()).forEach(told -> paragraph("  " + told));
+    line("");
+  }
+
   private static String measure(MeasureCost cost) {
     return "m. "
         + cost.measure()
@@ -175,9 +186,22 @@ final class SummaryText {
     }
     comparison.remarks().forEach(remark -> paragraph("  " + remark));
     line("");
+    if (charging.student().file().isPresent()) {
+      line(style.bold("New to this player"));
+      comparison.plans().forEach(plan -> paragraph("  " + plan.name() + ": " + unlearned(plan)));
+      line("");
+    }
     paragraph(
         "Stretching and long practice can hurt: stop on pain, rest, and ask your teacher or a"
             + " clinician. Your teacher has the last word on every fingering.");
+  }
+
+  private String unlearned(Plan plan) {
+    String told =
+        NewToPlayer.of(plan, charging.student().player()).stream()
+            .map(one -> one.what() + " in m. " + list(one.measures()))
+            .collect(Collectors.joining("; "));
+    return (told.isEmpty() ? "nothing" : told) + ".";
   }
 
   private static String alone(Plan plan) {

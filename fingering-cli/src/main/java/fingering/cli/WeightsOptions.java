@@ -4,6 +4,7 @@ import fingering.musicxml.ChoiceException;
 import fingering.scoring.Rules;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
+import fingering.tempo.Level;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
@@ -29,23 +30,42 @@ final class WeightsOptions {
       description = "Your own points for every rule, a line each: shift = 20.")
   Optional<Path> weights = Optional.empty();
 
+  @Option(
+      names = "--level",
+      paramLabel = "NAME",
+      converter = LevelConverter.class,
+      description = {
+        "How quick the player is, where other than as the",
+        "preset: the name of a preset. It changes the",
+        "comfortable tempo, and no plan."
+      })
+  Optional<Level> level = Optional.empty();
+
   /**
-   * The rules with the weights that the options ask for.
+   * The rules with the weights that the options ask for, else with those of the student's preset.
    *
    * @throws ParameterException if they ask for two
    * @throws ChoiceException if the file cannot be read or does not fit the rules; the message is
    *     one sentence
    */
-  Scoring scoring(CommandSpec spec) {
+  Charging charging(CommandSpec spec, Student student) {
     if (preset.isPresent() && weights.isPresent()) {
       throw new ParameterException(
           spec.commandLine(), "--weights and --preset cannot be met together; give one");
     }
-    return Scoring.of(
-        Rules.all(),
-        weights
-            .map(WeightsOptions::own)
-            .orElseGet(() -> preset.map(Weights::preset).orElseGet(Weights::commonPractice)));
+    String name = preset.or(() -> student.player().preset()).orElse(Weights.presets().get(0));
+    Weights points = weights.map(WeightsOptions::own).orElseGet(() -> Weights.preset(name));
+    return new Charging(
+        Scoring.of(Rules.forPlayer(student.player()), points),
+        weights.isEmpty(),
+        weights.map(Path::toString).orElse(name),
+        student,
+        level(name));
+  }
+
+  /** How quick the player is: as asked for, or as the preset says; by own weights the usual. */
+  private Level level(String name) {
+    return level.orElseGet(() -> Level.named(weights.isEmpty() ? name : Weights.presets().get(0)));
   }
 
   private static Weights own(Path file) {
@@ -63,6 +83,13 @@ final class WeightsOptions {
     public String convert(String text) {
       ScoreOptions.converted(() -> Weights.preset(text));
       return text;
+    }
+  }
+
+  static final class LevelConverter implements ITypeConverter<Level> {
+    @Override
+    public Level convert(String text) {
+      return ScoreOptions.converted(() -> Level.named(text));
     }
   }
 }

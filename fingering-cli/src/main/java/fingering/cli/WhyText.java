@@ -30,12 +30,13 @@ final class WhyText {
    *
    * @param ways the ways to take the notes, that of the plan first
    */
-  static String of(ImmutableList<Alternative> ways, int columns, Style style) {
+  static String of(ImmutableList<Alternative> ways, Charging charging, int columns, Style style) {
     WhyText page = new WhyText(ways, columns);
     Plan plan = ways.get(0).plan();
     String title =
         plan.passage().title().isBlank() ? plan.passage().partName() : plan.passage().title();
     page.text.append(style.bold(title)).append('\n');
+    page.paragraph(charging.line());
     page.sentences().forEach(page::paragraph);
     return page.text.toString();
   }

@@ -30,10 +30,17 @@ final class WeightsOptionsTest {
   void weightsOfOnesOwnThatAreThoseOfAPresetMakeItsPlan() throws IOException {
     Path own = written("\uFEFF# mine\n" + text(Weights.preset("first-years")));
 
-    assertThat(Session.of("plan", DEMO, "--weights", own).succeeded())
-        .isEqualTo(Session.of("plan", DEMO, "--preset", "first-years"));
+    Session mine = Session.of("plan", DEMO, "--weights", own, "--level", "first-years").succeeded();
+    Session theirs = Session.of("plan", DEMO, "--preset", "first-years").succeeded();
+    assertThat(belowTheHeading(mine)).isEqualTo(belowTheHeading(theirs));
+    assertThat(mine.lines()).anyMatch(line -> line.endsWith("my.weights"));
+    assertThat(theirs.lines()).contains("Preset: first-years");
     assertThat(Session.of("plan", DEMO, "--preset", "common-practice"))
         .isEqualTo(Session.of("plan", DEMO).succeeded());
+  }
+
+  private static String belowTheHeading(Session session) {
+    return session.out().substring(session.out().indexOf("\n\n"));
   }
 
   @Test

@@ -2,6 +2,7 @@ package fingering.music;
 
 import com.google.common.collect.ImmutableList;
 import fingering.tables.Instrument;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The music of one part, or some measures of it, ready to be planned.
@@ -10,7 +11,8 @@ import fingering.tables.Instrument;
  * @param partId the part's id in the score
  * @param partName the part's name as printed
  * @param instrument the instrument it is read for
- * @param tempo the tempo at which it begins, as asked for, printed or assumed
+ * @param tempi the tempi, in order of time; the first holds from its beginning, as asked for,
+ *     printed or assumed, and the later ones are scaled with it
  * @param measures the measures, in order
  * @param moments the moments, in order of time
  * @param remarks what was assumed in reading, a sentence each
@@ -20,10 +22,54 @@ public record Passage(
     String partId,
     String partName,
     Instrument instrument,
-    Tempo tempo,
+    ImmutableList<TempoChange> tempi,
     ImmutableList<Measure> measures,
     ImmutableList<Moment> moments,
     ImmutableList<String> remarks) {
+
+  public Passage {
+    if (tempi.isEmpty()) {
+      throw new IllegalArgumentException("a passage without a tempo");
+    }
+  }
+
+  /** A passage in one tempo throughout. */
+  public Passage(
+      String title,
+      String partId,
+      String partName,
+      Instrument instrument,
+      Tempo tempo,
+      ImmutableList<Measure> measures,
+      ImmutableList<Moment> moments,
+      ImmutableList<String> remarks) {
+    this(
+        title,
+        partId,
+        partName,
+        instrument,
+        ImmutableList.of(new TempoChange(BigFraction.ZERO, tempo)),
+        measures,
+        moments,
+        remarks);
+  }
+
+  /** The tempo at which it begins, as asked for, printed or assumed. */
+  public Tempo tempo() {
+    return tempi.get(0).tempo();
+  }
+
+  /** The tempo in force at a place, in quarter notes from the start of the part. */
+  public Tempo tempoAt(BigFraction start) {
+    Tempo inForce = tempo();
+    for (TempoChange change : tempi) {
+      if (change.start().compareTo(start) > 0) {
+        break;
+      }
+      inForce = change.tempo();
+    }
+    return inForce;
+  }
 
   /** All sounding notes in score order, those of a chord lowest first. */
   public ImmutableList<Note> notes() {

@@ -156,7 +156,7 @@ public final class Score {
         info.id(),
         info.name(),
         instrument,
-        clock.tempo(),
+        clock.tempi(),
         measures.subList(range.first(), range.last() + 1),
         moments,
         remarks.build());

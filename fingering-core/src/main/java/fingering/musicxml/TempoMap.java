@@ -3,6 +3,9 @@ package fingering.musicxml;
 import com.google.common.collect.ImmutableList;
 import fingering.music.Measure;
 import fingering.music.Tempo;
+import fingering.music.TempoChange;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -31,7 +34,15 @@ final class TempoMap {
   /** From {@code start} on a quarter note takes {@code quarter} microseconds. */
   private record Stretch(double start, double startMicros, double quarter) {}
 
-  private final Tempo tempo;
+  /** A metronome mark that was scaled is told to so many decimals ... */
+  private static final int DECIMALS = 2;
+
+  /** ... and within what a mark can say. */
+  private static final BigDecimal SLOWEST = new BigDecimal("0.01");
+
+  private static final BigDecimal FASTEST = BigDecimal.valueOf(1000);
+
+  private final ImmutableList<TempoChange> tempi;
   private final Optional<String> remark;
   private final List<Stretch> stretches = new ArrayList<>();
 
@@ -51,7 +62,7 @@ final class TempoMap {
     List<Mark> placed = placed(marks, measures);
     Optional<Mark> opening = opening(placed, first);
     Tempo printed = opening.map(Mark::tempo).orElse(Tempo.DEFAULT);
-    tempo = asked.orElse(printed);
+    Tempo tempo = asked.orElse(printed);
     remark =
         opening.isPresent() || asked.isPresent()
             ? Optional.empty()
@@ -65,13 +76,27 @@ final class TempoMap {
     double quarter = MINUTE_MICROS / printed.quartersPerMinute().doubleValue() * scale;
     Stretch last = new Stretch(Quarters.value(first.start()), 0, quarter);
     stretches.add(last);
+    ImmutableList.Builder<TempoChange> changes = ImmutableList.builder();
+    changes.add(new TempoChange(first.start(), tempo));
     for (Mark mark : placed) {
       if (Quarters.compare(mark.start(), first.start()) > 0) {
+        changes.add(new TempoChange(mark.start(), faster(mark.tempo(), 1 / scale)));
         double start = Quarters.value(mark.start());
         last = new Stretch(start, micros(last, start), mark.micros() * scale);
         stretches.add(last);
       }
     }
+    tempi = changes.build();
+  }
+
+  private static Tempo faster(Tempo tempo, double times) {
+    if (times == 1) {
+      return tempo;
+    }
+    BigDecimal scaled =
+        BigDecimal.valueOf(tempo.perMinute().doubleValue() * times)
+            .setScale(DECIMALS, RoundingMode.HALF_UP);
+    return new Tempo(tempo.unit(), scaled.max(SLOWEST).min(FASTEST));
   }
 
   private static List<Mark> placed(List<TempoMark> marks, ImmutableList<Measure> measures) {
@@ -115,9 +140,9 @@ final class TempoMap {
                 .filter(mark -> mark.measure() - first.index() <= OPENING_MEASURES));
   }
 
-  /** The tempo at the beginning. */
-  Tempo tempo() {
-    return tempo;
+  /** The tempi, the first of them at the beginning, as they are asked for. */
+  ImmutableList<TempoChange> tempi() {
+    return tempi;
   }
 
   /** What was assumed where no tempo is printed. */

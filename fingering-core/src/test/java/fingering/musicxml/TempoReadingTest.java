@@ -15,7 +15,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.music.Tempo;
+import fingering.music.TempoChange;
 import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
 class TempoReadingTest {
@@ -94,6 +96,23 @@ class TempoReadingTest {
     Passage slow = score.passage(PassageRequest.WHOLE.withTempo(Tempo.parse("30")));
     assertThat(slow.tempo()).hasToString("quarter=30");
     assertThat(starts(slow)).containsExactly(0L, 4_000_000L, 8_000_000L, 10_000_000L);
+  }
+
+  @Test
+  void everyTempoIsKeptFromWhereItHoldsAndScaledLikeTheFirst() {
+    Score score = read(TWO_TEMPI);
+    Passage printed = score.passage(PassageRequest.WHOLE);
+    assertThat(printed.tempi())
+        .containsExactly(
+            new TempoChange(BigFraction.ZERO, Tempo.parse("quarter=60")),
+            new TempoChange(BigFraction.of(4), Tempo.parse("quarter=120")));
+    assertThat(printed.tempoAt(BigFraction.of(7, 2))).isEqualTo(Tempo.parse("quarter=60"));
+    assertThat(printed.tempoAt(BigFraction.of(4))).isEqualTo(Tempo.parse("quarter=120"));
+    Passage slow = score.passage(PassageRequest.WHOLE.withTempo(Tempo.parse("half=20")));
+    assertThat(slow.tempoAt(BigFraction.ZERO)).isEqualTo(Tempo.parse("half=20"));
+    assertThat(slow.tempoAt(BigFraction.of(5))).hasToString("quarter=80");
+    Passage wild = score.passage(PassageRequest.WHOLE.withTempo(Tempo.parse("quarter=1000")));
+    assertThat(wild.tempoAt(BigFraction.of(5))).hasToString("quarter=1000");
   }
 
   @Test

@@ -1,5 +1,6 @@
 package fingering.scoring;
 
+import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Sounding;
 import fingering.fingerboard.Taken;
@@ -41,9 +42,22 @@ final class Way {
     return passage.moments().get(index);
   }
 
+  /** All that is new to a player on the way, in words. */
+  List<String> newTo(Player player) {
+    return NewSkill.of(player, passage.moments(), ImmutableList.copyOf(grips)).stream()
+        .map(NewSkill::what)
+        .toList();
+  }
+
   /** What the rule charges the last note taken. */
   long charged(String id) {
-    CostRule rule = Rules.all().stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
+    return charged(id, Player.UNKNOWN);
+  }
+
+  /** What the rule charges the last note taken, where a player takes it. */
+  long charged(String id, Player player) {
+    CostRule rule =
+        Rules.forPlayer(player).stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
     int last = grips.size() - 1;
     if (rule instanceof NoteRule note) {
       return note.amount(moment(last), grips.get(last));

@@ -13,12 +13,23 @@ import java.util.List;
  * A table of facts: one row a fact, its fields parted by {@code |}, its last field the source.
  * Blank lines and what follows {@code #} at the start of a line are not read.
  */
-record Table(String name, ImmutableList<Row> rows) {
+public record Table(String name, ImmutableList<Row> rows) {
   private static final Splitter FIELDS = Splitter.on('|').trimResults();
 
-  /** One row, with the line it stands on. */
-  record Row(String table, int line, ImmutableList<String> fields) {
-    String text(int field) {
+  /**
+   * One row, with the line it stands on.
+   *
+   * @param table the table's name
+   * @param line the line, from 1
+   * @param fields what stands between the bars
+   */
+  public record Row(String table, int line, ImmutableList<String> fields) {
+    /**
+     * The text of a field, counted from 0.
+     *
+     * @throws BadTableException if it is empty
+     */
+    public String text(int field) {
       String value = fields.get(field);
       if (value.isEmpty()) {
         throw bad("field " + (field + 1) + " is empty");
@@ -26,7 +37,12 @@ record Table(String name, ImmutableList<Row> rows) {
       return value;
     }
 
-    int integer(int field) {
+    /**
+     * The whole number in a field, counted from 0.
+     *
+     * @throws BadTableException if there is none
+     */
+    public int integer(int field) {
       try {
         return Integer.parseInt(text(field));
       } catch (NumberFormatException e) {
@@ -54,14 +70,25 @@ record Table(String name, ImmutableList<Row> rows) {
       }
     }
 
-    BadTableException bad(String complaint) {
+    /** What to throw where the row cannot be meant. */
+    public BadTableException bad(String complaint) {
       return new BadTableException(table, line, complaint);
     }
   }
 
   /** Reads the table of that name that lies beside this class. */
   static Table read(String name, int fields) {
-    try (InputStream in = Table.class.getResourceAsStream(name)) {
+    return beside(Table.class, name, fields);
+  }
+
+  /**
+   * Reads the table of that name that lies beside a class.
+   *
+   * @param fields how many fields each row has, the source among them
+   * @throws BadTableException if a row has another number of fields
+   */
+  public static Table beside(Class<?> owner, String name, int fields) {
+    try (InputStream in = owner.getResourceAsStream(name)) {
       if (in == null) {
         throw new IllegalStateException("the table " + name + " is missing from the library");
       }

@@ -1,0 +1,103 @@
+package fingering.cli;
+
+import fingering.fingerboard.LeftHand;
+import fingering.musicxml.ChoiceException;
+import fingering.musicxml.PartInfo;
+import fingering.scoring.FingerPattern;
+import fingering.scoring.Player;
+import fingering.tables.Instrument;
+import fingering.tables.Instruments;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * The student whom plans are for.
+ *
+ * @param file the player file that describes the student, as typed; empty where there is none
+ * @param player what it says
+ */
+record Student(Optional<String> file, Player player) {
+  /** A student of whom nothing is said. */
+  static final Student UNKNOWN = new Student(Optional.empty(), Player.UNKNOWN);
+
+  /**
+   * Reads a player file.
+   *
+   * @throws ChoiceException if it cannot be read; the message is one sentence
+   */
+  static Student read(Path file) {
+    try {
+      String text = SmallFile.text(file, "a player");
+      return new Student(Optional.of(file.toString()), Player.parse(file.toString(), text));
+    } catch (ChoiceException e) {
+      throw e;
+    } catch (IllegalArgumentException e) {
+      throw new ChoiceException(e.getMessage() + ".");
+    }
+  }
+
+  /** The hand as the command line has it, else as the file has it. */
+  LeftHand hand(HandOptions options) {
+    return options.hand(player.hand().orElse(LeftHand.MEDIUM));
+  }
+
+  /**
+   * The size the student plays, where it is a size of that instrument that is asked for.
+   *
+   * @throws ChoiceException if there is no such size of it
+   */
+  Optional<String> size(Instrument of) {
+    boolean same = player.instrument().map(Instrument::id).map(of.id()::equals).orElse(true);
+    if (!same || player.size().isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      Instruments.standard().size(of, player.size().get());
+      return player.size();
+    } catch (IllegalArgumentException e) {
+      throw new ChoiceException(file.orElseThrow() + ": " + e.getMessage() + ".");
+    }
+  }
+
+  /**
+   * Refuses a part that is for another instrument than the student's.
+   *
+   * @throws ChoiceException if it is, and not only its clef says so
+   */
+  void refuseOther(PartInfo part) {
+    if (player.instrument().isEmpty() || part.instrument().isEmpty() || part.guessed()) {
+      return;
+    }
+    Instrument own = player.instrument().get();
+    Instrument other = part.instrument().get();
+    if (!own.id().equals(other.id())) {
+      throw new ChoiceException(
+          "The player of %s plays the %s, and the part '%s' is for the %s: choose another part with --part, or say --instrument %s if the part is to be played so."
+              .formatted(file.orElseThrow(), own.spoken(), part.name(), other.spoken(), own.id()));
+    }
+  }
+
+  /**
+   * Refuses an instrument for which none of the finger patterns listed is.
+   *
+   * @throws ChoiceException if there are patterns and none is
+   */
+  void refuseOtherPatterns(Instrument instrument) {
+    boolean fits =
+        player.patterns().stream()
+            .allMatch(all -> all.stream().anyMatch(pattern -> pattern.fits(instrument.kind())));
+    if (!fits) {
+      throw new ChoiceException(
+          "%s lists no finger pattern of the %s: add some of %s, or take the line 'patterns' out."
+              .formatted(
+                  file.orElseThrow(),
+                  instrument.spoken(),
+                  Arrays.stream(FingerPattern.values())
+                      .filter(pattern -> pattern.fits(instrument.kind()))
+                      .map(FingerPattern::word)
+                      .collect(Collectors.joining(", "))));
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package fingering.cli;
+
+import fingering.music.Tempo;
+import fingering.plan.Plan;
+import fingering.tempo.ComfortableTempo;
+import fingering.tempo.Level;
+import fingering.tempo.Limit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Up to which tempo plans are comfortable, in words. */
+final class TempoText {
+  /** Measures that are told as limits of a plan. */
+  static final int LIMITS = 3;
+
+  private TempoText() {}
+
+  static String heading(Level level) {
+    return "Comfortable tempo (a player of level " + level.name() + ")";
+  }
+
+  /** A sentence for each plan, and a word of care where that is less than the tempo planned for. */
+  static List<String> told(List<Plan> plans, Level level) {
+    List<String> told = new ArrayList<>();
+    boolean exceeded = false;
+    for (Plan plan : plans) {
+      ComfortableTempo tempo = ComfortableTempo.of(plan, level);
+      exceeded |= tempo.exceeded();
+      told.add(plan.name() + ": " + sentence(tempo));
+    }
+    if (exceeded) {
+      told.add(
+          "That is less than the tempo planned for. Raise the tempo in small steps: stop on pain,"
+              + " rest, and ask your teacher or a clinician.");
+    }
+    return told;
+  }
+
+  private static String sentence(ComfortableTempo tempo) {
+    if (tempo.tempo().isEmpty()) {
+      return "at any tempo of a metronome.";
+    }
+    return "up to "
+        + mark(tempo.tempo().get())
+        + " (planned at "
+        + tempo.marked().perMinute().stripTrailingZeros().toPlainString()
+        + "); limits: "
+        + tempo.tightest(LIMITS).stream()
+            .map(limit -> limit(limit, tempo.marked()))
+            .collect(Collectors.joining(", "))
+        + ".";
+  }
+
+  /** Where another tempo is in force than at the beginning, its figure is told too. */
+  private static String limit(Limit limit, Tempo opening) {
+    String there =
+        limit.marked().equals(opening)
+            ? ""
+            : limit.tempo().map(tempo -> ", " + mark(tempo)).orElse("");
+    return "m. " + limit.place().measure() + " (" + limit.says() + there + ")";
+  }
+
+  private static String mark(Tempo tempo) {
+    return tempo.toString().replace("=", " = ");
+  }
+}

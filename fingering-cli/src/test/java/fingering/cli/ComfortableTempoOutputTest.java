@@ -1,0 +1,109 @@
+package fingering.cli;
+
+import static fingering.cli.Session.DEMO;
+import static fingering.cli.Session.entries;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The highest comfortable tempo, as it is printed. */
+final class ComfortableTempoOutputTest {
+  private static final Pattern UP_TO =
+      Pattern.compile("up to quarter = (\\d+) \\(planned at 96\\)");
+
+  @TempDir Path folder;
+
+  private static String text(Session session) {
+    return session.succeeded().out().replaceAll("\\s+", " ");
+  }
+
+  private static int figure(String text) {
+    Matcher matcher = UP_TO.matcher(text);
+    assertThat(matcher.find()).as(text).isTrue();
+    return Integer.parseInt(matcher.group(1));
+  }
+
+  @Test
+  void everyPlanOfAComparisonIsToldItsTempoAndThreeLimits() {
+    String text = text(Session.of("compare", DEMO, "--with-second"));
+    String section =
+        text.substring(text.indexOf("Comfortable tempo"), text.indexOf("What each plan buys"));
+    assertThat(section).contains("1st position: up to", "3rd position: up to", "1st to 3rd: up to");
+    for (String plan : section.split(": up to ", -1)) {
+      assertThat(plan.split("m\\. \\d", -1).length - 1).isIn(0, 3);
+    }
+  }
+
+  @Test
+  void aQuickerPlayerIsToldAHigherTempo() {
+    List<Integer> figures =
+        List.of("first-years", "intermediate", "common-practice", "professional").stream()
+            .map(preset -> figure(text(Session.of("plan", DEMO, "--preset", preset))))
+            .toList();
+    assertThat(figures).isSorted().doesNotHaveDuplicates();
+  }
+
+  @Test
+  void theLevelMayBeAskedForApartFromTheRules() {
+    JsonNode quick = Session.of("plan", DEMO, "--level", "professional", "--format", "json").json();
+    JsonNode usual = Session.of("plan", DEMO, "--format", "json").json();
+    assertThat(quick.get("notes")).isEqualTo(usual.get("notes"));
+    assertThat(quick.at("/comfortableTempo/level").asText()).isEqualTo("professional");
+    assertThat(quick.at("/comfortableTempo/factor").asDouble())
+        .isGreaterThan(usual.at("/comfortableTempo/factor").asDouble());
+    Session unknown = Session.of("plan", DEMO, "--level", "wizard");
+    assertThat(unknown.code()).isEqualTo(2);
+    assertThat(unknown.err()).contains("there is no level 'wizard'").hasLineCount(1);
+  }
+
+  @Test
+  void whereThePlannedTempoIsHigherAWordOfCareStands() {
+    String care = "Raise the tempo in small steps: stop on pain, rest, and ask your teacher";
+    assertThat(text(Session.of("plan", DEMO, "--tempo", "quarter=200"))).contains(care);
+    assertThat(text(Session.of("plan", DEMO, "--tempo", "quarter=40"))).doesNotContain(care);
+  }
+
+  /** The notes planned at half the tempo may be played at the same one, but for rounding. */
+  @Test
+  void dataTellsTheSameTempoWithItsReasons() {
+    JsonNode plan =
+        Session.of("plan", DEMO, "--choose", "first", "--tempo", "half=24", "--format", "json")
+            .json();
+    JsonNode tempo = plan.get("comfortableTempo");
+    assertThat(tempo.get("level").asText()).isEqualTo("common-practice");
+    assertThat(tempo.get("marked").asText()).isEqualTo("half=24");
+    double factor = tempo.get("factor").asDouble();
+    int figure = Integer.parseInt(tempo.get("tempo").asText().replace("half=", ""));
+    assertThat((double) figure).isBetween(24 * factor - 1, 24 * factor + 0.1);
+    assertThat(entries(tempo.get("limits"))).hasSize(3);
+    double before = 0;
+    for (JsonNode limit : entries(tempo.get("limits"))) {
+      JsonNode note = plan.get("notes").get(limit.get("note").asInt());
+      assertThat(note.get("measure")).isEqualTo(limit.get("measure"));
+      assertThat(limit.get("says").asText()).isNotBlank();
+      assertThat(limit.get("cause").asText()).matches("[a-z-]+");
+      double ratio = limit.get("free").asDouble() / limit.get("needed").asDouble();
+      assertThat(limit.get("factor").asDouble()).isBetween(ratio - 0.0011, ratio);
+      assertThat(limit.get("factor").asDouble()).isGreaterThanOrEqualTo(before);
+      before = limit.get("factor").asDouble();
+    }
+    assertThat(tempo.at("/limits/0/factor")).isEqualTo(tempo.get("factor"));
+  }
+
+  @Test
+  void aNoteAloneIsComfortableAtAnyTempo() throws IOException {
+    Path score = TinyScore.titled("One").part("Viola", "A4").in(folder);
+    assertThat(text(Session.of("plan", score))).contains("at any tempo of a metronome.");
+    JsonNode tempo = Session.of("plan", score, "--format", "json").json().get("comfortableTempo");
+    assertThat(tempo.has("tempo")).isFalse();
+    assertThat(tempo.has("factor")).isFalse();
+    assertThat(tempo.get("limits")).isEmpty();
+  }
+}

@@ -1,0 +1,45 @@
+package fingering.tempo;
+
+import com.google.common.collect.ImmutableList;
+import java.util.stream.Collectors;
+
+/**
+ * How quick a player is. The levels that come with the library bear the names of the presets of the
+ * rules.
+ *
+ * @param name the level's name
+ * @param actionPercent the time that fingers and bow take, in percent of a professional's
+ * @param shiftPercent the time that shifts take, in percent of a professional's
+ */
+public record Level(String name, int actionPercent, int shiftPercent) {
+
+  public Level {
+    if (actionPercent <= 0 || shiftPercent <= 0) {
+      throw new IllegalArgumentException(
+          "the level '" + name + "' takes no time; give percents over 0");
+    }
+  }
+
+  /** The levels of the library, the quickest first. */
+  public static ImmutableList<Level> all() {
+    return LevelTable.levels();
+  }
+
+  /**
+   * A level of the library.
+   *
+   * @throws IllegalArgumentException if there is none of that name
+   */
+  public static Level named(String name) {
+    return all().stream()
+        .filter(level -> level.name().equals(name))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "there is no level '"
+                        + name
+                        + "'; choose one of "
+                        + all().stream().map(Level::name).collect(Collectors.joining(", "))));
+  }
+}

@@ -1,0 +1,43 @@
+package fingering.tempo;
+
+import fingering.music.Place;
+import fingering.music.Tempo;
+import java.util.Optional;
+
+/**
+ * What keeps a place of a plan from going faster at ease.
+ *
+ * @param moment index in the passage of the moment that it leads to, or of the trilled one, from 0
+ * @param place where that is
+ * @param marked the tempo in force there
+ * @param cause what it is
+ * @param says the same in words: {@code shift from 1st to 3rd in a sixteenth}
+ * @param neededMicros the least time it takes, in microseconds, over 0
+ * @param freeMicros the time it has at the tempo in force, in microseconds, 0 or more
+ */
+public record Limit(
+    int moment,
+    Place place,
+    Tempo marked,
+    Cause cause,
+    String says,
+    long neededMicros,
+    long freeMicros) {
+
+  public Limit {
+    if (neededMicros <= 0 || freeMicros < 0) {
+      throw new IllegalArgumentException(
+          "a limit of " + neededMicros + " against " + freeMicros + " microseconds in " + place);
+    }
+  }
+
+  /** The highest tempo at ease as a multiple of that in force: 1 where it is just at ease. */
+  public double factor() {
+    return (double) freeMicros / neededMicros;
+  }
+
+  /** The highest tempo at ease, rounded down; empty where it lies above every metronome mark. */
+  public Optional<Tempo> tempo() {
+    return Metronome.atMost(marked, factor());
+  }
+}

@@ -1,0 +1,198 @@
+package fingering.tempo;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+import fingering.music.Moment;
+import fingering.music.Note;
+import fingering.music.Passage;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+
+/** Finds what limits each measure of a fingered passage. */
+final class Limits {
+  private final Passage passage;
+  private final List<Moment> moments;
+  private final List<Grip> grips;
+  private final Times times;
+  private final Clock clock;
+  private final Actions actions;
+  private final Travel travel;
+  private final LimitWords words;
+  private final SortedMap<Integer, Candidate> tightest = new TreeMap<>();
+
+  /** What may be the tightest of its measure; put into words only where it is. */
+  private record Candidate(int from, int to, Need need, long free, Supplier<String> says) {
+    double factor() {
+      return (double) free / need.micros();
+    }
+  }
+
+  Limits(Passage passage, List<Grip> grips, Level level) {
+    this.passage = passage;
+    this.grips = grips;
+    moments = passage.moments();
+    times = Times.of(level, passage.instrument());
+    clock = new Clock(moments, times);
+    actions = new Actions(times, passage.instrument().stringLength());
+    travel = new Travel(times);
+    words = new LimitWords(moments, grips);
+  }
+
+  /** What limits each measure most, in score order. */
+  ImmutableList<Limit> byMeasure() {
+    actions();
+    travels();
+    graces();
+    trills();
+    runs();
+    return tightest.values().stream().map(this::limit).collect(ImmutableList.toImmutableList());
+  }
+
+  private void add(int from, int to, Need need, long free, Supplier<String> says) {
+    int measure = moments.get(to).place().measureIndex();
+    tightest.merge(
+        measure,
+        new Candidate(from, to, need, Math.max(0, free), says),
+        (was, other) -> other.factor() < was.factor() ? other : was);
+  }
+
+  private Limit limit(Candidate found) {
+    return new Limit(
+        found.to(),
+        moments.get(found.to()).place(),
+        passage.tempoAt(moments.get(found.from()).struck().get(0).start()),
+        found.need().cause(),
+        found.says().get(),
+        found.need().micros(),
+        found.free());
+  }
+
+  /** Whether it is a grace note, or the note on which grace notes lean: they share their time. */
+  private boolean leans(int m) {
+    return moments.get(m).grace() || (m > 0 && moments.get(m - 1).grace());
+  }
+
+  /** From one onset to the next, each by itself. */
+  private void actions() {
+    for (int m = 1; m < moments.size(); m++) {
+      if (!leans(m - 1)) {
+        Need need = actions.need(true, grips.get(m - 1), moments.get(m), grips.get(m));
+        add(
+            m - 1,
+            m,
+            need.times(times.share("once")),
+            clock.elastic(m - 1, m),
+            says(need, m - 1, m));
+      }
+    }
+  }
+
+  private Supplier<String> says(Need need, int from, int to) {
+    return () -> words.passing(need.cause(), from, to);
+  }
+
+  /** From one stopped note to the next; open strings between leave the hand free. */
+  private void travels() {
+    int from = -1;
+    for (int m = 0; m < moments.size(); m++) {
+      if (grips.get(m).open()) {
+        continue;
+      }
+      if (from >= 0 && !leans(from)) {
+        Optional<Need> need = travel(from, m);
+        if (need.isPresent()) {
+          add(from, m, need.get(), clock.free(from, m), says(need.get(), from, m));
+        }
+      }
+      from = m;
+    }
+  }
+
+  private Optional<Need> travel(int from, int to) {
+    return travel.need(
+        moments.get(from), grips.get(from), moments.get(to), grips.get(to), to == from + 1);
+  }
+
+  /** What the way to a moment takes among others; grace notes are joined in any case. */
+  private long inRow(int m) {
+    long travels = travel(m - 1, m).map(Need::micros).orElse(0L);
+    return Math.max(actionInRow(m).micros(), Math.round(travels / clock.share(m)));
+  }
+
+  private Need actionInRow(int m) {
+    boolean joined = moments.get(m).slurred() || moments.get(m - 1).grace();
+    return actions.need(joined, grips.get(m - 1), moments.get(m), grips.get(m));
+  }
+
+  /** Grace notes take the time they need from their neighbours. */
+  private void graces() {
+    int first = -1;
+    for (int m = 0; m < moments.size(); m++) {
+      boolean grace = moments.get(m).grace();
+      if (grace && first < 0) {
+        first = m;
+      } else if (!grace && first >= 0) {
+        long needed = 0;
+        for (int next = first + 1; next <= Math.min(m + 1, moments.size() - 1); next++) {
+          needed += inRow(next);
+        }
+        Need need = new Need(Cause.GRACE_NOTES, needed);
+        int from = first;
+        int to = m;
+        add(from, to, need, clock.graces(from, to), () -> words.graces(from, to));
+        first = -1;
+      }
+    }
+  }
+
+  private void trills() {
+    for (int m = 0; m < moments.size(); m++) {
+      Moment moment = moments.get(m);
+      List<Note> sounding = grips.get(m).notes(moment);
+      for (Note note : moment.struck()) {
+        if (note.marks().trill().isPresent() && !moment.grace()) {
+          Placement placement = grips.get(m).placements().get(sounding.indexOf(note));
+          Need need = actions.trill(placement).times(times.share("once"));
+          int at = m;
+          add(m, m, need, moment.soundMicros(), () -> words.trill(at, placement));
+        }
+      }
+    }
+  }
+
+  /** What goes at ease once does not go so many times in a row. */
+  private void runs() {
+    long[] needed = new long[moments.size()];
+    int[] leaning = new int[moments.size()];
+    for (int m = 1; m < moments.size(); m++) {
+      needed[m] = needed[m - 1] + inRow(m);
+      leaning[m] = leaning[m - 1] + (leans(m) ? 1 : 0);
+    }
+    for (String kind : List.of("burst", "run")) {
+      int length = times.amount(kind);
+      for (int to = length; to < moments.size(); to++) {
+        int from = to - length;
+        if (leaning[to] == leaning[from] && !leans(from)) {
+          long sum = Math.round((needed[to] - needed[from]) * times.share(kind + "-takes"));
+          Need need = new Need(Cause.RUN, sum);
+          int end = to;
+          add(from, from + length / 2, need, clock.elastic(from, to), () -> run(from, end));
+        }
+      }
+    }
+  }
+
+  private String run(int from, int to) {
+    int shifts = 0;
+    int crossings = 0;
+    for (int m = from + 1; m <= to; m++) {
+      shifts += travel(m - 1, m).filter(need -> need.cause() == Cause.SHIFT).isPresent() ? 1 : 0;
+      crossings += Actions.apart(grips.get(m - 1), grips.get(m)) > 0 ? 1 : 0;
+    }
+    return words.run(to - from, clock.between(from, to), shifts, crossings);
+  }
+}

@@ -1,0 +1,57 @@
+package fingering.tempo;
+
+import com.google.common.base.Splitter;
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Sounding;
+import fingering.fingerboard.Taken;
+import fingering.music.Music;
+import fingering.music.Passage;
+import fingering.plan.Brief;
+import fingering.plan.Plan;
+import java.util.List;
+
+/** Music with the fingering that is told with it, as a plan. */
+final class Studies {
+  private static final Splitter BLANKS = Splitter.on(' ').omitEmptyStrings();
+
+  private Studies() {}
+
+  /**
+   * A plan that takes each note as told.
+   *
+   * @param music an instrument and a tempo
+   * @param events as {@link Music} reads them
+   * @param taken for each note string, finger and position: {@code 2:1:3}, or {@code 2:0:3} for an
+   *     open string with the hand in 3rd
+   */
+  static Plan plan(String instrument, Music music, String events, String taken) {
+    Passage passage = music.notes(events);
+    Taken hand = Taken.on(instrument);
+    List<String> ways = BLANKS.splitToList(taken);
+    ImmutableList.Builder<Grip> grips = ImmutableList.builder();
+    for (int m = 0; m < passage.moments().size(); m++) {
+      List<String> way = Splitter.on(':').splitToList(ways.get(m));
+      Sounding note = Sounding.of(passage.moments().get(m).struck().get(0));
+      grips.add(hand.by(note, Integer.parseInt(way.get(0)), way.get(1), way.get(2)));
+    }
+    return of(passage, grips.build());
+  }
+
+  /** A plan for a violin part. */
+  static Plan violin(String tempo, String events, String taken) {
+    return plan("violin", Music.violin().tempo(tempo), events, taken);
+  }
+
+  /** A plan of those grips, whatever they cost. */
+  static Plan of(Passage passage, List<Grip> grips) {
+    return new Plan(
+        Brief.free("as told"),
+        passage,
+        ImmutableList.copyOf(grips),
+        ImmutableList.of(),
+        ImmutableList.of(),
+        ImmutableList.of(),
+        0);
+  }
+}

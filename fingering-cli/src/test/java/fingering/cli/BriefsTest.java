@@ -44,16 +44,20 @@ final class BriefsTest {
   @Test
   void plansOfOnesOwnStandSideBySide() {
     Session compared =
-        Session.of("compare", DEMO, "--plan", "low=allow 1,half", "--plan", "up=show 3=8").succeeded();
+        Session.of("compare", DEMO, "--plan", "low=allow 1,half", "--plan", "up=show 3=8")
+            .succeeded();
     assertThat(compared.out()).containsPattern("note +low +up\n");
   }
 
   @Test
   void aFileOfBriefsMakesTheSamePlansInYamlAndInJson() throws IOException {
     Path yaml =
-        file("b.yaml", "plans:\n  - name: low\n    allow: 1, half\n  - name: up\n    show: [3=8]\n");
+        file(
+            "b.yaml", "plans:\n  - name: low\n    allow: 1, half\n  - name: up\n    show: [3=8]\n");
     Path json =
-        file("b.json", "{\"plans\": [{\"name\": \"low\", \"allow\": \"1, half\"}, {\"name\": \"up\", \"show\": \"3=8\"}]}");
+        file(
+            "b.json",
+            "{\"plans\": [{\"name\": \"low\", \"allow\": \"1, half\"}, {\"name\": \"up\", \"show\": \"3=8\"}]}");
     JsonNode ofYaml = Session.of("compare", DEMO, "--briefs", yaml, "--format", "json").json();
     assertThat(texts(ofYaml.get("plans"), "name")).containsExactly("low", "up");
     assertThat(Session.of("compare", DEMO, "--briefs", json, "--format", "json").json())
@@ -80,15 +84,18 @@ final class BriefsTest {
     assertThat(Session.of("plan", DEMO, "--brief", key).refused(1).err())
         .contains("key.yaml, line 2: 'hide' is nothing that can be demanded");
     Path broken = file("broken.yaml", "name: [x\n");
-    assertThat(Session.of("plan", DEMO, "--brief", broken).refused(1).err()).contains("broken.yaml, line ");
+    assertThat(Session.of("plan", DEMO, "--brief", broken).refused(1).err())
+        .contains("broken.yaml, line ");
   }
 
   @Test
   void aPlanThatCannotBeMadeIsToldBesideThoseThatCan() {
     Session compared =
-        Session.of("compare", DEMO, "--plan", "low=allow 1", "--plan", "no=allow 1; show 3=1").succeeded();
+        Session.of("compare", DEMO, "--plan", "low=allow 1", "--plan", "no=allow 1; show 3=1")
+            .succeeded();
     assertThat(compared.out().replaceAll("\\s+", " "))
-        .contains("'no' cannot be made. No fingering of this passage can stay in 1st position; and");
+        .contains(
+            "'no' cannot be made. No fingering of this passage can stay in 1st position; and");
   }
 
   @Test

@@ -1,10 +1,14 @@
 package fingering.cli;
 
+import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
 import fingering.musicxml.ScoreFile;
+import fingering.plan.Brief;
 import fingering.plan.Comparer;
 import fingering.plan.Comparison;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,6 +30,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  fingering compare part.musicxml",
       "  fingering compare quartet.mxl --part Viola --measures 'B to D' --with-second",
+      "  fingering compare part.musicxml --plan 'low=allow 1,half' --plan 'high=show 3=8'",
       "  fingering compare part.musicxml --format json --output plans.json"
     })
 final class CompareCommand implements Callable<Integer> {
@@ -40,6 +45,23 @@ final class CompareCommand implements Callable<Integer> {
       names = "--with-second",
       description = "Add the plan that shows 1st, 2nd and 3rd position.")
   boolean withSecond;
+
+  @Option(
+      names = "--plan",
+      paramLabel = "NAME=DEMANDS",
+      description = {
+        "Compare plans of your own instead, one for each --plan: a name, and what the plan",
+        "must meet, by the names of the options: 'up early=show 3=8; avoid open-strings'."
+      })
+  List<String> plans = List.of();
+
+  @Option(
+      names = "--briefs",
+      paramLabel = "FILE",
+      description = "The same from a file of briefs (YAML or JSON).")
+  Optional<Path> briefs = Optional.empty();
+
+  @Mixin DemandOptions demands = new DemandOptions();
 
   @Mixin HandOptions hand = new HandOptions();
 
@@ -59,16 +81,27 @@ final class CompareCommand implements Callable<Integer> {
     Student student = player.student();
     Charging charging = weights.charging(spec, student);
     Passage passage = reading.read(file, student);
-    Comparison comparison =
-        Comparer.of(passage, charging.scoring(), student.hand(hand), reading.allow.set())
-            .compare(withSecond);
+    ImmutableList<Brief> own = own(passage);
+    Comparer comparer =
+        Comparer.of(passage, charging.scoring(), student.hand(hand), demands.allowed())
+            .demanding(demands.besidesAllowed(passage));
+    Comparison comparison = own.isEmpty() ? comparer.compare(withSecond) : comparer.several(own);
     String text =
         switch (output.format) {
           case TEXT ->
-              ComparisonText.of(comparison, charging, OutputOptions.columns(), output.style());
+              ComparisonText.of(comparison, charging, OutputOptions.columns(), output.style())
+                  + DemandsText.of(comparison, comparer, OutputOptions.columns());
           case JSON -> PlanJson.of(comparison, charging);
         };
     output.print(text, spec.commandLine().getOut());
     return 0;
+  }
+
+  /** The briefs that are to be compared instead of the usual plans. */
+  private ImmutableList<Brief> own(Passage passage) {
+    ImmutableList.Builder<Brief> all = ImmutableList.builder();
+    briefs.ifPresent(file -> all.addAll(BriefFile.read(file, passage.instrument())));
+    plans.forEach(text -> all.add(BriefFile.typed(text, passage.instrument())));
+    return all.build();
   }
 }

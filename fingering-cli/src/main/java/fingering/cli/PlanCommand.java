@@ -33,6 +33,8 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  fingering plan part.musicxml --allow 1,half",
+      "  fingering plan part.musicxml --show 1=4 --show 2=4 --show 3=8 --avoid extensions",
+      "  fingering plan part.musicxml --stay 3@6-11 --fix 12.3=III/4",
       "  fingering plan part.musicxml --choose third --write marked.musicxml",
       "  fingering plan part.musicxml --best 3",
       "  fingering plan part.musicxml --why 17.2",
@@ -99,6 +101,14 @@ final class PlanCommand implements Callable<Integer> {
       description = "Write the plan into a new copy of the score (.musicxml, .xml or .mxl).")
   Optional<Path> write = Optional.empty();
 
+  @Option(
+      names = "--brief",
+      paramLabel = "FILE",
+      description = "What the plan must meet from a file (YAML or JSON) with one brief.")
+  Optional<Path> briefFile = Optional.empty();
+
+  @Mixin DemandOptions demands = new DemandOptions();
+
   @Mixin HandOptions hand = new HandOptions();
 
   @Mixin WeightsOptions weights = new WeightsOptions();
@@ -120,9 +130,13 @@ final class PlanCommand implements Callable<Integer> {
     Charging charging = weights.charging(spec, student);
     Passage passage = reading.read(file, student);
     Comparer comparer =
-        Comparer.of(passage, charging.scoring(), student.hand(hand), reading.allow.set());
+        Comparer.of(passage, charging.scoring(), student.hand(hand), demands.allowed())
+            .demanding(
+                choose == Choice.FREE ? demands.of(passage) : demands.besidesAllowed(passage));
     output.print(
-        best.isPresent() ? best(comparer, charging) : one(comparer, charging, passage, file),
+        best.isPresent()
+            ? best(comparer, charging, free(passage))
+            : one(comparer, charging, passage, file),
         spec.commandLine().getOut());
     return 0;
   }
@@ -155,8 +169,8 @@ final class PlanCommand implements Callable<Integer> {
     };
   }
 
-  private String best(Comparer comparer, Charging charging) {
-    Comparison several = comparer.best(free().keepingPrinted(keepPrinted), best.get());
+  private String best(Comparer comparer, Charging charging, Brief free) {
+    Comparison several = comparer.best(free.keepingPrinted(keepPrinted), best.get());
     return switch (output.format) {
       case TEXT -> ComparisonText.of(several, charging, OutputOptions.columns(), output.style());
       case JSON -> PlanJson.of(several, charging);
@@ -164,7 +178,7 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private String one(Comparer comparer, Charging charging, Passage passage, ScoreFile file) {
-    Plan plan = plan(comparer);
+    Plan plan = plan(comparer, passage);
     // Before anything is written, so that a moment that is not there leaves no file behind.
     String told = why.map(when -> why(when, plan, comparer, charging)).orElse("");
     if (write.isPresent()) {
@@ -175,31 +189,27 @@ final class PlanCommand implements Callable<Integer> {
     }
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
     return switch (output.format) {
-      case TEXT -> ComparisonText.of(alone, charging, OutputOptions.columns(), output.style());
+      case TEXT ->
+          ComparisonText.of(alone, charging, OutputOptions.columns(), output.style())
+              + DemandsText.of(alone, comparer, OutputOptions.columns());
       case JSON -> PlanJson.of(plan, charging);
     };
   }
 
-  private Plan plan(Comparer comparer) {
+  private Plan plan(Comparer comparer, Passage passage) {
     return switch (choose) {
       case FIRST -> comparer.first();
       case THIRD -> chosen(comparer.upperPlan(), comparer);
       case SECOND -> chosen(comparer.firstSecondThird(), comparer);
-      case FREE -> comparer.plan(free().keepingPrinted(keepPrinted));
+      case FREE -> comparer.plan(free(passage).keepingPrinted(keepPrinted));
     };
   }
 
-  private Brief free() {
-    return reading.allow.set().isEmpty()
-        ? Brief.free("free choice")
-        : Brief.within("positions " + names(), reading.allow.set());
-  }
-
-  private String names() {
-    return reading.allow.set().stream()
-        .sorted()
-        .map(Object::toString)
-        .collect(java.util.stream.Collectors.joining(", "));
+  private Brief free(Passage passage) {
+    if (briefFile.isPresent()) {
+      return BriefFile.readOne(briefFile.get(), passage.instrument());
+    }
+    return Brief.free(demands.any() ? demands.name() : "free choice");
   }
 
   private static Plan chosen(Optional<Plan> plan, Comparer comparer) {

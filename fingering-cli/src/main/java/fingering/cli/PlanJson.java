@@ -111,6 +111,7 @@ final class PlanJson {
     plan.highestPosition().ifPresent(p -> counts.put("highestPosition", p.toString()));
     ObjectNode positions = counts.putObject("notesByPosition");
     plan.notesByPosition().forEach((position, n) -> positions.put(position.toString(), n));
+    DemandsJson.fill(node, plan);
     TempoJson.fill(node, plan, charging.level());
     charging.fill(node, plan);
   }

@@ -1,7 +1,5 @@
 package fingering.cli;
 
-import com.google.common.base.Splitter;
-import com.google.common.collect.ImmutableSet;
 import fingering.music.Passage;
 import fingering.music.Tempo;
 import fingering.musicxml.PartInfo;
@@ -10,7 +8,6 @@ import fingering.musicxml.Score;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreReader;
 import fingering.tables.Instrument;
-import fingering.tables.Position;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -32,16 +29,6 @@ final class ScoreOptions extends PartOptions {
           "Tempo at the beginning (half=84, dotted-quarter=63); later ones are scaled alike.")
   Optional<Tempo> tempo = Optional.empty();
 
-  @Option(
-      names = "--allow",
-      paramLabel = "POSITIONS",
-      converter = PositionsConverter.class,
-      description = "Positions allowed, such as 1,half or 1,2,3.")
-  Positions allow = new Positions(ImmutableSet.of());
-
-  /** Positions as typed. */
-  record Positions(ImmutableSet<Position> set) {}
-
   /** Reads the passage that the options ask for, for the instrument that the student plays. */
   Passage read(ScoreFile file, Student student) {
     Score score = ScoreReader.read(file);
@@ -62,20 +49,6 @@ final class ScoreOptions extends PartOptions {
     @Override
     public Tempo convert(String text) {
       return converted(() -> Tempo.parse(text));
-    }
-  }
-
-  static final class PositionsConverter implements ITypeConverter<Positions> {
-    @Override
-    public Positions convert(String text) {
-      return converted(
-          () ->
-              new Positions(
-                  Splitter.on(',')
-                      .trimResults()
-                      .splitToStream(text)
-                      .map(Position::parse)
-                      .collect(ImmutableSet.toImmutableSet())));
     }
   }
 

@@ -2,6 +2,7 @@ package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
+import fingering.demand.Demand;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
@@ -26,11 +27,17 @@ public final class Comparer {
   private final Passage passage;
   private final Planner planner;
   private final ImmutableSet<Position> allowed;
+  private final ImmutableList<Demand> demands;
 
-  private Comparer(Passage passage, Planner planner, ImmutableSet<Position> allowed) {
+  private Comparer(
+      Passage passage,
+      Planner planner,
+      ImmutableSet<Position> allowed,
+      ImmutableList<Demand> demands) {
     this.passage = passage;
     this.planner = planner;
     this.allowed = allowed;
+    this.demands = demands;
   }
 
   /**
@@ -42,7 +49,18 @@ public final class Comparer {
    */
   public static Comparer of(
       Passage passage, Scoring scoring, LeftHand hand, ImmutableSet<Position> allowed) {
-    return new Comparer(passage, Planner.of(passage, scoring, hand), allowed);
+    return new Comparer(passage, Planner.of(passage, scoring, hand), allowed, ImmutableList.of());
+  }
+
+  /** The same with demands that every plan has to meet besides its own. */
+  public Comparer demanding(ImmutableList<Demand> more) {
+    return new Comparer(passage, planner, allowed, more);
+  }
+
+  private Brief demanded(Brief brief) {
+    Brief.Builder builder = brief.toBuilder();
+    demands.forEach(builder::demanding);
+    return builder.build();
   }
 
   /** The position in which the higher plan stays. */
@@ -60,7 +78,7 @@ public final class Comparer {
   /** The plan in half and first position, or with as few and as low notes above as can be. */
   public Plan first() {
     return planner.plan(
-        Brief.preferring("1st position", ImmutableSet.of(Position.HALF, Position.FIRST)));
+        demanded(Brief.preferring("1st position", ImmutableSet.of(Position.HALF, Position.FIRST))));
   }
 
   /** The cheapest plan with a real stay in the upper position; empty where none can be. */
@@ -83,13 +101,46 @@ public final class Comparer {
         passage.notes().stream()
             .anyMatch(n -> n.marks().finger().isPresent() || n.marks().string().isPresent());
     return any
-        ? Optional.of(planner.plan(Brief.free("as printed").keepingPrinted(true)))
+        ? Optional.of(planner.plan(demanded(Brief.free("as printed").keepingPrinted(true))))
         : Optional.empty();
   }
 
-  /** The best plan of any brief. */
+  /**
+   * The best plan of any brief.
+   *
+   * @throws InfeasibleBriefException if there is none
+   */
   public Plan plan(Brief brief) {
-    return planner.plan(brief);
+    return planner.plan(demanded(brief));
+  }
+
+  /** What the demands of a plan cost: its points above those of the plan that meets none. */
+  public long above(Plan plan) {
+    return plan.total() - planner.plan(Brief.free("free choice")).total();
+  }
+
+  /**
+   * The best plans of several briefs, side by side. A brief that cannot be met is told in a remark.
+   *
+   * @throws InfeasibleBriefException if none of them can be met
+   */
+  public Comparison several(ImmutableList<Brief> briefs) {
+    ImmutableList.Builder<Plan> plans = ImmutableList.builder();
+    ImmutableList.Builder<String> remarks = ImmutableList.builder();
+    InfeasibleBriefException last = null;
+    for (Brief brief : briefs) {
+      try {
+        plans.add(plan(brief));
+      } catch (InfeasibleBriefException e) {
+        remarks.add("'" + brief.name() + "' cannot be made. " + e.getMessage());
+        last = e;
+      }
+    }
+    ImmutableList<Plan> made = plans.build();
+    if (made.isEmpty() && last != null) {
+      throw last;
+    }
+    return new Comparison(passage, made, remarks.build());
   }
 
   /**
@@ -113,7 +164,7 @@ public final class Comparer {
   public Comparison best(Brief brief, int k) {
     ImmutableList.Builder<Plan> named = ImmutableList.builder();
     int place = 0;
-    for (Plan plan : planner.plans(brief, k, Appearance.Grain.PLACES)) {
+    for (Plan plan : planner.plans(demanded(brief), k, Appearance.Grain.PLACES)) {
       place++;
       named.add(plan.named(place == 1 ? "best" : ordinal(place)));
     }
@@ -195,7 +246,7 @@ public final class Comparer {
 
   private Optional<Plan> longest(ImmutableList<Integer> lengths, Function<Integer, Brief> brief) {
     for (int notes : lengths) {
-      Optional<Plan> plan = planner.tryPlan(brief.apply(notes));
+      Optional<Plan> plan = planner.tryPlan(demanded(brief.apply(notes)));
       if (plan.isPresent()) {
         return plan;
       }

@@ -48,7 +48,7 @@ final class PlanAssembly {
       for (int i = 0; i < held.size(); i++) {
         if (moment.struck().contains(held.get(i))) {
           Placement placement = grip.placements().get(i);
-          boolean outside = !placement.open() && !brief.allows(placement.frame().position());
+          boolean outside = !placement.open() && !brief.prefers(placement.frame().position());
           notes.add(new PlannedNote(m, held.get(i), placement, shift, crossing, outside));
           shift = false; // a chord shifts and crosses once
           crossing = 0;

@@ -1,6 +1,8 @@
 package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
+import fingering.demand.Demand;
+import fingering.demand.InPositions;
 import fingering.fingerboard.Fingerboard;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
@@ -14,7 +16,6 @@ import fingering.search.Layers;
 import fingering.search.Path;
 import fingering.search.PathFinder;
 import fingering.search.Penalty;
-import fingering.search.Requirement;
 import fingering.tables.Instrument;
 import fingering.tables.Tuning;
 import java.util.BitSet;
@@ -120,9 +121,9 @@ public final class Planner {
    */
   public Plan plan(Brief brief) {
     Layers layers = layers(brief);
-    return PathFinder.best(layers, brief.requirement())
+    return PathFinder.best(layers, brief.shown(passage))
         .map(path -> PlanAssembly.plan(brief, passage, scoring, path))
-        .orElseThrow(() -> unmet(brief, layers));
+        .orElseThrow(() -> unmet(brief));
   }
 
   /**
@@ -131,7 +132,7 @@ public final class Planner {
    * @throws InfeasibleBriefException if a note cannot be reached in the positions allowed
    */
   public Optional<Plan> tryPlan(Brief brief) {
-    return PathFinder.best(layers(brief), brief.requirement())
+    return PathFinder.best(layers(brief), brief.shown(passage))
         .map(path -> PlanAssembly.plan(brief, passage, scoring, path));
   }
 
@@ -160,11 +161,11 @@ public final class Planner {
   public ImmutableList<Plan> plans(Brief brief, int k, Appearance.Grain grain) {
     Layers layers = layers(brief);
     ImmutableList<Plan> plans =
-        PathFinder.best(layers, brief.requirement(), k, grain).stream()
+        PathFinder.best(layers, brief.shown(passage), k, grain).stream()
             .map(path -> PlanAssembly.plan(brief, passage, scoring, path))
             .collect(ImmutableList.toImmutableList());
     if (plans.isEmpty()) {
-      throw unmet(brief, layers);
+      throw unmet(brief);
     }
     return plans;
   }
@@ -187,9 +188,9 @@ public final class Planner {
     }
     ImmutableList.Builder<Alternative> found = ImmutableList.builder();
     Layers layers = layers(brief);
-    Optional<Path> path = PathFinder.best(layers, brief.requirement());
+    Optional<Path> path = PathFinder.best(layers, brief.shown(passage));
     if (path.isEmpty()) {
-      throw unmet(brief, layers);
+      throw unmet(brief);
     }
     for (int wanted = k; wanted > 0 && path.isPresent(); wanted--) {
       Plan plan = PlanAssembly.plan(brief, passage, scoring, path.get());
@@ -198,7 +199,7 @@ public final class Planner {
       path =
           wanted == 1 || layers.grips().get(moment).isEmpty()
               ? Optional.empty()
-              : PathFinder.best(layers, brief.requirement());
+              : PathFinder.best(layers, brief.shown(passage));
     }
     return found.build();
   }
@@ -225,62 +226,38 @@ public final class Planner {
   }
 
   private Layers layers(Brief brief) {
-    ImmutableList.Builder<ImmutableList<Grip>> allowed = ImmutableList.builder();
-    for (int m = 0; m < grips.size(); m++) {
-      Moment moment = passage.moments().get(m);
-      ImmutableList<Grip> left =
-          grips.get(m).stream()
-              .filter(grip -> !brief.strict() || inside(brief, grip))
-              .collect(ImmutableList.toImmutableList());
-      if (left.isEmpty()) {
-        throw unreachable(brief, moment, grips.get(m));
-      }
-      if (brief.keepPrinted()) {
-        left = asPrinted(moment, left);
-      }
-      allowed.add(left);
+    ImmutableList<ImmutableList<Grip>> left = Selection.of(brief, passage, grips);
+    if (!Selection.empty(left).isEmpty()) {
+      throw unmet(brief);
     }
-    return new Layers(passage.moments(), allowed.build(), scoring, penalty(brief));
-  }
-
-  /** Whether every stopped note of the grip, and its hand, are where the brief wants them. */
-  private static boolean inside(Brief brief, Grip grip) {
-    if (!brief.allows(grip.frame().position())) {
-      return false;
-    }
-    for (Placement placement : grip.placements()) {
-      if (!placement.open() && !brief.allows(placement.frame().position())) {
-        return false;
-      }
-    }
-    return true;
+    return new Layers(passage.moments(), left, scoring, penalty(brief, left));
   }
 
   /**
    * Counts the stopped notes outside the preferred positions, but for those that cannot be reached
    * inside and those close by: who has to go up stays there for the gesture.
    */
-  private Penalty penalty(Brief brief) {
-    if (brief.strict()) {
+  private Penalty penalty(Brief brief, ImmutableList<ImmutableList<Grip>> left) {
+    if (brief.preferred().isEmpty()) {
       return Penalty.NONE;
     }
-    BitSet excused = excused(brief);
+    BitSet excused = excused(brief, left);
     return (moment, grip) -> excused.get(moment) ? 0 : outside(brief, grip);
   }
 
   private static long outside(Brief brief, Grip grip) {
     long outside = 0;
     for (Placement placement : grip.placements()) {
-      outside += !placement.open() && !brief.allows(placement.frame().position()) ? 1 : 0;
+      outside += !placement.open() && !brief.prefers(placement.frame().position()) ? 1 : 0;
     }
     return outside;
   }
 
   /** The moments that cannot be reached in the preferred positions, and those close by. */
-  private BitSet excused(Brief brief) {
+  private BitSet excused(Brief brief, ImmutableList<ImmutableList<Grip>> left) {
     BitSet excused = new BitSet();
     for (int m = 0; m < grips.size(); m++) {
-      if (grips.get(m).stream().allMatch(grip -> outside(brief, grip) > 0)) {
+      if (left.get(m).stream().allMatch(grip -> outside(brief, grip) > 0)) {
         excused.set(m);
         for (int next = m + 1; next < grips.size() && joined(m, next, next); next++) {
           excused.set(next);
@@ -300,19 +277,45 @@ public final class Planner {
         && moments.get(restBefore).restMicros() < BREATH;
   }
 
-  /** The grips that agree with what is printed; all of them where none does. */
-  private static ImmutableList<Grip> asPrinted(Moment moment, ImmutableList<Grip> grips) {
-    ImmutableList<Grip> kept =
-        grips.stream()
-            .filter(grip -> grip.asPrinted(moment))
-            .collect(ImmutableList.toImmutableList());
-    return kept.isEmpty() ? grips : kept;
+  /** Whether some demands can be met together, whatever it costs. */
+  private boolean meets(Brief brief, ImmutableList<Demand> demands) {
+    Brief some = brief.withDemands(demands);
+    ImmutableList<ImmutableList<Grip>> left = Selection.of(some, passage, grips);
+    return Selection.empty(left).isEmpty()
+        && PathFinder.best(
+                new Layers(passage.moments(), left, scoring, Penalty.NONE), some.shown(passage))
+            .isPresent();
   }
 
-  private InfeasibleBriefException unreachable(
-      Brief brief, Moment moment, ImmutableList<Grip> all) {
+  /** Says which demands cannot be met together, and where. */
+  private InfeasibleBriefException unmet(Brief brief) {
+    Optional<ImmutableList<Demand>> smallest =
+        Contradiction.smallest(brief.demands(), some -> meets(brief, some));
+    if (smallest.isEmpty() || smallest.get().isEmpty()) {
+      return new InfeasibleBriefException(
+          "No fingering of this passage shows what '"
+              + brief.name()
+              + "' must show: "
+              + brief.requirement()
+              + "; ask for less, or allow more positions.");
+    }
+    Brief contradictory = brief.withDemands(smallest.get());
+    BitSet moments = Selection.empty(Selection.of(contradictory, passage, grips));
+    if (smallest.get().size() == 1 && smallest.get().get(0) instanceof InPositions within) {
+      return unreachable(within, moments.nextSetBit(0));
+    }
+    return new InfeasibleBriefException(
+        new Contradiction(smallest.get(), moments).words(this::name));
+  }
+
+  private String name(int m) {
+    Moment moment = passage.moments().get(m);
+    return names(moment) + " in " + moment.place();
+  }
+
+  private InfeasibleBriefException unreachable(InPositions within, int m) {
     String where =
-        all.stream()
+        grips.get(m).stream()
             .map(grip -> grip.frame().position())
             .distinct()
             .sorted()
@@ -320,27 +323,16 @@ public final class Planner {
             .limit(4)
             .collect(Collectors.joining(", "));
     String positions =
-        brief.positions().stream().sorted().map(Object::toString).collect(Collectors.joining(", "));
+        within.positions().stream()
+            .sorted()
+            .map(Object::toString)
+            .collect(Collectors.joining(", "));
     return new InfeasibleBriefException(
-        names(moment)
-            + " in "
-            + moment.place()
+        name(m)
             + " cannot be reached in the positions allowed ("
             + positions
             + "); it can be taken in position "
             + where
             + ", so allow one of these.");
-  }
-
-  private InfeasibleBriefException unmet(Brief brief, Layers layers) {
-    boolean without = PathFinder.best(layers, Requirement.NONE).isPresent();
-    return new InfeasibleBriefException(
-        without
-            ? "No fingering of this passage shows what '"
-                + brief.name()
-                + "' must show: "
-                + brief.requirement()
-                + "; ask for less, or allow more positions."
-            : "No fingering of this passage can be found.");
   }
 }

@@ -140,23 +140,19 @@ final class DistinctPaths {
     long[] reached = pass.sums(m);
     long[] all = new long[now.size() * states];
     Arrays.fill(all, NONE);
-    long[] onward = new long[states];
     for (int g = 0; g < group.length(); g++) {
       Grip next = layers.grips().get(m + 1).get(group.get(g));
       long own = ForwardPass.nodeCost(layers, m + 1, next);
-      for (int s = 0; s < states; s++) {
-        long sum = rest[g * states + requirement.next(s, next)];
-        onward[s] = sum == NONE ? NONE : sum + own;
-      }
       for (int i = 0; i < now.size(); i++) {
         if (ForwardPass.unreached(reached, i * states, states)) {
           continue;
         }
-        long edge = layers.scoring().cost(passing, now.get(i), next);
+        long edge = layers.scoring().cost(passing, now.get(i), next) + own;
         for (int s = 0; s < states; s++) {
           int at = i * states + s;
-          if (reached[at] != NONE && onward[s] != NONE) {
-            all[at] = Math.min(all[at], edge + onward[s]);
+          long onward = rest[g * states + requirement.next(s, m + 1, now.get(i), next)];
+          if (reached[at] != NONE && onward != NONE) {
+            all[at] = Math.min(all[at], edge + onward);
           }
         }
       }

@@ -73,7 +73,7 @@ final class ForwardPass {
             if (sum == NONE) {
               continue;
             }
-            int to = j * states + requirement.next(s, grip);
+            int to = j * states + requirement.next(s, m, before.get(i), grip);
             if (sum + edge < next[to]) {
               next[to] = sum + edge;
               origin[to] = i * states + s;
@@ -100,7 +100,8 @@ final class ForwardPass {
     long[] reached = new long[grips.size() * states];
     Arrays.fill(reached, NONE);
     for (int j = 0; j < grips.size(); j++) {
-      reached[j * states + requirement.next(0, grips.get(j))] = nodeCost(layers, 0, grips.get(j));
+      reached[j * states + requirement.next(0, 0, grips.get(j), grips.get(j))] =
+          nodeCost(layers, 0, grips.get(j));
     }
     return reached;
   }

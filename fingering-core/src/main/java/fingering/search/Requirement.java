@@ -17,7 +17,7 @@ public interface Requirement {
         }
 
         @Override
-        public int next(int state, Grip grip) {
+        public int next(int state, int moment, Grip before, Grip now) {
           return 0;
         }
 
@@ -30,8 +30,19 @@ public interface Requirement {
   /** How many states there are; a path begins in state 0 before its first grip. */
   int states();
 
-  /** The state after a grip. */
-  int next(int state, Grip grip);
+  /** Whether the next state depends on the grip before, and not on the one reached alone. */
+  default boolean looksBack() {
+    return false;
+  }
+
+  /**
+   * The state after a grip.
+   *
+   * @param moment index of its moment in the passage, from 0
+   * @param before the grip before; at the first moment the grip itself
+   * @param now the grip
+   */
+  int next(int state, int moment, Grip before, Grip now);
 
   /** Whether a path that ends in that state has shown what is required. */
   boolean satisfied(int state);

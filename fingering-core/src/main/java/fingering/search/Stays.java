@@ -36,10 +36,10 @@ public record Stays(ImmutableList<Position> positions, int notes) implements Req
   }
 
   @Override
-  public int next(int state, Grip grip) {
+  public int next(int state, int moment, Grip before, Grip now) {
     int shown = state / (run() + 1);
     int running = state % (run() + 1);
-    int position = positions.indexOf(grip.frame().position());
+    int position = positions.indexOf(now.frame().position());
     if (position < 0 || (shown & 1 << position) != 0) {
       return shown * (run() + 1);
     }
@@ -48,11 +48,11 @@ public record Stays(ImmutableList<Position> positions, int notes) implements Req
         running > position * notes && running <= (position + 1) * notes
             ? running - position * notes
             : 0;
-    int now = soFar + stopped(grip);
-    if (now >= notes) {
+    int reached = soFar + stopped(now);
+    if (reached >= notes) {
       return (shown | 1 << position) * (run() + 1);
     }
-    return shown * (run() + 1) + (now == 0 ? 0 : position * notes + now);
+    return shown * (run() + 1) + (reached == 0 ? 0 : position * notes + reached);
   }
 
   private static int stopped(Grip grip) {

@@ -125,17 +125,21 @@ class PathFinderTest {
     assertThat(PathFinder.best(layers, Stays.in(Position.THIRD, 2))).isEmpty();
   }
 
+  private static int next(Stays stays, int state, Grip grip) {
+    return stays.next(state, 1, grip, grip);
+  }
+
   @Test
   void openStringsNeitherCountNorBreakAStay() {
     Taken hand = Taken.on("viola");
     Stays stays = Stays.in(Position.THIRD, 2);
-    int state = stays.next(0, hand.by("D5", 1, "1", "3rd"));
+    int state = next(stays, 0, hand.by("D5", 1, "1", "3rd"));
     assertThat(stays.satisfied(state)).isFalse();
-    state = stays.next(state, hand.by("D4", 2, "0", "3rd"));
+    state = next(stays, state, hand.by("D4", 2, "0", "3rd"));
     assertThat(stays.satisfied(state)).isFalse();
-    assertThat(stays.satisfied(stays.next(state, hand.by("E5", 1, "2", "3rd")))).isTrue();
-    int left = stays.next(state, hand.by("D4", 2, "0", "1st"));
-    assertThat(stays.satisfied(stays.next(left, hand.by("E5", 1, "2", "3rd")))).isFalse();
+    assertThat(stays.satisfied(next(stays, state, hand.by("E5", 1, "2", "3rd")))).isTrue();
+    int left = next(stays, state, hand.by("D4", 2, "0", "1st"));
+    assertThat(stays.satisfied(next(stays, left, hand.by("E5", 1, "2", "3rd")))).isFalse();
   }
 
   @Test

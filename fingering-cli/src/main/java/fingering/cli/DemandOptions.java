@@ -1,0 +1,135 @@
+package fingering.cli;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.demand.Demand;
+import fingering.demand.DemandText;
+import fingering.demand.InPositions;
+import fingering.demand.Span;
+import fingering.music.Passage;
+import fingering.tables.Position;
+import java.util.List;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Option;
+
+/** What a plan must keep, avoid and show; shared by the commands. */
+final class DemandOptions {
+  @Option(
+      names = "--allow",
+      paramLabel = "POSITIONS",
+      description = {
+        "Positions allowed: 1,half. This and the next four may end in the measures",
+        "they hold for, 1,half@9-16, and be given several times."
+      })
+  List<String> allow = List.of();
+
+  @Option(
+      names = "--strings",
+      paramLabel = "STRINGS",
+      description = "Strings allowed: C, or III,IV@9-16.")
+  List<String> strings = List.of();
+
+  @Option(
+      names = "--avoid",
+      paramLabel = "THINGS",
+      description =
+          "What to do without: open-strings, fourth-finger (or first-, second-, third-), thumb, extensions, harmonics.")
+  List<String> avoid = List.of();
+
+  @Option(
+      names = "--stay",
+      paramLabel = "POSITION@MEASURES",
+      description = "Keep the hand in one position: 3@6-11.")
+  List<String> stay = List.of();
+
+  @Option(
+      names = "--fix",
+      paramLabel = "M.BEAT=STRING/FINGER",
+      description =
+          "How to take one note: 12.3=III/4, 12.3=III, 12.3=/4, or 12.3=III/4@3 in 3rd position.")
+  List<String> fix = List.of();
+
+  @Option(
+      names = "--show",
+      paramLabel = "POSITION=NOTES",
+      description = "Show a position in so many stopped notes: 3=8.")
+  List<String> show = List.of();
+
+  @Option(
+      names = "--show-stay",
+      paramLabel = "POSITION=MEASURES",
+      description = "Show a stay of so many whole measures in a position: 3=2.")
+  List<String> showStay = List.of();
+
+  @Option(
+      names = "--show-technique",
+      paramLabel = "THING",
+      description = "Show one of the things that can be avoided in one note at least.")
+  List<String> showTechnique = List.of();
+
+  /** Whether anything is demanded. */
+  boolean any() {
+    return count() > 0;
+  }
+
+  /**
+   * The demands on a passage, in the order of the options.
+   *
+   * @throws IllegalArgumentException if one of them cannot be read; the message is one sentence
+   */
+  ImmutableList<Demand> of(Passage passage) {
+    DemandText text = DemandText.on(passage.instrument());
+    ImmutableList.Builder<Demand> all = ImmutableList.builder();
+    allow.forEach(each -> all.add(text.allow(each)));
+    strings.forEach(each -> all.add(text.strings(each)));
+    avoid.forEach(each -> all.addAll(text.avoid(each)));
+    stay.forEach(each -> all.add(text.stay(each)));
+    fix.forEach(each -> all.add(text.fix(each)));
+    show.forEach(each -> all.add(text.show(each)));
+    showStay.forEach(each -> all.add(text.showStay(each)));
+    showTechnique.forEach(each -> all.add(text.showTechnique(each)));
+    return all.build();
+  }
+
+  /** The positions allowed everywhere, for the plans of 'compare' that go up. */
+  ImmutableSet<Position> allowed() {
+    return allow.stream()
+        .filter(DemandOptions::everywhere)
+        .findFirst()
+        .map(DemandText::positions)
+        .orElse(ImmutableSet.of());
+  }
+
+  private static boolean everywhere(String positions) {
+    return positions.indexOf('@') < 0;
+  }
+
+  /** The demands but for the positions allowed everywhere. */
+  ImmutableList<Demand> besidesAllowed(Passage passage) {
+    return of(passage).stream()
+        .filter(demand -> !(demand instanceof InPositions in && in.span().equals(Span.WHOLE)))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /** What to call a plan that meets the demands: the positions, where nothing else is asked. */
+  String name() {
+    return allow.size() == 1 && everywhere(allow.get(0)) && count() == 1
+        ? "positions "
+            + DemandText.positions(allow.get(0)).stream()
+                .sorted()
+                .map(Object::toString)
+                .collect(Collectors.joining(", "))
+        : "as demanded";
+  }
+
+  private int count() {
+    return allow.size()
+        + strings.size()
+        + avoid.size()
+        + stay.size()
+        + fix.size()
+        + show.size()
+        + showStay.size()
+        + showTechnique.size();
+  }
+}

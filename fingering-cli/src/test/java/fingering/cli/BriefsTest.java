@@ -1,0 +1,108 @@
+package fingering.cli;
+
+import static fingering.cli.Session.DEMO;
+import static fingering.cli.Session.entries;
+import static fingering.cli.Session.texts;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class BriefsTest {
+  @TempDir Path folder;
+
+  private Path file(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  @Test
+  void aPlanTellsWhereItShowsWhatWasAskedAndWhatThatCosts() {
+    Session plan =
+        Session.of("plan", DEMO, "--show", "1=4", "--show", "2=4", "--show", "3=4").succeeded();
+    assertThat(plan.out())
+        .contains("Demanded of 'as demanded':")
+        .containsPattern("show 2nd position in 4 stopped notes: m\\. \\d+")
+        .containsPattern("This costs \\d+ points more than the free plan\\.");
+  }
+
+  @Test
+  void theNotesThatShowASkillAreStoppedInThatPosition() {
+    JsonNode plan = Session.of("plan", DEMO, "--show", "2=5", "--format", "json").json();
+    JsonNode shown = plan.at("/demands/0/notes");
+    assertThat(shown.size()).isGreaterThanOrEqualTo(5);
+    for (JsonNode index : shown) {
+      JsonNode note = plan.get("notes").get(index.asInt());
+      assertThat(note.get("position").asText()).isEqualTo("2");
+      assertThat(note.get("finger").asText()).isNotEqualTo("0");
+    }
+  }
+
+  @Test
+  void plansOfOnesOwnStandSideBySide() {
+    Session compared =
+        Session.of("compare", DEMO, "--plan", "low=allow 1,half", "--plan", "up=show 3=8")
+            .succeeded();
+    assertThat(compared.out()).containsPattern("note +low +up\n");
+  }
+
+  @Test
+  void aFileOfBriefsMakesTheSamePlansInYamlAndInJson() throws IOException {
+    Path yaml =
+        file(
+            "b.yaml", "plans:\n  - name: low\n    allow: 1, half\n  - name: up\n    show: [3=8]\n");
+    Path json =
+        file(
+            "b.json",
+            "{\"plans\": [{\"name\": \"low\", \"allow\": \"1, half\"}, {\"name\": \"up\", \"show\": \"3=8\"}]}");
+    JsonNode ofYaml = Session.of("compare", DEMO, "--briefs", yaml, "--format", "json").json();
+    assertThat(texts(ofYaml.get("plans"), "name")).containsExactly("low", "up");
+    assertThat(Session.of("compare", DEMO, "--briefs", json, "--format", "json").json())
+        .isEqualTo(ofYaml);
+  }
+
+  @Test
+  void oneBriefIsPlannedUnderItsName() throws IOException {
+    Path brief = file("stay.yaml", "stay: 3@5-8\n");
+    JsonNode plan = Session.of("plan", DEMO, "--brief", brief, "--format", "json").json();
+    assertThat(plan.get("name").asText()).isEqualTo("stay");
+    assertThat(entries(plan.get("notes")))
+        .filteredOn(note -> note.get("measure").asText().equals("6"))
+        .isNotEmpty()
+        .allMatch(note -> note.get("position").asText().equals("3"));
+  }
+
+  @Test
+  void aBadLineIsNamedByItsNumber() throws IOException {
+    Path bad = file("bad.yaml", "name: x\nshow:\n  - 3=8\n  - three\n");
+    assertThat(Session.of("plan", DEMO, "--brief", bad).refused(1).err())
+        .contains("bad.yaml, line 4: 'three' does not say what to show how often");
+    Path key = file("key.yaml", "name: x\nhide: 3\n");
+    assertThat(Session.of("plan", DEMO, "--brief", key).refused(1).err())
+        .contains("key.yaml, line 2: 'hide' is nothing that can be demanded");
+    Path broken = file("broken.yaml", "name: [x\n");
+    assertThat(Session.of("plan", DEMO, "--brief", broken).refused(1).err())
+        .contains("broken.yaml, line ");
+  }
+
+  @Test
+  void aPlanThatCannotBeMadeIsToldBesideThoseThatCan() {
+    Session compared =
+        Session.of("compare", DEMO, "--plan", "low=allow 1", "--plan", "no=allow 1; show 3=1")
+            .succeeded();
+    assertThat(compared.out().replaceAll("\\s+", " "))
+        .contains(
+            "'no' cannot be made. No fingering of this passage can stay in 1st position; and");
+  }
+
+  @Test
+  void whatIsNoDemandIsRefusedInOneSentence() {
+    Session.of("plan", DEMO, "--avoid", "thumbs").refused(1);
+    Session.of("plan", DEMO, "--stay", "3").refused(1);
+    Session.of("compare", DEMO, "--plan", "low").refused(1);
+    Session.of("plan", DEMO, "--allow", "1", "--show", "3=2").refused(1);
+  }
+}

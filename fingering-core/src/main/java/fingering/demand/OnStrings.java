@@ -1,0 +1,40 @@
+package fingering.demand;
+
+import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.Grip;
+import fingering.music.Moment;
+import fingering.music.Passage;
+import fingering.tables.RomanNumeral;
+import java.util.BitSet;
+import java.util.stream.Collectors;
+
+/**
+ * Stay on some strings; on one: sul G, sul C.
+ *
+ * @param strings numbers of the strings allowed, 1 being the highest; at least one
+ * @param span where
+ */
+public record OnStrings(ImmutableSet<Integer> strings, Span span) implements Limit {
+  public OnStrings {
+    if (strings.isEmpty()) {
+      throw new IllegalArgumentException("no string is allowed; allow at least one");
+    }
+  }
+
+  @Override
+  public BitSet concerns(Passage passage) {
+    return span.in(passage);
+  }
+
+  @Override
+  public boolean keeps(Moment moment, Grip grip) {
+    return grip.placements().stream().allMatch(p -> strings.contains(p.string()));
+  }
+
+  @Override
+  public String words() {
+    return "play on string "
+        + strings.stream().sorted().map(RomanNumeral::of).collect(Collectors.joining(", "))
+        + span.words();
+  }
+}

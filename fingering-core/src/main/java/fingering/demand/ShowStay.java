@@ -1,0 +1,144 @@
+package fingering.demand;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+import fingering.music.Passage;
+import fingering.search.Requirement;
+import fingering.tables.Position;
+import java.util.BitSet;
+
+/**
+ * Show a stay: so many whole measures, one after another, in which the hand does not leave the
+ * position and stops at least one note.
+ *
+ * @param position the position
+ * @param measures whole measures, 1 to {@value #MOST}
+ */
+public record ShowStay(Position position, int measures) implements Skill {
+  /** The most measures that can be asked for. */
+  public static final int MOST = 64;
+
+  public ShowStay {
+    if (measures < 1 || measures > MOST) {
+      throw new IllegalArgumentException(
+          "a stay of " + measures + " measures cannot be asked for; ask for 1 to " + MOST);
+    }
+  }
+
+  @Override
+  public Requirement in(Passage passage) {
+    return new Staying(passage, stay());
+  }
+
+  @Override
+  public BitSet shownIn(Passage passage, ImmutableList<Grip> path) {
+    BitSet moments = new BitSet();
+    BitSet run = new BitSet();
+    int whole = 0;
+    for (int from = 0; from < path.size(); ) {
+      int to = from;
+      boolean stayed = true;
+      boolean stopped = false;
+      int measure = passage.moments().get(from).place().measureIndex();
+      while (to < path.size() && passage.moments().get(to).place().measureIndex() == measure) {
+        stayed &= stay().keeps(passage.moments().get(to), path.get(to));
+        stopped |= stops(path.get(to));
+        to++;
+      }
+      if (stayed && stopped) {
+        run.set(from, to);
+        whole++;
+      } else {
+        run.clear();
+        whole = 0;
+      }
+      if (whole >= measures) {
+        moments.or(run);
+      }
+      from = to;
+    }
+    return moments;
+  }
+
+  private StayIn stay() {
+    return new StayIn(position, Span.WHOLE);
+  }
+
+  private static boolean stops(Grip grip) {
+    return grip.placements().stream().anyMatch(Placement::stopped);
+  }
+
+  @Override
+  public String words() {
+    return "stay in "
+        + position.display()
+        + " position for "
+        + (measures == 1 ? "a whole measure" : measures + " whole measures");
+  }
+
+  /** Three times the measures behind, and of the one in hand: left, nothing stopped, stopped. */
+  private final class Staying implements Requirement {
+    private static final int LEFT = 0;
+    private static final int IDLE = 1;
+    private static final int STOPPED = 2;
+    private static final int KINDS = 3;
+
+    private final Passage passage;
+    private final StayIn stay;
+
+    Staying(Passage passage, StayIn stay) {
+      this.passage = passage;
+      this.stay = stay;
+    }
+
+    private int done() {
+      return measures * KINDS;
+    }
+
+    @Override
+    public int states() {
+      return done() + 1;
+    }
+
+    @Override
+    public int next(int state, int moment, Grip before, Grip now) {
+      if (state == done()) {
+        return state;
+      }
+      int behind = state / KINDS;
+      int kind = state % KINDS;
+      if (begins(moment)) {
+        // A measure is over: it counts where the hand stayed and stopped something.
+        behind = moment > 0 && kind == STOPPED ? behind : 0;
+        kind = IDLE;
+      }
+      if (kind == LEFT || !stay.keeps(passage.moments().get(moment), now)) {
+        return LEFT;
+      }
+      int so = kind == STOPPED || stops(now) ? STOPPED : IDLE;
+      if (!ends(moment) || so != STOPPED) {
+        return behind * KINDS + so;
+      }
+      // The measure that ends counts at once, so that the last one of the passage does too.
+      return behind + 1 >= measures ? done() : (behind + 1) * KINDS + STOPPED;
+    }
+
+    private int measureOf(int moment) {
+      return passage.moments().get(moment).place().measureIndex();
+    }
+
+    private boolean begins(int moment) {
+      return moment == 0 || measureOf(moment) != measureOf(moment - 1);
+    }
+
+    private boolean ends(int moment) {
+      return moment + 1 == passage.moments().size() || measureOf(moment) != measureOf(moment + 1);
+    }
+
+    @Override
+    public boolean satisfied(int state) {
+      return state == done();
+    }
+  }
+}

@@ -1,0 +1,101 @@
+package fingering.demand;
+
+import fingering.music.Measure;
+import fingering.music.Passage;
+import java.util.BitSet;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Some measures of a passage, both ends within, or all of it.
+ *
+ * @param ends the first and the last as printed; empty for the whole passage
+ */
+public record Span(Optional<Ends> ends) {
+  /** The whole passage. */
+  public static final Span WHOLE = new Span(Optional.empty());
+
+  private static final Pattern WRITTEN = Pattern.compile("([^\\s-]+)(?:\\s*[-–]\\s*([^\\s-]+))?");
+
+  /** The numbers of the first and the last measure as printed. */
+  public record Ends(String first, String last) {}
+
+  /** From one measure to another, as printed. */
+  public static Span of(String first, String last) {
+    return new Span(Optional.of(new Ends(first, last)));
+  }
+
+  /**
+   * Reads measures as printed: {@code 9-16}, {@code 9}.
+   *
+   * @throws IllegalArgumentException if the text is none
+   */
+  public static Span parse(String text) {
+    Matcher matcher = WRITTEN.matcher(text.strip());
+    if (!matcher.matches()) {
+      throw new IllegalArgumentException(
+          "'" + text + "' are no measures; write them as printed, 9-16 or 9");
+    }
+    String first = matcher.group(1);
+    return of(first, Optional.ofNullable(matcher.group(2)).orElse(first));
+  }
+
+  /**
+   * The moments of a passage that begin in these measures.
+   *
+   * @throws IllegalArgumentException if the passage has no such measure, or they stand the other
+   *     way round
+   */
+  public BitSet in(Passage passage) {
+    BitSet moments = new BitSet();
+    if (ends.isEmpty()) {
+      moments.set(0, passage.moments().size());
+      return moments;
+    }
+    String first = ends.get().first();
+    String last = ends.get().last();
+    int from = index(passage, first, measure -> measure.number().equals(first));
+    int to =
+        index(passage, last, measure -> measure.number().equals(last) && measure.index() >= from);
+    for (int m = 0; m < passage.moments().size(); m++) {
+      int measure = passage.moments().get(m).place().measureIndex();
+      if (measure >= from && measure <= to) {
+        moments.set(m);
+      }
+    }
+    return moments;
+  }
+
+  private static int index(Passage passage, String number, Predicate<Measure> wanted) {
+    return passage.measures().stream()
+        .filter(wanted)
+        .findFirst()
+        .map(Measure::index)
+        .orElseThrow(() -> missing(passage, number));
+  }
+
+  private static IllegalArgumentException missing(Passage passage, String number) {
+    return new IllegalArgumentException(
+        "Measure "
+            + number
+            + " of what is demanded does not come in "
+            + passage.partName()
+            + ", measures "
+            + passage.measures().get(0).number()
+            + " to "
+            + passage.measures().get(passage.measures().size() - 1).number()
+            + "; give measures as printed, the first first.");
+  }
+
+  /** After a demand: {@code , m. 9-16}; empty for the whole passage. */
+  String words() {
+    return ends.map(
+            e ->
+                e.first().equals(e.last())
+                    ? ", m. " + e.first()
+                    : ", m. " + e.first() + "-" + e.last())
+        .orElse("");
+  }
+}

@@ -1,0 +1,32 @@
+package fingering.demand;
+
+import fingering.fingerboard.Grip;
+import fingering.music.Moment;
+import fingering.music.Passage;
+import fingering.tables.Position;
+import java.util.BitSet;
+
+/**
+ * Keep the hand in one position through some measures, under open strings too.
+ *
+ * @param position the position
+ * @param span where
+ */
+public record StayIn(Position position, Span span) implements Limit {
+  @Override
+  public BitSet concerns(Passage passage) {
+    return span.in(passage);
+  }
+
+  @Override
+  public boolean keeps(Moment moment, Grip grip) {
+    return grip.frame().position().equals(position)
+        && grip.placements().stream()
+            .allMatch(p -> p.open() || p.frame().position().equals(position));
+  }
+
+  @Override
+  public String words() {
+    return "keep the hand in " + position.display() + " position" + span.words();
+  }
+}

@@ -1,0 +1,123 @@
+package fingering.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.common.collect.ImmutableList;
+import fingering.demand.AllOf;
+import fingering.demand.ShowPosition;
+import fingering.demand.ShowStay;
+import fingering.demand.ShowTechnique;
+import fingering.demand.Without.What;
+import fingering.fingerboard.Finger;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+import fingering.music.Music;
+import fingering.music.Passage;
+import fingering.music.RandomMusic;
+import fingering.tables.Position;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+
+/** Skills to show, against a walk over every path that counts them in its own way. */
+class SkillsOptimumTest {
+  private static final int MOST = 6;
+
+  private static Passage line(int seed, int notes) {
+    RandomMusic random = new RandomMusic(seed);
+    return Music.viola().meter(2, 4).notes(random.line(notes, 48, 76)); // C3 to E5
+  }
+
+  private static void assertBest(
+      Passage passage, int seed, Requirement requirement, Predicate<List<Grip>> wanted) {
+    Layers layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    var found = PathFinder.best(layers, requirement);
+    var brute = BruteForce.best(layers, wanted);
+    assertThat(found.isPresent()).isEqualTo(brute.isPresent());
+    found.ifPresent(
+        path -> {
+          assertThat(path.cost()).isEqualTo(brute.orElseThrow().cost());
+          assertThat(wanted.test(path.grips())).isTrue();
+        });
+  }
+
+  private static long stoppedIn(List<Grip> path, Position position) {
+    return path.stream()
+        .flatMap(grip -> grip.placements().stream())
+        .filter(p -> p.finger() != Finger.OPEN && p.frame().position().equals(position))
+        .count();
+  }
+
+  private static boolean fourth(List<Grip> path) {
+    return path.stream()
+        .flatMap(grip -> grip.placements().stream())
+        .anyMatch(p -> p.finger().symbol().equals("4"));
+  }
+
+  /** The longest run of whole measures in a position, measure by measure. */
+  private static int measuresIn(Passage passage, List<Grip> path, Position position) {
+    Map<Integer, Boolean> stayed = new TreeMap<>();
+    Map<Integer, Boolean> stopped = new TreeMap<>();
+    for (int m = 0; m < path.size(); m++) {
+      int measure = passage.moments().get(m).place().measureIndex();
+      Placement only = path.get(m).placements().get(0);
+      stayed.merge(measure, path.get(m).frame().position().equals(position), Boolean::logicalAnd);
+      stopped.merge(measure, only.finger() != Finger.OPEN, Boolean::logicalOr);
+    }
+    int run = 0;
+    int longest = 0;
+    for (int measure : stayed.keySet()) {
+      run = stayed.get(measure) && stopped.get(measure) ? run + 1 : 0;
+      longest = Math.max(longest, run);
+    }
+    return longest;
+  }
+
+  @Property(tries = 60)
+  void soManyNotesInThirdAreShownAtTheLeastCost(
+      @ForAll int seed,
+      @ForAll @IntRange(min = 1, max = 7) int notes,
+      @ForAll @IntRange(min = 1, max = 4) int wanted) {
+    Passage passage = line(seed, notes);
+    assertBest(
+        passage,
+        seed,
+        new ShowPosition(Position.THIRD, wanted).in(passage),
+        path -> stoppedIn(path, Position.THIRD) >= wanted);
+  }
+
+  @Property(tries = 60)
+  void aStayOfWholeMeasuresIsShownAtTheLeastCost(
+      @ForAll int seed,
+      @ForAll @IntRange(min = 1, max = 7) int notes,
+      @ForAll @IntRange(min = 1, max = 2) int measures) {
+    Passage passage = line(seed, notes);
+    assertBest(
+        passage,
+        seed,
+        new ShowStay(Position.FIRST, measures).in(passage),
+        path -> measuresIn(passage, path, Position.FIRST) >= measures);
+  }
+
+  @Property(tries = 60)
+  void severalSkillsAtOnceAreShownAtTheLeastCost(
+      @ForAll int seed, @ForAll @IntRange(min = 2, max = 7) int notes) {
+    Passage passage = line(seed, notes);
+    assertBest(
+        passage,
+        seed,
+        AllOf.of(
+            ImmutableList.of(
+                new ShowPosition(Position.FIRST, 1).in(passage),
+                new ShowTechnique(What.FOURTH_FINGER).in(passage),
+                new ShowPosition(Position.THIRD, 1).in(passage))),
+        path ->
+            stoppedIn(path, Position.FIRST) >= 1
+                && stoppedIn(path, Position.THIRD) >= 1
+                && fourth(path));
+  }
+}

@@ -62,6 +62,13 @@ final class DemandOptions {
   List<String> showStay = List.of();
 
   @Option(
+      names = "--show-shift",
+      paramLabel = "KIND=TIMES",
+      description =
+          "Show shifts: any=3, up=2, first-finger=1, 'up same-finger=2'; kinds as in a player file.")
+  List<String> showShift = List.of();
+
+  @Option(
       names = "--show-technique",
       paramLabel = "THING",
       description = "Show one of the things that can be avoided in one note at least.")
@@ -87,6 +94,7 @@ final class DemandOptions {
     fix.forEach(each -> all.add(text.fix(each)));
     show.forEach(each -> all.add(text.show(each)));
     showStay.forEach(each -> all.add(text.showStay(each)));
+    showShift.forEach(each -> all.add(text.showShift(each)));
     showTechnique.forEach(each -> all.add(text.showTechnique(each)));
     return all.build();
   }
@@ -130,6 +138,7 @@ final class DemandOptions {
         + fix.size()
         + show.size()
         + showStay.size()
+        + showShift.size()
         + showTechnique.size();
   }
 }

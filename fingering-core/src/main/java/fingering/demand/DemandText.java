@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.Finger;
 import fingering.music.When;
+import fingering.scoring.ShiftKind;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
 import fingering.tables.StringNames;
@@ -109,6 +110,28 @@ public final class DemandText {
     return counted(text, "3=2", (what, many) -> new ShowStay(Position.parse(what), many));
   }
 
+  /**
+   * Shifts to show: {@code up=2}, {@code first-finger=2}, {@code up first-finger=1}; any at all are
+   * {@code any=3}.
+   */
+  public Demand showShift(String text) {
+    return counted(text, "up first-finger=2", DemandText::shift);
+  }
+
+  private static Demand shift(String what, int times) {
+    Optional<ShowShift.Direction> direction = Optional.empty();
+    Optional<ShiftKind> kind = Optional.empty();
+    for (String word : Splitter.on(' ').omitEmptyStrings().split(what)) {
+      switch (word) {
+        case "up" -> direction = Optional.of(ShowShift.Direction.UP);
+        case "down" -> direction = Optional.of(ShowShift.Direction.DOWN);
+        case "any" -> kind = Optional.empty();
+        default -> kind = Optional.of(ShiftKind.named(word));
+      }
+    }
+    return new ShowShift(direction, kind, times);
+  }
+
   /** Something to show in one note at least: {@code fourth-finger}. */
   public Demand showTechnique(String text) {
     return new ShowTechnique(Without.What.parse(text));
@@ -117,7 +140,15 @@ public final class DemandText {
   /** The keys that {@link #read} knows, in the order in which they are told. */
   public static final ImmutableList<String> KEYS =
       ImmutableList.of(
-          "allow", "strings", "avoid", "stay", "fix", "show", "show-stay", "show-technique");
+          "allow",
+          "strings",
+          "avoid",
+          "stay",
+          "fix",
+          "show",
+          "show-stay",
+          "show-shift",
+          "show-technique");
 
   /**
    * The demands of a key and its value, as in a file of briefs: {@code show} and {@code 3=8}.
@@ -133,6 +164,7 @@ public final class DemandText {
       case "fix" -> ImmutableList.of(fix(value));
       case "show" -> ImmutableList.of(show(value));
       case "show-stay" -> ImmutableList.of(showStay(value));
+      case "show-shift" -> ImmutableList.of(showShift(value));
       case "show-technique" -> ImmutableList.of(showTechnique(value));
       default ->
           throw new IllegalArgumentException(

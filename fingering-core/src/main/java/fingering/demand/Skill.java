@@ -7,7 +7,8 @@ import fingering.search.Requirement;
 import java.util.BitSet;
 
 /** A demand on the plan as a whole: that something is shown in it somewhere. */
-public sealed interface Skill extends Demand permits ShowPosition, ShowStay, ShowTechnique {
+public sealed interface Skill extends Demand
+    permits ShowPosition, ShowStay, ShowShift, ShowTechnique {
   /** The same as an automaton that the search carries along. */
   Requirement in(Passage passage);
 

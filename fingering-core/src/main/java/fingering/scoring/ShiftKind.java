@@ -3,6 +3,8 @@ package fingering.scoring;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
+import java.util.Arrays;
+import java.util.stream.Collectors;
 
 /** A way to shift that a student learns (common practice, no source). */
 public enum ShiftKind {
@@ -40,6 +42,36 @@ public enum ShiftKind {
   /** What it is, in a sentence. */
   public String told() {
     return told;
+  }
+
+  /**
+   * The kind of that word, which may be joined by hyphens: {@code first-finger}.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public static ShiftKind named(String text) {
+    String asked = text.strip().replace('-', ' ');
+    return Arrays.stream(values())
+        .filter(kind -> kind.word.equalsIgnoreCase(asked))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "'"
+                        + text
+                        + "' is no kind of shift; choose "
+                        + Arrays.stream(values())
+                            .map(kind -> kind.word.replace(' ', '-'))
+                            .collect(Collectors.joining(", "))));
+  }
+
+  /**
+   * Whether a shift is of this kind; under a slur it may be of another kind too.
+   *
+   * @param before the grip that is left; the hand shifts from it to the other
+   */
+  public boolean is(Passing passing, Grip before, Grip now) {
+    return this == SLUR ? slurred(passing, before) : of(passing, before, now) == this;
   }
 
   /** How the hand shifts, slur aside; the highest note of each grip carries the line. */

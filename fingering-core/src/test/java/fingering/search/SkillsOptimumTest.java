@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.common.collect.ImmutableList;
 import fingering.demand.AllOf;
 import fingering.demand.ShowPosition;
+import fingering.demand.ShowShift;
 import fingering.demand.ShowStay;
 import fingering.demand.ShowTechnique;
 import fingering.demand.Without.What;
@@ -14,9 +15,11 @@ import fingering.fingerboard.Placement;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
+import fingering.scoring.ShiftKind;
 import fingering.tables.Position;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import net.jqwik.api.ForAll;
@@ -119,5 +122,37 @@ class SkillsOptimumTest {
             stoppedIn(path, Position.FIRST) >= 1
                 && stoppedIn(path, Position.THIRD) >= 1
                 && fourth(path));
+  }
+
+  /** Shifts up with one finger staying on its string, no rest and no open string between. */
+  private static int guidedUp(Passage passage, List<Grip> path) {
+    int shifts = 0;
+    for (int m = 1; m < path.size(); m++) {
+      Placement left = path.get(m - 1).placements().get(0);
+      Placement reached = path.get(m).placements().get(0);
+      boolean up = path.get(m).frame().first() > path.get(m - 1).frame().first();
+      boolean guided =
+          left.finger() != Finger.OPEN
+              && left.finger() == reached.finger()
+              && left.string() == reached.string()
+              && passage.moments().get(m).restMicros() == 0;
+      shifts += up && guided ? 1 : 0;
+    }
+    return shifts;
+  }
+
+  @Property(tries = 60)
+  void shiftsOfAKindAreShownAtTheLeastCost(
+      @ForAll int seed,
+      @ForAll @IntRange(min = 2, max = 7) int notes,
+      @ForAll @IntRange(min = 1, max = 2) int times) {
+    Passage passage = line(seed, notes);
+    assertBest(
+        passage,
+        seed,
+        new ShowShift(
+                Optional.of(ShowShift.Direction.UP), Optional.of(ShiftKind.SAME_FINGER), times)
+            .in(passage),
+        path -> guidedUp(passage, path) >= times);
   }
 }

@@ -1,0 +1,89 @@
+package fingering.demand;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.music.Passage;
+import fingering.scoring.Passing;
+import fingering.scoring.Scoring;
+import fingering.scoring.ShiftKind;
+import fingering.search.Requirement;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Show shifts, of one kind or of any.
+ *
+ * @param direction up or down the string; empty for either
+ * @param kind the kind; empty for any
+ * @param times how often, 1 to {@value #MOST}
+ */
+public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind, int times)
+    implements Skill {
+  /** The most shifts that can be asked for. */
+  public static final int MOST = 50;
+
+  /** Where the hand goes. */
+  public enum Direction {
+    /** Towards the bridge. */
+    UP("up"),
+    /** Towards the nut. */
+    DOWN("down");
+
+    private final String word;
+
+    Direction(String word) {
+      this.word = word;
+    }
+  }
+
+  public ShowShift {
+    if (times < 1 || times > MOST) {
+      throw new IllegalArgumentException(
+          times + " shifts cannot be asked for; ask for 1 to " + MOST);
+    }
+  }
+
+  /** Whether the hand shifts so on the way to a moment. */
+  private boolean shifts(Passing passing, Grip before, Grip now) {
+    return Scoring.shifts(passing, before, now)
+        && direction
+            .map(way -> (now.frame().first() > before.frame().first()) == (way == Direction.UP))
+            .orElse(true)
+        && kind.map(wanted -> wanted.is(passing, before, now)).orElse(true);
+  }
+
+  private static List<Passing> passings(Passage passage) {
+    List<Passing> passings = new ArrayList<>();
+    for (int m = 1; m < passage.moments().size(); m++) {
+      passings.add(Passing.between(passage.moments().get(m - 1), passage.moments().get(m)));
+    }
+    return passings;
+  }
+
+  @Override
+  public Requirement in(Passage passage) {
+    List<Passing> passings = passings(passage);
+    return Counting.ways(
+        times, (m, before, now) -> m > 0 && shifts(passings.get(m - 1), before, now) ? 1 : 0);
+  }
+
+  @Override
+  public BitSet shownIn(Passage passage, ImmutableList<Grip> path) {
+    List<Passing> passings = passings(passage);
+    BitSet moments = new BitSet();
+    for (int m = 1; m < path.size(); m++) {
+      moments.set(m, shifts(passings.get(m - 1), path.get(m - 1), path.get(m)));
+    }
+    return moments;
+  }
+
+  @Override
+  public String words() {
+    return "show "
+        + (times == 1 ? "" : times + " times ")
+        + kind.map(ShiftKind::told).orElse("a shift")
+        + direction.map(way -> " " + way.word).orElse("");
+  }
+}

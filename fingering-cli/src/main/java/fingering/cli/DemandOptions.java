@@ -9,11 +9,18 @@ import fingering.demand.Span;
 import fingering.music.Passage;
 import fingering.tables.Position;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** What a plan must keep, avoid and show; shared by the commands. */
 final class DemandOptions {
+  @Spec(Spec.Target.MIXEE)
+  CommandSpec spec;
+
   @Option(
       names = "--allow",
       paramLabel = "POSITIONS",
@@ -82,9 +89,22 @@ final class DemandOptions {
   /**
    * The demands on a passage, in the order of the options.
    *
-   * @throws IllegalArgumentException if one of them cannot be read; the message is one sentence
+   * @throws ParameterException if one of them cannot be read; the message is one sentence
    */
   ImmutableList<Demand> of(Passage passage) {
+    return typed(() -> read(passage));
+  }
+
+  /** What is read of the options; mistyped ones are told as such. */
+  private <T> T typed(Supplier<T> reading) {
+    try {
+      return reading.get();
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+    }
+  }
+
+  private ImmutableList<Demand> read(Passage passage) {
     DemandText text = DemandText.on(passage.instrument());
     ImmutableList.Builder<Demand> all = ImmutableList.builder();
     allow.forEach(each -> all.add(text.allow(each)));
@@ -101,11 +121,13 @@ final class DemandOptions {
 
   /** The positions allowed everywhere, for the plans of 'compare' that go up. */
   ImmutableSet<Position> allowed() {
-    return allow.stream()
-        .filter(DemandOptions::everywhere)
-        .findFirst()
-        .map(DemandText::positions)
-        .orElse(ImmutableSet.of());
+    return typed(
+        () ->
+            allow.stream()
+                .filter(DemandOptions::everywhere)
+                .findFirst()
+                .map(DemandText::positions)
+                .orElse(ImmutableSet.of()));
   }
 
   private static boolean everywhere(String positions) {

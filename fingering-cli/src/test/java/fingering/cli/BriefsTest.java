@@ -100,8 +100,8 @@ final class BriefsTest {
 
   @Test
   void whatIsNoDemandIsRefusedInOneSentence() {
-    Session.of("plan", DEMO, "--avoid", "thumbs").refused(1);
-    Session.of("plan", DEMO, "--stay", "3").refused(1);
+    Session.of("plan", DEMO, "--avoid", "thumbs").refused(2);
+    Session.of("plan", DEMO, "--stay", "3").refused(2);
     Session.of("compare", DEMO, "--plan", "low").refused(1);
     Session.of("plan", DEMO, "--allow", "1", "--show", "3=2").refused(1);
   }

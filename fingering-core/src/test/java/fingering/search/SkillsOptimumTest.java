@@ -13,6 +13,7 @@ import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.Music;
+import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
 import fingering.scoring.ShiftKind;
@@ -124,6 +125,13 @@ class SkillsOptimumTest {
                 && fourth(path));
   }
 
+  /** The same pitch by another letter: a finger that only changes its name shifts nowhere. */
+  private static boolean respelled(Passage passage, int m) {
+    Note before = passage.moments().get(m - 1).struck().get(0);
+    Note now = passage.moments().get(m).struck().get(0);
+    return before.midi() == now.midi() && !before.sounding().equals(now.sounding());
+  }
+
   /** Shifts up with one finger staying on its string, no rest and no open string between. */
   private static int guidedUp(Passage passage, List<Grip> path) {
     int shifts = 0;
@@ -135,13 +143,14 @@ class SkillsOptimumTest {
           left.finger() != Finger.OPEN
               && left.finger() == reached.finger()
               && left.string() == reached.string()
+              && !respelled(passage, m)
               && passage.moments().get(m).restMicros() == 0;
       shifts += up && guided ? 1 : 0;
     }
     return shifts;
   }
 
-  @Property(tries = 60)
+  @Property(tries = 300)
   void shiftsOfAKindAreShownAtTheLeastCost(
       @ForAll int seed,
       @ForAll @IntRange(min = 2, max = 7) int notes,

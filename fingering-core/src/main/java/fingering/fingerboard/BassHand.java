@@ -38,7 +38,6 @@ final class BassHand implements ThumbedHand {
     for (var entry : names.bySemitone().entrySet()) {
       int first = entry.getKey();
       if (first > -behind) {
-        double place = Geometry.fromNut(stringLength, first);
         int highest = first + (opensToFour(first) ? 3 : 2);
         all.add(
             new Frame(
@@ -46,7 +45,7 @@ final class BassHand implements ThumbedHand {
                 entry.getValue(),
                 names.remark(first),
                 first,
-                place,
+                Geometry.share(first),
                 highest,
                 Shape.CLOSED));
       }

@@ -41,7 +41,7 @@ final class CelloHand implements ThumbedHand {
                   entry.getValue(),
                   names.remark(first),
                   first,
-                  Geometry.fromNut(stringLength, first),
+                  Geometry.share(first),
                   first + (shape == Shape.EXTENDED_FORWARD ? 4 : 3),
                   shape));
         }

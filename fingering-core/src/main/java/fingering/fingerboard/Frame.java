@@ -10,7 +10,7 @@ import java.util.OptionalInt;
  * @param position the position's name
  * @param remark what players add to the name: lowered, raised, behind the nut; often empty
  * @param first place of the first finger of the hand at rest, in semitones above the open string
- * @param firstMillimetres the same place in millimetres from the nut
+ * @param share the same place as a share of the length of the string from the nut, 0 to 1
  * @param highest place of the highest finger as the frame is shaped, in semitones
  * @param shape whether the hand is closed, extended, or has its thumb on the string
  */
@@ -19,7 +19,7 @@ public record Frame(
     Position position,
     String remark,
     double first,
-    double firstMillimetres,
+    double share,
     double highest,
     Shape shape) {
 

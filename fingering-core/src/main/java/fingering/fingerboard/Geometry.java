@@ -16,7 +16,12 @@ public final class Geometry {
    * @return millimetres from the nut
    */
   public static double fromNut(double stringLength, double semitones) {
-    return stringLength * (1 - Math.pow(2, -semitones / 12));
+    return stringLength * share(semitones);
+  }
+
+  /** The same distance as a share of the length of the string, 0 to 1. */
+  public static double share(double semitones) {
+    return 1 - Math.pow(2, -semitones / 12);
   }
 
   /** The last semitone of an open string that lies over its fingerboard. */

@@ -10,12 +10,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Every grip with which the hand can take a moment of music. Not safe for use by many threads. */
+/**
+ * Every grip with which the hand can take a moment of music. Moments that ask for the same get one
+ * and the same list. Not safe for use by many threads.
+ */
 public final class GripFinder {
   private final Fingerboard fingerboard;
   private final Map<Sounding, ImmutableList<Placement>> placements = new HashMap<>();
   private final Map<Sounding, ImmutableList<Placement>> widePlacements = new HashMap<>();
-  private final Map<List<Sounding>, ImmutableList<Grip>> together = new HashMap<>();
+  private final Map<Sounding, ImmutableList<Grip>> alone = new HashMap<>();
+  private final Map<Together, ImmutableList<Grip>> together = new HashMap<>();
+
+  private final Map<List<Sounding>, ImmutableList<Grip>> divided = new HashMap<>();
+
+  /** Notes that one hand holds; plucked ones need not lie on neighbouring strings. */
+  private record Together(List<Sounding> notes, boolean anyStrings) {}
 
   /** A finder for one fingerboard; it remembers what it has found. */
   public GripFinder(Fingerboard fingerboard) {
@@ -29,14 +38,15 @@ public final class GripFinder {
    * lies out of range.
    */
   public ImmutableList<Grip> grips(Moment moment) {
-    if (moment.sounding().size() == 1) {
-      return grips(List.of(Sounding.of(moment.struck().get(0))), moment.pizzicato());
+    if (moment.held().isEmpty() && moment.struck().size() == 1) {
+      return alone.computeIfAbsent(
+          Sounding.of(moment.struck().get(0)), note -> compute(List.of(note), false));
     }
     ImmutableList<Grip> all = grips(soundings(moment.sounding()), moment.pizzicato());
     if (all.isEmpty() && !moment.held().isEmpty()) {
       all = grips(soundings(moment.struck()), moment.pizzicato());
     }
-    return all.isEmpty() ? divided(soundings(moment.struck())) : all;
+    return all.isEmpty() ? divided.computeIfAbsent(soundings(moment.struck()), this::divided) : all;
   }
 
   private static List<Sounding> soundings(List<Note> notes) {
@@ -52,10 +62,8 @@ public final class GripFinder {
   }
 
   private ImmutableList<Grip> grips(List<Sounding> notes, boolean pizzicato) {
-    if (pizzicato && notes.size() > 1) {
-      return compute(notes, true);
-    }
-    return together.computeIfAbsent(notes, p -> compute(p, false));
+    return together.computeIfAbsent(
+        new Together(notes, pizzicato), asked -> compute(asked.notes, asked.anyStrings));
   }
 
   private ImmutableList<Grip> compute(List<Sounding> notes, boolean anyStrings) {

@@ -75,9 +75,16 @@ final class ThumbPosition {
     int index = firstIndex;
     for (int thumb = LOWEST; thumb + 1 < end; thumb++) {
       int first = thumb + Frame.THUMB_TO_FIRST;
-      double place = Geometry.fromNut(stringLength, first);
       int highest = thumb + fingers.get(2).atRest();
-      frames.add(new Frame(index++, Position.THUMB, "", first, place, highest, Frame.Shape.THUMB));
+      frames.add(
+          new Frame(
+              index++,
+              Position.THUMB,
+              "",
+              first,
+              Geometry.share(first),
+              highest,
+              Frame.Shape.THUMB));
     }
     return frames.build();
   }

@@ -61,13 +61,7 @@ final class ViolinHand implements Hand {
       Position position = p == 0 ? Position.HALF : Position.of(p);
       all.add(
           new Frame(
-              p,
-              position,
-              "",
-              first,
-              Geometry.fromNut(stringLength, first),
-              centre(p, 4),
-              Frame.Shape.LETTERS));
+              p, position, "", first, Geometry.share(first), centre(p, 4), Frame.Shape.LETTERS));
     }
     frames = all.build();
   }

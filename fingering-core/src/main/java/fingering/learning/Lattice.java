@@ -6,6 +6,7 @@ import fingering.music.Moment;
 import fingering.scoring.CostRule;
 import fingering.scoring.NoteRule;
 import fingering.scoring.Passing;
+import fingering.scoring.Stroke;
 import fingering.scoring.TransitionRule;
 
 /**
@@ -32,7 +33,7 @@ final class Lattice {
     int[][] nodes = new int[moments.size()][];
     int[][] edges = new int[moments.size()][];
     for (int m = 0; m < nodes.length; m++) {
-      nodes[m] = measuring.nodes(moments.get(m), grips.get(m));
+      nodes[m] = measuring.nodes(Stroke.of(moments.get(m)), grips.get(m));
       edges[m] =
           m == 0
               ? new int[0]
@@ -55,12 +56,12 @@ final class Lattice {
       pairs = new int[2 * rules.size()];
     }
 
-    int[] nodes(Moment moment, ImmutableList<Grip> grips) {
+    int[] nodes(Stroke stroke, ImmutableList<Grip> grips) {
       int[] numbers = new int[grips.size()];
       for (int j = 0; j < numbers.length; j++) {
         for (int r = 0; r < rules.size(); r++) {
           if (rules.get(r) instanceof NoteRule rule) {
-            found(r, rule.amount(moment, grips.get(j)));
+            found(r, rule.amount(stroke, grips.get(j)));
           }
         }
         numbers[j] = bundle();

@@ -3,7 +3,6 @@ package fingering.plan;
 import com.google.common.collect.ImmutableList;
 import fingering.demand.Demand;
 import fingering.demand.InPositions;
-import fingering.fingerboard.Fingerboard;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
 import fingering.fingerboard.LeftHand;
@@ -12,6 +11,7 @@ import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
 import fingering.search.Appearance;
+import fingering.search.Costs;
 import fingering.search.Layers;
 import fingering.search.Path;
 import fingering.search.PathFinder;
@@ -32,13 +32,13 @@ public final class Planner {
   private static final long BREATH = 500_000;
 
   private final Passage passage;
-  private final Scoring scoring;
   private final ImmutableList<ImmutableList<Grip>> grips;
+  private final Costs costs;
 
-  private Planner(Passage passage, Scoring scoring, ImmutableList<ImmutableList<Grip>> grips) {
+  private Planner(Passage passage, ImmutableList<ImmutableList<Grip>> grips, Costs costs) {
     this.passage = passage;
-    this.scoring = scoring;
     this.grips = grips;
+    this.costs = costs;
   }
 
   /** A planner for a passage under a medium hand. */
@@ -47,13 +47,18 @@ public final class Planner {
   }
 
   /**
-   * A planner for a passage: every grip of every moment is enumerated once.
+   * A planner for a passage: every grip of every moment is enumerated once. For many passages take
+   * {@link Planners}.
    *
    * @throws InfeasibleBriefException if a note lies out of the instrument's range
    */
   public static Planner of(Passage passage, Scoring scoring, LeftHand hand) {
-    GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument(), hand));
-    ImmutableList.Builder<ImmutableList<Grip>> all = ImmutableList.builder();
+    return new Planners(scoring, hand).of(passage);
+  }
+
+  static Planner of(Passage passage, GripFinder finder, Costs costs) {
+    ImmutableList.Builder<ImmutableList<Grip>> all =
+        ImmutableList.builderWithExpectedSize(passage.moments().size());
     for (Moment moment : passage.moments()) {
       ImmutableList<Grip> found = finder.grips(moment);
       if (found.isEmpty()) {
@@ -61,7 +66,7 @@ public final class Planner {
       }
       all.add(found);
     }
-    return new Planner(passage, scoring, all.build());
+    return new Planner(passage, all.build(), costs);
   }
 
   private static InfeasibleBriefException outOfRange(Passage passage, Moment moment) {
@@ -106,7 +111,7 @@ public final class Planner {
 
   /** The same planner by other rules or weights; the grips are not sought again. */
   public Planner scoredBy(Scoring other) {
-    return new Planner(passage, other, grips);
+    return new Planner(passage, grips, new Costs(other));
   }
 
   /** Every grip of every moment, in order of time; none is empty. */
@@ -122,7 +127,7 @@ public final class Planner {
   public Plan plan(Brief brief) {
     Layers layers = layers(brief);
     return PathFinder.best(layers, brief.shown(passage))
-        .map(path -> PlanAssembly.plan(brief, passage, scoring, path))
+        .map(path -> PlanAssembly.plan(brief, passage, costs.scoring(), path))
         .orElseThrow(() -> unmet(brief));
   }
 
@@ -133,7 +138,7 @@ public final class Planner {
    */
   public Optional<Plan> tryPlan(Brief brief) {
     return PathFinder.best(layers(brief), brief.shown(passage))
-        .map(path -> PlanAssembly.plan(brief, passage, scoring, path));
+        .map(path -> PlanAssembly.plan(brief, passage, costs.scoring(), path));
   }
 
   /**
@@ -162,7 +167,7 @@ public final class Planner {
     Layers layers = layers(brief);
     ImmutableList<Plan> plans =
         PathFinder.best(layers, brief.shown(passage), k, grain).stream()
-            .map(path -> PlanAssembly.plan(brief, passage, scoring, path))
+            .map(path -> PlanAssembly.plan(brief, passage, costs.scoring(), path))
             .collect(ImmutableList.toImmutableList());
     if (plans.isEmpty()) {
       throw unmet(brief);
@@ -193,13 +198,10 @@ public final class Planner {
       throw unmet(brief);
     }
     for (int wanted = k; wanted > 0 && path.isPresent(); wanted--) {
-      Plan plan = PlanAssembly.plan(brief, passage, scoring, path.get());
+      Plan plan = PlanAssembly.plan(brief, passage, costs.scoring(), path.get());
       found.add(new Alternative(moment, plan));
       layers = otherwise(layers, moment, path.get().grips().get(moment));
-      path =
-          wanted == 1 || layers.grips().get(moment).isEmpty()
-              ? Optional.empty()
-              : PathFinder.best(layers, brief.shown(passage));
+      path = wanted == 1 ? Optional.empty() : PathFinder.best(layers, brief.shown(passage));
     }
     return found.build();
   }
@@ -208,17 +210,9 @@ public final class Planner {
   private static Layers otherwise(Layers layers, int m, Grip taken) {
     Moment moment = layers.moments().get(m);
     ImmutableList<PlannedNote> as = PlanAssembly.struck(m, moment, taken);
-    ImmutableList.Builder<ImmutableList<Grip>> left = ImmutableList.builder();
-    for (int i = 0; i < layers.grips().size(); i++) {
-      ImmutableList<Grip> all = layers.grips().get(i);
-      left.add(
-          i != m
-              ? all
-              : all.stream()
-                  .filter(grip -> !alike(as, PlanAssembly.struck(m, moment, grip)))
-                  .collect(ImmutableList.toImmutableList()));
-    }
-    return new Layers(layers.moments(), left.build(), layers.scoring(), layers.penalty());
+    ImmutableList<Grip> all = layers.grips().get(m);
+    return layers.closing(
+        (at, grip) -> at == m && alike(as, PlanAssembly.struck(m, moment, all.get(grip))));
   }
 
   private static boolean alike(ImmutableList<PlannedNote> some, ImmutableList<PlannedNote> others) {
@@ -226,18 +220,18 @@ public final class Planner {
   }
 
   private Layers layers(Brief brief) {
-    ImmutableList<ImmutableList<Grip>> left = Selection.of(brief, passage, grips);
-    if (!Selection.empty(left).isEmpty()) {
+    Selection left = Selection.of(brief, passage, grips);
+    if (!left.empty().isEmpty()) {
       throw unmet(brief);
     }
-    return new Layers(passage.moments(), left, scoring, penalty(brief, left));
+    return new Layers(passage.moments(), grips, costs, penalty(brief, left), left);
   }
 
   /**
    * Counts the stopped notes outside the preferred positions, but for those that cannot be reached
    * inside and those close by: who has to go up stays there for the gesture.
    */
-  private Penalty penalty(Brief brief, ImmutableList<ImmutableList<Grip>> left) {
+  private Penalty penalty(Brief brief, Selection left) {
     if (brief.preferred().isEmpty()) {
       return Penalty.NONE;
     }
@@ -254,10 +248,10 @@ public final class Planner {
   }
 
   /** The moments that cannot be reached in the preferred positions, and those close by. */
-  private BitSet excused(Brief brief, ImmutableList<ImmutableList<Grip>> left) {
+  private BitSet excused(Brief brief, Selection left) {
     BitSet excused = new BitSet();
     for (int m = 0; m < grips.size(); m++) {
-      if (left.get(m).stream().allMatch(grip -> outside(brief, grip) > 0)) {
+      if (left.left(m).allMatch(grip -> outside(brief, grip) > 0)) {
         excused.set(m);
         for (int next = m + 1; next < grips.size() && joined(m, next, next); next++) {
           excused.set(next);
@@ -280,10 +274,11 @@ public final class Planner {
   /** Whether some demands can be met together, whatever it costs. */
   private boolean meets(Brief brief, ImmutableList<Demand> demands) {
     Brief some = brief.withDemands(demands);
-    ImmutableList<ImmutableList<Grip>> left = Selection.of(some, passage, grips);
-    return Selection.empty(left).isEmpty()
+    Selection left = Selection.of(some, passage, grips);
+    return left.empty().isEmpty()
         && PathFinder.best(
-                new Layers(passage.moments(), left, scoring, Penalty.NONE), some.shown(passage))
+                new Layers(passage.moments(), grips, costs, Penalty.NONE, left),
+                some.shown(passage))
             .isPresent();
   }
 
@@ -300,7 +295,7 @@ public final class Planner {
               + "; ask for less, or allow more positions.");
     }
     Brief contradictory = brief.withDemands(smallest.get());
-    BitSet moments = Selection.empty(Selection.of(contradictory, passage, grips));
+    BitSet moments = Selection.of(contradictory, passage, grips).empty();
     if (smallest.get().size() == 1 && smallest.get().get(0) instanceof InPositions within) {
       return unreachable(within, moments.nextSetBit(0));
     }

@@ -5,60 +5,75 @@ import fingering.demand.Limit;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.music.Passage;
-import java.util.ArrayList;
+import fingering.search.Closed;
 import java.util.BitSet;
-import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** The grips that a brief leaves at each moment. */
-final class Selection {
-  private Selection() {}
+final class Selection implements Closed {
+  private final ImmutableList<ImmutableList<Grip>> grips;
+
+  /** By moment, the grips that are not left. */
+  private final BitSet[] closed;
+
+  private Selection(ImmutableList<ImmutableList<Grip>> grips) {
+    this.grips = grips;
+    closed = new BitSet[grips.size()];
+  }
 
   /**
    * The grips of each moment that keep every limit of a brief; none where none does.
    *
    * @throws IllegalArgumentException if a limit speaks of measures or notes that are not there
    */
-  static ImmutableList<ImmutableList<Grip>> of(
-      Brief brief, Passage passage, ImmutableList<ImmutableList<Grip>> grips) {
-    List<ImmutableList<Grip>> left = new ArrayList<>(grips);
+  static Selection of(Brief brief, Passage passage, ImmutableList<ImmutableList<Grip>> grips) {
+    Selection selection = new Selection(grips);
     for (Limit limit : brief.limits()) {
       BitSet concerned = limit.concerns(passage);
       for (int m = concerned.nextSetBit(0); m >= 0; m = concerned.nextSetBit(m + 1)) {
         Moment moment = passage.moments().get(m);
-        left.set(m, keeping(limit, moment, left.get(m)));
+        selection.keep(m, grip -> limit.keeps(moment, grip), limit.yields());
       }
     }
     if (brief.keepPrinted()) {
-      for (int m = 0; m < left.size(); m++) {
-        left.set(m, asPrinted(passage.moments().get(m), left.get(m)));
+      for (int m = 0; m < grips.size(); m++) {
+        Moment moment = passage.moments().get(m);
+        selection.keep(m, grip -> grip.asPrinted(moment), true);
       }
     }
-    return ImmutableList.copyOf(left);
+    return selection;
   }
 
-  private static ImmutableList<Grip> keeping(
-      Limit limit, Moment moment, ImmutableList<Grip> grips) {
-    ImmutableList<Grip> kept =
-        grips.stream()
-            .filter(grip -> limit.keeps(moment, grip))
-            .collect(ImmutableList.toImmutableList());
-    return kept.isEmpty() && limit.yields() ? grips : kept;
+  /** Closes the grips that are not wanted, but where it yields and none at all would be left. */
+  private void keep(int moment, Predicate<Grip> wanted, boolean yields) {
+    BitSet left = new BitSet();
+    for (int g = 0; g < grips.get(moment).size(); g++) {
+      left.set(g, at(moment, g) || !wanted.test(grips.get(moment).get(g)));
+    }
+    if (!yields || left.cardinality() < grips.get(moment).size()) {
+      closed[moment] = left;
+    }
   }
 
-  /** The grips that agree with what is printed; all of them where none does. */
-  private static ImmutableList<Grip> asPrinted(Moment moment, ImmutableList<Grip> grips) {
-    ImmutableList<Grip> kept =
-        grips.stream()
-            .filter(grip -> grip.asPrinted(moment))
-            .collect(ImmutableList.toImmutableList());
-    return kept.isEmpty() ? grips : kept;
+  @Override
+  public boolean at(int moment, int grip) {
+    return closed[moment] != null && closed[moment].get(grip);
+  }
+
+  /** The grips left at a moment. */
+  Stream<Grip> left(int moment) {
+    ImmutableList<Grip> all = grips.get(moment);
+    return java.util.stream.IntStream.range(0, all.size())
+        .filter(g -> !at(moment, g))
+        .mapToObj(all::get);
   }
 
   /** The moments at which nothing is left. */
-  static BitSet empty(ImmutableList<ImmutableList<Grip>> grips) {
+  BitSet empty() {
     BitSet empty = new BitSet();
     for (int m = 0; m < grips.size(); m++) {
-      empty.set(m, grips.get(m).isEmpty());
+      empty.set(m, closed[m] != null && closed[m].cardinality() == grips.get(m).size());
     }
     return empty;
   }

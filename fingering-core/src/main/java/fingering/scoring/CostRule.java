@@ -23,4 +23,9 @@ public interface CostRule {
    * looks back further is refused.
    */
   int lookBack();
+
+  /** Whether it never charges anything, so that the search can leave it out. */
+  default boolean idle() {
+    return false;
+  }
 }

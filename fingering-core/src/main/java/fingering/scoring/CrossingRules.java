@@ -54,7 +54,7 @@ final class CrossingRules {
 
   /** Strings between the nearest strings of the two grips; 0 where they share one. */
   static int apart(Passing passing, Grip before, Grip now) {
-    if (passing.now().pizzicato() || passing.acrossRest()) {
+    if (passing.plucked() || passing.acrossRest()) {
       return 0;
     }
     int nearest = Integer.MAX_VALUE;
@@ -89,10 +89,8 @@ final class CrossingRules {
     if (!single || apart(passing, before, now) == 0) {
       return 0;
     }
-    int rises =
-        now.notes(passing.now()).get(0).midi() - before.notes(passing.before()).get(0).midi();
     int toLower = now.top().string() - before.top().string();
-    return Integer.signum(rises) * toLower > 0 ? 1 : 0;
+    return Integer.signum(passing.rises()) * toLower > 0 ? 1 : 0;
   }
 
   private static long hop(Passing passing, Grip before, Grip now) {

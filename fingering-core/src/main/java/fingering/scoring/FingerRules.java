@@ -4,7 +4,6 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
-import fingering.music.Note;
 
 /** Rules on the fingers within one hand position. */
 final class FingerRules {
@@ -146,15 +145,10 @@ final class FingerRules {
   }
 
   private static long letGo(Passing passing, Grip before, Grip now) {
-    if (passing.now().held().isEmpty()) {
-      return 0;
-    }
-    ImmutableList<Note> left = passing.before().sounding();
-    ImmutableList<Note> reached = passing.now().sounding();
     long tenths = 0;
-    for (Note held : passing.now().held()) {
-      int was = left.indexOf(held);
-      int is = reached.indexOf(held);
+    for (int at = 0; at < passing.held().length(); at += 2) {
+      int was = passing.held().get(at);
+      int is = passing.held().get(at + 1);
       if (was >= before.placements().size() || is >= now.placements().size()) {
         tenths += LET_GO; // no hand can hold it, so that the grip leaves it out
       } else if (was >= 0) {

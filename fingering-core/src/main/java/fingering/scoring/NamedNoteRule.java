@@ -1,15 +1,34 @@
 package fingering.scoring;
 
 import fingering.fingerboard.Grip;
-import fingering.music.Moment;
-import java.util.function.ToLongBiFunction;
 
 /** A note rule made of its description and a measure. */
-record NamedNoteRule(
-    String id, String name, String explanation, String unit, ToLongBiFunction<Moment, Grip> measure)
+record NamedNoteRule(String id, String name, String explanation, String unit, Measure measure)
     implements NoteRule {
+  /** Measures how much of something a grip has. */
+  interface Measure {
+    /** Finds nothing. */
+    Measure NEVER = (stroke, grip) -> 0;
+
+    long amount(Stroke stroke, Grip grip);
+  }
+
+  /** The same kind of rule, which charges in proportion to the pace. */
+  record Paced(String id, String name, String explanation, String unit, Measure measure)
+      implements PacedNoteRule {
+    @Override
+    public long share(Stroke stroke, Grip grip) {
+      return measure.amount(stroke, grip);
+    }
+  }
+
   @Override
-  public long amount(Moment moment, Grip grip) {
-    return measure.applyAsLong(moment, grip);
+  public boolean idle() {
+    return measure == Measure.NEVER;
+  }
+
+  @Override
+  public long amount(Stroke stroke, Grip grip) {
+    return measure.amount(stroke, grip);
   }
 }

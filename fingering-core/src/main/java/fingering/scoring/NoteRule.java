@@ -1,7 +1,6 @@
 package fingering.scoring;
 
 import fingering.fingerboard.Grip;
-import fingering.music.Moment;
 
 /** A rule that judges a grip by itself. */
 public interface NoteRule extends CostRule {
@@ -11,5 +10,5 @@ public interface NoteRule extends CostRule {
   }
 
   /** How much of what the rule charges this grip has, in the rule's unit; 0 or more. */
-  long amount(Moment moment, Grip grip);
+  long amount(Stroke stroke, Grip grip);
 }

@@ -1,24 +1,29 @@
 package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.primitives.ImmutableIntArray;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
-import fingering.music.Moment;
-import fingering.music.Note;
 import fingering.tables.Pitch;
 
 /** Rules on a grip by itself. */
 final class NoteRules {
-  /** A note this long wants vibrato and a strong finger, in microseconds (common practice). */
-  private static final long LONG = 700_000;
+  /**
+   * A note this long wants vibrato and a strong finger, in hundredths of a second (common
+   * practice).
+   */
+  private static final long LONG = 70;
 
-  /** A note this short leaves the fourth finger no time to settle, in microseconds. */
-  private static final long QUICK = 200_000;
+  /** A note this short leaves the fourth finger no time to settle, in hundredths of a second. */
+  private static final long QUICK = 20;
 
-  /** An open string shorter than this does not stand out, in microseconds (common practice). */
-  private static final long RINGS = 300_000;
+  /**
+   * An open string shorter than this does not stand out, in hundredths of a second (common
+   * practice).
+   */
+  private static final long RINGS = 30;
 
   /** The same on the cello, where 4th is at home at the end of the neck (common practice). */
   private static final int[] NECK = {2, 0, 3, 3, 2, 5, 6, 7};
@@ -91,10 +96,10 @@ final class NoteRules {
             "No one hand",
             "The notes cannot be held together; break or divide them.",
             "note",
-            (moment, grip) -> grip.divided() ? grip.placements().size() : 0));
+            (stroke, grip) -> grip.divided() ? grip.placements().size() : 0));
   }
 
-  private static long position(Moment moment, Grip grip) {
+  private static long position(Stroke stroke, Grip grip) {
     long steps = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       Placement placement = grip.placements().get(i);
@@ -118,9 +123,9 @@ final class NoteRules {
     return number < UNFAMILIAR.length ? UNFAMILIAR[number] : number + 2;
   }
 
-  private static long fourthFinger(Moment moment, Grip grip) {
-    boolean exposed = moment.soundMicros() >= LONG || accented(moment);
-    boolean quick = moment.soundMicros() < QUICK && !moment.grace();
+  private static long fourthFinger(Stroke stroke, Grip grip) {
+    boolean exposed = stroke.hundredths() >= LONG || stroke.accented();
+    boolean quick = stroke.hundredths() < QUICK && !stroke.grace();
     long halves = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       Placement placement = grip.placements().get(i);
@@ -131,24 +136,15 @@ final class NoteRules {
     return halves;
   }
 
-  private static boolean accented(Moment moment) {
-    for (int i = 0; i < moment.struck().size(); i++) {
-      if (moment.struck().get(i).marks().accent()) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static long openString(Moment moment, Grip grip) {
-    if (moment.pizzicato() || grip.placements().size() > 1 || !grip.open()) {
+  private static long openString(Stroke stroke, Grip grip) {
+    if (stroke.plucked() || grip.placements().size() > 1 || !grip.open()) {
       return 0;
     }
-    long over = Math.max(0, moment.soundMicros() - RINGS) / 100_000;
-    return Math.min(12, over) + (moment.slurred() && over > 0 ? 2 : 0);
+    long over = Math.max(0, stroke.hundredths() - RINGS) / 10;
+    return Math.min(12, over) + (stroke.slurred() && over > 0 ? 2 : 0);
   }
 
-  private static long extension(Moment moment, Grip grip) {
+  private static long extension(Stroke stroke, Grip grip) {
     double millimetres = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       millimetres += grip.placements().get(i).stretch();
@@ -156,7 +152,7 @@ final class NoteRules {
     return Math.round(millimetres);
   }
 
-  private static long highOnLowString(Moment moment, Grip grip) {
+  private static long highOnLowString(Stroke stroke, Grip grip) {
     long semitones = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       Placement placement = grip.placements().get(i);
@@ -173,7 +169,7 @@ final class NoteRules {
     return letters ? Math.min(1, placement.string() - 1) : placement.string() - 1;
   }
 
-  private static long respelled(Moment moment, Grip grip) {
+  private static long respelled(Stroke stroke, Grip grip) {
     long notes = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       notes += grip.placements().get(i).respelled() ? 1 : 0;
@@ -181,19 +177,17 @@ final class NoteRules {
     return notes;
   }
 
-  private static long trill(Moment moment, Grip grip) {
+  private static long trill(Stroke stroke, Grip grip) {
+    ImmutableIntArray trilled = stroke.trilled(grip);
     long trills = 0;
-    for (int i = 0; i < moment.struck().size(); i++) {
-      Note note = moment.struck().get(i);
-      if (note.marks().trill().isPresent()) {
-        Placement placement = grip.placements().get(grip.notes(moment).indexOf(note));
-        trills += placement.trill().isEmpty() ? 4 : placement.open() ? 1 : 0;
-      }
+    for (int i = 0; i < trilled.length(); i++) {
+      Placement placement = grip.placements().get(trilled.get(i));
+      trills += placement.trill().isEmpty() ? 4 : placement.open() ? 1 : 0;
     }
     return trills;
   }
 
-  private static long chordShape(Moment moment, Grip grip) {
+  private static long chordShape(Stroke stroke, Grip grip) {
     if (grip.placements().size() < 2) {
       return 0;
     }

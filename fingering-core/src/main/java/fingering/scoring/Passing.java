@@ -1,33 +1,60 @@
 package fingering.scoring;
 
+import com.google.common.primitives.ImmutableIntArray;
 import fingering.music.Moment;
 import fingering.music.Note;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * The music between one moment and the next, whatever the fingering.
+ * The music between one moment and the next, whatever the fingering: all that a {@link
+ * TransitionRule} may know of it. Passings that are equal cost the same between the same grips, so
+ * that the search reckons them once; times are told no finer than rules can use them.
  *
- * @param before the moment left
- * @param now the moment reached
- * @param sinceMicros microseconds from the beginning of the one to the beginning of the other
+ * @param sinceMicros microseconds from the beginning of the one moment to the beginning of the
+ *     other, to the nearest half millisecond, and no more than {@value #ENOUGH}
  * @param freeMicros microseconds the hand has for a shift without being heard: the rest, and the
- *     end of the note left where it is detached
+ *     end of the note left where it is detached; to the half millisecond above, and no more than
+ *     {@value #ENOUGH}
  * @param slurred whether one bow joins them
  * @param repeated whether the same single note is struck again
  * @param respelled whether the same key is struck again under another letter
+ * @param rest whether a rest lies between
+ * @param acrossRest whether a rest of half a second or more lies between: the hand begins anew
+ * @param plucked whether the string is plucked at the moment reached
+ * @param offBeat whether the moment reached is no beat of its measure
+ * @param rises semitones from the highest note struck before to the highest struck now; below 0
+ *     where the line falls
+ * @param held for each note that sounds on: where it stands among the notes that sounded before, -1
+ *     where it does not, and where among those that sound now; by turns
+ * @param singing how slow the music around is: {@link Pace#singing}
  */
 public record Passing(
-    Moment before,
-    Moment now,
     long sinceMicros,
     long freeMicros,
     boolean slurred,
     boolean repeated,
-    boolean respelled) {
+    boolean respelled,
+    boolean rest,
+    boolean acrossRest,
+    boolean plucked,
+    boolean offBeat,
+    int rises,
+    ImmutableIntArray held,
+    long singing) {
+  /** More time than any movement of the hand takes, in microseconds. */
+  public static final long ENOUGH = 1_000_000;
+
   /** A detached note gives up this share of its length to the hand (common practice). */
   private static final int DETACHED_SHARE = 4;
 
   /** Under a slur only the last tenth of a note hides a movement (common practice). */
   private static final int SLURRED_SHARE = 10;
+
+  /** After such a rest the hand begins anew, in microseconds (common practice). */
+  private static final long NEW_BEGINNING = 500_000;
+
+  private static final long HALF_MILLISECOND = 500;
 
   /** The passing between two neighbouring moments. */
   public static Passing between(Moment before, Moment now) {
@@ -35,20 +62,67 @@ public record Passing(
     Note left = before.struck().get(0);
     Note reached = now.struck().get(0);
     boolean same = single && left.midi() == reached.midi();
-    boolean spelled = left.sounding().equals(reached.sounding());
+    boolean spelled = same && left.sounding().equals(reached.sounding());
     long share = before.soundMicros() / (now.slurred() ? SLURRED_SHARE : DETACHED_SHARE);
+    long since = now.startMicros() - before.startMicros() + HALF_MILLISECOND / 2;
+    long free = now.restMicros() + share + HALF_MILLISECOND - 1;
     return new Passing(
-        before,
-        now,
-        now.startMicros() - before.startMicros(),
-        now.restMicros() + share,
+        told(since),
+        told(free),
         now.slurred(),
-        same && spelled,
-        same && !spelled);
+        spelled,
+        same && !spelled,
+        now.restMicros() > 0,
+        now.restMicros() >= NEW_BEGINNING,
+        now.pizzicato(),
+        offBeat(now),
+        top(now) - top(before),
+        held(before, now),
+        Pace.singing(now));
   }
 
-  /** Whether a rest of half a second or more lies between: the hand begins anew. */
-  public boolean acrossRest() {
-    return now.restMicros() >= 500_000;
+  private static long told(long micros) {
+    return Math.min(ENOUGH, micros / HALF_MILLISECOND * HALF_MILLISECOND);
+  }
+
+  private static boolean offBeat(Moment moment) {
+    BigFraction beat = moment.place().beat();
+    return beat.getDenominator().bitLength() > 1;
+  }
+
+  private static int top(Moment moment) {
+    return moment.struck().get(moment.struck().size() - 1).midi();
+  }
+
+  private static ImmutableIntArray held(Moment before, Moment now) {
+    if (now.held().isEmpty()) {
+      return ImmutableIntArray.of();
+    }
+    List<Note> sounded = before.sounding();
+    List<Note> sounding = now.sounding();
+    ImmutableIntArray.Builder held = ImmutableIntArray.builder();
+    for (Note note : now.held()) {
+      held.add(sounded.indexOf(note)).add(sounding.indexOf(note));
+    }
+    return held.build();
+  }
+
+  /** The same but for the pace, as if the music did not sing. */
+  public Passing unsung() {
+    return singing == 0
+        ? this
+        : new Passing(
+            sinceMicros,
+            freeMicros,
+            slurred,
+            repeated,
+            respelled,
+            rest,
+            acrossRest,
+            plucked,
+            offBeat,
+            rises,
+            held,
+            0);
   }
 }

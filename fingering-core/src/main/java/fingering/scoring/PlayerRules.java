@@ -26,34 +26,44 @@ final class PlayerRules {
             POSITION,
             "New position",
             "The player has not learned this position.",
+            player.positions().isPresent(),
             unlearned::position),
         noteRule(
             PATTERN,
             "New finger pattern",
             "No finger pattern that the player has learned has the finger there.",
+            player.patterns().isPresent(),
             unlearned::pattern),
         new NamedTransitionRule(
             SPACING,
             "New distance of fingers",
             "Two notes on a string lie under two fingers as in no pattern that the player has learned.",
             "pair of notes",
-            (passing, before, now) -> pairs(unlearned, passing, before, now)),
+            player.patterns().isPresent()
+                ? (passing, before, now) -> pairs(unlearned, passing, before, now)
+                : NamedTransitionRule.Measure.NEVER),
         noteRule(
             EXTENSION,
             "New extension",
             "The player has not learned to stretch so out of the hand.",
+            player.extensions().isPresent(),
             unlearned::extension),
         new NamedTransitionRule(
             SHIFT,
             "New kind of shift",
             "The player has not learned to shift so.",
             "kind",
-            unlearned::shift));
+            player.shifts().isPresent() ? unlearned::shift : NamedTransitionRule.Measure.NEVER));
   }
 
   private static CostRule noteRule(
-      String id, String name, String explanation, Predicate<Placement> isNew) {
-    return new NamedNoteRule(id, name, explanation, "note", (moment, grip) -> count(grip, isNew));
+      String id, String name, String explanation, boolean judged, Predicate<Placement> isNew) {
+    return new NamedNoteRule(
+        id,
+        name,
+        explanation,
+        "note",
+        judged ? (stroke, grip) -> count(grip, isNew) : NamedNoteRule.Measure.NEVER);
   }
 
   private static long count(Grip grip, Predicate<Placement> isNew) {

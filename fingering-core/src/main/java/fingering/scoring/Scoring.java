@@ -3,6 +3,9 @@ package fingering.scoring;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The rules with their weights: one cost function for search and for explanation. Safe for use by
@@ -14,14 +17,32 @@ public final class Scoring {
   private final long[] noteWeights;
   private final TransitionRule[] transitionRules;
   private final long[] transitionWeights;
+  private final PacedNoteRule[] pacedNoteRules;
+  private final long[] pacedNoteWeights;
+  private final PacedTransitionRule[] pacedTransitionRules;
+  private final long[] pacedTransitionWeights;
 
   private Scoring(ImmutableList<CostRule> rules, Weights weights) {
     this.rules = rules;
-    noteRules = rules.stream().filter(NoteRule.class::isInstance).toArray(NoteRule[]::new);
-    transitionRules =
-        rules.stream().filter(TransitionRule.class::isInstance).toArray(TransitionRule[]::new);
-    noteWeights = java.util.Arrays.stream(noteRules).mapToLong(weights::of).toArray();
-    transitionWeights = java.util.Arrays.stream(transitionRules).mapToLong(weights::of).toArray();
+    List<CostRule> charging =
+        rules.stream().filter(rule -> weights.of(rule) > 0 && !rule.idle()).toList();
+    noteRules = of(charging, NoteRule.class).toArray(NoteRule[]::new);
+    noteWeights = weights(noteRules, weights);
+    transitionRules = of(charging, TransitionRule.class).toArray(TransitionRule[]::new);
+    transitionWeights = weights(transitionRules, weights);
+    pacedNoteRules = of(charging, PacedNoteRule.class).toArray(PacedNoteRule[]::new);
+    pacedNoteWeights = weights(pacedNoteRules, weights);
+    pacedTransitionRules =
+        of(charging, PacedTransitionRule.class).toArray(PacedTransitionRule[]::new);
+    pacedTransitionWeights = weights(pacedTransitionRules, weights);
+  }
+
+  private static <R extends CostRule> Stream<R> of(List<CostRule> rules, Class<R> kind) {
+    return rules.stream().filter(kind::isInstance).map(kind::cast);
+  }
+
+  private static long[] weights(CostRule[] rules, Weights weights) {
+    return Arrays.stream(rules).mapToLong(weights::of).toArray();
   }
 
   /**
@@ -56,10 +77,23 @@ public final class Scoring {
   }
 
   /** Points of a grip by itself. */
-  public long cost(Moment moment, Grip grip) {
+  public long cost(Stroke stroke, Grip grip) {
     long cost = 0;
     for (int i = 0; i < noteRules.length; i++) {
-      cost += noteRules[i].amount(moment, grip) * noteWeights[i];
+      cost += charged(noteRules[i], noteRules[i].amount(stroke, grip)) * noteWeights[i];
+    }
+    return cost;
+  }
+
+  /**
+   * Points of a grip by itself for each hundredth of a second of {@link Stroke#singing}: its cost
+   * is that of the {@link Stroke#unsung unsung} stroke and so much more.
+   */
+  public long paced(Stroke stroke, Grip grip) {
+    long cost = 0;
+    for (int i = 0; i < pacedNoteRules.length; i++) {
+      cost +=
+          charged(pacedNoteRules[i], pacedNoteRules[i].share(stroke, grip)) * pacedNoteWeights[i];
     }
     return cost;
   }
@@ -68,9 +102,31 @@ public final class Scoring {
   public long cost(Passing passing, Grip before, Grip now) {
     long cost = 0;
     for (int i = 0; i < transitionRules.length; i++) {
-      cost += transitionRules[i].amount(passing, before, now) * transitionWeights[i];
+      TransitionRule rule = transitionRules[i];
+      cost += charged(rule, rule.amount(passing, before, now)) * transitionWeights[i];
     }
     return cost;
+  }
+
+  /**
+   * Points of the way for each hundredth of a second of {@link Passing#singing}: its cost is that
+   * of the {@link Passing#unsung unsung} passing and so much more.
+   */
+  public long paced(Passing passing, Grip before, Grip now) {
+    long cost = 0;
+    for (int i = 0; i < pacedTransitionRules.length; i++) {
+      PacedTransitionRule rule = pacedTransitionRules[i];
+      cost += charged(rule, rule.share(passing, before, now)) * pacedTransitionWeights[i];
+    }
+    return cost;
+  }
+
+  /** The amount, where it is one: the search relies on costs of 0 or more. */
+  private static long charged(CostRule rule, long amount) {
+    if (amount < 0) {
+      throw new IllegalStateException("the rule '" + rule.id() + "' charged " + amount);
+    }
+    return amount;
   }
 
   /** Whether the hand shifts on the way from one grip to the next. */
@@ -87,8 +143,9 @@ public final class Scoring {
   public ImmutableList<Charge> explain(ImmutableList<Moment> moments, ImmutableList<Grip> path) {
     ImmutableList.Builder<Charge> charges = ImmutableList.builder();
     for (int m = 0; m < path.size(); m++) {
+      Stroke stroke = Stroke.of(moments.get(m));
       for (int i = 0; i < noteRules.length; i++) {
-        long amount = noteRules[i].amount(moments.get(m), path.get(m));
+        long amount = noteRules[i].amount(stroke, path.get(m));
         add(charges, noteRules[i], m, amount, noteWeights[i]);
       }
       if (m == 0) {
@@ -105,9 +162,7 @@ public final class Scoring {
 
   private static void add(
       ImmutableList.Builder<Charge> charges, CostRule rule, int moment, long amount, long weight) {
-    if (amount < 0) {
-      throw new IllegalStateException("the rule '" + rule.id() + "' charged " + amount);
-    }
+    charged(rule, amount);
     if (amount * weight > 0) {
       charges.add(new Charge(rule.id(), moment, amount, weight));
     }

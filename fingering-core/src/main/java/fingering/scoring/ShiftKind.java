@@ -76,7 +76,7 @@ public enum ShiftKind {
 
   /** How the hand shifts, slur aside; the highest note of each grip carries the line. */
   static ShiftKind of(Passing passing, Grip before, Grip now) {
-    if (passing.now().restMicros() > 0) {
+    if (passing.rest()) {
       return REST;
     }
     if (before.open()) {
@@ -95,7 +95,7 @@ public enum ShiftKind {
 
   /** Whether a slur joins the notes while the hand moves, so that the way is heard. */
   static boolean slurred(Passing passing, Grip before) {
-    return passing.slurred() && passing.now().restMicros() == 0 && !before.open();
+    return passing.slurred() && !passing.rest() && !before.open();
   }
 
   private static boolean stepByFirst(Placement below, Placement above) {

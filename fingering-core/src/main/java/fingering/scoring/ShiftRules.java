@@ -3,7 +3,6 @@ package fingering.scoring;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Frame;
-import fingering.fingerboard.Geometry;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 
@@ -115,8 +114,7 @@ final class ShiftRules {
 
   /** Millimetres between the places of the first finger before and after. */
   static long millimetres(Grip before, Grip now) {
-    double from = Geometry.fromNut(REFERENCE, before.frame().first());
-    return Math.round(Math.abs(Geometry.fromNut(REFERENCE, now.frame().first()) - from));
+    return Math.round(REFERENCE * Math.abs(now.frame().share() - before.frame().share()));
   }
 
   private static long distance(Passing passing, Grip before, Grip now) {

@@ -4,20 +4,13 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
-import fingering.music.Moment;
 import fingering.tables.Position;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Rules of sound: what matters the more the more slowly the music goes. In quick passage work they
  * charge nothing.
  */
 final class SingingRules {
-  /** Music whose notes last no longer on the average does not sing, in microseconds. */
-  private static final long SINGS = 150_000;
-
-  private static final long HUNDREDTH = 10_000;
-
   /** The widest step of a scale, in semitones. */
   private static final int STEP = 2;
 
@@ -25,30 +18,30 @@ final class SingingRules {
 
   static ImmutableList<CostRule> all() {
     return ImmutableList.of(
-        new NamedNoteRule(
+        new NamedNoteRule.Paced(
             "open-string-singing",
             "Open string in singing music",
             "The slower the music, the more an open string, without vibrato, falls out of the line.",
             "hundredth of a second",
-            (moment, grip) -> bowedOpen(moment, grip) ? singing(moment) : 0),
-        new NamedNoteRule(
+            (stroke, grip) -> bowedOpen(stroke, grip) ? 1 : 0),
+        new NamedNoteRule.Paced(
             "top-string-singing",
             "Top string in singing music",
             "The slower the music, the warmer it sounds on the strings below the brightest.",
             "hundredth of a second",
-            (moment, grip) -> grip.top().string() == 1 ? singing(moment) : 0),
-        new NamedNoteRule(
+            (stroke, grip) -> grip.top().string() == 1 ? 1 : 0),
+        new NamedNoteRule.Paced(
             "low-position-singing",
             "Near the nut in singing music",
             "The slower the music, the more the freer vibrato of the higher positions is missed.",
             "hundredth of a second",
-            (moment, grip) -> nearTheNut(grip) ? singing(moment) : 0),
-        new NamedTransitionRule(
+            (stroke, grip) -> nearTheNut(grip) ? 1 : 0),
+        new NamedTransitionRule.Paced(
             "crossing-singing",
             "Crossing in singing music",
             "The slower the music, the more a change of string changes the voice.",
             "hundredth of a second",
-            (passing, before, now) -> crosses(passing, before, now) ? singing(passing.now()) : 0),
+            (passing, before, now) -> crosses(passing, before, now) ? 1 : 0),
         new NamedTransitionRule(
             "crossing-step",
             "Crossing for a step",
@@ -60,7 +53,7 @@ final class SingingRules {
             "Open top string",
             "The open top string is shrill, and may whistle.",
             "note",
-            (moment, grip) -> bowedOpen(moment, grip) && grip.top().string() == 1 ? 1 : 0),
+            (stroke, grip) -> bowedOpen(stroke, grip) && grip.top().string() == 1 ? 1 : 0),
         new NamedNoteRule(
             "high-position",
             "Above 3rd position",
@@ -73,16 +66,11 @@ final class SingingRules {
             "A shift hides best where the new bow or the accent comes: on the beat.",
             "shift",
             (passing, before, now) ->
-                offBeat(passing.now()) && ShiftRules.shifts(passing, before, now) ? 1 : 0));
+                passing.offBeat() && ShiftRules.shifts(passing, before, now) ? 1 : 0));
   }
 
-  /** Hundredths of a second by which the notes around are longer than those of passage work. */
-  private static long singing(Moment moment) {
-    return Math.max(0, moment.paceMicros() - SINGS) / HUNDREDTH;
-  }
-
-  private static boolean bowedOpen(Moment moment, Grip grip) {
-    return grip.top().open() && !moment.pizzicato();
+  private static boolean bowedOpen(Stroke stroke, Grip grip) {
+    return grip.top().open() && !stroke.plucked();
   }
 
   private static boolean nearTheNut(Grip grip) {
@@ -94,7 +82,7 @@ final class SingingRules {
     return !top.open() && top.frame().position().equals(position);
   }
 
-  private static long above(Moment moment, Grip grip) {
+  private static long above(Stroke stroke, Grip grip) {
     Frame frame = grip.top().frame();
     if (grip.top().open() || frame.thumb().isPresent()) {
       return 0;
@@ -104,20 +92,11 @@ final class SingingRules {
 
   private static boolean crosses(Passing passing, Grip before, Grip now) {
     return before.top().string() != now.top().string()
-        && !passing.now().pizzicato()
+        && !passing.plucked()
         && !passing.acrossRest();
   }
 
   private static boolean step(Passing passing) {
-    return Math.abs(top(passing.now()) - top(passing.before())) <= STEP;
-  }
-
-  private static int top(Moment moment) {
-    return moment.struck().get(moment.struck().size() - 1).midi();
-  }
-
-  private static boolean offBeat(Moment moment) {
-    BigFraction beat = moment.place().beat();
-    return beat.getDenominator().bitLength() > 1;
+    return Math.abs(passing.rises()) <= STEP;
   }
 }

@@ -5,7 +5,6 @@ import static fingering.search.ForwardPass.NONE;
 import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableIntArray;
 import fingering.fingerboard.Grip;
-import fingering.music.Moment;
 import fingering.scoring.Passing;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -78,7 +77,7 @@ final class DistinctPaths {
     this.layers = layers;
     this.requirement = requirement;
     states = requirement.states();
-    pass = ForwardPass.of(layers, requirement, true);
+    pass = ForwardPass.of(layers, requirement);
     ImmutableList.Builder<Lookalikes> all = ImmutableList.builder();
     for (int m = 0; m < layers.moments().size(); m++) {
       all.add(Lookalikes.among(layers.moments().get(m), layers.grips().get(m), grain));
@@ -135,23 +134,27 @@ final class DistinctPaths {
    */
   private long[] restBefore(int m, ImmutableIntArray group, long[] rest) {
     ImmutableList<Grip> now = layers.grips().get(m);
-    Moment after = layers.moments().get(m + 1);
-    Passing passing = Passing.between(layers.moments().get(m), after);
-    long[] reached = pass.sums(m);
+    Passing passing = Passing.between(layers.moments().get(m), layers.moments().get(m + 1));
+    EdgeCosts edges = ForwardPass.edges(layers, passing, m + 1);
+    long[] own = ForwardPass.own(layers, m + 1);
+    long[] sums = pass.sums(m);
     long[] all = new long[now.size() * states];
     Arrays.fill(all, NONE);
     for (int g = 0; g < group.length(); g++) {
-      Grip next = layers.grips().get(m + 1).get(group.get(g));
-      long own = ForwardPass.nodeCost(layers, m + 1, next);
+      int reached = group.get(g);
+      if (own[reached] == NONE) {
+        continue;
+      }
+      Grip next = layers.grips().get(m + 1).get(reached);
       for (int i = 0; i < now.size(); i++) {
-        if (ForwardPass.unreached(reached, i * states, states)) {
+        if (ForwardPass.unreached(sums, i * states, states)) {
           continue;
         }
-        long edge = layers.scoring().cost(passing, now.get(i), next) + own;
+        long edge = edges.cost(i, reached, passing.singing()) + own[reached];
         for (int s = 0; s < states; s++) {
           int at = i * states + s;
           long onward = rest[g * states + requirement.next(s, m + 1, now.get(i), next)];
-          if (reached[at] != NONE && onward != NONE) {
+          if (sums[at] != NONE && onward != NONE) {
             all[at] = Math.min(all[at], edge + onward);
           }
         }
@@ -207,14 +210,6 @@ final class DistinctPaths {
 
   /** The layers with one group for each moment. */
   private Layers only(int[] groups) {
-    ImmutableList.Builder<ImmutableList<Grip>> some = ImmutableList.builder();
-    for (int m = 0; m < groups.length; m++) {
-      ImmutableList<Grip> all = layers.grips().get(m);
-      some.add(
-          lookalikes.get(m).groups().get(groups[m]).stream()
-              .mapToObj(all::get)
-              .collect(ImmutableList.toImmutableList()));
-    }
-    return new Layers(layers.moments(), some.build(), layers.scoring(), layers.penalty());
+    return layers.closing((m, grip) -> lookalikes.get(m).groupOf().get(grip) != groups[m]);
   }
 }

@@ -11,20 +11,42 @@ import fingering.scoring.Scoring;
  *
  * @param moments the moments, in order
  * @param grips the grips of each moment
- * @param scoring the cost of nodes and edges
+ * @param costs the cost of nodes and edges
  * @param penalty what a grip offends against the brief where nothing better can be had, 0 or more;
  *     the search makes the sum of it least before it looks at costs
+ * @param closed the grips that no path takes
  */
 public record Layers(
     ImmutableList<Moment> moments,
     ImmutableList<ImmutableList<Grip>> grips,
-    Scoring scoring,
-    Penalty penalty) {
+    Costs costs,
+    Penalty penalty,
+    Closed closed) {
 
   public Layers {
     if (moments.size() != grips.size() || moments.isEmpty()) {
       throw new IllegalArgumentException(
           moments.size() + " moments and grips for " + grips.size() + "; there must be as many");
     }
+  }
+
+  /** Layers in which every grip can be taken. */
+  public Layers(
+      ImmutableList<Moment> moments,
+      ImmutableList<ImmutableList<Grip>> grips,
+      Scoring scoring,
+      Penalty penalty) {
+    this(moments, grips, new Costs(scoring), penalty, Closed.NONE);
+  }
+
+  /** The rules with their weights. */
+  public Scoring scoring() {
+    return costs.scoring();
+  }
+
+  /** The same layers with further grips closed. */
+  public Layers closing(Closed more) {
+    Closed both = (moment, grip) -> closed.at(moment, grip) || more.at(moment, grip);
+    return new Layers(moments, grips, costs, penalty, both);
   }
 }

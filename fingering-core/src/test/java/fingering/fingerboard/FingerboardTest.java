@@ -61,7 +61,7 @@ class FingerboardTest {
       var frames = Fingerboard.of(instrument).frames();
       for (int i = 0; i < frames.size(); i++) {
         assertThat(frames.get(i).index()).isEqualTo(i);
-        assertThat(frames.get(i).firstMillimetres())
+        assertThat(frames.get(i).share() * instrument.stringLength())
             .isCloseTo(
                 Geometry.fromNut(instrument.stringLength(), frames.get(i).first()), within(1e-9));
       }
@@ -69,7 +69,7 @@ class FingerboardTest {
         assertThat(
                 frames.stream()
                     .filter(frame -> frame.thumb().isPresent() == thumb)
-                    .map(Frame::firstMillimetres)
+                    .map(Frame::share)
                     .toList())
             .isSorted();
       }

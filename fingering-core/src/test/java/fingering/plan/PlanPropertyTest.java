@@ -15,6 +15,7 @@ import fingering.music.RandomMusic;
 import fingering.scoring.Charge;
 import fingering.scoring.Passing;
 import fingering.scoring.Scoring;
+import fingering.scoring.Stroke;
 import fingering.search.Appearance;
 import fingering.search.BruteForce;
 import fingering.search.Stays;
@@ -51,7 +52,7 @@ class PlanPropertyTest {
     List<Moment> moments = plan.passage().moments();
     long sum = 0;
     for (int m = 0; m < moments.size(); m++) {
-      sum += scoring.cost(moments.get(m), plan.grips().get(m));
+      sum += scoring.cost(Stroke.of(moments.get(m)), plan.grips().get(m));
       if (m > 0) {
         Passing passing = Passing.between(moments.get(m - 1), moments.get(m));
         sum += scoring.cost(passing, plan.grips().get(m - 1), plan.grips().get(m));

@@ -121,7 +121,7 @@ class NoteRulesTest {
                 .filter(grip -> grip.top().finger() == Finger.FOURTH)
                 .findFirst()
                 .orElseThrow();
-    assertThat(((NoteRule) trill).amount(trilled, onFourth)).isEqualTo(4);
+    assertThat(((NoteRule) trill).amount(Stroke.of(trilled), onFourth)).isEqualTo(4);
   }
 
   private static Way chord(String event) {
@@ -156,7 +156,7 @@ class NoteRulesTest {
     Scoring scoring = Scoring.commonPractice();
     long sum = 0;
     for (int m = 0; m < 3; m++) {
-      sum += scoring.cost(passage.moments().get(m), grips.get(m));
+      sum += scoring.cost(Stroke.of(passage.moments().get(m)), grips.get(m));
       if (m > 0) {
         Passing passing = Passing.between(passage.moments().get(m - 1), passage.moments().get(m));
         sum += scoring.cost(passing, grips.get(m - 1), grips.get(m));

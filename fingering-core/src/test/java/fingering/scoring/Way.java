@@ -60,7 +60,7 @@ final class Way {
         Rules.forPlayer(player).stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
     int last = grips.size() - 1;
     if (rule instanceof NoteRule note) {
-      return note.amount(moment(last), grips.get(last));
+      return note.amount(Stroke.of(moment(last)), grips.get(last));
     }
     Passing passing = Passing.between(moment(last - 1), moment(last));
     return ((TransitionRule) rule).amount(passing, grips.get(last - 1), grips.get(last));

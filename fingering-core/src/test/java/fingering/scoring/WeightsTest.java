@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
-import fingering.music.Moment;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -31,7 +30,7 @@ class WeightsTest {
     }
 
     @Override
-    public long amount(Moment moment, Grip grip) {
+    public long amount(Stroke stroke, Grip grip) {
       return 1;
     }
   }

@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.scoring.Passing;
+import fingering.scoring.Stroke;
 import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -109,7 +110,7 @@ public final class BruteForce {
       path[m] = j;
       walk(
           m - 1,
-          cost + way + layers.scoring().cost(layers.moments().get(m), here.get(j)),
+          cost + way + layers.scoring().cost(Stroke.of(layers.moments().get(m)), here.get(j)),
           penalty + layers.penalty().of(m, here.get(j)));
     }
   }

@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.scoring.Passing;
+import fingering.scoring.Stroke;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jgrapht.Graph;
@@ -48,7 +49,7 @@ final class LayerGraph {
   private void join(int m, int j) {
     Moment moment = layers.moments().get(m);
     Grip grip = layers.grips().get(m).get(j);
-    long own = layers.scoring().cost(moment, grip);
+    long own = layers.scoring().cost(Stroke.of(moment), grip);
     if (m == 0) {
       edge("source", "0/" + j, own);
       return;

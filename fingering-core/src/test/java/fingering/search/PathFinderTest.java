@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Taken;
-import fingering.music.Moment;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.scoring.NoteRule;
 import fingering.scoring.Scoring;
+import fingering.scoring.Stroke;
 import fingering.scoring.Weights;
 import fingering.tables.Position;
 import org.junit.jupiter.api.Test;
@@ -102,7 +102,7 @@ class PathFinderTest {
     }
 
     @Override
-    public long amount(Moment moment, Grip grip) {
+    public long amount(Stroke stroke, Grip grip) {
       return 1;
     }
   }

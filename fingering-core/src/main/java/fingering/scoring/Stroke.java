@@ -1,0 +1,77 @@
+package fingering.scoring;
+
+import com.google.common.primitives.ImmutableIntArray;
+import fingering.fingerboard.Grip;
+import fingering.music.Moment;
+import fingering.music.Note;
+import java.util.List;
+
+/**
+ * What the bow, or the finger that plucks, does at a moment, whatever the fingering: all that a
+ * {@link NoteRule} may know of it. Strokes that are equal cost the same with the same grip, so that
+ * the search reckons them once; times are told no finer than rules can use them.
+ *
+ * @param plucked whether the string is plucked
+ * @param slurred whether a slur joins the moment to the one before
+ * @param accented whether a note that begins has an accent
+ * @param grace whether these are grace notes
+ * @param hundredths how long the longest note that begins sounds, in hundredths of a second, and no
+ *     more than {@value #LONG_ENOUGH}
+ * @param trilled where the notes with a trill stand among all that sound, from 0
+ * @param trilledStruck where they stand among those that begin
+ * @param sounding how many notes sound
+ * @param singing how slow the music around is: {@link Pace#singing}
+ */
+public record Stroke(
+    boolean plucked,
+    boolean slurred,
+    boolean accented,
+    boolean grace,
+    long hundredths,
+    ImmutableIntArray trilled,
+    ImmutableIntArray trilledStruck,
+    int sounding,
+    long singing) {
+  /** A note longer than this asks for nothing more, in hundredths of a second. */
+  public static final long LONG_ENOUGH = 200;
+
+  private static final long HUNDREDTH = 10_000;
+
+  /** The stroke of a moment. */
+  public static Stroke of(Moment moment) {
+    List<Note> struck = moment.struck();
+    return new Stroke(
+        moment.pizzicato(),
+        moment.slurred(),
+        struck.stream().anyMatch(note -> note.marks().accent()),
+        moment.grace(),
+        Math.min(LONG_ENOUGH, moment.soundMicros() / HUNDREDTH),
+        trilled(struck, moment.sounding()),
+        trilled(struck, struck),
+        moment.sounding().size(),
+        Pace.singing(moment));
+  }
+
+  private static ImmutableIntArray trilled(List<Note> struck, List<Note> among) {
+    ImmutableIntArray.Builder trilled = ImmutableIntArray.builder();
+    for (Note note : struck) {
+      if (note.marks().trill().isPresent()) {
+        trilled.add(among.indexOf(note));
+      }
+    }
+    return trilled.build();
+  }
+
+  /** Which placements of a grip are for notes with a trill. */
+  ImmutableIntArray trilled(Grip grip) {
+    return grip.placements().size() == sounding ? trilled : trilledStruck;
+  }
+
+  /** The same but for the pace, as if the music did not sing. */
+  public Stroke unsung() {
+    return singing == 0
+        ? this
+        : new Stroke(
+            plucked, slurred, accented, grace, hundredths, trilled, trilledStruck, sounding, 0);
+  }
+}

@@ -1,0 +1,83 @@
+package fingering.search;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.scoring.Passing;
+import fingering.scoring.Scoring;
+import fingering.scoring.Stroke;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
+
+/**
+ * The costs of nodes and edges by one scoring. Music repeats itself: the costs between the grips of
+ * two notes are reckoned once and serve wherever the same notes follow one another alike, in one
+ * passage or, where grips are shared, in many. Grips are the same where their list is one object.
+ * Not safe for use by many threads.
+ */
+public final class Costs {
+  /** When more costs than this are kept all are forgotten, at some 16 bytes each. */
+  private static final long MOST = 4_000_000;
+
+  private final Scoring scoring;
+  private final IdentityHashMap<ImmutableList<Grip>, Integer> numbers = new IdentityHashMap<>();
+  private final Map<NodeKey, NodeCosts> nodes = new HashMap<>();
+  private final Map<EdgeKey, EdgeCosts> edges = new HashMap<>();
+  private long kept;
+
+  private record NodeKey(int grips, Stroke unsung) {}
+
+  private record EdgeKey(int before, int now, Passing unsung) {}
+
+  /** The costs by a scoring, none of them reckoned yet. */
+  public Costs(Scoring scoring) {
+    this.scoring = scoring;
+  }
+
+  /** The scoring. */
+  public Scoring scoring() {
+    return scoring;
+  }
+
+  /** What each of these grips costs by itself. */
+  NodeCosts of(Stroke stroke, ImmutableList<Grip> grips) {
+    NodeKey key = new NodeKey(number(grips), stroke.unsung());
+    NodeCosts known = nodes.get(key);
+    if (known == null) {
+      known = NodeCosts.of(scoring, key.unsung, grips);
+      keep(grips.size());
+      nodes.put(key, known);
+    }
+    return known;
+  }
+
+  /** What every way from some grips to others costs. */
+  EdgeCosts of(Passing passing, ImmutableList<Grip> before, ImmutableList<Grip> now) {
+    EdgeKey key = new EdgeKey(number(before), number(now), passing.unsung());
+    EdgeCosts known = edges.get(key);
+    if (known == null) {
+      known = EdgeCosts.of(scoring, key.unsung, before, now);
+      keep((long) before.size() * now.size());
+      edges.put(key, known);
+    }
+    return known;
+  }
+
+  private int number(ImmutableList<Grip> grips) {
+    Integer known = numbers.get(grips);
+    if (known == null) {
+      known = numbers.size();
+      numbers.put(grips, known);
+    }
+    return known;
+  }
+
+  private void keep(long more) {
+    kept += more;
+    if (kept > MOST) {
+      nodes.clear();
+      edges.clear();
+      kept = more;
+    }
+  }
+}

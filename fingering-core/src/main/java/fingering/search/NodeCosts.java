@@ -1,0 +1,32 @@
+package fingering.search;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.scoring.Scoring;
+import fingering.scoring.Stroke;
+
+/** What each grip of a moment costs by itself. Arrays are not copied; nobody changes them. */
+final class NodeCosts {
+  private final long[] unsung;
+  private final long[] paced;
+
+  private NodeCosts(long[] unsung, long[] paced) {
+    this.unsung = unsung;
+    this.paced = paced;
+  }
+
+  static NodeCosts of(Scoring scoring, Stroke unsung, ImmutableList<Grip> grips) {
+    long[] costs = new long[grips.size()];
+    long[] paced = new long[grips.size()];
+    for (int j = 0; j < costs.length; j++) {
+      costs[j] = scoring.cost(unsung, grips.get(j));
+      paced[j] = scoring.paced(unsung, grips.get(j));
+    }
+    return new NodeCosts(costs, paced);
+  }
+
+  /** The cost of a grip where music sings so much. */
+  long cost(int grip, long singing) {
+    return unsung[grip] + singing * paced[grip];
+  }
+}

@@ -20,8 +20,7 @@ import java.util.TreeMap;
  * @param passage the music
  * @param grips a grip for each moment
  * @param notes a planned note for each sounding note, in score order, chords lowest first
- * @param charges what each rule charged each moment
- * @param rules the charges added up by rule, dearest first; rules that charged nothing are left out
+ * @param explanation why it costs what it does
  * @param total the plan's cost in points
  */
 public record Plan(
@@ -29,8 +28,7 @@ public record Plan(
     Passage passage,
     ImmutableList<Grip> grips,
     ImmutableList<PlannedNote> notes,
-    ImmutableList<Charge> charges,
-    ImmutableList<RuleCost> rules,
+    Explanation explanation,
     long total) {
 
   /**
@@ -42,13 +40,14 @@ public record Plan(
    */
   public record MeasureCost(String measure, long cost, String dearest) {}
 
-  public Plan {
-    long byCharge = charges.stream().mapToLong(Charge::cost).sum();
-    long byRule = rules.stream().mapToLong(RuleCost::cost).sum();
-    if (byCharge != total || byRule != total) {
-      throw new IllegalStateException(
-          "costs disagree: " + total + " in all, " + byRule + " by rule, " + byCharge + " by note");
-    }
+  /** What each rule charged each moment; together the total. */
+  public ImmutableList<Charge> charges() {
+    return explanation.charges();
+  }
+
+  /** The charges added up by rule, dearest first; rules that charged nothing are left out. */
+  public ImmutableList<RuleCost> rules() {
+    return explanation.rules();
   }
 
   /** The plan's name. */
@@ -58,7 +57,7 @@ public record Plan(
 
   /** The same plan by another name. */
   public Plan named(String other) {
-    return new Plan(brief.named(other), passage, grips, notes, charges, rules, total);
+    return new Plan(brief.named(other), passage, grips, notes, explanation, total);
   }
 
   /** How often the hand shifts. */
@@ -134,7 +133,7 @@ public record Plan(
   /** The measures with the highest cost, dearest first; those that cost nothing are left out. */
   public ImmutableList<MeasureCost> hardestMeasures(int howMany) {
     TreeMap<Integer, Map<String, Long>> costs = new TreeMap<>();
-    for (Charge charge : charges) {
+    for (Charge charge : charges()) {
       int measure = passage.moments().get(charge.moment()).place().measureIndex();
       costs
           .computeIfAbsent(measure, m -> new TreeMap<>())
@@ -151,7 +150,7 @@ public record Plan(
     String dearest =
         costs.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
     String name =
-        rules.stream().filter(r -> r.rule().equals(dearest)).findFirst().orElseThrow().name();
+        rules().stream().filter(r -> r.rule().equals(dearest)).findFirst().orElseThrow().name();
     long cost = costs.values().stream().mapToLong(Long::longValue).sum();
     return new MeasureCost(number(measureIndex), cost, name);
   }
@@ -166,6 +165,6 @@ public record Plan(
 
   /** What the rules charged one moment. */
   public List<Charge> chargesAt(int moment) {
-    return charges.stream().filter(charge -> charge.moment() == moment).toList();
+    return charges().stream().filter(charge -> charge.moment() == moment).toList();
   }
 }

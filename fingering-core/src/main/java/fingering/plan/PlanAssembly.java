@@ -6,28 +6,21 @@ import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Passage;
-import fingering.scoring.Charge;
-import fingering.scoring.CostRule;
 import fingering.scoring.Passing;
 import fingering.scoring.Scoring;
 import fingering.search.Path;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 
 /** Puts a plan together from the path that the search found. */
 final class PlanAssembly {
   private PlanAssembly() {}
 
   static Plan plan(Brief brief, Passage passage, Scoring scoring, Path path) {
-    ImmutableList<Charge> charges = scoring.explain(passage.moments(), path.grips());
     return new Plan(
         brief,
         passage,
         path.grips(),
         notes(brief, passage, path),
-        charges,
-        byRule(scoring, charges),
+        Explanation.of(scoring, passage.moments(), path.grips(), path.cost()),
         path.cost());
   }
 
@@ -68,28 +61,5 @@ final class PlanAssembly {
       }
     }
     return notes.build();
-  }
-
-  private static ImmutableList<RuleCost> byRule(Scoring scoring, ImmutableList<Charge> charges) {
-    List<RuleCost> costs = new ArrayList<>();
-    for (CostRule rule : scoring.rules()) {
-      long amount = 0;
-      long weight = 0;
-      int notes = 0;
-      for (Charge charge : charges) {
-        if (charge.rule().equals(rule.id())) {
-          amount += charge.amount();
-          weight = charge.weight();
-          notes++;
-        }
-      }
-      if (notes > 0) {
-        costs.add(
-            new RuleCost(
-                rule.id(), rule.name(), rule.explanation(), rule.unit(), weight, amount, notes));
-      }
-    }
-    costs.sort(Comparator.comparingLong(RuleCost::cost).reversed());
-    return ImmutableList.copyOf(costs);
   }
 }

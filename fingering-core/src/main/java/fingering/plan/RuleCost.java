@@ -1,5 +1,7 @@
 package fingering.plan;
 
+import fingering.scoring.Charge;
+
 /**
  * What one rule charges a whole plan.
  *
@@ -22,5 +24,11 @@ public record RuleCost(
   /** Points charged. */
   public long cost() {
     return amount * weight;
+  }
+
+  /** The same with one charge more. */
+  RuleCost and(Charge charge) {
+    return new RuleCost(
+        rule, name, explanation, unit, charge.weight(), amount + charge.amount(), notes + 1);
   }
 }

@@ -135,8 +135,8 @@ final class DistinctPaths {
   private long[] restBefore(int m, ImmutableIntArray group, long[] rest) {
     ImmutableList<Grip> now = layers.grips().get(m);
     Passing passing = Passing.between(layers.moments().get(m), layers.moments().get(m + 1));
-    EdgeCosts edges = ForwardPass.edges(layers, passing, m + 1);
-    long[] own = ForwardPass.own(layers, m + 1);
+    EdgeCosts edges = pass.edges(m + 1);
+    long[] own = pass.own(m + 1);
     long[] sums = pass.sums(m);
     long[] all = new long[now.size() * states];
     Arrays.fill(all, NONE);

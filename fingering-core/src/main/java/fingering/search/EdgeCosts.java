@@ -5,84 +5,101 @@ import fingering.fingerboard.Grip;
 import fingering.scoring.Passing;
 import fingering.scoring.Scoring;
 
-/**
- * What every way from the grips of one moment to those of the next costs. Arrays are not copied;
- * nobody changes them.
- */
+/** What every way from the grips of one moment to those of the next costs. */
 final class EdgeCosts {
   private final int before;
+  private final int now;
 
-  /** By grip reached, then grip left. */
+  /** By grip left, then grip reached. */
   private final long[] unsung;
 
   /** The same for each hundredth of a second of singing; empty where it costs nothing. */
   private final long[] paced;
 
-  /** By grip left, the dearest way from it. */
-  private final long[] dearest;
+  /** By grip left, {@link #handicaps}; those not asked for yet are missing. */
+  private final long[][] handicaps;
 
-  private final long[] dearestPaced;
+  private final long[][] pacedHandicaps;
 
-  private EdgeCosts(int before, long[] unsung, long[] paced, long[] dearest, long[] dearestPaced) {
+  private EdgeCosts(int before, int now, long[] unsung, long[] paced) {
     this.before = before;
+    this.now = now;
     this.unsung = unsung;
     this.paced = paced;
-    this.dearest = dearest;
-    this.dearestPaced = dearestPaced;
+    handicaps = new long[before][];
+    pacedHandicaps = new long[before][];
   }
 
   static EdgeCosts of(
       Scoring scoring, Passing unsung, ImmutableList<Grip> before, ImmutableList<Grip> now) {
-    int left = before.size();
-    long[] costs = new long[left * now.size()];
-    long[] paced = new long[left * now.size()];
-    long[] dearest = new long[left];
-    long[] dearestPaced = new long[left];
+    long[] costs = new long[before.size() * now.size()];
+    long[] paced = new long[costs.length];
     boolean paces = false;
-    for (int j = 0; j < now.size(); j++) {
-      Grip reached = now.get(j);
-      for (int i = 0; i < left; i++) {
-        int at = j * left + i;
-        costs[at] = scoring.cost(unsung, before.get(i), reached);
-        paced[at] = scoring.paced(unsung, before.get(i), reached);
-        dearest[i] = Math.max(dearest[i], costs[at]);
-        dearestPaced[i] = Math.max(dearestPaced[i], paced[at]);
+    int at = 0;
+    for (Grip left : before) {
+      for (Grip reached : now) {
+        costs[at] = scoring.cost(unsung, left, reached);
+        paced[at] = scoring.paced(unsung, left, reached);
         paces |= paced[at] > 0;
+        at++;
       }
     }
-    return new EdgeCosts(left, costs, paces ? paced : new long[0], dearest, dearestPaced);
+    return new EdgeCosts(before.size(), now.size(), costs, paces ? paced : new long[0]);
   }
 
   /** The cost of the way from one grip to another where music sings so much. */
   long cost(int left, int reached, long singing) {
-    int at = reached * before + left;
+    int at = left * now + reached;
     return paced.length == 0 ? unsung[at] : unsung[at] + singing * paced[at];
   }
 
-  /** No way from that grip costs more. */
-  long dearest(int left, long singing) {
-    return dearest[left] + singing * dearestPaced[left];
+  /**
+   * By grip, how much dearer a way from one grip can be than the way from that grip to the same
+   * place. A grip whose sum is higher by more than that is worth leaving for no place.
+   */
+  long[] handicaps(int left) {
+    if (handicaps[left] == null) {
+      handicaps[left] = handicaps(left, unsung);
+    }
+    return handicaps[left];
+  }
+
+  /** The same for each hundredth of a second of singing. */
+  long[] pacedHandicaps(int left) {
+    if (pacedHandicaps[left] == null) {
+      pacedHandicaps[left] = paced.length == 0 ? new long[before] : handicaps(left, paced);
+    }
+    return pacedHandicaps[left];
+  }
+
+  private long[] handicaps(int left, long[] costs) {
+    long[] most = new long[before];
+    for (int i = 0; i < before; i++) {
+      long dearer = Long.MIN_VALUE;
+      for (int j = 0; j < now; j++) {
+        dearer = Math.max(dearer, costs[left * now + j] - costs[i * now + j]);
+      }
+      most[i] = dearer;
+    }
+    return most;
   }
 
   /**
-   * The least sum with which a grip is reached.
+   * Lowers the sums with which grips are reached to those of the ways from one grip.
    *
-   * @param sums the sums of the grips left, the first so many
-   * @param left which grips these are
+   * @param sum the sum of the grip left
+   * @param sums the sums so far, one for each grip reached
    */
-  long least(long[] sums, int[] left, int many, int reached, long singing) {
-    int column = reached * before;
-    long least = Long.MAX_VALUE;
+  void reach(long sum, int left, long singing, long[] sums) {
+    int row = left * now;
     if (singing == 0 || paced.length == 0) {
-      for (int k = 0; k < many; k++) {
-        least = Math.min(least, sums[k] + unsung[column + left[k]]);
+      for (int j = 0; j < sums.length; j++) {
+        sums[j] = Math.min(sums[j], sum + unsung[row + j]);
       }
     } else {
-      for (int k = 0; k < many; k++) {
-        int at = column + left[k];
-        least = Math.min(least, sums[k] + unsung[at] + singing * paced[at]);
+      for (int j = 0; j < sums.length; j++) {
+        sums[j] = Math.min(sums[j], sum + unsung[row + j] + singing * paced[row + j]);
       }
     }
-    return least;
   }
 }

@@ -26,15 +26,26 @@ final class ForwardPass {
   /** The sums of the nodes of every moment. */
   private final long[][] sums;
 
-  // Room for the grips from which a grip may best be reached.
-  private long[] from = new long[64];
-  private int[] left = new int[64];
+  /** What the grips of each moment cost by themselves, and the ways to them. */
+  private final NodeCosts[] nodes;
+
+  private final EdgeCosts[] edges;
+
+  /** How slow the music is around each moment. */
+  private final long[] singing;
+
+  /** Whether every grip can be taken and costs nothing but points. */
+  private final boolean free;
 
   private ForwardPass(Layers layers, Requirement requirement) {
     this.layers = layers;
     this.requirement = requirement;
     states = requirement.states();
     sums = new long[layers.moments().size()][];
+    nodes = new NodeCosts[sums.length];
+    edges = new EdgeCosts[sums.length];
+    singing = new long[sums.length];
+    free = layers.closed() == Closed.NONE && layers.penalty() == Penalty.NONE;
   }
 
   /** Passes through the layers. */
@@ -50,7 +61,7 @@ final class ForwardPass {
   private long[] first() {
     ImmutableList<Grip> grips = layers.grips().get(0);
     long[] reached = unreached(grips.size() * states);
-    long[] own = own(layers, 0);
+    long[] own = own(0);
     for (int j = 0; j < grips.size(); j++) {
       if (own[j] != NONE) {
         reached[j * states + requirement.next(0, 0, grips.get(j), grips.get(j))] = own[j];
@@ -66,74 +77,79 @@ final class ForwardPass {
   }
 
   private long[] next(int m) {
-    long[] own = own(layers, m);
-    long[] next = unreached(own.length * states);
-    Passing passing = passing(m);
-    EdgeCosts edges = edges(layers, passing, m);
+    ImmutableList<Grip> now = layers.grips().get(m);
+    Passing passing = Passing.between(layers.moments().get(m - 1), layers.moments().get(m));
+    singing[m] = passing.singing();
+    edges[m] = layers.costs().of(passing, layers.grips().get(m - 1), now);
+    long[] next = unreached(now.size() * states);
     for (int s = 0; s < states; s++) {
       if (requirement.looksBack()) {
-        reachLookingBack(m, s, passing.singing(), edges, own, next);
+        reachLookingBack(m, s, next);
+      } else if (states == 1) {
+        reach(m, s, next);
       } else {
-        reach(m, s, passing.singing(), edges, own, next);
+        long[] reached = unreached(now.size());
+        reach(m, s, reached);
+        for (int j = 0; j < reached.length; j++) {
+          int to = j * states + next(m, s, now.get(j), now.get(j));
+          next[to] = Math.min(next[to], reached[j]);
+        }
       }
     }
-    for (int j = 0; j < own.length; j++) {
-      for (int at = j * states; at < (j + 1) * states; at++) {
-        next[at] = next[at] == NONE ? NONE : next[at] + own[j];
-      }
+    if (states == 1 && free) {
+      nodes(m).addTo(next, singing[m]);
+    } else {
+      addOwn(m, next);
     }
     return next;
   }
 
-  /** Reaches every grip from one state, where the grip reached alone decides the next. */
-  private void reach(int m, int state, long singing, EdgeCosts edges, long[] own, long[] next) {
-    int many = worthLeaving(sums[m - 1], state, singing, edges);
-    if (many == 0) {
-      return;
-    }
-    ImmutableList<Grip> grips = layers.grips().get(m);
+  private void addOwn(int m, long[] sums) {
+    long[] own = own(m);
     for (int j = 0; j < own.length; j++) {
-      if (own[j] != NONE) {
-        int to = states == 1 ? j : j * states + next(m, state, grips.get(j), grips.get(j));
-        next[to] = Math.min(next[to], edges.least(from, left, many, j, singing));
+      for (int at = j * states; at < (j + 1) * states; at++) {
+        sums[at] = own[j] == NONE || sums[at] == NONE ? NONE : sums[at] + own[j];
       }
     }
   }
 
   /**
-   * Collects the grips from which another may best be reached in that state. A grip is left out if
-   * even the dearest way from the best of all costs less than a way from it for nothing.
+   * Reaches every grip from those in one state, whatever state comes next. What is reached from the
+   * best of them for less than from another, however much dearer the way, needs not be reached from
+   * that.
    */
-  private int worthLeaving(long[] reached, int state, long singing, EdgeCosts edges) {
-    int best = -1;
-    int grips = reached.length / states;
-    for (int i = 0; i < grips; i++) {
+  private void reach(int m, int state, long[] next) {
+    long[] reached = sums[m - 1];
+    int best = best(reached, state);
+    if (best < 0) {
+      return;
+    }
+    long least = reached[best * states + state];
+    long[] handicaps = edges[m].handicaps(best);
+    long[] paced = edges[m].pacedHandicaps(best);
+    for (int i = 0; i < handicaps.length; i++) {
       long sum = reached[i * states + state];
-      if (sum != NONE && (best < 0 || sum < reached[best * states + state])) {
-        best = i;
+      if (sum - least <= handicaps[i] + singing[m] * paced[i]) {
+        edges[m].reach(sum, i, singing[m], next);
       }
     }
-    if (best < 0) {
-      return 0;
+  }
+
+  /** The grip with the least sum in a state, or -1 where none is reached. */
+  private int best(long[] reached, int state) {
+    int best = -1;
+    long least = NONE;
+    for (int at = state; at < reached.length; at += states) {
+      if (reached[at] < least) {
+        least = reached[at];
+        best = at / states;
+      }
     }
-    if (from.length < grips) {
-      from = new long[grips];
-      left = new int[grips];
-    }
-    long most = reached[best * states + state] + edges.dearest(best, singing);
-    int many = 0;
-    for (int i = 0; i < grips; i++) {
-      long sum = reached[i * states + state];
-      from[many] = sum;
-      left[many] = i;
-      many += sum <= most ? 1 : 0;
-    }
-    return many;
+    return best;
   }
 
   /** Reaches every grip from one state, where the grip left has a say in the next. */
-  private void reachLookingBack(
-      int m, int state, long singing, EdgeCosts edges, long[] own, long[] next) {
+  private void reachLookingBack(int m, int state, long[] next) {
     ImmutableList<Grip> before = layers.grips().get(m - 1);
     ImmutableList<Grip> now = layers.grips().get(m);
     for (int i = 0; i < before.size(); i++) {
@@ -141,11 +157,9 @@ final class ForwardPass {
       if (sum == NONE) {
         continue;
       }
-      for (int j = 0; j < own.length; j++) {
-        if (own[j] != NONE) {
-          int to = j * states + next(m, state, before.get(i), now.get(j));
-          next[to] = Math.min(next[to], sum + edges.cost(i, j, singing));
-        }
+      for (int j = 0; j < now.size(); j++) {
+        int to = j * states + next(m, state, before.get(i), now.get(j));
+        next[to] = Math.min(next[to], sum + edges[m].cost(i, j, singing[m]));
       }
     }
   }
@@ -154,28 +168,36 @@ final class ForwardPass {
     return requirement.next(state, m, before, now);
   }
 
-  private Passing passing(int m) {
-    return Passing.between(layers.moments().get(m - 1), layers.moments().get(m));
-  }
-
   /** The costs of the ways to a moment, from the second. */
-  static EdgeCosts edges(Layers layers, Passing passing, int m) {
-    return layers.costs().of(passing, layers.grips().get(m - 1), layers.grips().get(m));
+  EdgeCosts edges(int m) {
+    return edges[m];
   }
 
   /** Cost and penalty of each grip of a moment by itself, as one sum; none of what is closed. */
-  static long[] own(Layers layers, int m) {
-    ImmutableList<Grip> grips = layers.grips().get(m);
-    Stroke stroke = Stroke.of(layers.moments().get(m));
-    NodeCosts costs = layers.costs().of(stroke, grips);
-    long[] own = new long[grips.size()];
+  long[] own(int m) {
+    NodeCosts costs = nodes(m);
+    long[] own = new long[layers.grips().get(m).size()];
     for (int j = 0; j < own.length; j++) {
-      own[j] = layers.closed().at(m, j) ? NONE : costs.cost(j, stroke.singing());
-      if (own[j] != NONE && layers.penalty() != Penalty.NONE) {
-        own[j] += layers.penalty().of(m, grips.get(j)) << PENALTY_BITS;
-      }
+      own[j] = own(m, j, costs);
     }
     return own;
+  }
+
+  private NodeCosts nodes(int m) {
+    if (nodes[m] == null) {
+      Stroke stroke = Stroke.of(layers.moments().get(m));
+      singing[m] = stroke.singing();
+      nodes[m] = layers.costs().of(stroke, layers.grips().get(m));
+    }
+    return nodes[m];
+  }
+
+  private long own(int m, int grip, NodeCosts costs) {
+    if (layers.closed().at(m, grip)) {
+      return NONE;
+    }
+    long penalty = layers.penalty().of(m, layers.grips().get(m).get(grip));
+    return costs.cost(grip, singing[m]) + (penalty << PENALTY_BITS);
   }
 
   /** Whether none of so many sums is that of something reached. */
@@ -221,12 +243,10 @@ final class ForwardPass {
   private int before(int m, int node) {
     int reached = node / states;
     Grip now = layers.grips().get(m).get(reached);
-    Passing passing = passing(m);
-    EdgeCosts edges = edges(layers, passing, m);
-    long sum = sums[m][node] - own(layers, m)[reached];
+    long sum = sums[m][node] - own(m, reached, nodes[m]);
     for (int at = 0; at < sums[m - 1].length; at++) {
       if (sums[m - 1][at] != NONE
-          && sums[m - 1][at] + edges.cost(at / states, reached, passing.singing()) == sum
+          && sums[m - 1][at] + edges[m].cost(at / states, reached, singing[m]) == sum
           && leadsTo(m, at, now, node % states)) {
         return at;
       }

@@ -25,6 +25,15 @@ final class NodeCosts {
     return new NodeCosts(costs, paced);
   }
 
+  /**
+   * Adds the cost of each grip, where music sings so much, to the sums with which it is reached.
+   */
+  void addTo(long[] sums, long singing) {
+    for (int j = 0; j < sums.length; j++) {
+      sums[j] += unsung[j] + singing * paced[j];
+    }
+  }
+
   /** The cost of a grip where music sings so much. */
   long cost(int grip, long singing) {
     return unsung[grip] + singing * paced[grip];

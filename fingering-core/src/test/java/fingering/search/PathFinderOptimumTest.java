@@ -105,6 +105,19 @@ class PathFinderOptimumTest {
   }
 
   @Property(tries = 40)
+  void closedGripsAreTakenNoMoreThanIfTheyWereNotThere(
+      @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
+    Layers layers = Thinned.layers(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    Predicate<Grip> wanted = grip -> grip.top().string() % 2 == 0 || grip.open();
+    Layers closing = layers.closing((m, grip) -> !wanted.test(layers.grips().get(m).get(grip)));
+    assertBest(closing, Requirement.NONE, path -> path.stream().allMatch(wanted));
+    assertBest(
+        closing,
+        Stays.in(Position.FIRST, 2),
+        path -> path.stream().allMatch(wanted) && BruteForce.stays(path, Position.FIRST, 2));
+  }
+
+  @Property(tries = 40)
   void penaltyAndStayTogetherAreStillTheBest(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 7) int notes) {
     ToLongFunction<Grip> high = grip -> grip.frame().position().halves();

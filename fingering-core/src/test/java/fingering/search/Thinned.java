@@ -41,6 +41,6 @@ final class Thinned {
         passage.moments(),
         grips.build(),
         Scoring.commonPractice(),
-        (moment, grip) -> penalty.applyAsLong(grip));
+        penalty == NO_PENALTY ? Penalty.NONE : (moment, grip) -> penalty.applyAsLong(grip));
   }
 }

@@ -8,7 +8,10 @@ import fingering.fingerboard.Taken;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.plan.Brief;
+import fingering.plan.Explanation;
 import fingering.plan.Plan;
+import fingering.scoring.Scoring;
+import fingering.scoring.Weights;
 import java.util.List;
 
 /** Music with the fingering that is told with it, as a plan. */
@@ -45,13 +48,14 @@ final class Studies {
 
   /** A plan of those grips, whatever they cost. */
   static Plan of(Passage passage, List<Grip> grips) {
+    ImmutableList<Grip> path = ImmutableList.copyOf(grips);
+    Scoring nothing = Scoring.of(ImmutableList.of(), Weights.commonPractice());
     return new Plan(
         Brief.free("as told"),
         passage,
-        ImmutableList.copyOf(grips),
+        path,
         ImmutableList.of(),
-        ImmutableList.of(),
-        ImmutableList.of(),
+        Explanation.of(nothing, passage.moments(), path, 0),
         0);
   }
 }

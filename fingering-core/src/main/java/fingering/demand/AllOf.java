@@ -50,14 +50,32 @@ public final class AllOf implements Requirement {
   }
 
   @Override
-  public int next(int state, int moment, Grip before, Grip now) {
+  public long symbols() {
+    return all.stream().mapToLong(Requirement::symbols).reduce(1, Math::multiplyExact);
+  }
+
+  @Override
+  public long symbol(int moment, Grip before, Grip now) {
+    long symbol = 0;
+    long unit = 1;
+    for (Requirement each : all) {
+      symbol += each.symbol(moment, before, now) * unit;
+      unit *= each.symbols();
+    }
+    return symbol;
+  }
+
+  @Override
+  public int next(int state, long symbol) {
     int left = state;
+    long read = symbol;
     int next = 0;
     int unit = 1;
-    for (int i = 0; i < all.size(); i++) {
-      int own = all.get(i).states();
-      next += all.get(i).next(left % own, moment, before, now) * unit;
+    for (Requirement each : all) {
+      int own = each.states();
+      next += each.next(left % own, read % each.symbols()) * unit;
       left /= own;
+      read /= each.symbols();
       unit *= own;
     }
     return next;

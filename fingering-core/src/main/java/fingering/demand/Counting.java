@@ -47,8 +47,18 @@ final class Counting implements Requirement {
   }
 
   @Override
-  public int next(int state, int moment, Grip before, Grip now) {
-    return state == wanted ? wanted : Math.min(wanted, state + count.of(moment, before, now));
+  public long symbols() {
+    return wanted + 1L;
+  }
+
+  @Override
+  public long symbol(int moment, Grip before, Grip now) {
+    return Math.min(wanted, count.of(moment, before, now));
+  }
+
+  @Override
+  public int next(int state, long symbol) {
+    return (int) Math.min(wanted, state + symbol);
   }
 
   @Override

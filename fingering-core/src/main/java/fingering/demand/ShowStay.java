@@ -84,6 +84,14 @@ public record ShowStay(Position position, int measures) implements Skill {
     private static final int STOPPED = 2;
     private static final int KINDS = 3;
 
+    // What a symbol says: of the measure, that it begins or ends; of the hand, that it stays,
+    // stops.
+    private static final int BEGINS = 1;
+    private static final int ENDS = 2;
+    private static final int KEEPS = 4;
+    private static final int STOPS = 8;
+    private static final int SYMBOLS = 16;
+
     private final Passage passage;
     private final StayIn stay;
 
@@ -102,22 +110,35 @@ public record ShowStay(Position position, int measures) implements Skill {
     }
 
     @Override
-    public int next(int state, int moment, Grip before, Grip now) {
+    public long symbols() {
+      return SYMBOLS;
+    }
+
+    @Override
+    public long symbol(int moment, Grip before, Grip now) {
+      return (begins(moment) ? BEGINS : 0)
+          | (ends(moment) ? ENDS : 0)
+          | (stay.keeps(passage.moments().get(moment), now) ? KEEPS : 0)
+          | (stops(now) ? STOPS : 0);
+    }
+
+    @Override
+    public int next(int state, long symbol) {
       if (state == done()) {
         return state;
       }
       int behind = state / KINDS;
       int kind = state % KINDS;
-      if (begins(moment)) {
+      if ((symbol & BEGINS) != 0) {
         // A measure is over: it counts where the hand stayed and stopped something.
-        behind = moment > 0 && kind == STOPPED ? behind : 0;
+        behind = kind == STOPPED ? behind : 0;
         kind = IDLE;
       }
-      if (kind == LEFT || !stay.keeps(passage.moments().get(moment), now)) {
+      if (kind == LEFT || (symbol & KEEPS) == 0) {
         return LEFT;
       }
-      int so = kind == STOPPED || stops(now) ? STOPPED : IDLE;
-      if (!ends(moment) || so != STOPPED) {
+      int so = kind == STOPPED || (symbol & STOPS) != 0 ? STOPPED : IDLE;
+      if ((symbol & ENDS) == 0 || so != STOPPED) {
         return behind * KINDS + so;
       }
       // The measure that ends counts at once, so that the last one of the passage does too.

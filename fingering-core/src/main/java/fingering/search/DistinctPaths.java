@@ -67,6 +67,7 @@ final class DistinctPaths {
 
   private final Layers layers;
   private final Requirement requirement;
+  private final Automaton automaton;
   private final int states;
   private final ForwardPass pass;
   private final ImmutableList<Lookalikes> lookalikes;
@@ -76,6 +77,7 @@ final class DistinctPaths {
   private DistinctPaths(Layers layers, Requirement requirement, Appearance.Grain grain) {
     this.layers = layers;
     this.requirement = requirement;
+    automaton = new Automaton(layers, requirement);
     states = requirement.states();
     pass = ForwardPass.of(layers, requirement);
     ImmutableList.Builder<Lookalikes> all = ImmutableList.builder();
@@ -151,9 +153,10 @@ final class DistinctPaths {
           continue;
         }
         long edge = edges.cost(i, reached, passing.singing()) + own[reached];
+        int[] after = automaton.after(m + 1, now.get(i), next);
         for (int s = 0; s < states; s++) {
           int at = i * states + s;
-          long onward = rest[g * states + requirement.next(s, m + 1, now.get(i), next)];
+          long onward = rest[g * states + after[s]];
           if (sums[at] != NONE && onward != NONE) {
             all[at] = Math.min(all[at], edge + onward);
           }

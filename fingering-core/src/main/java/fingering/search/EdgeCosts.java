@@ -85,6 +85,22 @@ final class EdgeCosts {
   }
 
   /**
+   * The least sum from after a grip to the end, or the greatest number where none leads there.
+   *
+   * @param sums the least sums from the grips reached, themselves counted; the greatest number
+   *     where none leads to the end
+   */
+  long onward(int left, long[] sums, long singing) {
+    long least = Long.MAX_VALUE;
+    for (int j = 0; j < sums.length; j++) {
+      if (sums[j] != Long.MAX_VALUE) {
+        least = Math.min(least, sums[j] + cost(left, j, singing));
+      }
+    }
+    return least;
+  }
+
+  /**
    * Lowers the sums with which grips are reached to those of the ways from one grip.
    *
    * @param sum the sum of the grip left

@@ -20,7 +20,8 @@ final class ForwardPass {
   private static final int PENALTY_BITS = 44;
 
   private final Layers layers;
-  private final Requirement requirement;
+  private final Automaton automaton;
+  private final Bound bound;
   private final int states;
 
   /** The sums of the nodes of every moment. */
@@ -37,9 +38,10 @@ final class ForwardPass {
   /** Whether every grip can be taken and costs nothing but points. */
   private final boolean free;
 
-  private ForwardPass(Layers layers, Requirement requirement) {
+  private ForwardPass(Layers layers, Requirement requirement, Bound bound) {
     this.layers = layers;
-    this.requirement = requirement;
+    this.automaton = new Automaton(layers, requirement);
+    this.bound = bound;
     states = requirement.states();
     sums = new long[layers.moments().size()][];
     nodes = new NodeCosts[sums.length];
@@ -50,7 +52,12 @@ final class ForwardPass {
 
   /** Passes through the layers. */
   static ForwardPass of(Layers layers, Requirement requirement) {
-    ForwardPass pass = new ForwardPass(layers, requirement);
+    return of(layers, requirement, Bound.NONE);
+  }
+
+  /** Passes through the layers, but for what is on no path within the bound. */
+  static ForwardPass of(Layers layers, Requirement requirement, Bound bound) {
+    ForwardPass pass = new ForwardPass(layers, requirement, bound);
     pass.sums[0] = pass.first();
     for (int m = 1; m < pass.sums.length; m++) {
       pass.sums[m] = pass.next(m);
@@ -64,7 +71,7 @@ final class ForwardPass {
     long[] own = own(0);
     for (int j = 0; j < grips.size(); j++) {
       if (own[j] != NONE) {
-        reached[j * states + requirement.next(0, 0, grips.get(j), grips.get(j))] = own[j];
+        reached[j * states + automaton.after(0, grips.get(j), grips.get(j))[0]] = own[j];
       }
     }
     return reached;
@@ -82,19 +89,12 @@ final class ForwardPass {
     singing[m] = passing.singing();
     edges[m] = layers.costs().of(passing, layers.grips().get(m - 1), now);
     long[] next = unreached(now.size() * states);
-    for (int s = 0; s < states; s++) {
-      if (requirement.looksBack()) {
-        reachLookingBack(m, s, next);
-      } else if (states == 1) {
-        reach(m, s, next);
-      } else {
-        long[] reached = unreached(now.size());
-        reach(m, s, reached);
-        for (int j = 0; j < reached.length; j++) {
-          int to = j * states + next(m, s, now.get(j), now.get(j));
-          next[to] = Math.min(next[to], reached[j]);
-        }
-      }
+    if (states == 1) {
+      reach(m, 0, next);
+    } else if (automaton.looksBack()) {
+      reachLookingBack(m, next);
+    } else {
+      reachInAllStates(m, next);
     }
     if (states == 1 && free) {
       nodes(m).addTo(next, singing[m]);
@@ -106,9 +106,27 @@ final class ForwardPass {
 
   private void addOwn(int m, long[] sums) {
     long[] own = own(m);
+    long[] most = bound.most(m);
     for (int j = 0; j < own.length; j++) {
+      long highest = most.length == 0 ? NONE - 1 : most[j];
       for (int at = j * states; at < (j + 1) * states; at++) {
-        sums[at] = own[j] == NONE || sums[at] == NONE ? NONE : sums[at] + own[j];
+        long sum = own[j] == NONE || sums[at] == NONE ? NONE : sums[at] + own[j];
+        sums[at] = sum <= highest ? sum : NONE;
+      }
+    }
+  }
+
+  /** Reaches every grip from those in every state, where the grip reached alone has a say. */
+  private void reachInAllStates(int m, long[] next) {
+    int[][] after = automaton.after(m);
+    long[] reached = new long[after.length];
+    for (int s = 0; s < states; s++) {
+      Arrays.fill(reached, NONE);
+      if (reach(m, s, reached)) {
+        for (int j = 0; j < reached.length; j++) {
+          int to = j * states + after[j][s];
+          next[to] = Math.min(next[to], reached[j]);
+        }
       }
     }
   }
@@ -117,12 +135,14 @@ final class ForwardPass {
    * Reaches every grip from those in one state, whatever state comes next. What is reached from the
    * best of them for less than from another, however much dearer the way, needs not be reached from
    * that.
+   *
+   * @return whether there are any in that state
    */
-  private void reach(int m, int state, long[] next) {
+  private boolean reach(int m, int state, long[] next) {
     long[] reached = sums[m - 1];
     int best = best(reached, state);
     if (best < 0) {
-      return;
+      return false;
     }
     long least = reached[best * states + state];
     long[] handicaps = edges[m].handicaps(best);
@@ -133,6 +153,7 @@ final class ForwardPass {
         edges[m].reach(sum, i, singing[m], next);
       }
     }
+    return true;
   }
 
   /** The grip with the least sum in a state, or -1 where none is reached. */
@@ -148,29 +169,34 @@ final class ForwardPass {
     return best;
   }
 
-  /** Reaches every grip from one state, where the grip left has a say in the next. */
-  private void reachLookingBack(int m, int state, long[] next) {
+  /** Reaches every grip from those in every state, where the grip left has a say too. */
+  private void reachLookingBack(int m, long[] next) {
     ImmutableList<Grip> before = layers.grips().get(m - 1);
     ImmutableList<Grip> now = layers.grips().get(m);
     for (int i = 0; i < before.size(); i++) {
-      long sum = sums[m - 1][i * states + state];
-      if (sum == NONE) {
+      if (unreached(sums[m - 1], i * states, states)) {
         continue;
       }
       for (int j = 0; j < now.size(); j++) {
-        int to = j * states + next(m, state, before.get(i), now.get(j));
-        next[to] = Math.min(next[to], sum + edges[m].cost(i, j, singing[m]));
+        int[] after = automaton.after(m, before.get(i), now.get(j));
+        long way = edges[m].cost(i, j, singing[m]);
+        for (int s = 0; s < states; s++) {
+          long sum = sums[m - 1][i * states + s];
+          int to = j * states + after[s];
+          next[to] = sum == NONE ? next[to] : Math.min(next[to], sum + way);
+        }
       }
     }
-  }
-
-  private int next(int m, int state, Grip before, Grip now) {
-    return requirement.next(state, m, before, now);
   }
 
   /** The costs of the ways to a moment, from the second. */
   EdgeCosts edges(int m) {
     return edges[m];
+  }
+
+  /** How slow the music is around a moment, from the second. */
+  long singing(int m) {
+    return singing[m];
   }
 
   /** Cost and penalty of each grip of a moment by itself, as one sum; none of what is closed. */
@@ -221,12 +247,17 @@ final class ForwardPass {
     int best = -1;
     for (int at = 0; at < reached.length; at++) {
       if (reached[at] != NONE
-          && requirement.satisfied(at % states)
+          && automaton.satisfied(at % states)
           && (best < 0 || reached[at] < reached[best])) {
         best = at;
       }
     }
     return best < 0 ? OptionalInt.empty() : OptionalInt.of(best);
+  }
+
+  /** The sum with which a node of the last moment is reached. */
+  long sum(int node) {
+    return sums[sums.length - 1][node];
   }
 
   /** The nodes of the best way to a node of a moment, from the first moment to that one. */
@@ -256,7 +287,8 @@ final class ForwardPass {
 
   private boolean leadsTo(int m, int node, Grip now, int state) {
     return states == 1
-        || next(m, node % states, layers.grips().get(m - 1).get(node / states), now) == state;
+        || automaton.after(m, layers.grips().get(m - 1).get(node / states), now)[node % states]
+            == state;
   }
 
   /** The best path to a node of the last moment. */

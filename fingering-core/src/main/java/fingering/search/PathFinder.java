@@ -19,6 +19,15 @@ public final class PathFinder {
   /** The most paths that can be asked for. */
   public static final int MOST = 100;
 
+  /**
+   * Where something is required, paths are sought first that cost no more than this share above the
+   * cheapest that shows nothing, then among dearer ones: what is found within a bound is the best
+   * of all, and the closer the bound the less there is to look at.
+   */
+  private static final int FIRST_SHARE = 256;
+
+  private static final int WIDER = 4;
+
   private PathFinder() {}
 
   /**
@@ -29,8 +38,25 @@ public final class PathFinder {
    */
   public static Optional<Path> best(Layers layers, Requirement requirement) {
     refuseLongLookBack(layers);
+    ForwardPass free = ForwardPass.of(layers, Requirement.NONE);
+    OptionalInt end = free.end();
+    if (requirement.states() == 1 || end.isEmpty()) {
+      return path(free, end);
+    }
+    long least = free.sum(end.getAsInt());
+    long points = free.path(end.getAsInt()).cost();
+    Bound bound = Bound.of(layers, free, least);
+    for (int share = FIRST_SHARE; share > 0; share /= WIDER) {
+      ForwardPass pass = ForwardPass.of(layers, requirement, bound.to(least + points / share));
+      if (pass.end().isPresent()) {
+        return path(pass, pass.end());
+      }
+    }
     ForwardPass pass = ForwardPass.of(layers, requirement);
-    OptionalInt end = pass.end();
+    return path(pass, pass.end());
+  }
+
+  private static Optional<Path> path(ForwardPass pass, OptionalInt end) {
     return end.isPresent() ? Optional.of(pass.path(end.getAsInt())) : Optional.empty();
   }
 

@@ -17,7 +17,17 @@ public interface Requirement {
         }
 
         @Override
-        public int next(int state, int moment, Grip before, Grip now) {
+        public long symbols() {
+          return 1;
+        }
+
+        @Override
+        public long symbol(int moment, Grip before, Grip now) {
+          return 0;
+        }
+
+        @Override
+        public int next(int state, long symbol) {
           return 0;
         }
 
@@ -30,19 +40,26 @@ public interface Requirement {
   /** How many states there are; a path begins in state 0 before its first grip. */
   int states();
 
-  /** Whether the next state depends on the grip before, and not on the one reached alone. */
+  /** Whether the symbol depends on the grip before, and not on the one reached alone. */
   default boolean looksBack() {
     return false;
   }
 
+  /** How many symbols there are: all that the automaton can tell apart at one moment. */
+  long symbols();
+
   /**
-   * The state after a grip.
+   * What the automaton reads at a grip.
    *
    * @param moment index of its moment in the passage, from 0
    * @param before the grip before; at the first moment the grip itself
    * @param now the grip
+   * @return 0 to {@link #symbols()} - 1
    */
-  int next(int state, int moment, Grip before, Grip now);
+  long symbol(int moment, Grip before, Grip now);
+
+  /** The state after a symbol. */
+  int next(int state, long symbol);
 
   /** Whether a path that ends in that state has shown what is required. */
   boolean satisfied(int state);

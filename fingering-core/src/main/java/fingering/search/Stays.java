@@ -13,6 +13,9 @@ import fingering.tables.Position;
  * @param notes stopped notes of a stay, from 1
  */
 public record Stays(ImmutableList<Position> positions, int notes) implements Requirement {
+  /** More strings than any instrument has. */
+  private static final int MOST_STOPPED = 15;
+
   public Stays {
     if (positions.isEmpty() || positions.size() > 8 || notes < 1 || notes > 100) {
       throw new IllegalArgumentException(
@@ -35,11 +38,23 @@ public record Stays(ImmutableList<Position> positions, int notes) implements Req
     return (1 << positions.size()) * (run() + 1);
   }
 
+  // A symbol is the place of the position among those to show, from 1, and the notes stopped.
   @Override
-  public int next(int state, int moment, Grip before, Grip now) {
+  public long symbols() {
+    return (positions.size() + 1L) * (MOST_STOPPED + 1);
+  }
+
+  @Override
+  public long symbol(int moment, Grip before, Grip now) {
+    int position = positions.indexOf(now.frame().position());
+    return (position + 1L) * (MOST_STOPPED + 1) + Math.min(MOST_STOPPED, stopped(now));
+  }
+
+  @Override
+  public int next(int state, long symbol) {
     int shown = state / (run() + 1);
     int running = state % (run() + 1);
-    int position = positions.indexOf(now.frame().position());
+    int position = (int) (symbol / (MOST_STOPPED + 1)) - 1;
     if (position < 0 || (shown & 1 << position) != 0) {
       return shown * (run() + 1);
     }
@@ -48,7 +63,7 @@ public record Stays(ImmutableList<Position> positions, int notes) implements Req
         running > position * notes && running <= (position + 1) * notes
             ? running - position * notes
             : 0;
-    int reached = soFar + stopped(now);
+    int reached = soFar + (int) (symbol % (MOST_STOPPED + 1));
     if (reached >= notes) {
       return (shown | 1 << position) * (run() + 1);
     }

@@ -126,7 +126,7 @@ class PathFinderTest {
   }
 
   private static int next(Stays stays, int state, Grip grip) {
-    return stays.next(state, 1, grip, grip);
+    return stays.next(state, stays.symbol(1, grip, grip));
   }
 
   @Test

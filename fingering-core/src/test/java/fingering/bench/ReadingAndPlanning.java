@@ -1,0 +1,68 @@
+package fingering.bench;
+
+import fingering.fingerboard.LeftHand;
+import fingering.music.Passage;
+import fingering.musicxml.PassageRequest;
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreReader;
+import fingering.plan.Brief;
+import fingering.plan.Plan;
+import fingering.plan.Planner;
+import fingering.plan.Planners;
+import fingering.scoring.Rules;
+import fingering.scoring.Scoring;
+import fingering.scoring.Weights;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.audiveris.proxymusic.util.Marshalling;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+
+/** One part read from its file by the XML binding, and planned. */
+@State(Scope.Benchmark)
+public class ReadingAndPlanning {
+  /** A score of one part, not compressed. */
+  @Param("")
+  public String score;
+
+  @Param({"common-practice", "professional"})
+  public String preset;
+
+  private byte[] bytes = new byte[0];
+  private Passage passage;
+  private Scoring scoring;
+  private Planners planners;
+
+  /** Reads the score once. */
+  @Setup
+  public void read() throws IOException {
+    Path file = Path.of(score);
+    bytes = Files.readAllBytes(file);
+    passage = ScoreReader.read(ScoreFile.read(file)).passage(PassageRequest.WHOLE);
+    scoring = Scoring.of(Rules.all(), Weights.preset(preset));
+    planners = new Planners(scoring, LeftHand.MEDIUM);
+  }
+
+  /** The file into the classes of the binding, and no further. */
+  @Benchmark
+  public Object reading() throws Marshalling.UnmarshallingException {
+    return Marshalling.unmarshal(new ByteArrayInputStream(bytes));
+  }
+
+  /** Every grip found and the best plan made, by planners that have met these notes before. */
+  @Benchmark
+  public Plan planning() {
+    return planners.of(passage).plan(Brief.free("free"));
+  }
+
+  /** The same by a planner that has met nothing before. */
+  @Benchmark
+  public Plan planningAfresh() {
+    return Planner.of(passage, scoring).plan(Brief.free("free"));
+  }
+}

@@ -224,7 +224,7 @@ public final class Planner {
     if (!left.empty().isEmpty()) {
       throw unmet(brief);
     }
-    return new Layers(passage.moments(), grips, costs, penalty(brief, left), left);
+    return new Layers(passage.moments(), grips, costs, penalty(brief, left), left.closing());
   }
 
   /**
@@ -277,7 +277,7 @@ public final class Planner {
     Selection left = Selection.of(some, passage, grips);
     return left.empty().isEmpty()
         && PathFinder.best(
-                new Layers(passage.moments(), grips, costs, Penalty.NONE, left),
+                new Layers(passage.moments(), grips, costs, Penalty.NONE, left.closing()),
                 some.shown(passage))
             .isPresent();
   }

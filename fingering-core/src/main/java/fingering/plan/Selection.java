@@ -17,6 +17,8 @@ final class Selection implements Closed {
   /** By moment, the grips that are not left. */
   private final BitSet[] closed;
 
+  private boolean any;
+
   private Selection(ImmutableList<ImmutableList<Grip>> grips) {
     this.grips = grips;
     closed = new BitSet[grips.size()];
@@ -53,12 +55,18 @@ final class Selection implements Closed {
     }
     if (!yields || left.cardinality() < grips.get(moment).size()) {
       closed[moment] = left;
+      any = true;
     }
   }
 
   @Override
   public boolean at(int moment, int grip) {
     return closed[moment] != null && closed[moment].get(grip);
+  }
+
+  /** What the search must not take. */
+  Closed closing() {
+    return any ? this : Closed.NONE;
   }
 
   /** The grips left at a moment. */

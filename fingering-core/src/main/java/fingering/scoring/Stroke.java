@@ -1,7 +1,9 @@
 package fingering.scoring;
 
+import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableIntArray;
 import fingering.fingerboard.Grip;
+import fingering.music.Marks;
 import fingering.music.Moment;
 import fingering.music.Note;
 import java.util.List;
@@ -39,16 +41,23 @@ public record Stroke(
 
   /** The stroke of a moment. */
   public static Stroke of(Moment moment) {
-    List<Note> struck = moment.struck();
+    ImmutableList<Note> struck = moment.struck();
+    boolean accented = false;
+    boolean trills = false;
+    for (int i = 0; i < struck.size(); i++) {
+      Marks marks = struck.get(i).marks();
+      accented |= marks.accent();
+      trills |= marks.trill().isPresent();
+    }
     return new Stroke(
         moment.pizzicato(),
         moment.slurred(),
-        struck.stream().anyMatch(note -> note.marks().accent()),
+        accented,
         moment.grace(),
         Math.min(LONG_ENOUGH, moment.soundMicros() / HUNDREDTH),
-        trilled(struck, moment.sounding()),
-        trilled(struck, struck),
-        moment.sounding().size(),
+        trills ? trilled(struck, moment.sounding()) : ImmutableIntArray.of(),
+        trills ? trilled(struck, struck) : ImmutableIntArray.of(),
+        struck.size() + moment.held().size(),
         Pace.singing(moment));
   }
 

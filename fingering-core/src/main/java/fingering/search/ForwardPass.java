@@ -38,6 +38,10 @@ final class ForwardPass {
   /** Whether every grip can be taken and costs nothing but points. */
   private final boolean free;
 
+  // Room for the grips from which others may best be reached.
+  private long[] from = new long[0];
+  private int[] left = new int[0];
+
   private ForwardPass(Layers layers, Requirement requirement, Bound bound) {
     this.layers = layers;
     this.automaton = new Automaton(layers, requirement);
@@ -147,12 +151,18 @@ final class ForwardPass {
     long least = reached[best * states + state];
     long[] handicaps = edges[m].handicaps(best);
     long[] paced = edges[m].pacedHandicaps(best);
+    if (from.length < handicaps.length) {
+      from = new long[handicaps.length];
+      left = new int[handicaps.length];
+    }
+    int many = 0;
     for (int i = 0; i < handicaps.length; i++) {
       long sum = reached[i * states + state];
-      if (sum - least <= handicaps[i] + singing[m] * paced[i]) {
-        edges[m].reach(sum, i, singing[m], next);
-      }
+      from[many] = sum;
+      left[many] = i;
+      many += sum - least <= handicaps[i] + singing[m] * paced[i] ? 1 : 0;
     }
+    edges[m].reach(from, left, many, singing[m], next);
     return true;
   }
 

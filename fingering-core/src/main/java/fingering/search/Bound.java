@@ -8,10 +8,7 @@ import fingering.fingerboard.Grip;
  * comes to more is on no such path.
  */
 final class Bound {
-  /** No bound. */
-  static final Bound NONE = new Bound(new long[0][], 0);
-
-  /** By moment and grip, the least sum from after it to the end; empty where there is no bound. */
+  /** By moment and grip, the least sum from after it to the end. */
   private final long[][] onward;
 
   private final long most;
@@ -22,18 +19,17 @@ final class Bound {
   }
 
   /**
-   * A bound for the layers that a pass without a requirement has gone through.
-   *
-   * @param most the sum that no path may exceed
+   * A bound within which all paths lie through the layers that a pass without a requirement has
+   * gone through.
    */
-  static Bound of(Layers layers, ForwardPass free, long most) {
+  static Bound of(Layers layers, ForwardPass free) {
     int last = layers.moments().size() - 1;
     long[][] onward = new long[last + 1][];
     onward[last] = new long[layers.grips().get(last).size()];
     for (int m = last; m > 0; m--) {
       onward[m - 1] = before(layers, free, m, onward[m]);
     }
-    return new Bound(onward, most);
+    return new Bound(onward, ForwardPass.NONE - 1);
   }
 
   private static long[] before(Layers layers, ForwardPass free, int m, long[] onward) {
@@ -52,16 +48,13 @@ final class Bound {
     return least;
   }
 
-  /** The same with another limit. */
+  /** The same for paths of no more than that sum. */
   Bound to(long limit) {
     return new Bound(onward, limit);
   }
 
-  /** The highest sums with which the grips of a moment can be on a path; empty without a bound. */
+  /** The highest sums with which the grips of a moment can be on a path; -1 where they cannot. */
   long[] most(int moment) {
-    if (onward.length == 0) {
-      return new long[0];
-    }
     long[] highest = new long[onward[moment].length];
     for (int i = 0; i < highest.length; i++) {
       highest[i] = onward[moment][i] == ForwardPass.NONE ? -1 : most - onward[moment][i];

@@ -21,7 +21,6 @@ final class ForwardPass {
 
   private final Layers layers;
   private final Automaton automaton;
-  private final Bound bound;
   private final int states;
 
   /** The sums of the nodes of every moment. */
@@ -42,10 +41,9 @@ final class ForwardPass {
   private long[] from = new long[0];
   private int[] left = new int[0];
 
-  private ForwardPass(Layers layers, Requirement requirement, Bound bound) {
+  private ForwardPass(Layers layers, Requirement requirement) {
     this.layers = layers;
     this.automaton = new Automaton(layers, requirement);
-    this.bound = bound;
     states = requirement.states();
     sums = new long[layers.moments().size()][];
     nodes = new NodeCosts[sums.length];
@@ -56,12 +54,7 @@ final class ForwardPass {
 
   /** Passes through the layers. */
   static ForwardPass of(Layers layers, Requirement requirement) {
-    return of(layers, requirement, Bound.NONE);
-  }
-
-  /** Passes through the layers, but for what is on no path within the bound. */
-  static ForwardPass of(Layers layers, Requirement requirement, Bound bound) {
-    ForwardPass pass = new ForwardPass(layers, requirement, bound);
+    ForwardPass pass = new ForwardPass(layers, requirement);
     pass.sums[0] = pass.first();
     for (int m = 1; m < pass.sums.length; m++) {
       pass.sums[m] = pass.next(m);
@@ -110,12 +103,9 @@ final class ForwardPass {
 
   private void addOwn(int m, long[] sums) {
     long[] own = own(m);
-    long[] most = bound.most(m);
     for (int j = 0; j < own.length; j++) {
-      long highest = most.length == 0 ? NONE - 1 : most[j];
       for (int at = j * states; at < (j + 1) * states; at++) {
-        long sum = own[j] == NONE || sums[at] == NONE ? NONE : sums[at] + own[j];
-        sums[at] = sum <= highest ? sum : NONE;
+        sums[at] = own[j] == NONE || sums[at] == NONE ? NONE : sums[at] + own[j];
       }
     }
   }
@@ -309,8 +299,12 @@ final class ForwardPass {
     for (int m = 0; m <= last; m++) {
       grips.add(layers.grips().get(m).get(way[m] / states));
     }
-    long sum = sums[last][node];
+    return path(grips.build(), sums[last][node]);
+  }
+
+  /** A path of that sum. */
+  static Path path(ImmutableList<Grip> grips, long sum) {
     long penalty = sum >>> PENALTY_BITS;
-    return new Path(grips.build(), sum - (penalty << PENALTY_BITS), penalty);
+    return new Path(grips, sum - (penalty << PENALTY_BITS), penalty);
   }
 }

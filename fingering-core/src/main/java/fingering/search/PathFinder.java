@@ -20,13 +20,12 @@ public final class PathFinder {
   public static final int MOST = 100;
 
   /**
-   * Where something is required, paths are sought first that cost no more than this share above the
-   * cheapest that shows nothing, then among dearer ones: what is found within a bound is the best
-   * of all, and the closer the bound the less there is to look at.
+   * Where something is required, paths are sought first that cost no more than the cheapest that
+   * shows nothing, then up to this share of it more, then up to twice as much more, and so on: what
+   * is found within a bound is the best of all, and the closer the bound the less there is to look
+   * at.
    */
   private static final int FIRST_SHARE = 256;
-
-  private static final int WIDER = 4;
 
   private PathFinder() {}
 
@@ -43,17 +42,15 @@ public final class PathFinder {
     if (requirement.states() == 1 || end.isEmpty()) {
       return path(free, end);
     }
+    Automaton automaton = new Automaton(layers, requirement);
+    Bound bound = Bound.of(layers, free);
     long least = free.sum(end.getAsInt());
     long points = free.path(end.getAsInt()).cost();
-    Bound bound = Bound.of(layers, free, least);
-    for (int share = FIRST_SHARE; share > 0; share /= WIDER) {
-      ForwardPass pass = ForwardPass.of(layers, requirement, bound.to(least + points / share));
-      if (pass.end().isPresent()) {
-        return path(pass, pass.end());
-      }
+    Optional<Path> best = SkillPass.best(layers, automaton, free, bound.to(least));
+    for (int share = FIRST_SHARE; best.isEmpty() && share > 0; share /= 2) {
+      best = SkillPass.best(layers, automaton, free, bound.to(least + points / share));
     }
-    ForwardPass pass = ForwardPass.of(layers, requirement);
-    return path(pass, pass.end());
+    return best.isPresent() ? best : SkillPass.best(layers, automaton, free, bound);
   }
 
   private static Optional<Path> path(ForwardPass pass, OptionalInt end) {

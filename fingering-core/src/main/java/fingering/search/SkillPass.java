@@ -1,0 +1,232 @@
+package fingering.search;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The least sums with which every grip is reached in every state of a requirement, for the paths
+ * within a bound alone. States in which there are none take neither time nor room.
+ */
+final class SkillPass {
+  private static final long NONE = ForwardPass.NONE;
+
+  private final Layers layers;
+  private final Automaton automaton;
+
+  /** The pass through the same layers without the requirement. */
+  private final ForwardPass free;
+
+  private final Bound bound;
+
+  /** The states in which each moment is reached. */
+  private final List<Reached> reached = new ArrayList<>();
+
+  /** Where each state stands among those in which the moment in hand is reached; -1 where not. */
+  private final int[] places;
+
+  // Room for the grips from which others may best be reached.
+  private long[] from = new long[0];
+  private int[] left = new int[0];
+
+  /** How a moment is reached. */
+  private static final class Reached {
+    /** The states in which it is, ascending. */
+    final int[] states;
+
+    /** For each of them the sum of every grip. */
+    final long[][] sums;
+
+    Reached(int[] states, long[][] sums) {
+      this.states = states;
+      this.sums = sums;
+    }
+  }
+
+  private SkillPass(Layers layers, Automaton automaton, ForwardPass free, Bound bound) {
+    this.layers = layers;
+    this.automaton = automaton;
+    this.free = free;
+    this.bound = bound;
+    places = new int[automaton.states()];
+    Arrays.fill(places, -1);
+  }
+
+  /** The best path that satisfies the requirement, or empty where none within the bound does. */
+  static Optional<Path> best(Layers layers, Automaton automaton, ForwardPass free, Bound bound) {
+    SkillPass pass = new SkillPass(layers, automaton, free, bound);
+    pass.reached.add(pass.first());
+    for (int m = 1; m < layers.moments().size(); m++) {
+      pass.reached.add(pass.next(m));
+    }
+    return pass.end();
+  }
+
+  private Reached first() {
+    ImmutableList<Grip> grips = layers.grips().get(0);
+    List<Integer> states = new ArrayList<>();
+    List<long[]> sums = new ArrayList<>();
+    for (int j = 0; j < grips.size(); j++) {
+      int state = automaton.after(0, grips.get(j), grips.get(j))[0];
+      at(state, states, sums, grips.size())[j] = 0;
+    }
+    return finished(0, states, sums);
+  }
+
+  private Reached next(int m) {
+    Reached before = reached.get(m - 1);
+    int grips = layers.grips().get(m).size();
+    List<Integer> states = new ArrayList<>();
+    List<long[]> sums = new ArrayList<>();
+    if (automaton.looksBack()) {
+      reachLookingBack(m, before, states, sums);
+    } else {
+      int[][] after = automaton.after(m);
+      long[] all = new long[grips];
+      for (int k = 0; k < before.states.length; k++) {
+        Arrays.fill(all, NONE);
+        reach(m, before.sums[k], all);
+        for (int j = 0; j < grips; j++) {
+          long[] to = at(after[j][before.states[k]], states, sums, grips);
+          to[j] = Math.min(to[j], all[j]);
+        }
+      }
+    }
+    return finished(m, states, sums);
+  }
+
+  /** The sums of a state, which are made where they are missing. */
+  private long[] at(int state, List<Integer> states, List<long[]> sums, int grips) {
+    if (places[state] < 0) {
+      places[state] = sums.size();
+      long[] none = new long[grips];
+      Arrays.fill(none, NONE);
+      states.add(state);
+      sums.add(none);
+    }
+    return sums.get(places[state]);
+  }
+
+  /** Adds what each grip costs by itself, and leaves out what lies beyond the bound. */
+  private Reached finished(int m, List<Integer> states, List<long[]> sums) {
+    long[] own = free.own(m);
+    long[] most = bound.most(m);
+    List<Integer> within = new ArrayList<>();
+    for (int state : states) {
+      long[] all = sums.get(places[state]);
+      boolean any = false;
+      for (int j = 0; j < own.length; j++) {
+        boolean none = all[j] == NONE || own[j] == NONE || all[j] + own[j] > most[j];
+        all[j] = none ? NONE : all[j] + own[j];
+        any |= !none;
+      }
+      if (any) {
+        within.add(state);
+      }
+    }
+    within.sort(null);
+    int[] left = within.stream().mapToInt(Integer::intValue).toArray();
+    long[][] theirs = new long[left.length][];
+    for (int k = 0; k < left.length; k++) {
+      theirs[k] = sums.get(places[left[k]]);
+    }
+    states.forEach(state -> places[state] = -1);
+    return new Reached(left, theirs);
+  }
+
+  /** Reaches every grip from those of one state; see {@link ForwardPass}. */
+  private void reach(int m, long[] before, long[] all) {
+    EdgeCosts edges = free.edges(m);
+    long singing = free.singing(m);
+    int best = 0;
+    for (int i = 1; i < before.length; i++) {
+      best = before[i] < before[best] ? i : best;
+    }
+    long[] handicaps = edges.handicaps(best);
+    long[] paced = edges.pacedHandicaps(best);
+    if (from.length < before.length) {
+      from = new long[before.length];
+      left = new int[before.length];
+    }
+    int many = 0;
+    for (int i = 0; i < before.length; i++) {
+      from[many] = before[i];
+      left[many] = i;
+      many += before[i] - before[best] <= handicaps[i] + singing * paced[i] ? 1 : 0;
+    }
+    edges.reach(from, left, many, singing, all);
+  }
+
+  private void reachLookingBack(int m, Reached before, List<Integer> states, List<long[]> sums) {
+    ImmutableList<Grip> leaving = layers.grips().get(m - 1);
+    ImmutableList<Grip> now = layers.grips().get(m);
+    EdgeCosts edges = free.edges(m);
+    for (int i = 0; i < leaving.size(); i++) {
+      for (int j = 0; j < now.size(); j++) {
+        int[] after = automaton.after(m, leaving.get(i), now.get(j));
+        long way = edges.cost(i, j, free.singing(m));
+        for (int k = 0; k < before.states.length; k++) {
+          if (before.sums[k][i] != NONE) {
+            long[] to = at(after[before.states[k]], states, sums, now.size());
+            to[j] = Math.min(to[j], before.sums[k][i] + way);
+          }
+        }
+      }
+    }
+  }
+
+  /** The best path, of whose last grips the first among equals is taken, and so on back. */
+  private Optional<Path> end() {
+    int last = layers.moments().size() - 1;
+    Reached all = reached.get(last);
+    int grip = -1;
+    int state = -1;
+    long least = NONE;
+    for (int j = 0; j < layers.grips().get(last).size(); j++) {
+      for (int k = 0; k < all.states.length; k++) {
+        if (all.sums[k][j] < least && automaton.satisfied(all.states[k])) {
+          least = all.sums[k][j];
+          grip = j;
+          state = k;
+        }
+      }
+    }
+    return least == NONE ? Optional.empty() : Optional.of(path(grip, state, least));
+  }
+
+  private Path path(int lastGrip, int lastState, long sum) {
+    Grip[] grips = new Grip[reached.size()];
+    int grip = lastGrip;
+    int state = lastState;
+    for (int m = grips.length - 1; m > 0; m--) {
+      grips[m] = layers.grips().get(m).get(grip);
+      long before = reached.get(m).sums[state][grip] - free.own(m)[grip];
+      int node = before(m, grip, reached.get(m).states[state], before);
+      grip = node / automaton.states();
+      state = node % automaton.states();
+    }
+    grips[0] = layers.grips().get(0).get(grip);
+    return ForwardPass.path(ImmutableList.copyOf(grips), sum);
+  }
+
+  /** Grip before times number of states, plus the place of the state before. */
+  private int before(int m, int grip, int state, long sum) {
+    Reached before = reached.get(m - 1);
+    ImmutableList<Grip> leaving = layers.grips().get(m - 1);
+    Grip now = layers.grips().get(m).get(grip);
+    for (int i = 0; i < leaving.size(); i++) {
+      long way = free.edges(m).cost(i, grip, free.singing(m));
+      for (int k = 0; k < before.states.length; k++) {
+        if (before.sums[k][i] != NONE
+            && before.sums[k][i] + way == sum
+            && automaton.after(m, leaving.get(i), now)[before.states[k]] == state) {
+          return i * automaton.states() + k;
+        }
+      }
+    }
+    throw new IllegalStateException("no way leads to grip " + grip + " of moment " + m);
+  }
+}

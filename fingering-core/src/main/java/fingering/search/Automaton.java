@@ -11,9 +11,13 @@ final class Automaton {
   private final Requirement requirement;
   private final Map<Long, int[]> next = new HashMap<>();
 
+  /** By moment, {@link #after(int)}; those not asked for yet are missing. */
+  private final int[][][] all;
+
   Automaton(Layers layers, Requirement requirement) {
     this.layers = layers;
     this.requirement = requirement;
+    all = new int[layers.moments().size()][][];
   }
 
   int states() {
@@ -37,12 +41,14 @@ final class Automaton {
 
   /** By grip of a moment, the states after it, whatever the grip before. */
   int[][] after(int moment) {
-    ImmutableList<Grip> grips = layers.grips().get(moment);
-    int[][] after = new int[grips.size()][];
-    for (int j = 0; j < after.length; j++) {
-      after[j] = after(moment, grips.get(j), grips.get(j));
+    if (all[moment] == null) {
+      ImmutableList<Grip> grips = layers.grips().get(moment);
+      all[moment] = new int[grips.size()][];
+      for (int j = 0; j < grips.size(); j++) {
+        all[moment][j] = after(moment, grips.get(j), grips.get(j));
+      }
     }
-    return after;
+    return all[moment];
   }
 
   private int[] table(long symbol) {

@@ -37,13 +37,14 @@ final class Bound {
     long[] own = free.own(m);
     long singing = free.singing(m);
     ImmutableList<Grip> before = layers.grips().get(m - 1);
+    long[] reached = new long[own.length];
     for (int j = 0; j < own.length; j++) {
       boolean none = own[j] == ForwardPass.NONE || onward[j] == ForwardPass.NONE;
-      own[j] = none ? ForwardPass.NONE : own[j] + onward[j];
+      reached[j] = none ? ForwardPass.NONE : own[j] + onward[j];
     }
     long[] least = new long[before.size()];
     for (int i = 0; i < least.length; i++) {
-      least[i] = edges.onward(i, own, singing);
+      least[i] = edges.onward(i, reached, singing);
     }
     return least;
   }

@@ -31,6 +31,9 @@ final class ForwardPass {
 
   private final EdgeCosts[] edges;
 
+  /** By moment, {@link #own}; those not asked for are missing. */
+  private final long[][] own;
+
   /** How slow the music is around each moment. */
   private final long[] singing;
 
@@ -48,6 +51,7 @@ final class ForwardPass {
     sums = new long[layers.moments().size()][];
     nodes = new NodeCosts[sums.length];
     edges = new EdgeCosts[sums.length];
+    own = new long[sums.length][];
     singing = new long[sums.length];
     free = layers.closed() == Closed.NONE && layers.penalty() == Penalty.NONE;
   }
@@ -199,14 +203,19 @@ final class ForwardPass {
     return singing[m];
   }
 
-  /** Cost and penalty of each grip of a moment by itself, as one sum; none of what is closed. */
+  /**
+   * Cost and penalty of each grip of a moment by itself, as one sum; none of what is closed. Nobody
+   * changes it.
+   */
   long[] own(int m) {
-    NodeCosts costs = nodes(m);
-    long[] own = new long[layers.grips().get(m).size()];
-    for (int j = 0; j < own.length; j++) {
-      own[j] = own(m, j, costs);
+    if (own[m] == null) {
+      NodeCosts costs = nodes(m);
+      own[m] = new long[layers.grips().get(m).size()];
+      for (int j = 0; j < own[m].length; j++) {
+        own[m][j] = own(m, j, costs);
+      }
     }
-    return own;
+    return own[m];
   }
 
   private NodeCosts nodes(int m) {

@@ -1,6 +1,7 @@
 package fingering.search;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.primitives.Ints;
 import fingering.fingerboard.Grip;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -67,22 +68,26 @@ final class SkillPass {
 
   private Reached first() {
     ImmutableList<Grip> grips = layers.grips().get(0);
+    long[] most = mostBefore(0);
     List<Integer> states = new ArrayList<>();
     List<long[]> sums = new ArrayList<>();
     for (int j = 0; j < grips.size(); j++) {
-      int state = automaton.after(0, grips.get(j), grips.get(j))[0];
-      at(state, states, sums, grips.size())[j] = 0;
+      if (most[j] >= 0) {
+        int state = automaton.after(0, grips.get(j), grips.get(j))[0];
+        at(state, states, sums, grips.size())[j] = 0;
+      }
     }
     return finished(0, states, sums);
   }
 
   private Reached next(int m) {
     Reached before = reached.get(m - 1);
-    int grips = layers.grips().get(m).size();
+    long[] most = mostBefore(m);
+    int grips = most.length;
     List<Integer> states = new ArrayList<>();
     List<long[]> sums = new ArrayList<>();
     if (automaton.looksBack()) {
-      reachLookingBack(m, before, states, sums);
+      reachLookingBack(m, before, most, states, sums);
     } else {
       int[][] after = automaton.after(m);
       long[] all = new long[grips];
@@ -90,8 +95,10 @@ final class SkillPass {
         Arrays.fill(all, NONE);
         reach(m, before.sums[k], all);
         for (int j = 0; j < grips; j++) {
-          long[] to = at(after[j][before.states[k]], states, sums, grips);
-          to[j] = Math.min(to[j], all[j]);
+          if (all[j] <= most[j]) {
+            long[] to = at(after[j][before.states[k]], states, sums, grips);
+            to[j] = Math.min(to[j], all[j]);
+          }
         }
       }
     }
@@ -110,31 +117,33 @@ final class SkillPass {
     return sums.get(places[state]);
   }
 
-  /** Adds what each grip costs by itself, and leaves out what lies beyond the bound. */
-  private Reached finished(int m, List<Integer> states, List<long[]> sums) {
+  /** The highest sum with which each grip can be reached within the bound, itself not counted. */
+  private long[] mostBefore(int m) {
     long[] own = free.own(m);
     long[] most = bound.most(m);
-    List<Integer> within = new ArrayList<>();
-    for (int state : states) {
-      long[] all = sums.get(places[state]);
-      boolean any = false;
+    for (int j = 0; j < most.length; j++) {
+      most[j] = own[j] == NONE ? -1 : most[j] - own[j];
+    }
+    return most;
+  }
+
+  /** Adds what each grip costs by itself, and puts the states in order. */
+  private Reached finished(int m, List<Integer> states, List<long[]> sums) {
+    long[] own = free.own(m);
+    int[] all = Ints.toArray(states);
+    Arrays.sort(all);
+    long[][] theirs = new long[all.length][];
+    for (int k = 0; k < all.length; k++) {
+      long[] sum = sums.get(places[all[k]]);
       for (int j = 0; j < own.length; j++) {
-        boolean none = all[j] == NONE || own[j] == NONE || all[j] + own[j] > most[j];
-        all[j] = none ? NONE : all[j] + own[j];
-        any |= !none;
+        sum[j] = sum[j] == NONE ? NONE : sum[j] + own[j];
       }
-      if (any) {
-        within.add(state);
-      }
+      theirs[k] = sum;
     }
-    within.sort(null);
-    int[] left = within.stream().mapToInt(Integer::intValue).toArray();
-    long[][] theirs = new long[left.length][];
-    for (int k = 0; k < left.length; k++) {
-      theirs[k] = sums.get(places[left[k]]);
+    for (int state : all) {
+      places[state] = -1;
     }
-    states.forEach(state -> places[state] = -1);
-    return new Reached(left, theirs);
+    return new Reached(all, theirs);
   }
 
   /** Reaches every grip from those of one state; see {@link ForwardPass}. */
@@ -160,7 +169,8 @@ final class SkillPass {
     edges.reach(from, left, many, singing, all);
   }
 
-  private void reachLookingBack(int m, Reached before, List<Integer> states, List<long[]> sums) {
+  private void reachLookingBack(
+      int m, Reached before, long[] most, List<Integer> states, List<long[]> sums) {
     ImmutableList<Grip> leaving = layers.grips().get(m - 1);
     ImmutableList<Grip> now = layers.grips().get(m);
     EdgeCosts edges = free.edges(m);
@@ -169,7 +179,7 @@ final class SkillPass {
         int[] after = automaton.after(m, leaving.get(i), now.get(j));
         long way = edges.cost(i, j, free.singing(m));
         for (int k = 0; k < before.states.length; k++) {
-          if (before.sums[k][i] != NONE) {
+          if (before.sums[k][i] != NONE && before.sums[k][i] + way <= most[j]) {
             long[] to = at(after[before.states[k]], states, sums, now.size());
             to[j] = Math.min(to[j], before.sums[k][i] + way);
           }

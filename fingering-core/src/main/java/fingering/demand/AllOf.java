@@ -45,6 +45,11 @@ public final class AllOf implements Requirement {
   }
 
   @Override
+  public ImmutableList<Requirement> parts() {
+    return all;
+  }
+
+  @Override
   public boolean looksBack() {
     return all.stream().anyMatch(Requirement::looksBack);
   }

@@ -49,9 +49,11 @@ final class Bound {
     return least;
   }
 
-  /** The same for paths of no more than that sum. */
-  Bound to(long limit) {
-    return new Bound(onward, limit);
+  /**
+   * The same for paths that offend no more than one, and cost no more than so many points above.
+   */
+  Bound above(Path path, long points) {
+    return new Bound(onward, ForwardPass.sum(path) + points);
   }
 
   /** The highest sums with which the grips of a moment can be on a path; -1 where they cannot. */

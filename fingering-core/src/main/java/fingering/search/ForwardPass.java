@@ -264,11 +264,6 @@ final class ForwardPass {
     return best < 0 ? OptionalInt.empty() : OptionalInt.of(best);
   }
 
-  /** The sum with which a node of the last moment is reached. */
-  long sum(int node) {
-    return sums[sums.length - 1][node];
-  }
-
   /** The nodes of the best way to a node of a moment, from the first moment to that one. */
   int[] way(int moment, int node) {
     int[] way = new int[moment + 1];
@@ -309,6 +304,11 @@ final class ForwardPass {
       grips.add(layers.grips().get(m).get(way[m] / states));
     }
     return path(grips.build(), sums[last][node]);
+  }
+
+  /** Cost and penalty of a path as one sum. */
+  static long sum(Path path) {
+    return path.cost() + (path.penalty() << PENALTY_BITS);
   }
 
   /** A path of that sum. */

@@ -19,14 +19,6 @@ public final class PathFinder {
   /** The most paths that can be asked for. */
   public static final int MOST = 100;
 
-  /**
-   * Where something is required, paths are sought first that cost no more than the cheapest that
-   * shows nothing, then up to this share of it more, then up to twice as much more, and so on: what
-   * is found within a bound is the best of all, and the closer the bound the less there is to look
-   * at.
-   */
-  private static final int FIRST_SHARE = 256;
-
   private PathFinder() {}
 
   /**
@@ -42,15 +34,7 @@ public final class PathFinder {
     if (requirement.states() == 1 || end.isEmpty()) {
       return path(free, end);
     }
-    Automaton automaton = new Automaton(layers, requirement);
-    Bound bound = Bound.of(layers, free);
-    long least = free.sum(end.getAsInt());
-    long points = free.path(end.getAsInt()).cost();
-    Optional<Path> best = SkillPass.best(layers, automaton, free, bound.to(least));
-    for (int share = FIRST_SHARE; best.isEmpty() && share > 0; share /= 2) {
-      best = SkillPass.best(layers, automaton, free, bound.to(least + points / share));
-    }
-    return best.isPresent() ? best : SkillPass.best(layers, automaton, free, bound);
+    return new Skills(layers, free, free.path(end.getAsInt())).best(requirement);
   }
 
   private static Optional<Path> path(ForwardPass pass, OptionalInt end) {

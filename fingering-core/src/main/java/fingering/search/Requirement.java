@@ -1,5 +1,6 @@
 package fingering.search;
 
+import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 
 /**
@@ -60,6 +61,11 @@ public interface Requirement {
 
   /** The state after a symbol. */
   int next(int state, long symbol);
+
+  /** The requirements of which it consists; itself where it is one. */
+  default ImmutableList<Requirement> parts() {
+    return ImmutableList.of(this);
+  }
 
   /** Whether a path that ends in that state has shown what is required. */
   boolean satisfied(int state);

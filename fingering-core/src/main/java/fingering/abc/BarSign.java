@@ -17,7 +17,7 @@ record BarSign(String style, int ends, boolean begins) {
     char next = cursor.peek(1);
     return switch (cursor.peek()) {
       case '|', ':' -> true;
-      case '[' -> next == '|' || next == ']';
+      case '[' -> next == '|';
       case '.' -> next == '|';
       default -> false;
     };
@@ -50,7 +50,7 @@ record BarSign(String style, int ends, boolean begins) {
   private static String lines(Cursor cursor) {
     StringBuilder lines = new StringBuilder();
     while (cursor.peek() == '|'
-        || (cursor.peek() == '[' && (cursor.peek(1) == '|' || cursor.peek(1) == ']'))
+        || (cursor.peek() == '[' && cursor.peek(1) == '|')
         || (cursor.peek() == ']' && !lines.isEmpty())) {
       lines.append(cursor.next());
     }
@@ -67,7 +67,7 @@ record BarSign(String style, int ends, boolean begins) {
     return switch (lines) {
       // The next measure prints the sign of the repeat that begins there.
       case "|" -> LIGHT;
-      case "[|]", "[]" -> "none";
+      case "[|]" -> "none";
       default ->
           lines.endsWith("]")
               ? "light-heavy"

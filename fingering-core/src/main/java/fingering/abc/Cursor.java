@@ -84,11 +84,12 @@ final class Cursor {
    * Takes everything up to a character, and that too.
    *
    * @param what what the character ends, for the message where it is missing
+   * @param start where that begins
    */
-  String upTo(char end, String what) {
+  String upTo(char end, String what, Cursor start) {
     int close = line.text().indexOf(end, at);
     if (close < 0) {
-      throw back(1).wrong("%s that begins here has no end: put %s behind it.".formatted(what, end));
+      throw start.wrong("%s that begins here has no end: put %s behind it.".formatted(what, end));
     }
     String taken = line.text().substring(at, close);
     at = close + 1;

@@ -41,7 +41,7 @@ final class Decorations {
     plain(all, Kind.LEFT_HAND, "stopped", "plus", "+");
     plain(all, Kind.LEFT_HAND, "harmonic", "open");
     plain(all, Kind.LEFT_HAND, "thumb-position", "thumb");
-    for (String finger : ImmutableList.of("0", "1", "2", "3", "4", "5")) {
+    for (String finger : ImmutableList.of("0", "1", "2", "3", "4")) {
       all.put(finger, new Decoration(finger, Kind.LEFT_HAND, "fingering", "", finger));
     }
     plain(all, Kind.NOTATION, "fermata", "fermata");
@@ -58,7 +58,8 @@ final class Decorations {
     words(all, "dacoda", "Da Coda");
     words(all, "dacapo", "Da Capo");
     words(all, "fine", "Fine");
-    plain(all, Kind.LEFT_OUT, "", "roll", "shortphrase", "mediumphrase", "longphrase");
+    // No string player has a fifth finger.
+    plain(all, Kind.LEFT_OUT, "", "5", "roll", "shortphrase", "mediumphrase", "longphrase");
     NAMED = all.buildOrThrow();
 
     ImmutableMap.Builder<Character, Optional<Decoration>> letters = ImmutableMap.builder();

@@ -104,7 +104,7 @@ final class Draft {
     if (values.isEmpty()) {
       throw start.wrong(
           "no note values make %s of a whole note: write another length, or a tuplet such as (3DEF."
-              .formatted(length.divide(4)));
+              .formatted(NoteValue.fraction(length)));
     }
     // A grace note takes no time, so nothing can be tied to it.
     return grace ? values.subList(0, 1) : values;

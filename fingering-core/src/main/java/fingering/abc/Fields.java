@@ -12,8 +12,7 @@ final class Fields {
   private static final Pattern LENGTH = Pattern.compile("1(?:/(\\d{1,3}))?");
   private static final Pattern SYMBOL =
       Pattern.compile("([H-Wh-w~])\\s*=\\s*(?:!([^!]+)!|([^!\\s]+))");
-  private static final Pattern REACH =
-      Pattern.compile("(?:%%|I:)\\s*propagate-accidentals\\s+(.*)");
+  private static final Pattern REACH = Pattern.compile("propagate-accidentals\\s+(.*)");
   private static final int SHORTEST = 256;
 
   private Fields() {}
@@ -71,20 +70,21 @@ final class Fields {
   }
 
   /** What holds after a word to programs; most are for those that print or play. */
-  static Setting directive(Setting setting, Line line) {
-    Matcher reach = REACH.matcher(line.text().strip());
+  static Setting directive(Setting setting, Cursor content) {
+    content.takeBlanks();
+    Cursor start = content.back(0);
+    Matcher reach = REACH.matcher(content.rest());
     if (!reach.matches()) {
       return setting;
     }
     return setting.withReach(
-        switch (reach.group(1).strip()) {
+        switch (reach.group(1)) {
           case "not" -> Reach.NOT;
           case "octave" -> Reach.OCTAVE;
           case "pitch" -> Reach.PITCH;
           default ->
-              throw line.wrong(
-                  reach.start(1),
-                  "accidentals propagate not, by octave or by pitch: write one of them.");
+              throw start.wrong(
+                  "accidentals propagate not, octave or pitch: write one of these words.");
         });
   }
 

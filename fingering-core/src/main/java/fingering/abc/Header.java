@@ -77,7 +77,7 @@ record Header(
 
     private void line(Line line) {
       if (line.comment()) {
-        setting = Fields.directive(setting, line);
+        setting = Fields.directive(setting, line.directive());
         return;
       }
       Cursor content = line.content();
@@ -100,7 +100,7 @@ record Header(
         }
         case 'Q' -> tempo = Optional.of(content);
         case 'U' -> setting = Fields.symbol(setting, content);
-        case 'I' -> setting = Fields.directive(setting, line);
+        case 'I' -> setting = Fields.directive(setting, content);
         case 'V' -> voice(line);
         default -> Fields.refuse(line.letter(), new Cursor(line, 0));
       }

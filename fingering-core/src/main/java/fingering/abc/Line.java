@@ -29,6 +29,11 @@ record Line(String source, int number, String text) {
     return new Line(source, number, COMMENT.matcher(text).replaceFirst("").stripTrailing());
   }
 
+  /** What stands behind the percent signs of a remark, which may be a word to programs. */
+  Cursor directive() {
+    return new Cursor(this, text.indexOf("%%") < 0 ? text.length() : text.indexOf("%%") + 2);
+  }
+
   /** Whether it is an information field. */
   boolean field() {
     return FIELD.matcher(text).matches();

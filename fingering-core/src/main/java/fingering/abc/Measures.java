@@ -178,6 +178,6 @@ final class Measures {
     }
     return count.getDenominatorAsInt() == 1
         ? count.getNumeratorAsInt() + "/" + below
-        : one.length.divide(4).toString();
+        : NoteValue.fraction(one.length);
   }
 }

@@ -37,7 +37,7 @@ final class MusicReader {
   private Tune tune(Cursor end) {
     for (Line line : header.body()) {
       if (line.comment()) {
-        set(Fields.directive(setting, line));
+        set(Fields.directive(setting, line.directive()));
       } else if (line.field()) {
         field(line.letter(), line.content(), new Cursor(line, 0));
       } else {
@@ -47,8 +47,8 @@ final class MusicReader {
     }
     sounds.finish();
     measures.finish();
-    if (measures.size() == 0) {
-      throw end.wrong("the tune has no note: type some, such as D2 FA d4.");
+    if (!sounds.anyNote()) {
+      throw end.wrong("the tune ends here without a note: type some, such as D2 FA d4.");
     }
     ImmutableList<TuneMeasure> finished = measures.finished();
     ImmutableList.Builder<String> told = ImmutableList.builder();
@@ -74,7 +74,7 @@ final class MusicReader {
       case 'L' -> set(setting.withUnit(Fields.unit(content)));
       case 'Q' -> add(new Item.TempoMark(AbcTempo.read(content, setting.unit())));
       case 'U' -> set(Fields.symbol(setting, content));
-      case 'I' -> set(Fields.directive(setting, field.line()));
+      case 'I' -> set(Fields.directive(setting, content));
       case 'P' -> {
         String label = content.rest();
         if (!label.isEmpty()) {
@@ -165,7 +165,7 @@ final class MusicReader {
     char letter = cursor.next();
     cursor.next();
     int from = cursor.at();
-    cursor.upTo(']', "the field");
+    cursor.upTo(']', "the field", start);
     Line line = start.line();
     Line cut = new Line(line.source(), line.number(), line.text().substring(0, cursor.at() - 1));
     field(letter, new Cursor(cut, from), new Cursor(cut, start.at() + 1));
@@ -180,8 +180,9 @@ final class MusicReader {
   }
 
   private void words(Cursor cursor) {
+    Cursor start = cursor.back(0);
     cursor.next();
-    String text = cursor.upTo('"', "the text");
+    String text = cursor.upTo('"', "the text", start);
     String words = PLACE.matcher(text).replaceFirst("");
     boolean placed = words.length() < text.length();
     if (!words.isEmpty() && "^_<>@".indexOf(words.charAt(0)) >= 0) {

@@ -69,6 +69,12 @@ record NoteValue(String type, int dots, BigFraction quarters) {
     return Optional.empty();
   }
 
+  /** A length in quarter notes as part of a whole note: {@code 3/8}. */
+  static String fraction(BigFraction quarters) {
+    BigFraction whole = quarters.divide(4);
+    return whole.getNumerator() + "/" + whole.getDenominator();
+  }
+
   /** Beams or flags: 1 for an eighth, 2 for a 16th; 0 for a quarter and longer. */
   int beams() {
     for (int i = 0; i < PLAIN.size(); i++) {

@@ -61,7 +61,9 @@ final class Rhythm {
           if (!waiting.before.length.equals(draft.length)) {
             throw waiting.start.wrong(
                 "a rhythm is broken between two notes of one length, and these have %s and %s of a whole note: write the lengths out."
-                    .formatted(waiting.before.length.divide(4), draft.length.divide(4)));
+                    .formatted(
+                        NoteValue.fraction(waiting.before.length),
+                        NoteValue.fraction(draft.length)));
           }
           waiting.before.length = waiting.before.length.multiply(waiting.first);
           draft.length = draft.length.multiply(waiting.second);

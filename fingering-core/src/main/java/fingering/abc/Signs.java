@@ -24,7 +24,7 @@ final class Signs {
   boolean read(Cursor cursor, Setting setting) {
     Cursor start = cursor.back(0);
     if (cursor.take('!')) {
-      String name = cursor.upTo('!', "the sign").strip();
+      String name = cursor.upTo('!', "the sign", start).strip();
       take(Decorations.named(name, start), start);
       return true;
     }

@@ -101,6 +101,11 @@ final class SoundReader {
     }
   }
 
+  /** Whether a note has been read. */
+  boolean anyNote() {
+    return lastNote.isPresent();
+  }
+
   /** Ends a line. */
   void lineEnd() {
     joined = false;

@@ -32,7 +32,7 @@ record Word(String key, String value, Cursor start) {
       text = "";
     }
     if (cursor.take('"')) {
-      return new Word(key, cursor.upTo('"', "the name"), start);
+      return new Word(key, cursor.upTo('"', "the name", start), start);
     }
     return new Word(key, text + cursor.takeWhile(c -> c != ' ' && c != '\t'), start);
   }

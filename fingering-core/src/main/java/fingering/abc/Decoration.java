@@ -34,10 +34,6 @@ record Decoration(String name, Kind kind, String element, String attribute, Stri
     LEFT_OUT
   }
 
-  static Decoration of(String name, Kind kind, String element) {
-    return new Decoration(name, kind, element, "", "");
-  }
-
   /** Whether it stands at the staff and not at a note. */
   boolean atStaff() {
     return switch (kind) {

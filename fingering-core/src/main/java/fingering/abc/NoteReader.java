@@ -4,6 +4,7 @@ import fingering.abc.Draft.DraftHead;
 import fingering.tables.Letter;
 import fingering.tables.Pitch;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -40,8 +41,7 @@ final class NoteReader {
    * @param held whether a tie may lead to the note
    * @param other takes a pitch that only an accidental of another octave makes what it is
    */
-  DraftHead head(
-      Cursor cursor, Setting setting, boolean held, java.util.function.Consumer<Pitch> other) {
+  DraftHead head(Cursor cursor, Setting setting, boolean held, Consumer<Pitch> other) {
     Cursor start = cursor.back(0);
     String signs = cursor.takeWhile(c -> ACCIDENTALS.indexOf(c) >= 0);
     if (cursor.peek() == '/' || cursor.atNumber()) {
@@ -78,8 +78,7 @@ final class NoteReader {
     return new DraftHead(pitch, accidentals.print(pitch, true));
   }
 
-  private DraftHead plain(
-      Pitch natural, Setting setting, boolean held, java.util.function.Consumer<Pitch> other) {
+  private DraftHead plain(Pitch natural, Setting setting, boolean held, Consumer<Pitch> other) {
     Optional<Pitch> tied = held ? ties.heldOn(natural) : Optional.empty();
     if (tied.isPresent()) {
       return new DraftHead(tied.get(), false);

@@ -14,7 +14,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Shows plans side by side. */
@@ -36,8 +35,7 @@ import picocli.CommandLine.Spec;
 final class CompareCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
-  @Parameters(paramLabel = "SCORE", description = "A score in MusicXML: .musicxml, .xml or .mxl.")
-  Path score;
+  @Mixin ScoreArgument score = new ScoreArgument();
 
   @Mixin ScoreOptions reading = new ScoreOptions();
 
@@ -73,7 +71,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return compare(ScoreFile.read(score));
+    return compare(score.read());
   }
 
   int compare(ScoreFile file) {

@@ -5,7 +5,6 @@ import fingering.learning.Example;
 import fingering.learning.Learned;
 import fingering.learning.Learner;
 import fingering.learning.Progress;
-import fingering.musicxml.ScoreFile;
 import fingering.scoring.CostRule;
 import fingering.scoring.Rules;
 import fingering.scoring.Weights;
@@ -44,8 +43,10 @@ final class LearnCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "SCORE",
       arity = "1..*",
-      description = "Fingered scores in MusicXML: .musicxml, .xml or .mxl.")
+      description = "Fingered scores in MusicXML (.musicxml, .xml, .mxl) or ABC notation (.abc).")
   List<Path> scores = List.of();
+
+  @Mixin TuneOptions tunes = new TuneOptions();
 
   @Mixin PartOptions reading = new PartOptions();
 
@@ -87,7 +88,7 @@ final class LearnCommand implements Callable<Integer> {
   }
 
   private Example example(Path score) {
-    return new Example(name(score), reading.readWhole(ScoreFile.read(score)));
+    return new Example(name(score), reading.readWhole(tunes.read(score)));
   }
 
   private static String name(Path file) {

@@ -20,7 +20,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Makes one plan, and writes it into a copy of the score. */
@@ -57,8 +56,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Spec CommandSpec spec;
 
-  @Parameters(paramLabel = "SCORE", description = "A score in MusicXML: .musicxml, .xml or .mxl.")
-  Path score;
+  @Mixin ScoreArgument score = new ScoreArgument();
 
   @Mixin ScoreOptions reading = new ScoreOptions();
 
@@ -125,7 +123,7 @@ final class PlanCommand implements Callable<Integer> {
     }
     best.ifPresent(this::checkBest);
     output.check();
-    ScoreFile file = ScoreFile.read(score);
+    ScoreFile file = score.read();
     Student student = player.student();
     Charging charging = weights.charging(spec, student);
     Passage passage = reading.read(file, student);

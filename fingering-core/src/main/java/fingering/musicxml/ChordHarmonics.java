@@ -173,6 +173,12 @@ final class ChordHarmonics {
   }
 
   private Played sounding(Played note) {
+    // A mere circle over a note that is no harmonic of any string, but an open string: that is
+    // meant.
+    boolean mere = note.sign().kind().isEmpty();
+    if (mere && isOpen(note) && !nodes.sound(note.printed())) {
+      return note.withFinger(note.marks().finger().or(() -> Optional.of("0")));
+    }
     Optional<Pitch> base = note.sign().artificial() ? below(note, TWO_OCTAVES) : Optional.empty();
     return base.flatMap(
             stopped ->

@@ -42,6 +42,12 @@ final class NaturalNodes {
     return strings(printed).anyMatch(string -> string.pitch().midi() == pitch.midi());
   }
 
+  /** Whether a pitch is heard where some node of a string is touched. */
+  boolean sound(Pitch pitch) {
+    return instrument.strings().stream()
+        .anyMatch(string -> sounding(pitch.midi() - string.pitch().midi()).isPresent());
+  }
+
   private Stream<OpenString> strings(OptionalInt printed) {
     return instrument.strings().stream()
         .filter(string -> printed.isEmpty() || printed.getAsInt() == string.number());

@@ -24,8 +24,13 @@ public final class Score {
   private final ImmutableList<PartTimeline> timelines;
   private final ImmutableList<TempoMark> tempi;
   private final ImmutableList<String> rehearsals;
+  private final ImmutableList<String> remarks;
 
-  Score(String title, ImmutableList<PartInfo> parts, ImmutableList<PartTimeline> timelines) {
+  Score(
+      String title,
+      ImmutableList<PartInfo> parts,
+      ImmutableList<PartTimeline> timelines,
+      ImmutableList<String> remarks) {
     this.title = title;
     this.parts = parts;
     this.timelines = timelines;
@@ -34,6 +39,7 @@ public final class Score {
             .flatMap(timeline -> timeline.tempi().stream())
             .collect(ImmutableList.toImmutableList());
     rehearsals = rehearsals(timelines);
+    this.remarks = remarks;
   }
 
   // Programs print rehearsal marks once, above the top part.
@@ -139,18 +145,19 @@ public final class Score {
     }
     ImmutableList<Moment> moments =
         MomentBuilder.build(timeline, clock, SlurSpans.joined(timeline.slots(), inVoice), struck);
-    ImmutableList.Builder<String> remarks = ImmutableList.builder();
+    ImmutableList.Builder<String> told = ImmutableList.builder();
+    told.addAll(remarks);
     if (info.guessed() && request.instrument().isEmpty()) {
-      remarks.add(
+      told.add(
           "the part does not name its instrument; by its first clef it is read for the %s"
               .formatted(instrument.id()));
     }
-    addTuning(remarks, instrument);
-    range.remark().ifPresent(remarks::add);
-    pitches.remark().ifPresent(remarks::add);
-    HarmonicReading.remark(struck).ifPresent(remarks::add);
-    clock.remark().ifPresent(remarks::add);
-    addLeftOut(remarks, timeline);
+    addTuning(told, instrument);
+    range.remark().ifPresent(told::add);
+    pitches.remark().ifPresent(told::add);
+    HarmonicReading.remark(struck).ifPresent(told::add);
+    clock.remark().ifPresent(told::add);
+    addLeftOut(told, timeline);
     return new Passage(
         title,
         info.id(),
@@ -159,7 +166,7 @@ public final class Score {
         clock.tempi(),
         measures.subList(range.first(), range.last() + 1),
         moments,
-        remarks.build());
+        told.build());
   }
 
   private ImmutableList<Measure> measures(PartTimeline timeline) {

@@ -56,7 +56,7 @@ public final class ScoreReader {
       infos.add(info);
       timelines.add(PartWalk.walk(part, i, info.name()));
     }
-    return new Score(title(score), infos.build(), timelines.build());
+    return new Score(title(score), infos.build(), timelines.build(), file.remarks());
   }
 
   private static String title(ScorePartwise score) {

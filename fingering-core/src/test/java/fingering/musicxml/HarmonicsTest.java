@@ -68,6 +68,17 @@ class HarmonicsTest {
     assertThat(told(only(named("A5", "<natural/>")))).containsExactly("NATURAL", "-", "-", "A5");
   }
 
+  // Both signs are a small circle (common practice); an open string has no partial at its own
+  // pitch.
+  @Test
+  void aCircleOverAnOpenStringThatIsNoHarmonicMeansTheOpenString() {
+    Marks marks = only(named("D4", "")).marks();
+    assertThat(marks.harmonic()).isEmpty();
+    assertThat(marks.finger()).contains("0");
+    assertThat(only(note("D4", 16).technical(harmonic("") + "<fingering>1</fingering>")).marks())
+        .isEqualTo(Marks.NONE.withFinger(Optional.of("1")));
+  }
+
   @Test
   void aCircleOverANoteThatNoOpenStringHasIsKept() {
     assertThat(only(named("C#6", "")).marks().harmonic()).contains(Harmonic.NATURAL);
@@ -322,13 +333,13 @@ class HarmonicsTest {
                     measure(
                         "1",
                         START,
-                        note("G3", 4).technical("<harmonic/>"),
+                        note("G4", 4).technical("<harmonic/>"),
                         note("C4", 4).diamond(),
                         note("A3", 4),
                         note("D4", 4).chord().diamond()))));
     assertThat(passage.notes().stream().map(HarmonicsTest::told))
         .containsExactly(
-            List.of("NATURAL", "-", "-", "G2"),
+            List.of("NATURAL", "-", "-", "G3"),
             List.of("NATURAL", "G2", "C3", "G4"),
             List.of("ARTIFICIAL", "A2", "D3", "A4"));
     assertThat(passage.notes().get(2).written()).hasToString("A3");

@@ -1,0 +1,48 @@
+package fingering.cli;
+
+import fingering.musicxml.ScoreFile;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The score: a file, or a tune typed on the command line; shared by the commands. */
+final class ScoreArgument extends TuneOptions {
+  @Spec(Spec.Target.MIXEE)
+  CommandSpec command;
+
+  @Parameters(
+      paramLabel = "SCORE",
+      arity = "0..1",
+      description = "A score in MusicXML (.musicxml, .xml, .mxl) or ABC notation (.abc).")
+  Optional<Path> file = Optional.empty();
+
+  @Option(
+      names = "--abc",
+      paramLabel = "TUNE",
+      description = {
+        "Music typed in ABC notation instead of a file; \\n begins a new line:",
+        "--abc 'K:G clef=alto\\nD2 GA B4|'."
+      })
+  Optional<String> abc = Optional.empty();
+
+  /** Reads the score that is given. */
+  ScoreFile read() {
+    if (file.isPresent() && abc.isPresent()) {
+      throw new ParameterException(
+          command.commandLine(), "a SCORE and --abc are given; leave one of them out");
+    }
+    if (file.isPresent()) {
+      return read(file.get());
+    }
+    return abc.map(typed -> read("--abc", typed.replace("\\n", "\n")))
+        .orElseThrow(
+            () ->
+                new ParameterException(
+                    command.commandLine(),
+                    "no score is given; name the file of a SCORE, or type music after --abc"));
+  }
+}

@@ -1,0 +1,175 @@
+package fingering.cli;
+
+import static fingering.cli.Session.DEMO;
+import static fingering.cli.Session.texts;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Scores typed in ABC notation (ABC standard 2.1, from memory). */
+final class AbcTest {
+  private static final Path FERRY = Path.of("..", "docs", "examples", "ferry.abc");
+  private static final String SCALE = "X:1\\nM:4/4\\nL:1/4\\nK:D clef=alto\\nDEFG|ABcd|";
+
+  @TempDir Path folder;
+
+  private static JsonNode plan(Object... arguments) {
+    return Session.of(
+            Stream.concat(
+                    Stream.of("plan"),
+                    Stream.concat(Stream.of(arguments), Stream.of("--format", "json")))
+                .toArray())
+        .json();
+  }
+
+  private static List<String> written(JsonNode plan) {
+    return texts(plan.get("notes"), "written");
+  }
+
+  @Test
+  void aTuneIsTypedWithEscapesOrOnLinesOfItsOwn() {
+    JsonNode escaped = plan("--abc", SCALE);
+
+    assertThat(written(escaped)).containsExactly("D4", "E4", "F#4", "G4", "A4", "B4", "C#5", "D5");
+    assertThat(texts(escaped.get("notes"), "measure"))
+        .containsExactly("1", "1", "1", "1", "2", "2", "2", "2");
+    assertThat(plan("--abc", SCALE.replace("\\n", "\n"))).isEqualTo(escaped);
+  }
+
+  @Test
+  void aTypedTuneIsPlannedAsItsFile() throws IOException {
+    Path file = folder.resolve("Scale.ABC");
+    Files.writeString(file, SCALE.replace("\\n", "\r\n"));
+
+    assertThat(Session.of("compare", file).succeeded().out())
+        .isEqualTo(Session.of("compare", "--abc", SCALE).succeeded().out());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1, violin, The Ferry Home", "2, viola, Rain on the Slates", "3, cello, Barge Song"})
+  void aTuneOfAFileIsChosenByItsNumber(String number, String instrument, String title) {
+    JsonNode plan = plan(FERRY, "--tune", number);
+    assertThat(plan.get("title").asText()).isEqualTo(title);
+    assertThat(plan.get("instrument").asText()).isEqualTo(instrument);
+  }
+
+  @Test
+  void severalTunesAreNamedToChooseFrom() {
+    assertThat(Session.of("compare", FERRY).refused(1).err())
+        .contains(
+            "ferry.abc holds 3 tunes; choose one with --tune: 1 The Ferry Home, 2 Rain on the Slates, 3 Barge Song");
+  }
+
+  @Test
+  void measuresAndOtherOptionsCountAsForAScore() {
+    assertThat(texts(plan(FERRY, "--tune", "1", "--measures", "0-1").get("notes"), "measure"))
+        .containsExactly("0", "1", "1", "1", "1");
+    assertThat(written(plan(FERRY, "--tune", "2", "--measures", "B", "--tempo", "quarter=60")))
+        .startsWith("A3", "F4");
+    assertThat(plan("--abc", "K:C bass\\nC,2 G,2|", "--instrument", "bass").get("instrument"))
+        .hasToString("\"bass\"");
+  }
+
+  @Test
+  void whatWasTakenIsTold() {
+    Session session = Session.of("plan", "--abc", "D2 GA B2|").succeeded();
+    assertThat(session.out())
+        .contains("Note: the tune names no number (X:), meter (M:), note length (L:), key (K:)");
+    assertThat(session.lines()).allMatch(line -> line.length() <= 80);
+    JsonNode compared = Session.of("compare", "--abc", "D2 GA B2|", "--format", "json").json();
+    assertThat(compared.get("remarks").get(0).asText()).startsWith("the tune names no number (X:)");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1", "2", "3"})
+  void aMarkedCopyIsAScoreThatGivesThePlanThatWasWritten(String tune) {
+    for (String ending : List.of("musicxml", "mxl")) {
+      Path marked = folder.resolve(tune + "." + ending);
+      JsonNode made = plan(FERRY, "--tune", tune, "--write", marked);
+      JsonNode read = plan(marked, "--keep-printed");
+      for (String field : List.of("measure", "onset", "written", "string", "finger")) {
+        assertThat(texts(read.get("notes"), field))
+            .as(ending + " " + field)
+            .isEqualTo(texts(made.get("notes"), field));
+      }
+    }
+  }
+
+  @Test
+  void aMarkedCopyNeverReplacesAFile() throws IOException {
+    Path mine = Files.writeString(folder.resolve("mine.musicxml"), "my score");
+    assertThat(Session.of("plan", "--abc", SCALE, "--write", mine).refused(1).err())
+        .contains("exists already");
+    assertThat(mine).hasContent("my score");
+    Session.of("plan", "--abc", SCALE, "--write", folder.resolve("scale.abc")).refused(1);
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files).containsExactly(mine);
+    }
+  }
+
+  @Test
+  void fingersTypedAreKeptAndCompared() {
+    String fingered = "K:D clef=alto\\n!1!E !2!F !4!A !open!d|";
+    assertThat(texts(plan("--abc", fingered, "--keep-printed").get("notes"), "finger"))
+        .startsWith("1", "2", "4");
+    assertThat(Session.of("compare", "--abc", fingered).succeeded().out()).contains("as printed");
+  }
+
+  @Test
+  void weightsAreLearnedFromAFingeredTune() throws IOException {
+    Path file = folder.resolve("fingered.abc");
+    Files.writeString(
+        file, "X:1\nM:4/4\nL:1/4\nK:D\n!0!D!1!E!2!F!3!G|!0!A!1!B!2!c!3!d|!1!e!2!f!3!g!4!a|\n");
+    assertThat(Session.of("learn", file).succeeded().out()).contains("fingered.abc");
+    assertThat(Session.of("learn", FERRY).refused(1).err()).contains("choose one with --tune");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'h', '--abc, line 1, column 1: ''h'' is no note'",
+    "'K:G\\nD2 G&B', '--abc, line 2, column 5: ''&'' begins a second voice'",
+    "'K:C tenor\\nA', 'name it with --instrument'",
+    "'', '--abc holds no tune'",
+    "'z4', '--abc, line 1, column 3: the tune ends here without a note'",
+  })
+  void aTypedTuneThatCannotBeReadIsRefused(String abc, String told) {
+    for (String command : List.of("plan", "compare")) {
+      assertThat(Session.of(command, "--abc", abc).refused(1).err()).contains(told);
+    }
+  }
+
+  @Test
+  void aFileThatCannotBeReadIsRefused() throws IOException {
+    Path latin = folder.resolve("latin.abc");
+    Files.write(latin, "X:1\nT:é\nK:C\nA|".getBytes(StandardCharsets.ISO_8859_1));
+    assertThat(Session.of("plan", latin).refused(1).err()).contains("is not text in UTF-8");
+    assertThat(Session.of("plan", folder.resolve("none.abc")).refused(1).err())
+        .contains("There is no file");
+    Path tunes = Files.createDirectory(folder.resolve("tunes.abc"));
+    assertThat(Session.of("plan", tunes).refused(1).err()).contains("is a folder");
+    assertThat(Session.of("plan", DEMO, "--tune", "1").refused(1).err())
+        .contains("--tune chooses among the tunes of a file in ABC notation");
+    assertThat(Session.of("plan", FERRY, "--tune", "9").refused(1).err())
+        .contains("holds no tune 9");
+  }
+
+  @Test
+  void aScoreIsGivenOnce() {
+    for (String command : List.of("plan", "compare")) {
+      assertThat(Session.of(command, DEMO, "--abc", SCALE).refused(2).err())
+          .contains("leave one of them out", "--help");
+      assertThat(Session.of(command).refused(2).err()).contains("--abc", "--help");
+    }
+  }
+}

@@ -1,9 +1,7 @@
 package fingering.cli;
 
 import fingering.fingerboard.Placement;
-import fingering.music.Measure;
 import fingering.music.Note;
-import fingering.music.Passage;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
@@ -16,7 +14,6 @@ final class ComparisonText {
   private static final int NARROWEST = 15;
 
   private final Comparison comparison;
-  private final Charging charging;
   private final Style style;
   private final int columns;
 
@@ -26,9 +23,8 @@ final class ComparisonText {
   private final int cell;
   private final StringBuilder text = new StringBuilder();
 
-  private ComparisonText(Comparison comparison, Charging charging, int columns, Style style) {
+  private ComparisonText(Comparison comparison, int columns, Style style) {
     this.comparison = comparison;
-    this.charging = charging;
     this.style = style;
     this.columns = columns;
     plans = TextLayout.blocks(comparison.plans(), (columns - NOTE_COLUMNS) / NARROWEST);
@@ -36,8 +32,8 @@ final class ComparisonText {
   }
 
   static String of(Comparison comparison, Charging charging, int columns, Style style) {
-    ComparisonText page = new ComparisonText(comparison, charging, columns, style);
-    page.heading();
+    ComparisonText page = new ComparisonText(comparison, columns, style);
+    HeadingText.of(comparison.passage(), charging, columns, style).forEach(page::line);
     page.plans.forEach(page::notes);
     page.legend();
     new SummaryText(comparison, charging, page.columns, style, page.text).write();
@@ -46,30 +42,6 @@ final class ComparisonText {
 
   private void line(String line) {
     text.append(line.stripTrailing()).append('\n');
-  }
-
-  private void heading() {
-    Passage passage = comparison.passage();
-    String title = passage.title().isBlank() ? passage.partName() : passage.title();
-    line(style.bold(title));
-    List<Measure> measures = passage.measures();
-    line(
-        passage.instrument().name()
-            + ", "
-            + span(measures.get(0).number(), measures.get(measures.size() - 1).number())
-            + ", "
-            + passage.notes().size()
-            + " notes, "
-            + passage.tempo().toString().replace("=", " = "));
-    TextLayout.wrap(charging.line(), columns, 2).forEach(this::line);
-    for (String remark : passage.remarks()) {
-      TextLayout.wrap("Note: " + remark, columns, 2).forEach(this::line);
-    }
-    line("");
-  }
-
-  private static String span(String from, String to) {
-    return from.equals(to) ? "measure " + from : "measures " + from + "–" + to;
   }
 
   private void notes(List<Plan> shown) {

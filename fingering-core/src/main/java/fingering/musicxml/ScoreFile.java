@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
@@ -28,13 +29,14 @@ public final class ScoreFile {
 
   private static final int ZIP_MAGIC_BYTES = 4;
 
-  private final Path path;
+  private final Optional<Path> path;
   private final FileTime modified;
   private final XmlEncoding encoding;
   private final String text;
   private final Optional<String> rootName;
 
-  private ScoreFile(Path path, FileTime modified, Decoded score, Optional<String> rootName) {
+  private ScoreFile(
+      Optional<Path> path, FileTime modified, Decoded score, Optional<String> rootName) {
     this.path = path;
     this.modified = modified;
     this.encoding = score.encoding();
@@ -57,10 +59,10 @@ public final class ScoreFile {
       FileTime modified = Files.getLastModifiedTime(path);
       if (MxlContainer.isZip(head(path))) {
         Root root = MxlContainer.readRoot(path, what);
-        return new ScoreFile(path, modified, root.score(), Optional.of(root.name()));
+        return new ScoreFile(Optional.of(path), modified, root.score(), Optional.of(root.name()));
       }
       Decoded score = XmlEncoding.decode(Files.readAllBytes(path), what);
-      return new ScoreFile(path, modified, score, Optional.empty());
+      return new ScoreFile(Optional.of(path), modified, score, Optional.empty());
     } catch (NoSuchFileException e) {
       throw new UnreadableScoreException(
           "There is no file %s: check the name and the folder.".formatted(what), e);
@@ -73,6 +75,16 @@ public final class ScoreFile {
           "%s could not be read from its disk: copy it elsewhere and try again.".formatted(what),
           e);
     }
+  }
+
+  /**
+   * A score that lies in no file yet; written, it becomes one in UTF-8.
+   *
+   * @param text the XML text
+   */
+  public static ScoreFile of(String text) {
+    Decoded score = new Decoded(new XmlEncoding(StandardCharsets.UTF_8, false), text);
+    return new ScoreFile(Optional.empty(), FileTime.fromMillis(0), score, Optional.empty());
   }
 
   private static void refuseUnfit(Path file, String what) throws IOException {
@@ -150,17 +162,18 @@ public final class ScoreFile {
   }
 
   private void writeArchive(byte[] score, OutputStream out, Path target) throws IOException {
-    if (rootName.isEmpty()) {
+    if (rootName.isEmpty() || path.isEmpty()) {
       MxlContainer.write(score, out);
       return;
     }
-    if (!Files.exists(path) || !Files.getLastModifiedTime(path).equals(modified)) {
+    Path archive = path.get();
+    if (!Files.exists(archive) || !Files.getLastModifiedTime(archive).equals(modified)) {
       throw new UnwritableScoreException(
           "%s was not written because %s has changed meanwhile: run the command again."
-              .formatted(target, path));
+              .formatted(target, archive));
     }
     try {
-      MxlContainer.copyWith(path, rootName.get(), score, out, path.toString());
+      MxlContainer.copyWith(archive, rootName.get(), score, out, archive.toString());
     } catch (UnreadableScoreException e) {
       throw new UnwritableScoreException(e.getMessage(), e);
     }
@@ -182,7 +195,7 @@ public final class ScoreFile {
 
   private boolean isThisFile(Path place) {
     try {
-      return Files.isSameFile(place, path);
+      return path.isPresent() && Files.isSameFile(place, path.get());
     } catch (IOException e) {
       // One of the two has gone, so they are not one.
       return false;

@@ -1,0 +1,169 @@
+package fingering.exercise;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Fingerboard;
+import fingering.fingerboard.LeftHand;
+import fingering.music.Passage;
+import fingering.music.Place;
+import fingering.plan.InfeasibleBriefException;
+import fingering.plan.Plan;
+import fingering.tables.Instrument;
+import fingering.tables.Pitch;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Plans a scale from the lowest tonic from which it can be planned. */
+public final class ScalePlanner {
+  private static final int HIGHEST_OCTAVE = 8;
+
+  private final ScaleRequest request;
+  private final Fingerboard fingerboard;
+  private final Optional<Pitch> from;
+  private final Function<Passage, Plan> planning;
+
+  private ScalePlanner(
+      ScaleRequest request,
+      Fingerboard fingerboard,
+      Optional<Pitch> from,
+      Function<Passage, Plan> planning) {
+    this.request = request;
+    this.fingerboard = fingerboard;
+    this.from = from;
+    this.planning = planning;
+  }
+
+  /**
+   * Plans a scale.
+   *
+   * @param request what is practised
+   * @param instrument the instrument, as it is tuned and built
+   * @param hand the player's left hand
+   * @param from the tonic to begin with, as written; empty for the lowest from which the whole can
+   *     be planned
+   * @param planning makes a plan of a passage, and throws {@link InfeasibleBriefException} where
+   *     there is none
+   * @throws IllegalArgumentException if the instrument does not have so many octaves, or they
+   *     cannot be planned so; the message is one sentence and names the most that can be
+   */
+  public static PlannedScale plan(
+      ScaleRequest request,
+      Instrument instrument,
+      LeftHand hand,
+      Optional<Pitch> from,
+      Function<Passage, Plan> planning) {
+    return new ScalePlanner(request, Fingerboard.of(instrument, hand), from, planning).plan();
+  }
+
+  private PlannedScale plan() {
+    ImmutableList<ScaleExercise> all = onFingerboard(request.octaves());
+    if (all.isEmpty()) {
+      throw tooMany();
+    }
+    List<String> obstacles = new ArrayList<>();
+    return lowest(all, obstacles).orElseThrow(() -> unmet(all.get(0), obstacles.get(0)));
+  }
+
+  /** The scale from each tonic from which its notes lie on the fingerboard, the lowest first. */
+  private ImmutableList<ScaleExercise> onFingerboard(int octaves) {
+    return from.map(Stream::of)
+        .orElseGet(() -> IntStream.rangeClosed(0, HIGHEST_OCTAVE).mapToObj(request.scale()::tonic))
+        .map(tonic -> exercise(octaves, tonic))
+        .filter(exercise -> exercise.pitches().stream().allMatch(this::has))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private ScaleExercise exercise(int octaves, Pitch tonic) {
+    return new ScaleExercise(request.withOctaves(octaves), fingerboard.instrument(), tonic);
+  }
+
+  private boolean has(Pitch written) {
+    return !fingerboard.placements(sounding(written)).isEmpty();
+  }
+
+  private Pitch sounding(Pitch written) {
+    return written.plusOctaves(fingerboard.instrument().writtenOctaves());
+  }
+
+  /** The first of some that can be planned; why not is added for each that cannot. */
+  private Optional<PlannedScale> lowest(List<ScaleExercise> all, List<String> obstacles) {
+    for (ScaleExercise exercise : all) {
+      try {
+        Plan plan = planning.apply(exercise.passage());
+        Optional<Place> divided = divided(plan);
+        if (divided.isEmpty()) {
+          return Optional.of(new PlannedScale(exercise, plan));
+        }
+        obstacles.add("no hand can hold the notes of %s together.".formatted(divided.get()));
+      } catch (InfeasibleBriefException e) {
+        obstacles.add(e.getMessage());
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Where notes are to sound together that no hand can hold. */
+  private static Optional<Place> divided(Plan plan) {
+    return IntStream.range(0, plan.grips().size())
+        .filter(m -> plan.grips().get(m).divided())
+        .mapToObj(m -> plan.passage().moments().get(m).place())
+        .findFirst();
+  }
+
+  private IllegalArgumentException tooMany() {
+    if (from.filter(start -> sounding(start).midi() < lowestMidi()).isPresent()) {
+      return new IllegalArgumentException(
+          "%s lies below the lowest note of the %s: start higher, or leave the start out."
+              .formatted(from.get().display(), fingerboard.instrument().spoken()));
+    }
+    return new IllegalArgumentException(
+        "The %s has %s: %s."
+            .formatted(
+                fingerboard.instrument().spoken(),
+                most(octaves -> onFingerboard(octaves).stream().findFirst()),
+                from.isPresent() ? "ask for fewer octaves, or start lower" : "ask for fewer"));
+  }
+
+  private int lowestMidi() {
+    return fingerboard.instrument().lowest().midi();
+  }
+
+  private IllegalArgumentException unmet(ScaleExercise first, String obstacle) {
+    return new IllegalArgumentException(
+        "With what is asked for, the %s has %s; from %s: %s"
+            .formatted(
+                fingerboard.instrument().spoken(),
+                most(
+                    octaves ->
+                        lowest(onFingerboard(octaves), new ArrayList<>())
+                            .map(PlannedScale::exercise)),
+                first.from().display(),
+                obstacle));
+  }
+
+  /** How many octaves there are, and from where, of fewer than are asked for. */
+  private String most(IntFunction<Optional<ScaleExercise>> some) {
+    String scale = request.scale().spoken() + spaced(request.pattern().words());
+    return IntStream.iterate(request.octaves() - 1, octaves -> octaves > 0, octaves -> octaves - 1)
+        .mapToObj(some)
+        .flatMap(Optional::stream)
+        .findFirst()
+        .map(
+            one ->
+                "%s of %s at most, from %s, and not %d"
+                    .formatted(
+                        ScaleRequest.counted(one.request().octaves()),
+                        scale,
+                        one.from().display(),
+                        request.octaves()))
+        .orElse("not even 1 octave of " + scale);
+  }
+
+  private static String spaced(String words) {
+    return words.isEmpty() ? "" : " " + words;
+  }
+}

@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableMap;
 import fingering.tables.Key;
 import fingering.tables.Letter;
 import fingering.tables.Pitch;
+import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -135,18 +136,28 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
         };
     Letter tonic = Letter.valueOf(letter.toUpperCase(Locale.ROOT));
     if (!writable(kind, tonic, alter)) {
-      throw unknown(text);
+      throw new IllegalArgumentException(
+          "'%s' goes beyond seven sharps or flats; the same notes are written as %s"
+              .formatted(text, enharmonic(kind, new Pitch(tonic, alter, MIDDLE_OCTAVE))));
     }
     return new Scale(kind, tonic, alter);
   }
 
+  /** The scale of that kind on a note of the same sound, with the fewest sharps or flats. */
+  private static Scale enharmonic(ScaleKind kind, Pitch tonic) {
+    return ImmutableList.copyOf(Letter.values()).stream()
+        .flatMap(each -> IntStream.rangeClosed(-1, 1).mapToObj(alter -> new Pitch(each, alter, 4)))
+        .filter(each -> Math.floorMod(each.midi() - tonic.midi(), Pitch.OCTAVE) == 0)
+        .filter(each -> writable(kind, each.letter(), each.alter()))
+        .map(each -> new Scale(kind, each.letter(), each.alter()))
+        .min(Comparator.comparingInt(each -> Math.abs(each.signs())))
+        .orElseThrow();
+  }
+
   private static IllegalArgumentException unknown(String text) {
     return new IllegalArgumentException(
-        "'"
-            + text
-            + "' is no scale; write tonic and kind, such as 'D major', 'G# harmonic minor' or"
-            + " 'dominant seventh on A', with seven sharps or flats at most; the kinds are "
-            + ScaleKind.all());
+        "'%s' is no scale; write tonic and kind, such as 'D major' or 'chromatic on C'; kinds are %s"
+            .formatted(text, ScaleKind.all()));
   }
 
   /** Sharps of the key signature it is written under, or flats below 0; 0 where it has no key. */

@@ -19,7 +19,8 @@ import java.util.stream.Stream;
 
 /** Plans a scale from the lowest tonic from which it can be planned. */
 public final class ScalePlanner {
-  private static final int HIGHEST_OCTAVE = 8;
+  /** No string instrument goes higher. */
+  private static final int HIGHEST_OCTAVE = 9;
 
   private final ScaleRequest request;
   private final Fingerboard fingerboard;
@@ -72,6 +73,7 @@ public final class ScalePlanner {
   private ImmutableList<ScaleExercise> onFingerboard(int octaves) {
     return from.map(Stream::of)
         .orElseGet(() -> IntStream.rangeClosed(0, HIGHEST_OCTAVE).mapToObj(request.scale()::tonic))
+        .filter(tonic -> tonic.octave() + octaves <= HIGHEST_OCTAVE)
         .map(tonic -> exercise(octaves, tonic))
         .filter(exercise -> exercise.pitches().stream().allMatch(this::has))
         .collect(ImmutableList.toImmutableList());
@@ -115,44 +117,55 @@ public final class ScalePlanner {
   }
 
   private IllegalArgumentException tooMany() {
-    if (from.filter(start -> sounding(start).midi() < lowestMidi()).isPresent()) {
+    Instrument instrument = fingerboard.instrument();
+    if (from.filter(start -> sounding(start).midi() < instrument.lowest().midi()).isPresent()) {
       return new IllegalArgumentException(
-          "%s lies below the lowest note of the %s: start higher, or leave the start out."
-              .formatted(from.get().display(), fingerboard.instrument().spoken()));
+          "%s lies below %s, the lowest note of the %s: start higher, or leave the start out."
+              .formatted(
+                  from.get().display(),
+                  instrument.lowest().plusOctaves(-instrument.writtenOctaves()).display(),
+                  instrument.spoken()));
     }
+    Optional<ScaleExercise> most = most(octaves -> onFingerboard(octaves).stream().findFirst());
+    String start = from.isPresent() ? "start lower" : "ask for another scale";
     return new IllegalArgumentException(
-        "The %s has %s: %s."
+        "The %s has %s%s: %s."
             .formatted(
-                fingerboard.instrument().spoken(),
-                most(octaves -> onFingerboard(octaves).stream().findFirst()),
-                from.isPresent() ? "ask for fewer octaves, or start lower" : "ask for fewer"));
-  }
-
-  private int lowestMidi() {
-    return fingerboard.instrument().lowest().midi();
+                instrument.spoken(),
+                counted(most),
+                most.isPresent() || from.isEmpty() ? "" : " from " + from.get().display(),
+                most.isEmpty()
+                    ? start
+                    : "ask for fewer octaves" + (from.isPresent() ? ", or " + start : "")));
   }
 
   private IllegalArgumentException unmet(ScaleExercise first, String obstacle) {
+    Optional<ScaleExercise> most =
+        most(
+            octaves ->
+                lowest(onFingerboard(octaves), new ArrayList<>()).map(PlannedScale::exercise));
     return new IllegalArgumentException(
         "With what is asked for, the %s has %s; from %s: %s"
             .formatted(
                 fingerboard.instrument().spoken(),
-                most(
-                    octaves ->
-                        lowest(onFingerboard(octaves), new ArrayList<>())
-                            .map(PlannedScale::exercise)),
+                counted(most),
                 first.from().display(),
                 obstacle));
   }
 
-  /** How many octaves there are, and from where, of fewer than are asked for. */
-  private String most(IntFunction<Optional<ScaleExercise>> some) {
-    String scale = request.scale().spoken() + spaced(request.pattern().words());
+  /** The exercise of the most octaves, of fewer than are asked for, that there is. */
+  private Optional<ScaleExercise> most(IntFunction<Optional<ScaleExercise>> some) {
     return IntStream.iterate(request.octaves() - 1, octaves -> octaves > 0, octaves -> octaves - 1)
         .mapToObj(some)
         .flatMap(Optional::stream)
-        .findFirst()
-        .map(
+        .findFirst();
+  }
+
+  private String counted(Optional<ScaleExercise> most) {
+    String scale =
+        request.scale().spoken()
+            + (request.pattern().words().isEmpty() ? "" : " " + request.pattern().words());
+    return most.map(
             one ->
                 "%s of %s at most, from %s, and not %d"
                     .formatted(
@@ -160,10 +173,6 @@ public final class ScalePlanner {
                         scale,
                         one.from().display(),
                         request.octaves()))
-        .orElse("not even 1 octave of " + scale);
-  }
-
-  private static String spaced(String words) {
-    return words.isEmpty() ? "" : " " + words;
+        .orElse("no octave of " + scale);
   }
 }

@@ -35,7 +35,7 @@ public record ScaleRequest(
     }
     if (slur != 0 && (slur < 2 || slur > LONGEST_SLUR)) {
       throw new IllegalArgumentException(
-          "%d eighths to a bow are out of range; ask for 2 to %d".formatted(slur, LONGEST_SLUR));
+          "a bow takes 2 to %d eighths, not %d".formatted(LONGEST_SLUR, slur));
     }
     if (pattern != ScalePattern.STEPS && !scale.kind().sevenNotes()) {
       throw new IllegalArgumentException(

@@ -178,8 +178,7 @@ public final class PlainScoreWriter {
     DirectionType type = new DirectionType();
     type.setMetronome(metronome);
     Sound sound = new Sound();
-    BigDecimal quarters =
-        tempo.quartersPerMinute().bigDecimalValue(DECIMALS, RoundingMode.HALF_UP);
+    BigDecimal quarters = tempo.quartersPerMinute().bigDecimalValue(DECIMALS, RoundingMode.HALF_UP);
     sound.setTempo(new BigDecimal(quarters.stripTrailingZeros().toPlainString()));
     Direction direction = new Direction();
     direction.setPlacement(AboveBelow.ABOVE);

@@ -82,10 +82,9 @@ final class ScaleCommand implements Callable<Integer> {
   @Option(
       names = "--from",
       paramLabel = "START",
-      description = {
-        "The tonic to begin with, as written: its octave, 4, or the pitch, D4;",
-        "the lowest from which the scale can be planned otherwise."
-      })
+      description =
+          "The tonic to begin with, as written: its octave, 4, or the pitch, D4; the lowest from"
+              + " which the scale can be planned otherwise.")
   Optional<String> from = Optional.empty();
 
   @Option(

@@ -126,14 +126,16 @@ final class ScaleText {
     row("finger", pieces, BAR, Cell::finger);
     row("string", pieces, BAR, Cell::string);
     row("pos.", pieces, BAR, Cell::position);
-    if (pieces.stream().flatMap(List::stream).anyMatch(one -> one.slurEnds() || one.slurGoesOn())) {
-      row("bow", pieces, BAR, this::bow);
-    }
+    row("bow", pieces, BAR, this::bow);
     line("");
   }
 
+  /** A line of the system; nothing where it would be empty. */
   private void row(
       String label, List<List<Cell>> pieces, String bar, Function<Cell, String> content) {
+    if (pieces.stream().flatMap(List::stream).map(content).allMatch(String::isEmpty)) {
+      return;
+    }
     line(
         TextLayout.pad(label, LABEL)
             + pieces.stream()

@@ -17,7 +17,10 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Plans a scale from the lowest tonic from which it can be planned. */
+/**
+ * Plans a scale from the lowest tonic from which it can be planned, where there is one from which
+ * no finger has to reach out of the hand for the first note.
+ */
 public final class ScalePlanner {
   /** No string instrument goes higher. */
   private static final int HIGHEST_OCTAVE = 9;
@@ -44,8 +47,7 @@ public final class ScalePlanner {
    * @param request what is practised
    * @param instrument the instrument, as it is tuned and built
    * @param hand the player's left hand
-   * @param from the tonic to begin with, as written; empty for the lowest from which the whole can
-   *     be planned
+   * @param from the tonic to begin with, as written; empty for the lowest, as above
    * @param planning makes a plan of a passage, and throws {@link InfeasibleBriefException} where
    *     there is none
    * @throws IllegalArgumentException if the instrument does not have so many octaves, or they
@@ -91,21 +93,33 @@ public final class ScalePlanner {
     return written.plusOctaves(fingerboard.instrument().writtenOctaves());
   }
 
-  /** The first of some that can be planned; why not is added for each that cannot. */
+  /**
+   * The first of some that can be planned, and begins under the hand if there is one; why not is
+   * added for each that cannot.
+   */
   private Optional<PlannedScale> lowest(List<ScaleExercise> all, List<String> obstacles) {
+    Optional<PlannedScale> reaching = Optional.empty();
     for (ScaleExercise exercise : all) {
       try {
-        Plan plan = planning.apply(exercise.passage());
-        Optional<Place> divided = divided(plan);
-        if (divided.isEmpty()) {
-          return Optional.of(new PlannedScale(exercise, plan));
+        PlannedScale planned = new PlannedScale(exercise, planning.apply(exercise.passage()));
+        Optional<Place> divided = divided(planned.plan());
+        if (divided.isPresent()) {
+          obstacles.add("no hand can hold the notes of %s together.".formatted(divided.get()));
+        } else if (reaches(planned.plan())) {
+          reaching = reaching.or(() -> Optional.of(planned));
+        } else {
+          return Optional.of(planned);
         }
-        obstacles.add("no hand can hold the notes of %s together.".formatted(divided.get()));
       } catch (InfeasibleBriefException e) {
         obstacles.add(e.getMessage());
       }
     }
-    return Optional.empty();
+    return reaching;
+  }
+
+  /** Whether a finger has to leave the hand for the very first note. */
+  private static boolean reaches(Plan plan) {
+    return plan.grips().get(0).placements().stream().anyMatch(one -> one.stretch() > 0);
   }
 
   /** Where notes are to sound together that no hand can hold. */

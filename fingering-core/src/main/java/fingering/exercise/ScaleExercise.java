@@ -97,7 +97,7 @@ public record ScaleExercise(ScaleRequest request, Instrument instrument, Pitch f
 
   /** The score as MusicXML that lies in no file yet. */
   public ScoreFile file() {
-    return ScoreFile.of(PlainScoreWriter.text(score()));
+    return ScoreFile.of(PlainScoreWriter.text(score()), ImmutableList.of());
   }
 
   /** The passage that the score is read as, so that a plan for it can be marked there. */

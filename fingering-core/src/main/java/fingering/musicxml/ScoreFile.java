@@ -1,5 +1,6 @@
 package fingering.musicxml;
 
+import com.google.common.collect.ImmutableList;
 import fingering.musicxml.MxlContainer.Root;
 import fingering.musicxml.XmlEncoding.Decoded;
 import java.io.BufferedOutputStream;
@@ -23,25 +24,37 @@ import java.util.UUID;
 
 /**
  * A score file as it lies on disk: plain MusicXML, or compressed MusicXML (.mxl). Which of the two
- * it is, its content decides and not its name.
+ * it is, its content decides and not its name. A score that was put into MusicXML from something
+ * else lies nowhere, and can be written all the same.
  */
 public final class ScoreFile {
 
   private static final int ZIP_MAGIC_BYTES = 4;
 
-  private final Optional<Path> path;
-  private final FileTime modified;
+  /** Where a score lies; of a compressed one, the name of the score inside. */
+  private record Origin(Path path, FileTime modified, Optional<String> rootName) {}
+
+  private final Optional<Origin> origin;
   private final XmlEncoding encoding;
   private final String text;
-  private final Optional<String> rootName;
+  private final ImmutableList<String> remarks;
 
-  private ScoreFile(
-      Optional<Path> path, FileTime modified, Decoded score, Optional<String> rootName) {
-    this.path = path;
-    this.modified = modified;
+  private ScoreFile(Optional<Origin> origin, Decoded score, ImmutableList<String> remarks) {
+    this.origin = origin;
     this.encoding = score.encoding();
     this.text = score.text();
-    this.rootName = rootName;
+    this.remarks = remarks;
+  }
+
+  /**
+   * A score that lies in no file.
+   *
+   * @param text the text of the score in MusicXML
+   * @param remarks what was assumed in putting it into MusicXML, a sentence each
+   */
+  public static ScoreFile of(String text, ImmutableList<String> remarks) {
+    XmlEncoding utf8 = new XmlEncoding(StandardCharsets.UTF_8, false);
+    return new ScoreFile(Optional.empty(), new Decoded(utf8, text), remarks);
   }
 
   /**
@@ -59,10 +72,12 @@ public final class ScoreFile {
       FileTime modified = Files.getLastModifiedTime(path);
       if (MxlContainer.isZip(head(path))) {
         Root root = MxlContainer.readRoot(path, what);
-        return new ScoreFile(Optional.of(path), modified, root.score(), Optional.of(root.name()));
+        Origin inside = new Origin(path, modified, Optional.of(root.name()));
+        return new ScoreFile(Optional.of(inside), root.score(), ImmutableList.of());
       }
       Decoded score = XmlEncoding.decode(Files.readAllBytes(path), what);
-      return new ScoreFile(Optional.of(path), modified, score, Optional.empty());
+      Origin plain = new Origin(path, modified, Optional.empty());
+      return new ScoreFile(Optional.of(plain), score, ImmutableList.of());
     } catch (NoSuchFileException e) {
       throw new UnreadableScoreException(
           "There is no file %s: check the name and the folder.".formatted(what), e);
@@ -75,16 +90,6 @@ public final class ScoreFile {
           "%s could not be read from its disk: copy it elsewhere and try again.".formatted(what),
           e);
     }
-  }
-
-  /**
-   * A score that lies in no file yet; written, it becomes one in UTF-8.
-   *
-   * @param text the XML text
-   */
-  public static ScoreFile of(String text) {
-    Decoded score = new Decoded(new XmlEncoding(StandardCharsets.UTF_8, false), text);
-    return new ScoreFile(Optional.empty(), FileTime.fromMillis(0), score, Optional.empty());
   }
 
   private static void refuseUnfit(Path file, String what) throws IOException {
@@ -116,7 +121,12 @@ public final class ScoreFile {
 
   /** Whether the file is compressed MusicXML. */
   public boolean compressed() {
-    return rootName.isPresent();
+    return origin.flatMap(Origin::rootName).isPresent();
+  }
+
+  /** What was assumed before the score was MusicXML, a sentence each; nothing for a file. */
+  public ImmutableList<String> remarks() {
+    return remarks;
   }
 
   /**
@@ -162,18 +172,20 @@ public final class ScoreFile {
   }
 
   private void writeArchive(byte[] score, OutputStream out, Path target) throws IOException {
-    if (rootName.isEmpty() || path.isEmpty()) {
+    if (!compressed()) {
       MxlContainer.write(score, out);
       return;
     }
-    Path archive = path.get();
-    if (!Files.exists(archive) || !Files.getLastModifiedTime(archive).equals(modified)) {
+    Path path = origin.orElseThrow().path();
+    FileTime modified = origin.orElseThrow().modified();
+    String rootName = origin.flatMap(Origin::rootName).orElseThrow();
+    if (!Files.exists(path) || !Files.getLastModifiedTime(path).equals(modified)) {
       throw new UnwritableScoreException(
           "%s was not written because %s has changed meanwhile: run the command again."
-              .formatted(target, archive));
+              .formatted(target, path));
     }
     try {
-      MxlContainer.copyWith(archive, rootName.get(), score, out, archive.toString());
+      MxlContainer.copyWith(path, rootName, score, out, path.toString());
     } catch (UnreadableScoreException e) {
       throw new UnwritableScoreException(e.getMessage(), e);
     }
@@ -195,7 +207,7 @@ public final class ScoreFile {
 
   private boolean isThisFile(Path place) {
     try {
-      return path.isPresent() && Files.isSameFile(place, path.get());
+      return origin.isPresent() && Files.isSameFile(place, origin.get().path());
     } catch (IOException e) {
       // One of the two has gone, so they are not one.
       return false;

@@ -95,7 +95,7 @@ class PlainScoreWriterTest {
   }
 
   private static Passage read(PlainScore score) {
-    return ScoreReader.read(ScoreFile.of(PlainScoreWriter.text(score)))
+    return ScoreReader.read(ScoreFile.of(PlainScoreWriter.text(score), ImmutableList.of()))
         .passage(PassageRequest.WHOLE);
   }
 
@@ -208,7 +208,8 @@ class PlainScoreWriterTest {
 
   @Test
   void newScoreIsMarkedAndWrittenAsAnyOther() throws IOException {
-    ScoreFile made = ScoreFile.of(PlainScoreWriter.text(score(0, 4, 4, "A4 half,B4 half")));
+    ScoreFile made =
+        ScoreFile.of(PlainScoreWriter.text(score(0, 4, 4, "A4 half,B4 half")), ImmutableList.of());
     NoteMarks marks =
         new NoteMarks(
             new NoteAddress(0, 0, 1), Optional.of("1"), OptionalInt.of(2), Optional.of("1st pos."));

@@ -14,6 +14,7 @@ final class ComparisonText {
   private static final int NARROWEST = 15;
 
   private final Comparison comparison;
+  private final Charging charging;
   private final Style style;
   private final int columns;
 
@@ -23,8 +24,9 @@ final class ComparisonText {
   private final int cell;
   private final StringBuilder text = new StringBuilder();
 
-  private ComparisonText(Comparison comparison, int columns, Style style) {
+  private ComparisonText(Comparison comparison, Charging charging, int columns, Style style) {
     this.comparison = comparison;
+    this.charging = charging;
     this.style = style;
     this.columns = columns;
     plans = TextLayout.blocks(comparison.plans(), (columns - NOTE_COLUMNS) / NARROWEST);
@@ -32,8 +34,8 @@ final class ComparisonText {
   }
 
   static String of(Comparison comparison, Charging charging, int columns, Style style) {
-    ComparisonText page = new ComparisonText(comparison, columns, style);
-    HeadingText.of(comparison.passage(), charging, columns, style).forEach(page::line);
+    ComparisonText page = new ComparisonText(comparison, charging, columns, style);
+    page.heading();
     page.plans.forEach(page::notes);
     page.legend();
     new SummaryText(comparison, charging, page.columns, style, page.text).write();
@@ -42,6 +44,10 @@ final class ComparisonText {
 
   private void line(String line) {
     text.append(line.stripTrailing()).append('\n');
+  }
+
+  private void heading() {
+    HeadingText.of(comparison.passage(), charging, columns, style).forEach(this::line);
   }
 
   private void notes(List<Plan> shown) {

@@ -1,9 +1,7 @@
 package fingering.cli;
 
 import fingering.fingerboard.Placement;
-import fingering.music.Measure;
 import fingering.music.Note;
-import fingering.music.Passage;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
@@ -49,27 +47,7 @@ final class ComparisonText {
   }
 
   private void heading() {
-    Passage passage = comparison.passage();
-    String title = passage.title().isBlank() ? passage.partName() : passage.title();
-    line(style.bold(title));
-    List<Measure> measures = passage.measures();
-    line(
-        passage.instrument().name()
-            + ", "
-            + span(measures.get(0).number(), measures.get(measures.size() - 1).number())
-            + ", "
-            + passage.notes().size()
-            + " notes, "
-            + passage.tempo().toString().replace("=", " = "));
-    TextLayout.wrap(charging.line(), columns, 2).forEach(this::line);
-    for (String remark : passage.remarks()) {
-      TextLayout.wrap("Note: " + remark, columns, 2).forEach(this::line);
-    }
-    line("");
-  }
-
-  private static String span(String from, String to) {
-    return from.equals(to) ? "measure " + from : "measures " + from + "–" + to;
+    HeadingText.of(comparison.passage(), charging, columns, style).forEach(this::line);
   }
 
   private void notes(List<Plan> shown) {

@@ -17,7 +17,8 @@ import picocli.CommandLine.Command;
       CompareCommand.class,
       PlanCommand.class,
       ChartCommand.class,
-      LearnCommand.class
+      LearnCommand.class,
+      ScaleCommand.class
     },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
@@ -29,6 +30,7 @@ import picocli.CommandLine.Command;
       "  fingering compare quartet.mxl --part Viola --tempo half=84",
       "  fingering plan part.musicxml --choose third --write marked.musicxml",
       "  fingering chart viola --position 3",
+      "  fingering scale D major --instrument viola --octaves 3",
       "  fingering learn fingered.musicxml --output my.weights",
       "",
       "Exit codes: 0 done; 1 the score or the request cannot be met; 2 the command was mistyped."

@@ -1,8 +1,6 @@
 package fingering.musicxml;
 
-import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import fingering.tables.Letter;
 import fingering.tables.Pitch;
 import jakarta.xml.bind.JAXBElement;
 import java.util.List;
@@ -39,10 +37,6 @@ record Ornament(boolean turn, OptionalInt accidental, OptionalInt semitones) {
           "haydn");
 
   private static final int FURTHEST = 3;
-
-  /** The letters in the order in which key signatures take them. */
-  private static final ImmutableList<Letter> SHARPS =
-      ImmutableList.of(Letter.F, Letter.C, Letter.G, Letter.D, Letter.A, Letter.E, Letter.B);
 
   /** The ornament with an upper note among these, with the accidentals that stand by it. */
   static Optional<Ornament> of(List<JAXBElement<?>> ornaments) {
@@ -118,18 +112,13 @@ record Ornament(boolean turn, OptionalInt accidental, OptionalInt semitones) {
       int alter =
           accidental.isPresent()
               ? accidental.getAsInt()
-              : shown.orElse(signed(natural.letter(), fifths));
+              : shown.orElse(KeySignature.alter(natural.letter(), fifths));
       Pitch upper = new Pitch(natural.letter(), alter, natural.octave());
       int step = upper.midi() - note.midi();
       return step > 0 && step <= FURTHEST ? Optional.of(upper) : above(note, 2);
     } catch (IllegalArgumentException e) {
       return above(note, 2);
     }
-  }
-
-  private static int signed(Letter letter, int fifths) {
-    int turn = SHARPS.indexOf(letter);
-    return Math.floorDiv(fifths - turn + SHARPS.size() - 1, SHARPS.size());
   }
 
   /** The pitch a letter and so many semitones above, if there is one. */

@@ -1,0 +1,24 @@
+package fingering.musicxml;
+
+import com.google.common.collect.ImmutableList;
+import fingering.tables.Letter;
+
+/** What a key signature does to a letter. */
+final class KeySignature {
+
+  /** The letters in the order in which key signatures take them as sharps. */
+  private static final ImmutableList<Letter> SHARPS =
+      ImmutableList.of(Letter.F, Letter.C, Letter.G, Letter.D, Letter.A, Letter.E, Letter.B);
+
+  private KeySignature() {}
+
+  /**
+   * Semitones by which a letter is raised.
+   *
+   * @param fifths sharps, or flats below 0, of the key signature
+   */
+  static int alter(Letter letter, int fifths) {
+    int turn = SHARPS.indexOf(letter);
+    return Math.floorDiv(fifths - turn + SHARPS.size() - 1, SHARPS.size());
+  }
+}

@@ -100,8 +100,8 @@ final class CompareCommand implements Callable<Integer> {
   /** The briefs that are to be compared instead of the usual plans. */
   private ImmutableList<Brief> own(Passage passage) {
     ImmutableList.Builder<Brief> all = ImmutableList.builder();
-    briefs.ifPresent(file -> all.addAll(BriefFile.read(file, passage.instrument())));
-    plans.forEach(text -> all.add(BriefFile.typed(text, passage.instrument())));
+    briefs.ifPresent(file -> all.addAll(BriefFile.read(file, passage)));
+    plans.forEach(text -> all.add(BriefFile.typed(text, passage)));
     return all.build();
   }
 }

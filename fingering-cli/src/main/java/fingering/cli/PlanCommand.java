@@ -207,7 +207,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private Brief free(Passage passage) {
     if (briefFile.isPresent()) {
-      return BriefFile.readOne(briefFile.get(), passage.instrument());
+      return BriefFile.readOne(briefFile.get(), passage);
     }
     return Brief.free(demands.any() ? demands.name() : "free choice");
   }

@@ -23,8 +23,8 @@ import java.util.TreeSet;
 
 /** Plans as JSON for other programs; format and version stand first. */
 final class PlanJson {
-  private static final String FORMAT = "fingering-plan";
-  private static final int VERSION = 1;
+  static final String FORMAT = "fingering-plan";
+  static final int VERSION = 1;
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private PlanJson() {}
@@ -123,6 +123,7 @@ final class PlanJson {
             .objectNode()
             .put("part", passage.partId())
             .put("measure", note.note().place().measure())
+            .put("measureIndex", note.note().place().measureIndex())
             .put("onset", onset(note))
             .put("written", note.note().written().toString())
             .put("midi", note.note().midi())

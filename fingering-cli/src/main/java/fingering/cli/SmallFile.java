@@ -23,6 +23,15 @@ final class SmallFile {
    * @throws ChoiceException if it cannot be read, or is too large to be what it should
    */
   static String text(Path file, String what) {
+    return text(file, what, MAX_KIB);
+  }
+
+  /**
+   * The text of a file of up to so many KiB.
+   *
+   * @throws ChoiceException as above
+   */
+  static String text(Path file, String what, int mostKib) {
     try {
       if (!Files.exists(file)) {
         throw new ChoiceException(
@@ -36,10 +45,10 @@ final class SmallFile {
         throw new ChoiceException(
             "%s is a device and no file: save %s to a file first.".formatted(file, what));
       }
-      if (Files.size(file) > MAX_KIB * 1024L) {
+      if (Files.size(file) > mostKib * 1024L) {
         throw new ChoiceException(
             "%s is larger than %d KiB and is not read: check that it holds %s and no score."
-                .formatted(file, MAX_KIB, what));
+                .formatted(file, mostKib, what));
       }
       String text = Files.readString(file);
       return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;

@@ -10,6 +10,7 @@ import fingering.fingerboard.Placement;
 import fingering.fingerboard.Touch;
 import fingering.music.Passage;
 import fingering.plan.Alternative;
+import fingering.plan.Choice;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
@@ -40,6 +41,14 @@ final class PlanJson {
     ObjectNode root = header(plan.passage(), charging);
     fill(root, plan, charging);
     WhyJson.fill(root, ways);
+    return text(root);
+  }
+
+  /** A plan with the ways in which some measures can be taken, its own first. */
+  static String ofChoices(Plan plan, ImmutableList<Choice> ways, Charging charging) {
+    ObjectNode root = header(plan.passage(), charging);
+    fill(root, plan, charging);
+    ChoicesJson.fill(root, ways);
     return text(root);
   }
 

@@ -20,6 +20,11 @@ import java.util.stream.Collectors;
 
 /** Below the notes: what each plan costs, rule by rule, and what it buys. */
 final class SummaryText {
+  /** What is said below every plan. */
+  static final String CARE =
+      "Stretching and long practice can hurt: stop on pain, rest, and ask your teacher or a"
+          + " clinician. Your teacher has the last word on every fingering.";
+
   private static final int LABEL = 28;
   private static final int NARROWEST = 13;
   private static final int MEASURES_TOLD = 6;
@@ -191,9 +196,7 @@ final class SummaryText {
       comparison.plans().forEach(plan -> paragraph("  " + plan.name() + ": " + unlearned(plan)));
       line("");
     }
-    paragraph(
-        "Stretching and long practice can hurt: stop on pain, rest, and ask your teacher or a"
-            + " clinician. Your teacher has the last word on every fingering.");
+    paragraph(CARE);
   }
 
   private String unlearned(Plan plan) {

@@ -225,8 +225,8 @@ final class KeepPlanTest {
         .contains(
             "low.json has no note of Viola, measures 20 to 24; give a plan of these measures");
     assertThat(Session.of("plan", DEMO, "--keep-plan", low + "@20").refused(1).err())
-        .contains("low.json has no note in m. 20 of Viola");
+        .contains("low.json has no note in measure 20 of Viola");
     assertThat(Session.of("plan", DEMO, "--keep-plan", low + "@77").refused(1).err())
-        .contains("Measure 77 of what is demanded does not come in Viola");
+        .contains("Measure 77 does not come in Viola");
   }
 }

@@ -106,7 +106,7 @@ public record EarlierPlan(String source, ImmutableList<PlannedBefore> notes) {
       throw new IllegalArgumentException(
           source
               + " has no note"
-              + (span.equals(Span.WHOLE) ? "" : " in" + span.words().substring(1))
+              + span.told()
               + " of "
               + passage.partName()
               + ", measures "

@@ -88,13 +88,23 @@ public record Span(Optional<Ends> ends) {
     return new IllegalArgumentException(
         "Measure "
             + number
-            + " of what is demanded does not come in "
+            + " does not come in "
             + passage.partName()
             + ", measures "
             + passage.measures().get(0).number()
             + " to "
             + passage.measures().get(passage.measures().size() - 1).number()
             + "; give measures as printed, the first first.");
+  }
+
+  /** As in a sentence: {@code in measure 9}, {@code in measures 9-16}; empty for the whole. */
+  public String told() {
+    return ends.map(
+            e ->
+                e.first().equals(e.last())
+                    ? " in measure " + e.first()
+                    : " in measures " + e.first() + "-" + e.last())
+        .orElse("");
   }
 
   /** After a demand: {@code , m. 9-16}; empty for the whole passage. */

@@ -104,6 +104,16 @@ public final class Planner {
         .collect(Collectors.joining("+"));
   }
 
+  /** The music. */
+  Passage passage() {
+    return passage;
+  }
+
+  /** A plan of the music. */
+  Plan plan(Brief brief, Path path) {
+    return PlanAssembly.plan(brief, passage, scoring, path);
+  }
+
   /** The same planner by other rules or weights; the grips are not sought again. */
   public Planner scoredBy(Scoring other) {
     return new Planner(passage, other, grips);
@@ -225,7 +235,12 @@ public final class Planner {
     return IntStream.range(0, some.size()).allMatch(i -> some.get(i).takenLike(others.get(i)));
   }
 
-  private Layers layers(Brief brief) {
+  /**
+   * What a brief leaves of the grips.
+   *
+   * @throws InfeasibleBriefException if that is nothing somewhere
+   */
+  Layers layers(Brief brief) {
     ImmutableList<ImmutableList<Grip>> left = Selection.of(brief, passage, grips);
     if (!Selection.empty(left).isEmpty()) {
       throw unmet(brief);
@@ -288,7 +303,7 @@ public final class Planner {
   }
 
   /** Says which demands cannot be met together, and where. */
-  private InfeasibleBriefException unmet(Brief brief) {
+  InfeasibleBriefException unmet(Brief brief) {
     Optional<ImmutableList<Demand>> smallest =
         Contradiction.smallest(brief.demands(), some -> meets(brief, some));
     if (smallest.isEmpty() || smallest.get().isEmpty()) {

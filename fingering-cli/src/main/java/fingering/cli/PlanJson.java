@@ -12,6 +12,7 @@ import fingering.music.Passage;
 import fingering.plan.Alternative;
 import fingering.plan.Choice;
 import fingering.plan.Comparison;
+import fingering.plan.LeftString;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.plan.RuleCost;
@@ -31,23 +32,19 @@ final class PlanJson {
   private PlanJson() {}
 
   static String of(Plan plan, Charging charging) {
-    ObjectNode root = header(plan.passage(), charging);
-    fill(root, plan, charging);
-    return text(root);
+    return text(alone(plan, charging));
   }
 
   /** A plan with the ways in which the notes of a moment can be taken, its own first. */
   static String of(Plan plan, ImmutableList<Alternative> ways, Charging charging) {
-    ObjectNode root = header(plan.passage(), charging);
-    fill(root, plan, charging);
+    ObjectNode root = alone(plan, charging);
     WhyJson.fill(root, ways);
     return text(root);
   }
 
   /** A plan with the ways in which some measures can be taken, its own first. */
   static String ofChoices(Plan plan, ImmutableList<Choice> ways, Charging charging) {
-    ObjectNode root = header(plan.passage(), charging);
-    fill(root, plan, charging);
+    ObjectNode root = alone(plan, charging);
     ChoicesJson.fill(root, ways);
     return text(root);
   }
@@ -59,7 +56,19 @@ final class PlanJson {
     ArrayNode remarks = root.putArray("remarks");
     comparison.passage().remarks().forEach(remarks::add);
     comparison.remarks().forEach(remarks::add);
+    comparison.plans().stream()
+        .flatMap(plan -> LeftString.of(plan).stream())
+        .forEach(left -> remarks.add(left.words()));
     return text(root);
+  }
+
+  private static ObjectNode alone(Plan plan, Charging charging) {
+    ObjectNode root = header(plan.passage(), charging);
+    fill(root, plan, charging);
+    ArrayNode remarks = root.putArray("remarks");
+    plan.passage().remarks().forEach(remarks::add);
+    LeftString.of(plan).forEach(left -> remarks.add(left.words()));
+    return root;
   }
 
   private static ObjectNode header(Passage passage, Charging charging) {

@@ -29,6 +29,11 @@ final class ScoreOptions extends PartOptions {
           "Tempo at the beginning (half=84, dotted-quarter=63); later ones are scaled alike.")
   Optional<Tempo> tempo = Optional.empty();
 
+  @Option(
+      names = "--ignore-words",
+      description = "Leave words that name a string, such as 'sul G', out of account.")
+  boolean ignoreWords;
+
   /** Reads the passage that the options ask for, for the instrument that the student plays. */
   Passage read(ScoreFile file, Student student) {
     Score score = ScoreReader.read(file);
@@ -39,7 +44,7 @@ final class ScoreOptions extends PartOptions {
     }
     Passage passage =
         score.passage(
-            new PassageRequest(part, played, measures, tempo, voice),
+            new PassageRequest(part, played, measures, tempo, voice, !ignoreWords),
             one -> built.apply(one, built.size.isPresent() ? built.size : student.size(one)));
     student.refuseOtherPatterns(passage.instrument());
     return passage;

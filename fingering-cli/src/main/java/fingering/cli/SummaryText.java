@@ -1,6 +1,7 @@
 package fingering.cli;
 
 import fingering.plan.Comparison;
+import fingering.plan.LeftString;
 import fingering.plan.NewToPlayer;
 import fingering.plan.Plan;
 import fingering.plan.Plan.MeasureCost;
@@ -190,6 +191,9 @@ final class SummaryText {
       paragraph("  " + plan.name() + ": " + against(base, plan));
     }
     comparison.remarks().forEach(remark -> paragraph("  " + remark));
+    comparison.plans().stream()
+        .flatMap(plan -> LeftString.of(plan).stream())
+        .forEach(left -> paragraph("  " + left.words()));
     line("");
     if (charging.student().file().isPresent()) {
       line(style.bold("New to this player"));

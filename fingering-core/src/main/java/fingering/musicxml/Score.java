@@ -150,6 +150,11 @@ public final class Score {
     pitches.remark().ifPresent(remarks::add);
     HarmonicReading.remark(struck).ifPresent(remarks::add);
     clock.remark().ifPresent(remarks::add);
+    StringReading strings =
+        request.stringWords()
+            ? StringReading.of(timeline, instrument, moments)
+            : new StringReading(ImmutableList.of(), ImmutableList.of());
+    remarks.addAll(strings.remarks());
     addLeftOut(remarks, timeline);
     return new Passage(
         title,
@@ -159,7 +164,8 @@ public final class Score {
         clock.tempi(),
         measures.subList(range.first(), range.last() + 1),
         moments,
-        remarks.build());
+        remarks.build(),
+        strings.asked());
   }
 
   private ImmutableList<Measure> measures(PartTimeline timeline) {

@@ -9,6 +9,7 @@ import fingering.fingerboard.GripFinder;
 import fingering.fingerboard.LeftHand;
 import fingering.fingerboard.Placement;
 import fingering.music.Moment;
+import fingering.music.OneString;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
 import fingering.search.Appearance;
@@ -292,10 +293,11 @@ public final class Planner {
         && moments.get(restBefore).restMicros() < BREATH;
   }
 
-  /** Whether some demands can be met together, whatever it costs. */
+  /** Whether some demands can be met together, whatever it costs and whatever string is asked. */
   private boolean meets(Brief brief, ImmutableList<Demand> demands) {
     Brief some = brief.withDemands(demands);
-    ImmutableList<ImmutableList<Grip>> left = Selection.of(some, passage, grips);
+    ImmutableList<ImmutableList<Grip>> left =
+        Selection.of(some, passage.ignoringStringWords(), grips);
     return Selection.empty(left).isEmpty()
         && PathFinder.best(
                 new Layers(passage.moments(), left, scoring, Penalty.NONE), some.shown(passage))
@@ -304,6 +306,14 @@ public final class Planner {
 
   /** Says which demands cannot be met together, and where. */
   InfeasibleBriefException unmet(Brief brief) {
+    if (!passage.oneString().isEmpty() && meets(brief, brief.demands())) {
+      return new InfeasibleBriefException(
+          "What '"
+              + brief.name()
+              + "' must show cannot be shown on one string where words ask for it ("
+              + passage.oneString().stream().map(OneString::told).collect(Collectors.joining(", "))
+              + "); ask for less, or leave the words out of account with --ignore-words.");
+    }
     Optional<ImmutableList<Demand>> smallest =
         Contradiction.smallest(brief.demands(), some -> meets(brief, some));
     if (smallest.isEmpty() || smallest.get().isEmpty()) {

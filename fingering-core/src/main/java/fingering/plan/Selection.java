@@ -4,6 +4,8 @@ import com.google.common.collect.ImmutableList;
 import fingering.demand.Limit;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
+import fingering.music.Note;
+import fingering.music.OneString;
 import fingering.music.Passage;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -14,7 +16,8 @@ final class Selection {
   private Selection() {}
 
   /**
-   * The grips of each moment that keep every limit of a brief; none where none does.
+   * The grips of each moment that keep every limit of a brief; none where none does. Of these the
+   * ones that are on the string that words ask for, where there are such.
    *
    * @throws IllegalArgumentException if a limit speaks of measures or notes that are not there
    */
@@ -33,7 +36,36 @@ final class Selection {
         left.set(m, asPrinted(passage.moments().get(m), left.get(m)));
       }
     }
+    for (OneString asked : passage.oneString()) {
+      for (int m = 0; m < left.size(); m++) {
+        Moment moment = passage.moments().get(m);
+        if (asked.concerns(moment)) {
+          left.set(m, onString(asked, moment, left.get(m)));
+        }
+      }
+    }
     return ImmutableList.copyOf(left);
+  }
+
+  private static ImmutableList<Grip> onString(
+      OneString asked, Moment moment, ImmutableList<Grip> grips) {
+    ImmutableList<Grip> kept =
+        grips.stream()
+            .filter(grip -> onString(asked, moment, grip))
+            .collect(ImmutableList.toImmutableList());
+    return kept.isEmpty() ? grips : kept;
+  }
+
+  private static boolean onString(OneString asked, Moment moment, Grip grip) {
+    ImmutableList<Note> notes = grip.notes(moment);
+    for (int i = 0; i < notes.size(); i++) {
+      if (moment.struck().contains(notes.get(i))
+          && asked.notes().contains(notes.get(i).address())
+          && grip.placements().get(i).string() != asked.string()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static ImmutableList<Grip> keeping(

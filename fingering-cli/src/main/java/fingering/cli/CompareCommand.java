@@ -78,12 +78,16 @@ final class CompareCommand implements Callable<Integer> {
 
   int compare(ScoreFile file) {
     output.check();
-    Student student = player.student();
-    Charging charging = weights.charging(spec, student);
-    Passage passage = reading.read(file, student);
+    Students students = player.students();
+    Charging charging = weights.charging(spec, students);
+    Passage passage = reading.read(file, students);
     ImmutableList<Brief> own = own(passage);
     Comparer comparer =
-        Comparer.of(passage, charging.scoring(), student.hand(hand), demands.allowed())
+        Comparer.of(
+                passage,
+                charging.scoring(),
+                students.hand(hand, passage.instrument(), reading.sized()),
+                demands.allowed())
             .demanding(demands.besidesAllowed(passage));
     Comparison comparison = own.isEmpty() ? comparer.compare(withSecond) : comparer.several(own);
     String text =

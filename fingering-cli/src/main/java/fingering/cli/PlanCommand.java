@@ -146,11 +146,15 @@ final class PlanCommand implements Callable<Integer> {
     best.ifPresent(this::checkBest);
     output.check();
     ScoreFile file = ScoreFile.read(score);
-    Student student = player.student();
-    Charging charging = weights.charging(spec, student);
-    Passage passage = reading.read(file, student);
+    Students students = player.students();
+    Charging charging = weights.charging(spec, students);
+    Passage passage = reading.read(file, students);
     Comparer comparer =
-        Comparer.of(passage, charging.scoring(), student.hand(hand), demands.allowed())
+        Comparer.of(
+                passage,
+                charging.scoring(),
+                students.hand(hand, passage.instrument(), reading.sized()),
+                demands.allowed())
             .demanding(
                 choose == Which.FREE ? demands.of(passage) : demands.besidesAllowed(passage));
     output.print(

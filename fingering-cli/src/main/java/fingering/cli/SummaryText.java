@@ -2,7 +2,6 @@ package fingering.cli;
 
 import fingering.plan.Comparison;
 import fingering.plan.LeftString;
-import fingering.plan.NewToPlayer;
 import fingering.plan.Plan;
 import fingering.plan.Plan.MeasureCost;
 import fingering.plan.RuleCost;
@@ -195,20 +194,8 @@ final class SummaryText {
         .flatMap(plan -> LeftString.of(plan).stream())
         .forEach(left -> paragraph("  " + left.words()));
     line("");
-    if (charging.student().file().isPresent()) {
-      line(style.bold("New to this player"));
-      comparison.plans().forEach(plan -> paragraph("  " + plan.name() + ": " + unlearned(plan)));
-      line("");
-    }
+    new StudentsText(comparison.plans(), charging.students(), columns, style, text).write();
     paragraph(CARE);
-  }
-
-  private String unlearned(Plan plan) {
-    String told =
-        NewToPlayer.of(plan, charging.student().player()).stream()
-            .map(one -> one.what() + " in m. " + list(one.measures()))
-            .collect(Collectors.joining("; "));
-    return (told.isEmpty() ? "nothing" : told) + ".";
   }
 
   private static String alone(Plan plan) {
@@ -257,7 +244,8 @@ final class SummaryText {
     return told.isEmpty() ? Optional.empty() : Optional.of(told);
   }
 
-  private static String list(List<String> measures) {
+  /** Measures parted by commas, as many as can be told. */
+  static String list(List<String> measures) {
     int told = Math.min(measures.size(), MEASURES_TOLD);
     int untold = measures.size() - told;
     return String.join(", ", measures.subList(0, told))

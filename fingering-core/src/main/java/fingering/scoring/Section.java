@@ -127,7 +127,7 @@ public record Section(ImmutableList<Player> players) {
    * The player whose hand reaches least, in proportion to the string. What lies in reach of this
    * one does for all; a hand of which nothing is said is a medium one.
    *
-   * @param of the instrument; each plays it in the size of his own, where it is the player's own
+   * @param of the instrument; each plays it in their own size, where it is the player's own
    *     instrument, else as it is
    */
   public Player narrowest(Instrument of) {

@@ -62,8 +62,9 @@ final class DemandOptions {
       names = "--keep-plan",
       paramLabel = "FILE@MEASURES",
       description = {
-        "Take the notes as an earlier plan does, printed by 'plan --format json':",
-        "plan.json, or plan.json@9-16 for some measures alone."
+        "Take notes as an earlier plan does, printed by",
+        "'plan --format json': plan.json, or for some",
+        "measures alone plan.json@9-16."
       })
   List<String> keepPlan = List.of();
 

@@ -101,8 +101,9 @@ final class PlanCommand implements Callable<Integer> {
       paramLabel = "MEASURES",
       converter = SpanConverter.class,
       description = {
-        "Tell the ways to take these measures, 17 or 17-18, best first, and what each",
-        "forces before and after them; 4, or as many as --best says."
+        "The ways to take these measures, 17 or 17-18,",
+        "best first, and what each forces before and",
+        "after; 4, or as many as --best says."
       })
   Optional<Span> choices = Optional.empty();
 

@@ -8,8 +8,8 @@ import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import fingering.demand.Demand;
 import fingering.demand.DemandText;
+import fingering.music.Passage;
 import fingering.plan.Brief;
-import fingering.tables.Instrument;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -37,10 +37,13 @@ final class BriefFile {
    * @throws IllegalArgumentException if the file is none; the message is one sentence and names
    *     file and line
    */
-  static ImmutableList<Brief> read(Path file, Instrument instrument) {
+  static ImmutableList<Brief> read(Path file, Passage passage) {
     String text = SmallFile.text(file, "briefs");
     try (JsonParser parser = new YAMLFactory().createParser(text)) {
-      return new BriefFile(file.toString(), DemandText.on(instrument), parser).file();
+      // A plan to keep is looked for beside the brief that names it.
+      return new BriefFile(
+              file.toString(), KeptPlan.demands(passage, file.toAbsolutePath().getParent()), parser)
+          .file();
     } catch (JsonProcessingException e) {
       throw new IllegalArgumentException(
           "%s, line %d: this is no YAML: %s"
@@ -59,8 +62,8 @@ final class BriefFile {
    *
    * @throws IllegalArgumentException if the file is none, or has several
    */
-  static Brief readOne(Path file, Instrument instrument) {
-    ImmutableList<Brief> all = read(file, instrument);
+  static Brief readOne(Path file, Passage passage) {
+    ImmutableList<Brief> all = read(file, passage);
     if (all.size() != 1) {
       throw new IllegalArgumentException(
           file + " has " + all.size() + " briefs; 'compare --briefs' shows them side by side.");
@@ -73,7 +76,7 @@ final class BriefFile {
    *
    * @throws IllegalArgumentException if the text is none
    */
-  static Brief typed(String text, Instrument instrument) {
+  static Brief typed(String text, Passage passage) {
     List<String> halves = Splitter.on('=').limit(2).trimResults().splitToList(text);
     if (halves.size() < 2 || halves.get(0).isEmpty()) {
       throw new IllegalArgumentException(
@@ -83,7 +86,7 @@ final class BriefFile {
               + " 'up early=show 3=8; avoid open-strings'.");
     }
     Brief.Builder brief = Brief.builder(halves.get(0));
-    DemandText demands = DemandText.on(instrument);
+    DemandText demands = KeptPlan.demands(passage, Path.of(""));
     for (String part : PARTS.split(halves.get(1))) {
       List<String> words = Splitter.on(' ').limit(2).trimResults().splitToList(part);
       String value = words.size() == 2 ? words.get(1) : "";

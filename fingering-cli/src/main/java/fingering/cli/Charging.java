@@ -13,34 +13,47 @@ import fingering.tempo.Level;
  * @param scoring the rules with their weights
  * @param preset whether the weights are a preset
  * @param weights name of the preset, or of the file of weights
- * @param student whom the plans are for
+ * @param students whom the plans are for
  * @param level how quick the player is
  */
-record Charging(Scoring scoring, boolean preset, String weights, Student student, Level level) {
+record Charging(Scoring scoring, boolean preset, String weights, Students students, Level level) {
 
   /** As a line of text. */
   String line() {
     return (preset ? "Preset: " : "Weights: ")
         + weights
-        + student.file().map(file -> "; player: " + file).orElse("");
+        + (students.known().isEmpty()
+            ? ""
+            : (students.several() ? "; players: " : "; player: ") + students.files());
   }
 
   /** As the object {@code scoring} of that node. */
   void fill(ObjectNode root) {
     ObjectNode node = root.putObject("scoring").put(preset ? "preset" : "weights", weights);
-    student.file().ifPresent(file -> node.put("player", file));
+    if (students.several()) {
+      ArrayNode files = node.putArray("players");
+      students.known().forEach(student -> files.add(student.file()));
+    } else if (!students.known().isEmpty()) {
+      node.put("player", students.files());
+    }
   }
 
-  /** What is new to the student in a plan, as its array {@code new}; nothing without a student. */
+  /** What is new to the students in a plan, as its array {@code new}; nothing without students. */
   void fill(ObjectNode node, Plan plan) {
-    if (student.file().isEmpty()) {
+    if (students.known().isEmpty()) {
       return;
     }
     ArrayNode all = node.putArray("new");
-    for (NewToPlayer one : NewToPlayer.of(plan, student.player())) {
-      ObjectNode entry = all.addObject().put("rule", one.rule()).put("what", one.what());
-      one.measures().forEach(entry.putArray("measures")::add);
-      one.notes().forEach(entry.putArray("notes")::add);
+    for (Student student : students.known()) {
+      for (NewToPlayer one : NewToPlayer.of(plan, student.player())) {
+        ObjectNode entry = all.addObject();
+        if (students.several()) {
+          entry.put("player", student.file());
+        }
+        entry.put("rule", one.rule()).put("what", one.what());
+        one.measures().forEach(entry.putArray("measures")::add);
+        one.notes().forEach(entry.putArray("notes")::add);
+      }
     }
   }
 }

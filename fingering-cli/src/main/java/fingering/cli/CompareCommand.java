@@ -76,12 +76,16 @@ final class CompareCommand implements Callable<Integer> {
 
   int compare(ScoreFile file) {
     output.check();
-    Student student = player.student();
-    Charging charging = weights.charging(spec, student);
-    Passage passage = reading.read(file, student);
+    Students students = player.students();
+    Charging charging = weights.charging(spec, students);
+    Passage passage = reading.read(file, students);
     ImmutableList<Brief> own = own(passage);
     Comparer comparer =
-        Comparer.of(passage, charging.scoring(), student.hand(hand), demands.allowed())
+        Comparer.of(
+                passage,
+                charging.scoring(),
+                students.hand(hand, passage.instrument(), reading.sized()),
+                demands.allowed())
             .demanding(demands.besidesAllowed(passage));
     Comparison comparison = own.isEmpty() ? comparer.compare(withSecond) : comparer.several(own);
     String text =
@@ -98,8 +102,8 @@ final class CompareCommand implements Callable<Integer> {
   /** The briefs that are to be compared instead of the usual plans. */
   private ImmutableList<Brief> own(Passage passage) {
     ImmutableList.Builder<Brief> all = ImmutableList.builder();
-    briefs.ifPresent(file -> all.addAll(BriefFile.read(file, passage.instrument())));
-    plans.forEach(text -> all.add(BriefFile.typed(text, passage.instrument())));
+    briefs.ifPresent(file -> all.addAll(BriefFile.read(file, passage)));
+    plans.forEach(text -> all.add(BriefFile.typed(text, passage)));
     return all.build();
   }
 }

@@ -7,6 +7,7 @@ import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.tables.RomanNumeral;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Plans in columns, for a terminal. */
 final class ComparisonText {
@@ -22,11 +23,21 @@ final class ComparisonText {
   private final List<List<Plan>> plans;
 
   private final int cell;
+
+  /** Which notes are told. */
+  private final Predicate<PlannedNote> told;
+
   private final StringBuilder text = new StringBuilder();
 
-  private ComparisonText(Comparison comparison, Charging charging, int columns, Style style) {
+  private ComparisonText(
+      Comparison comparison,
+      Charging charging,
+      Predicate<PlannedNote> told,
+      int columns,
+      Style style) {
     this.comparison = comparison;
     this.charging = charging;
+    this.told = told;
     this.style = style;
     this.columns = columns;
     plans = TextLayout.blocks(comparison.plans(), (columns - NOTE_COLUMNS) / NARROWEST);
@@ -34,12 +45,28 @@ final class ComparisonText {
   }
 
   static String of(Comparison comparison, Charging charging, int columns, Style style) {
-    ComparisonText page = new ComparisonText(comparison, charging, columns, style);
-    page.heading();
-    page.plans.forEach(page::notes);
-    page.legend();
+    ComparisonText page = new ComparisonText(comparison, charging, note -> true, columns, style);
+    page.table();
     new SummaryText(comparison, charging, page.columns, style, page.text).write();
     return page.text.toString();
+  }
+
+  /** The heading, some of the notes and the legend alone. */
+  static String some(
+      Comparison comparison,
+      Charging charging,
+      Predicate<PlannedNote> told,
+      int columns,
+      Style style) {
+    ComparisonText page = new ComparisonText(comparison, charging, told, columns, style);
+    page.table();
+    return page.text.toString();
+  }
+
+  private void table() {
+    heading();
+    plans.forEach(this::notes);
+    legend();
   }
 
   private void line(String line) {
@@ -61,6 +88,9 @@ final class ComparisonText {
     int moment = -1;
     for (int i = 0; i < first.notes().size(); i++) {
       PlannedNote planned = first.notes().get(i);
+      if (!told.test(planned)) {
+        continue;
+      }
       Note note = planned.note();
       boolean newMeasure = note.place().measureIndex() != measure;
       boolean newMoment = planned.moment() != moment;

@@ -7,7 +7,9 @@ import fingering.demand.DemandText;
 import fingering.demand.InPositions;
 import fingering.demand.Span;
 import fingering.music.Passage;
+import fingering.musicxml.ChoiceException;
 import fingering.tables.Position;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -57,6 +59,16 @@ final class DemandOptions {
   List<String> fix = List.of();
 
   @Option(
+      names = "--keep-plan",
+      paramLabel = "FILE@MEASURES",
+      description = {
+        "Take notes as an earlier plan does, printed by",
+        "'plan --format json': plan.json, or for some",
+        "measures alone plan.json@9-16."
+      })
+  List<String> keepPlan = List.of();
+
+  @Option(
       names = "--show",
       paramLabel = "POSITION=NOTES",
       description = "Show a position in so many stopped notes: 3=8.")
@@ -99,19 +111,22 @@ final class DemandOptions {
   private <T> T typed(Supplier<T> reading) {
     try {
       return reading.get();
+    } catch (ChoiceException e) {
+      throw e;
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage(), e);
     }
   }
 
   private ImmutableList<Demand> read(Passage passage) {
-    DemandText text = DemandText.on(passage.instrument());
+    DemandText text = KeptPlan.demands(passage, Path.of(""));
     ImmutableList.Builder<Demand> all = ImmutableList.builder();
     allow.forEach(each -> all.add(text.allow(each)));
     strings.forEach(each -> all.add(text.strings(each)));
     avoid.forEach(each -> all.addAll(text.avoid(each)));
     stay.forEach(each -> all.add(text.stay(each)));
     fix.forEach(each -> all.add(text.fix(each)));
+    keepPlan.forEach(each -> all.add(text.keepPlan(each)));
     show.forEach(each -> all.add(text.show(each)));
     showStay.forEach(each -> all.add(text.showStay(each)));
     showShift.forEach(each -> all.add(text.showShift(each)));
@@ -158,6 +173,7 @@ final class DemandOptions {
         + avoid.size()
         + stay.size()
         + fix.size()
+        + keepPlan.size()
         + show.size()
         + showStay.size()
         + showShift.size()

@@ -1,12 +1,14 @@
 package fingering.cli;
 
 import com.google.common.collect.ImmutableList;
+import fingering.demand.Span;
 import fingering.music.Passage;
 import fingering.music.When;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreMarker;
 import fingering.plan.Alternative;
 import fingering.plan.Brief;
+import fingering.plan.Choice;
 import fingering.plan.Comparer;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
@@ -37,11 +39,12 @@ import picocli.CommandLine.Spec;
       "  fingering plan part.musicxml --choose third --write marked.musicxml",
       "  fingering plan part.musicxml --best 3",
       "  fingering plan part.musicxml --why 17.2",
+      "  fingering plan part.musicxml --choices 17-18",
       "  fingering plan part.musicxml --keep-printed --format json"
     })
 final class PlanCommand implements Callable<Integer> {
   /** Which of the plans to take. */
-  enum Choice {
+  enum Which {
     FREE,
     FIRST,
     THIRD,
@@ -53,6 +56,9 @@ final class PlanCommand implements Callable<Integer> {
 
   /** How many ways to take a note are told, that of the plan among them. */
   private static final int WAYS = 4;
+
+  /** How many ways to take some measures are told, that of the plan among them. */
+  private static final int CHOICES = 4;
 
   @Spec CommandSpec spec;
 
@@ -67,7 +73,7 @@ final class PlanCommand implements Callable<Integer> {
         "A plan of 'compare': first, third (cello: the one that stays in 4th),",
         "or second (shows 1st, 2nd and 3rd); free (the default) is the cheapest of all."
       })
-  Choice choose = Choice.FREE;
+  Which choose = Which.FREE;
 
   @Option(
       names = "--best",
@@ -87,6 +93,17 @@ final class PlanCommand implements Callable<Integer> {
         "and beat as counted, such as 17.2, or 17.2.5 for beat 2.5."
       })
   Optional<When> why = Optional.empty();
+
+  @Option(
+      names = "--choices",
+      paramLabel = "MEASURES",
+      converter = SpanConverter.class,
+      description = {
+        "The ways to take these measures, 17 or 17-18,",
+        "best first, and what each forces before and",
+        "after; 4, or as many as --best says."
+      })
+  Optional<Span> choices = Optional.empty();
 
   @Option(
       names = "--keep-printed",
@@ -117,22 +134,30 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (choose != Choice.FREE && keepPrinted) {
+    if (choose != Which.FREE && keepPrinted) {
       throw new ParameterException(
           spec.commandLine(), "--choose and --keep-printed cannot be met together; give one");
+    }
+    if (choices.isPresent() && why.isPresent()) {
+      throw new ParameterException(
+          spec.commandLine(), "--why asks about one note and --choices about measures; give one");
     }
     best.ifPresent(this::checkBest);
     output.check();
     ScoreFile file = score.read();
-    Student student = player.student();
-    Charging charging = weights.charging(spec, student);
-    Passage passage = reading.read(file, student);
+    Students students = player.students();
+    Charging charging = weights.charging(spec, students);
+    Passage passage = reading.read(file, students);
     Comparer comparer =
-        Comparer.of(passage, charging.scoring(), student.hand(hand), demands.allowed())
+        Comparer.of(
+                passage,
+                charging.scoring(),
+                students.hand(hand, passage.instrument(), reading.sized()),
+                demands.allowed())
             .demanding(
-                choose == Choice.FREE ? demands.of(passage) : demands.besidesAllowed(passage));
+                choose == Which.FREE ? demands.of(passage) : demands.besidesAllowed(passage));
     output.print(
-        best.isPresent()
+        best.isPresent() && choices.isEmpty()
             ? best(comparer, charging, free(passage))
             : one(comparer, charging, passage, file),
         spec.commandLine().getOut());
@@ -148,7 +173,10 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--best " + plans + " is out of range; ask for 1 to " + MOST);
     }
-    if (choose != Choice.FREE) {
+    if (choices.isPresent()) {
+      return;
+    }
+    if (choose != Which.FREE) {
       throw new ParameterException(
           spec.commandLine(), "--best shows plans of free choice; leave out --choose");
     }
@@ -167,6 +195,16 @@ final class PlanCommand implements Callable<Integer> {
     };
   }
 
+  private String choices(Span span, Plan plan, Comparer comparer, Charging charging) {
+    int wanted = best.orElse(CHOICES);
+    ImmutableList<Choice> ways = comparer.choices(plan.brief(), span, wanted);
+    return switch (output.format) {
+      case TEXT ->
+          ChoicesText.of(ways, span, wanted, charging, OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.ofChoices(plan, ways, charging);
+    };
+  }
+
   private String best(Comparer comparer, Charging charging, Brief free) {
     Comparison several = comparer.best(free.keepingPrinted(keepPrinted), best.get());
     return switch (output.format) {
@@ -178,12 +216,14 @@ final class PlanCommand implements Callable<Integer> {
   private String one(Comparer comparer, Charging charging, Passage passage, ScoreFile file) {
     Plan plan = plan(comparer, passage);
     // Before anything is written, so that a moment that is not there leaves no file behind.
-    String told = why.map(when -> why(when, plan, comparer, charging)).orElse("");
+    Optional<String> told =
+        why.map(when -> why(when, plan, comparer, charging))
+            .or(() -> choices.map(span -> choices(span, plan, comparer, charging)));
     if (write.isPresent()) {
       file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), write.get());
     }
-    if (why.isPresent()) {
-      return told;
+    if (told.isPresent()) {
+      return told.get();
     }
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
     return switch (output.format) {
@@ -205,7 +245,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private Brief free(Passage passage) {
     if (briefFile.isPresent()) {
-      return BriefFile.readOne(briefFile.get(), passage.instrument());
+      return BriefFile.readOne(briefFile.get(), passage);
     }
     return Brief.free(demands.any() ? demands.name() : "free choice");
   }
@@ -217,6 +257,13 @@ final class PlanCommand implements Callable<Integer> {
                 "No fingering of this passage shows what that plan must show (a stay in "
                     + comparer.upper().display()
                     + " position, or 1st to 3rd); choose first or free."));
+  }
+
+  static final class SpanConverter implements ITypeConverter<Span> {
+    @Override
+    public Span convert(String text) {
+      return ScoreOptions.converted(() -> Span.parse(text));
+    }
   }
 
   static final class WhenConverter implements ITypeConverter<When> {

@@ -10,7 +10,9 @@ import fingering.fingerboard.Placement;
 import fingering.fingerboard.Touch;
 import fingering.music.Passage;
 import fingering.plan.Alternative;
+import fingering.plan.Choice;
 import fingering.plan.Comparison;
+import fingering.plan.LeftString;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.plan.RuleCost;
@@ -23,23 +25,27 @@ import java.util.TreeSet;
 
 /** Plans as JSON for other programs; format and version stand first. */
 final class PlanJson {
-  private static final String FORMAT = "fingering-plan";
-  private static final int VERSION = 1;
+  static final String FORMAT = "fingering-plan";
+  static final int VERSION = 1;
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private PlanJson() {}
 
   static String of(Plan plan, Charging charging) {
-    ObjectNode root = header(plan.passage(), charging);
-    fill(root, plan, charging);
-    return text(root);
+    return text(alone(plan, charging));
   }
 
   /** A plan with the ways in which the notes of a moment can be taken, its own first. */
   static String of(Plan plan, ImmutableList<Alternative> ways, Charging charging) {
-    ObjectNode root = header(plan.passage(), charging);
-    fill(root, plan, charging);
+    ObjectNode root = alone(plan, charging);
     WhyJson.fill(root, ways);
+    return text(root);
+  }
+
+  /** A plan with the ways in which some measures can be taken, its own first. */
+  static String ofChoices(Plan plan, ImmutableList<Choice> ways, Charging charging) {
+    ObjectNode root = alone(plan, charging);
+    ChoicesJson.fill(root, ways);
     return text(root);
   }
 
@@ -50,7 +56,19 @@ final class PlanJson {
     ArrayNode remarks = root.putArray("remarks");
     comparison.passage().remarks().forEach(remarks::add);
     comparison.remarks().forEach(remarks::add);
+    comparison.plans().stream()
+        .flatMap(plan -> LeftString.of(plan).stream())
+        .forEach(left -> remarks.add(left.words()));
     return text(root);
+  }
+
+  private static ObjectNode alone(Plan plan, Charging charging) {
+    ObjectNode root = header(plan.passage(), charging);
+    fill(root, plan, charging);
+    ArrayNode remarks = root.putArray("remarks");
+    plan.passage().remarks().forEach(remarks::add);
+    LeftString.of(plan).forEach(left -> remarks.add(left.words()));
+    return root;
   }
 
   private static ObjectNode header(Passage passage, Charging charging) {
@@ -123,6 +141,7 @@ final class PlanJson {
             .objectNode()
             .put("part", passage.partId())
             .put("measure", note.note().place().measure())
+            .put("measureIndex", note.note().place().measureIndex())
             .put("onset", onset(note))
             .put("written", note.note().written().toString())
             .put("midi", note.note().midi())

@@ -1,7 +1,8 @@
 package fingering.cli;
 
+import com.google.common.collect.ImmutableList;
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.List;
 import picocli.CommandLine.Option;
 
 /** Whom a plan is for; shared by the commands. */
@@ -10,13 +11,16 @@ final class PlayerOptions {
       names = "--player",
       paramLabel = "FILE",
       description = {
-        "A player file: what the student has learned, and the student's preset,",
-        "hand and instrument. Options on the command line go before it."
+        "A player file: what the student has learned, and",
+        "the student's preset, hand and instrument. Options",
+        "on the command line go before it. Given several",
+        "times, one plan is made for all of a section."
       })
-  Optional<Path> player = Optional.empty();
+  List<Path> players = List.of();
 
-  /** The student that the file describes. */
-  Student student() {
-    return player.map(Student::read).orElse(Student.UNKNOWN);
+  /** The students that the files describe. */
+  Students students() {
+    return new Students(
+        players.stream().map(Student::read).collect(ImmutableList.toImmutableList()));
   }
 }

@@ -133,16 +133,13 @@ final class ScaleCommand implements Callable<Integer> {
     ScaleRequest request = typed(this::request);
     Optional<Pitch> start = typed(() -> from.map(request.scale()::start));
     output.check();
-    Student student = player.student();
-    Charging charging = weights.charging(spec, student);
-    LeftHand left = student.hand(hand);
+    Students students = player.students();
+    Charging charging = weights.charging(spec, students);
+    Instrument played = instrument(students);
+    LeftHand left = students.hand(hand, played, built.size.isPresent());
     PlannedScale planned =
         ScalePlanner.plan(
-            request,
-            instrument(student),
-            left,
-            start,
-            passage -> plan(comparer(passage, charging, left)));
+            request, played, left, start, passage -> plan(comparer(passage, charging, left)));
     write.ifPresent(file -> write(planned, file));
     output.print(text(planned.plan(), charging, left), spec.commandLine().getOut());
     return 0;
@@ -162,18 +159,18 @@ final class ScaleCommand implements Callable<Integer> {
     }
   }
 
-  private Instrument instrument(Student student) {
+  private Instrument instrument(Students students) {
     Instrument named =
         instrument
-            .or(() -> student.player().instrument())
+            .or(students::instrument)
             .orElseThrow(
                 () ->
                     new ParameterException(
                         spec.commandLine(),
                         "a scale needs an instrument; name it with --instrument, say violin"));
     Instrument played =
-        built.apply(named, built.size.isPresent() ? built.size : student.size(named));
-    student.refuseOtherPatterns(played);
+        built.apply(named, built.size.isPresent() ? built.size : students.size(named));
+    students.refuseOtherPatterns(played);
     return played;
   }
 

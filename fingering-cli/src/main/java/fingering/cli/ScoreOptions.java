@@ -29,20 +29,30 @@ final class ScoreOptions extends PartOptions {
           "Tempo at the beginning (half=84, dotted-quarter=63); later ones are scaled alike.")
   Optional<Tempo> tempo = Optional.empty();
 
-  /** Reads the passage that the options ask for, for the instrument that the student plays. */
-  Passage read(ScoreFile file, Student student) {
+  @Option(
+      names = "--ignore-words",
+      description = "Leave words that name a string, such as 'sul G', out of account.")
+  boolean ignoreWords;
+
+  /** Reads the passage that the options ask for, for the instrument that the students play. */
+  Passage read(ScoreFile file, Students students) {
     Score score = ScoreReader.read(file);
-    Optional<Instrument> played = instrument.or(() -> student.player().instrument());
+    Optional<Instrument> played = instrument.or(() -> students.instrument());
     PartInfo info = part.map(score::part).orElseGet(() -> score.onlyPart(played));
     if (instrument.isEmpty()) {
-      student.refuseOther(info);
+      students.refuseOther(info);
     }
     Passage passage =
         score.passage(
-            new PassageRequest(part, played, measures, tempo, voice),
-            one -> built.apply(one, built.size.isPresent() ? built.size : student.size(one)));
-    student.refuseOtherPatterns(passage.instrument());
+            new PassageRequest(part, played, measures, tempo, voice, !ignoreWords),
+            one -> built.apply(one, built.size.isPresent() ? built.size : students.size(one)));
+    students.refuseOtherPatterns(passage.instrument());
     return passage;
+  }
+
+  /** Whether they say of which size the instrument is. */
+  boolean sized() {
+    return built.size.isPresent();
   }
 
   static final class TempoConverter implements ITypeConverter<Tempo> {

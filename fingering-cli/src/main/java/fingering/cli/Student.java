@@ -1,6 +1,5 @@
 package fingering.cli;
 
-import fingering.fingerboard.LeftHand;
 import fingering.musicxml.ChoiceException;
 import fingering.musicxml.PartInfo;
 import fingering.scoring.FingerPattern;
@@ -13,15 +12,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * The student whom plans are for.
+ * A student whom plans are for.
  *
- * @param file the player file that describes the student, as typed; empty where there is none
+ * @param file the player file that describes the student, as typed
  * @param player what it says
  */
-record Student(Optional<String> file, Player player) {
-  /** A student of whom nothing is said. */
-  static final Student UNKNOWN = new Student(Optional.empty(), Player.UNKNOWN);
-
+record Student(String file, Player player) {
   /**
    * Reads a player file.
    *
@@ -30,17 +26,12 @@ record Student(Optional<String> file, Player player) {
   static Student read(Path file) {
     try {
       String text = SmallFile.text(file, "a player");
-      return new Student(Optional.of(file.toString()), Player.parse(file.toString(), text));
+      return new Student(file.toString(), Player.parse(file.toString(), text));
     } catch (ChoiceException e) {
       throw e;
     } catch (IllegalArgumentException e) {
       throw new ChoiceException(e.getMessage() + ".");
     }
-  }
-
-  /** The hand as the command line has it, else as the file has it. */
-  LeftHand hand(HandOptions options) {
-    return options.hand(player.hand().orElse(LeftHand.MEDIUM));
   }
 
   /**
@@ -57,7 +48,7 @@ record Student(Optional<String> file, Player player) {
       Instruments.standard().size(of, player.size().get());
       return player.size();
     } catch (IllegalArgumentException e) {
-      throw new ChoiceException(file.orElseThrow() + ": " + e.getMessage() + ".");
+      throw new ChoiceException(file + ": " + e.getMessage() + ".");
     }
   }
 
@@ -75,7 +66,7 @@ record Student(Optional<String> file, Player player) {
     if (!own.id().equals(other.id())) {
       throw new ChoiceException(
           "The player of %s plays the %s, and the part '%s' is for the %s: choose another part with --part, or say --instrument %s if the part is to be played so."
-              .formatted(file.orElseThrow(), own.spoken(), part.name(), other.spoken(), own.id()));
+              .formatted(file, own.spoken(), part.name(), other.spoken(), own.id()));
     }
   }
 
@@ -92,7 +83,7 @@ record Student(Optional<String> file, Player player) {
       throw new ChoiceException(
           "%s lists no finger pattern of the %s: add some of %s, or take the line 'patterns' out."
               .formatted(
-                  file.orElseThrow(),
+                  file,
                   instrument.spoken(),
                   Arrays.stream(FingerPattern.values())
                       .filter(pattern -> pattern.fits(instrument.kind()))

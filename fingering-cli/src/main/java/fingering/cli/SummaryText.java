@@ -1,7 +1,7 @@
 package fingering.cli;
 
 import fingering.plan.Comparison;
-import fingering.plan.NewToPlayer;
+import fingering.plan.LeftString;
 import fingering.plan.Plan;
 import fingering.plan.Plan.MeasureCost;
 import fingering.plan.RuleCost;
@@ -20,6 +20,11 @@ import java.util.stream.Collectors;
 
 /** Below the notes: what each plan costs, rule by rule, and what it buys. */
 final class SummaryText {
+  /** What is said below every plan. */
+  static final String CARE =
+      "Stretching and long practice can hurt: stop on pain, rest, and ask your teacher or a"
+          + " clinician. Your teacher has the last word on every fingering.";
+
   private static final int LABEL = 28;
   private static final int NARROWEST = 13;
   private static final int MEASURES_TOLD = 6;
@@ -185,23 +190,12 @@ final class SummaryText {
       paragraph("  " + plan.name() + ": " + against(base, plan));
     }
     comparison.remarks().forEach(remark -> paragraph("  " + remark));
+    comparison.plans().stream()
+        .flatMap(plan -> LeftString.of(plan).stream())
+        .forEach(left -> paragraph("  " + left.words()));
     line("");
-    if (charging.student().file().isPresent()) {
-      line(style.bold("New to this player"));
-      comparison.plans().forEach(plan -> paragraph("  " + plan.name() + ": " + unlearned(plan)));
-      line("");
-    }
-    paragraph(
-        "Stretching and long practice can hurt: stop on pain, rest, and ask your teacher or a"
-            + " clinician. Your teacher has the last word on every fingering.");
-  }
-
-  private String unlearned(Plan plan) {
-    String told =
-        NewToPlayer.of(plan, charging.student().player()).stream()
-            .map(one -> one.what() + " in m. " + list(one.measures()))
-            .collect(Collectors.joining("; "));
-    return (told.isEmpty() ? "nothing" : told) + ".";
+    new StudentsText(comparison.plans(), charging.students(), columns, style, text).write();
+    paragraph(CARE);
   }
 
   private static String alone(Plan plan) {
@@ -250,7 +244,8 @@ final class SummaryText {
     return told.isEmpty() ? Optional.empty() : Optional.of(told);
   }
 
-  private static String list(List<String> measures) {
+  /** Measures parted by commas, as many as can be told. */
+  static String list(List<String> measures) {
     int told = Math.min(measures.size(), MEASURES_TOLD);
     int untold = measures.size() - told;
     return String.join(", ", measures.subList(0, told))

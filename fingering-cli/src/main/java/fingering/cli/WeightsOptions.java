@@ -42,24 +42,24 @@ final class WeightsOptions {
   Optional<Level> level = Optional.empty();
 
   /**
-   * The rules with the weights that the options ask for, else with those of the student's preset.
+   * The rules with the weights that the options ask for, else with those of the students' preset.
    *
    * @throws ParameterException if they ask for two
    * @throws ChoiceException if the file cannot be read or does not fit the rules; the message is
    *     one sentence
    */
-  Charging charging(CommandSpec spec, Student student) {
+  Charging charging(CommandSpec spec, Students students) {
     if (preset.isPresent() && weights.isPresent()) {
       throw new ParameterException(
           spec.commandLine(), "--weights and --preset cannot be met together; give one");
     }
-    String name = preset.or(() -> student.player().preset()).orElse(Weights.presets().get(0));
+    String name = preset.or(() -> students.section().preset()).orElse(Weights.presets().get(0));
     Weights points = weights.map(WeightsOptions::own).orElseGet(() -> Weights.preset(name));
     return new Charging(
-        Scoring.of(Rules.forPlayer(student.player()), points),
+        Scoring.of(students.section().rules(), points),
         weights.isEmpty(),
         weights.map(Path::toString).orElse(name),
-        student,
+        students,
         level(name));
   }
 

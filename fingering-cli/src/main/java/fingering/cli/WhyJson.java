@@ -27,16 +27,7 @@ final class WhyJson {
 
   private static void fill(ObjectNode node, WhyNot why) {
     Plan other = why.other().plan();
-    node.put("total", other.total()).put("more", why.more());
-    ArrayNode rules = node.putArray("rules");
-    why.byRule()
-        .forEach(
-            rule ->
-                rules
-                    .addObject()
-                    .put("rule", rule.rule())
-                    .put("name", rule.name())
-                    .put("more", rule.points()));
+    price(node, why);
     taken(node.putArray("taken"), other, why.other().notes());
     taken(
         node.putArray("changes"),
@@ -46,7 +37,22 @@ final class WhyJson {
     indices(node.putArray("shiftsSpared"), why.chosen().plan(), why.shiftsSpared());
   }
 
-  private static void taken(ArrayNode array, Plan plan, List<PlannedNote> notes) {
+  /** What another way costs, and what each rule charges more. */
+  static void price(ObjectNode node, WhyNot why) {
+    node.put("total", why.other().plan().total()).put("more", why.more());
+    ArrayNode rules = node.putArray("rules");
+    why.byRule()
+        .forEach(
+            rule ->
+                rules
+                    .addObject()
+                    .put("rule", rule.rule())
+                    .put("name", rule.name())
+                    .put("more", rule.points()));
+  }
+
+  /** How some notes of a plan are taken. */
+  static void taken(ArrayNode array, Plan plan, List<PlannedNote> notes) {
     notes.forEach(
         note ->
             array
@@ -57,7 +63,8 @@ final class WhyJson {
                 .put("position", note.position()));
   }
 
-  private static void indices(ArrayNode array, Plan plan, List<PlannedNote> notes) {
+  /** Notes of a plan by their index. */
+  static void indices(ArrayNode array, Plan plan, List<PlannedNote> notes) {
     notes.forEach(note -> array.add(plan.notes().indexOf(note)));
   }
 }

@@ -27,14 +27,31 @@ public final class DemandText {
       Pattern.compile("([^=]+)=([^/@]*)(?:/\\s*([0-4Tt]))?\\s*(?:@(.+))?");
 
   private final Instrument instrument;
+  private final Function<String, Demand> plans;
 
-  private DemandText(Instrument instrument) {
+  private DemandText(Instrument instrument, Function<String, Demand> plans) {
     this.instrument = instrument;
+    this.plans = plans;
   }
 
-  /** Reads the names of strings as that instrument is tuned. */
+  /** Reads the names of strings as that instrument is tuned; knows no earlier plans. */
   public static DemandText on(Instrument instrument) {
-    return new DemandText(instrument);
+    return new DemandText(
+        instrument,
+        text -> {
+          throw new IllegalArgumentException(
+              "the plan '" + text + "' cannot be kept, since no files are read here");
+        });
+  }
+
+  /**
+   * The same with earlier plans.
+   *
+   * @param earlier finds the plan that a text names, and what of it is to be kept: {@code
+   *     plan.json@9-16}
+   */
+  public DemandText keeping(Function<String, Demand> earlier) {
+    return new DemandText(instrument, earlier);
   }
 
   /**
@@ -100,6 +117,11 @@ public final class DemandText {
         Optional.ofNullable(matcher.group(4)).map(Position::parse));
   }
 
+  /** Notes as in an earlier plan: {@code plan.json}, {@code plan.json@9-16}. */
+  public Demand keepPlan(String text) {
+    return plans.apply(text);
+  }
+
   /** A position to show, in so many stopped notes: {@code 3=8}. */
   public Demand show(String text) {
     return counted(text, "3=8", (what, many) -> new ShowPosition(Position.parse(what), many));
@@ -145,6 +167,7 @@ public final class DemandText {
           "avoid",
           "stay",
           "fix",
+          "keep-plan",
           "show",
           "show-stay",
           "show-shift",
@@ -162,6 +185,7 @@ public final class DemandText {
       case "avoid" -> avoid(value);
       case "stay" -> ImmutableList.of(stay(value));
       case "fix" -> ImmutableList.of(fix(value));
+      case "keep-plan" -> ImmutableList.of(keepPlan(value));
       case "show" -> ImmutableList.of(show(value));
       case "show-stay" -> ImmutableList.of(showStay(value));
       case "show-shift" -> ImmutableList.of(showShift(value));

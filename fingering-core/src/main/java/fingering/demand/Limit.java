@@ -7,7 +7,7 @@ import java.util.BitSet;
 
 /** A demand on each grip by itself, in some measures or everywhere. */
 public sealed interface Limit extends Demand
-    permits InPositions, OnStrings, Without, StayIn, Fixed {
+    permits InPositions, OnStrings, Without, StayIn, Fixed, AsPlanned {
   /**
    * The moments of a passage that it concerns.
    *

@@ -1,5 +1,6 @@
 package fingering.demand;
 
+import com.google.common.collect.Range;
 import fingering.music.Measure;
 import fingering.music.Passage;
 import java.util.BitSet;
@@ -43,27 +44,34 @@ public record Span(Optional<Ends> ends) {
   }
 
   /**
-   * The moments of a passage that begin in these measures.
+   * The indices of these measures in the part, from 0.
    *
    * @throws IllegalArgumentException if the passage has no such measure, or they stand the other
    *     way round
    */
-  public BitSet in(Passage passage) {
-    BitSet moments = new BitSet();
+  public Range<Integer> measures(Passage passage) {
     if (ends.isEmpty()) {
-      moments.set(0, passage.moments().size());
-      return moments;
+      return Range.all();
     }
     String first = ends.get().first();
     String last = ends.get().last();
     int from = index(passage, first, measure -> measure.number().equals(first));
     int to =
         index(passage, last, measure -> measure.number().equals(last) && measure.index() >= from);
+    return Range.closed(from, to);
+  }
+
+  /**
+   * The moments of a passage that begin in these measures.
+   *
+   * @throws IllegalArgumentException if the passage has no such measure, or they stand the other
+   *     way round
+   */
+  public BitSet in(Passage passage) {
+    Range<Integer> measures = measures(passage);
+    BitSet moments = new BitSet();
     for (int m = 0; m < passage.moments().size(); m++) {
-      int measure = passage.moments().get(m).place().measureIndex();
-      if (measure >= from && measure <= to) {
-        moments.set(m);
-      }
+      moments.set(m, measures.contains(passage.moments().get(m).place().measureIndex()));
     }
     return moments;
   }
@@ -80,13 +88,23 @@ public record Span(Optional<Ends> ends) {
     return new IllegalArgumentException(
         "Measure "
             + number
-            + " of what is demanded does not come in "
+            + " does not come in "
             + passage.partName()
             + ", measures "
             + passage.measures().get(0).number()
             + " to "
             + passage.measures().get(passage.measures().size() - 1).number()
             + "; give measures as printed, the first first.");
+  }
+
+  /** As in a sentence: {@code in measure 9}, {@code in measures 9-16}; empty for the whole. */
+  public String told() {
+    return ends.map(
+            e ->
+                e.first().equals(e.last())
+                    ? " in measure " + e.first()
+                    : " in measures " + e.first() + "-" + e.last())
+        .orElse("");
   }
 
   /** After a demand: {@code , m. 9-16}; empty for the whole passage. */

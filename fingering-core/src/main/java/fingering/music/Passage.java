@@ -16,6 +16,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param measures the measures, in order
  * @param moments the moments, in order of time
  * @param remarks what was assumed in reading, a sentence each
+ * @param oneString where words ask for one string, in order of time
  */
 public record Passage(
     String title,
@@ -25,12 +26,33 @@ public record Passage(
     ImmutableList<TempoChange> tempi,
     ImmutableList<Measure> measures,
     ImmutableList<Moment> moments,
-    ImmutableList<String> remarks) {
+    ImmutableList<String> remarks,
+    ImmutableList<OneString> oneString) {
 
   public Passage {
     if (tempi.isEmpty()) {
       throw new IllegalArgumentException("a passage without a tempo");
     }
+  }
+
+  /** A passage without words that ask for one string. */
+  public Passage(
+      String title,
+      String partId,
+      String partName,
+      Instrument instrument,
+      ImmutableList<TempoChange> tempi,
+      ImmutableList<Measure> measures,
+      ImmutableList<Moment> moments,
+      ImmutableList<String> remarks) {
+    this(
+        title, partId, partName, instrument, tempi, measures, moments, remarks, ImmutableList.of());
+  }
+
+  /** The same passage where no words ask for one string. */
+  public Passage ignoringStringWords() {
+    return new Passage(
+        title, partId, partName, instrument, tempi, measures, moments, remarks, ImmutableList.of());
   }
 
   /** A passage in one tempo throughout. */

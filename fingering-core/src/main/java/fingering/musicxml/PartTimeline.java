@@ -16,6 +16,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param slots its pitched notes
  * @param tempi the tempi that stand in it
  * @param pluckings where it changes between bow and plucking
+ * @param strings where words ask for one string
  * @param transposes whether it says how it transposes
  * @param lowClef whether it has a clef with an 8 below
  * @param microtones how many pitches were brought to the nearest semitone
@@ -27,6 +28,7 @@ record PartTimeline(
     ImmutableList<Slot> slots,
     ImmutableList<TempoMark> tempi,
     ImmutableList<Plucking> pluckings,
+    ImmutableList<StringMarks.Stretch> strings,
     boolean transposes,
     boolean lowClef,
     int microtones,

@@ -44,6 +44,7 @@ final class PartWalk {
   private final List<WrittenNote> notes = new ArrayList<>();
   private final ImmutableList.Builder<TempoMark> tempi = ImmutableList.builder();
   private final PluckingMarks pluckings = new PluckingMarks();
+  private final StringMarks strings = new StringMarks();
   private final UpperNotes uppers = new UpperNotes();
   private boolean transposes;
   private boolean lowClef;
@@ -81,12 +82,14 @@ final class PartWalk {
     PartWalk walk = new PartWalk(index, name);
     part.getMeasure().forEach(walk::measure);
     walk.pluckings.mark(walk.notes);
+    ImmutableList<PartTimeline.Slot> slots = PartTimeline.slots(walk.notes);
     return new PartTimeline(
         ImmutableList.copyOf(walk.measures),
         walk.implicit.build(),
-        PartTimeline.slots(walk.notes),
+        slots,
         walk.tempi.build(),
         walk.pluckings.changes(),
+        walk.strings.stretches(slots, walk.measures),
         walk.transposes,
         walk.lowClef,
         walk.microtones,
@@ -243,6 +246,7 @@ final class PartWalk {
     }
     String forVoice = direction.getVoice() == null ? "" : direction.getVoice().strip();
     boolean once = pluckings.words(words, measureStart.add(at), forVoice);
+    strings.direction(direction, String.join(" ", words), number, measureStart.add(at), forVoice);
     if (direction.getSound() != null) {
       sound(direction.getSound(), at, !once);
     }

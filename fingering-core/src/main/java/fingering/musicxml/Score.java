@@ -157,6 +157,11 @@ public final class Score {
     pitches.remark().ifPresent(told::add);
     HarmonicReading.remark(struck).ifPresent(told::add);
     clock.remark().ifPresent(told::add);
+    StringReading strings =
+        request.stringWords()
+            ? StringReading.of(timeline, instrument, moments)
+            : new StringReading(ImmutableList.of(), ImmutableList.of());
+    told.addAll(strings.remarks());
     addLeftOut(told, timeline);
     return new Passage(
         title,
@@ -166,7 +171,8 @@ public final class Score {
         clock.tempi(),
         measures.subList(range.first(), range.last() + 1),
         moments,
-        told.build());
+        told.build(),
+        strings.asked());
   }
 
   private ImmutableList<Measure> measures(PartTimeline timeline) {

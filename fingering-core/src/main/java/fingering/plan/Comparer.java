@@ -3,6 +3,7 @@ package fingering.plan;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.demand.Demand;
+import fingering.demand.Span;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
@@ -154,6 +155,16 @@ public final class Comparer {
   }
 
   /**
+   * The ways to take some measures, best first; {@link Choice#of}.
+   *
+   * @throws InfeasibleBriefException if there is none
+   * @throws IllegalArgumentException if there are no such measures, or k is below 1
+   */
+  public ImmutableList<Choice> choices(Brief brief, Span span, int k) {
+    return Choice.of(planner, brief, span, k);
+  }
+
+  /**
    * The best plans of a brief that take another string or position somewhere, side by side and
    * named by their place: best, 2nd, 3rd. The finger alone is no difference.
    *
@@ -166,7 +177,7 @@ public final class Comparer {
     int place = 0;
     for (Plan plan : planner.plans(demanded(brief), k, Appearance.Grain.PLACES)) {
       place++;
-      named.add(plan.named(place == 1 ? "best" : ordinal(place)));
+      named.add(plan.named(place(place)));
     }
     return new Comparison(
         passage, named.build(), place == k ? ImmutableList.of() : ImmutableList.of(fewer(place)));
@@ -176,6 +187,11 @@ public final class Comparer {
     return plans == 1
         ? "No other plan takes another string or position."
         : "No more than " + plans + " plans differ from one another in a string or a position.";
+  }
+
+  /** What the plan is called that is the so-manieth best: best, 2nd, 3rd. */
+  public static String place(int number) {
+    return number == 1 ? "best" : ordinal(number);
   }
 
   private static String ordinal(int number) {

@@ -8,6 +8,7 @@ import fingering.fingerboard.GripFinder;
 import fingering.fingerboard.LeftHand;
 import fingering.fingerboard.Placement;
 import fingering.music.Moment;
+import fingering.music.OneString;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
 import fingering.search.Appearance;
@@ -107,6 +108,16 @@ public final class Planner {
     return moment.struck().stream()
         .map(note -> note.written().display())
         .collect(Collectors.joining("+"));
+  }
+
+  /** The music. */
+  Passage passage() {
+    return passage;
+  }
+
+  /** A plan of the music. */
+  Plan plan(Brief brief, Path path) {
+    return PlanAssembly.plan(brief, passage, costs.scoring(), path);
   }
 
   /** The same planner by other rules or weights; the grips are not sought again. */
@@ -219,7 +230,12 @@ public final class Planner {
     return IntStream.range(0, some.size()).allMatch(i -> some.get(i).takenLike(others.get(i)));
   }
 
-  private Layers layers(Brief brief) {
+  /**
+   * What a brief leaves of the grips.
+   *
+   * @throws InfeasibleBriefException if that is nothing somewhere
+   */
+  Layers layers(Brief brief) {
     Selection left = Selection.of(brief, passage, grips);
     if (!left.empty().isEmpty()) {
       throw unmet(brief);
@@ -271,10 +287,10 @@ public final class Planner {
         && moments.get(restBefore).restMicros() < BREATH;
   }
 
-  /** Whether some demands can be met together, whatever it costs. */
+  /** Whether some demands can be met together, whatever it costs and whatever string is asked. */
   private boolean meets(Brief brief, ImmutableList<Demand> demands) {
     Brief some = brief.withDemands(demands);
-    Selection left = Selection.of(some, passage, grips);
+    Selection left = Selection.of(some, passage.ignoringStringWords(), grips);
     return left.empty().isEmpty()
         && PathFinder.best(
                 new Layers(passage.moments(), grips, costs, Penalty.NONE, left.closing()),
@@ -283,7 +299,15 @@ public final class Planner {
   }
 
   /** Says which demands cannot be met together, and where. */
-  private InfeasibleBriefException unmet(Brief brief) {
+  InfeasibleBriefException unmet(Brief brief) {
+    if (!passage.oneString().isEmpty() && meets(brief, brief.demands())) {
+      return new InfeasibleBriefException(
+          "What '"
+              + brief.name()
+              + "' must show cannot be shown on one string where words ask for it ("
+              + passage.oneString().stream().map(OneString::told).collect(Collectors.joining(", "))
+              + "); ask for less, or leave the words out of account with --ignore-words.");
+    }
     Optional<ImmutableList<Demand>> smallest =
         Contradiction.smallest(brief.demands(), some -> meets(brief, some));
     if (smallest.isEmpty() || smallest.get().isEmpty()) {

@@ -4,6 +4,8 @@ import com.google.common.collect.ImmutableList;
 import fingering.demand.Limit;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
+import fingering.music.Note;
+import fingering.music.OneString;
 import fingering.music.Passage;
 import fingering.search.Closed;
 import java.util.BitSet;
@@ -25,7 +27,8 @@ final class Selection implements Closed {
   }
 
   /**
-   * The grips of each moment that keep every limit of a brief; none where none does.
+   * The grips of each moment that keep every limit of a brief; none where none does. Of these the
+   * ones that are on the string that words ask for, where there are such.
    *
    * @throws IllegalArgumentException if a limit speaks of measures or notes that are not there
    */
@@ -44,7 +47,27 @@ final class Selection implements Closed {
         selection.keep(m, grip -> grip.asPrinted(moment), true);
       }
     }
+    for (OneString asked : passage.oneString()) {
+      for (int m = 0; m < grips.size(); m++) {
+        Moment moment = passage.moments().get(m);
+        if (asked.concerns(moment)) {
+          selection.keep(m, grip -> onString(asked, moment, grip), true);
+        }
+      }
+    }
     return selection;
+  }
+
+  private static boolean onString(OneString asked, Moment moment, Grip grip) {
+    ImmutableList<Note> notes = grip.notes(moment);
+    for (int i = 0; i < notes.size(); i++) {
+      if (moment.struck().contains(notes.get(i))
+          && asked.notes().contains(notes.get(i).address())
+          && grip.placements().get(i).string() != asked.string()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Closes the grips that are not wanted, but where it yields and none at all would be left. */

@@ -1,0 +1,99 @@
+package fingering.cli;
+
+import fingering.music.Moment;
+import fingering.plan.NewToPlayer;
+import fingering.plan.Plan;
+import fingering.plan.PlannedNote;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** What plans ask of the students whom they are for. */
+final class StudentsText {
+  /** An open string that sounds so long is heard among stopped ones, in microseconds. */
+  private static final long HEARD = 500_000;
+
+  private final List<Plan> plans;
+  private final Students students;
+  private final int columns;
+  private final Style style;
+  private final StringBuilder text;
+
+  StudentsText(List<Plan> plans, Students students, int columns, Style style, StringBuilder text) {
+    this.plans = plans;
+    this.students = students;
+    this.columns = columns;
+    this.style = style;
+    this.text = text;
+  }
+
+  /** Writes nothing where nothing is said of students. */
+  void write() {
+    if (students.known().isEmpty()) {
+      return;
+    }
+    text.append(style.bold(students.several() ? "New to these players" : "New to this player"));
+    text.append('\n');
+    for (Plan plan : plans) {
+      for (Student student : students.known()) {
+        String whose = students.several() ? ", " + student.file() : "";
+        paragraph("  " + plan.name() + whose + ": " + unlearned(plan, student));
+      }
+    }
+    text.append('\n');
+    if (students.several()) {
+      text.append(style.bold("Together")).append('\n');
+      paragraph(
+          "  One plan, one sound: all take each note on the same string, by the same finger, and"
+              + " shift to the same note.");
+      plans.forEach(plan -> open(plan).ifPresent(this::paragraph));
+      text.append('\n');
+    }
+  }
+
+  private void paragraph(String paragraph) {
+    TextLayout.wrap(paragraph, columns, 2).forEach(line -> text.append(line).append('\n'));
+  }
+
+  private static String unlearned(Plan plan, Student student) {
+    String told =
+        NewToPlayer.of(plan, student.player()).stream()
+            .map(one -> one.what() + " in m. " + SummaryText.list(one.measures()))
+            .collect(Collectors.joining("; "));
+    return (told.isEmpty() ? "nothing" : told) + ".";
+  }
+
+  /** The open strings that are heard, in one sentence; empty where there are none. */
+  private static Optional<String> open(Plan plan) {
+    Map<Integer, String> measures = new TreeMap<>();
+    for (PlannedNote note : plan.notes()) {
+      if (heard(plan, note)) {
+        measures.put(note.note().place().measureIndex(), note.note().place().measure());
+      }
+    }
+    if (measures.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> runs =
+        Runs.of(measures.keySet()).stream()
+            .map(
+                run ->
+                    measures.get(run.from())
+                        + (run.from() == run.to() ? "" : "–" + measures.get(run.to())))
+            .toList();
+    return Optional.of(
+        "  %s: open strings of half a second or more ring without vibrato, in m. %s; all play them open, or none does (--avoid open-strings@%s)."
+            .formatted(plan.name(), SummaryText.list(runs), runs.get(0).replace('–', '-')));
+  }
+
+  /** Whether a note is an open string that is heard, and could be stopped instead. */
+  private static boolean heard(Plan plan, PlannedNote note) {
+    Moment moment = plan.passage().moments().get(note.moment());
+    return note.open()
+        && !moment.pizzicato()
+        && moment.soundMicros() >= HEARD
+        && note.note().midi() > plan.passage().instrument().lowest().midi();
+  }
+}

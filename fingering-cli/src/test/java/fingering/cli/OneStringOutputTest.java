@@ -1,0 +1,105 @@
+package fingering.cli;
+
+import static fingering.cli.Session.DEMO;
+import static fingering.cli.Session.entries;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Words for one string, and what the page on briefs shows of the commands. */
+final class OneStringOutputTest {
+  private static final Path DOCS = Path.of("..", "docs");
+  private static final Path SLUICE = DOCS.resolve("examples").resolve("sluice.musicxml");
+
+  @TempDir Path folder;
+
+  private static List<String> page() throws IOException {
+    return Files.readAllLines(DOCS.resolve("briefs.md")).stream()
+        .filter(line -> line.startsWith("    "))
+        .map(line -> line.substring(4))
+        .toList();
+  }
+
+  /** The lines from the first that begins so to the last that contains that. */
+  private static List<String> lines(Session session, String from, String to) {
+    List<String> all = session.lines();
+    int first = 0;
+    while (!all.get(first).startsWith(from)) {
+      first++;
+    }
+    int last = first;
+    while (!all.get(last).contains(to)) {
+      last++;
+    }
+    return all.subList(first, last + 1);
+  }
+
+  @Test
+  void thePageShowsWhatThePlanSaysOfItsStrings() throws IOException {
+    Session plan = Session.of("plan", SLUICE).succeeded();
+    assertThat(page()).containsSequence(lines(plan, "Note: plans keep", "out of account"));
+    assertThat(page()).containsSequence(lines(plan, "'free choice' leaves", "below the string"));
+  }
+
+  @Test
+  void thePageShowsTheWaysToTakeTwoMeasures() throws IOException {
+    Session ways = Session.of("plan", DEMO, "--choices", "24-25").succeeded();
+    assertThat(page()).containsSequence(lines(ways, "  m.  beat", "  A4"));
+    assertThat(page()).containsSequence(lines(ways, "The ways in", "in m. 25."));
+  }
+
+  @Test
+  void thePageShowsWhatKeepingAnEarlierPlanCosts() throws IOException {
+    Path second = folder.resolve("second.json");
+    Session.of("plan", DEMO, "--choose", "second", "--format", "json", "--output", second)
+        .succeeded();
+    Session kept = Session.of("plan", DEMO, "--keep-plan", second + "@25-29").succeeded();
+    String price = kept.lines().get(kept.lines().size() - 1);
+    assertThat(page())
+        .containsSubsequence("Demanded of 'as demanded':", price)
+        .contains("- take 24 notes as in second.json, m. 25-29");
+    assertThat(kept.out()).contains("take 24 notes as in");
+  }
+
+  private static List<String> strings(JsonNode plan, int from, int to) {
+    return entries(plan.get("notes")).stream()
+        .filter(note -> note.get("measure").asInt() >= from && note.get("measure").asInt() <= to)
+        .map(note -> note.get("string").asText())
+        .toList();
+  }
+
+  @Test
+  void everyPlanKeepsToTheStringsAndDataSayWhereNot() {
+    JsonNode plan = Session.of("plan", SLUICE, "--format", "json").json();
+    assertThat(strings(plan, 1, 4)).containsOnly("4");
+    assertThat(strings(plan, 6, 7)).containsOnly("3");
+    assertThat(plan.get("remarks").toString())
+        .contains("'sul G' in m. 1–4 (to the rest)", "for B♭3 in measure 8, beat 3");
+    JsonNode compared = Session.of("compare", SLUICE, "--format", "json").json();
+    for (JsonNode one : entries(compared.get("plans"))) {
+      assertThat(strings(one, 1, 4)).containsOnly("4");
+    }
+    assertThat(compared.get("remarks").toString()).contains("'1st position' leaves the string of");
+  }
+
+  @Test
+  void wordsAreLeftOutOfAccountWhereThatIsAsked() {
+    JsonNode plan = Session.of("plan", SLUICE, "--ignore-words", "--format", "json").json();
+    assertThat(strings(plan, 1, 4)).contains("3");
+    assertThat(plan.get("remarks")).isEmpty();
+  }
+
+  @Test
+  void whatIsDemandedGoesBeforeTheWords() {
+    JsonNode plan = Session.of("plan", SLUICE, "--strings", "D@3", "--format", "json").json();
+    assertThat(strings(plan, 3, 3)).containsOnly("3");
+    assertThat(strings(plan, 1, 2)).containsOnly("4");
+    assertThat(plan.get("remarks").toString()).contains("something else is demanded");
+  }
+}

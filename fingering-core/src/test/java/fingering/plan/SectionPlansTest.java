@@ -1,0 +1,223 @@
+package fingering.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.LeftHand;
+import fingering.music.Music;
+import fingering.music.Passage;
+import fingering.music.RandomMusic;
+import fingering.scoring.Charge;
+import fingering.scoring.Extension;
+import fingering.scoring.FingerPattern;
+import fingering.scoring.Player;
+import fingering.scoring.Rules;
+import fingering.scoring.Scoring;
+import fingering.scoring.Section;
+import fingering.scoring.ShiftKind;
+import fingering.scoring.Weights;
+import fingering.tables.Instrument;
+import fingering.tables.Instruments;
+import fingering.tables.Position;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Plans that the players of a section share. */
+class SectionPlansTest {
+  private static final ImmutableList<String> INSTRUMENTS =
+      ImmutableList.of("violin", "viola", "cello", "bass");
+  private static final ImmutableList<Integer> LOWEST = ImmutableList.of(55, 48, 36, 28);
+
+  private static Passage passage(int seed, int which, int notes) {
+    RandomMusic random = new RandomMusic(seed);
+    int lowest = LOWEST.get(which);
+    return Music.on(INSTRUMENTS.get(which))
+        .notes(
+            which < 2
+                ? random.withDoubleStops(notes, lowest, lowest + 26)
+                : random.line(notes, lowest, lowest + 24));
+  }
+
+  private static <T> ImmutableSet<T> some(Random random, T[] all) {
+    return Stream.of(all)
+        .filter(one -> random.nextBoolean())
+        .collect(ImmutableSet.toImmutableSet());
+  }
+
+  /** Who has learned things drawn by lot. */
+  private static Player learner(Random random) {
+    Position[] positions = {Position.HALF, Position.FIRST, Position.SECOND, Position.THIRD};
+    return Player.UNKNOWN
+        .withPositions(some(random, positions))
+        .withPatterns(some(random, FingerPattern.values()))
+        .withExtensions(some(random, Extension.values()))
+        .withShifts(some(random, ShiftKind.values()));
+  }
+
+  private static Scoring scoring(Section section) {
+    return Scoring.of(section.rules(), Weights.commonPractice());
+  }
+
+  private static Plan plan(Passage passage, Scoring scoring) {
+    return Planner.of(passage, scoring).plan(Brief.free("free"));
+  }
+
+  @Property(tries = 60)
+  void aPlanIsChargedByRuleAndMomentAsThePlayerToWhomMostIsNew(
+      @ForAll int seed, @ForAll @IntRange(min = 0, max = 3) int which) {
+    Random random = new Random(seed);
+    ImmutableList<Player> players =
+        ImmutableList.of(learner(random), learner(random), learner(random));
+    Passage passage = passage(seed, which, 10);
+    Plan plan = plan(passage, scoring(new Section(players)));
+    Map<String, Long> most = new HashMap<>();
+    for (Player player : players) {
+      Scoring own = Scoring.of(Rules.forPlayer(player), Weights.commonPractice());
+      for (Charge charge : own.explain(passage.moments(), plan.grips())) {
+        most.merge(charge.rule() + charge.moment(), charge.cost(), Math::max);
+      }
+    }
+    Map<String, Long> told = new HashMap<>();
+    plan.charges().forEach(charge -> told.put(charge.rule() + charge.moment(), charge.cost()));
+    assertThat(told).isEqualTo(most);
+  }
+
+  @Property(tries = 40)
+  void whatIsNewToNobodyCostsNothingAndWhoComesInCanOnlyMakeItDearer(
+      @ForAll int seed, @ForAll @IntRange(min = 0, max = 3) int which) {
+    Random random = new Random(seed);
+    Player one = learner(random);
+    Player other = learner(random);
+    Passage passage = passage(seed, which, 10);
+    Plan alone = plan(passage, scoring(new Section(ImmutableList.of(one))));
+    assertThat(alone)
+        .isEqualTo(plan(passage, Scoring.of(Rules.forPlayer(one), Weights.commonPractice())));
+    Plan together = plan(passage, scoring(new Section(ImmutableList.of(one, other))));
+    assertThat(together.total()).isGreaterThanOrEqualTo(alone.total());
+    assertThat(plan(passage, scoring(new Section(ImmutableList.of(other, one)))).total())
+        .isEqualTo(together.total());
+    assertThat(plan(passage, scoring(new Section(ImmutableList.of(one, Player.UNKNOWN, one)))))
+        .isEqualTo(alone);
+  }
+
+  /** What a hand holds, whatever it costs. */
+  private static Set<String> held(Passage passage, LeftHand hand) {
+    Set<String> held = new HashSet<>();
+    int m = 0;
+    for (ImmutableList<Grip> grips : Planner.of(passage, Scoring.commonPractice(), hand).grips()) {
+      for (Grip grip : grips) {
+        StringBuilder one = new StringBuilder(m + (grip.divided() ? " divided" : ""));
+        grip.placements()
+            .forEach(
+                p ->
+                    one.append(' ')
+                        .append(p.string())
+                        .append(p.finger())
+                        .append(p.frame().display())
+                        .append(p.frame().first()));
+        if (!grip.divided()) {
+          held.add(one.toString());
+        }
+      }
+      m++;
+    }
+    return held;
+  }
+
+  @Property(tries = 60)
+  void whatTheSmallestHandHoldsEveryHandHolds(
+      @ForAll int seed, @ForAll @IntRange(min = 0, max = 3) int which) {
+    Passage passage = passage(seed, which, 8);
+    Set<String> small = held(passage, LeftHand.SMALL);
+    assertThat(held(passage, LeftHand.MEDIUM)).containsAll(small);
+    assertThat(held(passage, LeftHand.LARGE)).containsAll(small);
+  }
+
+  private static Player player(String text) {
+    return Player.parse("player", text);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "hand = small | hand = large | small",
+        "hand = large | size = 16 | medium",
+        "hand = 98mm | hand = medium | 98mm",
+        "hand = 111mm | hand = large | 111mm",
+      })
+  void theSmallestHandDecides(String one, String other, String smallest) {
+    Section section = new Section(ImmutableList.of(player(one), player(other)));
+    Instrument viola = Instruments.standard().named("viola");
+    assertThat(section.narrowest(viola).hand().orElse(LeftHand.MEDIUM))
+        .isEqualTo(LeftHand.parse(smallest));
+    assertThat(section.smallestHand(viola)).isEqualTo(LeftHand.parse(smallest));
+  }
+
+  // One hand reaches less of a longer string: geometry.
+  @Test
+  void ofEqualHandsTheOneOnTheLongerStringReachesLeast() {
+    Player shorter = player("instrument = viola\nsize = 15\nhand = 105mm");
+    Player longer = player("instrument = viola\nsize = 16.5\nhand = 105mm");
+    Section section = new Section(ImmutableList.of(shorter, longer));
+    assertThat(section.narrowest(Instruments.standard().named("viola"))).isEqualTo(longer);
+  }
+
+  @Test
+  void theLeastExperiencedNamesThePreset() {
+    assertThat(
+            new Section(ImmutableList.of(player("preset = professional"), player("size = 1")))
+                .preset())
+        .hasValue("common-practice");
+    assertThat(
+            new Section(
+                    ImmutableList.of(
+                        player("preset = intermediate"), player("preset = first-years")))
+                .preset())
+        .hasValue("first-years");
+    assertThat(new Section(ImmutableList.of(Player.UNKNOWN)).preset()).isEmpty();
+    // Every preset has its place among them.
+    for (String preset : Weights.presets()) {
+      assertThat(
+              new Section(
+                      ImmutableList.of(
+                          player("preset = " + preset), player("preset = first-years")))
+                  .preset())
+          .hasValue("first-years");
+      assertThat(
+              new Section(
+                      ImmutableList.of(
+                          player("preset = professional"), player("preset = " + preset)))
+                  .preset())
+          .hasValue(preset);
+    }
+  }
+
+  @Test
+  void aSectionPlaysOneInstrument() {
+    Section mixed =
+        new Section(ImmutableList.of(player("instrument = viola"), player("instrument = cello")));
+    assertThatIllegalArgumentException()
+        .isThrownBy(mixed::instrument)
+        .withMessageContaining("play the viola and the cello");
+    assertThat(
+            new Section(ImmutableList.of(player("instrument = viola"), Player.UNKNOWN))
+                .instrument())
+        .isEqualTo(Optional.of(Instruments.standard().named("viola")));
+    assertThatIllegalArgumentException().isThrownBy(() -> new Section(ImmutableList.of()));
+  }
+}

@@ -1,0 +1,243 @@
+package fingering.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.common.collect.ImmutableList;
+import fingering.demand.DemandText;
+import fingering.fingerboard.Finger;
+import fingering.fingerboard.Frame.Shape;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+import fingering.music.Moment;
+import fingering.music.Music;
+import fingering.music.Note;
+import fingering.music.Passage;
+import fingering.music.RandomMusic;
+import fingering.musicxml.PassageRequest;
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreReader;
+import fingering.plan.Brief;
+import fingering.plan.Plan;
+import fingering.plan.Planner;
+import fingering.scoring.Scoring;
+import fingering.tables.Position;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Plans of whole briefs on music of some length, against an integer program that counts anew. */
+class SkillsProgramTest {
+  private static final Path DEMO = Path.of("..", "docs", "demo", "demo.musicxml");
+  private static final Scoring SCORING = Scoring.commonPractice();
+
+  private static Passage demo() {
+    return ScoreReader.read(ScoreFile.read(DEMO)).passage(PassageRequest.WHOLE);
+  }
+
+  private static Plan plan(Passage passage, String... demands) {
+    DemandText text = DemandText.on(passage.instrument());
+    Brief.Builder brief = Brief.builder("asked");
+    for (int i = 0; i < demands.length; i += 2) {
+      text.read(demands[i], demands[i + 1]).forEach(brief::demanding);
+    }
+    return Planner.of(passage, SCORING).plan(brief.build());
+  }
+
+  /** The grips that keep what concerns each moment by itself, those of some measures in 3rd. */
+  private static Layers layers(Passage passage, Predicate<Grip> kept, int from, int to) {
+    ImmutableList<ImmutableList<Grip>> all = Planner.of(passage, SCORING).grips();
+    ImmutableList.Builder<ImmutableList<Grip>> left = ImmutableList.builder();
+    for (int m = 0; m < all.size(); m++) {
+      int measure = measure(passage, m);
+      left.add(
+          all.get(m).stream()
+              .filter(kept)
+              .filter(grip -> measure < from || measure > to || inPosition(grip, Position.THIRD))
+              .collect(ImmutableList.toImmutableList()));
+    }
+    return new Layers(passage.moments(), left.build(), SCORING, Penalty.NONE);
+  }
+
+  private static int measure(Passage passage, int m) {
+    return Integer.parseInt(passage.moments().get(m).place().measure());
+  }
+
+  private static boolean inPosition(Grip grip, Position position) {
+    return grip.frame().position().equals(position)
+        && grip.placements().stream()
+            .allMatch(p -> p.open() || p.frame().position().equals(position));
+  }
+
+  private static boolean inTheHand(Grip grip) {
+    return grip.placements().stream()
+        .allMatch(p -> p.open() || (p.stretch() == 0 && closed(p.frame().shape())));
+  }
+
+  private static boolean closed(Shape shape) {
+    return shape != Shape.EXTENDED_BACK && shape != Shape.EXTENDED_FORWARD;
+  }
+
+  /** Stopped notes that begin at a moment, in a position. */
+  private static FlowProgram.Shown notesIn(Passage passage, int number) {
+    return (m, before, now) -> {
+      Moment moment = passage.moments().get(m);
+      long notes = 0;
+      for (Note note : moment.struck()) {
+        Placement p = now.placements().get(now.notes(moment).indexOf(note));
+        String name = p.frame().position().toString();
+        notes += p.finger() != Finger.OPEN && name.equals(String.valueOf(number)) ? 1 : 0;
+      }
+      return notes;
+    };
+  }
+
+  private static long stopped(Grip grip) {
+    return grip.placements().stream().filter(p -> p.finger() != Finger.OPEN).count();
+  }
+
+  /** From the first moment of each measure to that after its last. */
+  private static List<int[]> measures(Passage passage) {
+    List<int[]> measures = new ArrayList<>();
+    int from = 0;
+    for (int m = 1; m <= passage.moments().size(); m++) {
+      if (m == passage.moments().size()
+          || passage.moments().get(m).place().measureIndex()
+              != passage.moments().get(from).place().measureIndex()) {
+        measures.add(new int[] {from, m});
+        from = m;
+      }
+    }
+    return measures;
+  }
+
+  @Test
+  void theDemoInThreePositionsWithAStayAndNoExtensionCostsWhatTheProgramFinds() {
+    Passage passage = demo();
+    Plan plan =
+        plan(
+            passage,
+            "show",
+            "1=4",
+            "show",
+            "2=16",
+            "show",
+            "3=8",
+            "stay",
+            "3@17-20",
+            "avoid",
+            "extensions");
+    Layers layers = layers(passage, SkillsProgramTest::inTheHand, 17, 20);
+    assertThat(passage.moments()).hasSizeGreaterThan(150);
+    assertThat(
+            FlowProgram.of(layers, plan.total())
+                .showing("1st", 4, notesIn(passage, 1))
+                .showing("2nd", 16, notesIn(passage, 2))
+                .showing("3rd", 8, notesIn(passage, 3))
+                .least())
+        .hasValue(plan.total());
+    // The skills bind: without them there is something cheaper.
+    assertThat(plan.total())
+        .isGreaterThan(FlowProgram.of(layers, plan.total()).least().orElseThrow());
+  }
+
+  @Test
+  void aWholeMeasureInSecondIsShownInTheDemoAsCheaplyAsTheProgramCan() {
+    Passage passage = demo();
+    Plan plan =
+        plan(
+            passage,
+            "show",
+            "1=4",
+            "show-stay",
+            "2=1",
+            "show-technique",
+            "fourth-finger",
+            "stay",
+            "3@17-20",
+            "avoid",
+            "open-strings@1-8");
+    Layers layers = layers(passage, grip -> true, 17, 20);
+    Layers stopped =
+        new Layers(passage.moments(), withoutOpen(passage, layers.grips()), SCORING, Penalty.NONE);
+    assertThat(
+            FlowProgram.of(stopped, plan.total())
+                .showing("1st", 4, notesIn(passage, 1))
+                .showing("fourth", 1, (m, before, now) -> fingers(now, "4"))
+                .staying(
+                    measures(passage),
+                    grip -> inPosition(grip, Position.SECOND) ? 1 : 0,
+                    SkillsProgramTest::stopped)
+                .least())
+        .hasValue(plan.total());
+  }
+
+  private static long fingers(Grip grip, String finger) {
+    return grip.placements().stream().filter(p -> p.finger().symbol().equals(finger)).count();
+  }
+
+  /** No open string from measure 1 to 8; none of them has a note that only an open string has. */
+  private static ImmutableList<ImmutableList<Grip>> withoutOpen(
+      Passage passage, ImmutableList<ImmutableList<Grip>> grips) {
+    ImmutableList.Builder<ImmutableList<Grip>> left = ImmutableList.builder();
+    for (int m = 0; m < grips.size(); m++) {
+      int measure = measure(passage, m);
+      left.add(
+          grips.get(m).stream()
+              .filter(grip -> measure < 1 || measure > 8 || fingers(grip, "0") == 0)
+              .collect(ImmutableList.toImmutableList()));
+    }
+    return left.build();
+  }
+
+  /** Whether the hand goes up to another place, one finger staying on its string. */
+  private static long guidedUp(Passage passage, int m, Grip before, Grip now) {
+    if (m == 0 || passage.moments().get(m).restMicros() > 0) {
+      return 0;
+    }
+    Placement left = before.placements().get(0);
+    Placement reached = now.placements().get(0);
+    Note from = passage.moments().get(m - 1).struck().get(0);
+    Note to = passage.moments().get(m).struck().get(0);
+    boolean respelled = from.midi() == to.midi() && !from.sounding().equals(to.sounding());
+    return !respelled
+            && left.finger() != Finger.OPEN
+            && left.finger() == reached.finger()
+            && left.string() == reached.string()
+            && now.frame().first() > before.frame().first()
+        ? 1
+        : 0;
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3})
+  void sixtyNotesWithGuidedShiftsToShowCostWhatTheProgramFinds(int seed) {
+    RandomMusic random = new RandomMusic(seed);
+    Passage passage = Music.viola().tempo(random.tempo()).notes(random.line(60, 54, 76)); // F#3-E5
+    Plan plan =
+        plan(
+            passage,
+            "show",
+            "1=10",
+            "show",
+            "2=10",
+            "show-shift",
+            "up same-finger=3",
+            "stay",
+            "3@5-6",
+            "avoid",
+            "open-strings");
+    Layers layers = layers(passage, grip -> fingers(grip, "0") == 0, 5, 6);
+    assertThat(passage.moments()).hasSize(60);
+    assertThat(
+            FlowProgram.of(layers, plan.total())
+                .showing("1st", 10, notesIn(passage, 1))
+                .showing("2nd", 10, notesIn(passage, 2))
+                .showing("up", 3, (m, before, now) -> guidedUp(passage, m, before, now))
+                .least())
+        .hasValue(plan.total());
+  }
+}

@@ -125,4 +125,18 @@ public record Passing(
             held,
             0);
   }
+
+  /** A number for all of it but {@link #held} and {@link #singing}; equal numbers mean equal. */
+  public long code() {
+    long code = sinceMicros / HALF_MILLISECOND;
+    code = code << 11 | freeMicros / HALF_MILLISECOND;
+    code = code << 8 | (rises & 0xff);
+    code = code << 1 | (slurred ? 1 : 0);
+    code = code << 1 | (repeated ? 1 : 0);
+    code = code << 1 | (respelled ? 1 : 0);
+    code = code << 1 | (rest ? 1 : 0);
+    code = code << 1 | (acrossRest ? 1 : 0);
+    code = code << 1 | (plucked ? 1 : 0);
+    return code << 1 | (offBeat ? 1 : 0);
+  }
 }

@@ -83,4 +83,14 @@ public record Stroke(
         : new Stroke(
             plucked, slurred, accented, grace, hundredths, trilled, trilledStruck, sounding, 0);
   }
+
+  /** A number for all of it but what is trilled and {@link #singing}; equal numbers mean equal. */
+  public long code() {
+    long code = hundredths;
+    code = code << 8 | sounding;
+    code = code << 1 | (plucked ? 1 : 0);
+    code = code << 1 | (slurred ? 1 : 0);
+    code = code << 1 | (accented ? 1 : 0);
+    return code << 1 | (grace ? 1 : 0);
+  }
 }

@@ -1,6 +1,7 @@
 package fingering.search;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.primitives.ImmutableIntArray;
 import fingering.fingerboard.Grip;
 import fingering.scoring.Passing;
 import fingering.scoring.Scoring;
@@ -25,9 +26,10 @@ public final class Costs {
   private final Map<EdgeKey, EdgeCosts> edges = new HashMap<>();
   private long kept;
 
-  private record NodeKey(int grips, Stroke unsung) {}
+  private record NodeKey(
+      int grips, long code, ImmutableIntArray trilled, ImmutableIntArray trilledStruck) {}
 
-  private record EdgeKey(int before, int now, Passing unsung) {}
+  private record EdgeKey(int before, int now, long code, ImmutableIntArray held) {}
 
   /** The costs by a scoring, none of them reckoned yet. */
   public Costs(Scoring scoring) {
@@ -41,10 +43,11 @@ public final class Costs {
 
   /** What each of these grips costs by itself. */
   NodeCosts of(Stroke stroke, ImmutableList<Grip> grips) {
-    NodeKey key = new NodeKey(number(grips), stroke.unsung());
+    NodeKey key =
+        new NodeKey(number(grips), stroke.code(), stroke.trilled(), stroke.trilledStruck());
     NodeCosts known = nodes.get(key);
     if (known == null) {
-      known = NodeCosts.of(scoring, key.unsung, grips);
+      known = NodeCosts.of(scoring, stroke.unsung(), grips);
       keep(grips.size());
       nodes.put(key, known);
     }
@@ -53,10 +56,10 @@ public final class Costs {
 
   /** What every way from some grips to others costs. */
   EdgeCosts of(Passing passing, ImmutableList<Grip> before, ImmutableList<Grip> now) {
-    EdgeKey key = new EdgeKey(number(before), number(now), passing.unsung());
+    EdgeKey key = new EdgeKey(number(before), number(now), passing.code(), passing.held());
     EdgeCosts known = edges.get(key);
     if (known == null) {
-      known = EdgeCosts.of(scoring, key.unsung, before, now);
+      known = EdgeCosts.of(scoring, passing.unsung(), before, now);
       keep((long) before.size() * now.size());
       edges.put(key, known);
     }

@@ -6,8 +6,10 @@ import fingering.fingerboard.Grip;
 import fingering.scoring.Passing;
 import fingering.scoring.Scoring;
 import fingering.scoring.Stroke;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -22,6 +24,7 @@ public final class Costs {
 
   private final Scoring scoring;
   private final IdentityHashMap<ImmutableList<Grip>, Integer> numbers = new IdentityHashMap<>();
+  private final List<ImmutableList<Grip>> lists = new ArrayList<>();
   private final Map<NodeKey, NodeCosts> nodes = new HashMap<>();
   private final Map<EdgeKey, EdgeCosts> edges = new HashMap<>();
   private long kept;
@@ -41,36 +44,37 @@ public final class Costs {
     return scoring;
   }
 
-  /** What each of these grips costs by itself. */
-  NodeCosts of(Stroke stroke, ImmutableList<Grip> grips) {
-    NodeKey key =
-        new NodeKey(number(grips), stroke.code(), stroke.trilled(), stroke.trilledStruck());
+  /** The number by which these grips are known here. */
+  int number(ImmutableList<Grip> grips) {
+    Integer known = numbers.get(grips);
+    if (known == null) {
+      known = lists.size();
+      numbers.put(grips, known);
+      lists.add(grips);
+    }
+    return known;
+  }
+
+  /** What each of the grips of that number costs by itself. */
+  NodeCosts of(Stroke stroke, int grips) {
+    NodeKey key = new NodeKey(grips, stroke.code(), stroke.trilled(), stroke.trilledStruck());
     NodeCosts known = nodes.get(key);
     if (known == null) {
-      known = NodeCosts.of(scoring, stroke.unsung(), grips);
-      keep(grips.size());
+      known = NodeCosts.of(scoring, stroke.unsung(), lists.get(grips));
+      keep(lists.get(grips).size());
       nodes.put(key, known);
     }
     return known;
   }
 
-  /** What every way from some grips to others costs. */
-  EdgeCosts of(Passing passing, ImmutableList<Grip> before, ImmutableList<Grip> now) {
-    EdgeKey key = new EdgeKey(number(before), number(now), passing.code(), passing.held());
+  /** What every way from the grips of one number to those of another costs. */
+  EdgeCosts of(Passing passing, int before, int now) {
+    EdgeKey key = new EdgeKey(before, now, passing.code(), passing.held());
     EdgeCosts known = edges.get(key);
     if (known == null) {
-      known = EdgeCosts.of(scoring, passing.unsung(), before, now);
-      keep((long) before.size() * now.size());
+      known = EdgeCosts.of(scoring, passing.unsung(), lists.get(before), lists.get(now));
+      keep((long) lists.get(before).size() * lists.get(now).size());
       edges.put(key, known);
-    }
-    return known;
-  }
-
-  private int number(ImmutableList<Grip> grips) {
-    Integer known = numbers.get(grips);
-    if (known == null) {
-      known = numbers.size();
-      numbers.put(grips, known);
     }
     return known;
   }

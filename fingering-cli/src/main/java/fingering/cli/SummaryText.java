@@ -70,8 +70,11 @@ final class SummaryText {
 
   private void row(List<Plan> shown, String label, Function<Plan, String> content) {
     StringBuilder row = new StringBuilder(TextLayout.pad(label, LABEL));
+    // A long name takes room from the first number, which is short.
+    int longer = row.length() - LABEL;
     for (Plan plan : shown) {
-      row.append(TextLayout.padLeft(content.apply(plan), cell));
+      row.append(TextLayout.padLeft(content.apply(plan), cell - longer));
+      longer = 0;
     }
     line(row.toString());
   }

@@ -95,7 +95,7 @@ final class BriefsTest {
             .succeeded();
     assertThat(compared.out().replaceAll("\\s+", " "))
         .contains(
-            "'no' cannot be made. No fingering of this passage can stay in 1st position; and");
+            "'no' cannot be made. No fingering of this passage can both stay in 1st position and");
   }
 
   @Test

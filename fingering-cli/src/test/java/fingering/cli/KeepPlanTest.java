@@ -191,7 +191,7 @@ final class KeepPlanTest {
             Session.of("plan", DEMO, "--keep-plan", file + "@17-18", "--allow", "3@17")
                 .refused(1)
                 .err())
-        .contains("as in", "plan.json, m. 17-18", "leave out or soften one of these");
+        .contains("as in", "plan.json, m. 17–18", "leave out or soften one of these");
   }
 
   @Test

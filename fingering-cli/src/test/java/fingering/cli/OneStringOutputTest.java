@@ -63,7 +63,7 @@ final class OneStringOutputTest {
     String price = kept.lines().get(kept.lines().size() - 1);
     assertThat(page())
         .containsSubsequence("Demanded of 'as demanded':", price)
-        .contains("- take 24 notes as in second.json, m. 25-29");
+        .contains("- take 24 notes as in second.json, m. 25–29");
     assertThat(kept.out()).contains("take 24 notes as in");
   }
 

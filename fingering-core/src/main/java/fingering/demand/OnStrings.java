@@ -33,7 +33,7 @@ public record OnStrings(ImmutableSet<Integer> strings, Span span) implements Lim
 
   @Override
   public String words() {
-    return "play on string "
+    return (strings.size() == 1 ? "play on string " : "play on strings ")
         + strings.stream().sorted().map(RomanNumeral::of).collect(Collectors.joining(", "))
         + span.words();
   }

@@ -103,7 +103,7 @@ public record Span(Optional<Ends> ends) {
             e ->
                 e.first().equals(e.last())
                     ? " in measure " + e.first()
-                    : " in measures " + e.first() + "-" + e.last())
+                    : " in measures " + e.first() + "–" + e.last())
         .orElse("");
   }
 
@@ -113,7 +113,7 @@ public record Span(Optional<Ends> ends) {
             e ->
                 e.first().equals(e.last())
                     ? ", m. " + e.first()
-                    : ", m. " + e.first() + "-" + e.last())
+                    : ", m. " + e.first() + "–" + e.last())
         .orElse("");
   }
 }

@@ -58,13 +58,22 @@ public record Contradiction(ImmutableList<Demand> demands, BitSet moments) {
     return which.stream().sorted().map(demands::get).collect(ImmutableList.toImmutableList());
   }
 
+  private String asked() {
+    ImmutableList<String> words =
+        demands.stream().map(Demand::words).collect(ImmutableList.toImmutableList());
+    return switch (words.size()) {
+      case 1 -> words.get(0);
+      case 2 -> "both " + words.get(0) + " and " + words.get(1);
+      default -> String.join("; ", words) + "; all at once";
+    };
+  }
+
   /**
    * The contradiction in a sentence.
    *
    * @param name what a moment is called
    */
   String words(java.util.function.IntFunction<String> name) {
-    String asked = demands.stream().map(Demand::words).collect(Collectors.joining("; and "));
     String where =
         moments.isEmpty()
             ? "No fingering of this passage can "
@@ -75,7 +84,7 @@ public record Contradiction(ImmutableList<Demand> demands, BitSet moments) {
                     : "")
                 + " can ";
     return where
-        + asked
+        + asked()
         + (demands.size() == 1 ? "; ask for less." : "; leave out or soften one of these.");
   }
 }

@@ -114,8 +114,8 @@ class BriefTest {
             () ->
                 plan(TEXT.show("1=2"), TEXT.fix("2.1=II/1"), TEXT.strings("I@2"), TEXT.show("3=1")))
         .withMessage(
-            "No fingering of A4 in measure 2, beat 1 can take the note at 2.1 with string II,"
-                + " finger 1; and play on string I, m. 2; leave out or soften one of these.");
+            "No fingering of A4 in measure 2, beat 1 can both take the note at 2.1 with"
+                + " string II, finger 1 and play on string I, m. 2; leave out or soften one of these.");
   }
 
   @Test
@@ -123,8 +123,8 @@ class BriefTest {
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(() -> plan(TEXT.show("3=2"), TEXT.avoid("extensions").get(0), TEXT.allow("1")))
         .withMessage(
-            "No fingering of this passage can show 3rd position in 2 stopped notes; and stay in 1st"
-                + " position; leave out or soften one of these.");
+            "No fingering of this passage can both show 3rd position in 2 stopped notes and stay in"
+                + " 1st position; leave out or soften one of these.");
   }
 
   @ParameterizedTest

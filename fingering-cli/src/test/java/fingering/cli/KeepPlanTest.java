@@ -86,7 +86,7 @@ final class KeepPlanTest {
     }
     assertThat(taken(again)).isNotEqualTo(taken(free));
     assertThat(again.at("/demands/0/demand").asText())
-        .matches("take \\d+ notes as in .*plan\\.json, m\\. 25-29");
+        .matches("take \\d+ notes as in .*plan\\.json, m\\. 25–29");
   }
 
   @Test

@@ -43,9 +43,7 @@ final class ForwardPass {
   /** Whether every grip can be taken and costs nothing but points. */
   private final boolean free;
 
-  // Room for the grips from which others may best be reached.
-  private long[] from = new long[0];
-  private int[] left = new int[0];
+  private final Reach reach = new Reach();
 
   private ForwardPass(Layers layers, Requirement requirement) {
     this.layers = layers;
@@ -98,7 +96,7 @@ final class ForwardPass {
     edges[m] = layers.costs().of(passing, numbers[m - 1], numbers[m]);
     long[] next = unreached(now.size() * states);
     if (states == 1) {
-      reach(m, 0, next);
+      reach.lower(edges[m], sums[m - 1], singing[m], next);
     } else if (automaton.looksBack()) {
       reachLookingBack(m, next);
     } else {
@@ -124,60 +122,20 @@ final class ForwardPass {
   /** Reaches every grip from those in every state, where the grip reached alone has a say. */
   private void reachInAllStates(int m, long[] next) {
     int[][] after = automaton.after(m);
+    long[] before = new long[layers.grips().get(m - 1).size()];
     long[] reached = new long[after.length];
     for (int s = 0; s < states; s++) {
+      for (int i = 0; i < before.length; i++) {
+        before[i] = sums[m - 1][i * states + s];
+      }
       Arrays.fill(reached, NONE);
-      if (reach(m, s, reached)) {
+      if (reach.lower(edges[m], before, singing[m], reached)) {
         for (int j = 0; j < reached.length; j++) {
           int to = j * states + after[j][s];
           next[to] = Math.min(next[to], reached[j]);
         }
       }
     }
-  }
-
-  /**
-   * Reaches every grip from those in one state, whatever state comes next. What is reached from the
-   * best of them for less than from another, however much dearer the way, needs not be reached from
-   * that.
-   *
-   * @return whether there are any in that state
-   */
-  private boolean reach(int m, int state, long[] next) {
-    long[] reached = sums[m - 1];
-    int best = best(reached, state);
-    if (best < 0) {
-      return false;
-    }
-    long least = reached[best * states + state];
-    long[] handicaps = edges[m].handicaps(best);
-    long[] paced = edges[m].pacedHandicaps(best);
-    if (from.length < handicaps.length) {
-      from = new long[handicaps.length];
-      left = new int[handicaps.length];
-    }
-    int many = 0;
-    for (int i = 0; i < handicaps.length; i++) {
-      long sum = reached[i * states + state];
-      from[many] = sum;
-      left[many] = i;
-      many += sum - least <= handicaps[i] + singing[m] * paced[i] ? 1 : 0;
-    }
-    edges[m].reach(from, left, many, singing[m], next);
-    return true;
-  }
-
-  /** The grip with the least sum in a state, or -1 where none is reached. */
-  private int best(long[] reached, int state) {
-    int best = -1;
-    long least = NONE;
-    for (int at = state; at < reached.length; at += states) {
-      if (reached[at] < least) {
-        least = reached[at];
-        best = at / states;
-      }
-    }
-    return best;
   }
 
   /** Reaches every grip from those in every state, where the grip left has a say too. */

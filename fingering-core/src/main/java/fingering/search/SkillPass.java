@@ -29,9 +29,7 @@ final class SkillPass {
   /** Where each state stands among those in which the moment in hand is reached; -1 where not. */
   private final int[] places;
 
-  // Room for the grips from which others may best be reached.
-  private long[] from = new long[0];
-  private int[] left = new int[0];
+  private final Reach reach = new Reach();
 
   /** How a moment is reached. */
   private static final class Reached {
@@ -93,7 +91,7 @@ final class SkillPass {
       long[] all = new long[grips];
       for (int k = 0; k < before.states.length; k++) {
         Arrays.fill(all, NONE);
-        reach(m, before.sums[k], all);
+        reach.lower(free.edges(m), before.sums[k], free.singing(m), all);
         for (int j = 0; j < grips; j++) {
           if (all[j] <= most[j]) {
             long[] to = at(after[j][before.states[k]], states, sums, grips);
@@ -144,29 +142,6 @@ final class SkillPass {
       places[state] = -1;
     }
     return new Reached(all, theirs);
-  }
-
-  /** Reaches every grip from those of one state; see {@link ForwardPass}. */
-  private void reach(int m, long[] before, long[] all) {
-    EdgeCosts edges = free.edges(m);
-    long singing = free.singing(m);
-    int best = 0;
-    for (int i = 1; i < before.length; i++) {
-      best = before[i] < before[best] ? i : best;
-    }
-    long[] handicaps = edges.handicaps(best);
-    long[] paced = edges.pacedHandicaps(best);
-    if (from.length < before.length) {
-      from = new long[before.length];
-      left = new int[before.length];
-    }
-    int many = 0;
-    for (int i = 0; i < before.length; i++) {
-      from[many] = before[i];
-      left[many] = i;
-      many += before[i] - before[best] <= handicaps[i] + singing * paced[i] ? 1 : 0;
-    }
-    edges.reach(from, left, many, singing, all);
   }
 
   private void reachLookingBack(

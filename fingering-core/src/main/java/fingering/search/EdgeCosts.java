@@ -7,6 +7,8 @@ import fingering.scoring.Scoring;
 
 /** What every way from the grips of one moment to those of the next costs. */
 final class EdgeCosts {
+  private static final long[] NOTHING = new long[0];
+
   private final int before;
   private final int now;
 
@@ -44,7 +46,7 @@ final class EdgeCosts {
         at++;
       }
     }
-    return new EdgeCosts(before.size(), now.size(), costs, paces ? paced : new long[0]);
+    return new EdgeCosts(before.size(), now.size(), costs, paces ? paced : NOTHING);
   }
 
   /** The cost of the way from one grip to another where music sings so much. */
@@ -101,46 +103,45 @@ final class EdgeCosts {
   }
 
   /**
-   * Lowers the sums with which grips are reached to those of the ways from some grips. Two ways are
-   * weighed at a time, which halves the traffic with memory.
+   * Lowers the sums with which grips are reached to those of the ways from some grips. Four grips
+   * are reached at a time, whose sums stay at hand meanwhile.
    *
    * @param from the sums of the grips left, the first so many
    * @param left which grips these are
    * @param sums the sums so far, one for each grip reached
    */
   void reach(long[] from, int[] left, int many, long singing, long[] sums) {
-    boolean sings = singing != 0 && paced.length != 0;
-    int k = 0;
-    for (; k + 1 < many; k += 2) {
-      int one = left[k] * now;
-      int other = left[k + 1] * now;
-      if (sings) {
-        reachSinging(from[k], one, singing, sums);
-        reachSinging(from[k + 1], other, singing, sums);
-      } else {
-        reach(from[k], one, from[k + 1], other, sums);
+    long[] more = singing == 0 ? NOTHING : paced;
+    int j = 0;
+    for (; j + 4 <= now; j += 4) {
+      long one = sums[j];
+      long two = sums[j + 1];
+      long three = sums[j + 2];
+      long four = sums[j + 3];
+      for (int k = 0; k < many; k++) {
+        int at = left[k] * now + j;
+        long sum = from[k];
+        if (more.length == 0) {
+          one = Math.min(one, sum + unsung[at]);
+          two = Math.min(two, sum + unsung[at + 1]);
+          three = Math.min(three, sum + unsung[at + 2]);
+          four = Math.min(four, sum + unsung[at + 3]);
+        } else {
+          one = Math.min(one, sum + unsung[at] + singing * more[at]);
+          two = Math.min(two, sum + unsung[at + 1] + singing * more[at + 1]);
+          three = Math.min(three, sum + unsung[at + 2] + singing * more[at + 2]);
+          four = Math.min(four, sum + unsung[at + 3] + singing * more[at + 3]);
+        }
       }
+      sums[j] = one;
+      sums[j + 1] = two;
+      sums[j + 2] = three;
+      sums[j + 3] = four;
     }
-    if (k < many) {
-      int last = left[k] * now;
-      if (sings) {
-        reachSinging(from[k], last, singing, sums);
-      } else {
-        reach(from[k], last, from[k], last, sums);
+    for (; j < now; j++) {
+      for (int k = 0; k < many; k++) {
+        sums[j] = Math.min(sums[j], from[k] + cost(left[k], j, singing));
       }
-    }
-  }
-
-  private void reach(long from, int row, long fromOther, int rowOther, long[] sums) {
-    for (int j = 0; j < now; j++) {
-      long least = Math.min(from + unsung[row + j], fromOther + unsung[rowOther + j]);
-      sums[j] = Math.min(sums[j], least);
-    }
-  }
-
-  private void reachSinging(long from, int row, long singing, long[] sums) {
-    for (int j = 0; j < now; j++) {
-      sums[j] = Math.min(sums[j], from + unsung[row + j] + singing * paced[row + j]);
     }
   }
 }

@@ -15,10 +15,10 @@ final class Allotment {
   /**
    * What a piece can do.
    *
-   * @param reached the steps that it reaches
+   * @param reached the number of the steps that it reaches
    * @param cost what that costs, 0 or more
    */
-  record Possibility(ImmutableList<Integer> reached, long cost) {}
+  record Possibility(int reached, long cost) {}
 
   /**
    * The choice.
@@ -32,8 +32,13 @@ final class Allotment {
 
   private Allotment() {}
 
-  /** The cheapest choice; empty where none reaches the top. */
-  static Optional<Choice> cheapest(Steps steps, List<ImmutableList<Possibility>> pieces) {
+  /**
+   * The cheapest choice; empty where none reaches the top.
+   *
+   * @param most choices that cost more than this are not looked for
+   */
+  static Optional<Choice> cheapest(
+      Steps steps, List<ImmutableList<Possibility>> pieces, long most) {
     long[] costs = new long[steps.size()];
     Arrays.fill(costs, NOT_REACHED);
     costs[0] = 0;
@@ -45,9 +50,9 @@ final class Allotment {
       ImmutableList<Possibility> all = pieces.get(i);
       for (int p = 0; p < all.size(); p++) {
         for (int s = 0; s < costs.length; s++) {
-          if (costs[s] != NOT_REACHED) {
+          long cost = costs[s] + all.get(p).cost();
+          if (costs[s] != NOT_REACHED && cost <= most) {
             int to = steps.together(s, all.get(p).reached());
-            long cost = costs[s] + all.get(p).cost();
             if (next[to] == NOT_REACHED || cost < next[to]) {
               next[to] = cost;
               from[i][to] = s;

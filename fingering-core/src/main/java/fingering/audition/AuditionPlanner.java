@@ -2,18 +2,13 @@ package fingering.audition;
 
 import com.google.common.collect.ImmutableList;
 import fingering.audition.PieceCosts.Known;
-import fingering.demand.AllOf;
 import fingering.demand.Skill;
-import fingering.music.Passage;
-import fingering.plan.Plan;
-import fingering.search.Requirement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * Plans a set of pieces so that together they show what is asked for, at the least points above the
@@ -48,9 +43,6 @@ public final class AuditionPlanner {
     if (pieces.isEmpty()) {
       throw new IllegalArgumentException("there is no piece to plan; name an excerpt or a scale");
     }
-    for (Piece piece : pieces) {
-      refuseTooMuch(piece.free(), asked);
-    }
     return new AuditionPlanner(
             pieces,
             asked.stream()
@@ -59,32 +51,23 @@ public final class AuditionPlanner {
         .plan();
   }
 
-  private static void refuseTooMuch(Plan plan, ImmutableList<Skill> asked) {
-    Passage passage = plan.passage();
-    // Put together only to be refused here, before anything is searched, if it is too much.
-    Requirement unused =
-        AllOf.of(
-            Stream.concat(plan.brief().skills().stream(), asked.stream())
-                .map(skill -> skill.in(passage))
-                .collect(ImmutableList.toImmutableList()));
-  }
-
   private Audition plan() {
-    // First, since what is found here is of use to the search for all together.
+    List<Integer> tops = new ArrayList<>(steps.stream().map(Step::top).toList());
+    Solver all = solver(tops);
+    // Before all are planned together, since what is found here is of use to that.
     ImmutableList<ImmutableList<Offer>> offers =
         IntStream.range(0, steps.size())
             .mapToObj(this::offers)
             .collect(ImmutableList.toImmutableList());
-    List<Integer> tops = new ArrayList<>(steps.stream().map(Step::top).toList());
-    Optional<ImmutableList<Known>> plans = solve(tops);
+    Optional<ImmutableList<Known>> plans = all.solve();
     if (plans.isEmpty()) {
       plans = most(tops);
     }
     return audition(plans.orElseThrow(), offers);
   }
 
-  private Optional<ImmutableList<Known>> solve(List<Integer> tops) {
-    return new Solver(pieces, ImmutableList.copyOf(tops)).solve();
+  private Solver solver(List<Integer> tops) {
+    return new Solver(pieces, ImmutableList.copyOf(tops));
   }
 
   /** Shows one skill after the other, as far as each can be shown with those before it. */
@@ -92,10 +75,10 @@ public final class AuditionPlanner {
     for (int j = 0; j < tops.size(); j++) {
       tops.set(j, 0);
     }
-    Optional<ImmutableList<Known>> plans = solve(tops);
+    Optional<ImmutableList<Known>> plans = solver(tops).solve();
     for (int j = 0; j < tops.size(); j++) {
       tops.set(j, steps.get(j).top());
-      Optional<ImmutableList<Known>> more = solve(tops);
+      Optional<ImmutableList<Known>> more = solver(tops).solve();
       if (more.isPresent()) {
         plans = more;
       } else {
@@ -108,32 +91,14 @@ public final class AuditionPlanner {
   /** The pieces that can make up what is short of a skill, each by itself. */
   private ImmutableList<Offer> offers(int skill) {
     Step step = steps.get(skill);
-    int freely = pieces.stream().mapToInt(piece -> free(piece, skill)).sum();
+    int freely = pieces.stream().mapToInt(piece -> piece.reachedFreely(skill)).sum();
     if (freely >= step.top()) {
       return ImmutableList.of();
     }
     List<Offer> offers = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
-      PieceCosts piece = pieces.get(i);
-      if (piece.piece().shows()) {
-        int wanted = step.top() - (freely - free(piece, skill));
-        ImmutableList<Integer> alone =
-            IntStream.range(0, steps.size())
-                .mapToObj(j -> j == skill ? wanted : 0)
-                .collect(ImmutableList.toImmutableList());
-        piece.settle(alone);
-        int index = i;
-        piece
-            .best(alone)
-            .map(Known::plan)
-            .map(
-                plan ->
-                    new Offer(
-                        index,
-                        AskedSkill.amount(step.skill(), plan),
-                        plan.total() - piece.piece().free().total(),
-                        plan))
-            .ifPresent(offers::add);
+      if (pieces.get(i).piece().shows()) {
+        offer(i, skill, step.top() - freely).ifPresent(offers::add);
       }
     }
     return offers.stream()
@@ -141,8 +106,23 @@ public final class AuditionPlanner {
         .collect(ImmutableList.toImmutableList());
   }
 
-  private static int free(PieceCosts piece, int skill) {
-    return piece.plans().get(0).reached().get(skill);
+  private Optional<Offer> offer(int index, int skill, int missing) {
+    PieceCosts piece = pieces.get(index);
+    int freely = piece.reachedFreely(skill);
+    // What the first of it costs is a bound for every smaller part of it.
+    piece.settle(piece.alone(skill, freely + 1));
+    ImmutableList<Integer> wanted = piece.alone(skill, freely + missing);
+    piece.settle(wanted);
+    return piece
+        .best(wanted)
+        .map(Known::plan)
+        .map(
+            plan ->
+                new Offer(
+                    index,
+                    AskedSkill.amount(steps.get(skill).skill(), plan),
+                    plan.total() - piece.piece().free().total(),
+                    plan));
   }
 
   private Audition audition(

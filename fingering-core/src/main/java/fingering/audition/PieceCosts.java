@@ -26,8 +26,13 @@ final class PieceCosts {
    */
   record Known(Plan plan, ImmutableList<Integer> reached) {}
 
-  /** What was searched, and the cost of the best plan for it, or {@link #NEVER}. */
-  private record Searched(ImmutableList<Integer> asked, long cost) {}
+  /**
+   * A search that was made.
+   *
+   * @param asked the steps that were asked for
+   * @param cost points of the best plan for it, or {@link #NEVER}
+   */
+  record Searched(ImmutableList<Integer> asked, long cost) {}
 
   private final Piece piece;
   private final ImmutableList<Step> steps;
@@ -38,7 +43,10 @@ final class PieceCosts {
     this.piece = piece;
     this.steps = steps;
     known(piece.free());
-    searched.add(new Searched(nothing(), piece.free().total()));
+    searched.add(
+        new Searched(
+            steps.stream().map(step -> 0).collect(ImmutableList.toImmutableList()),
+            piece.free().total()));
   }
 
   Piece piece() {
@@ -46,12 +54,13 @@ final class PieceCosts {
   }
 
   /** The plans found, the piece's own cheapest first. */
-  ImmutableList<Known> plans() {
-    return ImmutableList.copyOf(known);
+  List<Known> plans() {
+    return known;
   }
 
-  ImmutableList<Integer> nothing() {
-    return steps.stream().map(step -> 0).collect(ImmutableList.toImmutableList());
+  /** The searches made, in their order; more are added at the end. */
+  List<Searched> searches() {
+    return searched;
   }
 
   private void known(Plan plan) {
@@ -63,35 +72,50 @@ final class PieceCosts {
                 .collect(ImmutableList.toImmutableList())));
   }
 
-  /** What it costs at least to show so much; {@link #NEVER} where it is known that it cannot be. */
-  long atLeast(ImmutableList<Integer> asked) {
-    return searched.stream()
-        .filter(one -> Steps.within(one.asked(), asked))
-        .mapToLong(Searched::cost)
-        .max()
-        .orElseThrow();
+  /** The step of a skill that the cheapest plan reaches. */
+  int reachedFreely(int skill) {
+    return known.get(0).reached().get(skill);
+  }
+
+  /** So many steps of one skill and nothing of the others. */
+  ImmutableList<Integer> alone(int skill, int step) {
+    return IntStream.range(0, steps.size())
+        .mapToObj(j -> j == skill ? step : 0)
+        .collect(ImmutableList.toImmutableList());
   }
 
   /** The best plan known that shows so much. */
   Optional<Known> best(ImmutableList<Integer> asked) {
     return known.stream()
-        .filter(one -> Steps.within(asked, one.reached()))
+        .filter(one -> within(asked, one.reached()))
         .min(Comparator.comparingLong(one -> one.plan().total()));
+  }
+
+  private static boolean within(ImmutableList<Integer> some, ImmutableList<Integer> others) {
+    return IntStream.range(0, some.size()).allMatch(j -> some.get(j) <= others.get(j));
   }
 
   /** Whether a search would tell nothing new. */
   boolean settled(ImmutableList<Integer> asked) {
-    long least = atLeast(asked);
+    long least =
+        searched.stream()
+            .filter(one -> within(one.asked(), asked))
+            .mapToLong(Searched::cost)
+            .max()
+            .orElseThrow();
     return least == NEVER || best(asked).map(one -> one.plan().total() == least).orElse(false);
   }
 
-  /** Makes sure that the cost of showing so much is known exactly. */
+  /**
+   * Makes sure that the cost of showing so much is known exactly.
+   *
+   * @throws IllegalArgumentException if that is more than the search can carry
+   */
   void settle(ImmutableList<Integer> asked) {
     if (settled(asked)) {
       return;
     }
-    Brief own = piece.free().brief();
-    Brief.Builder brief = own.toBuilder();
+    Brief.Builder brief = piece.free().brief().toBuilder();
     IntStream.range(0, steps.size())
         .filter(j -> asked.get(j) > 0)
         .forEach(j -> brief.demanding(steps.get(j).at(asked.get(j))));

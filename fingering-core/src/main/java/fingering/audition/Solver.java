@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.audition.Allotment.Choice;
 import fingering.audition.Allotment.Possibility;
 import fingering.audition.PieceCosts.Known;
+import fingering.audition.PieceCosts.Searched;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,55 +24,83 @@ final class Solver {
   private final ImmutableList<Integer> tops;
   private final Steps steps;
 
+  /** For each piece and steps what that costs at least, by the searches looked at so far. */
+  private final long[][] least;
+
+  private final int[] lookedAt;
+
   Solver(ImmutableList<PieceCosts> pieces, ImmutableList<Integer> tops) {
     this.pieces = pieces;
     this.tops = tops;
     steps = new Steps(tops);
+    least = new long[pieces.size()][steps.size()];
+    lookedAt = new int[pieces.size()];
   }
 
   /** The plans; empty where the pieces cannot show so much. */
   Optional<ImmutableList<Known>> solve() {
     while (true) {
-      List<ImmutableList<Possibility>> least = pieces.stream().map(this::least).toList();
-      Optional<Choice> lower = Allotment.cheapest(steps, least);
+      Optional<Choice> upper =
+          Allotment.cheapest(steps, pieces.stream().map(this::known).toList(), Long.MAX_VALUE);
+      long most = upper.map(choice -> choice.cost() / POINT).orElse(Long.MAX_VALUE);
+      List<ImmutableList<Possibility>> possible =
+          IntStream.range(0, pieces.size()).mapToObj(i -> possible(i, most)).toList();
+      Optional<Choice> lower = Allotment.cheapest(steps, possible, most);
       if (lower.isEmpty()) {
         return Optional.empty();
       }
-      Optional<Choice> upper =
-          Allotment.cheapest(steps, pieces.stream().map(Solver::known).toList());
-      if (upper.isPresent() && upper.get().cost() / POINT == lower.get().cost()) {
-        return Optional.of(plans(upper.get()));
+      if (lower.get().cost() == most) {
+        return upper.map(this::plans);
       }
       settle(
-          IntStream.range(0, least.size())
-              .mapToObj(i -> least.get(i).get(lower.get().chosen().get(i)).reached())
+          IntStream.range(0, pieces.size())
+              .map(i -> possible.get(i).get(lower.get().chosen().get(i)).reached())
+              .mapToObj(steps::get)
               .toList());
     }
   }
 
   /** For each cost that a piece has at least, the most that might be had for it. */
-  private ImmutableList<Possibility> least(PieceCosts piece) {
-    if (!piece.piece().shows()) {
-      return ImmutableList.of(new Possibility(piece.nothing(), 0));
-    }
+  private ImmutableList<Possibility> possible(int i, long most) {
+    PieceCosts piece = pieces.get(i);
     long free = piece.piece().free().total();
-    long[] costs = new long[steps.size()];
-    for (int s = 0; s < costs.length; s++) {
-      costs[s] = piece.atLeast(steps.get(s));
+    if (!piece.piece().shows()) {
+      return ImmutableList.of(new Possibility(0, 0));
     }
+    look(i);
+    long[] costs = least[i];
     return IntStream.range(0, costs.length)
-        .filter(s -> costs[s] < PieceCosts.NEVER)
-        .filter(s -> steps.above(s).stream().allMatch(above -> costs[above] > costs[s]))
-        .mapToObj(s -> new Possibility(steps.get(s), costs[s] - free))
+        .filter(s -> costs[s] < PieceCosts.NEVER && costs[s] - free <= most)
+        .filter(s -> steps.rises(costs, s))
+        .mapToObj(s -> new Possibility(s, costs[s] - free))
         .collect(ImmutableList.toImmutableList());
   }
 
-  private static ImmutableList<Possibility> known(PieceCosts piece) {
+  /** Looks at the searches of a piece that were made since. */
+  private void look(int i) {
+    List<Searched> searches = pieces.get(i).searches();
+    for (; lookedAt[i] < searches.size(); lookedAt[i]++) {
+      Searched one = searches.get(lookedAt[i]);
+      int asked = steps.number(one.asked());
+      // A search for more than is asked for here tells nothing of less.
+      if (steps.get(asked).equals(one.asked())) {
+        for (int s = asked; s < steps.size(); s++) {
+          if (steps.within(asked, s)) {
+            least[i][s] = Math.max(least[i][s], one.cost());
+          }
+        }
+      }
+    }
+  }
+
+  private ImmutableList<Possibility> known(PieceCosts piece) {
     ImmutableList.Builder<Possibility> all = ImmutableList.builder();
-    ImmutableList<Known> plans = piece.plans();
-    for (int p = 0; p < plans.size(); p++) {
-      long extra = plans.get(p).plan().total() - plans.get(0).plan().total();
-      all.add(new Possibility(plans.get(p).reached(), extra * POINT + (p == 0 ? 0 : 1)));
+    long free = piece.piece().free().total();
+    for (int p = 0; p < piece.plans().size(); p++) {
+      Known one = piece.plans().get(p);
+      all.add(
+          new Possibility(
+              steps.number(one.reached()), (one.plan().total() - free) * POINT + (p == 0 ? 0 : 1)));
     }
     return all.build();
   }

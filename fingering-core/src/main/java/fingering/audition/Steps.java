@@ -1,73 +1,100 @@
 package fingering.audition;
 
 import com.google.common.collect.ImmutableList;
+import java.util.Arrays;
 
 /**
  * All ways to ask for some steps of each of several skills, up to a top; numbered, so that 0 asks
  * for nothing and the last for everything.
  */
 final class Steps {
-  private final ImmutableList<Integer> tops;
-  private final ImmutableList<ImmutableList<Integer>> all;
+  /** The most ways that are told apart. */
+  private static final int MOST = 20_000;
+
+  private final int[] tops;
+  private final int[][] all;
 
   /**
    * @param tops the most steps of each skill
+   * @throws IllegalArgumentException if that makes too many ways to keep apart
    */
   Steps(ImmutableList<Integer> tops) {
-    this.tops = tops;
-    int size = tops.stream().mapToInt(top -> top + 1).reduce(1, Math::multiplyExact);
-    ImmutableList.Builder<ImmutableList<Integer>> built =
-        ImmutableList.builderWithExpectedSize(size);
-    for (int i = 0; i < size; i++) {
-      ImmutableList.Builder<Integer> one = ImmutableList.builder();
-      int left = i;
-      for (int top : tops) {
-        one.add(left % (top + 1));
-        left /= top + 1;
+    this.tops = tops.stream().mapToInt(Integer::intValue).toArray();
+    long size = 1;
+    for (int top : tops) {
+      size *= top + 1L;
+      if (size > MOST) {
+        throw new IllegalArgumentException(
+            "So much cannot be shared out among the pieces: there are more than "
+                + MOST
+                + " ways to show a part of it; ask for fewer notes or fewer skills at once.");
       }
-      built.add(one.build());
     }
-    all = built.build();
+    all = new int[(int) size][];
+    for (int i = 0; i < size; i++) {
+      all[i] = digits(i);
+    }
+  }
+
+  private int[] digits(int number) {
+    int[] digits = new int[tops.length];
+    int left = number;
+    for (int j = 0; j < tops.length; j++) {
+      digits[j] = left % (tops[j] + 1);
+      left /= tops[j] + 1;
+    }
+    return digits;
   }
 
   int size() {
-    return all.size();
+    return all.length;
   }
 
+  /** The steps of each skill. */
   ImmutableList<Integer> get(int number) {
-    return all.get(number);
+    return Arrays.stream(all[number]).boxed().collect(ImmutableList.toImmutableList());
+  }
+
+  /** The number of some steps, of each skill as many as the top at most. */
+  int number(ImmutableList<Integer> steps) {
+    int number = 0;
+    int unit = 1;
+    for (int j = 0; j < tops.length; j++) {
+      number += Math.min(tops[j], steps.get(j)) * unit;
+      unit *= tops[j] + 1;
+    }
+    return number;
   }
 
   /** The number of the steps that two pieces reach together, no higher than the top. */
-  int together(int number, ImmutableList<Integer> more) {
+  int together(int some, int others) {
     int sum = 0;
     int unit = 1;
-    for (int j = 0; j < tops.size(); j++) {
-      sum += Math.min(tops.get(j), all.get(number).get(j) + more.get(j)) * unit;
-      unit *= tops.get(j) + 1;
+    for (int j = 0; j < tops.length; j++) {
+      sum += Math.min(tops[j], all[some][j] + all[others][j]) * unit;
+      unit *= tops[j] + 1;
     }
     return sum;
   }
 
-  /** The numbers one step higher in one skill. */
-  ImmutableList<Integer> above(int number) {
-    ImmutableList.Builder<Integer> above = ImmutableList.builder();
-    int unit = 1;
-    for (int j = 0; j < tops.size(); j++) {
-      if (all.get(number).get(j) < tops.get(j)) {
-        above.add(number + unit);
-      }
-      unit *= tops.get(j) + 1;
-    }
-    return above.build();
-  }
-
-  /** Whether the first asks for no more of anything than the second. */
-  static boolean within(ImmutableList<Integer> some, ImmutableList<Integer> others) {
-    for (int j = 0; j < some.size(); j++) {
-      if (some.get(j) > others.get(j)) {
+  /** Whether one asks for no more of anything than another. */
+  boolean within(int one, int other) {
+    for (int j = 0; j < tops.length; j++) {
+      if (all[one][j] > all[other][j]) {
         return false;
       }
+    }
+    return true;
+  }
+
+  /** Whether every number one step higher costs more than this. */
+  boolean rises(long[] costs, int number) {
+    int unit = 1;
+    for (int j = 0; j < tops.length; j++) {
+      if (all[number][j] < tops[j] && costs[number + unit] <= costs[number]) {
+        return false;
+      }
+      unit *= tops[j] + 1;
     }
     return true;
   }

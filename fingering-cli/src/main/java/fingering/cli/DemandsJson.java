@@ -20,13 +20,17 @@ final class DemandsJson {
     for (Demand demand : plan.brief().demands()) {
       ObjectNode entry = all.addObject().put("demand", demand.words());
       if (demand instanceof Skill skill) {
-        ArrayNode notes = entry.putArray("notes");
-        BitSet moments = skill.shownIn(plan.passage(), plan.grips());
-        for (int i = 0; i < plan.notes().size(); i++) {
-          if (moments.get(plan.notes().get(i).moment())) {
-            notes.add(i);
-          }
-        }
+        notes(entry.putArray("notes"), plan, skill);
+      }
+    }
+  }
+
+  /** The indices of the notes in which a plan shows a skill. */
+  static void notes(ArrayNode notes, Plan plan, Skill skill) {
+    BitSet moments = skill.shownIn(plan.passage(), plan.grips());
+    for (int i = 0; i < plan.notes().size(); i++) {
+      if (moments.get(plan.notes().get(i).moment())) {
+        notes.add(i);
       }
     }
   }

@@ -45,7 +45,7 @@ final class DemandsText {
   }
 
   /** The measures in which a skill is shown, runs drawn together: {@code m. 3-5, 9}. */
-  private static String measures(Plan plan, Skill skill) {
+  static String measures(Plan plan, Skill skill) {
     BitSet moments = skill.shownIn(plan.passage(), plan.grips());
     Set<Integer> indices = new LinkedHashSet<>();
     moments.stream()

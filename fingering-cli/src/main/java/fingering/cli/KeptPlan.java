@@ -65,7 +65,8 @@ final class KeptPlan {
     }
   }
 
-  private static Path path(Path folder, String name) {
+  /** A file by its name, from that folder. */
+  static Path path(Path folder, String name) {
     try {
       return folder.resolve(name.strip());
     } catch (InvalidPathException e) {

@@ -18,7 +18,8 @@ import picocli.CommandLine.Command;
       PlanCommand.class,
       ChartCommand.class,
       LearnCommand.class,
-      ScaleCommand.class
+      ScaleCommand.class,
+      AuditionCommand.class
     },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
@@ -31,6 +32,7 @@ import picocli.CommandLine.Command;
       "  fingering plan part.musicxml --choose third --write marked.musicxml",
       "  fingering chart viola --position 3",
       "  fingering scale D major --instrument viola --octaves 3",
+      "  fingering audition hearing.yaml --write hearing",
       "  fingering learn fingered.musicxml --output my.weights",
       "",
       "Exit codes: 0 done; 1 the score or the request cannot be met; 2 the command was mistyped."

@@ -62,7 +62,8 @@ final class PlanJson {
     return text(root);
   }
 
-  private static ObjectNode alone(Plan plan, Charging charging) {
+  /** A plan as the root of a text of its own. */
+  static ObjectNode alone(Plan plan, Charging charging) {
     ObjectNode root = header(plan.passage(), charging);
     fill(root, plan, charging);
     ArrayNode remarks = root.putArray("remarks");
@@ -171,7 +172,8 @@ final class PlanJson {
     return exact.scale() < 0 ? exact.setScale(0) : exact;
   }
 
-  private static String text(ObjectNode root) {
+  /** A root as text. */
+  static String text(ObjectNode root) {
     try {
       return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
     } catch (JsonProcessingException e) {

@@ -19,12 +19,10 @@ import fingering.plan.PlanMarks;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -33,7 +31,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.TypeConversionException;
 
 /** Plans a scale or an arpeggio, and writes it as a new score. */
 @Command(
@@ -202,18 +199,7 @@ final class ScaleCommand implements Callable<Integer> {
   static final class PatternConverter implements ITypeConverter<ScalePattern> {
     @Override
     public ScalePattern convert(String text) {
-      return Arrays.stream(ScalePattern.values())
-          .filter(each -> each.toString().equalsIgnoreCase(text.strip()))
-          .findFirst()
-          .orElseThrow(
-              () ->
-                  new TypeConversionException(
-                      "'"
-                          + text
-                          + "' is no pattern; choose of "
-                          + Arrays.stream(ScalePattern.values())
-                              .map(ScalePattern::toString)
-                              .collect(Collectors.joining(", "))));
+      return ScoreOptions.converted(() -> ScalePattern.named(text));
     }
   }
 }

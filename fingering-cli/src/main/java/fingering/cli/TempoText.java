@@ -14,6 +14,10 @@ final class TempoText {
   /** Measures that are told as limits of a plan. */
   static final int LIMITS = 3;
 
+  /** What is said where a plan is planned faster than is comfortable. */
+  static final String CARE =
+      "Raise the tempo in small steps: stop on pain, rest, and ask your teacher or a clinician.";
+
   private TempoText() {}
 
   static String heading(Level level) {
@@ -30,9 +34,7 @@ final class TempoText {
       told.add(plan.name() + ": " + sentence(tempo));
     }
     if (exceeded) {
-      told.add(
-          "That is less than the tempo planned for. Raise the tempo in small steps: stop on pain,"
-              + " rest, and ask your teacher or a clinician.");
+      told.add("That is less than the tempo planned for. " + CARE);
     }
     return told;
   }
@@ -53,7 +55,7 @@ final class TempoText {
   }
 
   /** Where another tempo is in force than at the beginning, its figure is told too. */
-  private static String limit(Limit limit, Tempo opening) {
+  static String limit(Limit limit, Tempo opening) {
     String there =
         limit.marked().equals(opening)
             ? ""
@@ -61,7 +63,7 @@ final class TempoText {
     return "m. " + limit.place().measure() + " (" + limit.says() + there + ")";
   }
 
-  private static String mark(Tempo tempo) {
+  static String mark(Tempo tempo) {
     return tempo.toString().replace("=", " = ");
   }
 }

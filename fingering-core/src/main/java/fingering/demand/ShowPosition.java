@@ -56,6 +56,30 @@ public record ShowPosition(Position position, int notes) implements Skill {
   }
 
   @Override
+  public int asked() {
+    return notes;
+  }
+
+  @Override
+  public int amountIn(Passage passage, ImmutableList<Grip> path) {
+    int shown = 0;
+    for (int m = 0; m < path.size(); m++) {
+      shown += shown(passage.moments().get(m), path.get(m));
+    }
+    return shown;
+  }
+
+  @Override
+  public Skill asking(int amount) {
+    return new ShowPosition(position, amount);
+  }
+
+  @Override
+  public boolean addsUp() {
+    return true;
+  }
+
+  @Override
   public String words() {
     return "show "
         + position.display()

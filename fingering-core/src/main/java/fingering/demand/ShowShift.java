@@ -80,6 +80,26 @@ public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind,
   }
 
   @Override
+  public int asked() {
+    return times;
+  }
+
+  @Override
+  public int amountIn(Passage passage, ImmutableList<Grip> path) {
+    return shownIn(passage, path).cardinality();
+  }
+
+  @Override
+  public Skill asking(int amount) {
+    return new ShowShift(direction, kind, amount);
+  }
+
+  @Override
+  public boolean addsUp() {
+    return true;
+  }
+
+  @Override
   public String words() {
     return "show "
         + (times == 1 ? "" : times + " times ")

@@ -7,6 +7,7 @@ import fingering.music.Passage;
 import fingering.search.Requirement;
 import fingering.tables.Position;
 import java.util.BitSet;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Show a stay: so many whole measures, one after another, in which the hand does not leave the
@@ -34,6 +35,23 @@ public record ShowStay(Position position, int measures) implements Skill {
   @Override
   public BitSet shownIn(Passage passage, ImmutableList<Grip> path) {
     BitSet moments = new BitSet();
+    runs(
+        passage,
+        path,
+        (run, whole) -> {
+          if (whole >= measures) {
+            moments.or(run);
+          }
+        });
+    return moments;
+  }
+
+  private interface Runs {
+    /** Takes the moments of whole measures so far, one after another, and how many they are. */
+    void run(BitSet moments, int whole);
+  }
+
+  private void runs(Passage passage, ImmutableList<Grip> path, Runs runs) {
     BitSet run = new BitSet();
     int whole = 0;
     for (int from = 0; from < path.size(); ) {
@@ -53,12 +71,31 @@ public record ShowStay(Position position, int measures) implements Skill {
         run.clear();
         whole = 0;
       }
-      if (whole >= measures) {
-        moments.or(run);
-      }
+      runs.run(run, whole);
       from = to;
     }
-    return moments;
+  }
+
+  @Override
+  public int asked() {
+    return measures;
+  }
+
+  @Override
+  public int amountIn(Passage passage, ImmutableList<Grip> path) {
+    AtomicInteger longest = new AtomicInteger();
+    runs(passage, path, (run, whole) -> longest.accumulateAndGet(whole, Math::max));
+    return longest.get();
+  }
+
+  @Override
+  public Skill asking(int amount) {
+    return new ShowStay(position, amount);
+  }
+
+  @Override
+  public boolean addsUp() {
+    return false;
   }
 
   private StayIn stay() {

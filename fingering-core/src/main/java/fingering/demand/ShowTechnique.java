@@ -31,6 +31,30 @@ public record ShowTechnique(Without.What what) implements Skill {
   }
 
   @Override
+  public int asked() {
+    return 1;
+  }
+
+  @Override
+  public int amountIn(Passage passage, ImmutableList<Grip> path) {
+    return shownIn(passage, path).cardinality();
+  }
+
+  @Override
+  public Skill asking(int amount) {
+    if (amount != 1) {
+      throw new IllegalArgumentException(
+          what.words() + " cannot be asked for in " + amount + " notes; ask for one");
+    }
+    return this;
+  }
+
+  @Override
+  public boolean addsUp() {
+    return true;
+  }
+
+  @Override
   public String words() {
     return "show " + what.words() + " in one note at least";
   }

@@ -18,4 +18,24 @@ public sealed interface Skill extends Demand
    * @param path a grip for each moment of the passage
    */
   BitSet shownIn(Passage passage, ImmutableList<Grip> path);
+
+  /** How much is asked for, from 1: stopped notes, whole measures, shifts, notes. */
+  int asked();
+
+  /**
+   * How much of it a path shows, counted as {@link #asked}.
+   *
+   * @param path a grip for each moment of the passage
+   */
+  int amountIn(Passage passage, ImmutableList<Grip> path);
+
+  /**
+   * The same asked for in another amount.
+   *
+   * @throws IllegalArgumentException if so much cannot be asked for
+   */
+  Skill asking(int amount);
+
+  /** Whether what several pieces show of it adds up; a stay is made in one piece or not at all. */
+  boolean addsUp();
 }

@@ -2,8 +2,10 @@ package fingering.exercise;
 
 import com.google.common.collect.ImmutableList;
 import fingering.tables.Pitch;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 
 /** How the notes of a scale follow one another. */
 public enum ScalePattern {
@@ -31,6 +33,26 @@ public enum ScalePattern {
   /** The pattern in words that follow the name of the scale; empty for steps. */
   public String words() {
     return words;
+  }
+
+  /**
+   * The pattern of that name.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public static ScalePattern named(String name) {
+    return Arrays.stream(values())
+        .filter(each -> each.toString().equalsIgnoreCase(name.strip()))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "'"
+                        + name
+                        + "' is no pattern; choose of "
+                        + Arrays.stream(values())
+                            .map(ScalePattern::toString)
+                            .collect(Collectors.joining(", "))));
   }
 
   /** The name as it is typed: {@code double-thirds}. */

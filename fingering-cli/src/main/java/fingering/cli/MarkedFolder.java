@@ -1,0 +1,105 @@
+package fingering.cli;
+
+import com.google.common.base.Ascii;
+import com.google.common.base.CharMatcher;
+import fingering.cli.SheetPieces.Ready;
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreMarker;
+import fingering.musicxml.UnwritableScoreException;
+import fingering.plan.PlanMarks;
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.text.Normalizer;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Stream;
+
+/** A new folder with a marked score for each piece. It appears complete or not at all. */
+final class MarkedFolder {
+  /** Longer names are cut, so that every file system takes them. */
+  private static final int LONGEST = 60;
+
+  private static final CharMatcher PLAIN =
+      CharMatcher.inRange('a', 'z').or(CharMatcher.inRange('0', '9'));
+
+  private MarkedFolder() {}
+
+  /**
+   * Refuses a folder that is there already.
+   *
+   * @throws UnwritableScoreException if it is
+   */
+  static void check(Path folder) {
+    if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+      throw exists(folder);
+    }
+  }
+
+  private static UnwritableScoreException exists(Path folder) {
+    return new UnwritableScoreException(
+        folder + " exists already and nothing is written into it; give --write a new name.");
+  }
+
+  /**
+   * Writes every piece with its fingering.
+   *
+   * @throws UnwritableScoreException if the folder exists, or cannot be written
+   */
+  static void write(Path folder, AnsweredSheet answer) {
+    Path place = folder.toAbsolutePath().normalize();
+    Path unfinished = place.resolveSibling("." + place.getFileName() + "." + UUID.randomUUID());
+    try {
+      Files.createDirectory(unfinished);
+      try {
+        for (int i = 0; i < answer.ready().size(); i++) {
+          Ready ready = answer.ready().get(i);
+          ScoreFile file = ready.file();
+          file.writeMarked(
+              ScoreMarker.mark(file.text(), PlanMarks.of(answer.planned(i).plan())),
+              unfinished.resolve(name(answer, i)));
+        }
+        check(folder);
+        Files.move(unfinished, place);
+      } finally {
+        delete(unfinished);
+      }
+    } catch (FileAlreadyExistsException e) {
+      throw exists(folder);
+    } catch (IOException e) {
+      throw new UnwritableScoreException(
+          folder + " cannot be written; check the folder in which it is to lie.");
+    }
+  }
+
+  private static void delete(Path unfinished) throws IOException {
+    if (!Files.exists(unfinished)) {
+      return;
+    }
+    List<Path> written;
+    try (Stream<Path> all = Files.list(unfinished)) {
+      written = all.toList();
+    }
+    for (Path one : written) {
+      Files.delete(one);
+    }
+    Files.delete(unfinished);
+  }
+
+  /** The file of a piece: {@code 1-g-melodic-minor-2-octaves.musicxml}. */
+  static String name(AnsweredSheet answer, int piece) {
+    String spoken =
+        answer.ready().get(piece).piece().name().replace("♭", "-flat").replace("♯", "-sharp");
+    String plain =
+        Ascii.toLowerCase(Normalizer.normalize(spoken, Normalizer.Form.NFD))
+            .codePoints()
+            .filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
+            .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+            .toString();
+    String name = PLAIN.negate().trimAndCollapseFrom(plain, '-');
+    String cut = name.substring(0, Math.min(LONGEST, name.length()));
+    return answer.number(piece) + (cut.isEmpty() ? "" : "-" + cut) + ".musicxml";
+  }
+}

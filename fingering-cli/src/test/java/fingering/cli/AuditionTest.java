@@ -1,0 +1,280 @@
+package fingering.cli;
+
+import static fingering.cli.Session.entries;
+import static fingering.cli.Session.texts;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class AuditionTest {
+  private static final Path HEARING = Path.of("..", "docs", "demo", "hearing.yaml");
+
+  private static final String TUNE =
+      """
+        - abc: |
+            T:Weir
+            M:3/4
+            L:1/4
+            Q:1/4=80
+            K:Gm clef=alto
+            D|G>AB|(c2 d)|(e/d/) (c/B/) A|G2|]
+      """;
+
+  @TempDir Path folder;
+
+  private Path sheet(String text) throws IOException {
+    return Files.writeString(folder.resolve("sheet.yaml"), text);
+  }
+
+  private static int stopped(JsonNode plan, String position) {
+    return (int)
+        entries(plan.get("notes")).stream()
+            .filter(note -> note.get("position").asText().equals(position))
+            .filter(note -> !note.get("finger").asText().equals("0"))
+            .count();
+  }
+
+  @Test
+  void whatTheHearingAsksForIsShownByThePlansThatArePrinted() {
+    JsonNode answer = Session.of("audition", HEARING, "--format", "json").json();
+
+    assertThat(answer.get("met").asBoolean()).isTrue();
+    for (String position : List.of("1", "2", "3")) {
+      assertThat(
+              entries(answer.get("pieces")).stream()
+                  .mapToInt(piece -> stopped(piece.get("plan"), position))
+                  .sum())
+          .isGreaterThanOrEqualTo(8);
+    }
+    long extra = 0;
+    for (JsonNode piece : entries(answer.get("pieces"))) {
+      assertThat(piece.at("/plan/cost/total").asLong())
+          .isEqualTo(piece.get("cheapest").asLong() + piece.get("extra").asLong());
+      extra += piece.get("extra").asLong();
+    }
+    assertThat(answer.get("extra").asLong()).isEqualTo(extra).isPositive();
+  }
+
+  // The command 'plan' asks the same of one piece by itself.
+  @Test
+  void anOfferCostsWhatAPlanThatShowsTheSameCosts() {
+    JsonNode answer = Session.of("audition", HEARING, "--format", "json").json();
+    JsonNode second = answer.at("/asked/1");
+    assertThat(second.get("cheapest").asInt()).isZero();
+    JsonNode offer =
+        entries(second.get("offers")).stream()
+            .filter(one -> one.get("piece").asInt() == 4)
+            .findFirst()
+            .orElseThrow();
+    Object[] excerpt = {
+      "plan", Session.DEMO, "--measures", "A to 32", "--tempo", "quarter=96", "--format", "json"
+    };
+    Object[] showing = Stream.concat(Stream.of(excerpt), Stream.of("--show", "2=8")).toArray();
+
+    assertThat(offer.get("extra").asLong())
+        .isEqualTo(
+            Session.of(showing).json().at("/cost/total").asLong()
+                - Session.of(excerpt).json().at("/cost/total").asLong());
+  }
+
+  @Test
+  void aSheetIsReadInYamlAndInJson() throws IOException {
+    Path yaml =
+        sheet("title: T\ninstrument: viola\npositions: 1, 2=4\nscales:\n  - scale: D major\n");
+    Path json =
+        Files.writeString(
+            folder.resolve("sheet.json"),
+            "{\"title\": \"T\", \"instrument\": \"viola\", \"positions\": [\"1\", \"2=4\"],"
+                + " \"scales\": [{\"scale\": \"D major\"}]}");
+    String ofYaml = Session.of("audition", yaml).succeeded().out();
+
+    assertThat(Session.of("audition", json).succeeded().out()).isEqualTo(ofYaml);
+    assertThat(ofYaml)
+        .contains("1st position in 8 stopped notes", "2nd position in 4 stopped notes");
+  }
+
+  @Test
+  void demandsOnOnePieceBindThatPiece() throws IOException {
+    Path sheet = sheet("instrument: viola\nexcerpts:\n" + TUNE + "    allow: 3\n" + TUNE);
+    JsonNode pieces = Session.of("audition", sheet, "--format", "json").json().get("pieces");
+
+    assertThat(stopped(pieces.get(0).get("plan"), "3")).isPositive();
+    assertThat(stopped(pieces.get(0).get("plan"), "1")).isZero();
+    assertThat(stopped(pieces.get(1).get("plan"), "1")).isPositive();
+    assertThat(stopped(pieces.get(1).get("plan"), "3")).isZero();
+  }
+
+  // Scales in one position are fingered alike in every school: a scale in 3rd shows 3rd.
+  @Test
+  void whatScalesShowIsLeftOutOfAccountWhereExcerptsHaveToShowIt() throws IOException {
+    String asked = "instrument: viola\npositions: 3=4\n";
+    String pieces = "scales:\n  - scale: D major\n    octaves: 1\n    allow: 3\nexcerpts:\n" + TUNE;
+
+    JsonNode all = Session.of("audition", sheet(asked + pieces), "--format", "json").json();
+    assertThat(all.get("extra").asLong()).isZero();
+    JsonNode excerpts =
+        Session.of("audition", sheet(asked + "shown-in: excerpts\n" + pieces), "--format", "json")
+            .json();
+    assertThat(excerpts.get("extra").asLong()).isPositive();
+    assertThat(stopped(excerpts.at("/pieces/1/plan"), "3")).isGreaterThanOrEqualTo(4);
+  }
+
+  // The tune has twelve notes, so that no way to take it stops fourteen.
+  @Test
+  void aPositionInOnePieceIsNotPutTogetherFromTwo() throws IOException {
+    String pieces = "excerpts:\n" + TUNE + "    name: one\n" + TUNE + "    name: two\n";
+    Path sheet = sheet("instrument: viola\npositions: 1=14\n" + pieces);
+    assertThat(Session.of("audition", sheet).succeeded().out()).contains("1st position");
+    Path whole = sheet("instrument: viola\ncounted: in-one-piece\npositions: 1=14\n" + pieces);
+    Session unmet = Session.of("audition", whole);
+    assertThat(unmet.code()).isEqualTo(1);
+    assertThat(unmet.out()).contains("short: ", "not in these pieces; ask for less");
+    assertThat(unmet.err()).contains("1 of 1 things asked for in ", " cannot be shown");
+  }
+
+  @Test
+  void whatCannotBePlannedIsNamedWithItsLineAndTheRestIsAnswered() throws IOException {
+    Files.copy(Session.DEMO, folder.resolve("demo.musicxml"));
+    Path sheet =
+        sheet(
+            "instrument: viola\n" // 1
+                + "scales:\n" // 2
+                + "  - scale: D major\n" // 3
+                + "    allow: 3\n" // 4
+                + "  - scale: G major\n" // 5
+                + "    tempo: quick\n" // 6
+                + "excerpts:\n" // 7
+                + "  - file: demo.musicxml\n" // 8
+                + "    measures: Q to D\n" // 9
+                + "  - file: missing.musicxml\n" // 10
+                + "  - file: demo.musicxml\n" // 11
+                + "    stay: 3@40\n" // 12
+                + "  - file: demo.musicxml\n" // 13
+                + "    part: Oboe\n" // 14
+                + TUNE);
+    Session session = Session.of("audition", sheet);
+
+    assertThat(session.code()).isEqualTo(1);
+    assertThat(session.err().lines()).hasSize(1);
+    assertThat(session.err()).startsWith("fingering: 6 of 7 pieces of ");
+    assertThat(session.out().replaceAll("\\s+", " "))
+        .contains(
+            "7. Weir m. 0–4",
+            "line 3: With what is asked for, the viola has 1 octave of D major at most",
+            "line 6: 'quick' is not a tempo",
+            "line 9: Viola has no measures 'Q to D'",
+            "line 10: There is no file ",
+            "line 12: Measure 40 does not come in Viola",
+            "line 14: ");
+    JsonNode json = Session.json(Session.of("audition", sheet, "--format", "json").out());
+    assertThat(texts(json.get("problems"), "line"))
+        .containsExactly("3", "6", "9", "10", "12", "14");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          title: x                                                     | line 1: the sheet lists nothing to play
+          scales: [{scale: D major}]                                   | line 1: the sheet names no instrument
+          instrument: oud@scales: [{scale: D major}]                   | line 1: no instrument 'oud'
+          instrument: viola@piano: 3                                   | line 2: 'piano' is no key of a sheet
+          instrument: viola@scales: 3                                  | line 2: 'scales' is a list
+          instrument: viola@scales: [{key: D}]                         | line 2: 'key' is no key of a scale
+          instrument: viola@excerpts: [{scale: D}]                     | line 2: 'scale' is no key of an excerpt
+          instrument: viola@positions: 3=x@scales: [{scale: D major}]  | line 2: '3=x' does not say what to show how often
+          instrument: viola@counted: twice@scales: [{scale: D major}]  | line 2: 'counted' is together or in-one-piece
+          instrument: viola@scales: [{octaves: 1}]                     | line 2: 'scale' is missing
+          title: [x                                                    | this is no YAML
+          """)
+  void aSheetThatCannotBeReadIsRefusedWithItsLine(String text, String message) throws IOException {
+    assertThat(Session.of("audition", sheet(text.replace("@", "\n") + "\n")).refused(1).err())
+        .contains("sheet.yaml, ", message);
+  }
+
+  @Test
+  void eachPieceIsWrittenIntoANewFolderAndPlannedAgainAsItWas() throws IOException {
+    Path target = folder.resolve("hearing");
+    JsonNode answer = Session.of("audition", HEARING, "--write", target, "--format", "json").json();
+
+    try (Stream<Path> files = Files.list(target)) {
+      assertThat(files.map(file -> file.getFileName().toString()))
+          .containsExactlyInAnyOrder(
+              "1-c-major-3-octaves.musicxml",
+              "2-g-melodic-minor-2-octaves.musicxml",
+              "3-f-major-1-octave.musicxml",
+              "4-lanterns-on-the-millrace.musicxml");
+    }
+    JsonNode third = answer.at("/pieces/2");
+    JsonNode again =
+        Session.of("plan", third.get("written").asText(), "--keep-printed", "--format", "json")
+            .json();
+    assertThat(again.get("notes")).isEqualTo(third.at("/plan/notes"));
+    try (Stream<Path> left = Files.list(folder)) {
+      assertThat(left).containsExactly(target);
+    }
+  }
+
+  @Test
+  void piecesThatAreAlikeAreNumberedAndWrittenApart() throws IOException {
+    Path sheet = sheet("instrument: viola\nscales: [{scale: D major}, {scale: D major}]\n");
+    Path target = folder.resolve("twice");
+    Session.of("audition", sheet, "--write", target).succeeded();
+
+    assertThat(target.resolve("1-d-major-2-octaves.musicxml")).exists();
+    assertThat(target.resolve("2-d-major-2-octaves.musicxml")).exists();
+  }
+
+  @Test
+  void aFolderThatIsThereIsLeftAsItIs() throws IOException {
+    Path mine = Files.createDirectory(folder.resolve("mine"));
+
+    assertThat(Session.of("audition", HEARING, "--write", mine).refused(1).err())
+        .contains("exists already and nothing is written into it");
+    assertThat(mine).isEmptyDirectory();
+  }
+
+  @Test
+  void thePlayerIsToldWhatIsNewAndThatTheTeacherHasTheLastWord() {
+    Path imke = Path.of("..", "docs", "examples", "imke.player");
+    String out = Session.of("audition", HEARING, "--player", imke).succeeded().out();
+
+    assertThat(out.replaceAll("\\s+", " "))
+        .contains("new to this player: ", "stop on pain, rest", "Your teacher has the last word");
+    assertThat(out.lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void aSheetForAnotherInstrumentThanThePlayersIsRefused() throws IOException {
+    Path imke = Path.of("..", "docs", "examples", "imke.player");
+    Path sheet = sheet("instrument: cello\nscales: [{scale: D major}]\n");
+
+    assertThat(Session.of("audition", sheet, "--player", imke).refused(1).err())
+        .contains("is for the cello, and the player of ", "plays the viola");
+  }
+
+  @Test
+  void documentationShowsTheSheetAndWhatTheProgramPrints() throws IOException {
+    String document = Files.readString(Path.of("..", "docs", "audition.md"));
+    String printed = Session.of("audition", HEARING).succeeded().out();
+    String asked = Files.readString(HEARING);
+
+    assertThat(document).contains(indented(printed)).contains(indented(asked));
+  }
+
+  private static String indented(String text) {
+    StringBuilder shown = new StringBuilder();
+    text.lines().forEach(line -> shown.append(line.isEmpty() ? "" : "    " + line).append('\n'));
+    return shown.toString();
+  }
+}

@@ -1,0 +1,99 @@
+package fingering.audition;
+
+import static fingering.audition.AuditionOptimumTest.HIGH;
+import static fingering.audition.AuditionOptimumTest.pieces;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import com.google.common.collect.ImmutableList;
+import fingering.demand.ShowPosition;
+import fingering.demand.Skill;
+import fingering.music.Music;
+import fingering.plan.Brief;
+import fingering.plan.Plan;
+import fingering.plan.Planner;
+import fingering.scoring.Scoring;
+import fingering.tables.Position;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class AuditionPlannerTest {
+  @Test
+  void notesInAPositionAreThoseThatTheirPlansStopThere() {
+    ImmutableList<Piece> pieces = pieces(7, 3, 16);
+    Audition audition = AuditionPlanner.plan(pieces, HIGH, false);
+    for (int i = 0; i < pieces.size(); i++) {
+      Plan plan = audition.pieces().get(i).plan();
+      assertThat(audition.skills().get(1).shown().get(i))
+          .isEqualTo(plan.notesByPosition().getOrDefault(Position.THIRD, 0));
+    }
+  }
+
+  @Test
+  void whatThePiecesShowAnywayChangesNoPlan() {
+    Planner planner =
+        Planner.of(Music.viola().notes("D4/1 E4/1 F4/1 G4/1"), Scoring.commonPractice());
+    Piece piece = Piece.of("low", planner, Brief.free("free"), true);
+    Audition audition =
+        AuditionPlanner.plan(
+            ImmutableList.of(piece, piece),
+            ImmutableList.of(new ShowPosition(Position.FIRST, 5)),
+            false);
+    assertThat(audition.extra()).isZero();
+    assertThat(audition.skills().get(0).offers()).isEmpty();
+    assertThat(audition.pieces()).allMatch(one -> one.plan().equals(piece.free()));
+  }
+
+  @Test
+  void whatNoPieceCanShowIsLeftOutAndTheRestIsShown() {
+    Planner planner = Planner.of(Music.viola().notes("F4/1 G4/1"), Scoring.commonPractice());
+    Piece piece = Piece.of("short", planner, Brief.free("free"), true);
+    Audition audition =
+        AuditionPlanner.plan(
+            ImmutableList.of(piece),
+            ImmutableList.of(
+                new ShowPosition(Position.THIRD, 3), new ShowPosition(Position.SECOND, 2)),
+            false);
+    assertThat(audition.skills()).extracting(AskedSkill::met).containsExactly(false, true);
+    assertThat(audition.skills().get(0).offers()).isEmpty();
+  }
+
+  @Test
+  void aPieceThatDoesNotCountIsPlayedByItsCheapestPlan() {
+    ImmutableList<Piece> both = pieces(11, 2, 16);
+    Piece silent = new Piece("scale", both.get(0).planner(), both.get(0).free(), false);
+    Audition audition = AuditionPlanner.plan(ImmutableList.of(silent, both.get(1)), HIGH, false);
+    assertThat(audition.pieces().get(0).plan()).isEqualTo(silent.free());
+    assertThat(audition.skills()).allMatch(skill -> skill.shown().get(0) == 0);
+    assertThat(audition.skills())
+        .allMatch(skill -> skill.offers().stream().allMatch(offer -> offer.piece() == 1));
+  }
+
+  @Test
+  void anOfferShowsByItselfWhatIsShort() {
+    ImmutableList<Piece> pieces = pieces(3, 3, 20);
+    Audition audition = AuditionPlanner.plan(pieces, HIGH, false);
+    for (AskedSkill skill : audition.skills()) {
+      for (Offer offer : skill.offers()) {
+        int others = skill.amountFreely() - skill.freely().get(offer.piece());
+        Position position = ((ShowPosition) skill.skill()).position();
+        assertThat(others + offer.plan().notesByPosition().getOrDefault(position, 0))
+            .isGreaterThanOrEqualTo(skill.skill().asked());
+        assertThat(offer.amount())
+            .isEqualTo(offer.plan().notesByPosition().getOrDefault(position, 0));
+      }
+    }
+    assertThat(audition.skills()).anyMatch(skill -> !skill.offers().isEmpty());
+  }
+
+  @Test
+  void moreThanTheSearchCanCarryIsRefusedBeforeItBegins() {
+    ImmutableList.Builder<Skill> much = ImmutableList.builder();
+    for (String position : List.of("1", "2", "3", "4")) {
+      much.add(new ShowPosition(Position.parse(position), 50));
+    }
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> AuditionPlanner.plan(pieces(1, 1, 4), much.build(), false))
+        .withMessageContaining("ask for fewer notes or fewer skills");
+  }
+}

@@ -22,8 +22,8 @@ public final class PathFinder {
   private PathFinder() {}
 
   /**
-   * The best path, or empty where no path satisfies the requirement. Takes 8 bytes for each grip
-   * and state.
+   * The best path, or empty where no path satisfies the requirement. Takes 8 bytes for each grip,
+   * and as much for each of the states in which paths come near the best.
    *
    * @throws IllegalArgumentException if a rule looks further back than the search keeps
    */

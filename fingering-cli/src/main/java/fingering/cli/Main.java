@@ -18,7 +18,9 @@ import picocli.CommandLine.Command;
       PlanCommand.class,
       ChartCommand.class,
       LearnCommand.class,
-      ScaleCommand.class
+      ScaleCommand.class,
+      PracticeCommand.class,
+      JournalCommand.class
     },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
@@ -31,6 +33,8 @@ import picocli.CommandLine.Command;
       "  fingering plan part.musicxml --choose third --write marked.musicxml",
       "  fingering chart viola --position 3",
       "  fingering scale D major --instrument viola --octaves 3",
+      "  fingering practice part.musicxml --from quarter=60 --to quarter=96 --by 2026-12-12",
+      "  fingering journal add --clean quarter=66 --note 'bow quiet at last'",
       "  fingering learn fingered.musicxml --output my.weights",
       "",
       "Exit codes: 0 done; 1 the score or the request cannot be met; 2 the command was mistyped."

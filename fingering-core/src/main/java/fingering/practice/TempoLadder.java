@@ -32,12 +32,21 @@ public record TempoLadder(
   private static final int TWICE = 3;
   private static final int EVERY_SECOND = 14;
 
-  /** Makes the ladder. */
+  /** Makes the ladder, its steps spread over the days that there are. */
   public static TempoLadder of(LadderRequest request, StepSize size) {
+    return of(request, size, true);
+  }
+
+  /** Makes a ladder that takes a step each day, so that hard measures lead the whole. */
+  static TempoLadder leading(LadderRequest request, StepSize size) {
+    return of(request, size, false);
+  }
+
+  private static TempoLadder of(LadderRequest request, StepSize size, boolean spread) {
     ImmutableList<LocalDate> climbing = climbing(request);
     List<Tempo> pace = pace(request, size, climbing.size());
     int last = pace.size() - 1;
-    int arrival = Math.max(last, (climbing.size() * QUARTERS + 3) / 4);
+    int arrival = spread ? Math.max(last, (climbing.size() * QUARTERS + 3) / 4) : last;
     Tempo reachable = pace.get(last);
     ImmutableList.Builder<PracticeDay> days = ImmutableList.builder();
     Tempo clean = request.clean();

@@ -20,7 +20,8 @@ import picocli.CommandLine.Command;
       LearnCommand.class,
       ScaleCommand.class,
       PracticeCommand.class,
-      JournalCommand.class
+      JournalCommand.class,
+      MarksCommand.class
     },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,

@@ -1,5 +1,6 @@
 package fingering.cli;
 
+import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Passage;
 import fingering.music.Tempo;
@@ -11,6 +12,8 @@ import fingering.practice.Journal;
 import fingering.practice.JournalFile;
 import fingering.practice.Metronome;
 import fingering.practice.PracticePlan;
+import fingering.practice.PracticeSpot;
+import fingering.practice.PracticeSpots;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.DayOfWeek;
@@ -101,6 +104,12 @@ final class PracticeCommand implements Callable<Integer> {
   Optional<Path> journal = Optional.empty();
 
   @Option(
+      names = "--exercises",
+      paramLabel = "FOLDER",
+      description = "Write an exercise for each practice spot into this folder (MusicXML).")
+  Optional<Path> exercises = Optional.empty();
+
+  @Option(
       names = "--choose",
       paramLabel = "PLAN",
       description = "Which plan to practise: first, third, second or free, as 'plan' has it.")
@@ -148,8 +157,13 @@ final class PracticeCommand implements Callable<Integer> {
                 ImmutableSet.copyOf(rest),
                 metronome),
             known);
+    ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, charging.level());
+    Optional<SpotsText.Exercises> written =
+        exercises.map(folder -> new SpotsText.Exercises(folder, spots));
+    written.ifPresent(SpotsText.Exercises::write);
+    List<String> told = SpotsText.of(spots, written, OutputFile.columns(), output.style());
     output.print(
-        PracticeText.of(practice, known, OutputFile.columns(), output.style()),
+        PracticeText.of(practice, known, told, OutputFile.columns(), output.style()),
         spec.commandLine().getOut());
     return 0;
   }

@@ -38,11 +38,13 @@ final class PracticeText {
     this.style = style;
   }
 
-  static String of(PracticePlan practice, Journal journal, int columns, Style style) {
+  static String of(
+      PracticePlan practice, Journal journal, List<String> spots, int columns, Style style) {
     PracticeText page = new PracticeText(practice, columns, style);
     page.head();
     page.paragraphs(JournalText.problems(journal));
     page.today();
+    spots.forEach(page::line);
     page.days();
     page.line("");
     page.paragraph(CARE);

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -151,10 +152,45 @@ final class PracticeTest {
   }
 
   @Test
+  void exercisesAreWrittenIntoAFolderAndNeverOverOthers() throws IOException {
+    Path exercises = folder.resolve("exercises");
+    Object[] words = {
+      "--from",
+      "60",
+      "--to",
+      "96",
+      "--by",
+      "2026-12-12",
+      "--today",
+      "2026-11-21",
+      "--exercises",
+      exercises
+    };
+    assertThat(practice(words).succeeded().out()).contains("Practice spots", "Written:");
+    try (Stream<Path> files = Files.list(exercises)) {
+      List<Path> written = files.toList();
+      assertThat(written).isNotEmpty();
+      for (Path file : written) {
+        Session.of("plan", file, "--keep-printed").succeeded();
+      }
+    }
+    practice(words).refused(1);
+  }
+
+  @Test
+  void whatToCircleIsTold() {
+    Session marks = Session.of("marks", DEMO).succeeded();
+    assertThat(marks.lines()).allMatch(line -> line.length() <= 80);
+    assertThat(marks.out().indexOf("Sudden changes")).isLessThan(marks.out().indexOf("Other"));
+    assertThat(marks.out()).contains("p, subito", "pizz.: 0.6 s of rest before it");
+  }
+
+  @Test
   void helpIsWithinEightyColumns() {
     for (List<String> command :
         List.of(
             List.of("practice", "--help"),
+            List.of("marks", "--help"),
             List.of("journal", "--help"),
             List.of("journal", "add", "--help"),
             List.of("journal", "show", "--help"))) {

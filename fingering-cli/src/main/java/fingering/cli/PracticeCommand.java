@@ -104,6 +104,12 @@ final class PracticeCommand implements Callable<Integer> {
   Optional<Path> journal = Optional.empty();
 
   @Option(
+      names = "--calendar",
+      paramLabel = "FILE",
+      description = "Write the days into this new calendar file too (.ics, iCalendar).")
+  Optional<Path> calendar = Optional.empty();
+
+  @Option(
       names = "--exercises",
       paramLabel = "FOLDER",
       description = "Write an exercise for each practice spot into this folder (MusicXML).")
@@ -140,6 +146,7 @@ final class PracticeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     output.check();
+    calendar.ifPresent(path -> OutputFile.refuseExisting(path, "--calendar"));
     ScoreFile file = score.read();
     Students students = player.students();
     Charging charging = weights.charging(spec, students);
@@ -161,6 +168,9 @@ final class PracticeCommand implements Callable<Integer> {
     Optional<SpotsText.Exercises> written =
         exercises.map(folder -> new SpotsText.Exercises(folder, spots));
     written.ifPresent(SpotsText.Exercises::write);
+    calendar.ifPresent(
+        path ->
+            OutputFile.write(PracticeCalendar.of(practice, clock.instant()), path, "--calendar"));
     List<String> told = SpotsText.of(spots, written, OutputFile.columns(), output.style());
     output.print(
         PracticeText.of(practice, known, told, OutputFile.columns(), output.style()),

@@ -202,15 +202,15 @@ final class PracticeText {
     return Math.max(head.length(), 6) + 2;
   }
 
-  private static String climb(PracticeDay day) {
+  static String climb(PracticeDay day) {
     return day.steps().stream().map(PracticeText::figure).collect(Collectors.joining(" "));
   }
 
-  private static String times(int number) {
+  static String times(int number) {
     return number == 1 ? "once" : number == 2 ? "twice" : number + " times";
   }
 
-  private static String named(Span span) {
+  static String named(Span span) {
     return span.told().replaceFirst("^ in ", "").replace('-', '–');
   }
 
@@ -218,7 +218,7 @@ final class PracticeText {
     return named(span).replaceFirst("measures? ", "m. ");
   }
 
-  private static String capital(String words) {
+  static String capital(String words) {
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 

@@ -13,7 +13,7 @@ final class JournalText {
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("EEE d MMM uuuu HH:mm", Locale.ENGLISH);
   private static final int DATE = 23;
-  private static final int CLEAN = 22;
+  private static final int CLEAN = 24;
   private static final int LONGEST = 40;
 
   private JournalText() {}
@@ -46,7 +46,8 @@ final class JournalText {
     }
     for (JournalEntry entry : journal.entries()) {
       String row =
-          TextLayout.pad(WHEN.format(entry.when()), DATE) + TextLayout.pad(clean(entry), CLEAN);
+          TextLayout.pad(WHEN.format(entry.when()), DATE)
+              + TextLayout.pad(clean(entry) + "  ", CLEAN);
       int left = Math.max(20, columns - DATE - CLEAN);
       List<String> note = TextLayout.wrap(entry.note(), left, 0);
       lines.add((row + note.get(0)).stripTrailing());

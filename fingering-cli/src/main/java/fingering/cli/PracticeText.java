@@ -44,7 +44,9 @@ final class PracticeText {
     page.head();
     page.paragraphs(JournalText.problems(journal));
     page.today();
-    spots.forEach(page::line);
+    if (practice.whole().days().get(0).kind() == PracticeDay.Kind.PRACTICE) {
+      spots.forEach(page::line);
+    }
     page.days();
     page.line("");
     page.paragraph(CARE);
@@ -104,6 +106,10 @@ final class PracticeText {
     if (whole().reachesGoal()) {
       return "Small steps reach that in time.";
     }
+    PracticeDay.Kind now = whole().days().get(0).kind();
+    if (now == PracticeDay.Kind.EVE || now == PracticeDay.Kind.DAY) {
+      return "Play it at " + mark(whole().reachable()) + ", which is clean. Nothing faster now.";
+    }
     return "Small steps do not reach that by the day: "
         + mark(whole().reachable())
         + " is reachable. Play it then, clean, or choose a later day. The steps do not grow.";
@@ -124,9 +130,16 @@ final class PracticeText {
                         + " (level "
                         + practice.level().name()
                         + "): steps are halved from "
-                        + mark(Metronome.EXACT.atMost(whole().size().smallerFrom().orElseThrow()))
+                        + mark(atLeast(whole().size().smallerFrom().orElseThrow()))
                         + " on, and halved again above it.")
             .orElse("Nothing limits the tempo of this plan.");
+  }
+
+  private static Tempo atLeast(Tempo tempo) {
+    Tempo lower = Metronome.EXACT.atMost(tempo);
+    return lower.perMinute().compareTo(tempo.perMinute()) < 0
+        ? Metronome.EXACT.above(lower)
+        : lower;
   }
 
   private void today() {

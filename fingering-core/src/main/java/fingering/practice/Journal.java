@@ -79,12 +79,29 @@ public record Journal(
     return JournalEntry.parse(line);
   }
 
-  /** The last tempo that was clean, of the whole or of those very measures. */
+  /**
+   * The last tempo that was clean, of the whole or of some measures. Measures are no slower than
+   * the whole was, unless they were found so since.
+   */
   public Optional<Tempo> clean(Span measures) {
-    return entries.stream()
-        .filter(entry -> entry.measures().equals(measures))
-        .flatMap(entry -> entry.clean().stream())
-        .reduce((before, after) -> after);
+    Optional<Tempo> own = Optional.empty();
+    Optional<Tempo> known = Optional.empty();
+    for (JournalEntry entry : entries) {
+      if (entry.clean().isEmpty()) {
+        continue;
+      }
+      if (entry.measures().equals(measures)) {
+        own = entry.clean();
+        known = own;
+      } else if (entry.measures().equals(Span.WHOLE) && own.isPresent()) {
+        known = Optional.of(faster(own.get(), entry.clean().get()));
+      }
+    }
+    return known;
+  }
+
+  private static Tempo faster(Tempo one, Tempo other) {
+    return one.quartersPerMinute().compareTo(other.quartersPerMinute()) >= 0 ? one : other;
   }
 
   /** Whether the whole was practised on a day: then the next day is the first of a ladder. */

@@ -73,6 +73,20 @@ class JournalTest {
   }
 
   @Test
+  void measuresAreNoSlowerThanTheWholeUnlessFoundSoSince() {
+    String own = "2026-11-21 18:30 | quarter=76 | 13-14 |\n";
+    String slower = "2026-11-22 18:30 | quarter=66 | all |\n";
+    String faster = "2026-11-23 18:30 | quarter=80 | all |\n";
+    String since = "2026-11-24 18:30 | quarter=70 | 13-14 |\n";
+    Span span = Span.of("13", "14");
+    assertThat(Journal.parse(slower).clean(span)).isEmpty();
+    assertThat(Journal.parse(own + slower).clean(span)).contains(Tempo.parse("76"));
+    assertThat(Journal.parse(own + slower + faster).clean(span)).contains(Tempo.parse("80"));
+    assertThat(Journal.parse(own + faster + since).clean(span)).contains(Tempo.parse("70"));
+    assertThat(Journal.parse(own + faster + since).clean(Span.WHOLE)).contains(Tempo.parse("80"));
+  }
+
+  @Test
   void aLineCutOffByACrashIsReportedKeptAndNotMixedWithTheNext() throws IOException {
     file().add(entry("2026-11-21T18:30", "quarter=60", ""));
     String torn = "2026-11-22 18:30 | quarter=6";

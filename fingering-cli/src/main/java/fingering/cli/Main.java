@@ -19,7 +19,10 @@ import picocli.CommandLine.Command;
       ChartCommand.class,
       LearnCommand.class,
       ScaleCommand.class,
-      AuditionCommand.class
+      AuditionCommand.class,
+      PracticeCommand.class,
+      JournalCommand.class,
+      MarksCommand.class
     },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
@@ -33,6 +36,8 @@ import picocli.CommandLine.Command;
       "  fingering chart viola --position 3",
       "  fingering scale D major --instrument viola --octaves 3",
       "  fingering audition hearing.yaml --write hearing",
+      "  fingering practice part.musicxml --from quarter=60 --to quarter=96 --by 2026-12-12",
+      "  fingering journal add --clean quarter=66 --note 'bow quiet at last'",
       "  fingering learn fingered.musicxml --output my.weights",
       "",
       "Exit codes: 0 done; 1 the score or the request cannot be met; 2 the command was mistyped."

@@ -21,9 +21,13 @@ class OutputFile {
 
   /** Refuses a file that is there already, before any work is done. */
   void check() {
-    if (output.isPresent() && Files.exists(output.get())) {
-      throw new UnwritableScoreException(
-          output.get() + " exists already; give --output a new name.");
+    output.ifPresent(file -> refuseExisting(file, "--output"));
+  }
+
+  /** Refuses a file that is there already, and names the option that is to have another. */
+  static void refuseExisting(Path file, String option) {
+    if (Files.exists(file)) {
+      throw new UnwritableScoreException(file + " exists already; give " + option + " a new name.");
     }
   }
 
@@ -34,7 +38,12 @@ class OutputFile {
       out.flush();
       return;
     }
-    Path target = output.get().toAbsolutePath();
+    write(text, output.get(), "--output");
+  }
+
+  /** Writes a new file, complete or not at all. */
+  static void write(String text, Path file, String option) {
+    Path target = file.toAbsolutePath();
     try {
       Path beside = Files.createTempFile(target.getParent(), ".fingering", ".part");
       try {
@@ -45,10 +54,10 @@ class OutputFile {
       }
     } catch (FileAlreadyExistsException e) {
       throw new UnwritableScoreException(
-          output.get() + " exists already; give --output a new name.");
+          file + " exists already; give " + option + " a new name.", e);
     } catch (IOException e) {
       throw new UnwritableScoreException(
-          output.get() + " cannot be written; check the folder and its permissions.");
+          file + " cannot be written; check the folder and its permissions.", e);
     }
   }
 

@@ -43,14 +43,6 @@ import picocli.CommandLine.Spec;
       "  fingering plan part.musicxml --keep-printed --format json"
     })
 final class PlanCommand implements Callable<Integer> {
-  /** Which of the plans to take. */
-  enum Which {
-    FREE,
-    FIRST,
-    THIRD,
-    SECOND
-  }
-
   /** The most plans that are shown side by side. */
   private static final int MOST = 20;
 
@@ -73,7 +65,7 @@ final class PlanCommand implements Callable<Integer> {
         "A plan of 'compare': first, third (cello: the one that stays in 4th),",
         "or second (shows 1st, 2nd and 3rd); free (the default) is the cheapest of all."
       })
-  Which choose = Which.FREE;
+  WhichPlan choose = WhichPlan.FREE;
 
   @Option(
       names = "--best",
@@ -134,7 +126,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (choose != Which.FREE && keepPrinted) {
+    if (choose != WhichPlan.FREE && keepPrinted) {
       throw new ParameterException(
           spec.commandLine(), "--choose and --keep-printed cannot be met together; give one");
     }
@@ -155,7 +147,7 @@ final class PlanCommand implements Callable<Integer> {
                 students.hand(hand, passage.instrument(), reading.sized()),
                 demands.allowed())
             .demanding(
-                choose == Which.FREE ? demands.of(passage) : demands.besidesAllowed(passage));
+                choose == WhichPlan.FREE ? demands.of(passage) : demands.besidesAllowed(passage));
     output.print(
         best.isPresent() && choices.isEmpty()
             ? best(comparer, charging, free(passage))
@@ -176,7 +168,7 @@ final class PlanCommand implements Callable<Integer> {
     if (choices.isPresent()) {
       return;
     }
-    if (choose != Which.FREE) {
+    if (choose != WhichPlan.FREE) {
       throw new ParameterException(
           spec.commandLine(), "--best shows plans of free choice; leave out --choose");
     }
@@ -235,12 +227,7 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private Plan plan(Comparer comparer, Passage passage) {
-    return switch (choose) {
-      case FIRST -> comparer.first();
-      case THIRD -> chosen(comparer.upperPlan(), comparer);
-      case SECOND -> chosen(comparer.firstSecondThird(), comparer);
-      case FREE -> comparer.plan(free(passage).keepingPrinted(keepPrinted));
-    };
+    return choose.plan(comparer, () -> free(passage).keepingPrinted(keepPrinted));
   }
 
   private Brief free(Passage passage) {
@@ -248,15 +235,6 @@ final class PlanCommand implements Callable<Integer> {
       return BriefFile.readOne(briefFile.get(), passage);
     }
     return Brief.free(demands.any() ? demands.name() : "free choice");
-  }
-
-  private static Plan chosen(Optional<Plan> plan, Comparer comparer) {
-    return plan.orElseThrow(
-        () ->
-            new IllegalArgumentException(
-                "No fingering of this passage shows what that plan must show (a stay in "
-                    + comparer.upper().display()
-                    + " position, or 1st to 3rd); choose first or free."));
   }
 
   static final class SpanConverter implements ITypeConverter<Span> {

@@ -13,14 +13,15 @@ import java.util.Optional;
  * one where it would need more than three ledger lines (common practice). Not safe for use by many
  * threads.
  */
-final class Staff {
+public final class Staff {
   /** Letters from the top line to a note on the third ledger line. */
   private static final int THREE_LEDGERS = 6;
 
   private final ImmutableList<PlainClef> clefs;
   private Optional<PlainClef> now = Optional.empty();
 
-  Staff(Instrument instrument) {
+  /** The staff of an instrument, before its first measure. */
+  public Staff(Instrument instrument) {
     clefs =
         switch (instrument.id()) {
           case "viola" -> ImmutableList.of(PlainClef.ALTO, PlainClef.TREBLE);
@@ -31,7 +32,7 @@ final class Staff {
   }
 
   /** The clef to be set before the next measure; empty where that in force will do. */
-  Optional<PlainClef> next(ImmutableList<PlainNote> notes) {
+  public Optional<PlainClef> next(ImmutableList<PlainNote> notes) {
     int highest =
         notes.stream()
             .flatMap(note -> note.pitches().stream())

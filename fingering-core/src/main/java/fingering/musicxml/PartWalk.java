@@ -18,6 +18,7 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Backup;
+import org.audiveris.proxymusic.Barline;
 import org.audiveris.proxymusic.Clef;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.DirectionType;
@@ -45,6 +46,7 @@ final class PartWalk {
   private final ImmutableList.Builder<TempoMark> tempi = ImmutableList.builder();
   private final PluckingMarks pluckings = new PluckingMarks();
   private final StringMarks strings = new StringMarks();
+  private final PrintedSigns signs = new PrintedSigns();
   private final UpperNotes uppers = new UpperNotes();
   private boolean transposes;
   private boolean lowClef;
@@ -90,6 +92,7 @@ final class PartWalk {
         walk.tempi.build(),
         walk.pluckings.changes(),
         walk.strings.stretches(slots, walk.measures),
+        walk.signs.in(walk.measures),
         walk.transposes,
         walk.lowClef,
         walk.microtones,
@@ -137,6 +140,8 @@ final class PartWalk {
       attributes(attributes);
     } else if (element instanceof Direction direction) {
       direction(direction);
+    } else if (element instanceof Barline barline) {
+      signs.barline(barline, measures.size(), cursor);
     } else if (element instanceof Sound sound) {
       sound(sound, cursor, true);
     }
@@ -245,6 +250,7 @@ final class PartWalk {
       }
     }
     String forVoice = direction.getVoice() == null ? "" : direction.getVoice().strip();
+    signs.direction(direction, measures.size(), at);
     boolean once = pluckings.words(words, measureStart.add(at), forVoice);
     strings.direction(direction, String.join(" ", words), number, measureStart.add(at), forVoice);
     if (direction.getSound() != null) {
@@ -283,6 +289,7 @@ final class PartWalk {
     } else if (!chord) {
       voice = "1";
     }
+    signs.note(note, measures.size(), onset);
     if (note.getCue() == null && note.getRest() == null) {
       if (note.getPitch() != null) {
         notes.add(pitched(note, onset, length, grace, chord));

@@ -5,6 +5,7 @@ import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.music.Place;
+import fingering.music.Sign;
 import fingering.musicxml.PartTimeline.Slot;
 import fingering.musicxml.TieChains.Struck;
 import fingering.tables.Instrument;
@@ -173,6 +174,17 @@ public final class Score {
         moments,
         told.build(),
         strings.asked());
+  }
+
+  /** What is printed in the measures of a passage of this score besides its notes. */
+  public ImmutableList<Sign> signs(Passage passage) {
+    int part = passage.moments().get(0).struck().get(0).address().part();
+    int first = passage.measures().get(0).index();
+    int last = passage.measures().get(passage.measures().size() - 1).index();
+    return timelines.get(part).signs().stream()
+        .filter(sign -> sign.place().measureIndex() >= first)
+        .filter(sign -> sign.place().measureIndex() <= last)
+        .collect(ImmutableList.toImmutableList());
   }
 
   private ImmutableList<Measure> measures(PartTimeline timeline) {

@@ -1,0 +1,70 @@
+package fingering.cli;
+
+import com.google.common.collect.ImmutableList;
+import fingering.music.Passage;
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreReader;
+import fingering.practice.Circle;
+import fingering.practice.Circles;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Tells what to circle in a part before playing it. */
+@Command(
+    name = "marks",
+    description = "Tells what to circle in a part before playing it.",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    footer = {"", "Example:", "  fingering marks part.musicxml --tempo quarter=96"})
+final class MarksCommand implements Callable<Integer> {
+  private static final int PLACE = 16;
+
+  @Spec CommandSpec spec;
+
+  @Mixin ScoreArgument score = new ScoreArgument();
+
+  @Mixin ScoreOptions reading = new ScoreOptions();
+
+  @Mixin OutputFile output = new OutputFile();
+
+  @Override
+  public Integer call() {
+    output.check();
+    ScoreFile file = score.read();
+    Passage passage = reading.read(file, Students.UNKNOWN);
+    ImmutableList<Circle> circles = Circles.of(passage, ScoreReader.read(file).signs(passage));
+    output.print(text(passage, circles), spec.commandLine().getOut());
+    return 0;
+  }
+
+  private String text(Passage passage, List<Circle> circles) {
+    List<String> lines = new ArrayList<>();
+    Style style = output.style();
+    lines.add(style.bold(passage.title().isBlank() ? passage.partName() : passage.title()));
+    lines.add("Take a pencil. Circle these before you play.");
+    Optional<Circle.Kind> kind = Optional.empty();
+    for (Circle circle : circles) {
+      if (kind.filter(circle.kind()::equals).isEmpty()) {
+        lines.add("");
+        lines.add(style.bold(circle.kind().heading()));
+        kind = Optional.of(circle.kind());
+      }
+      String place = "m. " + circle.place().measure() + ", beat " + circle.place().beatText();
+      List<String> says = TextLayout.wrap(circle.says(), OutputFile.columns() - PLACE - 2, 0);
+      lines.add("  " + TextLayout.pad(place, PLACE) + says.get(0));
+      says.stream().skip(1).forEach(more -> lines.add(" ".repeat(PLACE + 2) + more));
+    }
+    if (circles.isEmpty()) {
+      lines.add("");
+      lines.add(
+          "Nothing is printed but the notes. Decide on dynamics yourself, and write them in.");
+    }
+    return String.join("\n", lines) + "\n";
+  }
+}

@@ -1,0 +1,193 @@
+package fingering.cli;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.music.Passage;
+import fingering.music.Tempo;
+import fingering.musicxml.ScoreFile;
+import fingering.plan.Brief;
+import fingering.plan.Comparer;
+import fingering.plan.Plan;
+import fingering.practice.Journal;
+import fingering.practice.JournalFile;
+import fingering.practice.Metronome;
+import fingering.practice.PracticePlan;
+import fingering.practice.PracticeSpot;
+import fingering.practice.PracticeSpots;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Sets the practice of a plan until the day it is played. */
+@Command(
+    name = "practice",
+    description = "Sets what to practise each day until the plan is played.",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    footer = {
+      "",
+      "Examples:",
+      "  fingering practice part.musicxml --from quarter=60 --to quarter=96 --by 2026-12-12",
+      "  fingering practice part.musicxml --to quarter=96 --by 2026-12-12 --journal my.journal",
+      "  fingering practice part.musicxml --from half=36 --to half=60 --by 2026-12-12",
+      "    --rest-days sat,sun --metronome traditional"
+    })
+final class PracticeCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Mixin ScoreArgument score = new ScoreArgument();
+
+  @Option(
+      names = "--from",
+      paramLabel = "MARK",
+      converter = ScoreOptions.TempoConverter.class,
+      description = {
+        "The tempo that is clean now, such as quarter=72;",
+        "what the journal tells counts before it."
+      })
+  Optional<Tempo> from = Optional.empty();
+
+  @Option(
+      names = "--to",
+      paramLabel = "MARK",
+      required = true,
+      converter = ScoreOptions.TempoConverter.class,
+      description = "The tempo at the beginning, on the day itself.")
+  Tempo to;
+
+  @Option(
+      names = "--by",
+      paramLabel = "DATE",
+      required = true,
+      converter = Dates.DateConverter.class,
+      description = "The day on which it is played: 2026-12-12.")
+  LocalDate by;
+
+  @Option(
+      names = "--today",
+      paramLabel = "DATE",
+      converter = Dates.DateConverter.class,
+      description = "The day to plan from; the date of the computer otherwise.")
+  Optional<LocalDate> today = Optional.empty();
+
+  @Option(
+      names = "--rest-days",
+      paramLabel = "DAYS",
+      split = ",",
+      converter = Dates.WeekdayConverter.class,
+      description = "Days of the week without practice: sun, or sat,sun.")
+  List<DayOfWeek> rest = List.of();
+
+  @Option(
+      names = "--metronome",
+      paramLabel = "KIND",
+      description = {
+        "exact (the default): every whole number;",
+        "traditional: the marks of a pendulum metronome."
+      })
+  Metronome metronome = Metronome.EXACT;
+
+  @Option(
+      names = "--journal",
+      paramLabel = "FILE",
+      description = "The journal that tells what was clean; see 'journal'.")
+  Optional<Path> journal = Optional.empty();
+
+  @Option(
+      names = "--calendar",
+      paramLabel = "FILE",
+      description = "Write the days into this new calendar file too (.ics, iCalendar).")
+  Optional<Path> calendar = Optional.empty();
+
+  @Option(
+      names = "--exercises",
+      paramLabel = "FOLDER",
+      description = "Write an exercise for each practice spot into this folder (MusicXML).")
+  Optional<Path> exercises = Optional.empty();
+
+  @Option(
+      names = "--choose",
+      paramLabel = "PLAN",
+      description = "Which plan to practise: first, third, second or free, as 'plan' has it.")
+  WhichPlan choose = WhichPlan.FREE;
+
+  @Mixin ScoreOptions reading = new ScoreOptions();
+
+  @Mixin DemandOptions demands = new DemandOptions();
+
+  @Mixin HandOptions hand = new HandOptions();
+
+  @Mixin WeightsOptions weights = new WeightsOptions();
+
+  @Mixin PlayerOptions player = new PlayerOptions();
+
+  @Mixin OutputFile output = new OutputFile();
+
+  private final Clock clock;
+
+  PracticeCommand() {
+    this(Clock.system(ZoneId.systemDefault()));
+  }
+
+  PracticeCommand(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() {
+    output.check();
+    calendar.ifPresent(path -> OutputFile.refuseExisting(path, "--calendar"));
+    ScoreFile file = score.read();
+    Students students = player.students();
+    Charging charging = weights.charging(spec, students);
+    Plan plan = plan(file, students, charging);
+    Journal known = journal.map(path -> new JournalFile(path).read()).orElse(Journal.EMPTY);
+    PracticePlan practice =
+        PracticePlan.of(
+            plan,
+            charging.level(),
+            new PracticePlan.Request(
+                from,
+                to,
+                today.orElseGet(() -> LocalDate.now(clock)),
+                by,
+                ImmutableSet.copyOf(rest),
+                metronome),
+            known);
+    ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, charging.level());
+    Optional<SpotsText.Exercises> written =
+        exercises.map(folder -> new SpotsText.Exercises(folder, spots));
+    written.ifPresent(SpotsText.Exercises::write);
+    calendar.ifPresent(
+        path ->
+            OutputFile.write(PracticeCalendar.of(practice, clock.instant()), path, "--calendar"));
+    List<String> told = SpotsText.of(spots, written, OutputFile.columns(), output.style());
+    output.print(
+        PracticeText.of(practice, known, told, OutputFile.columns(), output.style()),
+        spec.commandLine().getOut());
+    return 0;
+  }
+
+  private Plan plan(ScoreFile file, Students students, Charging charging) {
+    Passage passage = reading.read(file, students);
+    Comparer comparer =
+        Comparer.of(
+                passage,
+                charging.scoring(),
+                students.hand(hand, passage.instrument(), reading.sized()),
+                demands.allowed())
+            .demanding(
+                choose == WhichPlan.FREE ? demands.of(passage) : demands.besidesAllowed(passage));
+    return choose.plan(comparer, () -> Brief.free(demands.any() ? demands.name() : "free choice"));
+  }
+}

@@ -1,0 +1,175 @@
+package fingering.cli;
+
+import fingering.demand.Span;
+import fingering.music.Tempo;
+import fingering.practice.Beats;
+import fingering.practice.Journal;
+import fingering.practice.JournalEntry;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The progress in a journal as a picture: a dot for each clean tempo, day by day. */
+final class ProgressSvg {
+  private static final double WIDTH = 180;
+  private static final double HEIGHT = 100;
+  private static final double LEFT = 16;
+  private static final double RIGHT = 6;
+  private static final double TOP = 14;
+  private static final double BOTTOM = 16;
+  private static final double PIXELS = 4;
+  private static final double SMALL = 3;
+  private static final String INK = "#111";
+  private static final String FAINT = "#ccc";
+  private static final String PATH = "#0b5394";
+  private static final int LABELS = 7;
+  private static final double MINUTES_A_DAY = 24 * 60.0;
+
+  private final Journal journal;
+  private final List<JournalEntry> clean;
+  private final Optional<Tempo> goal;
+  private final LocalDate first;
+  private final long days;
+  private final int lowest;
+  private final int highest;
+  private final SvgPage page = new SvgPage();
+
+  private ProgressSvg(Journal journal, List<JournalEntry> clean, Optional<Tempo> goal) {
+    this.journal = journal;
+    this.clean = clean;
+    this.goal = goal.map(this::counted);
+    // A clock set back, or lines put in by hand, may leave the dates in no order.
+    first = dates().min(LocalDate::compareTo).orElseThrow();
+    days = Math.max(1, ChronoUnit.DAYS.between(first, dates().max(LocalDate::compareTo).get()) + 1);
+    double[] figures =
+        Stream.concat(clean.stream().map(this::figure), this.goal.stream().map(ProgressSvg::value))
+            .mapToDouble(Double::doubleValue)
+            .sorted()
+            .toArray();
+    lowest = (int) Math.floor(figures[0] / 10) * 10;
+    highest = Math.max(lowest + 10, (int) Math.ceil(figures[figures.length - 1] / 10) * 10);
+  }
+
+  /**
+   * The picture.
+   *
+   * @param goal the tempo to be reached
+   * @throws IllegalArgumentException if no tempo is written down
+   */
+  static String of(Journal journal, Optional<Tempo> goal) {
+    List<JournalEntry> clean =
+        journal.entries().stream().filter(entry -> entry.clean().isPresent()).toList();
+    if (clean.isEmpty()) {
+      throw new IllegalArgumentException(
+          "No clean tempo is in the journal yet, so there is nothing to draw: add one with"
+              + " 'journal add'.");
+    }
+    return new ProgressSvg(journal, clean, goal).draw();
+  }
+
+  private Stream<LocalDate> dates() {
+    return journal.entries().stream().map(entry -> entry.when().toLocalDate());
+  }
+
+  private Tempo counted(Tempo tempo) {
+    return Beats.in(tempo, clean.get(clean.size() - 1).clean().orElseThrow().unit());
+  }
+
+  private static double value(Tempo tempo) {
+    return tempo.perMinute().doubleValue();
+  }
+
+  private double figure(JournalEntry entry) {
+    return value(counted(entry.clean().orElseThrow()));
+  }
+
+  private double x(LocalDateTime when) {
+    double at = ChronoUnit.MINUTES.between(first.atStartOfDay(), when) / MINUTES_A_DAY;
+    return LEFT + (WIDTH - LEFT - RIGHT) * at / days;
+  }
+
+  private double y(double figure) {
+    return TOP + (HEIGHT - TOP - BOTTOM) * (highest - figure) / (highest - lowest);
+  }
+
+  private String draw() {
+    grid();
+    goal.ifPresent(
+        tempo -> {
+          page.line(LEFT, y(value(tempo)), WIDTH - RIGHT, y(value(tempo)), 0.5, INK);
+          page.text(
+              WIDTH - RIGHT,
+              y(value(tempo)) - 2.5,
+              SMALL,
+              SvgPage.Anchor.END,
+              false,
+              "goal: " + PracticeText.mark(tempo));
+        });
+    path();
+    dots();
+    String unit = clean.get(clean.size() - 1).clean().orElseThrow().unit().toString();
+    page.text(LEFT, 6, 4, SvgPage.Anchor.START, true, "Clean tempo, " + unit + " notes a minute");
+    page.text(
+        LEFT,
+        HEIGHT - 3,
+        SMALL,
+        SvgPage.Anchor.START,
+        false,
+        "● the whole   ○ some measures   × nothing clean");
+    return page.document(WIDTH, HEIGHT, PIXELS, "Progress", description(unit));
+  }
+
+  private String description(String unit) {
+    JournalEntry begin = clean.get(0);
+    JournalEntry end = clean.get(clean.size() - 1);
+    return "Clean tempi in %s notes a minute, from %s on %s to %s on %s."
+        .formatted(
+            unit,
+            SvgPage.number(figure(begin)),
+            Dates.told(begin.when().toLocalDate()),
+            SvgPage.number(figure(end)),
+            Dates.told(end.when().toLocalDate()));
+  }
+
+  private void grid() {
+    int apart = Math.max(10, (highest - lowest) / 80 * 10);
+    for (int figure = lowest; figure <= highest; figure += apart) {
+      page.line(LEFT, y(figure), WIDTH - RIGHT, y(figure), 0.2, FAINT);
+      page.text(LEFT - 2, y(figure), SMALL, SvgPage.Anchor.END, false, Integer.toString(figure));
+    }
+    long every = Math.max(1, (days + LABELS - 1) / LABELS);
+    for (long day = 0; day < days; day += every) {
+      LocalDate date = first.plusDays(day);
+      double x = x(date.atStartOfDay());
+      page.line(x, HEIGHT - BOTTOM, x, HEIGHT - BOTTOM + 1.5, 0.2, INK);
+      page.text(x, HEIGHT - BOTTOM + 4, SMALL, SvgPage.Anchor.START, false, Dates.brief(date));
+    }
+  }
+
+  private void path() {
+    List<JournalEntry> whole =
+        clean.stream().filter(entry -> entry.measures().equals(Span.WHOLE)).toList();
+    for (int i = 1; i < whole.size(); i++) {
+      JournalEntry from = whole.get(i - 1);
+      JournalEntry to = whole.get(i);
+      page.line(x(from.when()), y(figure(from)), x(to.when()), y(figure(to)), 0.5, PATH);
+    }
+  }
+
+  private void dots() {
+    for (JournalEntry entry : journal.entries()) {
+      double x = x(entry.when());
+      if (entry.clean().isEmpty()) {
+        page.text(x, HEIGHT - BOTTOM - 2, SMALL + 1, SvgPage.Anchor.MIDDLE, true, "×");
+      } else if (entry.measures().equals(Span.WHOLE)) {
+        page.circle(x, y(figure(entry)), 1.2, "fill=\"" + PATH + "\"");
+      } else {
+        page.circle(
+            x, y(figure(entry)), 1, "fill=\"#fff\" stroke=\"" + PATH + "\" stroke-width=\"0.4\"");
+      }
+    }
+  }
+}

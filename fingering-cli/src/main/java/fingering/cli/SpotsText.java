@@ -1,0 +1,77 @@
+package fingering.cli;
+
+import fingering.musicxml.UnwritableScoreException;
+import fingering.practice.PracticeSpot;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Practice spots in words. */
+final class SpotsText {
+  private SpotsText() {}
+
+  /** The lines, a blank one last; none where there is no spot. */
+  static List<String> of(
+      List<PracticeSpot> spots, Optional<Exercises> written, int columns, Style style) {
+    List<String> lines = new ArrayList<>();
+    if (spots.isEmpty()) {
+      return lines;
+    }
+    lines.add(style.bold("Practice spots: work on these first, slowly"));
+    for (int i = 0; i < spots.size(); i++) {
+      PracticeSpot spot = spots.get(i);
+      StringBuilder says = new StringBuilder("- m. " + spot.measures() + ": " + spot.why() + ".");
+      spot.todo().forEach(todo -> says.append(' ').append(todo));
+      spot.check().ifPresent(check -> says.append(" Listen: ").append(check).append('.'));
+      int number = i;
+      written
+          .flatMap(exercises -> exercises.file(number))
+          .ifPresent(file -> says.append(" Written: ").append(file).append('.'));
+      lines.addAll(TextLayout.wrap(says.toString(), columns, 2));
+    }
+    lines.add("");
+    return lines;
+  }
+
+  /** The exercises of spots, each in a file of a folder. */
+  record Exercises(Path folder, List<PracticeSpot> spots) {
+    /**
+     * Writes them, or none of them.
+     *
+     * @throws UnwritableScoreException if a file is there already, or cannot be written
+     */
+    void write() {
+      for (int i = 0; i < spots.size(); i++) {
+        file(i)
+            .filter(Files::exists)
+            .ifPresent(
+                file -> {
+                  throw new UnwritableScoreException(
+                      file + " exists already; give --exercises a new folder.");
+                });
+      }
+      try {
+        Files.createDirectories(folder);
+      } catch (IOException e) {
+        throw new UnwritableScoreException(
+            folder + " cannot be made a folder; give --exercises another name.", e);
+      }
+      for (int i = 0; i < spots.size(); i++) {
+        Optional<Path> file = file(i);
+        spots.get(i).exercise().ifPresent(exercise -> exercise.write(file.orElseThrow()));
+      }
+    }
+
+    /** The name of the file of a spot; empty where it has no exercise. */
+    Optional<Path> file(int spot) {
+      String measures = spots.get(spot).measures().replace('–', '-').replaceAll("[^\\w-]", "_");
+      return spots
+          .get(spot)
+          .exercise()
+          .map(exercise -> folder.resolve((spot + 1) + "-measure-" + measures + ".musicxml"));
+    }
+  }
+}

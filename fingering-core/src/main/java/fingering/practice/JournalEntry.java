@@ -1,0 +1,102 @@
+package fingering.practice;
+
+import fingering.demand.Span;
+import fingering.music.Tempo;
+import java.math.BigDecimal;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A line of the journal: {@code 2026-11-21 18:30 | quarter=60 | all | read through}.
+ *
+ * @param when local date and time, to the minute
+ * @param clean the fastest tempo that was clean, 10 a minute or more; empty where none was
+ * @param measures the measures it is about
+ * @param note what else there is to say, on one line, may be empty
+ */
+public record JournalEntry(LocalDateTime when, Optional<Tempo> clean, Span measures, String note) {
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT)
+          .withResolverStyle(ResolverStyle.STRICT);
+  private static final String ALL = "all";
+  private static final String NONE = "-";
+  private static final int FIELDS = 4;
+
+  /** Far more than anybody writes about a day. */
+  private static final int LONGEST_NOTE = 2000;
+
+  /**
+   * Brings the time to the minute and the note onto one line.
+   *
+   * @throws JournalException if the note is very long, or the tempo very slow
+   */
+  public JournalEntry {
+    when = when.truncatedTo(ChronoUnit.MINUTES);
+    note = note.replaceAll("[\\p{Cntrl}\\s\\u2028\\u2029]+", " ").strip();
+    if (note.length() > LONGEST_NOTE) {
+      throw new JournalException(
+          "A note of "
+              + note.length()
+              + " characters is too long for a journal: write "
+              + LONGEST_NOTE
+              + " at most.");
+    }
+    clean.ifPresent(
+        tempo -> {
+          if (tempo.perMinute().compareTo(BigDecimal.TEN) < 0) {
+            throw new JournalException(
+                "A clean tempo of " + tempo + " is too slow: count a shorter note value.");
+          }
+        });
+  }
+
+  /**
+   * Reads a line.
+   *
+   * @throws IllegalArgumentException if it is no entry; the message says why
+   */
+  static JournalEntry parse(String line) {
+    List<String> fields = List.of(line.split("\\|", FIELDS));
+    if (fields.size() < FIELDS) {
+      throw new IllegalArgumentException(
+          "it has "
+              + fields.size()
+              + (fields.size() == 1 ? " field" : " fields")
+              + " and not date and time, clean tempo, measures and note, parted by |");
+    }
+    String clean = fields.get(1).strip();
+    String measures = fields.get(2).strip();
+    return new JournalEntry(
+        when(fields.get(0).strip()),
+        clean.equals(NONE) ? Optional.empty() : Optional.of(Tempo.parse(clean)),
+        measures.equals(ALL) ? Span.WHOLE : Span.parse(measures),
+        fields.get(3));
+  }
+
+  private static LocalDateTime when(String text) {
+    try {
+      return LocalDateTime.parse(text, WHEN);
+    } catch (DateTimeParseException e) {
+      throw new IllegalArgumentException(
+          "'" + text + "' is no date and time; write them as 2026-11-21 18:30", e);
+    }
+  }
+
+  /** The entry as a line of the file, without its end. */
+  String line() {
+    String span =
+        measures
+            .ends()
+            .map(e -> e.first().equals(e.last()) ? e.first() : e.first() + "-" + e.last())
+            .orElse(ALL);
+    return String.join(
+            " | ", List.of(WHEN.format(when), clean.map(Tempo::toString).orElse(NONE), span, note))
+        .stripTrailing();
+  }
+}

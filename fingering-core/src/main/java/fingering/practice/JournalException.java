@@ -1,0 +1,17 @@
+package fingering.practice;
+
+/** A journal that cannot be read or written, or an entry that cannot be made. */
+public final class JournalException extends IllegalArgumentException {
+
+  private static final long serialVersionUID = 1L;
+
+  /** Makes the exception with the sentence to show. */
+  public JournalException(String message) {
+    super(message);
+  }
+
+  /** The same with what caused it. */
+  public JournalException(String message, Throwable cause) {
+    super(message, cause);
+  }
+}

@@ -1,0 +1,14 @@
+package fingering.practice;
+
+import fingering.demand.Span;
+import fingering.music.Tempo;
+
+/**
+ * The ladder of measures that limit a plan.
+ *
+ * @param measures the measures
+ * @param says what limits them
+ * @param comfort their highest comfortable tempo, told as a tempo of the beginning
+ * @param ladder their own ladder
+ */
+public record LimitLadder(Span measures, String says, Tempo comfort, TempoLadder ladder) {}

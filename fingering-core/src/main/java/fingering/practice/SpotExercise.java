@@ -1,0 +1,113 @@
+package fingering.practice;
+
+import com.google.common.collect.ImmutableList;
+import fingering.exercise.Staff;
+import fingering.music.BeatUnit;
+import fingering.music.NoteAddress;
+import fingering.music.Tempo;
+import fingering.musicxml.NoteMarks;
+import fingering.musicxml.PlainNote;
+import fingering.musicxml.PlainScore;
+import fingering.musicxml.PlainScoreWriter;
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreMarker;
+import fingering.tables.Instrument;
+import fingering.tables.Pitch;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * An exercise for a spot, in 4/4, with fingers and strings.
+ *
+ * @param title its title
+ * @param instrument the instrument
+ * @param fifths the key signature of the spot: sharps, or flats below 0
+ * @param tempo a slow tempo to begin with
+ * @param measures what is played, measure by measure, each four quarters long
+ */
+public record SpotExercise(
+    String title,
+    Instrument instrument,
+    int fifths,
+    Tempo tempo,
+    ImmutableList<ImmutableList<Stroke>> measures) {
+
+  /**
+   * A fingered note.
+   *
+   * @param written the pitch as written
+   * @param finger the finger's sign
+   * @param string the string, 1 being the highest
+   */
+  public record Fingered(Pitch written, String finger, int string) {}
+
+  /**
+   * What is struck, or a rest where there is no note.
+   *
+   * @param notes the notes, lowest first
+   * @param value how long
+   */
+  public record Stroke(ImmutableList<Fingered> notes, BeatUnit value) {}
+
+  /** The score without fingers. */
+  PlainScore score() {
+    Staff staff = new Staff(instrument);
+    ImmutableList.Builder<PlainScore.Measure> plain = ImmutableList.builder();
+    for (ImmutableList<Stroke> measure : measures) {
+      ImmutableList<PlainNote> notes =
+          measure.stream()
+              .map(
+                  stroke ->
+                      PlainNote.of(
+                          stroke.notes().stream()
+                              .map(Fingered::written)
+                              .collect(ImmutableList.toImmutableList()),
+                          stroke.value()))
+              .collect(ImmutableList.toImmutableList());
+      plain.add(new PlainScore.Measure(staff.next(notes), notes));
+    }
+    return new PlainScore(
+        title,
+        instrument.name(),
+        instrument.writtenOctaves(),
+        Optional.of(tempo),
+        fifths,
+        4,
+        4,
+        plain.build());
+  }
+
+  /** The text of the score in MusicXML, with fingers, and strings where they change. */
+  public String text() {
+    ImmutableList.Builder<NoteMarks> marks = ImmutableList.builder();
+    int string = 0;
+    for (int m = 0; m < measures.size(); m++) {
+      int note = 0;
+      for (Stroke stroke : measures.get(m)) {
+        for (Fingered fingered : stroke.notes()) {
+          boolean changes = fingered.string() != string;
+          string = fingered.string();
+          marks.add(
+              new NoteMarks(
+                  new NoteAddress(0, m, note),
+                  Optional.of(fingered.finger()),
+                  changes ? OptionalInt.of(string) : OptionalInt.empty(),
+                  Optional.empty()));
+          note++;
+        }
+        note += stroke.notes().isEmpty() ? 1 : 0;
+      }
+    }
+    return ScoreMarker.mark(PlainScoreWriter.text(score()), marks.build());
+  }
+
+  /**
+   * Writes it to a new file.
+   *
+   * @throws fingering.musicxml.UnwritableScoreException if the file exists or cannot be written
+   */
+  public void write(Path target) {
+    ScoreFile.of(PlainScoreWriter.text(score()), ImmutableList.of()).writeMarked(text(), target);
+  }
+}

@@ -1,0 +1,269 @@
+package fingering.practice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import fingering.demand.Span;
+import fingering.music.Tempo;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class JournalTest {
+  @TempDir Path folder;
+
+  private static JournalEntry entry(String when, String clean, String note) {
+    return new JournalEntry(
+        LocalDateTime.parse(when), Optional.of(Tempo.parse(clean)), Span.WHOLE, note);
+  }
+
+  private JournalFile file() {
+    return new JournalFile(folder.resolve("imke.journal"));
+  }
+
+  private String text() throws IOException {
+    return Files.readString(file().path());
+  }
+
+  @Test
+  void entryIsALineOfPlainText() throws IOException {
+    file().add(entry("2026-11-21T18:30:12", "quarter=60", "read\nthrough | slowly "));
+    file()
+        .add(
+            new JournalEntry(
+                LocalDateTime.parse("2026-11-22T09:00"),
+                Optional.empty(),
+                Span.of("13", "14"),
+                ""));
+    assertThat(text().lines().filter(line -> !line.startsWith("#")))
+        .containsExactly(
+            "2026-11-21 18:30 | quarter=60 | all | read through | slowly",
+            "2026-11-22 09:00 | - | 13-14 |");
+    Journal read = file().read();
+    assertThat(read.bad()).isEmpty();
+    assertThat(read.entries()).hasSize(2);
+    assertThat(read.entries().get(0).note()).isEqualTo("read through | slowly");
+    assertThat(read.entries().get(1).measures()).isEqualTo(Span.of("13", "14"));
+  }
+
+  @Test
+  void lastCleanTempoCountsAndABadDayTakesItBack() {
+    file().add(entry("2026-11-21T18:30", "quarter=60", ""));
+    file().add(entry("2026-11-22T18:30", "quarter=66", ""));
+    file().add(entry("2026-11-23T18:30", "quarter=58", "tired"));
+    Journal read = file().read();
+    assertThat(read.clean(Span.WHOLE)).contains(Tempo.parse("quarter=58"));
+    assertThat(read.clean(Span.of("13", "14"))).isEmpty();
+    assertThat(read.practised(LocalDate.of(2026, 11, 23))).isTrue();
+    assertThat(read.practised(LocalDate.of(2026, 11, 24))).isFalse();
+  }
+
+  @Test
+  void measuresAreNoSlowerThanTheWholeUnlessFoundSoSince() {
+    String own = "2026-11-21 18:30 | quarter=76 | 13-14 |\n";
+    String slower = "2026-11-22 18:30 | quarter=66 | all |\n";
+    String faster = "2026-11-23 18:30 | quarter=80 | all |\n";
+    String since = "2026-11-24 18:30 | quarter=70 | 13-14 |\n";
+    Span span = Span.of("13", "14");
+    assertThat(Journal.parse(slower).clean(span)).isEmpty();
+    assertThat(Journal.parse(own + slower).clean(span)).contains(Tempo.parse("76"));
+    assertThat(Journal.parse(own + slower + faster).clean(span)).contains(Tempo.parse("80"));
+    assertThat(Journal.parse(own + faster + since).clean(span)).contains(Tempo.parse("70"));
+    assertThat(Journal.parse(own + faster + since).clean(Span.WHOLE)).contains(Tempo.parse("80"));
+  }
+
+  @Test
+  void aLineCutOffByACrashIsReportedKeptAndNotMixedWithTheNext() throws IOException {
+    file().add(entry("2026-11-21T18:30", "quarter=60", ""));
+    String torn = "2026-11-22 18:30 | quarter=6";
+    Files.writeString(file().path(), torn, StandardOpenOption.APPEND);
+
+    Journal read = file().read();
+    assertThat(read.bad()).hasSize(1);
+    assertThat(read.bad().get(0).text()).isEqualTo(torn);
+    assertThat(read.bad().get(0).why()).contains("cut off");
+    assertThat(read.clean(Span.WHOLE)).contains(Tempo.parse("quarter=60"));
+
+    Journal added = file().add(entry("2026-11-23T18:30", "quarter=63", ""));
+    assertThat(added.remarks()).anyMatch(remark -> remark.contains("had no end"));
+    assertThat(text()).contains(torn + "\n2026-11-23 18:30 | quarter=63");
+    assertThat(file().read().clean(Span.WHOLE)).contains(Tempo.parse("quarter=63"));
+  }
+
+  /** Wherever a crash cuts the last line, no tempo is read that was not written. */
+  @Test
+  void noCutOfALineIsTakenForAnotherTempo() {
+    String line = entry("2026-11-22T18:30", "quarter=120", "fine").line();
+    for (int length = 0; length < line.length(); length++) {
+      Journal read = Journal.parse(line.substring(0, length));
+      assertThat(read.entries().stream().flatMap(entry -> entry.clean().stream()))
+          .allMatch(Tempo.parse("quarter=120")::equals);
+    }
+  }
+
+  @Test
+  void clockSetBackIsToldAndTheOrderOfTheLinesCounts() {
+    file().add(entry("2026-11-22T18:30", "quarter=66", ""));
+    Journal now = file().add(entry("2026-11-20T18:30", "quarter=69", "clock was wrong"));
+    assertThat(now.remarks()).anyMatch(remark -> remark.contains("clock set back"));
+    assertThat(now.clean(Span.WHOLE)).contains(Tempo.parse("quarter=69"));
+    assertThat(file().read()).isEqualTo(now);
+  }
+
+  @Test
+  void linesSpoiltByHandAreReportedAndKept() throws IOException {
+    String spoilt =
+        """
+        \uFEFF# my own words
+        2026-11-21 18:30 | quarter=60 | all | good\r
+        yesterday went well
+
+        2026-02-30 18:30 | quarter=60 | all | no such day
+        2026-11-22 18:30 | quarter=fast | all |
+        2026-11-22 18:30 | quarter=63 | all | good again
+        """;
+    Files.writeString(file().path(), spoilt);
+    Files.write(
+        file().path(),
+        "2026-11-23 18:30 | quarter=66 | all | sch\u00f6n\n".getBytes(StandardCharsets.ISO_8859_1),
+        StandardOpenOption.APPEND);
+    byte[] before = Files.readAllBytes(file().path());
+
+    Journal read = file().read();
+    assertThat(read.bad().stream().map(Journal.BadLine::number)).containsExactly(3, 5, 6, 8);
+    assertThat(read.bad().stream().map(Journal.BadLine::why))
+        .satisfiesExactly(
+            why -> assertThat(why).contains("1 field"),
+            why -> assertThat(why).contains("no date and time"),
+            why -> assertThat(why).contains("not a tempo"),
+            why -> assertThat(why).contains("UTF-8"));
+    assertThat(read.clean(Span.WHOLE)).contains(Tempo.parse("quarter=63"));
+
+    file().add(entry("2026-11-24T18:30", "quarter=66", ""));
+    assertThat(Files.readAllBytes(file().path())).startsWith(before);
+  }
+
+  @Test
+  void manyWritersLoseNoLineAndMixNone() throws Exception {
+    int writers = 8;
+    int each = 25;
+    ExecutorService pool = Executors.newFixedThreadPool(writers);
+    List<Future<?>> running = new ArrayList<>();
+    for (int w = 0; w < writers; w++) {
+      int writer = w;
+      running.add(
+          pool.submit(
+              () -> {
+                for (int i = 0; i < each; i++) {
+                  file().add(entry("2026-11-21T18:30", "quarter=60", writer + " " + i));
+                }
+              }));
+    }
+    for (Future<?> one : running) {
+      one.get();
+    }
+    pool.shutdown();
+    Journal read = file().read();
+    assertThat(read.bad()).isEmpty();
+    assertThat(read.entries().stream().map(JournalEntry::note).distinct()).hasSize(writers * each);
+    assertThat(text().lines().filter(line -> line.startsWith("#"))).hasSize(2);
+  }
+
+  /** Two programs: another Java writes at the same time. */
+  @Test
+  void twoProgramsWritingAtOnceLoseNoLine() throws Exception {
+    Process other = other(file().path());
+    for (int i = 0; i < Writer.LINES; i++) {
+      file().add(entry("2026-11-21T18:30", "quarter=60", "here " + i));
+    }
+    assertThat(other.waitFor()).isZero();
+    Journal read = file().read();
+    assertThat(read.bad()).isEmpty();
+    assertThat(read.entries()).hasSize(2 * Writer.LINES);
+  }
+
+  private static Process other(Path journal) throws IOException {
+    return new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-cp",
+            System.getProperty("java.class.path"),
+            Writer.class.getName(),
+            journal.toString())
+        .inheritIO()
+        .start();
+  }
+
+  /** Another program that writes into a journal. */
+  static final class Writer {
+    static final int LINES = 100;
+
+    private Writer() {}
+
+    public static void main(String[] arguments) {
+      for (int i = 0; i < LINES; i++) {
+        new JournalFile(Path.of(arguments[0]))
+            .add(entry("2026-11-21T18:30", "quarter=60", "there " + i));
+      }
+    }
+  }
+
+  @Test
+  void aLockOfAnotherProgramIsWaitedFor() throws Exception {
+    file().add(entry("2026-11-21T18:30", "quarter=60", ""));
+    ExecutorService pool = Executors.newSingleThreadExecutor();
+    Future<Journal> waiting;
+    try (FileChannel held = FileChannel.open(file().path(), StandardOpenOption.WRITE);
+        FileLock lock = held.lock()) {
+      assertThat(lock.isValid()).isTrue();
+      waiting = pool.submit(() -> file().add(entry("2026-11-22T18:30", "quarter=63", "")));
+      String before = text();
+      Thread.sleep(100);
+      assertThat(waiting.isDone()).isFalse();
+      assertThat(text()).isEqualTo(before);
+    }
+    assertThat(waiting.get().entries()).hasSize(2);
+    pool.shutdown();
+  }
+
+  @Test
+  void whatIsNoJournalIsLeftAlone() throws IOException {
+    assertThatThrownBy(() -> new JournalFile(folder).read())
+        .isInstanceOf(JournalException.class)
+        .hasMessageContaining("no file to keep a journal in");
+    assertThatThrownBy(
+            () ->
+                new JournalFile(folder.resolve("none").resolve("j"))
+                    .add(entry("2026-11-21T18:30", "quarter=60", "")))
+        .isInstanceOf(JournalException.class)
+        .hasMessageContaining("check its folder");
+    Path wide = folder.resolve("wide.txt");
+    Files.writeString(wide, "2026", StandardCharsets.UTF_16);
+    byte[] before = Files.readAllBytes(wide);
+    assertThatThrownBy(() -> new JournalFile(wide).add(entry("2026-11-21T18:30", "quarter=60", "")))
+        .isInstanceOf(JournalException.class)
+        .hasMessageContaining("UTF-8");
+    assertThat(Files.readAllBytes(wide)).isEqualTo(before);
+  }
+
+  @Test
+  void entryOutOfAllReasonIsRefused() {
+    assertThatThrownBy(() -> entry("2026-11-21T18:30", "whole=2", ""))
+        .isInstanceOf(JournalException.class);
+    assertThatThrownBy(() -> entry("2026-11-21T18:30", "60", "x".repeat(3000)))
+        .isInstanceOf(JournalException.class);
+  }
+}

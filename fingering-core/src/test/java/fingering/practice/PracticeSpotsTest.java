@@ -1,0 +1,95 @@
+package fingering.practice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.LeftHand;
+import fingering.music.Measure;
+import fingering.music.Note;
+import fingering.music.Passage;
+import fingering.musicxml.PassageRequest;
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreReader;
+import fingering.plan.Comparer;
+import fingering.plan.Plan;
+import fingering.plan.PlannedNote;
+import fingering.scoring.Scoring;
+import fingering.tempo.Level;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+
+/** Where a plan can fail, and what to do there; common practice, no source. */
+class PracticeSpotsTest {
+  private static final Path DEMO = Path.of("..", "docs", "demo", "demo.musicxml");
+
+  private static Plan third() {
+    Passage passage = ScoreReader.read(ScoreFile.read(DEMO)).passage(PassageRequest.WHOLE);
+    return Comparer.of(passage, Scoring.commonPractice(), LeftHand.MEDIUM, ImmutableSet.of())
+        .upperPlan()
+        .orElseThrow();
+  }
+
+  private static ImmutableList<PracticeSpot> spots() {
+    return PracticeSpots.of(third(), Level.named("intermediate"));
+  }
+
+  private static Passage read(SpotExercise exercise) {
+    return ScoreReader.read(ScoreFile.of(exercise.text(), ImmutableList.of()))
+        .passage(PassageRequest.WHOLE);
+  }
+
+  @Test
+  void shiftsAndLimitingMeasuresAreTheSpots() {
+    assertThat(spots()).hasSizeBetween(3, 5);
+    assertThat(spots().stream().map(PracticeSpot::why))
+        .anyMatch(why -> why.contains("shifts from 1st to 3rd"))
+        .anyMatch(why -> why.contains("shifts from 3rd to 1st"))
+        .anyMatch(why -> why.contains("in a row"));
+  }
+
+  @Test
+  void exercisesAreWrittenInFullMeasuresWithAFingerAtEveryNote() {
+    for (PracticeSpot spot : spots()) {
+      Passage passage = read(spot.exercise().orElseThrow());
+      assertThat(passage.measures()).extracting(Measure::length).containsOnly(BigFraction.of(4));
+      assertThat(passage.notes()).allMatch(note -> note.marks().finger().isPresent());
+      assertThat(passage.notes().get(0).marks().string()).isPresent();
+      assertThat(passage.instrument().id()).isEqualTo("viola");
+    }
+  }
+
+  @Test
+  void exercisesHaveTheNotesAndFingersOfThePlanOrTheOpenStringsAndGuideNotes() {
+    Set<String> planned =
+        third().notes().stream().map(PracticeSpotsTest::fingered).collect(Collectors.toSet());
+    for (PracticeSpot spot : spots()) {
+      List<Note> strangers =
+          read(spot.exercise().orElseThrow()).notes().stream()
+              .filter(note -> !planned.contains(fingered(note)))
+              .filter(note -> !note.marks().finger().orElseThrow().equals("0"))
+              .toList();
+      boolean shift = spot.why().contains("shifts");
+      assertThat(strangers).hasSizeLessThanOrEqualTo(shift ? 1 : 0);
+    }
+  }
+
+  private static String fingered(PlannedNote note) {
+    return note.note().written() + " " + note.finger();
+  }
+
+  private static String fingered(Note note) {
+    return note.written() + " " + note.marks().finger().orElseThrow();
+  }
+
+  /** In octaves with an open string (acoustics: partials of the string). */
+  @Test
+  void arrivalIsHeardByANoteThatRings() {
+    assertThat(spots().stream().flatMap(spot -> spot.check().stream()))
+        .contains("D5 in measure 17, beat 1 has to ring with the open D string");
+  }
+}

@@ -3,6 +3,7 @@ package fingering.musicxml;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Measure;
+import fingering.music.PrintedPart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -17,6 +18,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param tempi the tempi that stand in it
  * @param pluckings where it changes between bow and plucking
  * @param strings where words ask for one string
+ * @param print what is printed on its staff
  * @param transposes whether it says how it transposes
  * @param lowClef whether it has a clef with an 8 below
  * @param microtones how many pitches were brought to the nearest semitone
@@ -29,6 +31,7 @@ record PartTimeline(
     ImmutableList<TempoMark> tempi,
     ImmutableList<Plucking> pluckings,
     ImmutableList<StringMarks.Stretch> strings,
+    PrintedPart print,
     boolean transposes,
     boolean lowClef,
     int microtones,

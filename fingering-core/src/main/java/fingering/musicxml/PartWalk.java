@@ -18,6 +18,7 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Backup;
+import org.audiveris.proxymusic.Barline;
 import org.audiveris.proxymusic.Clef;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.DirectionType;
@@ -46,6 +47,7 @@ final class PartWalk {
   private final PluckingMarks pluckings = new PluckingMarks();
   private final StringMarks strings = new StringMarks();
   private final UpperNotes uppers = new UpperNotes();
+  private final PrintCollector print = new PrintCollector();
   private boolean transposes;
   private boolean lowClef;
   private int microtones;
@@ -90,6 +92,7 @@ final class PartWalk {
         walk.tempi.build(),
         walk.pluckings.changes(),
         walk.strings.stretches(slots, walk.measures),
+        walk.print.part(),
         walk.transposes,
         walk.lowClef,
         walk.microtones,
@@ -111,6 +114,7 @@ final class PartWalk {
     }
     measure.getNoteOrBackupOrForward().forEach(this::element);
     uppers.endMeasure(notes);
+    print.endMeasure(index);
     BigFraction length = reached.signum() > 0 ? reached : measureMeter.length();
     measures.add(
         new Measure(
@@ -139,6 +143,8 @@ final class PartWalk {
       direction(direction);
     } else if (element instanceof Sound sound) {
       sound(sound, cursor, true);
+    } else if (element instanceof Barline bar) {
+      print.bar(bar);
     }
   }
 
@@ -198,6 +204,7 @@ final class PartWalk {
       transposition = Optional.of(transposition(transpose));
     }
     for (Clef clef : attributes.getClef()) {
+      print.clef(clef, cursor);
       lowClef |= clef.getClefOctaveChange() != null && clef.getClefOctaveChange().signum() < 0;
     }
     if (cursor.signum() == 0) {
@@ -229,6 +236,7 @@ final class PartWalk {
     BigFraction at = offset(direction.getOffset(), false);
     List<String> words = new ArrayList<>();
     for (DirectionType type : direction.getDirectionType()) {
+      print.direction(type, at, measureStart.add(at));
       for (FormattedTextId mark : type.getRehearsal()) {
         if (rehearsal.isEmpty() && mark.getValue() != null) {
           rehearsal = mark.getValue().strip();
@@ -285,10 +293,14 @@ final class PartWalk {
     }
     if (note.getCue() == null && note.getRest() == null) {
       if (note.getPitch() != null) {
-        notes.add(pitched(note, onset, length, grace, chord));
+        WrittenNote written = pitched(note, onset, length, grace, chord);
+        notes.add(written);
+        print(note, onset, length, grace, Optional.of(written.pitch()));
       } else {
         unpitched++;
       }
+    } else if (note.getCue() == null && note.getPrintObject() != YesNo.NO) {
+      print(note, onset, length, grace, Optional.empty());
     }
     if (chord) {
       reached = max(reached, onset.add(length));
@@ -296,6 +308,12 @@ final class PartWalk {
       chordOnset = onset;
       move(length);
     }
+  }
+
+  private void print(
+      Note note, BigFraction onset, BigFraction length, boolean grace, Optional<Pitch> pitch) {
+    NoteAddress address = new NoteAddress(part, measures.size(), noteIndex);
+    print.note(note, PrintedNotes.of(note, address, onset, length, grace, voice, pitch));
   }
 
   private WrittenNote pitched(

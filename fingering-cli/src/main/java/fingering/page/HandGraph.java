@@ -28,6 +28,7 @@ final class HandGraph {
   private static final double RIGHT = 314;
   private static final int MEASURES = 8;
   private static final double TITLE = 16;
+  private static final double COST_TITLE = 24;
   private static final double HAND = 66;
   private static final double STRING = 11;
   private static final double FOOT = 12;
@@ -79,15 +80,17 @@ final class HandGraph {
   }
 
   private int height() {
-    return (int) Math.ceil(lane() * comparison.plans().size() + TITLE + COST + 18);
+    return (int) Math.ceil(lane() * comparison.plans().size() + COST_TITLE + COST + 18);
   }
 
   /** All panels. */
   String html() {
     StringBuilder html = new StringBuilder("<div class=\"panels\">\n");
     List<Measure> measures = passage.measures();
-    for (int from = 0; from < measures.size(); from += MEASURES) {
-      html.append(panel(measures.subList(from, Math.min(measures.size(), from + MEASURES))));
+    int panels = (measures.size() + MEASURES - 1) / MEASURES;
+    int each = (measures.size() + panels - 1) / panels;
+    for (int from = 0; from < measures.size(); from += each) {
+      html.append(panel(measures.subList(from, Math.min(measures.size(), from + each))));
     }
     return html.append("</div>\n").toString();
   }
@@ -237,9 +240,9 @@ final class HandGraph {
   }
 
   private void cost(Svg svg, List<Measure> measures, double top) {
-    double base = top + TITLE + COST;
+    double base = top + COST_TITLE + COST;
     svg.text("head", 0, top + 11, "Points by measure");
-    svg.text("axis", LEFT - 4, top + TITLE + 4, Long.toString(dearest));
+    svg.text("axis", LEFT - 4, top + COST_TITLE + 4, Long.toString(dearest));
     svg.text("axis", LEFT - 4, base, "0");
     svg.line("grid", LEFT, base, RIGHT, base);
     int plans = comparison.plans().size();

@@ -40,7 +40,7 @@ final class Lanes {
       marks.put(
           note.note().address(),
           new Mark(
-              finger(note.placement()),
+              finger(note.placement()) + (note.outside() ? "!" : ""),
               RomanNumeral.of(now),
               now != string,
               note.placement().frame().position().display(),

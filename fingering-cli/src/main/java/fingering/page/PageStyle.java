@@ -18,7 +18,7 @@ final class PageStyle {
         h3{font-size:1em;margin:1em 0 .2em}
         p{margin:.3em 0;max-width:46em}
         ul{margin:.3em 0;padding-left:1.3em;max-width:48em}
-        nav ul{padding:0;display:flex;flex-wrap:wrap;gap:.2em 1.2em;list-style:none}
+        nav ul{padding:0;max-width:none;display:flex;flex-wrap:wrap;gap:.2em 1.2em;list-style:none}
         nav a{display:inline-block;padding:.2em 0}
         a{color:var(--link)}
         a:focus-visible,summary:focus-visible{outline:3px solid var(--link);outline-offset:2px}
@@ -70,7 +70,7 @@ final class PageStyle {
         dd{margin:0 0 .4em 1em}
         @media (max-width:520px){body{padding:10px 12px;font-size:15px}th,td{padding-right:.4em}.n{min-width:3.6em}.advice thead{position:absolute;left:-999em}.advice tr{display:block;padding:.4em 0;border-bottom:1px solid var(--faint)}.advice th,.advice td{display:block;border:0;padding:0}}
         @page{margin:14mm 13mm}
-        @media print{:root{--paper:#fff;--ink:#000;--line:#555;--faint:#bbb;--mark:#fff;--link:#000;--wood:#fff;--a:#000;--b:#000;--c:#000}body{padding:0;max-width:none;font-size:11pt}nav,.skip,.defs~.skip{display:none}h2,h3,caption{break-after:avoid}tr{break-inside:avoid}a{text-decoration:none;color:inherit}}
+        @media print{.strip{zoom:.88}:root{--paper:#fff;--ink:#000;--line:#555;--faint:#bbb;--mark:#fff;--link:#000;--wood:#fff;--a:#000;--b:#000;--c:#000}body{padding:0;max-width:none;font-size:11pt}nav,.skip,details{display:none}h2,h3,caption{break-after:avoid}tr{break-inside:avoid}a{text-decoration:none;color:inherit}}
         """
             .replace("%%", "%")
         + Style.sheet();

@@ -103,8 +103,17 @@ public final class StripSvg {
     lines.add(
         "Figures are fingers (0 open, T thumb), Roman numerals strings (I the highest) where they"
             + " change, lines with a name positions, arrows shifts."
-            + (lanes.size() > 1 ? " Boxed: the plans differ." : ""));
+            + (lanes.size() > 1 ? " Boxed: the plans differ." : "")
+            + (any(lanes, "!") ? " !: outside the plan's positions." : "")
+            + (any(lanes, "°") ? " °: a natural harmonic." : "")
+            + (any(lanes, "◇") ? " ◇: an artificial harmonic, with the finger that touches." : ""));
     return lines;
+  }
+
+  private static boolean any(ImmutableList<Lane> lanes, String sign) {
+    return lanes.stream()
+        .flatMap(lane -> lane.marks().values().stream())
+        .anyMatch(mark -> mark.finger().contains(sign));
   }
 
   private static List<String> wrapped(List<String> paragraphs) {

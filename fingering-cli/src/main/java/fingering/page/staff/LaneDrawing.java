@@ -133,8 +133,8 @@ final class LaneDrawing {
   /** Draws the plan's letter and the position at the beginning of a row. */
   void head(Svg svg, String key, String position, double left) {
     double y = labelY();
-    svg.text("key", left + 7, fingerY(1), key);
-    svg.circle("o", left + 7, fingerY(1) - 4, 7);
+    svg.text("key", left + 10, fingerY(1), key);
+    svg.circle("o", left + 10, fingerY(1) - 4, 7);
     if (!position.isEmpty()) {
       svg.text("label", left + 2, y, position);
     }

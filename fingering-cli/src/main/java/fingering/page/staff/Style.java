@@ -7,7 +7,7 @@ public final class Style {
 
   static final double DYNAMICS = 13;
   static final double FINGER = 13;
-  static final double STRING = 9.5;
+  static final double STRING = 10.5;
   static final double LABEL = 10;
 
   private Style() {}
@@ -36,7 +36,7 @@ public final class Style {
         .strip .tr{font:italic bold 12px serif;text-anchor:middle}
         .strip .finger{font-size:13px;text-anchor:middle}
         .strip .changed{font-size:13px;font-weight:bold;text-anchor:middle}
-        .strip .string{font-size:9.5px;text-anchor:middle}
+        .strip .string{font-size:10.5px;text-anchor:middle}
         .strip .label{font-size:10px}
         .strip .key{font-size:11px;font-weight:bold;text-anchor:middle}
         """;

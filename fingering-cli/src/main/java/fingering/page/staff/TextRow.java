@@ -31,9 +31,13 @@ final class TextRow {
     this.size = size;
   }
 
-  /** Wants a text to begin at x. */
+  /** Wants a text to begin at x; below one that begins there already. */
   void add(double x, String text) {
-    List<String> lines = lines(text);
+    List<String> lines = new ArrayList<>();
+    if (!wanted.isEmpty() && wanted.get(wanted.size() - 1).x() == Math.max(INDENT, x)) {
+      lines.addAll(wanted.remove(wanted.size() - 1).lines());
+    }
+    lines.addAll(lines(text));
     double width =
         lines.stream().mapToDouble(line -> TextWidth.bold(line, size)).max().orElseThrow();
     wanted.add(new Wanted(Math.max(INDENT, x), lines, width));

@@ -31,7 +31,7 @@ final class HandGraph {
   private static final double COST_TITLE = 24;
   private static final double HAND = 66;
   private static final double STRING = 11;
-  private static final double FOOT = 12;
+  private static final double FOOT = 17;
   private static final double COST = 36;
   private static final double LABEL = 11;
 
@@ -156,7 +156,8 @@ final class HandGraph {
         svg.rect("shade", from, top + TITLE, right(measures, here, i, end) - from, HAND);
       }
     }
-    TreeMap<Double, String> places = new TreeMap<>();
+    Map<Double, String> places = new TreeMap<>();
+    Map<Double, Integer> times = new TreeMap<>();
     StringBuilder path = new StringBuilder();
     List<Double> turns = new ArrayList<>();
     double before = Double.NaN;
@@ -164,6 +165,7 @@ final class HandGraph {
       Frame frame = plan.grips().get(here.get(i)).frame();
       double place = millimetres(frame);
       places.putIfAbsent(place, frame.position().display());
+      times.merge(place, 1, Integer::sum);
       double x = x(measures, passage.moments().get(here.get(i)));
       double y = hand(base, place);
       path.append(
@@ -177,7 +179,7 @@ final class HandGraph {
     if (path.length() > 0) {
       svg.path("hand", path + "H" + Svg.number(end));
     }
-    labels(svg, places, base);
+    labels(svg, places, times, base);
     return strings(svg, plan, measures, here, base + 4, end)
         + " %s: %d shifts, %s."
             .formatted(Lanes.key(index), turns.size(), String.join(", ", places.values()));
@@ -191,15 +193,18 @@ final class HandGraph {
     return base - 6 - (HAND - 16) * place / furthest;
   }
 
-  /** The positions at the left, as many as have room. */
-  private void labels(Svg svg, Map<Double, String> places, double base) {
-    double free = Double.POSITIVE_INFINITY;
-    for (Map.Entry<Double, String> place : places.entrySet()) {
-      double y = hand(base, place.getKey());
+  /** The positions at the left, as many as have room, those of most notes first. */
+  private void labels(
+      Svg svg, Map<Double, String> places, Map<Double, Integer> times, double base) {
+    List<Double> taken = new ArrayList<>();
+    List<Double> byUse = new ArrayList<>(places.keySet());
+    byUse.sort((a, b) -> Integer.compare(times.get(b), times.get(a)));
+    for (double place : byUse) {
+      double y = hand(base, place);
       svg.line("grid", LEFT, y, RIGHT, y);
-      if (y + 4 < free) {
-        svg.text("axis", LEFT - 4, y + 3.5, place.getValue() + " " + Math.round(place.getKey()));
-        free = y + 4 - LABEL;
+      if (taken.stream().allMatch(other -> Math.abs(other - y) >= LABEL)) {
+        svg.text("axis", LEFT - 4, y + 3.5, places.get(place) + " " + Math.round(place));
+        taken.add(y);
       }
     }
   }

@@ -117,7 +117,8 @@ public final class PlanPage {
         "note",
         "The line shows where the hand stands: the position, and how many millimetres from the nut"
             + " its first finger lies at rest. Arrows are shifts. Below it each note lies on its"
-            + " string, and a line from string to string is a crossing of the bow."
+            + " string, and a line from string to string is a crossing of the bow. At the foot"
+            + " the points of each measure, the plans in their order: A filled, B hatched, C open."
             + (graph.shades() ? " Hatched is what the plan was asked to show." : ""));
     html.append(graph.html());
     endSection();

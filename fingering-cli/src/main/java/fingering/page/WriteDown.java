@@ -63,13 +63,13 @@ final class WriteDown {
   private String write(PlannedNote note) {
     Frame before = plan.grips().get(note.moment() - 1).frame();
     String way = Lanes.shift(plan, note).map(w -> w == Way.UP ? "up" : "down").orElse("");
-    String to = note.placement().frame().position().display();
+    String to = note.placement().frame().display();
     String open =
         note.open() ? "under the open string" : "finger " + Lanes.finger(note.placement());
     return "%s from %s to %s, %s, %s"
         .formatted(
             way,
-            before.position().display(),
+            before.display(),
             to,
             open,
             "string " + RomanNumeral.of(note.placement().string()));

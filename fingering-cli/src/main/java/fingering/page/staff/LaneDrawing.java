@@ -104,7 +104,7 @@ final class LaneDrawing {
       if (!end && columns.get(i).cells.get(lane).label().isEmpty()) {
         continue;
       }
-      double to = end ? span.width : columns.get(i).x - LEAD - 3;
+      double to = end ? span.width + 0.5 : columns.get(i).x - LEAD - 3;
       if (to - from > 3 && (held || from > 0)) {
         svg.path(
             "bracket",

@@ -61,7 +61,8 @@ final class StripFrame {
   /** Draws the ground of a piece, which hides the head of the next, and its staff. */
   void ground(Svg svg, Span span) {
     svg.rect("paper", 0, 0, span.width, rows.height());
-    staff(svg, 0, span.width);
+    // Half a pixel more, so that no gap shows where a browser puts pieces between pixels.
+    staff(svg, 0, span.width + 0.5);
   }
 
   /** Draws number, bar lines and what changes with the next measure. */

@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -57,6 +58,11 @@ final class AuditionCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     output.check();
+    if (output.format.drawn()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "an audition is printed as text or json; draw its pieces one by one with 'plan'");
+    }
     write.ifPresent(MarkedFolder::check);
     Students students = player.students();
     Charging charging = weights.charging(spec, students);
@@ -81,6 +87,7 @@ final class AuditionCommand implements Callable<Integer> {
         switch (output.format) {
           case TEXT -> AuditionText.of(answer, charging, OutputOptions.columns(), output.style());
           case JSON -> AuditionJson.of(answer, charging);
+          case HTML, SVG -> throw new IllegalStateException("no audition is drawn");
         },
         spec.commandLine().getOut());
     return complain(answer);

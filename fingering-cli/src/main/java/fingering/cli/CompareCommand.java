@@ -2,7 +2,9 @@ package fingering.cli;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
+import fingering.musicxml.Score;
 import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Comparer;
 import fingering.plan.Comparison;
@@ -30,7 +32,8 @@ import picocli.CommandLine.Spec;
       "  fingering compare part.musicxml",
       "  fingering compare quartet.mxl --part Viola --measures 'B to D' --with-second",
       "  fingering compare part.musicxml --plan 'low=allow 1,half' --plan 'high=show 3=8'",
-      "  fingering compare part.musicxml --format json --output plans.json"
+      "  fingering compare part.musicxml --format json --output plans.json",
+      "  fingering compare part.musicxml --format html --output plans.html"
     })
 final class CompareCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -78,7 +81,8 @@ final class CompareCommand implements Callable<Integer> {
     output.check();
     Students students = player.students();
     Charging charging = weights.charging(spec, students);
-    Passage passage = reading.read(file, students);
+    Score read = ScoreReader.read(file);
+    Passage passage = reading.read(read, students);
     ImmutableList<Brief> own = own(passage);
     Comparer comparer =
         Comparer.of(
@@ -94,6 +98,9 @@ final class CompareCommand implements Callable<Integer> {
               ComparisonText.of(comparison, charging, OutputOptions.columns(), output.style())
                   + DemandsText.of(comparison, comparer, OutputOptions.columns());
           case JSON -> PlanJson.of(comparison, charging);
+          case HTML, SVG ->
+              PageOutput.of(
+                  output.format, comparison, comparer, charging, reading.printed(read, passage));
         };
     output.print(text, spec.commandLine().getOut());
     return 0;

@@ -7,9 +7,22 @@ final class OutputOptions extends OutputFile {
   /** Forms in which plans are printed. */
   enum Format {
     TEXT,
-    JSON
+    JSON,
+    HTML,
+    SVG;
+
+    /** Whether the music is drawn. */
+    boolean drawn() {
+      return this == HTML || this == SVG;
+    }
   }
 
-  @Option(names = "--format", paramLabel = "FORM", description = "text (the default) or json.")
+  @Option(
+      names = "--format",
+      paramLabel = "FORM",
+      description = {
+        "text (the default), json, html (a page with the music),",
+        "or svg (the music alone)."
+      })
   Format format = Format.TEXT;
 }

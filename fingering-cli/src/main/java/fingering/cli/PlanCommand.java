@@ -4,8 +4,10 @@ import com.google.common.collect.ImmutableList;
 import fingering.demand.Span;
 import fingering.music.Passage;
 import fingering.music.When;
+import fingering.musicxml.Score;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreMarker;
+import fingering.musicxml.ScoreReader;
 import fingering.plan.Alternative;
 import fingering.plan.Brief;
 import fingering.plan.Choice;
@@ -134,12 +136,18 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--why asks about one note and --choices about measures; give one");
     }
+    if (output.format.drawn() && (choices.isPresent() || why.isPresent())) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--why and --choices are told as text or json; leave --format html or svg out");
+    }
     best.ifPresent(this::checkBest);
     output.check();
     ScoreFile file = score.read();
     Students students = player.students();
     Charging charging = weights.charging(spec, students);
-    Passage passage = reading.read(file, students);
+    Score read = ScoreReader.read(file);
+    Passage passage = reading.read(read, students);
     Comparer comparer =
         Comparer.of(
                 passage,
@@ -150,8 +158,8 @@ final class PlanCommand implements Callable<Integer> {
                 choose == WhichPlan.FREE ? demands.of(passage) : demands.besidesAllowed(passage));
     output.print(
         best.isPresent() && choices.isEmpty()
-            ? best(comparer, charging, free(passage))
-            : one(comparer, charging, passage, file),
+            ? best(comparer, charging, free(passage), read)
+            : one(comparer, charging, passage, file, read),
         spec.commandLine().getOut());
     return 0;
   }
@@ -181,31 +189,30 @@ final class PlanCommand implements Callable<Integer> {
   private String why(When when, Plan plan, Comparer comparer, Charging charging) {
     ImmutableList<Alternative> ways =
         comparer.alternatives(plan.brief(), when.in(plan.passage()), WAYS);
-    return switch (output.format) {
-      case TEXT -> WhyText.of(ways, charging, OutputOptions.columns(), output.style());
-      case JSON -> PlanJson.of(plan, ways, charging);
-    };
+    return output.format == OutputOptions.Format.JSON
+        ? PlanJson.of(plan, ways, charging)
+        : WhyText.of(ways, charging, OutputOptions.columns(), output.style());
   }
 
   private String choices(Span span, Plan plan, Comparer comparer, Charging charging) {
     int wanted = best.orElse(CHOICES);
     ImmutableList<Choice> ways = comparer.choices(plan.brief(), span, wanted);
-    return switch (output.format) {
-      case TEXT ->
-          ChoicesText.of(ways, span, wanted, charging, OutputOptions.columns(), output.style());
-      case JSON -> PlanJson.ofChoices(plan, ways, charging);
-    };
+    return output.format == OutputOptions.Format.JSON
+        ? PlanJson.ofChoices(plan, ways, charging)
+        : ChoicesText.of(ways, span, wanted, charging, OutputOptions.columns(), output.style());
   }
 
-  private String best(Comparer comparer, Charging charging, Brief free) {
+  private String best(Comparer comparer, Charging charging, Brief free, Score read) {
     Comparison several = comparer.best(free.keepingPrinted(keepPrinted), best.get());
     return switch (output.format) {
       case TEXT -> ComparisonText.of(several, charging, OutputOptions.columns(), output.style());
       case JSON -> PlanJson.of(several, charging);
+      case HTML, SVG -> drawn(several, comparer, charging, read);
     };
   }
 
-  private String one(Comparer comparer, Charging charging, Passage passage, ScoreFile file) {
+  private String one(
+      Comparer comparer, Charging charging, Passage passage, ScoreFile file, Score read) {
     Plan plan = plan(comparer, passage);
     // Before anything is written, so that a moment that is not there leaves no file behind.
     Optional<String> told =
@@ -223,7 +230,13 @@ final class PlanCommand implements Callable<Integer> {
           ComparisonText.of(alone, charging, OutputOptions.columns(), output.style())
               + DemandsText.of(alone, comparer, OutputOptions.columns());
       case JSON -> PlanJson.of(plan, charging);
+      case HTML, SVG -> drawn(alone, comparer, charging, read);
     };
+  }
+
+  private String drawn(Comparison plans, Comparer comparer, Charging charging, Score read) {
+    return PageOutput.of(
+        output.format, plans, comparer, charging, reading.printed(read, plans.passage()));
   }
 
   private Plan plan(Comparer comparer, Passage passage) {

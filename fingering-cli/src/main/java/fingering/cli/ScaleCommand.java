@@ -11,6 +11,7 @@ import fingering.music.Passage;
 import fingering.music.Tempo;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreMarker;
+import fingering.musicxml.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Comparer;
 import fingering.plan.Comparison;
@@ -138,7 +139,7 @@ final class ScaleCommand implements Callable<Integer> {
         ScalePlanner.plan(
             request, played, left, start, passage -> plan(comparer(passage, charging, left)));
     write.ifPresent(file -> write(planned, file));
-    output.print(text(planned.plan(), charging, left), spec.commandLine().getOut());
+    output.print(text(planned, charging, left), spec.commandLine().getOut());
     return 0;
   }
 
@@ -185,7 +186,8 @@ final class ScaleCommand implements Callable<Integer> {
     file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(planned.plan())), target);
   }
 
-  private String text(Plan plan, Charging charging, LeftHand left) {
+  private String text(PlannedScale planned, Charging charging, LeftHand left) {
+    Plan plan = planned.plan();
     Comparison alone = new Comparison(plan.passage(), ImmutableList.of(plan), ImmutableList.of());
     return switch (output.format) {
       case TEXT ->
@@ -193,6 +195,14 @@ final class ScaleCommand implements Callable<Integer> {
               + DemandsText.of(
                   alone, comparer(plan.passage(), charging, left), OutputOptions.columns());
       case JSON -> PlanJson.of(plan, charging);
+      case HTML, SVG ->
+          PageOutput.of(
+              output.format,
+              alone,
+              comparer(plan.passage(), charging, left),
+              charging,
+              ScoreReader.read(planned.exercise().file())
+                  .printed(plan.passage(), Optional.empty()));
     };
   }
 

@@ -1,6 +1,7 @@
 package fingering.cli;
 
 import fingering.music.Passage;
+import fingering.music.PrintedPart;
 import fingering.music.Tempo;
 import fingering.musicxml.PartInfo;
 import fingering.musicxml.PassageRequest;
@@ -36,7 +37,11 @@ final class ScoreOptions extends PartOptions {
 
   /** Reads the passage that the options ask for, for the instrument that the students play. */
   Passage read(ScoreFile file, Students students) {
-    Score score = ScoreReader.read(file);
+    return read(ScoreReader.read(file), students);
+  }
+
+  /** Reads the passage from a score that has been read. */
+  Passage read(Score score, Students students) {
     Optional<Instrument> played = instrument.or(() -> students.instrument());
     PartInfo info = part.map(score::part).orElseGet(() -> score.onlyPart(played));
     if (instrument.isEmpty()) {
@@ -48,6 +53,11 @@ final class ScoreOptions extends PartOptions {
             one -> built.apply(one, built.size.isPresent() ? built.size : students.size(one)));
     students.refuseOtherPatterns(passage.instrument());
     return passage;
+  }
+
+  /** What is printed of a passage, in the voice that the options ask for. */
+  PrintedPart printed(Score score, Passage passage) {
+    return score.printed(passage, voice);
   }
 
   /** Whether they say of which size the instrument is. */

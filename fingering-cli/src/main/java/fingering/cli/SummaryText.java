@@ -7,6 +7,7 @@ import fingering.plan.Plan.MeasureCost;
 import fingering.plan.RuleCost;
 import fingering.plan.Stay;
 import fingering.tables.Position;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -187,18 +188,25 @@ final class SummaryText {
 
   private void sentences() {
     line(style.bold("What each plan buys and costs"));
-    Plan base = comparison.plans().get(0);
-    paragraph("  " + base.name() + ": " + alone(base));
-    for (Plan plan : comparison.plans().subList(1, comparison.plans().size())) {
-      paragraph("  " + plan.name() + ": " + against(base, plan));
-    }
-    comparison.remarks().forEach(remark -> paragraph("  " + remark));
-    comparison.plans().stream()
-        .flatMap(plan -> LeftString.of(plan).stream())
-        .forEach(left -> paragraph("  " + left.words()));
+    buys(comparison).forEach(sentence -> paragraph("  " + sentence));
     line("");
     new StudentsText(comparison.plans(), charging.students(), columns, style, text).write();
     paragraph(CARE);
+  }
+
+  /** A sentence for each plan on what it buys and costs, and what else must be said of them. */
+  static List<String> buys(Comparison comparison) {
+    List<String> told = new ArrayList<>();
+    Plan base = comparison.plans().get(0);
+    told.add(base.name() + ": " + alone(base));
+    for (Plan plan : comparison.plans().subList(1, comparison.plans().size())) {
+      told.add(plan.name() + ": " + against(base, plan));
+    }
+    told.addAll(comparison.remarks());
+    comparison.plans().stream()
+        .flatMap(plan -> LeftString.of(plan).stream())
+        .forEach(left -> told.add(left.words()));
+    return told;
   }
 
   private static String alone(Plan plan) {

@@ -115,12 +115,7 @@ final class ChartBuilder {
     if (semitones == 0) {
       return ImmutableList.of();
     }
-    int midi = string.pitch().midi() + semitones;
-    return instrument.strings().stream()
-        .filter(other -> other.number() != string.number())
-        .filter(other -> Math.floorMod(midi - other.pitch().midi(), Pitch.OCTAVE) == 0)
-        .sorted(Comparator.comparingInt(other -> Math.abs(midi - other.pitch().midi())))
-        .collect(toImmutableList());
+    return Ringing.with(instrument, string.number(), string.pitch().midi() + semitones);
   }
 
   /** The frames of a position by the place of the hand; extending it where it lies is no move. */

@@ -3,6 +3,7 @@ package fingering.musicxml;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Measure;
+import fingering.music.PrintedPart;
 import fingering.music.Sign;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -19,6 +20,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param pluckings where it changes between bow and plucking
  * @param strings where words ask for one string
  * @param signs what is printed besides the notes, in order of time
+ * @param print what is printed on its staff
  * @param transposes whether it says how it transposes
  * @param lowClef whether it has a clef with an 8 below
  * @param microtones how many pitches were brought to the nearest semitone
@@ -32,6 +34,7 @@ record PartTimeline(
     ImmutableList<Plucking> pluckings,
     ImmutableList<StringMarks.Stretch> strings,
     ImmutableList<Sign> signs,
+    PrintedPart print,
     boolean transposes,
     boolean lowClef,
     int microtones,

@@ -48,6 +48,7 @@ final class PartWalk {
   private final StringMarks strings = new StringMarks();
   private final PrintedSigns signs = new PrintedSigns();
   private final UpperNotes uppers = new UpperNotes();
+  private final PrintCollector print = new PrintCollector();
   private boolean transposes;
   private boolean lowClef;
   private int microtones;
@@ -93,6 +94,7 @@ final class PartWalk {
         walk.pluckings.changes(),
         walk.strings.stretches(slots, walk.measures),
         walk.signs.in(walk.measures),
+        walk.print.part(),
         walk.transposes,
         walk.lowClef,
         walk.microtones,
@@ -114,6 +116,7 @@ final class PartWalk {
     }
     measure.getNoteOrBackupOrForward().forEach(this::element);
     uppers.endMeasure(notes);
+    print.endMeasure(index);
     BigFraction length = reached.signum() > 0 ? reached : measureMeter.length();
     measures.add(
         new Measure(
@@ -142,6 +145,7 @@ final class PartWalk {
       direction(direction);
     } else if (element instanceof Barline barline) {
       signs.barline(barline, measures.size(), cursor);
+      print.bar(barline);
     } else if (element instanceof Sound sound) {
       sound(sound, cursor, true);
     }
@@ -203,6 +207,7 @@ final class PartWalk {
       transposition = Optional.of(transposition(transpose));
     }
     for (Clef clef : attributes.getClef()) {
+      print.clef(clef, cursor);
       lowClef |= clef.getClefOctaveChange() != null && clef.getClefOctaveChange().signum() < 0;
     }
     if (cursor.signum() == 0) {
@@ -234,6 +239,7 @@ final class PartWalk {
     BigFraction at = offset(direction.getOffset(), false);
     List<String> words = new ArrayList<>();
     for (DirectionType type : direction.getDirectionType()) {
+      print.direction(type, at, measureStart.add(at));
       for (FormattedTextId mark : type.getRehearsal()) {
         if (rehearsal.isEmpty() && mark.getValue() != null) {
           rehearsal = mark.getValue().strip();
@@ -292,10 +298,14 @@ final class PartWalk {
     signs.note(note, measures.size(), onset);
     if (note.getCue() == null && note.getRest() == null) {
       if (note.getPitch() != null) {
-        notes.add(pitched(note, onset, length, grace, chord));
+        WrittenNote written = pitched(note, onset, length, grace, chord);
+        notes.add(written);
+        print(note, onset, length, grace, Optional.of(written.pitch()));
       } else {
         unpitched++;
       }
+    } else if (note.getCue() == null && note.getPrintObject() != YesNo.NO) {
+      print(note, onset, length, grace, Optional.empty());
     }
     if (chord) {
       reached = max(reached, onset.add(length));
@@ -303,6 +313,12 @@ final class PartWalk {
       chordOnset = onset;
       move(length);
     }
+  }
+
+  private void print(
+      Note note, BigFraction onset, BigFraction length, boolean grace, Optional<Pitch> pitch) {
+    NoteAddress address = new NoteAddress(part, measures.size(), noteIndex);
+    print.note(note, PrintedNotes.of(note, address, onset, length, grace, voice, pitch));
   }
 
   private WrittenNote pitched(

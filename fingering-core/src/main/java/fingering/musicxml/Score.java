@@ -5,6 +5,7 @@ import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.music.Place;
+import fingering.music.PrintedPart;
 import fingering.music.Sign;
 import fingering.musicxml.PartTimeline.Slot;
 import fingering.musicxml.TieChains.Struck;
@@ -185,6 +186,20 @@ public final class Score {
         .filter(sign -> sign.place().measureIndex() >= first)
         .filter(sign -> sign.place().measureIndex() <= last)
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * What is printed on the staff in the measures of a passage that was read from this score.
+   *
+   * @param voice the only voice to show; empty for all voices
+   */
+  public PrintedPart printed(Passage passage, Optional<String> voice) {
+    ImmutableList<Measure> read = passage.measures();
+    int part = passage.moments().get(0).struck().get(0).address().part();
+    return timelines
+        .get(part)
+        .print()
+        .only(read.get(0).index(), read.get(read.size() - 1).index(), voice);
   }
 
   private ImmutableList<Measure> measures(PartTimeline timeline) {

@@ -1,0 +1,62 @@
+package fingering.cli;
+
+import com.google.common.collect.ImmutableList;
+import fingering.music.Passage;
+import fingering.music.PrintedPart;
+import fingering.page.PageContent;
+import fingering.page.PlanPage;
+import fingering.page.StripSvg;
+import fingering.page.staff.PlainEngraver;
+import fingering.plan.Comparer;
+import fingering.plan.Comparison;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Plans as a page with the music, or as the music alone. */
+final class PageOutput {
+  /** No line is wrapped: the page does that. */
+  private static final int NO_END = Integer.MAX_VALUE;
+
+  private PageOutput() {}
+
+  static String of(
+      OutputOptions.Format format,
+      Comparison comparison,
+      Comparer comparer,
+      Charging charging,
+      PrintedPart printed) {
+    PageContent content = content(comparison, comparer, charging, printed);
+    return format == OutputOptions.Format.SVG
+        ? StripSvg.of(content, new PlainEngraver())
+        : PlanPage.of(content, new PlainEngraver());
+  }
+
+  private static PageContent content(
+      Comparison comparison, Comparer comparer, Charging charging, PrintedPart printed) {
+    Passage passage = comparison.passage();
+    List<String> heading = HeadingText.of(passage, charging, NO_END, Style.of(false));
+    ImmutableList.Builder<String> buys = ImmutableList.builder();
+    buys.addAll(SummaryText.buys(comparison));
+    StringBuilder students = new StringBuilder();
+    new StudentsText(comparison.plans(), charging.students(), NO_END, Style.of(false), students)
+        .write();
+    buys.addAll(lines(students.toString()));
+    return new PageContent(
+        heading.get(0),
+        heading.subList(1, heading.size() - 1).stream().collect(ImmutableList.toImmutableList()),
+        comparison,
+        printed,
+        buys.build(),
+        TempoText.heading(charging.level()),
+        ImmutableList.copyOf(TempoText.told(comparison.plans(), charging.level())),
+        lines(DemandsText.of(comparison, comparer, NO_END)),
+        SummaryText.CARE);
+  }
+
+  private static ImmutableList<String> lines(String text) {
+    return text.lines()
+        .map(line -> line.strip().replaceFirst("^- ", ""))
+        .filter(line -> !line.isEmpty())
+        .collect(Collectors.collectingAndThen(Collectors.toList(), ImmutableList::copyOf));
+  }
+}

@@ -1,0 +1,265 @@
+package fingering.page;
+
+import fingering.demand.Demand;
+import fingering.demand.Skill;
+import fingering.fingerboard.Frame;
+import fingering.music.Measure;
+import fingering.music.Moment;
+import fingering.music.Passage;
+import fingering.page.svg.Svg;
+import fingering.plan.Comparison;
+import fingering.plan.Plan;
+import fingering.plan.PlannedNote;
+import fingering.tables.OpenString;
+import fingering.tables.RomanNumeral;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * The hand over time, in panels of a few measures that wrap: where the first finger of the hand at
+ * rest lies, as a step line for each plan; below it the strings; at the foot the cost of a measure.
+ */
+final class HandGraph {
+  private static final int WIDTH = 320;
+  private static final double LEFT = 66;
+  private static final double RIGHT = 314;
+  private static final int MEASURES = 8;
+  private static final double TITLE = 16;
+  private static final double COST_TITLE = 24;
+  private static final double HAND = 66;
+  private static final double STRING = 11;
+  private static final double FOOT = 17;
+  private static final double COST = 36;
+  private static final double LABEL = 11;
+
+  private final Comparison comparison;
+  private final Passage passage;
+  private final List<BitSet> shown = new ArrayList<>();
+  private final double furthest;
+  private final long dearest;
+  private final List<Map<Integer, Long>> costs;
+
+  HandGraph(Comparison comparison) {
+    this.comparison = comparison;
+    passage = comparison.passage();
+    for (Plan plan : comparison.plans()) {
+      BitSet moments = new BitSet();
+      for (Demand demand : plan.brief().demands()) {
+        if (demand instanceof Skill skill) {
+          moments.or(skill.shownIn(passage, plan.grips()));
+        }
+      }
+      shown.add(moments);
+    }
+    furthest =
+        comparison.plans().stream()
+            .flatMap(plan -> plan.grips().stream())
+            .mapToDouble(grip -> millimetres(grip.frame()))
+            .max()
+            .orElse(1);
+    costs = comparison.plans().stream().map(Costs::byMeasure).toList();
+    dearest =
+        Math.max(
+            1, costs.stream().flatMap(all -> all.values().stream()).max(Long::compare).orElse(1L));
+  }
+
+  private double millimetres(Frame frame) {
+    return frame.share() * passage.instrument().stringLength();
+  }
+
+  /** Whether any plan was asked to show something. */
+  boolean shades() {
+    return shown.stream().anyMatch(moments -> !moments.isEmpty());
+  }
+
+  private double lane() {
+    return TITLE + HAND + STRING * passage.instrument().strings().size() + FOOT;
+  }
+
+  private int height() {
+    return (int) Math.ceil(lane() * comparison.plans().size() + COST_TITLE + COST + 18);
+  }
+
+  /** All panels. */
+  String html() {
+    StringBuilder html = new StringBuilder("<div class=\"panels\">\n");
+    List<Measure> measures = passage.measures();
+    int panels = (measures.size() + MEASURES - 1) / MEASURES;
+    int each = (measures.size() + panels - 1) / panels;
+    for (int from = 0; from < measures.size(); from += each) {
+      html.append(panel(measures.subList(from, Math.min(measures.size(), from + each))));
+    }
+    return html.append("</div>\n").toString();
+  }
+
+  private String panel(List<Measure> measures) {
+    Svg svg = new Svg();
+    double y = 0;
+    StringBuilder words = new StringBuilder();
+    for (int i = 0; i < comparison.plans().size(); i++) {
+      words.append(lane(svg, i, measures, y)).append(' ');
+      y += lane();
+    }
+    cost(svg, measures, y);
+    String from = measures.get(0).number();
+    String to = measures.get(measures.size() - 1).number();
+    return """
+        <svg class="graph" role="img" viewBox="0 0 %d %d" width="%d" height="%d"><title>The hand in measures %s to %s</title><desc>%s</desc>%s</svg>
+        """
+        .formatted(
+            WIDTH,
+            height(),
+            WIDTH,
+            height(),
+            Svg.escaped(from),
+            Svg.escaped(to),
+            Svg.escaped(words.toString().strip()),
+            svg);
+  }
+
+  private double x(List<Measure> measures, int index, double share) {
+    int first = measures.get(0).index();
+    return LEFT + (RIGHT - LEFT) * (index - first + share) / Math.max(4, measures.size());
+  }
+
+  private double x(List<Measure> measures, Moment moment) {
+    Measure measure = measures.get(moment.place().measureIndex() - measures.get(0).index());
+    double share = moment.place().onset().doubleValue() / measure.length().doubleValue();
+    return x(measures, measure.index(), share);
+  }
+
+  private String lane(Svg svg, int index, List<Measure> measures, double top) {
+    Plan plan = comparison.plans().get(index);
+    int first = measures.get(0).index();
+    int last = measures.get(measures.size() - 1).index();
+    double base = top + TITLE + HAND;
+    String name = plan.name().length() > 30 ? plan.name().substring(0, 29) + "…" : plan.name();
+    svg.text("head", 0, top + 11, Lanes.key(index) + " " + name);
+    List<Integer> here = new ArrayList<>();
+    for (int m = 0; m < passage.moments().size(); m++) {
+      int measure = passage.moments().get(m).place().measureIndex();
+      if (measure >= first && measure <= last) {
+        here.add(m);
+      }
+    }
+    double end = x(measures, last, 1);
+    for (Measure measure : measures) {
+      double x = x(measures, measure.index(), 0);
+      svg.line("grid", x, top + TITLE, x, base + STRING * passage.instrument().strings().size());
+    }
+    for (int i = 0; i < here.size(); i++) {
+      if (shown.get(index).get(here.get(i))) {
+        double from = x(measures, passage.moments().get(here.get(i)));
+        svg.rect("shade", from, top + TITLE, right(measures, here, i, end) - from, HAND);
+      }
+    }
+    Map<Double, String> places = new TreeMap<>();
+    Map<Double, Integer> times = new TreeMap<>();
+    StringBuilder path = new StringBuilder();
+    List<Double> turns = new ArrayList<>();
+    double before = Double.NaN;
+    for (int i = 0; i < here.size(); i++) {
+      Frame frame = plan.grips().get(here.get(i)).frame();
+      double place = millimetres(frame);
+      places.putIfAbsent(place, frame.position().display());
+      times.merge(place, 1, Integer::sum);
+      double x = x(measures, passage.moments().get(here.get(i)));
+      double y = hand(base, place);
+      path.append(
+          path.length() == 0 ? "M" + Svg.point(x, y) : "H" + Svg.number(x) + "V" + Svg.number(y));
+      if (place != before && i > 0) {
+        turns.add(x);
+        svg.use(place > before ? "g-shift-u" : "g-shift-d", x + 5, top + TITLE + 4);
+      }
+      before = place;
+    }
+    if (path.length() > 0) {
+      svg.path("hand", path + "H" + Svg.number(end));
+    }
+    labels(svg, places, times, base);
+    return strings(svg, plan, measures, here, base + 4, end)
+        + " %s: %d shifts, %s."
+            .formatted(Lanes.key(index), turns.size(), String.join(", ", places.values()));
+  }
+
+  private double right(List<Measure> measures, List<Integer> here, int i, double end) {
+    return i + 1 < here.size() ? x(measures, passage.moments().get(here.get(i + 1))) : end;
+  }
+
+  private double hand(double base, double place) {
+    return base - 6 - (HAND - 16) * place / furthest;
+  }
+
+  /** The positions at the left, as many as have room, those of most notes first. */
+  private void labels(
+      Svg svg, Map<Double, String> places, Map<Double, Integer> times, double base) {
+    List<Double> taken = new ArrayList<>();
+    List<Double> byUse = new ArrayList<>(places.keySet());
+    byUse.sort((a, b) -> Integer.compare(times.get(b), times.get(a)));
+    for (double place : byUse) {
+      double y = hand(base, place);
+      svg.line("grid", LEFT, y, RIGHT, y);
+      if (taken.stream().allMatch(other -> Math.abs(other - y) >= LABEL)) {
+        svg.text("axis", LEFT - 4, y + 3.5, places.get(place) + " " + Math.round(place));
+        taken.add(y);
+      }
+    }
+  }
+
+  private String strings(
+      Svg svg, Plan plan, List<Measure> measures, List<Integer> here, double top, double end) {
+    for (OpenString string : passage.instrument().strings()) {
+      svg.text("axis", LEFT - 4, row(top, string.number()) + 3.5, RomanNumeral.of(string.number()));
+    }
+    int from = here.isEmpty() ? 0 : here.get(0);
+    int to = here.isEmpty() ? -1 : here.get(here.size() - 1);
+    int crossings = 0;
+    double beforeRow = Double.NaN;
+    for (PlannedNote note : plan.notes()) {
+      if (note.moment() < from || note.moment() > to) {
+        continue;
+      }
+      double x1 = x(measures, passage.moments().get(note.moment()));
+      double x2 = right(measures, here, here.indexOf(note.moment()), end);
+      double y = row(top, note.placement().string());
+      svg.rect(
+          "string" + Math.min(4, note.placement().string()),
+          x1,
+          y - 3,
+          Math.max(1.5, x2 - x1 - 0.8),
+          6);
+      if (note.crossing() > 0 && !Double.isNaN(beforeRow)) {
+        svg.line("cross", x1, Math.min(y, beforeRow), x1, Math.max(y, beforeRow));
+        crossings++;
+      }
+      beforeRow = y;
+    }
+    return "%d string crossings;".formatted(crossings);
+  }
+
+  private static double row(double top, int string) {
+    return top + STRING * (string - 0.5);
+  }
+
+  private void cost(Svg svg, List<Measure> measures, double top) {
+    double base = top + COST_TITLE + COST;
+    svg.text("head", 0, top + 11, "Points by measure");
+    svg.text("axis", LEFT - 4, top + COST_TITLE + 4, Long.toString(dearest));
+    svg.text("axis", LEFT - 4, base, "0");
+    svg.line("grid", LEFT, base, RIGHT, base);
+    int plans = comparison.plans().size();
+    for (Measure measure : measures) {
+      double left = x(measures, measure.index(), 0);
+      double width = (x(measures, measure.index(), 1) - left - 5) / plans;
+      for (int i = 0; i < plans; i++) {
+        long cost = Math.max(0, costs.get(i).getOrDefault(measure.index(), 0L));
+        double tall = COST * cost / dearest;
+        svg.rect("plan" + i % 3, left + 2 + width * i, base - tall, Math.max(1, width - 1), tall);
+      }
+      svg.text("number", left + 2 + width * plans / 2, base + 12, measure.number());
+    }
+  }
+}

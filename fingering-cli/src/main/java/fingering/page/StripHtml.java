@@ -1,0 +1,54 @@
+package fingering.page;
+
+import fingering.page.staff.Strip;
+import fingering.page.staff.Strip.Piece;
+import fingering.page.svg.Svg;
+
+/**
+ * The strip in a page. Its pieces wrap like words. Each carries clef, key and positions to its
+ * left, hidden by the piece before it; only the first of a row has none before it, so that every
+ * row begins as a staff should, at any width and without a script.
+ */
+final class StripHtml {
+  private static final String HATCH =
+      "<pattern id=\"hatch\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\""
+          + " patternTransform=\"rotate(45)\"><path class=\"hatch\" d=\"M0 0V5\"/></pattern>";
+
+  private StripHtml() {}
+
+  static String of(Strip strip) {
+    StringBuilder html = new StringBuilder();
+    html.append("<svg class=\"defs\" width=\"0\" height=\"0\" aria-hidden=\"true\"><defs>")
+        .append(strip.shapes())
+        .append(HATCH)
+        .append("</defs></svg>\n<div class=\"strip\" style=\"padding-left:")
+        .append(strip.margin())
+        .append("px\">\n");
+    int order = strip.pieces().size();
+    for (Piece piece : strip.pieces()) {
+      html.append("<div class=\"piece\" style=\"z-index:").append(order--).append('"');
+      if (piece.first()) {
+        html.append(" id=\"").append(id(piece.measure())).append('"');
+      }
+      html.append(
+          "><svg role=\"img\" width=\"%d\" height=\"%d\"><title>%s</title><g class=\"ink\">%s%s</g></svg></div>\n"
+              .formatted(
+                  piece.width(),
+                  strip.height(),
+                  Svg.escaped(piece.words()),
+                  "<g class=\"head\">" + piece.head() + "</g>",
+                  piece.body()));
+    }
+    return html.append("</div>\n").toString();
+  }
+
+  /** The id of a measure, for links. */
+  static String id(int measure) {
+    return "m" + measure;
+  }
+
+  /** A link to a measure of the strip. */
+  static String link(int measure, String number) {
+    return "<a href=\"#%s\">m.&nbsp;%s</a>".formatted(id(measure), Svg.escaped(number));
+  }
+}

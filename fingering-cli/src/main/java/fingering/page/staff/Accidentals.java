@@ -1,0 +1,67 @@
+package fingering.page.staff;
+
+import fingering.music.Measure;
+import fingering.music.NoteAddress;
+import fingering.music.PrintedMeasure;
+import fingering.music.PrintedNote;
+import fingering.music.PrintedPart;
+import fingering.tables.Pitch;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * Which accidentals are drawn: those of the file, or, where it has none at all, those that key and
+ * measure ask for.
+ */
+final class Accidentals {
+  private final boolean printed;
+  private final Map<NoteAddress, Integer> reckoned = new HashMap<>();
+
+  Accidentals(PrintedPart part, List<Measure> measures) {
+    printed =
+        part.measures().stream()
+            .flatMap(measure -> measure.notes().stream())
+            .anyMatch(note -> note.accidental().isPresent());
+    if (!printed) {
+      Set<Pitch> tied = new HashSet<>();
+      for (int i = 0; i < measures.size(); i++) {
+        tied = reckon(part.measures().get(i), measures.get(i).fifths(), tied);
+      }
+    }
+  }
+
+  private Set<Pitch> reckon(PrintedMeasure measure, int fifths, Set<Pitch> tiedOver) {
+    Map<Integer, Integer> inForce = new HashMap<>();
+    Set<Pitch> tied = new HashSet<>(tiedOver);
+    for (PrintedNote note : measure.notes()) {
+      if (note.rest()) {
+        continue;
+      }
+      Pitch pitch = note.pitch().orElseThrow();
+      boolean continued = tied.remove(pitch);
+      int line = pitch.letterNumber();
+      int now = inForce.getOrDefault(line, Signature.alter(pitch.letter(), fifths));
+      if (now != pitch.alter() && !continued) {
+        reckoned.put(note.address(), pitch.alter());
+        inForce.put(line, pitch.alter());
+      }
+      if (note.tied()) {
+        tied.add(pitch);
+      }
+    }
+    return tied;
+  }
+
+  /** The accidental drawn before a note: semitones, -2 to 2; empty where none is. */
+  OptionalInt shown(PrintedNote note) {
+    if (printed) {
+      return note.accidental();
+    }
+    Integer alter = reckoned.get(note.address());
+    return alter == null ? OptionalInt.empty() : OptionalInt.of(alter);
+  }
+}

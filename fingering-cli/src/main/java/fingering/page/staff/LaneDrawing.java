@@ -1,0 +1,142 @@
+package fingering.page.staff;
+
+import fingering.page.staff.Column.Cell;
+import fingering.page.svg.Svg;
+import fingering.page.svg.TextWidth;
+import java.util.List;
+
+/** Draws the lane of a plan: fingers next to the staff, then strings, then positions. */
+final class LaneDrawing {
+  /** How far before a note's middle its position begins. */
+  static final double LEAD = 6;
+
+  private static final double FINGER_ROW = 15;
+  private static final double STRING_ROW = 12;
+  private static final double LABEL_ROW = 15;
+  private static final double ARROW = 10;
+
+  private final int lane;
+  private final int stack;
+  private final boolean over;
+  private final double top;
+
+  /**
+   * A lane.
+   *
+   * @param lane its index
+   * @param stack fingers that stand one above another at the most
+   * @param over whether it lies over the staff
+   * @param top the y of its upper edge
+   */
+  LaneDrawing(int lane, int stack, boolean over, double top) {
+    this.lane = lane;
+    this.stack = stack;
+    this.over = over;
+    this.top = top;
+  }
+
+  static double height(int stack) {
+    return LABEL_ROW + STRING_ROW + FINGER_ROW * stack + 2;
+  }
+
+  static double fingerWidth(String finger) {
+    return Math.max(12, TextWidth.bold(finger, Style.FINGER) + 4);
+  }
+
+  static double stringWidth(String string) {
+    return string.isEmpty() ? 0 : TextWidth.of(string, Style.STRING);
+  }
+
+  static double labelTextWidth(String label) {
+    return TextWidth.of(label, Style.LABEL);
+  }
+
+  static double arrowWidth(Cell cell) {
+    return cell.shift().isPresent() ? ARROW : 2;
+  }
+
+  private double labelY() {
+    return over ? top + 11 : top + height(stack) - 4;
+  }
+
+  private double stringY() {
+    return over ? top + LABEL_ROW + 9 : top + FINGER_ROW * stack + 11;
+  }
+
+  /** The baseline of the lowest of so many fingers. */
+  private double fingerY(int fingers) {
+    double rows = top + (over ? LABEL_ROW + STRING_ROW : 0);
+    double bottom = rows + FINGER_ROW * stack - 3;
+    return over ? bottom : bottom - FINGER_ROW * (stack - fingers);
+  }
+
+  /**
+   * Draws the fingers, strings and positions of a piece.
+   *
+   * @param held whether the hand is in a position already where it begins
+   */
+  void draw(Svg svg, Span span, boolean held) {
+    for (Column column : span.columns) {
+      Cell cell = column.cells.get(lane);
+      double y = fingerY(cell.fingers().size());
+      for (String finger : cell.fingers()) {
+        if (cell.differs()) {
+          double width = fingerWidth(finger);
+          svg.box("differs", column.x - width / 2, y - 11, width, 13.5);
+        }
+        svg.text(cell.differs() ? "changed" : "finger", column.x, y, finger);
+        y -= FINGER_ROW;
+      }
+      if (!cell.string().isEmpty()) {
+        svg.text("string", column.x, stringY(), cell.string());
+      }
+    }
+    positions(svg, span, held);
+  }
+
+  private void positions(Svg svg, Span span, boolean held) {
+    double y = labelY() - 3.5;
+    double tick = over ? 5 : -5;
+    List<Column> columns = span.columns;
+    double from = 0;
+    for (int i = 0; i <= columns.size(); i++) {
+      boolean end = i == columns.size();
+      if (!end && columns.get(i).cells.get(lane).label().isEmpty()) {
+        continue;
+      }
+      double to = end ? span.width + 0.5 : columns.get(i).x - LEAD - 3;
+      if (to - from > 3 && (held || from > 0)) {
+        svg.path(
+            "bracket",
+            "M%sH%s%s"
+                .formatted(Svg.point(from, y), Svg.number(to), end ? "" : "v" + Svg.number(tick)));
+      } else if (!end && from > 0 && to > 0) {
+        svg.path("bracket", "M%sv%s".formatted(Svg.point(to, y), Svg.number(tick)));
+      }
+      if (!end) {
+        from = label(svg, columns.get(i), y);
+      }
+    }
+  }
+
+  /** Draws the name of a position, and returns where it ends. */
+  private double label(Svg svg, Column column, double y) {
+    Cell cell = column.cells.get(lane);
+    double x = column.x - LEAD;
+    cell.shift()
+        .ifPresent(way -> svg.use(way == Lane.Way.UP ? "g-shift-u" : "g-shift-d", x + 4, y));
+    double text = x + arrowWidth(cell);
+    svg.text("label", text, y + 3.5, cell.label());
+    return text + labelTextWidth(cell.label()) + 2;
+  }
+
+  /** Draws the plan's letter and the position at the beginning of a row. */
+  void head(Svg svg, String key, String position, double left) {
+    double y = labelY();
+    svg.text("key", left + 10, fingerY(1), key);
+    svg.circle("o", left + 10, fingerY(1) - 4, 7);
+    if (!position.isEmpty()) {
+      svg.text("label", left + 2, y, position);
+    }
+  }
+}

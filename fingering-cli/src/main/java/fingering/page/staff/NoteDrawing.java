@@ -1,0 +1,251 @@
+package fingering.page.staff;
+
+import fingering.music.NoteAddress;
+import fingering.music.PrintedNote;
+import fingering.music.PrintedNote.Sign;
+import fingering.page.svg.Svg;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Draws the notes and rests of a piece, with the top line of the staff at 0. */
+final class NoteDrawing {
+  private static final double STEM = 27;
+  private static final double HEAD = Glyphs.HEAD;
+
+  private final Svg svg;
+  private final Extents extents;
+  private final Accidentals accidentals;
+  private final Span span;
+
+  NoteDrawing(Svg svg, Extents extents, Accidentals accidentals, Span span) {
+    this.svg = svg;
+    this.extents = extents;
+    this.accidentals = accidentals;
+    this.span = span;
+  }
+
+  /** Draws everything, and tells where each note lies. */
+  void draw(int piece, Map<NoteAddress, Spot> spots) {
+    for (Column column : span.columns) {
+      column.clef.ifPresent(
+          clef ->
+              svg.raw(
+                      "<g transform=\"translate(%s,4) scale(.75)\">"
+                          .formatted(Svg.number(column.x - column.left(accidentals) + 9)))
+                  .use(Glyphs.clef(clef), 0, Stem.y(2 * (clef.line() - 1)))
+                  .raw("</g>"));
+      for (Stem stem : column.stems) {
+        if (stem.rest()) {
+          rest(column, stem);
+        } else {
+          stem.tip = tip(stem);
+        }
+      }
+    }
+    List<List<Stem>> beams = beams();
+    beams.forEach(beam -> new BeamDrawing(svg, span).draw(beam));
+    for (Column column : span.columns) {
+      for (Stem stem : column.stems) {
+        if (!stem.rest()) {
+          boolean beamed = beams.stream().anyMatch(beam -> beam.contains(stem));
+          notes(column, stem, beamed);
+          spots(piece, column, stem, spots);
+        }
+      }
+    }
+    new TupletDrawing(svg, extents, span, beams).draw();
+  }
+
+  /** The beams as far as they lie in this piece. */
+  private List<List<Stem>> beams() {
+    List<List<Stem>> here = new ArrayList<>();
+    List<Stem> mine = span.columns.stream().flatMap(column -> column.stems.stream()).toList();
+    for (List<Stem> beam : span.source.beams) {
+      List<Stem> kept = beam.stream().filter(mine::contains).toList();
+      if (kept.size() > 1) {
+        here.add(kept);
+      }
+    }
+    return here;
+  }
+
+  private static double tip(Stem stem) {
+    double length = stem.grace() ? 18 : STEM;
+    return stem.up
+        ? Math.min(Stem.y(stem.highest()) - length, stem.grace() ? 99 : 16)
+        : Math.max(Stem.y(stem.lowest()) + length, 16);
+  }
+
+  private void rest(Column column, Stem stem) {
+    PrintedNote note = stem.lead();
+    double shift = !span.source.several() ? 0 : stem.up ? -12 : 12;
+    if (note.value().wholeMeasure()) {
+      double middle = (column.x - HEAD + (span.last ? span.bar : span.width)) / 2 - 2;
+      svg.use("g-r1", span.columns.size() == 1 ? middle : column.x, 16 + shift);
+      return;
+    }
+    int flags = note.value().flags();
+    String shape =
+        switch (note.value().part()) {
+          case 0, 1 -> "g-r1";
+          case 2 -> "g-r2";
+          case 4 -> "g-r4";
+          default -> flags == 1 ? "g-r8" : flags == 2 ? "g-r16" : "g-r32";
+        };
+    svg.use(shape, column.x, 16 + shift);
+    for (int dot = 0; dot < note.value().dots(); dot++) {
+      svg.circle("ink", column.x + 8.5 + 5 * dot, 12 + shift, 1.5);
+    }
+    extents.add(shift, 32 + shift);
+  }
+
+  private void notes(Column column, Stem stem, boolean beamed) {
+    double scale = stem.grace() ? 0.65 : 1;
+    int signs = 0;
+    for (int i = stem.notes.size() - 1; i >= 0; i--) {
+      PrintedNote note = stem.notes.get(i);
+      double x = column.x + stem.headOffset(i) * scale;
+      double y = Stem.y(stem.steps.get(i));
+      head(note, x, y, scale);
+      ledgers(stem.steps.get(i), x, scale);
+      for (int dot = 0; dot < note.value().dots(); dot++) {
+        double dotY = Math.floorMod(stem.steps.get(i), 2) == 0 ? y - 4 : y;
+        svg.circle("ink", column.x + HEAD + 4.5 + 5 * dot, dotY, 1.5);
+      }
+      if (accidentals.shown(note).isPresent()) {
+        double signX = column.x + minimum(stem) * scale - HEAD * scale - 5.5 - 9 * signs++;
+        Signature.sign(svg, accidentals.shown(note).getAsInt(), signX, y);
+      }
+      extents.add(y - 5, y + 5);
+    }
+    if (stem.stemmed()) {
+      stem(column, stem, beamed, scale);
+    }
+    signs(column, stem);
+  }
+
+  private static double minimum(Stem stem) {
+    double least = 0;
+    for (int i = 0; i < stem.notes.size(); i++) {
+      least = Math.min(least, stem.headOffset(i));
+    }
+    return least;
+  }
+
+  private void head(PrintedNote note, double x, double y, double scale) {
+    String shape =
+        switch (note.value().part()) {
+          case 0 -> "g-breve";
+          case 1 -> "g-whole";
+          case 2 -> "g-half";
+          default -> "g-full";
+        };
+    if (scale == 1) {
+      svg.use(shape, x, y);
+    } else {
+      svg.raw(
+          "<use href=\"#%s\" transform=\"translate(%s,%s) scale(%s)\"/>"
+              .formatted(shape, Svg.number(x), Svg.number(y), scale));
+    }
+  }
+
+  private void ledgers(int step, double x, double scale) {
+    double half = 8 * scale;
+    for (int line = 10; line <= step; line += 2) {
+      svg.line("stem", x - half, Stem.y(line), x + half, Stem.y(line));
+    }
+    for (int line = -2; line >= step; line -= 2) {
+      svg.line("stem", x - half, Stem.y(line), x + half, Stem.y(line));
+    }
+  }
+
+  private void stem(Column column, Stem stem, boolean beamed, double scale) {
+    double x = stemX(column, stem);
+    double from = stem.up ? Stem.y(stem.lowest()) : Stem.y(stem.highest());
+    svg.line("stem", x, from + (stem.up ? -1.5 : 1.5), x, stem.tip);
+    int flags = beamed ? 0 : stem.lead().value().flags();
+    for (int flag = 0; flag < flags; flag++) {
+      double y = stem.tip + (stem.up ? 6 : -6) * flag;
+      String shape = stem.up ? "g-flag-u" : "g-flag-d";
+      svg.raw(
+          "<use href=\"#%s\" transform=\"translate(%s,%s) scale(%s)\"/>"
+              .formatted(shape, Svg.number(x), Svg.number(y), scale));
+    }
+    if (stem.grace() && stem.lead().value().flags() == 1) {
+      svg.line("stem", x - 4, stem.tip + 10, x + 5, stem.tip + 4);
+    }
+    extents.add(stem.tip, from);
+  }
+
+  /** The x of a stem. */
+  static double stemX(Column column, Stem stem) {
+    double reach = (HEAD - 0.5) * (stem.grace() ? 0.65 : 1);
+    return column.x + (stem.up ? reach : -reach);
+  }
+
+  /** Signs near the head, then those that stand over everything. */
+  private void signs(Column column, Stem stem) {
+    double step = stem.up ? 1 : -1;
+    double y = stem.up ? Stem.y(stem.lowest()) + 8 : Stem.y(stem.highest()) - 8;
+    for (Sign sign : new Sign[] {Sign.STACCATO, Sign.TENUTO, Sign.ACCENT, Sign.MARCATO}) {
+      if (has(stem, sign)) {
+        // A dot on a line of the staff would not be seen.
+        double clear = y > 0 && y < 32 && Math.round(y) % 8 == 0 ? y + 4 * step : y;
+        svg.use("g-" + sign.name().toLowerCase(Locale.ROOT), column.x, clear);
+        extents.add(clear - 4, clear + 4);
+        y = clear + 8 * step;
+      }
+    }
+    double top = Math.min(Math.min(top(stem), stem.up ? 99 : y + 8) - 8, -8);
+    for (Sign sign :
+        new Sign[] {
+          Sign.HARMONIC, Sign.LEFT_PLUCKED, Sign.DOWN_BOW, Sign.UP_BOW, Sign.TRILL, Sign.FERMATA
+        }) {
+      if (!has(stem, sign)) {
+        continue;
+      }
+      switch (sign) {
+        case HARMONIC -> svg.use("g-ring", column.x, top);
+        case LEFT_PLUCKED -> svg.use("g-plus", column.x, top);
+        case DOWN_BOW -> svg.use("g-down-bow", column.x, top);
+        case UP_BOW -> svg.use("g-up-bow", column.x, top);
+        case TRILL -> svg.text("tr", column.x, top + 4, "tr");
+        default -> svg.use("g-fermata", column.x, top);
+      }
+      extents.add(top - 8, top);
+      top -= 11;
+    }
+  }
+
+  private static boolean has(Stem stem, Sign sign) {
+    return stem.notes.stream().anyMatch(note -> note.signs().contains(sign));
+  }
+
+  private static double top(Stem stem) {
+    double heads = Stem.y(stem.highest()) - 4;
+    return stem.stemmed() && stem.up ? Math.min(heads, stem.tip) : heads;
+  }
+
+  private static double bottom(Stem stem) {
+    double heads = Stem.y(stem.lowest()) + 4;
+    return stem.stemmed() && !stem.up ? Math.max(heads, stem.tip) : heads;
+  }
+
+  private void spots(int piece, Column column, Stem stem, Map<NoteAddress, Spot> spots) {
+    boolean near = stem.notes.stream().anyMatch(note -> !note.signs().isEmpty());
+    for (int i = 0; i < stem.notes.size(); i++) {
+      double room = near ? 8 : 0;
+      spots.put(
+          stem.notes.get(i).address(),
+          new Spot(
+              piece,
+              column.x,
+              Stem.y(stem.steps.get(i)),
+              top(stem) - (stem.up ? 0 : room),
+              bottom(stem) + (stem.up ? room : 0),
+              stem.up));
+    }
+  }
+}

@@ -1,0 +1,90 @@
+package fingering.page.staff;
+
+import com.google.common.collect.ImmutableList;
+import fingering.music.Clef;
+import fingering.music.Measure;
+import fingering.music.NoteAddress;
+import fingering.music.Passage;
+import fingering.music.PrintedMeasure;
+import fingering.music.PrintedMeasure.ClefChange;
+import fingering.music.PrintedPart;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A staff from plain shapes, simple and clean: notes, beams, rests, slurs, words and dynamics, with
+ * the plans' marks in lanes over and under it. It leaves out much that an engraver would care for.
+ */
+public final class PlainEngraver implements Engraver {
+  /** A row with its head fits on the narrowest telephone: 360 pixels less the page's margins. */
+  private static final double NARROWEST_ROW = 328;
+
+  /** The least room for a plan's letter and the name of a position. */
+  private static final double LEAST_MARGIN = 50;
+
+  @Override
+  public Strip engrave(Passage passage, PrintedPart part, ImmutableList<Lane> lanes) {
+    Accidentals accidentals = new Accidentals(part, passage.measures());
+    List<Columns> columns = new ArrayList<>();
+    for (PrintedMeasure measure : part.measures()) {
+      columns.add(columns(measure));
+    }
+    for (Lane lane : lanes) {
+      LaneCells cells = new LaneCells(lane);
+      columns.forEach(one -> cells.add(one.columns));
+    }
+    double margin = margin(passage, part);
+    Spacing spacing = new Spacing(accidentals, margin, NARROWEST_ROW - margin);
+    List<Span> spans = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      spans.addAll(
+          spacing.spans(
+              passage.measures().get(i),
+              part.measures().get(i),
+              columns.get(i),
+              i == 0,
+              next(passage, part, i)));
+    }
+    return new StripDrawing(part, lanes, accidentals, spans, margin).strip();
+  }
+
+  private static Columns columns(PrintedMeasure measure) {
+    Columns columns = new Columns(measure);
+    for (ClefChange change : measure.clefs()) {
+      columns.columns.stream()
+          .filter(column -> column.onset.compareTo(change.onset()) >= 0)
+          .findFirst()
+          .ifPresent(column -> column.clef = Optional.of(change.clef()));
+    }
+    return columns;
+  }
+
+  private static double margin(Passage passage, PrintedPart part) {
+    double width = LEAST_MARGIN;
+    for (int i = 0; i < part.measures().size(); i++) {
+      width = Math.max(width, Signature.width(passage.measures().get(i).fifths()) + 6);
+    }
+    return Math.ceil(width);
+  }
+
+  private static Optional<Spacing.Next> next(Passage passage, PrintedPart part, int index) {
+    if (index + 1 >= part.measures().size()) {
+      return Optional.empty();
+    }
+    Measure measure = passage.measures().get(index + 1);
+    Clef clef = part.measures().get(index + 1).clef();
+    return Optional.of(new Spacing.Next(measure, clef));
+  }
+
+  /** The notes of a part in order, by address. */
+  static List<NoteAddress> addresses(List<Span> spans) {
+    List<NoteAddress> all = new ArrayList<>();
+    for (Span span : spans) {
+      span.columns.forEach(
+          column ->
+              column.stems.forEach(stem -> stem.notes.forEach(note -> all.add(note.address()))));
+    }
+    return all;
+  }
+}

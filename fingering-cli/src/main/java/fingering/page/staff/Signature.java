@@ -1,0 +1,103 @@
+package fingering.page.staff;
+
+import com.google.common.collect.ImmutableList;
+import fingering.music.Clef;
+import fingering.page.svg.Svg;
+import fingering.tables.Letter;
+import fingering.tables.Pitch;
+
+/** Clef, key and meter at the beginning of a staff. */
+final class Signature {
+  private static final ImmutableList<Letter> SHARPS =
+      ImmutableList.of(Letter.F, Letter.C, Letter.G, Letter.D, Letter.A, Letter.E, Letter.B);
+
+  /** Steps of the sharps in the treble clef, as every print has them, and of the flats. */
+  private static final int[] SHARP_STEPS = {8, 5, 9, 6, 3, 7, 4};
+
+  private static final int[] FLAT_STEPS = {4, 7, 3, 6, 2, 5, 1};
+
+  /** In the tenor clef the sharps begin low, so that none stands over the staff. */
+  private static final int[] TENOR_SHARP_STEPS = {2, 6, 3, 7, 4, 8, 5};
+
+  private static final double CLEF_WIDTH = 28;
+  private static final double SIGN_WIDTH = 8;
+
+  private Signature() {}
+
+  /** Semitones by which a key signature raises a letter. */
+  static int alter(Letter letter, int fifths) {
+    int turn = SHARPS.indexOf(letter);
+    return Math.floorDiv(fifths - turn + SHARPS.size() - 1, SHARPS.size());
+  }
+
+  /** The step of the sharp or flat of that index in a clef. */
+  static int step(Clef clef, int index, boolean sharp) {
+    Clef plain = new Clef(clef.sign(), clef.line(), 0);
+    if (sharp && plain.equals(Clef.TENOR)) {
+      return TENOR_SHARP_STEPS[index];
+    }
+    int shift = Math.floorMod(plain.step(Pitch.parse("B4")) - 4, 7);
+    return (sharp ? SHARP_STEPS : FLAT_STEPS)[index] + (shift > 3 ? shift - 7 : shift);
+  }
+
+  /** The width of clef and key together. */
+  static double width(int fifths) {
+    return CLEF_WIDTH + keyWidth(fifths, 0);
+  }
+
+  /** Draws a clef whose middle lies at x, and returns nothing but the drawing. */
+  static void clef(Svg svg, Clef clef, double x) {
+    svg.use(Glyphs.clef(clef), x, Stem.y(2 * (clef.line() - 1)));
+    if (clef.octaves() != 0) {
+      svg.text("octave", x, clef.octaves() < 0 ? 50 : -12, "8");
+    }
+  }
+
+  /** The width of a key signature that follows another: what falls away is told by naturals. */
+  static double keyWidth(int fifths, int before) {
+    return SIGN_WIDTH * (Math.abs(fifths) + naturals(fifths, before));
+  }
+
+  /** How many signs of the key before have to be taken back: those that the new one has not. */
+  private static int naturals(int fifths, int before) {
+    boolean sameSide = (fifths >= 0) == (before >= 0);
+    return sameSide ? Math.max(0, Math.abs(before) - Math.abs(fifths)) : Math.abs(before);
+  }
+
+  /** Draws a key signature from x on. */
+  static void key(Svg svg, Clef clef, int fifths, int before, double x) {
+    double at = x + SIGN_WIDTH / 2;
+    int back = naturals(fifths, before);
+    for (int i = Math.abs(before) - back; i < Math.abs(before); i++) {
+      svg.use("g-natural", at, Stem.y(step(clef, i, before > 0)));
+      at += SIGN_WIDTH;
+    }
+    for (int i = 0; i < Math.abs(fifths); i++) {
+      sign(svg, fifths > 0 ? 1 : -1, at, Stem.y(step(clef, i, fifths > 0)));
+      at += SIGN_WIDTH;
+    }
+  }
+
+  /** Draws one accidental about a point. */
+  static void sign(Svg svg, int alter, double x, double y) {
+    switch (alter) {
+      case 1 -> svg.use("g-sharp", x, y);
+      case -1 -> svg.use("g-flat", x, y);
+      case 0 -> svg.use("g-natural", x, y);
+      case 2 -> svg.use("g-double", x, y);
+      default -> svg.use("g-flat", x - 3, y).use("g-flat", x + 3, y);
+    }
+  }
+
+  /** Draws a meter about x. */
+  static void meter(Svg svg, int beats, int beatType, double x) {
+    svg.text("meter", x, 14.4, Integer.toString(beats));
+    svg.text("meter", x, 30.4, Integer.toString(beatType));
+  }
+
+  /** The width of a meter. */
+  static double meterWidth(int beats, int beatType) {
+    return 6
+        + 12.0 * Math.max(Integer.toString(beats).length(), Integer.toString(beatType).length());
+  }
+}

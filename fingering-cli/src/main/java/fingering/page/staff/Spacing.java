@@ -1,0 +1,174 @@
+package fingering.page.staff;
+
+import fingering.music.Clef;
+import fingering.music.Measure;
+import fingering.music.PrintedMeasure;
+import fingering.music.PrintedMeasure.Kind;
+import fingering.music.PrintedMeasure.Text;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Sets the columns of a measure apart, and cuts measures that are too wide for a telephone. */
+final class Spacing {
+  private static final double BEFORE = 8;
+  private static final double AFTER = 9;
+  private static final double GRACE = 12;
+  private static final double REPEAT = 12;
+
+  private final Accidentals accidentals;
+  private final double narrowest;
+  private final double widest;
+
+  /**
+   * Spaces measures.
+   *
+   * @param narrowest the least width of a piece in pixels
+   * @param widest the width over which a measure is cut, where it can be
+   */
+  Spacing(Accidentals accidentals, double narrowest, double widest) {
+    this.accidentals = accidentals;
+    this.narrowest = narrowest;
+    this.widest = widest;
+  }
+
+  /**
+   * What follows a measure, as far as it is told at its end.
+   *
+   * @param measure the next measure
+   * @param clef its clef
+   */
+  record Next(Measure measure, Clef clef) {}
+
+  /** The pieces of a measure. */
+  List<Span> spans(
+      Measure measure,
+      PrintedMeasure printed,
+      Columns columns,
+      boolean firstOfAll,
+      Optional<Next> next) {
+    double start = BEFORE + (printed.repeatStart() ? REPEAT : 0);
+    if (firstOfAll) {
+      start += Signature.meterWidth(measure.beats(), measure.beatType());
+    }
+    List<Column> all = columns.columns;
+    List<Span> spans = new ArrayList<>();
+    Span open = new Span(measure, printed, columns, new ArrayList<>(), true);
+    double x = start;
+    for (int i = 0; i < all.size(); i++) {
+      Column column = all.get(i);
+      double left = Math.max(column.left(accidentals), column.text());
+      if (i == 0 || open.columns.isEmpty()) {
+        x += left;
+      } else {
+        x += step(all.get(i - 1), column);
+      }
+      if (!open.columns.isEmpty() && cuts(all, i, x)) {
+        end(open, open.columns.get(open.columns.size() - 1));
+        spans.add(open);
+        open = new Span(measure, printed, columns, new ArrayList<>(), false);
+        x = left + 3;
+      }
+      column.x = x;
+      open.columns.add(column);
+    }
+    if (open.columns.isEmpty()) {
+      open.width = x + 20;
+    } else {
+      end(open, open.columns.get(open.columns.size() - 1));
+    }
+    open.last = true;
+    spans.add(open);
+    for (Span span : spans) {
+      texts(span, spans);
+      span.width = Math.ceil(Math.max(narrowest, span.width));
+    }
+    trail(open, measure, printed, next);
+    return spans;
+  }
+
+  private double step(Column before, Column after) {
+    double heads = before.right() + after.left(accidentals) + 3;
+    double texts = before.text() + after.text() + 1;
+    double label = before.cells.stream().mapToDouble(Column.Cell::labelWidth).max().orElse(0);
+    double time = before.grace ? GRACE : room(after.onset.subtract(before.onset));
+    return Math.max(Math.max(heads, texts), Math.max(label, time));
+  }
+
+  /** The room of a length: twice as long is a little wider, as in print. */
+  private static double room(BigFraction length) {
+    return 10 + 7 * Math.log(1 + 4 * length.doubleValue()) / Math.log(2);
+  }
+
+  private static void end(Span span, Column last) {
+    double label = last.cells.stream().mapToDouble(Column.Cell::labelWidth).max().orElse(0);
+    double time = last.grace ? GRACE : 10;
+    span.width =
+        last.x + Math.max(Math.max(last.right(), last.text()) + AFTER, Math.max(label, time) + 4);
+  }
+
+  /** Whether the piece ends before a column: on a beat if one comes in time, else wherever. */
+  private boolean cuts(List<Column> all, int index, double x) {
+    Column column = all.get(index);
+    if (index > 0 && all.get(index - 1).grace) {
+      return false;
+    }
+    double rest = 0;
+    for (int i = index + 1; i < all.size() && !onBeat(all.get(i)); i++) {
+      rest += step(all.get(i - 1), all.get(i));
+    }
+    double end = x + rest + 24;
+    return onBeat(column) ? end > widest : x + 24 > widest;
+  }
+
+  private static boolean onBeat(Column column) {
+    return column.onset.getDenominator().equals(BigInteger.ONE);
+  }
+
+  private static void texts(Span span, List<Span> spans) {
+    TextRow words = new TextRow(Style.WORDS);
+    TextRow dynamics = new TextRow(Style.DYNAMICS);
+    BigFraction to = span.to(spans, spans.indexOf(span));
+    for (Text text : span.printed.texts()) {
+      boolean here =
+          (text.onset().compareTo(span.from()) >= 0 || span.first)
+              && (text.onset().compareTo(to) < 0 || span.last);
+      if (here) {
+        double x = span.x(text.onset().doubleValue());
+        TextRow row = text.kind() == Kind.DYNAMIC ? dynamics : words;
+        row.add(x - 5, text.text());
+      }
+    }
+    span.width = Math.max(span.width, Math.max(words.needed(), dynamics.needed()));
+    span.words = words.placed(span.width);
+    span.dynamics = dynamics.placed(span.width);
+  }
+
+  private static void trail(
+      Span last, Measure measure, PrintedMeasure printed, Optional<Next> next) {
+    Clef clef = printed.clefAt(measure.length());
+    if (next.isPresent() && !next.get().clef().equals(clef)) {
+      last.width += Column.CLEF;
+    }
+    last.bar = last.width;
+    if (next.isPresent()) {
+      Measure after = next.get().measure();
+      double key =
+          after.fifths() == measure.fifths()
+              ? 0
+              : Signature.keyWidth(after.fifths(), measure.fifths()) + 6;
+      double meter =
+          meterChanges(measure, after)
+              ? Signature.meterWidth(after.beats(), after.beatType()) + 2
+              : 0;
+      last.width = Math.ceil(last.width + key + meter);
+    }
+  }
+
+  /** Whether another meter is printed in the next measure. */
+  static boolean meterChanges(Measure measure, Measure after) {
+    return after.beats() != measure.beats() || after.beatType() != measure.beatType();
+  }
+}

@@ -1,0 +1,69 @@
+package fingering.page.staff;
+
+import com.google.common.collect.ImmutableList;
+import fingering.music.PrintedNote;
+
+/** Notes that share a stem, or a rest. */
+final class Stem {
+  /** The notes, lowest first; a rest is alone. */
+  final ImmutableList<PrintedNote> notes;
+
+  /** Steps of each note above the lowest line of the staff. */
+  final ImmutableList<Integer> steps;
+
+  /** Which way the stem goes. */
+  boolean up;
+
+  /** The y at which the stem ends, with the top line of the staff at 0. */
+  double tip;
+
+  Stem(ImmutableList<PrintedNote> notes, ImmutableList<Integer> steps) {
+    this.notes = notes;
+    this.steps = steps;
+  }
+
+  PrintedNote lead() {
+    return notes.get(0);
+  }
+
+  boolean rest() {
+    return lead().rest();
+  }
+
+  boolean grace() {
+    return lead().grace();
+  }
+
+  /** Whether there is a stem at all. */
+  boolean stemmed() {
+    return !rest() && lead().value().part() >= 2;
+  }
+
+  int lowest() {
+    return steps.get(0);
+  }
+
+  int highest() {
+    return steps.get(steps.size() - 1);
+  }
+
+  /** The y of a step, with the top line of the staff at 0. */
+  static double y(int step) {
+    return (8 - step) * Glyphs.SPACE / 2;
+  }
+
+  /** How far the notes are drawn to the right of the others of their column, for seconds. */
+  double headOffset(int index) {
+    int run = 0;
+    if (up) {
+      for (int i = index; i > 0 && steps.get(i) - steps.get(i - 1) <= 1; i--) {
+        run++;
+      }
+      return run % 2 == 1 ? 2 * Glyphs.HEAD - 0.6 : 0;
+    }
+    for (int i = index; i + 1 < steps.size() && steps.get(i + 1) - steps.get(i) <= 1; i++) {
+      run++;
+    }
+    return run % 2 == 1 ? -2 * Glyphs.HEAD + 0.6 : 0;
+  }
+}

@@ -1,0 +1,176 @@
+package fingering.page.staff;
+
+import com.google.common.collect.ImmutableList;
+import fingering.music.Clef;
+import fingering.music.NoteAddress;
+import fingering.music.PrintedNote;
+import fingering.music.PrintedPart;
+import fingering.music.PrintedPart.Slur;
+import fingering.page.staff.Strip.Piece;
+import fingering.page.svg.Svg;
+import fingering.tables.Pitch;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Draws the pieces of a strip once they are laid out. */
+final class StripDrawing {
+  private static final double NUMBER_ROW = 15;
+  private static final double DYNAMICS_ROW = 16;
+  private static final double GAP = 8;
+
+  private final PrintedPart part;
+  private final ImmutableList<Lane> lanes;
+  private final Accidentals accidentals;
+  private final List<Span> spans;
+  private final double margin;
+  private final Extents extents = new Extents();
+  private final Map<NoteAddress, Spot> spots = new HashMap<>();
+  private final List<Svg> music = new ArrayList<>();
+
+  StripDrawing(
+      PrintedPart part,
+      ImmutableList<Lane> lanes,
+      Accidentals accidentals,
+      List<Span> spans,
+      double margin) {
+    this.part = part;
+    this.lanes = lanes;
+    this.accidentals = accidentals;
+    this.spans = spans;
+    this.margin = margin;
+  }
+
+  Strip strip() {
+    for (int i = 0; i < spans.size(); i++) {
+      Svg svg = new Svg();
+      music.add(svg);
+      new NoteDrawing(svg, extents, accidentals, spans.get(i)).draw(i, spots);
+    }
+    CurveDrawing curves = new CurveDrawing(music, spans, spots, extents);
+    ties(curves);
+    part.slurs().forEach(slur -> slur(curves, slur));
+    return placed();
+  }
+
+  private void ties(CurveDrawing curves) {
+    Map<Pitch, Spot> open = new HashMap<>();
+    for (Span span : spans) {
+      for (Column column : span.columns) {
+        for (Stem stem : column.stems) {
+          for (PrintedNote note : stem.notes) {
+            note.pitch()
+                .map(open::remove)
+                .ifPresent(from -> curves.tie(from, spots.get(note.address())));
+          }
+        }
+        for (Stem stem : column.stems) {
+          for (PrintedNote note : stem.notes) {
+            if (note.tied()) {
+              open.put(note.pitch().orElseThrow(), spots.get(note.address()));
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private void slur(CurveDrawing curves, Slur slur) {
+    Optional<Spot> from = Optional.ofNullable(spots.get(slur.from()));
+    Optional<Spot> to = Optional.ofNullable(spots.get(slur.to()));
+    if (from.isEmpty() && to.isEmpty()) {
+      return;
+    }
+    curves.slur(
+        from.orElseGet(() -> outer(true)),
+        to.orElseGet(() -> outer(false)),
+        from.isPresent(),
+        to.isPresent());
+  }
+
+  /** The first note there is, or the last. */
+  private Spot outer(boolean first) {
+    List<Spot> known =
+        PlainEngraver.addresses(spans).stream().filter(spots::containsKey).map(spots::get).toList();
+    return known.get(first ? 0 : known.size() - 1);
+  }
+
+  private Strip placed() {
+    List<Integer> stacks = new ArrayList<>();
+    for (int lane = 0; lane < lanes.size(); lane++) {
+      int index = lane;
+      stacks.add(
+          spans.stream()
+              .flatMap(span -> span.columns.stream())
+              .mapToInt(column -> column.cells.get(index).fingers().size())
+              .max()
+              .orElse(1));
+    }
+    int over = Math.min(1, lanes.size());
+    double y = NUMBER_ROW;
+    List<LaneDrawing> drawings = new ArrayList<>();
+    for (int lane = 0; lane < over; lane++) {
+      drawings.add(new LaneDrawing(lane, stacks.get(lane), true, y));
+      y += LaneDrawing.height(stacks.get(lane));
+    }
+    int lines =
+        spans.stream()
+            .flatMap(span -> span.words.stream())
+            .mapToInt(text -> text.lines().size())
+            .max()
+            .orElse(0);
+    double wordsBottom = y + lines * TextRow.LINE + 2;
+    double staff = Math.ceil(wordsBottom - extents.top());
+    double dynamicsTop = staff + extents.bottom() + 2;
+    boolean dynamics =
+        !part.wedges().isEmpty() || spans.stream().anyMatch(span -> !span.dynamics.isEmpty());
+    y = dynamicsTop + (dynamics ? DYNAMICS_ROW : 0);
+    for (int lane = over; lane < lanes.size(); lane++) {
+      drawings.add(new LaneDrawing(lane, stacks.get(lane), false, y));
+      y += LaneDrawing.height(stacks.get(lane));
+    }
+    int height = (int) Math.ceil(y + GAP);
+    StripFrame frame =
+        new StripFrame(
+            new StripFrame.Rows(staff, wordsBottom, dynamicsTop, height), part, spans, margin);
+    ImmutableList.Builder<Piece> pieces = ImmutableList.builder();
+    List<String> positions = new ArrayList<>(lanes.stream().map(lane -> "").toList());
+    for (int i = 0; i < spans.size(); i++) {
+      Span span = spans.get(i);
+      Svg head = new Svg();
+      Clef clef = span.printed.clefAt(span.from());
+      frame.head(head, clef, span.measure.fifths());
+      Svg body = new Svg();
+      frame.ground(body, span);
+      body.raw("<g transform=\"translate(0," + Svg.number(staff) + ")\">")
+          .raw(music.get(i).toString())
+          .raw("</g>");
+      frame.bars(body, i);
+      frame.texts(body, i);
+      for (int lane = 0; lane < lanes.size(); lane++) {
+        boolean held = !positions.get(lane).isEmpty();
+        drawings.get(lane).draw(body, span, held);
+        boolean told =
+            !span.columns.isEmpty() && !span.columns.get(0).cells.get(lane).label().isEmpty();
+        drawings
+            .get(lane)
+            .head(head, lanes.get(lane).key(), told ? "" : positions.get(lane), -margin);
+        if (!span.columns.isEmpty()) {
+          positions.set(lane, span.columns.get(span.columns.size() - 1).cells.get(lane).position());
+        }
+      }
+      pieces.add(
+          new Piece(
+              span.measure.index(),
+              span.measure.number(),
+              span.first,
+              (int) span.width,
+              head.toString(),
+              body.toString(),
+              StripWords.of(span, lanes)));
+    }
+    return new Strip(Glyphs.shapes(), height, (int) margin, pieces.build());
+  }
+}

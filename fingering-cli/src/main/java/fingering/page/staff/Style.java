@@ -1,0 +1,44 @@
+package fingering.page.staff;
+
+/** How letters and lines of the strip look; colours come from the page around it. */
+public final class Style {
+  /** Sizes of letters in pixels. */
+  static final double WORDS = 11;
+
+  static final double DYNAMICS = 13;
+  static final double FINGER = 13;
+  static final double STRING = 10.5;
+  static final double LABEL = 10;
+
+  private Style() {}
+
+  /** The rules of a style sheet that the strip needs. */
+  public static String sheet() {
+    return """
+        .ink{fill:var(--ink)}
+        .paper{fill:var(--paper)}
+        .o{fill:none;stroke:var(--ink)}
+        .staff{fill:none;stroke:var(--line);stroke-width:1}
+        .bar{fill:none;stroke:var(--ink);stroke-width:1.3}
+        .thick{fill:none;stroke:var(--ink);stroke-width:3.6}
+        .stem{fill:none;stroke:var(--ink);stroke-width:1.2}
+        .curve{fill:none;stroke:var(--ink);stroke-width:1.3;stroke-linecap:round}
+        .bracket{fill:none;stroke:var(--ink);stroke-width:1}
+        .differs{fill:var(--mark);stroke:var(--ink);stroke-width:1.1}
+        .strip text{font-family:sans-serif;fill:var(--ink)}
+        .strip .meter{font:bold 18px serif;text-anchor:middle}
+        .strip .octave{font-size:9px;text-anchor:middle}
+        .strip .number{font-size:10px}
+        .strip .rehearsal{font-size:11px;font-weight:bold}
+        .strip .words{font-size:11px;font-style:italic}
+        .strip .dynamic{font:italic bold 13px serif}
+        .strip .tuplet{font:italic 10px serif;text-anchor:middle}
+        .strip .tr{font:italic bold 12px serif;text-anchor:middle}
+        .strip .finger{font-size:13px;text-anchor:middle}
+        .strip .changed{font-size:13px;font-weight:bold;text-anchor:middle}
+        .strip .string{font-size:10.5px;text-anchor:middle}
+        .strip .label{font-size:10px}
+        .strip .key{font-size:11px;font-weight:bold;text-anchor:middle}
+        """;
+  }
+}

@@ -1,0 +1,84 @@
+package fingering.page.staff;
+
+import fingering.page.svg.Svg;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Writes the figures of triplets and their like. */
+final class TupletDrawing {
+  private final Svg svg;
+  private final Extents extents;
+  private final Span span;
+  private final List<List<Stem>> beams;
+
+  TupletDrawing(Svg svg, Extents extents, Span span, List<List<Stem>> beams) {
+    this.svg = svg;
+    this.extents = extents;
+    this.span = span;
+    this.beams = beams;
+  }
+
+  void draw() {
+    for (List<Stem> voice : span.source.voices.values()) {
+      List<Stem> open = new ArrayList<>();
+      BigFraction sum = BigFraction.ZERO;
+      for (Stem stem : voice) {
+        int tuplet = stem.lead().tuplet();
+        if (stem.grace() || tuplet == 0) {
+          open.clear();
+          sum = BigFraction.ZERO;
+          continue;
+        }
+        open.add(stem);
+        sum = sum.add(stem.lead().length());
+        // The group is whole as soon as it comes to a length that needs no tuplet.
+        if (Long.bitCount(sum.getDenominator().longValue()) == 1) {
+          figure(List.copyOf(open), tuplet);
+          open.clear();
+          sum = BigFraction.ZERO;
+        }
+      }
+    }
+  }
+
+  private void figure(List<Stem> group, int tuplet) {
+    List<Column> columns =
+        span.columns.stream()
+            .filter(column -> column.stems.stream().anyMatch(group::contains))
+            .toList();
+    // A tuplet that was cut is told where it begins.
+    if (columns.isEmpty() || !columns.get(0).stems.contains(group.get(0))) {
+      return;
+    }
+    double x1 = columns.get(0).x;
+    double x2 = columns.get(columns.size() - 1).x;
+    boolean up = group.get(0).rest() ? group.get(group.size() - 1).up : group.get(0).up;
+    double y = up ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
+    for (Stem stem : group) {
+      double own =
+          stem.rest()
+              ? (up ? 0 : Extents.STAFF)
+              : !stem.stemmed() ? Stem.y(up ? stem.highest() : stem.lowest()) : stem.tip;
+      y = up ? Math.min(y, own) : Math.max(y, own);
+    }
+    double baseline = up ? Math.min(y, 4) - 4 : Math.max(y, 28) + 11;
+    double middle = (x1 + x2) / 2;
+    svg.text("tuplet", middle, baseline, Integer.toString(tuplet));
+    extents.add(baseline - 10, baseline + 2);
+    if (beams.stream().noneMatch(beam -> beam.containsAll(group)) && x2 > x1) {
+      double line = baseline - 3.5;
+      double hook = up ? 4 : -4;
+      svg.path(
+          "bracket",
+          "M%sv%sH%sM%sH%sv%s"
+              .formatted(
+                  Svg.point(x1 - 4, line + hook),
+                  Svg.number(-hook),
+                  Svg.number(middle - 6),
+                  Svg.point(middle + 6, line),
+                  Svg.number(x2 + 5),
+                  Svg.number(hook)));
+    }
+  }
+}

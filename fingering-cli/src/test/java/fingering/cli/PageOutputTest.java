@@ -1,0 +1,119 @@
+package fingering.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The page and the picture as the commands write them. */
+class PageOutputTest {
+  private static final int THREE_MEGABYTES = 3_000_000;
+
+  @TempDir Path folder;
+
+  private static String compared(Object... more) {
+    Object[] all =
+        Stream.concat(Stream.of("compare", Session.DEMO, "--format", "html"), Stream.of(more))
+            .toArray();
+    return Session.of(all).succeeded().out();
+  }
+
+  @Test
+  void thePageTellsWhatTheTextTells() {
+    String page = compared().replaceAll("&quot;", "\"");
+    String text = Session.of("compare", Session.DEMO).succeeded().out().replaceAll("\\s+", " ");
+    for (String sentence :
+        List.of("1st position: no shifts, 60 string crossings", "up to quarter = 103")) {
+      assertThat(text).contains(sentence);
+      assertThat(page).contains(sentence);
+    }
+    assertThat(page).contains(SummaryText.CARE);
+  }
+
+  // docs/demo/README.md, written before there was a page: third position in 17 to 24, the rests in
+  // 24 and 27, pizzicato in 25.
+  @Test
+  void theShiftsOfTheDemoAreToBeWrittenWhereItsStoryHasThem() {
+    String page = compared();
+    String shifts = page.substring(page.indexOf("B 3rd position: shifts"));
+    shifts = shifts.substring(0, shifts.indexOf("</table>"));
+    assertThat(shifts).contains("m.&nbsp;17", "up from 1st to 3rd", "rings with open D");
+    assertThat(shifts).contains("m.&nbsp;25", "down from 3rd to 1st", "in the rest before it");
+    String circles = page.substring(page.indexOf("Changes to circle"));
+    circles = circles.substring(0, circles.indexOf("</table>"));
+    assertThat(circles).contains("pizz.", "arco");
+    assertThat(circles.indexOf("sudden: from p")).isLessThan(circles.indexOf("little by little"));
+  }
+
+  @Test
+  void onePlanIsShownAlone() {
+    String page =
+        Session.of("plan", Session.DEMO, "--choose", "third", "--format", "html").succeeded().out();
+    assertThat(page).contains("A over the staff: 3rd position").doesNotContain("B under the staff");
+  }
+
+  @Test
+  void aScaleIsShownToo() {
+    String page =
+        Session.of("scale", "D", "major", "--instrument", "viola", "--format", "html")
+            .succeeded()
+            .out();
+    assertThat(page).contains("<h1>").contains("A over the staff: free choice");
+  }
+
+  @Test
+  void aPageIsNeverWrittenOverAFile() throws IOException {
+    Path file = Files.writeString(folder.resolve("page.html"), "mine");
+    Session.of("compare", Session.DEMO, "--format", "html", "--output", file).refused(1);
+    assertThat(file).hasContent("mine");
+  }
+
+  @Test
+  void whyAndChoicesAreNotDrawn() {
+    Session refused = Session.of("plan", Session.DEMO, "--why", "17.2", "--format", "html");
+    assertThat(refused.refused(2).err()).contains("--why", "html");
+  }
+
+  @Test
+  void wordsOfTheScoreStandInThePageAsWords() throws IOException {
+    Path file = TinyScore.titled("Fish &amp; &lt;b&gt;chips").part("Violin", "A4", "B4").in(folder);
+    String page = Session.of("compare", file, "--format", "html").succeeded().out();
+    assertThat(page).contains("<h1>Fish &amp; &lt;b&gt;chips</h1>").doesNotContain("<b>");
+  }
+
+  private static String tune(int measures) {
+    String[] groups = {"D2EF G2AB", "c2BA B2AG", "(dcBA) (GABc)", "[DA]4 (3ABA GF"};
+    return "M:4/4\nL:1/8\nK:D clef=alto\n"
+        + IntStream.range(0, measures)
+            .mapToObj(m -> groups[(m * 5 + m / 7) % groups.length])
+            .collect(Collectors.joining("|"))
+        + "|]";
+  }
+
+  private static String page(int measures) {
+    return Session.of(
+            "compare", "--instrument", "viola", "--abc", tune(measures), "--format", "html")
+        .succeeded()
+        .out();
+  }
+
+  @Test
+  void fourMeasuresMakeAPage() {
+    assertThat(page(4)).contains("Measure 1;", "Measure 4;").doesNotContain("Measure 5;");
+  }
+
+  @Test
+  void fourHundredMeasuresStayUnderThreeMegabytes() {
+    String page = page(400);
+    assertThat(page).contains("Measure 400;");
+    assertThat(page.getBytes(StandardCharsets.UTF_8).length).isLessThan(THREE_MEGABYTES);
+  }
+}

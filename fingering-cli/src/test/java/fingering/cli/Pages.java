@@ -1,0 +1,82 @@
+package fingering.cli;
+
+import com.google.common.collect.ImmutableList;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Pages to look at: the demo, and music of many kinds in each of the four clefs. */
+public enum Pages {
+  /** The demo with three plans. */
+  DEMO(ImmutableList.of("compare", Session.DEMO.toString(), "--with-second")),
+  /** Four measures in the treble clef, with double stops, triplets, ornaments and long words. */
+  TREBLE(
+      tune(
+          "violin",
+          "K:A clef=treble\\nQ:1/4=120\\n\"^molto espressivo e sempre piano\"!pp!A2 (3Bcd e2 [Ae]2|"
+              + "!ff!{b}a4- a2 [ec']2|[G,D]4 !p!(e/f/g/a/ b/a/g/f/)|!trill!e6 z2|]")),
+  /** Tenor and bass clef of a cello, with many flats and a change of key. */
+  TENOR(
+      tune(
+          "cello",
+          "M:3/4\\nL:1/8\\nK:Db clef=bass\\nD,2 F,2 A,2|D2 z2 [D,A,]2|[K:E clef=tenor]"
+              + "(GA Bc de)|f4 \"^pizz.\"e2|[K:C clef=bass]!sfz!C,2 \"^arco\"G,2 C2|E6|]")),
+  /** Sixteen measures of running thirty-seconds in the alto clef. */
+  ALTO(tune("viola", "M:4/4\\nL:1/32\\nK:Gm clef=alto\\n" + running(16) + "|]")),
+  /** Low notes of the double bass, and one plan alone. */
+  BASS(
+      ImmutableList.of(
+          "plan",
+          "--instrument",
+          "bass",
+          "--abc",
+          "M:6/8\\nL:1/8\\nK:D clef=bass\\nD,,2 E,, F,,2 G,,|A,,3 D,3|(D,E,F,) G,2 A,|D6|]"));
+
+  private final ImmutableList<String> command;
+
+  Pages(ImmutableList<String> command) {
+    this.command = command;
+  }
+
+  private static ImmutableList<String> tune(String instrument, String abc) {
+    return ImmutableList.of("compare", "--instrument", instrument, "--abc", abc);
+  }
+
+  /** Measures of running notes, invented for this. */
+  private static String running(int measures) {
+    String[] groups = {"DEFG AGFE ", "GABA GFED ", "Bcde dcBA ", "defe dcBA "};
+    return IntStream.range(0, measures)
+        .mapToObj(
+            m ->
+                IntStream.range(0, 8)
+                    .mapToObj(g -> groups[(m * 3 + g) % groups.length])
+                    .collect(Collectors.joining()))
+        .collect(Collectors.joining("|"));
+  }
+
+  /** The page as the command prints it. */
+  public String html() {
+    return printed("html");
+  }
+
+  /** The strip alone as the command prints it. */
+  public String svg() {
+    return printed("svg");
+  }
+
+  private String printed(String format) {
+    Object[] words =
+        Stream.concat(command.stream(), Stream.of("--format", format)).toArray(Object[]::new);
+    return Session.of(words).succeeded().out();
+  }
+
+  /** The page as a file. */
+  public Path in(Path folder) throws IOException {
+    Path file = folder.resolve(name().toLowerCase(Locale.ROOT) + ".html");
+    return Files.exists(file) ? file : Files.writeString(file, html());
+  }
+}

@@ -1,0 +1,154 @@
+package fingering.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import fingering.cli.Pages;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.Optional;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * The page as a real browser shows it. Positions of letters are measured, not looked at; the rules
+ * for readers with a handicap are those of axe-core 4.10 (W3C, WCAG 2).
+ */
+@Tag("browser")
+class PageInBrowserTest {
+  /** A4 less the page's margins, at 96 pixels to an inch. */
+  private static final int SHEET = 695;
+
+  @TempDir static Path folder;
+
+  private static Optional<Browser> browser = Optional.empty();
+
+  @BeforeAll
+  static void start() throws Exception {
+    Optional<Path> program = Browser.program();
+    Assumptions.assumeTrue(
+        program.isPresent(),
+        "There is no Chromium on this machine, so the page is not looked at: install 'chromium'.");
+    browser = Optional.of(Browser.start(program.get()));
+  }
+
+  @AfterAll
+  static void stop() throws Exception {
+    if (browser.isPresent()) {
+      browser.get().end();
+    }
+  }
+
+  private static Browser shown(Pages page, int width) throws Exception {
+    Browser shown = browser.orElseThrow();
+    shown.open(page.in(folder), width);
+    return shown;
+  }
+
+  private static String script(String name) throws IOException {
+    try (InputStream in = PageInBrowserTest.class.getResourceAsStream(name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  private static void nothingOverlapsOrIsCut(Browser shown, int width) throws Exception {
+    JsonNode measured = shown.run(script("measure.js"));
+    assertThat(measured.path("width").asInt()).isEqualTo(width);
+    assertThat(measured.path("texts").asInt()).isGreaterThan(50);
+    assertThat(StreamSupport.stream(measured.path("faults").spliterator(), false))
+        .as("at %d pixels", width)
+        .isEmpty();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void lettersNeitherOverlapNorAreCutOnATelephone(Pages page) throws Exception {
+    nothingOverlapsOrIsCut(shown(page, 360), 360);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void lettersNeitherOverlapNorAreCutOnATablet(Pages page) throws Exception {
+    nothingOverlapsOrIsCut(shown(page, 768), 768);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void lettersNeitherOverlapNorAreCutOnADesk(Pages page) throws Exception {
+    nothingOverlapsOrIsCut(shown(page, 1280), 1280);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void lettersNeitherOverlapNorAreCutInPrint(Pages page) throws Exception {
+    Browser shown = shown(page, SHEET);
+    shown.media("print", "light");
+    nothingOverlapsOrIsCut(shown, SHEET);
+    JsonNode pdf = shown.send("Page.printToPDF", Browser.node().put("preferCSSPageSize", false));
+    byte[] bytes = Base64.getDecoder().decode(pdf.path("data").asText());
+    assertThat(new String(bytes, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+    assertThat(bytes.length).isGreaterThan(10_000);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void theConsoleStaysEmptyAndNothingIsAskedOfTheNetwork(Pages page) throws Exception {
+    Browser shown = shown(page, 1280);
+    assertThat(shown.complaints()).isEmpty();
+    assertThat(shown.requests()).hasSize(1).allMatch(address -> address.startsWith("file:"));
+  }
+
+  @Test
+  void aLetterOverAnotherAndOneCutOffAreFound() throws Exception {
+    Browser shown = shown(Pages.BASS, 768);
+    shown.run(
+        "(() => { const all = document.querySelectorAll('.piece .finger');"
+            + " const far = all[1].cloneNode(true); far.setAttribute('x', '-400');"
+            + " all[0].setAttribute('x', +all[1].getAttribute('x') + 3);"
+            + " all[1].after(far); })()");
+    JsonNode faults = shown.run(script("measure.js")).path("faults");
+    assertThat(faults.toString()).contains("' over '", "cut by its picture", "beyond the page");
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = {"DEMO", "BASS"})
+  void readersWithAHandicapMeetNoSeriousFaultInLightAndDark(Pages page) throws Exception {
+    for (String scheme : new String[] {"light", "dark"}) {
+      Browser shown = shown(page, 1280);
+      shown.media("screen", scheme);
+      shown.run(script("/axe.min.js") + ";0");
+      JsonNode found =
+          shown.run(
+              "axe.run(document).then(r => JSON.stringify({passes: r.passes.length, faults:"
+                  + " r.violations.filter(v => v.impact === 'serious' || v.impact === 'critical')"
+                  + ".map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 120))"
+                  + ".join(' | '))}))");
+      assertThat(found.path("passes").asInt()).isGreaterThan(10);
+      assertThat(StreamSupport.stream(found.path("faults").spliterator(), false))
+          .as(scheme)
+          .isEmpty();
+    }
+  }
+
+  @Test
+  void theKeyboardReachesTheMusicFirstAndEveryLinkLeadsSomewhere() throws Exception {
+    Browser shown = shown(Pages.DEMO, 1280);
+    JsonNode links =
+        shown.run(
+            "JSON.stringify({first: document.querySelector('a').getAttribute('href'), lost:"
+                + " [...document.querySelectorAll('a')].filter(a =>"
+                + " !document.querySelector(a.getAttribute('href'))).map(a => a.outerHTML)})");
+    assertThat(links.path("first").asText()).isEqualTo("#music");
+    assertThat(links.path("lost")).isEmpty();
+  }
+}

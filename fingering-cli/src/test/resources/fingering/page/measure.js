@@ -1,0 +1,61 @@
+// Measures where the letters of the page lie; returns what is wrong, a line each.
+(() => {
+  const faults = [];
+  const width = document.documentElement.clientWidth;
+  const seen = (box) => box.width > 0.5 && box.height > 0.5;
+  const texts = [];
+  const add = (box, words, where, trim) => {
+    if (!seen(box)) return;
+    // The box of a line is higher than its letters: rows may lie closer than that.
+    const cut = box.height * trim;
+    texts.push({l: box.left, r: box.right, t: box.top + cut, b: box.bottom - cut, words, where});
+  };
+  const rows = new Map();
+  for (const piece of document.querySelectorAll('.piece')) {
+    const top = Math.round(piece.getBoundingClientRect().top);
+    if (!rows.has(top)) rows.set(top, piece);
+  }
+  const begins = new Set(rows.values());
+  for (const text of document.querySelectorAll('svg text')) {
+    const piece = text.closest('.piece');
+    // Heads of pieces within a row lie under the piece before them.
+    if (piece && text.closest('.head') && !begins.has(piece)) continue;
+    const box = text.getBoundingClientRect();
+    add(box, text.textContent, piece ? piece.id || 'piece' : 'graph', 0.2);
+    const svg = text.closest('svg').getBoundingClientRect();
+    const left = text.closest('.head') ? -Infinity : svg.left;
+    if (box.left < left - 0.6 || box.right > svg.right + 0.6 || box.top + box.height * 0.2 < svg.top - 0.6
+        || box.bottom - box.height * 0.2 > svg.bottom + 0.6) {
+      faults.push(`cut by its picture: '${text.textContent}' (${text.getAttribute('class')})`);
+    }
+  }
+  const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+    const parent = node.parentElement;
+    if (!node.data.trim() || parent.closest('svg') || parent.closest('.skip')
+        || parent.closest('.advice thead')
+        || (parent.closest('details:not([open])') && !parent.closest('summary'))) continue;
+    const range = document.createRange();
+    range.selectNodeContents(node);
+    for (const box of range.getClientRects()) add(box, node.data.trim().slice(0, 30), 'text', 0.2);
+  }
+  for (const one of texts) {
+    if (one.l < -0.5 || one.r > width + 0.5) faults.push(`beyond the page: '${one.words}'`);
+  }
+  texts.sort((a, b) => a.t - b.t);
+  for (let i = 0; i < texts.length; i++) {
+    for (let j = i + 1; j < texts.length && texts[j].t < texts[i].b; j++) {
+      const a = texts[i], b = texts[j];
+      const over = Math.min(a.r, b.r) - Math.max(a.l, b.l);
+      const high = Math.min(a.b, b.b) - Math.max(a.t, b.t);
+      if (over > 0.6 && high > 0.6) {
+        faults.push(`'${a.words}' over '${b.words}' (${a.where}, ${b.where})`);
+      }
+    }
+  }
+  if (document.documentElement.scrollWidth > width) {
+    faults.push(`the page is ${document.documentElement.scrollWidth} wide in ${width}`);
+  }
+  if (!texts.length) faults.push('no text was measured');
+  return JSON.stringify({width, texts: texts.length, rows: rows.size, faults: faults.slice(0, 30)});
+})()

@@ -1,7 +1,5 @@
 package fingering.page;
 
-import fingering.demand.Demand;
-import fingering.demand.Skill;
 import fingering.fingerboard.Frame;
 import fingering.music.Measure;
 import fingering.music.Moment;
@@ -45,15 +43,7 @@ final class HandGraph {
   HandGraph(Comparison comparison) {
     this.comparison = comparison;
     passage = comparison.passage();
-    for (Plan plan : comparison.plans()) {
-      BitSet moments = new BitSet();
-      for (Demand demand : plan.brief().demands()) {
-        if (demand instanceof Skill skill) {
-          moments.or(skill.shownIn(passage, plan.grips()));
-        }
-      }
-      shown.add(moments);
-    }
+    comparison.plans().forEach(plan -> shown.add(ShownMoments.of(plan)));
     furthest =
         comparison.plans().stream()
             .flatMap(plan -> plan.grips().stream())

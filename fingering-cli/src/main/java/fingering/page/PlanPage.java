@@ -119,7 +119,7 @@ public final class PlanPage {
             + " its first finger lies at rest. Arrows are shifts. Below it each note lies on its"
             + " string, and a line from string to string is a crossing of the bow. At the foot"
             + " the points of each measure, the plans in their order: A filled, B hatched, C open."
-            + (graph.shades() ? " Hatched is what the plan was asked to show." : ""));
+            + (graph.shades() ? " Hatched is where the plan shows what it has to show." : ""));
     html.append(graph.html());
     endSection();
   }

@@ -7,6 +7,7 @@ import fingering.page.staff.Lane;
 import fingering.page.svg.Svg;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -95,10 +96,27 @@ public final class PlanPage {
     list(content.tempi());
     if (!content.demands().isEmpty()) {
       html.append("<h3>What was demanded</h3>\n");
-      list(content.demands());
+      demands();
     }
     paragraph("care", content.care());
     endSection();
+  }
+
+  /** A list for each plan below the line that names it, which ends with a colon. */
+  private void demands() {
+    List<String> told = new ArrayList<>();
+    for (String line : content.demands()) {
+      if (line.endsWith(":")) {
+        if (!told.isEmpty()) {
+          list(told);
+        }
+        told.clear();
+        paragraph("note", line);
+      } else {
+        told.add(line);
+      }
+    }
+    list(told);
   }
 
   private void write() {

@@ -21,8 +21,8 @@ final class OutputOptions extends OutputFile {
       names = "--format",
       paramLabel = "FORM",
       description = {
-        "text (the default), json, html (a page with the music),",
-        "or svg (the music alone)."
+        "text (the default), json, html (a page with",
+        "the music), or svg (the music alone)."
       })
   Format format = Format.TEXT;
 }

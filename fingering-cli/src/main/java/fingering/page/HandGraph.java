@@ -1,7 +1,5 @@
 package fingering.page;
 
-import fingering.demand.Demand;
-import fingering.demand.Skill;
 import fingering.fingerboard.Frame;
 import fingering.music.Measure;
 import fingering.music.Moment;
@@ -45,15 +43,7 @@ final class HandGraph {
   HandGraph(Comparison comparison) {
     this.comparison = comparison;
     passage = comparison.passage();
-    for (Plan plan : comparison.plans()) {
-      BitSet moments = new BitSet();
-      for (Demand demand : plan.brief().demands()) {
-        if (demand instanceof Skill skill) {
-          moments.or(skill.shownIn(passage, plan.grips()));
-        }
-      }
-      shown.add(moments);
-    }
+    comparison.plans().forEach(plan -> shown.add(ShownMoments.of(plan)));
     furthest =
         comparison.plans().stream()
             .flatMap(plan -> plan.grips().stream())
@@ -218,24 +208,27 @@ final class HandGraph {
     int to = here.isEmpty() ? -1 : here.get(here.size() - 1);
     int crossings = 0;
     double beforeRow = Double.NaN;
+    Map<Integer, StringBuilder> bars = new TreeMap<>();
+    StringBuilder lines = new StringBuilder();
     for (PlannedNote note : plan.notes()) {
       if (note.moment() < from || note.moment() > to) {
         continue;
       }
       double x1 = x(measures, passage.moments().get(note.moment()));
-      double x2 = right(measures, here, here.indexOf(note.moment()), end);
+      double x2 = right(measures, here, note.moment() - from, end);
       double y = row(top, note.placement().string());
-      svg.rect(
-          "string" + Math.min(4, note.placement().string()),
-          x1,
-          y - 3,
-          Math.max(1.5, x2 - x1 - 0.8),
-          6);
+      String width = Svg.number(Math.max(1.5, x2 - x1 - 0.8));
+      bars.computeIfAbsent(Math.min(4, note.placement().string()), s -> new StringBuilder())
+          .append("M%sh%sv6h-%sz".formatted(Svg.point(x1, y - 3), width, width));
       if (note.crossing() > 0 && !Double.isNaN(beforeRow)) {
-        svg.line("cross", x1, Math.min(y, beforeRow), x1, Math.max(y, beforeRow));
+        lines.append("M%sV%s".formatted(Svg.point(x1, beforeRow), Svg.number(y)));
         crossings++;
       }
       beforeRow = y;
+    }
+    bars.forEach((string, path) -> svg.path("string" + string, path.toString()));
+    if (lines.length() > 0) {
+      svg.path("cross", lines.toString());
     }
     return "%d string crossings;".formatted(crossings);
   }

@@ -7,6 +7,7 @@ import fingering.page.staff.Lane;
 import fingering.page.svg.Svg;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -95,10 +96,27 @@ public final class PlanPage {
     list(content.tempi());
     if (!content.demands().isEmpty()) {
       html.append("<h3>What was demanded</h3>\n");
-      list(content.demands());
+      demands();
     }
     paragraph("care", content.care());
     endSection();
+  }
+
+  /** A list for each plan below the line that names it, which ends with a colon. */
+  private void demands() {
+    List<String> told = new ArrayList<>();
+    for (String line : content.demands()) {
+      if (line.endsWith(":")) {
+        if (!told.isEmpty()) {
+          list(told);
+        }
+        told.clear();
+        paragraph("note", line);
+      } else {
+        told.add(line);
+      }
+    }
+    list(told);
   }
 
   private void write() {
@@ -119,7 +137,7 @@ public final class PlanPage {
             + " its first finger lies at rest. Arrows are shifts. Below it each note lies on its"
             + " string, and a line from string to string is a crossing of the bow. At the foot"
             + " the points of each measure, the plans in their order: A filled, B hatched, C open."
-            + (graph.shades() ? " Hatched is what the plan was asked to show." : ""));
+            + (graph.shades() ? " Hatched is where the plan shows what it has to show." : ""));
     html.append(graph.html());
     endSection();
   }

@@ -90,8 +90,10 @@ class PageOutputTest {
   }
 
   private static String tune(int measures) {
-    String[] groups = {"D2EF G2AB", "c2BA B2AG", "(dcBA) (GABc)", "[DA]4 (3ABA GF"};
-    return "M:4/4\nL:1/8\nK:D clef=alto\n"
+    String[] groups = {
+      "DEFG ABcB AGFE D2E2", "c2BA B2AG (cBAG) F2E2", "(dcBA) (GABc) dcdB A4", "[DA]4 (3ABA G2 FEDE"
+    };
+    return "M:4/4\nL:1/16\nK:D clef=alto\n"
         + IntStream.range(0, measures)
             .mapToObj(m -> groups[(m * 5 + m / 7) % groups.length])
             .collect(Collectors.joining("|"))

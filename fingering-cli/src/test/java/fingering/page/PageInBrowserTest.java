@@ -29,6 +29,9 @@ class PageInBrowserTest {
   /** A4 less the page's margins, at 96 pixels to an inch. */
   private static final int SHEET = 695;
 
+  private static final String NO_BROWSER =
+      "There is no Chromium on this machine, so the page is not looked at: install 'chromium'.";
+
   @TempDir static Path folder;
 
   private static Optional<Browser> browser = Optional.empty();
@@ -36,9 +39,10 @@ class PageInBrowserTest {
   @BeforeAll
   static void start() throws Exception {
     Optional<Path> program = Browser.program();
-    Assumptions.assumeTrue(
-        program.isPresent(),
-        "There is no Chromium on this machine, so the page is not looked at: install 'chromium'.");
+    if (program.isEmpty()) {
+      System.err.println(NO_BROWSER);
+    }
+    Assumptions.assumeTrue(program.isPresent(), NO_BROWSER);
     browser = Optional.of(Browser.start(program.get()));
   }
 

@@ -19,6 +19,9 @@ final class NoteDrawing {
   private final Accidentals accidentals;
   private final Span span;
 
+  /** All stems and ledger lines of the piece, drawn as one. */
+  private final StringBuilder lines = new StringBuilder();
+
   NoteDrawing(Svg svg, Extents extents, Accidentals accidentals, Span span) {
     this.svg = svg;
     this.extents = extents;
@@ -54,6 +57,9 @@ final class NoteDrawing {
           spots(piece, column, stem, spots);
         }
       }
+    }
+    if (lines.length() > 0) {
+      svg.path("stem", lines.toString());
     }
     new TupletDrawing(svg, extents, span, beams).draw();
   }
@@ -154,17 +160,23 @@ final class NoteDrawing {
   private void ledgers(int step, double x, double scale) {
     double half = 8 * scale;
     for (int line = 10; line <= step; line += 2) {
-      svg.line("stem", x - half, Stem.y(line), x + half, Stem.y(line));
+      ledger(x, half, line);
     }
     for (int line = -2; line >= step; line -= 2) {
-      svg.line("stem", x - half, Stem.y(line), x + half, Stem.y(line));
+      ledger(x, half, line);
     }
+  }
+
+  private void ledger(double x, double half, int step) {
+    lines.append('M').append(Svg.point(x - half, Stem.y(step))).append('h');
+    lines.append(Svg.number(2 * half));
   }
 
   private void stem(Column column, Stem stem, boolean beamed, double scale) {
     double x = stemX(column, stem);
     double from = stem.up ? Stem.y(stem.lowest()) : Stem.y(stem.highest());
-    svg.line("stem", x, from + (stem.up ? -1.5 : 1.5), x, stem.tip);
+    lines.append('M').append(Svg.point(x, from + (stem.up ? -1.5 : 1.5)));
+    lines.append('V').append(Svg.number(stem.tip));
     int flags = beamed ? 0 : stem.lead().value().flags();
     for (int flag = 0; flag < flags; flag++) {
       double y = stem.tip + (stem.up ? 6 : -6) * flag;

@@ -14,7 +14,6 @@ import fingering.practice.TempoLadder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The practice of a plan in words: what to do today, and the days after it. */
@@ -25,6 +24,7 @@ final class PracticeText {
           + " ten minutes in every hour, stop on pain, and ask your teacher or a clinician. Your"
           + " teacher has the last word.";
 
+  private static final String UNLIMITED = "The plan is comfortable well above that.";
   private static final int DAY = 12;
 
   private final PracticePlan practice;
@@ -120,19 +120,24 @@ final class PracticeText {
         whole().size().metronome() == Metronome.TRADITIONAL
             ? "Settings: the marks of the traditional pendulum metronome, Maelzel's. "
             : "";
-    Optional<Tempo> comfort = whole().size().comfort();
-    return settings
-        + comfort
-            .map(
-                tempo ->
-                    "The plan is comfortable up to "
-                        + mark(Metronome.EXACT.atMost(tempo))
-                        + " (level "
-                        + practice.level().name()
-                        + "): steps are halved from "
-                        + mark(atLeast(whole().size().smallerFrom().orElseThrow()))
-                        + " on, and halved again above it.")
-            .orElse("Nothing limits the tempo of this plan.");
+    return settings + whole().size().comfort().map(this::limited).orElse(UNLIMITED);
+  }
+
+  private String limited(Tempo comfort) {
+    Tempo goal = whole().request().goal();
+    Tempo smaller = atLeast(whole().size().smallerFrom().orElseThrow());
+    if (smaller.perMinute().compareTo(goal.perMinute()) >= 0) {
+      return UNLIMITED;
+    }
+    boolean beyond = goal.perMinute().compareTo(comfort.perMinute()) > 0;
+    return "The plan is comfortable up to "
+        + mark(Metronome.EXACT.atMost(comfort))
+        + " (level "
+        + practice.level().name()
+        + "): steps are halved from "
+        + mark(smaller)
+        + " on, and halved again above it."
+        + (beyond ? " The goal lies above it: ask your teacher whether this plan suits." : "");
   }
 
   private static Tempo atLeast(Tempo tempo) {

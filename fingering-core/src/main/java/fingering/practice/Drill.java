@@ -152,6 +152,19 @@ final class Drill {
     return exercise("String crossings", from, measures(strokes));
   }
 
+  /** A figure twice, with a stop after each time. */
+  SpotExercise figure(int from, int to) {
+    List<Stroke> strokes = new ArrayList<>();
+    for (int time = 0; time < 2; time++) {
+      for (int m = from; m <= to; m++) {
+        strokes.add(new Stroke(notes(m), EIGHTH));
+      }
+      strokes.add(rest(EIGHTH));
+      pad(strokes, ImmutableList.of(EIGHTH));
+    }
+    return exercise("Figure", from, measures(strokes));
+  }
+
   private Fingered open(int string) {
     return new Fingered(written(instrument.string(string).pitch()), "0", string);
   }

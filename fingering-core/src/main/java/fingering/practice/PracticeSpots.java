@@ -18,10 +18,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Finds the few places where a plan can fail at tempo: the shifts with the least time, and the
- * measures that limit its comfortable tempo. The exercises are common practice, no source.
+ * measures that limit its comfortable tempo, and the figure that comes most often in a row. The
+ * exercises are common practice, no source.
  */
 public final class PracticeSpots {
   private static final int SHIFTS = 2;
@@ -44,7 +46,7 @@ public final class PracticeSpots {
     drill = new Drill(plan);
   }
 
-  /** The spots of a plan, in score order, five at most. */
+  /** The spots of a plan, in score order, six at most. */
   public static ImmutableList<PracticeSpot> of(Plan plan, Level level) {
     PracticeSpots found = new PracticeSpots(plan);
     plan.notes().stream()
@@ -60,6 +62,7 @@ public final class PracticeSpots {
         .filter(limit -> !found.measures.contains(limit.place().measureIndex()))
         .limit(LIMITS)
         .forEach(found::limit);
+    Figures.most(plan).filter(found::ordinary).ifPresent(found::figure);
     return ImmutableList.sortedCopyOf(
         Comparator.comparingInt((PracticeSpot spot) -> spot.place().measureIndex()), found.spots);
   }
@@ -136,6 +139,24 @@ public final class PracticeSpots {
             todo.build(),
             check(to),
             Optional.of(drill.shift(from, to))));
+  }
+
+  private boolean ordinary(Figures.Figure figure) {
+    boolean known = measures.contains(passage.moments().get(figure.from()).place().measureIndex());
+    return !known && IntStream.rangeClosed(figure.from(), figure.to()).allMatch(this::plain);
+  }
+
+  private void figure(Figures.Figure figure) {
+    Moment first = passage.moments().get(figure.from());
+    measures.add(first.place().measureIndex());
+    spots.add(
+        new PracticeSpot(
+            first.place(),
+            span(figure.from(), figure.from() + figure.length() * figure.times() - 1),
+            "one figure %d times in a row".formatted(figure.times()),
+            ImmutableList.of("Stop after each time, and count aloud. Then two at a time."),
+            Optional.empty(),
+            Optional.of(drill.figure(figure.from(), figure.to()))));
   }
 
   private String span(int from, int to) {

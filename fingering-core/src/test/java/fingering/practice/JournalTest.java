@@ -231,7 +231,6 @@ class JournalTest {
       assertThat(lock.isValid()).isTrue();
       waiting = pool.submit(() -> file().add(entry("2026-11-22T18:30", "quarter=63", "")));
       String before = text();
-      Thread.sleep(100);
       assertThat(waiting.isDone()).isFalse();
       assertThat(text()).isEqualTo(before);
     }

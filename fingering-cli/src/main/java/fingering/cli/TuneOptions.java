@@ -1,7 +1,7 @@
 package fingering.cli;
 
 import com.google.common.base.Ascii;
-import fingering.abc.Transcript;
+import fingering.abc.TuneScore;
 import fingering.abc.Tunebook;
 import fingering.musicxml.ChoiceException;
 import fingering.musicxml.ScoreFile;
@@ -39,7 +39,7 @@ class TuneOptions {
    * @param source how messages call it
    */
   ScoreFile read(String source, String text) {
-    Transcript transcript = Tunebook.parse(source, text).choose(tune);
-    return ScoreFile.of(transcript.musicXml(), transcript.remarks());
+    TuneScore written = Tunebook.parse(source, text).choose(tune);
+    return ScoreFile.of(written.musicXml(), written.remarks());
   }
 }

@@ -140,8 +140,8 @@ public final class Tunebook {
    * @throws AbcException if there is no such tune, if there are several to choose from, or if it
    *     cannot be read
    */
-  public Transcript choose(Optional<String> number) {
-    return Transcript.of(number.map(this::numbered).orElseGet(this::only));
+  public TuneScore choose(Optional<String> number) {
+    return TuneScore.of(number.map(this::numbered).orElseGet(this::only));
   }
 
   private TuneSource only() {

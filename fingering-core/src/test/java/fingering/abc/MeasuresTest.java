@@ -41,7 +41,7 @@ class MeasuresTest {
         .allSatisfy(measure -> assertThat(measure.length()).isEqualTo(BigFraction.of(3)));
     assertThat(passage.measures()).extracting(Measure::fifths).containsOnly(2);
     assertThat(passage.measures().get(25).number()).isEqualTo("26");
-    String score = Typed.transcript(SAMPLE).musicXml();
+    String score = Typed.written(SAMPLE).musicXml();
     assertThat(score.split("direction=\"backward\"", -1)).hasSize(3 + 1);
     assertThat(score.split("<ending number=\"2\" type=\"discontinue\"/>", -1)).hasSize(2 + 1);
     assertThat(passage.remarks()).anyMatch(told -> told.equals("left out: the sign !roll!"));
@@ -77,7 +77,7 @@ class MeasuresTest {
     String abc = WALTZ + "A|Bcd|ef:|\n|:g|abc|de|]";
     assertThat(numbers(abc)).containsExactly("0", "1", "2", "2", "3", "4");
     assertThat(passage(abc, PassageRequest.WHOLE.withMeasures("2")).notes()).hasSize(3);
-    assertThat(Typed.transcript(abc).remarks()).isEmpty();
+    assertThat(Typed.written(abc).remarks()).isEmpty();
   }
 
   @Test
@@ -96,25 +96,25 @@ class MeasuresTest {
   @Test
   void barLinesOneAfterAnotherAreOne() {
     assertThat(numbers(WALTZ + "|:Bcd:|\n|:efg|\n||abc| |]")).containsExactly("1", "2", "3");
-    assertThat(Typed.transcript(WALTZ + "Bcd:|\n|:efg:|").musicXml())
+    assertThat(Typed.written(WALTZ + "Bcd:|\n|:efg:|").musicXml())
         .containsSubsequence("backward", "number=\"2\"", "forward", "backward");
   }
 
   @Test
   void aRepeatMayBePlayedMoreThanTwice() {
-    assertThat(Typed.transcript(WALTZ + "|::Bcd::|").musicXml())
+    assertThat(Typed.written(WALTZ + "|::Bcd::|").musicXml())
         .contains("<repeat direction=\"backward\" times=\"3\"/>");
   }
 
   @Test
   void anEndingMayHaveSeveralNumbers() {
-    assertThat(Typed.transcript(WALTZ + "|:Bcd|[1,3 efg:|[2 abc:|[4-6 abc|]").musicXml())
+    assertThat(Typed.written(WALTZ + "|:Bcd|[1,3 efg:|[2 abc:|[4-6 abc|]").musicXml())
         .containsSubsequence("number=\"1,3\" type=\"start\"", "number=\"2\"", "number=\"4,5,6\"");
   }
 
   @Test
   void aMeasureThatDoesNotFillItsMeterIsTold() {
-    assertThat(Typed.transcript(WALTZ + "A|Bcd|ef|gab|c/defg|a2|]").remarks())
+    assertThat(Typed.written(WALTZ + "A|Bcd|ef|gab|c/defg|a2|]").remarks())
         .containsExactly(
             "2 measures are not filled as the meter asks and are read as typed: 2 (2/4 in 3/4, line 5), 4 (9/8 in 3/4, line 5)");
   }
@@ -129,7 +129,7 @@ class MeasuresTest {
 
   @Test
   void aChangeOfMeterCountsForTheMeasuresBehindIt() {
-    assertThat(Typed.transcript(WALTZ + "Bcd|[M:2/4]ef|ga|\nM:3/4\nabc|]").remarks()).isEmpty();
+    assertThat(Typed.written(WALTZ + "Bcd|[M:2/4]ef|ga|\nM:3/4\nabc|]").remarks()).isEmpty();
   }
 
   @ParameterizedTest

@@ -53,7 +53,7 @@ class PitchesTest {
   void anAccidentalHoldsInAllOctavesAndThatIsTold() {
     String abc = "M:C\nK:C treble\nL:1/4\nFGAB|^FGAf|f";
     assertThat(pitches(abc)).endsWith("F#4 G4 A4 F#5 F5");
-    assertThat(Typed.transcript(abc).remarks())
+    assertThat(Typed.written(abc).remarks())
         .anySatisfy(
             told ->
                 assertThat(told).contains("F♯5 in measure 2", "'%%propagate-accidentals octave'"));
@@ -73,8 +73,8 @@ class PitchesTest {
   void nothingIsToldWhereTheOctaveMakesNoDifference() {
     String abc = "X:1\nM:C\nL:1/4\nK:D clef=treble\n^GFf^g|=cC=CC|";
     assertThat(pitches(abc)).isEqualTo("G#4 F#4 F#5 G#5 C5 C4 C4 C4");
-    assertThat(Typed.transcript(abc).remarks()).hasSize(1).first().asString().contains("C4 in");
-    assertThat(Typed.transcript(abc.replace("=cC=C", "=c=CC")).remarks()).isEmpty();
+    assertThat(Typed.written(abc).remarks()).hasSize(1).first().asString().contains("C4 in");
+    assertThat(Typed.written(abc.replace("=cC=C", "=c=CC")).remarks()).isEmpty();
   }
 
   // Common practice, no source: a tie carries the accidental over the bar line to its note only.
@@ -87,10 +87,10 @@ class PitchesTest {
   // Common practice, no source: print shows an accidental wherever the reader could err.
   @Test
   void theScorePrintsAccidentalsWhereTheyWouldBeMissed() {
-    String score = Typed.transcript("K:C\n^F f F|F").musicXml();
+    String score = Typed.written("K:C\n^F f F|F").musicXml();
     assertThat(score.split("<accidental>sharp</accidental>", -1)).hasSize(3);
     assertThat(score).doesNotContain("<accidental>natural</accidental>");
-    assertThat(Typed.transcript("%%propagate-accidentals not\nK:C\n^F F").musicXml())
+    assertThat(Typed.written("%%propagate-accidentals not\nK:C\n^F F").musicXml())
         .contains("<accidental>natural</accidental>");
   }
 

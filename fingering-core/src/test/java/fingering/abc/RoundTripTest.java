@@ -101,7 +101,7 @@ class RoundTripTest {
     assertThatCode(
             () -> {
               try {
-                assertThat(Typed.transcript(abc.toString()).musicXml()).endsWith("-partwise>\n");
+                assertThat(Typed.written(abc.toString()).musicXml()).endsWith("-partwise>\n");
               } catch (AbcException e) {
                 assertThat(e)
                     .hasMessageMatching("study(, line \\d+, column \\d+: | holds )\\S.*\\S");

@@ -4,7 +4,7 @@ import static fingering.abc.Typed.on;
 import static fingering.abc.Typed.passage;
 import static fingering.abc.Typed.pitches;
 import static fingering.abc.Typed.refusal;
-import static fingering.abc.Typed.transcript;
+import static fingering.abc.Typed.written;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.music.Harmonic;
@@ -55,7 +55,7 @@ class SignsAndLinesTest {
 
   @Test
   void theNoteAtWhichOneSlurEndsMayBeginAnother() {
-    assertThat(transcript("K:C\n(c d (e) f g a)").musicXml())
+    assertThat(written("K:C\n(c d (e) f g a)").musicXml())
         .containsSubsequence(
             "number=\"1\"",
             "type=\"stop\" number=\"1\"",
@@ -84,7 +84,7 @@ class SignsAndLinesTest {
         .containsExactly(
             true, false, true, false, true, true, true, false, true, false, true, true, false, true,
             false, false, true, true, false);
-    assertThat(transcript("K:C\n{/g}A{g}A").musicXml())
+    assertThat(written("K:C\n{/g}A{g}A").musicXml())
         .containsOnlyOnce("<grace slash=\"yes\"/>")
         .containsOnlyOnce("<grace/>");
   }
@@ -105,7 +105,7 @@ class SignsAndLinesTest {
   @Test
   void theFifthFingerIsLeftOutAndThatIsTold() {
     assertThat(marks("!5!A").finger()).isEmpty();
-    assertThat(transcript("K:C\n!5!A").remarks()).contains("left out: the sign !5!");
+    assertThat(written("K:C\n!5!A").remarks()).contains("left out: the sign !5!");
   }
 
   @Test
@@ -211,8 +211,7 @@ class SignsAndLinesTest {
     "!slide!, scoop",
   })
   void aSignOfTheStandardStandsInTheScore(String sign, String element) {
-    assertThat(transcript("K:C\n" + sign + "A").musicXml())
-        .containsPattern("<" + element + "[ />]");
+    assertThat(written("K:C\n" + sign + "A").musicXml()).containsPattern("<" + element + "[ />]");
   }
 
   @Test
@@ -224,15 +223,15 @@ class SignsAndLinesTest {
 
   @Test
   void whatASinglePartDoesNotPlayIsLeftOutAndTold() {
-    assertThat(transcript("K:C\n\"Am\"A \"F#m7/C\"B\nw: la la\n").remarks())
+    assertThat(written("K:C\n\"Am\"A \"F#m7/C\"B\nw: la la\n").remarks())
         .contains("left out: chord symbols; words to be sung");
-    assertThat(transcript("K:C\n\"Am\"A").musicXml()).doesNotContain("Am");
-    assertThat(transcript("K:C\n\"Cantabile\"A").musicXml()).contains("<words>Cantabile</words>");
+    assertThat(written("K:C\n\"Am\"A").musicXml()).doesNotContain("Am");
+    assertThat(written("K:C\n\"Cantabile\"A").musicXml()).contains("<words>Cantabile</words>");
   }
 
   @Test
   void blanksPartTheBeams() {
-    String score = transcript("K:C\nABc2 AB cd|A`B c/d/|{de}f A y B").musicXml();
+    String score = written("K:C\nABc2 AB cd|A`B c/d/|{de}f A y B").musicXml();
     assertThat(score.split(">begin<", -1)).hasSize(1 + 3 + 1 + 2 + 2);
     assertThat(pitches("K:C\nA`B y A y2 B$|\\\nc")).isEqualTo("A4 B4 A4 B4 C5");
   }

@@ -1,7 +1,7 @@
 package fingering.abc;
 
 import static fingering.abc.Typed.refusal;
-import static fingering.abc.Typed.transcript;
+import static fingering.abc.Typed.written;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -37,8 +37,8 @@ class TunebookTest {
       AB|
       """;
 
-  private static String title(Transcript transcript) {
-    return ScoreReader.read(ScoreFile.of(transcript.musicXml(), transcript.remarks())).title();
+  private static String title(TuneScore written) {
+    return ScoreReader.read(ScoreFile.of(written.musicXml(), written.remarks())).title();
   }
 
   @Test
@@ -75,27 +75,27 @@ class TunebookTest {
 
   @Test
   void whatStandsBehindAnEmptyLineIsLeftOutAndTold() {
-    assertThat(transcript("X:1\nM:3/4\nL:1/4\nK:C clef=treble\nABc|\n\ndef|").remarks())
+    assertThat(written("X:1\nM:3/4\nL:1/4\nK:C clef=treble\nABc|\n\ndef|").remarks())
         .containsExactly("the tune ends at an empty line; line 7 and what follows is left out");
   }
 
   @Test
   void aTuneWithoutHeaderIsReadAndToldWhatWasTaken() {
-    assertThat(transcript("A2 B2|").remarks())
+    assertThat(written("A2 B2|").remarks())
         .containsExactly(
             "the tune names no number (X:), meter (M:), note length (L:), key (K:) or clef; free"
                 + " meter, eighths, C major and the treble clef are taken");
-    assertThat(transcript("M:2/4\nK:D alto\nA2 B2|").remarks())
+    assertThat(written("M:2/4\nK:D alto\nA2 B2|").remarks())
         .contains("the tune names no number (X:) or note length (L:); sixteenths are taken");
-    assertThat(transcript("X:1\nM:2/4\nL:1/8\nK:D\nA2 B2|").remarks())
+    assertThat(written("X:1\nM:2/4\nL:1/8\nK:D\nA2 B2|").remarks())
         .containsExactly("the tune names no clef; the treble clef is taken");
   }
 
   @Test
   void fieldsThatOnlyInformAndRemarksChangeNothing() {
-    String notes = transcript("X:1\nK:C\nA2 B2|\n").musicXml();
+    String notes = written("X:1\nK:C\nA2 B2|\n").musicXml();
     assertThat(
-            transcript(
+            written(
                     "X:1\nA:x\nB:x\nD:x\nF:x\nG:x\nH:x\nN:x\nO:x\nR:x\nr:x\nS:x\nZ:x\nI:abc-charset utf-8\n%%stretch 1\nK:C\nA2 % one\n% two\nN:x\n[r:x]B2|\n")
                 .musicXml())
         .isEqualTo(notes);
@@ -104,8 +104,7 @@ class TunebookTest {
   @Test
   void theScoreNamesTitleComposerAndVoice() {
     assertThat(
-            transcript(
-                    "X:1\nT:Eels & <Reeds>\nC:nobody\nV:1 name=\"Violin 2\"\nK:C\n[V:1]A|\nV:1\nB|")
+            written("X:1\nT:Eels & <Reeds>\nC:nobody\nV:1 name=\"Violin 2\"\nK:C\n[V:1]A|\nV:1\nB|")
                 .musicXml())
         .contains(
             "<work-title>Eels &amp; &lt;Reeds&gt;<", ">nobody<", "<part-name>Violin 2</part-name>");
@@ -114,7 +113,7 @@ class TunebookTest {
   @Test
   void linesMayEndAsOnAnySystem() {
     String unix = "X:1\nK:C\nA2\\\nB2|";
-    assertThat(transcript(unix.replace("\n", "\r\n"))).isEqualTo(transcript(unix));
+    assertThat(written(unix.replace("\n", "\r\n"))).isEqualTo(written(unix));
   }
 
   @ParameterizedTest

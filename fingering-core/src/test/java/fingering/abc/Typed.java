@@ -16,7 +16,7 @@ import java.util.Optional;
 final class Typed {
   private Typed() {}
 
-  static Transcript transcript(String abc) {
+  static TuneScore written(String abc) {
     return Tunebook.parse("study", abc).choose(Optional.empty());
   }
 
@@ -25,9 +25,8 @@ final class Typed {
   }
 
   static Passage passage(String abc, PassageRequest request) {
-    Transcript transcript = transcript(abc);
-    return ScoreReader.read(ScoreFile.of(transcript.musicXml(), transcript.remarks()))
-        .passage(request);
+    TuneScore written = written(abc);
+    return ScoreReader.read(ScoreFile.of(written.musicXml(), written.remarks())).passage(request);
   }
 
   static PassageRequest on(String instrument) {
@@ -56,7 +55,7 @@ final class Typed {
 
   /** Why it is refused, without the name of the source. */
   static String refusal(String abc) {
-    AbcException thrown = catchThrowableOfType(AbcException.class, () -> transcript(abc));
+    AbcException thrown = catchThrowableOfType(AbcException.class, () -> written(abc));
     assertThat(thrown).as("refused: %s", abc).isNotNull();
     assertThat(thrown.getMessage()).startsWith("study").endsWith(".").doesNotContain("\n");
     return thrown.getMessage().substring("study".length());

@@ -8,14 +8,14 @@ import com.google.common.collect.ImmutableList;
  * @param musicXml the text of a partwise score of one part
  * @param remarks what was assumed or left out, a sentence each
  */
-public record Transcript(String musicXml, ImmutableList<String> remarks) {
+public record TuneScore(String musicXml, ImmutableList<String> remarks) {
 
   /**
    * Puts a tune into MusicXML.
    *
    * @throws AbcException if it cannot be read
    */
-  static Transcript of(TuneSource source) {
+  static TuneScore of(TuneSource source) {
     Header header = Header.read(source);
     Line last = source.lines().get(source.lines().size() - 1);
     Tune tune = MusicReader.read(header, new Cursor(last, last.text().length()));
@@ -28,6 +28,6 @@ public record Transcript(String musicXml, ImmutableList<String> remarks) {
                 remarks.add(
                     "the tune ends at an empty line; line %d and what follows is left out"
                         .formatted(line.number())));
-    return new Transcript(TuneXml.of(tune), remarks.build());
+    return new TuneScore(TuneXml.of(tune), remarks.build());
   }
 }

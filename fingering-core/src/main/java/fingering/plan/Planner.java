@@ -138,7 +138,7 @@ public final class Planner {
   public Plan plan(Brief brief) {
     Layers layers = layers(brief);
     return PathFinder.best(layers, brief.shown(passage))
-        .map(path -> PlanAssembly.plan(brief, passage, costs.scoring(), path))
+        .map(path -> plan(brief, path))
         .orElseThrow(() -> unmet(brief));
   }
 
@@ -148,8 +148,7 @@ public final class Planner {
    * @throws InfeasibleBriefException if a note cannot be reached in the positions allowed
    */
   public Optional<Plan> tryPlan(Brief brief) {
-    return PathFinder.best(layers(brief), brief.shown(passage))
-        .map(path -> PlanAssembly.plan(brief, passage, costs.scoring(), path));
+    return PathFinder.best(layers(brief), brief.shown(passage)).map(path -> plan(brief, path));
   }
 
   /**
@@ -178,7 +177,7 @@ public final class Planner {
     Layers layers = layers(brief);
     ImmutableList<Plan> plans =
         PathFinder.best(layers, brief.shown(passage), k, grain).stream()
-            .map(path -> PlanAssembly.plan(brief, passage, costs.scoring(), path))
+            .map(path -> plan(brief, path))
             .collect(ImmutableList.toImmutableList());
     if (plans.isEmpty()) {
       throw unmet(brief);
@@ -209,7 +208,7 @@ public final class Planner {
       throw unmet(brief);
     }
     for (int wanted = k; wanted > 0 && path.isPresent(); wanted--) {
-      Plan plan = PlanAssembly.plan(brief, passage, costs.scoring(), path.get());
+      Plan plan = plan(brief, path.get());
       found.add(new Alternative(moment, plan));
       layers = otherwise(layers, moment, path.get().grips().get(moment));
       path = wanted == 1 ? Optional.empty() : PathFinder.best(layers, brief.shown(passage));

@@ -1,5 +1,6 @@
 package fingering.cli;
 
+import fingering.page.svg.Svg;
 import java.util.Locale;
 
 /** Elements of an SVG picture, written one after another; lengths are in millimetres. */
@@ -18,10 +19,7 @@ final class SvgPage {
 
   /** Text with the signs that XML keeps for itself written otherwise. */
   static String escaped(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replace("\"", "&quot;");
+    return Svg.escaped(text);
   }
 
   /** A length without needless zeros. */

@@ -6,9 +6,6 @@ import fingering.fingerboard.Placement;
 
 /** Rules on the bow's way across the strings. Plucked notes are free of them. */
 final class CrossingRules {
-  /** Notes shorter than this make a crossing quick, in microseconds (common practice). */
-  private static final long QUICK = 200_000;
-
   private CrossingRules() {}
 
   static ImmutableList<CostRule> all() {
@@ -76,10 +73,7 @@ final class CrossingRules {
   }
 
   private static long quick(Passing passing, Grip before, Grip now) {
-    return passing.sinceMicros() < QUICK
-            && !before.open()
-            && !now.open()
-            && apart(passing, before, now) > 0
+    return passing.quick() && !before.open() && !now.open() && apart(passing, before, now) > 0
         ? 1
         : 0;
   }

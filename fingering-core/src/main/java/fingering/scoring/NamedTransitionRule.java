@@ -22,6 +22,16 @@ record NamedTransitionRule(String id, String name, String explanation, String un
     }
   }
 
+  /** The same kind of rule, which charges the time that is lacking. */
+  record Hurried(
+      String id, String name, String explanation, String unit, long unitMicros, Measure needed)
+      implements HurriedTransitionRule {
+    @Override
+    public long needed(Passing passing, Grip before, Grip now) {
+      return needed.amount(passing, before, now);
+    }
+  }
+
   @Override
   public boolean idle() {
     return measure == Measure.NEVER;

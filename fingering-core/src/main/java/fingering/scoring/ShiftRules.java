@@ -21,6 +21,8 @@ final class ShiftRules {
   /** Time a millimetre of shift on that string takes, in microseconds (common practice). */
   private static final long PER_MILLIMETRE = 1_500;
 
+  private static final long HUNDREDTH = 10_000;
+
   /** A move shorter than this, as between half and 1st, draws the hand back or on (millimetres). */
   private static final long SLIGHT = 20;
 
@@ -49,12 +51,13 @@ final class ShiftRules {
             "The further the hand travels, the harder it is to arrive in tune.",
             "millimetre on a string of 328 mm",
             ShiftRules::distance),
-        new NamedTransitionRule(
+        new NamedTransitionRule.Hurried(
             "shift-in-haste",
             "Shift in haste",
             "The shift needs more time than the end of the note before and the rest leave.",
             "hundredth of a second",
-            ShiftRules::haste),
+            HUNDREDTH,
+            ShiftRules::needed),
         new NamedTransitionRule(
             "shift-slurred",
             "Shift under a slur",
@@ -125,13 +128,10 @@ final class ShiftRules {
     return passing.acrossRest() ? way / 2 : way;
   }
 
-  private static long haste(Passing passing, Grip before, Grip now) {
-    if (!shifts(passing, before, now)) {
-      return 0;
-    }
-    long needed = LEAVE_AND_ARRIVE + PER_MILLIMETRE * millimetres(before, now);
-    long free = before.open() ? passing.sinceMicros() : passing.freeMicros();
-    return Math.max(0, needed - free) / 10_000;
+  private static long needed(Passing passing, Grip before, Grip now) {
+    return shifts(passing, before, now)
+        ? LEAVE_AND_ARRIVE + PER_MILLIMETRE * millimetres(before, now)
+        : 0;
   }
 
   private static boolean slurred(Passing passing, Grip before, Grip now) {

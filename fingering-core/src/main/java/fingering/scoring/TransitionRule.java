@@ -2,7 +2,11 @@ package fingering.scoring;
 
 import fingering.fingerboard.Grip;
 
-/** A rule that judges the way from one grip to the next. */
+/**
+ * A rule that judges the way from one grip to the next. How much time there is a {@link
+ * HurriedTransitionRule} may charge, and how slow the music is a {@link PacedTransitionRule}; other
+ * rules find neither in the passing they are given by the search.
+ */
 public interface TransitionRule extends CostRule {
   @Override
   default int lookBack() {

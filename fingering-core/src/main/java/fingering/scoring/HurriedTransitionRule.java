@@ -4,13 +4,13 @@ import fingering.fingerboard.Grip;
 
 /**
  * A transition rule that charges the time that is lacking: a unit for every so many microseconds by
- * which a movement needs more than the music leaves it. What it needs does not depend on that.
+ * which a shift needs more than the music leaves it. What it needs does not depend on that.
  */
 public interface HurriedTransitionRule extends TransitionRule {
   /** Microseconds in the rule's unit; more than 0. */
   long unitMicros();
 
-  /** Microseconds that the movement needs; 0 where there is none. */
+  /** Microseconds that the movement needs; 0 where there is none. Asked where the hand shifts. */
   long needed(Passing passing, Grip before, Grip now);
 
   @Override

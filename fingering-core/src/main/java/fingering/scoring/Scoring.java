@@ -118,16 +118,12 @@ public final class Scoring {
     return cost(transitionRules, transitionWeights, passing, before, now);
   }
 
-  /**
-   * Points of the way without what the {@link #hurried hurried} and the {@link #paced paced} rules
-   * charge; it does not depend on times and pace.
-   */
-  public long leisurely(Passing passing, Grip before, Grip now) {
-    return cost(leisurelyRules, leisurelyWeights, passing, before, now);
+  /** What ways cost in a passing but for what depends on times and pace. */
+  public PassingCosts leisurely(Passing passing) {
+    return new PassingCosts(leisurelyRules, leisurelyWeights, passing);
   }
 
-  private static long cost(
-      TransitionRule[] rules, long[] weights, Passing passing, Grip before, Grip now) {
+  static long cost(TransitionRule[] rules, long[] weights, Passing passing, Grip before, Grip now) {
     long cost = 0;
     for (int i = 0; i < rules.length; i++) {
       cost += charged(rules[i], rules[i].amount(passing, before, now)) * weights[i];

@@ -40,17 +40,19 @@ final class ShiftRules {
   static ImmutableList<CostRule> all() {
     return ImmutableList.of(
         new NamedTransitionRule(
-            "shift",
-            "Shift",
-            "The hand moves to another position; a rest, an open string or a slight move make it easier, and so does the habit of cellists and bassists.",
-            "tenth of a shift",
-            ShiftRules::shift),
+                "shift",
+                "Shift",
+                "The hand moves to another position; a rest, an open string or a slight move make it easier, and so does the habit of cellists and bassists.",
+                "tenth of a shift",
+                ShiftRules::shift)
+            .on(Occasion.SHIFT),
         new NamedTransitionRule(
-            "shift-distance",
-            "Distance of a shift",
-            "The further the hand travels, the harder it is to arrive in tune.",
-            "millimetre on a string of 328 mm",
-            ShiftRules::distance),
+                "shift-distance",
+                "Distance of a shift",
+                "The further the hand travels, the harder it is to arrive in tune.",
+                "millimetre on a string of 328 mm",
+                ShiftRules::distance)
+            .on(Occasion.SHIFT),
         new NamedTransitionRule.Hurried(
             "shift-in-haste",
             "Shift in haste",
@@ -59,23 +61,27 @@ final class ShiftRules {
             HUNDREDTH,
             ShiftRules::needed),
         new NamedTransitionRule(
-            "shift-slurred",
-            "Shift under a slur",
-            "A shift within one bow is heard as a slide.",
-            "shift",
-            (passing, before, now) -> slurred(passing, before, now) ? 1 : 0),
+                "shift-slurred",
+                "Shift under a slur",
+                "A shift within one bow is heard as a slide.",
+                "shift",
+                (passing, before, now) -> slurred(passing, before, now) ? 1 : 0)
+            .on(Occasion.SHIFT)
+            .where(Passing::slurred),
         new NamedTransitionRule(
-            "shift-changed-finger",
-            "Shift to another finger",
-            "Without a finger that slides along as a guide the arrival is less sure.",
-            "shift",
-            ShiftRules::changedFinger),
+                "shift-changed-finger",
+                "Shift to another finger",
+                "Without a finger that slides along as a guide the arrival is less sure.",
+                "shift",
+                ShiftRules::changedFinger)
+            .on(Occasion.SHIFT),
         new NamedTransitionRule(
-            "shift-creeping",
-            "One finger takes the next step",
-            "A finger that slides on by a whole tone smears a line; let another take the next note.",
-            "shift",
-            ShiftRules::creeping));
+                "shift-creeping",
+                "One finger takes the next step",
+                "A finger that slides on by a whole tone smears a line; let another take the next note.",
+                "shift",
+                ShiftRules::creeping)
+            .on(Occasion.SHIFT));
   }
 
   /** Whether the hand shifts; a note only respelled under the same finger is no shift. */

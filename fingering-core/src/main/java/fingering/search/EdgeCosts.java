@@ -2,8 +2,8 @@ package fingering.search;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
-import fingering.scoring.HurriedTransitionRule;
 import fingering.scoring.Passing;
+import fingering.scoring.PassingCosts;
 import fingering.scoring.Scoring;
 
 /**
@@ -36,33 +36,23 @@ final class EdgeCosts {
    * @param weight points for a unit
    */
   private record Haste(Table needed, long unit, long weight) {
-    static Haste of(
-        HurriedTransitionRule rule,
-        long weight,
-        Passing passing,
-        ImmutableList<Grip> before,
-        ImmutableList<Grip> now) {
-      Table needed = new Table(before.size(), now.size());
-      for (int i = 0; i < before.size(); i++) {
-        for (int j = 0; j < now.size(); j++) {
-          needed.put(i, j, rule.needed(passing, before.get(i), now.get(j)));
-        }
-      }
-      return new Haste(needed, rule.unitMicros(), weight);
-    }
-
     long cost(int left, int reached, long micros) {
       long lacking = needed.get(left, reached) - micros;
       return lacking > 0 ? lacking / unit * weight : 0;
     }
 
-    long handicap(int left, int other, long micros, boolean sameTime) {
-      long units = Math.max(0, needed.most(left) - micros) / unit;
-      if (units > 0 && sameTime) {
-        // Each is rounded down by itself, which may part them by one unit more.
-        units = Math.min(units, Math.max(0, needed.excess(left, other)) / unit + 1);
+    /** Adds what is dearer for haste. */
+    void handicaps(int left, long micros, boolean[] open, long[] handicaps) {
+      long most = Math.max(0, needed.most(left) - micros) / unit;
+      if (most == 0) {
+        return;
       }
-      return units * weight;
+      long[] more = needed.excess(left);
+      for (int i = 0; i < open.length; i++) {
+        // Where both have the same time, rounding of each parts them by no more than one unit.
+        long same = Math.max(0, more[i]) / unit + 1;
+        handicaps[i] += (open[i] == open[left] ? Math.min(most, same) : most) * weight;
+      }
     }
   }
 
@@ -73,21 +63,31 @@ final class EdgeCosts {
     open = new boolean[before];
     leisurely = new Table(before, now);
     paced = new Table(before, now);
+    hastes = hastes(scoring, before, now);
+    PassingCosts costs = scoring.leisurely(passing);
     for (int i = 0; i < before; i++) {
       Grip from = left.get(i);
       open[i] = from.open();
       for (int j = 0; j < now; j++) {
-        leisurely.put(i, j, scoring.leisurely(passing, from, reached.get(j)));
-        paced.put(i, j, scoring.paced(passing, from, reached.get(j)));
+        Grip to = reached.get(j);
+        boolean shifts = costs.shifts(from, to);
+        leisurely.put(i, j, costs.of(from, to, shifts));
+        paced.put(i, j, scoring.paced(passing, from, to));
+        for (int r = 0; shifts && r < hastes.size(); r++) {
+          hastes.get(r).needed.put(i, j, scoring.hurried().get(r).needed(passing, from, to));
+        }
       }
     }
     paces = !paced.empty();
+  }
+
+  private static ImmutableList<Haste> hastes(Scoring scoring, int before, int now) {
     ImmutableList.Builder<Haste> all = ImmutableList.builder();
     for (int r = 0; r < scoring.hurried().size(); r++) {
-      long weight = scoring.hurriedWeights().get(r);
-      all.add(Haste.of(scoring.hurried().get(r), weight, passing, left, reached));
+      long unit = scoring.hurried().get(r).unitMicros();
+      all.add(new Haste(new Table(before, now), unit, scoring.hurriedWeights().get(r)));
     }
-    hastes = all.build();
+    return all.build();
   }
 
   /** The costs between grips in a passing at leisure. */
@@ -134,19 +134,23 @@ final class EdgeCosts {
   }
 
   /**
-   * How much dearer a way from one grip can be at the most than the way from another to the same
-   * place. A grip whose sum is higher by more than that is worth leaving for no place.
+   * By grip left, how much dearer a way from one can be at the most than the way from that to the
+   * same place. A grip whose sum is higher by more than that is worth leaving for no place.
+   *
+   * @param handicaps where they are put
    */
-  long handicap(int left, int other, Passing passing) {
-    long dearer = leisurely.excess(left, other);
+  void handicaps(int left, Passing passing, long[] handicaps) {
+    long[] points = leisurely.excess(left);
+    System.arraycopy(points, 0, handicaps, 0, open.length);
     if (paces && passing.singing() > 0) {
-      dearer += passing.singing() * paced.excess(left, other);
+      long[] more = paced.excess(left);
+      for (int i = 0; i < open.length; i++) {
+        handicaps[i] += passing.singing() * more[i];
+      }
     }
     long micros = passing.micros(open[left]);
-    boolean sameTime = open[left] == open[other];
     for (int r = 0; r < hastes.size(); r++) {
-      dearer += hastes.get(r).handicap(left, other, micros, sameTime);
+      hastes.get(r).handicaps(left, micros, open, handicaps);
     }
-    return dearer;
   }
 }

@@ -53,10 +53,10 @@ final class Table {
   }
 
   /**
-   * By how much the number of a way from one grip can exceed, at the most, that of the way from
-   * another to the same place.
+   * By grip left, by how much the number of a way from one can exceed, at the most, that of the way
+   * from that to the same place. Nobody changes it.
    */
-  long excess(int left, int other) {
+  long[] excess(int left) {
     long[] known = excess.get(left);
     if (known == null) {
       known = new long[most.length];
@@ -65,7 +65,7 @@ final class Table {
       }
       excess.set(left, known);
     }
-    return known[other];
+    return known;
   }
 
   private long excessOver(int left, int other) {

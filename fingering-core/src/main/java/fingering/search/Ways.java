@@ -31,8 +31,10 @@ record Ways(EdgeCosts costs, Passing passing) {
     if (least == ForwardPass.NONE) {
       return false;
     }
+    long[] handicaps = new long[before.length];
+    costs.handicaps(best, passing, handicaps);
     for (int i = 0; i < before.length; i++) {
-      if (before[i] != ForwardPass.NONE && before[i] - least <= costs.handicap(best, i, passing)) {
+      if (before[i] != ForwardPass.NONE && before[i] - least <= handicaps[i]) {
         costs.reach(i, before[i], passing, reached);
       }
     }

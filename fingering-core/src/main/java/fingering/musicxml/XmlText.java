@@ -1,9 +1,26 @@
 package fingering.musicxml;
 
+import java.util.regex.Pattern;
+
 /** Small questions about characters in XML text. */
 final class XmlText {
 
+  /** More than this of a file's own words would hide what a message has to say. */
+  private static final int MOST_SHOWN = 60;
+
+  private static final Pattern UNPRINTABLE = Pattern.compile("[\\s\\p{C}\\p{Z}]+");
+
   private XmlText() {}
+
+  /** Text of a file as a message shows it: on one line, and cut where it is long. */
+  static String printable(String text) {
+    // Cut first, so that a name of megabytes costs no more than one of a line.
+    String start = text.substring(0, Math.min(text.length(), 4 * MOST_SHOWN));
+    String line = UNPRINTABLE.matcher(start).replaceAll(" ").strip();
+    return line.length() <= MOST_SHOWN && start.length() == text.length()
+        ? line
+        : line.substring(0, Math.min(line.length(), MOST_SHOWN)) + "…";
+  }
 
   /** Whether every character may stand in an XML 1.0 document, escaped or not. */
   static boolean isLegal(String text) {

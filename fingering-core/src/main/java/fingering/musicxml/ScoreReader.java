@@ -82,6 +82,12 @@ public final class ScoreReader {
             .createUnmarshaller()
             .unmarshal(new CountedReader(reader, limits), ScorePartwise.class)
             .getValue();
+      } catch (IllegalArgumentException e) {
+        // What the binding throws at attributes that should be whole numbers and are none.
+        throw new UnreadableScoreException(
+            "The score has text where a number should stand at line %d: export it again from your notation program, or mend it there."
+                .formatted(reader.getLocation().getLineNumber()),
+            e);
       } finally {
         reader.close();
       }

@@ -1,5 +1,6 @@
 package fingering.musicxml;
 
+import com.google.common.collect.ImmutableList;
 import java.util.regex.Pattern;
 
 /** Small questions about characters in XML text. */
@@ -7,6 +8,9 @@ final class XmlText {
 
   /** More than this of a file's own words would hide what a message has to say. */
   private static final int MOST_SHOWN = 60;
+
+  /** Where a list of names has so many characters, the rest is only counted. */
+  private static final int MOST_LISTED = 120;
 
   private static final Pattern UNPRINTABLE = Pattern.compile("[\\s\\p{C}\\p{Z}]+");
 
@@ -54,6 +58,18 @@ final class XmlText {
       }
     }
     return out.toString();
+  }
+
+  /** Names to choose from as a message lists them: the first few, and how many more there are. */
+  static String listed(ImmutableList<String> names) {
+    StringBuilder list = new StringBuilder();
+    int named = 0;
+    while (named < names.size() && list.length() < MOST_LISTED) {
+      list.append(named == 0 ? "" : ", ").append(printable(names.get(named)));
+      named++;
+    }
+    int more = names.size() - named;
+    return list + (more > 0 ? " and %d more".formatted(more) : "");
   }
 
   /**

@@ -13,13 +13,16 @@ import static fingering.musicxml.ScoreText.violin;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.plan.InfeasibleBriefException;
+import fingering.plan.Plan;
 import fingering.plan.Planner;
 import fingering.scoring.Scoring;
+import java.util.Arrays;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
@@ -171,7 +174,7 @@ class OddScoresTest {
     assertThat(Refusal.of(() -> read(many)))
         .contains("more than 500000 measures in all parts", "--limit measures=NUMBER");
     Score allowed =
-        ScoreReader.read(ScoreFile.of(many, com.google.common.collect.ImmutableList.of(), more));
+        ScoreReader.read(ScoreFile.of(many, ImmutableList.of(), more));
     assertThat(allowed.passage(PassageRequest.WHOLE).measures()).hasSize(1_000_001);
   }
 
@@ -197,28 +200,40 @@ class OddScoresTest {
         .contains("more");
   }
 
-  @ParameterizedTest
-  @ValueSource(ints = {5, 8, 100})
-  void chordsOfMoreNotesThanStringsCannotBePlanned(int notes) {
+  private static Passage chord(int notes, int octaves) {
     StringBuilder chord = new StringBuilder(note("G3", 16).toString());
     for (int i = 1; i < notes; i++) {
-      chord.append(note("CDEFGAB".charAt(i % 7) + "" + (4 + i % 3), 16).chord());
+      chord.append(note("CDEFGAB".charAt(i % 7) + "" + (4 + i % octaves), 16).chord());
     }
-    Passage passage = passage(violin(measure("1", START, chord)));
+    return passage(violin(measure("1", START, chord)));
+  }
 
-    assertThatThrownBy(
-            () ->
-                Planner.of(passage, Scoring.commonPractice(), LeftHand.MEDIUM)
-                    .plan(Brief.free("free choice")))
+  private static Plan planned(Passage passage) {
+    return Planner.of(passage, Scoring.commonPractice(), LeftHand.MEDIUM)
+        .plan(Brief.free("free choice"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {5, 8, 100})
+  void chordsOfMoreNotesThanStringsArePlannedAsWhatNoOneHandCanHold(int notes) {
+    Plan plan = planned(chord(notes, 2));
+
+    assertThat(plan.notes()).hasSize(notes);
+    assertThat(plan.total()).isGreaterThan(300L * (notes - 4));
+  }
+
+  @Test
+  void aChordThatReachesBeyondTheFingerboardIsNamedShortly() {
+    assertThatThrownBy(() -> planned(chord(100, 5)))
         .isInstanceOf(InfeasibleBriefException.class)
-        .satisfies(
-            e -> assertThat(e.getMessage()).contains("measure 1, beat 1").hasSizeLessThan(300));
+        .hasMessageContaining("and 92 more in measure 1, beat 1 of Violin")
+        .satisfies(e -> assertThat(e.getMessage()).hasSizeLessThan(300));
   }
 
   @Test
   void partsByTheHundredAreListedShortly() {
     ScoreText.Part[] parts = new ScoreText.Part[300];
-    java.util.Arrays.fill(parts, part("Violin", "", measure("1", START, note("D5", 16))));
+    Arrays.fill(parts, part("Violin", "", measure("1", START, note("D5", 16))));
     Score score = read(score(parts));
 
     assertThat(score.parts()).hasSize(300);

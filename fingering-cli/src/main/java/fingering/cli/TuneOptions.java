@@ -5,10 +5,9 @@ import fingering.abc.TuneScore;
 import fingering.abc.Tunebook;
 import fingering.musicxml.ChoiceException;
 import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreLimits;
 import java.nio.file.Path;
 import java.util.Optional;
-import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How the file of a score is read, be it MusicXML or ABC notation; shared by the commands. */
@@ -22,15 +21,7 @@ class TuneOptions {
       description = "Which tune of an ABC file: the number in its field X:.")
   Optional<String> tune = Optional.empty();
 
-  @Option(
-      names = "--limit",
-      paramLabel = "NAME=NUMBER",
-      converter = LimitsConverter.class,
-      description = {
-        "How much a score may hold before it is refused, such as measures=20000,bytes=64M;",
-        "names: bytes, unpacked, ratio, files, nesting, parts, measures, notes."
-      })
-  ScoreLimits limits = ScoreLimits.USUAL;
+  @Mixin LimitOptions limit = new LimitOptions();
 
   /** Reads a file: ABC notation where its name ends in .abc, MusicXML otherwise. */
   ScoreFile read(Path file) {
@@ -42,7 +33,7 @@ class TuneOptions {
           "--tune chooses among the tunes of a file in ABC notation, and %s is none: leave it out, or name a file that ends in .abc."
               .formatted(file));
     }
-    return ScoreFile.read(file, limits);
+    return ScoreFile.read(file, limit.limits);
   }
 
   /**
@@ -52,13 +43,6 @@ class TuneOptions {
    */
   ScoreFile read(String source, String text) {
     TuneScore written = Tunebook.parse(source, text).choose(tune);
-    return ScoreFile.of(written.musicXml(), written.remarks(), limits);
-  }
-
-  static final class LimitsConverter implements ITypeConverter<ScoreLimits> {
-    @Override
-    public ScoreLimits convert(String text) {
-      return ScoreOptions.converted(() -> ScoreLimits.USUAL.with(text));
-    }
+    return ScoreFile.of(written.musicXml(), written.remarks(), limit.limits);
   }
 }

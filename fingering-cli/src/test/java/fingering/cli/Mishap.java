@@ -1,5 +1,6 @@
 package fingering.cli;
 
+import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
 import fingering.musicxml.ChoiceException;
@@ -15,7 +16,6 @@ import fingering.plan.InfeasibleBriefException;
 import fingering.plan.Plan;
 import fingering.plan.PlanMarks;
 import fingering.scoring.Scoring;
-import com.google.common.collect.ImmutableSet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -70,8 +70,7 @@ final class Mishap {
   }
 
   private void plan(ScoreFile file, Score score, PartInfo part) {
-    Passage passage =
-        score.passage(PassageRequest.WHOLE.withPart(String.valueOf(part.number())));
+    Passage passage = score.passage(PassageRequest.WHOLE.withPart(String.valueOf(part.number())));
     score.printed(passage, PassageRequest.WHOLE.voice());
     if (passage.moments().size() > MOST_MOMENTS) {
       return;
@@ -101,8 +100,7 @@ final class Mishap {
           case 0 -> Session.of("plan", file, "--part", part, "--write", target);
           case 1 -> Session.of("compare", file, "--part", part, "--format", "json");
           case 2 ->
-              Session.of(
-                  "compare", file, "--part", part, "--format", "html", "--output", printed);
+              Session.of("compare", file, "--part", part, "--format", "html", "--output", printed);
           default -> Session.of("plan", file, "--write", target);
         };
     if (session.code() == 0) {

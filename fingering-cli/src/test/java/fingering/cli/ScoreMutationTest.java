@@ -71,7 +71,9 @@ final class ScoreMutationTest {
       outcome.faults().forEach(fault -> tell(number, fault));
     } catch (TimeoutException e) {
       StringBuilder where = new StringBuilder("not done within %d seconds".formatted(SECONDS));
-      Stream.of(running.getStackTrace()).limit(25).forEach(l -> where.append("\n    at ").append(l));
+      Stream.of(running.getStackTrace())
+          .limit(25)
+          .forEach(l -> where.append("\n    at ").append(l));
       tell(number, where.toString());
       runner.shutdownNow();
       runner = daemon();

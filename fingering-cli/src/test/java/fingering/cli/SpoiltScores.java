@@ -135,8 +135,7 @@ final class SpoiltScores {
   private static Document parse(byte[] xml) throws IOException {
     DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
     try {
-      factory.setFeature(
-          "http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
+      factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
       return factory.newDocumentBuilder().parse(new ByteArrayInputStream(xml));
     } catch (ParserConfigurationException | SAXException e) {
       throw new IOException(e);

@@ -51,12 +51,56 @@ final class SpoiltXml {
   /** Elements that turn the sense of what stands beside them. */
   private static final List<String> NAMES =
       List.of(
-          "chord", "grace", "cue", "rest", "backup", "forward", "duration", "divisions", "voice",
-          "tie", "tied", "slur", "harmonic", "natural", "artificial", "time", "beats", "beat-type",
-          "transpose", "octave-change", "chromatic", "clef", "sign", "line", "measure", "part",
-          "note", "pitch", "step", "octave", "alter", "unpitched", "string", "fingering",
-          "metronome", "beat-unit", "per-minute", "sound", "repeat", "ending", "tuplet", "staves",
-          "staff", "key", "fifths", "score-part", "part-list", "trill-mark", "direction", "words");
+          "chord",
+          "grace",
+          "cue",
+          "rest",
+          "backup",
+          "forward",
+          "duration",
+          "divisions",
+          "voice",
+          "tie",
+          "tied",
+          "slur",
+          "harmonic",
+          "natural",
+          "artificial",
+          "time",
+          "beats",
+          "beat-type",
+          "transpose",
+          "octave-change",
+          "chromatic",
+          "clef",
+          "sign",
+          "line",
+          "measure",
+          "part",
+          "note",
+          "pitch",
+          "step",
+          "octave",
+          "alter",
+          "unpitched",
+          "string",
+          "fingering",
+          "metronome",
+          "beat-unit",
+          "per-minute",
+          "sound",
+          "repeat",
+          "ending",
+          "tuplet",
+          "staves",
+          "staff",
+          "key",
+          "fifths",
+          "score-part",
+          "part-list",
+          "trill-mark",
+          "direction",
+          "words");
 
   private final Document score;
   private final Random random;
@@ -125,7 +169,8 @@ final class SpoiltXml {
 
   private void move(Element one) {
     Element target = any();
-    boolean within = (one.compareDocumentPosition(target) & Node.DOCUMENT_POSITION_CONTAINED_BY) != 0;
+    boolean within =
+        (one.compareDocumentPosition(target) & Node.DOCUMENT_POSITION_CONTAINED_BY) != 0;
     if (!isRoot(one) && one != target && !within) {
       target.insertBefore(one, child(target));
     }

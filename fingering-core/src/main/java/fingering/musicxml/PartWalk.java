@@ -109,7 +109,10 @@ final class PartWalk {
 
   private void measure(ScorePartwise.Part.Measure measure) {
     int index = measures.size();
-    number = measure.getNumber() == null ? String.valueOf(index + 1) : XmlText.printable(measure.getNumber());
+    number =
+        measure.getNumber() == null
+            ? String.valueOf(index + 1)
+            : XmlText.printable(measure.getNumber());
     cursor = ZERO;
     reached = ZERO;
     chordOnset = ZERO;
@@ -179,8 +182,7 @@ final class PartWalk {
       throw unreadable("has no length that can be read", what);
     }
     refuseWild(duration, what);
-    BigFraction length =
-        durations.computeIfAbsent(duration, d -> fraction(d).divide(divisions));
+    BigFraction length = durations.computeIfAbsent(duration, d -> fraction(d).divide(divisions));
     if (Quarters.value(length) > MOST_QUARTERS) {
       throw unreadable("is longer than %d quarter notes".formatted(MOST_QUARTERS), what);
     }

@@ -201,7 +201,8 @@ public final class ScoreFile {
     }
     refuseExisting(place, target);
     byte[] bytes = encoded(text, target);
-    Path unfinished = place.resolveSibling("." + place.getFileName() + "." + UUID.randomUUID());
+    // Without the name itself, which may be as long as the disk allows.
+    Path unfinished = place.resolveSibling("." + UUID.randomUUID() + ".part");
     try {
       try {
         try (OutputStream out =
@@ -298,7 +299,7 @@ public final class ScoreFile {
           "You are not allowed to write %s: choose another folder.".formatted(target), e);
     }
     return new UnwritableScoreException(
-        "%s could not be written: see that the disk is not full, or choose another folder."
+        "%s could not be written: see that the disk is not full and the name not too long, or choose another folder."
             .formatted(target),
         e);
   }

@@ -26,7 +26,9 @@ import java.util.stream.IntStream;
 
 /** Makes plans for one passage. Not safe for use by many threads at once. */
 public final class Planner {
-  /** No hand takes more notes at once; of clusters that a damaged file holds, the rest is counted. */
+  /**
+   * No hand takes more notes at once; of clusters that a damaged file holds, the rest is counted.
+   */
   private static final int NAMED = 8;
 
   /** Around a note that cannot be reached the hand may stay up so long, in microseconds. */

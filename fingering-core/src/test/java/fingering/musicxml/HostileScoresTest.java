@@ -130,8 +130,7 @@ class HostileScoresTest {
         withDoctype("<!DOCTYPE score-partwise [<!ENTITY x 'harm'>]>", "A")
             .replace("measure number=\"1\"", "measure number=\"&x;7\"");
 
-    assertThat(read(score).passage(PassageRequest.WHOLE).measures().get(0).number())
-        .isEqualTo("7");
+    assertThat(read(score).passage(PassageRequest.WHOLE).measures().get(0).number()).isEqualTo("7");
   }
 
   @Test

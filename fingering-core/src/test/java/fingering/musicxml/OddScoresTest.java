@@ -100,7 +100,12 @@ class OddScoresTest {
   // Lengths and divisions.
 
   @ParameterizedTest
-  @CsvSource({"2147483648, 8589934592", "0.5, 2", "1e3, 4000", "9223372036854775808, 36893488147419103232"})
+  @CsvSource({
+    "2147483648, 8589934592",
+    "0.5, 2",
+    "1e3, 4000",
+    "9223372036854775808, 36893488147419103232"
+  })
   void largeAndBrokenDivisionsAreReckonedExactly(String divisions, String whole) {
     String music = note("D5", 7).toString().replace(">7<", ">" + whole + "<");
 
@@ -118,10 +123,12 @@ class OddScoresTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"1e999999999", "1e-999999999", "0.00000000000000000000000000000000000000000001"})
+  @ValueSource(
+      strings = {"1e999999999", "1e-999999999", "0.00000000000000000000000000000000000000000001"})
   void numbersOutOfAllRangeAreRefused(String number) {
     String divisions = violin(measure("1", divided(number), note("D5", 16)));
-    String length = violin(measure("1", START, note("D5", 7).toString().replace(">7<", ">" + number + "<")));
+    String length =
+        violin(measure("1", START, note("D5", 7).toString().replace(">7<", ">" + number + "<")));
 
     assertThat(Refusal.of(() -> read(divisions))).contains("measure 1", "out of all range");
     assertThat(Refusal.of(() -> read(length))).contains("A note in Violin, measure 1");
@@ -130,14 +137,16 @@ class OddScoresTest {
   @ParameterizedTest
   @ValueSource(strings = {"-4", "400004", "1e39"})
   void notesOfImpossibleLengthAreRefused(String length) {
-    String text = violin(measure("1", START, note("D5", 7).toString().replace(">7<", ">" + length + "<")));
+    String text =
+        violin(measure("1", START, note("D5", 7).toString().replace(">7<", ">" + length + "<")));
 
     assertThat(Refusal.of(() -> read(text))).contains("A note in Violin, measure 1, beat 1");
   }
 
   @Test
   void aNoteWithoutLengthIsRefused() {
-    String text = violin(measure("1", START, note("D5", 7).toString().replace("<duration>7</duration>", "")));
+    String text =
+        violin(measure("1", START, note("D5", 7).toString().replace("<duration>7</duration>", "")));
 
     assertThat(Refusal.of(() -> read(text))).contains("no length that can be read");
   }
@@ -148,7 +157,11 @@ class OddScoresTest {
     for (int i = 0; i < 3_000; i++) {
       String divisions = "1" + "0".repeat(30) + (2 * i + 1);
       measures.append(
-          measure("" + (i + 1), i == 0 ? START : "", "<attributes><divisions>" + divisions + "</divisions></attributes>", note("D5", 16)));
+          measure(
+              "" + (i + 1),
+              i == 0 ? START : "",
+              "<attributes><divisions>" + divisions + "</divisions></attributes>",
+              note("D5", 16)));
     }
 
     assertThat(Refusal.of(() -> read(violin(measures.toString()))))
@@ -158,7 +171,8 @@ class OddScoresTest {
   @Test
   void aBackupBeyondTheMeasureStopsAtItsBeginning() {
     Passage passage =
-        passage(violin(measure("1", START, note("D5", 8), backup(4_000), note("A4", 8).voice("2"))));
+        passage(
+            violin(measure("1", START, note("D5", 8), backup(4_000), note("A4", 8).voice("2"))));
 
     assertThat(passage.moments()).hasSize(1);
     assertThat(passage.notes()).hasSize(2);
@@ -173,8 +187,7 @@ class OddScoresTest {
 
     assertThat(Refusal.of(() -> read(many)))
         .contains("more than 500000 measures in all parts", "--limit measures=NUMBER");
-    Score allowed =
-        ScoreReader.read(ScoreFile.of(many, ImmutableList.of(), more));
+    Score allowed = ScoreReader.read(ScoreFile.of(many, ImmutableList.of(), more));
     assertThat(allowed.passage(PassageRequest.WHOLE).measures()).hasSize(1_000_001);
   }
 
@@ -254,7 +267,12 @@ class OddScoresTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"<score-partwise/>", "<score-partwise><part-list/></score-partwise>", "<score-partwise><part id='P1'/></score-partwise>"})
+  @ValueSource(
+      strings = {
+        "<score-partwise/>",
+        "<score-partwise><part-list/></score-partwise>",
+        "<score-partwise><part id='P1'/></score-partwise>"
+      })
   void aScoreWithoutMusicIsRefused(String text) {
     assertThat(Refusal.of(() -> read(text))).contains("no part with a measure in it");
   }
@@ -290,7 +308,14 @@ class OddScoresTest {
   @Test
   void aTablatureIsReadByItsPitchesButNamesNoInstrument() {
     String text =
-        score(part("Lute", "", measure("1", START.replace("<sign>G", "<sign>TAB"), note("D5", 16).technical("<string>2</string><fret>5</fret>"))));
+        score(
+            part(
+                "Lute",
+                "",
+                measure(
+                    "1",
+                    START.replace("<sign>G", "<sign>TAB"),
+                    note("D5", 16).technical("<string>2</string><fret>5</fret>"))));
 
     assertThat(Refusal.of(() -> passage(text))).contains("name it with --instrument");
   }
@@ -307,7 +332,13 @@ class OddScoresTest {
   @ParameterizedTest
   @ValueSource(strings = {"2147483647", "-5", "x", "1e999999999", ""})
   void octavesThatAreNoneAreReadOrRefused(String octave) {
-    String text = violin(measure("1", START, note("D5", 16).toString().replace("<octave>5<", "<octave>" + octave + "<"), note("E5", 4)));
+    String text =
+        violin(
+            measure(
+                "1",
+                START,
+                note("D5", 16).toString().replace("<octave>5<", "<octave>" + octave + "<"),
+                note("E5", 4)));
     try {
       assertThat(passage(text).notes()).isNotEmpty();
     } catch (UnreadableScoreException e) {
@@ -318,7 +349,8 @@ class OddScoresTest {
   @ParameterizedTest
   @ValueSource(strings = {"0", "-1", "2147483648", "0/0", "x", "1e9"})
   void timeSignaturesThatAreNoneAreLeftOut(String beats) {
-    String text = violin(measure("1", START.replace("<beats>4<", "<beats>" + beats + "<"), note("D5", 16)));
+    String text =
+        violin(measure("1", START.replace("<beats>4<", "<beats>" + beats + "<"), note("D5", 16)));
 
     assertThat(passage(text).measures().get(0).beats()).isEqualTo(4);
   }

@@ -50,8 +50,16 @@ class ScoreLimitsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", "measures", "measures=", "measures=-1", "measures=1.5", "=5", "measures=1;notes=2",
-        "measures=99999999999999999999", "notes=1,", "bytes=1T"
+        "",
+        "measures",
+        "measures=",
+        "measures=-1",
+        "measures=1.5",
+        "=5",
+        "measures=1;notes=2",
+        "measures=99999999999999999999",
+        "notes=1,",
+        "bytes=1T"
       })
   void whatIsNoLimitIsRefused(String text) {
     assertThatThrownBy(() -> ScoreLimits.USUAL.with(text))

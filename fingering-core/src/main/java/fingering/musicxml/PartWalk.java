@@ -93,18 +93,19 @@ final class PartWalk {
     walk.pluckings.mark(walk.notes);
     ImmutableList<PartTimeline.Slot> slots = PartTimeline.slots(walk.notes);
     return new PartTimeline(
-        ImmutableList.copyOf(walk.measures),
-        walk.implicit.build(),
-        slots,
-        walk.tempi.build(),
-        walk.pluckings.changes(),
-        walk.strings.stretches(slots, walk.measures),
-        walk.signs.in(walk.measures),
-        walk.print.part(),
-        walk.transposes,
-        walk.lowClef,
-        walk.microtones,
-        walk.unpitched);
+            ImmutableList.copyOf(walk.measures),
+            walk.implicit.build(),
+            slots,
+            walk.tempi.build(),
+            walk.pluckings.changes(),
+            walk.strings.stretches(slots, walk.measures),
+            walk.signs.in(walk.measures),
+            walk.print.part(),
+            walk.transposes,
+            walk.lowClef,
+            walk.microtones,
+            walk.unpitched)
+        .withoutClusters(walk.name);
   }
 
   private void measure(ScorePartwise.Part.Measure measure) {

@@ -192,9 +192,9 @@ class OddScoresTest {
   }
 
   @Test
-  void voicesByTheThousandAreReadAndListedShortly() {
+  void voicesByTheHundredAreReadAndListedShortly() {
     StringBuilder music = new StringBuilder();
-    for (int voice = 1; voice <= 2_000; voice++) {
+    for (int voice = 1; voice <= 900; voice++) {
       music.append(note("D5", 16).voice("" + voice)).append(backup(16));
     }
     Score score = read(violin(measure("1", START, music)));
@@ -211,6 +211,33 @@ class OddScoresTest {
                             Optional.empty(),
                             Optional.of("x")))))
         .contains("more");
+  }
+
+  @Test
+  void voicesByTheThousandAndChordsWithoutEndAreRefused() {
+    StringBuilder voices = new StringBuilder();
+    for (int voice = 1; voice <= 5_000; voice++) {
+      voices.append(note("D5", 16).voice("" + voice)).append(backup(16));
+    }
+    String chord = note("D5", 16) + note("E5", 16).chord().toString().repeat(100_000);
+
+    for (String music : new String[] {voices.toString(), chord}) {
+      assertThat(Refusal.of(() -> read(violin(measure("1", START, music)))))
+          .contains("More than 1000 notes sound together in Violin, measure 1");
+    }
+  }
+
+  @Test
+  void notesThatAllSoundOnAreRefused() {
+    StringBuilder voices = new StringBuilder();
+    for (int voice = 1; voice <= 20_000; voice++) {
+      voices.append(note("CDEFGAB".charAt(voice % 7) + "5", 300_000).voice("" + voice));
+      voices.append(backup(299_999));
+    }
+    Score score = read(violin(measure("1", START, voices)));
+
+    assertThat(Refusal.of(() -> score.passage(PassageRequest.WHOLE)))
+        .contains("More than 1000 notes sound together in measure 1");
   }
 
   private static Passage chord(int notes, int octaves) {

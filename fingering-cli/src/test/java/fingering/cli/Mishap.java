@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Does with a spoilt score all that is done with good ones, and tells what should not happen. */
@@ -49,7 +50,7 @@ final class Mishap {
   /** Reads, plans, writes and reads again; the folder must be empty. */
   static Outcome of(SpoiltScores.Spoilt score, Path folder, Random random) throws IOException {
     Mishap mishap = new Mishap(folder);
-    Path file = Files.write(folder.resolve("score" + score.ending()), score.bytes());
+    Path file = Files.write(folder.resolve("score" + score.ending()), score.bytes().read());
     mishap.useLibrary(file);
     if (random.nextInt(4) == 0) {
       mishap.useCommand(file, random);
@@ -142,20 +143,23 @@ final class Mishap {
   }
 
   private static String trace(Throwable e) {
-    StringBuilder told = new StringBuilder(String.valueOf(e));
-    Stream.of(e.getStackTrace()).limit(12).forEach(line -> told.append("\n    at ").append(line));
-    return told.toString();
+    return e
+        + "\n    at "
+        + Stream.of(e.getStackTrace())
+            .limit(12)
+            .map(String::valueOf)
+            .collect(Collectors.joining("\n    at "));
   }
 
   /** A sentence for the person at the keyboard: one line, whole, short, not in Java. */
   private void checkSentence(String says) {
-    String short_ = says.replace(folder.toString(), "");
+    String told = says.replace(folder.toString(), "");
     boolean good =
-        short_.lines().count() == 1
-            && short_.length() <= LONGEST
-            && short_.endsWith(".")
-            && short_.strip().equals(short_)
-            && !short_.matches(
+        told.lines().count() == 1
+            && told.length() <= LONGEST
+            && told.endsWith(".")
+            && told.strip().equals(told)
+            && !told.matches(
                 ".*(\\bnull\\b|Exception|Error\\b|java\\.|javax\\.|fingering\\.[a-z]+\\.|not foreseen|BigFraction|@[0-9a-f]{4}).*");
     if (!good) {
       found.add("no clear sentence: " + says);

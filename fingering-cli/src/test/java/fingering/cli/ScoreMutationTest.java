@@ -35,7 +35,7 @@ final class ScoreMutationTest {
 
   private final List<String> faults = new ArrayList<>();
   private ExecutorService runner = daemon();
-  private Thread running;
+  private volatile Thread running;
   private int plans;
 
   @Test

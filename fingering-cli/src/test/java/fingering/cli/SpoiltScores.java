@@ -1,5 +1,6 @@
 package fingering.cli;
 
+import com.google.common.io.ByteSource;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -47,7 +48,7 @@ final class SpoiltScores {
    * @param ending how its file name ends
    * @param bytes its content
    */
-  record Spoilt(String ending, byte[] bytes) {}
+  record Spoilt(String ending, ByteSource bytes) {}
 
   private final List<Document> scores;
 
@@ -85,9 +86,10 @@ final class SpoiltScores {
     String ending = form == Form.ARCHIVE ? ".mxl" : ".musicxml";
     if (random.nextInt(5) < 2) {
       byte[] other = laidDown(scores.get(random.nextInt(scores.size())), Form.PLAIN);
-      return new Spoilt(ending, SpoiltBytes.spoil(laidDown(score, form), other, random));
+      byte[] spoilt = SpoiltBytes.spoil(laidDown(score, form), other, random);
+      return new Spoilt(ending, ByteSource.wrap(spoilt));
     }
-    return new Spoilt(ending, laidDown(SpoiltXml.spoil(score, random), form));
+    return new Spoilt(ending, ByteSource.wrap(laidDown(SpoiltXml.spoil(score, random), form)));
   }
 
   private static Document shortened(Path file) throws IOException {

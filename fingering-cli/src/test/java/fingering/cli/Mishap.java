@@ -97,11 +97,12 @@ final class Mishap {
     Path printed = folder.resolve("printed.txt");
     String part = String.valueOf(1 + random.nextInt(3));
     Session session =
-        switch (random.nextInt(4)) {
+        switch (random.nextInt(5)) {
           case 0 -> Session.of("plan", file, "--part", part, "--write", target);
           case 1 -> Session.of("compare", file, "--part", part, "--format", "json");
           case 2 ->
               Session.of("compare", file, "--part", part, "--format", "html", "--output", printed);
+          case 3 -> Session.of("marks", file, "--part", part);
           default -> Session.of("plan", file, "--write", target);
         };
     if (session.code() == 0) {

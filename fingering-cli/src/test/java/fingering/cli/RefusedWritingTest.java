@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -122,29 +124,47 @@ final class RefusedWritingTest {
   void aDiskThatIsFullLeavesNothingHalfWritten(
       String command, String option, String name, String says)
       throws IOException, InterruptedException {
+    Session session =
+        inItsOwnJava("ulimit -f 2", "-Xmx512m", command, DEMO, option, folder.resolve(name));
+
+    assertThat(session.refused(1).err()).contains(says);
+    assertThat(names()).isEmpty();
+  }
+
+  @Test
+  void aScoreTooLargeForTheMemoryLeavesNothingBehind() throws IOException, InterruptedException {
+    String[] notes = new String[100_000];
+    Arrays.fill(notes, "D5");
+    Path score = TinyScore.titled("Long").part("Viola", notes).in(folder);
+
+    Session session =
+        inItsOwnJava("true", "-Xmx20m", "plan", score, "--write", folder.resolve("copy.mxl"));
+
+    assertThat(session.refused(1).err()).contains("more memory than Java may use");
+    assertThat(names()).containsExactly(score.getFileName().toString());
+  }
+
+  private static Session inItsOwnJava(String before, String memory, Object... arguments)
+      throws IOException, InterruptedException {
     assumeTrue(Files.isExecutable(Path.of(SHELL)));
-    Path java = Path.of(System.getProperty("java.home"), "bin", "java");
-    Process process =
-        new ProcessBuilder(
+    List<String> command =
+        new ArrayList<>(
+            List.of(
                 SHELL,
                 "-c",
-                "ulimit -f 2 && exec \"$@\"",
+                before + " && exec \"$@\"",
                 "sh",
-                java.toString(),
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:-UsePerfData",
+                memory,
                 "-cp",
                 System.getProperty("java.class.path"),
-                Main.class.getName(),
-                command,
-                DEMO.toString(),
-                option,
-                folder.resolve(name).toString())
-            .start();
+                Main.class.getName()));
+    Stream.of(arguments).map(Object::toString).forEach(command::add);
+    Process process = new ProcessBuilder(command).start();
     String out = new String(process.getInputStream().readAllBytes(), UTF_8);
     String err = new String(process.getErrorStream().readAllBytes(), UTF_8);
-
     assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
-    assertThat(new Session(process.exitValue(), out, err).refused(1).err()).contains(says);
-    assertThat(names()).isEmpty();
+    return new Session(process.exitValue(), out, err);
   }
 }

@@ -78,6 +78,15 @@ class HostileContainersTest {
   }
 
   @Test
+  void entitiesOfAContainerAreNotExpanded() throws IOException {
+    Path secret = Files.writeString(folder.resolve("secret.txt"), "s.xml");
+    String doctype = "<!DOCTYPE container [<!ENTITY x SYSTEM '" + secret.toUri() + "'>]>";
+    Path file = zip(CONTAINER, doctype + container("&x;"), "s.xml", SCORE);
+
+    assertThat(Refusal.of(() -> ScoreFile.read(file))).contains("does not say where the score is");
+  }
+
+  @Test
   void dotsWithinNamesAreNoClimbing() throws IOException {
     Path file = zip(CONTAINER, container("a..b/s...xml"), "a..b/s...xml", SCORE);
 

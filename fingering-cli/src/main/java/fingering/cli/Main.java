@@ -69,7 +69,14 @@ public final class Main {
           command.getErr().println("fingering: " + sentence(exception));
           return 1;
         });
-    return line.execute(arguments);
+    try {
+      return line.execute(arguments);
+    } catch (OutOfMemoryError e) {
+      // Nothing is half done then: files are written beside and moved when they are complete.
+      err.println(
+          "fingering: This takes more memory than Java may use here: split the score, ask for fewer measures, or set JAVA_TOOL_OPTIONS=-Xmx8g.");
+      return 1;
+    }
   }
 
   /**

@@ -106,7 +106,7 @@ final class Costs {
         new StringBuilder("<table><caption>Hardest measures, the dearest first</caption>");
     table.append(head("Measure")).append("<tbody>");
     for (int measure : measures.subList(0, Math.min(HARDEST, measures.size()))) {
-      table.append("<tr><th scope=\"row\">").append(StripHtml.link(measure, number(measure)));
+      table.append("<tr><th scope=\"row\">").append(Places.link(measure, number(measure)));
       table.append("</th>");
       for (int i = 0; i < costs.size(); i++) {
         long cost = costs.get(i).getOrDefault(measure, 0L);

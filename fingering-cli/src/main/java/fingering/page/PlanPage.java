@@ -7,6 +7,7 @@ import fingering.page.staff.Lane;
 import fingering.page.svg.Svg;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
+import fingering.practice.Circles;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -121,7 +122,7 @@ public final class PlanPage {
 
   private void write() {
     section("write", "What to write into the part");
-    html.append(Circles.html(comparison.passage(), content.printed()));
+    html.append(ToCircle.html(Circles.of(comparison.passage(), content.printed()), true));
     for (int i = 0; i < comparison.plans().size(); i++) {
       html.append(new WriteDown(comparison.plans().get(i)).shifts(Lanes.key(i)));
     }

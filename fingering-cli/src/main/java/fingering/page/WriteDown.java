@@ -4,7 +4,6 @@ import fingering.fingerboard.Frame;
 import fingering.fingerboard.Ringing;
 import fingering.music.Moment;
 import fingering.music.Passage;
-import fingering.music.Place;
 import fingering.page.staff.Lane.Way;
 import fingering.page.svg.Svg;
 import fingering.plan.Plan;
@@ -44,7 +43,10 @@ final class WriteDown {
       }
       moment = note.moment();
       told++;
-      table.append("<tr><th scope=\"row\">").append(where(note.note().place())).append(", ");
+      table
+          .append("<tr><th scope=\"row\">")
+          .append(Places.beat(note.note().place(), true))
+          .append(", ");
       table.append(Svg.escaped(note.note().written().display())).append("</th><td>");
       table.append(Svg.escaped(write(note))).append("</td><td>");
       table.append(Svg.escaped(move(note))).append("</td><td>");
@@ -53,11 +55,6 @@ final class WriteDown {
     return told == 0
         ? "<p>%s: no shift.</p>\n".formatted(Svg.escaped(key + " " + plan.name()))
         : table.append("</tbody></table>\n").toString();
-  }
-
-  /** A link to the measure, and the beat. */
-  static String where(Place place) {
-    return StripHtml.link(place.measureIndex(), place.measure()) + " beat " + place.beatText();
   }
 
   private String write(PlannedNote note) {

@@ -9,6 +9,7 @@ import fingering.musicxml.Score;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreReader;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What to circle in a part; common practice, no source. */
@@ -51,7 +52,7 @@ class CirclesTest {
             + "</part></score-partwise>";
     Score score = ScoreReader.read(ScoreFile.of(text, ImmutableList.of()));
     Passage passage = score.passage(PassageRequest.WHOLE);
-    return Circles.of(passage, score.signs(passage)).stream()
+    return Circles.of(passage, score.printed(passage, Optional.empty())).stream()
         .map(circle -> circle.kind() + " " + circle.place().measure() + ": " + circle.says())
         .toList();
   }

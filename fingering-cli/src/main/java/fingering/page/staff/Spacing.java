@@ -3,8 +3,8 @@ package fingering.page.staff;
 import fingering.music.Clef;
 import fingering.music.Measure;
 import fingering.music.PrintedMeasure;
-import fingering.music.PrintedMeasure.Kind;
-import fingering.music.PrintedMeasure.Text;
+import fingering.music.PrintedText;
+import fingering.music.PrintedText.Kind;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
@@ -131,14 +131,15 @@ final class Spacing {
     TextRow words = new TextRow(Style.WORDS);
     TextRow dynamics = new TextRow(Style.DYNAMICS);
     BigFraction to = span.to(spans, spans.indexOf(span));
-    for (Text text : span.printed.texts()) {
+    for (PrintedText text : span.printed.texts()) {
+      BigFraction onset = text.place().onset();
       boolean here =
-          (text.onset().compareTo(span.from()) >= 0 || span.first)
-              && (text.onset().compareTo(to) < 0 || span.last);
+          (onset.compareTo(span.from()) >= 0 || span.first)
+              && (onset.compareTo(to) < 0 || span.last);
       if (here) {
-        double x = span.x(text.onset().doubleValue());
+        double x = span.x(onset.doubleValue());
         TextRow row = text.kind() == Kind.DYNAMIC ? dynamics : words;
-        row.add(x - 5, text.text());
+        row.add(x - 5, text.kind() == Kind.TEMPO ? text.text().replace("=", " = ") : text.text());
       }
     }
     span.width = Math.max(span.width, Math.max(words.needed(), dynamics.needed()));

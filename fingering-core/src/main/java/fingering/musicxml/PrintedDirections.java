@@ -22,6 +22,7 @@ import org.audiveris.proxymusic.FormattedTextId;
 import org.audiveris.proxymusic.Notations;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.OnOff;
+import org.audiveris.proxymusic.OtherText;
 import org.audiveris.proxymusic.StartStopDiscontinue;
 
 /** Collects words, dynamics, hairpins and the endings of repeats. */
@@ -53,14 +54,10 @@ final class PrintedDirections {
    */
   void direction(Direction direction, int measure, BigFraction onset) {
     Time time = new Time(measure, onset);
-    StringBuilder words = new StringBuilder();
+    // Several words of one direction stand in one line, often cut only to change the letters.
+    add(Kind.WORDS, words(direction), time);
     for (DirectionType type : direction.getDirectionType()) {
       type.getDynamics().forEach(dynamics -> dynamics(dynamics, time));
-      for (Object word : type.getWordsOrSymbol()) {
-        if (word instanceof FormattedTextId text && text.getValue() != null) {
-          words.append(' ').append(text.getValue());
-        }
-      }
       if (type.getWedge() != null && type.getWedge().getType() != null) {
         hairpin(type.getWedge(), time);
       }
@@ -75,7 +72,15 @@ final class PrintedDirections {
       type.getSegno().forEach(segno -> add(Kind.JUMP, "segno", time));
       type.getCoda().forEach(coda -> add(Kind.JUMP, "coda", time));
     }
-    add(Kind.WORDS, words.toString(), time);
+  }
+
+  private static String words(Direction direction) {
+    return direction.getDirectionType().stream()
+        .flatMap(type -> type.getWordsOrSymbol().stream())
+        .filter(FormattedTextId.class::isInstance)
+        .map(word -> ((FormattedTextId) word).getValue())
+        .filter(word -> word != null)
+        .collect(Collectors.joining(" "));
   }
 
   private void dynamics(Dynamics dynamics, Time time) {
@@ -83,8 +88,8 @@ final class PrintedDirections {
         dynamics.getPOrPpOrPpp().stream()
             .map(
                 element ->
-                    element.getName().getLocalPart().equals("other-dynamics")
-                        ? String.valueOf(element.getValue())
+                    element.getValue() instanceof OtherText other
+                        ? Optional.ofNullable(other.getValue()).orElse("")
                         : element.getName().getLocalPart())
             .collect(Collectors.joining());
     add(Kind.DYNAMIC, text, time);

@@ -75,6 +75,14 @@ class CirclesTest {
   }
 
   @Test
+  void lettersThatTheFormatDoesNotNameAreToldAsPrinted() {
+    assertThat(
+            circles(
+                sign("<dynamics><other-dynamics>sfzp</other-dynamics></dynamics>") + quarters(4)))
+        .containsExactly("SUDDEN 1: sfzp: at once");
+  }
+
+  @Test
   void dynamicsThatAHairpinLeadsToAreNotSudden() {
     assertThat(
             circles(

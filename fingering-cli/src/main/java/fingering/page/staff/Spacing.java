@@ -3,6 +3,7 @@ package fingering.page.staff;
 import fingering.music.Clef;
 import fingering.music.Measure;
 import fingering.music.PrintedMeasure;
+import fingering.music.PrintedMeasure.Bar;
 import fingering.music.PrintedText;
 import fingering.music.PrintedText.Kind;
 import java.math.BigInteger;
@@ -79,6 +80,7 @@ final class Spacing {
     } else {
       end(open, open.columns.get(open.columns.size() - 1));
     }
+    open.width += room(printed.end());
     open.last = true;
     spans.add(open);
     for (Span span : spans) {
@@ -87,6 +89,16 @@ final class Spacing {
     }
     trail(open, measure, printed, next);
     return spans;
+  }
+
+  /** What a bar line takes besides a single one. */
+  private static double room(Bar end) {
+    return switch (end) {
+      case SINGLE -> 0;
+      case DOUBLE -> 3;
+      case FINAL -> 6;
+      case REPEAT -> REPEAT;
+    };
   }
 
   private double step(Column before, Column after) {

@@ -60,4 +60,20 @@ public record PrintedMeasure(
     }
     return inForce;
   }
+
+  /**
+   * The key in force at a time.
+   *
+   * @param onset quarter notes from the start of the measure
+   * @param atStart sharps, or flats below 0, at the beginning of the measure
+   */
+  public int fifthsAt(BigFraction onset, int atStart) {
+    int inForce = atStart;
+    for (KeyChange change : keys) {
+      if (change.onset().compareTo(onset) <= 0) {
+        inForce = change.fifths();
+      }
+    }
+    return inForce;
+  }
 }

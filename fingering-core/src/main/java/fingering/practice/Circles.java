@@ -266,8 +266,10 @@ public final class Circles {
         }
       }
       if (measure.end() == Bar.REPEAT) {
-        Place end = read.place(read.length());
-        add(Circle.Kind.REPEAT, end, "repeat to here: find the place to go back to");
+        add(
+            Circle.Kind.REPEAT,
+            read.place(BigFraction.ZERO),
+            "repeat at its end: find the place to go back to");
       }
     }
     all(Kind.JUMP).forEach(jump -> add(Circle.Kind.REPEAT, jump.place(), jump.text()));

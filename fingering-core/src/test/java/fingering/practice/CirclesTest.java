@@ -137,6 +137,6 @@ class CirclesTest {
             "ACCENT 1: accents on beats 3, 4",
             "WORDS 1: Allegro",
             "WORDS 1: quarter = 96",
-            "REPEAT 3: repeat to here: find the place to go back to");
+            "REPEAT 3: repeat at its end: find the place to go back to");
   }
 }

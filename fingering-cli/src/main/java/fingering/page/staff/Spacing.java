@@ -87,7 +87,7 @@ final class Spacing {
       texts(span, spans);
       span.width = Math.ceil(Math.max(narrowest, span.width));
     }
-    trail(open, measure, printed, next);
+    trail(open, next);
     return spans;
   }
 
@@ -159,21 +159,17 @@ final class Spacing {
     span.dynamics = dynamics.placed(span.width);
   }
 
-  private static void trail(
-      Span last, Measure measure, PrintedMeasure printed, Optional<Next> next) {
-    Clef clef = printed.clefAt(measure.length());
-    if (next.isPresent() && !next.get().clef().equals(clef)) {
+  private static void trail(Span last, Optional<Next> next) {
+    if (next.isPresent() && !next.get().clef().equals(last.source.lastClef)) {
       last.width += Column.CLEF;
     }
     last.bar = last.width;
     if (next.isPresent()) {
       Measure after = next.get().measure();
-      double key =
-          after.fifths() == measure.fifths()
-              ? 0
-              : Signature.keyWidth(after.fifths(), measure.fifths()) + 6;
+      int before = last.lastKey();
+      double key = after.fifths() == before ? 0 : Signature.keyWidth(after.fifths(), before) + 6;
       double meter =
-          meterChanges(measure, after)
+          meterChanges(last.measure, after)
               ? Signature.meterWidth(after.beats(), after.beatType()) + 2
               : 0;
       last.width = Math.ceil(last.width + key + meter);

@@ -33,24 +33,47 @@ final class TupletDrawing {
   void draw() {
     for (List<Stem> voice : span.source.voices.values()) {
       List<Stem> open = new ArrayList<>();
-      BigFraction sum = BigFraction.ZERO;
       for (Stem stem : voice) {
-        int tuplet = stem.lead().tuplet();
-        if (stem.grace() || tuplet == 0) {
-          open.clear();
-          sum = BigFraction.ZERO;
+        if (stem.grace()) {
           continue;
         }
-        open.add(stem);
-        sum = sum.add(stem.lead().length());
-        // The group is whole as soon as it comes to a length that needs no tuplet.
-        if (Long.bitCount(sum.getDenominator().longValue()) == 1) {
-          figure(List.copyOf(open), tuplet);
-          open.clear();
-          sum = BigFraction.ZERO;
+        if (!open.isEmpty() && open.get(0).lead().tuplet() != stem.lead().tuplet()) {
+          close(open);
+        }
+        if (stem.lead().tuplet() > 0) {
+          open.add(stem);
+          if (even(open) && full(open)) {
+            close(open);
+          }
         }
       }
+      close(open);
     }
+  }
+
+  private void close(List<Stem> open) {
+    if (!open.isEmpty() && even(open)) {
+      figure(List.copyOf(open), open.get(0).lead().tuplet());
+    }
+    open.clear();
+  }
+
+  private static BigFraction sum(List<Stem> group) {
+    return group.stream()
+        .map(stem -> stem.lead().length())
+        .reduce(BigFraction.ZERO, BigFraction::add);
+  }
+
+  /** Whether a group comes to a length that needs no tuplet. */
+  private static boolean even(List<Stem> group) {
+    return Long.bitCount(sum(group).getDenominator().longValue()) == 1;
+  }
+
+  /** Whether a group has as many of its shortest notes as its figure says: six in a sextuplet. */
+  private static boolean full(List<Stem> group) {
+    BigFraction shortest =
+        group.stream().map(stem -> stem.lead().length()).min(BigFraction::compareTo).orElseThrow();
+    return sum(group).divide(shortest).compareTo(BigFraction.of(group.get(0).lead().tuplet())) >= 0;
   }
 
   private void figure(List<Stem> group, int tuplet) {

@@ -2,6 +2,7 @@ package fingering.cli;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
+import fingering.musicxml.Score;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreReader;
 import fingering.practice.Circle;
@@ -37,8 +38,9 @@ final class MarksCommand implements Callable<Integer> {
   public Integer call() {
     output.check();
     ScoreFile file = score.read();
-    Passage passage = reading.read(file, Students.UNKNOWN);
-    ImmutableList<Circle> circles = Circles.of(passage, ScoreReader.read(file).signs(passage));
+    Score read = ScoreReader.read(file);
+    Passage passage = reading.read(read, Students.UNKNOWN);
+    ImmutableList<Circle> circles = Circles.of(passage, reading.printed(read, passage));
     output.print(text(passage, circles), spec.commandLine().getOut());
     return 0;
   }

@@ -42,10 +42,14 @@ final class Costs {
     return head.append("</tr></thead>").toString();
   }
 
-  /** A table of the rules, dearest first, each with a bar for each plan. */
-  String byRule() {
+  private Iterable<RuleCost> rules() {
     Map<String, RuleCost> rules = new LinkedHashMap<>();
     comparison.plans().forEach(p -> p.rules().forEach(r -> rules.putIfAbsent(r.rule(), r)));
+    return rules.values();
+  }
+
+  /** A table of the rules, dearest first, each with a bar for each plan. */
+  String byRule() {
     long most =
         comparison.plans().stream()
             .flatMap(plan -> plan.rules().stream())
@@ -55,10 +59,10 @@ final class Costs {
     StringBuilder table =
         new StringBuilder("<table><caption>Points by rule</caption>").append(head("Rule"));
     table.append("<tbody>");
-    for (RuleCost rule : rules.values()) {
+    for (RuleCost rule : rules()) {
       table.append("<tr><th scope=\"row\">").append(Svg.escaped(rule.name())).append("</th>");
-      for (Plan plan : comparison.plans()) {
-        table.append(points(cost(plan, rule.rule()), most));
+      for (int i = 0; i < comparison.plans().size(); i++) {
+        table.append(points(cost(comparison.plans().get(i), rule.rule()), most, i));
       }
       table.append("</tr>");
     }
@@ -66,12 +70,13 @@ final class Costs {
     comparison
         .plans()
         .forEach(plan -> table.append("<td class=\"n\">").append(plan.total()).append("</td>"));
-    return table.append("</tr></tfoot></table>\n").append(explained(rules.values())).toString();
+    return table.append("</tr></tfoot></table>\n").toString();
   }
 
-  private static String explained(Iterable<RuleCost> rules) {
+  /** What each rule charges, to unfold. */
+  String explained() {
     StringBuilder list = new StringBuilder("<details><summary>What the rules charge</summary><dl>");
-    for (RuleCost rule : rules) {
+    for (RuleCost rule : rules()) {
       list.append("<dt>").append(Svg.escaped(rule.name())).append("</dt><dd>");
       list.append(
           Svg.escaped(
@@ -89,9 +94,13 @@ final class Costs {
         .orElse(0);
   }
 
-  private static String points(long cost, long most) {
-    return "<td class=\"n\">%s<span class=\"cost\" style=\"width:%d%%\"></span></td>"
-        .formatted(cost == 0 ? "–" : Long.toString(cost), Math.round(100.0 * cost / most));
+  private static String points(long cost, long most, int plan) {
+    long width = Math.round(100.0 * Math.max(0, cost) / most);
+    String bar =
+        width == 0
+            ? ""
+            : "<span class=\"cost%d\" style=\"width:%d%%\"></span>".formatted(plan % 3, width);
+    return "<td class=\"n\">%s%s</td>".formatted(cost == 0 ? "–" : Long.toString(cost), bar);
   }
 
   /** The hardest measures of any plan, with links to the strip. */
@@ -106,7 +115,7 @@ final class Costs {
         new StringBuilder("<table><caption>Hardest measures, the dearest first</caption>");
     table.append(head("Measure")).append("<tbody>");
     for (int measure : measures.subList(0, Math.min(HARDEST, measures.size()))) {
-      table.append("<tr><th scope=\"row\">").append(StripHtml.link(measure, number(measure)));
+      table.append("<tr><th scope=\"row\">").append(Places.link(measure, number(measure)));
       table.append("</th>");
       for (int i = 0; i < costs.size(); i++) {
         long cost = costs.get(i).getOrDefault(measure, 0L);

@@ -16,6 +16,7 @@ final class PageStyle {
         h1{font-size:1.5em;line-height:1.25;margin:.2em 0}
         h2{font-size:1.2em;margin:1.4em 0 .4em;border-bottom:1px solid var(--line)}
         h3{font-size:1em;margin:1em 0 .2em}
+        h4{font-size:.95em;font-weight:normal;font-style:italic;margin:.5em 0 .1em}
         p{margin:.3em 0;max-width:46em}
         ul{margin:.3em 0;padding-left:1.3em;max-width:48em}
         nav ul{padding:0;max-width:none;display:flex;flex-wrap:wrap;gap:.2em 1.2em;list-style:none}
@@ -26,7 +27,7 @@ final class PageStyle {
         .skip:focus{position:static}
         .care{border:2px solid var(--ink);border-radius:4px;padding:.4em .7em}
         .defs{position:absolute}
-        .strip{display:flex;flex-wrap:wrap;margin:.6em 0;overflow:hidden}
+        .strip{display:flex;flex-wrap:wrap;row-gap:20px;margin:1em 0;overflow:hidden}
         .piece{position:relative;scroll-margin:3em}
         .piece:target{outline:2px dashed var(--link);outline-offset:-2px}
         .piece svg{display:block;overflow:visible}
@@ -39,6 +40,7 @@ final class PageStyle {
         .graph .number{text-anchor:middle}
         .graph .times{font-size:9px;text-anchor:middle}
         .graph .on{fill:var(--paper)}
+        .grid,.hand{shape-rendering:crispEdges}
         .grid{stroke:var(--faint);stroke-width:1;fill:none}
         .hand{stroke:var(--ink);stroke-width:2;fill:none}
         .shade{fill:url(#hatch)}
@@ -64,13 +66,18 @@ final class PageStyle {
         tbody th{font-weight:normal}
         tfoot th,tfoot td{font-weight:bold}
         .n{min-width:5.5em}
-        .cost{display:block;border-top:5px solid var(--a)}
-        .cost[style="width:0%%"]{display:none}
+        .cost0,.cost1,.cost2{display:block;height:7px;margin-top:1px}
+        .cost0{background:var(--a)}
+        .cost1{background:repeating-linear-gradient(135deg,var(--b) 0 1.5px,transparent 1.5px 4px);border:1px solid var(--b)}
+        .cost2{border:2px solid var(--c)}
+        .tables{display:flex;flex-wrap:wrap;gap:0 4em}
+        .circles{columns:22em;column-gap:2.5em;max-width:none}
+        .circles li{break-inside:avoid}
         dt{font-weight:bold}
         dd{margin:0 0 .4em 1em}
-        @media (max-width:520px){body{padding:10px 12px;font-size:15px}th,td{padding-right:.4em}.n{min-width:3.6em}.advice thead{position:absolute;left:-999em}.advice tr{display:block;padding:.4em 0;border-bottom:1px solid var(--faint)}.advice th,.advice td{display:block;border:0;padding:0}}
+        @media (max-width:520px){body{padding:10px 12px;font-size:15px}th,td{padding-right:.4em}.n{min-width:3.6em}.advice thead{position:absolute;left:-999em}.advice tr{display:block;padding:.4em 0;border-bottom:1px solid var(--faint)}.advice th,.advice td{display:block;border:0;padding:0}.advice td::before{content:attr(data-is)": ";font-style:italic}.advice th{font-weight:bold}}
         @page{margin:14mm 13mm}
-        @media print{.strip{zoom:.88}:root{--paper:#fff;--ink:#000;--line:#555;--faint:#bbb;--mark:#fff;--link:#000;--wood:#fff;--a:#000;--b:#000;--c:#000}body{padding:0;max-width:none;font-size:11pt}nav,.skip,details{display:none}h2,h3,caption{break-after:avoid}tr{break-inside:avoid}a{text-decoration:none;color:inherit}}
+        @media print{:root{color-scheme:light;--paper:#fff;--ink:#000;--line:#555;--faint:#bbb;--mark:#fff;--link:#000;--wood:#fff;--a:#000;--b:#000;--c:#000}*{print-color-adjust:exact;-webkit-print-color-adjust:exact}body{padding:0;max-width:none;font-size:10.5pt;line-height:1.35}.strip{zoom:.84}.panels{gap:10px 16px}nav,.skip,details{display:none}.tables{font-size:.88em;gap:0 1.6em}.tables table{break-inside:avoid}h2,h3,h4,caption{break-after:avoid}tr{break-inside:avoid}th,td{padding-top:.15em;padding-bottom:.15em}a{text-decoration:none;color:inherit}}
         """
             .replace("%%", "%")
         + Style.sheet();

@@ -7,6 +7,7 @@ import fingering.page.staff.Lane;
 import fingering.page.svg.Svg;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
+import fingering.practice.Circles;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -98,8 +99,19 @@ public final class PlanPage {
       html.append("<h3>What was demanded</h3>\n");
       demands();
     }
+    strain();
     paragraph("care", content.care());
     endSection();
+  }
+
+  private void strain() {
+    StringBuilder lines = new StringBuilder();
+    for (int i = 0; i < comparison.plans().size(); i++) {
+      lines.append(Strain.html(comparison.plans().get(i), Lanes.key(i)));
+    }
+    if (lines.length() > 0) {
+      html.append("<h3>Where to spare the hand</h3>\n<ul>").append(lines).append("</ul>\n");
+    }
   }
 
   /** A list for each plan below the line that names it, which ends with a colon. */
@@ -121,7 +133,7 @@ public final class PlanPage {
 
   private void write() {
     section("write", "What to write into the part");
-    html.append(Circles.html(comparison.passage(), content.printed()));
+    html.append(ToCircle.html(Circles.of(comparison.passage(), content.printed()), true));
     for (int i = 0; i < comparison.plans().size(); i++) {
       html.append(new WriteDown(comparison.plans().get(i)).shifts(Lanes.key(i)));
     }
@@ -136,10 +148,22 @@ public final class PlanPage {
         "The line shows where the hand stands: the position, and how many millimetres from the nut"
             + " its first finger lies at rest. Arrows are shifts. Below it each note lies on its"
             + " string, and a line from string to string is a crossing of the bow. At the foot"
-            + " the points of each measure, the plans in their order: A filled, B hatched, C open."
+            + " the points of each measure"
+            + bars(comparison.plans().size())
+            + "."
             + (graph.shades() ? " Hatched is where the plan shows what it has to show." : ""));
     html.append(graph.html());
     endSection();
+  }
+
+  /** How the bars of plans are told apart, in the order in which they stand. */
+  private static String bars(int plans) {
+    return switch (plans) {
+      case 1 -> "";
+      case 2 -> ": A filled, B hatched";
+      case 3 -> ": A filled, B hatched, C open";
+      default -> ", the plans in their order";
+    };
   }
 
   private void board() {
@@ -162,7 +186,9 @@ public final class PlanPage {
   private void costs() {
     Costs costs = new Costs(comparison);
     section("costs", "Costs");
-    html.append(costs.hardest()).append(costs.byRule()).append(costs.counts());
+    html.append("<div class=\"tables\">\n<div>").append(costs.hardest()).append(costs.counts());
+    html.append("</div>\n<div>").append(costs.byRule()).append("</div>\n</div>\n");
+    html.append(costs.explained());
     endSection();
   }
 }

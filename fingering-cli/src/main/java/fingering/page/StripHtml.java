@@ -28,7 +28,7 @@ final class StripHtml {
     for (Piece piece : strip.pieces()) {
       html.append("<div class=\"piece\" style=\"z-index:").append(order--).append('"');
       if (piece.first()) {
-        html.append(" id=\"").append(id(piece.measure())).append('"');
+        html.append(" id=\"").append(Places.id(piece.measure())).append('"');
       }
       html.append(
           "><svg role=\"img\" width=\"%d\" height=\"%d\"><title>%s</title><g class=\"ink\">%s%s</g></svg></div>\n"
@@ -40,15 +40,5 @@ final class StripHtml {
                   piece.body()));
     }
     return html.append("</div>\n").toString();
-  }
-
-  /** The id of a measure, for links. */
-  static String id(int measure) {
-    return "m" + measure;
-  }
-
-  /** A link to a measure of the strip. */
-  static String link(int measure, String number) {
-    return "<a href=\"#%s\">m.&nbsp;%s</a>".formatted(id(measure), Svg.escaped(number));
   }
 }

@@ -4,7 +4,6 @@ import fingering.fingerboard.Frame;
 import fingering.fingerboard.Ringing;
 import fingering.music.Moment;
 import fingering.music.Passage;
-import fingering.music.Place;
 import fingering.page.staff.Lane.Way;
 import fingering.page.svg.Svg;
 import fingering.plan.Plan;
@@ -44,20 +43,20 @@ final class WriteDown {
       }
       moment = note.moment();
       told++;
-      table.append("<tr><th scope=\"row\">").append(where(note.note().place())).append(", ");
-      table.append(Svg.escaped(note.note().written().display())).append("</th><td>");
-      table.append(Svg.escaped(write(note))).append("</td><td>");
-      table.append(Svg.escaped(move(note))).append("</td><td>");
-      table.append(Svg.escaped(tune(i))).append("</td></tr>\n");
+      table.append("<tr><th scope=\"row\">").append(Places.beat(note.note().place(), true));
+      table.append(", ").append(Svg.escaped(note.note().written().display())).append("</th>");
+      table.append(cell("Write", write(note)));
+      table.append(cell("Move", move(note)));
+      table.append(cell("Tune", tune(i))).append("</tr>\n");
     }
     return told == 0
         ? "<p>%s: no shift.</p>\n".formatted(Svg.escaped(key + " " + plan.name()))
         : table.append("</tbody></table>\n").toString();
   }
 
-  /** A link to the measure, and the beat. */
-  static String where(Place place) {
-    return StripHtml.link(place.measureIndex(), place.measure()) + " beat " + place.beatText();
+  /** A cell that bears its column's name, to be shown where the heads of columns are not. */
+  private static String cell(String column, String words) {
+    return "<td data-is=\"%s\">%s</td>".formatted(column, Svg.escaped(words));
   }
 
   private String write(PlannedNote note) {
@@ -65,14 +64,14 @@ final class WriteDown {
     String way = Lanes.shift(plan, note).map(w -> w == Way.UP ? "up" : "down").orElse("");
     String to = note.placement().frame().display();
     String open =
-        note.open() ? "under the open string" : "finger " + Lanes.finger(note.placement());
+        note.open() ? "under the open string" : "finger\u00a0" + Lanes.finger(note.placement());
     return "%s from %s to %s, %s, %s"
         .formatted(
             way,
             before.display(),
             to,
             open,
-            "string " + RomanNumeral.of(note.placement().string()));
+            "string\u00a0" + RomanNumeral.of(note.placement().string()));
   }
 
   private String move(PlannedNote note) {

@@ -53,9 +53,41 @@
       }
     }
   }
+  // Letters among the notes, against slurs and beams: points along each line, none in a letter.
+  let lines = 0;
+  for (const piece of document.querySelectorAll('.piece')) {
+    const letters = [...piece.querySelectorAll('.tuplet, .tr, .octave')];
+    if (!letters.length) continue;
+    const boxes = letters.map(letter => {
+      const box = letter.getBoundingClientRect();
+      // Letters without a descender fill the middle half of their line.
+      return {l: box.left + 1, r: box.right - 1, t: box.top + box.height * 0.28,
+        b: box.bottom - box.height * 0.25, words: letter.textContent};
+    });
+    for (const path of piece.querySelectorAll('path.curve, path.ink, path.stem')) {
+      if (path.closest('.head')) continue;
+      const matrix = path.getScreenCTM(), length = path.getTotalLength();
+      lines++;
+      for (let at = 0; at <= length; at += 1.5) {
+        const point = path.getPointAtLength(at).matrixTransform(matrix);
+        const hit = boxes.find(b => point.x > b.l && point.x < b.r && point.y > b.t && point.y < b.b);
+        if (hit) {
+          faults.push(`'${hit.words}' under a line (${path.getAttribute('class')}, ${piece.id || 'piece'})`);
+          break;
+        }
+      }
+    }
+    for (const shape of piece.querySelectorAll('use')) {
+      if (shape.closest('.head')) continue;
+      const box = shape.getBoundingClientRect();
+      const hit = boxes.find(b => Math.min(box.right, b.r) - Math.max(box.left, b.l) > 1
+          && Math.min(box.bottom, b.b) - Math.max(box.top, b.t) > 1);
+      if (hit) faults.push(`'${hit.words}' over ${shape.getAttribute('href')} (${piece.id || 'piece'})`);
+    }
+  }
   if (document.documentElement.scrollWidth > width) {
     faults.push(`the page is ${document.documentElement.scrollWidth} wide in ${width}`);
   }
   if (!texts.length) faults.push('no text was measured');
-  return JSON.stringify({width, texts: texts.length, rows: rows.size, faults: faults.slice(0, 30)});
+  return JSON.stringify({width, lines, texts: texts.length, rows: rows.size, faults: faults.slice(0, 30)});
 })()

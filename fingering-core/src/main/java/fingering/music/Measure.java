@@ -22,4 +22,11 @@ public record Measure(
     int fifths,
     int beats,
     int beatType,
-    String rehearsal) {}
+    String rehearsal) {
+
+  /** The place of a time, in quarter notes from the start of the measure. */
+  public Place place(BigFraction onset) {
+    BigFraction beat = onset.divide(BigFraction.of(4, beatType));
+    return new Place(index, number, onset, beat.add(BigFraction.ONE));
+  }
+}

@@ -10,6 +10,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param clef the clef in force at its beginning
  * @param clefs changes of clef within it, in order
  * @param notes its notes and rests, in document order
+ * @param keys changes of key within it, in order
  * @param texts words, dynamics and tempi over and under it, in order of time
  * @param repeatStart whether a repeat begins with it
  * @param end the bar line at its end
@@ -19,7 +20,8 @@ public record PrintedMeasure(
     Clef clef,
     ImmutableList<ClefChange> clefs,
     ImmutableList<PrintedNote> notes,
-    ImmutableList<Text> texts,
+    ImmutableList<KeyChange> keys,
+    ImmutableList<PrintedText> texts,
     boolean repeatStart,
     Bar end) {
 
@@ -32,20 +34,13 @@ public record PrintedMeasure(
   public record ClefChange(BigFraction onset, Clef clef) {}
 
   /**
-   * Something in letters.
+   * A change of key within a measure.
    *
-   * @param onset quarter notes from the start of the measure
-   * @param kind what it is
-   * @param text what is printed
+   * @param onset quarter notes from the start of the measure, over 0
+   * @param before sharps, or flats below 0, until there
+   * @param fifths sharps, or flats below 0, from there on
    */
-  public record Text(BigFraction onset, Kind kind, String text) {}
-
-  /** Kinds of text at a staff. */
-  public enum Kind {
-    WORDS,
-    DYNAMIC,
-    TEMPO
-  }
+  public record KeyChange(BigFraction onset, int before, int fifths) {}
 
   /** Bar lines. */
   public enum Bar {
@@ -61,6 +56,22 @@ public record PrintedMeasure(
     for (ClefChange change : clefs) {
       if (change.onset().compareTo(onset) <= 0) {
         inForce = change.clef();
+      }
+    }
+    return inForce;
+  }
+
+  /**
+   * The key in force at a time.
+   *
+   * @param onset quarter notes from the start of the measure
+   * @param atStart sharps, or flats below 0, at the beginning of the measure
+   */
+  public int fifthsAt(BigFraction onset, int atStart) {
+    int inForce = atStart;
+    for (KeyChange change : keys) {
+      if (change.onset().compareTo(onset) <= 0) {
+        inForce = change.fifths();
       }
     }
     return inForce;

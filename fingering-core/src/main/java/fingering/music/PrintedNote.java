@@ -16,11 +16,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param pitch the pitch in print; empty for a rest
  * @param accidental semitones that the printed accidental shows, -2 to 2; empty where none is
  * @param grace whether it is a grace note
+ * @param cue whether it is a cue: another part's note, to be read and not played
  * @param chord whether it shares the stem of the note before it
  * @param voice the voice as numbered in the file
  * @param tied whether a tie leads on from it
  * @param beam how it is joined to its neighbours
  * @param tuplet notes of the tuplet it belongs to: 3 in a triplet; 0 where in none
+ * @param tremolo its tremolo
  * @param signs what stands at its head
  */
 public record PrintedNote(
@@ -31,11 +33,13 @@ public record PrintedNote(
     Optional<Pitch> pitch,
     OptionalInt accidental,
     boolean grace,
+    boolean cue,
     boolean chord,
     String voice,
     boolean tied,
     Beam beam,
     int tuplet,
+    Tremolo tremolo,
     ImmutableSet<Sign> signs) {
 
   /** The longest value that is told apart, and the shortest, as parts of a whole note. */
@@ -67,6 +71,29 @@ public record PrintedNote(
     BEGIN,
     CONTINUE,
     END
+  }
+
+  /**
+   * Strokes of a tremolo.
+   *
+   * @param strokes how many, from 0
+   * @param role at one note, or where in a pair of notes that share them
+   */
+  public record Tremolo(int strokes, Role role) {
+    /** No tremolo. */
+    public static final Tremolo NONE = new Tremolo(0, Role.ALONE);
+
+    /** The place of a note in a tremolo. */
+    public enum Role {
+      ALONE,
+      FIRST,
+      SECOND
+    }
+
+    /** Whether two notes share it. */
+    public boolean paired() {
+      return role != Role.ALONE;
+    }
   }
 
   /** Signs at a note's head. */

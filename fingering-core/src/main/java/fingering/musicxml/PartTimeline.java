@@ -4,7 +4,6 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Measure;
 import fingering.music.PrintedPart;
-import fingering.music.Sign;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,7 +18,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param tempi the tempi that stand in it
  * @param pluckings where it changes between bow and plucking
  * @param strings where words ask for one string
- * @param signs what is printed besides the notes, in order of time
  * @param print what is printed on its staff
  * @param transposes whether it says how it transposes
  * @param lowClef whether it has a clef with an 8 below
@@ -33,7 +31,6 @@ record PartTimeline(
     ImmutableList<TempoMark> tempi,
     ImmutableList<Plucking> pluckings,
     ImmutableList<StringMarks.Stretch> strings,
-    ImmutableList<Sign> signs,
     PrintedPart print,
     boolean transposes,
     boolean lowClef,

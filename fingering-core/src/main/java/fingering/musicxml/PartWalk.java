@@ -52,7 +52,6 @@ final class PartWalk {
   private final ImmutableList.Builder<TempoMark> tempi = ImmutableList.builder();
   private final PluckingMarks pluckings = new PluckingMarks();
   private final StringMarks strings = new StringMarks();
-  private final PrintedSigns signs = new PrintedSigns();
   private final UpperNotes uppers = new UpperNotes();
   private final PrintCollector print = new PrintCollector();
   private boolean transposes;
@@ -99,8 +98,7 @@ final class PartWalk {
             walk.tempi.build(),
             walk.pluckings.changes(),
             walk.strings.stretches(slots, walk.measures),
-            walk.signs.in(walk.measures),
-            walk.print.part(),
+            walk.print.part(walk.measures),
             walk.transposes,
             walk.lowClef,
             walk.microtones,
@@ -157,8 +155,7 @@ final class PartWalk {
     } else if (element instanceof Direction direction) {
       direction(direction);
     } else if (element instanceof Barline barline) {
-      signs.barline(barline, measures.size(), cursor);
-      print.bar(barline);
+      print.bar(barline, measures.size());
     } else if (element instanceof Sound sound) {
       sound(sound, cursor, true);
     }
@@ -221,7 +218,9 @@ final class PartWalk {
       durations.clear();
     }
     for (Key key : attributes.getKey()) {
+      int before = fifths;
       fifths = key.getFifths() == null ? 0 : key.getFifths().intValue();
+      print.key(before, fifths, cursor);
     }
     for (Time time : attributes.getTime()) {
       meter = Meter.of(time).orElse(meter);
@@ -263,7 +262,6 @@ final class PartWalk {
     BigFraction at = offset(direction.getOffset(), false);
     List<String> words = new ArrayList<>();
     for (DirectionType type : direction.getDirectionType()) {
-      print.direction(type, at, measureStart.add(at));
       for (FormattedTextId mark : type.getRehearsal()) {
         if (rehearsal.isEmpty() && mark.getValue() != null) {
           rehearsal = mark.getValue().strip();
@@ -280,7 +278,7 @@ final class PartWalk {
       }
     }
     String forVoice = direction.getVoice() == null ? "" : direction.getVoice().strip();
-    signs.direction(direction, measures.size(), at);
+    print.direction(direction, measures.size(), at);
     boolean once = pluckings.words(words, measureStart.add(at), forVoice);
     strings.direction(direction, String.join(" ", words), number, measureStart.add(at), forVoice);
     if (direction.getSound() != null) {
@@ -319,7 +317,7 @@ final class PartWalk {
     } else if (!chord) {
       voice = "1";
     }
-    signs.note(note, measures.size(), onset);
+    print.dynamics(note, measures.size(), onset);
     if (note.getCue() == null && note.getRest() == null) {
       if (note.getPitch() != null) {
         WrittenNote written = pitched(note, onset, length, grace, chord);
@@ -328,8 +326,13 @@ final class PartWalk {
       } else {
         unpitched++;
       }
-    } else if (note.getCue() == null && note.getPrintObject() != YesNo.NO) {
-      print(note, onset, length, grace, Optional.empty());
+    } else if (note.getPrintObject() != YesNo.NO) {
+      // A rest of a cue says nothing; the part has its own.
+      if (note.getCue() == null) {
+        print(note, onset, length, grace, Optional.empty());
+      } else if (note.getPitch() != null) {
+        print(note, onset, length, grace, Optional.of(pitch(note.getPitch())));
+      }
     }
     if (chord) {
       reached = max(reached, onset.add(length));

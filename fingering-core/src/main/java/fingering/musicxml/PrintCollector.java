@@ -2,47 +2,40 @@ package fingering.musicxml;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Clef;
+import fingering.music.Measure;
 import fingering.music.PrintedMeasure;
 import fingering.music.PrintedMeasure.Bar;
 import fingering.music.PrintedMeasure.ClefChange;
-import fingering.music.PrintedMeasure.Kind;
-import fingering.music.PrintedMeasure.Text;
+import fingering.music.PrintedMeasure.KeyChange;
 import fingering.music.PrintedNote;
 import fingering.music.PrintedPart;
 import fingering.music.PrintedPart.Slur;
-import fingering.music.PrintedPart.Wedge;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.audiveris.proxymusic.BackwardForward;
 import org.audiveris.proxymusic.BarStyle;
 import org.audiveris.proxymusic.Barline;
-import org.audiveris.proxymusic.DirectionType;
-import org.audiveris.proxymusic.FormattedTextId;
+import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.RightLeftMiddle;
-import org.audiveris.proxymusic.WedgeType;
 
 /** Collects what is printed on the staff of a part while it is walked through. */
 final class PrintCollector {
   private record Open(PrintedNote note, String voice, int number) {}
 
-  private final ImmutableList.Builder<PrintedMeasure> measures = ImmutableList.builder();
+  private final List<PrintedMeasure> measures = new ArrayList<>();
   private final ImmutableList.Builder<Slur> slurs = ImmutableList.builder();
-  private final ImmutableList.Builder<Wedge> wedges = ImmutableList.builder();
   private final List<Open> openSlurs = new ArrayList<>();
-  private final Map<Integer, Wedge> openWedges = new HashMap<>();
+  private final PrintedDirections directions = new PrintedDirections();
 
   private Clef clef = Clef.TREBLE;
   private Clef atStart = Clef.TREBLE;
   private List<ClefChange> changes = new ArrayList<>();
   private List<PrintedNote> notes = new ArrayList<>();
-  private List<Text> texts = new ArrayList<>();
+  private List<KeyChange> keys = new ArrayList<>();
   private boolean repeatStart;
   private Bar end = Bar.SINGLE;
 
@@ -82,6 +75,11 @@ final class PrintCollector {
     return sign.map(shape -> new Clef(shape, line < 1 || line > 5 ? usual : line, octaves));
   }
 
+  /** Takes the dynamics that hang on a note, whether it is shown or not. */
+  void dynamics(Note note, int measure, BigFraction onset) {
+    directions.note(note, measure, onset);
+  }
+
   /** Takes a note or a rest, with its slurs. */
   void note(Note note, PrintedNote printed) {
     notes.add(printed);
@@ -110,54 +108,21 @@ final class PrintCollector {
             });
   }
 
-  /**
-   * Takes what a direction prints.
-   *
-   * @param onset quarter notes from the start of the measure
-   * @param start the same from the start of the part
-   */
-  void direction(DirectionType type, BigFraction onset, BigFraction start) {
-    String words =
-        type.getWordsOrSymbol().stream()
-            .filter(FormattedTextId.class::isInstance)
-            .map(word -> ((FormattedTextId) word).getValue())
-            .filter(word -> word != null)
-            .collect(Collectors.joining(" "))
-            .strip()
-            .replaceAll("\\s+", " ");
-    if (!words.isEmpty()) {
-      texts.add(new Text(onset, Kind.WORDS, words));
-    }
-    type.getDynamics().stream()
-        .flatMap(dynamics -> dynamics.getPOrPpOrPpp().stream())
-        .map(dynamic -> dynamic.getName().getLocalPart())
-        .filter(dynamic -> !dynamic.equals("other-dynamics"))
-        .forEach(dynamic -> texts.add(new Text(onset, Kind.DYNAMIC, dynamic)));
-    if (type.getMetronome() != null) {
-      TempoMark.of(type.getMetronome())
-          .ifPresent(
-              tempo ->
-                  texts.add(new Text(onset, Kind.TEMPO, tempo.toString().replace("=", " = "))));
-    }
-    if (type.getWedge() != null && type.getWedge().getType() != null) {
-      wedge(type.getWedge(), start);
-    }
+  /** Takes words, dynamics and hairpins of a direction. */
+  void direction(Direction direction, int measure, BigFraction onset) {
+    directions.direction(direction, measure, onset);
   }
 
-  private void wedge(org.audiveris.proxymusic.Wedge wedge, BigFraction start) {
-    int number = wedge.getNumber() == null ? 1 : wedge.getNumber();
-    WedgeType type = wedge.getType();
-    if (type == WedgeType.CRESCENDO || type == WedgeType.DIMINUENDO) {
-      openWedges.put(number, new Wedge(start, start, type == WedgeType.CRESCENDO));
-    } else if (type == WedgeType.STOP) {
-      Optional.ofNullable(openWedges.remove(number))
-          .filter(open -> Quarters.compare(open.start(), start) < 0)
-          .ifPresent(open -> wedges.add(new Wedge(open.start(), start, open.louder())));
+  /** Takes a change of key. */
+  void key(int before, int fifths, BigFraction onset) {
+    if (onset.signum() > 0 && before != fifths) {
+      keys.add(new KeyChange(onset, before, fifths));
     }
   }
 
   /** Takes a bar line. */
-  void bar(Barline bar) {
+  void bar(Barline bar, int measure) {
+    directions.barline(bar, measure);
     boolean repeat = bar.getRepeat() != null;
     boolean forward = repeat && bar.getRepeat().getDirection() == BackwardForward.FORWARD;
     repeatStart |= forward;
@@ -183,19 +148,34 @@ final class PrintCollector {
             atStart,
             ImmutableList.copyOf(changes),
             ImmutableList.copyOf(notes),
-            ImmutableList.sortedCopyOf(Comparator.comparing(Text::onset, Quarters.ORDER), texts),
+            ImmutableList.copyOf(keys),
+            ImmutableList.of(),
             repeatStart,
             end));
     atStart = clef;
     changes = new ArrayList<>();
     notes = new ArrayList<>();
-    texts = new ArrayList<>();
+    keys = new ArrayList<>();
     repeatStart = false;
     end = Bar.SINGLE;
   }
 
-  /** All that was printed. */
-  PrintedPart part() {
-    return new PrintedPart(measures.build(), slurs.build(), wedges.build());
+  /** All that was printed, in the measures that were read. */
+  PrintedPart part(List<Measure> read) {
+    ImmutableList.Builder<PrintedMeasure> told = ImmutableList.builder();
+    for (PrintedMeasure measure : measures) {
+      told.add(
+          new PrintedMeasure(
+              measure.index(),
+              measure.clef(),
+              measure.clefs(),
+              measure.notes(),
+              measure.keys(),
+              directions.texts(read.get(measure.index())),
+              measure.repeatStart(),
+              measure.end()));
+    }
+    return new PrintedPart(
+        told.build(), slurs.build(), directions.wedges(read), directions.endings());
   }
 }

@@ -6,6 +6,8 @@ import fingering.music.NoteAddress;
 import fingering.music.PrintedNote;
 import fingering.music.PrintedNote.Beam;
 import fingering.music.PrintedNote.Sign;
+import fingering.music.PrintedNote.Tremolo;
+import fingering.music.PrintedNote.Tremolo.Role;
 import fingering.music.PrintedNote.Value;
 import fingering.tables.Pitch;
 import jakarta.xml.bind.JAXBElement;
@@ -21,6 +23,7 @@ import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.Ornaments;
 import org.audiveris.proxymusic.Technical;
 import org.audiveris.proxymusic.TimeModification;
+import org.audiveris.proxymusic.TremoloType;
 import org.audiveris.proxymusic.YesNo;
 
 /** Reads how a note or a rest is printed. */
@@ -55,6 +58,9 @@ final class PrintedNotes {
 
   private static final int MOST_IN_TUPLET = 64;
 
+  /** As many as the format knows. */
+  private static final int MOST_STROKES = 8;
+
   private PrintedNotes() {}
 
   /**
@@ -70,6 +76,7 @@ final class PrintedNotes {
       boolean grace,
       String voice,
       Optional<Pitch> pitch) {
+    Tremolo tremolo = tremolo(note);
     return new PrintedNote(
         address,
         onset,
@@ -78,11 +85,13 @@ final class PrintedNotes {
         pitch,
         accidental(note),
         grace,
+        note.getCue() != null,
         note.getChord() != null,
         voice,
         new PrintedMarks(note).lines().tieStart(),
         beam(note),
-        tuplet(note.getTimeModification()),
+        tremolo.paired() ? 0 : tuplet(note.getTimeModification()),
+        tremolo,
         signs(note));
   }
 
@@ -141,6 +150,26 @@ final class PrintedNotes {
       return 0;
     }
     return Math.max(0, Math.min(MOST_IN_TUPLET, change.getActualNotes().intValue()));
+  }
+
+  private static Tremolo tremolo(Note note) {
+    return note.getNotations().stream()
+        .flatMap(notations -> notations.getTiedOrSlurOrTuplet().stream())
+        .filter(Ornaments.class::isInstance)
+        .flatMap(each -> ((Ornaments) each).getTrillMarkOrTurnOrDelayedTurn().stream())
+        .map(element -> element.getValue())
+        .filter(org.audiveris.proxymusic.Tremolo.class::isInstance)
+        .map(each -> read((org.audiveris.proxymusic.Tremolo) each))
+        .findFirst()
+        .orElse(Tremolo.NONE);
+  }
+
+  private static Tremolo read(org.audiveris.proxymusic.Tremolo printed) {
+    Role role =
+        printed.getType() == TremoloType.START
+            ? Role.FIRST
+            : printed.getType() == TremoloType.STOP ? Role.SECOND : Role.ALONE;
+    return new Tremolo(Math.max(0, Math.min(MOST_STROKES, printed.getValue())), role);
   }
 
   private static ImmutableSet<Sign> signs(Note note) {

@@ -6,7 +6,6 @@ import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.music.Place;
 import fingering.music.PrintedPart;
-import fingering.music.Sign;
 import fingering.musicxml.PartTimeline.Slot;
 import fingering.musicxml.TieChains.Struck;
 import fingering.tables.Instrument;
@@ -17,7 +16,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A score that has been read: its parts, and the passages to be had from them. Immutable. */
 public final class Score {
@@ -178,17 +176,6 @@ public final class Score {
         strings.asked());
   }
 
-  /** What is printed in the measures of a passage of this score besides its notes. */
-  public ImmutableList<Sign> signs(Passage passage) {
-    int part = passage.moments().get(0).struck().get(0).address().part();
-    int first = passage.measures().get(0).index();
-    int last = passage.measures().get(passage.measures().size() - 1).index();
-    return timelines.get(part).signs().stream()
-        .filter(sign -> sign.place().measureIndex() >= first)
-        .filter(sign -> sign.place().measureIndex() <= last)
-        .collect(ImmutableList.toImmutableList());
-  }
-
   /**
    * What is printed on the staff in the measures of a passage that was read from this score.
    *
@@ -259,10 +246,7 @@ public final class Score {
     try {
       return pitches.asPrinted(note);
     } catch (IllegalArgumentException e) {
-      Measure measure = measures.get(note.measure());
-      BigFraction beat = note.onset().divide(BigFraction.of(4, measure.beatType()));
-      Place place =
-          new Place(measure.index(), measure.number(), note.onset(), beat.add(BigFraction.ONE));
+      Place place = measures.get(note.measure()).place(note.onset());
       throw new UnreadableScoreException(
           "%s in %s, %s, transposes out of all range: mend the transposition in your notation program and export the score again."
               .formatted(note.pitch().display(), info.name(), place),

@@ -1,10 +1,17 @@
 package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
+import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.music.Place;
-import fingering.music.Sign;
+import fingering.music.PrintedMeasure;
+import fingering.music.PrintedMeasure.Bar;
+import fingering.music.PrintedPart;
+import fingering.music.PrintedPart.Ending;
+import fingering.music.PrintedPart.Wedge;
+import fingering.music.PrintedText;
+import fingering.music.PrintedText.Kind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -13,6 +20,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Finds what to circle in a part (common practice, no source). */
@@ -34,23 +42,25 @@ public final class Circles {
   private static final Pattern MUTE = Pattern.compile(".*\\b(?:sord|mute|dämpfer).*");
 
   private final Passage passage;
-  private final List<Sign> signs;
+  private final PrintedPart part;
+  private final List<PrintedText> texts;
   private final List<Circle> found = new ArrayList<>();
   private final Hands hands;
 
-  private Circles(Passage passage, List<Sign> signs) {
+  private Circles(Passage passage, PrintedPart part) {
     this.passage = passage;
-    this.signs = signs;
+    this.part = part;
+    texts = part.texts();
     hands = new Hands(passage.moments());
   }
 
   /**
    * What to circle in a passage, by kinds, each in the order of the music.
    *
-   * @param signs what is printed in it besides the notes
+   * @param part what is printed of it
    */
-  public static ImmutableList<Circle> of(Passage passage, List<Sign> signs) {
-    Circles circles = new Circles(passage, signs);
+  public static ImmutableList<Circle> of(Passage passage, PrintedPart part) {
+    Circles circles = new Circles(passage, part);
     circles.dynamics();
     circles.hairpins();
     circles.words();
@@ -68,22 +78,22 @@ public final class Circles {
     found.add(new Circle(kind, place, says));
   }
 
-  private List<Sign> all(Sign.Kind kind) {
-    return signs.stream().filter(sign -> sign.kind() == kind).toList();
+  private List<PrintedText> all(Kind kind) {
+    return texts.stream().filter(text -> text.kind() == kind).toList();
   }
 
   private void dynamics() {
-    Optional<Sign> before = Optional.empty();
-    for (Sign sign : all(Sign.Kind.DYNAMIC)) {
+    Optional<PrintedText> before = Optional.empty();
+    for (PrintedText sign : all(Kind.DYNAMIC)) {
       String text = sign.text();
       int level = LOUDNESS.indexOf(text);
-      String last = before.map(Sign::text).orElse("");
+      String last = before.map(PrintedText::text).orElse("");
       boolean led = before.filter(from -> led(from.start(), sign.start())).isPresent();
       boolean far =
           level >= 0
               && LOUDNESS.contains(last)
               && Math.abs(level - LOUDNESS.indexOf(last)) >= SUDDEN_STEPS;
-      if (subito(sign) || (level < 0 && !text.isEmpty())) {
+      if (subito(sign) || level < 0) {
         add(Circle.Kind.SUDDEN, sign.place(), text + (subito(sign) ? ", subito" : ": at once"));
       } else if (far && !led) {
         add(Circle.Kind.SUDDEN, sign.place(), text + " at once after " + last);
@@ -96,101 +106,112 @@ public final class Circles {
 
   /** Whether a hairpin or such words lead from one time to another. */
   private boolean led(BigFraction from, BigFraction to) {
-    return signs.stream()
-        .filter(
-            sign ->
-                sign.kind() == Sign.Kind.CRESCENDO
-                    || sign.kind() == Sign.Kind.DIMINUENDO
-                    || (sign.kind() == Sign.Kind.WORDS && growing(sign)))
-        .anyMatch(sign -> sign.start().compareTo(from) >= 0 && sign.start().compareTo(to) < 0);
+    return Stream.concat(
+            part.wedges().stream().map(Wedge::start),
+            all(Kind.WORDS).stream().filter(Circles::growing).map(PrintedText::start))
+        .anyMatch(start -> start.compareTo(from) >= 0 && start.compareTo(to) < 0);
   }
 
-  private static String lower(Sign sign) {
+  private static String lower(PrintedText sign) {
     return sign.text().toLowerCase(Locale.ROOT);
   }
 
-  private static boolean growing(Sign sign) {
+  private static boolean growing(PrintedText sign) {
     return GROWING.matcher(lower(sign)).matches();
   }
 
-  private boolean subito(Sign sign) {
-    return all(Sign.Kind.WORDS).stream()
+  private boolean subito(PrintedText sign) {
+    return all(Kind.WORDS).stream()
         .anyMatch(
             words -> words.start().equals(sign.start()) && SUBITO.matcher(lower(words)).find());
   }
 
   private void hairpins() {
-    for (Sign sign : signs) {
-      boolean words = sign.kind() == Sign.Kind.WORDS && growing(sign);
-      boolean drawn = sign.kind() == Sign.Kind.CRESCENDO || sign.kind() == Sign.Kind.DIMINUENDO;
-      if (!words && !drawn) {
-        continue;
+    for (Wedge wedge : part.wedges()) {
+      if (wedge.from().measureIndex() >= passage.measures().get(0).index()) {
+        hairpin(wedge.from(), wedge.start(), Optional.of(wedge.to()), wedge.end(), wedge.louder());
       }
-      Sign.Kind ends = drawn ? Sign.Kind.HAIRPIN_END : Sign.Kind.DYNAMIC;
-      Optional<Sign> end =
-          all(ends).stream().filter(one -> one.start().compareTo(sign.start()) > 0).findFirst();
-      boolean louder = sign.kind() == Sign.Kind.CRESCENDO || lower(sign).startsWith("cresc");
-      int last = end.map(Circles::lastMeasure).orElse(sign.place().measureIndex());
-      int measures = last - sign.place().measureIndex() + 1;
-      if (measures < LONG_MEASURES) {
-        add(Circle.Kind.DYNAMIC, sign.place(), louder ? "crescendo" : "diminuendo");
-        continue;
+    }
+    for (PrintedText words : all(Kind.WORDS)) {
+      if (growing(words)) {
+        Optional<PrintedText> end =
+            all(Kind.DYNAMIC).stream()
+                .filter(one -> one.start().compareTo(words.start()) > 0)
+                .findFirst();
+        hairpin(
+            words.place(),
+            words.start(),
+            end.map(PrintedText::place),
+            end.map(PrintedText::start).orElse(words.start()),
+            lower(words).startsWith("cresc"));
       }
-      add(Circle.Kind.LONG_HAIRPIN, sign.place(), spread(sign, end.get(), louder, measures));
     }
   }
 
-  /** One that ends on the first beat ends with the measure before. */
-  private static int lastMeasure(Sign end) {
-    return end.place().measureIndex() - (end.place().onset().signum() == 0 ? 1 : 0);
+  private void hairpin(
+      Place from, BigFraction start, Optional<Place> to, BigFraction end, boolean louder) {
+    int last = to.map(Circles::lastMeasure).orElse(from.measureIndex());
+    int measures = last - from.measureIndex() + 1;
+    String way = louder ? "crescendo" : "diminuendo";
+    if (measures < LONG_MEASURES) {
+      add(Circle.Kind.DYNAMIC, from, way);
+      return;
+    }
+    String until = number(from.measureIndex() + measures / 2, to.orElseThrow());
+    add(
+        Circle.Kind.LONG_HAIRPIN,
+        from,
+        way
+            + " over "
+            + measures
+            + " measures"
+            + inForce(start).map(one -> " from " + one).orElse("")
+            + reached(end, to.orElseThrow()).map(one -> " to " + one).orElse("")
+            + (louder
+                ? ": begin softer than you think, and still be soft in measure "
+                : ": begin full, and still have sound in measure ")
+            + until);
   }
 
-  private String spread(Sign sign, Sign end, boolean louder, int measures) {
-    Optional<String> from = inForce(sign.start());
-    Optional<String> to = reached(end);
-    int half = sign.place().measureIndex() + measures / 2;
-    String until =
-        passage.measures().stream()
-            .filter(measure -> measure.index() == half)
-            .map(measure -> measure.number())
-            .findFirst()
-            .orElse(end.place().measure());
-    return (louder ? "crescendo" : "diminuendo")
-        + " over "
-        + measures
-        + " measures"
-        + from.map(one -> " from " + one).orElse("")
-        + to.map(one -> " to " + one).orElse("")
-        + (louder
-            ? ": begin softer than you think, and still be soft in measure " + until
-            : ": begin full, and still have sound in measure " + until);
+  /** One that ends on the first beat ends with the measure before. */
+  private static int lastMeasure(Place end) {
+    return end.measureIndex() - (end.onset().signum() == 0 ? 1 : 0);
+  }
+
+  /** The number of the measure of that index, or, beyond the passage, of the end. */
+  private String number(int index, Place end) {
+    return passage.measures().stream()
+        .filter(measure -> measure.index() == index)
+        .map(Measure::number)
+        .findFirst()
+        .orElse(end.measure());
   }
 
   /** The dynamic that holds at a time, or stands there. */
   private Optional<String> inForce(BigFraction at) {
-    return all(Sign.Kind.DYNAMIC).stream()
+    return all(Kind.DYNAMIC).stream()
         .filter(sign -> sign.start().compareTo(at) <= 0)
         .reduce((one, other) -> other)
-        .map(Sign::text);
+        .map(PrintedText::text);
   }
 
   /** The dynamic to which a hairpin leads: at its end, or soon behind it. */
-  private Optional<String> reached(Sign end) {
-    return all(Sign.Kind.DYNAMIC).stream()
-        .filter(sign -> sign.start().compareTo(end.start()) >= 0)
-        .filter(sign -> sign.place().measureIndex() <= end.place().measureIndex() + 1)
+  private Optional<String> reached(BigFraction end, Place place) {
+    return all(Kind.DYNAMIC).stream()
+        .filter(sign -> sign.start().compareTo(end) >= 0)
+        .filter(sign -> sign.place().measureIndex() <= place.measureIndex() + 1)
         .findFirst()
-        .map(Sign::text);
+        .map(PrintedText::text);
   }
 
   private void words() {
-    for (Sign sign : signs) {
+    for (PrintedText sign : texts) {
       String text = lower(sign);
-      if (sign.kind() == Sign.Kind.TEMPO) {
+      if (sign.kind() == Kind.TEMPO) {
         add(Circle.Kind.WORDS, sign.place(), sign.text().replace("=", " = "));
-      } else if (sign.kind() == Sign.Kind.MUTE) {
+      } else if (sign.kind() == Kind.MUTE) {
         add(Circle.Kind.CHANGE, sign.place(), hands.mute(sign));
-      } else if (sign.kind() == Sign.Kind.WORDS
+      } else if (sign.kind() == Kind.WORDS
           && !growing(sign)
           && !text.startsWith("pizz")
           && !text.startsWith("arco")) {
@@ -234,18 +255,23 @@ public final class Circles {
   }
 
   private void repeats() {
-    for (Sign sign : signs) {
-      String says =
-          switch (sign.kind()) {
-            case REPEAT_FROM -> "repeat from here";
-            case REPEAT -> "repeat to here: find the place to go back to";
-            case ENDING -> "ending " + sign.text();
-            case JUMP -> sign.text();
-            default -> "";
-          };
-      if (!says.isEmpty()) {
-        add(Circle.Kind.REPEAT, sign.place(), says);
+    for (PrintedMeasure measure : part.measures()) {
+      Measure read = passage.measures().get(measure.index() - passage.measures().get(0).index());
+      if (measure.repeatStart()) {
+        add(Circle.Kind.REPEAT, read.place(BigFraction.ZERO), "repeat from here");
+      }
+      for (Ending ending : part.endings()) {
+        if (ending.first() == measure.index()) {
+          add(Circle.Kind.REPEAT, read.place(BigFraction.ZERO), "ending " + ending.number());
+        }
+      }
+      if (measure.end() == Bar.REPEAT) {
+        add(
+            Circle.Kind.REPEAT,
+            read.place(BigFraction.ZERO),
+            "repeat at its end: find the place to go back to");
       }
     }
+    all(Kind.JUMP).forEach(jump -> add(Circle.Kind.REPEAT, jump.place(), jump.text()));
   }
 }

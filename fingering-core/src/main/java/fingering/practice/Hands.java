@@ -1,7 +1,7 @@
 package fingering.practice;
 
 import fingering.music.Moment;
-import fingering.music.Sign;
+import fingering.music.PrintedText;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -51,7 +51,7 @@ final class Hands {
   }
 
   /** A mute. */
-  String mute(Sign sign) {
+  String mute(PrintedText sign) {
     String text = sign.text().toLowerCase(Locale.ROOT);
     boolean off =
         text.contains("senza")

@@ -6,9 +6,10 @@ import fingering.music.Clef;
 import fingering.music.Passage;
 import fingering.music.PrintedMeasure;
 import fingering.music.PrintedMeasure.Bar;
-import fingering.music.PrintedMeasure.Kind;
 import fingering.music.PrintedNote;
 import fingering.music.PrintedPart;
+import fingering.music.PrintedText;
+import fingering.music.PrintedText.Kind;
 import fingering.tables.Pitch;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -71,15 +72,11 @@ class PrintedPartTest {
   @Test
   void pizzicatoAndDynamicsArePrintedWhereThePartHasThem() {
     assertThat(
-            printed("25-27").measures().stream()
-                .flatMap(measure -> measure.texts().stream())
+            printed("25-27").texts().stream()
                 .filter(text -> text.kind() == Kind.WORDS)
-                .map(text -> text.text()))
+                .map(PrintedText::text))
         .contains("pizz.");
-    assertThat(
-            printed("1-32").measures().stream()
-                .flatMap(measure -> measure.texts().stream())
-                .anyMatch(text -> text.kind() == Kind.DYNAMIC))
+    assertThat(printed("1-32").texts().stream().anyMatch(text -> text.kind() == Kind.DYNAMIC))
         .isTrue();
   }
 }

@@ -9,6 +9,7 @@ import fingering.musicxml.Score;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreReader;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What to circle in a part; common practice, no source. */
@@ -51,7 +52,7 @@ class CirclesTest {
             + "</part></score-partwise>";
     Score score = ScoreReader.read(ScoreFile.of(text, ImmutableList.of()));
     Passage passage = score.passage(PassageRequest.WHOLE);
-    return Circles.of(passage, score.signs(passage)).stream()
+    return Circles.of(passage, score.printed(passage, Optional.empty())).stream()
         .map(circle -> circle.kind() + " " + circle.place().measure() + ": " + circle.says())
         .toList();
   }
@@ -71,6 +72,14 @@ class CirclesTest {
             "SUDDEN 5: sf: at once",
             "DYNAMIC 1: p",
             "DYNAMIC 2: mp");
+  }
+
+  @Test
+  void lettersThatTheFormatDoesNotNameAreToldAsPrinted() {
+    assertThat(
+            circles(
+                sign("<dynamics><other-dynamics>sfzp</other-dynamics></dynamics>") + quarters(4)))
+        .containsExactly("SUDDEN 1: sfzp: at once");
   }
 
   @Test
@@ -128,6 +137,6 @@ class CirclesTest {
             "ACCENT 1: accents on beats 3, 4",
             "WORDS 1: Allegro",
             "WORDS 1: quarter = 96",
-            "REPEAT 3: repeat to here: find the place to go back to");
+            "REPEAT 3: repeat at its end: find the place to go back to");
   }
 }

@@ -29,12 +29,12 @@ final class Accidentals {
     if (!printed) {
       Set<Pitch> tied = new HashSet<>();
       for (int i = 0; i < measures.size(); i++) {
-        tied = reckon(part.measures().get(i), measures.get(i).fifths(), tied);
+        tied = reckon(part.measures().get(i), measures.get(i), tied);
       }
     }
   }
 
-  private Set<Pitch> reckon(PrintedMeasure measure, int fifths, Set<Pitch> tiedOver) {
+  private Set<Pitch> reckon(PrintedMeasure measure, Measure read, Set<Pitch> tiedOver) {
     Map<Integer, Integer> inForce = new HashMap<>();
     Set<Pitch> tied = new HashSet<>(tiedOver);
     for (PrintedNote note : measure.notes()) {
@@ -44,6 +44,7 @@ final class Accidentals {
       Pitch pitch = note.pitch().orElseThrow();
       boolean continued = tied.remove(pitch);
       int line = pitch.letterNumber();
+      int fifths = measure.fifthsAt(note.onset(), read.fifths());
       int now = inForce.getOrDefault(line, Signature.alter(pitch.letter(), fifths));
       if (now != pitch.alter() && !continued) {
         reckoned.put(note.address(), pitch.alter());

@@ -1,5 +1,7 @@
 package fingering.page.staff;
 
+import com.google.common.collect.ImmutableList;
+import com.google.common.primitives.Doubles;
 import fingering.page.svg.Svg;
 import java.util.List;
 
@@ -27,13 +29,37 @@ final class BeamDrawing {
 
   /** Draws the beams of some stems, two or more. */
   void draw(List<Stem> beam) {
+    int most = beam.stream().mapToInt(stem -> stem.lead().value().flags()).max().orElse(1);
+    Slant slant = slant(beam, most);
+    for (int level = 1; level <= most; level++) {
+      level(beam, slant, level);
+    }
+  }
+
+  /** Draws the strokes of a tremolo between two stems, which they do not touch. */
+  void tremolo(List<Stem> pair) {
+    int most = pair.get(0).tremolo().strokes() + pair.get(0).lead().value().flags();
+    Slant slant = slant(pair, most);
+    double gap = Math.min(6, (slant.xs().get(1) - slant.xs().get(0)) / 5);
+    for (int level = 1; level <= most; level++) {
+      bar(slant, slant.xs().get(0) + gap, slant.xs().get(1) - gap, level);
+    }
+  }
+
+  /** Where a beam lies: the x of each stem, the y at the first of them, its slope, its levels. */
+  private record Slant(ImmutableList<Double> xs, double y, double slope, double apart) {
+    double y(double x, int level) {
+      return y + slope * (x - xs.get(0)) + apart * (level - 1);
+    }
+  }
+
+  private Slant slant(List<Stem> beam, int most) {
     double[] xs = beam.stream().mapToDouble(this::x).toArray();
     int last = xs.length - 1;
     boolean up = beam.get(0).up;
     double way = xs[last] - xs[0];
     double slope = (beam.get(last).tip - beam.get(0).tip) / Math.max(1, way);
     slope = Math.max(-STEEPEST, Math.min(STEEPEST, slope / 2));
-    int most = beam.stream().mapToInt(stem -> stem.lead().value().flags()).max().orElse(1);
     double least = SHORTEST + APART * Math.max(0, most - 1);
     double start = up ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
     for (int i = 0; i <= last; i++) {
@@ -45,13 +71,12 @@ final class BeamDrawing {
     for (int i = 0; i <= last; i++) {
       beam.get(i).tip = start + slope * (xs[i] - xs[0]);
     }
-    for (int level = 1; level <= most; level++) {
-      level(beam, xs, slope, level, up ? APART : -APART);
-    }
+    return new Slant(ImmutableList.copyOf(Doubles.asList(xs)), start, slope, up ? APART : -APART);
   }
 
-  private void level(List<Stem> beam, double[] xs, double slope, int level, double apart) {
-    int last = xs.length - 1;
+  private void level(List<Stem> beam, Slant slant, int level) {
+    ImmutableList<Double> xs = slant.xs();
+    int last = xs.size() - 1;
     int from = 0;
     while (from <= last) {
       if (beam.get(from).lead().value().flags() < level) {
@@ -62,26 +87,28 @@ final class BeamDrawing {
       while (to < last && beam.get(to + 1).lead().value().flags() >= level) {
         to++;
       }
-      double x1 = xs[from];
-      double x2 = xs[to];
+      double x1 = xs.get(from);
+      double x2 = xs.get(to);
       if (from == to) {
         boolean back = from == last || (from > 0 && level > 1 && from % 2 == 1);
-        x1 = back ? xs[from] - STUB : xs[from];
-        x2 = back ? xs[from] : xs[from] + STUB;
+        x1 = back ? xs.get(from) - STUB : xs.get(from);
+        x2 = back ? xs.get(from) : xs.get(from) + STUB;
       }
-      double offset = apart * (level - 1);
-      double y1 = beam.get(from).tip + slope * (x1 - xs[from]) + offset;
-      double y2 = beam.get(from).tip + slope * (x2 - xs[from]) + offset;
-      double thick = apart > 0 ? THICK : -THICK;
-      svg.path(
-          "ink",
-          "M%sL%sv%sL%sZ"
-              .formatted(
-                  Svg.point(x1 - 0.5, y1),
-                  Svg.point(x2 + 0.5, y2),
-                  Svg.number(thick),
-                  Svg.point(x1 - 0.5, y1 + thick)));
+      bar(slant, x1 - 0.5, x2 + 0.5, level);
       from = to + 1;
     }
+  }
+
+  private void bar(Slant slant, double x1, double x2, int level) {
+    double thick = slant.apart() > 0 ? THICK : -THICK;
+    double y = slant.y(x1, level);
+    svg.path(
+        "ink",
+        "M%sL%sv%sL%sZ"
+            .formatted(
+                Svg.point(x1, y),
+                Svg.point(x2, slant.y(x2, level)),
+                Svg.number(thick),
+                Svg.point(x1, y + thick)));
   }
 }

@@ -1,6 +1,7 @@
 package fingering.page.staff;
 
 import fingering.music.Clef;
+import fingering.music.PrintedMeasure.KeyChange;
 import fingering.music.PrintedNote;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,6 +44,9 @@ final class Column {
   /** A change of clef before it. */
   Optional<Clef> clef = Optional.empty();
 
+  /** A change of key before it. */
+  Optional<KeyChange> key = Optional.empty();
+
   /** Pixels from the start of the piece to the middle of the heads. */
   double x;
 
@@ -51,10 +55,15 @@ final class Column {
     this.grace = grace;
   }
 
-  /** Room that accidentals and heads take left of the middle. */
+  /** Room that a change of key takes. */
+  double keyRoom() {
+    return key.map(change -> Signature.keyWidth(change.fifths(), change.before()) + 6).orElse(0.0);
+  }
+
+  /** Room that changes of clef and key, accidentals and heads take left of the middle. */
   double left(Accidentals accidentals) {
     double left = Glyphs.HEAD + 1;
-    double sign = clef.isPresent() ? CLEF : 0;
+    double sign = (clef.isPresent() ? CLEF : 0) + keyRoom();
     for (Stem stem : stems) {
       if (stem.rest()) {
         continue;

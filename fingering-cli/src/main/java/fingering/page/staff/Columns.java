@@ -1,14 +1,21 @@
 package fingering.page.staff;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Iterables;
+import fingering.music.Clef;
 import fingering.music.PrintedMeasure;
+import fingering.music.PrintedMeasure.ClefChange;
+import fingering.music.PrintedMeasure.KeyChange;
 import fingering.music.PrintedNote;
 import fingering.music.PrintedNote.Beam;
+import fingering.music.PrintedNote.Tremolo;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -23,6 +30,15 @@ final class Columns {
 
   /** Stems that share a beam, two or more each. */
   final List<List<Stem>> beams = new ArrayList<>();
+
+  /** Stems of two notes each that share a tremolo. */
+  final List<List<Stem>> tremolos = new ArrayList<>();
+
+  /** The clef in force at the end, as far as it is shown before a note. */
+  Clef lastClef;
+
+  /** The key in force at the end, as far as it is shown before a note; empty where none changes. */
+  OptionalInt lastKey = OptionalInt.empty();
 
   /** Stems of each voice, rests among them, in document order. */
   final Map<String, List<Stem>> voices = new LinkedHashMap<>();
@@ -53,7 +69,34 @@ final class Columns {
           }
         });
     voices.values().forEach(this::beam);
+    voices.values().forEach(this::pair);
     direct();
+    lastClef = measure.clef();
+    changes();
+  }
+
+  /** Sets changes of clef and key before the notes they concern. */
+  private void changes() {
+    for (ClefChange change : measure.clefs()) {
+      from(change.onset())
+          .ifPresent(
+              column -> {
+                column.clef = Optional.of(change.clef());
+                lastClef = change.clef();
+              });
+    }
+    for (KeyChange change : measure.keys()) {
+      from(change.onset())
+          .ifPresent(
+              column -> {
+                column.key = Optional.of(change);
+                lastKey = OptionalInt.of(change.fifths());
+              });
+    }
+  }
+
+  private Optional<Column> from(BigFraction onset) {
+    return columns.stream().filter(column -> column.onset.compareTo(onset) >= 0).findFirst();
   }
 
   /** Notes with those that share their stem; chords of one voice whose notes say so. */
@@ -114,6 +157,19 @@ final class Columns {
     }
   }
 
+  /** Finds notes that share a tremolo; their strokes take the place of beams. */
+  private void pair(List<Stem> voice) {
+    for (int i = 0; i + 1 < voice.size(); i++) {
+      Stem one = voice.get(i);
+      Stem other = voice.get(i + 1);
+      if (one.tremolo().role() == Tremolo.Role.FIRST
+          && other.tremolo().role() == Tremolo.Role.SECOND) {
+        beams.removeIf(beam -> beam.contains(one) || beam.contains(other));
+        tremolos.add(List.of(one, other));
+      }
+    }
+  }
+
   private void direct() {
     List<String> sounding =
         voices.entrySet().stream()
@@ -130,12 +186,28 @@ final class Columns {
           }
         });
     if (sounding.size() <= 1) {
-      for (List<Stem> beam : beams) {
+      for (List<Stem> beam : Iterables.concat(beams, tremolos)) {
         int lowest = beam.stream().mapToInt(Stem::lowest).min().orElseThrow();
         int highest = beam.stream().mapToInt(Stem::highest).max().orElseThrow();
         beam.forEach(stem -> stem.up = upAlone(lowest, highest));
       }
+      clear();
     }
+  }
+
+  /** The rests of the player make room for the notes of a cue. */
+  private void clear() {
+    double middle =
+        voices.values().stream()
+            .flatMap(List::stream)
+            .filter(stem -> !stem.rest())
+            .mapToInt(Stem::lowest)
+            .average()
+            .orElse(MIDDLE);
+    voices.values().stream()
+        .flatMap(List::stream)
+        .filter(Stem::rest)
+        .forEach(rest -> rest.up = middle < MIDDLE);
   }
 
   /** The stem goes where the farther note points away from: down from the middle line. */
@@ -143,11 +215,13 @@ final class Columns {
     return MIDDLE - lowest > highest - MIDDLE;
   }
 
-  /** Whether several voices have notes. */
+  /** Whether rests have to make room: several voices have notes, or one has those of a cue. */
   boolean several() {
-    return voices.values().stream()
+    long sounding =
+        voices.values().stream()
             .filter(stems -> stems.stream().anyMatch(stem -> !stem.rest()))
-            .count()
-        > 1;
+            .count();
+    boolean cued = voices.values().stream().flatMap(List::stream).anyMatch(Stem::cue);
+    return sounding > 1 || (cued && voices.size() > 1);
   }
 }

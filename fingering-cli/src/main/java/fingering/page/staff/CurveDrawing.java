@@ -67,7 +67,7 @@ final class CurveDrawing {
 
   /** Draws a slur; an end that lies outside is given as the first or last note there is. */
   void slur(Spot from, Spot to, boolean begins, boolean ends) {
-    boolean over = !from.up() || !to.up();
+    boolean over = over(from, to);
     double lift = over ? -1 : 1;
     double reach = over ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
     for (Spot spot : spots.values()) {
@@ -121,7 +121,13 @@ final class CurveDrawing {
                 Svg.point(x2, y2)));
   }
 
-  private static boolean within(Spot spot, Spot from, Spot to) {
+  /** Whether a slur passes over its notes. */
+  static boolean over(Spot from, Spot to) {
+    return !from.up() || !to.up();
+  }
+
+  /** Whether a note lies from one to another. */
+  static boolean within(Spot spot, Spot from, Spot to) {
     boolean after =
         spot.piece() > from.piece() || (spot.piece() == from.piece() && spot.x() >= from.x());
     boolean before =

@@ -36,6 +36,7 @@ final class Glyphs {
         <g id="g-r32"><circle cx="-1.4" cy="-12.6" r="2.1"/><circle cx="-3.2" cy="-4.6" r="2.1"/><circle cx="-5" cy="3.4" r="2.1"/><path class="o" d="M-2.6 -11.4C1 -9.6 3.8 -11 5 -13.8L-2.6 15M-4.4 -3.4C-1.6 -2 1 -3.2 2.4 -4.6M-6.2 4.6C-3.8 6 -1.2 5 .4 3.4" stroke-width="1.3"/></g>
         <path id="g-flag-u" d="M0 0C.6 5 7.6 7 6 16.6C6.4 11.4 2.6 9.6 0 8.6Z"/>
         <path id="g-flag-d" d="M0 0C.6 -5 7.6 -7 6 -16.6C6.4 -11.4 2.6 -9.6 0 -8.6Z"/>
+        <path id="g-stroke" d="M-4.6 2.6L4.6 -.4V-2.8L-4.6 .2Z"/>
         <path id="g-accent" class="o" d="M-4.5 -2.8L4.5 0L-4.5 2.8" stroke-width="1.2"/>
         <path id="g-marcato" class="o" d="M-3 3.4L0 -3.4L3 3.4" stroke-width="1.3"/>
         <path id="g-tenuto" class="o" d="M-4.5 0H4.5" stroke-width="1.5"/>

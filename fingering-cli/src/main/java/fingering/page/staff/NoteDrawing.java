@@ -1,10 +1,10 @@
 package fingering.page.staff;
 
+import com.google.common.collect.ImmutableList;
 import fingering.music.NoteAddress;
 import fingering.music.PrintedNote;
 import fingering.music.PrintedNote.Sign;
 import fingering.page.svg.Svg;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,7 +12,17 @@ import java.util.Map;
 /** Draws the notes and rests of a piece, with the top line of the staff at 0. */
 final class NoteDrawing {
   private static final double STEM = 27;
+  private static final double SMALL_STEM = 18;
+
+  /** From one stroke of a tremolo to the next. */
+  private static final double STROKE = 4.6;
+
   private static final double HEAD = Glyphs.HEAD;
+
+  /** Signs that stand over everything, the lowest first. */
+  private static final ImmutableList<Sign> OVER =
+      ImmutableList.of(
+          Sign.HARMONIC, Sign.LEFT_PLUCKED, Sign.DOWN_BOW, Sign.UP_BOW, Sign.TRILL, Sign.FERMATA);
 
   private final Svg svg;
   private final Extents extents;
@@ -32,13 +42,7 @@ final class NoteDrawing {
   /** Draws everything, and tells where each note lies. */
   void draw(int piece, Map<NoteAddress, Spot> spots) {
     for (Column column : span.columns) {
-      column.clef.ifPresent(
-          clef ->
-              svg.raw(
-                      "<g transform=\"translate(%s,4) scale(.75)\">"
-                          .formatted(Svg.number(column.x - column.left(accidentals) + 9)))
-                  .use(Glyphs.clef(clef), 0, Stem.y(2 * (clef.line() - 1)))
-                  .raw("</g>"));
+      changes(column);
       for (Stem stem : column.stems) {
         if (stem.rest()) {
           rest(column, stem);
@@ -47,41 +51,47 @@ final class NoteDrawing {
         }
       }
     }
-    List<List<Stem>> beams = beams();
+    List<List<Stem>> beams = here(span.source.beams);
     beams.forEach(beam -> new BeamDrawing(svg, span).draw(beam));
+    List<List<Stem>> tremolos = here(span.source.tremolos);
+    tremolos.forEach(pair -> new BeamDrawing(svg, span).tremolo(pair));
+    beams.addAll(tremolos);
     for (Column column : span.columns) {
       for (Stem stem : column.stems) {
         if (!stem.rest()) {
           boolean beamed = beams.stream().anyMatch(beam -> beam.contains(stem));
           notes(column, stem, beamed);
-          spots(piece, column, stem, spots);
+          spots(piece, column, stem, signs(column, stem), spots);
         }
       }
     }
     if (lines.length() > 0) {
       svg.path("stem", lines.toString());
     }
-    new TupletDrawing(svg, extents, span, beams).draw();
   }
 
-  /** The beams as far as they lie in this piece. */
-  private List<List<Stem>> beams() {
-    List<List<Stem>> here = new ArrayList<>();
-    List<Stem> mine = span.columns.stream().flatMap(column -> column.stems.stream()).toList();
-    for (List<Stem> beam : span.source.beams) {
-      List<Stem> kept = beam.stream().filter(mine::contains).toList();
-      if (kept.size() > 1) {
-        here.add(kept);
-      }
-    }
-    return here;
+  /** Changes of clef and key before a column. */
+  private void changes(Column column) {
+    double x = column.x - column.left(accidentals);
+    column.clef.ifPresent(clef -> Signature.smallClef(svg, clef, x + 9, 0));
+    double after = x + (column.clef.isPresent() ? Column.CLEF : 0);
+    column.key.ifPresent(
+        key ->
+            Signature.key(
+                svg, span.printed.clefAt(column.onset), key.fifths(), key.before(), after));
+  }
+
+  /** Groups of stems as far as they lie in this piece. */
+  private List<List<Stem>> here(List<List<Stem>> groups) {
+    return span.inside(groups);
   }
 
   private static double tip(Stem stem) {
-    double length = stem.grace() ? 18 : STEM;
+    boolean small = stem.scale() < 1;
+    double length = small ? SMALL_STEM : STEM;
     return stem.up
-        ? Math.min(Stem.y(stem.highest()) - length, stem.grace() ? 99 : 16)
-        : Math.max(Stem.y(stem.lowest()) + length, 16);
+        ? Math.min(Stem.y(stem.highest()) - length, small ? 99 : 16)
+        : Math.max(Stem.y(stem.lowest()) + length, small ? -99 : 16);
   }
 
   private void rest(Column column, Stem stem) {
@@ -108,7 +118,7 @@ final class NoteDrawing {
   }
 
   private void notes(Column column, Stem stem, boolean beamed) {
-    double scale = stem.grace() ? 0.65 : 1;
+    double scale = stem.scale();
     int signs = 0;
     for (int i = stem.notes.size() - 1; i >= 0; i--) {
       PrintedNote note = stem.notes.get(i);
@@ -129,7 +139,24 @@ final class NoteDrawing {
     if (stem.stemmed()) {
       stem(column, stem, beamed, scale);
     }
-    signs(column, stem);
+    strokes(column, stem, beamed);
+  }
+
+  /** The strokes of a tremolo on one note, in the middle of what is free of its stem. */
+  private void strokes(Column column, Stem stem, boolean beamed) {
+    int strokes = stem.tremolo().strokes();
+    if (strokes == 0 || stem.tremolo().paired()) {
+      return;
+    }
+    double way = stem.up ? -1 : 1;
+    double head = Stem.y(stem.up ? stem.highest() : stem.lowest()) + 5 * way;
+    int flags = stem.lead().value().flags();
+    double end = stem.tip - way * (flags == 0 ? 0 : beamed ? 6 * flags : 6 * flags + 6);
+    double x = stem.stemmed() ? stemX(column, stem) : column.x;
+    double middle = stem.stemmed() ? (head + end) / 2 : head + way * (4 + STROKE * strokes / 2);
+    for (int i = 0; i < strokes; i++) {
+      svg.use("g-stroke", x, middle + STROKE * (i - (strokes - 1) / 2.0));
+    }
   }
 
   private static double minimum(Stem stem) {
@@ -193,12 +220,12 @@ final class NoteDrawing {
 
   /** The x of a stem. */
   static double stemX(Column column, Stem stem) {
-    double reach = (HEAD - 0.5) * (stem.grace() ? 0.65 : 1);
+    double reach = (HEAD - 0.5) * stem.scale();
     return column.x + (stem.up ? reach : -reach);
   }
 
-  /** Signs near the head, then those that stand over everything. */
-  private void signs(Column column, Stem stem) {
+  /** Signs near the head, then those that stand over everything; returns how far up they go. */
+  private double signs(Column column, Stem stem) {
     double step = stem.up ? 1 : -1;
     double y = stem.up ? Stem.y(stem.lowest()) + 8 : Stem.y(stem.highest()) - 8;
     for (Sign sign : new Sign[] {Sign.STACCATO, Sign.TENUTO, Sign.ACCENT, Sign.MARCATO}) {
@@ -211,10 +238,7 @@ final class NoteDrawing {
       }
     }
     double top = Math.min(Math.min(top(stem), stem.up ? 99 : y + 8) - 8, -8);
-    for (Sign sign :
-        new Sign[] {
-          Sign.HARMONIC, Sign.LEFT_PLUCKED, Sign.DOWN_BOW, Sign.UP_BOW, Sign.TRILL, Sign.FERMATA
-        }) {
+    for (Sign sign : OVER) {
       if (!has(stem, sign)) {
         continue;
       }
@@ -229,6 +253,7 @@ final class NoteDrawing {
       extents.add(top - 8, top);
       top -= 11;
     }
+    return top + 5;
   }
 
   private static boolean has(Stem stem, Sign sign) {
@@ -245,17 +270,20 @@ final class NoteDrawing {
     return stem.stemmed() && !stem.up ? Math.max(heads, stem.tip) : heads;
   }
 
-  private void spots(int piece, Column column, Stem stem, Map<NoteAddress, Spot> spots) {
+  private void spots(
+      int piece, Column column, Stem stem, double reach, Map<NoteAddress, Spot> spots) {
     boolean near = stem.notes.stream().anyMatch(note -> !note.signs().isEmpty());
+    boolean over = OVER.stream().anyMatch(sign -> has(stem, sign));
+    double room = near ? 8 : 0;
+    double top = top(stem) - (stem.up ? 0 : room);
     for (int i = 0; i < stem.notes.size(); i++) {
-      double room = near ? 8 : 0;
       spots.put(
           stem.notes.get(i).address(),
           new Spot(
               piece,
               column.x,
               Stem.y(stem.steps.get(i)),
-              top(stem) - (stem.up ? 0 : room),
+              over ? Math.min(top, reach) : top,
               bottom(stem) + (stem.up ? room : 0),
               stem.up));
     }

@@ -6,7 +6,7 @@ import fingering.music.Measure;
 import fingering.music.NoteAddress;
 import fingering.music.Passage;
 import fingering.music.PrintedMeasure;
-import fingering.music.PrintedMeasure.ClefChange;
+import fingering.music.PrintedMeasure.KeyChange;
 import fingering.music.PrintedPart;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +28,7 @@ public final class PlainEngraver implements Engraver {
     Accidentals accidentals = new Accidentals(part, passage.measures());
     List<Columns> columns = new ArrayList<>();
     for (PrintedMeasure measure : part.measures()) {
-      columns.add(columns(measure));
+      columns.add(new Columns(measure));
     }
     for (Lane lane : lanes) {
       LaneCells cells = new LaneCells(lane);
@@ -49,21 +49,13 @@ public final class PlainEngraver implements Engraver {
     return new StripDrawing(part, lanes, accidentals, spans, margin).strip();
   }
 
-  private static Columns columns(PrintedMeasure measure) {
-    Columns columns = new Columns(measure);
-    for (ClefChange change : measure.clefs()) {
-      columns.columns.stream()
-          .filter(column -> column.onset.compareTo(change.onset()) >= 0)
-          .findFirst()
-          .ifPresent(column -> column.clef = Optional.of(change.clef()));
-    }
-    return columns;
-  }
-
   private static double margin(Passage passage, PrintedPart part) {
     double width = LEAST_MARGIN;
     for (int i = 0; i < part.measures().size(); i++) {
       width = Math.max(width, Signature.width(passage.measures().get(i).fifths()) + 6);
+      for (KeyChange change : part.measures().get(i).keys()) {
+        width = Math.max(width, Signature.width(change.fifths()) + 6);
+      }
     }
     return Math.ceil(width);
   }

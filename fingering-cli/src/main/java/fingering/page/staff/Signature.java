@@ -53,6 +53,15 @@ final class Signature {
     }
   }
 
+  /** Draws a clef that follows another, which is smaller, on a staff whose top lies at y. */
+  static void smallClef(Svg svg, Clef clef, double x, double y) {
+    svg.raw(
+            "<g transform=\"translate(%s,%s) scale(.75)\">"
+                .formatted(Svg.number(x), Svg.number(y + 4)))
+        .use(Glyphs.clef(clef), 0, Stem.y(2 * (clef.line() - 1)))
+        .raw("</g>");
+  }
+
   /** The width of a key signature that follows another: what falls away is told by naturals. */
   static double keyWidth(int fifths, int before) {
     return SIGN_WIDTH * (Math.abs(fifths) + naturals(fifths, before));

@@ -3,8 +3,9 @@ package fingering.page.staff;
 import fingering.music.Clef;
 import fingering.music.Measure;
 import fingering.music.PrintedMeasure;
-import fingering.music.PrintedMeasure.Kind;
-import fingering.music.PrintedMeasure.Text;
+import fingering.music.PrintedMeasure.Bar;
+import fingering.music.PrintedText;
+import fingering.music.PrintedText.Kind;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,14 +80,25 @@ final class Spacing {
     } else {
       end(open, open.columns.get(open.columns.size() - 1));
     }
+    open.width += room(printed.end());
     open.last = true;
     spans.add(open);
     for (Span span : spans) {
       texts(span, spans);
       span.width = Math.ceil(Math.max(narrowest, span.width));
     }
-    trail(open, measure, printed, next);
+    trail(open, next);
     return spans;
+  }
+
+  /** What a bar line takes besides a single one. */
+  private static double room(Bar end) {
+    return switch (end) {
+      case SINGLE -> 0;
+      case DOUBLE -> 3;
+      case FINAL -> 6;
+      case REPEAT -> REPEAT;
+    };
   }
 
   private double step(Column before, Column after) {
@@ -131,14 +143,15 @@ final class Spacing {
     TextRow words = new TextRow(Style.WORDS);
     TextRow dynamics = new TextRow(Style.DYNAMICS);
     BigFraction to = span.to(spans, spans.indexOf(span));
-    for (Text text : span.printed.texts()) {
+    for (PrintedText text : span.printed.texts()) {
+      BigFraction onset = text.place().onset();
       boolean here =
-          (text.onset().compareTo(span.from()) >= 0 || span.first)
-              && (text.onset().compareTo(to) < 0 || span.last);
+          (onset.compareTo(span.from()) >= 0 || span.first)
+              && (onset.compareTo(to) < 0 || span.last);
       if (here) {
-        double x = span.x(text.onset().doubleValue());
+        double x = span.x(onset.doubleValue());
         TextRow row = text.kind() == Kind.DYNAMIC ? dynamics : words;
-        row.add(x - 5, text.text());
+        row.add(x - 5, text.kind() == Kind.TEMPO ? text.text().replace("=", " = ") : text.text());
       }
     }
     span.width = Math.max(span.width, Math.max(words.needed(), dynamics.needed()));
@@ -146,21 +159,17 @@ final class Spacing {
     span.dynamics = dynamics.placed(span.width);
   }
 
-  private static void trail(
-      Span last, Measure measure, PrintedMeasure printed, Optional<Next> next) {
-    Clef clef = printed.clefAt(measure.length());
-    if (next.isPresent() && !next.get().clef().equals(clef)) {
+  private static void trail(Span last, Optional<Next> next) {
+    if (next.isPresent() && !next.get().clef().equals(last.source.lastClef)) {
       last.width += Column.CLEF;
     }
     last.bar = last.width;
     if (next.isPresent()) {
       Measure after = next.get().measure();
-      double key =
-          after.fifths() == measure.fifths()
-              ? 0
-              : Signature.keyWidth(after.fifths(), measure.fifths()) + 6;
+      int before = last.lastKey();
+      double key = after.fifths() == before ? 0 : Signature.keyWidth(after.fifths(), before) + 6;
       double meter =
-          meterChanges(measure, after)
+          meterChanges(last.measure, after)
               ? Signature.meterWidth(after.beats(), after.beatType()) + 2
               : 0;
       last.width = Math.ceil(last.width + key + meter);

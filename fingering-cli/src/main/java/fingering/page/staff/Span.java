@@ -40,6 +40,11 @@ final class Span {
     this.first = first;
   }
 
+  /** The key in force at the end of its measure, as far as it is shown there. */
+  int lastKey() {
+    return source.lastKey.orElse(measure.fifths());
+  }
+
   /** Where it begins, in quarter notes from the start of the measure. */
   BigFraction from() {
     return first || columns.isEmpty() ? BigFraction.ZERO : columns.get(0).onset;
@@ -74,5 +79,18 @@ final class Span {
   /** Whether a hairpin passes through it. */
   boolean touches(Wedge wedge, double from, double to) {
     return wedge.start().doubleValue() < to && wedge.end().doubleValue() > from;
+  }
+
+  /** Groups of stems as far as they lie in this piece, two or more of each. */
+  List<List<Stem>> inside(List<List<Stem>> groups) {
+    List<Stem> mine = columns.stream().flatMap(column -> column.stems.stream()).toList();
+    List<List<Stem>> inside = new ArrayList<>();
+    for (List<Stem> group : groups) {
+      List<Stem> kept = group.stream().filter(mine::contains).toList();
+      if (kept.size() > 1) {
+        inside.add(kept);
+      }
+    }
+    return inside;
   }
 }

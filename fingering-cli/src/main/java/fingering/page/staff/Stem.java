@@ -2,9 +2,12 @@ package fingering.page.staff;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.PrintedNote;
+import fingering.music.PrintedNote.Tremolo;
 
 /** Notes that share a stem, or a rest. */
 final class Stem {
+  private static final double SMALL = 0.65;
+
   /** The notes, lowest first; a rest is alone. */
   final ImmutableList<PrintedNote> notes;
 
@@ -34,9 +37,28 @@ final class Stem {
     return lead().grace();
   }
 
+  /** Whether it is a cue, which is printed small. */
+  boolean cue() {
+    return lead().cue();
+  }
+
+  /** The size of heads and flags: 1 where the part's own notes are drawn. */
+  double scale() {
+    return grace() || cue() ? SMALL : 1;
+  }
+
   /** Whether there is a stem at all. */
   boolean stemmed() {
     return !rest() && lead().value().part() >= 2;
+  }
+
+  /** The tremolo that any of its notes tells. */
+  Tremolo tremolo() {
+    return notes.stream()
+        .map(PrintedNote::tremolo)
+        .filter(tremolo -> tremolo.strokes() > 0)
+        .findFirst()
+        .orElse(Tremolo.NONE);
   }
 
   int lowest() {

@@ -18,6 +18,7 @@ import java.util.Optional;
 /** Draws the pieces of a strip once they are laid out. */
 final class StripDrawing {
   private static final double NUMBER_ROW = 15;
+  private static final double ENDINGS_ROW = 15;
   private static final double DYNAMICS_ROW = 16;
   private static final double GAP = 8;
 
@@ -49,6 +50,15 @@ final class StripDrawing {
       music.add(svg);
       new NoteDrawing(svg, extents, accidentals, spans.get(i)).draw(i, spots);
     }
+    Map<NoteAddress, Boolean> curved = curved();
+    for (int i = 0; i < spans.size(); i++) {
+      new TupletDrawing(
+              music.get(i),
+              extents,
+              spans.get(i),
+              note -> Optional.ofNullable(curved.get(note.address())))
+          .draw();
+    }
     CurveDrawing curves = new CurveDrawing(music, spans, spots, extents);
     ties(curves);
     part.slurs().forEach(slur -> slur(curves, slur));
@@ -75,6 +85,25 @@ final class StripDrawing {
         }
       }
     }
+  }
+
+  /** Notes that slurs pass over, or under. */
+  private Map<NoteAddress, Boolean> curved() {
+    Map<NoteAddress, Boolean> curved = new HashMap<>();
+    for (Slur slur : part.slurs()) {
+      Optional<Spot> from = Optional.ofNullable(spots.get(slur.from()));
+      Optional<Spot> to = Optional.ofNullable(spots.get(slur.to()));
+      if (from.isPresent() && to.isPresent()) {
+        boolean over = CurveDrawing.over(from.get(), to.get());
+        spots.forEach(
+            (address, spot) -> {
+              if (CurveDrawing.within(spot, from.get(), to.get())) {
+                curved.put(address, over);
+              }
+            });
+      }
+    }
+    return curved;
   }
 
   private void slur(CurveDrawing curves, Slur slur) {
@@ -121,6 +150,8 @@ final class StripDrawing {
             .mapToInt(text -> text.lines().size())
             .max()
             .orElse(0);
+    double endings = y + 2;
+    y += part.endings().isEmpty() ? 0 : ENDINGS_ROW;
     double wordsBottom = y + lines * TextRow.LINE + 2;
     double staff = Math.ceil(wordsBottom - extents.top());
     double dynamicsTop = staff + extents.bottom() + 2;
@@ -134,14 +165,17 @@ final class StripDrawing {
     int height = (int) Math.ceil(y + GAP);
     StripFrame frame =
         new StripFrame(
-            new StripFrame.Rows(staff, wordsBottom, dynamicsTop, height), part, spans, margin);
+            new StripFrame.Rows(staff, endings, wordsBottom, dynamicsTop, height),
+            part,
+            spans,
+            margin);
     ImmutableList.Builder<Piece> pieces = ImmutableList.builder();
     List<String> positions = new ArrayList<>(lanes.stream().map(lane -> "").toList());
     for (int i = 0; i < spans.size(); i++) {
       Span span = spans.get(i);
       Svg head = new Svg();
       Clef clef = span.printed.clefAt(span.from());
-      frame.head(head, clef, span.measure.fifths());
+      frame.head(head, clef, span.printed.fifthsAt(span.from(), span.measure.fifths()));
       Svg body = new Svg();
       frame.ground(body, span);
       body.raw("<g transform=\"translate(0," + Svg.number(staff) + ")\">")

@@ -4,6 +4,7 @@ import fingering.music.Clef;
 import fingering.music.Measure;
 import fingering.music.PrintedMeasure.Bar;
 import fingering.music.PrintedPart;
+import fingering.music.PrintedPart.Ending;
 import fingering.music.PrintedPart.Wedge;
 import fingering.page.svg.Svg;
 import fingering.page.svg.TextWidth;
@@ -15,13 +16,15 @@ final class StripFrame {
    * The heights of the rows.
    *
    * @param staff the top line of the staff
+   * @param endings the line over endings of repeats
    * @param words the lower edge of the words
    * @param dynamics the upper edge of the dynamics
    * @param height the height of it all
    */
-  record Rows(double staff, double words, double dynamics, int height) {}
+  record Rows(double staff, double endings, double words, double dynamics, int height) {}
 
   private static final double WEDGE = 4;
+  private static final double HOOK = 10;
 
   private final Rows rows;
   private final PrintedPart part;
@@ -121,30 +124,51 @@ final class StripFrame {
       return;
     }
     Span next = spans.get(index + 1);
-    Clef before = span.printed.clefAt(span.measure.length());
+    Clef before = span.source.lastClef;
     Clef after = next.printed.clef();
     if (!before.equals(after)) {
-      svg.raw(
-              "<g transform=\"translate(%s,%s) scale(.75)\">"
-                  .formatted(Svg.number(bar - 13), Svg.number(top + 4)))
-          .use(Glyphs.clef(after), 0, Stem.y(2 * (after.line() - 1)))
-          .raw("</g>");
+      Signature.smallClef(svg, after, bar - 13, top);
     }
     double x = bar + 4;
-    if (next.measure.fifths() != span.measure.fifths()) {
+    if (next.measure.fifths() != span.lastKey()) {
       svg.raw("<g transform=\"translate(0,%s)\">".formatted(Svg.number(top)));
-      Signature.key(svg, after, next.measure.fifths(), span.measure.fifths(), x);
+      Signature.key(svg, after, next.measure.fifths(), span.lastKey(), x);
       svg.raw("</g>");
-      x += Signature.keyWidth(next.measure.fifths(), span.measure.fifths()) + 4;
+      x += Signature.keyWidth(next.measure.fifths(), span.lastKey()) + 4;
     }
     if (Spacing.meterChanges(span.measure, next.measure)) {
       meter(svg, next.measure, x - 2);
     }
   }
 
+  /** Draws the bracket of an ending as far as it lies over a piece. */
+  private void ending(Svg svg, Span span, Ending ending) {
+    int measure = span.measure.index();
+    if (measure < ending.first() || measure > ending.last()) {
+      return;
+    }
+    boolean begins = measure == ending.first() && span.first;
+    boolean ends = measure == ending.last() && span.last;
+    double y = rows.endings();
+    double right = ends ? span.bar - 3 : span.width;
+    StringBuilder path = new StringBuilder();
+    if (begins) {
+      path.append('M').append(Svg.point(3, y + HOOK)).append('V').append(Svg.number(y));
+      svg.text("ending", 7, y + 10, ending.number());
+    } else {
+      path.append('M').append(Svg.point(0, y));
+    }
+    path.append('H').append(Svg.number(right));
+    if (ends && ending.closed()) {
+      path.append('v').append(Svg.number(HOOK));
+    }
+    svg.path("bracket", path.toString());
+  }
+
   /** Draws words, dynamics and hairpins. */
   void texts(Svg svg, int index) {
     Span span = spans.get(index);
+    part.endings().forEach(ending -> ending(svg, span, ending));
     for (TextRow.Placed text : span.words) {
       double y = rows.words() - 4 - TextRow.LINE * (text.lines().size() - 1);
       for (String line : text.lines()) {

@@ -34,7 +34,9 @@ final class StripWords {
                         .map(mark -> lane.key() + " " + mark(mark))
                         .stream())
             .collect(Collectors.joining(", "));
-    return "; " + note.pitch().orElseThrow().display() + (marks.isEmpty() ? " held" : ": " + marks);
+    return "; "
+        + note.pitch().orElseThrow().display()
+        + (note.cue() ? " as a cue" : marks.isEmpty() ? " held" : ": " + marks);
   }
 
   private static String mark(Mark mark) {

@@ -29,6 +29,7 @@ public final class Style {
         .strip .meter{font:bold 18px serif;text-anchor:middle}
         .strip .octave{font-size:9px;text-anchor:middle}
         .strip .number{font-size:10px}
+        .strip .ending{font-size:10px}
         .strip .rehearsal{font-size:11px;font-weight:bold}
         .strip .words{font-size:11px;font-style:italic}
         .strip .dynamic{font:italic bold 13px serif}

@@ -1,45 +1,79 @@
 package fingering.page.staff;
 
+import fingering.music.PrintedNote;
 import fingering.page.svg.Svg;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Writes the figures of triplets and their like. */
 final class TupletDrawing {
+  private static final double HEAD = 4;
+
   private final Svg svg;
   private final Extents extents;
   private final Span span;
-  private final List<List<Stem>> beams;
+  private final Function<PrintedNote, Optional<Boolean>> curveOver;
 
-  TupletDrawing(Svg svg, Extents extents, Span span, List<List<Stem>> beams) {
+  /**
+   * Figures of a piece.
+   *
+   * @param curveOver whether slurs pass over a note, or under it; empty where none passes
+   */
+  TupletDrawing(
+      Svg svg, Extents extents, Span span, Function<PrintedNote, Optional<Boolean>> curveOver) {
     this.svg = svg;
     this.extents = extents;
     this.span = span;
-    this.beams = beams;
+    this.curveOver = curveOver;
   }
 
   void draw() {
     for (List<Stem> voice : span.source.voices.values()) {
       List<Stem> open = new ArrayList<>();
-      BigFraction sum = BigFraction.ZERO;
       for (Stem stem : voice) {
-        int tuplet = stem.lead().tuplet();
-        if (stem.grace() || tuplet == 0) {
-          open.clear();
-          sum = BigFraction.ZERO;
+        if (stem.grace()) {
           continue;
         }
-        open.add(stem);
-        sum = sum.add(stem.lead().length());
-        // The group is whole as soon as it comes to a length that needs no tuplet.
-        if (Long.bitCount(sum.getDenominator().longValue()) == 1) {
-          figure(List.copyOf(open), tuplet);
-          open.clear();
-          sum = BigFraction.ZERO;
+        if (!open.isEmpty() && open.get(0).lead().tuplet() != stem.lead().tuplet()) {
+          close(open);
+        }
+        if (stem.lead().tuplet() > 0) {
+          open.add(stem);
+          if (even(open) && full(open)) {
+            close(open);
+          }
         }
       }
+      close(open);
     }
+  }
+
+  private void close(List<Stem> open) {
+    if (!open.isEmpty() && even(open)) {
+      figure(List.copyOf(open), open.get(0).lead().tuplet());
+    }
+    open.clear();
+  }
+
+  private static BigFraction sum(List<Stem> group) {
+    return group.stream()
+        .map(stem -> stem.lead().length())
+        .reduce(BigFraction.ZERO, BigFraction::add);
+  }
+
+  /** Whether a group comes to a length that needs no tuplet. */
+  private static boolean even(List<Stem> group) {
+    return Long.bitCount(sum(group).getDenominator().longValue()) == 1;
+  }
+
+  /** Whether a group has as many of its shortest notes as its figure says: six in a sextuplet. */
+  private static boolean full(List<Stem> group) {
+    BigFraction shortest =
+        group.stream().map(stem -> stem.lead().length()).min(BigFraction::compareTo).orElseThrow();
+    return sum(group).divide(shortest).compareTo(BigFraction.of(group.get(0).lead().tuplet())) >= 0;
   }
 
   private void figure(List<Stem> group, int tuplet) {
@@ -53,20 +87,25 @@ final class TupletDrawing {
     }
     double x1 = columns.get(0).x;
     double x2 = columns.get(columns.size() - 1).x;
-    boolean up = group.get(0).rest() ? group.get(group.size() - 1).up : group.get(0).up;
+    boolean up = over(group);
     double y = up ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
     for (Stem stem : group) {
       double own =
           stem.rest()
               ? (up ? 0 : Extents.STAFF)
-              : !stem.stemmed() ? Stem.y(up ? stem.highest() : stem.lowest()) : stem.tip;
+              : stem.stemmed() && stem.up == up
+                  ? stem.tip
+                  : Stem.y(up ? stem.highest() : stem.lowest()) + (up ? -HEAD : HEAD);
       y = up ? Math.min(y, own) : Math.max(y, own);
     }
     double baseline = up ? Math.min(y, 4) - 4 : Math.max(y, 28) + 11;
     double middle = (x1 + x2) / 2;
     svg.text("tuplet", middle, baseline, Integer.toString(tuplet));
     extents.add(baseline - 10, baseline + 2);
-    if (beams.stream().noneMatch(beam -> beam.containsAll(group)) && x2 > x1) {
+    boolean beamed =
+        group.get(0).up == up
+            && span.inside(span.source.beams).stream().anyMatch(beam -> beam.containsAll(group));
+    if (!beamed && x2 > x1) {
       double line = baseline - 3.5;
       double hook = up ? 4 : -4;
       svg.path(
@@ -80,5 +119,15 @@ final class TupletDrawing {
                   Svg.number(x2 + 5),
                   Svg.number(hook)));
     }
+  }
+
+  /** At the stems, unless a slur is there. */
+  private boolean over(List<Stem> group) {
+    boolean up = group.get(0).rest() ? group.get(group.size() - 1).up : group.get(0).up;
+    boolean taken =
+        group.stream()
+            .flatMap(stem -> stem.notes.stream())
+            .anyMatch(note -> curveOver.apply(note).filter(over -> over == up).isPresent());
+    return up != taken;
   }
 }

@@ -1,0 +1,50 @@
+package fingering.page;
+
+import fingering.music.Moment;
+import fingering.page.svg.Svg;
+import fingering.plan.Plan;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Where a plan strains the hand: stretches and thumb position, with links to the music. */
+final class Strain {
+  private static final String STRETCH = "extension";
+  private static final int MOST = 12;
+
+  private Strain() {}
+
+  /** A line each for stretches and for thumb position; empty where the plan has neither. */
+  static String html(Plan plan, String key) {
+    String name = Svg.escaped(key + " " + plan.name());
+    return line(
+            plan,
+            name + " stretches the hand in ",
+            m -> plan.chargesAt(m).stream().anyMatch(charge -> charge.rule().equals(STRETCH)))
+        + line(
+            plan,
+            name + " is in thumb position in ",
+            m -> plan.grips().get(m).frame().thumb().isPresent());
+  }
+
+  private static String line(Plan plan, String says, IntPredicate strains) {
+    Map<Integer, String> measures = new LinkedHashMap<>();
+    IntStream.range(0, plan.passage().moments().size())
+        .filter(strains)
+        .mapToObj(plan.passage().moments()::get)
+        .map(Moment::place)
+        .forEach(place -> measures.putIfAbsent(place.measureIndex(), place.measure()));
+    if (measures.isEmpty()) {
+      return "";
+    }
+    int untold = Math.max(0, measures.size() - MOST);
+    return measures.entrySet().stream()
+        .limit(MOST)
+        .map(measure -> Places.link(measure.getKey(), measure.getValue()))
+        .collect(
+            Collectors.joining(
+                ", ", "<li>" + says, (untold > 0 ? " and " + untold + " more" : "") + ".</li>"));
+  }
+}

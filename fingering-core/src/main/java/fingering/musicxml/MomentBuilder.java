@@ -12,7 +12,9 @@ import fingering.musicxml.TieChains.Struck;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Makes the moments of a passage from the notes struck in it. */
@@ -27,6 +29,12 @@ final class MomentBuilder {
   private static final Comparator<Note> LOWEST_FIRST =
       Comparator.comparingInt(Note::midi).thenComparing(Note::address);
 
+  private record Counted(BigFraction from, BigFraction beat) {
+    BigFraction number() {
+      return from.divide(beat).add(BigFraction.ONE);
+    }
+  }
+
   private record Heard(Note note, String voice, BigFraction end) {}
 
   private final PartTimeline part;
@@ -34,6 +42,10 @@ final class MomentBuilder {
   private final BitSet slurred;
   private final List<Moment> moments = new ArrayList<>();
   private final List<Heard> sounding = new ArrayList<>();
+
+  /** Exact beats take long, and come back in every measure. */
+  private final Map<Counted, BigFraction> beats = new HashMap<>();
+
   private int nextPlucking;
   private boolean plucked;
   private long silentFrom;
@@ -188,7 +200,7 @@ final class MomentBuilder {
         && Quarters.compare(measure.length(), meter.length()) < 0) {
       from = from.add(meter.length()).subtract(measure.length());
     }
-    BigFraction beat = from.divide(meter.beat()).add(BigFraction.ONE);
+    BigFraction beat = beats.computeIfAbsent(new Counted(from, meter.beat()), Counted::number);
     return new Place(measure.index(), measure.number(), note.onset(), beat);
   }
 

@@ -37,6 +37,8 @@ import org.audiveris.proxymusic.YesNo;
 final class PartWalk {
   private static final BigFraction ZERO = BigFraction.ZERO;
 
+  private record Sum(BigFraction a, BigFraction b) {}
+
   /** No note and no rest is longer; a whole opera is not. In quarter notes. */
   private static final int MOST_QUARTERS = 100_000;
 
@@ -60,6 +62,10 @@ final class PartWalk {
   private int unpitched;
 
   private final Map<BigDecimal, BigFraction> durations = new HashMap<>();
+
+  /** Exact sums take long, and come back in every measure. */
+  private final Map<Sum, BigFraction> sums = new HashMap<>();
+
   private BigFraction divisions = BigFraction.ONE;
   private Meter meter = Meter.COMMON;
   private int fifths;
@@ -162,13 +168,17 @@ final class PartWalk {
   }
 
   private void move(BigFraction by, String what) {
-    BigFraction to = cursor.add(by);
+    BigFraction to = sum(cursor, by);
     // Lengths without a common division make ever longer fractions, and each sum takes longer.
     if (to.getDenominator().bitLength() > MOST_BITS) {
       throw unreadable("has a length that fits no common division with those before", what);
     }
     cursor = to.signum() < 0 ? ZERO : to;
     reached = max(reached, cursor);
+  }
+
+  private BigFraction sum(BigFraction a, BigFraction b) {
+    return sums.computeIfAbsent(new Sum(a, b), sum -> sum.a.add(sum.b));
   }
 
   private static BigFraction max(BigFraction a, BigFraction b) {
@@ -335,7 +345,7 @@ final class PartWalk {
       }
     }
     if (chord) {
-      reached = max(reached, onset.add(length));
+      reached = max(reached, sum(onset, length));
     } else {
       chordOnset = onset;
       move(length, "note");

@@ -30,6 +30,9 @@ record XmlEncoding(Charset charset, boolean marked) {
   private static final String DECLARATION = "<?xml";
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
+  /** What stands for bytes that cannot be decoded. */
+  private static final char REPLACED = '\uFFFD';
+
   // UTF-32 first: its little-endian mark begins like that of UTF-16.
   private static final List<String> UNICODE =
       List.of("UTF-32BE", "UTF-32LE", "UTF-16BE", "UTF-16LE", "UTF-8");
@@ -58,7 +61,11 @@ record XmlEncoding(Charset charset, boolean marked) {
     }
     XmlEncoding encoding = sniff(bytes, what);
     int mark = encoding.marked() ? encoding.byteOrderMark().length : 0;
-    String text = encoding.decode(ByteBuffer.wrap(bytes, mark, bytes.length - mark), what);
+    String text = new String(bytes, mark, bytes.length - mark, encoding.charset());
+    if (text.indexOf(REPLACED) >= 0) {
+      // Either the file has this very character, or bytes that are none: then it is refused.
+      text = encoding.decode(ByteBuffer.wrap(bytes, mark, bytes.length - mark), what);
+    }
     int first = 0;
     while (first < text.length() && XmlText.isSpace(text.charAt(first))) {
       first++;

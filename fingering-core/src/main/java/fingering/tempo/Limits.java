@@ -6,10 +6,10 @@ import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Passage;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.function.Supplier;
 
 /** Finds what limits each measure of a fingered passage. */
@@ -22,7 +22,10 @@ final class Limits {
   private final Actions actions;
   private final Travel travel;
   private final LimitWords words;
-  private final SortedMap<Integer, Candidate> tightest = new TreeMap<>();
+  private final double once;
+
+  /** By index of measure; missing where nothing limits it. */
+  private final Candidate[] tightest;
 
   /** What may be the tightest of its measure; put into words only where it is. */
   private record Candidate(int from, int to, Need need, long free, Supplier<String> says) {
@@ -40,6 +43,8 @@ final class Limits {
     actions = new Actions(times, passage.instrument().stringLength());
     travel = new Travel(times);
     words = new LimitWords(moments, grips);
+    tightest = new Candidate[moments.get(moments.size() - 1).place().measureIndex() + 1];
+    once = times.share("once");
   }
 
   /** What limits each measure most, in score order. */
@@ -49,15 +54,19 @@ final class Limits {
     graces();
     trills();
     runs();
-    return tightest.values().stream().map(this::limit).collect(ImmutableList.toImmutableList());
+    return Arrays.stream(tightest)
+        .filter(Objects::nonNull)
+        .map(this::limit)
+        .collect(ImmutableList.toImmutableList());
   }
 
   private void add(int from, int to, Need need, long free, Supplier<String> says) {
     int measure = moments.get(to).place().measureIndex();
-    tightest.merge(
-        measure,
-        new Candidate(from, to, need, Math.max(0, free), says),
-        (was, other) -> other.factor() < was.factor() ? other : was);
+    Candidate was = tightest[measure];
+    Candidate found = new Candidate(from, to, need, Math.max(0, free), says);
+    if (was == null || found.factor() < was.factor()) {
+      tightest[measure] = found;
+    }
   }
 
   private Limit limit(Candidate found) {
@@ -81,12 +90,7 @@ final class Limits {
     for (int m = 1; m < moments.size(); m++) {
       if (!leans(m - 1)) {
         Need need = actions.need(true, grips.get(m - 1), moments.get(m), grips.get(m));
-        add(
-            m - 1,
-            m,
-            need.times(times.share("once")),
-            clock.elastic(m - 1, m),
-            says(need, m - 1, m));
+        add(m - 1, m, need.times(once), clock.elastic(m - 1, m), says(need, m - 1, m));
       }
     }
   }
@@ -156,7 +160,7 @@ final class Limits {
       for (Note note : moment.struck()) {
         if (note.marks().trill().isPresent() && !moment.grace()) {
           Placement placement = grips.get(m).placements().get(sounding.indexOf(note));
-          Need need = actions.trill(placement).times(times.share("once"));
+          Need need = actions.trill(placement).times(once);
           int at = m;
           add(m, m, need, moment.soundMicros(), () -> words.trill(at, placement));
         }
@@ -174,10 +178,11 @@ final class Limits {
     }
     for (String kind : List.of("burst", "run")) {
       int length = times.amount(kind);
+      double takes = times.share(kind + "-takes");
       for (int to = length; to < moments.size(); to++) {
         int from = to - length;
         if (leaning[to] == leaning[from] && !leans(from)) {
-          long sum = Math.round((needed[to] - needed[from]) * times.share(kind + "-takes"));
+          long sum = Math.round((needed[to] - needed[from]) * takes);
           Need need = new Need(Cause.RUN, sum);
           int end = to;
           add(from, from + length / 2, need, clock.elastic(from, to), () -> run(from, end));

@@ -22,6 +22,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -88,13 +89,14 @@ final class Mishap {
     plans++;
     Path target = folder.resolve("marked-" + part.number() + ".musicxml");
     file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), target);
-    Passage again =
-        ScoreReader.read(ScoreFile.read(target))
-            .passage(PassageRequest.WHOLE.withPart(String.valueOf(part.number())));
-    if (again.notes().size() != passage.notes().size()) {
+    Optional<Passage> again =
+        reread(target)
+            .map(
+                read -> read.passage(PassageRequest.WHOLE.withPart(String.valueOf(part.number()))));
+    int notes = again.map(Passage::notes).map(List::size).orElse(0);
+    if (notes != passage.notes().size()) {
       found.add(
-          "%d notes became %d when marks were written"
-              .formatted(passage.notes().size(), again.notes().size()));
+          "%d notes became %d when marks were written".formatted(passage.notes().size(), notes));
     }
   }
 
@@ -133,9 +135,19 @@ final class Mishap {
         if (name.startsWith(".")) {
           found.add("left half written: " + name);
         } else if (name.startsWith("copy.")) {
-          attempt(() -> ScoreReader.read(ScoreFile.read(file)));
+          reread(file);
         }
       }
+    }
+  }
+
+  /** Reads what was written, which is always to be read. */
+  private Optional<Score> reread(Path file) {
+    try {
+      return Optional.of(ScoreReader.read(ScoreFile.read(file)));
+    } catch (UnreadableScoreException e) {
+      found.add("written so that it cannot be read: " + e.getMessage());
+      return Optional.empty();
     }
   }
 

@@ -266,7 +266,7 @@ final class PartWalk {
       print.direction(type, at, measureStart.add(at));
       for (FormattedTextId mark : type.getRehearsal()) {
         if (rehearsal.isEmpty() && mark.getValue() != null) {
-          rehearsal = mark.getValue().strip();
+          rehearsal = XmlText.printable(mark.getValue());
         }
       }
       if (type.getMetronome() != null) {

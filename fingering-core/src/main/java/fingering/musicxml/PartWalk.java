@@ -274,7 +274,7 @@ final class PartWalk {
     for (DirectionType type : direction.getDirectionType()) {
       for (FormattedTextId mark : type.getRehearsal()) {
         if (rehearsal.isEmpty() && mark.getValue() != null) {
-          rehearsal = mark.getValue().strip();
+          rehearsal = XmlText.printable(mark.getValue());
         }
       }
       if (type.getMetronome() != null) {

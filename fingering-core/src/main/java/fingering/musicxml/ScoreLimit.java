@@ -7,9 +7,9 @@ package fingering.musicxml;
  */
 public enum ScoreLimit {
   /** Bytes of a file. */
-  BYTES("bytes", "bytes", 128L << 20, 1, Integer.MAX_VALUE / 2),
+  BYTES("bytes", "bytes", 128L << 20, 1, 512L << 20),
   /** Bytes that a compressed score unpacks to, with all that lies beside it in its archive. */
-  UNPACKED("unpacked", "bytes when unpacked", 256L << 20, 1, Integer.MAX_VALUE / 2),
+  UNPACKED("unpacked", "bytes when unpacked", 256L << 20, 1, 512L << 20),
   /** How many times its packed size something in an archive may unpack to, beyond 64 MiB. */
   RATIO("ratio", "times its packed size", 200, 1, 100_000),
   /** Files in an archive, folders among them. */

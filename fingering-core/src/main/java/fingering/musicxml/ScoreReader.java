@@ -64,7 +64,7 @@ public final class ScoreReader {
             Optional.ofNullable(score.getWork()).map(Work::getWorkTitle),
             Optional.ofNullable(score.getMovementTitle()))
         .flatMap(Optional::stream)
-        .map(title -> title.strip().replaceAll("\\s+", " "))
+        .map(XmlText::oneLine)
         .filter(title -> !title.isEmpty())
         .findFirst()
         .orElse("");

@@ -12,15 +12,22 @@ final class XmlText {
   /** Where a list of names has so many characters, the rest is only counted. */
   private static final int MOST_LISTED = 120;
 
-  private static final Pattern UNPRINTABLE = Pattern.compile("[\\s\\p{C}\\p{Z}]+");
+  // Spaces and line ends, and what would steer a terminal or turn the direction of a line.
+  private static final Pattern UNPRINTABLE =
+      Pattern.compile("[\\s\\p{Z}\\p{Cc}\\p{Cs}\\u202A-\\u202E\\u2066-\\u2069]+");
 
   private XmlText() {}
+
+  /** Text of a file on one line, with one space where there are several or other such signs. */
+  static String oneLine(String text) {
+    return UNPRINTABLE.matcher(text).replaceAll(" ").strip();
+  }
 
   /** Text of a file as a message shows it: on one line, and cut where it is long. */
   static String printable(String text) {
     // Cut first, so that a name of megabytes costs no more than one of a line.
     String start = text.substring(0, Math.min(text.length(), 4 * MOST_SHOWN));
-    String line = UNPRINTABLE.matcher(start).replaceAll(" ").strip();
+    String line = oneLine(start);
     return line.length() <= MOST_SHOWN && start.length() == text.length()
         ? line
         : line.substring(0, Math.min(line.length(), MOST_SHOWN)) + "…";

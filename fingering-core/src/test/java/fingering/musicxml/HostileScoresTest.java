@@ -190,6 +190,14 @@ class HostileScoresTest {
   }
 
   @Test
+  void titlesSteerNoTerminal() throws IOException {
+    // U+009B opens a control sequence, and XML 1.0 lets it stand in a text.
+    Score score = read(violin(MUSIC).replace("Study", "A\u009B2J\u202E study \u00A0\n in\tred"));
+
+    assertThat(score.title()).isEqualTo("A 2J study in red");
+  }
+
+  @Test
   void aRootOfAnotherKindIsNamedShortly() {
     String root = "q".repeat(5_000);
 

@@ -27,6 +27,12 @@ public enum Pages {
               + "(GA Bc de)|f4 \"^pizz.\"e2|[K:C clef=bass]!sfz!C,2 \"^arco\"G,2 C2|E6|]")),
   /** Sixteen measures of running thirty-seconds in the alto clef. */
   ALTO(tune("viola", "M:4/4\\nL:1/32\\nK:Gm clef=alto\\n" + running(16) + "|]")),
+  /** Tremolos, endings, a cue, changes of key and clef within measures. */
+  NOTATION(
+      ImmutableList.of(
+          "compare",
+          Path.of("src", "test", "resources", "fingering", "page", "notation.musicxml")
+              .toString())),
   /** Low notes of the double bass, and one plan alone. */
   BASS(
       ImmutableList.of(

@@ -116,10 +116,11 @@ class PageInBrowserTest {
   void aLetterOverAnotherAndOneCutOffAreFound() throws Exception {
     Browser shown = shown(Pages.BASS, 768);
     shown.run(
-        "(() => { const all = document.querySelectorAll('.piece .finger');"
-            + " const far = all[1].cloneNode(true); far.setAttribute('x', '-400');"
-            + " all[0].setAttribute('x', +all[1].getAttribute('x') + 3);"
-            + " all[1].after(far); })()");
+        "(() => { const row = [...document.querySelectorAll('.piece .finger')]"
+            + ".find(text => text.textContent.length > 1); const xs = row.getAttribute('x').split(' ');"
+            + " xs[0] = +xs[1] + 3; row.setAttribute('x', xs.join(' '));"
+            + " const far = row.cloneNode(true); far.textContent = '4';"
+            + " far.setAttribute('x', '-400'); row.after(far); })()");
     JsonNode faults = shown.run(script("measure.js")).path("faults");
     assertThat(faults.toString()).contains("' over '", "cut by its picture", "beyond the page");
   }

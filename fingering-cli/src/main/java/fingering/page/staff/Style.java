@@ -21,7 +21,7 @@ public final class Style {
         .ink{fill:var(--ink)}
         .paper{fill:var(--paper)}
         .o{fill:none;stroke:var(--ink)}
-        .staff{fill:none;stroke:var(--line);stroke-width:1;stroke-linecap:square}
+        .staff{fill:none;stroke:var(--line);stroke-width:1}
         .heads{fill:none;stroke:none;marker:url(#g-head)}
         .bar{fill:none;stroke:var(--ink);stroke-width:1.3}
         .thick{fill:none;stroke:var(--ink);stroke-width:3.6}

@@ -136,6 +136,7 @@ class PageInBrowserTest {
   @CsvSource({"8.27, 11.69", "8.5, 11"})
   void thePagePrintsOnBothSheetsWithinItsMargins(double wide, double high) throws Exception {
     Browser shown = shown(Pages.DEMO, SHEET);
+    shown.media("print", "light");
     JsonNode pdf =
         shown.send(
             "Page.printToPDF", Browser.node().put("paperWidth", wide).put("paperHeight", high));

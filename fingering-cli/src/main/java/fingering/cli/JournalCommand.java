@@ -149,7 +149,7 @@ final class JournalCommand implements Callable<Integer> {
       String text =
           switch (output.format()) {
             case TEXT -> JournalText.of(journal, OutputFile.columns(), output.style());
-            case SVG -> ProgressSvg.of(journal, to);
+            case SVG -> ProgressSvg.of(journal, to, ProgressSvg.Size.SHEET);
           };
       output.print(text, spec.commandLine().getOut());
       return 0;

@@ -104,9 +104,9 @@ final class PracticeCalendar {
         title
             + ": "
             + switch (day.kind()) {
-              case DAY -> "the day itself, " + PracticeText.mark(day.top());
+              case DAY -> "the day itself, " + PracticeWords.mark(day.top());
               case EVE -> "once slowly, once through, nothing new";
-              default -> "up to " + PracticeText.mark(day.top());
+              default -> "up to " + PracticeWords.mark(day.top());
             });
     event.setDescription(description(i, day));
     return event;
@@ -116,20 +116,20 @@ final class PracticeCalendar {
     StringBuilder text = new StringBuilder();
     if (day.kind() == PracticeDay.Kind.PRACTICE) {
       for (LimitLadder limit : practice.limits()) {
-        text.append(PracticeText.capital(PracticeText.named(limit.measures())))
+        text.append(PracticeWords.capital(PracticeWords.named(limit.measures())))
             .append(" alone: ")
-            .append(PracticeText.climb(limit.ladder().days().get(i)))
+            .append(PracticeWords.climb(limit.ladder().days().get(i)))
             .append(".\n");
       }
     }
     return text.append("The whole, ")
         .append(day.top().unit())
         .append(" notes: ")
-        .append(PracticeText.climb(day))
+        .append(PracticeWords.climb(day))
         .append(day.full() > 0 && day.kind() == PracticeDay.Kind.PRACTICE ? "; then through: " : "")
         .append(
             day.full() > 0 && day.kind() == PracticeDay.Kind.PRACTICE
-                ? PracticeText.times(day.full())
+                ? PracticeWords.times(day.full())
                 : "")
         .append(".\n")
         .append(PracticeText.CARE)

@@ -4,10 +4,16 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Passage;
 import fingering.music.Tempo;
+import fingering.musicxml.Score;
 import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreReader;
+import fingering.page.PracticeContent;
+import fingering.page.PracticePage;
 import fingering.plan.Brief;
 import fingering.plan.Comparer;
 import fingering.plan.Plan;
+import fingering.practice.Circle;
+import fingering.practice.Circles;
 import fingering.practice.Journal;
 import fingering.practice.JournalFile;
 import fingering.practice.Metronome;
@@ -40,7 +46,9 @@ import picocli.CommandLine.Spec;
       "  fingering practice part.musicxml --from quarter=60 --to quarter=96 --by 2026-12-12",
       "  fingering practice part.musicxml --to quarter=96 --by 2026-12-12 --journal my.journal",
       "  fingering practice part.musicxml --from half=36 --to half=60 --by 2026-12-12",
-      "    --rest-days sat,sun --metronome traditional"
+      "    --rest-days sat,sun --metronome traditional",
+      "  fingering practice part.musicxml --to quarter=96 --by 2026-12-12 --journal my.journal",
+      "    --format html --output practice.html"
     })
 final class PracticeCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -131,7 +139,7 @@ final class PracticeCommand implements Callable<Integer> {
 
   @Mixin PlayerOptions player = new PlayerOptions();
 
-  @Mixin OutputFile output = new OutputFile();
+  @Mixin PracticeOutput output = new PracticeOutput();
 
   private final Clock clock;
 
@@ -150,7 +158,9 @@ final class PracticeCommand implements Callable<Integer> {
     ScoreFile file = score.read();
     Students students = player.students();
     Charging charging = weights.charging(spec, students);
-    Plan plan = plan(file, students, charging);
+    Score read = ScoreReader.read(file);
+    Passage passage = reading.read(read, students);
+    Plan plan = plan(passage, students, charging);
     Journal known = journal.map(path -> new JournalFile(path).read()).orElse(Journal.EMPTY);
     PracticePlan practice =
         PracticePlan.of(
@@ -171,15 +181,57 @@ final class PracticeCommand implements Callable<Integer> {
     calendar.ifPresent(
         path ->
             OutputFile.write(PracticeCalendar.of(practice, clock.instant()), path, "--calendar"));
-    List<String> told = SpotsText.of(spots, written, OutputFile.columns(), output.style());
-    output.print(
-        PracticeText.of(practice, known, told, OutputFile.columns(), output.style()),
-        spec.commandLine().getOut());
+    String text =
+        switch (output.format) {
+          case TEXT -> {
+            List<String> told = SpotsText.of(spots, written, OutputFile.columns(), output.style());
+            yield PracticeText.of(practice, known, told, OutputFile.columns(), output.style());
+          }
+          case HTML ->
+              page(
+                  practice,
+                  known,
+                  SpotsText.told(spots, written),
+                  Circles.of(passage, reading.printed(read, passage)));
+        };
+    output.print(text, spec.commandLine().getOut());
     return 0;
   }
 
-  private Plan plan(ScoreFile file, Students students, Charging charging) {
-    Passage passage = reading.read(file, students);
+  private String page(
+      PracticePlan practice,
+      Journal known,
+      ImmutableList<String> spots,
+      ImmutableList<Circle> circles) {
+    PracticeWords words = new PracticeWords(practice);
+    return PracticePage.of(
+        new PracticeContent(
+            words.title(),
+            words.about(),
+            words.day(),
+            words.today(),
+            words.practised() ? spots : ImmutableList.of(),
+            words.columns(),
+            words.rows(),
+            words.figures(),
+            circles,
+            ProgressSvg.drawn(known, Optional.of(to), ProgressSvg.Size.PAGE),
+            journalTold(known),
+            PracticeText.CARE));
+  }
+
+  /** What is wrong with the journal, or that it has nothing to draw. */
+  private ImmutableList<String> journalTold(Journal known) {
+    boolean nothing = journal.isPresent() && !ProgressSvg.drawable(known);
+    return nothing
+        ? ImmutableList.<String>builder()
+            .addAll(JournalText.problems(known))
+            .add("No clean tempo is in the journal yet.")
+            .build()
+        : ImmutableList.copyOf(JournalText.problems(known));
+  }
+
+  private Plan plan(Passage passage, Students students, Charging charging) {
     Comparer comparer =
         Comparer.of(
                 passage,

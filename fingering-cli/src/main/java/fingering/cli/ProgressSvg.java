@@ -1,6 +1,7 @@
 package fingering.cli;
 
 import fingering.demand.Span;
+import fingering.music.BeatUnit;
 import fingering.music.Tempo;
 import fingering.practice.Beats;
 import fingering.practice.Journal;
@@ -14,8 +15,22 @@ import java.util.stream.Stream;
 
 /** The progress in a journal as a picture: a dot for each clean tempo, day by day. */
 final class ProgressSvg {
-  private static final double WIDTH = 180;
-  private static final double HEIGHT = 100;
+  /** Sizes of the picture, in millimetres. */
+  enum Size {
+    /** By itself, as wide as a sheet. */
+    SHEET(180, 100),
+    /** In a page, so that its letters can be read on a telephone. */
+    PAGE(96, 76);
+
+    private final double width;
+    private final double height;
+
+    Size(double width, double height) {
+      this.width = width;
+      this.height = height;
+    }
+  }
+
   private static final double LEFT = 16;
   private static final double RIGHT = 6;
   private static final double TOP = 14;
@@ -25,22 +40,33 @@ final class ProgressSvg {
   private static final String INK = "#111";
   private static final String FAINT = "#ccc";
   private static final String PATH = "#0b5394";
-  private static final int LABELS = 7;
+
+  /** What the date of a day needs. */
+  private static final double DATE = 21;
+
   private static final double MINUTES_A_DAY = 24 * 60.0;
 
+  private final double width;
+  private final double height;
   private final Journal journal;
   private final List<JournalEntry> clean;
   private final Optional<Tempo> goal;
+  private final BeatUnit unit;
   private final LocalDate first;
   private final long days;
   private final int lowest;
   private final int highest;
   private final SvgPage page = new SvgPage();
 
-  private ProgressSvg(Journal journal, List<JournalEntry> clean, Optional<Tempo> goal) {
+  private ProgressSvg(Journal journal, List<JournalEntry> clean, Optional<Tempo> goal, Size size) {
+    width = size.width;
+    height = size.height;
     this.journal = journal;
     this.clean = clean;
-    this.goal = goal.map(this::counted);
+    unit =
+        goal.map(Tempo::unit)
+            .orElseGet(() -> clean.get(clean.size() - 1).clean().orElseThrow().unit());
+    this.goal = goal;
     // A clock set back, or lines put in by hand, may leave the dates in no order.
     first = dates().min(LocalDate::compareTo).orElseThrow();
     days = Math.max(1, ChronoUnit.DAYS.between(first, dates().max(LocalDate::compareTo).get()) + 1);
@@ -59,15 +85,27 @@ final class ProgressSvg {
    * @param goal the tempo to be reached
    * @throws IllegalArgumentException if no tempo is written down
    */
-  static String of(Journal journal, Optional<Tempo> goal) {
+  static String of(Journal journal, Optional<Tempo> goal, Size size) {
+    return drawn(journal, goal, size)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "No clean tempo is in the journal yet, so there is nothing to draw: add one"
+                        + " with 'journal add'."));
+  }
+
+  /** The picture; empty if no tempo is written down. */
+  static Optional<String> drawn(Journal journal, Optional<Tempo> goal, Size size) {
     List<JournalEntry> clean =
         journal.entries().stream().filter(entry -> entry.clean().isPresent()).toList();
-    if (clean.isEmpty()) {
-      throw new IllegalArgumentException(
-          "No clean tempo is in the journal yet, so there is nothing to draw: add one with"
-              + " 'journal add'.");
-    }
-    return new ProgressSvg(journal, clean, goal).draw();
+    return clean.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new ProgressSvg(journal, clean, goal, size).draw());
+  }
+
+  /** Whether there is a tempo to draw. */
+  static boolean drawable(Journal journal) {
+    return journal.entries().stream().anyMatch(entry -> entry.clean().isPresent());
   }
 
   private Stream<LocalDate> dates() {
@@ -75,7 +113,7 @@ final class ProgressSvg {
   }
 
   private Tempo counted(Tempo tempo) {
-    return Beats.in(tempo, clean.get(clean.size() - 1).clean().orElseThrow().unit());
+    return Beats.in(tempo, unit);
   }
 
   private static double value(Tempo tempo) {
@@ -88,41 +126,40 @@ final class ProgressSvg {
 
   private double x(LocalDateTime when) {
     double at = ChronoUnit.MINUTES.between(first.atStartOfDay(), when) / MINUTES_A_DAY;
-    return LEFT + (WIDTH - LEFT - RIGHT) * at / days;
+    return LEFT + (width - LEFT - RIGHT) * at / days;
   }
 
   private double y(double figure) {
-    return TOP + (HEIGHT - TOP - BOTTOM) * (highest - figure) / (highest - lowest);
+    return TOP + (height - TOP - BOTTOM) * (highest - figure) / (highest - lowest);
   }
 
   private String draw() {
     grid();
     goal.ifPresent(
         tempo -> {
-          page.line(LEFT, y(value(tempo)), WIDTH - RIGHT, y(value(tempo)), 0.5, INK);
+          page.line(LEFT, y(value(tempo)), width - RIGHT, y(value(tempo)), 0.5, INK);
           page.text(
-              WIDTH - RIGHT,
+              width - RIGHT,
               y(value(tempo)) - 2.5,
               SMALL,
               SvgPage.Anchor.END,
               false,
-              "goal: " + PracticeText.mark(tempo));
+              "goal: " + PracticeWords.mark(tempo));
         });
     path();
     dots();
-    String unit = clean.get(clean.size() - 1).clean().orElseThrow().unit().toString();
-    page.text(LEFT, 6, 4, SvgPage.Anchor.START, true, "Clean tempo, " + unit + " notes a minute");
+    page.text(2, 6, 4, SvgPage.Anchor.START, true, "Clean tempo, " + unit + " notes a minute");
     page.text(
-        LEFT,
-        HEIGHT - 3,
+        2,
+        height - 3,
         SMALL,
         SvgPage.Anchor.START,
         false,
         "● the whole   ○ some measures   × nothing clean");
-    return page.document(WIDTH, HEIGHT, PIXELS, "Progress", description(unit));
+    return page.document(width, height, PIXELS, "Progress", description());
   }
 
-  private String description(String unit) {
+  private String description() {
     JournalEntry begin = clean.get(0);
     JournalEntry end = clean.get(clean.size() - 1);
     return "Clean tempi in %s notes a minute, from %s on %s to %s on %s."
@@ -137,15 +174,17 @@ final class ProgressSvg {
   private void grid() {
     int apart = Math.max(10, (highest - lowest) / 80 * 10);
     for (int figure = lowest; figure <= highest; figure += apart) {
-      page.line(LEFT, y(figure), WIDTH - RIGHT, y(figure), 0.2, FAINT);
+      page.line(LEFT, y(figure), width - RIGHT, y(figure), 0.2, FAINT);
       page.text(LEFT - 2, y(figure), SMALL, SvgPage.Anchor.END, false, Integer.toString(figure));
     }
-    long every = Math.max(1, (days + LABELS - 1) / LABELS);
+    long every = Math.max(1, (long) Math.ceil(days * DATE / (width - LEFT - RIGHT)));
     for (long day = 0; day < days; day += every) {
       LocalDate date = first.plusDays(day);
       double x = x(date.atStartOfDay());
-      page.line(x, HEIGHT - BOTTOM, x, HEIGHT - BOTTOM + 1.5, 0.2, INK);
-      page.text(x, HEIGHT - BOTTOM + 4, SMALL, SvgPage.Anchor.START, false, Dates.brief(date));
+      page.line(x, height - BOTTOM, x, height - BOTTOM + 1.5, 0.2, INK);
+      if (x + DATE <= width) {
+        page.text(x, height - BOTTOM + 4, SMALL, SvgPage.Anchor.START, false, Dates.brief(date));
+      }
     }
   }
 
@@ -163,7 +202,7 @@ final class ProgressSvg {
     for (JournalEntry entry : journal.entries()) {
       double x = x(entry.when());
       if (entry.clean().isEmpty()) {
-        page.text(x, HEIGHT - BOTTOM - 2, SMALL + 1, SvgPage.Anchor.MIDDLE, true, "×");
+        page.text(x, height - BOTTOM - 2, SMALL + 1, SvgPage.Anchor.MIDDLE, true, "×");
       } else if (entry.measures().equals(Span.WHOLE)) {
         page.circle(x, y(figure(entry)), 1.2, "fill=\"" + PATH + "\"");
       } else {

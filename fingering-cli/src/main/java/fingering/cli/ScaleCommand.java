@@ -11,7 +11,6 @@ import fingering.music.Passage;
 import fingering.music.Tempo;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreMarker;
-import fingering.musicxml.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Comparer;
 import fingering.plan.Comparison;
@@ -201,8 +200,7 @@ final class ScaleCommand implements Callable<Integer> {
               alone,
               comparer(plan.passage(), charging, left),
               charging,
-              ScoreReader.read(planned.exercise().file())
-                  .printed(plan.passage(), Optional.empty()));
+              planned.score().printed(plan.passage(), Optional.empty()));
     };
   }
 

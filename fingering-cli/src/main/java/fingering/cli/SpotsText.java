@@ -1,5 +1,6 @@
 package fingering.cli;
 
+import com.google.common.collect.ImmutableList;
 import fingering.musicxml.UnwritableScoreException;
 import fingering.practice.PracticeSpot;
 import java.io.IOException;
@@ -21,19 +22,26 @@ final class SpotsText {
       return lines;
     }
     lines.add(style.bold("Practice spots: work on these first, slowly"));
+    told(spots, written).forEach(spot -> lines.addAll(TextLayout.wrap("- " + spot, columns, 2)));
+    lines.add("");
+    return lines;
+  }
+
+  /** The spots, a paragraph each. */
+  static ImmutableList<String> told(List<PracticeSpot> spots, Optional<Exercises> written) {
+    ImmutableList.Builder<String> told = ImmutableList.builder();
     for (int i = 0; i < spots.size(); i++) {
       PracticeSpot spot = spots.get(i);
-      StringBuilder says = new StringBuilder("- m. " + spot.measures() + ": " + spot.why() + ".");
+      StringBuilder says = new StringBuilder("m. " + spot.measures() + ": " + spot.why() + ".");
       spot.todo().forEach(todo -> says.append(' ').append(todo));
       spot.check().ifPresent(check -> says.append(" Listen: ").append(check).append('.'));
       int number = i;
       written
           .flatMap(exercises -> exercises.file(number))
           .ifPresent(file -> says.append(" Written: ").append(file).append('.'));
-      lines.addAll(TextLayout.wrap(says.toString(), columns, 2));
+      told.add(says.toString());
     }
-    lines.add("");
-    return lines;
+    return told.build();
   }
 
   /** The exercises of spots, each in a file of a folder. */

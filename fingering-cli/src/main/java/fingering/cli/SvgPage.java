@@ -24,9 +24,7 @@ final class SvgPage {
 
   /** A length without needless zeros. */
   static String number(double value) {
-    String fixed = String.format(Locale.ROOT, "%.2f", value);
-    String bare = fixed.replaceAll("\\.?0+$", "");
-    return bare.equals("-0") ? "0" : bare;
+    return Svg.number(value, 2);
   }
 
   void line(double x1, double y1, double x2, double y2, double width, String colour) {

@@ -140,12 +140,7 @@ final class HandGraph {
       double x = x(measures, measure.index(), 0);
       svg.line("grid", x, top + TITLE, x, base + STRING * passage.instrument().strings().size());
     }
-    for (int i = 0; i < here.size(); i++) {
-      if (shown.get(index).get(here.get(i))) {
-        double from = x(measures, passage.moments().get(here.get(i)));
-        svg.rect("shade", from, top + TITLE, right(measures, here, i, end) - from, HAND);
-      }
-    }
+    shade(svg, index, measures, here, top, end);
     Map<Double, String> places = new TreeMap<>();
     Map<Double, Integer> times = new TreeMap<>();
     StringBuilder path = new StringBuilder();
@@ -158,8 +153,11 @@ final class HandGraph {
       times.merge(place, 1, Integer::sum);
       double x = x(measures, passage.moments().get(here.get(i)));
       double y = hand(base, place);
-      path.append(
-          path.length() == 0 ? "M" + Svg.point(x, y) : "H" + Svg.number(x) + "V" + Svg.number(y));
+      if (path.length() == 0) {
+        path.append('M').append(Svg.point(x, y));
+      } else if (place != before) {
+        path.append('H').append(Svg.number(x)).append('V').append(Svg.number(y));
+      }
       if (place != before && i > 0) {
         turns.add(x);
         svg.use(place > before ? "g-shift-u" : "g-shift-d", x + 5, top + TITLE + 4);
@@ -173,6 +171,23 @@ final class HandGraph {
     return strings(svg, plan, measures, here, base + 4, end)
         + " %s: %d shifts, %s."
             .formatted(Lanes.key(index), turns.size(), String.join(", ", places.values()));
+  }
+
+  /** Shades the runs of moments at which the plan shows what it has to show. */
+  private void shade(
+      Svg svg, int index, List<Measure> measures, List<Integer> here, double top, double end) {
+    BitSet moments = shown.get(index);
+    for (int i = 0; i < here.size(); i++) {
+      int last = i;
+      while (last < here.size() && moments.get(here.get(last))) {
+        last++;
+      }
+      if (last > i) {
+        double from = x(measures, passage.moments().get(here.get(i)));
+        svg.rect("shade", from, top + TITLE, right(measures, here, last - 1, end) - from, HAND);
+        i = last;
+      }
+    }
   }
 
   private double right(List<Measure> measures, List<Integer> here, int i, double end) {
@@ -210,27 +225,51 @@ final class HandGraph {
     double beforeRow = Double.NaN;
     Map<Integer, StringBuilder> bars = new TreeMap<>();
     StringBuilder lines = new StringBuilder();
+    Bar bar = new Bar(0, 0, 0);
     for (PlannedNote note : plan.notes()) {
       if (note.moment() < from || note.moment() > to) {
         continue;
       }
       double x1 = x(measures, passage.moments().get(note.moment()));
       double x2 = right(measures, here, note.moment() - from, end);
-      double y = row(top, note.placement().string());
-      String width = Svg.number(Math.max(1.5, x2 - x1 - 0.8));
-      bars.computeIfAbsent(Math.min(4, note.placement().string()), s -> new StringBuilder())
-          .append("M%sh%sv6h-%sz".formatted(Svg.point(x1, y - 3), width, width));
+      int string = note.placement().string();
+      double y = row(top, string);
+      if (bar.joins(string, x1, x2)) {
+        bar = new Bar(string, bar.from(), x2);
+      } else {
+        bar.add(bars, top);
+        bar = new Bar(string, x1, x2);
+      }
       if (note.crossing() > 0 && !Double.isNaN(beforeRow)) {
         lines.append("M%sV%s".formatted(Svg.point(x1, beforeRow), Svg.number(y)));
         crossings++;
       }
       beforeRow = y;
     }
+    bar.add(bars, top);
     bars.forEach((string, path) -> svg.path("string" + string, path.toString()));
     if (lines.length() > 0) {
       svg.path("cross", lines.toString());
     }
     return "%d string crossings;".formatted(crossings);
+  }
+
+  /** A note on its string, or notes so short that their gaps would not be seen. */
+  private record Bar(int string, double from, double to) {
+    private static final double SHORT = 3;
+    private static final double GAP = 0.8;
+
+    boolean joins(int other, double x1, double x2) {
+      return other == string && x2 - x1 < SHORT && x1 - to < GAP && to > from;
+    }
+
+    void add(Map<Integer, StringBuilder> bars, double top) {
+      if (to > from) {
+        String width = Svg.number(Math.max(1.5, to - from - GAP));
+        bars.computeIfAbsent(Math.min(4, string), s -> new StringBuilder())
+            .append("M%sh%sv6h-%sz".formatted(Svg.point(from, row(top, string) - 3), width, width));
+      }
+    }
   }
 
   private static double row(double top, int string) {

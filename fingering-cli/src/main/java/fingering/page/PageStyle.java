@@ -30,7 +30,7 @@ final class PageStyle {
         .strip{display:flex;flex-wrap:wrap;row-gap:20px;margin:1em 0;overflow:hidden}
         .piece{position:relative;scroll-margin:3em}
         .piece:target{outline:2px dashed var(--link);outline-offset:-2px}
-        .piece svg{display:block;overflow:visible}
+        .piece svg{display:block;overflow:visible;fill:var(--ink)}
         .piece,.graph{break-inside:avoid}
         .panels{display:flex;flex-wrap:wrap;gap:14px 20px}
         .graph{display:block;max-width:100%%;height:auto;flex:none}
@@ -73,11 +73,23 @@ final class PageStyle {
         .tables{display:flex;flex-wrap:wrap;gap:0 4em}
         .circles{columns:22em;column-gap:2.5em;max-width:none}
         .circles li{break-inside:avoid}
+        .days td{text-align:right}
+        .days tbody th{white-space:nowrap}
+        .days td[colspan]{text-align:left}
+        .days thead th:not(:first-child){text-align:right}
+        .progress{margin:.5em 0;max-width:520px;break-inside:avoid}
+        .progress svg{display:block;width:100%%;height:auto}
+        .progress [fill="#111"],.progress svg{fill:var(--ink)}
+        .progress [fill="#fff"]{fill:var(--paper)}
+        .progress [stroke="#111"]{stroke:var(--ink)}
+        .progress [stroke="#ccc"]{stroke:var(--faint)}
+        .progress [fill="#0b5394"]{fill:var(--a)}
+        .progress [stroke="#0b5394"]{stroke:var(--a)}
         dt{font-weight:bold}
         dd{margin:0 0 .4em 1em}
-        @media (max-width:520px){body{padding:10px 12px;font-size:15px}th,td{padding-right:.4em}.n{min-width:3.6em}.advice thead{position:absolute;left:-999em}.advice tr{display:block;padding:.4em 0;border-bottom:1px solid var(--faint)}.advice th,.advice td{display:block;border:0;padding:0}.advice td::before{content:attr(data-is)": ";font-style:italic}.advice th{font-weight:bold}}
+        @media (max-width:520px){body{padding:10px 12px;font-size:15px}.days{font-size:.85em}th,td{padding-right:.4em}.n{min-width:3.6em}.advice thead{position:absolute;left:-999em}.advice tr{display:block;padding:.4em 0;border-bottom:1px solid var(--faint)}.advice th,.advice td{display:block;border:0;padding:0}.advice td::before{font-style:italic}.advice td:nth-of-type(1)::before{content:"Write: "}.advice td:nth-of-type(2)::before{content:"Move: "}.advice td:nth-of-type(3)::before{content:"Tune: "}.advice th{font-weight:bold}}
         @page{margin:14mm 13mm}
-        @media print{:root{color-scheme:light;--paper:#fff;--ink:#000;--line:#555;--faint:#bbb;--mark:#fff;--link:#000;--wood:#fff;--a:#000;--b:#000;--c:#000}*{print-color-adjust:exact;-webkit-print-color-adjust:exact}body{padding:0;max-width:none;font-size:10.5pt;line-height:1.35}.strip{zoom:.84}.panels{gap:10px 16px}nav,.skip,details{display:none}.tables{font-size:.88em;gap:0 1.6em}.tables table{break-inside:avoid}h2,h3,h4,caption{break-after:avoid}tr{break-inside:avoid}th,td{padding-top:.15em;padding-bottom:.15em}a{text-decoration:none;color:inherit}}
+        @media print{:root{color-scheme:light;--paper:#fff;--ink:#000;--line:#555;--faint:#bbb;--mark:#fff;--link:#000;--wood:#fff;--a:#000;--b:#000;--c:#000}*{print-color-adjust:exact;-webkit-print-color-adjust:exact}body{padding:0;max-width:none;font-size:10.5pt;line-height:1.35}.strip{zoom:.84}.panels{gap:10px 16px}nav,.skip,details{display:none}.tables{font-size:.88em;gap:0 1.6em}.tables table{break-inside:avoid}h2,h3,h4,caption,.note{break-after:avoid}.note{break-inside:avoid}tr{break-inside:avoid}th,td{padding-top:.15em;padding-bottom:.15em}a{text-decoration:none;color:inherit}}
         """
             .replace("%%", "%")
         + Style.sheet();

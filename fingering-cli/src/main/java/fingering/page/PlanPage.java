@@ -1,10 +1,10 @@
 package fingering.page;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
 import fingering.music.Passage;
 import fingering.page.staff.Engraver;
 import fingering.page.staff.Lane;
-import fingering.page.svg.Svg;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.practice.Circles;
@@ -15,15 +15,26 @@ import java.util.List;
  * Plans as a page in HTML that stands alone: no script, no other file, nothing from the network.
  */
 public final class PlanPage {
+  private static final ImmutableMap<String, String> SECTIONS =
+      ImmutableMap.<String, String>builder()
+          .put("music", "The music")
+          .put("buys", "What each plan buys and costs")
+          .put("write", "What to write into the part")
+          .put("hand", "The hand over time")
+          .put("board", "The fingerboard")
+          .put("costs", "Costs")
+          .buildOrThrow();
+
   private final PageContent content;
   private final Engraver engraver;
   private final Comparison comparison;
-  private final StringBuilder html = new StringBuilder();
+  private final PageFrame html;
 
   private PlanPage(PageContent content, Engraver engraver) {
     this.content = content;
     this.engraver = engraver;
     comparison = content.comparison();
+    html = new PageFrame(content.title(), content.heading(), "To the music", SECTIONS);
   }
 
   /** The page, its staff drawn by an engraver. */
@@ -32,76 +43,40 @@ public final class PlanPage {
   }
 
   private String page() {
-    html.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
-        .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
-        .append("<meta name=\"color-scheme\" content=\"light dark\">\n<title>")
-        .append(Svg.escaped(content.title()))
-        .append("</title>\n<style>\n")
-        .append(PageStyle.sheet())
-        .append("</style>\n</head>\n<body>\n")
-        .append("<a class=\"skip\" href=\"#music\">To the music</a>\n<header>\n<h1>")
-        .append(Svg.escaped(content.title()))
-        .append("</h1>\n");
-    content.heading().forEach(line -> paragraph("lead", line));
-    html.append("<nav aria-label=\"On this page\"><ul>")
-        .append("<li><a href=\"#music\">The music</a></li>")
-        .append("<li><a href=\"#buys\">What each plan buys</a></li>")
-        .append("<li><a href=\"#write\">What to write into the part</a></li>")
-        .append("<li><a href=\"#hand\">The hand over time</a></li>")
-        .append("<li><a href=\"#board\">The fingerboard</a></li>")
-        .append("<li><a href=\"#costs\">Costs</a></li></ul></nav>\n</header>\n<main>\n");
     music();
     buys();
     write();
     hand();
     board();
     costs();
-    html.append("</main>\n<footer>");
-    paragraph("care", content.care());
-    return html.append("</footer>\n</body>\n</html>\n").toString();
+    return html.end(content.care());
   }
 
-  private void section(String id, String heading) {
-    html.append(
-        "<section id=\"%s\" aria-labelledby=\"%s-h\"><h2 id=\"%s-h\">%s</h2>\n"
-            .formatted(id, id, id, heading));
-  }
-
-  private void endSection() {
-    html.append("</section>\n");
-  }
-
-  private void paragraph(String style, String text) {
-    html.append("<p class=\"%s\">%s</p>\n".formatted(style, Svg.escaped(text)));
-  }
-
-  private void list(List<String> lines) {
-    html.append("<ul>");
-    lines.forEach(line -> html.append("<li>").append(Svg.escaped(line)).append("</li>"));
-    html.append("</ul>\n");
+  private void section(String id) {
+    html.section(id, SECTIONS.get(id));
   }
 
   private void music() {
     ImmutableList<Lane> lanes = Lanes.of(comparison);
     Passage passage = comparison.passage();
-    section("music", "The music");
-    list(StripSvg.legend(lanes));
-    html.append(StripHtml.of(engraver.engrave(passage, content.printed(), lanes)));
-    endSection();
+    section("music");
+    html.list(StripSvg.legend(lanes));
+    html.raw(StripHtml.of(engraver.engrave(passage, content.printed(), lanes)));
+    html.endSection();
   }
 
   private void buys() {
-    section("buys", "What each plan buys and costs");
-    list(content.buys());
-    html.append("<h3>").append(Svg.escaped(content.tempoHeading())).append("</h3>\n");
-    list(content.tempi());
+    section("buys");
+    html.list(content.buys());
+    html.heading(content.tempoHeading());
+    html.list(content.tempi());
     if (!content.demands().isEmpty()) {
-      html.append("<h3>What was demanded</h3>\n");
+      html.heading("What was demanded");
       demands();
     }
     strain();
-    paragraph("care", content.care());
-    endSection();
+    html.paragraph("care", content.care());
+    html.endSection();
   }
 
   private void strain() {
@@ -110,7 +85,8 @@ public final class PlanPage {
       lines.append(Strain.html(comparison.plans().get(i), Lanes.key(i)));
     }
     if (lines.length() > 0) {
-      html.append("<h3>Where to spare the hand</h3>\n<ul>").append(lines).append("</ul>\n");
+      html.heading("Where to spare the hand");
+      html.raw("<ul>" + lines + "</ul>\n");
     }
   }
 
@@ -120,30 +96,30 @@ public final class PlanPage {
     for (String line : content.demands()) {
       if (line.endsWith(":")) {
         if (!told.isEmpty()) {
-          list(told);
+          html.list(told);
         }
         told.clear();
-        paragraph("note", line);
+        html.paragraph("note", line);
       } else {
         told.add(line);
       }
     }
-    list(told);
+    html.list(told);
   }
 
   private void write() {
-    section("write", "What to write into the part");
-    html.append(ToCircle.html(Circles.of(comparison.passage(), content.printed()), true));
+    section("write");
+    html.raw(ToCircle.html(Circles.of(comparison.passage(), content.printed()), true));
     for (int i = 0; i < comparison.plans().size(); i++) {
-      html.append(new WriteDown(comparison.plans().get(i)).shifts(Lanes.key(i)));
+      html.raw(new WriteDown(comparison.plans().get(i)).shifts(Lanes.key(i)));
     }
-    endSection();
+    html.endSection();
   }
 
   private void hand() {
     HandGraph graph = new HandGraph(comparison);
-    section("hand", "The hand over time");
-    paragraph(
+    section("hand");
+    html.paragraph(
         "note",
         "The line shows where the hand stands: the position, and how many millimetres from the nut"
             + " its first finger lies at rest. Arrows are shifts. Below it each note lies on its"
@@ -152,8 +128,8 @@ public final class PlanPage {
             + bars(comparison.plans().size())
             + "."
             + (graph.shades() ? " Hatched is where the plan shows what it has to show." : ""));
-    html.append(graph.html());
-    endSection();
+    html.raw(graph.html());
+    html.endSection();
   }
 
   /** How the bars of plans are told apart, in the order in which they stand. */
@@ -167,28 +143,28 @@ public final class PlanPage {
   }
 
   private void board() {
-    section("board", "The fingerboard");
-    paragraph(
+    section("board");
+    html.paragraph(
         "note",
         "The places that each plan uses, seen from above with the nut at the left; the larger, the"
             + " more often. Rings left of the nut are open strings.");
     double furthest =
         comparison.plans().stream().mapToDouble(BoardPicture::furthest).max().orElse(1);
-    html.append("<div class=\"panels\">\n");
+    html.raw("<div class=\"panels\">\n");
     for (int i = 0; i < comparison.plans().size(); i++) {
       Plan plan = comparison.plans().get(i);
-      html.append(new BoardPicture(plan, Lanes.key(i), furthest).svg());
+      html.raw(new BoardPicture(plan, Lanes.key(i), furthest).svg());
     }
-    html.append("</div>\n");
-    endSection();
+    html.raw("</div>\n");
+    html.endSection();
   }
 
   private void costs() {
     Costs costs = new Costs(comparison);
-    section("costs", "Costs");
-    html.append("<div class=\"tables\">\n<div>").append(costs.hardest()).append(costs.counts());
-    html.append("</div>\n<div>").append(costs.byRule()).append("</div>\n</div>\n");
-    html.append(costs.explained());
-    endSection();
+    section("costs");
+    html.raw("<div class=\"tables\">\n<div>").raw(costs.hardest()).raw(costs.counts());
+    html.raw("</div>\n<div>").raw(costs.byRule()).raw("</div>\n</div>\n");
+    html.raw(costs.explained());
+    html.endSection();
   }
 }

@@ -31,12 +31,12 @@ final class StripHtml {
         html.append(" id=\"").append(Places.id(piece.measure())).append('"');
       }
       html.append(
-          "><svg role=\"img\" width=\"%d\" height=\"%d\"><title>%s</title><g class=\"ink\">%s%s</g></svg></div>\n"
+          "><svg role=\"img\" width=\"%d\" height=\"%d\"><title>%s</title>%s%s</svg></div>\n"
               .formatted(
                   piece.width(),
                   strip.height(),
                   Svg.escaped(piece.words()),
-                  "<g class=\"head\">" + piece.head() + "</g>",
+                  piece.head(),
                   piece.body()));
     }
     return html.append("</div>\n").toString();

@@ -37,7 +37,7 @@ public final class StripSvg {
       double x = strip.margin();
       svg.raw(group(x, y, row.get(0).head()));
       for (Piece piece : row) {
-        svg.raw(group(x, y, piece.body()));
+        svg.raw(piece(x, y, piece, strip.height()));
         x += piece.width();
       }
       y += strip.height() + 6;
@@ -71,6 +71,12 @@ public final class StripSvg {
                 strip.shapes())
         + svg
         + "\n</svg>\n";
+  }
+
+  /** A piece as a picture in the picture, so that its ground and staff are as wide as it is. */
+  private static String piece(double x, double y, Piece piece, int height) {
+    return "<svg x=\"%s\" y=\"%s\" width=\"%d\" height=\"%d\" overflow=\"visible\">%s</svg>\n"
+        .formatted(Svg.number(x), Svg.number(y), piece.width(), height, piece.body());
   }
 
   private static String group(double x, double y, String content) {

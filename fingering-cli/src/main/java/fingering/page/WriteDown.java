@@ -45,18 +45,17 @@ final class WriteDown {
       told++;
       table.append("<tr><th scope=\"row\">").append(Places.beat(note.note().place(), true));
       table.append(", ").append(Svg.escaped(note.note().written().display())).append("</th>");
-      table.append(cell("Write", write(note)));
-      table.append(cell("Move", move(note)));
-      table.append(cell("Tune", tune(i))).append("</tr>\n");
+      table.append(cell(write(note)));
+      table.append(cell(move(note)));
+      table.append(cell(tune(i))).append("</tr>\n");
     }
     return told == 0
         ? "<p>%s: no shift.</p>\n".formatted(Svg.escaped(key + " " + plan.name()))
         : table.append("</tbody></table>\n").toString();
   }
 
-  /** A cell that bears its column's name, to be shown where the heads of columns are not. */
-  private static String cell(String column, String words) {
-    return "<td data-is=\"%s\">%s</td>".formatted(column, Svg.escaped(words));
+  private static String cell(String words) {
+    return "<td>" + Svg.escaped(words) + "</td>";
   }
 
   private String write(PlannedNote note) {

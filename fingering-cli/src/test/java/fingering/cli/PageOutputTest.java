@@ -47,10 +47,33 @@ class PageOutputTest {
     shifts = shifts.substring(0, shifts.indexOf("</table>"));
     assertThat(shifts).contains("m.&nbsp;17", "up from 1st to 3rd", "rings with open D");
     assertThat(shifts).contains("m.&nbsp;25", "down from 3rd to 1st", "in the rest before it");
-    String circles = page.substring(page.indexOf("Changes to circle"));
-    circles = circles.substring(0, circles.indexOf("</table>"));
-    assertThat(circles).contains("pizz.", "arco");
-    assertThat(circles.indexOf("sudden: from p")).isLessThan(circles.indexOf("little by little"));
+  }
+
+  /** What {@code marks} tells of the demo, line by line: m. 9, beat 1: f at once after p. */
+  @Test
+  void whatToCircleIsThatOfTheMarksCommand() {
+    String page = compared().replaceAll("<[^>]*>", " ").replace("&nbsp;", " ");
+    String told = page.replaceAll("\\s+", " ").replaceAll(" ([,:])", "$1");
+    List<String> lines =
+        Session.of("marks", Session.DEMO)
+            .succeeded()
+            .out()
+            .replaceAll("\n {18}", " ")
+            .lines()
+            .filter(line -> line.startsWith("  m. "))
+            .map(line -> line.strip().replaceFirst("(beat [0-9.]+) +", "$1: "))
+            .toList();
+    assertThat(lines).hasSizeGreaterThan(15).contains("m. 9, beat 1: f at once after p");
+    assertThat(lines).allSatisfy(line -> assertThat(told).contains(line));
+  }
+
+  // By the rule 'extension' of the plan's costs: the hardest measure of the first-position plan.
+  @Test
+  void whereTheHandIsStretchedIsToldBesideTheCaution() {
+    String page = compared();
+    String strain = page.substring(page.indexOf("Where to spare the hand"));
+    assertThat(strain.substring(0, strain.indexOf(SummaryText.CARE)))
+        .contains("A 1st position stretches the hand in", "href=\"#m23\"");
   }
 
   @Test
@@ -116,6 +139,28 @@ class PageOutputTest {
   void fourHundredMeasuresStayUnderThreeMegabytes() {
     String page = page(400);
     assertThat(page).contains("Measure 400;");
+    assertThat(page.getBytes(StandardCharsets.UTF_8).length).isLessThan(THREE_MEGABYTES);
+  }
+
+  // 12800 notes, more than any part of this length has.
+  @Test
+  void fourHundredMeasuresOfThirtySecondsStayUnderThreeMegabytes() {
+    String[] beats = {"DEFGAGFE", "GABAGFED", "Bcdedcba", "defedcBA"};
+    String tune =
+        "M:4/4\nL:1/32\nK:Gm clef=alto\n"
+            + IntStream.range(0, 400)
+                .mapToObj(
+                    m ->
+                        IntStream.range(0, 4)
+                            .mapToObj(beat -> beats[(m * 3 + beat) % beats.length])
+                            .collect(Collectors.joining(" ")))
+                .collect(Collectors.joining("|"))
+            + "|]";
+    String page =
+        Session.of("compare", "--instrument", "viola", "--abc", tune, "--format", "html")
+            .succeeded()
+            .out();
+    assertThat(page).contains("12800 notes");
     assertThat(page.getBytes(StandardCharsets.UTF_8).length).isLessThan(THREE_MEGABYTES);
   }
 }

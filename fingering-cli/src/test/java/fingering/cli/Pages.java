@@ -27,6 +27,12 @@ public enum Pages {
               + "(GA Bc de)|f4 \"^pizz.\"e2|[K:C clef=bass]!sfz!C,2 \"^arco\"G,2 C2|E6|]")),
   /** Sixteen measures of running thirty-seconds in the alto clef. */
   ALTO(tune("viola", "M:4/4\\nL:1/32\\nK:Gm clef=alto\\n" + running(16) + "|]")),
+  /** Tremolos, endings, a cue, changes of key and clef within measures. */
+  NOTATION(
+      ImmutableList.of(
+          "compare",
+          Path.of("src", "test", "resources", "fingering", "page", "notation.musicxml")
+              .toString())),
   /** Low notes of the double bass, and one plan alone. */
   BASS(
       ImmutableList.of(
@@ -78,5 +84,47 @@ public enum Pages {
   public Path in(Path folder) throws IOException {
     Path file = folder.resolve(name().toLowerCase(Locale.ROOT) + ".html");
     return Files.exists(file) ? file : Files.writeString(file, html());
+  }
+
+  /** The page of the practice of the demo, with a journal of some days, as a file. */
+  public static Path practice(Path folder) throws IOException {
+    Path file = folder.resolve("practice.html");
+    if (!Files.exists(file)) {
+      Path journal =
+          Files.writeString(
+              folder.resolve("some.journal"),
+              """
+              2026-11-21 18:30 | quarter=63 | all | read through
+              2026-11-25 18:50 | quarter=76 | 13-14 | open strings helped
+              2026-11-30 | a line that is none
+              2026-12-02 18:30 | - | all | tired
+              2026-12-03 18:30 | half=40 | all | counted in halves
+              """);
+      Files.writeString(file, practised("--journal", journal).succeeded().out());
+    }
+    return file;
+  }
+
+  /** The practice of the demo as a page, from 4 to 12 December 2026. */
+  static Session practised(Object... more) {
+    return Session.of(
+        Stream.concat(
+                Stream.of(
+                    "practice",
+                    Session.DEMO,
+                    "--choose",
+                    "third",
+                    "--to",
+                    "quarter=96",
+                    "--by",
+                    "2026-12-12",
+                    "--today",
+                    "2026-12-04",
+                    "--rest-days",
+                    "sun",
+                    "--format",
+                    "html"),
+                Stream.of(more))
+            .toArray());
   }
 }

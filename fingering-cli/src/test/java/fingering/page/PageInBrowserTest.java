@@ -9,7 +9,9 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Base64;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Assumptions;
@@ -18,7 +20,9 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The page as a real browser shows it. Positions of letters are measured, not looked at; the rules
@@ -105,6 +109,47 @@ class PageInBrowserTest {
   }
 
   @ParameterizedTest
+  @ValueSource(ints = {360, 768, 1280})
+  void thePracticePageFitsAndAsksForNothing(int width) throws Exception {
+    Browser shown = browser.orElseThrow();
+    shown.open(Pages.practice(folder), width);
+    nothingOverlapsOrIsCut(shown, width);
+    assertThat(shown.complaints()).isEmpty();
+    assertThat(shown.requests()).hasSize(1).allMatch(address -> address.startsWith("file:"));
+  }
+
+  @Test
+  void thePracticePageFitsInPrintAndHasNoSeriousFault() throws Exception {
+    Browser shown = browser.orElseThrow();
+    for (String scheme : new String[] {"light", "dark"}) {
+      shown.open(Pages.practice(folder), 1280);
+      shown.media("screen", scheme);
+      assertThat(faults(shown)).as(scheme).isEmpty();
+    }
+    shown.open(Pages.practice(folder), SHEET);
+    shown.media("print", "light");
+    nothingOverlapsOrIsCut(shown, SHEET);
+  }
+
+  // ISO 216 and ANSI/ASME Y14.1, in inches.
+  @ParameterizedTest
+  @CsvSource({"8.27, 11.69", "8.5, 11"})
+  void thePagePrintsOnBothSheetsWithinItsMargins(double wide, double high) throws Exception {
+    Browser shown = shown(Pages.DEMO, SHEET);
+    shown.media("print", "light");
+    JsonNode pdf =
+        shown.send(
+            "Page.printToPDF", Browser.node().put("paperWidth", wide).put("paperHeight", high));
+    String text =
+        new String(
+            Base64.getDecoder().decode(pdf.path("data").asText()), StandardCharsets.ISO_8859_1);
+    long pages = Pattern.compile("/Type\\s*/Page\\b").matcher(text).results().count();
+    assertThat(pages).isBetween(4L, 9L);
+    String box = "/MediaBox\\s*\\[0 0 %d".formatted((int) Math.floor(wide * 72));
+    assertThat(Pattern.compile(box).matcher(text).find()).isTrue();
+  }
+
+  @ParameterizedTest
   @EnumSource
   void theConsoleStaysEmptyAndNothingIsAskedOfTheNetwork(Pages page) throws Exception {
     Browser shown = shown(page, 1280);
@@ -113,13 +158,26 @@ class PageInBrowserTest {
   }
 
   @Test
+  void aFigureUnderASlurIsFound() throws Exception {
+    Browser shown = shown(Pages.NOTATION, 768);
+    shown.run(
+        "(() => { const figure = document.querySelector('.piece .tr'); const curve ="
+            + " figure.closest('.piece').querySelector('path.curve').getBBox();"
+            + " figure.setAttribute('x', curve.x + curve.width / 2);"
+            + " figure.setAttribute('y', curve.y + 4); })()");
+    assertThat(shown.run(script("measure.js")).path("faults").toString())
+        .contains("'tr' under a line");
+  }
+
+  @Test
   void aLetterOverAnotherAndOneCutOffAreFound() throws Exception {
     Browser shown = shown(Pages.BASS, 768);
     shown.run(
-        "(() => { const all = document.querySelectorAll('.piece .finger');"
-            + " const far = all[1].cloneNode(true); far.setAttribute('x', '-400');"
-            + " all[0].setAttribute('x', +all[1].getAttribute('x') + 3);"
-            + " all[1].after(far); })()");
+        "(() => { const row = [...document.querySelectorAll('.piece .finger')]"
+            + ".find(text => text.textContent.length > 1); const xs = row.getAttribute('x').split(' ');"
+            + " xs[0] = +xs[1] + 3; row.setAttribute('x', xs.join(' '));"
+            + " const far = row.cloneNode(true); far.textContent = '4';"
+            + " far.setAttribute('x', '-400'); row.after(far); })()");
     JsonNode faults = shown.run(script("measure.js")).path("faults");
     assertThat(faults.toString()).contains("' over '", "cut by its picture", "beyond the page");
   }
@@ -130,18 +188,23 @@ class PageInBrowserTest {
     for (String scheme : new String[] {"light", "dark"}) {
       Browser shown = shown(page, 1280);
       shown.media("screen", scheme);
-      shown.run(script("/axe.min.js") + ";0");
-      JsonNode found =
-          shown.run(
-              "axe.run(document).then(r => JSON.stringify({passes: r.passes.length, faults:"
-                  + " r.violations.filter(v => v.impact === 'serious' || v.impact === 'critical')"
-                  + ".map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 120))"
-                  + ".join(' | '))}))");
-      assertThat(found.path("passes").asInt()).isGreaterThan(10);
-      assertThat(StreamSupport.stream(found.path("faults").spliterator(), false))
-          .as(scheme)
-          .isEmpty();
+      assertThat(faults(shown)).as(scheme).isEmpty();
     }
+  }
+
+  /** Serious faults by the rules of axe-core. */
+  private static List<String> faults(Browser shown) throws Exception {
+    shown.run(script("/axe.min.js") + ";0");
+    JsonNode found =
+        shown.run(
+            "axe.run(document).then(r => JSON.stringify({passes: r.passes.length, faults:"
+                + " r.violations.filter(v => v.impact === 'serious' || v.impact === 'critical')"
+                + ".map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 120))"
+                + ".join(' | '))}))");
+    assertThat(found.path("passes").asInt()).isGreaterThan(10);
+    return StreamSupport.stream(found.path("faults").spliterator(), false)
+        .map(JsonNode::asText)
+        .toList();
   }
 
   @Test

@@ -28,6 +28,8 @@ class StripLayoutTest {
               + "<title>([^<]*)</title>(.*?)</svg></div>");
   private static final Pattern TEXT =
       Pattern.compile("<text class=\"([a-z]+)\" x=\"([-0-9.]+)\" y=\"([-0-9.]+)\">([^<]*)</text>");
+  private static final Pattern ROW =
+      Pattern.compile("<text class=\"([a-z]+)\" y=\"([-0-9.]+)\" x=\"([-0-9. ]+)\">([^<]*)</text>");
   private static final Pattern MARGIN = Pattern.compile("padding-left:(\\d+)px");
 
   private static final Map<Pages, String> DRAWN = new ConcurrentHashMap<>();
@@ -41,7 +43,7 @@ class StripLayoutTest {
   private record Piece(int width, int height, String title, String drawing) {
     ImmutableList<Letters> texts() {
       ImmutableList.Builder<Letters> texts = ImmutableList.builder();
-      Matcher text = TEXT.matcher(drawing.substring(drawing.indexOf("class=\"paper\"")));
+      Matcher text = TEXT.matcher(drawing);
       while (text.find()) {
         texts.add(
             new Letters(
@@ -49,6 +51,22 @@ class StripLayoutTest {
                 Double.parseDouble(text.group(2)),
                 Double.parseDouble(text.group(3)),
                 text.group(4)));
+      }
+      // Letters of one row are one text, each letter with its own place.
+      Matcher row = ROW.matcher(drawing);
+      while (row.find()) {
+        String[] xs = row.group(3).split(" ", -1);
+        for (int i = 0; i < xs.length; i++) {
+          if ("!°".contains(row.group(4).substring(i, i + 1))) {
+            continue; // a sign behind a finger
+          }
+          texts.add(
+              new Letters(
+                  row.group(1),
+                  Double.parseDouble(xs[i]),
+                  Double.parseDouble(row.group(2)),
+                  row.group(4).substring(i, i + 1)));
+        }
       }
       return texts.build();
     }
@@ -121,6 +139,9 @@ class StripLayoutTest {
       assertThat(Pattern.compile(": A ").matcher(piece.title()).results().count())
           .isEqualTo(fingers);
     }
+    assertThat(pieces(html(Pages.DEMO)).stream().map(Piece::title))
+        .contains("Measure 0; D4: all II 0; G4: all 3.")
+        .anyMatch(words -> words.startsWith("Measure 17; D5: A I 3, B I 1 shift to 3rd"));
   }
 
   @ParameterizedTest

@@ -1,11 +1,13 @@
 package fingering.exercise;
 
+import fingering.musicxml.Score;
 import fingering.plan.Plan;
 
 /**
  * A scale with a plan for it.
  *
  * @param exercise the scale
+ * @param score its score, as it was read
  * @param plan the plan of its {@link ScaleExercise#passage() passage}
  */
-public record PlannedScale(ScaleExercise exercise, Plan plan) {}
+public record PlannedScale(ScaleExercise exercise, Score score, Plan plan) {}

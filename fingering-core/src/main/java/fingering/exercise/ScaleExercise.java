@@ -10,6 +10,7 @@ import fingering.musicxml.PassageRequest;
 import fingering.musicxml.PlainNote;
 import fingering.musicxml.PlainScore;
 import fingering.musicxml.PlainScoreWriter;
+import fingering.musicxml.Score;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreReader;
 import fingering.tables.Instrument;
@@ -100,9 +101,17 @@ public record ScaleExercise(ScaleRequest request, Instrument instrument, Pitch f
     return ScoreFile.of(PlainScoreWriter.text(score()), ImmutableList.of());
   }
 
+  /** The score, read again like any other. */
+  Score read() {
+    return ScoreReader.read(file());
+  }
+
   /** The passage that the score is read as, so that a plan for it can be marked there. */
   public Passage passage() {
-    return ScoreReader.read(file())
-        .passage(PassageRequest.WHOLE.withInstrument(instrument), read -> instrument);
+    return passage(read());
+  }
+
+  Passage passage(Score score) {
+    return score.passage(PassageRequest.WHOLE.withInstrument(instrument), read -> instrument);
   }
 }

@@ -5,6 +5,7 @@ import fingering.fingerboard.Fingerboard;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
 import fingering.music.Place;
+import fingering.musicxml.Score;
 import fingering.plan.InfeasibleBriefException;
 import fingering.plan.Plan;
 import fingering.tables.Instrument;
@@ -101,7 +102,9 @@ public final class ScalePlanner {
     Optional<PlannedScale> reaching = Optional.empty();
     for (ScaleExercise exercise : all) {
       try {
-        PlannedScale planned = new PlannedScale(exercise, planning.apply(exercise.passage()));
+        Score score = exercise.read();
+        PlannedScale planned =
+            new PlannedScale(exercise, score, planning.apply(exercise.passage(score)));
         Optional<Place> divided = divided(planned.plan());
         if (divided.isPresent()) {
           obstacles.add("no hand can hold the notes of %s together.".formatted(divided.get()));

@@ -7,17 +7,21 @@ import java.util.List;
 
 /** Draws beams, and brings the stems below them to their length. */
 final class BeamDrawing {
-  private static final double THICK = 4;
   private static final double APART = 6;
   private static final double SHORTEST = 20;
   private static final double STEEPEST = 0.22;
   private static final double STUB = 7;
 
-  private final Svg svg;
+  private final StringBuilder bars;
   private final Span span;
 
-  BeamDrawing(Svg svg, Span span) {
-    this.svg = svg;
+  /**
+   * Beams of a piece.
+   *
+   * @param bars where they are added, as commands of a path
+   */
+  BeamDrawing(StringBuilder bars, Span span) {
+    this.bars = bars;
     this.span = span;
   }
 
@@ -100,15 +104,10 @@ final class BeamDrawing {
   }
 
   private void bar(Slant slant, double x1, double x2, int level) {
-    double thick = slant.apart() > 0 ? THICK : -THICK;
     double y = slant.y(x1, level);
-    svg.path(
-        "ink",
-        "M%sL%sv%sL%sZ"
-            .formatted(
-                Svg.point(x1, y),
-                Svg.point(x2, slant.y(x2, level)),
-                Svg.number(thick),
-                Svg.point(x1, y + thick)));
+    String along = Svg.point(x2 - x1, slant.y(x2, level) - y);
+    String back = Svg.point(x1 - x2, y - slant.y(x2, level));
+    bars.append('M').append(Svg.point(x1, y)).append('l').append(along);
+    bars.append(slant.apart() > 0 ? "v4l" : "v-4l").append(back).append('z');
   }
 }

@@ -19,6 +19,9 @@ final class Glyphs {
   static String shapes() {
     return """
         <ellipse id="g-full" rx="4.9" ry="3.5" transform="rotate(-22)"/>
+        <marker id="g-head" markerUnits="userSpaceOnUse" overflow="visible"><ellipse class="ink" rx="4.9" ry="3.5" transform="rotate(-22)"/></marker>
+        <rect id="g-paper" class="paper" width="100%" height="100%"/>
+        <g id="g-staff" class="staff" transform="scale(1.004,1)"><line x2="100%"/><line x2="100%" y1="8" y2="8"/><line x2="100%" y1="16" y2="16"/><line x2="100%" y1="24" y2="24"/><line x2="100%" y1="32" y2="32"/></g>
         <path id="g-half" fill-rule="evenodd" transform="rotate(-22)" d="M-5 0A5 3.6 0 1 1 5 0A5 3.6 0 1 1 -5 0ZM-4.1 .3A4.1 1.9 0 1 0 4.1 -.3A4.1 1.9 0 1 0 -4.1 .3Z"/>
         <path id="g-whole" fill-rule="evenodd" d="M-6.4 0A6.4 3.8 0 1 1 6.4 0A6.4 3.8 0 1 1 -6.4 0ZM-2.8 -1.6A2.1 3.3 -32 1 0 2.8 1.6A2.1 3.3 -32 1 0 -2.8 -1.6Z"/>
         <path id="g-breve" fill-rule="evenodd" d="M-7 -5h1.2v1.6h11.6v-1.6h1.2v10h-1.2v-1.6h-11.6v1.6h-1.2ZM-5.8 -1.2v2.4h11.6v-2.4Z"/>

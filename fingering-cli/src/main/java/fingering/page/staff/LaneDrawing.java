@@ -3,7 +3,10 @@ package fingering.page.staff;
 import fingering.page.staff.Column.Cell;
 import fingering.page.svg.Svg;
 import fingering.page.svg.TextWidth;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Draws the lane of a plan: fingers next to the staff, then strings, then positions. */
 final class LaneDrawing {
@@ -40,7 +43,7 @@ final class LaneDrawing {
   }
 
   static double fingerWidth(String finger) {
-    return Math.max(12, TextWidth.bold(finger, Style.FINGER) + 4);
+    return 2 * Math.ceil(TextWidth.bold(finger, Style.FINGER) / 2 + 2);
   }
 
   static double stringWidth(String string) {
@@ -76,27 +79,37 @@ final class LaneDrawing {
    * @param held whether the hand is in a position already where it begins
    */
   void draw(Svg svg, Span span, boolean held) {
+    StringBuilder boxes = new StringBuilder();
+    Row plain = new Row(svg, "finger");
+    Row changed = new Row(svg, "changed");
     for (Column column : span.columns) {
       Cell cell = column.cells.get(lane);
       double y = fingerY(cell.fingers().size());
       for (String finger : cell.fingers()) {
         if (cell.differs()) {
           double width = fingerWidth(finger);
-          svg.box("differs", column.x - width / 2, y - 11, width, 13.5);
+          boxes.append('M').append(Svg.point(column.x - width / 2, y - 11));
+          boxes.append("h%sv14h-%sz".formatted(Svg.number(width), Svg.number(width)));
         }
-        svg.text(cell.differs() ? "changed" : "finger", column.x, y, finger);
+        (cell.differs() ? changed : plain).add(column.x, y, finger);
         y -= FINGER_ROW;
       }
       if (!cell.string().isEmpty()) {
         svg.text("string", column.x, stringY(), cell.string());
       }
     }
+    if (boxes.length() > 0) {
+      svg.path("differs", boxes.toString());
+    }
+    plain.draw();
+    changed.draw();
     positions(svg, span, held);
   }
 
   private void positions(Svg svg, Span span, boolean held) {
     double y = labelY() - 3.5;
     double tick = over ? 5 : -5;
+    StringBuilder lines = new StringBuilder();
     List<Column> columns = span.columns;
     double from = 0;
     for (int i = 0; i <= columns.size(); i++) {
@@ -106,16 +119,18 @@ final class LaneDrawing {
       }
       double to = end ? span.width + 0.5 : columns.get(i).x - LEAD - 3;
       if (to - from > 3 && (held || from > 0)) {
-        svg.path(
-            "bracket",
+        lines.append(
             "M%sH%s%s"
                 .formatted(Svg.point(from, y), Svg.number(to), end ? "" : "v" + Svg.number(tick)));
       } else if (!end && from > 0 && to > 0) {
-        svg.path("bracket", "M%sv%s".formatted(Svg.point(to, y), Svg.number(tick)));
+        lines.append("M%sv%s".formatted(Svg.point(to, y), Svg.number(tick)));
       }
       if (!end) {
         from = label(svg, columns.get(i), y);
       }
+    }
+    if (lines.length() > 0) {
+      svg.path("bracket", lines.toString());
     }
   }
 
@@ -138,5 +153,48 @@ final class LaneDrawing {
     if (!position.isEmpty()) {
       svg.text("label", left + 2, y, position);
     }
+  }
+
+  /** Fingers of one look; those of one letter and height are drawn as one. */
+  private static final class Row {
+    /** Signs behind a finger, which stays over its note. */
+    private static final String BEHIND = "!°";
+
+    private static final double SIGN = 6.5;
+
+    private final Svg svg;
+    private final String style;
+    private final Map<Double, List<Double>> xs = new TreeMap<>();
+    private final Map<Double, StringBuilder> letters = new TreeMap<>();
+    private final List<Longer> longer = new ArrayList<>();
+
+    Row(Svg svg, String style) {
+      this.svg = svg;
+      this.style = style;
+    }
+
+    void add(double x, double y, String finger) {
+      boolean behind = finger.length() == 2 && BEHIND.indexOf(finger.charAt(1)) >= 0;
+      if (finger.length() > 1 && !behind) {
+        longer.add(new Longer(x, y, finger));
+        return;
+      }
+      letter(x, y, finger.charAt(0));
+      if (behind) {
+        letter(x + SIGN, y, finger.charAt(1));
+      }
+    }
+
+    private void letter(double x, double y, char letter) {
+      xs.computeIfAbsent(y, height -> new ArrayList<>()).add(x);
+      letters.computeIfAbsent(y, height -> new StringBuilder()).append(letter);
+    }
+
+    void draw() {
+      xs.forEach((y, row) -> svg.letters(style, y, row, letters.get(y).toString()));
+      longer.forEach(one -> svg.text(style, one.x(), one.y(), one.finger()));
+    }
+
+    private record Longer(double x, double y, String finger) {}
   }
 }

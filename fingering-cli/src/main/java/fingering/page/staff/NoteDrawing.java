@@ -32,6 +32,9 @@ final class NoteDrawing {
   /** All stems and ledger lines of the piece, drawn as one. */
   private final StringBuilder lines = new StringBuilder();
 
+  /** All black heads of the piece: a path whose points are marked with one. */
+  private final StringBuilder heads = new StringBuilder();
+
   NoteDrawing(Svg svg, Extents extents, Accidentals accidentals, Span span) {
     this.svg = svg;
     this.extents = extents;
@@ -52,9 +55,14 @@ final class NoteDrawing {
       }
     }
     List<List<Stem>> beams = here(span.source.beams);
-    beams.forEach(beam -> new BeamDrawing(svg, span).draw(beam));
+    StringBuilder bars = new StringBuilder();
+    BeamDrawing drawing = new BeamDrawing(bars, span);
+    beams.forEach(drawing::draw);
     List<List<Stem>> tremolos = here(span.source.tremolos);
-    tremolos.forEach(pair -> new BeamDrawing(svg, span).tremolo(pair));
+    tremolos.forEach(drawing::tremolo);
+    if (bars.length() > 0) {
+      svg.path("beam", bars.toString());
+    }
     beams.addAll(tremolos);
     for (Column column : span.columns) {
       for (Stem stem : column.stems) {
@@ -64,6 +72,9 @@ final class NoteDrawing {
           spots(piece, column, stem, signs(column, stem), spots);
         }
       }
+    }
+    if (heads.length() > 0) {
+      svg.path("heads", heads.toString());
     }
     if (lines.length() > 0) {
       svg.path("stem", lines.toString());
@@ -175,7 +186,9 @@ final class NoteDrawing {
           case 2 -> "g-half";
           default -> "g-full";
         };
-    if (scale == 1) {
+    if (scale == 1 && shape.equals("g-full")) {
+      heads.append(heads.length() == 0 ? "M" : "L").append(Svg.point(x, y));
+    } else if (scale == 1) {
       svg.use(shape, x, y);
     } else {
       svg.raw(

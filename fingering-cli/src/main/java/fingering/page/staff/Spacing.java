@@ -72,6 +72,7 @@ final class Spacing {
         open = new Span(measure, printed, columns, new ArrayList<>(), false);
         x = left + 3;
       }
+      x = Math.ceil(x);
       column.x = x;
       open.columns.add(column);
     }

@@ -170,6 +170,7 @@ final class StripDrawing {
             spans,
             margin);
     ImmutableList.Builder<Piece> pieces = ImmutableList.builder();
+    RowHeads heads = new RowHeads();
     List<String> positions = new ArrayList<>(lanes.stream().map(lane -> "").toList());
     for (int i = 0; i < spans.size(); i++) {
       Span span = spans.get(i);
@@ -177,7 +178,7 @@ final class StripDrawing {
       Clef clef = span.printed.clefAt(span.from());
       frame.head(head, clef, span.printed.fifthsAt(span.from(), span.measure.fifths()));
       Svg body = new Svg();
-      frame.ground(body, span);
+      frame.ground(body);
       body.raw("<g transform=\"translate(0," + Svg.number(staff) + ")\">")
           .raw(music.get(i).toString())
           .raw("</g>");
@@ -201,10 +202,10 @@ final class StripDrawing {
               span.measure.number(),
               span.first,
               (int) span.width,
-              head.toString(),
+              heads.use(head.toString()),
               body.toString(),
               StripWords.of(span, lanes)));
     }
-    return new Strip(Glyphs.shapes(), height, (int) margin, pieces.build());
+    return new Strip(Glyphs.shapes() + heads.shapes(), height, (int) margin, pieces.build());
   }
 }

@@ -62,10 +62,9 @@ final class StripFrame {
   }
 
   /** Draws the ground of a piece, which hides the head of the next, and its staff. */
-  void ground(Svg svg, Span span) {
-    svg.rect("paper", 0, 0, span.width, rows.height());
-    // Half a pixel more, so that no gap shows where a browser puts pieces between pixels.
-    staff(svg, 0, span.width + 0.5);
+  void ground(Svg svg) {
+    svg.raw("<use href=\"#g-paper\"/>").raw("<use href=\"#g-staff\" y=\"");
+    svg.raw(Svg.number(rows.staff())).raw("\"/>");
   }
 
   /** Draws number, bar lines and what changes with the next measure. */

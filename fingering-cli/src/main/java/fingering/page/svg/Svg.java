@@ -1,6 +1,9 @@
 package fingering.page.svg;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /** Builds a picture, element after element. Lengths are in pixels, y grows downward. */
 public final class Svg {
@@ -14,12 +17,20 @@ public final class Svg {
         .replace("\"", "&quot;");
   }
 
-  /** A length to a tenth of a pixel, without needless zeros. */
+  /** A number rounded to some decimals, without needless zeros and signs. */
+  public static String number(double value, int decimals) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** A length to a tenth of a pixel, as short as it can be written: {@code 12}, {@code -.5}. */
   public static String number(double value) {
     long tenths = Math.round(value * 10);
-    return tenths % 10 == 0
-        ? Long.toString(tenths / 10)
-        : String.format(Locale.ROOT, "%.1f", tenths / 10.0);
+    long whole = Math.abs(tenths / 10);
+    long rest = Math.abs(tenths % 10);
+    return (tenths < 0 ? "-" : "")
+        + (whole > 0 || rest == 0 ? Long.toString(whole) : "")
+        + (rest > 0 ? "." + rest : "");
   }
 
   /** Anything, as it is. */
@@ -30,7 +41,8 @@ public final class Svg {
 
   /** A straight line. */
   public Svg line(String style, double x1, double y1, double x2, double y2) {
-    return path(style, "M" + point(x1, y1) + "L" + point(x2, y2));
+    String end = x1 == x2 ? "V" + number(y2) : y1 == y2 ? "H" + number(x2) : "L" + point(x2, y2);
+    return path(style, "M" + point(x1, y1) + end);
   }
 
   /** A path. */
@@ -59,6 +71,25 @@ public final class Svg {
             .formatted(style, number(x), number(y), number(radius)));
   }
 
+  /**
+   * Letters in a row of one height, each at its own place.
+   *
+   * @param xs where each begins, or lies as the style says
+   * @param letters as many as there are places
+   */
+  public Svg letters(String style, double y, List<Double> xs, String letters) {
+    if (letters.length() != xs.size()) {
+      throw new IllegalArgumentException(letters + " has not the letters for " + xs);
+    }
+    return raw(
+        "<text class=\"%s\" y=\"%s\" x=\"%s\">%s</text>"
+            .formatted(
+                style,
+                number(y),
+                xs.stream().map(Svg::number).collect(Collectors.joining(" ")),
+                escaped(letters)));
+  }
+
   /** A text whose baseline begins at a point, or lies as its style says. */
   public Svg text(String style, double x, double y, String words) {
     return raw(
@@ -73,7 +104,8 @@ public final class Svg {
 
   /** Two numbers as a path has them. */
   public static String point(double x, double y) {
-    return number(x) + " " + number(y);
+    String second = number(y);
+    return number(x) + (second.startsWith("-") ? "" : " ") + second;
   }
 
   /** All elements so far. */

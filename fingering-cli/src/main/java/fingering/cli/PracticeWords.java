@@ -1,0 +1,231 @@
+package fingering.cli;
+
+import com.google.common.collect.ImmutableList;
+import fingering.demand.Span;
+import fingering.music.Passage;
+import fingering.music.Tempo;
+import fingering.practice.Beats;
+import fingering.practice.LadderRequest;
+import fingering.practice.LimitLadder;
+import fingering.practice.Metronome;
+import fingering.practice.PracticeDay;
+import fingering.practice.PracticePlan;
+import fingering.practice.TempoLadder;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** The practice of a plan in sentences and in the cells of a table, for text and for the page. */
+final class PracticeWords {
+  private static final String UNLIMITED = "The plan is comfortable well above that.";
+
+  private final PracticePlan practice;
+
+  PracticeWords(PracticePlan practice) {
+    this.practice = practice;
+  }
+
+  private TempoLadder whole() {
+    return practice.whole();
+  }
+
+  String title() {
+    Passage passage = practice.plan().passage();
+    return passage.title().isBlank() ? passage.partName() : passage.title();
+  }
+
+  /** What is practised until when, how far that is reachable, and what is hard in it. */
+  ImmutableList<String> about() {
+    LadderRequest request = whole().request();
+    ImmutableList.Builder<String> about = ImmutableList.builder();
+    about.add(
+        practice.plan().passage().instrument().name()
+            + ", "
+            + practice.plan().name()
+            + ": from "
+            + mark(request.clean())
+            + " to "
+            + mark(request.goal())
+            + " by "
+            + Dates.told(request.by())
+            + ".");
+    about.add(reach(), shrinking());
+    for (LimitLadder limit : practice.limits()) {
+      about.add(
+          "Hard "
+              + named(limit.measures())
+              + ": "
+              + limit.says()
+              + "; comfortable up to "
+              + mark(Metronome.EXACT.atMost(limit.comfort()))
+              + ". Practise alone first.");
+    }
+    return about.build();
+  }
+
+  private String reach() {
+    if (whole().reachesGoal()) {
+      return "Small steps reach that in time.";
+    }
+    PracticeDay.Kind now = whole().days().get(0).kind();
+    if (now == PracticeDay.Kind.EVE || now == PracticeDay.Kind.DAY) {
+      return "Play it at " + mark(whole().reachable()) + ", which is clean. Nothing faster now.";
+    }
+    return "Small steps do not reach that by the day: "
+        + mark(whole().reachable())
+        + " is reachable. Play it then, clean, or choose a later day. The steps do not grow.";
+  }
+
+  private String shrinking() {
+    String settings =
+        whole().size().metronome() == Metronome.TRADITIONAL
+            ? "Settings: the marks of the traditional pendulum metronome, Maelzel's. "
+            : "";
+    return settings + whole().size().comfort().map(this::limited).orElse(UNLIMITED);
+  }
+
+  private String limited(Tempo comfort) {
+    Tempo goal = whole().request().goal();
+    Tempo smaller = atLeast(whole().size().smallerFrom().orElseThrow());
+    if (smaller.perMinute().compareTo(goal.perMinute()) >= 0) {
+      return UNLIMITED;
+    }
+    boolean beyond = goal.perMinute().compareTo(comfort.perMinute()) > 0;
+    return "The plan is comfortable up to "
+        + mark(Metronome.EXACT.atMost(comfort))
+        + " (level "
+        + practice.level().name()
+        + "): steps are halved from "
+        + mark(smaller)
+        + " on, and halved again above it."
+        + (beyond ? " The goal lies above it: ask your teacher whether this plan suits." : "");
+  }
+
+  private static Tempo atLeast(Tempo tempo) {
+    Tempo lower = Metronome.EXACT.atMost(tempo);
+    return lower.perMinute().compareTo(tempo.perMinute()) < 0
+        ? Metronome.EXACT.above(lower)
+        : lower;
+  }
+
+  /** The date of the first day. */
+  String day() {
+    return Dates.told(whole().days().get(0).date());
+  }
+
+  /** What to do on the first day. */
+  ImmutableList<String> today() {
+    PracticeDay day = whole().days().get(0);
+    return switch (day.kind()) {
+      case REST -> ImmutableList.of("A day of rest. Do not play it.");
+      case DAY ->
+          ImmutableList.of(
+              "The day itself. Once slowly at " + set(day.start()) + ".",
+              "Then no more until you play it: " + set(day.top()) + ".");
+      case EVE ->
+          ImmutableList.of(
+              "Nothing new. Once slowly at " + set(day.start()) + ".",
+              "Once through at " + set(day.top()) + ". Then rest.");
+      case PRACTICE -> steps(day);
+    };
+  }
+
+  private ImmutableList<String> steps(PracticeDay day) {
+    ImmutableList.Builder<String> steps = ImmutableList.builder();
+    for (LimitLadder limit : practice.limits()) {
+      PracticeDay own = limit.ladder().days().get(0);
+      steps.add(capital(named(limit.measures())) + " alone: " + climb(own) + ".");
+    }
+    steps.add("The whole: start at " + set(day.start()) + ".");
+    steps.add("Go up: " + climb(day) + ".");
+    steps.add("Each step twice without a slip before the next. Slips? One step back.");
+    if (day.full() > 0) {
+      steps.add("Last " + times(day.full()) + " through at " + set(day.top()) + ".");
+    }
+    return steps.build();
+  }
+
+  /** Whether the first day is one on which spots are worked on. */
+  boolean practised() {
+    return whole().days().get(0).kind() == PracticeDay.Kind.PRACTICE;
+  }
+
+  /** The heads of the columns of the ladder, that of the days first. */
+  ImmutableList<String> columns() {
+    ImmutableList.Builder<String> heads = ImmutableList.builder();
+    heads.add("day", "whole: start", "up to");
+    practice.limits().forEach(limit -> heads.add(brief(limit.measures())));
+    return heads.add("at full tempo").build();
+  }
+
+  /** The days of the ladder; that of a day of rest has two cells only. */
+  ImmutableList<ImmutableList<String>> rows() {
+    ImmutableList.Builder<ImmutableList<String>> rows = ImmutableList.builder();
+    for (int i = 0; i < whole().days().size(); i++) {
+      rows.add(row(i));
+    }
+    return rows.build();
+  }
+
+  private ImmutableList<String> row(int i) {
+    PracticeDay day = whole().days().get(i);
+    String date = Dates.brief(day.date());
+    if (day.kind() == PracticeDay.Kind.REST) {
+      return ImmutableList.of(date, "rest");
+    }
+    ImmutableList.Builder<String> cells = ImmutableList.builder();
+    cells.add(date, figure(day.start()), figure(day.top()));
+    for (LimitLadder limit : practice.limits()) {
+      PracticeDay own = limit.ladder().days().get(i);
+      cells.add(day.kind() == PracticeDay.Kind.PRACTICE ? figure(own.top()) : "–");
+    }
+    cells.add(
+        switch (day.kind()) {
+          case DAY -> "the day";
+          case EVE -> "once, no more";
+          default -> day.full() == 0 ? "–" : times(day.full());
+        });
+    return cells.build();
+  }
+
+  /** What the figures of the ladder mean. */
+  String figures() {
+    return "Figures are beats a minute, "
+        + whole().request().goal().unit()
+        + " notes; 'up to' is the last step of the day.";
+  }
+
+  static String climb(PracticeDay day) {
+    return day.steps().stream().map(PracticeWords::figure).collect(Collectors.joining(" "));
+  }
+
+  static String times(int number) {
+    return number == 1 ? "once" : number == 2 ? "twice" : number + " times";
+  }
+
+  static String named(Span span) {
+    return span.told().replaceFirst("^ in ", "").replace('-', '–');
+  }
+
+  private static String brief(Span span) {
+    return named(span).replaceFirst("measures? ", "m. ");
+  }
+
+  static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  private static String figure(Tempo tempo) {
+    return tempo.perMinute().stripTrailingZeros().toPlainString();
+  }
+
+  static String mark(Tempo tempo) {
+    return tempo.toString().replace("=", " = ");
+  }
+
+  /** With what the metronome is best set to, where that is another value. */
+  private static String set(Tempo tempo) {
+    Tempo clicks = Beats.clicks(tempo);
+    return mark(tempo)
+        + (clicks.unit().equals(tempo.unit()) ? "" : " (clicks: " + mark(clicks) + ")");
+  }
+}

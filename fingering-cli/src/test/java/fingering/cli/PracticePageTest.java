@@ -1,0 +1,83 @@
+package fingering.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The practice of a plan as a page says what the text says. */
+class PracticePageTest {
+  @TempDir Path folder;
+
+  private static String words(String html) {
+    return html.replaceAll("<[^>]*>", " ")
+        .replace("&nbsp;", " ")
+        .replaceAll("\\s+", " ")
+        .replaceAll(" ([,:.])", "$1");
+  }
+
+  @Test
+  void whatTheTextTellsThePageTellsToo() {
+    String page = words(Pages.practised("--from", "quarter=60").succeeded().out());
+    String text =
+        Session.of(
+                "practice",
+                Session.DEMO,
+                "--choose",
+                "third",
+                "--to",
+                "quarter=96",
+                "--by",
+                "2026-12-12",
+                "--today",
+                "2026-12-04",
+                "--rest-days",
+                "sun",
+                "--from",
+                "quarter=60")
+            .succeeded()
+            .out();
+    List<String> told =
+        text.lines()
+            .map(line -> line.strip().replaceFirst("^- ", ""))
+            .filter(line -> !line.isEmpty())
+            .map(line -> line.replaceAll("\\s+", " "))
+            .toList();
+    assertThat(told).hasSizeGreaterThan(25);
+    assertThat(told).allSatisfy(line -> assertThat(page).contains(line));
+    assertThat(page).contains("m. 9, beat 1: f at once after p", PracticeText.CARE);
+  }
+
+  @Test
+  void theProgressIsDrawnInTheUnitOfTheGoal() throws IOException {
+    String page = Files.readString(Pages.practice(folder));
+    assertThat(page).contains("<figure class=\"progress\"><svg", "goal: quarter = 96");
+    // half = 40 is quarter = 80
+    assertThat(page).contains("to 80 on Thursday 3 December 2026");
+    assertThat(page).contains("Journal, line 3 is left out");
+  }
+
+  @Test
+  void withoutAJournalNothingIsDrawn() {
+    assertThat(Pages.practised("--from", "quarter=60").succeeded().out())
+        .doesNotContain("<figure", "What the journal tells");
+  }
+
+  @Test
+  void aJournalWithoutATempoSaysSo() throws IOException {
+    Path journal = Files.writeString(folder.resolve("empty.journal"), "# nothing yet\n");
+    assertThat(Pages.practised("--from", "quarter=60", "--journal", journal).succeeded().out())
+        .doesNotContain("<figure")
+        .contains("No clean tempo is in the journal yet.");
+  }
+
+  @Test
+  void nothingIsAskedFromOutside() throws IOException {
+    assertThat(Files.readString(Pages.practice(folder)).replace("http://www.w3.org/2000/svg", ""))
+        .doesNotContain("http:", "https:", "<script", "<link", "@import", "src=");
+  }
+}

@@ -81,7 +81,7 @@ final class PracticeStoryTest {
     String before = "";
     while (matcher.find()) {
       String word = matcher.group(1) == null ? matcher.group(2) : matcher.group(1);
-      boolean file = List.of("--journal", "--calendar", "--exercises").contains(before);
+      boolean file = List.of("--journal", "--calendar", "--exercises", "--output").contains(before);
       words.add(file ? folder.resolve(word) : word.startsWith("docs/") ? "../" + word : word);
       before = word;
     }

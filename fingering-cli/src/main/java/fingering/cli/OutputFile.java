@@ -7,7 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import java.util.UUID;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 
@@ -45,9 +47,16 @@ class OutputFile {
   static void write(String text, Path file, String option) {
     Path target = file.toAbsolutePath();
     try {
-      Path beside = Files.createTempFile(target.getParent(), ".fingering", ".part");
+      // No temporary file of the system: those are readable to nobody else, and a page is for
+      // others.
+      Path beside = target.resolveSibling("." + UUID.randomUUID() + ".part");
       try {
-        Files.writeString(beside, text, StandardCharsets.UTF_8);
+        Files.writeString(
+            beside,
+            text,
+            StandardCharsets.UTF_8,
+            StandardOpenOption.CREATE_NEW,
+            StandardOpenOption.WRITE);
         Files.move(beside, target);
       } finally {
         Files.deleteIfExists(beside);

@@ -166,7 +166,10 @@ public final class Circles {
             + measures
             + " measures"
             + inForce(start).map(one -> " from " + one).orElse("")
-            + reached(end, to.orElseThrow()).map(one -> " to " + one).orElse("")
+            + reached(end, to.orElseThrow())
+                .filter(one -> !inForce(start).equals(Optional.of(one)))
+                .map(one -> " to " + one)
+                .orElse("")
             + (louder
                 ? ": begin softer than you think, and still be soft in measure "
                 : ": begin full, and still have sound in measure ")

@@ -1,0 +1,72 @@
+package fingering.bench;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * How long a start takes: {@code compare} by its launcher, against a JVM that does no more than
+ * read the same file by the XML binding. Both are started by turns, and their medians compared,
+ * since the machine is not equally quick at all times.
+ */
+public final class Starting {
+  private static final int TIMES = 15;
+  private static final List<String> OPTIONS =
+      List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+
+  private Starting() {}
+
+  /**
+   * Measures and prints.
+   *
+   * @param arguments the launcher, the runnable jar, the score, and the folder of this class
+   */
+  public static void main(String[] arguments) throws IOException, InterruptedException {
+    String launcher = arguments[0];
+    String jar = arguments[1];
+    String score = arguments[2];
+    List<String> bare = new ArrayList<>(List.of(java()));
+    bare.addAll(OPTIONS);
+    String classes = jar + File.pathSeparator + arguments[3];
+    bare.addAll(List.of("-cp", classes, BareReading.class.getName(), score));
+    List<String> compare = List.of(launcher, "compare", score);
+    run(compare); // the first start may have to prepare
+    long[] bareNanos = new long[TIMES];
+    long[] compareNanos = new long[TIMES];
+    for (int i = 0; i < TIMES; i++) {
+      bareNanos[i] = run(bare);
+      compareNanos[i] = run(compare);
+    }
+    double ratio = (double) median(compareNanos) / median(bareNanos);
+    System.out.printf(
+        "start of compare : bare reading = %.2f (%d and %d ms)%n",
+        ratio, median(compareNanos) / 1_000_000, median(bareNanos) / 1_000_000);
+  }
+
+  private static String java() {
+    return Path.of(System.getProperty("java.home"), "bin", "java").toString();
+  }
+
+  private static long run(List<String> command) throws IOException, InterruptedException {
+    long start = System.nanoTime();
+    Process process =
+        new ProcessBuilder(command)
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    int code = process.waitFor();
+    if (code != 0) {
+      throw new IllegalStateException(command + " ended with " + code);
+    }
+    return System.nanoTime() - start;
+  }
+
+  private static long median(long[] nanos) {
+    long[] sorted = nanos.clone();
+    Arrays.sort(sorted);
+    return sorted[sorted.length / 2];
+  }
+}

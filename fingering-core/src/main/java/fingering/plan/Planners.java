@@ -1,8 +1,11 @@
 package fingering.plan;
 
+import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Fingerboard;
+import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
 import fingering.fingerboard.LeftHand;
+import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
 import fingering.search.Costs;
@@ -32,9 +35,19 @@ public final class Planners {
    * @throws InfeasibleBriefException if a note lies out of the instrument's range
    */
   public Planner of(Passage passage) {
-    GripFinder finder =
-        finders.computeIfAbsent(
-            passage.instrument(), instrument -> new GripFinder(Fingerboard.of(instrument, hand)));
-    return Planner.of(passage, finder, costs);
+    return Planner.of(passage, finder(passage.instrument()), costs);
+  }
+
+  /**
+   * Every grip with which an instrument takes a moment of music; empty where one of the notes that
+   * begin lies out of its range. Moments that ask for the same get one and the same list.
+   */
+  public ImmutableList<Grip> grips(Instrument instrument, Moment moment) {
+    return finder(instrument).grips(moment);
+  }
+
+  private GripFinder finder(Instrument wanted) {
+    return finders.computeIfAbsent(
+        wanted, instrument -> new GripFinder(Fingerboard.of(instrument, hand)));
   }
 }

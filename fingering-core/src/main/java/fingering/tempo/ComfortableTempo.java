@@ -24,6 +24,16 @@ public record ComfortableTempo(Level level, Tempo marked, ImmutableList<Limit> b
         level, plan.passage().tempo(), new Limits(plan.passage(), plan.grips(), level).byMeasure());
   }
 
+  /**
+   * What makes a measure of a plan go at ease only below a multiple of the tempi marked, in score
+   * order, the tightest of each measure. It tells less than {@link #byMeasure}, and is quicker.
+   *
+   * @param factor the multiple, 1 for the tempi as marked
+   */
+  public static ImmutableList<Limit> under(Plan plan, Level level, double factor) {
+    return new Limits(plan.passage(), plan.grips(), level).under(factor);
+  }
+
   /** The multiple of the tempi marked; empty where nothing limits it. */
   public OptionalDouble factor() {
     return byMeasure.stream().mapToDouble(Limit::factor).min();

@@ -44,12 +44,20 @@ final class Limits {
 
   /** What limits each measure most, in score order. */
   ImmutableList<Limit> byMeasure() {
+    return under(Double.POSITIVE_INFINITY);
+  }
+
+  /** What limits each measure most, where that is below a multiple of the tempi. */
+  ImmutableList<Limit> under(double factor) {
     actions();
     travels();
     graces();
     trills();
     runs();
-    return tightest.values().stream().map(this::limit).collect(ImmutableList.toImmutableList());
+    return tightest.values().stream()
+        .filter(found -> found.factor() < factor)
+        .map(this::limit)
+        .collect(ImmutableList.toImmutableList());
   }
 
   private void add(int from, int to, Need need, long free, Supplier<String> says) {

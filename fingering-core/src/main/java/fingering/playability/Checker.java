@@ -1,0 +1,132 @@
+package fingering.playability;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.LeftHand;
+import fingering.music.Moment;
+import fingering.music.Passage;
+import fingering.musicxml.PartInfo;
+import fingering.musicxml.PassageRequest;
+import fingering.musicxml.Score;
+import fingering.plan.Planners;
+import fingering.scoring.Rules;
+import fingering.scoring.Scoring;
+import fingering.tables.Instruments;
+import java.util.Optional;
+
+/**
+ * Checks scores for a level. It keeps the grips and costs that it has found, so that one checker
+ * for many scores is far quicker than one for each. Not safe for use by many threads at once: make
+ * one for each thread.
+ */
+public final class Checker {
+  private final CheckLevel level;
+  private final Planners planners;
+  private final ImmutableList<CheckRule> rules;
+  private final DifficultyScale difficulty;
+
+  private Checker(CheckLevel level) {
+    this.level = level;
+    planners = new Planners(Scoring.of(Rules.all(), level.weights()), LeftHand.MEDIUM);
+    rules =
+        ImmutableList.of(
+            new RangeRule(level, Instruments.standard()),
+            new TempoRule(level),
+            new PositionRule(level));
+    difficulty = new DifficultyScale();
+  }
+
+  /** A checker for a level. */
+  public static Checker of(CheckLevel level) {
+    return new Checker(level);
+  }
+
+  /** The level it checks for. */
+  public CheckLevel level() {
+    return level;
+  }
+
+  /** Checks every string part of a score that shows itself. */
+  public ScoreCheck check(Score score) {
+    return check(score, CheckRequest.WHOLE);
+  }
+
+  /**
+   * Checks parts of a score.
+   *
+   * @throws fingering.musicxml.ChoiceException if the request names a part that is not there, or
+   *     one whose instrument neither it nor the request shows
+   * @throws fingering.musicxml.UnreadableScoreException if a part cannot be read
+   */
+  public ScoreCheck check(Score score, CheckRequest request) {
+    ImmutableSet<PartInfo> chosen = chosen(score, request);
+    ImmutableList.Builder<PartCheck> parts = ImmutableList.builder();
+    for (PartInfo part : chosen) {
+      parts.add(check(score, part, request));
+    }
+    return new ScoreCheck(
+        score.title(),
+        level,
+        parts.build(),
+        score.parts().stream()
+            .filter(part -> !chosen.contains(part))
+            .collect(ImmutableList.toImmutableList()),
+        ImmutableList.of());
+  }
+
+  private static ImmutableSet<PartInfo> chosen(Score score, CheckRequest request) {
+    return request.parts().isEmpty()
+        ? score.parts().stream()
+            .filter(part -> part.instrument().isPresent() && !part.guessed())
+            .collect(ImmutableSet.toImmutableSet())
+        : request.parts().stream().map(score::part).collect(ImmutableSet.toImmutableSet());
+  }
+
+  private PartCheck check(Score score, PartInfo part, CheckRequest request) {
+    PassageRequest asked =
+        new PassageRequest(
+            Optional.of(Integer.toString(part.number())),
+            request.parts().isEmpty() ? Optional.empty() : request.instrument(),
+            Optional.empty(),
+            request.tempo(),
+            Optional.empty());
+    PartMusic music = music(score, part, score.passage(asked, request.built()), request);
+    Findings findings = new Findings(part);
+    for (CheckRule rule : rules) {
+      rule.check(music, findings);
+    }
+    return new PartCheck(
+        part,
+        music.instrument(),
+        music.forces(),
+        music.passage().measures().size(),
+        music.moments().stream().mapToInt(moment -> moment.struck().size()).sum(),
+        findings.inOrder(),
+        difficulty.of(music),
+        music.passage().remarks());
+  }
+
+  private PartMusic music(Score score, PartInfo part, Passage passage, CheckRequest request) {
+    Lines lines = new Lines(passage, planners);
+    ImmutableList<Optional<Moment>> playable =
+        passage.moments().stream().map(lines::playable).collect(ImmutableList.toImmutableList());
+    ImmutableList<ImmutableList<Grip>> ways =
+        playable.stream()
+            .map(moment -> moment.map(lines::ways).orElse(ImmutableList.of()))
+            .collect(ImmutableList.toImmutableList());
+    ImmutableList<Moment> left =
+        playable.stream().flatMap(Optional::stream).collect(ImmutableList.toImmutableList());
+    return new PartMusic(
+        part,
+        passage,
+        request.forces().orElse(Forces.ONE_PLAYER),
+        score.signs(passage),
+        score.printed(passage, Optional.empty()),
+        playable,
+        ways,
+        left.isEmpty()
+            ? ImmutableList.of()
+            : ImmutableList.of(lines.line(left, level.highest(passage.instrument()))));
+  }
+}

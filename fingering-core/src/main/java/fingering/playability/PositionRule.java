@@ -1,0 +1,62 @@
+package fingering.playability;
+
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+import fingering.music.Moment;
+import fingering.playability.Findings.Together;
+import fingering.playability.Findings.Words;
+import fingering.tables.Instrument;
+import fingering.tables.Position;
+
+/** Positions above those of the level, where no fingering avoids them. */
+final class PositionRule implements CheckRule {
+  private final CheckLevel level;
+
+  PositionRule(CheckLevel level) {
+    this.level = level;
+  }
+
+  @Override
+  public void check(PartMusic music, Findings findings) {
+    Position highest = level.highest(music.instrument());
+    if (highest.equals(Position.THUMB)) {
+      return;
+    }
+    for (Line line : music.lines()) {
+      for (int m = 0; m < line.moments().size(); m++) {
+        Position reached = position(line.grip(m));
+        if (reached.compareTo(highest) > 0) {
+          Moment moment = line.moment(m);
+          findings.add(
+              FindingKind.POSITION_BEYOND_LEVEL,
+              Together.IN_A_PASSAGE,
+              Severity.RISKY,
+              reached.halves(),
+              moment,
+              () -> words(music.instrument(), moment, reached, highest));
+        }
+      }
+      findings.endRuns();
+    }
+  }
+
+  /** The position of the highest stopped note; half position, the lowest, where none is stopped. */
+  static Position position(Grip grip) {
+    Position highest = Position.HALF;
+    for (Placement placement : grip.placements()) {
+      Position position = placement.frame().position();
+      if (placement.stopped() && position.compareTo(highest) > 0) {
+        highest = position;
+      }
+    }
+    return highest;
+  }
+
+  private static Words words(Instrument instrument, Moment moment, Position at, Position highest) {
+    String notes = NoteNames.of(moment);
+    return new Words(
+        "%s needs %s position on the %s, and the level goes to %s"
+            .formatted(notes, at.display(), instrument.spoken(), highest.display()),
+        "Write it an octave lower, or mark an easier part for some of the players.");
+  }
+}

@@ -11,6 +11,7 @@ import fingering.scoring.Scoring;
 import fingering.search.Costs;
 import fingering.tables.Instrument;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -36,6 +37,20 @@ public final class Planners {
    */
   public Planner of(Passage passage) {
     return Planner.of(passage, finder(passage.instrument()), costs);
+  }
+
+  /**
+   * A planner for a passage that takes its moments with these grips and no others. Costs are shared
+   * where lists of grips are one object, not where they are merely equal.
+   *
+   * @param ways some of the {@link #grips grips} of each moment, at least one
+   * @throws IllegalArgumentException if there is not a list for each moment, or one is empty
+   */
+  public Planner of(Passage passage, ImmutableList<ImmutableList<Grip>> ways) {
+    if (ways.size() != passage.moments().size() || ways.stream().anyMatch(List::isEmpty)) {
+      throw new IllegalArgumentException("a moment is without a grip to take it with");
+    }
+    return Planner.of(passage, ways, costs);
   }
 
   /**

@@ -23,17 +23,19 @@ import java.util.Optional;
 public final class Checker {
   private final CheckLevel level;
   private final Planners planners;
+  private final EasyWays easy;
   private final ImmutableList<CheckRule> rules;
   private final DifficultyScale difficulty;
 
   private Checker(CheckLevel level) {
     this.level = level;
     planners = new Planners(Scoring.of(Rules.all(), level.weights()), LeftHand.MEDIUM);
+    easy = new EasyWays(level);
     rules =
         ImmutableList.of(
             new RangeRule(level, Instruments.standard()),
             new TempoRule(level),
-            new PositionRule(level));
+            new PositionRule(level, easy));
     difficulty = new DifficultyScale();
   }
 
@@ -108,7 +110,7 @@ public final class Checker {
   }
 
   private PartMusic music(Score score, PartInfo part, Passage passage, CheckRequest request) {
-    Lines lines = new Lines(passage, planners);
+    Lines lines = new Lines(passage, planners, easy);
     ImmutableList<Optional<Moment>> playable =
         passage.moments().stream().map(lines::playable).collect(ImmutableList.toImmutableList());
     ImmutableList<ImmutableList<Grip>> ways =
@@ -127,6 +129,11 @@ public final class Checker {
         ways,
         left.isEmpty()
             ? ImmutableList.of()
-            : ImmutableList.of(lines.line(left, level.highest(passage.instrument()))));
+            : ImmutableList.of(
+                lines.line(
+                    left,
+                    ways.stream()
+                        .filter(some -> !some.isEmpty())
+                        .collect(ImmutableList.toImmutableList()))));
   }
 }

@@ -6,20 +6,19 @@ import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.plan.Brief;
-import fingering.plan.Planner;
 import fingering.plan.Planners;
-import fingering.tables.Position;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Takes out what cannot be played at all, and plans the rest. */
 final class Lines {
   private final Passage passage;
   private final Planners planners;
+  private final EasyWays easy;
 
-  Lines(Passage passage, Planners planners) {
+  Lines(Passage passage, Planners planners, EasyWays easy) {
     this.passage = passage;
     this.planners = planners;
+    this.easy = easy;
   }
 
   /** A moment without its notes out of range; empty where no note is left. */
@@ -56,31 +55,20 @@ final class Lines {
   }
 
   /** A line of these moments, at least one. */
-  Line line(ImmutableList<Moment> moments, Position highest) {
+  Line line(ImmutableList<Moment> moments, ImmutableList<ImmutableList<Grip>> ways) {
     Passage music =
-        moments.equals(passage.moments())
-            ? passage
-            : new Passage(
-                passage.title(),
-                passage.partId(),
-                passage.partName(),
-                passage.instrument(),
-                passage.tempi(),
-                passage.measures(),
-                moments,
-                passage.remarks(),
-                passage.oneString());
-    Planner planner = planners.of(music);
-    return new Line(planner.grips(), planner.plan(brief(highest)));
-  }
-
-  private static Brief brief(Position highest) {
-    return highest.equals(Position.THUMB)
-        ? Brief.free("check")
-        : Brief.preferring(
-            "check",
-            IntStream.rangeClosed(Position.HALF.halves(), highest.halves())
-                .mapToObj(Position::new)
-                .collect(com.google.common.collect.ImmutableSet.toImmutableSet()));
+        new Passage(
+            passage.title(),
+            passage.partId(),
+            passage.partName(),
+            passage.instrument(),
+            passage.tempi(),
+            passage.measures(),
+            moments,
+            passage.remarks(),
+            passage.oneString());
+    ImmutableList<ImmutableList<Grip>> worth =
+        passage.oneString().isEmpty() ? easy.of(passage.instrument(), moments, ways) : ways;
+    return new Line(ways, planners.of(music, worth).plan(Brief.free("check")));
   }
 }

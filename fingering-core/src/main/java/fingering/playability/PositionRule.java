@@ -1,7 +1,5 @@
 package fingering.playability;
 
-import fingering.fingerboard.Grip;
-import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.playability.Findings.Together;
 import fingering.playability.Findings.Words;
@@ -12,8 +10,11 @@ import fingering.tables.Position;
 final class PositionRule implements CheckRule {
   private final CheckLevel level;
 
-  PositionRule(CheckLevel level) {
+  private final EasyWays easy;
+
+  PositionRule(CheckLevel level, EasyWays easy) {
     this.level = level;
+    this.easy = easy;
   }
 
   @Override
@@ -24,7 +25,7 @@ final class PositionRule implements CheckRule {
     }
     for (Line line : music.lines()) {
       for (int m = 0; m < line.moments().size(); m++) {
-        Position reached = position(line.grip(m));
+        Position reached = new Position(easy.needed(line.ways().get(m)));
         if (reached.compareTo(highest) > 0) {
           Moment moment = line.moment(m);
           findings.add(
@@ -38,18 +39,6 @@ final class PositionRule implements CheckRule {
       }
       findings.endRuns();
     }
-  }
-
-  /** The position of the highest stopped note; half position, the lowest, where none is stopped. */
-  static Position position(Grip grip) {
-    Position highest = Position.HALF;
-    for (Placement placement : grip.placements()) {
-      Position position = placement.frame().position();
-      if (placement.stopped() && position.compareTo(highest) > 0) {
-        highest = position;
-      }
-    }
-    return highest;
   }
 
   private static Words words(Instrument instrument, Moment moment, Position at, Position highest) {

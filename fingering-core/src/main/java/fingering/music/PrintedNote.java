@@ -80,7 +80,13 @@ public record PrintedNote(
     HARMONIC,
     LEFT_PLUCKED,
     UP_BOW,
-    DOWN_BOW
+    DOWN_BOW,
+    /** A tremolo on the note itself. */
+    TREMOLO,
+    /** The first of the two notes of a tremolo. */
+    TREMOLO_FROM,
+    /** The second of them. */
+    TREMOLO_TO
   }
 
   /** Whether it is a rest. */

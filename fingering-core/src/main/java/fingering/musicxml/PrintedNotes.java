@@ -21,6 +21,8 @@ import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.Ornaments;
 import org.audiveris.proxymusic.Technical;
 import org.audiveris.proxymusic.TimeModification;
+import org.audiveris.proxymusic.Tremolo;
+import org.audiveris.proxymusic.TremoloType;
 import org.audiveris.proxymusic.YesNo;
 
 /** Reads how a note or a rest is printed. */
@@ -165,7 +167,16 @@ final class PrintedNotes {
 
   private static void add(Set<Sign> signs, JAXBElement<?> element) {
     String name = element.getName().getLocalPart();
+    if (element.getValue() instanceof Tremolo tremolo) {
+      signs.add(tremolo(tremolo));
+    }
     // A harmonic shown by a diamond head has no circle; both are told by the one sign here.
     Optional.ofNullable(SIGNS.get(name)).ifPresent(signs::add);
+  }
+
+  private static Sign tremolo(Tremolo tremolo) {
+    return tremolo.getType() == TremoloType.START
+        ? Sign.TREMOLO_FROM
+        : tremolo.getType() == TremoloType.STOP ? Sign.TREMOLO_TO : Sign.TREMOLO;
   }
 }

@@ -6,6 +6,7 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Moment;
 import fingering.music.Passage;
+import fingering.music.Sign;
 import fingering.musicxml.PartInfo;
 import fingering.musicxml.PassageRequest;
 import fingering.musicxml.Score;
@@ -24,6 +25,7 @@ public final class Checker {
   private final CheckLevel level;
   private final Planners planners;
   private final EasyWays easy;
+  private final ScoreWords words = new ScoreWords();
   private final ImmutableList<CheckRule> rules;
   private final DifficultyScale difficulty;
 
@@ -34,8 +36,19 @@ public final class Checker {
     rules =
         ImmutableList.of(
             new RangeRule(level, Instruments.standard()),
+            new ChordRule(level),
             new TempoRule(level),
-            new PositionRule(level, easy));
+            new PositionRule(level, easy),
+            new ExtensionRule(level),
+            new SlurRule(level),
+            new HarmonicRule(level),
+            new TrillRule(),
+            new BowRule(level),
+            new ChangeRule(level),
+            new ClefRule(level),
+            new DivisiRule(),
+            new StringRule(),
+            new SharedPartRule());
     difficulty = new DifficultyScale();
   }
 
@@ -117,23 +130,23 @@ public final class Checker {
         playable.stream()
             .map(moment -> moment.map(lines::ways).orElse(ImmutableList.of()))
             .collect(ImmutableList.toImmutableList());
-    ImmutableList<Moment> left =
-        playable.stream().flatMap(Optional::stream).collect(ImmutableList.toImmutableList());
+    Prints prints = new Prints(score.printed(passage, Optional.empty()));
+    ImmutableList<Sign> signs = score.signs(passage);
+    Forces forces = request.forces().orElseGet(() -> Seating.of(score, part, words));
+    Players players =
+        Players.of(
+            forces, passage.moments(), signs, words, Players.voices(passage.moments(), prints));
     return new PartMusic(
         part,
         passage,
-        request.forces().orElse(Forces.ONE_PLAYER),
-        score.signs(passage),
-        score.printed(passage, Optional.empty()),
+        forces,
+        signs,
+        words,
+        prints,
+        players,
         playable,
         ways,
-        left.isEmpty()
-            ? ImmutableList.of()
-            : ImmutableList.of(
-                lines.line(
-                    left,
-                    ways.stream()
-                        .filter(some -> !some.isEmpty())
-                        .collect(ImmutableList.toImmutableList()))));
+        lines.of(playable, ways, players, prints),
+        lines::ways);
   }
 }

@@ -1,0 +1,119 @@
+package fingering.playability;
+
+import com.google.common.collect.ImmutableSet;
+import fingering.music.Moment;
+import fingering.music.Sign;
+import fingering.playability.Findings.Together;
+import fingering.playability.Findings.Words;
+import java.util.Locale;
+
+/** Time to go from bow to pluck and back, for mutes, other instruments and other tunings. */
+final class ChangeRule implements CheckRule {
+  private static final double MICROS = 1e6;
+
+  /** Of a bowed note a player may give up so much for what follows (common practice, no source). */
+  private static final double GIVEN_UP = 0.25;
+
+  /** ... but no more than this, in seconds. */
+  private static final double GIVEN_UP_MOST = 0.3;
+
+  private final CheckLevel level;
+  private final double toPizzicato;
+  private final double toArco;
+
+  ChangeRule(CheckLevel level) {
+    this.level = level;
+    toPizzicato = level.seconds(Threshold.TO_PIZZICATO);
+    toArco = level.seconds(Threshold.TO_ARCO);
+  }
+
+  @Override
+  public void check(PartMusic music, Findings findings) {
+    for (int m = 1; m < music.moments().size(); m++) {
+      Moment moment = music.moment(m);
+      if (moment.pizzicato() != music.moment(m - 1).pizzicato()) {
+        plucking(music, m, findings);
+      }
+    }
+    boolean muted = false;
+    for (Sign sign : music.signs()) {
+      ImmutableSet<ScoreWords.Kind> told = music.told(sign);
+      if (told.contains(ScoreWords.Kind.INSTRUMENT)) {
+        change(music, sign, FindingKind.CHANGE_OF_INSTRUMENT, Threshold.NEW_INSTRUMENT, findings);
+      }
+      if (told.contains(ScoreWords.Kind.TUNING)) {
+        change(music, sign, FindingKind.CHANGE_OF_TUNING, Threshold.TUNE_A_STRING, findings);
+      }
+      boolean drawn = sign.kind() == Sign.Kind.MUTE;
+      boolean off =
+          told.contains(ScoreWords.Kind.MUTE_OFF) || (drawn && sign.text().endsWith("off"));
+      boolean on = !off && (told.contains(ScoreWords.Kind.MUTE_ON) || drawn);
+      if (on && !muted) {
+        change(music, sign, FindingKind.CHANGE_OF_MUTE, Threshold.MUTE_ON, findings);
+      } else if (off && muted) {
+        change(music, sign, FindingKind.CHANGE_OF_MUTE, Threshold.MUTE_OFF, findings);
+      }
+      muted = (muted || on) && !off;
+    }
+  }
+
+  private void plucking(PartMusic music, int m, Findings findings) {
+    Moment before = music.moment(m - 1);
+    Moment moment = music.moment(m);
+    boolean toPluck = moment.pizzicato();
+    double since = (moment.startMicros() - before.startMicros()) / MICROS;
+    double sounds = Math.min(since, before.soundMicros() / MICROS);
+    // A plucked note rings on by itself while the hand does something else.
+    double free =
+        toPluck
+            ? since - sounds + Math.min(GIVEN_UP_MOST, GIVEN_UP * sounds)
+            : Math.max(since - sounds, since - GIVEN_UP_MOST);
+    double needed = toPluck ? toPizzicato : toArco;
+    if (free < needed && !plucksByLeftHand(toPluck ? moment : before)) {
+      findings.add(
+          toPluck ? FindingKind.CHANGE_TO_PIZZICATO : FindingKind.CHANGE_TO_ARCO,
+          Together.IN_A_PASSAGE,
+          free < needed / 2 ? Severity.RISKY : Severity.WORTH_KNOWING,
+          needed - free,
+          moment,
+          () -> words(music, toPluck ? "The change to pizzicato" : "The bow", needed, free));
+    }
+  }
+
+  private static boolean plucksByLeftHand(Moment moment) {
+    return moment.struck().stream().anyMatch(note -> note.marks().leftPlucked());
+  }
+
+  private void change(
+      PartMusic music, Sign sign, FindingKind kind, Threshold threshold, Findings findings) {
+    int m = Signs.momentAt(music.moments(), sign);
+    if (m == 0 || m == music.moments().size()) {
+      return;
+    }
+    Moment moment = music.moment(m);
+    double needed = level.seconds(threshold);
+    double free = moment.restMicros() / MICROS;
+    if (free < needed) {
+      findings.add(
+          kind,
+          Together.NEVER,
+          free < needed / 2 ? Severity.RISKY : Severity.WORTH_KNOWING,
+          needed - free,
+          moment,
+          () -> words(music, "'" + told(sign) + "'", needed, free));
+    }
+  }
+
+  private static String told(Sign sign) {
+    return sign.text();
+  }
+
+  private static Words words(PartMusic music, String what, double needed, double free) {
+    return new Words(
+        String.format(Locale.ROOT, "%s takes %.1f s and has %.1f s of rest", what, needed, free)
+            .replace("has 0.0 s of rest", "has no rest"),
+        music.section()
+            ? "Leave some notes out before it, or let the section do it desk by desk."
+            : "Leave some notes out before it.");
+  }
+}

@@ -20,6 +20,9 @@ final class BowRule implements CheckRule {
 
   private static final double BASS = 0.7;
 
+  /** Nobody notices a bow that is so much longer (common practice, no source). */
+  private static final double LITTLE = 1.15;
+
   private final ImmutableMap<Loudness, Double> seconds;
   private final double risky;
 
@@ -63,7 +66,7 @@ final class BowRule implements CheckRule {
       }
       double bow = seconds.get(loudness) * share;
       double asked = (end - first.startMicros()) / MICROS;
-      if (asked > bow && bowed(music, first)) {
+      if (asked > bow * LITTLE && bowed(music, first)) {
         add(music, first, from - m, loudness, asked, bow, findings);
       }
     }
@@ -126,7 +129,7 @@ final class BowRule implements CheckRule {
     findings.add(
         FindingKind.BOW_TOO_SHORT,
         Together.IN_A_PASSAGE,
-        asked > bow * risky ? Severity.RISKY : Severity.WORTH_KNOWING,
+        moments > 1 && asked > bow * risky ? Severity.RISKY : Severity.WORTH_KNOWING,
         asked / bow,
         first,
         () ->

@@ -17,6 +17,15 @@ final class ChangeRule implements CheckRule {
   /** ... but no more than this, in seconds. */
   private static final double GIVEN_UP_MOST = 0.3;
 
+  /** So much of the time needed is enough; nobody measures finer (common practice, no source). */
+  private static final double NEARLY = 0.9;
+
+  /** Less time than this is none, in seconds. */
+  private static final double NOTHING = 0.02;
+
+  /** To pluck takes this, in seconds (common practice, no source). */
+  private static final double PLUCK = 0.1;
+
   private final CheckLevel level;
   private final double toPizzicato;
   private final double toArco;
@@ -31,7 +40,7 @@ final class ChangeRule implements CheckRule {
   public void check(PartMusic music, Findings findings) {
     for (int m = 1; m < music.moments().size(); m++) {
       Moment moment = music.moment(m);
-      if (moment.pizzicato() != music.moment(m - 1).pizzicato()) {
+      if (moment.pizzicato() != music.moment(m - 1).pizzicato() && !music.movements().get(m)) {
         plucking(music, m, findings);
       }
     }
@@ -67,9 +76,9 @@ final class ChangeRule implements CheckRule {
     double free =
         toPluck
             ? since - sounds + Math.min(GIVEN_UP_MOST, GIVEN_UP * sounds)
-            : Math.max(since - sounds, since - GIVEN_UP_MOST);
+            : Math.max(0, since - PLUCK);
     double needed = toPluck ? toPizzicato : toArco;
-    if (free < needed && !plucksByLeftHand(toPluck ? moment : before)) {
+    if (free < needed * NEARLY && !plucksByLeftHand(toPluck ? moment : before)) {
       findings.add(
           toPluck ? FindingKind.CHANGE_TO_PIZZICATO : FindingKind.CHANGE_TO_ARCO,
           Together.IN_A_PASSAGE,
@@ -87,31 +96,35 @@ final class ChangeRule implements CheckRule {
   private void change(
       PartMusic music, Sign sign, FindingKind kind, Threshold threshold, Findings findings) {
     int m = Signs.momentAt(music.moments(), sign);
-    if (m == 0 || m == music.moments().size()) {
+    if (m == music.moments().size() || music.movements().get(m)) {
       return;
     }
     Moment moment = music.moment(m);
     double needed = level.seconds(threshold);
     double free = moment.restMicros() / MICROS;
-    if (free < needed) {
+    if (free < needed * NEARLY) {
       findings.add(
           kind,
           Together.NEVER,
           free < needed / 2 ? Severity.RISKY : Severity.WORTH_KNOWING,
           needed - free,
           moment,
-          () -> words(music, "'" + told(sign) + "'", needed, free));
+          () -> words(music, "'" + sign.text() + "'", needed, free));
     }
   }
 
-  private static String told(Sign sign) {
-    return sign.text();
+  private static String told(double seconds) {
+    return String.format(Locale.ROOT, seconds < 1 ? "%.2f s" : "%.1f s", seconds);
   }
 
   private static Words words(PartMusic music, String what, double needed, double free) {
     return new Words(
-        String.format(Locale.ROOT, "%s takes %.1f s and has %.1f s of rest", what, needed, free)
-            .replace("has 0.0 s of rest", "has no rest"),
+        String.format(
+            Locale.ROOT,
+            "%s takes %s, and there %s",
+            what,
+            told(needed),
+            free < NOTHING ? "is no time at all" : "are " + told(free)),
         music.section()
             ? "Leave some notes out before it, or let the section do it desk by desk."
             : "Leave some notes out before it.");

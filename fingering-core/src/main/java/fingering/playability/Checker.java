@@ -144,6 +144,7 @@ public final class Checker {
         words,
         prints,
         players,
+        Movements.of(passage, prints),
         playable,
         ways,
         lines.of(playable, ways, players, prints),

@@ -66,7 +66,7 @@ final class ChordRule implements CheckRule {
     if (together > strings || fingers > stopped) {
       findings.add(
           FindingKind.DOUBLE_STOP_BEYOND_LEVEL,
-          Together.IN_A_PASSAGE,
+          Together.IN_A_SECTION,
           Severity.RISKY,
           together + fingers,
           moment,
@@ -75,7 +75,7 @@ final class ChordRule implements CheckRule {
     if (canDivide) {
       findings.add(
           FindingKind.DIVISI_NOT_MARKED,
-          Together.IN_A_PASSAGE,
+          Together.IN_A_SECTION,
           undivided,
           together,
           moment,
@@ -98,7 +98,9 @@ final class ChordRule implements CheckRule {
     Severity severity =
         canDivide
             ? undivided
-            : onStrings(music.instrument(), moment) ? Severity.RISKY : Severity.UNPLAYABLE;
+            : !onStrings(music.instrument(), moment)
+                ? Severity.UNPLAYABLE
+                : broken(music, moment) ? Severity.WORTH_KNOWING : Severity.RISKY;
     findings.add(
         FindingKind.CHORD_NO_HAND,
         Together.IN_A_MEASURE,
@@ -115,7 +117,10 @@ final class ChordRule implements CheckRule {
         moment.struck().size() > instrument.strings().size()
             ? "%s has more notes than the %s has strings".formatted(notes, instrument.spoken())
             : onStrings(instrument, moment)
-                ? "%s is out of one hand's reach on the %s".formatted(notes, instrument.spoken())
+                ? (broken(music, moment)
+                        ? "The hand has to move within %s on the %s, so that it can only be broken"
+                        : "%s is out of one hand's reach on the %s")
+                    .formatted(notes, instrument.spoken())
                 : "%s needs one string of the %s for two notes"
                     .formatted(notes, instrument.spoken());
     String way =
@@ -125,6 +130,18 @@ final class ChordRule implements CheckRule {
                 .map(note -> "Leave " + note.written().display() + " out.")
                 .orElse("Spread the notes, or give some of them to another player.");
     return new Words(reason, way);
+  }
+
+  /** Whether a hand that moves can play a chord one pair of notes after the other, as bows do. */
+  private static boolean broken(PartMusic music, Moment moment) {
+    ImmutableList<Note> notes = moment.struck();
+    for (int i = 1; i < notes.size(); i++) {
+      ImmutableList<Note> pair = notes.subList(i - 1, i + 1);
+      if (music.grips().apply(Lines.with(moment, pair)).get(0).divided()) {
+        return false;
+      }
+    }
+    return notes.size() > BOWED_AT_ONCE && !moment.grace();
   }
 
   /** A note without which a hand can take the rest. */

@@ -27,13 +27,14 @@ final class ClefRule implements CheckRule {
     Clef clef = music.prints().clef(moments.get(0).struck().get(0));
     // What comes before the first change was read from the start.
     long changed = -(long) (between * MICROS);
-    for (Moment moment : moments) {
+    for (int m = 0; m < moments.size(); m++) {
+      Moment moment = moments.get(m);
       Clef now = music.prints().clef(moment.struck().get(0));
       Clef plain = new Clef(now.sign(), now.line(), 0);
       if (!known.contains(plain.display())) {
         findings.add(
             FindingKind.CLEF_NOT_USUAL,
-            Together.IN_A_PASSAGE,
+            Together.IN_A_SECTION,
             Severity.WORTH_KNOWING,
             0,
             moment,
@@ -43,7 +44,7 @@ final class ClefRule implements CheckRule {
                         .formatted(plain.display(), music.instrument().spoken()),
                     "Write it in " + String.join(" or ", known) + " clef."));
       }
-      if (!now.equals(clef)) {
+      if (!now.equals(clef) && !music.movements().get(m)) {
         double since = (moment.startMicros() - changed) / MICROS;
         if (since < between) {
           findings.add(

@@ -119,7 +119,12 @@ final class DifficultyScale {
             .toArray();
     int most = fifths.length == 0 ? 0 : fifths[fifths.length / 2];
     return component(
-        "key", most, amount -> most == 0 ? "no sharps or flats" : most + " sharps or flats");
+        "key",
+        most,
+        amount ->
+            most == 0
+                ? "no sharps or flats"
+                : (most == 1 ? "1 sharp or flat" : most + " sharps or flats"));
   }
 
   /** Between two grades a side is graded in proportion. */

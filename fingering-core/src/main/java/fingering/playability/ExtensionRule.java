@@ -32,17 +32,17 @@ final class ExtensionRule implements CheckRule {
       for (int m = 0; m < line.moments().size(); m++) {
         ImmutableList<Grip> ways = line.ways().get(m);
         if (needed.computeIfAbsent(ways, all -> needed(all, highest, cello))) {
-          String notes = NoteNames.of(line.moment(m));
+          String notes = NoteNames.of(line.moment(m).sounding());
           findings.add(
               FindingKind.EXTENSION_BEYOND_LEVEL,
-              Together.IN_A_PASSAGE,
+              Together.IN_A_SECTION,
               Severity.WORTH_KNOWING,
               0,
               line.moment(m),
               () ->
                   new Words(
                       notes + " asks for an extension, which the level has not learned",
-                      "Write another note of the chord, or give the note to another part."));
+                      "Give the note to another part, or write one that lies in the hand as it falls."));
         }
       }
       findings.endRuns();

@@ -40,7 +40,9 @@ final class Findings {
     /** Those of one measure. */
     IN_A_MEASURE(0),
     /** Those of neighbouring measures. */
-    IN_A_PASSAGE(1);
+    IN_A_PASSAGE(1),
+    /** Those with no more than some lines of music between them. */
+    IN_A_SECTION(8);
 
     private final int measures;
 

@@ -81,7 +81,7 @@ final class HarmonicRule implements CheckRule {
       Words words) {
     findings.add(
         kind,
-        Together.IN_A_PASSAGE,
+        Together.IN_A_SECTION,
         moment.place(),
         new Spot(severity, note.midi(), ImmutableList.of(note), () -> words));
   }

@@ -8,6 +8,7 @@ import fingering.music.Passage;
 import fingering.music.Sign;
 import fingering.musicxml.PartInfo;
 import fingering.tables.Instrument;
+import java.util.BitSet;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -21,6 +22,7 @@ import java.util.function.Function;
  * @param words what words tell
  * @param prints how its notes are printed
  * @param players who plays each moment
+ * @param movements the moments with which a movement begins
  * @param playable the moments of the passage without the notes out of range, in the same order;
  *     empty where no note is left
  * @param ways every grip of each of these; empty where no note is left
@@ -35,6 +37,7 @@ record PartMusic(
     ScoreWords words,
     Prints prints,
     Players players,
+    BitSet movements,
     ImmutableList<Optional<Moment>> playable,
     ImmutableList<ImmutableList<Grip>> ways,
     ImmutableList<Line> lines,

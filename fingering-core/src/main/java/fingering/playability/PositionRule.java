@@ -30,7 +30,7 @@ final class PositionRule implements CheckRule {
           Moment moment = line.moment(m);
           findings.add(
               FindingKind.POSITION_BEYOND_LEVEL,
-              Together.IN_A_PASSAGE,
+              Together.IN_A_SECTION,
               Severity.RISKY,
               reached.halves(),
               moment,
@@ -42,7 +42,7 @@ final class PositionRule implements CheckRule {
   }
 
   private static Words words(Instrument instrument, Moment moment, Position at, Position highest) {
-    String notes = NoteNames.of(moment);
+    String notes = NoteNames.of(moment.sounding());
     return new Words(
         "%s needs %s position on the %s, and the level goes to %s"
             .formatted(notes, at.display(), instrument.spoken(), highest.display()),

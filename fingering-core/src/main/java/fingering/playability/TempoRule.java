@@ -1,8 +1,10 @@
 package fingering.playability;
 
 import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
 import fingering.playability.Findings.Together;
 import fingering.playability.Findings.Words;
+import fingering.tempo.Cause;
 import fingering.tempo.ComfortableTempo;
 import fingering.tempo.Level;
 import fingering.tempo.Limit;
@@ -10,6 +12,9 @@ import java.util.Locale;
 
 /** Leaps, crossings, chords, trills and runs that have too little time. */
 final class TempoRule implements CheckRule {
+  /** A tempo slower than this share of the one marked is no way out. */
+  private static final double SLOWER = 0.7;
+
   private final Level tempo;
   private final double haste;
   private final double riskyHaste;
@@ -24,11 +29,17 @@ final class TempoRule implements CheckRule {
   public void check(PartMusic music, Findings findings) {
     for (Line line : music.lines()) {
       for (Limit limit : ComfortableTempo.under(line.plan(), tempo, haste)) {
-        if (!divided(line, limit.moment())) {
+        if (divided(line, limit.moment()) || begins(music, line, limit.moment())) {
+          continue;
+        }
+        Severity severity = limit.factor() < riskyHaste ? Severity.RISKY : Severity.WORTH_KNOWING;
+        boolean avoided =
+            kind(limit) == FindingKind.LEAP_TOO_QUICK && avoided(line, limit.moment());
+        if (!avoided || severity == Severity.RISKY) {
           findings.add(
               kind(limit),
               Together.IN_A_PASSAGE,
-              limit.factor() < riskyHaste ? Severity.RISKY : Severity.WORTH_KNOWING,
+              avoided ? Severity.WORTH_KNOWING : severity,
               -limit.factor(),
               line.moment(limit.moment()),
               () -> words(music, limit));
@@ -42,6 +53,41 @@ final class TempoRule implements CheckRule {
   private static boolean divided(Line line, int m) {
     Grip grip = line.grip(m);
     return grip.divided() || (m > 0 && line.grip(m - 1).divided());
+  }
+
+  /** Between two movements there is time for everything. */
+  private static boolean begins(PartMusic music, Line line, int m) {
+    int at = Signs.momentAt(music.moments(), line.moment(m).struck().get(0).start());
+    return m > 0 && music.movements().get(at);
+  }
+
+  /** Whether the two notes also lie in one position, without a finger that hops. */
+  private static boolean avoided(Line line, int m) {
+    if (m == 0) {
+      return false;
+    }
+    for (Grip left : line.ways().get(m - 1)) {
+      for (Grip reached : line.ways().get(m)) {
+        if (left.frame().index() == reached.frame().index() && follows(left, reached)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean follows(Grip left, Grip reached) {
+    int nearest = Integer.MAX_VALUE;
+    for (Placement a : left.placements()) {
+      for (Placement b : reached.placements()) {
+        nearest = Math.min(nearest, Math.abs(a.string() - b.string()));
+        boolean same = a.string() == b.string() && a.semitones() == b.semitones();
+        if ((a.finger() == b.finger() && !a.open() && !same) || b.stretch() > 0) {
+          return false;
+        }
+      }
+    }
+    return nearest <= 1;
   }
 
   private static FindingKind kind(Limit limit) {
@@ -58,9 +104,15 @@ final class TempoRule implements CheckRule {
 
   private static Words words(PartMusic music, Limit limit) {
     String says =
-        "%s needs %s and has %s"
+        "%s: it needs %s and has %s"
             .formatted(limit.says(), seconds(limit.neededMicros()), seconds(limit.freeMicros()));
-    String slower = limit.tempo().map(at -> "take it at " + at + " or slower").orElse("");
+    String slower =
+        limit.factor() < SLOWER
+            ? ""
+            : limit
+                .tempo()
+                .map(at -> "take it at " + at.toString().replace("=", " = ") + " or slower")
+                .orElse("");
     String way =
         switch (kind(limit)) {
           case LEAP_TOO_QUICK -> "Give the hand a rest or a longer note before it";
@@ -68,7 +120,8 @@ final class TempoRule implements CheckRule {
           case CHORD_TOO_QUICK -> music.section() ? "Divide it" : "Leave a note of it out";
           case TRILL_TOO_SHORT -> "Write a mordent or a grace note instead";
           case PLUCKED_TOO_QUICK -> "Let two groups of the section take turns, or write arco";
-          default -> "Write fewer notes";
+          default ->
+              limit.cause() == Cause.BOW ? "Write a tremolo without measure" : "Write fewer notes";
         };
     return new Words(capital(says), way + (slower.isEmpty() ? "." : ", or " + slower + "."));
   }

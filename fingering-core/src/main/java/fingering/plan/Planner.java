@@ -72,7 +72,11 @@ public final class Planner {
       }
       all.add(found);
     }
-    return new Planner(passage, all.build(), costs);
+    return of(passage, all.build(), costs);
+  }
+
+  static Planner of(Passage passage, ImmutableList<ImmutableList<Grip>> grips, Costs costs) {
+    return new Planner(passage, grips, costs);
   }
 
   private static InfeasibleBriefException outOfRange(Passage passage, Moment moment) {

@@ -1,12 +1,16 @@
 package fingering.plan;
 
+import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Fingerboard;
+import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
 import fingering.fingerboard.LeftHand;
+import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
 import fingering.search.Costs;
 import fingering.tables.Instrument;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -32,9 +36,33 @@ public final class Planners {
    * @throws InfeasibleBriefException if a note lies out of the instrument's range
    */
   public Planner of(Passage passage) {
-    GripFinder finder =
-        finders.computeIfAbsent(
-            passage.instrument(), instrument -> new GripFinder(Fingerboard.of(instrument, hand)));
-    return Planner.of(passage, finder, costs);
+    return Planner.of(passage, finder(passage.instrument()), costs);
+  }
+
+  /**
+   * A planner for a passage that takes its moments with these grips and no others. Costs are shared
+   * where lists of grips are one object, not where they are merely equal.
+   *
+   * @param ways some of the {@link #grips grips} of each moment, at least one
+   * @throws IllegalArgumentException if there is not a list for each moment, or one is empty
+   */
+  public Planner of(Passage passage, ImmutableList<ImmutableList<Grip>> ways) {
+    if (ways.size() != passage.moments().size() || ways.stream().anyMatch(List::isEmpty)) {
+      throw new IllegalArgumentException("a moment is without a grip to take it with");
+    }
+    return Planner.of(passage, ways, costs);
+  }
+
+  /**
+   * Every grip with which an instrument takes a moment of music; empty where one of the notes that
+   * begin lies out of its range. Moments that ask for the same get one and the same list.
+   */
+  public ImmutableList<Grip> grips(Instrument instrument, Moment moment) {
+    return finder(instrument).grips(moment);
+  }
+
+  private GripFinder finder(Instrument wanted) {
+    return finders.computeIfAbsent(
+        wanted, instrument -> new GripFinder(Fingerboard.of(instrument, hand)));
   }
 }

@@ -21,7 +21,9 @@ public record ComfortableTempo(Level level, Tempo marked, ImmutableList<Limit> b
   /** Reckons it for a plan. */
   public static ComfortableTempo of(Plan plan, Level level) {
     return new ComfortableTempo(
-        level, plan.passage().tempo(), new Limits(plan.passage(), plan.grips(), level).byMeasure());
+        level,
+        plan.passage().tempo(),
+        MeasureLimits.of(plan, level).under(Double.POSITIVE_INFINITY));
   }
 
   /** The multiple of the tempi marked; empty where nothing limits it. */

@@ -7,10 +7,13 @@ import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Passage;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Finds what limits each measure of a fingered passage. */
 final class Limits {
@@ -26,6 +29,8 @@ final class Limits {
 
   /** By index of measure; missing where nothing limits it. */
   private final Candidate[] tightest;
+
+  private final Map<Integer, Optional<Need>> ways = new HashMap<>();
 
   /** What may be the tightest of its measure; put into words only where it is. */
   private record Candidate(int from, int to, Need need, long free, Supplier<String> says) {
@@ -47,17 +52,31 @@ final class Limits {
     once = times.share("once");
   }
 
-  /** What limits each measure most, in score order. */
-  ImmutableList<Limit> byMeasure() {
+  /** Finds what limits each measure most. */
+  Limits find() {
     actions();
     travels();
     graces();
     trills();
     runs();
-    return Arrays.stream(tightest)
-        .filter(Objects::nonNull)
+    return this;
+  }
+
+  /** What limits each measure most, in score order, where that is below a multiple of the tempi. */
+  ImmutableList<Limit> under(double factor) {
+    return found()
+        .filter(found -> found.factor() < factor)
         .map(this::limit)
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /** How many measures have a limit below a multiple of the tempi. */
+  int count(double factor) {
+    return (int) found().filter(found -> found.factor() < factor).count();
+  }
+
+  private Stream<Candidate> found() {
+    return Arrays.stream(tightest).filter(Objects::nonNull);
   }
 
   private void add(int from, int to, Need need, long free, Supplier<String> says) {
@@ -117,6 +136,19 @@ final class Limits {
   }
 
   private Optional<Need> travel(int from, int to) {
+    if (to != from + 1) {
+      return between(from, to);
+    }
+    // Runs ask for the same ways again.
+    Optional<Need> known = ways.get(to);
+    if (known == null) {
+      known = between(from, to);
+      ways.put(to, known);
+    }
+    return known;
+  }
+
+  private Optional<Need> between(int from, int to) {
     return travel.need(
         moments.get(from), grips.get(from), moments.get(to), grips.get(to), to == from + 1);
   }

@@ -1,0 +1,168 @@
+package fingering.playability;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.ImmutableSet;
+import fingering.scoring.Weights;
+import fingering.tables.Instrument;
+import fingering.tables.Position;
+import fingering.tempo.Level;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * What can be asked of players of a level, as a file gives it that a teacher can read and change.
+ *
+ * @param name what to call the level
+ * @param settings a setting for each threshold
+ */
+public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings) {
+  private static final ImmutableList<String> PRESETS =
+      ImmutableList.of("professional", "common-practice", "intermediate", "first-years");
+
+  private static final String ANY = "any";
+
+  /**
+   * What a level says to one threshold.
+   *
+   * @param value the value as written, in the form that its threshold asks for
+   * @param source where it is from
+   */
+  public record Setting(String value, String source) {}
+
+  public CheckLevel {
+    for (Threshold threshold : Threshold.values()) {
+      if (!settings.containsKey(threshold)) {
+        throw new IllegalArgumentException(name + " says nothing of '" + threshold.key() + "'");
+      }
+    }
+  }
+
+  /** The names of the levels of the library, the most advanced first. */
+  public static ImmutableList<String> presets() {
+    return PRESETS;
+  }
+
+  /**
+   * A level of the library.
+   *
+   * @throws IllegalArgumentException if there is none of that name
+   */
+  public static CheckLevel preset(String name) {
+    if (!PRESETS.contains(name)) {
+      throw new IllegalArgumentException(
+          "there is no level '" + name + "'; choose one of " + String.join(", ", PRESETS));
+    }
+    return parse(name, text(name));
+  }
+
+  /**
+   * The file of a level of the library, to copy and change.
+   *
+   * @throws IllegalArgumentException if there is none of that name
+   */
+  public static String text(String name) {
+    try (InputStream in = CheckLevel.class.getResourceAsStream(name + ".level")) {
+      if (in == null || !PRESETS.contains(name)) {
+        throw new IllegalArgumentException(
+            "there is no level '" + name + "'; choose one of " + String.join(", ", PRESETS));
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Reads a level: lines of {@code key = value # source}, a line for each threshold.
+   *
+   * @param name what to call the level, and the text in a complaint
+   * @throws IllegalArgumentException if a line cannot be read, or a threshold stands twice, is
+   *     unknown or is missing; the message is one sentence
+   */
+  public static CheckLevel parse(String name, String text) {
+    return LevelFile.parse(name, text);
+  }
+
+  /** The level as a file that {@link #parse} reads. */
+  public String file() {
+    return LevelFile.write(this);
+  }
+
+  /** The source of a value. */
+  public String source(Threshold threshold) {
+    return settings.get(threshold).source();
+  }
+
+  private String value(Threshold threshold, Threshold.Form form) {
+    if (threshold.form() != form) {
+      throw new IllegalArgumentException(threshold.key() + " is written as " + threshold.form());
+    }
+    return settings.get(threshold).value();
+  }
+
+  /** Seconds of a threshold. */
+  double seconds(Threshold threshold) {
+    return LevelFile.number(value(threshold, Threshold.Form.SECONDS));
+  }
+
+  /** A percentage as a share, 1 for 100 %. */
+  double share(Threshold threshold) {
+    return LevelFile.number(value(threshold, Threshold.Form.PERCENT)) / 100;
+  }
+
+  /** A whole number. */
+  int number(Threshold threshold) {
+    return (int) LevelFile.number(value(threshold, Threshold.Form.NUMBER));
+  }
+
+  /** Whether it says yes. */
+  boolean yes(Threshold threshold) {
+    return value(threshold, Threshold.Form.YES_NO).equals("yes");
+  }
+
+  /** A severity. */
+  Severity severity(Threshold threshold) {
+    return LevelFile.severity(value(threshold, Threshold.Form.SEVERITY));
+  }
+
+  /** The highest position on an instrument; thumb position where all are allowed. */
+  public Position highest(Instrument instrument) {
+    String value =
+        value(
+            switch (instrument.id()) {
+              case "viola" -> Threshold.HIGHEST_VIOLA;
+              case "cello" -> Threshold.HIGHEST_CELLO;
+              case "bass" -> Threshold.HIGHEST_BASS;
+              default -> Threshold.HIGHEST_VIOLIN;
+            },
+            Threshold.Form.POSITION);
+    return value.equals(ANY) ? Position.THUMB : Position.parse(value);
+  }
+
+  /** The clefs that players of an instrument read, as {@link fingering.music.Clef#display}. */
+  ImmutableSet<String> clefs(Instrument instrument) {
+    String value =
+        value(
+            switch (instrument.id()) {
+              case "viola" -> Threshold.CLEFS_VIOLA;
+              case "cello" -> Threshold.CLEFS_CELLO;
+              case "bass" -> Threshold.CLEFS_BASS;
+              default -> Threshold.CLEFS_VIOLIN;
+            },
+            Threshold.Form.CLEFS);
+    return ImmutableSet.copyOf(LevelFile.COMMAS.splitToList(value));
+  }
+
+  /** The weights by which the easiest fingering is sought. */
+  public Weights weights() {
+    return Weights.preset(value(Threshold.PLAN, Threshold.Form.NAME));
+  }
+
+  /** How quick its players are. */
+  public Level tempo() {
+    return Level.named(value(Threshold.TEMPO, Threshold.Form.NAME));
+  }
+}

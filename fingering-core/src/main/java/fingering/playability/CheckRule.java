@@ -1,0 +1,10 @@
+package fingering.playability;
+
+/**
+ * A small rule that looks for findings of one family. It keeps nothing from part to part; what it
+ * needs of the level it looks up when it is made.
+ */
+interface CheckRule {
+  /** Tells what it finds in a part, in the order of the music. */
+  void check(PartMusic music, Findings findings);
+}

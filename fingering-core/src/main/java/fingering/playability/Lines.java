@@ -1,0 +1,230 @@
+package fingering.playability;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.music.Moment;
+import fingering.music.Note;
+import fingering.music.NoteAddress;
+import fingering.music.OneString;
+import fingering.music.Passage;
+import fingering.plan.Brief;
+import fingering.plan.Plan;
+import fingering.plan.Planners;
+import fingering.tempo.Level;
+import fingering.tempo.MeasureLimits;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Shares the music of a part out among its players: the whole of it for one; for a section that
+ * divides, a line for each group. What no player can play is left out, and the rest is planned.
+ */
+final class Lines {
+  /** Further groups are not told apart. */
+  private static final int MOST = 4;
+
+  private final Passage passage;
+  private final Planners planners;
+  private final EasyWays easy;
+  private final Level tempo;
+  private final Map<NoteAddress, Integer> lower = new HashMap<>();
+
+  Lines(Passage passage, Planners planners, EasyWays easy, Level tempo) {
+    this.passage = passage;
+    this.planners = planners;
+    this.easy = easy;
+    this.tempo = tempo;
+  }
+
+  /** A moment without its notes out of range; empty where no note is left. */
+  Optional<Moment> playable(Moment moment) {
+    ImmutableList<Note> left =
+        moment.struck().stream()
+            .filter(note -> !ways(with(moment, ImmutableList.of(note))).isEmpty())
+            .collect(ImmutableList.toImmutableList());
+    return left.isEmpty() ? Optional.empty() : Optional.of(with(moment, left));
+  }
+
+  /** Every grip of a moment; empty where a note that begins lies out of range. */
+  ImmutableList<Grip> ways(Moment moment) {
+    return planners.grips(passage.instrument(), moment);
+  }
+
+  /** The same moment where these notes begin and none is held. */
+  static Moment with(Moment moment, ImmutableList<Note> struck) {
+    return with(moment, struck, ImmutableList.of(), moment.soundMicros(), moment.restMicros());
+  }
+
+  private static Moment with(
+      Moment moment,
+      ImmutableList<Note> struck,
+      ImmutableList<Note> held,
+      long soundMicros,
+      long restMicros) {
+    return new Moment(
+        struck,
+        held,
+        moment.startMicros(),
+        soundMicros,
+        restMicros,
+        moment.slurred(),
+        moment.grace(),
+        moment.pizzicato(),
+        moment.paceMicros());
+  }
+
+  /**
+   * The lines of a part, planned; none where nothing can be played.
+   *
+   * @param ways the grips of each moment that can be played
+   */
+  ImmutableList<Line> of(
+      ImmutableList<Optional<Moment>> playable,
+      ImmutableList<ImmutableList<Grip>> ways,
+      Players players,
+      Prints prints) {
+    int groups = 1;
+    for (int m = 0; m < playable.size(); m++) {
+      if (playable.get(m).isPresent() && players.canDivide(m)) {
+        groups = Math.max(groups, divide(m, playable.get(m).get(), ways.get(m), players, prints));
+      }
+    }
+    ImmutableList.Builder<Line> lines = ImmutableList.builder();
+    for (int group = 0; group < groups; group++) {
+      line(group, playable, ways).ifPresent(lines::add);
+    }
+    return lines.build();
+  }
+
+  /** Notes which notes of a moment are not for the first group, and tells how many groups play. */
+  private int divide(
+      int m, Moment moment, ImmutableList<Grip> ways, Players players, Prints prints) {
+    boolean apart = players.divided().get(m) || ways.get(0).divided();
+    if (moment.struck().size() + moment.held().size() == 1 || !(apart || players.divides(m))) {
+      return 1;
+    }
+    if (players.voices().get(m) && !ways.isEmpty()) {
+      return byVoice(moment, prints);
+    }
+    int size = moment.struck().size();
+    for (int i = 0; i < size; i++) {
+      mark(moment.struck().get(i), size - 1 - i);
+    }
+    return Math.min(MOST, size);
+  }
+
+  private int byVoice(Moment moment, Prints prints) {
+    List<String> voices = new ArrayList<>();
+    for (Note note : moment.sounding()) {
+      String voice = prints.voice(note);
+      if (!voices.contains(voice)) {
+        voices.add(voice);
+      }
+    }
+    voices.sort(null);
+    for (Note note : moment.struck()) {
+      mark(note, voices.indexOf(prints.voice(note)));
+    }
+    return Math.min(MOST, voices.size());
+  }
+
+  private void mark(Note note, int group) {
+    if (group > 0) {
+      lower.put(note.address(), Math.min(group, MOST - 1));
+    }
+  }
+
+  private ImmutableList<Note> of(int group, ImmutableList<Note> notes) {
+    return lower.isEmpty()
+        ? notes
+        : notes.stream()
+            .filter(note -> lower.getOrDefault(note.address(), 0) == group)
+            .collect(ImmutableList.toImmutableList());
+  }
+
+  private Optional<Line> line(
+      int group,
+      ImmutableList<Optional<Moment>> playable,
+      ImmutableList<ImmutableList<Grip>> ways) {
+    ImmutableList.Builder<Moment> moments = ImmutableList.builder();
+    ImmutableList.Builder<ImmutableList<Grip>> grips = ImmutableList.builder();
+    long silentFrom = 0;
+    for (int m = 0; m < playable.size(); m++) {
+      if (playable.get(m).isEmpty()) {
+        continue;
+      }
+      Moment moment = playable.get(m).get();
+      ImmutableList<Note> struck = of(group, moment.struck());
+      if (struck.isEmpty()) {
+        continue;
+      }
+      ImmutableList<Note> held = of(group, moment.held());
+      boolean whole =
+          struck.size() == moment.struck().size() && held.size() == moment.held().size();
+      Moment own =
+          whole && lower.isEmpty() ? moment : alone(moment, struck, held, silentFrom, whole);
+      moments.add(own);
+      grips.add(whole ? ways.get(m) : ways(own));
+      silentFrom = Math.max(silentFrom, own.startMicros() + own.soundMicros());
+    }
+    ImmutableList<Moment> all = moments.build();
+    return all.isEmpty() ? Optional.empty() : Optional.of(line(all, grips.build()));
+  }
+
+  private static Moment alone(
+      Moment moment,
+      ImmutableList<Note> struck,
+      ImmutableList<Note> held,
+      long silentFrom,
+      boolean whole) {
+    double share = whole ? 1 : longest(struck) / longest(moment.struck());
+    return with(
+        moment,
+        struck,
+        held,
+        Math.round(moment.soundMicros() * share),
+        silentFrom == 0 ? 0 : Math.max(0, moment.startMicros() - silentFrom));
+  }
+
+  /** The length of the longest; grace notes, which have none, are alike. */
+  private static double longest(ImmutableList<Note> notes) {
+    double longest = 0;
+    for (Note note : notes) {
+      longest = Math.max(longest, note.length().doubleValue());
+    }
+    return longest == 0 ? 1 : longest;
+  }
+
+  /** The easy ways, but all where words ask for a string, on which they may not lie. */
+  private ImmutableList<ImmutableList<Grip>> worth(
+      ImmutableList<Moment> moments, ImmutableList<ImmutableList<Grip>> ways) {
+    ImmutableList<ImmutableList<Grip>> worth = easy.of(passage.instrument(), moments, ways);
+    if (passage.oneString().isEmpty()) {
+      return worth;
+    }
+    List<ImmutableList<Grip>> all = new ArrayList<>(worth);
+    for (OneString asked : passage.oneString()) {
+      StringRule.concerned(moments, asked).stream().forEach(m -> all.set(m, ways.get(m)));
+    }
+    return ImmutableList.copyOf(all);
+  }
+
+  private Line line(ImmutableList<Moment> moments, ImmutableList<ImmutableList<Grip>> ways) {
+    Passage music =
+        new Passage(
+            passage.title(),
+            passage.partId(),
+            passage.partName(),
+            passage.instrument(),
+            passage.tempi(),
+            passage.measures(),
+            moments,
+            passage.remarks(),
+            passage.oneString());
+    Plan plan = planners.of(music, worth(moments, ways)).plan(Brief.free("check"));
+    return new Line(ways, plan, MeasureLimits.of(plan, tempo));
+  }
+}

@@ -1,0 +1,66 @@
+package fingering.playability;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.Grip;
+import fingering.music.Moment;
+import fingering.music.Passage;
+import fingering.music.PrintedText;
+import fingering.musicxml.PartInfo;
+import fingering.tables.Instrument;
+import java.util.BitSet;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * A part as the rules see it: read, shared out among the players and planned once for all rules.
+ *
+ * @param info the part
+ * @param passage all its music
+ * @param forces how many play from it
+ * @param texts what is printed in letters, in order of time
+ * @param words what words tell
+ * @param prints how its notes are printed
+ * @param players who plays each moment
+ * @param movements the moments with which a movement begins
+ * @param playable the moments of the passage without the notes out of range, in the same order;
+ *     empty where no note is left
+ * @param ways every grip of each of these; empty where no note is left
+ * @param lines what each player has of it, the upper line first; empty where nothing can be played
+ * @param grips every grip of any other moment for the instrument
+ */
+record PartMusic(
+    PartInfo info,
+    Passage passage,
+    Forces forces,
+    ImmutableList<PrintedText> texts,
+    ScoreWords words,
+    Prints prints,
+    Players players,
+    BitSet movements,
+    ImmutableList<Optional<Moment>> playable,
+    ImmutableList<ImmutableList<Grip>> ways,
+    ImmutableList<Line> lines,
+    Function<Moment, ImmutableList<Grip>> grips) {
+
+  Instrument instrument() {
+    return passage.instrument();
+  }
+
+  ImmutableList<Moment> moments() {
+    return passage.moments();
+  }
+
+  Moment moment(int m) {
+    return passage.moments().get(m);
+  }
+
+  boolean section() {
+    return forces == Forces.SECTION;
+  }
+
+  /** What the words of a text tell; nothing where it is of another kind. */
+  ImmutableSet<ScoreWords.Kind> told(PrintedText text) {
+    return text.kind() == PrintedText.Kind.WORDS ? words.read(text.text()) : ImmutableSet.of();
+  }
+}

@@ -53,6 +53,8 @@ final class AuditionCommand implements Callable<Integer> {
 
   @Mixin PlayerOptions player = new PlayerOptions();
 
+  @Mixin LimitOptions limit = new LimitOptions();
+
   @Mixin OutputOptions output = new OutputOptions();
 
   @Override
@@ -69,7 +71,7 @@ final class AuditionCommand implements Callable<Integer> {
     Sheet sheet = SheetFile.read(file);
     Instrument played = instrument(sheet, students);
     LeftHand left = students.hand(hand, played, built.size.isPresent());
-    SheetPieces pieces = new SheetPieces(sheet, played, left, charging.scoring());
+    SheetPieces pieces = new SheetPieces(sheet, played, left, charging.scoring(), limit);
     if (pieces.ready().isEmpty()) {
       Problem first = pieces.problems().get(0);
       throw new ChoiceException(

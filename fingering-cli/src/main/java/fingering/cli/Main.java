@@ -1,5 +1,6 @@
 package fingering.cli;
 
+import com.google.common.collect.ImmutableList;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.UnwritableScoreException;
 import fingering.plan.InfeasibleBriefException;
@@ -12,18 +13,6 @@ import picocli.CommandLine.Command;
 @Command(
     name = "fingering",
     description = "Plans left-hand fingerings for a string part, and explains them.",
-    subcommands = {
-      DemoCommand.class,
-      CompareCommand.class,
-      PlanCommand.class,
-      ChartCommand.class,
-      LearnCommand.class,
-      ScaleCommand.class,
-      AuditionCommand.class,
-      PracticeCommand.class,
-      JournalCommand.class,
-      MarksCommand.class
-    },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
     footer = {
@@ -43,6 +32,19 @@ import picocli.CommandLine.Command;
       "Exit codes: 0 done; 1 the score or the request cannot be met; 2 the command was mistyped."
     })
 public final class Main {
+  private static final ImmutableList<Class<?>> COMMANDS =
+      ImmutableList.of(
+          DemoCommand.class,
+          CompareCommand.class,
+          PlanCommand.class,
+          ChartCommand.class,
+          LearnCommand.class,
+          ScaleCommand.class,
+          AuditionCommand.class,
+          PracticeCommand.class,
+          JournalCommand.class,
+          MarksCommand.class);
+
   private Main() {}
 
   /** Runs the command and exits with its code. */
@@ -57,7 +59,7 @@ public final class Main {
 
   /** Runs the command; returns its exit code. */
   static int run(PrintWriter out, PrintWriter err, String... arguments) {
-    CommandLine line = new CommandLine(new Main());
+    CommandLine line = commandLine(arguments);
     line.setOut(out);
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -67,7 +69,32 @@ public final class Main {
           command.getErr().println("fingering: " + sentence(exception));
           return 1;
         });
-    return line.execute(arguments);
+    try {
+      return line.execute(arguments);
+    } catch (OutOfMemoryError e) {
+      // Nothing is half done then: files are written beside and moved when they are complete.
+      err.println(
+          "fingering: This takes more memory than Java may use here: split the score, ask for fewer measures, or set JAVA_TOOL_OPTIONS=-Xmx8g.");
+      return 1;
+    }
+  }
+
+  /**
+   * The command line that can run the arguments. Where they begin with the name of a command it
+   * knows that one alone, since to set up the options of all takes longer than most plans.
+   */
+  private static CommandLine commandLine(String... arguments) {
+    ImmutableList<Class<?>> named =
+        COMMANDS.stream()
+            .filter(command -> arguments.length > 0 && name(command).equals(arguments[0]))
+            .collect(ImmutableList.toImmutableList());
+    CommandLine line = new CommandLine(new Main());
+    (named.isEmpty() ? COMMANDS : named).forEach(line::addSubcommand);
+    return line;
+  }
+
+  private static String name(Class<?> command) {
+    return command.getAnnotation(Command.class).name();
   }
 
   private static int mistyped(CommandLine.ParameterException exception, String[] arguments) {

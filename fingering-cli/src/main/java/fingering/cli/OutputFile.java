@@ -57,7 +57,8 @@ class OutputFile {
           file + " exists already; give " + option + " a new name.", e);
     } catch (IOException e) {
       throw new UnwritableScoreException(
-          file + " cannot be written; check the folder and its permissions.", e);
+          file + " cannot be written; check the folder, its permissions and the space on its disk.",
+          e);
     }
   }
 

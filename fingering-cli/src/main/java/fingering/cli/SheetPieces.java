@@ -61,6 +61,7 @@ final class SheetPieces {
   private final Instrument played;
   private final LeftHand hand;
   private final Planners planners;
+  private final LimitOptions limit;
   private final ImmutableList.Builder<Ready> ready = ImmutableList.builder();
   private final ImmutableList.Builder<Problem> problems = ImmutableList.builder();
 
@@ -69,10 +70,11 @@ final class SheetPieces {
    *
    * @param played the instrument of the sheet, as it is tuned and built
    */
-  SheetPieces(Sheet sheet, Instrument played, LeftHand hand, Scoring scoring) {
+  SheetPieces(Sheet sheet, Instrument played, LeftHand hand, Scoring scoring, LimitOptions limit) {
     this.sheet = sheet;
     this.played = played;
     this.hand = hand;
+    this.limit = limit;
     planners = new Planners(scoring, hand);
     for (Entry entry : sheet.entries()) {
       try {
@@ -202,6 +204,7 @@ final class SheetPieces {
           "an excerpt has either a 'file' beside the sheet or music typed as 'abc'.");
     }
     TuneOptions options = new TuneOptions();
+    options.limit = limit;
     options.tune = entry.value("tune");
     return file.map(name -> options.read(KeptPlan.path(sheet.folder(), name)))
         .orElseGet(() -> options.read("the tune", abc.orElseThrow().replace("\\n", "\n")));

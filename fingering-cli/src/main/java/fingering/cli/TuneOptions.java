@@ -7,6 +7,7 @@ import fingering.musicxml.ChoiceException;
 import fingering.musicxml.ScoreFile;
 import java.nio.file.Path;
 import java.util.Optional;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How the file of a score is read, be it MusicXML or ABC notation; shared by the commands. */
@@ -20,6 +21,8 @@ class TuneOptions {
       description = "Which tune of an ABC file: the number in its field X:.")
   Optional<String> tune = Optional.empty();
 
+  @Mixin LimitOptions limit = new LimitOptions();
+
   /** Reads a file: ABC notation where its name ends in .abc, MusicXML otherwise. */
   ScoreFile read(Path file) {
     if (Ascii.toLowerCase(file.toString()).endsWith(".abc")) {
@@ -30,7 +33,7 @@ class TuneOptions {
           "--tune chooses among the tunes of a file in ABC notation, and %s is none: leave it out, or name a file that ends in .abc."
               .formatted(file));
     }
-    return ScoreFile.read(file);
+    return ScoreFile.read(file, limit.limits);
   }
 
   /**
@@ -40,6 +43,6 @@ class TuneOptions {
    */
   ScoreFile read(String source, String text) {
     TuneScore written = Tunebook.parse(source, text).choose(tune);
-    return ScoreFile.of(written.musicXml(), written.remarks());
+    return ScoreFile.of(written.musicXml(), written.remarks(), limit.limits);
   }
 }

@@ -90,18 +90,6 @@ final class RefusalsTest {
     assertUnreadable(written("cut.mxl", "PK\u0003\u0004cut short"), "");
   }
 
-  @Test
-  void scoreOrderedByMeasuresIsRefused() throws IOException {
-    Path score =
-        written(
-            "timewise.musicxml",
-            "<?xml version=\"1.0\"?><score-timewise version=\"4.0\"><part-list>"
-                + "<score-part id=\"P1\"><part-name>Viola</part-name></score-part></part-list>"
-                + "<measure number=\"1\"><part id=\"P1\"/></measure></score-timewise>");
-
-    assertUnreadable(score, "timewise");
-  }
-
   private Path written(String name, String text) throws IOException {
     return Files.writeString(folder.resolve(name), text);
   }

@@ -5,23 +5,23 @@ import fingering.music.Moment;
 import fingering.music.Note;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /**
  * Every grip with which the hand can take a moment of music. Moments that ask for the same get one
- * and the same list. Not safe for use by many threads.
+ * and the same list. Safe for use by many threads.
  */
 public final class GripFinder {
   private final Fingerboard fingerboard;
-  private final Map<Sounding, ImmutableList<Placement>> placements = new HashMap<>();
-  private final Map<Sounding, ImmutableList<Placement>> widePlacements = new HashMap<>();
-  private final Map<Sounding, ImmutableList<Grip>> alone = new HashMap<>();
-  private final Map<Together, ImmutableList<Grip>> together = new HashMap<>();
+  private final Map<Sounding, ImmutableList<Placement>> placements = new ConcurrentHashMap<>();
+  private final Map<Sounding, ImmutableList<Placement>> widePlacements = new ConcurrentHashMap<>();
+  private final Map<Sounding, ImmutableList<Grip>> alone = new ConcurrentHashMap<>();
+  private final Map<Together, ImmutableList<Grip>> together = new ConcurrentHashMap<>();
 
-  private final Map<List<Sounding>, ImmutableList<Grip>> divided = new HashMap<>();
+  private final Map<List<Sounding>, ImmutableList<Grip>> divided = new ConcurrentHashMap<>();
 
   /** Notes that one hand holds; plucked ones need not lie on neighbouring strings. */
   private record Together(List<Sounding> notes, boolean anyStrings) {}

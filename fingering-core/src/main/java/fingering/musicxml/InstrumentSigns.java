@@ -36,7 +36,7 @@ final class InstrumentSigns {
         Stream.concat(
                 listed.map(ScorePart::getPartName).map(PartName::getValue).stream(),
                 players.stream().map(ScoreInstrument::getInstrumentName).filter(Objects::nonNull))
-            .map(name -> name.strip().replaceAll("\\s+", " "))
+            .map(XmlText::printable)
             .filter(name -> !name.isEmpty())
             .collect(ImmutableList.toImmutableList());
     String name = names.isEmpty() ? "Part " + number : names.get(0);

@@ -127,6 +127,9 @@ final class MomentBuilder {
     silentFrom = Math.max(silentFrom, start + length);
     if (!struck.grace()) {
       sounding.addAll(begun);
+      if (sounding.size() > PartTimeline.MOST_TOGETHER) {
+        throw PartTimeline.tooMany(place.toString());
+      }
     }
   }
 

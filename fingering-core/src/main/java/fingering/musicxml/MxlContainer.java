@@ -3,13 +3,9 @@ package fingering.musicxml;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import fingering.musicxml.XmlEncoding.Decoded;
-import java.io.ByteArrayOutputStream;
-import java.io.EOFException;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.Charset;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -17,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
@@ -26,16 +23,14 @@ import java.util.zip.ZipOutputStream;
 /** Reads and writes compressed MusicXML: a zip archive whose container.xml names the score. */
 final class MxlContainer {
 
-  /** The largest file, or entry of an archive once unpacked, that is read; in bytes. */
-  static final long MAX_BYTES = 512L << 20;
-
-  /** An entry may unpack to at most this many times its packed size ... */
-  static final long MAX_RATIO = 200;
-
-  /** ... once it is bigger than this many bytes. */
+  /** What unpacks to no more than this many bytes may be packed as tightly as it likes. */
   static final long RATIO_FREE_BYTES = 64L << 20;
 
   private static final String CONTAINER = "META-INF/container.xml";
+  // From the root or a drive, or up by two dots.
+  private static final Pattern CLIMBING =
+      Pattern.compile("^[/\\\\]|^[A-Za-z]:|(^|[/\\\\])\\.\\.([/\\\\]|$)");
+
   private static final String MIMETYPE = "mimetype";
   private static final String NEW_ROOT = "score.musicxml";
 
@@ -70,12 +65,13 @@ final class MxlContainer {
    * @throws UnreadableScoreException if the archive is damaged, holds no XML score or more than one
    *     without saying which, or would unpack beyond the limits
    */
-  static Root readRoot(Path archive, String what) {
+  static Root readRoot(Path archive, String what, ScoreLimits limits) {
     try (ZipFile zip = open(archive)) {
-      refuseRepeatedNames(zip, what);
-      ZipEntry root = rootEntry(zip, what);
-      String called = "The score %s inside %s".formatted(root.getName(), what);
-      return new Root(root.getName(), XmlEncoding.decode(unpack(zip, root, what), called));
+      refuseBadNames(zip, what, limits);
+      Unpacking unpacking = new Unpacking(zip, what, limits);
+      ZipEntry root = rootEntry(zip, unpacking, what);
+      String called = "The score %s inside %s".formatted(XmlText.printable(root.getName()), what);
+      return new Root(root.getName(), XmlEncoding.decode(unpacking.bytes(root), called));
     } catch (IOException e) {
       throw new UnreadableScoreException(
           "%s is a damaged or locked archive: export the score again from your notation program."
@@ -90,20 +86,21 @@ final class MxlContainer {
    *
    * @param rootName the entry that the new score replaces
    * @param score the new score
-   * @param what how messages call the original
    * @throws UnreadableScoreException if an entry is damaged or would unpack beyond the limits
    */
-  static void copyWith(Path original, String rootName, byte[] score, OutputStream out, String what)
+  static void copyWith(
+      Path original, String rootName, byte[] score, OutputStream out, ScoreLimits limits)
       throws IOException {
     try (ZipFile zip = open(original);
         ZipOutputStream copy = new ZipOutputStream(out, UTF_8)) {
+      Unpacking unpacking = new Unpacking(zip, original.toString(), limits);
       if (zip.getComment() != null) {
         copy.setComment(zip.getComment());
       }
       // Programs tell the kind of an archive by a stored mimetype at its very beginning.
       ZipEntry mimetype = zip.getEntry(MIMETYPE);
       if (mimetype != null) {
-        putStored(copy, mimetype, unpack(zip, mimetype, what));
+        putStored(copy, mimetype, unpacking.bytes(mimetype));
       }
       for (ZipEntry entry : entries(zip)) {
         if (entry.getName().equals(MIMETYPE)) {
@@ -114,7 +111,7 @@ final class MxlContainer {
         } else if (entry.getName().equals(rootName)) {
           put(copy, entry, score);
         } else {
-          put(copy, entry, unpack(zip, entry, what));
+          put(copy, entry, unpacking.bytes(entry));
         }
       }
     }
@@ -147,36 +144,48 @@ final class MxlContainer {
     }
   }
 
+  // Nothing is unpacked to disk here, but copies keep the names, for others to unpack.
+  private static boolean climbs(String name) {
+    return CLIMBING.matcher(name).find();
+  }
+
   private static List<ZipEntry> entries(ZipFile zip) {
     List<ZipEntry> entries = new ArrayList<>();
     zip.stream().forEach(entries::add);
     return entries;
   }
 
-  private static void refuseRepeatedNames(ZipFile zip, String what) {
+  private static void refuseBadNames(ZipFile zip, String what, ScoreLimits limits) {
+    limits.check(ScoreLimit.FILES, zip.size(), what);
     Set<String> names = new HashSet<>();
     for (ZipEntry entry : entries(zip)) {
+      if (climbs(entry.getName())) {
+        throw new UnreadableScoreException(
+            "%s is refused because '%s' in it would lie outside its own folder: export the score again from your notation program."
+                .formatted(what, XmlText.printable(entry.getName())));
+      }
       if (!names.add(entry.getName())) {
         throw new UnreadableScoreException(
             "%s holds %s twice: export the score again from your notation program."
-                .formatted(what, entry.getName()));
+                .formatted(what, XmlText.printable(entry.getName())));
       }
     }
   }
 
-  private static ZipEntry rootEntry(ZipFile zip, String what) throws IOException {
+  private static ZipEntry rootEntry(ZipFile zip, Unpacking unpacking, String what)
+      throws IOException {
     ZipEntry container = zip.getEntry(CONTAINER);
     if (container == null) {
       return onlyScore(zip, what);
     }
     String containerCalled = "The file %s inside %s".formatted(CONTAINER, what);
-    String xml = XmlEncoding.decode(unpack(zip, container, what), containerCalled).text();
+    String xml = XmlEncoding.decode(unpacking.bytes(container), containerCalled).text();
     String path = firstRootFile(xml, containerCalled);
     ZipEntry root = zip.getEntry(path);
     if (root == null || root.isDirectory()) {
       throw new UnreadableScoreException(
           "%s should hold its score as '%s' but does not: export the score again from your notation program."
-              .formatted(what, path));
+              .formatted(what, XmlText.printable(path)));
     }
     return root;
   }
@@ -234,31 +243,6 @@ final class MxlContainer {
   static boolean hasXmlName(String name) {
     String lower = name.toLowerCase(Locale.ROOT);
     return lower.endsWith(".xml") || lower.endsWith(".musicxml");
-  }
-
-  private static byte[] unpack(ZipFile zip, ZipEntry entry, String what) throws IOException {
-    // The archive's own figure may lie, but no entry is packed in more bytes than the archive has.
-    long packed = Math.min(entry.getCompressedSize(), Files.size(Path.of(zip.getName())));
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    byte[] buffer = new byte[1 << 16];
-    long size = 0;
-    try (InputStream in = zip.getInputStream(entry)) {
-      for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
-        size += read;
-        if (size > MAX_BYTES || (size > RATIO_FREE_BYTES && size > MAX_RATIO * packed)) {
-          throw new UnreadableScoreException(
-              "%s is refused because %s in it unpacks to more than %d MiB: use an archive that holds only the score."
-                  .formatted(what, entry.getName(), size >> 20));
-        }
-        bytes.write(buffer, 0, read);
-      }
-    } catch (ZipException | EOFException e) {
-      throw new UnreadableScoreException(
-          "%s is damaged at %s inside it: export the score again from your notation program."
-              .formatted(what, entry.getName()),
-          e);
-    }
-    return bytes.toByteArray();
   }
 
   private static ZipEntry like(ZipEntry entry) {

@@ -5,7 +5,6 @@ import fingering.tables.Instrument;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /** Finds the part that is meant among those of a score. */
 final class PartChoice {
@@ -41,14 +40,14 @@ final class PartChoice {
         }
         if (found.size() > 1) {
           throw new ChoiceException(
-              "%s has %d parts called '%s'; choose one by its number with --part: %s"
-                  .formatted(score, found.size(), wanted.strip(), list(found)));
+              "%s has %d parts called '%s'; choose one by its number with --part: %s."
+                  .formatted(score, found.size(), XmlText.printable(wanted), list(found)));
         }
       }
     }
     throw new ChoiceException(
-        "%s has no part '%s'; choose one with --part: %s"
-            .formatted(score, wanted.strip(), list(parts)));
+        "%s has no part '%s'; choose one with --part: %s."
+            .formatted(score, XmlText.printable(wanted), list(parts)));
   }
 
   /** The only part, or the only one of the instrument, or the only one of any instrument known. */
@@ -65,7 +64,7 @@ final class PartChoice {
       return strings.get(0);
     }
     throw new ChoiceException(
-        "%s has %d parts; choose one with --part: %s".formatted(score, parts.size(), list(parts)));
+        "%s has %d parts; choose one with --part: %s.".formatted(score, parts.size(), list(parts)));
   }
 
   /** A part is for a cello however that is strung and whatever its size. */
@@ -78,6 +77,7 @@ final class PartChoice {
   }
 
   private static String list(ImmutableList<PartInfo> parts) {
-    return parts.stream().map(PartInfo::toString).collect(Collectors.joining(", "));
+    return XmlText.listed(
+        parts.stream().map(PartInfo::toString).collect(ImmutableList.toImmutableList()));
   }
 }

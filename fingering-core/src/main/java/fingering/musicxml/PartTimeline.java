@@ -40,6 +40,9 @@ record PartTimeline(
     int microtones,
     int unpitched) {
 
+  /** So many notes may sound together; an organ has not so many keys. */
+  static final int MOST_TOGETHER = 1_000;
+
   private static final Comparator<WrittenNote> IN_TIME =
       Comparator.comparing(WrittenNote::start, Quarters.ORDER)
           .thenComparing(note -> !note.grace())
@@ -61,6 +64,34 @@ record PartTimeline(
    * @param plucked whether the strings are plucked from there on
    */
   record Plucking(BigFraction start, boolean plucked) {}
+
+  /**
+   * Refuses more notes at once than any music has: what is done with each and every other takes
+   * longer and longer.
+   *
+   * @param name the part's name, for messages
+   * @return this timeline
+   * @throws UnreadableScoreException if too many notes begin together
+   */
+  PartTimeline withoutClusters(String name) {
+    for (Slot slot : slots) {
+      if (slot.notes().size() > MOST_TOGETHER) {
+        throw tooMany("%s, measure %s".formatted(name, number(slot.notes().get(0))));
+      }
+    }
+    return this;
+  }
+
+  private String number(WrittenNote note) {
+    return measures.get(note.measure()).number();
+  }
+
+  /** What is told where too many notes sound together. */
+  static UnreadableScoreException tooMany(String where) {
+    return new UnreadableScoreException(
+        "More than %d notes sound together in %s: mend that measure in your notation program and export the score again."
+            .formatted(MOST_TOGETHER, where));
+  }
 
   /** Sorts notes by time and groups those that begin together. */
   static ImmutableList<Slot> slots(List<WrittenNote> notes) {

@@ -37,6 +37,12 @@ import org.audiveris.proxymusic.YesNo;
 final class PartWalk {
   private static final BigFraction ZERO = BigFraction.ZERO;
 
+  /** No note and no rest is longer; a whole opera is not. In quarter notes. */
+  private static final int MOST_QUARTERS = 100_000;
+
+  /** The common division of real music has fewer than 64 bits. */
+  private static final int MOST_BITS = 512;
+
   private final int part;
   private final String name;
 
@@ -87,23 +93,27 @@ final class PartWalk {
     walk.pluckings.mark(walk.notes);
     ImmutableList<PartTimeline.Slot> slots = PartTimeline.slots(walk.notes);
     return new PartTimeline(
-        ImmutableList.copyOf(walk.measures),
-        walk.implicit.build(),
-        slots,
-        walk.tempi.build(),
-        walk.pluckings.changes(),
-        walk.strings.stretches(slots, walk.measures),
-        walk.signs.in(walk.measures),
-        walk.print.part(),
-        walk.transposes,
-        walk.lowClef,
-        walk.microtones,
-        walk.unpitched);
+            ImmutableList.copyOf(walk.measures),
+            walk.implicit.build(),
+            slots,
+            walk.tempi.build(),
+            walk.pluckings.changes(),
+            walk.strings.stretches(slots, walk.measures),
+            walk.signs.in(walk.measures),
+            walk.print.part(),
+            walk.transposes,
+            walk.lowClef,
+            walk.microtones,
+            walk.unpitched)
+        .withoutClusters(walk.name);
   }
 
   private void measure(ScorePartwise.Part.Measure measure) {
     int index = measures.size();
-    number = measure.getNumber() == null ? String.valueOf(index + 1) : measure.getNumber().strip();
+    number =
+        measure.getNumber() == null
+            ? String.valueOf(index + 1)
+            : XmlText.printable(measure.getNumber());
     cursor = ZERO;
     reached = ZERO;
     chordOnset = ZERO;
@@ -129,6 +139,9 @@ final class PartWalk {
             measureMeter.beatType(),
             rehearsal));
     measureStart = measureStart.add(length);
+    if (measureStart.getDenominator().bitLength() > MOST_BITS) {
+      throw unreadable("has a length that fits no common division with those before", "measure");
+    }
   }
 
   private void element(Object element) {
@@ -136,9 +149,9 @@ final class PartWalk {
       note(note);
       noteIndex++;
     } else if (element instanceof Backup backup) {
-      move(length(backup.getDuration(), "backup").negate());
+      move(length(backup.getDuration(), "backup").negate(), "backup");
     } else if (element instanceof Forward forward) {
-      move(length(forward.getDuration(), "forward"));
+      move(length(forward.getDuration(), "forward"), "forward");
     } else if (element instanceof Attributes attributes) {
       attributes(attributes);
     } else if (element instanceof Direction direction) {
@@ -151,8 +164,12 @@ final class PartWalk {
     }
   }
 
-  private void move(BigFraction by) {
+  private void move(BigFraction by, String what) {
     BigFraction to = cursor.add(by);
+    // Lengths without a common division make ever longer fractions, and each sum takes longer.
+    if (to.getDenominator().bitLength() > MOST_BITS) {
+      throw unreadable("has a length that fits no common division with those before", what);
+    }
     cursor = to.signum() < 0 ? ZERO : to;
     reached = max(reached, cursor);
   }
@@ -166,7 +183,11 @@ final class PartWalk {
       throw unreadable("has no length that can be read", what);
     }
     refuseWild(duration, what);
-    return durations.computeIfAbsent(duration, d -> fraction(d).divide(divisions));
+    BigFraction length = durations.computeIfAbsent(duration, d -> fraction(d).divide(divisions));
+    if (Quarters.value(length) > MOST_QUARTERS) {
+      throw unreadable("is longer than %d quarter notes".formatted(MOST_QUARTERS), what);
+    }
+    return length;
   }
 
   // A number such as 1e999999999 would fill the memory as soon as it is reckoned with.
@@ -191,7 +212,10 @@ final class PartWalk {
   }
 
   private void attributes(Attributes attributes) {
-    if (attributes.getDivisions() != null && attributes.getDivisions().signum() > 0) {
+    if (attributes.getDivisions() != null) {
+      if (attributes.getDivisions().signum() <= 0) {
+        throw unreadable("does not divide by a number above 0", "change of divisions");
+      }
       refuseWild(attributes.getDivisions(), "change of divisions");
       divisions = fraction(attributes.getDivisions());
       durations.clear();
@@ -311,7 +335,7 @@ final class PartWalk {
       reached = max(reached, onset.add(length));
     } else {
       chordOnset = onset;
-      move(length);
+      move(length, "note");
     }
   }
 

@@ -90,7 +90,8 @@ public final class Score {
   }
 
   private PartChoice choice() {
-    return new PartChoice(title.isEmpty() ? "The score" : "'" + title + "'", parts);
+    return new PartChoice(
+        title.isEmpty() ? "The score" : "'" + XmlText.printable(title) + "'", parts);
   }
 
   /**
@@ -248,8 +249,8 @@ public final class Score {
             .collect(ImmutableList.toImmutableList());
     if (!voices.contains(voice)) {
       throw new ChoiceException(
-          "%s has no voice '%s'; choose one with --voice: %s"
-              .formatted(info.name(), voice, voices.stream().collect(Collectors.joining(", "))));
+          "%s has no voice '%s'; choose one with --voice: %s."
+              .formatted(info.name(), XmlText.printable(voice), XmlText.listed(voices)));
     }
   }
 

@@ -38,12 +38,19 @@ public final class ScoreFile {
   private final XmlEncoding encoding;
   private final String text;
   private final ImmutableList<String> remarks;
+  private final ScoreLimits limits;
 
-  private ScoreFile(Optional<Origin> origin, Decoded score, ImmutableList<String> remarks) {
+  private ScoreFile(
+      Optional<Origin> origin,
+      XmlEncoding encoding,
+      String text,
+      ImmutableList<String> remarks,
+      ScoreLimits limits) {
     this.origin = origin;
-    this.encoding = score.encoding();
-    this.text = score.text();
+    this.encoding = encoding;
+    this.text = text;
     this.remarks = remarks;
+    this.limits = limits;
   }
 
   /**
@@ -53,31 +60,53 @@ public final class ScoreFile {
    * @param remarks what was assumed in putting it into MusicXML, a sentence each
    */
   public static ScoreFile of(String text, ImmutableList<String> remarks) {
-    XmlEncoding utf8 = new XmlEncoding(StandardCharsets.UTF_8, false);
-    return new ScoreFile(Optional.empty(), new Decoded(utf8, text), remarks);
+    return of(text, remarks, ScoreLimits.USUAL);
   }
 
   /**
-   * Reads a score file.
+   * A score that lies in no file, of which no more is read than the limits allow.
    *
-   * @param file the file; its name may end as it likes
-   * @throws UnreadableScoreException if there is no such file, it cannot be read, or it holds no
-   *     XML score; whether the XML is well formed is not looked at
+   * @param text the text of the score in MusicXML
+   * @param remarks what was assumed in putting it into MusicXML, a sentence each
+   */
+  public static ScoreFile of(String text, ImmutableList<String> remarks, ScoreLimits limits) {
+    XmlEncoding utf8 = new XmlEncoding(StandardCharsets.UTF_8, false);
+    return new ScoreFile(Optional.empty(), utf8, text, remarks, limits);
+  }
+
+  /**
+   * Reads a score file within the usual limits.
+   *
+   * @throws UnreadableScoreException as {@link #read(Path, ScoreLimits)} does
    */
   public static ScoreFile read(Path file) {
+    return read(file, ScoreLimits.USUAL);
+  }
+
+  /**
+   * Reads a score file. A score ordered by measures (score-timewise) is put into the usual order.
+   *
+   * @param file the file; its name may end as it likes
+   * @param limits how much it may hold
+   * @throws UnreadableScoreException if there is no such file, it cannot be read, it holds no XML
+   *     score, or more than the limits allow; whether the XML is well formed is not looked at,
+   *     unless it has to be put into order
+   */
+  public static ScoreFile read(Path file, ScoreLimits limits) {
     String what = file.toString();
     try {
       refuseUnfit(file, what);
       Path path = file.toAbsolutePath();
       FileTime modified = Files.getLastModifiedTime(path);
       if (MxlContainer.isZip(head(path))) {
-        Root root = MxlContainer.readRoot(path, what);
-        Origin inside = new Origin(path, modified, Optional.of(root.name()));
-        return new ScoreFile(Optional.of(inside), root.score(), ImmutableList.of());
+        limits.check(ScoreLimit.BYTES, Files.size(path), what);
+        Root root = MxlContainer.readRoot(path, what, limits);
+        return of(new Origin(path, modified, Optional.of(root.name())), root.score(), limits);
       }
-      Decoded score = XmlEncoding.decode(Files.readAllBytes(path), what);
-      Origin plain = new Origin(path, modified, Optional.empty());
-      return new ScoreFile(Optional.of(plain), score, ImmutableList.of());
+      return of(
+          new Origin(path, modified, Optional.empty()),
+          XmlEncoding.decode(bytes(path, what, limits), what),
+          limits);
     } catch (NoSuchFileException e) {
       throw new UnreadableScoreException(
           "There is no file %s: check the name and the folder.".formatted(what), e);
@@ -101,10 +130,25 @@ public final class ScoreFile {
       throw new UnreadableScoreException(
           "%s is a device and no file: save the score to a file first.".formatted(what));
     }
-    if (Files.size(file) > MxlContainer.MAX_BYTES) {
-      throw new UnreadableScoreException(
-          "%s is larger than %d MiB and is not read: check that it is a score, and split it if it is."
-              .formatted(what, MxlContainer.MAX_BYTES >> 20));
+  }
+
+  private static ScoreFile of(Origin origin, Decoded score, ScoreLimits limits) {
+    boolean timewise = TimewiseScore.is(score.text());
+    return new ScoreFile(
+        Optional.of(origin),
+        score.encoding(),
+        timewise ? TimewiseScore.partwise(score.text(), limits) : score.text(),
+        timewise ? ImmutableList.of(TimewiseScore.REMARK) : ImmutableList.of(),
+        limits);
+  }
+
+  // Counted while it is read: some files, and all that grow, are longer than they say.
+  private static byte[] bytes(Path file, String what, ScoreLimits limits) throws IOException {
+    limits.check(ScoreLimit.BYTES, Files.size(file), what);
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(1 + (int) limits.of(ScoreLimit.BYTES));
+      limits.check(ScoreLimit.BYTES, bytes.length, what);
+      return bytes;
     }
   }
 
@@ -114,7 +158,10 @@ public final class ScoreFile {
     }
   }
 
-  /** The XML text of the score, decoded, without byte order mark, line ends as they are. */
+  /**
+   * The XML text of the score, decoded, without byte order mark, line ends as they are; of a score
+   * ordered by measures, the text ordered by parts.
+   */
   public String text() {
     return text;
   }
@@ -124,9 +171,14 @@ public final class ScoreFile {
     return origin.flatMap(Origin::rootName).isPresent();
   }
 
-  /** What was assumed before the score was MusicXML, a sentence each; nothing for a file. */
+  /** What was assumed or changed before the score was read, a sentence each. */
   public ImmutableList<String> remarks() {
     return remarks;
+  }
+
+  /** How much of it may be read. */
+  public ScoreLimits limits() {
+    return limits;
   }
 
   /**
@@ -149,7 +201,8 @@ public final class ScoreFile {
     }
     refuseExisting(place, target);
     byte[] bytes = encoded(text, target);
-    Path unfinished = place.resolveSibling("." + place.getFileName() + "." + UUID.randomUUID());
+    // Without the name itself, which may be as long as the disk allows.
+    Path unfinished = place.resolveSibling("." + UUID.randomUUID() + ".part");
     try {
       try {
         try (OutputStream out =
@@ -185,7 +238,7 @@ public final class ScoreFile {
               .formatted(target, path));
     }
     try {
-      MxlContainer.copyWith(path, rootName, score, out, path.toString());
+      MxlContainer.copyWith(path, rootName, score, out, limits);
     } catch (UnreadableScoreException e) {
       throw new UnwritableScoreException(e.getMessage(), e);
     }
@@ -246,7 +299,7 @@ public final class ScoreFile {
           "You are not allowed to write %s: choose another folder.".formatted(target), e);
     }
     return new UnwritableScoreException(
-        "%s could not be written: see that the disk is not full, or choose another folder."
+        "%s could not be written: see that the disk is not full and the name not too long, or choose another folder."
             .formatted(target),
         e);
   }

@@ -71,7 +71,7 @@ public final class ScoreMarker {
     if (!root.equals("score-partwise")) {
       throw new UnreadableScoreException(
           "The file holds <%s> where a MusicXML score holds <score-partwise>: export the score as MusicXML from your notation program and use that file."
-              .formatted(root));
+              .formatted(XmlText.printable(root)));
     }
   }
 

@@ -26,11 +26,11 @@ public final class ScoreReader {
   /**
    * Reads the score of a file. Nothing is loaded from outside the file.
    *
-   * @throws UnreadableScoreException if the file holds no partwise score, or one that cannot be
-   *     read
+   * @throws UnreadableScoreException if the file holds no score, one that cannot be read, or more
+   *     than its {@linkplain ScoreFile#limits limits} allow
    */
   public static Score read(ScoreFile file) {
-    ScorePartwise score = unmarshal(file.text());
+    ScorePartwise score = unmarshal(file.text(), file.limits());
     List<ScorePartwise.Part> parts = score.getPart();
     if (parts.isEmpty() || parts.stream().allMatch(part -> part.getMeasure().isEmpty())) {
       throw new UnreadableScoreException(
@@ -70,7 +70,7 @@ public final class ScoreReader {
         .orElse("");
   }
 
-  private static ScorePartwise unmarshal(String xml) {
+  private static ScorePartwise unmarshal(String xml, ScoreLimits limits) {
     try {
       XMLStreamReader reader = factory().createXMLStreamReader(new StringReader(xml));
       try {
@@ -80,8 +80,14 @@ public final class ScoreReader {
         refuseOtherRoots(reader.getLocalName());
         return Marshalling.getContext(ScorePartwise.class)
             .createUnmarshaller()
-            .unmarshal(reader, ScorePartwise.class)
+            .unmarshal(new CountedReader(reader, limits), ScorePartwise.class)
             .getValue();
+      } catch (IllegalArgumentException e) {
+        // What the binding throws at attributes that should be whole numbers and are none.
+        throw new UnreadableScoreException(
+            "The score has text where a number should stand at line %d: export it again from your notation program, or mend it there."
+                .formatted(reader.getLocation().getLineNumber()),
+            e);
       } finally {
         reader.close();
       }
@@ -110,7 +116,7 @@ public final class ScoreReader {
       default ->
           throw new UnreadableScoreException(
               "The file is no MusicXML score but holds <%s>: export the score as MusicXML from your notation program and use that file."
-                  .formatted(root));
+                  .formatted(XmlText.printable(root)));
     }
   }
 

@@ -56,13 +56,13 @@ record TempoMark(int measure, BigFraction onset, Tempo tempo, boolean heard) {
   }
 
   private static Optional<Tempo> checked(BeatUnit unit, BigDecimal perMinute) {
-    if (isWild(perMinute)) {
+    if (isWild(perMinute) || perMinute.compareTo(BigDecimal.ONE) < 0) {
+      // Some programs write 0, or next to it, to stop the clock at a fermata; no tempo to play at.
       return Optional.empty();
     }
     try {
       return Optional.of(new Tempo(unit, perMinute));
     } catch (IllegalArgumentException e) {
-      // Some programs write 0 to stop the clock at a fermata; no tempo to play at.
       return Optional.empty();
     }
   }

@@ -144,13 +144,13 @@ record XmlEncoding(Charset charset, boolean marked) {
       if (!charset.canEncode() || !start.equals(DECLARATION)) {
         throw new UnreadableScoreException(
             "%s calls itself %s in its first line but is not written so: export the score again as UTF-8 from your notation program."
-                .formatted(what, name.get()));
+                .formatted(what, XmlText.printable(name.get())));
       }
       return Optional.of(charset);
     } catch (IllegalCharsetNameException | UnsupportedCharsetException e) {
       throw new UnreadableScoreException(
           "%s names an unknown character encoding, '%s', in its first line: export the score again as UTF-8 from your notation program."
-              .formatted(what, name.get()),
+              .formatted(what, XmlText.printable(name.get())),
           e);
     }
   }

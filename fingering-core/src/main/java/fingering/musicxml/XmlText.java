@@ -1,9 +1,30 @@
 package fingering.musicxml;
 
+import com.google.common.collect.ImmutableList;
+import java.util.regex.Pattern;
+
 /** Small questions about characters in XML text. */
 final class XmlText {
 
+  /** More than this of a file's own words would hide what a message has to say. */
+  private static final int MOST_SHOWN = 60;
+
+  /** Where a list of names has so many characters, the rest is only counted. */
+  private static final int MOST_LISTED = 120;
+
+  private static final Pattern UNPRINTABLE = Pattern.compile("[\\s\\p{C}\\p{Z}]+");
+
   private XmlText() {}
+
+  /** Text of a file as a message shows it: on one line, and cut where it is long. */
+  static String printable(String text) {
+    // Cut first, so that a name of megabytes costs no more than one of a line.
+    String start = text.substring(0, Math.min(text.length(), 4 * MOST_SHOWN));
+    String line = UNPRINTABLE.matcher(start).replaceAll(" ").strip();
+    return line.length() <= MOST_SHOWN && start.length() == text.length()
+        ? line
+        : line.substring(0, Math.min(line.length(), MOST_SHOWN)) + "…";
+  }
 
   /** Whether every character may stand in an XML 1.0 document, escaped or not. */
   static boolean isLegal(String text) {
@@ -37,6 +58,18 @@ final class XmlText {
       }
     }
     return out.toString();
+  }
+
+  /** Names to choose from as a message lists them: the first few, and how many more there are. */
+  static String listed(ImmutableList<String> names) {
+    StringBuilder list = new StringBuilder();
+    int named = 0;
+    while (named < names.size() && list.length() < MOST_LISTED) {
+      list.append(named == 0 ? "" : ", ").append(printable(names.get(named)));
+      named++;
+    }
+    int more = names.size() - named;
+    return list + (more > 0 ? " and %d more".formatted(more) : "");
   }
 
   /**

@@ -26,6 +26,11 @@ import java.util.stream.IntStream;
 
 /** Makes plans for one passage. Not safe for use by many threads at once. */
 public final class Planner {
+  /**
+   * No hand takes more notes at once; of clusters that a damaged file holds, the rest is counted.
+   */
+  private static final int NAMED = 8;
+
   /** Around a note that cannot be reached the hand may stay up so long, in microseconds. */
   private static final long NEARBY = 1_000_000;
 
@@ -109,9 +114,12 @@ public final class Planner {
   }
 
   private static String names(Moment moment) {
+    int more = moment.struck().size() - NAMED;
     return moment.struck().stream()
-        .map(note -> note.written().display())
-        .collect(Collectors.joining("+"));
+            .limit(NAMED)
+            .map(note -> note.written().display())
+            .collect(Collectors.joining("+"))
+        + (more > 0 ? " and " + more + " more" : "");
   }
 
   /** The music. */

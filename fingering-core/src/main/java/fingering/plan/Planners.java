@@ -10,19 +10,19 @@ import fingering.music.Passage;
 import fingering.scoring.Scoring;
 import fingering.search.Costs;
 import fingering.tables.Instrument;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Planners for many passages, by one scoring and under one hand. The grips and the costs found for
- * one passage serve the next, so that the second takes a fraction of the time. Not safe for use by
- * many threads at once.
+ * one passage serve the next, so that the second takes a fraction of the time. Safe for use by many
+ * threads.
  */
 public final class Planners {
   private final LeftHand hand;
   private final Costs costs;
-  private final Map<Instrument, GripFinder> finders = new HashMap<>();
+  private final Map<Instrument, GripFinder> finders = new ConcurrentHashMap<>();
 
   /** Planners by a scoring, under a hand. */
   public Planners(Scoring scoring, LeftHand hand) {

@@ -6,55 +6,63 @@ import fingering.fingerboard.Placement;
 
 /** Rules on the bow's way across the strings. Plucked notes are free of them. */
 final class CrossingRules {
-  /** Notes shorter than this make a crossing quick, in microseconds (common practice). */
-  private static final long QUICK = 200_000;
-
   private CrossingRules() {}
 
   static ImmutableList<CostRule> all() {
     return ImmutableList.of(
         new NamedTransitionRule(
-            "crossing",
-            "String crossing",
-            "The bow moves to the neighbouring string; from or to an open one it is easier.",
-            "half crossing",
-            CrossingRules::crossing),
+                "crossing",
+                "String crossing",
+                "The bow moves to the neighbouring string; from or to an open one it is easier.",
+                "half crossing",
+                CrossingRules::crossing)
+            .where(CrossingRules::bowed),
         new NamedTransitionRule(
-            "crossing-slurred",
-            "Crossing under a slur",
-            "The colour changes within one bow.",
-            "half crossing",
-            (passing, before, now) -> passing.slurred() ? crossing(passing, before, now) : 0),
+                "crossing-slurred",
+                "Crossing under a slur",
+                "The colour changes within one bow.",
+                "half crossing",
+                (passing, before, now) -> passing.slurred() ? crossing(passing, before, now) : 0)
+            .where(passing -> passing.slurred() && bowed(passing)),
         new NamedTransitionRule(
-            "crossing-quick",
-            "Quick crossing",
-            "Arm and fingers must meet on the new string within a short note; an open string waits.",
-            "crossing",
-            CrossingRules::quick),
+                "crossing-quick",
+                "Quick crossing",
+                "Arm and fingers must meet on the new string within a short note; an open string waits.",
+                "crossing",
+                CrossingRules::quick)
+            .where(passing -> passing.quick() && bowed(passing)),
         new NamedTransitionRule(
-            "skipped-string",
-            "Skipped string",
-            "The bow passes over a string without touching it.",
-            "string",
-            (passing, before, now) ->
-                Math.max(0L, apart(passing, before, now) - 1) * (passing.slurred() ? 2 : 1)),
+                "skipped-string",
+                "Skipped string",
+                "The bow passes over a string without touching it.",
+                "string",
+                (passing, before, now) ->
+                    Math.max(0L, apart(passing, before, now) - 1) * (passing.slurred() ? 2 : 1))
+            .where(CrossingRules::bowed),
         new NamedTransitionRule(
-            "crossing-against",
-            "Crossing against the line",
-            "The line rises and the bow goes down to a lower string for it, or the other way round.",
-            "crossing",
-            CrossingRules::against),
+                "crossing-against",
+                "Crossing against the line",
+                "The line rises and the bow goes down to a lower string for it, or the other way round.",
+                "crossing",
+                CrossingRules::against)
+            .where(passing -> passing.rises() != 0 && bowed(passing)),
         new NamedTransitionRule(
-            "same-finger-hop",
-            "Finger hops to next string",
-            "One finger must hop to another string at once, or lie across two: the stopped fifth.",
-            "half hop",
-            CrossingRules::hop));
+                "same-finger-hop",
+                "Finger hops to next string",
+                "One finger must hop to another string at once, or lie across two: the stopped fifth.",
+                "half hop",
+                CrossingRules::hop)
+            .where(passing -> !passing.acrossRest()));
+  }
+
+  /** Whether the bow has to go from the one grip to the other. */
+  static boolean bowed(Passing passing) {
+    return !passing.plucked() && !passing.acrossRest();
   }
 
   /** Strings between the nearest strings of the two grips; 0 where they share one. */
   static int apart(Passing passing, Grip before, Grip now) {
-    if (passing.plucked() || passing.acrossRest()) {
+    if (!bowed(passing)) {
       return 0;
     }
     int nearest = Integer.MAX_VALUE;
@@ -76,10 +84,7 @@ final class CrossingRules {
   }
 
   private static long quick(Passing passing, Grip before, Grip now) {
-    return passing.sinceMicros() < QUICK
-            && !before.open()
-            && !now.open()
-            && apart(passing, before, now) > 0
+    return passing.quick() && !before.open() && !now.open() && apart(passing, before, now) > 0
         ? 1
         : 0;
   }

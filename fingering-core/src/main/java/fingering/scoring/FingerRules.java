@@ -21,47 +21,59 @@ final class FingerRules {
   static ImmutableList<CostRule> all() {
     return ImmutableList.of(
         new NamedTransitionRule(
-            "finger-slide",
-            "Finger slides",
-            "One finger slides to another note without a shift of the hand.",
-            "semitone",
-            FingerRules::slide),
+                "finger-slide",
+                "Finger slides",
+                "One finger slides to another note without a shift of the hand.",
+                "semitone",
+                FingerRules::slide)
+            .on(Occasion.STAY)
+            .where(passing -> !passing.acrossRest()),
         new NamedTransitionRule(
-            "wide-fingers",
-            "Wide between fingers",
-            "Two fingers lie further apart than the hand falls.",
-            "semitone",
-            (passing, before, now) -> spacing(passing, before, now, true)),
+                "wide-fingers",
+                "Wide between fingers",
+                "Two fingers lie further apart than the hand falls.",
+                "semitone",
+                (passing, before, now) -> spacing(passing, before, now, true))
+            .on(Occasion.STAY)
+            .where(passing -> !passing.acrossRest()),
         new NamedTransitionRule(
-            "narrow-fingers",
-            "Narrow between fingers",
-            "Two fingers are squeezed together, or cross.",
-            "semitone",
-            (passing, before, now) -> spacing(passing, before, now, false)),
+                "narrow-fingers",
+                "Narrow between fingers",
+                "Two fingers are squeezed together, or cross.",
+                "semitone",
+                (passing, before, now) -> spacing(passing, before, now, false))
+            .on(Occasion.STAY)
+            .where(passing -> !passing.acrossRest()),
         new NamedTransitionRule(
-            "hand-opens",
-            "Hand opens or closes",
-            "The hand changes between its closed and its extended shape.",
-            "change",
-            FingerRules::opens),
+                "hand-opens",
+                "Hand opens or closes",
+                "The hand changes between its closed and its extended shape.",
+                "change",
+                FingerRules::opens)
+            .on(Occasion.STAY)
+            .where(passing -> !passing.acrossRest()),
         new NamedTransitionRule(
-            "hand-opens-above",
-            "Hand opens above the first finger",
-            "The cello hand opens on the first finger; between the others all of them would move.",
-            "change",
-            FingerRules::opensAbove),
+                "hand-opens-above",
+                "Hand opens above the first finger",
+                "The cello hand opens on the first finger; between the others all of them would move.",
+                "change",
+                FingerRules::opensAbove)
+            .on(Occasion.STAY)
+            .where(passing -> !passing.acrossRest()),
         new NamedTransitionRule(
-            "held-note",
-            "Held note let go",
-            "A note that should sound on loses its string, or another finger has to take it over.",
-            "tenth of a note",
-            FingerRules::letGo),
+                "held-note",
+                "Held note let go",
+                "A note that should sound on loses its string, or another finger has to take it over.",
+                "tenth of a note",
+                FingerRules::letGo)
+            .where(passing -> !passing.held().isEmpty()),
         new NamedTransitionRule(
-            "repeated-note",
-            "Repeated note fingered anew",
-            "A note struck again sounds and feels the same only under the same finger.",
-            "note",
-            FingerRules::anew));
+                "repeated-note",
+                "Repeated note fingered anew",
+                "A note struck again sounds and feels the same only under the same finger.",
+                "note",
+                FingerRules::anew)
+            .where(Passing::repeated));
   }
 
   private static boolean sameHand(Passing passing, Grip before, Grip now) {

@@ -1,10 +1,28 @@
 package fingering.scoring;
 
 import fingering.fingerboard.Grip;
+import java.util.function.Predicate;
 
-/** A transition rule made of its description and a measure. */
-record NamedTransitionRule(String id, String name, String explanation, String unit, Measure measure)
+/**
+ * A transition rule made of its description and a measure.
+ *
+ * @param occasion what the hand has to do for the measure to find anything
+ * @param concerned the passings in which it may find anything
+ */
+record NamedTransitionRule(
+    String id,
+    String name,
+    String explanation,
+    String unit,
+    Measure measure,
+    Occasion occasion,
+    Predicate<Passing> concerned)
     implements TransitionRule {
+
+  NamedTransitionRule(String id, String name, String explanation, String unit, Measure measure) {
+    this(id, name, explanation, unit, measure, Occasion.ANY, passing -> true);
+  }
+
   /** Measures how much of something a passing has. */
   interface Measure {
     /** Finds nothing. */
@@ -22,9 +40,39 @@ record NamedTransitionRule(String id, String name, String explanation, String un
     }
   }
 
+  /** The same kind of rule, which charges the time that is lacking. */
+  record Hurried(
+      String id, String name, String explanation, String unit, long unitMicros, Measure needed)
+      implements HurriedTransitionRule {
+    @Override
+    public long needed(Passing passing, Grip before, Grip now) {
+      return needed.amount(passing, before, now);
+    }
+
+    @Override
+    public Occasion occasion() {
+      return Occasion.SHIFT;
+    }
+  }
+
+  /** The same, where it is known to find nothing on other occasions. */
+  NamedTransitionRule on(Occasion only) {
+    return new NamedTransitionRule(id, name, explanation, unit, measure, only, concerned);
+  }
+
+  /** The same, where it is known to find nothing in other passings. */
+  NamedTransitionRule where(Predicate<Passing> only) {
+    return new NamedTransitionRule(id, name, explanation, unit, measure, occasion, only);
+  }
+
   @Override
   public boolean idle() {
     return measure == Measure.NEVER;
+  }
+
+  @Override
+  public boolean concerns(Passing passing) {
+    return concerned.test(passing);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package fingering.scoring;
 
 import com.google.common.primitives.ImmutableIntArray;
+import com.google.common.primitives.Ints;
 import fingering.music.Moment;
 import fingering.music.Note;
 import java.util.List;
@@ -8,14 +9,16 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The music between one moment and the next, whatever the fingering: all that a {@link
- * TransitionRule} may know of it. Passings that are equal cost the same between the same grips, so
- * that the search reckons them once; times are told no finer than rules can use them.
+ * TransitionRule} may know of it. Passings that are equal but for times and pace cost the same
+ * between the same grips, so that the search reckons them once, and adds what {@link
+ * HurriedTransitionRule haste} and {@link PacedTransitionRule pace} cost.
  *
  * @param sinceMicros microseconds from the beginning of the one moment to the beginning of the
  *     other, to the nearest half millisecond, and no more than {@value #ENOUGH}
  * @param freeMicros microseconds the hand has for a shift without being heard: the rest, and the
  *     end of the note left where it is detached; to the half millisecond above, and no more than
  *     {@value #ENOUGH}
+ * @param quick whether less than a fifth of a second lies between the two beginnings
  * @param slurred whether one bow joins them
  * @param repeated whether the same single note is struck again
  * @param respelled whether the same key is struck again under another letter
@@ -24,7 +27,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param plucked whether the string is plucked at the moment reached
  * @param offBeat whether the moment reached is no beat of its measure
  * @param rises semitones from the highest note struck before to the highest struck now; below 0
- *     where the line falls
+ *     where the line falls; no further than {@value #LEAP} either way
  * @param held for each note that sounds on: where it stands among the notes that sounded before, -1
  *     where it does not, and where among those that sound now; by turns
  * @param singing how slow the music around is: {@link Pace#singing}
@@ -32,6 +35,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public record Passing(
     long sinceMicros,
     long freeMicros,
+    boolean quick,
     boolean slurred,
     boolean repeated,
     boolean respelled,
@@ -44,6 +48,12 @@ public record Passing(
     long singing) {
   /** More time than any movement of the hand takes, in microseconds. */
   public static final long ENOUGH = 1_000_000;
+
+  /** More than a step of the scale, in semitones. */
+  public static final int LEAP = 3;
+
+  /** Notes shorter than this make a crossing quick, in microseconds (common practice). */
+  private static final long QUICK = 200_000;
 
   /** A detached note gives up this share of its length to the hand (common practice). */
   private static final int DETACHED_SHARE = 4;
@@ -69,6 +79,7 @@ public record Passing(
     return new Passing(
         told(since),
         told(free),
+        told(since) < QUICK,
         now.slurred(),
         spelled,
         same && !spelled,
@@ -76,7 +87,7 @@ public record Passing(
         now.restMicros() >= NEW_BEGINNING,
         now.pizzicato(),
         offBeat(now),
-        top(now) - top(before),
+        Ints.constrainToRange(top(now) - top(before), -LEAP, LEAP),
         held(before, now),
         Pace.singing(now));
   }
@@ -107,30 +118,33 @@ public record Passing(
     return held.build();
   }
 
-  /** The same but for the pace, as if the music did not sing. */
-  public Passing unsung() {
-    return singing == 0
-        ? this
-        : new Passing(
-            sinceMicros,
-            freeMicros,
-            slurred,
-            repeated,
-            respelled,
-            rest,
-            acrossRest,
-            plucked,
-            offBeat,
-            rises,
-            held,
-            0);
+  /** Microseconds there are to leave a grip: an open string is left as soon as it is struck. */
+  public long micros(boolean open) {
+    return open ? sinceMicros : freeMicros;
   }
 
-  /** A number for all of it but {@link #held} and {@link #singing}; equal numbers mean equal. */
-  public long code() {
-    long code = sinceMicros / HALF_MILLISECOND;
-    code = code << 11 | freeMicros / HALF_MILLISECOND;
-    code = code << 8 | (rises & 0xff);
+  /** The same but for times and pace: as if there were time enough, and the music did not sing. */
+  public Passing atLeisure() {
+    return new Passing(
+        ENOUGH,
+        ENOUGH,
+        quick,
+        slurred,
+        repeated,
+        respelled,
+        rest,
+        acrossRest,
+        plucked,
+        offBeat,
+        rises,
+        held,
+        0);
+  }
+
+  /** A number for all of it but times, pace and {@link #held}; equal numbers mean equal. */
+  public int code() {
+    int code = rises + LEAP;
+    code = code << 1 | (quick ? 1 : 0);
     code = code << 1 | (slurred ? 1 : 0);
     code = code << 1 | (repeated ? 1 : 0);
     code = code << 1 | (respelled ? 1 : 0);

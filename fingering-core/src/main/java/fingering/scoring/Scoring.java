@@ -1,6 +1,7 @@
 package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.primitives.ImmutableLongArray;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import java.util.Arrays;
@@ -17,6 +18,10 @@ public final class Scoring {
   private final long[] noteWeights;
   private final TransitionRule[] transitionRules;
   private final long[] transitionWeights;
+  private final TransitionRule[] leisurelyRules;
+  private final long[] leisurelyWeights;
+  private final ImmutableList<HurriedTransitionRule> hurriedRules;
+  private final ImmutableLongArray hurriedWeights;
   private final PacedNoteRule[] pacedNoteRules;
   private final long[] pacedNoteWeights;
   private final PacedTransitionRule[] pacedTransitionRules;
@@ -30,6 +35,16 @@ public final class Scoring {
     noteWeights = weights(noteRules, weights);
     transitionRules = of(charging, TransitionRule.class).toArray(TransitionRule[]::new);
     transitionWeights = weights(transitionRules, weights);
+    leisurelyRules =
+        of(charging, TransitionRule.class)
+            .filter(rule -> !(rule instanceof HurriedTransitionRule))
+            .filter(rule -> !(rule instanceof PacedTransitionRule))
+            .toArray(TransitionRule[]::new);
+    leisurelyWeights = weights(leisurelyRules, weights);
+    hurriedRules =
+        of(charging, HurriedTransitionRule.class).collect(ImmutableList.toImmutableList());
+    hurriedWeights =
+        ImmutableLongArray.copyOf(weights(hurriedRules.toArray(CostRule[]::new), weights));
     pacedNoteRules = of(charging, PacedNoteRule.class).toArray(PacedNoteRule[]::new);
     pacedNoteWeights = weights(pacedNoteRules, weights);
     pacedTransitionRules =
@@ -100,18 +115,33 @@ public final class Scoring {
 
   /** Points of the way from one grip to the next. */
   public long cost(Passing passing, Grip before, Grip now) {
+    return cost(transitionRules, transitionWeights, passing, before, now);
+  }
+
+  /** What ways cost in a passing but for what depends on times and pace. */
+  public PassingCosts leisurely(Passing passing) {
+    return new PassingCosts(leisurelyRules, leisurelyWeights, passing);
+  }
+
+  static long cost(TransitionRule[] rules, long[] weights, Passing passing, Grip before, Grip now) {
     long cost = 0;
-    for (int i = 0; i < transitionRules.length; i++) {
-      TransitionRule rule = transitionRules[i];
-      cost += charged(rule, rule.amount(passing, before, now)) * transitionWeights[i];
+    for (int i = 0; i < rules.length; i++) {
+      cost += charged(rules[i], rules[i].amount(passing, before, now)) * weights[i];
     }
     return cost;
   }
 
-  /**
-   * Points of the way for each hundredth of a second of {@link Passing#singing}: its cost is that
-   * of the {@link Passing#unsung unsung} passing and so much more.
-   */
+  /** The rules that charge what time is lacking. */
+  public ImmutableList<HurriedTransitionRule> hurried() {
+    return hurriedRules;
+  }
+
+  /** Their weights, in points for a unit of each. */
+  public ImmutableLongArray hurriedWeights() {
+    return hurriedWeights;
+  }
+
+  /** Points of the way for each hundredth of a second of {@link Passing#singing}. */
   public long paced(Passing passing, Grip before, Grip now) {
     long cost = 0;
     for (int i = 0; i < pacedTransitionRules.length; i++) {

@@ -21,6 +21,8 @@ final class ShiftRules {
   /** Time a millimetre of shift on that string takes, in microseconds (common practice). */
   private static final long PER_MILLIMETRE = 1_500;
 
+  private static final long HUNDREDTH = 10_000;
+
   /** A move shorter than this, as between half and 1st, draws the hand back or on (millimetres). */
   private static final long SLIGHT = 20;
 
@@ -38,41 +40,48 @@ final class ShiftRules {
   static ImmutableList<CostRule> all() {
     return ImmutableList.of(
         new NamedTransitionRule(
-            "shift",
-            "Shift",
-            "The hand moves to another position; a rest, an open string or a slight move make it easier, and so does the habit of cellists and bassists.",
-            "tenth of a shift",
-            ShiftRules::shift),
+                "shift",
+                "Shift",
+                "The hand moves to another position; a rest, an open string or a slight move make it easier, and so does the habit of cellists and bassists.",
+                "tenth of a shift",
+                ShiftRules::shift)
+            .on(Occasion.SHIFT),
         new NamedTransitionRule(
-            "shift-distance",
-            "Distance of a shift",
-            "The further the hand travels, the harder it is to arrive in tune.",
-            "millimetre on a string of 328 mm",
-            ShiftRules::distance),
-        new NamedTransitionRule(
+                "shift-distance",
+                "Distance of a shift",
+                "The further the hand travels, the harder it is to arrive in tune.",
+                "millimetre on a string of 328 mm",
+                ShiftRules::distance)
+            .on(Occasion.SHIFT),
+        new NamedTransitionRule.Hurried(
             "shift-in-haste",
             "Shift in haste",
             "The shift needs more time than the end of the note before and the rest leave.",
             "hundredth of a second",
-            ShiftRules::haste),
+            HUNDREDTH,
+            ShiftRules::needed),
         new NamedTransitionRule(
-            "shift-slurred",
-            "Shift under a slur",
-            "A shift within one bow is heard as a slide.",
-            "shift",
-            (passing, before, now) -> slurred(passing, before, now) ? 1 : 0),
+                "shift-slurred",
+                "Shift under a slur",
+                "A shift within one bow is heard as a slide.",
+                "shift",
+                (passing, before, now) -> slurred(passing, before, now) ? 1 : 0)
+            .on(Occasion.SHIFT)
+            .where(Passing::slurred),
         new NamedTransitionRule(
-            "shift-changed-finger",
-            "Shift to another finger",
-            "Without a finger that slides along as a guide the arrival is less sure.",
-            "shift",
-            ShiftRules::changedFinger),
+                "shift-changed-finger",
+                "Shift to another finger",
+                "Without a finger that slides along as a guide the arrival is less sure.",
+                "shift",
+                ShiftRules::changedFinger)
+            .on(Occasion.SHIFT),
         new NamedTransitionRule(
-            "shift-creeping",
-            "One finger takes the next step",
-            "A finger that slides on by a whole tone smears a line; let another take the next note.",
-            "shift",
-            ShiftRules::creeping));
+                "shift-creeping",
+                "One finger takes the next step",
+                "A finger that slides on by a whole tone smears a line; let another take the next note.",
+                "shift",
+                ShiftRules::creeping)
+            .on(Occasion.SHIFT));
   }
 
   /** Whether the hand shifts; a note only respelled under the same finger is no shift. */
@@ -125,13 +134,10 @@ final class ShiftRules {
     return passing.acrossRest() ? way / 2 : way;
   }
 
-  private static long haste(Passing passing, Grip before, Grip now) {
-    if (!shifts(passing, before, now)) {
-      return 0;
-    }
-    long needed = LEAVE_AND_ARRIVE + PER_MILLIMETRE * millimetres(before, now);
-    long free = before.open() ? passing.sinceMicros() : passing.freeMicros();
-    return Math.max(0, needed - free) / 10_000;
+  private static long needed(Passing passing, Grip before, Grip now) {
+    return shifts(passing, before, now)
+        ? LEAVE_AND_ARRIVE + PER_MILLIMETRE * millimetres(before, now)
+        : 0;
   }
 
   private static boolean slurred(Passing passing, Grip before, Grip now) {

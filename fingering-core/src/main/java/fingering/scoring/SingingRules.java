@@ -43,11 +43,12 @@ final class SingingRules {
             "hundredth of a second",
             (passing, before, now) -> crosses(passing, before, now) ? 1 : 0),
         new NamedTransitionRule(
-            "crossing-step",
-            "Crossing for a step",
-            "The bow changes string for a step of the scale, which one string would have joined.",
-            "crossing",
-            (passing, before, now) -> step(passing) && crosses(passing, before, now) ? 1 : 0),
+                "crossing-step",
+                "Crossing for a step",
+                "The bow changes string for a step of the scale, which one string would have joined.",
+                "crossing",
+                (passing, before, now) -> step(passing) && crosses(passing, before, now) ? 1 : 0)
+            .where(passing -> step(passing) && CrossingRules.bowed(passing)),
         new NamedNoteRule(
             "open-top-string",
             "Open top string",
@@ -61,12 +62,14 @@ final class SingingRules {
             "position",
             SingingRules::above),
         new NamedTransitionRule(
-            "shift-off-beat",
-            "Shift off the beat",
-            "A shift hides best where the new bow or the accent comes: on the beat.",
-            "shift",
-            (passing, before, now) ->
-                passing.offBeat() && ShiftRules.shifts(passing, before, now) ? 1 : 0));
+                "shift-off-beat",
+                "Shift off the beat",
+                "A shift hides best where the new bow or the accent comes: on the beat.",
+                "shift",
+                (passing, before, now) ->
+                    passing.offBeat() && ShiftRules.shifts(passing, before, now) ? 1 : 0)
+            .on(Occasion.SHIFT)
+            .where(Passing::offBeat));
   }
 
   private static boolean bowedOpen(Stroke stroke, Grip grip) {
@@ -91,9 +94,7 @@ final class SingingRules {
   }
 
   private static boolean crosses(Passing passing, Grip before, Grip now) {
-    return before.top().string() != now.top().string()
-        && !passing.plucked()
-        && !passing.acrossRest();
+    return before.top().string() != now.top().string() && CrossingRules.bowed(passing);
   }
 
   private static boolean step(Passing passing) {

@@ -17,8 +17,8 @@ import java.util.List;
  * @param slurred whether a slur joins the moment to the one before
  * @param accented whether a note that begins has an accent
  * @param grace whether these are grace notes
- * @param hundredths how long the longest note that begins sounds, in hundredths of a second, and no
- *     more than {@value #LONG_ENOUGH}
+ * @param hundredths how long the longest note that begins sounds, in hundredths of a second, to the
+ *     tenth below, and no more than {@value #LONG_ENOUGH}
  * @param trilled where the notes with a trill stand among all that sound, from 0
  * @param trilledStruck where they stand among those that begin
  * @param sounding how many notes sound
@@ -37,7 +37,7 @@ public record Stroke(
   /** A note longer than this asks for nothing more, in hundredths of a second. */
   public static final long LONG_ENOUGH = 200;
 
-  private static final long HUNDREDTH = 10_000;
+  private static final long TENTH = 100_000;
 
   /** The stroke of a moment. */
   public static Stroke of(Moment moment) {
@@ -54,7 +54,7 @@ public record Stroke(
         moment.slurred(),
         accented,
         moment.grace(),
-        Math.min(LONG_ENOUGH, moment.soundMicros() / HUNDREDTH),
+        Math.min(LONG_ENOUGH, moment.soundMicros() / TENTH * 10),
         trills ? trilled(struck, moment.sounding()) : ImmutableIntArray.of(),
         trills ? trilled(struck, struck) : ImmutableIntArray.of(),
         struck.size() + moment.held().size(),

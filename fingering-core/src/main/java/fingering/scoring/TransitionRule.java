@@ -2,7 +2,11 @@ package fingering.scoring;
 
 import fingering.fingerboard.Grip;
 
-/** A rule that judges the way from one grip to the next. */
+/**
+ * A rule that judges the way from one grip to the next. How much time there is a {@link
+ * HurriedTransitionRule} may charge, and how slow the music is a {@link PacedTransitionRule}; other
+ * rules find neither in the passing they are given by the search.
+ */
 public interface TransitionRule extends CostRule {
   @Override
   default int lookBack() {
@@ -11,4 +15,14 @@ public interface TransitionRule extends CostRule {
 
   /** How much of what the rule charges this passing has, in the rule's unit; 0 or more. */
   long amount(Passing passing, Grip before, Grip now);
+
+  /** What the hand has to do, or not to do, for the rule to charge anything. */
+  default Occasion occasion() {
+    return Occasion.ANY;
+  }
+
+  /** Whether the rule may charge anything in such a passing, from some grip to some other. */
+  default boolean concerns(Passing passing) {
+    return true;
+  }
 }

@@ -33,9 +33,8 @@ final class Bound {
   }
 
   private static long[] before(Layers layers, ForwardPass free, int m, long[] onward) {
-    EdgeCosts edges = free.edges(m);
+    Ways ways = free.ways(m);
     long[] own = free.own(m);
-    long singing = free.singing(m);
     ImmutableList<Grip> before = layers.grips().get(m - 1);
     long[] reached = new long[own.length];
     for (int j = 0; j < own.length; j++) {
@@ -44,7 +43,7 @@ final class Bound {
     }
     long[] least = new long[before.size()];
     for (int i = 0; i < least.length; i++) {
-      least[i] = edges.onward(i, reached, singing);
+      least[i] = ways.onward(i, reached);
     }
     return least;
   }

@@ -1,38 +1,41 @@
 package fingering.search;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.MapMaker;
 import com.google.common.primitives.ImmutableIntArray;
 import fingering.fingerboard.Grip;
 import fingering.scoring.Passing;
 import fingering.scoring.Scoring;
 import fingering.scoring.Stroke;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * The costs of nodes and edges by one scoring. Music repeats itself: the costs between the grips of
  * two notes are reckoned once and serve wherever the same notes follow one another alike, in one
  * passage or, where grips are shared, in many. Grips are the same where their list is one object.
- * Not safe for use by many threads.
+ * Safe for use by many threads.
  */
 public final class Costs {
-  /** When more costs than this are kept all are forgotten, at some 16 bytes each. */
+  /** When more costs than this are kept all are forgotten, at some 24 bytes each. */
   private static final long MOST = 4_000_000;
 
   private final Scoring scoring;
-  private final IdentityHashMap<ImmutableList<Grip>, Integer> numbers = new IdentityHashMap<>();
-  private final List<ImmutableList<Grip>> lists = new ArrayList<>();
-  private final Map<NodeKey, NodeCosts> nodes = new HashMap<>();
-  private final Map<EdgeKey, EdgeCosts> edges = new HashMap<>();
-  private long kept;
+
+  /** By identity, which weak keys mean: lists of many grips are too long to be compared. */
+  private final Map<ImmutableList<Grip>, Integer> numbers = new MapMaker().weakKeys().makeMap();
+
+  private final AtomicInteger next = new AtomicInteger();
+  private final Map<NodeKey, NodeCosts> nodes = new ConcurrentHashMap<>();
+  private final Map<EdgeKey, EdgeCosts> edges = new ConcurrentHashMap<>();
+  private final AtomicLong kept = new AtomicLong();
 
   private record NodeKey(
       int grips, long code, ImmutableIntArray trilled, ImmutableIntArray trilledStruck) {}
 
-  private record EdgeKey(int before, int now, long code, ImmutableIntArray held) {}
+  private record EdgeKey(int before, int now, int code, ImmutableIntArray held) {}
 
   /** The costs by a scoring, none of them reckoned yet. */
   public Costs(Scoring scoring) {
@@ -45,46 +48,41 @@ public final class Costs {
   }
 
   /** The number by which these grips are known here. */
-  int number(ImmutableList<Grip> grips) {
+  private int number(ImmutableList<Grip> grips) {
     Integer known = numbers.get(grips);
-    if (known == null) {
-      known = lists.size();
-      numbers.put(grips, known);
-      lists.add(grips);
-    }
-    return known;
+    return known == null ? numbers.computeIfAbsent(grips, list -> next.getAndIncrement()) : known;
   }
 
-  /** What each of the grips of that number costs by itself. */
-  NodeCosts of(Stroke stroke, int grips) {
-    NodeKey key = new NodeKey(grips, stroke.code(), stroke.trilled(), stroke.trilledStruck());
+  /** What each of the grips costs by itself. */
+  NodeCosts of(Stroke stroke, ImmutableList<Grip> grips) {
+    NodeKey key =
+        new NodeKey(number(grips), stroke.code(), stroke.trilled(), stroke.trilledStruck());
     NodeCosts known = nodes.get(key);
     if (known == null) {
-      known = NodeCosts.of(scoring, stroke.unsung(), lists.get(grips));
-      keep(lists.get(grips).size());
+      known = NodeCosts.of(scoring, stroke.unsung(), grips);
+      keep(grips.size());
       nodes.put(key, known);
     }
     return known;
   }
 
-  /** What every way from the grips of one number to those of another costs. */
-  EdgeCosts of(Passing passing, int before, int now) {
-    EdgeKey key = new EdgeKey(before, now, passing.code(), passing.held());
+  /** What every way from some grips to others costs. */
+  Ways of(Passing passing, ImmutableList<Grip> before, ImmutableList<Grip> now) {
+    EdgeKey key = new EdgeKey(number(before), number(now), passing.code(), passing.held());
     EdgeCosts known = edges.get(key);
     if (known == null) {
-      known = EdgeCosts.of(scoring, passing.unsung(), lists.get(before), lists.get(now));
-      keep((long) lists.get(before).size() * lists.get(now).size());
+      known = EdgeCosts.of(scoring, passing.atLeisure(), before, now);
+      keep((long) before.size() * now.size());
       edges.put(key, known);
     }
-    return known;
+    return new Ways(known, passing);
   }
 
   private void keep(long more) {
-    kept += more;
-    if (kept > MOST) {
+    if (kept.addAndGet(more) > MOST) {
       nodes.clear();
       edges.clear();
-      kept = more;
+      kept.set(more);
     }
   }
 }

@@ -5,7 +5,6 @@ import static fingering.search.ForwardPass.NONE;
 import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableIntArray;
 import fingering.fingerboard.Grip;
-import fingering.scoring.Passing;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.OptionalInt;
@@ -136,8 +135,7 @@ final class DistinctPaths {
    */
   private long[] restBefore(int m, ImmutableIntArray group, long[] rest) {
     ImmutableList<Grip> now = layers.grips().get(m);
-    Passing passing = Passing.between(layers.moments().get(m), layers.moments().get(m + 1));
-    EdgeCosts edges = pass.edges(m + 1);
+    Ways ways = pass.ways(m + 1);
     long[] own = pass.own(m + 1);
     long[] sums = pass.sums(m);
     long[] all = new long[now.size() * states];
@@ -152,7 +150,7 @@ final class DistinctPaths {
         if (ForwardPass.unreached(sums, i * states, states)) {
           continue;
         }
-        long edge = edges.cost(i, reached, passing.singing()) + own[reached];
+        long edge = ways.cost(i, reached) + own[reached];
         int[] after = automaton.after(m + 1, now.get(i), next);
         for (int s = 0; s < states; s++) {
           int at = i * states + s;

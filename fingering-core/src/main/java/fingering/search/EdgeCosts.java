@@ -3,145 +3,154 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.scoring.Passing;
+import fingering.scoring.PassingCosts;
 import fingering.scoring.Scoring;
 
-/** What every way from the grips of one moment to those of the next costs. */
+/**
+ * What every way from the grips of one moment to those of the next costs, whatever the time between
+ * and the pace of the music. Safe for use by many threads.
+ */
 final class EdgeCosts {
-  private static final long[] NOTHING = new long[0];
-
-  private final int before;
+  /** How many grips are reached. */
   private final int now;
 
-  /** By grip left, then grip reached. */
-  private final long[] unsung;
+  /** Whether a grip left is open strings alone. */
+  private final boolean[] open;
 
-  /** The same for each hundredth of a second of singing; empty where it costs nothing. */
-  private final long[] paced;
+  /** Points. */
+  private final Table leisurely;
 
-  /** By grip left, {@link #handicaps}; those not asked for yet are missing. */
-  private final long[][] handicaps;
+  /** Points for each hundredth of a second of singing. */
+  private final Table paced;
 
-  private final long[][] pacedHandicaps;
+  /** Whether there are any of these. */
+  private final boolean paces;
 
-  private EdgeCosts(int before, int now, long[] unsung, long[] paced) {
-    this.before = before;
-    this.now = now;
-    this.unsung = unsung;
-    this.paced = paced;
-    handicaps = new long[before][];
-    pacedHandicaps = new long[before][];
-  }
-
-  static EdgeCosts of(
-      Scoring scoring, Passing unsung, ImmutableList<Grip> before, ImmutableList<Grip> now) {
-    long[] costs = new long[before.size() * now.size()];
-    long[] paced = new long[costs.length];
-    boolean paces = false;
-    int at = 0;
-    for (Grip left : before) {
-      for (Grip reached : now) {
-        costs[at] = scoring.cost(unsung, left, reached);
-        paced[at] = scoring.paced(unsung, left, reached);
-        paces |= paced[at] > 0;
-        at++;
-      }
-    }
-    return new EdgeCosts(before.size(), now.size(), costs, paces ? paced : NOTHING);
-  }
-
-  /** The cost of the way from one grip to another where music sings so much. */
-  long cost(int left, int reached, long singing) {
-    int at = left * now + reached;
-    return paced.length == 0 ? unsung[at] : unsung[at] + singing * paced[at];
-  }
+  private final ImmutableList<Haste> hastes;
 
   /**
-   * By grip, how much dearer a way from one grip can be than the way from that grip to the same
-   * place. A grip whose sum is higher by more than that is worth leaving for no place.
+   * What one rule charges where time is lacking.
+   *
+   * @param needed microseconds
+   * @param unit microseconds to a unit
+   * @param weight points for a unit
    */
-  long[] handicaps(int left) {
-    if (handicaps[left] == null) {
-      handicaps[left] = handicaps(left, unsung);
+  private record Haste(Table needed, long unit, long weight) {
+    long cost(int left, int reached, long micros) {
+      long lacking = needed.get(left, reached) - micros;
+      return lacking > 0 ? lacking / unit * weight : 0;
     }
-    return handicaps[left];
+
+    /** Adds what is dearer for haste. */
+    void handicaps(int left, long micros, boolean[] open, long[] handicaps) {
+      long most = Math.max(0, needed.most(left) - micros) / unit;
+      if (most == 0) {
+        return;
+      }
+      long[] more = needed.excess(left);
+      for (int i = 0; i < open.length; i++) {
+        // Where both have the same time, rounding of each parts them by no more than one unit.
+        long same = Math.max(0, more[i]) / unit + 1;
+        handicaps[i] += (open[i] == open[left] ? Math.min(most, same) : most) * weight;
+      }
+    }
   }
 
-  /** The same for each hundredth of a second of singing. */
-  long[] pacedHandicaps(int left) {
-    if (pacedHandicaps[left] == null) {
-      pacedHandicaps[left] = paced.length == 0 ? new long[before] : handicaps(left, paced);
-    }
-    return pacedHandicaps[left];
-  }
-
-  private long[] handicaps(int left, long[] costs) {
-    long[] most = new long[before];
+  private EdgeCosts(
+      Scoring scoring, Passing passing, ImmutableList<Grip> left, ImmutableList<Grip> reached) {
+    int before = left.size();
+    now = reached.size();
+    open = new boolean[before];
+    leisurely = new Table(before, now);
+    paced = new Table(before, now);
+    hastes = hastes(scoring, before, now);
+    PassingCosts costs = scoring.leisurely(passing);
     for (int i = 0; i < before; i++) {
-      long dearer = Long.MIN_VALUE;
+      Grip from = left.get(i);
+      open[i] = from.open();
       for (int j = 0; j < now; j++) {
-        dearer = Math.max(dearer, costs[left * now + j] - costs[i * now + j]);
-      }
-      most[i] = dearer;
-    }
-    return most;
-  }
-
-  /**
-   * The least sum from after a grip to the end, or the greatest number where none leads there.
-   *
-   * @param sums the least sums from the grips reached, themselves counted; the greatest number
-   *     where none leads to the end
-   */
-  long onward(int left, long[] sums, long singing) {
-    long least = Long.MAX_VALUE;
-    for (int j = 0; j < sums.length; j++) {
-      if (sums[j] != Long.MAX_VALUE) {
-        least = Math.min(least, sums[j] + cost(left, j, singing));
-      }
-    }
-    return least;
-  }
-
-  /**
-   * Lowers the sums with which grips are reached to those of the ways from some grips. Four grips
-   * are reached at a time, whose sums stay at hand meanwhile.
-   *
-   * @param from the sums of the grips left, the first so many
-   * @param left which grips these are
-   * @param sums the sums so far, one for each grip reached
-   */
-  void reach(long[] from, int[] left, int many, long singing, long[] sums) {
-    long[] more = singing == 0 ? NOTHING : paced;
-    int j = 0;
-    for (; j + 4 <= now; j += 4) {
-      long one = sums[j];
-      long two = sums[j + 1];
-      long three = sums[j + 2];
-      long four = sums[j + 3];
-      for (int k = 0; k < many; k++) {
-        int at = left[k] * now + j;
-        long sum = from[k];
-        if (more.length == 0) {
-          one = Math.min(one, sum + unsung[at]);
-          two = Math.min(two, sum + unsung[at + 1]);
-          three = Math.min(three, sum + unsung[at + 2]);
-          four = Math.min(four, sum + unsung[at + 3]);
-        } else {
-          one = Math.min(one, sum + unsung[at] + singing * more[at]);
-          two = Math.min(two, sum + unsung[at + 1] + singing * more[at + 1]);
-          three = Math.min(three, sum + unsung[at + 2] + singing * more[at + 2]);
-          four = Math.min(four, sum + unsung[at + 3] + singing * more[at + 3]);
+        Grip to = reached.get(j);
+        boolean shifts = costs.shifts(from, to);
+        leisurely.put(i, j, costs.of(from, to, shifts));
+        paced.put(i, j, scoring.paced(passing, from, to));
+        for (int r = 0; shifts && r < hastes.size(); r++) {
+          hastes.get(r).needed.put(i, j, scoring.hurried().get(r).needed(passing, from, to));
         }
       }
-      sums[j] = one;
-      sums[j + 1] = two;
-      sums[j + 2] = three;
-      sums[j + 3] = four;
     }
-    for (; j < now; j++) {
-      for (int k = 0; k < many; k++) {
-        sums[j] = Math.min(sums[j], from[k] + cost(left[k], j, singing));
+    paces = !paced.empty();
+  }
+
+  private static ImmutableList<Haste> hastes(Scoring scoring, int before, int now) {
+    ImmutableList.Builder<Haste> all = ImmutableList.builder();
+    for (int r = 0; r < scoring.hurried().size(); r++) {
+      long unit = scoring.hurried().get(r).unitMicros();
+      all.add(new Haste(new Table(before, now), unit, scoring.hurriedWeights().get(r)));
+    }
+    return all.build();
+  }
+
+  /** The costs between grips in a passing at leisure. */
+  static EdgeCosts of(
+      Scoring scoring, Passing passing, ImmutableList<Grip> left, ImmutableList<Grip> reached) {
+    return new EdgeCosts(scoring, passing, left, reached);
+  }
+
+  /** The cost of the way from one grip to another in a passing. */
+  long cost(int left, int reached, Passing passing) {
+    long cost = leisurely.get(left, reached);
+    if (paces) {
+      cost += passing.singing() * paced.get(left, reached);
+    }
+    long micros = passing.micros(open[left]);
+    for (int r = 0; r < hastes.size(); r++) {
+      cost += hastes.get(r).cost(left, reached, micros);
+    }
+    return cost;
+  }
+
+  /** Lowers the sums with which grips are reached to those of the ways from one of that sum. */
+  void reach(int left, long sum, Passing passing, long[] sums) {
+    if (late(left, passing)) {
+      for (int j = 0; j < now; j++) {
+        sums[j] = Math.min(sums[j], sum + cost(left, j, passing));
       }
+    } else if (paces && passing.singing() > 0) {
+      leisurely.lower(left, sum, passing.singing(), paced, sums);
+    } else {
+      leisurely.lower(left, sum, sums);
+    }
+  }
+
+  /** Whether any way from a grip lacks time. */
+  private boolean late(int left, Passing passing) {
+    long micros = passing.micros(open[left]);
+    for (int r = 0; r < hastes.size(); r++) {
+      if (hastes.get(r).needed.most(left) > micros) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * By grip left, how much dearer a way from one can be at the most than the way from that to the
+   * same place. A grip whose sum is higher by more than that is worth leaving for no place.
+   *
+   * @param handicaps where they are put
+   */
+  void handicaps(int left, Passing passing, long[] handicaps) {
+    long[] points = leisurely.excess(left);
+    System.arraycopy(points, 0, handicaps, 0, open.length);
+    if (paces && passing.singing() > 0) {
+      long[] more = paced.excess(left);
+      for (int i = 0; i < open.length; i++) {
+        handicaps[i] += passing.singing() * more[i];
+      }
+    }
+    long micros = passing.micros(open[left]);
+    for (int r = 0; r < hastes.size(); r++) {
+      hastes.get(r).handicaps(left, micros, open, handicaps);
     }
   }
 }

@@ -29,13 +29,10 @@ final class ForwardPass {
   /** What the grips of each moment cost by themselves, and the ways to them. */
   private final NodeCosts[] nodes;
 
-  private final EdgeCosts[] edges;
+  private final Ways[] ways;
 
   /** By moment, {@link #own}; those not asked for are missing. */
   private final long[][] own;
-
-  /** The numbers by which the costs know the grips of each moment. */
-  private final int[] numbers;
 
   /** How slow the music is around each moment. */
   private final long[] singing;
@@ -43,21 +40,15 @@ final class ForwardPass {
   /** Whether every grip can be taken and costs nothing but points. */
   private final boolean free;
 
-  private final Reach reach = new Reach();
-
   private ForwardPass(Layers layers, Requirement requirement) {
     this.layers = layers;
     this.automaton = new Automaton(layers, requirement);
     states = requirement.states();
     sums = new long[layers.moments().size()][];
     nodes = new NodeCosts[sums.length];
-    edges = new EdgeCosts[sums.length];
+    ways = new Ways[sums.length];
     own = new long[sums.length][];
     singing = new long[sums.length];
-    numbers = new int[sums.length];
-    for (int m = 0; m < numbers.length; m++) {
-      numbers[m] = layers.costs().number(layers.grips().get(m));
-    }
     free = layers.closed() == Closed.NONE && layers.penalty() == Penalty.NONE;
   }
 
@@ -93,10 +84,10 @@ final class ForwardPass {
     ImmutableList<Grip> now = layers.grips().get(m);
     Passing passing = Passing.between(layers.moments().get(m - 1), layers.moments().get(m));
     singing[m] = passing.singing();
-    edges[m] = layers.costs().of(passing, numbers[m - 1], numbers[m]);
+    ways[m] = layers.costs().of(passing, layers.grips().get(m - 1), now);
     long[] next = unreached(now.size() * states);
     if (states == 1) {
-      reach.lower(edges[m], sums[m - 1], singing[m], next);
+      ways[m].reach(sums[m - 1], next);
     } else if (automaton.looksBack()) {
       reachLookingBack(m, next);
     } else {
@@ -129,7 +120,7 @@ final class ForwardPass {
         before[i] = sums[m - 1][i * states + s];
       }
       Arrays.fill(reached, NONE);
-      if (reach.lower(edges[m], before, singing[m], reached)) {
+      if (ways[m].reach(before, reached)) {
         for (int j = 0; j < reached.length; j++) {
           int to = j * states + after[j][s];
           next[to] = Math.min(next[to], reached[j]);
@@ -148,7 +139,7 @@ final class ForwardPass {
       }
       for (int j = 0; j < now.size(); j++) {
         int[] after = automaton.after(m, before.get(i), now.get(j));
-        long way = edges[m].cost(i, j, singing[m]);
+        long way = ways[m].cost(i, j);
         for (int s = 0; s < states; s++) {
           long sum = sums[m - 1][i * states + s];
           int to = j * states + after[s];
@@ -159,13 +150,8 @@ final class ForwardPass {
   }
 
   /** The costs of the ways to a moment, from the second. */
-  EdgeCosts edges(int m) {
-    return edges[m];
-  }
-
-  /** How slow the music is around a moment, from the second. */
-  long singing(int m) {
-    return singing[m];
+  Ways ways(int m) {
+    return ways[m];
   }
 
   /**
@@ -187,7 +173,7 @@ final class ForwardPass {
     if (nodes[m] == null) {
       Stroke stroke = Stroke.of(layers.moments().get(m));
       singing[m] = stroke.singing();
-      nodes[m] = layers.costs().of(stroke, numbers[m]);
+      nodes[m] = layers.costs().of(stroke, layers.grips().get(m));
     }
     return nodes[m];
   }
@@ -246,7 +232,7 @@ final class ForwardPass {
     long sum = sums[m][node] - own(m, reached, nodes[m]);
     for (int at = 0; at < sums[m - 1].length; at++) {
       if (sums[m - 1][at] != NONE
-          && sums[m - 1][at] + edges[m].cost(at / states, reached, singing[m]) == sum
+          && sums[m - 1][at] + ways[m].cost(at / states, reached) == sum
           && leadsTo(m, at, now, node % states)) {
         return at;
       }

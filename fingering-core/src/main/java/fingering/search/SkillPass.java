@@ -29,8 +29,6 @@ final class SkillPass {
   /** Where each state stands among those in which the moment in hand is reached; -1 where not. */
   private final int[] places;
 
-  private final Reach reach = new Reach();
-
   /** How a moment is reached. */
   private static final class Reached {
     /** The states in which it is, ascending. */
@@ -91,7 +89,7 @@ final class SkillPass {
       long[] all = new long[grips];
       for (int k = 0; k < before.states.length; k++) {
         Arrays.fill(all, NONE);
-        reach.lower(free.edges(m), before.sums[k], free.singing(m), all);
+        free.ways(m).reach(before.sums[k], all);
         for (int j = 0; j < grips; j++) {
           if (all[j] <= most[j]) {
             long[] to = at(after[j][before.states[k]], states, sums, grips);
@@ -148,11 +146,11 @@ final class SkillPass {
       int m, Reached before, long[] most, List<Integer> states, List<long[]> sums) {
     ImmutableList<Grip> leaving = layers.grips().get(m - 1);
     ImmutableList<Grip> now = layers.grips().get(m);
-    EdgeCosts edges = free.edges(m);
+    Ways ways = free.ways(m);
     for (int i = 0; i < leaving.size(); i++) {
       for (int j = 0; j < now.size(); j++) {
         int[] after = automaton.after(m, leaving.get(i), now.get(j));
-        long way = edges.cost(i, j, free.singing(m));
+        long way = ways.cost(i, j);
         for (int k = 0; k < before.states.length; k++) {
           if (before.sums[k][i] != NONE && before.sums[k][i] + way <= most[j]) {
             long[] to = at(after[before.states[k]], states, sums, now.size());
@@ -203,7 +201,7 @@ final class SkillPass {
     ImmutableList<Grip> leaving = layers.grips().get(m - 1);
     Grip now = layers.grips().get(m).get(grip);
     for (int i = 0; i < leaving.size(); i++) {
-      long way = free.edges(m).cost(i, grip, free.singing(m));
+      long way = free.ways(m).cost(i, grip);
       for (int k = 0; k < before.states.length; k++) {
         if (before.sums[k][i] != NONE
             && before.sums[k][i] + way == sum

@@ -229,7 +229,7 @@ class MxlFileTest {
     assertThat(ScoreFile.read(small).text()).startsWith(SCORE);
     assertThatThrownBy(() -> ScoreFile.read(bomb))
         .isInstanceOf(UnreadableScoreException.class)
-        .hasMessageContaining("s.xml in it unpacks to more than 64 MiB");
+        .hasMessageContaining("s.xml in it unpacks to more than 200 times its packed size");
     assertThatThrownBy(() -> besideBomb.writeMarked("<a/>", folder.resolve("b.mxl")))
         .isInstanceOf(UnwritableScoreException.class)
         .hasMessageContaining("big.bin in it unpacks");

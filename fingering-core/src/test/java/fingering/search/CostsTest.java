@@ -38,13 +38,13 @@ class CostsTest {
       ImmutableList<Grip> now = finder.grips(moments.get(m));
       Passing passing = Passing.between(moments.get(m - 1), moments.get(m));
       Stroke stroke = Stroke.of(moments.get(m));
-      NodeCosts nodes = costs.of(stroke, costs.number(now));
-      EdgeCosts edges = costs.of(passing, costs.number(before), costs.number(now));
+      NodeCosts nodes = costs.of(stroke, now);
+      Ways ways = costs.of(passing, before, now);
       for (int j = 0; j < now.size(); j++) {
         assertThat(nodes.cost(j, stroke.singing()))
             .isEqualTo(PROFESSIONAL.cost(stroke, now.get(j)));
         for (int i = 0; i < before.size(); i++) {
-          assertThat(edges.cost(i, j, passing.singing()))
+          assertThat(ways.cost(i, j))
               .isEqualTo(PROFESSIONAL.cost(passing, before.get(i), now.get(j)));
         }
       }

@@ -1,0 +1,25 @@
+package fingering.cli;
+
+import fingering.musicxml.ScoreLimits;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+
+/** How much of a score is read; shared by the commands. */
+final class LimitOptions {
+  @Option(
+      names = "--limit",
+      paramLabel = "NAME=NUMBER",
+      converter = LimitsConverter.class,
+      description = {
+        "How much a score may hold before it is refused: measures=20000,bytes=64M;",
+        "of bytes, unpacked, ratio, files, nesting, parts, measures, notes."
+      })
+  ScoreLimits limits = ScoreLimits.USUAL;
+
+  static final class LimitsConverter implements ITypeConverter<ScoreLimits> {
+    @Override
+    public ScoreLimits convert(String text) {
+      return ScoreOptions.converted(() -> ScoreLimits.USUAL.with(text));
+    }
+  }
+}

@@ -1,0 +1,169 @@
+package fingering.cli;
+
+import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.LeftHand;
+import fingering.music.Passage;
+import fingering.musicxml.ChoiceException;
+import fingering.musicxml.PartInfo;
+import fingering.musicxml.PassageRequest;
+import fingering.musicxml.Score;
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreMarker;
+import fingering.musicxml.ScoreReader;
+import fingering.musicxml.UnreadableScoreException;
+import fingering.plan.Comparer;
+import fingering.plan.InfeasibleBriefException;
+import fingering.plan.Plan;
+import fingering.plan.PlanMarks;
+import fingering.scoring.Scoring;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Does with a spoilt score all that is done with good ones, and tells what should not happen. */
+final class Mishap {
+  private static final int MOST_PARTS = 4;
+  private static final int MOST_MOMENTS = 200;
+  private static final int LONGEST = 300;
+
+  private final Path folder;
+  private final List<String> found = new ArrayList<>();
+  private int plans;
+
+  private Mishap(Path folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * What happened.
+   *
+   * @param faults what should not happen, a line each
+   * @param plans how many plans were made
+   */
+  record Outcome(List<String> faults, int plans) {}
+
+  /** Reads, plans, writes and reads again; the folder must be empty. */
+  static Outcome of(SpoiltScores.Spoilt score, Path folder, Random random) throws IOException {
+    Mishap mishap = new Mishap(folder);
+    Path file = Files.write(folder.resolve("score" + score.ending()), score.bytes().read());
+    mishap.useLibrary(file);
+    if (random.nextInt(4) == 0) {
+      mishap.useCommand(file, random);
+    }
+    mishap.checkFiles(file);
+    return new Outcome(mishap.found, mishap.plans);
+  }
+
+  private void useLibrary(Path path) {
+    attempt(
+        () -> {
+          ScoreFile file = ScoreFile.read(path);
+          Score score = ScoreReader.read(file);
+          for (PartInfo part : score.parts().stream().limit(MOST_PARTS).toList()) {
+            attempt(() -> plan(file, score, part));
+          }
+        });
+  }
+
+  private void plan(ScoreFile file, Score score, PartInfo part) {
+    Passage passage = score.passage(PassageRequest.WHOLE.withPart(String.valueOf(part.number())));
+    score.printed(passage, PassageRequest.WHOLE.voice());
+    if (passage.moments().size() > MOST_MOMENTS) {
+      return;
+    }
+    Comparer comparer =
+        Comparer.of(passage, Scoring.commonPractice(), LeftHand.MEDIUM, ImmutableSet.of());
+    Plan plan = comparer.compare(false).plans().get(0);
+    plans++;
+    Path target = folder.resolve("marked-" + part.number() + ".musicxml");
+    file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), target);
+    Passage again =
+        ScoreReader.read(ScoreFile.read(target))
+            .passage(PassageRequest.WHOLE.withPart(String.valueOf(part.number())));
+    if (again.notes().size() != passage.notes().size()) {
+      found.add(
+          "%d notes became %d when marks were written"
+              .formatted(passage.notes().size(), again.notes().size()));
+    }
+  }
+
+  private void useCommand(Path file, Random random) {
+    Path target = folder.resolve(random.nextBoolean() ? "copy.mxl" : "copy.musicxml");
+    Path printed = folder.resolve("printed.txt");
+    String part = String.valueOf(1 + random.nextInt(3));
+    Session session =
+        switch (random.nextInt(5)) {
+          case 0 -> Session.of("plan", file, "--part", part, "--write", target);
+          case 1 -> Session.of("compare", file, "--part", part, "--format", "json");
+          case 2 ->
+              Session.of("compare", file, "--part", part, "--format", "html", "--output", printed);
+          case 3 -> Session.of("marks", file, "--part", part);
+          default -> Session.of("plan", file, "--write", target);
+        };
+    if (session.code() == 0) {
+      if (!session.err().isEmpty()) {
+        found.add("a call that went well complains: " + session.err());
+      }
+      return;
+    }
+    if (!session.err().startsWith("fingering: ") || !session.err().endsWith("\n")) {
+      found.add("no line of the command's own: " + session.err());
+    }
+    checkSentence(session.err().replaceFirst("fingering: ", "").replaceFirst("\\R$", ""));
+    if (Files.exists(target) || Files.exists(printed)) {
+      found.add("a call that failed wrote a file: " + session.err());
+    }
+  }
+
+  private void checkFiles(Path score) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path file : files.filter(one -> !one.equals(score)).toList()) {
+        String name = file.getFileName().toString();
+        if (name.startsWith(".")) {
+          found.add("left half written: " + name);
+        } else if (!name.endsWith(".txt")) {
+          attempt(() -> ScoreReader.read(ScoreFile.read(file)));
+        }
+      }
+    }
+  }
+
+  private void attempt(Runnable action) {
+    try {
+      action.run();
+    } catch (UnreadableScoreException | ChoiceException | InfeasibleBriefException e) {
+      checkSentence(e.getMessage());
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+      found.add(trace(e));
+    }
+  }
+
+  private static String trace(Throwable e) {
+    return e
+        + "\n    at "
+        + Stream.of(e.getStackTrace())
+            .limit(12)
+            .map(String::valueOf)
+            .collect(Collectors.joining("\n    at "));
+  }
+
+  /** A sentence for the person at the keyboard: one line, whole, short, not in Java. */
+  private void checkSentence(String says) {
+    String told = says.replace(folder.toString(), "");
+    boolean good =
+        told.lines().count() == 1
+            && told.length() <= LONGEST
+            && told.endsWith(".")
+            && told.strip().equals(told)
+            && !told.matches(
+                ".*(\\bnull\\b|Exception|Error\\b|java\\.|javax\\.|fingering\\.[a-z]+\\.|not foreseen|BigFraction|@[0-9a-f]{4}).*");
+    if (!good) {
+      found.add("no clear sentence: " + says);
+    }
+  }
+}

@@ -1,0 +1,21 @@
+package fingering.scoring;
+
+import fingering.fingerboard.Grip;
+
+/**
+ * A transition rule that charges the time that is lacking: a unit for every so many microseconds by
+ * which a shift needs more than the music leaves it. What it needs does not depend on that.
+ */
+public interface HurriedTransitionRule extends TransitionRule {
+  /** Microseconds in the rule's unit; more than 0. */
+  long unitMicros();
+
+  /** Microseconds that the movement needs; 0 where there is none. Asked where the hand shifts. */
+  long needed(Passing passing, Grip before, Grip now);
+
+  @Override
+  default long amount(Passing passing, Grip before, Grip now) {
+    long lacking = needed(passing, before, now) - passing.micros(before.open());
+    return Math.max(0, lacking) / unitMicros();
+  }
+}

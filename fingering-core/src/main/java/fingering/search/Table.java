@@ -1,0 +1,94 @@
+package fingering.search;
+
+import java.util.concurrent.atomic.AtomicReferenceArray;
+
+/**
+ * A number for every way from the grips of one moment to those of the next. Safe for use by many
+ * threads once it is filled.
+ */
+final class Table {
+  /** Grips reached. */
+  private final int now;
+
+  /** By grip left, then grip reached. */
+  private final long[] values;
+
+  /** By grip left, {@link #excess}; those not asked for yet are missing. */
+  private final AtomicReferenceArray<long[]> excess;
+
+  /** By grip left, the most of all ways from it. */
+  private final long[] most;
+
+  /** A table of nothing but 0. */
+  Table(int before, int now) {
+    this.now = now;
+    values = new long[before * now];
+    excess = new AtomicReferenceArray<>(before);
+    most = new long[before];
+  }
+
+  /** Puts a number of 0 or more in its place. */
+  void put(int left, int reached, long value) {
+    values[left * now + reached] = value;
+    most[left] = Math.max(most[left], value);
+  }
+
+  long get(int left, int reached) {
+    return values[left * now + reached];
+  }
+
+  /** The most of all ways from a grip. */
+  long most(int left) {
+    return most[left];
+  }
+
+  /** Whether there is nothing but 0. */
+  boolean empty() {
+    for (long value : most) {
+      if (value > 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * By grip left, by how much the number of a way from one can exceed, at the most, that of the way
+   * from that to the same place. Nobody changes it.
+   */
+  long[] excess(int left) {
+    long[] known = excess.get(left);
+    if (known == null) {
+      known = new long[most.length];
+      for (int i = 0; i < known.length; i++) {
+        known[i] = excessOver(left, i);
+      }
+      excess.set(left, known);
+    }
+    return known;
+  }
+
+  private long excessOver(int left, int other) {
+    long greatest = Long.MIN_VALUE;
+    for (int j = 0; j < now; j++) {
+      greatest = Math.max(greatest, values[left * now + j] - values[other * now + j]);
+    }
+    return greatest;
+  }
+
+  /** Lowers sums to that of a grip left and the numbers of the ways from it. */
+  void lower(int left, long sum, long[] sums) {
+    int first = left * now;
+    for (int j = 0; j < now; j++) {
+      sums[j] = Math.min(sums[j], sum + values[first + j]);
+    }
+  }
+
+  /** The same with so many times the numbers of another table added. */
+  void lower(int left, long sum, long times, Table more, long[] sums) {
+    int first = left * now;
+    for (int j = 0; j < now; j++) {
+      sums[j] = Math.min(sums[j], sum + values[first + j] + times * more.values[first + j]);
+    }
+  }
+}

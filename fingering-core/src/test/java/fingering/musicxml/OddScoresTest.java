@@ -1,0 +1,384 @@
+package fingering.musicxml;
+
+import static fingering.musicxml.ScoreText.START;
+import static fingering.musicxml.ScoreText.backup;
+import static fingering.musicxml.ScoreText.measure;
+import static fingering.musicxml.ScoreText.note;
+import static fingering.musicxml.ScoreText.part;
+import static fingering.musicxml.ScoreText.passage;
+import static fingering.musicxml.ScoreText.read;
+import static fingering.musicxml.ScoreText.rest;
+import static fingering.musicxml.ScoreText.score;
+import static fingering.musicxml.ScoreText.violin;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.LeftHand;
+import fingering.music.Note;
+import fingering.music.Passage;
+import fingering.plan.Brief;
+import fingering.plan.InfeasibleBriefException;
+import fingering.plan.Plan;
+import fingering.plan.Planner;
+import fingering.scoring.Scoring;
+import java.util.Arrays;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Scores that are odd but honest, or damaged by accident. */
+@Timeout(60)
+class OddScoresTest {
+  private static final String UNPITCHED =
+      "<note><unpitched><display-step>E</display-step><display-octave>4</display-octave>"
+          + "</unpitched><duration>4</duration><voice>1</voice></note>";
+
+  private static String divided(String divisions) {
+    return START.replace("<divisions>4<", "<divisions>" + divisions + "<");
+  }
+
+  private static BigFraction quarters(Note note) {
+    return note.end().subtract(note.start());
+  }
+
+  // Ties.
+
+  @Test
+  void tiesThatGoOnForeverEndWithTheLastNote() {
+    Passage passage =
+        passage(
+            violin(
+                measure("1", START, tied("D5"), tied("D5"), tied("D5")),
+                measure("2", tied("D5"), note("E5", 4))));
+
+    assertThat(passage.notes()).hasSize(2);
+    assertThat(quarters(passage.notes().get(0))).isEqualTo(BigFraction.of(4));
+  }
+
+  private static ScoreText.N tied(String pitch) {
+    return note(pitch, 4).tie("stop").tie("start");
+  }
+
+  @Test
+  void aTieInACircleOfTwoVoicesIsOneNote() {
+    Passage passage =
+        passage(
+            violin(
+                measure(
+                    "1",
+                    START,
+                    tied("D5"),
+                    tied("D5").voice("2"),
+                    backup(8),
+                    tied("D5").voice("2"),
+                    tied("D5"))));
+
+    assertThat(passage.notes()).isNotEmpty().allMatch(n -> quarters(n).signum() > 0);
+  }
+
+  @Test
+  void tiesWithoutTheirOtherEndAreNone() {
+    Passage passage =
+        passage(
+            violin(
+                measure(
+                    "1",
+                    START,
+                    note("D5", 4).tie("stop"),
+                    note("E5", 4).tie("start"),
+                    note("F#5", 4).tie("stop"),
+                    rest(4))));
+
+    assertThat(passage.notes()).hasSize(3).allMatch(n -> quarters(n).equals(BigFraction.ONE));
+  }
+
+  // Lengths and divisions.
+
+  @ParameterizedTest
+  @CsvSource({
+    "2147483648, 8589934592",
+    "0.5, 2",
+    "1e3, 4000",
+    "9223372036854775808, 36893488147419103232"
+  })
+  void largeAndBrokenDivisionsAreReckonedExactly(String divisions, String whole) {
+    String music = note("D5", 7).toString().replace(">7<", ">" + whole + "<");
+
+    assertThat(quarters(passage(violin(measure("1", divided(divisions), music))).notes().get(0)))
+        .isEqualTo(BigFraction.of(4));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0", "-1", "-2147483648", "0.0"})
+  void divisionsThatAreNotAboveZeroAreRefused(String divisions) {
+    String text = violin(measure("1", divided(divisions), note("D5", 16)));
+
+    assertThat(Refusal.of(() -> read(text)))
+        .contains("A change of divisions in Violin, measure 1, beat 1", "above 0");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"1e999999999", "1e-999999999", "0.00000000000000000000000000000000000000000001"})
+  void numbersOutOfAllRangeAreRefused(String number) {
+    String divisions = violin(measure("1", divided(number), note("D5", 16)));
+    String length =
+        violin(measure("1", START, note("D5", 7).toString().replace(">7<", ">" + number + "<")));
+
+    assertThat(Refusal.of(() -> read(divisions))).contains("measure 1", "out of all range");
+    assertThat(Refusal.of(() -> read(length))).contains("A note in Violin, measure 1");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"-4", "400004", "1e39"})
+  void notesOfImpossibleLengthAreRefused(String length) {
+    String text =
+        violin(measure("1", START, note("D5", 7).toString().replace(">7<", ">" + length + "<")));
+
+    assertThat(Refusal.of(() -> read(text))).contains("A note in Violin, measure 1, beat 1");
+  }
+
+  @Test
+  void aNoteWithoutLengthIsRefused() {
+    String text =
+        violin(measure("1", START, note("D5", 7).toString().replace("<duration>7</duration>", "")));
+
+    assertThat(Refusal.of(() -> read(text))).contains("no length that can be read");
+  }
+
+  @Test
+  void lengthsThatFitNoCommonDivisionAreRefusedBeforeTheyTakeForever() {
+    StringBuilder measures = new StringBuilder();
+    for (int i = 0; i < 3_000; i++) {
+      String divisions = "1" + "0".repeat(30) + (2 * i + 1);
+      measures.append(
+          measure(
+              "" + (i + 1),
+              i == 0 ? START : "",
+              "<attributes><divisions>" + divisions + "</divisions></attributes>",
+              note("D5", 16)));
+    }
+
+    assertThat(Refusal.of(() -> read(violin(measures.toString()))))
+        .contains("fits no common division");
+  }
+
+  @Test
+  void aBackupBeyondTheMeasureStopsAtItsBeginning() {
+    Passage passage =
+        passage(
+            violin(measure("1", START, note("D5", 8), backup(4_000), note("A4", 8).voice("2"))));
+
+    assertThat(passage.moments()).hasSize(1);
+    assertThat(passage.notes()).hasSize(2);
+  }
+
+  // What there is much of.
+
+  @Test
+  void aMillionEmptyMeasuresAreRefusedUnlessTheyAreAllowed() {
+    String many = violin(measure("1", START, note("D5", 16)), "<measure/>".repeat(1_000_000));
+    ScoreLimits more = ScoreLimits.USUAL.with("measures=1000001");
+
+    assertThat(Refusal.of(() -> read(many)))
+        .contains("more than 500000 measures in all parts", "--limit measures=NUMBER");
+    Score allowed = ScoreReader.read(ScoreFile.of(many, ImmutableList.of(), more));
+    assertThat(allowed.passage(PassageRequest.WHOLE).measures()).hasSize(1_000_001);
+  }
+
+  @Test
+  void voicesByTheHundredAreReadAndListedShortly() {
+    StringBuilder music = new StringBuilder();
+    for (int voice = 1; voice <= 900; voice++) {
+      music.append(note("D5", 16).voice("" + voice)).append(backup(16));
+    }
+    Score score = read(violin(measure("1", START, music)));
+
+    assertThat(score.passage(PassageRequest.WHOLE).moments()).hasSize(1);
+    assertThat(
+            Refusal.of(
+                () ->
+                    score.passage(
+                        new PassageRequest(
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.of("x")))))
+        .contains("more");
+  }
+
+  @Test
+  void voicesByTheThousandAndChordsWithoutEndAreRefused() {
+    StringBuilder voices = new StringBuilder();
+    for (int voice = 1; voice <= 5_000; voice++) {
+      voices.append(note("D5", 16).voice("" + voice)).append(backup(16));
+    }
+    String chord = note("D5", 16) + note("E5", 16).chord().toString().repeat(100_000);
+
+    for (String music : new String[] {voices.toString(), chord}) {
+      assertThat(Refusal.of(() -> read(violin(measure("1", START, music)))))
+          .contains("More than 1000 notes sound together in Violin, measure 1");
+    }
+  }
+
+  @Test
+  void notesThatAllSoundOnAreRefused() {
+    StringBuilder voices = new StringBuilder();
+    for (int voice = 1; voice <= 20_000; voice++) {
+      voices.append(note("CDEFGAB".charAt(voice % 7) + "5", 300_000).voice("" + voice));
+      voices.append(backup(299_999));
+    }
+    Score score = read(violin(measure("1", START, voices)));
+
+    assertThat(Refusal.of(() -> score.passage(PassageRequest.WHOLE)))
+        .contains("More than 1000 notes sound together in measure 1");
+  }
+
+  private static Passage chord(int notes, int octaves) {
+    StringBuilder chord = new StringBuilder(note("G3", 16).toString());
+    for (int i = 1; i < notes; i++) {
+      chord.append(note("CDEFGAB".charAt(i % 7) + "" + (4 + i % octaves), 16).chord());
+    }
+    return passage(violin(measure("1", START, chord)));
+  }
+
+  private static Plan planned(Passage passage) {
+    return Planner.of(passage, Scoring.commonPractice(), LeftHand.MEDIUM)
+        .plan(Brief.free("free choice"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {5, 8, 100})
+  void chordsOfMoreNotesThanStringsArePlannedAsWhatNoOneHandCanHold(int notes) {
+    Plan plan = planned(chord(notes, 2));
+
+    assertThat(plan.notes()).hasSize(notes);
+    assertThat(plan.total()).isGreaterThan(300L * (notes - 4));
+  }
+
+  @Test
+  void aChordThatReachesBeyondTheFingerboardIsNamedShortly() {
+    assertThatThrownBy(() -> planned(chord(100, 5)))
+        .isInstanceOf(InfeasibleBriefException.class)
+        .hasMessageContaining("and 92 more in measure 1, beat 1 of Violin")
+        .satisfies(e -> assertThat(e.getMessage()).hasSizeLessThan(300));
+  }
+
+  @Test
+  void partsByTheHundredAreListedShortly() {
+    ScoreText.Part[] parts = new ScoreText.Part[300];
+    Arrays.fill(parts, part("Violin", "", measure("1", START, note("D5", 16))));
+    Score score = read(score(parts));
+
+    assertThat(score.parts()).hasSize(300);
+    assertThat(Refusal.of(() -> score.passage(PassageRequest.WHOLE))).contains("has 300 parts");
+  }
+
+  // What is not there, or not for strings.
+
+  @Test
+  void aScoreWithoutListOfPartsIsReadByItsClef() {
+    String text =
+        violin(measure("1", START, note("D5", 16))).replaceAll("<part-list>.*</part-list>", "");
+
+    Score score = read(text);
+
+    assertThat(score.parts().get(0).name()).isEqualTo("Part 1");
+    assertThat(score.passage(PassageRequest.WHOLE).instrument().id()).isEqualTo("violin");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<score-partwise/>",
+        "<score-partwise><part-list/></score-partwise>",
+        "<score-partwise><part id='P1'/></score-partwise>"
+      })
+  void aScoreWithoutMusicIsRefused(String text) {
+    assertThat(Refusal.of(() -> read(text))).contains("no part with a measure in it");
+  }
+
+  @Test
+  void anEmptyPartBesideOthersIsRefusedOnlyIfItIsAskedFor() {
+    Score score =
+        read(score(part("Viola", ""), part("Violin", "", measure("1", START, note("D5", 16)))));
+
+    assertThat(score.passage(PassageRequest.WHOLE.withPart("Violin")).notes()).hasSize(1);
+    assertThat(Refusal.of(() -> score.passage(PassageRequest.WHOLE.withPart("Viola"))))
+        .isEqualTo("Viola has no note at all: choose another part with --part.");
+  }
+
+  @Test
+  void aPercussionPartIsCalledOne() {
+    String text = violin(measure("1", START, UNPITCHED, UNPITCHED)).replace("Violin", "Drum");
+
+    assertThat(Refusal.of(() -> passage(text)))
+        .isEqualTo(
+            "Drum is a percussion part without a pitched note: choose a part for a string instrument with --part.");
+  }
+
+  @Test
+  void notesWithoutPitchAmongOthersAreLeftOutAndTold() {
+    Passage passage = passage(violin(measure("1", START, UNPITCHED, note("D5", 4), UNPITCHED)));
+
+    assertThat(passage.notes()).hasSize(1);
+    assertThat(passage.notes().get(0).start()).isEqualTo(BigFraction.ONE);
+    assertThat(passage.remarks()).contains("2 notes without pitch left out");
+  }
+
+  @Test
+  void aTablatureIsReadByItsPitchesButNamesNoInstrument() {
+    String text =
+        score(
+            part(
+                "Lute",
+                "",
+                measure(
+                    "1",
+                    START.replace("<sign>G", "<sign>TAB"),
+                    note("D5", 16).technical("<string>2</string><fret>5</fret>"))));
+
+    assertThat(Refusal.of(() -> passage(text))).contains("name it with --instrument");
+  }
+
+  @Test
+  void microtonesAreReadAtTheNearestSemitoneAndTold() {
+    String quarterTone = note("D5", 4).toString().replace("<alter>0<", "<alter>-0.25<");
+    Passage passage = passage(violin(measure("1", START, quarterTone, note("E5", 4))));
+
+    assertThat(passage.notes().get(0).midi()).isEqualTo(74);
+    assertThat(passage.remarks()).contains("1 microtone is read at the nearest semitone");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2147483647", "-5", "x", "1e999999999", ""})
+  void octavesThatAreNoneAreReadOrRefused(String octave) {
+    String text =
+        violin(
+            measure(
+                "1",
+                START,
+                note("D5", 16).toString().replace("<octave>5<", "<octave>" + octave + "<"),
+                note("E5", 4)));
+    try {
+      assertThat(passage(text).notes()).isNotEmpty();
+    } catch (UnreadableScoreException e) {
+      assertThat(Refusal.of(() -> passage(text))).contains("measure 1");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0", "-1", "2147483648", "0/0", "x", "1e9"})
+  void timeSignaturesThatAreNoneAreLeftOut(String beats) {
+    String text =
+        violin(measure("1", START.replace("<beats>4<", "<beats>" + beats + "<"), note("D5", 16)));
+
+    assertThat(passage(text).measures().get(0).beats()).isEqualTo(4);
+  }
+}

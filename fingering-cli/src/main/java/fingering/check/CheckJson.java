@@ -53,8 +53,9 @@ public final class CheckJson extends JsonReport {
     ObjectNode summary =
         NODES
             .objectNode()
-            .put("scores", tally.lines().size())
-            .put("refused", tally.refused());
+            .put("scores", tally.lines().size());
+    ArrayNode problems = summary.putArray("problems");
+    tally.refused().forEach(problems::add);
     counts(summary, tally.total());
     summary.put("exitCode", tally.exitCode(asked.failOn()));
     field("summary", summary);

@@ -12,8 +12,9 @@ import fingering.playability.FindingKind;
 import fingering.playability.PartCheck;
 import fingering.playability.Severity;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
@@ -28,7 +29,7 @@ public final class CheckSarif extends JsonReport {
 
   private final String version;
   private final Asked asked;
-  private final List<CheckedFile> refused = new ArrayList<>();
+  private final Map<String, CheckedFile> refused = new HashMap<>();
 
   /**
    * A report.
@@ -81,7 +82,7 @@ public final class CheckSarif extends JsonReport {
   @Override
   public void add(CheckedFile file) {
     if (file.check().isEmpty()) {
-      refused.add(file);
+      refused.put(file.problem(), file);
       return;
     }
     for (PartCheck part : file.check().orElseThrow().parts()) {
@@ -97,15 +98,18 @@ public final class CheckSarif extends JsonReport {
     ObjectNode invocation =
         NODES
             .objectNode()
-            .put("executionSuccessful", refused.isEmpty())
+            .put("executionSuccessful", tally.refused().isEmpty())
             .put("exitCode", tally.exitCode(asked.failOn()));
-    if (!refused.isEmpty()) {
-      ArrayNode notifications = invocation.putArray("toolExecutionNotifications");
-      for (CheckedFile file : refused) {
-        ObjectNode notification = notifications.addObject().put("level", "error");
-        notification.putObject("message").put("text", file.problem());
-        artifact(notification.putArray("locations").addObject().putObject("physicalLocation"), file);
-      }
+    ArrayNode notifications = invocation.putArray("toolExecutionNotifications");
+    for (String sentence : tally.refused()) {
+      ObjectNode notification = notifications.addObject().put("level", "error");
+      notification.putObject("message").put("text", sentence);
+      Optional.ofNullable(refused.get(sentence))
+          .ifPresent(
+              file ->
+                  artifact(
+                      notification.putArray("locations").addObject().putObject("physicalLocation"),
+                      file));
     }
     ArrayNode invocations = NODES.arrayNode().add(invocation);
     field("invocations", invocations);

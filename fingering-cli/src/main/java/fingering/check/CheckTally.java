@@ -12,9 +12,9 @@ import java.util.Optional;
  * What a check of many scores comes to. Of each score a line is kept and no more.
  *
  * @param lines the scores that were checked, in their order
- * @param refused files that could not be checked
+ * @param refused what could not be found or checked, a sentence each
  */
-public record CheckTally(ImmutableList<Line> lines, int refused) {
+public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refused) {
   /** The exit code where nothing was found that weighs enough. */
   public static final int CLEAN = 0;
 
@@ -81,7 +81,7 @@ public record CheckTally(ImmutableList<Line> lines, int refused) {
 
   /** The exit code, where findings of a severity and graver ones count. */
   public int exitCode(Severity failOn) {
-    if (refused > 0) {
+    if (!refused.isEmpty()) {
       return UNREAD;
     }
     return total().stream().limit(failOn.ordinal() + 1L).mapToInt(count -> count).sum() > 0

@@ -1,6 +1,7 @@
 package fingering.check;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.primitives.Ints;
 import fingering.playability.Finding;
 import fingering.playability.FindingKind;
 import fingering.playability.Severity;
@@ -10,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * Findings of one kind and one severity in a part, as they are told together.
@@ -96,11 +96,31 @@ public record FindingGroup(
     if (findings.size() == 1) {
       return findings.get(0).where();
     }
-    List<String> measures = findings.stream().map(FindingGroup::measures).distinct().toList();
-    String named = measures.stream().limit(NAMED).collect(Collectors.joining(", "));
-    return measures.size() <= NAMED
-        ? "m. " + named
-        : "m. " + named + " and " + (measures.size() - NAMED) + " more";
+    StringBuilder named = new StringBuilder("m. ");
+    String last = "";
+    int count = 0;
+    int number = 0;
+    for (Finding finding : findings) {
+      String measures = measures(finding);
+      if (measures.equals(last)) {
+        continue;
+      }
+      count++;
+      if (count <= NAMED) {
+        int next = number(finding.place().measure());
+        named.append(count == 1 ? "" : next < number ? "; later m. " : ", ").append(measures);
+        number = next;
+      }
+      last = measures;
+    }
+    return count <= NAMED
+        ? named.toString()
+        : named.append(" and ").append(count - NAMED).append(" more").toString();
+  }
+
+  /** The number by which a measure is counted, 0 for others; where it falls a movement begins. */
+  private static int number(String measure) {
+    return Optional.ofNullable(Ints.tryParse(measure)).orElse(0);
   }
 
   private static String measures(Finding finding) {

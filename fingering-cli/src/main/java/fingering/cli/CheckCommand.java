@@ -15,6 +15,7 @@ import fingering.playability.CheckLevel;
 import fingering.playability.Checker;
 import fingering.playability.Severity;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -147,7 +148,7 @@ final class CheckCommand implements Callable<Integer> {
   private int check(CheckLevel wanted, PrintWriter err) {
     ScoreFinder.Found found = ScoreFinder.find(scores);
     ImmutableList.Builder<CheckTally.Line> lines = ImmutableList.builder();
-    int[] refused = {found.problems().size()};
+    List<String> refused = new ArrayList<>(found.problems());
     found.problems().forEach(problem -> err.println("fingering: " + problem));
     ProgressBar bar =
         new ProgressBar(
@@ -170,11 +171,11 @@ final class CheckCommand implements Callable<Integer> {
           () -> new FileCheck(manner),
           bar::step,
           file -> {
-            file.check().ifPresentOrElse(one -> lines.add(CheckTally.Line.of(file, one)), () -> refused[0]++);
+            file.check().ifPresentOrElse(one -> lines.add(CheckTally.Line.of(file, one)), () -> refused.add(file.problem()));
             bar.around(() -> tell(file, report, err));
           });
       bar.clear();
-      CheckTally tally = new CheckTally(lines.build(), refused[0]);
+      CheckTally tally = new CheckTally(lines.build(), ImmutableList.copyOf(refused));
       report.end(tally);
       printout.finish();
       return tally.exitCode(failOn);

@@ -32,6 +32,7 @@ final class CheckText implements CheckReport {
   private final Consumer<String> printing;
   private final StringBuilder text = new StringBuilder();
   private boolean first = true;
+  private boolean cut;
 
   CheckText(Asked asked, boolean all, int columns, Style style, Consumer<String> printing) {
     this.asked = asked;
@@ -55,11 +56,23 @@ final class CheckText implements CheckReport {
 
   @Override
   public void end(CheckTally tally) {
-    if (tally.lines().size() + tally.refused() > 1) {
+    if (!first) {
+      line("");
+      wrapped("Difficulty, 1 to 10: " + Difficulty.EXPLANATION, 0);
+      if (cut) {
+        wrapped("Of many findings alike the first are told; --all tells every one.", 0);
+      }
+    }
+    if (tally.lines().size() > 1) {
       line("");
       tables.scores(tally).forEach(this::line);
-      print();
+      if (!tally.refused().isEmpty()) {
+        line("");
+        line(style.bold("Not checked"));
+        tally.refused().forEach(sentence -> wrapped(sentence, 0));
+      }
     }
+    print();
   }
 
   private void print() {
@@ -71,8 +84,9 @@ final class CheckText implements CheckReport {
     text.append(line).append('\n');
   }
 
-  private void wrapped(String words, int indent) {
-    TextLayout.wrap(words, columns, indent).forEach(this::line);
+  /** The words from one column on, further lines two columns further in. */
+  private void wrapped(String words, int from) {
+    TextLayout.wrap(words, columns - from, 2).forEach(line -> line(" ".repeat(from) + line));
   }
 
   private void score(CheckedFile file, ScoreCheck check) {
@@ -82,14 +96,14 @@ final class CheckText implements CheckReport {
     }
     first = false;
     line(style.bold(file.title()));
-    wrapped(file.name() + ", checked for players of the level " + check.level().name(), 2);
-    check.remarks().forEach(remark -> wrapped("Note: " + remark, 2));
+    wrapped(file.name() + ", checked for players of the level " + check.level().name(), 0);
+    check.remarks().forEach(remark -> wrapped("Note: " + remark, 0));
     if (!check.leftOut().isEmpty()) {
       wrapped(
           "Not checked: "
               + check.leftOut().stream().map(part -> part.name()).collect(Collectors.joining(", "))
               + ".",
-          2);
+          0);
     }
     line("");
     tables.parts(check).forEach(this::line);
@@ -111,8 +125,8 @@ final class CheckText implements CheckReport {
             + "): difficulty "
             + part.difficulty().grade()
             + " of 10");
-    part.remarks().forEach(remark -> wrapped("  Note: " + remark, 4));
-    wrapped("  " + sides(part.difficulty()), 4);
+    part.remarks().forEach(remark -> wrapped("Note: " + remark, 2));
+    wrapped(sides(part.difficulty()), 2);
     groups.forEach(this::group);
   }
 
@@ -143,11 +157,12 @@ final class CheckText implements CheckReport {
       String reason = one.where() + ": " + one.reason();
       String way = one.wayOut().equals(wayOut) ? "" : one.wayOut().map(w -> " " + w).orElse("");
       wayOut = one.wayOut();
-      wrapped("    " + reason + way, 6);
+      wrapped(reason + way, 4);
     }
     List<Finding> untold = group.untold(told);
     if (!untold.isEmpty()) {
-      wrapped("    and " + untold.size() + " more: " + FindingGroup.where(untold), 6);
+      cut = true;
+      wrapped("and " + untold.size() + " more: " + FindingGroup.where(untold), 4);
     }
   }
 

@@ -28,7 +28,6 @@ public final class CheckPage implements CheckReport {
   private final Asked asked;
   private final Consumer<String> printing;
   private final Spool scores = new Spool();
-  private final List<String> refused = new ArrayList<>();
   private final Set<FindingKind> kinds = EnumSet.noneOf(FindingKind.class);
   private int count;
 
@@ -45,12 +44,11 @@ public final class CheckPage implements CheckReport {
 
   @Override
   public void add(CheckedFile file) {
-    if (file.check().isEmpty()) {
-      refused.add(file.problem());
-      return;
-    }
+    file.check().ifPresent(check -> add(file, check));
+  }
+
+  private void add(CheckedFile file, ScoreCheck check) {
     count++;
-    ScoreCheck check = file.check().orElseThrow();
     check.parts().forEach(part -> asked.shown(part).forEach(found -> kinds.add(found.kind())));
     scores.add(new CheckedScoreHtml(asked, count, file, check).html());
   }
@@ -73,9 +71,9 @@ public final class CheckPage implements CheckReport {
         .append(Svg.escaped("Checked for players of the level " + asked.level().name() + ". "))
         .append(Svg.escaped(counted(tally.total())))
         .append("</p>\n");
-    nav(html);
+    nav(html, tally);
     html.append("</header>\n<main>\n");
-    refused(html);
+    refused(html, tally);
     html.append(
         "<section id=\"scores\" aria-labelledby=\"scores-h\"><h2 id=\"scores-h\">All scores</h2>\n");
     html.append(CheckedScoreHtml.table(tally)).append("</section>\n");
@@ -85,9 +83,9 @@ public final class CheckPage implements CheckReport {
     printing.accept("</p>\n</footer>\n</body>\n</html>\n");
   }
 
-  private void nav(StringBuilder html) {
+  private void nav(StringBuilder html, CheckTally tally) {
     html.append("<nav aria-label=\"On this page\"><ul>");
-    if (!refused.isEmpty()) {
+    if (!tally.refused().isEmpty()) {
       html.append("<li><a href=\"#refused\">Not checked</a></li>");
     }
     html.append("<li><a href=\"#scores\">All scores</a></li>")
@@ -103,13 +101,13 @@ public final class CheckPage implements CheckReport {
     return "Found: " + String.join(", ", words) + ".";
   }
 
-  private void refused(StringBuilder html) {
-    if (refused.isEmpty()) {
+  private void refused(StringBuilder html, CheckTally tally) {
+    if (tally.refused().isEmpty()) {
       return;
     }
     html.append("<section id=\"refused\" aria-labelledby=\"refused-h\">")
         .append("<h2 id=\"refused-h\">Not checked</h2>\n<ul class=\"file\">");
-    refused.forEach(line -> html.append("<li>").append(Svg.escaped(line)).append("</li>"));
+    tally.refused().forEach(line -> html.append("<li>").append(Svg.escaped(line)).append("</li>"));
     html.append("</ul></section>\n");
   }
 

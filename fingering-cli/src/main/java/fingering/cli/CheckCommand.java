@@ -43,7 +43,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  fingering check suite.musicxml",
       "  fingering check suite.mxl --part 'Violin 2' --part Viola --level first-years",
-      "  fingering check orchestra/ 'more/**.mxl' --format sarif --output findings.sarif",
+      "  fingering check suites/ 'more/**.mxl' --format sarif --output f.sarif",
       "  fingering check --print-level intermediate --output our.level",
       "",
       "Exit codes: 0 nothing found of the severity of --fail-on or graver; 1 something;",
@@ -63,10 +63,8 @@ final class CheckCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "SCORE",
       arity = "0..*",
-      description = {
-        "Scores in MusicXML or ABC notation; folders, searched with all in them for",
-        ".musicxml, .xml and .mxl; patterns such as 'parts/*.mxl'."
-      })
+      description =
+          "Scores in MusicXML or ABC notation; folders, searched for .musicxml, .xml and .mxl; patterns such as 'parts/*.mxl'.")
   List<String> scores = List.of();
 
   @Mixin LevelOption level = new LevelOption();
@@ -77,10 +75,8 @@ final class CheckCommand implements Callable<Integer> {
       names = "--show",
       paramLabel = "SEVERITY",
       converter = SeverityConverter.class,
-      description = {
-        "Tell findings of this severity and graver ones: unplayable, risky,",
-        "worth-knowing (the default); all are counted."
-      })
+      description =
+          "Tell findings of this severity and graver ones: unplayable, risky, worth-knowing (the default). All are counted.")
   Severity show = Severity.WORTH_KNOWING;
 
   @Option(
@@ -93,10 +89,7 @@ final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--format",
       paramLabel = "FORM",
-      description = {
-        "text (the default), json, sarif (for editors",
-        "and build servers), or html (a page)."
-      })
+      description = "text (the default), json, sarif (for editors and build servers), html (a page).")
   Format format = Format.TEXT;
 
   @Mixin OutputFile output = new OutputFile();

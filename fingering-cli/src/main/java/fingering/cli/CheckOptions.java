@@ -17,10 +17,8 @@ final class CheckOptions {
   @Option(
       names = "--part",
       paramLabel = "PART",
-      description = {
-        "A part to check: its number, id or name; several times for several.",
-        "Otherwise all that show a string instrument."
-      })
+      description =
+          "A part to check: its number, id or name; several times for several. Otherwise all that show a string instrument.")
   List<String> parts = List.of();
 
   @Option(
@@ -42,10 +40,7 @@ final class CheckOptions {
       names = "--played-by",
       paramLabel = "FORCES",
       converter = ForcesConverter.class,
-      description = {
-        "section (it can divide) or one-player;",
-        "told by the names of the parts otherwise."
-      })
+      description = "section (it can divide) or one-player; told by the names of the parts otherwise.")
   Optional<Forces> forces = Optional.empty();
 
   @Mixin InstrumentOptions built = new InstrumentOptions();

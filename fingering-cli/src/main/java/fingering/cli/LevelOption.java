@@ -13,19 +13,15 @@ final class LevelOption {
   @Option(
       names = "--level",
       paramLabel = "NAME|FILE",
-      description = {
-        "Players of which level: professional, common-practice (the default),",
-        "intermediate, first-years, or a file of your own."
-      })
+      description =
+          "Players of which level: professional, common-practice (the default), intermediate, first-years, or a file of your own.")
   String level = "common-practice";
 
   @Option(
       names = "--print-level",
       paramLabel = "NAME",
-      description = {
-        "Print the file of a level, to change it for your own players,",
-        "and check nothing."
-      })
+      description =
+          "Print the file of a level, to change it for your own players, and check nothing.")
   Optional<String> printed = Optional.empty();
 
   /**

@@ -65,7 +65,9 @@ public final class CheckPage implements CheckReport {
         .append("</title>\n<style>\n")
         .append(CheckStyle.sheet())
         .append("</style>\n</head>\n<body>\n")
-        .append("<a class=\"skip\" href=\"#scores\">To the findings</a>\n<header>\n<h1>")
+        .append("<a class=\"skip\" href=\"#")
+        .append(several(tally) ? "scores" : "s1")
+        .append("\">To the findings</a>\n<header>\n<h1>")
         .append(Svg.escaped(title + ": can it be played?"))
         .append("</h1>\n<p class=\"lead\">")
         .append(Svg.escaped("Checked for players of the level " + asked.level().name() + ". "))
@@ -74,13 +76,20 @@ public final class CheckPage implements CheckReport {
     nav(html, tally);
     html.append("</header>\n<main>\n");
     refused(html, tally);
-    html.append(
-        "<section id=\"scores\" aria-labelledby=\"scores-h\"><h2 id=\"scores-h\">All scores</h2>\n");
-    html.append(CheckedScoreHtml.table(tally)).append("</section>\n");
+    if (several(tally)) {
+      html.append("<section id=\"scores\" aria-labelledby=\"scores-h\">")
+          .append("<h2 id=\"scores-h\">All scores</h2>\n")
+          .append(CheckedScoreHtml.table(tally))
+          .append("</section>\n");
+    }
     printing.accept(html.toString());
     scores.pour(printing);
     printing.accept(explained() + "</main>\n<footer><p class=\"care\">" + CARE);
     printing.accept("</p>\n</footer>\n</body>\n</html>\n");
+  }
+
+  private static boolean several(CheckTally tally) {
+    return tally.lines().size() != 1;
   }
 
   private void nav(StringBuilder html, CheckTally tally) {
@@ -88,7 +97,10 @@ public final class CheckPage implements CheckReport {
     if (!tally.refused().isEmpty()) {
       html.append("<li><a href=\"#refused\">Not checked</a></li>");
     }
-    html.append("<li><a href=\"#scores\">All scores</a></li>")
+    html.append(
+            several(tally)
+                ? "<li><a href=\"#scores\">All scores</a></li>"
+                : "<li><a href=\"#s1\">The findings</a></li>")
         .append("<li><a href=\"#meaning\">What it means</a></li></ul></nav>\n");
   }
 

@@ -6,6 +6,7 @@ import fingering.check.CheckedFile;
 import fingering.check.FindingGroup;
 import fingering.page.svg.Svg;
 import fingering.playability.Difficulty;
+import fingering.playability.Forces;
 import fingering.playability.PartCheck;
 import fingering.playability.ScoreCheck;
 import fingering.playability.Severity;
@@ -36,7 +37,7 @@ final class CheckedScoreHtml {
   /** All scores, a row each with a link. */
   static String table(CheckTally tally) {
     StringBuilder html = new StringBuilder();
-    html.append("<table><caption>Findings and the hardest part</caption><thead><tr>")
+    html.append("<table class=\"counts\"><caption>Findings and the hardest part</caption><thead><tr>")
         .append("<th scope=\"col\">Score</th><th scope=\"col\">Hardest part</th>")
         .append(COUNTS);
     int number = 0;
@@ -75,7 +76,11 @@ final class CheckedScoreHtml {
   }
 
   private static void counts(StringBuilder html, List<Integer> counts) {
-    counts.forEach(n -> html.append("<td class=\"count\">").append(n).append("</td>"));
+    counts.forEach(
+        n ->
+            html.append("<td class=\"count\">")
+                .append(n == 0 ? "–" : Integer.toString(n))
+                .append("</td>"));
   }
 
   private void paragraph(String text) {
@@ -87,13 +92,13 @@ final class CheckedScoreHtml {
   }
 
   private void parts() {
-    html.append("<table><caption>By part</caption><thead><tr><th scope=\"col\">Part</th>")
-        .append("<th scope=\"col\">Difficulty</th>")
+    html.append("<table class=\"counts\"><caption>By part</caption><thead><tr><th scope=\"col\">Part</th>")
+        .append("<th scope=\"col\" class=\"count\">Difficulty</th>")
         .append(COUNTS);
     for (PartCheck part : check.parts()) {
       html.append("<tr><th scope=\"row\"><a href=\"#%s\">".formatted(id(part)))
           .append(Svg.escaped(part.part().name()))
-          .append("</a></th><td>")
+          .append("</a></th><td class=\"count\">")
           .append(part.difficulty().grade())
           .append("</td>");
       counts(html, CheckTally.counts(part));
@@ -107,10 +112,10 @@ final class CheckedScoreHtml {
         .append(Svg.escaped(part.part().name()))
         .append("</h3>\n");
     paragraph(
-        "For %s, %s; %d measures."
+        "%s, played by %s; %d measures."
             .formatted(
-                part.instrument().spoken(),
-                part.forces().id().replace('-', ' '),
+                part.instrument().name(),
+                part.forces() == Forces.SECTION ? "a section" : "one player",
                 part.measures()));
     part.remarks().forEach(remark -> paragraph("Note: " + remark));
     difficulty(part.difficulty());
@@ -154,9 +159,8 @@ final class CheckedScoreHtml {
   private void group(FindingGroup group) {
     html.append("<details class=\"found\" open><summary>")
         .append(Svg.escaped(capital(group.kind().title())))
-        .append(" (")
-        .append(group.findings().size())
-        .append(")</summary><ul>");
+        .append(group.findings().size() == 1 ? "" : " (" + group.findings().size() + ")")
+        .append("</summary><ul>");
     for (FindingGroup.Told told : group.told(Integer.MAX_VALUE - 1)) {
       html.append("<li><span class=\"where\">")
           .append(Svg.escaped(told.where()))

@@ -14,6 +14,7 @@ import fingering.plan.Planners;
 import fingering.scoring.Rules;
 import fingering.scoring.Scoring;
 import fingering.tables.Instruments;
+import fingering.tempo.Level;
 import java.util.Optional;
 
 /**
@@ -23,6 +24,7 @@ import java.util.Optional;
  */
 public final class Checker {
   private final CheckLevel level;
+  private final Level tempo;
   private final Planners planners;
   private final EasyWays easy;
   private final ScoreWords words = new ScoreWords();
@@ -31,6 +33,7 @@ public final class Checker {
 
   private Checker(CheckLevel level) {
     this.level = level;
+    tempo = level.tempo();
     planners = new Planners(Scoring.of(Rules.all(), level.weights()), LeftHand.MEDIUM);
     easy = new EasyWays(level);
     rules =
@@ -123,7 +126,7 @@ public final class Checker {
   }
 
   private PartMusic music(Score score, PartInfo part, Passage passage, CheckRequest request) {
-    Lines lines = new Lines(passage, planners, easy);
+    Lines lines = new Lines(passage, planners, easy, tempo);
     ImmutableList<Optional<Moment>> playable =
         passage.moments().stream().map(lines::playable).collect(ImmutableList.toImmutableList());
     ImmutableList<ImmutableList<Grip>> ways =

@@ -8,8 +8,8 @@ import fingering.plan.PlannedNote;
 import fingering.playability.Difficulty.Component;
 import fingering.tables.Position;
 import fingering.tables.Table;
-import fingering.tempo.ComfortableTempo;
 import fingering.tempo.Level;
+import fingering.tempo.MeasureLimits;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Locale;
@@ -52,7 +52,7 @@ final class DifficultyScale {
                 per(plan, "crossings", crossings(plan), measures, "a measure"),
                 pace(plan),
                 share(music, "double-stops", doubleStops(plan), plan.grips().size()),
-                share(music, "above-tempo", above(plan), measures),
+                share(music, "above-tempo", above(music.lines().get(0).limits()), measures),
                 accidentals(music))
             .sorted(Comparator.comparingDouble(Component::grade).reversed())
             .collect(ImmutableList.toImmutableList()));
@@ -74,8 +74,9 @@ final class DifficultyScale {
     return count;
   }
 
-  private int above(Plan plan) {
-    return ComfortableTempo.under(plan, players, 1).size();
+  /** Measures above the tempo of the players of the scale, whatever players were asked for. */
+  private int above(MeasureLimits limits) {
+    return limits.count((double) players.actionPercent() / limits.level().actionPercent());
   }
 
   private Component position(PartMusic music) {

@@ -1,7 +1,9 @@
 package fingering.playability;
 
 import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Frame.Shape;
 import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
@@ -99,9 +101,62 @@ final class EasyWays {
           grips.stream()
               .filter(grip -> grip.frame().position().halves() <= position)
               .collect(ImmutableList.toImmutableList());
-      known.upTo.set(position, low.isEmpty() ? grips : low);
+      known.upTo.set(position, low.isEmpty() ? grips : plain(low));
     }
     return known.upTo.get(position);
+  }
+
+  /**
+   * On violin and viola the grips that take each note by its own letter, and none in half position
+   * where 1st has one too; on cello and bass of those that differ in the hand's shape alone the one
+   * with the hand closed.
+   */
+  private static ImmutableList<Grip> plain(ImmutableList<Grip> grips) {
+    boolean letters = grips.get(0).frame().shape() == Shape.LETTERS;
+    boolean first = grips.stream().anyMatch(grip -> in(grip, Position.FIRST) && !respelled(grip));
+    ImmutableList<Grip> plain =
+        grips.stream()
+            .filter(
+                grip ->
+                    letters
+                        ? !respelled(grip) && !(first && in(grip, Position.HALF))
+                        : !opens(grip) || grips.stream().noneMatch(other -> closed(grip, other)))
+            .collect(ImmutableList.toImmutableList());
+    return plain.isEmpty() ? grips : plain;
+  }
+
+  private static boolean opens(Grip grip) {
+    return grip.frame().shape() != Shape.CLOSED && grip.frame().shape() != Shape.THUMB;
+  }
+
+  /** Whether the other has the same fingers in the same places, with the hand closed. */
+  private static boolean closed(Grip grip, Grip other) {
+    if (opens(other)) {
+      return false;
+    }
+    for (int i = 0; i < grip.placements().size(); i++) {
+      Placement one = grip.placements().get(i);
+      Placement two = other.placements().get(i);
+      if (one.string() != two.string()
+          || one.finger() != two.finger()
+          || one.semitones() != two.semitones()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean in(Grip grip, Position position) {
+    return grip.frame().position().equals(position);
+  }
+
+  private static boolean respelled(Grip grip) {
+    for (Placement placement : grip.placements()) {
+      if (placement.respelled()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Kept kept(ImmutableList<Grip> grips) {

@@ -5,6 +5,7 @@ import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.plan.Plan;
+import fingering.tempo.MeasureLimits;
 
 /**
  * What one player plays of a part, without what no player can play, and the fingering that is
@@ -12,8 +13,9 @@ import fingering.plan.Plan;
  *
  * @param ways every grip of every moment
  * @param plan the plan
+ * @param limits what keeps its measures from going faster
  */
-record Line(ImmutableList<ImmutableList<Grip>> ways, Plan plan) {
+record Line(ImmutableList<ImmutableList<Grip>> ways, Plan plan, MeasureLimits limits) {
   Passage passage() {
     return plan.passage();
   }

@@ -7,7 +7,10 @@ import fingering.music.Note;
 import fingering.music.NoteAddress;
 import fingering.music.Passage;
 import fingering.plan.Brief;
+import fingering.plan.Plan;
 import fingering.plan.Planners;
+import fingering.tempo.Level;
+import fingering.tempo.MeasureLimits;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -25,12 +28,14 @@ final class Lines {
   private final Passage passage;
   private final Planners planners;
   private final EasyWays easy;
+  private final Level tempo;
   private final Map<NoteAddress, Integer> lower = new HashMap<>();
 
-  Lines(Passage passage, Planners planners, EasyWays easy) {
+  Lines(Passage passage, Planners planners, EasyWays easy, Level tempo) {
     this.passage = passage;
     this.planners = planners;
     this.easy = easy;
+    this.tempo = tempo;
   }
 
   /** A moment without its notes out of range; empty where no note is left. */
@@ -209,6 +214,7 @@ final class Lines {
             passage.oneString());
     ImmutableList<ImmutableList<Grip>> worth =
         passage.oneString().isEmpty() ? easy.of(passage.instrument(), moments, ways) : ways;
-    return new Line(ways, planners.of(music, worth).plan(Brief.free("check")));
+    Plan plan = planners.of(music, worth).plan(Brief.free("check"));
+    return new Line(ways, plan, MeasureLimits.of(plan, tempo));
   }
 }

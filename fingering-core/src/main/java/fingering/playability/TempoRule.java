@@ -5,8 +5,6 @@ import fingering.fingerboard.Placement;
 import fingering.playability.Findings.Together;
 import fingering.playability.Findings.Words;
 import fingering.tempo.Cause;
-import fingering.tempo.ComfortableTempo;
-import fingering.tempo.Level;
 import fingering.tempo.Limit;
 import java.util.Locale;
 
@@ -15,12 +13,10 @@ final class TempoRule implements CheckRule {
   /** A tempo slower than this share of the one marked is no way out. */
   private static final double SLOWER = 0.7;
 
-  private final Level tempo;
   private final double haste;
   private final double riskyHaste;
 
   TempoRule(CheckLevel level) {
-    tempo = level.tempo();
     haste = level.share(Threshold.HASTE);
     riskyHaste = level.share(Threshold.RISKY_HASTE);
   }
@@ -28,7 +24,7 @@ final class TempoRule implements CheckRule {
   @Override
   public void check(PartMusic music, Findings findings) {
     for (Line line : music.lines()) {
-      for (Limit limit : ComfortableTempo.under(line.plan(), tempo, haste)) {
+      for (Limit limit : line.limits().under(haste)) {
         if (divided(line, limit.moment()) || begins(music, line, limit.moment())) {
           continue;
         }

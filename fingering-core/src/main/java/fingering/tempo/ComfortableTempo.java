@@ -21,17 +21,9 @@ public record ComfortableTempo(Level level, Tempo marked, ImmutableList<Limit> b
   /** Reckons it for a plan. */
   public static ComfortableTempo of(Plan plan, Level level) {
     return new ComfortableTempo(
-        level, plan.passage().tempo(), new Limits(plan.passage(), plan.grips(), level).byMeasure());
-  }
-
-  /**
-   * What makes a measure of a plan go at ease only below a multiple of the tempi marked, in score
-   * order, the tightest of each measure. It tells less than {@link #byMeasure}, and is quicker.
-   *
-   * @param factor the multiple, 1 for the tempi as marked
-   */
-  public static ImmutableList<Limit> under(Plan plan, Level level, double factor) {
-    return new Limits(plan.passage(), plan.grips(), level).under(factor);
+        level,
+        plan.passage().tempo(),
+        MeasureLimits.of(plan, level).under(Double.POSITIVE_INFINITY));
   }
 
   /** The multiple of the tempi marked; empty where nothing limits it. */

@@ -42,22 +42,27 @@ final class Limits {
     words = new LimitWords(moments, grips);
   }
 
-  /** What limits each measure most, in score order. */
-  ImmutableList<Limit> byMeasure() {
-    return under(Double.POSITIVE_INFINITY);
-  }
-
-  /** What limits each measure most, where that is below a multiple of the tempi. */
-  ImmutableList<Limit> under(double factor) {
+  /** Finds what limits each measure most. */
+  Limits find() {
     actions();
     travels();
     graces();
     trills();
     runs();
+    return this;
+  }
+
+  /** What limits each measure most, in score order, where that is below a multiple of the tempi. */
+  ImmutableList<Limit> under(double factor) {
     return tightest.values().stream()
         .filter(found -> found.factor() < factor)
         .map(this::limit)
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /** How many measures have a limit below a multiple of the tempi. */
+  int count(double factor) {
+    return (int) tightest.values().stream().filter(found -> found.factor() < factor).count();
   }
 
   private void add(int from, int to, Need need, long free, Supplier<String> says) {

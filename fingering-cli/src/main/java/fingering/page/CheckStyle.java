@@ -7,6 +7,7 @@ final class CheckStyle {
   static String sheet() {
     return PageStyle.sheet()
         + """
+        h1,h2{overflow-wrap:anywhere}
         h3{font-size:1.15em;margin:1.3em 0 .2em}
         h4{font-size:1em;margin:.8em 0 .1em}
         .counts th,.counts td{overflow-wrap:break-word}

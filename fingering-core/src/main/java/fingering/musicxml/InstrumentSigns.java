@@ -7,9 +7,12 @@ import fingering.tables.Instruments;
 import java.math.BigInteger;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Clef;
+import org.audiveris.proxymusic.ClefSign;
+import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.PartName;
 import org.audiveris.proxymusic.ScoreInstrument;
 import org.audiveris.proxymusic.ScorePart;
@@ -17,6 +20,10 @@ import org.audiveris.proxymusic.ScorePartwise;
 
 /** Tells the parts of a score by the signs they bear. */
 final class InstrumentSigns {
+  /** Names that voices and strings share: alto is the French viola. */
+  private static final Pattern VOICE =
+      Pattern.compile("\\b(?:alto|altos|bass|basses|basso|bassi)\\b", Pattern.CASE_INSENSITIVE);
+
   private final Instruments instruments;
 
   InstrumentSigns(Instruments instruments) {
@@ -35,7 +42,11 @@ final class InstrumentSigns {
     ImmutableList<String> names =
         Stream.concat(
                 listed.map(ScorePart::getPartName).map(PartName::getValue).stream(),
-                players.stream().map(ScoreInstrument::getInstrumentName).filter(Objects::nonNull))
+                Stream.concat(
+                    players.stream()
+                        .map(ScoreInstrument::getInstrumentName)
+                        .filter(Objects::nonNull),
+                    listed.map(ScorePart::getPartAbbreviation).map(PartName::getValue).stream()))
             .map(XmlText::printable)
             .filter(name -> !name.isEmpty())
             .collect(ImmutableList.toImmutableList());
@@ -47,18 +58,38 @@ final class InstrumentSigns {
             .filter(Objects::nonNull)
             .flatMap(sound -> instruments.bySound(sound.strip()).stream())
             .findFirst()
-            .or(() -> names.stream().flatMap(n -> instruments.byPartName(n).stream()).findFirst());
+            .or(() -> names.stream().flatMap(n -> named(n, part).stream()).findFirst());
     Optional<Instrument> found = shown.or(() -> byFirstClef(part));
     return new PartInfo(number, id, name, found, shown.isEmpty() && found.isPresent());
   }
 
+  /** The instrument that a name speaks of; an alto or a bass may as well be a voice. */
+  private Optional<Instrument> named(String name, ScorePartwise.Part part) {
+    Optional<Instrument> found = instruments.byPartName(name);
+    if (found.isEmpty() || !VOICE.matcher(name).find()) {
+      return found;
+    }
+    boolean treble = firstClef(part).map(clef -> clef.getSign() == ClefSign.G).orElse(false);
+    boolean alto = found.get().id().equals("viola");
+    return (treble && alto) || sings(part) ? Optional.empty() : found;
+  }
+
+  private static boolean sings(ScorePartwise.Part part) {
+    return part.getMeasure().stream()
+        .flatMap(measure -> measure.getNoteOrBackupOrForward().stream())
+        .anyMatch(element -> element instanceof Note note && !note.getLyric().isEmpty());
+  }
+
   private Optional<Instrument> byFirstClef(ScorePartwise.Part part) {
+    return firstClef(part).flatMap(this::byClef);
+  }
+
+  private static Optional<Clef> firstClef(ScorePartwise.Part part) {
     return part.getMeasure().stream()
         .flatMap(measure -> measure.getNoteOrBackupOrForward().stream())
         .filter(Attributes.class::isInstance)
         .flatMap(attributes -> ((Attributes) attributes).getClef().stream())
-        .findFirst()
-        .flatMap(this::byClef);
+        .findFirst();
   }
 
   private Optional<Instrument> byClef(Clef clef) {

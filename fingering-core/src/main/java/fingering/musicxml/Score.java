@@ -89,6 +89,11 @@ public final class Score {
     return choice().only(instrument);
   }
 
+  /** Whether a part has a note with a pitch. */
+  public boolean hasNotes(PartInfo part) {
+    return !timelines.get(part.number() - 1).slots().isEmpty();
+  }
+
   private PartChoice choice() {
     return new PartChoice(
         title.isEmpty() ? "The score" : "'" + XmlText.printable(title) + "'", parts);
@@ -115,7 +120,21 @@ public final class Score {
    * @throws UnreadableScoreException if the part has only notes without pitch
    */
   public Passage passage(PassageRequest request, UnaryOperator<Instrument> built) {
-    PartInfo info = request.part().map(this::part).orElseGet(() -> onlyPart(request.instrument()));
+    return passage(
+        request.part().map(this::part).orElseGet(() -> onlyPart(request.instrument())),
+        request,
+        built);
+  }
+
+  /**
+   * Reads a passage of that part, whatever part the request names.
+   *
+   * @param info one of {@link #parts}
+   * @param built as above
+   * @throws ChoiceException if the request does not fit the part, or what it asks for has no note
+   * @throws UnreadableScoreException if the part has only notes without pitch
+   */
+  public Passage passage(PartInfo info, PassageRequest request, UnaryOperator<Instrument> built) {
     PartTimeline timeline = timelines.get(info.number() - 1);
     refuseEmpty(info, timeline);
     Instrument instrument =

@@ -1,10 +1,13 @@
 package fingering.playability;
 
+import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Moment;
 import fingering.music.Sign;
+import fingering.playability.Findings.Spot;
 import fingering.playability.Findings.Together;
 import fingering.playability.Findings.Words;
+import fingering.tables.Tuning;
 import java.util.Locale;
 
 /** Time to go from bow to pluck and back, for mutes, other instruments and other tunings. */
@@ -52,6 +55,7 @@ final class ChangeRule implements CheckRule {
       }
       if (told.contains(ScoreWords.Kind.TUNING)) {
         change(music, sign, FindingKind.CHANGE_OF_TUNING, Threshold.TUNE_A_STRING, findings);
+        tuning(music, sign, findings);
       }
       boolean drawn = sign.kind() == Sign.Kind.MUTE;
       boolean off =
@@ -91,6 +95,25 @@ final class ChangeRule implements CheckRule {
 
   private static boolean plucksByLeftHand(Moment moment) {
     return moment.struck().stream().anyMatch(note -> note.marks().leftPlucked());
+  }
+
+  /** The notes are read as the instrument is strung usually, whatever words ask for. */
+  private static void tuning(PartMusic music, Sign sign, Findings findings) {
+    if (music.instrument().tuning().equals(Tuning.STANDARD)) {
+      findings.add(
+          FindingKind.SCORDATURA_CONFLICT,
+          Together.NEVER,
+          sign.place(),
+          new Spot(
+              Severity.WORTH_KNOWING,
+              0,
+              ImmutableList.of(),
+              () ->
+                  new Words(
+                      "'%s' asks for another tuning, and the part was checked in the usual one"
+                          .formatted(sign.text()),
+                      "Check it again with --tuning.")));
+    }
   }
 
   private void change(

@@ -80,17 +80,28 @@ public final class Checker {
   public ScoreCheck check(Score score, CheckRequest request) {
     ImmutableSet<PartInfo> chosen = chosen(score, request);
     ImmutableList.Builder<PartCheck> parts = ImmutableList.builder();
+    ImmutableList.Builder<String> remarks = ImmutableList.builder();
     for (PartInfo part : chosen) {
-      parts.add(check(score, part, request));
+      if (request.parts().isEmpty() && !score.hasNotes(part)) {
+        remarks.add(part.name() + " has no note and is left out");
+      } else {
+        parts.add(check(score, part, request));
+      }
+    }
+    ImmutableList<PartCheck> checked = parts.build();
+    if (checked.isEmpty()) {
+      remarks.add("no part shows a string instrument; name parts with --part and --instrument");
+    } else if (request.forces().isEmpty()) {
+      Seating.remark(checked, words).ifPresent(remarks::add);
     }
     return new ScoreCheck(
         score.title(),
         level,
-        parts.build(),
+        checked,
         score.parts().stream()
-            .filter(part -> !chosen.contains(part))
+            .filter(part -> !chosen.contains(part) || !score.hasNotes(part))
             .collect(ImmutableList.toImmutableList()),
-        ImmutableList.of());
+        remarks.build());
   }
 
   private static ImmutableSet<PartInfo> chosen(Score score, CheckRequest request) {
@@ -104,12 +115,12 @@ public final class Checker {
   private PartCheck check(Score score, PartInfo part, CheckRequest request) {
     PassageRequest asked =
         new PassageRequest(
-            Optional.of(Integer.toString(part.number())),
+            Optional.empty(),
             request.parts().isEmpty() ? Optional.empty() : request.instrument(),
             Optional.empty(),
             request.tempo(),
             Optional.empty());
-    PartMusic music = music(score, part, score.passage(asked, request.built()), request);
+    PartMusic music = music(score, part, score.passage(part, asked, request.built()), request);
     Findings findings = new Findings(part);
     for (CheckRule rule : rules) {
       rule.check(music, findings);
@@ -127,12 +138,16 @@ public final class Checker {
 
   private PartMusic music(Score score, PartInfo part, Passage passage, CheckRequest request) {
     Lines lines = new Lines(passage, planners, easy, tempo);
-    ImmutableList<Optional<Moment>> playable =
-        passage.moments().stream().map(lines::playable).collect(ImmutableList.toImmutableList());
-    ImmutableList<ImmutableList<Grip>> ways =
-        playable.stream()
-            .map(moment -> moment.map(lines::ways).orElse(ImmutableList.of()))
-            .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<Optional<Moment>> left = ImmutableList.builder();
+    ImmutableList.Builder<ImmutableList<Grip>> grips = ImmutableList.builder();
+    for (Moment moment : passage.moments()) {
+      ImmutableList<Grip> all = lines.ways(moment);
+      Optional<Moment> kept = all.isEmpty() ? lines.playable(moment) : Optional.of(moment);
+      left.add(kept);
+      grips.add(all.isEmpty() ? kept.map(lines::ways).orElse(ImmutableList.of()) : all);
+    }
+    ImmutableList<Optional<Moment>> playable = left.build();
+    ImmutableList<ImmutableList<Grip>> ways = grips.build();
     Prints prints = new Prints(score.printed(passage, Optional.empty()));
     ImmutableList<Sign> signs = score.signs(passage);
     Forces forces = request.forces().orElseGet(() -> Seating.of(score, part, words));

@@ -40,9 +40,6 @@ final class Lines {
 
   /** A moment without its notes out of range; empty where no note is left. */
   Optional<Moment> playable(Moment moment) {
-    if (!ways(moment).isEmpty()) {
-      return Optional.of(moment);
-    }
     ImmutableList<Note> left =
         moment.struck().stream()
             .filter(note -> !ways(with(moment, ImmutableList.of(note))).isEmpty())

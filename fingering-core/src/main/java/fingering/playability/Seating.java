@@ -1,9 +1,11 @@
 package fingering.playability;
 
+import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.musicxml.PartInfo;
 import fingering.musicxml.Score;
 import fingering.tables.Instrument;
+import java.util.Optional;
 
 /** Tells from the names of the parts whether one player or a section plays from each. */
 final class Seating {
@@ -23,6 +25,22 @@ final class Seating {
     return told.contains(ScoreWords.Kind.SECTION) || orchestra(score, words)
         ? Forces.SECTION
         : Forces.ONE_PLAYER;
+  }
+
+  /** What was assumed of parts whose names do not tell. */
+  static Optional<String> remark(ImmutableList<PartCheck> parts, ScoreWords words) {
+    return parts.stream()
+        .filter(
+            check -> {
+              ImmutableSet<ScoreWords.Kind> told = words.read(check.part().name());
+              return !told.contains(ScoreWords.Kind.ONE) && !told.contains(ScoreWords.Kind.SECTION);
+            })
+        .findFirst()
+        .map(
+            check ->
+                check.forces() == Forces.SECTION
+                    ? "parts are taken for sections, as in an orchestra"
+                    : "parts are taken for one player each, as in chamber music");
   }
 
   private static boolean orchestra(Score score, ScoreWords words) {

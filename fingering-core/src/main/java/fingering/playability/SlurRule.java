@@ -5,7 +5,6 @@ import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.playability.Findings.Together;
 import fingering.playability.Findings.Words;
-import java.util.List;
 import java.util.Locale;
 
 /** Slurs under which the bow has to pass over a string. */
@@ -30,7 +29,7 @@ final class SlurRule implements CheckRule {
         double since = (moment.startMicros() - before.startMicros()) / MICROS;
         if (since < needed
             && passesOver(line.grip(m - 1), line.grip(m))
-            && !avoided(line.ways().get(m - 1), line.ways().get(m))) {
+            && !line.inOnePosition(m, (left, reached) -> !passesOver(left, reached))) {
           findings.add(
               FindingKind.SLUR_OVER_A_STRING,
               Together.IN_A_PASSAGE,
@@ -52,18 +51,6 @@ final class SlurRule implements CheckRule {
       }
     }
     return nearest > 1;
-  }
-
-  /** Whether the notes can be taken on neighbouring strings without a shift. */
-  private static boolean avoided(List<Grip> before, List<Grip> now) {
-    for (Grip left : before) {
-      for (Grip reached : now) {
-        if (left.frame().index() == reached.frame().index() && !passesOver(left, reached)) {
-          return true;
-        }
-      }
-    }
-    return false;
   }
 
   private static Words words(Moment before, Moment now, double since) {

@@ -59,17 +59,7 @@ final class TempoRule implements CheckRule {
 
   /** Whether the two notes also lie in one position, without a finger that hops. */
   private static boolean avoided(Line line, int m) {
-    if (m == 0) {
-      return false;
-    }
-    for (Grip left : line.ways().get(m - 1)) {
-      for (Grip reached : line.ways().get(m)) {
-        if (left.frame().index() == reached.frame().index() && follows(left, reached)) {
-          return true;
-        }
-      }
-    }
-    return false;
+    return m > 0 && line.inOnePosition(m, TempoRule::follows);
   }
 
   private static boolean follows(Grip left, Grip reached) {

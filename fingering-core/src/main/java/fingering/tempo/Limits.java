@@ -6,7 +6,9 @@ import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Passage;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -22,6 +24,7 @@ final class Limits {
   private final Actions actions;
   private final Travel travel;
   private final LimitWords words;
+  private final Map<Integer, Optional<Need>> ways = new HashMap<>();
   private final SortedMap<Integer, Candidate> tightest = new TreeMap<>();
 
   /** What may be the tightest of its measure; put into words only where it is. */
@@ -126,6 +129,19 @@ final class Limits {
   }
 
   private Optional<Need> travel(int from, int to) {
+    if (to != from + 1) {
+      return between(from, to);
+    }
+    // Runs ask for the same ways again.
+    Optional<Need> known = ways.get(to);
+    if (known == null) {
+      known = between(from, to);
+      ways.put(to, known);
+    }
+    return known;
+  }
+
+  private Optional<Need> between(int from, int to) {
     return travel.need(
         moments.get(from), grips.get(from), moments.get(to), grips.get(to), to == from + 1);
   }

@@ -126,13 +126,18 @@ final class CheckText implements CheckReport {
             + part.difficulty().grade()
             + " of 10");
     part.remarks().forEach(remark -> wrapped("Note: " + remark, 2));
-    wrapped(sides(part.difficulty()), 2);
+    String sides = sides(part.difficulty());
+    if (!sides.isEmpty()) {
+      wrapped(sides, 2);
+    }
     groups.forEach(this::group);
   }
 
+  /** The sides that count, but for those of the lowest grade. */
   private static String sides(Difficulty difficulty) {
     return difficulty.components().stream()
         .limit(SIDES)
+        .filter(side -> Math.round(side.grade()) > 1)
         .map(
             side ->
                 side.name()

@@ -43,17 +43,15 @@ public final class CheckJson extends JsonReport {
   @Override
   public void add(CheckedFile file) {
     ObjectNode node = NODES.objectNode().put("file", file.name());
-    file.check().ifPresentOrElse(check -> fill(node, check), () -> node.put("problem", file.problem()));
+    file.check()
+        .ifPresentOrElse(check -> fill(node, check), () -> node.put("problem", file.problem()));
     write(json -> json.writeTree(node));
   }
 
   @Override
   public void end(CheckTally tally) {
     write(json -> json.writeEndArray());
-    ObjectNode summary =
-        NODES
-            .objectNode()
-            .put("scores", tally.lines().size());
+    ObjectNode summary = NODES.objectNode().put("scores", tally.lines().size());
     ArrayNode problems = summary.putArray("problems");
     tally.refused().forEach(problems::add);
     counts(summary, tally.total());

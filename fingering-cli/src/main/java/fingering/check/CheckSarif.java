@@ -19,8 +19,8 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
- * What was found, in the Static Analysis Results Interchange Format, version 2.1.0 (OASIS Standard),
- * as editors and build servers take it.
+ * What was found, in the Static Analysis Results Interchange Format, version 2.1.0 (OASIS
+ * Standard), as editors and build servers take it.
  */
 public final class CheckSarif extends JsonReport {
   private static final String SCHEMA =

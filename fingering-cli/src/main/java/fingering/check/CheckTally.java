@@ -41,9 +41,7 @@ public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refuse
           file.name(),
           file.title(),
           CheckTally.counts(check.findings()),
-          check
-              .hardest()
-              .map(part -> new Hardest(part.part().name(), part.difficulty().grade())));
+          check.hardest().map(part -> new Hardest(part.part().name(), part.difficulty().grade())));
     }
   }
 
@@ -59,8 +57,7 @@ public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refuse
   public static ImmutableList<Integer> counts(Collection<Finding> findings) {
     ImmutableList.Builder<Integer> counts = ImmutableList.builder();
     for (Severity severity : Severity.values()) {
-      counts.add(
-          (int) findings.stream().filter(finding -> finding.severity() == severity).count());
+      counts.add((int) findings.stream().filter(finding -> finding.severity() == severity).count());
     }
     return counts.build();
   }

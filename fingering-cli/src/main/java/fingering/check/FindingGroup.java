@@ -19,8 +19,7 @@ import java.util.Optional;
  * @param kind what they are
  * @param findings the findings, in the order of the part
  */
-public record FindingGroup(
-    Severity severity, FindingKind kind, ImmutableList<Finding> findings) {
+public record FindingGroup(Severity severity, FindingKind kind, ImmutableList<Finding> findings) {
 
   /** More measures than this are counted and not named. */
   private static final int NAMED = 20;
@@ -38,7 +37,9 @@ public record FindingGroup(
    */
   public record Told(String where, String reason, Optional<String> wayOut) {}
 
-  /** The findings of a part in groups, the gravest first, of those that weigh alike as they come. */
+  /**
+   * The findings of a part in groups, the gravest first, of those that weigh alike as they come.
+   */
   public static ImmutableList<FindingGroup> of(List<Finding> findings) {
     Map<Key, List<Finding>> groups = new LinkedHashMap<>();
     for (Finding finding : findings) {
@@ -66,9 +67,7 @@ public record FindingGroup(
     Map<Said, List<Finding>> said = said();
     return said.entrySet().stream()
         .limit(said.size() == most + 1 ? most + 1 : most)
-        .map(
-            one ->
-                new Told(where(one.getValue()), one.getKey().reason(), one.getKey().wayOut()))
+        .map(one -> new Told(where(one.getValue()), one.getKey().reason(), one.getKey().wayOut()))
         .collect(ImmutableList.toImmutableList());
   }
 

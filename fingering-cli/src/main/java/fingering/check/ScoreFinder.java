@@ -21,7 +21,8 @@ import java.util.regex.PatternSyntaxException;
 
 /** Finds the files that files, folders and patterns stand for. */
 public final class ScoreFinder {
-  private static final ImmutableSet<String> IN_FOLDERS = ImmutableSet.of(".musicxml", ".xml", ".mxl");
+  private static final ImmutableSet<String> IN_FOLDERS =
+      ImmutableSet.of(".musicxml", ".xml", ".mxl");
   private static final String ABC = ".abc";
   private static final Pattern WILD = Pattern.compile("[*?\\[{]");
 

@@ -83,13 +83,15 @@ final class CheckCommand implements Callable<Integer> {
       names = "--fail-on",
       paramLabel = "SEVERITY",
       converter = SeverityConverter.class,
-      description = "Exit with 1 where something of this severity or graver is found: risky otherwise.")
+      description =
+          "Exit with 1 where something of this severity or graver is found: risky otherwise.")
   Severity failOn = Severity.RISKY;
 
   @Option(
       names = "--format",
       paramLabel = "FORM",
-      description = "text (the default), json, sarif (for editors and build servers), html (a page).")
+      description =
+          "text (the default), json, sarif (for editors and build servers), html (a page).")
   Format format = Format.TEXT;
 
   @Mixin OutputFile output = new OutputFile();
@@ -160,11 +162,17 @@ final class CheckCommand implements Callable<Integer> {
       report.begin();
       ManyFiles.check(
           found.files(),
-          Math.max(1, Math.min(jobs.orElse(Runtime.getRuntime().availableProcessors()), found.files().size())),
+          Math.max(
+              1,
+              Math.min(
+                  jobs.orElse(Runtime.getRuntime().availableProcessors()), found.files().size())),
           () -> new FileCheck(manner),
           bar::step,
           file -> {
-            file.check().ifPresentOrElse(one -> lines.add(CheckTally.Line.of(file, one)), () -> refused.add(file.problem()));
+            file.check()
+                .ifPresentOrElse(
+                    one -> lines.add(CheckTally.Line.of(file, one)),
+                    () -> refused.add(file.problem()));
             bar.around(() -> tell(file, report, err));
           });
       bar.clear();

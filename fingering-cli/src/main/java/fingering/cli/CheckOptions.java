@@ -40,15 +40,15 @@ final class CheckOptions {
       names = "--played-by",
       paramLabel = "FORCES",
       converter = ForcesConverter.class,
-      description = "section (it can divide) or one-player; told by the names of the parts otherwise.")
+      description =
+          "section (it can divide) or one-player; told by the names of the parts otherwise.")
   Optional<Forces> forces = Optional.empty();
 
   @Mixin InstrumentOptions built = new InstrumentOptions();
 
   /** The request. */
   CheckRequest request() {
-    return new CheckRequest(
-        ImmutableList.copyOf(parts), instrument, tempo, forces, built::apply);
+    return new CheckRequest(ImmutableList.copyOf(parts), instrument, tempo, forces, built::apply);
   }
 
   /** Whether they name an instrument and no part that it could be of. */

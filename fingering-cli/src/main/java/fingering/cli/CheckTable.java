@@ -29,8 +29,7 @@ final class CheckTable {
     for (PartCheck part : check.parts()) {
       lines.add(
           fitted(part.part().toString(), width)
-              + TextLayout.padLeft(
-                  Integer.toString(part.difficulty().grade()), GRADE.length())
+              + TextLayout.padLeft(Integer.toString(part.difficulty().grade()), GRADE.length())
               + counts(CheckTally.counts(part)));
     }
     return lines;
@@ -63,8 +62,7 @@ final class CheckTable {
 
   private int width(String head, List<String> names) {
     int longest = names.stream().mapToInt(String::length).max().orElse(0);
-    return Math.max(
-        head.length(), Math.min(longest, columns - GRADE.length() - COUNTS.length()));
+    return Math.max(head.length(), Math.min(longest, columns - GRADE.length() - COUNTS.length()));
   }
 
   /** The end of a name tells more than its beginning, which is often the folder of all. */

@@ -32,8 +32,7 @@ class OutputFile {
   }
 
   static UnwritableScoreException existing(Path file, String option) {
-    return new UnwritableScoreException(
-        file + " exists already; give " + option + " a new name.");
+    return new UnwritableScoreException(file + " exists already; give " + option + " a new name.");
   }
 
   static UnwritableScoreException unwritable(Path file, IOException e) {

@@ -37,7 +37,8 @@ final class CheckedScoreHtml {
   /** All scores, a row each with a link. */
   static String table(CheckTally tally) {
     StringBuilder html = new StringBuilder();
-    html.append("<table class=\"counts\"><caption>Findings and the hardest part</caption><thead><tr>")
+    html.append(
+            "<table class=\"counts\"><caption>Findings and the hardest part</caption><thead><tr>")
         .append("<th scope=\"col\">Score</th><th scope=\"col\">Hardest part</th>")
         .append(COUNTS);
     int number = 0;
@@ -49,7 +50,8 @@ final class CheckedScoreHtml {
           .append(Svg.escaped(line.title()))
           .append("</a></th><td>");
       line.hardest()
-          .ifPresent(part -> html.append(Svg.escaped(part.part() + ", " + part.grade() + " of 10")));
+          .ifPresent(
+              part -> html.append(Svg.escaped(part.part() + ", " + part.grade() + " of 10")));
       html.append("</td>");
       counts(html, line.counts());
       html.append("</tr>");
@@ -58,7 +60,8 @@ final class CheckedScoreHtml {
   }
 
   String html() {
-    html.append("<section id=\"%s\" aria-labelledby=\"%s-h\"><h2 id=\"%s-h\">".formatted(id, id, id))
+    html.append(
+            "<section id=\"%s\" aria-labelledby=\"%s-h\"><h2 id=\"%s-h\">".formatted(id, id, id))
         .append(Svg.escaped(file.title()))
         .append("</h2>\n<p class=\"file\">")
         .append(Svg.escaped(file.name()))
@@ -92,7 +95,8 @@ final class CheckedScoreHtml {
   }
 
   private void parts() {
-    html.append("<table class=\"counts\"><caption>By part</caption><thead><tr><th scope=\"col\">Part</th>")
+    html.append(
+            "<table class=\"counts\"><caption>By part</caption><thead><tr><th scope=\"col\">Part</th>")
         .append("<th scope=\"col\" class=\"count\">Difficulty</th>")
         .append(COUNTS);
     for (PartCheck part : check.parts()) {
@@ -168,7 +172,8 @@ final class CheckedScoreHtml {
           .append(Svg.escaped(told.reason()));
       told.wayOut()
           .ifPresent(
-              way -> html.append(" <span class=\"way\">").append(Svg.escaped(way)).append("</span>"));
+              way ->
+                  html.append(" <span class=\"way\">").append(Svg.escaped(way)).append("</span>"));
       html.append("</li>");
     }
     html.append("</ul></details>\n");

@@ -75,7 +75,8 @@ class CheckCommandTest {
     assertThat(Session.of("check", LANTERNS, "--part", "Viola").code()).isEqualTo(1);
     Session mild = Session.of("check", LANTERNS, "--part", "Viola", "--fail-on", "unplayable");
     assertThat(mild.succeeded().out()).contains("risky: no time for pizzicato");
-    Session low = Session.of("check", LANTERNS, "--part", "6", "--part", "P5", "--show", "unplayable");
+    Session low =
+        Session.of("check", LANTERNS, "--part", "6", "--part", "P5", "--show", "unplayable");
     assertThat(low.code()).isEqualTo(1);
     assertThat(low.out()).contains("unplayable: out of range").doesNotContain("  risky:");
   }
@@ -184,10 +185,12 @@ class CheckCommandTest {
     Object[] command = {"check", LANTERNS, "--part", "Violin I", "--level", own};
     assertThat(Session.of(command).out()).contains(findings, own.toString());
 
-    Files.writeString(own, text.replaceFirst("(?m)^highest-violin\\s*=\\s*\\S+", "highest-violin = any"));
+    Files.writeString(
+        own, text.replaceFirst("(?m)^highest-violin\\s*=\\s*\\S+", "highest-violin = any"));
     assertThat(Session.of(command).out()).doesNotContain(findings);
 
-    Files.writeString(own, text.replaceFirst("(?m)^highest-violin\\s*=\\s*\\S+", "highest-violin = up"));
+    Files.writeString(
+        own, text.replaceFirst("(?m)^highest-violin\\s*=\\s*\\S+", "highest-violin = up"));
     assertThat(Session.of(command).refused(2).err()).contains("our.level, line ", "'up'");
     Session.of("check", LANTERNS, "--level", "virtuoso").refused(2);
   }

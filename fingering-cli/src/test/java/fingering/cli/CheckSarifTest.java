@@ -24,7 +24,8 @@ class CheckSarifTest {
   @TempDir Path folder;
 
   private static Schema schema() throws IOException {
-    try (InputStream in = CheckSarifTest.class.getResourceAsStream("/schema/sarif-schema-2.1.0.json")) {
+    try (InputStream in =
+        CheckSarifTest.class.getResourceAsStream("/schema/sarif-schema-2.1.0.json")) {
       return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7).getSchema(in);
     }
   }

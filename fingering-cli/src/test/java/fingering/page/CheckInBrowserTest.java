@@ -18,7 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** The page of a check as a real browser shows it; the rules are those of axe-core 4.10 (WCAG 2). */
+/**
+ * The page of a check as a real browser shows it; the rules are those of axe-core 4.10 (WCAG 2).
+ */
 @Tag("browser")
 class CheckInBrowserTest {
   /** A4 less the page's margins, at 96 pixels to an inch. */
@@ -85,7 +87,8 @@ class CheckInBrowserTest {
     printed.media("print", "light");
     assertThat(
             printed
-                .run("Math.min(...[...document.querySelectorAll('li .where')].map(e => e.offsetHeight))")
+                .run(
+                    "Math.min(...[...document.querySelectorAll('li .where')].map(e => e.offsetHeight))")
                 .asInt())
         .isPositive();
   }

@@ -10,7 +10,7 @@ import fingering.playability.ScoreCheck;
 import fingering.playability.Severity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 
 /** What was found, as JSON; see docs/json.md. */
@@ -60,11 +60,9 @@ public final class CheckJson extends JsonReport {
     finish();
   }
 
-  private static void counts(ObjectNode node, List<Integer> counts) {
+  private static void counts(ObjectNode node, Map<Severity, Integer> counts) {
     ObjectNode counted = node.putObject("counts");
-    for (Severity severity : Severity.values()) {
-      counted.put(severity.id(), counts.get(severity.ordinal()));
-    }
+    counts.forEach((severity, count) -> counted.put(severity.id(), count));
   }
 
   private void fill(ObjectNode node, ScoreCheck check) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.google.common.base.Joiner;
 import com.google.common.base.Splitter;
+import com.google.common.collect.ImmutableList;
 import com.google.common.hash.Hashing;
 import com.google.common.net.UrlEscapers;
 import fingering.music.Note;
@@ -13,6 +14,7 @@ import fingering.playability.PartCheck;
 import fingering.playability.Severity;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -25,6 +27,8 @@ import java.util.stream.Collectors;
 public final class CheckSarif extends JsonReport {
   private static final String SCHEMA =
       "https://docs.oasis-open.org/sarif/sarif/v2.1.0/os/schemas/sarif-schema-2.1.0.json";
+  private static final ImmutableList<FindingKind> RULES =
+      ImmutableList.copyOf(FindingKind.values());
   private static final Splitter FOLDERS = Splitter.on('/');
 
   private final String version;
@@ -63,7 +67,7 @@ public final class CheckSarif extends JsonReport {
   private ObjectNode driver() {
     ObjectNode driver = NODES.objectNode().put("name", "fingering check").put("version", version);
     ArrayNode rules = driver.putArray("rules");
-    for (FindingKind kind : FindingKind.values()) {
+    for (FindingKind kind : RULES) {
       ObjectNode rule = rules.addObject().put("id", kind.id()).put("name", name(kind));
       rule.putObject("shortDescription").put("text", kind.title());
       rule.putObject("fullDescription").put("text", kind.explanation());
@@ -75,7 +79,7 @@ public final class CheckSarif extends JsonReport {
   private static String name(FindingKind kind) {
     return Splitter.on('-')
         .splitToStream(kind.id())
-        .map(word -> word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1))
+        .map(word -> word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1))
         .collect(Collectors.joining());
   }
 
@@ -126,7 +130,7 @@ public final class CheckSarif extends JsonReport {
         NODES
             .objectNode()
             .put("ruleId", finding.kind().id())
-            .put("ruleIndex", finding.kind().ordinal())
+            .put("ruleIndex", RULES.indexOf(finding.kind()))
             .put("level", level(finding.severity()));
     String where = part.part().name() + ", " + finding.where();
     String said = where + ": " + finding.reason();

@@ -1,12 +1,16 @@
 package fingering.check;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.Maps;
 import fingering.playability.Finding;
 import fingering.playability.PartCheck;
 import fingering.playability.ScoreCheck;
 import fingering.playability.Severity;
 import java.util.Collection;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 
 /**
  * What a check of many scores comes to. Of each score a line is kept and no more.
@@ -33,7 +37,10 @@ public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refuse
    * @param hardest the name of its hardest part, and the grade; empty where it has no part
    */
   public record Line(
-      String name, String title, ImmutableList<Integer> counts, Optional<Hardest> hardest) {
+      String name,
+      String title,
+      ImmutableMap<Severity, Integer> counts,
+      Optional<Hardest> hardest) {
 
     /** The line of a score that was checked. */
     public static Line of(CheckedFile file, ScoreCheck check) {
@@ -53,27 +60,47 @@ public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refuse
    */
   public record Hardest(String part, int grade) {}
 
-  /** Findings by severity, the gravest first. */
-  public static ImmutableList<Integer> counts(Collection<Finding> findings) {
-    ImmutableList.Builder<Integer> counts = ImmutableList.builder();
-    for (Severity severity : Severity.values()) {
-      counts.add((int) findings.stream().filter(finding -> finding.severity() == severity).count());
+  /** A tally that is still being made. */
+  public static final class Counting {
+    private final ImmutableList.Builder<Line> lines = ImmutableList.builder();
+    private final ImmutableList.Builder<String> refused = ImmutableList.builder();
+
+    /** Adds a score that was checked. */
+    public void add(Line line) {
+      lines.add(line);
     }
-    return counts.build();
+
+    /** Adds what could not be found or checked. */
+    public void refuse(String sentence) {
+      refused.add(sentence);
+    }
+
+    /** What it has come to. */
+    public CheckTally tally() {
+      return new CheckTally(lines.build(), refused.build());
+    }
+  }
+
+  /** Findings by severity, the gravest first. */
+  public static ImmutableMap<Severity, Integer> counts(Collection<Finding> findings) {
+    return each(
+        severity ->
+            (int) findings.stream().filter(finding -> finding.severity() == severity).count());
+  }
+
+  private static ImmutableMap<Severity, Integer> each(ToIntFunction<Severity> counting) {
+    return Stream.of(Severity.values())
+        .collect(Maps.toImmutableEnumMap(severity -> severity, counting::applyAsInt));
   }
 
   /** Findings by severity in a part, the gravest first. */
-  public static ImmutableList<Integer> counts(PartCheck part) {
+  public static ImmutableMap<Severity, Integer> counts(PartCheck part) {
     return counts(part.findings());
   }
 
   /** Findings by severity in all scores, the gravest first. */
-  public ImmutableList<Integer> total() {
-    ImmutableList.Builder<Integer> total = ImmutableList.builder();
-    for (Severity severity : Severity.values()) {
-      total.add(lines.stream().mapToInt(line -> line.counts().get(severity.ordinal())).sum());
-    }
-    return total.build();
+  public ImmutableMap<Severity, Integer> total() {
+    return each(severity -> lines.stream().mapToInt(line -> line.counts().get(severity)).sum());
   }
 
   /** The exit code, where findings of a severity and graver ones count. */
@@ -81,7 +108,8 @@ public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refuse
     if (!refused.isEmpty()) {
       return UNREAD;
     }
-    return total().stream().limit(failOn.ordinal() + 1L).mapToInt(count -> count).sum() > 0
+    return total().entrySet().stream()
+            .anyMatch(count -> count.getKey().atLeast(failOn) && count.getValue() > 0)
         ? FOUND
         : CLEAN;
   }

@@ -1,9 +1,9 @@
 package fingering.check;
 
+import fingering.musicxml.UnwritableScoreException;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.Reader;
-import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,7 +24,7 @@ public final class Spool {
       file.toFile().deleteOnExit();
       writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8);
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw full(e);
     }
   }
 
@@ -33,7 +33,7 @@ public final class Spool {
     try {
       writer.write(text);
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw full(e);
     }
   }
 
@@ -49,7 +49,15 @@ public final class Spool {
       }
       Files.delete(file);
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw full(e);
     }
+  }
+
+  private static UnwritableScoreException full(IOException e) {
+    return new UnwritableScoreException(
+        "The page cannot be put together in "
+            + System.getProperty("java.io.tmpdir")
+            + ": see that its disk is not full, and that you may write there.",
+        e);
   }
 }

@@ -1,6 +1,5 @@
 package fingering.cli;
 
-import com.google.common.collect.ImmutableList;
 import fingering.check.Asked;
 import fingering.check.CheckJson;
 import fingering.check.CheckReport;
@@ -10,12 +9,12 @@ import fingering.check.CheckedFile;
 import fingering.check.FileCheck;
 import fingering.check.ManyFiles;
 import fingering.check.ScoreFinder;
+import fingering.musicxml.UnwritableScoreException;
 import fingering.page.CheckPage;
 import fingering.playability.CheckLevel;
 import fingering.playability.Checker;
 import fingering.playability.Severity;
 import java.io.PrintWriter;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -120,7 +119,7 @@ final class CheckCommand implements Callable<Integer> {
         return CheckTally.CLEAN;
       }
       return check(level.read(), err);
-    } catch (IllegalArgumentException | fingering.musicxml.UnwritableScoreException e) {
+    } catch (IllegalArgumentException | UnwritableScoreException e) {
       err.println("fingering: " + Main.sentence(e));
       return CheckTally.UNREAD;
     }
@@ -142,41 +141,28 @@ final class CheckCommand implements Callable<Integer> {
 
   private int check(CheckLevel wanted, PrintWriter err) {
     ScoreFinder.Found found = ScoreFinder.find(scores);
-    ImmutableList.Builder<CheckTally.Line> lines = ImmutableList.builder();
-    List<String> refused = new ArrayList<>(found.problems());
-    found.problems().forEach(problem -> err.println("fingering: " + problem));
+    CheckTally.Counting counting = new CheckTally.Counting();
+    found.problems().forEach(problem -> refuse(problem, counting, err));
+    int files = found.files().size();
     ProgressBar bar =
-        new ProgressBar(
-            err,
-            found.files().size(),
-            found.files().size() > 1 && CommandLine.Help.Ansi.AUTO.enabled());
+        new ProgressBar(err, files, files > 1 && CommandLine.Help.Ansi.AUTO.enabled());
     FileCheck.Manner manner =
         new FileCheck.Manner(
             () -> Checker.of(wanted),
             reading::read,
             checked.request(),
             format == Format.SARIF,
-            Main::sentence);
+            CheckCommand::sentence);
     try (Printout printout = Printout.begin(output, spec.commandLine().getOut())) {
       CheckReport report = report(new Asked(wanted, show, failOn), printout::print);
-      report.begin();
+      bar.around(report::begin);
       ManyFiles.check(
           found.files(),
-          Math.max(
-              1,
-              Math.min(
-                  jobs.orElse(Runtime.getRuntime().availableProcessors()), found.files().size())),
+          Math.max(1, Math.min(jobs.orElse(Runtime.getRuntime().availableProcessors()), files)),
           () -> new FileCheck(manner),
           bar::step,
-          file -> {
-            file.check()
-                .ifPresentOrElse(
-                    one -> lines.add(CheckTally.Line.of(file, one)),
-                    () -> refused.add(file.problem()));
-            bar.around(() -> tell(file, report, err));
-          });
-      bar.clear();
-      CheckTally tally = new CheckTally(lines.build(), ImmutableList.copyOf(refused));
+          file -> bar.around(() -> tell(file, report, counting, err)));
+      CheckTally tally = counting.tally();
       report.end(tally);
       printout.finish();
       return tally.exitCode(failOn);
@@ -185,11 +171,25 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private static void tell(CheckedFile file, CheckReport report, PrintWriter err) {
-    if (file.check().isEmpty()) {
-      err.println("fingering: " + file.problem());
-      err.flush();
-    }
+  private static String sentence(Throwable failure) {
+    return failure instanceof OutOfMemoryError
+        ? "it takes more memory than Java may use here: check fewer at once with --jobs 1, or set"
+            + " JAVA_TOOL_OPTIONS=-Xmx8g."
+        : Main.sentence(failure);
+  }
+
+  private static void refuse(String problem, CheckTally.Counting counting, PrintWriter err) {
+    counting.refuse(problem);
+    err.println("fingering: " + problem);
+    err.flush();
+  }
+
+  private static void tell(
+      CheckedFile file, CheckReport report, CheckTally.Counting counting, PrintWriter err) {
+    file.check()
+        .ifPresentOrElse(
+            check -> counting.add(CheckTally.Line.of(file, check)),
+            () -> refuse(file.problem(), counting, err));
     report.add(file);
   }
 

@@ -3,14 +3,15 @@ package fingering.cli;
 import fingering.check.CheckTally;
 import fingering.playability.PartCheck;
 import fingering.playability.ScoreCheck;
+import fingering.playability.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Tables of parts and of scores, with what was found in each. */
 final class CheckTable {
   private static final String COUNTS = "  Unplayable  Risky  Worth knowing";
-  private static final int[] WIDTHS = {12, 7, 15};
   private static final String GRADE = "  Difficulty";
 
   private final int columns;
@@ -71,12 +72,13 @@ final class CheckTable {
         name.length() <= width ? name : "…" + name.substring(name.length() - width + 1), width);
   }
 
-  private static String counts(List<Integer> counts) {
+  private static String counts(Map<Severity, Integer> counts) {
     StringBuilder cells = new StringBuilder();
-    for (int i = 0; i < counts.size(); i++) {
-      int count = counts.get(i);
-      cells.append(TextLayout.padLeft(count == 0 ? "–" : Integer.toString(count), WIDTHS[i]));
-    }
+    counts.forEach(
+        (severity, count) ->
+            cells.append(
+                TextLayout.padLeft(
+                    count == 0 ? "–" : Integer.toString(count), severity.told().length() + 2)));
     return cells.toString();
   }
 }

@@ -117,6 +117,10 @@ public final class Main {
       return "This takes more memory than Java may use here: split the score, ask for fewer"
           + " measures, or set JAVA_TOOL_OPTIONS=-Xmx8g.";
     }
+    if (exception instanceof StackOverflowError) {
+      return "This goes deeper than Java may go here: check that the file is a score, or set"
+          + " JAVA_TOOL_OPTIONS=-Xss16m.";
+    }
     boolean foreseen =
         exception instanceof UnreadableScoreException
             || exception instanceof UnwritableScoreException

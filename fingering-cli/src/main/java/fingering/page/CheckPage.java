@@ -10,11 +10,11 @@ import fingering.playability.Difficulty;
 import fingering.playability.FindingKind;
 import fingering.playability.ScoreCheck;
 import fingering.playability.Severity;
-import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /**
  * The page of a check: all scores in a table, then each score with its parts. The table stands
@@ -105,12 +105,10 @@ public final class CheckPage implements CheckReport {
   }
 
   /** Findings in words. */
-  static String counted(List<Integer> counts) {
-    List<String> words = new ArrayList<>();
-    for (Severity severity : Severity.values()) {
-      words.add(counts.get(severity.ordinal()) + " " + severity.told());
-    }
-    return "Found: " + String.join(", ", words) + ".";
+  private static String counted(Map<Severity, Integer> counts) {
+    return counts.entrySet().stream()
+        .map(count -> count.getValue() + " " + count.getKey().told())
+        .collect(Collectors.joining(", ", "Found: ", "."));
   }
 
   private void refused(StringBuilder html, CheckTally tally) {

@@ -10,8 +10,8 @@ import fingering.playability.Forces;
 import fingering.playability.PartCheck;
 import fingering.playability.ScoreCheck;
 import fingering.playability.Severity;
-import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** A score on the page of a check. */
@@ -78,12 +78,14 @@ final class CheckedScoreHtml {
     return html.append("</section>\n").toString();
   }
 
-  private static void counts(StringBuilder html, List<Integer> counts) {
-    counts.forEach(
-        n ->
-            html.append("<td class=\"count\">")
-                .append(n == 0 ? "–" : Integer.toString(n))
-                .append("</td>"));
+  private static void counts(StringBuilder html, Map<Severity, Integer> counts) {
+    counts
+        .values()
+        .forEach(
+            n ->
+                html.append("<td class=\"count\">")
+                    .append(n == 0 ? "–" : Integer.toString(n))
+                    .append("</td>"));
   }
 
   private void paragraph(String text) {

@@ -32,6 +32,8 @@ final class Printout implements Closeable {
     try {
       Path beside =
           Files.createTempFile(target.toAbsolutePath().getParent(), ".fingering", ".part");
+      // Should the player break off.
+      beside.toFile().deleteOnExit();
       return new Unfinished(
           target, beside, Files.newBufferedWriter(beside, StandardCharsets.UTF_8));
     } catch (IOException e) {

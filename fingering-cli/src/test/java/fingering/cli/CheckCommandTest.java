@@ -215,19 +215,6 @@ class CheckCommandTest {
   }
 
   @Test
-  void longListsAreCutUnlessAllIsAskedFor() throws IOException {
-    String[] high = new String[30];
-    for (int i = 0; i < high.length; i++) {
-      high[i] = (i % 5 == 4) ? "A4" : List.of("E6", "F6", "G6", "D6").get(i % 5);
-    }
-    Path score = TinyScore.titled("Up there").part("Violin", high).in(folder);
-    String text = Session.of("check", score, "--level", "first-years").out();
-    String all = Session.of("check", score, "--level", "first-years", "--all").out();
-    assertThat(all.lines().count()).isGreaterThanOrEqualTo(text.lines().count());
-    assertThat(text).contains("position beyond the level");
-  }
-
-  @Test
   void versionOfTheJsonIsKept() {
     JsonNode json = Session.json(Session.of("check", LANTERNS, "--format", "json").out());
     assertThat(json.path("format").asText()).isEqualTo("fingering-check");

@@ -201,13 +201,13 @@ final class ChordRule implements CheckRule {
   private static Words beyond(Moment moment, int together, int fingers, boolean canDivide) {
     String what =
         fingers == 0
-            ? together + " open strings"
+            ? together + " open strings together"
             : together == fingers
-                ? together + " stopped strings"
-                : together + " strings, " + fingers + " of them stopped,";
+                ? together + " stopped strings together"
+                : together + " strings together, " + fingers + " of them stopped";
     return new Words(
-        "%s takes %s together, which the level has not learned"
-            .formatted(NoteNames.of(moment.sounding()), what.replaceAll(",$", "")),
+        "%s takes %s, which the level has not learned"
+            .formatted(NoteNames.of(moment.sounding()), what),
         canDivide ? "Write 'div.' over it." : "Keep one of the notes, or one and an open string.");
   }
 

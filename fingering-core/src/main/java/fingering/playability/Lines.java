@@ -5,6 +5,7 @@ import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.NoteAddress;
+import fingering.music.OneString;
 import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
@@ -197,6 +198,20 @@ final class Lines {
     return longest == 0 ? 1 : longest;
   }
 
+  /** The easy ways, but all where words ask for a string, on which they may not lie. */
+  private ImmutableList<ImmutableList<Grip>> worth(
+      ImmutableList<Moment> moments, ImmutableList<ImmutableList<Grip>> ways) {
+    ImmutableList<ImmutableList<Grip>> worth = easy.of(passage.instrument(), moments, ways);
+    if (passage.oneString().isEmpty()) {
+      return worth;
+    }
+    List<ImmutableList<Grip>> all = new ArrayList<>(worth);
+    for (OneString asked : passage.oneString()) {
+      StringRule.concerned(moments, asked).stream().forEach(m -> all.set(m, ways.get(m)));
+    }
+    return ImmutableList.copyOf(all);
+  }
+
   private Line line(ImmutableList<Moment> moments, ImmutableList<ImmutableList<Grip>> ways) {
     Passage music =
         new Passage(
@@ -209,9 +224,7 @@ final class Lines {
             moments,
             passage.remarks(),
             passage.oneString());
-    ImmutableList<ImmutableList<Grip>> worth =
-        passage.oneString().isEmpty() ? easy.of(passage.instrument(), moments, ways) : ways;
-    Plan plan = planners.of(music, worth).plan(Brief.free("check"));
+    Plan plan = planners.of(music, worth(moments, ways)).plan(Brief.free("check"));
     return new Line(ways, plan, MeasureLimits.of(plan, tempo));
   }
 }

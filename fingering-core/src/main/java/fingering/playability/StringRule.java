@@ -10,6 +10,8 @@ import fingering.playability.Findings.Together;
 import fingering.playability.Findings.Words;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
+import java.util.BitSet;
+import java.util.List;
 
 /** Notes that do not lie on the string that words or a printed numeral ask for. */
 final class StringRule implements CheckRule {
@@ -30,11 +32,9 @@ final class StringRule implements CheckRule {
     }
     for (OneString asked : music.passage().oneString()) {
       findings.endRuns();
-      for (int m = from(music, asked); m < music.moments().size(); m++) {
-        if (music.moment(m).place().measureIndex() > asked.to().measureIndex()) {
-          break;
-        }
-        if (music.playable().get(m).isPresent() && asked.concerns(music.moment(m))) {
+      BitSet concerned = concerned(music.moments(), asked);
+      for (int m = concerned.nextSetBit(0); m >= 0; m = concerned.nextSetBit(m + 1)) {
+        if (music.playable().get(m).isPresent()) {
           Moment moment = music.playable().get(m).get();
           Note note = moment.struck().get(0);
           asked(music, m, moment, note, asked.string(), "'" + asked.words() + "'", findings);
@@ -43,18 +43,26 @@ final class StringRule implements CheckRule {
     }
   }
 
-  private static int from(PartMusic music, OneString asked) {
+  /** The moments that words ask for on one string. */
+  static BitSet concerned(List<Moment> moments, OneString asked) {
     int low = 0;
-    int high = music.moments().size();
+    int high = moments.size();
     while (low < high) {
       int middle = (low + high) >>> 1;
-      if (music.moment(middle).place().measureIndex() < asked.from().measureIndex()) {
+      if (moments.get(middle).place().measureIndex() < asked.from().measureIndex()) {
         low = middle + 1;
       } else {
         high = middle;
       }
     }
-    return low;
+    BitSet concerned = new BitSet();
+    for (int m = low; m < moments.size(); m++) {
+      if (moments.get(m).place().measureIndex() > asked.to().measureIndex()) {
+        break;
+      }
+      concerned.set(m, asked.concerns(moments.get(m)));
+    }
+    return concerned;
   }
 
   private static void asked(

@@ -40,7 +40,9 @@ class FileCheckTest {
   void whateverHappensIsASentenceThatNamesTheFile() {
     for (Throwable failure :
         List.of(
-            new StackOverflowError(), new IllegalStateException(), new AssertionError("impossible"))) {
+            new StackOverflowError(),
+            new IllegalStateException(),
+            new AssertionError("impossible"))) {
       FileCheck check = new FileCheck(manner(path -> thrown(failure)));
       assertThat(check.of(Path.of("a.xml")).problem())
           .isEqualTo("a.xml: failed with " + failure.getClass().getSimpleName() + ".");
@@ -59,8 +61,7 @@ class FileCheckTest {
     AtomicInteger asked = new AtomicInteger();
     FileCheck once =
         new FileCheck(
-            manner(
-                path -> asked.incrementAndGet() == 1 ? thrown(new OutOfMemoryError()) : fine()));
+            manner(path -> asked.incrementAndGet() == 1 ? thrown(new OutOfMemoryError()) : fine()));
     assertThat(once.of(Path.of("a.xml")).check()).isPresent();
     FileCheck always = new FileCheck(manner(path -> thrown(new OutOfMemoryError())));
     assertThat(always.of(Path.of("a.xml")).problem()).contains("OutOfMemoryError");
@@ -79,7 +80,9 @@ class FileCheckTest {
             new FileCheck(
                 manner(
                     path ->
-                        path.toString().startsWith("7") ? thrown(new StackOverflowError()) : fine())),
+                        path.toString().startsWith("7")
+                            ? thrown(new StackOverflowError())
+                            : fine())),
         finished::incrementAndGet,
         result -> {
           ahead.add(finished.get() - results.size());

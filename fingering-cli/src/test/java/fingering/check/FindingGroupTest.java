@@ -2,12 +2,12 @@ package fingering.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.common.collect.ImmutableList;
 import fingering.music.Place;
 import fingering.musicxml.PartInfo;
 import fingering.playability.Finding;
 import fingering.playability.FindingKind;
 import fingering.playability.Severity;
-import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -80,8 +80,7 @@ class FindingGroupTest {
             finding(FindingKind.TRILL_TOO_SHORT, Severity.RISKY, 62, "9", "."));
     assertThat(FindingGroup.where(movements)).isEqualTo("m. 48; later m. 7, 9");
     assertThat(
-            FindingGroup.where(
-                IntStream.rangeClosed(1, 30).mapToObj(m -> trill(m, ".")).toList()))
+            FindingGroup.where(IntStream.rangeClosed(1, 30).mapToObj(m -> trill(m, ".")).toList()))
         .startsWith("m. 1, 2, 3")
         .endsWith(", 20 and 10 more");
   }

@@ -38,7 +38,7 @@ final class TempoRule implements CheckRule {
               avoided ? Severity.WORTH_KNOWING : severity,
               -limit.factor(),
               line.moment(limit.moment()),
-              () -> words(music, limit));
+              () -> words(music, limit, avoided));
         }
       }
       findings.endRuns();
@@ -88,7 +88,7 @@ final class TempoRule implements CheckRule {
     };
   }
 
-  private static Words words(PartMusic music, Limit limit) {
+  private static Words words(PartMusic music, Limit limit, boolean avoided) {
     String says =
         "%s: it needs %s and has %s"
             .formatted(limit.says(), seconds(limit.neededMicros()), seconds(limit.freeMicros()));
@@ -101,7 +101,10 @@ final class TempoRule implements CheckRule {
                 .orElse("");
     String way =
         switch (kind(limit)) {
-          case LEAP_TOO_QUICK -> "Give the hand a rest or a longer note before it";
+          case LEAP_TOO_QUICK ->
+              avoided
+                  ? "Mark a fingering in one position"
+                  : "Give the hand a rest or a longer note before it";
           case CROSSING_TOO_QUICK -> "Write it on neighbouring strings or in one octave";
           case CHORD_TOO_QUICK -> music.section() ? "Divide it" : "Leave a note of it out";
           case TRILL_TOO_SHORT -> "Write a mordent or a grace note instead";

@@ -146,4 +146,46 @@ class HandAndBowTest {
     // After fp the note goes on softly.
     assertThat(count("Violin", "{fp} " + held, "professional", FindingKind.BOW_TOO_SHORT)).isZero();
   }
+
+  private static boolean found(int tempo, String music, FindingKind kind) {
+    return !Scored.of("Violin", music).tempo(tempo).findings("professional", kind).isEmpty();
+  }
+
+  @Test
+  void theBowNeedsTimeToPassOverAString() {
+    String over = "G3/0.25 E5/0.25 r/3.5";
+    assertThat(found(200, over, FindingKind.CROSSING_TOO_QUICK)).isTrue();
+    assertThat(found(80, over, FindingKind.CROSSING_TOO_QUICK)).isFalse();
+  }
+
+  @Test
+  void aChordNeedsTimeToBeSet() {
+    String chords = "A4/0.25 G3+D4+B4+G5/0.25 A4/0.25 r/3.25";
+    assertThat(found(200, chords, FindingKind.CHORD_TOO_QUICK)).isTrue();
+    assertThat(found(80, chords, FindingKind.CHORD_TOO_QUICK)).isFalse();
+  }
+
+  @Test
+  void aFingerPlucksSlowerThanABow() {
+    String plucked = "\"pizz.\" A4/0.25 A4/0.25 A4/0.25 A4/0.25 r/3";
+    assertThat(found(180, plucked, FindingKind.PLUCKED_TOO_QUICK)).isTrue();
+    assertThat(found(80, plucked, FindingKind.PLUCKED_TOO_QUICK)).isFalse();
+  }
+
+  @Test
+  void aTrillNeedsTwoNotes() {
+    String trill = "B4/0.25,tr A4/0.5 r/3";
+    assertThat(found(180, trill, FindingKind.TRILL_TOO_SHORT)).isTrue();
+    assertThat(found(80, trill, FindingKind.TRILL_TOO_SHORT)).isFalse();
+  }
+
+  @Test
+  void aTrillOverAChordNeedsAFreeFinger() {
+    assertThat(
+            count(
+                "Cello", "[F4] Gb2+Db3+Eb3/4,tr", "professional", FindingKind.TRILL_WITHOUT_FINGER))
+        .isEqualTo(1);
+    assertThat(count("Cello", "[F4] Gb2/4,tr", "professional", FindingKind.TRILL_WITHOUT_FINGER))
+        .isZero();
+  }
 }

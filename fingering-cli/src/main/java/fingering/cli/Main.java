@@ -27,6 +27,7 @@ import picocli.CommandLine.Command;
       "  fingering audition hearing.yaml --write hearing",
       "  fingering practice part.musicxml --from quarter=60 --to quarter=96 --by 2026-12-12",
       "  fingering journal add --clean quarter=66 --note 'bow quiet at last'",
+      "  fingering check orchestra/ --level intermediate",
       "  fingering learn fingered.musicxml --output my.weights",
       "",
       "Exit codes: 0 done; 1 the score or the request cannot be met; 2 the command was mistyped."
@@ -43,6 +44,7 @@ public final class Main {
           AuditionCommand.class,
           PracticeCommand.class,
           JournalCommand.class,
+          CheckCommand.class,
           MarksCommand.class);
 
   private Main() {}
@@ -73,8 +75,7 @@ public final class Main {
       return line.execute(arguments);
     } catch (OutOfMemoryError e) {
       // Nothing is half done then: files are written beside and moved when they are complete.
-      err.println(
-          "fingering: This takes more memory than Java may use here: split the score, ask for fewer measures, or set JAVA_TOOL_OPTIONS=-Xmx8g.");
+      err.println("fingering: " + sentence(e));
       return 1;
     }
   }
@@ -111,7 +112,15 @@ public final class Main {
   }
 
   /** One sentence for whatever went wrong; what was not foreseen says so. */
-  private static String sentence(Exception exception) {
+  static String sentence(Throwable exception) {
+    if (exception instanceof OutOfMemoryError) {
+      return "This takes more memory than Java may use here: split the score, ask for fewer"
+          + " measures, or set JAVA_TOOL_OPTIONS=-Xmx8g.";
+    }
+    if (exception instanceof StackOverflowError) {
+      return "This goes deeper than Java may go here: check that the file is a score, or set"
+          + " JAVA_TOOL_OPTIONS=-Xss16m.";
+    }
     boolean foreseen =
         exception instanceof UnreadableScoreException
             || exception instanceof UnwritableScoreException
@@ -130,8 +139,12 @@ public final class Main {
   static final class Version implements CommandLine.IVersionProvider {
     @Override
     public String[] getVersion() {
+      return new String[] {"fingering " + number()};
+    }
+
+    static String number() {
       String version = Main.class.getPackage().getImplementationVersion();
-      return new String[] {"fingering " + (version == null ? "(development)" : version)};
+      return version == null ? "(development)" : version;
     }
   }
 }

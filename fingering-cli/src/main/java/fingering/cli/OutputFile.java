@@ -29,8 +29,18 @@ class OutputFile {
   /** Refuses a file that is there already, and names the option that is to have another. */
   static void refuseExisting(Path file, String option) {
     if (Files.exists(file)) {
-      throw new UnwritableScoreException(file + " exists already; give " + option + " a new name.");
+      throw existing(file, option);
     }
+  }
+
+  static UnwritableScoreException existing(Path file, String option) {
+    return new UnwritableScoreException(file + " exists already; give " + option + " a new name.");
+  }
+
+  static UnwritableScoreException unwritable(Path file, IOException e) {
+    return new UnwritableScoreException(
+        file + " cannot be written; check the folder, its permissions and the space on its disk.",
+        e);
   }
 
   /** Prints the text where the options say. */
@@ -62,12 +72,9 @@ class OutputFile {
         Files.deleteIfExists(beside);
       }
     } catch (FileAlreadyExistsException e) {
-      throw new UnwritableScoreException(
-          file + " exists already; give " + option + " a new name.", e);
+      throw existing(file, option);
     } catch (IOException e) {
-      throw new UnwritableScoreException(
-          file + " cannot be written; check the folder, its permissions and the space on its disk.",
-          e);
+      throw unwritable(file, e);
     }
   }
 

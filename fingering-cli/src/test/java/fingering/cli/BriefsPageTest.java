@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What docs/briefs.md shows, against what the commands print. */
+/** What docs/briefs.md and docs/check-command.md show, against what the commands print. */
 class BriefsPageTest {
   private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
   private static final String COMMAND = "fingering ";
@@ -34,7 +34,11 @@ class BriefsPageTest {
   static Stream<Example> examples() throws IOException {
     List<Example> examples = new ArrayList<>();
     List<String> shown = new ArrayList<>();
-    for (String line : Files.readAllLines(Path.of("..", "docs", "briefs.md"))) {
+    List<String> lines = new ArrayList<>();
+    for (String page : List.of("briefs.md", "check-command.md")) {
+      lines.addAll(Files.readAllLines(Path.of("..", "docs", page)));
+    }
+    for (String line : lines) {
       if (line.startsWith("    " + COMMAND) && !line.startsWith("    fingering: ")) {
         shown = new ArrayList<>();
         examples.add(new Example(line.strip(), shown));
@@ -45,7 +49,7 @@ class BriefsPageTest {
       }
     }
     return examples.stream()
-        .filter(example -> example.command().contains(" demo.musicxml"))
+        .filter(example -> example.command().matches(".* (demo|lanterns)\\.musicxml.*"))
         .filter(example -> !example.command().contains(".json"));
   }
 
@@ -54,6 +58,7 @@ class BriefsPageTest {
         .results()
         .map(BriefsPageTest::unquoted)
         .map(word -> word.equals("demo.musicxml") ? Session.DEMO : word)
+        .map(word -> word.equals("lanterns.musicxml") ? CheckCommandTest.LANTERNS : word)
         .toArray();
   }
 

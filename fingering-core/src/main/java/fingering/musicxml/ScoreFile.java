@@ -171,6 +171,11 @@ public final class ScoreFile {
     return origin.flatMap(Origin::rootName).isPresent();
   }
 
+  /** Whether {@link #text} has the lines that an editor shows of the file. */
+  public boolean asOnDisk() {
+    return origin.isPresent() && !compressed() && remarks.isEmpty();
+  }
+
   /** What was assumed or changed before the score was read, a sentence each. */
   public ImmutableList<String> remarks() {
     return remarks;

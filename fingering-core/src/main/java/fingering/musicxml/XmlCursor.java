@@ -69,6 +69,11 @@ final class XmlCursor {
     return value == null ? "" : value;
   }
 
+  /** The line on which that start tag begins, from 1. */
+  int line() {
+    return reader.getLocationInfo().getStartLocation().getLineNumber();
+  }
+
   /** Reads one child element; it must leave the cursor on the child's end. */
   @FunctionalInterface
   interface ChildReader {

@@ -1,0 +1,88 @@
+package fingering.check;
+
+import fingering.musicxml.MeasureLines;
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreReader;
+import fingering.playability.CheckRequest;
+import fingering.playability.Checker;
+import fingering.playability.ScoreCheck;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/**
+ * Checks one file after another. Whatever happens becomes a sentence on that file, so that one
+ * never stops the others. For one thread: checkers are made here and nowhere else.
+ */
+public final class FileCheck {
+  private static final String NO_STRING_PART =
+      "no part shows that it is for violin, viola, cello or bass, so nothing was checked: name one"
+          + " with --part and its instrument with --instrument.";
+
+  /**
+   * How files are checked.
+   *
+   * @param checkers makes a checker
+   * @param reading reads a file
+   * @param request what to check of it
+   * @param lines whether the lines of its measures are wanted
+   * @param sentences what to say of a failure, one sentence
+   */
+  public record Manner(
+      Supplier<Checker> checkers,
+      Function<Path, ScoreFile> reading,
+      CheckRequest request,
+      boolean lines,
+      Function<Throwable, String> sentences) {}
+
+  private final Manner manner;
+  private Optional<Checker> checker = Optional.empty();
+
+  /** A check in this manner. */
+  public FileCheck(Manner manner) {
+    this.manner = manner;
+  }
+
+  /** Checks a file. */
+  public CheckedFile of(Path file) {
+    try {
+      return checked(file);
+    } catch (OutOfMemoryError e) {
+      // What earlier scores left behind makes room.
+      checker = Optional.empty();
+      return again(file);
+    } catch (Throwable e) {
+      return CheckedFile.refused(file, manner.sentences().apply(e));
+    }
+  }
+
+  private CheckedFile again(Path file) {
+    try {
+      return checked(file);
+    } catch (Throwable e) {
+      checker = Optional.empty();
+      return CheckedFile.refused(file, manner.sentences().apply(e));
+    }
+  }
+
+  private CheckedFile checked(Path file) {
+    ScoreFile score = manner.reading().apply(file);
+    ScoreCheck check = checker().check(ScoreReader.read(score), manner.request());
+    if (check.parts().isEmpty()) {
+      return CheckedFile.refused(file, NO_STRING_PART);
+    }
+    return CheckedFile.of(
+        file,
+        check,
+        manner.lines() && score.asOnDisk()
+            ? Optional.of(MeasureLines.of(score.text()))
+            : Optional.empty());
+  }
+
+  private Checker checker() {
+    Checker known = checker.orElseGet(manner.checkers());
+    checker = Optional.of(known);
+    return known;
+  }
+}

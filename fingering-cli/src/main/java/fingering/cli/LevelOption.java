@@ -1,0 +1,68 @@
+package fingering.cli;
+
+import fingering.musicxml.ChoiceException;
+import fingering.playability.CheckLevel;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** The level for which is checked. */
+final class LevelOption {
+  @Option(
+      names = "--level",
+      paramLabel = "NAME|FILE",
+      description =
+          "Players of which level: professional, common-practice (the default), intermediate, first-years, or a file of your own.")
+  String level = "common-practice";
+
+  @Option(
+      names = "--print-level",
+      paramLabel = "NAME",
+      description =
+          "Print the file of a level, to change it for your own players, and check nothing.")
+  Optional<String> printed = Optional.empty();
+
+  /**
+   * The level.
+   *
+   * @throws ChoiceException if there is none of that name and no such file, or the file cannot be
+   *     read; the message is one sentence
+   */
+  CheckLevel read() {
+    if (CheckLevel.presets().contains(level)) {
+      return CheckLevel.preset(level);
+    }
+    Path file =
+        existing(level)
+            .orElseThrow(
+                () ->
+                    new ChoiceException(
+                        "There is no level and no file '%s': choose one of %s, or name a file of your own."
+                            .formatted(level, String.join(", ", CheckLevel.presets()))));
+    String text = SmallFile.text(file, "a level");
+    try {
+      return CheckLevel.parse(level, text);
+    } catch (IllegalArgumentException e) {
+      throw new ChoiceException(e.getMessage() + ".");
+    }
+  }
+
+  /** The file of the level that is to be printed. */
+  static String text(String name) {
+    try {
+      return CheckLevel.text(name);
+    } catch (IllegalArgumentException e) {
+      throw new ChoiceException(e.getMessage() + ".");
+    }
+  }
+
+  private static Optional<Path> existing(String name) {
+    try {
+      return Optional.of(Path.of(name)).filter(Files::exists);
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+}

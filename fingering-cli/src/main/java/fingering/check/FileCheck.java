@@ -8,12 +8,14 @@ import fingering.playability.Checker;
 import fingering.playability.ScoreCheck;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
  * Checks one file after another. Whatever happens becomes a sentence on that file, so that one
- * never stops the others. For one thread: checkers are made here and nowhere else.
+ * never stops the others. All threads check with one checker, which is made here and nowhere else,
+ * so that what one has found serves the others.
  */
 public final class FileCheck {
   private static final String NO_STRING_PART =
@@ -37,20 +39,22 @@ public final class FileCheck {
       Function<Throwable, String> sentences) {}
 
   private final Manner manner;
-  private Optional<Checker> checker = Optional.empty();
+  private final AtomicReference<Checker> checker;
 
   /** A check in this manner. */
   public FileCheck(Manner manner) {
     this.manner = manner;
+    checker = new AtomicReference<>(manner.checkers().get());
   }
 
   /** Checks a file. */
   public CheckedFile of(Path file) {
+    Checker known = checker.get();
     try {
       return checked(file);
     } catch (OutOfMemoryError e) {
-      // What earlier scores left behind makes room.
-      checker = Optional.empty();
+      // What earlier scores left behind makes room, unless another thread has made it already.
+      checker.compareAndSet(known, manner.checkers().get());
       return again(file);
     } catch (Throwable e) {
       return CheckedFile.refused(file, manner.sentences().apply(e));
@@ -61,14 +65,13 @@ public final class FileCheck {
     try {
       return checked(file);
     } catch (Throwable e) {
-      checker = Optional.empty();
       return CheckedFile.refused(file, manner.sentences().apply(e));
     }
   }
 
   private CheckedFile checked(Path file) {
     ScoreFile score = manner.reading().apply(file);
-    ScoreCheck check = checker().check(ScoreReader.read(score), manner.request());
+    ScoreCheck check = checker.get().check(ScoreReader.read(score), manner.request());
     if (check.parts().isEmpty()) {
       return CheckedFile.refused(file, NO_STRING_PART);
     }
@@ -78,11 +81,5 @@ public final class FileCheck {
         manner.lines() && score.asOnDisk()
             ? Optional.of(MeasureLines.of(score.text()))
             : Optional.empty());
-  }
-
-  private Checker checker() {
-    Checker known = checker.orElseGet(manner.checkers());
-    checker = Optional.of(known);
-    return known;
   }
 }

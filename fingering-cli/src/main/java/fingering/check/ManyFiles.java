@@ -13,7 +13,6 @@ import java.util.concurrent.PriorityBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 
 /**
  * Checks many files on several threads. Results are handed on in the order of the files; of those
@@ -34,17 +33,16 @@ public final class ManyFiles {
    *
    * @param files the files, in the order in which results are wanted
    * @param jobs threads, at least 1
-   * @param checks makes the check of a thread
+   * @param check how each is checked, on any thread
    * @param finished is told, on any thread, whenever a file is done
    * @param results gets the results in the order of the files, on the thread that calls
    */
   public static void check(
       List<Path> files,
       int jobs,
-      Supplier<FileCheck> checks,
+      FileCheck check,
       Runnable finished,
       Consumer<CheckedFile> results) {
-    ThreadLocal<FileCheck> own = ThreadLocal.withInitial(checks);
     ThreadPoolExecutor pool =
         new ThreadPoolExecutor(
             jobs,
@@ -59,7 +57,7 @@ public final class ManyFiles {
       int next = 0;
       while (next < files.size() || !pending.isEmpty()) {
         while (next < files.size() && pending.size() < jobs * AHEAD) {
-          Work work = new Work(files.get(next++), own, finished);
+          Work work = new Work(files.get(next++), check, finished);
           pending.add(work);
           pool.execute(work);
         }
@@ -74,10 +72,10 @@ public final class ManyFiles {
   private static final class Work extends FutureTask<CheckedFile> implements Comparable<Work> {
     private final long size;
 
-    Work(Path file, ThreadLocal<FileCheck> own, Runnable finished) {
+    Work(Path file, FileCheck check, Runnable finished) {
       super(
           () -> {
-            CheckedFile checked = own.get().of(file);
+            CheckedFile checked = check.of(file);
             finished.run();
             return checked;
           });

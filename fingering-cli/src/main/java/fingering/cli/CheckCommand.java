@@ -159,7 +159,7 @@ final class CheckCommand implements Callable<Integer> {
       ManyFiles.check(
           found.files(),
           Math.max(1, Math.min(jobs.orElse(Runtime.getRuntime().availableProcessors()), files)),
-          () -> new FileCheck(manner),
+          new FileCheck(manner),
           bar::step,
           file -> bar.around(() -> tell(file, report, counting, err)));
       CheckTally tally = counting.tally();

@@ -76,13 +76,10 @@ class FileCheckTest {
     ManyFiles.check(
         files,
         3,
-        () ->
-            new FileCheck(
-                manner(
-                    path ->
-                        path.toString().startsWith("7")
-                            ? thrown(new StackOverflowError())
-                            : fine())),
+        new FileCheck(
+            manner(
+                path ->
+                    path.toString().startsWith("7") ? thrown(new StackOverflowError()) : fine())),
         finished::incrementAndGet,
         result -> {
           ahead.add(finished.get() - results.size());

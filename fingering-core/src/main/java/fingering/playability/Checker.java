@@ -19,8 +19,7 @@ import java.util.Optional;
 
 /**
  * Checks scores for a level. It keeps the grips and costs that it has found, so that one checker
- * for many scores is far quicker than one for each. Not safe for use by many threads at once: make
- * one for each thread.
+ * for many scores is far quicker than one for each. Safe for use by many threads.
  */
 public final class Checker {
   private final CheckLevel level;

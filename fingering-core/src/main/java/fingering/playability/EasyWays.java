@@ -1,21 +1,20 @@
 package fingering.playability;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.MapMaker;
 import fingering.fingerboard.Frame.Shape;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.IdentityHashMap;
-import java.util.List;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
  * The grips among which the easiest fingering is sought: none higher than the music around asks
- * for. A check has to be quick, and nobody goes up without need where a part is to be easy. Not
- * safe for use by many threads.
+ * for. A check has to be quick, and nobody goes up without need where a part is to be easy. Safe
+ * for use by many threads.
  */
 final class EasyWays {
   /** The hand goes no higher without need, in half positions: 3rd. */
@@ -32,14 +31,15 @@ final class EasyWays {
   private final CheckLevel level;
 
   /**
-   * By list of grips, what is left of it up to each position; what was not asked for is missing.
+   * By list of grips as one object, what is left of it up to each position; what was not asked for
+   * is missing.
    */
-  private final IdentityHashMap<ImmutableList<Grip>, Kept> kept = new IdentityHashMap<>();
+  private final Map<ImmutableList<Grip>, Kept> kept = new MapMaker().weakKeys().makeMap();
 
   private static final class Kept {
     private final int needed;
-    private final List<ImmutableList<Grip>> upTo =
-        new ArrayList<>(Collections.nCopies(HIGHEST + 1, ImmutableList.of()));
+    private final AtomicReferenceArray<ImmutableList<Grip>> upTo =
+        new AtomicReferenceArray<>(HIGHEST + 1);
 
     Kept(int needed) {
       this.needed = needed;
@@ -96,12 +96,13 @@ final class EasyWays {
       return grips;
     }
     Kept known = kept(grips);
-    if (known.upTo.get(position).isEmpty()) {
+    if (known.upTo.get(position) == null) {
       ImmutableList<Grip> low =
           grips.stream()
               .filter(grip -> grip.frame().position().halves() <= position)
               .collect(ImmutableList.toImmutableList());
-      known.upTo.set(position, low.isEmpty() ? grips : plain(low));
+      // The first stays, where two threads come at once: costs go by the list as one object.
+      known.upTo.compareAndSet(position, null, low.isEmpty() ? grips : plain(low));
     }
     return known.upTo.get(position);
   }

@@ -1,6 +1,7 @@
 package fingering.playability;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.MapMaker;
 import fingering.fingerboard.Frame.Shape;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
@@ -8,13 +9,15 @@ import fingering.playability.Findings.Together;
 import fingering.playability.Findings.Words;
 import fingering.tables.Instrument.HandKind;
 import fingering.tables.Position;
-import java.util.IdentityHashMap;
+import java.util.Map;
 
 /** Notes for which a finger has to reach out of the hand's frame, at levels that do not yet. */
 final class ExtensionRule implements CheckRule {
   private final CheckLevel level;
   private final boolean learned;
-  private final IdentityHashMap<ImmutableList<Grip>, Boolean> needed = new IdentityHashMap<>();
+
+  /** By list of grips as one object. */
+  private final Map<ImmutableList<Grip>, Boolean> needed = new MapMaker().weakKeys().makeMap();
 
   ExtensionRule(CheckLevel level) {
     this.level = level;

@@ -7,16 +7,16 @@ import fingering.tables.Table;
 import java.text.Normalizer;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
  * Words that tell who plays and what has to be changed, from {@code score-words.table}. What has
- * been read once is remembered. Not safe for use by many threads.
+ * been read once is remembered. Safe for use by many threads.
  */
 final class ScoreWords {
   private static final String NAME = "score-words.table";
@@ -47,7 +47,7 @@ final class ScoreWords {
   /** By first word, the longest first. */
   private final ImmutableListMultimap<String, Entry> entries;
 
-  private final Map<String, ImmutableSet<Kind>> read = new HashMap<>();
+  private final Map<String, ImmutableSet<Kind>> read = new ConcurrentHashMap<>();
 
   ScoreWords() {
     ImmutableListMultimap.Builder<String, Entry> all = ImmutableListMultimap.builder();

@@ -1,6 +1,8 @@
 package fingering.musicxml;
 
+import com.google.common.collect.ArrayListMultimap;
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ListMultimap;
 import fingering.music.Measure;
 import fingering.music.PrintedPart.Ending;
 import fingering.music.PrintedPart.Wedge;
@@ -33,7 +35,9 @@ final class PrintedDirections {
 
   private record Hairpin(Time from, Optional<Time> to, boolean louder) {}
 
-  private final List<Told> told = new ArrayList<>();
+  /** By index of measure, in the order of the file. */
+  private final ListMultimap<Integer, Told> told = ArrayListMultimap.create();
+
   private final List<Hairpin> hairpins = new ArrayList<>();
   private final Map<Integer, Hairpin> open = new HashMap<>();
   private final ImmutableList.Builder<Ending> endings = ImmutableList.builder();
@@ -42,7 +46,7 @@ final class PrintedDirections {
   private void add(Kind kind, String text, Time time) {
     String one = text.replaceAll("[\\s\\u00a0]+", " ").strip();
     if (!one.isEmpty()) {
-      told.add(new Told(kind, one, time));
+      told.put(time.measure(), new Told(kind, one, time));
     }
   }
 
@@ -151,8 +155,7 @@ final class PrintedDirections {
 
   /** The texts of a measure in order of time, those of one time in the order of the file. */
   ImmutableList<PrintedText> texts(Measure measure) {
-    return told.stream()
-        .filter(one -> one.time().measure() == measure.index())
+    return told.get(measure.index()).stream()
         .sorted(Comparator.comparing(one -> one.time().onset(), Quarters.ORDER))
         .map(
             one ->

@@ -1,6 +1,7 @@
 package fingering.musicxml;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.io.ByteSource;
 import fingering.musicxml.MxlContainer.Root;
 import fingering.musicxml.XmlEncoding.Decoded;
 import java.io.BufferedOutputStream;
@@ -35,20 +36,14 @@ public final class ScoreFile {
   private record Origin(Path path, FileTime modified, Optional<String> rootName) {}
 
   private final Optional<Origin> origin;
-  private final XmlEncoding encoding;
-  private final String text;
+  private final Decoded score;
   private final ImmutableList<String> remarks;
   private final ScoreLimits limits;
 
   private ScoreFile(
-      Optional<Origin> origin,
-      XmlEncoding encoding,
-      String text,
-      ImmutableList<String> remarks,
-      ScoreLimits limits) {
+      Optional<Origin> origin, Decoded score, ImmutableList<String> remarks, ScoreLimits limits) {
     this.origin = origin;
-    this.encoding = encoding;
-    this.text = text;
+    this.score = score;
     this.remarks = remarks;
     this.limits = limits;
   }
@@ -71,7 +66,7 @@ public final class ScoreFile {
    */
   public static ScoreFile of(String text, ImmutableList<String> remarks, ScoreLimits limits) {
     XmlEncoding utf8 = new XmlEncoding(StandardCharsets.UTF_8, false);
-    return new ScoreFile(Optional.empty(), utf8, text, remarks, limits);
+    return new ScoreFile(Optional.empty(), decoded(utf8, text), remarks, limits);
   }
 
   /**
@@ -133,13 +128,16 @@ public final class ScoreFile {
   }
 
   private static ScoreFile of(Origin origin, Decoded score, ScoreLimits limits) {
-    boolean timewise = TimewiseScore.is(score.text());
+    boolean timewise = TimewiseScore.is(score.head());
     return new ScoreFile(
         Optional.of(origin),
-        score.encoding(),
-        timewise ? TimewiseScore.partwise(score.text(), limits) : score.text(),
+        timewise ? decoded(score.encoding(), TimewiseScore.partwise(score.text(), limits)) : score,
         timewise ? ImmutableList.of(TimewiseScore.REMARK) : ImmutableList.of(),
         limits);
+  }
+
+  private static Decoded decoded(XmlEncoding encoding, String text) {
+    return new Decoded(encoding, Optional.empty(), text, () -> text);
   }
 
   // Counted while it is read: some files, and all that grow, are longer than they say.
@@ -163,7 +161,12 @@ public final class ScoreFile {
    * ordered by measures, the text ordered by parts.
    */
   public String text() {
-    return text;
+    return score.text();
+  }
+
+  /** The same as bytes in UTF-8, where it lies on disk so. */
+  Optional<ByteSource> utf8() {
+    return score.utf8();
   }
 
   /** Whether the file is compressed MusicXML. */
@@ -274,7 +277,7 @@ public final class ScoreFile {
 
   private byte[] encoded(String text, Path target) {
     try {
-      return encoding.encode(text);
+      return score.encoding().encode(text);
     } catch (CharacterCodingException e) {
       throw new UnwritableScoreException(
           "%s was not written because the text holds half a character: mend the words to be printed."

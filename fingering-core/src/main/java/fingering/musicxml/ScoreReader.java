@@ -4,7 +4,10 @@ import com.ctc.wstx.stax.WstxInputFactory;
 import com.google.common.collect.ImmutableList;
 import fingering.tables.Instruments;
 import jakarta.xml.bind.JAXBException;
+import java.io.IOException;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -30,7 +33,7 @@ public final class ScoreReader {
    *     than its {@linkplain ScoreFile#limits limits} allow
    */
   public static Score read(ScoreFile file) {
-    ScorePartwise score = unmarshal(file.text(), file.limits());
+    ScorePartwise score = unmarshal(file);
     List<ScorePartwise.Part> parts = score.getPart();
     if (parts.isEmpty() || parts.stream().allMatch(part -> part.getMeasure().isEmpty())) {
       throw new UnreadableScoreException(
@@ -70,9 +73,9 @@ public final class ScoreReader {
         .orElse("");
   }
 
-  private static ScorePartwise unmarshal(String xml, ScoreLimits limits) {
+  private static ScorePartwise unmarshal(ScoreFile file) {
     try {
-      XMLStreamReader reader = factory().createXMLStreamReader(new StringReader(xml));
+      XMLStreamReader reader = open(file);
       try {
         while (reader.getEventType() != XMLStreamConstants.START_ELEMENT) {
           reader.next();
@@ -80,7 +83,7 @@ public final class ScoreReader {
         refuseOtherRoots(reader.getLocalName());
         return Marshalling.getContext(ScorePartwise.class)
             .createUnmarshaller()
-            .unmarshal(new CountedReader(reader, limits), ScorePartwise.class)
+            .unmarshal(new CountedReader(reader, file.limits()), ScorePartwise.class)
             .getValue();
       } catch (IllegalArgumentException e) {
         // What the binding throws at attributes that should be whole numbers and are none.
@@ -101,6 +104,18 @@ public final class ScoreReader {
       throw new UnreadableScoreException(
           "The score is no MusicXML that can be read: export it again from your notation program.",
           e);
+    }
+  }
+
+  private static XMLStreamReader open(ScoreFile file) throws XMLStreamException {
+    if (file.utf8().isEmpty()) {
+      return factory().createXMLStreamReader(new StringReader(file.text()));
+    }
+    try {
+      return factory()
+          .createXMLStreamReader(file.utf8().get().openStream(), StandardCharsets.UTF_8.name());
+    } catch (IOException e) {
+      throw new UncheckedIOException("bytes in memory cannot fail", e);
     }
   }
 

@@ -1,5 +1,8 @@
 package fingering.musicxml;
 
+import com.google.common.base.Suppliers;
+import com.google.common.base.Utf8;
+import com.google.common.io.ByteSource;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -15,6 +18,7 @@ import java.nio.charset.UnsupportedCharsetException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * How the text of an XML file is laid down in bytes.
@@ -30,20 +34,28 @@ record XmlEncoding(Charset charset, boolean marked) {
   private static final String DECLARATION = "<?xml";
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
-  /** What stands for bytes that cannot be decoded. */
-  private static final char REPLACED = '\uFFFD';
-
   // UTF-32 first: its little-endian mark begins like that of UTF-16.
   private static final List<String> UNICODE =
       List.of("UTF-32BE", "UTF-32LE", "UTF-16BE", "UTF-16LE", "UTF-8");
 
+  /** So much of a file is decoded to find its root element. */
+  private static final int HEAD_BYTES = 1 << 16;
+
   /**
-   * A decoded file.
+   * A file that is text in its encoding. What lies in UTF-8, as most scores do, is decoded no
+   * sooner than its text is asked for; it can be parsed without.
    *
    * @param encoding how it was laid down
-   * @param text its text, without byte order mark
+   * @param utf8 its bytes without byte order mark, where they are UTF-8
+   * @param head the beginning of its text, or all of it
+   * @param whole makes its text, without byte order mark, once
    */
-  record Decoded(XmlEncoding encoding, String text) {}
+  record Decoded(
+      XmlEncoding encoding, Optional<ByteSource> utf8, String head, Supplier<String> whole) {
+    String text() {
+      return whole.get();
+    }
+  }
 
   /**
    * Finds out the encoding of an XML file, from its byte order mark or else from its XML
@@ -61,11 +73,23 @@ record XmlEncoding(Charset charset, boolean marked) {
     }
     XmlEncoding encoding = sniff(bytes, what);
     int mark = encoding.marked() ? encoding.byteOrderMark().length : 0;
-    String text = new String(bytes, mark, bytes.length - mark, encoding.charset());
-    if (text.indexOf(REPLACED) >= 0) {
-      // Either the file has this very character, or bytes that are none: then it is refused.
-      text = encoding.decode(ByteBuffer.wrap(bytes, mark, bytes.length - mark), what);
+    int length = bytes.length - mark;
+    if (encoding.charset().equals(StandardCharsets.UTF_8)
+        && Utf8.isWellFormed(bytes, mark, length)) {
+      String head = new String(bytes, mark, Math.min(length, HEAD_BYTES), encoding.charset());
+      refuseOther(head, what);
+      return new Decoded(
+          encoding,
+          Optional.of(ByteSource.wrap(bytes).slice(mark, length)),
+          head,
+          Suppliers.memoize(() -> new String(bytes, mark, length, StandardCharsets.UTF_8)));
     }
+    String text = encoding.decode(ByteBuffer.wrap(bytes, mark, length), what);
+    refuseOther(text, what);
+    return new Decoded(encoding, Optional.empty(), text, () -> text);
+  }
+
+  private static void refuseOther(String text, String what) {
     int first = 0;
     while (first < text.length() && XmlText.isSpace(text.charAt(first))) {
       first++;
@@ -73,7 +97,6 @@ record XmlEncoding(Charset charset, boolean marked) {
     if (first == text.length() || text.charAt(first) != '<') {
       throw notXml(what);
     }
-    return new Decoded(encoding, text);
   }
 
   /**

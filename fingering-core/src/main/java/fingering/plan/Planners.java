@@ -5,7 +5,6 @@ import fingering.fingerboard.Fingerboard;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
 import fingering.fingerboard.LeftHand;
-import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
 import fingering.search.Costs;
@@ -43,7 +42,7 @@ public final class Planners {
    * A planner for a passage that takes its moments with these grips and no others. Costs are shared
    * where lists of grips are one object, not where they are merely equal.
    *
-   * @param ways some of the {@link #grips grips} of each moment, at least one
+   * @param ways some of the {@link #finder grips} of each moment, at least one
    * @throws IllegalArgumentException if there is not a list for each moment, or one is empty
    */
   public Planner of(Passage passage, ImmutableList<ImmutableList<Grip>> ways) {
@@ -53,15 +52,8 @@ public final class Planners {
     return Planner.of(passage, ways, costs);
   }
 
-  /**
-   * Every grip with which an instrument takes a moment of music; empty where one of the notes that
-   * begin lies out of its range. Moments that ask for the same get one and the same list.
-   */
-  public ImmutableList<Grip> grips(Instrument instrument, Moment moment) {
-    return finder(instrument).grips(moment);
-  }
-
-  private GripFinder finder(Instrument wanted) {
+  /** The finder of the grips with which an instrument takes moments of music. */
+  public GripFinder finder(Instrument wanted) {
     return finders.computeIfAbsent(
         wanted, instrument -> new GripFinder(Fingerboard.of(instrument, hand)));
   }

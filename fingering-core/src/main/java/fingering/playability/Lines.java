@@ -2,6 +2,7 @@ package fingering.playability;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
+import fingering.fingerboard.GripFinder;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.NoteAddress;
@@ -28,6 +29,7 @@ final class Lines {
 
   private final Passage passage;
   private final Planners planners;
+  private final GripFinder finder;
   private final EasyWays easy;
   private final Level tempo;
   private final Map<NoteAddress, Integer> lower = new HashMap<>();
@@ -35,6 +37,7 @@ final class Lines {
   Lines(Passage passage, Planners planners, EasyWays easy, Level tempo) {
     this.passage = passage;
     this.planners = planners;
+    finder = planners.finder(passage.instrument());
     this.easy = easy;
     this.tempo = tempo;
   }
@@ -50,7 +53,7 @@ final class Lines {
 
   /** Every grip of a moment; empty where a note that begins lies out of range. */
   ImmutableList<Grip> ways(Moment moment) {
-    return planners.grips(passage.instrument(), moment);
+    return finder.grips(moment);
   }
 
   /** The same moment where these notes begin and none is held. */

@@ -1,6 +1,6 @@
 package fingering.bench;
 
-import java.util.Collection;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -9,37 +9,38 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 
-/**
- * Runs the benchmarks and prints how they compare within the one run. Arguments are scores of one
- * part, not compressed.
- */
+/** Runs the benchmarks and prints how they compare within the one run. */
 public final class Benchmarks {
   private Benchmarks() {}
 
   /**
    * Runs them.
    *
-   * @param scores the scores to read and plan
+   * @param arguments a score of one part, not compressed, to read and plan; then, if it is given, a
+   *     folder of compressed scores to read and check
    */
-  public static void main(String[] scores) throws RunnerException {
-    Collection<RunResult> results =
+  public static void main(String[] arguments) throws RunnerException {
+    List<RunResult> results = new ArrayList<>();
+    if (arguments.length > 1 && !arguments[1].isEmpty()) {
+      results.addAll(
+          new Runner(
+                  options("Checking", "-Xmx512m")
+                      .param("folder", arguments[1])
+                      .warmupIterations(5)
+                      .build())
+              .run());
+    }
+    results.addAll(
         new Runner(
-                new OptionsBuilder()
-                    .include("fingering\\.bench\\.")
-                    .param("score", scores)
-                    .mode(Mode.AverageTime)
-                    .timeUnit(TimeUnit.MICROSECONDS)
-                    .forks(1)
+                options("(ReadingAndPlanning|Searching)", "-Xmx6g")
+                    .param("score", arguments[0])
                     .warmupIterations(3)
-                    .warmupTime(TimeValue.seconds(1))
-                    .measurementIterations(5)
-                    .measurementTime(TimeValue.seconds(1))
-                    .jvmArgs("-Xmx6g", "-XX:+UseParallelGC")
                     .build())
-            .run();
+            .run());
     TreeMap<String, Double> micros = new TreeMap<>();
     for (RunResult result : results) {
       List<String> keys = List.copyOf(result.getParams().getParamsKeys());
@@ -63,6 +64,15 @@ public final class Benchmarks {
                   name,
                   name.replace("reading", "planningAfresh"));
             });
+    micros.keySet().stream()
+        .filter(name -> name.startsWith("checking "))
+        .forEach(
+            name ->
+                ratio(
+                    micros,
+                    "checking : bare reading",
+                    name,
+                    name.replace("checking", "bareReading")));
     ratio(micros, "Dijkstra : search", "dijkstra 1000", "search 1000");
     ratio(micros, "three skills : free", "threeSkills 1000", "freePlan 1000");
     for (int notes = 1_000; notes <= 1_000_000; notes *= 10) {
@@ -72,9 +82,21 @@ public final class Benchmarks {
     }
   }
 
+  private static ChainedOptionsBuilder options(String benchmarks, String heap) {
+    return new OptionsBuilder()
+        .include("fingering\\.bench\\." + benchmarks + "\\.")
+        .mode(Mode.AverageTime)
+        .timeUnit(TimeUnit.MICROSECONDS)
+        .forks(1)
+        .warmupTime(TimeValue.seconds(1))
+        .measurementIterations(5)
+        .measurementTime(TimeValue.seconds(1))
+        .jvmArgs(heap, "-XX:+UseParallelGC");
+  }
+
   private static void ratio(Map<String, Double> micros, String what, String of, String to) {
     System.out.printf(
-        "%s = %.1f (%s)%n",
+        "%s = %.2f (%s)%n",
         what,
         micros.getOrDefault(of, Double.NaN) / micros.getOrDefault(to, Double.NaN),
         of.substring(of.indexOf(' ') + 1));

@@ -7,7 +7,7 @@ import fingering.fingerboard.Grip;
  * which a shift needs more than the music leaves it. What it needs does not depend on that.
  */
 public interface HurriedTransitionRule extends TransitionRule {
-  /** Microseconds in the rule's unit; more than 0. */
+  /** Microseconds in the rule's unit: more than 0. */
   long unitMicros();
 
   /** Microseconds that the movement needs; 0 where there is none. Asked where the hand shifts. */
@@ -15,7 +15,11 @@ public interface HurriedTransitionRule extends TransitionRule {
 
   @Override
   default long amount(Passing passing, Grip before, Grip now) {
-    long lacking = needed(passing, before, now) - passing.micros(before.open());
-    return Math.max(0, lacking) / unitMicros();
+    return units(needed(passing, before, now), passing.micros(before.open()));
+  }
+
+  /** The units that are lacking where so many microseconds are needed and so many are there. */
+  default long units(long needed, long micros) {
+    return needed > micros ? (needed - micros) / unitMicros() : 0;
   }
 }

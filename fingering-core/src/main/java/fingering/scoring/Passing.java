@@ -64,7 +64,8 @@ public record Passing(
   /** After such a rest the hand begins anew, in microseconds (common practice). */
   private static final long NEW_BEGINNING = 500_000;
 
-  private static final long HALF_MILLISECOND = 500;
+  /** Times are told in multiples of this, in microseconds: half a millisecond. */
+  private static final long TICK = 500;
 
   /** The passing between two neighbouring moments. */
   public static Passing between(Moment before, Moment now) {
@@ -74,8 +75,8 @@ public record Passing(
     boolean same = single && left.midi() == reached.midi();
     boolean spelled = same && left.sounding().equals(reached.sounding());
     long share = before.soundMicros() / (now.slurred() ? SLURRED_SHARE : DETACHED_SHARE);
-    long since = now.startMicros() - before.startMicros() + HALF_MILLISECOND / 2;
-    long free = now.restMicros() + share + HALF_MILLISECOND - 1;
+    long since = now.startMicros() - before.startMicros() + TICK / 2;
+    long free = now.restMicros() + share + TICK - 1;
     return new Passing(
         told(since),
         told(free),
@@ -93,7 +94,7 @@ public record Passing(
   }
 
   private static long told(long micros) {
-    return Math.min(ENOUGH, micros / HALF_MILLISECOND * HALF_MILLISECOND);
+    return Math.min(ENOUGH, micros / TICK * TICK);
   }
 
   private static boolean offBeat(Moment moment) {

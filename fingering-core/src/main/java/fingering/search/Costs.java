@@ -15,12 +15,12 @@ import java.util.concurrent.atomic.AtomicLong;
 /**
  * The costs of nodes and edges by one scoring. Music repeats itself: the costs between the grips of
  * two notes are reckoned once and serve wherever the same notes follow one another alike, in one
- * passage or, where grips are shared, in many. Grips are the same where their list is one object.
- * Safe for use by many threads.
+ * passage or, where grips are shared, in many, and to add what haste costs takes next to nothing.
+ * Grips are the same where their list is one object. Safe for use by many threads.
  */
 public final class Costs {
-  /** When more costs than this are kept all are forgotten, at some 24 bytes each. */
-  private static final long MOST = 4_000_000;
+  /** When more costs than this are kept all are forgotten, at some five bytes each. */
+  private static final long MOST = 16_000_000;
 
   private final Scoring scoring;
 
@@ -29,13 +29,16 @@ public final class Costs {
 
   private final AtomicInteger next = new AtomicInteger();
   private final Map<NodeKey, NodeCosts> nodes = new ConcurrentHashMap<>();
-  private final Map<EdgeKey, EdgeCosts> edges = new ConcurrentHashMap<>();
+  private final Map<EdgeKey, LeisurelyCosts> leisurely = new ConcurrentHashMap<>();
+  private final Map<TimedKey, EdgeCosts> edges = new ConcurrentHashMap<>();
   private final AtomicLong kept = new AtomicLong();
 
   private record NodeKey(
       int grips, long code, ImmutableIntArray trilled, ImmutableIntArray trilledStruck) {}
 
   private record EdgeKey(int before, int now, int code, ImmutableIntArray held) {}
+
+  private record TimedKey(EdgeKey edge, long sinceMicros, long freeMicros) {}
 
   /** The costs by a scoring, none of them reckoned yet. */
   public Costs(Scoring scoring) {
@@ -69,18 +72,27 @@ public final class Costs {
   /** What every way from some grips to others costs. */
   Ways of(Passing passing, ImmutableList<Grip> before, ImmutableList<Grip> now) {
     EdgeKey key = new EdgeKey(number(before), number(now), passing.code(), passing.held());
-    EdgeCosts known = edges.get(key);
+    TimedKey timed = new TimedKey(key, passing.sinceMicros(), passing.freeMicros());
+    EdgeCosts known = edges.get(timed);
     if (known == null) {
-      known = EdgeCosts.of(scoring, passing.atLeisure(), before, now);
-      keep((long) before.size() * now.size());
-      edges.put(key, known);
+      LeisurelyCosts costs = leisurely.get(key);
+      long ways = (long) before.size() * now.size();
+      if (costs == null) {
+        costs = new LeisurelyCosts(scoring, passing, before, now);
+        keep(3 * ways);
+        leisurely.put(key, costs);
+      }
+      known = costs.in(passing);
+      keep(ways);
+      edges.put(timed, known);
     }
-    return new Ways(known, passing);
+    return new Ways(known, passing.singing());
   }
 
   private void keep(long more) {
     if (kept.addAndGet(more) > MOST) {
       nodes.clear();
+      leisurely.clear();
       edges.clear();
       kept.set(more);
     }

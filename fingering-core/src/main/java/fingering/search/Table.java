@@ -10,8 +10,10 @@ final class Table {
   /** Grips reached. */
   private final int now;
 
-  /** By grip left, then grip reached. */
-  private final long[] values;
+  /**
+   * By grip left, then grip reached. Half as long as sums are, so that twice as many are at hand.
+   */
+  private final int[] values;
 
   /** By grip left, {@link #excess}; those not asked for yet are missing. */
   private final AtomicReferenceArray<long[]> excess;
@@ -22,15 +24,29 @@ final class Table {
   /** A table of nothing but 0. */
   Table(int before, int now) {
     this.now = now;
-    values = new long[before * now];
+    values = new int[before * now];
     excess = new AtomicReferenceArray<>(before);
     most = new long[before];
   }
 
-  /** Puts a number of 0 or more in its place. */
+  /**
+   * Puts a number of 0 or more in its place.
+   *
+   * @throws IllegalArgumentException if it is beyond what any weights but absurd ones lead to
+   */
   void put(int left, int reached, long value) {
-    values[left * now + reached] = value;
+    if (value > Integer.MAX_VALUE) {
+      throw new IllegalArgumentException(
+          "by these weights a single step costs %d points; divide all of them by ten"
+              .formatted(value));
+    }
+    values[left * now + reached] = (int) value;
     most[left] = Math.max(most[left], value);
+  }
+
+  /** How many grips are reached. */
+  int reached() {
+    return now;
   }
 
   long get(int left, int reached) {
@@ -71,7 +87,7 @@ final class Table {
   private long excessOver(int left, int other) {
     long greatest = Long.MIN_VALUE;
     for (int j = 0; j < now; j++) {
-      greatest = Math.max(greatest, values[left * now + j] - values[other * now + j]);
+      greatest = Math.max(greatest, (long) values[left * now + j] - values[other * now + j]);
     }
     return greatest;
   }

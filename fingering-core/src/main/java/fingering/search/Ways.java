@@ -1,17 +1,15 @@
 package fingering.search;
 
-import fingering.scoring.Passing;
-
 /**
  * What every way from the grips of one moment to those of the next costs, in its place.
  *
  * @param costs what it costs wherever these grips follow one another so
- * @param passing the music between
+ * @param singing how slow the music is there, in hundredths of a second
  */
-record Ways(EdgeCosts costs, Passing passing) {
+record Ways(EdgeCosts costs, long singing) {
   /** The cost of the way from one grip to another. */
   long cost(int left, int reached) {
-    return costs.cost(left, reached, passing);
+    return costs.cost(left, reached, singing);
   }
 
   /**
@@ -32,10 +30,10 @@ record Ways(EdgeCosts costs, Passing passing) {
       return false;
     }
     long[] handicaps = new long[before.length];
-    costs.handicaps(best, passing, handicaps);
+    costs.handicaps(best, singing, handicaps);
     for (int i = 0; i < before.length; i++) {
       if (before[i] != ForwardPass.NONE && before[i] - least <= handicaps[i]) {
-        costs.reach(i, before[i], passing, reached);
+        costs.reach(i, before[i], singing, reached);
       }
     }
     return true;

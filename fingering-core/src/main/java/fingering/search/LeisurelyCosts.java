@@ -1,0 +1,89 @@
+package fingering.search;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.scoring.HurriedTransitionRule;
+import fingering.scoring.Passing;
+import fingering.scoring.PassingCosts;
+import fingering.scoring.Scoring;
+
+/**
+ * What every way from the grips of one moment to those of the next costs, whatever the time
+ * between. It is what takes long to reckon; with the time it becomes {@link EdgeCosts}. Safe for
+ * use by many threads.
+ */
+final class LeisurelyCosts {
+  private final Scoring scoring;
+
+  /** Whether a grip left is open strings alone. */
+  private final boolean[] open;
+
+  /** Points where there is time enough. */
+  private final Table points;
+
+  /** Points for each hundredth of a second of singing. */
+  private final Table paced;
+
+  /** By rule that charges haste, the microseconds that are needed. */
+  private final ImmutableList<Table> needed;
+
+  LeisurelyCosts(
+      Scoring scoring, Passing passing, ImmutableList<Grip> left, ImmutableList<Grip> reached) {
+    this.scoring = scoring;
+    open = new boolean[left.size()];
+    points = new Table(left.size(), reached.size());
+    paced = new Table(left.size(), reached.size());
+    needed =
+        scoring.hurried().stream()
+            .map(rule -> new Table(left.size(), reached.size()))
+            .collect(ImmutableList.toImmutableList());
+    Passing leisurely = passing.atLeisure();
+    PassingCosts costs = scoring.leisurely(leisurely);
+    for (int i = 0; i < left.size(); i++) {
+      Grip from = left.get(i);
+      open[i] = from.open();
+      for (int j = 0; j < reached.size(); j++) {
+        Grip to = reached.get(j);
+        boolean shifts = costs.shifts(from, to);
+        points.put(i, j, costs.of(from, to, shifts));
+        paced.put(i, j, scoring.paced(leisurely, from, to));
+        for (int r = 0; shifts && r < needed.size(); r++) {
+          needed.get(r).put(i, j, scoring.hurried().get(r).needed(leisurely, from, to));
+        }
+      }
+    }
+  }
+
+  /** The same with the time that a passing leaves. */
+  EdgeCosts in(Passing passing) {
+    return new EdgeCosts(late(passing) ? hurried(passing) : points, paced);
+  }
+
+  private boolean late(Passing passing) {
+    for (Table each : needed) {
+      for (int i = 0; i < open.length; i++) {
+        if (each.most(i) > passing.micros(open[i])) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private Table hurried(Passing passing) {
+    Table sum = points;
+    for (int r = 0; r < needed.size(); r++) {
+      HurriedTransitionRule rule = scoring.hurried().get(r);
+      Table hurried = new Table(open.length, points.reached());
+      for (int i = 0; i < open.length; i++) {
+        long micros = passing.micros(open[i]);
+        for (int j = 0; j < points.reached(); j++) {
+          long units = rule.units(needed.get(r).get(i, j), micros);
+          hurried.put(i, j, sum.get(i, j) + units * scoring.hurriedWeights().get(r));
+        }
+      }
+      sum = hurried;
+    }
+    return sum;
+  }
+}

@@ -38,7 +38,8 @@ public final class Costs {
 
   private record EdgeKey(int before, int now, int code, ImmutableIntArray held) {}
 
-  private record TimedKey(EdgeKey edge, long sinceMicros, long freeMicros) {}
+  private record TimedKey(
+      int before, int now, int code, ImmutableIntArray held, long sinceMicros, long freeMicros) {}
 
   /** The costs by a scoring, none of them reckoned yet. */
   public Costs(Scoring scoring) {
@@ -51,15 +52,18 @@ public final class Costs {
   }
 
   /** The number by which these grips are known here. */
-  private int number(ImmutableList<Grip> grips) {
+  int number(ImmutableList<Grip> grips) {
     Integer known = numbers.get(grips);
     return known == null ? numbers.computeIfAbsent(grips, list -> next.getAndIncrement()) : known;
   }
 
-  /** What each of the grips costs by itself. */
-  NodeCosts of(Stroke stroke, ImmutableList<Grip> grips) {
-    NodeKey key =
-        new NodeKey(number(grips), stroke.code(), stroke.trilled(), stroke.trilledStruck());
+  /**
+   * What each of the grips costs by itself.
+   *
+   * @param number their {@link #number}
+   */
+  NodeCosts of(Stroke stroke, int number, ImmutableList<Grip> grips) {
+    NodeKey key = new NodeKey(number, stroke.code(), stroke.trilled(), stroke.trilledStruck());
     NodeCosts known = nodes.get(key);
     if (known == null) {
       known = NodeCosts.of(scoring, stroke.unsung(), grips);
@@ -69,12 +73,21 @@ public final class Costs {
     return known;
   }
 
-  /** What every way from some grips to others costs. */
-  Ways of(Passing passing, ImmutableList<Grip> before, ImmutableList<Grip> now) {
-    EdgeKey key = new EdgeKey(number(before), number(now), passing.code(), passing.held());
-    TimedKey timed = new TimedKey(key, passing.sinceMicros(), passing.freeMicros());
+  /**
+   * What every way from some grips to others costs.
+   *
+   * @param left the {@link #number} of the grips left
+   * @param reached that of the grips reached
+   */
+  Ways of(
+      Passing passing, int left, int reached, ImmutableList<Grip> before, ImmutableList<Grip> now) {
+    int code = passing.code();
+    TimedKey timed =
+        new TimedKey(
+            left, reached, code, passing.held(), passing.sinceMicros(), passing.freeMicros());
     EdgeCosts known = edges.get(timed);
     if (known == null) {
+      EdgeKey key = new EdgeKey(left, reached, code, passing.held());
       LeisurelyCosts costs = leisurely.get(key);
       long ways = (long) before.size() * now.size();
       if (costs == null) {

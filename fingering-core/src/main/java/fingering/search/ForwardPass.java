@@ -34,6 +34,9 @@ final class ForwardPass {
   /** By moment, {@link #own}; those not asked for are missing. */
   private final long[][] own;
 
+  /** The numbers by which the costs know the grips of each moment. */
+  private final int[] numbers;
+
   /** How slow the music is around each moment. */
   private final long[] singing;
 
@@ -49,6 +52,10 @@ final class ForwardPass {
     ways = new Ways[sums.length];
     own = new long[sums.length][];
     singing = new long[sums.length];
+    numbers = new int[sums.length];
+    for (int m = 0; m < numbers.length; m++) {
+      numbers[m] = layers.costs().number(layers.grips().get(m));
+    }
     free = layers.closed() == Closed.NONE && layers.penalty() == Penalty.NONE;
   }
 
@@ -84,7 +91,8 @@ final class ForwardPass {
     ImmutableList<Grip> now = layers.grips().get(m);
     Passing passing = Passing.between(layers.moments().get(m - 1), layers.moments().get(m));
     singing[m] = passing.singing();
-    ways[m] = layers.costs().of(passing, layers.grips().get(m - 1), now);
+    ways[m] =
+        layers.costs().of(passing, numbers[m - 1], numbers[m], layers.grips().get(m - 1), now);
     long[] next = unreached(now.size() * states);
     if (states == 1) {
       ways[m].reach(sums[m - 1], next);
@@ -173,7 +181,7 @@ final class ForwardPass {
     if (nodes[m] == null) {
       Stroke stroke = Stroke.of(layers.moments().get(m));
       singing[m] = stroke.singing();
-      nodes[m] = layers.costs().of(stroke, layers.grips().get(m));
+      nodes[m] = layers.costs().of(stroke, numbers[m], layers.grips().get(m));
     }
     return nodes[m];
   }

@@ -38,8 +38,8 @@ class CostsTest {
       ImmutableList<Grip> now = finder.grips(moments.get(m));
       Passing passing = Passing.between(moments.get(m - 1), moments.get(m));
       Stroke stroke = Stroke.of(moments.get(m));
-      NodeCosts nodes = costs.of(stroke, now);
-      Ways ways = costs.of(passing, before, now);
+      NodeCosts nodes = costs.of(stroke, costs.number(now), now);
+      Ways ways = costs.of(passing, costs.number(before), costs.number(now), before, now);
       for (int j = 0; j < now.size(); j++) {
         assertThat(nodes.cost(j, stroke.singing()))
             .isEqualTo(PROFESSIONAL.cost(stroke, now.get(j)));

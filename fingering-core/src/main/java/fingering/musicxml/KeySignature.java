@@ -2,6 +2,7 @@ package fingering.musicxml;
 
 import com.google.common.collect.ImmutableList;
 import fingering.tables.Letter;
+import java.math.BigInteger;
 
 /** What a key signature does to a letter. */
 final class KeySignature {
@@ -10,7 +11,15 @@ final class KeySignature {
   private static final ImmutableList<Letter> SHARPS =
       ImmutableList.of(Letter.F, Letter.C, Letter.G, Letter.D, Letter.A, Letter.E, Letter.B);
 
+  /** Every letter raised or lowered twice: no key goes further. */
+  private static final int MOST = 14;
+
   private KeySignature() {}
+
+  /** The sharps, or flats below 0, that a score tells; no more than there are keys. */
+  static int fifths(BigInteger told) {
+    return told.max(BigInteger.valueOf(-MOST)).min(BigInteger.valueOf(MOST)).intValue();
+  }
 
   /**
    * Semitones by which a letter is raised.

@@ -229,7 +229,7 @@ final class PartWalk {
     }
     for (Key key : attributes.getKey()) {
       int before = fifths;
-      fifths = key.getFifths() == null ? 0 : key.getFifths().intValue();
+      fifths = key.getFifths() == null ? 0 : KeySignature.fifths(key.getFifths());
       print.key(before, fifths, cursor);
     }
     for (Time time : attributes.getTime()) {

@@ -48,7 +48,10 @@ final class Limits {
     actions = new Actions(times, passage.instrument().stringLength());
     travel = new Travel(times);
     words = new LimitWords(moments, grips);
-    tightest = new Candidate[moments.get(moments.size() - 1).place().measureIndex() + 1];
+    // Not always that of the last moment: a measure may hold more than its meter, and overlap the
+    // next.
+    int last = moments.stream().mapToInt(moment -> moment.place().measureIndex()).max().orElse(-1);
+    tightest = new Candidate[last + 1];
     once = times.share("once");
   }
 

@@ -22,6 +22,8 @@ import fingering.plan.InfeasibleBriefException;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
 import fingering.scoring.Scoring;
+import fingering.tables.Letter;
+import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -380,5 +382,13 @@ class OddScoresTest {
         violin(measure("1", START.replace("<beats>4<", "<beats>" + beats + "<"), note("D5", 16)));
 
     assertThat(passage(text).measures().get(0).beats()).isEqualTo(4);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2147483647", "-99999999999999999999", "15"})
+  void keysBeyondAllSharpsAndFlatsAreTakenForTheLast(String fifths) {
+    int read = KeySignature.fifths(new BigInteger(fifths));
+    assertThat(read).isEqualTo(fifths.startsWith("-") ? -14 : 14);
+    assertThat(KeySignature.alter(Letter.B, read)).isEqualTo(fifths.startsWith("-") ? -2 : 2);
   }
 }

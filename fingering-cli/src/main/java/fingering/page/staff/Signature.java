@@ -64,24 +64,29 @@ final class Signature {
 
   /** The width of a key signature that follows another: what falls away is told by naturals. */
   static double keyWidth(int fifths, int before) {
-    return SIGN_WIDTH * (Math.abs(fifths) + naturals(fifths, before));
+    return SIGN_WIDTH * (signs(fifths) + naturals(fifths, before));
+  }
+
+  /** The signs of a key: one a letter at the most, though some keys would double some. */
+  private static int signs(int fifths) {
+    return Math.min(SHARPS.size(), Math.abs(fifths));
   }
 
   /** How many signs of the key before have to be taken back: those that the new one has not. */
   private static int naturals(int fifths, int before) {
     boolean sameSide = (fifths >= 0) == (before >= 0);
-    return sameSide ? Math.max(0, Math.abs(before) - Math.abs(fifths)) : Math.abs(before);
+    return sameSide ? Math.max(0, signs(before) - signs(fifths)) : signs(before);
   }
 
   /** Draws a key signature from x on. */
   static void key(Svg svg, Clef clef, int fifths, int before, double x) {
     double at = x + SIGN_WIDTH / 2;
     int back = naturals(fifths, before);
-    for (int i = Math.abs(before) - back; i < Math.abs(before); i++) {
+    for (int i = signs(before) - back; i < signs(before); i++) {
       svg.use("g-natural", at, Stem.y(step(clef, i, before > 0)));
       at += SIGN_WIDTH;
     }
-    for (int i = 0; i < Math.abs(fifths); i++) {
+    for (int i = 0; i < signs(fifths); i++) {
       sign(svg, fifths > 0 ? 1 : -1, at, Stem.y(step(clef, i, fifths > 0)));
       at += SIGN_WIDTH;
     }

@@ -19,8 +19,14 @@ import java.util.concurrent.atomic.AtomicLong;
  * Grips are the same where their list is one object. Safe for use by many threads.
  */
 public final class Costs {
-  /** When more costs than this are kept all are forgotten, at some five bytes each. */
-  private static final long MOST = 16_000_000;
+  /** When more costs than this are kept all are forgotten, at some four bytes each. */
+  private static final long MOST = 24_000_000;
+
+  /** To add what haste costs to so few takes less than to keep it. */
+  private static final long FEW = 100;
+
+  /** What a table takes besides, in costs. */
+  private static final long BESIDES = 32;
 
   private final Scoring scoring;
 
@@ -38,8 +44,7 @@ public final class Costs {
 
   private record EdgeKey(int before, int now, int code, ImmutableIntArray held) {}
 
-  private record TimedKey(
-      int before, int now, int code, ImmutableIntArray held, long sinceMicros, long freeMicros) {}
+  private record TimedKey(EdgeKey edge, long sinceMicros, long freeMicros) {}
 
   /** The costs by a scoring, none of them reckoned yet. */
   public Costs(Scoring scoring) {
@@ -81,25 +86,30 @@ public final class Costs {
    */
   Ways of(
       Passing passing, int left, int reached, ImmutableList<Grip> before, ImmutableList<Grip> now) {
-    int code = passing.code();
-    TimedKey timed =
-        new TimedKey(
-            left, reached, code, passing.held(), passing.sinceMicros(), passing.freeMicros());
+    long ways = (long) before.size() * now.size();
+    EdgeKey key = new EdgeKey(left, reached, passing.code(), passing.held());
+    if (ways <= FEW) {
+      return new Ways(leisurely(key, passing, before, now).in(passing), passing.singing());
+    }
+    TimedKey timed = new TimedKey(key, passing.sinceMicros(), passing.freeMicros());
     EdgeCosts known = edges.get(timed);
     if (known == null) {
-      EdgeKey key = new EdgeKey(left, reached, code, passing.held());
-      LeisurelyCosts costs = leisurely.get(key);
-      long ways = (long) before.size() * now.size();
-      if (costs == null) {
-        costs = new LeisurelyCosts(scoring, passing, before, now);
-        keep(3 * ways);
-        leisurely.put(key, costs);
-      }
-      known = costs.in(passing);
-      keep(ways);
+      known = leisurely(key, passing, before, now).in(passing);
+      keep(ways + BESIDES);
       edges.put(timed, known);
     }
     return new Ways(known, passing.singing());
+  }
+
+  private LeisurelyCosts leisurely(
+      EdgeKey key, Passing passing, ImmutableList<Grip> before, ImmutableList<Grip> now) {
+    LeisurelyCosts known = leisurely.get(key);
+    if (known == null) {
+      known = new LeisurelyCosts(scoring, passing, before, now);
+      keep(3 * ((long) before.size() * now.size() + BESIDES));
+      leisurely.put(key, known);
+    }
+    return known;
   }
 
   private void keep(long more) {

@@ -1,5 +1,7 @@
 package fingering.search;
 
+import java.util.Optional;
+
 /**
  * What every way from the grips of one moment to those of the next costs, whatever the pace of the
  * music. Safe for use by many threads.
@@ -13,10 +15,15 @@ final class EdgeCosts {
   /** Whether there are any of these. */
   private final boolean paces;
 
-  EdgeCosts(Table points, Table paced) {
+  /**
+   * Costs made of these.
+   *
+   * @param paced points for each hundredth of a second of singing; empty where there are none
+   */
+  EdgeCosts(Table points, Optional<Table> paced) {
     this.points = points;
-    this.paced = paced;
-    paces = !paced.empty();
+    this.paced = paced.orElse(points);
+    paces = paced.isPresent();
   }
 
   /** The cost of the way from one grip to another where music sings so much. */

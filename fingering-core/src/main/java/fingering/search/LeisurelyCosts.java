@@ -6,6 +6,7 @@ import fingering.scoring.HurriedTransitionRule;
 import fingering.scoring.Passing;
 import fingering.scoring.PassingCosts;
 import fingering.scoring.Scoring;
+import java.util.Optional;
 
 /**
  * What every way from the grips of one moment to those of the next costs, whatever the time
@@ -21,8 +22,8 @@ final class LeisurelyCosts {
   /** Points where there is time enough. */
   private final Table points;
 
-  /** Points for each hundredth of a second of singing. */
-  private final Table paced;
+  /** Points for each hundredth of a second of singing; empty where there are none. */
+  private final Optional<Table> paced;
 
   /** By rule that charges haste, the microseconds that are needed. */
   private final ImmutableList<Table> needed;
@@ -32,7 +33,7 @@ final class LeisurelyCosts {
     this.scoring = scoring;
     open = new boolean[left.size()];
     points = new Table(left.size(), reached.size());
-    paced = new Table(left.size(), reached.size());
+    Table singing = new Table(left.size(), reached.size());
     needed =
         scoring.hurried().stream()
             .map(rule -> new Table(left.size(), reached.size()))
@@ -46,12 +47,13 @@ final class LeisurelyCosts {
         Grip to = reached.get(j);
         boolean shifts = costs.shifts(from, to);
         points.put(i, j, costs.of(from, to, shifts));
-        paced.put(i, j, scoring.paced(leisurely, from, to));
+        singing.put(i, j, scoring.paced(leisurely, from, to));
         for (int r = 0; shifts && r < needed.size(); r++) {
           needed.get(r).put(i, j, scoring.hurried().get(r).needed(leisurely, from, to));
         }
       }
     }
+    paced = Optional.of(singing).filter(table -> !table.empty());
   }
 
   /** The same with the time that a passing leaves. */

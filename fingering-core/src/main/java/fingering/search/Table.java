@@ -7,6 +7,8 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
  * threads once it is filled.
  */
 final class Table {
+  private static final AtomicReferenceArray<long[]> NONE = new AtomicReferenceArray<>(0);
+
   /** Grips reached. */
   private final int now;
 
@@ -15,18 +17,17 @@ final class Table {
    */
   private final int[] values;
 
-  /** By grip left, {@link #excess}; those not asked for yet are missing. */
-  private final AtomicReferenceArray<long[]> excess;
+  /** By grip left, {@link #excess}; those not asked for yet are missing, and at first all are. */
+  private volatile AtomicReferenceArray<long[]> excess = NONE;
 
   /** By grip left, the most of all ways from it. */
-  private final long[] most;
+  private final int[] most;
 
   /** A table of nothing but 0. */
   Table(int before, int now) {
     this.now = now;
     values = new int[before * now];
-    excess = new AtomicReferenceArray<>(before);
-    most = new long[before];
+    most = new int[before];
   }
 
   /**
@@ -41,7 +42,7 @@ final class Table {
               .formatted(value));
     }
     values[left * now + reached] = (int) value;
-    most[left] = Math.max(most[left], value);
+    most[left] = Math.max(most[left], (int) value);
   }
 
   /** How many grips are reached. */
@@ -60,7 +61,7 @@ final class Table {
 
   /** Whether there is nothing but 0. */
   boolean empty() {
-    for (long value : most) {
+    for (int value : most) {
       if (value > 0) {
         return false;
       }
@@ -73,13 +74,19 @@ final class Table {
    * from that to the same place. Nobody changes it.
    */
   long[] excess(int left) {
-    long[] known = excess.get(left);
+    AtomicReferenceArray<long[]> all = excess;
+    if (all == NONE) {
+      // Where two threads come at once one of them reckons in vain.
+      all = new AtomicReferenceArray<>(most.length);
+      excess = all;
+    }
+    long[] known = all.get(left);
     if (known == null) {
       known = new long[most.length];
       for (int i = 0; i < known.length; i++) {
         known[i] = excessOver(left, i);
       }
-      excess.set(left, known);
+      all.set(left, known);
     }
     return known;
   }

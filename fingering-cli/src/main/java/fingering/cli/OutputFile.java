@@ -53,6 +53,14 @@ class OutputFile {
     write(text, output.get(), "--output");
   }
 
+  /**
+   * The name of an unfinished file beside a target. No temporary file of the system: those are
+   * readable to nobody else, and what is written is for others.
+   */
+  static Path beside(Path target) {
+    return target.resolveSibling("." + UUID.randomUUID() + ".part");
+  }
+
   /** Writes a new file, complete or not at all. */
   static void write(String text, Path file, String option) {
     Path target = file.toAbsolutePath();

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 
 /** Text that is printed bit by bit, on the terminal or into a new file. */
@@ -30,12 +31,13 @@ final class Printout implements Closeable {
 
   private static Unfinished unfinished(Path target) {
     try {
-      Path beside =
-          Files.createTempFile(target.toAbsolutePath().getParent(), ".fingering", ".part");
+      Path beside = OutputFile.beside(target.toAbsolutePath());
       // Should the player break off.
       beside.toFile().deleteOnExit();
       return new Unfinished(
-          target, beside, Files.newBufferedWriter(beside, StandardCharsets.UTF_8));
+          target,
+          beside,
+          Files.newBufferedWriter(beside, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW));
     } catch (IOException e) {
       throw OutputFile.unwritable(target, e);
     }

@@ -7,13 +7,13 @@ import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.WebSocket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -198,12 +198,22 @@ final class Browser {
     if (!process.waitFor(10, TimeUnit.SECONDS)) {
       process.destroyForcibly().waitFor(10, TimeUnit.SECONDS);
     }
-    List<Path> files = new ArrayList<>();
-    try (Stream<Path> walked = Files.walk(profile)) {
-      walked.sorted(Comparator.reverseOrder()).forEach(files::add);
-    }
-    for (Path file : files) {
-      Files.deleteIfExists(file);
+    delete();
+  }
+
+  /** Processes of the browser may outlive it for a moment, and write meanwhile. */
+  private void delete() throws IOException, InterruptedException {
+    for (int left = 50; Files.exists(profile); left--) {
+      try (Stream<Path> walked = Files.walk(profile)) {
+        for (Path file : walked.sorted(Comparator.reverseOrder()).toList()) {
+          Files.deleteIfExists(file);
+        }
+      } catch (IOException | UncheckedIOException e) {
+        if (left == 0) {
+          throw e;
+        }
+        Thread.sleep(100);
+      }
     }
   }
 

@@ -107,6 +107,11 @@ public enum Pages {
 
   /** The practice of the demo as a page, from 4 to 12 December 2026. */
   static Session practised(Object... more) {
+    return practisedAsText(Stream.concat(Stream.of("--format", "html"), Stream.of(more)).toArray());
+  }
+
+  /** The same practice as text. */
+  static Session practisedAsText(Object... more) {
     return Session.of(
         Stream.concat(
                 Stream.of(
@@ -121,9 +126,7 @@ public enum Pages {
                     "--today",
                     "2026-12-04",
                     "--rest-days",
-                    "sun",
-                    "--format",
-                    "html"),
+                    "sun"),
                 Stream.of(more))
             .toArray());
   }

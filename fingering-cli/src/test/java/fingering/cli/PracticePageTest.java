@@ -23,24 +23,7 @@ class PracticePageTest {
   @Test
   void whatTheTextTellsThePageTellsToo() {
     String page = words(Pages.practised("--from", "quarter=60").succeeded().out());
-    String text =
-        Session.of(
-                "practice",
-                Session.DEMO,
-                "--choose",
-                "third",
-                "--to",
-                "quarter=96",
-                "--by",
-                "2026-12-12",
-                "--today",
-                "2026-12-04",
-                "--rest-days",
-                "sun",
-                "--from",
-                "quarter=60")
-            .succeeded()
-            .out();
+    String text = Pages.practisedAsText("--from", "quarter=60").succeeded().out();
     List<String> told =
         text.lines()
             .map(line -> line.strip().replaceFirst("^- ", ""))

@@ -1,6 +1,7 @@
 package fingering.musicxml;
 
 import com.google.common.collect.ImmutableSet;
+import fingering.music.KeySignature;
 import fingering.tables.Pitch;
 import jakarta.xml.bind.JAXBElement;
 import java.util.List;

@@ -2,6 +2,7 @@ package fingering.musicxml;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
+import fingering.music.KeySignature;
 import fingering.music.Measure;
 import fingering.music.NoteAddress;
 import fingering.music.Place;
@@ -37,8 +38,6 @@ import org.audiveris.proxymusic.YesNo;
 final class PartWalk {
   private static final BigFraction ZERO = BigFraction.ZERO;
 
-  private record Sum(BigFraction a, BigFraction b) {}
-
   /** No note and no rest is longer; a whole opera is not. In quarter notes. */
   private static final int MOST_QUARTERS = 100_000;
 
@@ -62,10 +61,7 @@ final class PartWalk {
   private int unpitched;
 
   private final Map<BigDecimal, BigFraction> durations = new HashMap<>();
-
-  /** Exact sums take long, and come back in every measure. */
-  private final Map<Sum, BigFraction> sums = new HashMap<>();
-
+  private final Sums sums = new Sums();
   private BigFraction divisions = BigFraction.ONE;
   private Meter meter = Meter.COMMON;
   private int fifths;
@@ -168,17 +164,13 @@ final class PartWalk {
   }
 
   private void move(BigFraction by, String what) {
-    BigFraction to = sum(cursor, by);
+    BigFraction to = sums.of(cursor, by);
     // Lengths without a common division make ever longer fractions, and each sum takes longer.
     if (to.getDenominator().bitLength() > MOST_BITS) {
       throw unreadable("has a length that fits no common division with those before", what);
     }
     cursor = to.signum() < 0 ? ZERO : to;
     reached = max(reached, cursor);
-  }
-
-  private BigFraction sum(BigFraction a, BigFraction b) {
-    return sums.computeIfAbsent(new Sum(a, b), sum -> sum.a.add(sum.b));
   }
 
   private static BigFraction max(BigFraction a, BigFraction b) {
@@ -345,7 +337,7 @@ final class PartWalk {
       }
     }
     if (chord) {
-      reached = max(reached, sum(onset, length));
+      reached = max(reached, sums.of(onset, length));
     } else {
       chordOnset = onset;
       move(length, "note");

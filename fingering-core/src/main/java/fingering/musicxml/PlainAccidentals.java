@@ -1,5 +1,6 @@
 package fingering.musicxml;
 
+import fingering.music.KeySignature;
 import fingering.tables.Pitch;
 import java.util.HashMap;
 import java.util.Map;

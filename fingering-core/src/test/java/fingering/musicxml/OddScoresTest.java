@@ -15,6 +15,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.LeftHand;
+import fingering.music.KeySignature;
 import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.plan.Brief;

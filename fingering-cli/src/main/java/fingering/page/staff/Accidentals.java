@@ -1,5 +1,6 @@
 package fingering.page.staff;
 
+import fingering.music.KeySignature;
 import fingering.music.Measure;
 import fingering.music.NoteAddress;
 import fingering.music.PrintedMeasure;
@@ -45,7 +46,7 @@ final class Accidentals {
       boolean continued = tied.remove(pitch);
       int line = pitch.letterNumber();
       int fifths = measure.fifthsAt(note.onset(), read.fifths());
-      int now = inForce.getOrDefault(line, Signature.alter(pitch.letter(), fifths));
+      int now = inForce.getOrDefault(line, KeySignature.alter(pitch.letter(), fifths));
       if (now != pitch.alter() && !continued) {
         reckoned.put(note.address(), pitch.alter());
         inForce.put(line, pitch.alter());

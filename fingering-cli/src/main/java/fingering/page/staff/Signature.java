@@ -1,16 +1,11 @@
 package fingering.page.staff;
 
-import com.google.common.collect.ImmutableList;
 import fingering.music.Clef;
 import fingering.page.svg.Svg;
-import fingering.tables.Letter;
 import fingering.tables.Pitch;
 
 /** Clef, key and meter at the beginning of a staff. */
 final class Signature {
-  private static final ImmutableList<Letter> SHARPS =
-      ImmutableList.of(Letter.F, Letter.C, Letter.G, Letter.D, Letter.A, Letter.E, Letter.B);
-
   /** Steps of the sharps in the treble clef, as every print has them, and of the flats. */
   private static final int[] SHARP_STEPS = {8, 5, 9, 6, 3, 7, 4};
 
@@ -23,12 +18,6 @@ final class Signature {
   private static final double SIGN_WIDTH = 8;
 
   private Signature() {}
-
-  /** Semitones by which a key signature raises a letter. */
-  static int alter(Letter letter, int fifths) {
-    int turn = SHARPS.indexOf(letter);
-    return Math.floorDiv(fifths - turn + SHARPS.size() - 1, SHARPS.size());
-  }
 
   /** The step of the sharp or flat of that index in a clef. */
   static int step(Clef clef, int index, boolean sharp) {
@@ -69,7 +58,7 @@ final class Signature {
 
   /** The signs of a key: one a letter at the most, though some keys would double some. */
   private static int signs(int fifths) {
-    return Math.min(SHARPS.size(), Math.abs(fifths));
+    return Math.min(SHARP_STEPS.length, Math.abs(fifths));
   }
 
   /** How many signs of the key before have to be taken back: those that the new one has not. */

@@ -1,11 +1,11 @@
-package fingering.musicxml;
+package fingering.music;
 
 import com.google.common.collect.ImmutableList;
 import fingering.tables.Letter;
 import java.math.BigInteger;
 
 /** What a key signature does to a letter. */
-final class KeySignature {
+public final class KeySignature {
 
   /** The letters in the order in which key signatures take them as sharps. */
   private static final ImmutableList<Letter> SHARPS =
@@ -17,7 +17,7 @@ final class KeySignature {
   private KeySignature() {}
 
   /** The sharps, or flats below 0, that a score tells; no more than there are keys. */
-  static int fifths(BigInteger told) {
+  public static int fifths(BigInteger told) {
     return told.max(BigInteger.valueOf(-MOST)).min(BigInteger.valueOf(MOST)).intValue();
   }
 
@@ -26,7 +26,7 @@ final class KeySignature {
    *
    * @param fifths sharps, or flats below 0, of the key signature
    */
-  static int alter(Letter letter, int fifths) {
+  public static int alter(Letter letter, int fifths) {
     int turn = SHARPS.indexOf(letter);
     return Math.floorDiv(fifths - turn + SHARPS.size() - 1, SHARPS.size());
   }

@@ -4,64 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import fingering.cli.CheckPages;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.Optional;
 import java.util.stream.StreamSupport;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.Assumptions;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * The page of a check as a real browser shows it; the rules are those of axe-core 4.10 (WCAG 2).
  */
-@Tag("browser")
-class CheckInBrowserTest {
-  /** A4 less the page's margins, at 96 pixels to an inch. */
-  private static final int SHEET = 695;
-
-  @TempDir static Path folder;
-
-  private static Optional<Browser> browser = Optional.empty();
-
-  @BeforeAll
-  static void start() throws Exception {
-    Optional<Path> program = Browser.program();
-    Assumptions.assumeTrue(program.isPresent(), "There is no Chromium on this machine.");
-    browser = Optional.of(Browser.start(program.get()));
-  }
-
-  @AfterAll
-  static void stop() throws Exception {
-    if (browser.isPresent()) {
-      browser.get().end();
-    }
-  }
-
+class CheckInBrowserTest extends InBrowser {
   private static Browser shown(CheckPages page, int width) throws Exception {
-    Browser shown = browser.orElseThrow();
+    Browser shown = browser();
     shown.open(page.in(folder), width);
     return shown;
-  }
-
-  private static String script(String name) throws IOException {
-    try (InputStream in = CheckInBrowserTest.class.getResourceAsStream(name)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    }
-  }
-
-  private static void nothingOverlapsOrIsCut(Browser shown, int width) throws Exception {
-    JsonNode measured = shown.run(script("measure.js"));
-    assertThat(measured.path("texts").asInt()).isGreaterThan(50);
-    assertThat(StreamSupport.stream(measured.path("faults").spliterator(), false))
-        .as("at %d pixels", width)
-        .isEmpty();
   }
 
   @ParameterizedTest

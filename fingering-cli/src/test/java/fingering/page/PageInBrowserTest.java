@@ -4,21 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import fingering.cli.Pages;
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.Assumptions;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -28,54 +19,11 @@ import org.junit.jupiter.params.provider.ValueSource;
  * The page as a real browser shows it. Positions of letters are measured, not looked at; the rules
  * for readers with a handicap are those of axe-core 4.10 (W3C, WCAG 2).
  */
-@Tag("browser")
-class PageInBrowserTest {
-  /** A4 less the page's margins, at 96 pixels to an inch. */
-  private static final int SHEET = 695;
-
-  private static final String NO_BROWSER =
-      "There is no Chromium on this machine, so the page is not looked at: install 'chromium'.";
-
-  @TempDir static Path folder;
-
-  private static Optional<Browser> browser = Optional.empty();
-
-  @BeforeAll
-  static void start() throws Exception {
-    Optional<Path> program = Browser.program();
-    if (program.isEmpty()) {
-      System.err.println(NO_BROWSER);
-    }
-    Assumptions.assumeTrue(program.isPresent(), NO_BROWSER);
-    browser = Optional.of(Browser.start(program.get()));
-  }
-
-  @AfterAll
-  static void stop() throws Exception {
-    if (browser.isPresent()) {
-      browser.get().end();
-    }
-  }
-
+class PageInBrowserTest extends InBrowser {
   private static Browser shown(Pages page, int width) throws Exception {
-    Browser shown = browser.orElseThrow();
+    Browser shown = browser();
     shown.open(page.in(folder), width);
     return shown;
-  }
-
-  private static String script(String name) throws IOException {
-    try (InputStream in = PageInBrowserTest.class.getResourceAsStream(name)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    }
-  }
-
-  private static void nothingOverlapsOrIsCut(Browser shown, int width) throws Exception {
-    JsonNode measured = shown.run(script("measure.js"));
-    assertThat(measured.path("width").asInt()).isEqualTo(width);
-    assertThat(measured.path("texts").asInt()).isGreaterThan(50);
-    assertThat(StreamSupport.stream(measured.path("faults").spliterator(), false))
-        .as("at %d pixels", width)
-        .isEmpty();
   }
 
   @ParameterizedTest
@@ -111,7 +59,7 @@ class PageInBrowserTest {
   @ParameterizedTest
   @ValueSource(ints = {360, 768, 1280})
   void thePracticePageFitsAndAsksForNothing(int width) throws Exception {
-    Browser shown = browser.orElseThrow();
+    Browser shown = browser();
     shown.open(Pages.practice(folder), width);
     nothingOverlapsOrIsCut(shown, width);
     assertThat(shown.complaints()).isEmpty();
@@ -120,7 +68,7 @@ class PageInBrowserTest {
 
   @Test
   void thePracticePageFitsInPrintAndHasNoSeriousFault() throws Exception {
-    Browser shown = browser.orElseThrow();
+    Browser shown = browser();
     for (String scheme : new String[] {"light", "dark"}) {
       shown.open(Pages.practice(folder), 1280);
       shown.media("screen", scheme);

@@ -9,14 +9,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Clef;
 import org.audiveris.proxymusic.ClefSign;
-import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.PartName;
 import org.audiveris.proxymusic.ScoreInstrument;
 import org.audiveris.proxymusic.ScorePart;
-import org.audiveris.proxymusic.ScorePartwise;
 
 /** Tells the parts of a score by the signs they bear. */
 final class InstrumentSigns {
@@ -31,65 +28,62 @@ final class InstrumentSigns {
   }
 
   /**
-   * Describes a part.
+   * The name of a part.
    *
    * @param number its number, from 1
    * @param listed its entry in the list of parts, if there is one
    */
-  PartInfo describe(int number, Optional<ScorePart> listed, ScorePartwise.Part part) {
-    ImmutableList<ScoreInstrument> players =
-        listed.map(p -> ImmutableList.copyOf(p.getScoreInstrument())).orElse(ImmutableList.of());
-    ImmutableList<String> names =
-        Stream.concat(
-                listed.map(ScorePart::getPartName).map(PartName::getValue).stream(),
-                Stream.concat(
-                    players.stream()
-                        .map(ScoreInstrument::getInstrumentName)
-                        .filter(Objects::nonNull),
-                    listed.map(ScorePart::getPartAbbreviation).map(PartName::getValue).stream()))
-            .map(XmlText::printable)
-            .filter(name -> !name.isEmpty())
-            .collect(ImmutableList.toImmutableList());
-    String name = names.isEmpty() ? "Part " + number : names.get(0);
+  static String name(int number, Optional<ScorePart> listed) {
+    return names(listed).stream().findFirst().orElse("Part " + number);
+  }
+
+  private static ImmutableList<String> names(Optional<ScorePart> listed) {
+    return Stream.concat(
+            listed.map(ScorePart::getPartName).map(PartName::getValue).stream(),
+            Stream.concat(
+                players(listed).stream()
+                    .map(ScoreInstrument::getInstrumentName)
+                    .filter(Objects::nonNull),
+                listed.map(ScorePart::getPartAbbreviation).map(PartName::getValue).stream()))
+        .map(XmlText::printable)
+        .filter(name -> !name.isEmpty())
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static ImmutableList<ScoreInstrument> players(Optional<ScorePart> listed) {
+    return listed.map(p -> ImmutableList.copyOf(p.getScoreInstrument())).orElse(ImmutableList.of());
+  }
+
+  /**
+   * Describes a part.
+   *
+   * @param number its number, from 1
+   * @param listed its entry in the list of parts, if there is one
+   * @param part its music, walked through
+   */
+  PartInfo describe(int number, Optional<ScorePart> listed, PartWalk part) {
     String id = Strings.nullToEmpty(listed.map(ScorePart::getId).orElse(""));
     Optional<Instrument> shown =
-        players.stream()
+        players(listed).stream()
             .map(ScoreInstrument::getInstrumentSound)
             .filter(Objects::nonNull)
             .flatMap(sound -> instruments.bySound(sound.strip()).stream())
             .findFirst()
-            .or(() -> names.stream().flatMap(n -> named(n, part).stream()).findFirst());
-    Optional<Instrument> found = shown.or(() -> byFirstClef(part));
-    return new PartInfo(number, id, name, found, shown.isEmpty() && found.isPresent());
+            .or(() -> names(listed).stream().flatMap(n -> named(n, part).stream()).findFirst());
+    Optional<Instrument> found = shown.or(() -> part.firstClef().flatMap(this::byClef));
+    return new PartInfo(
+        number, id, name(number, listed), found, shown.isEmpty() && found.isPresent());
   }
 
   /** The instrument that a name speaks of; an alto or a bass may as well be a voice. */
-  private Optional<Instrument> named(String name, ScorePartwise.Part part) {
+  private Optional<Instrument> named(String name, PartWalk part) {
     Optional<Instrument> found = instruments.byPartName(name);
     if (found.isEmpty() || !VOICE.matcher(name).find()) {
       return found;
     }
-    boolean treble = firstClef(part).map(clef -> clef.getSign() == ClefSign.G).orElse(false);
+    boolean treble = part.firstClef().map(clef -> clef.getSign() == ClefSign.G).orElse(false);
     boolean alto = found.get().id().equals("viola");
-    return (treble && alto) || sings(part) ? Optional.empty() : found;
-  }
-
-  private static boolean sings(ScorePartwise.Part part) {
-    return part.getMeasure().stream()
-        .flatMap(measure -> measure.getNoteOrBackupOrForward().stream())
-        .anyMatch(element -> element instanceof Note note && !note.getLyric().isEmpty());
-  }
-
-  private Optional<Instrument> byFirstClef(ScorePartwise.Part part) {
-    return firstClef(part).flatMap(this::byClef);
-  }
-
-  private static Optional<Clef> firstClef(ScorePartwise.Part part) {
-    return part.getMeasure().stream()
-        .flatMap(measure -> measure.getNoteOrBackupOrForward().stream())
-        .filter(Attributes.class::isInstance)
-        .flatMap(attributes -> ((Attributes) attributes).getClef().stream())
-        .findFirst();
+    return (treble && alto) || part.sings() ? Optional.empty() : found;
   }
 
   private Optional<Instrument> byClef(Clef clef) {

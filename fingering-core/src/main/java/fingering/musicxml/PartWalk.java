@@ -55,6 +55,8 @@ final class PartWalk {
   private final StringMarks strings = new StringMarks();
   private final UpperNotes uppers = new UpperNotes();
   private final PrintCollector print = new PrintCollector();
+  private Optional<Clef> firstClef = Optional.empty();
+  private boolean sings;
   private boolean transposes;
   private boolean lowClef;
   private int microtones;
@@ -78,37 +80,47 @@ final class PartWalk {
   private String voice = "1";
   private int noteIndex;
 
-  private PartWalk(int part, String name) {
+  /**
+   * Stands at the beginning of the part of that index.
+   *
+   * @param name the part's name, for messages
+   */
+  PartWalk(int part, String name) {
     this.part = part;
     this.name = name;
   }
 
-  /**
-   * Walks the part of that index.
-   *
-   * @param name the part's name, for messages
-   */
-  static PartTimeline walk(ScorePartwise.Part part, int index, String name) {
-    PartWalk walk = new PartWalk(index, name);
-    part.getMeasure().forEach(walk::measure);
-    walk.pluckings.mark(walk.notes);
-    ImmutableList<PartTimeline.Slot> slots = PartTimeline.slots(walk.notes);
+  /** Ends the walk, and tells all that was met on it. */
+  PartTimeline end() {
+    pluckings.mark(notes);
+    ImmutableList<PartTimeline.Slot> slots = PartTimeline.slots(notes);
     return new PartTimeline(
-            ImmutableList.copyOf(walk.measures),
-            walk.implicit.build(),
+            ImmutableList.copyOf(measures),
+            implicit.build(),
             slots,
-            walk.tempi.build(),
-            walk.pluckings.changes(),
-            walk.strings.stretches(slots, walk.measures),
-            walk.print.part(walk.measures),
-            walk.transposes,
-            walk.lowClef,
-            walk.microtones,
-            walk.unpitched)
-        .withoutClusters(walk.name);
+            tempi.build(),
+            pluckings.changes(),
+            strings.stretches(slots, measures),
+            print.part(measures),
+            transposes,
+            lowClef,
+            microtones,
+            unpitched)
+        .withoutClusters(name);
   }
 
-  private void measure(ScorePartwise.Part.Measure measure) {
+  /** The first clef of the part, on whichever staff. */
+  Optional<Clef> firstClef() {
+    return firstClef;
+  }
+
+  /** Whether words are sung to it. */
+  boolean sings() {
+    return sings;
+  }
+
+  /** Walks through the next measure. */
+  void measure(ScorePartwise.Part.Measure measure) {
     int index = measures.size();
     number =
         measure.getNumber() == null
@@ -232,6 +244,7 @@ final class PartWalk {
       transposition = Optional.of(transposition(transpose));
     }
     for (Clef clef : attributes.getClef()) {
+      firstClef = firstClef.or(() -> Optional.of(clef));
       print.clef(clef, cursor);
       lowClef |= clef.getClefOctaveChange() != null && clef.getClefOctaveChange().signum() < 0;
     }
@@ -308,6 +321,7 @@ final class PartWalk {
   }
 
   private void note(Note note) {
+    sings |= !note.getLyric().isEmpty();
     // A note that takes no time is played like a grace note, whatever the file calls it.
     boolean grace =
         note.getGrace() != null || (note.getDuration() != null && note.getDuration().signum() == 0);

@@ -1,21 +1,18 @@
 package fingering.musicxml;
 
 import com.ctc.wstx.stax.WstxInputFactory;
-import com.google.common.collect.ImmutableList;
-import fingering.tables.Instruments;
 import jakarta.xml.bind.JAXBException;
+import jakarta.xml.bind.Unmarshaller;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
-import org.audiveris.proxymusic.ScorePart;
 import org.audiveris.proxymusic.ScorePartwise;
 import org.audiveris.proxymusic.Work;
 import org.audiveris.proxymusic.util.Marshalling;
@@ -33,33 +30,13 @@ public final class ScoreReader {
    *     than its {@linkplain ScoreFile#limits limits} allow
    */
   public static Score read(ScoreFile file) {
-    ScorePartwise score = unmarshal(file);
-    List<ScorePartwise.Part> parts = score.getPart();
-    if (parts.isEmpty() || parts.stream().allMatch(part -> part.getMeasure().isEmpty())) {
+    PartsWalk walk = new PartsWalk();
+    ScorePartwise score = unmarshal(file, walk);
+    if (walk.empty()) {
       throw new UnreadableScoreException(
           "The score has no part with a measure in it: export it again from your notation program.");
     }
-    InstrumentSigns signs = new InstrumentSigns(Instruments.standard());
-    ImmutableList<ScorePart> listed =
-        score.getPartList() == null
-            ? ImmutableList.of()
-            : score.getPartList().getPartGroupOrScorePart().stream()
-                .filter(ScorePart.class::isInstance)
-                .map(ScorePart.class::cast)
-                .collect(ImmutableList.toImmutableList());
-    ImmutableList.Builder<PartInfo> infos = ImmutableList.builder();
-    ImmutableList.Builder<PartTimeline> timelines = ImmutableList.builder();
-    for (int i = 0; i < parts.size(); i++) {
-      ScorePartwise.Part part = parts.get(i);
-      Optional<ScorePart> entry =
-          part.getId() instanceof ScorePart named
-              ? Optional.of(named)
-              : listed.stream().skip(i).findFirst();
-      PartInfo info = signs.describe(i + 1, entry, part);
-      infos.add(info);
-      timelines.add(PartWalk.walk(part, i, info.name()));
-    }
-    return new Score(title(score), infos.build(), timelines.build(), file.remarks());
+    return new Score(title(score), walk.infos(), walk.timelines(), file.remarks());
   }
 
   private static String title(ScorePartwise score) {
@@ -73,7 +50,7 @@ public final class ScoreReader {
         .orElse("");
   }
 
-  private static ScorePartwise unmarshal(ScoreFile file) {
+  private static ScorePartwise unmarshal(ScoreFile file, PartsWalk walk) {
     try {
       XMLStreamReader reader = open(file);
       try {
@@ -81,8 +58,9 @@ public final class ScoreReader {
           reader.next();
         }
         refuseOtherRoots(reader.getLocalName());
-        return Marshalling.getContext(ScorePartwise.class)
-            .createUnmarshaller()
+        Unmarshaller binding = Marshalling.getContext(ScorePartwise.class).createUnmarshaller();
+        binding.setListener(walk);
+        return binding
             .unmarshal(new CountedReader(reader, file.limits()), ScorePartwise.class)
             .getValue();
       } catch (IllegalArgumentException e) {

@@ -1,6 +1,7 @@
 package fingering.musicxml;
 
 import com.google.common.collect.ImmutableSet;
+import javax.xml.namespace.QName;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -18,7 +19,17 @@ final class CountedReader extends StreamReaderDelegate {
   private static final ImmutableSet<String> UNUSED =
       ImmutableSet.of("credit", "defaults", "identification", "print", "stem");
 
+  /** Where on the page something stands. */
+  private static final ImmutableSet<String> LAYOUT =
+      ImmutableSet.of("default-x", "default-y", "relative-x", "relative-y", "width");
+
   private final ScoreLimits limits;
+  private final long deepest;
+
+  /** Which of its attributes are told of an element, so many of them; those of layout are not. */
+  private int[] told = new int[8];
+
+  private int tells;
   private long depth;
   private long parts;
   private long measures;
@@ -32,7 +43,9 @@ final class CountedReader extends StreamReaderDelegate {
   CountedReader(XMLStreamReader reader, ScoreLimits limits) {
     super(reader);
     this.limits = limits;
+    deepest = limits.of(ScoreLimit.NESTING);
     depth = 1;
+    tell();
   }
 
   @Override
@@ -45,14 +58,71 @@ final class CountedReader extends StreamReaderDelegate {
       }
       event = counted();
     }
+    if (event == XMLStreamConstants.START_ELEMENT) {
+      tell();
+    }
     return event;
+  }
+
+  private void tell() {
+    int all = super.getAttributeCount();
+    if (all > told.length) {
+      told = new int[all];
+    }
+    tells = 0;
+    for (int i = 0; i < all; i++) {
+      if (!LAYOUT.contains(super.getAttributeLocalName(i))) {
+        told[tells++] = i;
+      }
+    }
+  }
+
+  @Override
+  public int getAttributeCount() {
+    return tells;
+  }
+
+  @Override
+  public QName getAttributeName(int index) {
+    return super.getAttributeName(told[index]);
+  }
+
+  @Override
+  public String getAttributeNamespace(int index) {
+    return super.getAttributeNamespace(told[index]);
+  }
+
+  @Override
+  public String getAttributePrefix(int index) {
+    return super.getAttributePrefix(told[index]);
+  }
+
+  @Override
+  public String getAttributeLocalName(int index) {
+    return super.getAttributeLocalName(told[index]);
+  }
+
+  @Override
+  public String getAttributeType(int index) {
+    return super.getAttributeType(told[index]);
+  }
+
+  @Override
+  public String getAttributeValue(int index) {
+    return super.getAttributeValue(told[index]);
+  }
+
+  @Override
+  public boolean isAttributeSpecified(int index) {
+    return super.isAttributeSpecified(told[index]);
   }
 
   private int counted() throws XMLStreamException {
     int event = super.next();
     if (event == XMLStreamConstants.START_ELEMENT) {
-      depth++;
-      limits.check(ScoreLimit.NESTING, depth, WHAT);
+      if (++depth > deepest) {
+        limits.check(ScoreLimit.NESTING, depth, WHAT);
+      }
       switch (getLocalName()) {
         case "part" -> limits.check(ScoreLimit.PARTS, ++parts, WHAT);
         case "measure" -> limits.check(ScoreLimit.MEASURES, ++measures, WHAT);

@@ -1,9 +1,11 @@
 package fingering.musicxml;
 
 import com.google.common.collect.ImmutableList;
+import fingering.music.Harmonic;
 import fingering.musicxml.TieChains.Chain;
 import fingering.musicxml.TieChains.Struck;
 import fingering.tables.Instrument;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -32,23 +34,30 @@ final class HarmonicReading {
       while (next < notes.size() && notes.get(next).chord()) {
         next++;
       }
-      List<Played> chord = notes.subList(i, next).stream().map(asPrinted).toList();
-      boolean plain = chord.stream().noneMatch(note -> note.sign().present());
+      List<Played> chord = new ArrayList<>(next - i);
+      boolean plain = true;
+      for (WrittenNote note : notes.subList(i, next)) {
+        chord.add(asPrinted.apply(note));
+        plain &= !note.sign().present();
+      }
       heard.addAll(plain ? chord : ChordHarmonics.read(chord, nodes));
       i = next;
     }
     return heard.build();
   }
 
+  private static boolean liesNowhere(Played note) {
+    return note.sign().touched() && note.marks().harmonic().flatMap(Harmonic::touched).isEmpty();
+  }
+
   /** What was assumed of these notes. */
   static Optional<String> remark(List<Struck> struck) {
-    long nowhere =
-        struck.stream()
-            .flatMap(each -> each.chains().stream())
-            .map(Chain::first)
-            .filter(note -> note.sign().touched())
-            .filter(note -> note.marks().harmonic().flatMap(how -> how.touched()).isEmpty())
-            .count();
+    int nowhere = 0;
+    for (Struck each : struck) {
+      for (Chain chain : each.chains()) {
+        nowhere += liesNowhere(chain.first()) ? 1 : 0;
+      }
+    }
     return nowhere == 0
         ? Optional.empty()
         : Optional.of(

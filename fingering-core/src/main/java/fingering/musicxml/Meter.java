@@ -62,6 +62,11 @@ record Meter(int beats, int beatType) {
 
   /** The length of one beat in quarter notes. */
   BigFraction beat() {
+    return beat(beatType);
+  }
+
+  /** The length of one beat in quarter notes, by the lower figure of a time signature. */
+  static BigFraction beat(int beatType) {
     return BigFraction.of(4, beatType);
   }
 }

@@ -1,6 +1,7 @@
 package fingering.musicxml;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Lists;
 import fingering.music.Marks;
 import fingering.music.Measure;
 import fingering.music.Moment;
@@ -15,6 +16,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Makes the moments of a passage from the notes struck in it. */
@@ -29,9 +31,9 @@ final class MomentBuilder {
   private static final Comparator<Note> LOWEST_FIRST =
       Comparator.comparingInt(Note::midi).thenComparing(Note::address);
 
-  private record Counted(BigFraction from, BigFraction beat) {
+  private record Counted(BigFraction from, int beatType) {
     BigFraction number() {
-      return from.divide(beat).add(BigFraction.ONE);
+      return from.divide(Meter.beat(beatType)).add(BigFraction.ONE);
     }
   }
 
@@ -106,7 +108,11 @@ final class MomentBuilder {
   }
 
   private static BigFraction longest(Struck struck) {
-    return struck.chains().stream().map(Chain::end).max(Quarters.ORDER).orElseThrow();
+    BigFraction longest = struck.chains().get(0).end();
+    for (Chain chain : struck.chains()) {
+      longest = Quarters.compare(chain.end(), longest) > 0 ? chain.end() : longest;
+    }
+    return longest;
   }
 
   private void moment(Struck struck, Place place, long start, long length) {
@@ -114,22 +120,18 @@ final class MomentBuilder {
     for (Chain chain : struck.chains()) {
       addUnlessTwice(begun, heard(chain, struck.grace(), place));
     }
-    ImmutableList<Note> held =
-        sounding.stream()
-            .map(Heard::note)
-            .filter(note -> begun.stream().noneMatch(b -> b.note().midi() == note.midi()))
-            .sorted(LOWEST_FIRST)
-            .collect(ImmutableList.toImmutableList());
-    ImmutableList<Note> notes =
-        begun.stream()
-            .map(Heard::note)
-            .sorted(LOWEST_FIRST)
-            .collect(ImmutableList.toImmutableList());
+    List<Note> held = new ArrayList<>(sounding.size());
+    for (Heard earlier : sounding) {
+      if (begun.stream().noneMatch(b -> b.note().midi() == earlier.note().midi())) {
+        held.add(earlier.note());
+      }
+    }
+    List<Note> notes = Lists.transform(begun, Heard::note);
     boolean first = moments.isEmpty();
     moments.add(
         new Moment(
-            notes,
-            held,
+            ImmutableList.sortedCopyOf(LOWEST_FIRST, notes),
+            ImmutableList.sortedCopyOf(LOWEST_FIRST, held),
             start,
             length,
             first ? 0 : Math.max(0, start - silentFrom),
@@ -148,7 +150,7 @@ final class MomentBuilder {
   private static Heard heard(Chain chain, boolean grace, Place place) {
     Played played = chain.first();
     WrittenNote first = played.note();
-    BigFraction length = grace ? BigFraction.ZERO : chain.end().subtract(first.start());
+    BigFraction length = grace ? BigFraction.ZERO : chain.length();
     return new Heard(
         new Note(
             first.address(),
@@ -192,15 +194,15 @@ final class MomentBuilder {
 
   private Place place(WrittenNote note) {
     Measure measure = part.measures().get(note.measure());
-    Meter meter = new Meter(measure.beats(), measure.beatType());
     BigFraction from = note.onset();
     boolean uncounted = part.implicit().contains(measure.index()) || measure.number().equals("0");
+    Meter meter = new Meter(measure.beats(), measure.beatType());
     if (measure.index() == 0
         && uncounted
         && Quarters.compare(measure.length(), meter.length()) < 0) {
       from = from.add(meter.length()).subtract(measure.length());
     }
-    BigFraction beat = beats.computeIfAbsent(new Counted(from, meter.beat()), Counted::number);
+    BigFraction beat = beats.computeIfAbsent(new Counted(from, meter.beatType()), Counted::number);
     return new Place(measure.index(), measure.number(), note.onset(), beat);
   }
 
@@ -211,9 +213,12 @@ final class MomentBuilder {
       plucked = changes.get(nextPlucking).plucked();
       nextPlucking++;
     }
-    return struck.chains().stream()
-        .flatMap(chain -> chain.first().note().pizzicato().stream())
-        .findFirst()
-        .orElse(plucked);
+    for (Chain chain : struck.chains()) {
+      Optional<Boolean> said = chain.first().note().pizzicato();
+      if (said.isPresent()) {
+        return said.get();
+      }
+    }
+    return plucked;
   }
 }

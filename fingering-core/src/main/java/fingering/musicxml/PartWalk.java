@@ -334,20 +334,21 @@ final class PartWalk {
       voice = "1";
     }
     print.dynamics(note, measures.size(), onset);
+    PrintedMarks marks = new PrintedMarks(note);
     if (note.getCue() == null && note.getRest() == null) {
       if (note.getPitch() != null) {
-        WrittenNote written = pitched(note, onset, length, grace, chord);
+        WrittenNote written = pitched(note, marks, onset, length, grace, chord);
         notes.add(written);
-        print(note, onset, length, grace, Optional.of(written.pitch()));
+        print(note, marks.lines(), onset, length, grace, Optional.of(written.pitch()));
       } else {
         unpitched++;
       }
     } else if (note.getPrintObject() != YesNo.NO) {
       // A rest of a cue says nothing; the part has its own.
       if (note.getCue() == null) {
-        print(note, onset, length, grace, Optional.empty());
+        print(note, marks.lines(), onset, length, grace, Optional.empty());
       } else if (note.getPitch() != null) {
-        print(note, onset, length, grace, Optional.of(pitch(note.getPitch())));
+        print(note, marks.lines(), onset, length, grace, Optional.of(pitch(note.getPitch())));
       }
     }
     if (chord) {
@@ -359,14 +360,25 @@ final class PartWalk {
   }
 
   private void print(
-      Note note, BigFraction onset, BigFraction length, boolean grace, Optional<Pitch> pitch) {
+      Note note,
+      WrittenNote.Lines lines,
+      BigFraction onset,
+      BigFraction length,
+      boolean grace,
+      Optional<Pitch> pitch) {
     NoteAddress address = new NoteAddress(part, measures.size(), noteIndex);
-    print.note(note, PrintedNotes.of(note, address, onset, length, grace, voice, pitch));
+    print.note(
+        PrintedNotes.of(note, lines.tieStart(), address, onset, length, grace, voice, pitch),
+        lines);
   }
 
   private WrittenNote pitched(
-      Note note, BigFraction onset, BigFraction length, boolean grace, boolean chord) {
-    PrintedMarks printed = new PrintedMarks(note);
+      Note note,
+      PrintedMarks printed,
+      BigFraction onset,
+      BigFraction length,
+      boolean grace,
+      boolean chord) {
     Pitch pitch = pitch(note.getPitch());
     // A tie carries an accidental over the bar line to its own note only (common practice).
     if (note.getAccidental() != null || !printed.lines().tieStop()) {

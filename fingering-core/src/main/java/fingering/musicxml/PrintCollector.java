@@ -81,12 +81,11 @@ final class PrintCollector {
   }
 
   /** Takes a note or a rest, with its slurs. */
-  void note(Note note, PrintedNote printed) {
+  void note(PrintedNote printed, WrittenNote.Lines lines) {
     notes.add(printed);
     if (printed.rest()) {
       return;
     }
-    WrittenNote.Lines lines = new PrintedMarks(note).lines();
     for (int number : lines.slurStops()) {
       close(printed, number);
     }

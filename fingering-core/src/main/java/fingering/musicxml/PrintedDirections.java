@@ -1,5 +1,6 @@
 package fingering.musicxml;
 
+import com.google.common.base.CharMatcher;
 import com.google.common.collect.ArrayListMultimap;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ListMultimap;
@@ -29,6 +30,9 @@ import org.audiveris.proxymusic.StartStopDiscontinue;
 
 /** Collects words, dynamics, hairpins and the endings of repeats. */
 final class PrintedDirections {
+  /** As in the text of XML, and the space that keeps words together. */
+  private static final CharMatcher SPACE = CharMatcher.anyOf(" \t\n\r\f\u000b\u00a0");
+
   private record Time(int measure, BigFraction onset) {}
 
   private record Told(Kind kind, String text, Time time) {}
@@ -44,7 +48,7 @@ final class PrintedDirections {
   private Optional<Ending> ending = Optional.empty();
 
   private void add(Kind kind, String text, Time time) {
-    String one = text.replaceAll("[\\s\\u00a0]+", " ").strip();
+    String one = SPACE.collapseFrom(text, ' ').strip();
     if (!one.isEmpty()) {
       told.put(time.measure(), new Told(kind, one, time));
     }

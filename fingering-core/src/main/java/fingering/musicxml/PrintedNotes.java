@@ -66,10 +66,12 @@ final class PrintedNotes {
   /**
    * The note as printed.
    *
+   * @param tied whether a tie begins at it
    * @param pitch its pitch in print; empty for a rest
    */
   static PrintedNote of(
       Note note,
+      boolean tied,
       NoteAddress address,
       BigFraction onset,
       BigFraction length,
@@ -88,7 +90,7 @@ final class PrintedNotes {
         note.getCue() != null,
         note.getChord() != null,
         voice,
-        new PrintedMarks(note).lines().tieStart(),
+        tied,
         beam(note),
         tremolo.paired() ? 0 : tuplet(note.getTimeModification()),
         tremolo,
@@ -131,18 +133,17 @@ final class PrintedNotes {
   }
 
   private static Beam beam(Note note) {
-    return note.getBeam().stream()
-        .filter(beam -> beam.getNumber() == 1 && beam.getValue() != null)
-        .findFirst()
-        .map(
-            beam ->
-                switch (beam.getValue()) {
-                  case BEGIN -> Beam.BEGIN;
-                  case CONTINUE -> Beam.CONTINUE;
-                  case END -> Beam.END;
-                  default -> Beam.NONE;
-                })
-        .orElse(Beam.NONE);
+    for (org.audiveris.proxymusic.Beam beam : note.getBeam()) {
+      if (beam.getNumber() == 1 && beam.getValue() != null) {
+        return switch (beam.getValue()) {
+          case BEGIN -> Beam.BEGIN;
+          case CONTINUE -> Beam.CONTINUE;
+          case END -> Beam.END;
+          default -> Beam.NONE;
+        };
+      }
+    }
+    return Beam.NONE;
   }
 
   private static int tuplet(TimeModification change) {
@@ -153,15 +154,18 @@ final class PrintedNotes {
   }
 
   private static Tremolo tremolo(Note note) {
-    return note.getNotations().stream()
-        .flatMap(notations -> notations.getTiedOrSlurOrTuplet().stream())
-        .filter(Ornaments.class::isInstance)
-        .flatMap(each -> ((Ornaments) each).getTrillMarkOrTurnOrDelayedTurn().stream())
-        .map(element -> element.getValue())
-        .filter(org.audiveris.proxymusic.Tremolo.class::isInstance)
-        .map(each -> read((org.audiveris.proxymusic.Tremolo) each))
-        .findFirst()
-        .orElse(Tremolo.NONE);
+    for (Notations notations : note.getNotations()) {
+      for (Object notation : notations.getTiedOrSlurOrTuplet()) {
+        if (notation instanceof Ornaments ornaments) {
+          for (JAXBElement<?> element : ornaments.getTrillMarkOrTurnOrDelayedTurn()) {
+            if (element.getValue() instanceof org.audiveris.proxymusic.Tremolo printed) {
+              return read(printed);
+            }
+          }
+        }
+      }
+    }
+    return Tremolo.NONE;
   }
 
   private static Tremolo read(org.audiveris.proxymusic.Tremolo printed) {

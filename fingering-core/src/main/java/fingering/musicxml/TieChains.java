@@ -18,11 +18,13 @@ final class TieChains {
     private final Played first;
     private String voice;
     private BigFraction end;
+    private BigFraction length;
 
     private Chain(Played first) {
       this.first = first;
       voice = first.note().voice();
       end = first.note().end();
+      length = first.note().length();
     }
 
     /** The note that is struck. */
@@ -35,9 +37,15 @@ final class TieChains {
       return end;
     }
 
+    /** From its beginning to its end, in quarter notes. */
+    BigFraction length() {
+      return length;
+    }
+
     private void extend(WrittenNote note) {
       voice = note.voice();
       end = note.end();
+      length = end.subtract(first.note().start());
     }
   }
 
@@ -91,8 +99,8 @@ final class TieChains {
     int midi = played.printed().midi();
     Optional<Chain> before =
         played.tieStop() ? takeOpen(new Key(midi, note.start()), note.voice()) : Optional.empty();
+    before.ifPresent(held -> held.extend(note));
     Chain chain = before.orElseGet(() -> new Chain(played));
-    chain.extend(note);
     if (played.tieStart()) {
       open.computeIfAbsent(new Key(midi, chain.end), key -> new ArrayList<>(2)).add(chain);
     }

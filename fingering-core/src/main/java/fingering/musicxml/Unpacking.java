@@ -1,7 +1,7 @@
 package fingering.musicxml;
 
-import java.io.ByteArrayOutputStream;
 import java.io.EOFException;
+import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -39,22 +39,47 @@ final class Unpacking {
   byte[] bytes(ZipEntry entry) throws IOException {
     // The archive's own figure may lie, but no entry is packed in more bytes than the archive has.
     long packed = Math.min(entry.getCompressedSize(), Files.size(Path.of(zip.getName())));
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    byte[] buffer = new byte[1 << 16];
-    try (InputStream in = zip.getInputStream(entry)) {
-      for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
-        bytes.write(buffer, 0, read);
-        unpacked += read;
-        limits.check(ScoreLimit.UNPACKED, unpacked, what);
-        refuseBomb(entry, packed, bytes.size());
-      }
+    try (InputStream in = new Counted(zip.getInputStream(entry), entry, packed)) {
+      return in.readAllBytes();
     } catch (ZipException | EOFException e) {
       throw new UnreadableScoreException(
           "%s is damaged at %s inside it: export the score again from your notation program."
               .formatted(what, XmlText.printable(entry.getName())),
           e);
     }
-    return bytes.toByteArray();
+  }
+
+  private final class Counted extends FilterInputStream {
+    private final ZipEntry entry;
+    private final long packed;
+    private long size;
+
+    Counted(InputStream in, ZipEntry entry, long packed) {
+      super(in);
+      this.entry = entry;
+      this.packed = packed;
+    }
+
+    @Override
+    public int read() throws IOException {
+      int read = super.read();
+      count(read < 0 ? 0 : 1);
+      return read;
+    }
+
+    @Override
+    public int read(byte[] to, int from, int most) throws IOException {
+      int read = super.read(to, from, most);
+      count(Math.max(0, read));
+      return read;
+    }
+
+    private void count(int more) {
+      size += more;
+      unpacked += more;
+      limits.check(ScoreLimit.UNPACKED, unpacked, what);
+      refuseBomb(entry, packed, size);
+    }
   }
 
   private void refuseBomb(ZipEntry entry, long packed, long size) {

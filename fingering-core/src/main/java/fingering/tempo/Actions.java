@@ -4,6 +4,7 @@ import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.Moment;
+import fingering.music.Note;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -100,11 +101,20 @@ final class Actions {
   private static List<Placement> fresh(Grip before, Grip reached) {
     List<Placement> fresh = new ArrayList<>();
     for (Placement placement : reached.placements()) {
-      if (before.placements().stream().noneMatch(left -> alike(left, placement))) {
+      if (!holds(before, placement)) {
         fresh.add(placement);
       }
     }
     return fresh;
+  }
+
+  private static boolean holds(Grip grip, Placement placement) {
+    for (Placement held : grip.placements()) {
+      if (alike(held, placement)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean alike(Placement a, Placement b) {
@@ -123,6 +133,11 @@ final class Actions {
   }
 
   private static boolean plucked(Moment moment) {
-    return moment.struck().stream().anyMatch(note -> note.marks().leftPlucked());
+    for (Note note : moment.struck()) {
+      if (note.marks().leftPlucked()) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -16,6 +16,8 @@ import fingering.plan.Comparer;
 import fingering.plan.InfeasibleBriefException;
 import fingering.plan.Plan;
 import fingering.plan.PlanMarks;
+import fingering.playability.CheckLevel;
+import fingering.playability.Checker;
 import fingering.scoring.Scoring;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -33,8 +35,11 @@ final class Mishap {
   private static final int MOST_MOMENTS = 200;
   private static final int LONGEST = 300;
 
+  /** One for all, as where many scores are checked. */
+  private static final Checker CHECKER = Checker.of(CheckLevel.preset("intermediate"));
+
   private final Path folder;
-  private final List<String> found = new ArrayList<>();
+  private final List<String> faults = new ArrayList<>();
   private int plans;
 
   private Mishap(Path folder) {
@@ -58,7 +63,7 @@ final class Mishap {
       mishap.useCommand(file, random);
     }
     mishap.checkFiles(file);
-    return new Outcome(mishap.found, mishap.plans);
+    return new Outcome(mishap.faults, mishap.plans);
   }
 
   private void useLibrary(Path path, Random random) {
@@ -71,6 +76,7 @@ final class Mishap {
             boolean compared = random.nextInt(3) == 0;
             attempt(() -> plan(file, score, part, compared));
           }
+          CHECKER.check(score);
         });
   }
 
@@ -95,7 +101,7 @@ final class Mishap {
                 read -> read.passage(PassageRequest.WHOLE.withPart(String.valueOf(part.number()))));
     int notes = again.map(Passage::notes).map(List::size).orElse(0);
     if (notes != passage.notes().size()) {
-      found.add(
+      faults.add(
           "%d notes became %d when marks were written".formatted(passage.notes().size(), notes));
     }
   }
@@ -104,27 +110,30 @@ final class Mishap {
     Path target = folder.resolve(random.nextBoolean() ? "copy.mxl" : "copy.musicxml");
     Path printed = folder.resolve("printed.txt");
     String part = String.valueOf(1 + random.nextInt(3));
+    int command = random.nextInt(6);
     Session session =
-        switch (random.nextInt(5)) {
+        switch (command) {
           case 0 -> Session.of("plan", file, "--part", part, "--write", target);
           case 1 -> Session.of("compare", file, "--part", part, "--format", "json");
           case 2 ->
               Session.of("compare", file, "--part", part, "--format", "html", "--output", printed);
           case 3 -> Session.of("marks", file, "--part", part);
+          case 4 -> Session.of("check", file);
           default -> Session.of("plan", file, "--write", target);
         };
-    if (session.code() == 0) {
+    boolean found = command == 4 && session.code() == 1;
+    if (session.code() == 0 || found) {
       if (!session.err().isEmpty()) {
-        found.add("a call that went well complains: " + session.err());
+        faults.add("a call that went well complains: " + session.err());
       }
       return;
     }
     if (!session.err().startsWith("fingering: ") || !session.err().endsWith("\n")) {
-      found.add("no line of the command's own: " + session.err());
+      faults.add("no line of the command's own: " + session.err());
     }
     checkSentence(session.err().replaceFirst("fingering: ", "").replaceFirst("\\R$", ""));
     if (Files.exists(target) || Files.exists(printed)) {
-      found.add("a call that failed wrote a file: " + session.err());
+      faults.add("a call that failed wrote a file: " + session.err());
     }
   }
 
@@ -133,7 +142,7 @@ final class Mishap {
       for (Path file : files.filter(one -> !one.equals(score)).toList()) {
         String name = file.getFileName().toString();
         if (name.startsWith(".")) {
-          found.add("left half written: " + name);
+          faults.add("left half written: " + name);
         } else if (name.startsWith("copy.")) {
           reread(file);
         }
@@ -146,7 +155,7 @@ final class Mishap {
     try {
       return Optional.of(ScoreReader.read(ScoreFile.read(file)));
     } catch (UnreadableScoreException e) {
-      found.add("written so that it cannot be read: " + e.getMessage());
+      faults.add("written so that it cannot be read: " + e.getMessage());
       return Optional.empty();
     }
   }
@@ -157,7 +166,7 @@ final class Mishap {
     } catch (UnreadableScoreException | ChoiceException | InfeasibleBriefException e) {
       checkSentence(e.getMessage());
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-      found.add(trace(e));
+      faults.add(trace(e));
     }
   }
 
@@ -181,7 +190,7 @@ final class Mishap {
             && !told.matches(
                 ".*(\\bnull\\b|Exception|Error\\b|java\\.|javax\\.|fingering\\.[a-z]+\\.|not foreseen|BigFraction|@[0-9a-f]{4}).*");
     if (!good) {
-      found.add("no clear sentence: " + says);
+      faults.add("no clear sentence: " + says);
     }
   }
 }

@@ -9,6 +9,8 @@ import fingering.music.PrintedPart.Ending;
 import fingering.music.PrintedPart.Wedge;
 import fingering.music.PrintedText;
 import fingering.music.PrintedText.Kind;
+import fingering.tables.Letter;
+import fingering.tables.Pitch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -17,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.audiveris.proxymusic.Accord;
 import org.audiveris.proxymusic.Barline;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.DirectionType;
@@ -26,6 +29,7 @@ import org.audiveris.proxymusic.Notations;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.OnOff;
 import org.audiveris.proxymusic.OtherText;
+import org.audiveris.proxymusic.Scordatura;
 import org.audiveris.proxymusic.StartStopDiscontinue;
 
 /** Collects words, dynamics, hairpins and the endings of repeats. */
@@ -77,9 +81,32 @@ final class PrintedDirections {
         TempoMark.of(type.getMetronome())
             .ifPresent(tempo -> add(Kind.TEMPO, tempo.toString(), time));
       }
+      if (type.getScordatura() != null) {
+        add(Kind.WORDS, scordatura(type.getScordatura()), time);
+      }
       type.getSegno().forEach(segno -> add(Kind.JUMP, "segno", time));
       type.getCoda().forEach(coda -> add(Kind.JUMP, "coda", time));
     }
+  }
+
+  /** The sign in words, the strings as it numbers them: {@code scordatura 4 = F♯3}. */
+  private static String scordatura(Scordatura sign) {
+    return "scordatura "
+        + sign.getAccord().stream()
+            .flatMap(accord -> tuned(accord).stream())
+            .collect(Collectors.joining(", "));
+  }
+
+  private static Optional<String> tuned(Accord accord) {
+    double alter = accord.getTuningAlter() == null ? 0 : accord.getTuningAlter().doubleValue();
+    int octave = accord.getTuningOctave();
+    // What is no pitch is not worth refusing a score for.
+    if (accord.getTuningStep() == null || Math.abs(alter) > 2 || octave < 0 || octave > 9) {
+      return Optional.empty();
+    }
+    Letter letter = Letter.valueOf(accord.getTuningStep().value());
+    String pitch = new Pitch(letter, (int) alter, octave).display();
+    return Optional.of(accord.getString() == null ? pitch : accord.getString() + " = " + pitch);
   }
 
   private static String words(Direction direction) {

@@ -120,7 +120,7 @@ public final class Checker {
             request.tempo(),
             Optional.empty());
     PartMusic music = music(score, part, score.passage(part, asked, request.built()), request);
-    Findings findings = new Findings(part);
+    Findings findings = Findings.of(music);
     for (CheckRule rule : rules) {
       rule.check(music, findings);
     }

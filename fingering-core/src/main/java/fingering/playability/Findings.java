@@ -6,6 +6,7 @@ import fingering.music.Note;
 import fingering.music.Place;
 import fingering.musicxml.PartInfo;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -21,8 +22,21 @@ final class Findings {
   private final List<Finding> all = new ArrayList<>();
   private final Map<FindingKind, Run> runs = new EnumMap<>(FindingKind.class);
 
-  Findings(PartInfo part) {
+  /**
+   * By index of measure, whether a movement begins there: nothing runs over from the one before.
+   */
+  private final BitSet begins;
+
+  private Findings(PartInfo part, BitSet begins) {
     this.part = part;
+    this.begins = begins;
+  }
+
+  /** With nothing found yet in a part. */
+  static Findings of(PartMusic music) {
+    BitSet begins = new BitSet();
+    music.movements().stream().forEach(m -> begins.set(music.moment(m).place().measureIndex()));
+    return new Findings(music.info(), begins);
   }
 
   /**
@@ -85,7 +99,7 @@ final class Findings {
   /** Adds a spot at a place. Spots of a kind are added in the order of time. */
   void add(FindingKind kind, Together together, Place place, Spot spot) {
     Run run = runs.get(kind);
-    if (run != null && place.measureIndex() - run.to.measureIndex() <= together.measures) {
+    if (run != null && follows(run.to, place, together)) {
       run.to = place;
       run.spots++;
       if (spot.harderThan(run.hardest)) {
@@ -97,6 +111,12 @@ final class Findings {
       end(kind, run);
     }
     runs.put(kind, new Run(place, spot));
+  }
+
+  private boolean follows(Place before, Place now, Together together) {
+    int next = begins.nextSetBit(before.measureIndex() + 1);
+    return now.measureIndex() - before.measureIndex() <= together.measures
+        && (next < 0 || next > now.measureIndex());
   }
 
   /** Ends what runs: what is added next is told for itself. */

@@ -50,6 +50,9 @@ public final class Benchmarks {
         name.append(' ').append(value.substring(value.lastIndexOf('/') + 1));
       }
       micros.put(name.toString(), result.getPrimaryResult().getScore());
+      result
+          .getSecondaryResults()
+          .forEach((counter, sum) -> micros.put(name.toString() + ' ' + counter, sum.getScore()));
     }
     micros.forEach((name, time) -> System.out.printf("%-60s %14.1f us%n", name, time));
     System.out.println();
@@ -65,14 +68,14 @@ public final class Benchmarks {
                   name.replace("reading", "planningAfresh"));
             });
     micros.keySet().stream()
-        .filter(name -> name.startsWith("checking "))
+        .filter(name -> name.endsWith(" checking"))
         .forEach(
             name ->
                 ratio(
                     micros,
                     "checking : bare reading",
                     name,
-                    name.replace("checking", "bareReading")));
+                    name.replace(" checking", " bareReading")));
     ratio(micros, "Dijkstra : search", "dijkstra 1000", "search 1000");
     ratio(micros, "three skills : free", "threeSkills 1000", "freePlan 1000");
     for (int notes = 1_000; notes <= 1_000_000; notes *= 10) {

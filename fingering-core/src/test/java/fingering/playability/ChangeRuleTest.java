@@ -1,6 +1,8 @@
 package fingering.playability;
 
+import static org.assertj.core.api.Assertions.as;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import org.junit.jupiter.api.Test;
 
@@ -60,6 +62,16 @@ class ChangeRuleTest {
   }
 
   @Test
+  void aPassageEndsWithItsMovement() {
+    String last = "A4/3.875 \"pizz.\" B4/0.125";
+    String first = "\"arco\" A4/1 A4/0.125 \"pizz.\" B4/0.5 r/2";
+    assertThat(count(last + " | " + first, "first-years", FindingKind.CHANGE_TO_PIZZICATO))
+        .isEqualTo(1);
+    assertThat(count(last + " || " + first, "first-years", FindingKind.CHANGE_TO_PIZZICATO))
+        .isEqualTo(2);
+  }
+
+  @Test
   void betweenMovementsThereIsTimeForIt() {
     assertThat(count("A4/4 || \"con_sord.\" A4/4", "first-years", FindingKind.CHANGE_OF_MUTE))
         .isZero();
@@ -89,6 +101,19 @@ class ChangeRuleTest {
                 "professional",
                 FindingKind.CHANGE_OF_INSTRUMENT))
         .isZero();
+  }
+
+  /** MusicXML 4.0, elements scordatura and accord. */
+  @Test
+  void theSignOfScordaturaIsToldAsWordsAre() {
+    String sign =
+        "<scordatura><accord_string=\"4\"><tuning-step>A</tuning-step><tuning-octave>3</tuning-octave></accord></scordatura>";
+    assertThat(
+            Scored.of("Violin", sign + " A4/4")
+                .findings("professional", FindingKind.SCORDATURA_CONFLICT))
+        .singleElement()
+        .extracting(Finding::reason, as(STRING))
+        .contains("'scordatura 4 = A3' asks for another tuning");
   }
 
   @Test

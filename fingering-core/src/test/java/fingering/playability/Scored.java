@@ -16,11 +16,11 @@ import java.util.List;
 /**
  * Sets small scores for tests. Events are parted by blanks, measures by bars: {@code C4/1} is a
  * quarter note, {@code C4+E4/2} a double stop, {@code r/4} a rest, {@code "con_sord."} words,
- * {@code {pp}} a dynamic, {@code [C4]} a clef, {@code ||} a final bar line, and {@code &} goes back
- * to the start of the measure for a second voice. Behind the length stand, after commas, {@code (}
- * and {@code )} for a slur, {@code tr}, {@code trem}, {@code from} and {@code to} for a tremolo,
- * {@code harm}, {@code s4} for a printed string, {@code -} and {@code _} for the start and the end
- * of a tie.
+ * {@code {pp}} a dynamic, {@code <...>} the content of another direction, {@code [C4]} a clef,
+ * {@code ||} a final bar line, and {@code &} goes back to the start of the measure for a second
+ * voice. Behind the length stand, after commas, {@code (} and {@code )} for a slur, {@code tr},
+ * {@code trem}, {@code from} and {@code to} for a tremolo, {@code harm}, {@code s4} for a printed
+ * string, {@code -} and {@code _} for the start and the end of a tie.
  */
 final class Scored {
   private static final Splitter BLANKS = Splitter.onPattern("\\s+").omitEmptyStrings();
@@ -98,6 +98,8 @@ final class Scored {
     for (String event : BLANKS.split(music)) {
       if (event.startsWith("\"")) {
         direction("<words>" + event.replace("\"", "").replace('_', ' ') + "</words>");
+      } else if (event.startsWith("<")) {
+        direction(event.replace('_', ' '));
       } else if (event.startsWith("{")) {
         direction("<dynamics><" + event.substring(1, event.length() - 1) + "/></dynamics>");
       } else if (event.startsWith("[")) {

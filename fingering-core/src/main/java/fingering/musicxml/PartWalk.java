@@ -90,6 +90,11 @@ final class PartWalk {
     this.name = name;
   }
 
+  /** Stands at the beginning of the same part again, with nothing met. */
+  PartWalk anew() {
+    return new PartWalk(part, name);
+  }
+
   /** Ends the walk, and tells all that was met on it. */
   PartTimeline end() {
     pluckings.mark(notes);

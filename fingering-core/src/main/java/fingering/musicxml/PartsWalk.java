@@ -1,6 +1,7 @@
 package fingering.musicxml;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
 import fingering.tables.Instruments;
 import jakarta.xml.bind.Unmarshaller;
 import java.util.ArrayList;
@@ -15,7 +16,38 @@ import org.audiveris.proxymusic.ScorePartwise;
  */
 final class PartsWalk extends Unmarshaller.Listener {
 
-  private record Walked(ScorePartwise.Part part, PartWalk walk) {}
+  /** A part, its music so far, and what made it stop: nothing is told of a part that stopped. */
+  private static final class Walked {
+    private final ScorePartwise.Part part;
+    private PartWalk walk;
+    private Optional<UnreadableScoreException> fault = Optional.empty();
+
+    Walked(ScorePartwise.Part part, PartWalk walk) {
+      this.part = part;
+      this.walk = walk;
+    }
+
+    void measure(ScorePartwise.Part.Measure measure) {
+      if (fault.isPresent()) {
+        return;
+      }
+      try {
+        walk.measure(measure);
+      } catch (UnreadableScoreException e) {
+        fault = Optional.of(e);
+        walk = walk.anew();
+      }
+    }
+
+    PartTimeline end() {
+      try {
+        return walk.end();
+      } catch (UnreadableScoreException e) {
+        fault = Optional.of(e);
+        return walk.anew().end();
+      }
+    }
+  }
 
   private final InstrumentSigns signs = new InstrumentSigns(Instruments.standard());
   private final List<ScorePart> listed = new ArrayList<>();
@@ -29,21 +61,22 @@ final class PartsWalk extends Unmarshaller.Listener {
     } else if (read instanceof ScorePartwise.Part.Measure measure
         && parent instanceof ScorePartwise.Part part) {
       empty = false;
-      walk(part).measure(measure);
+      walked(part).measure(measure);
       measure.getNoteOrBackupOrForward().clear();
     } else if (read instanceof ScorePartwise.Part part) {
-      walk(part);
+      walked(part);
     }
   }
 
-  private PartWalk walk(ScorePartwise.Part part) {
+  private Walked walked(ScorePartwise.Part part) {
     int index = parts.size();
-    if (index > 0 && parts.get(index - 1).part() == part) {
-      return parts.get(index - 1).walk();
+    if (index > 0 && parts.get(index - 1).part == part) {
+      return parts.get(index - 1);
     }
-    PartWalk walk = new PartWalk(index, InstrumentSigns.name(index + 1, entry(part, index)));
-    parts.add(new Walked(part, walk));
-    return walk;
+    Walked begun =
+        new Walked(part, new PartWalk(index, InstrumentSigns.name(index + 1, entry(part, index))));
+    parts.add(begun);
+    return begun;
   }
 
   private Optional<ScorePart> entry(ScorePartwise.Part part, int index) {
@@ -57,20 +90,28 @@ final class PartsWalk extends Unmarshaller.Listener {
     return empty;
   }
 
-  /** What is told of each part. */
-  ImmutableList<PartInfo> infos() {
+  /**
+   * The score that has been read. A part that cannot be read is left out, and is refused only when
+   * it is asked for.
+   *
+   * @param remarks what else was assumed in reading it, a sentence each
+   * @throws UnreadableScoreException if no part can be read
+   */
+  Score score(String title, ImmutableList<String> remarks) {
     ImmutableList.Builder<PartInfo> infos = ImmutableList.builder();
+    ImmutableList.Builder<PartTimeline> timelines = ImmutableList.builder();
+    ImmutableMap.Builder<Integer, UnreadableScoreException> faults = ImmutableMap.builder();
     for (int i = 0; i < parts.size(); i++) {
       Walked walked = parts.get(i);
-      infos.add(signs.describe(i + 1, entry(walked.part(), i), walked.walk()));
+      timelines.add(walked.end());
+      infos.add(signs.describe(i + 1, entry(walked.part, i), walked.walk));
+      int number = i + 1;
+      walked.fault.ifPresent(fault -> faults.put(number, fault));
     }
-    return infos.build();
-  }
-
-  /** The music of each part. */
-  ImmutableList<PartTimeline> timelines() {
-    return parts.stream()
-        .map(walked -> walked.walk().end())
-        .collect(ImmutableList.toImmutableList());
+    ImmutableMap<Integer, UnreadableScoreException> unread = faults.buildOrThrow();
+    if (unread.size() == parts.size()) {
+      throw unread.get(1);
+    }
+    return new Score(title, infos.build(), timelines.build(), unread, remarks);
   }
 }

@@ -1,6 +1,7 @@
 package fingering.musicxml;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
 import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Passage;
@@ -16,6 +17,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A score that has been read: its parts, and the passages to be had from them. Immutable. */
 public final class Score {
@@ -24,12 +26,19 @@ public final class Score {
   private final ImmutableList<PartTimeline> timelines;
   private final ImmutableList<TempoMark> tempi;
   private final ImmutableList<String> rehearsals;
+  private final ImmutableMap<Integer, UnreadableScoreException> unread;
   private final ImmutableList<String> remarks;
 
+  /**
+   * A score.
+   *
+   * @param unread by number from 1, why a part cannot be read; its timeline is empty
+   */
   Score(
       String title,
       ImmutableList<PartInfo> parts,
       ImmutableList<PartTimeline> timelines,
+      ImmutableMap<Integer, UnreadableScoreException> unread,
       ImmutableList<String> remarks) {
     this.title = title;
     this.parts = parts;
@@ -39,7 +48,22 @@ public final class Score {
             .flatMap(timeline -> timeline.tempi().stream())
             .collect(ImmutableList.toImmutableList());
     rehearsals = rehearsals(timelines);
-    this.remarks = remarks;
+    this.unread = unread;
+    this.remarks = remarks(remarks, unread);
+  }
+
+  private static ImmutableList<String> remarks(
+      ImmutableList<String> remarks, ImmutableMap<Integer, UnreadableScoreException> unread) {
+    return Stream.concat(
+            remarks.stream(),
+            unread.entrySet().stream()
+                .map(
+                    part ->
+                        "part %d is left out. %s"
+                            .formatted(
+                                part.getKey(),
+                                part.getValue().getMessage().replaceFirst("\\.$", ""))))
+        .collect(ImmutableList.toImmutableList());
   }
 
   // Programs print rehearsal marks once, above the top part.
@@ -87,9 +111,19 @@ public final class Score {
     return choice().only(instrument);
   }
 
-  /** Whether a part has a note with a pitch. */
+  /** Whether a part has a note with a pitch; one that cannot be read has none. */
   public boolean hasNotes(PartInfo part) {
     return !timelines.get(part.number() - 1).slots().isEmpty();
+  }
+
+  /** Whether a part can be read. */
+  public boolean readable(PartInfo part) {
+    return !unread.containsKey(part.number());
+  }
+
+  /** What was assumed or left out in reading the score, a sentence each without its full stop. */
+  public ImmutableList<String> remarks() {
+    return remarks;
   }
 
   private PartChoice choice() {
@@ -225,7 +259,11 @@ public final class Score {
         .collect(ImmutableList.toImmutableList());
   }
 
-  private static void refuseEmpty(PartInfo info, PartTimeline timeline) {
+  private void refuseEmpty(PartInfo info, PartTimeline timeline) {
+    UnreadableScoreException fault = unread.get(info.number());
+    if (fault != null) {
+      throw fault;
+    }
     if (!timeline.slots().isEmpty()) {
       return;
     }

@@ -26,8 +26,8 @@ public final class ScoreReader {
   /**
    * Reads the score of a file. Nothing is loaded from outside the file.
    *
-   * @throws UnreadableScoreException if the file holds no score, one that cannot be read, or more
-   *     than its {@linkplain ScoreFile#limits limits} allow
+   * @throws UnreadableScoreException if the file holds no score, no part one that cannot be read,
+   *     or more than its {@linkplain ScoreFile#limits limits} allow
    */
   public static Score read(ScoreFile file) {
     PartsWalk walk = new PartsWalk();
@@ -36,7 +36,7 @@ public final class ScoreReader {
       throw new UnreadableScoreException(
           "The score has no part with a measure in it: export it again from your notation program.");
     }
-    return new Score(title(score), walk.infos(), walk.timelines(), file.remarks());
+    return walk.score(title(score), file.remarks());
   }
 
   private static String title(ScorePartwise score) {

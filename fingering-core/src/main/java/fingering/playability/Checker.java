@@ -80,8 +80,9 @@ public final class Checker {
     ImmutableSet<PartInfo> chosen = chosen(score, request);
     ImmutableList.Builder<PartCheck> parts = ImmutableList.builder();
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
+    remarks.addAll(score.remarks());
     for (PartInfo part : chosen) {
-      if (request.parts().isEmpty() && !score.hasNotes(part)) {
+      if (request.parts().isEmpty() && !score.hasNotes(part) && score.readable(part)) {
         remarks.add(part.name() + " has no note and is left out");
       } else {
         parts.add(check(score, part, request));
@@ -132,7 +133,9 @@ public final class Checker {
         music.moments().stream().mapToInt(moment -> moment.struck().size()).sum(),
         findings.inOrder(),
         difficulty.of(music),
-        music.passage().remarks());
+        music.passage().remarks().stream()
+            .filter(remark -> !score.remarks().contains(remark))
+            .collect(ImmutableList.toImmutableList()));
   }
 
   private PartMusic music(Score score, PartInfo part, Passage passage, CheckRequest request) {

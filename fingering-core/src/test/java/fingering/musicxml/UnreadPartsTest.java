@@ -1,0 +1,71 @@
+package fingering.musicxml;
+
+import static fingering.musicxml.ScoreText.START;
+import static fingering.musicxml.ScoreText.measure;
+import static fingering.musicxml.ScoreText.note;
+import static fingering.musicxml.ScoreText.part;
+import static fingering.musicxml.ScoreText.read;
+import static fingering.musicxml.ScoreText.score;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fingering.playability.CheckLevel;
+import fingering.playability.Checker;
+import fingering.playability.ScoreCheck;
+import org.junit.jupiter.api.Test;
+
+/** A part that cannot be read does not take the others with it. */
+class UnreadPartsTest {
+  private static final String SPOILT =
+      "<note><pitch><octave>4</octave></pitch><duration>4</duration><voice>1</voice></note>";
+
+  private static final String GOOD = measure("1", START, note("D5", 16));
+  private static final String BAD = measure("1", START, note("D5", 12), SPOILT);
+
+  private static Score violinAnd(String other, String music) {
+    return read(score(part("Violin", "strings.violin", GOOD), part(other, "", music)));
+  }
+
+  @Test
+  void theOthersAreReadAndSaySo() {
+    Score score = violinAnd("Trumpet", BAD);
+
+    assertThat(score.passage(PassageRequest.WHOLE.withPart("Violin")).notes()).hasSize(1);
+    assertThat(score.passage(PassageRequest.WHOLE.withPart("Violin")).remarks())
+        .anySatisfy(
+            remark ->
+                assertThat(remark)
+                    .startsWith(
+                        "part 2 is left out. A note in Trumpet, measure 1, beat 4, has no pitch"));
+  }
+
+  @Test
+  void whoAsksForItIsToldWhatIsWrong() {
+    Score score = violinAnd("Trumpet", BAD);
+
+    assertThat(Refusal.of(() -> score.passage(PassageRequest.WHOLE.withPart("Trumpet"))))
+        .startsWith("A note in Trumpet, measure 1, beat 4, has no pitch");
+  }
+
+  @Test
+  void aScoreOfSuchPartsAloneIsRefused() {
+    assertThat(
+            Refusal.of(
+                () ->
+                    read(
+                        score(
+                            part("Violin", "strings.violin", BAD),
+                            part("Viola", "strings.viola", BAD)))))
+        .startsWith("A note in Violin, measure 1, beat 4");
+  }
+
+  @Test
+  void aCheckLeavesOutNoStringPartInSilence() {
+    Checker checker = Checker.of(CheckLevel.preset("intermediate"));
+    ScoreCheck check = checker.check(violinAnd("Trumpet", BAD));
+
+    assertThat(check.parts()).hasSize(1);
+    assertThat(check.remarks()).anyMatch(remark -> remark.startsWith("part 2 is left out."));
+    assertThat(Refusal.of(() -> checker.check(violinAnd("Viola", BAD))))
+        .startsWith("A note in Viola, measure 1, beat 4");
+  }
+}

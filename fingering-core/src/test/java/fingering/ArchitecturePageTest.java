@@ -66,8 +66,7 @@ class ArchitecturePageTest {
 
   @Test
   void theNoteGoesItsWayAsShown() throws IOException {
-    assertThat(blocks().subList(1, 5))
-        .containsExactly(note(), placements(), charges(), search());
+    assertThat(blocks().subList(1, 5)).containsExactly(note(), placements(), charges(), search());
   }
 
   @Test
@@ -141,8 +140,7 @@ class ArchitecturePageTest {
             .map(
                 charge ->
                     "%-22s %2d x %2d = %3d"
-                        .formatted(
-                            name(charge), charge.amount(), charge.weight(), charge.cost()))
+                        .formatted(name(charge), charge.amount(), charge.weight(), charge.cost()))
             .collect(joining("\n"))
         + "\n%-22s           %3d"
             .formatted("together", charges.stream().mapToLong(Charge::cost).sum());

@@ -87,7 +87,11 @@ public final class DemandText {
     return demands.build();
   }
 
-  /** Where the hand stays: {@code 3@6-11}. */
+  /**
+   * Where the hand stays: {@code 3@6-11}.
+   *
+   * @throws IllegalArgumentException if the text says no position, or no measures
+   */
   public Demand stay(String text) {
     if (text.indexOf('@') < 0) {
       throw new IllegalArgumentException(
@@ -99,6 +103,8 @@ public final class DemandText {
   /**
    * How a note is taken: {@code 12.3=III/4} on a string by a finger, {@code 12.3=III}, {@code
    * 12.3=/4}, {@code 12.3=III/4@3} in a position.
+   *
+   * @throws IllegalArgumentException if the text says no note, or not how it is taken
    */
   public Demand fix(String text) {
     Matcher matcher = TAKEN.matcher(text.strip());

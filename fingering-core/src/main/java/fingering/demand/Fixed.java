@@ -25,6 +25,11 @@ import java.util.StringJoiner;
 public record Fixed(
     When when, OptionalInt string, Optional<Finger> finger, Optional<Position> position)
     implements Limit {
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if neither string nor finger nor position is given
+   */
   public Fixed {
     if (string.isEmpty() && finger.isEmpty() && position.isEmpty()) {
       throw new IllegalArgumentException(

@@ -16,6 +16,11 @@ import java.util.stream.Collectors;
  * @param span where
  */
 public record InPositions(ImmutableSet<Position> positions, Span span) implements Limit {
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if there is no position
+   */
   public InPositions {
     if (positions.isEmpty()) {
       throw new IllegalArgumentException("no position is allowed; allow at least one");

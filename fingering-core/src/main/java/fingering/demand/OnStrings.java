@@ -15,6 +15,11 @@ import java.util.stream.Collectors;
  * @param span where
  */
 public record OnStrings(ImmutableSet<Integer> strings, Span span) implements Limit {
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if there is no string
+   */
   public OnStrings {
     if (strings.isEmpty()) {
       throw new IllegalArgumentException("no string is allowed; allow at least one");

@@ -20,6 +20,11 @@ public record ShowPosition(Position position, int notes) implements Skill {
   /** The most notes that can be asked for. */
   public static final int MOST = 100;
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if the number of notes lies out of its range
+   */
   public ShowPosition {
     if (notes < 1 || notes > MOST) {
       throw new IllegalArgumentException(

@@ -38,6 +38,11 @@ public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind,
     }
   }
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if the number of shifts lies out of its range
+   */
   public ShowShift {
     if (times < 1 || times > MOST) {
       throw new IllegalArgumentException(

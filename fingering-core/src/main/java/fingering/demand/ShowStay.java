@@ -20,6 +20,11 @@ public record ShowStay(Position position, int measures) implements Skill {
   /** The most measures that can be asked for. */
   public static final int MOST = 64;
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if the number of measures lies out of its range
+   */
   public ShowStay {
     if (measures < 1 || measures > MOST) {
       throw new IllegalArgumentException(

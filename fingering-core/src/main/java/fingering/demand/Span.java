@@ -20,7 +20,12 @@ public record Span(Optional<Ends> ends) {
 
   private static final Pattern WRITTEN = Pattern.compile("([^\\s-]+)(?:\\s*[-–]\\s*([^\\s-]+))?");
 
-  /** The numbers of the first and the last measure as printed. */
+  /**
+   * The numbers of the first and the last measure as printed.
+   *
+   * @param first the number of the first
+   * @param last the number of the last; it may be the same
+   */
   public record Ends(String first, String last) {}
 
   /** From one measure to another, as printed. */

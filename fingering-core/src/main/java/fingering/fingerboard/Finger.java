@@ -17,7 +17,11 @@ public enum Finger {
     this.number = number;
   }
 
-  /** The finger of that number, 1 to 4. */
+  /**
+   * The finger of that number, 1 to 4.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
   public static Finger of(int number) {
     return switch (number) {
       case 1 -> FIRST;

@@ -18,6 +18,12 @@ public record BeatUnit(String name, int dots) {
   /** The quarter note. */
   public static final BeatUnit QUARTER = new BeatUnit("quarter", 0);
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if the name is none of a note value, or there are not 0 to 2
+   *     dots
+   */
   public BeatUnit {
     if (dots < 0 || dots > 2) {
       throw new IllegalArgumentException(dots + " dots on a beat unit");

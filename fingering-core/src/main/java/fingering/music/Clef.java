@@ -39,6 +39,11 @@ public record Clef(Sign sign, int line, int octaves) {
   /** The tenor clef. */
   public static final Clef TENOR = new Clef(Sign.C, 4, 0);
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if the line is not 1 to 5
+   */
   public Clef {
     if (line < 1 || line > 5) {
       throw new IllegalArgumentException("a clef on line " + line + " of five");

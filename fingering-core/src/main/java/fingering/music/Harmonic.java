@@ -25,6 +25,12 @@ public record Harmonic(Kind kind, Optional<Pitch> touched, Optional<Pitch> stopp
   public static final Harmonic NATURAL =
       new Harmonic(Kind.NATURAL, Optional.empty(), Optional.empty());
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if an artificial harmonic lacks its stopped or its touched
+   *     note
+   */
   public Harmonic {
     if (kind == Kind.ARTIFICIAL && (stopped.isEmpty() || touched.isEmpty())) {
       throw new IllegalArgumentException(

@@ -30,6 +30,11 @@ public record Moment(
     boolean pizzicato,
     long paceMicros) {
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if no note begins
+   */
   public Moment {
     if (struck.isEmpty()) {
       throw new IllegalArgumentException("a moment without a note that begins");

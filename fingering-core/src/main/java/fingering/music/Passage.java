@@ -29,6 +29,11 @@ public record Passage(
     ImmutableList<String> remarks,
     ImmutableList<OneString> oneString) {
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if there is no tempo
+   */
   public Passage {
     if (tempi.isEmpty()) {
       throw new IllegalArgumentException("a passage without a tempo");

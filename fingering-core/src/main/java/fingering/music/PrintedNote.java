@@ -53,6 +53,11 @@ public record PrintedNote(
    * @param wholeMeasure whether it is the rest of a whole measure, whatever the meter
    */
   public record Value(int part, int dots, boolean wholeMeasure) {
+    /**
+     * Checks the components.
+     *
+     * @throws IllegalArgumentException if there is no such note value
+     */
     public Value {
       if (part < 0 || part > SHORTEST || (part & (part - 1)) != 0 || dots < 0) {
         throw new IllegalArgumentException("a note value of 1/" + part + " with " + dots + " dots");

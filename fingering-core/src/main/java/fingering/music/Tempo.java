@@ -16,6 +16,12 @@ public record Tempo(BeatUnit unit, BigDecimal perMinute) {
   /** The tempo taken where a score names none and none is asked for: quarter = 96. */
   public static final Tempo DEFAULT = new Tempo(BeatUnit.QUARTER, BigDecimal.valueOf(96));
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if the number is not over 0 and up to 1000, or has too many
+   *     digits
+   */
   public Tempo {
     // A number written with a vast exponent is refused before anything is computed with it.
     if (Math.abs((long) perMinute.scale()) > DIGITS || perMinute.precision() > DIGITS) {

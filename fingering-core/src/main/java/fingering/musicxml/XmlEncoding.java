@@ -2,6 +2,7 @@ package fingering.musicxml;
 
 import com.google.common.base.Suppliers;
 import com.google.common.base.Utf8;
+import com.google.common.collect.ImmutableList;
 import com.google.common.io.ByteSource;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
@@ -16,7 +17,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.charset.UnmappableCharacterException;
 import java.nio.charset.UnsupportedCharsetException;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -35,8 +35,8 @@ record XmlEncoding(Charset charset, boolean marked) {
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
   // UTF-32 first: its little-endian mark begins like that of UTF-16.
-  private static final List<String> UNICODE =
-      List.of("UTF-32BE", "UTF-32LE", "UTF-16BE", "UTF-16LE", "UTF-8");
+  private static final ImmutableList<String> UNICODE =
+      ImmutableList.of("UTF-32BE", "UTF-32LE", "UTF-16BE", "UTF-16LE", "UTF-8");
 
   /** So much of a file is decoded to find its root element. */
   private static final int HEAD_BYTES = 1 << 16;

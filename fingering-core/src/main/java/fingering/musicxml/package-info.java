@@ -1,7 +1,10 @@
 /**
- * Reads scores in MusicXML and writes marks back into them. A {@link fingering.musicxml.ScoreFile}
- * is read into a {@link fingering.musicxml.Score}, whose parts become passages of {@link
- * fingering.music}. The types of the XML binding stay inside this package. No method takes or
- * returns null.
+ * Reads scores in MusicXML and writes marks back into them, and simple music as new scores. A
+ * {@link fingering.musicxml.ScoreFile} is read into a {@link fingering.musicxml.Score}, whose parts
+ * become passages of {@link fingering.music}.
+ *
+ * <p>It knows {@link fingering.music} and {@link fingering.tables}. The types of the XML binding
+ * stay inside: no other room sees them. No method takes or returns null unless it says so. A file
+ * and a score that have been read are immutable; files are never written over.
  */
 package fingering.musicxml;

@@ -31,6 +31,11 @@ public record WhyNot(Alternative chosen, Alternative other) {
    */
   public record Change(PlannedNote chosen, PlannedNote other) {}
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if the two ways are not of one moment of one passage
+   */
   public WhyNot {
     if (chosen.moment() != other.moment()
         || !chosen.plan().passage().equals(other.plan().passage())) {

@@ -1,5 +1,10 @@
 /**
  * Plans: what a player is to do, note by note, with its cost explained, and plans held side by
- * side. No method takes or returns null; all values are immutable.
+ * side. {@link fingering.plan.Comparer} is where most callers begin.
+ *
+ * <p>It knows {@link fingering.demand} and the rooms below that, and of {@link fingering.musicxml}
+ * the marks alone. No method takes or returns null unless it says so. All values are immutable; a
+ * planner or a comparer is for one thread at a time, and {@link fingering.plan.Planners} serves
+ * many.
  */
 package fingering.plan;

@@ -32,6 +32,11 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
    */
   public record Setting(String value, String source) {}
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if a threshold has no setting
+   */
   public CheckLevel {
     for (Threshold threshold : Threshold.values()) {
       if (!settings.containsKey(threshold)) {

@@ -28,6 +28,11 @@ public record Difficulty(ImmutableList<Component> components) {
    * @param grade its grade, 1 to 10
    */
   public record Component(String id, String name, String explanation, String amount, double grade) {
+    /**
+     * Checks the components.
+     *
+     * @throws IllegalArgumentException if the grade lies out of its range
+     */
     public Component {
       if (!(grade >= 1 && grade <= MOST)) {
         throw new IllegalArgumentException("a grade of " + grade + " for " + id);

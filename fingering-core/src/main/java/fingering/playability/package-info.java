@@ -1,6 +1,9 @@
 /**
  * The arranger's check: what cannot, or should not, be asked of the string parts of a score for
- * players of a level. Times are seconds, or microseconds where so named. No method takes or returns
- * null; all values are immutable, and only a {@link fingering.playability.Checker} keeps anything.
+ * players of a level. Times are seconds, or microseconds where so named.
+ *
+ * <p>It knows {@link fingering.plan}, {@link fingering.tempo} and {@link fingering.musicxml}, and
+ * the rooms below them. No method takes or returns null unless it says so. All values are
+ * immutable; only a {@link fingering.playability.Checker} keeps anything, and serves many threads.
  */
 package fingering.playability;

@@ -1,10 +1,10 @@
 package fingering.practice;
 
+import com.google.common.collect.ImmutableList;
 import fingering.music.BeatUnit;
 import fingering.music.Tempo;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -13,8 +13,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * eighth = 120 (arithmetic of note values).
  */
 public final class Beats {
-  private static final List<String> VALUES =
-      List.of("breve", "whole", "half", "quarter", "eighth", "16th", "32nd", "64th");
+  private static final ImmutableList<String> VALUES =
+      ImmutableList.of("breve", "whole", "half", "quarter", "eighth", "16th", "32nd", "64th");
 
   /** Clicks slower than this are subdivided (common practice, no source). */
   private static final BigDecimal SLOW = BigDecimal.valueOf(60);

@@ -25,8 +25,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Finds what to circle in a part (common practice, no source). */
 public final class Circles {
-  private static final List<String> LOUDNESS =
-      List.of("pppp", "ppp", "pp", "p", "mp", "mf", "f", "ff", "fff", "ffff");
+  private static final ImmutableList<String> LOUDNESS =
+      ImmutableList.of("pppp", "ppp", "pp", "p", "mp", "mf", "f", "ff", "fff", "ffff");
 
   /** So many steps at once are sudden: p to f is three, mf to f one. */
   private static final int SUDDEN_STEPS = 2;

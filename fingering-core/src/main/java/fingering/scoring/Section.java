@@ -30,6 +30,11 @@ public record Section(ImmutableList<Player> players) {
           PlayerRules.EXTENSION,
           PlayerRules.SHIFT);
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if there is no player
+   */
   public Section {
     if (players.isEmpty()) {
       throw new IllegalArgumentException("a section without players; name one at least");

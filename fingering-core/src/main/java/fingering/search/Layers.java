@@ -23,6 +23,11 @@ public record Layers(
     Penalty penalty,
     Closed closed) {
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if there are no moments, or not as many layers of grips
+   */
   public Layers {
     if (moments.size() != grips.size() || moments.isEmpty()) {
       throw new IllegalArgumentException(

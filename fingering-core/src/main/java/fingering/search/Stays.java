@@ -16,6 +16,11 @@ public record Stays(ImmutableList<Position> positions, int notes) implements Req
   /** More strings than any instrument has. */
   private static final int MOST_STOPPED = 15;
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if there are not 1 to 8 positions, or not 1 to 100 notes
+   */
   public Stays {
     if (positions.isEmpty() || positions.size() > 8 || notes < 1 || notes > 100) {
       throw new IllegalArgumentException(

@@ -13,6 +13,11 @@ import java.util.stream.Collectors;
  */
 public record Level(String name, int actionPercent, int shiftPercent) {
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if a percentage is not over 0
+   */
   public Level {
     if (actionPercent <= 0 || shiftPercent <= 0) {
       throw new IllegalArgumentException(

@@ -24,6 +24,11 @@ public record Limit(
     long neededMicros,
     long freeMicros) {
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if the time needed is not over 0, or the free time below 0
+   */
   public Limit {
     if (neededMicros <= 0 || freeMicros < 0) {
       throw new IllegalArgumentException(

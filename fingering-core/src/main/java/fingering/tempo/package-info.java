@@ -1,6 +1,8 @@
 /**
  * How fast a plan can be played at ease: the least time that shifts, fingers and bow take, against
- * the time that the music leaves them. Times are microseconds. No method takes or returns null; all
- * values are immutable.
+ * the time that the music leaves them. Times are microseconds.
+ *
+ * <p>It knows {@link fingering.plan} and the rooms below that. No method takes or returns null
+ * unless it says so. All values are immutable.
  */
 package fingering.tempo;

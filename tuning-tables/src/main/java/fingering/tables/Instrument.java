@@ -41,6 +41,12 @@ public record Instrument(
     BASS
   }
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if there are not 1 to 8 strings in their order, a length is
+   *     not over 0, or the fingerboard is as long as the string
+   */
   public Instrument {
     if (strings.isEmpty() || strings.size() > 8) {
       throw new IllegalArgumentException(name + " has " + strings.size() + " strings, not 1 to 8");

@@ -36,6 +36,11 @@ public record Key(Letter letter, int alter, Mode mode) {
     }
   }
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if the key would have more than seven sharps or flats
+   */
   public Key {
     int signs = signs(letter, alter, mode);
     if (Math.abs(alter) > 1 || Math.abs(signs) > MOST_SIGNS) {

@@ -18,6 +18,12 @@ public record Node(int numerator, int partial) {
 
   private static final ImmutableList<Node> ALL = enumerate();
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if the fraction is not between 0 and 1, or not in its lowest
+   *     terms
+   */
   public Node {
     if (partial < 2 || numerator < 1 || numerator >= partial || divisor(numerator, partial) > 1) {
       throw new IllegalArgumentException("there is no node " + numerator + "/" + partial);

@@ -12,6 +12,12 @@ public record OpenString(int number, Pitch pitch, Pitch lowest) {
   /** Letters from the open string to a note so many semitones above it. */
   private static final int[] LETTERS = {0, 1, 1, 2, 2, 3, 3, 4, 5, 5, 6, 6};
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if the number is not 1 to 8, or the lowest pitch not within an
+   *     octave below the open one
+   */
   public OpenString {
     if (number < 1 || number > 8) {
       throw new IllegalArgumentException("string number " + number + " is not within 1 to 8");

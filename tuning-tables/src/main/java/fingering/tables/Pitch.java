@@ -29,6 +29,12 @@ public record Pitch(Letter letter, int alter, int octave) {
   /** Frequency of A4 in hertz (ISO 16:1975). */
   private static final double A4_HERTZ = 440.0;
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if the alteration is not within -3 to 3 semitones, or the
+   *     octave not within -1 to 10
+   */
   public Pitch {
     if (alter < -3 || alter > 3) {
       throw new IllegalArgumentException(

@@ -33,6 +33,11 @@ public record Position(int halves) implements Comparable<Position> {
   /** Thumb position, wherever on the string the thumb lies. */
   public static final Position THUMB = new Position(HIGHEST);
 
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if there is no such position
+   */
   public Position {
     if (halves < 1 || halves > HIGHEST) {
       throw new IllegalArgumentException("there is no position " + halves + "/2");

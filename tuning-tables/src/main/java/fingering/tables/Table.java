@@ -12,6 +12,9 @@ import java.util.List;
 /**
  * A table of facts: one row a fact, its fields parted by {@code |}, its last field the source.
  * Blank lines and what follows {@code #} at the start of a line are not read.
+ *
+ * @param name the table's name
+ * @param rows its rows, in order
  */
 public record Table(String name, ImmutableList<Row> rows) {
   private static final Splitter FIELDS = Splitter.on('|').trimResults();

@@ -1,0 +1,28 @@
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreReader;
+import fingering.playability.CheckLevel;
+import fingering.playability.Checker;
+import fingering.playability.Finding;
+import fingering.playability.ScoreCheck;
+import fingering.playability.Severity;
+import java.nio.file.Path;
+
+/** Says what a section of a level cannot play in a score, or only at a risk. */
+class CheckScore {
+  public static void main(String[] arguments) {
+    // One checker serves many scores, and many threads.
+    Checker checker = Checker.of(CheckLevel.preset("intermediate"));
+    ScoreCheck check = checker.check(ScoreReader.read(ScoreFile.read(Path.of(arguments[0]))));
+
+    for (Severity severity : Severity.values()) {
+      System.out.printf("%s: %d%n", severity.id(), check.count(severity));
+    }
+    for (Finding finding : check.findings()) {
+      if (finding.severity() == Severity.UNPLAYABLE) {
+        System.out.printf("%s, %s%n", finding.part().name(), finding.where());
+        System.out.printf("  %s%n", finding.reason());
+        finding.wayOut().ifPresent(way -> System.out.printf("  %s%n", way));
+      }
+    }
+  }
+}

@@ -1,0 +1,36 @@
+import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.LeftHand;
+import fingering.music.Passage;
+import fingering.musicxml.PassageRequest;
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreReader;
+import fingering.plan.Comparer;
+import fingering.plan.Plan;
+import fingering.scoring.Scoring;
+import fingering.tempo.ComfortableTempo;
+import fingering.tempo.Level;
+import java.nio.file.Path;
+
+/** Holds the plan in first position beside the one that stays higher up. */
+class CompareFirstAndThird {
+  public static void main(String[] arguments) {
+    Passage passage =
+        ScoreReader.read(ScoreFile.read(Path.of(arguments[0]))).passage(PassageRequest.WHOLE);
+    Comparer comparer =
+        Comparer.of(passage, Scoring.commonPractice(), LeftHand.SMALL, ImmutableSet.of());
+
+    print(comparer.first());
+    // Empty where the music leaves no room for a stay.
+    comparer.upperPlan().ifPresent(CompareFirstAndThird::print);
+  }
+
+  private static void print(Plan plan) {
+    System.out.printf("%s: %d points%n", plan.name(), plan.total());
+    System.out.printf(
+        "  shifts %d, crossings %d, fourth fingers %d%n",
+        plan.shifts(), plan.crossings(), plan.fourthFingers());
+    ComfortableTempo.of(plan, Level.named("intermediate"))
+        .tempo()
+        .ifPresent(tempo -> System.out.printf("  comfortable up to %s%n", tempo));
+  }
+}

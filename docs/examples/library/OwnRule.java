@@ -1,0 +1,75 @@
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import fingering.fingerboard.Grip;
+import fingering.music.Passage;
+import fingering.musicxml.PassageRequest;
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreReader;
+import fingering.plan.Brief;
+import fingering.plan.Plan;
+import fingering.plan.Planner;
+import fingering.scoring.CostRule;
+import fingering.scoring.NoteRule;
+import fingering.scoring.Rules;
+import fingering.scoring.Scoring;
+import fingering.scoring.Stroke;
+import fingering.scoring.Weights;
+import java.nio.file.Path;
+
+/** Plans by a rule and weights of one's own: a long note wants a finger that can vibrate. */
+class OwnRule {
+  /** Charges each tenth of a second that a long note has on an open string. */
+  record LongOpen() implements NoteRule {
+    private static final long LONG = 50; // hundredths of a second
+
+    @Override
+    public String id() {
+      return "long-open";
+    }
+
+    @Override
+    public String name() {
+      return "Long note on an open string";
+    }
+
+    @Override
+    public String explanation() {
+      return "A long note wants a finger that can vibrate.";
+    }
+
+    @Override
+    public String unit() {
+      return "tenth of a second";
+    }
+
+    @Override
+    public long amount(Stroke stroke, Grip grip) {
+      boolean charged = grip.open() && !stroke.plucked() && stroke.hundredths() >= LONG;
+      return charged ? stroke.hundredths() / 10 : 0;
+    }
+  }
+
+  public static void main(String[] arguments) {
+    Passage passage =
+        ScoreReader.read(ScoreFile.read(Path.of(arguments[0]))).passage(PassageRequest.WHOLE);
+    ImmutableList<CostRule> rules =
+        ImmutableList.<CostRule>builder().addAll(Rules.all()).add(new LongOpen()).build();
+    ImmutableMap<String, Long> points =
+        ImmutableMap.<String, Long>builder()
+            .putAll(Weights.preset("intermediate").points())
+            .put("long-open", 60L)
+            .put("fourth-finger", 5L) // half a fourth finger; mine is strong
+            .buildKeepingLast();
+
+    Planner usual = Planner.of(passage, Scoring.of(Rules.all(), Weights.preset("intermediate")));
+    Planner own = usual.scoredBy(Scoring.of(rules, new Weights(points)));
+    print("usual", usual.plan(Brief.free("usual")));
+    print("own", own.plan(Brief.free("own")));
+  }
+
+  private static void print(String name, Plan plan) {
+    System.out.printf(
+        "%s: open strings %d, fourth fingers %d, shifts %d%n",
+        name, plan.openStrings(), plan.fourthFingers(), plan.shifts());
+  }
+}

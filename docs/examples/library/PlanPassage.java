@@ -1,0 +1,38 @@
+import com.google.common.collect.ImmutableSet;
+import fingering.music.Passage;
+import fingering.music.Tempo;
+import fingering.musicxml.PassageRequest;
+import fingering.musicxml.ScoreFile;
+import fingering.musicxml.ScoreMarker;
+import fingering.musicxml.ScoreReader;
+import fingering.plan.Brief;
+import fingering.plan.Plan;
+import fingering.plan.PlanMarks;
+import fingering.plan.Planner;
+import fingering.scoring.Scoring;
+import fingering.tables.Position;
+import java.nio.file.Path;
+
+/** Plans some measures in three positions, and writes the plan into a copy of the score. */
+class PlanPassage {
+  public static void main(String[] arguments) {
+    ScoreFile file = ScoreFile.read(Path.of(arguments[0]));
+    PassageRequest request =
+        PassageRequest.WHOLE.withMeasures(arguments[1]).withTempo(Tempo.parse("quarter=80"));
+    Passage passage = ScoreReader.read(file).passage(request);
+
+    Planner planner = Planner.of(passage, Scoring.commonPractice());
+    ImmutableSet<Position> allowed =
+        ImmutableSet.of(Position.FIRST, Position.SECOND, Position.THIRD);
+    Plan plan = planner.plan(Brief.within("up to 3rd", allowed));
+
+    System.out.printf("%s, %s, at %s%n", passage.title(), passage.partName(), passage.tempo());
+    plan.rules().forEach(rule -> System.out.printf("%4d  %s%n", rule.cost(), rule.name()));
+    System.out.printf("%4d  points for %d notes%n", plan.total(), plan.notes().size());
+
+    if (arguments.length > 2) {
+      // Nothing is written over: a file that is there already is refused.
+      file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), Path.of(arguments[2]));
+    }
+  }
+}

@@ -15,7 +15,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Field K. The table of keys and modes: ABC standard 2.1, section 'K: - key', from memory. */
 class KeysTest {
-  /** The order in which signatures take sharps, and, backwards, flats (common practice). */
+  /**
+   * The order in which signatures take sharps, and, backwards, flats (common practice, no source).
+   */
   private static final String SHARPS = "FCGDAEB";
 
   /** What C D E F G A B, from middle C up, are under a signature. */

@@ -47,7 +47,7 @@ class MeasuresTest {
     assertThat(passage.remarks()).anyMatch(told -> told.equals("left out: the sign !roll!"));
   }
 
-  // Common practice: an incomplete first measure is numbered 0.
+  // Common practice, no source: an incomplete first measure is numbered 0.
   @Test
   void aPickupIsMeasureNought() {
     assertThat(numbers(WALTZ + "A|Bcd|efg|a2|]")).containsExactly("0", "1", "2", "3");

@@ -13,7 +13,9 @@ import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Artificial harmonics held alone, together, and beside an open string: common practice. */
+/**
+ * Artificial harmonics held alone, together, and beside an open string: common practice, no source.
+ */
 class HarmonicGripTest {
   /** The stopped notes of an event as artificial harmonics touched at the fourth, but open ones. */
   private static List<String> touched(String id, String event, String open) {

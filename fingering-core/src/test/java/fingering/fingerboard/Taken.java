@@ -19,7 +19,7 @@ public final class Taken {
   }
 
   /** The same under another hand. */
-  static Taken on(String instrument, LeftHand hand) {
+  public static Taken on(String instrument, LeftHand hand) {
     return on(Instruments.standard().named(instrument), hand);
   }
 
@@ -47,7 +47,7 @@ public final class Taken {
   }
 
   /** Every placement of the pitch on that string, whatever the hand. */
-  List<Placement> on(String pitch, int string) {
+  public List<Placement> on(String pitch, int string) {
     return fingerboard.placements(Pitch.parse(pitch)).stream()
         .filter(placement -> placement.string() == string)
         .toList();

@@ -68,7 +68,8 @@ class HarmonicsTest {
     assertThat(told(only(named("A5", "<natural/>")))).containsExactly("NATURAL", "-", "-", "A5");
   }
 
-  // Both signs are a small circle (common practice); an open string has no partial at its own
+  // Both signs are a small circle (common practice, no source); an open string has no partial at
+  // its own
   // pitch.
   @Test
   void aCircleOverAnOpenStringThatIsNoHarmonicMeansTheOpenString() {

@@ -63,7 +63,7 @@ class HandAndBowTest {
 
   @Test
   void theCelloOfTheFirstYearsHasAClosedHand() {
-    // E flat on the D string asks the first finger back (common practice).
+    // E flat on the D string asks the first finger back (common practice, no source).
     assertThat(count("Cello", "[F4] Eb3/4", "first-years", FindingKind.EXTENSION_BEYOND_LEVEL))
         .isEqualTo(1);
     assertThat(count("Cello", "[F4] E3/4", "first-years", FindingKind.EXTENSION_BEYOND_LEVEL))

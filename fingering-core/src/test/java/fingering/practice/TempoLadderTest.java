@@ -54,8 +54,8 @@ class TempoLadderTest {
   }
 
   /**
-   * The scale of the pendulum metronome: by twos from 40, threes from 60, fours from 72, sixes from
-   * 120, eights from 144 to 208; 39 marks (common practice, from memory).
+   * The scale of Maelzel's pendulum metronome: by twos from 40, threes from 60, fours from 72,
+   * sixes from 120, eights from 144 to 208; 39 marks (common practice, no source; from memory).
    */
   @Test
   void traditionalMetronomeHasThirtyNineMarks() {

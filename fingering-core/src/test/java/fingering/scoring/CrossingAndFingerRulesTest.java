@@ -72,6 +72,12 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
+  void overTwoStringsTooTheLineFallsWhileTheBowGoesUp() {
+    Way down = Way.on("violin", "B4/1 A4/1").by(4, "3", "7th").by(2, "0", "7th");
+    assertThat(down.charged("crossing-against")).isEqualTo(1);
+  }
+
+  @Test
   void aCrossingWithTheLineOrOnOneNoteIsNotAgainstIt() {
     assertThat(crossing("D3/1 B3/1").charged("crossing-against")).isZero();
     Way unison = Way.on("viola", "G3/1 G3/1").by(3, "0", "1st").by(4, "4", "1st");
@@ -146,6 +152,12 @@ class CrossingAndFingerRulesTest {
     assertThat(first.charged("hand-opens-above")).isZero();
     Way open = Way.on("cello", "E2/1 G2/1").by(4, "2", "1st").by(3, "0", "1st");
     assertThat(open.charged("hand-opens-above")).isZero();
+  }
+
+  @Test
+  void openingForwardMovesTheSecondFingerToo() {
+    Way second = Way.on("cello", "Eb2/1 F#2/1").by(4, "2", "1st").by(4, "4", "1st");
+    assertThat(second.charged("hand-opens-above")).isEqualTo(1);
   }
 
   @Test

@@ -6,6 +6,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
+import fingering.fingerboard.LeftHand;
 import fingering.fingerboard.Taken;
 import fingering.music.Moment;
 import fingering.music.Music;
@@ -34,6 +35,37 @@ class NoteRulesTest {
     assertThat(charged("position", "A4/1", 2, "0", "5th")).isZero();
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "Bb3, half, 2",
+    "B3, 1st, 0",
+    "C#4, 2nd, 3",
+    "D4, 3rd, 3",
+    "E4, 4th, 2",
+    "F#4, 5th, 5",
+    "G4, 6th, 6",
+    "A4, 7th, 7"
+  })
+  void atTheEndOfTheNeckTheCelloHandIsAtHomeAgain(String note, String position, long steps) {
+    Way way = Way.on("cello", note + "/1").by(1, "1", position);
+    assertThat(way.charged("position")).isEqualTo(steps);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"G#2, half, 0", "A2, 1st, 1", "B2, 2½, 2", "C3, 3rd, 3", "D3, 4th, 4"})
+  void onTheBassEveryPositionIsAStepFurther(String note, String position, long steps) {
+    Way way = Way.on("bass", note + "/1").by(1, "1", position);
+    assertThat(way.charged("position")).isEqualTo(steps);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"A4, 12", "B4, 13", "C#5, 14", "G4, 14"})
+  void theThumbIsMostAtHomeOnTheOctave(String note, long steps) {
+    Taken hand = Taken.on("cello", LeftHand.MEDIUM.withLowThumb(true));
+    Way way = Way.on("cello", note + "/1").by(hand.by(note, 1, "T", "thumb"));
+    assertThat(way.charged("position")).isEqualTo(steps);
+  }
+
   @Test
   void positionsAboveThirdGrowLessSureStepByStep() {
     long before = charged("position", "D5/1", 2, "1", "3rd");
@@ -47,7 +79,15 @@ class NoteRulesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"E5/0.5, 2", "E5/1, 4", "E5/0.5!, 4", "E5/0.125, 3"})
+  @CsvSource({
+    "E5/0.5, 2",
+    "E5/1, 4",
+    "E5/0.7, 4",
+    "E5/0.6, 2",
+    "E5/0.5!, 4",
+    "E5/0.125, 3",
+    "E5/0.2, 2"
+  })
   void theFourthFingerIsWeakerOnAQuickALongOrAnAccentedNote(String event, long halves) {
     assertThat(charged("fourth-finger", event, 2, "4", "1st")).isEqualTo(halves);
   }
@@ -67,6 +107,8 @@ class NoteRulesTest {
   void anOpenStringUnderASlurStandsOutMore() {
     Way slurred = Way.on("violin", "D5/1 ~E5/1").by(2, "3", "1st").by(1, "0", "1st");
     assertThat(slurred.charged("open-string")).isEqualTo(9);
+    Way brief = Way.on("violin", "D5/0.25 ~E5/0.25").by(2, "3", "1st").by(1, "0", "1st");
+    assertThat(brief.charged("open-string")).isZero();
   }
 
   @Test
@@ -83,6 +125,12 @@ class NoteRulesTest {
     assertThat(charged("low-string-high", "E4/1", 4, "1", "5th")).isZero();
     assertThat(charged("low-string-high", "G4/1", 4, "3", "5th")).isEqualTo(3);
     assertThat(charged("low-string-high", "G6/1", 1, "3", "7th")).isZero();
+  }
+
+  @Test
+  void onTheThickStringsOfTheCelloHeightWeighsMore() {
+    assertThat(Way.on("cello", "C4/1").by(2, "1", "6th").charged("low-string-high")).isEqualTo(1);
+    assertThat(Way.on("cello", "F3/1").by(3, "1", "6th").charged("low-string-high")).isEqualTo(2);
   }
 
   @Test
@@ -113,15 +161,42 @@ class NoteRulesTest {
             false,
             false,
             false);
-    CostRule trill =
-        Rules.all().stream().filter(rule -> rule.id().equals("trill")).findFirst().orElseThrow();
     Grip onFourth =
         new GripFinder(Taken.on("violin").fingerboard())
             .grips(trilled).stream()
                 .filter(grip -> grip.top().finger() == Finger.FOURTH)
                 .findFirst()
                 .orElseThrow();
-    assertThat(((NoteRule) trill).amount(Stroke.of(trilled), onFourth)).isEqualTo(4);
+    assertThat(trill().amount(Stroke.of(trilled), onFourth)).isEqualTo(4);
+  }
+
+  @Test
+  void aTrillBesideAHeldNoteIsSeenOnItsOwnString() {
+    Moment held = Music.viola().notes("C3*2+G3/1 A3/1tr").moments().get(1);
+    assertThat(
+            new GripFinder(Taken.on("viola").fingerboard())
+                .grips(held).stream().filter(grip -> grip.top().finger() == Finger.FIRST))
+        .isNotEmpty()
+        .allSatisfy(grip -> assertThat(trill().amount(Stroke.of(held), grip)).isZero());
+  }
+
+  @Test
+  void aTrillOnAnOpenStringForWhichAHeldNoteIsLetGoIsSeen() {
+    Moment letGo = Music.viola().notes("D3*2+G3/1 C3/1tr").moments().get(1);
+    assertThat(new GripFinder(Taken.on("viola").fingerboard()).grips(letGo))
+        .isNotEmpty()
+        .allSatisfy(
+            grip ->
+                assertThat(trill().amount(Stroke.of(letGo), grip))
+                    .isEqualTo(grip.top().trill().isPresent() ? 1 : 4));
+  }
+
+  private static NoteRule trill() {
+    return Rules.all().stream()
+        .filter(rule -> rule.id().equals("trill"))
+        .map(NoteRule.class::cast)
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Way chord(String event) {

@@ -2,6 +2,10 @@ package fingering.scoring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fingering.fingerboard.Frame;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+import fingering.fingerboard.Taken;
 import org.junit.jupiter.api.Test;
 
 /** What counts as learned: common practice, no source. */
@@ -21,6 +25,23 @@ class PlayerRulesTest {
       assertThat(way.charged(rule.id())).as(rule.id()).isZero();
     }
     assertThat(way.newTo(Player.UNKNOWN)).isEmpty();
+    Way pair = violin("B4/1 C5/1").by(2, "1", "1st").by(2, "2", "1st");
+    assertThat(pair.newTo(Player.UNKNOWN)).isEmpty();
+  }
+
+  @Test
+  void onlyRulesThatCanChargeThePlayerAreAsked() {
+    assertThat(Rules.all())
+        .filteredOn(CostRule::idle)
+        .extracting(CostRule::id)
+        .containsExactly(
+            "new-position",
+            "new-finger-pattern",
+            "new-finger-spacing",
+            "new-extension",
+            "new-shift");
+    Player player = who("positions = 1", "patterns = 2-3", "extensions = none", "shifts = none");
+    assertThat(Rules.forPlayer(player)).noneMatch(CostRule::idle);
   }
 
   @Test
@@ -161,6 +182,47 @@ class PlayerRulesTest {
     assertThat(back.newTo(who("extensions = none", "patterns = closed"))).hasSize(1);
     assertThat(back.newTo(who("extensions = first back", "patterns = closed"))).isEmpty();
     assertThat(back.newTo(who("extensions = none", "patterns = closed, extended back"))).isEmpty();
+  }
+
+  /** A way of one note, taken by the hand extended back. */
+  private static Way extendedBack(String note, String finger) {
+    Placement placement =
+        Taken.on("cello").all(note, 1, finger, "1st").stream()
+            .filter(one -> one.frame().shape() == Frame.Shape.EXTENDED_BACK)
+            .findFirst()
+            .orElseThrow();
+    return Way.on("cello", note + "/1").by(Grip.of(placement));
+  }
+
+  @Test
+  void theFingersThatStayInTheOpenHandLieAsInTheClosedOne() {
+    Way stays = extendedBack("D4", "4");
+    assertThat(stays.newTo(who("patterns = extended back"))).containsExactly("the closed hand");
+    assertThat(stays.newTo(who("patterns = closed"))).isEmpty();
+    assertThat(stays.newTo(who("extensions = none"))).isEmpty();
+    Way moves = extendedBack("Bb3", "1");
+    assertThat(moves.newTo(who("patterns = extended back"))).isEmpty();
+  }
+
+  @Test
+  void inThumbPositionAFingerReachesForward() {
+    Placement reaching =
+        Taken.on("cello").on("E5", 1).stream()
+            .filter(one -> one.frame().shape() == Frame.Shape.THUMB && one.stretch() > 0)
+            .findFirst()
+            .orElseThrow();
+    Way way = Way.on("cello", "E5/1").by(Grip.of(reaching));
+    assertThat(way.charged("new-extension", who("extensions = first back"))).isEqualTo(1);
+    assertThat(way.charged("new-extension", who("extensions = fourth forward"))).isZero();
+    Way rests = Way.on("cello", "A4/1").by(1, "T", "thumb");
+    assertThat(rests.charged("new-extension", who("extensions = none"))).isZero();
+  }
+
+  @Test
+  void aFingerInItsPlaceReachesNowhereUnderWhateverLetter() {
+    Player none = who("extensions = none");
+    assertThat(violin("Fb5/1").by(2, "4", "1st").charged("new-extension", none)).isZero();
+    assertThat(violin("Cx5/1").by(2, "1", "3rd").charged("new-extension", none)).isZero();
   }
 
   @Test

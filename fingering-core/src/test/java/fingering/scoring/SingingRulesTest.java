@@ -36,9 +36,18 @@ class SingingRulesTest {
   void aStepOfTheScaleIsNoReasonToChangeTheString() {
     Way step = Way.on("violin", "D5/1 E5/1").by(2, "3", "1st").by(1, "0", "1st");
     assertThat(step.charged("crossing-step")).isEqualTo(1);
-    assertThat(step.charged("crossing-singing")).isPositive();
+    assertThat(step.charged("crossing-singing")).isEqualTo(85);
     Way leap = Way.on("violin", "D5/1 G5/1").by(2, "3", "1st").by(1, "2", "1st");
     assertThat(leap.charged("crossing-step")).isZero();
+  }
+
+  @Test
+  void aStepOnOneStringOrPluckedChangesNoVoice() {
+    Way one = Way.on("violin", "D5/1 E5/1").by(2, "3", "1st").by(2, "4", "1st");
+    assertThat(one.charged("crossing-singing")).isZero();
+    Way plucked = Way.on("violin", "D5/1pz E5/1pz").by(2, "3", "1st").by(1, "0", "1st");
+    assertThat(plucked.charged("crossing-singing")).isZero();
+    assertThat(plucked.charged("crossing-step")).isZero();
   }
 
   @Test

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
+import fingering.fingerboard.Taken;
+import fingering.music.Moment;
+import fingering.music.Music;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -74,6 +77,16 @@ class WeightsTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Scoring.of(ImmutableList.of(new Everything("everything")), weights))
         .withMessageContaining("'everything'");
+  }
+
+  @Test
+  void aRuleOfOnesOwnChargesByItsWeight() {
+    Scoring own =
+        Scoring.of(
+            ImmutableList.of(new Everything("everything")), Weights.parse("w", "everything = 7"));
+    Moment moment = Music.violin().notes("A4/1").moments().get(0);
+    assertThat(own.cost(Stroke.of(moment), Taken.on("violin").by("A4", 2, "0", "1st")))
+        .isEqualTo(7);
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import com.google.common.collect.ImmutableList;
 import fingering.tables.Instrument.HandKind;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -109,7 +110,17 @@ class InstrumentsTest {
   }
 
   @Test
-  void theLongestNameWinsInAPartForCelloAndBass() {
+  void ofTwoInstrumentsInAPartsNameTheOneWithTheLongerNameCounts() {
+    assertThat(instruments.byPartName("Violine oder Bratsche"))
+        .map(Instrument::id)
+        .contains("viola");
+    assertThat(instruments.byPartName("Bratsche oder Violine"))
+        .map(Instrument::id)
+        .contains("viola");
+  }
+
+  @Test
+  void aCelloPartThatTheBassJoinsIsTheCellos() {
     assertThat(instruments.byPartName("Violoncello e basso")).map(Instrument::id).contains("cello");
   }
 
@@ -165,16 +176,52 @@ class InstrumentsTest {
     assertThatIllegalArgumentException().isThrownBy(() -> violin.string(0));
   }
 
+  private static Instrument built(
+      ImmutableList<OpenString> strings, double string, double fingerboard, double reach) {
+    return new Instrument(
+        "x", "Viola", HandKind.VIOLIN, "standard", "16", strings, string, fingerboard, reach, 0);
+  }
+
+  private static ImmutableList<OpenString> strings(int many) {
+    return IntStream.rangeClosed(1, many)
+        .mapToObj(number -> new OpenString(Math.min(8, number), Pitch.parse("A4")))
+        .collect(ImmutableList.toImmutableList());
+  }
+
   @Test
   void anInstrumentWithoutItsSecondStringIsRefused() {
     ImmutableList<OpenString> gap =
         ImmutableList.of(
             new OpenString(1, Pitch.parse("A4")), new OpenString(3, Pitch.parse("G3")));
     assertThatIllegalArgumentException()
-        .isThrownBy(
-            () ->
-                new Instrument(
-                    "x", "Viola", HandKind.VIOLIN, "standard", "16", gap, 375, 308, 105, 0))
+        .isThrownBy(() -> built(gap, 375, 308, 105))
         .withMessageContaining("string 2");
+  }
+
+  @Test
+  void anInstrumentHasOneToEightStrings() {
+    assertThat(built(strings(1), 375, 308, 105).strings()).hasSize(1);
+    assertThat(built(strings(8), 375, 308, 105).strings()).hasSize(8);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> built(strings(0), 375, 308, 105))
+        .withMessage("Viola has 0 strings, not 1 to 8");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> built(strings(9), 375, 308, 105))
+        .withMessage("Viola has 9 strings, not 1 to 8");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0, 105, string length 0.0 mm",
+    "NaN, 308, 105, string length NaN mm",
+    "375, 0, 105, a fingerboard of 0.0 mm",
+    "375, 375, 105, a fingerboard of 375.0 mm",
+    "375, 308, 0, a reach of 0.0 mm"
+  })
+  void lengthsOfWhichNoInstrumentCanBeBuiltAreRefused(
+      double string, double fingerboard, double reach, String complaint) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> built(strings(4), string, fingerboard, reach))
+        .withMessageContaining(complaint);
   }
 }

@@ -3,6 +3,7 @@ package fingering.tables;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.google.common.collect.ImmutableList;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,24 +38,43 @@ class KeyTest {
         .collect(Collectors.joining(" "));
   }
 
-  @Test
-  void thereAreFifteenKeysOfEitherModeAndEachReadsItsOwnName() {
-    int keys = 0;
+  /** Every tonic of either mode that seven sharps or flats are enough for. */
+  private static ImmutableList<Key> all() {
+    ImmutableList.Builder<Key> keys = ImmutableList.builder();
     for (Key.Mode mode : Key.Mode.values()) {
       for (Letter letter : Letter.values()) {
         for (int alter = -1; alter <= 1; alter++) {
           try {
-            Key key = new Key(letter, alter, mode);
-            keys++;
-            assertThat(Key.parse(key.toString())).isEqualTo(key);
-            assertThat(Key.parse(key.display())).isEqualTo(key);
+            keys.add(new Key(letter, alter, mode));
           } catch (IllegalArgumentException e) {
             assertThat(e).hasMessageContaining("seven sharps or flats");
           }
         }
       }
     }
-    assertThat(keys).isEqualTo(30);
+    return keys.build();
+  }
+
+  // the circle of fifths, as in any primer of music; common practice, no source
+  @Test
+  void thereAreFifteenKeysOfEitherMode() {
+    assertThat(all()).hasSize(30);
+  }
+
+  @Test
+  void everyKeyReadsItsOwnName() {
+    assertThat(all())
+        .allSatisfy(
+            key -> {
+              assertThat(Key.parse(key.toString())).isEqualTo(key);
+              assertThat(Key.parse(key.display())).isEqualTo(key);
+            });
+  }
+
+  @Test
+  void aKeyIsNamedByItsTonicAndItsMode() {
+    assertThat(Key.parse("bb-minor")).hasToString("Bb-minor");
+    assertThat(Key.parse("f# major").display()).isEqualTo("F♯ major");
   }
 
   @ParameterizedTest

@@ -57,6 +57,14 @@ class PositionTest {
             .map(Position::parse)
             .toList();
     assertThat(rising).isSorted().doesNotHaveDuplicates();
+    assertThat(Position.THIRD).isGreaterThan(Position.SECOND);
+  }
+
+  @Test
+  void wholePositionsAreCountedFromFirst() {
+    assertThat(Stream.of(1, 2, 12).map(Position::of))
+        .extracting(Position::display)
+        .containsExactly("1st", "2nd", "12th");
   }
 
   @ParameterizedTest

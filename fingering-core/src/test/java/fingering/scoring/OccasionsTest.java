@@ -1,0 +1,64 @@
+package fingering.scoring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Fingerboard;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.GripFinder;
+import fingering.music.Moment;
+import fingering.music.Music;
+import fingering.music.Passage;
+import fingering.music.RandomMusic;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+
+/** The search asks a rule only where the rule says that it may charge something. */
+class OccasionsTest {
+  private static final ImmutableList<String> INSTRUMENTS =
+      ImmutableList.of("violin", "viola", "cello");
+  private static final ImmutableList<Integer> LOWEST = ImmutableList.of(55, 48, 36);
+  private static final Player BEGINNER =
+      Player.parse("beginner", "positions = 1\npatterns = 2-3, closed\nshifts = none");
+  private static final ImmutableList<TransitionRule> RULES =
+      Rules.forPlayer(BEGINNER).stream()
+          .filter(TransitionRule.class::isInstance)
+          .map(TransitionRule.class::cast)
+          .collect(ImmutableList.toImmutableList());
+
+  @Property(tries = 60)
+  void whereARuleSaysThatItChargesNothingItChargesNothing(
+      @ForAll int seed, @ForAll @IntRange(min = 0, max = 2) int which) {
+    RandomMusic random = new RandomMusic(seed);
+    int lowest = LOWEST.get(which);
+    String events = random.withDoubleStops(6, lowest, lowest + 24);
+    Passage passage = Music.on(INSTRUMENTS.get(which)).tempo(random.tempo()).notes(events);
+    GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument()));
+    List<Moment> moments = Moment.paced(passage.moments());
+    for (int m = 1; m < moments.size(); m++) {
+      Passing passing = Passing.between(moments.get(m - 1), moments.get(m));
+      for (Grip before : some(finder.grips(moments.get(m - 1)), seed)) {
+        for (Grip now : some(finder.grips(moments.get(m)), seed)) {
+          for (TransitionRule rule : RULES) {
+            if (rule.amount(passing, before, now) > 0) {
+              assertThat(rule.concerns(passing)).as(rule.id()).isTrue();
+              assertThat(rule.occasion())
+                  .as(rule.id())
+                  .isIn(
+                      Occasion.ANY,
+                      Scoring.shifts(passing, before, now) ? Occasion.SHIFT : Occasion.STAY);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private static List<Grip> some(List<Grip> grips, long seed) {
+    Random random = new Random(seed);
+    return random.ints(12, 0, grips.size()).mapToObj(grips::get).toList();
+  }
+}

@@ -152,7 +152,9 @@ final class CheckCommand implements Callable<Integer> {
             checked.request(),
             format == Format.SARIF,
             CheckCommand::sentence);
-    try (Printout printout = Printout.begin(output, spec.commandLine().getOut())) {
+    PrintWriter out = spec.commandLine().getOut();
+    try (Printout printout =
+        Printout.begin(output, format == Format.TEXT ? out : Screen.exact(out))) {
       CheckReport report = report(new Asked(wanted, show, failOn), printout::print);
       bar.around(report::begin);
       ManyFiles.check(

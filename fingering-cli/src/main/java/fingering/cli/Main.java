@@ -1,11 +1,12 @@
 package fingering.cli;
 
 import com.google.common.collect.ImmutableList;
+import fingering.musicxml.ChoiceException;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.UnwritableScoreException;
 import fingering.plan.InfeasibleBriefException;
+import java.io.OutputStream;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -45,12 +46,29 @@ public final class Main {
 
   /** Runs the command and exits with its code. */
   public static void main(String[] arguments) {
-    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
-    PrintWriter err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
+    System.exit(run(arguments));
+  }
+
+  private static int run(String... arguments) {
+    Screen out;
+    Screen err;
+    try {
+      out = screen(System.out, "stdout");
+      err = screen(System.err, "stderr");
+    } catch (ChoiceException e) {
+      System.err.println("fingering: " + e.getMessage());
+      return ExitCode.REFUSED;
+    }
     int code = run(out, err, arguments);
     out.flush();
     err.flush();
-    System.exit(code);
+    return code;
+  }
+
+  private static Screen screen(OutputStream stream, String name) {
+    return Screen.of(
+        stream,
+        Screen.charset(System.getenv(), property -> System.getProperty(property, ""), name));
   }
 
   /** Runs the command; returns its exit code. */

@@ -23,4 +23,9 @@ final class OutputOptions extends OutputFile {
       description =
           "text (the default), json, html (a page with the music), or svg (the music alone).")
   Format format = Format.TEXT;
+
+  @Override
+  boolean words() {
+    return format == Format.TEXT;
+  }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /**
  * The help of a command: what it is for, its options in sections, examples, and the exit codes. It
@@ -43,6 +44,11 @@ final class TeachingHelp extends Help {
   /** From here on sections are worth their headings. */
   private static final int LONG = 9;
 
+  private static final int COLUMNS = 80;
+
+  /** Columns of the names, with the blanks behind them. */
+  private static final int NAMES = 28;
+
   private final CommandSpec spec;
 
   private TeachingHelp(CommandSpec spec, ColorScheme colours) {
@@ -52,32 +58,83 @@ final class TeachingHelp extends Help {
 
   /** The help of a command. */
   static Help of(CommandSpec spec, ColorScheme colours) {
-    // Everything was read by now; in words an option and its value stand apart.
-    spec.parser().separator(" ");
-    spec.usageMessage().abbreviateSynopsis(true);
+    spec.usageMessage().commandListHeading("%nCommands:%n");
     return new TeachingHelp(spec, colours);
+  }
+
+  /** The command with what it needs, before what it may have. */
+  @Override
+  public String synopsis(int headingLength) {
+    StringBuilder line = new StringBuilder(spec.qualifiedName());
+    if (!spec.subcommands().isEmpty()) {
+      line.append(" COMMAND");
+    }
+    spec.positionalParameters().forEach(each -> line.append(' ').append(label(each)));
+    spec.options().stream()
+        .filter(OptionSpec::required)
+        .forEach(each -> line.append(' ').append(names(each)));
+    return line.append(" [OPTIONS]\n\n").toString();
+  }
+
+  /** What is named without an option; several where there may be several. */
+  private static String label(PositionalParamSpec parameter) {
+    return parameter.paramLabel() + (parameter.arity().max() > 1 ? "..." : "");
+  }
+
+  private static String names(OptionSpec option) {
+    return String.join(", ", option.names())
+        + (option.arity().max() > 0 ? " " + option.paramLabel() : "");
+  }
+
+  @Override
+  public String parameterList() {
+    StringBuilder text = new StringBuilder();
+    spec.positionalParameters()
+        .forEach(each -> text.append(entry("  " + label(each), each.description())));
+    return text.length() == 0 ? "" : "\n" + text;
   }
 
   @Override
   public String optionList() {
-    List<OptionSpec> all = spec.options();
-    if (all.size() < LONG) {
-      return list(all);
+    if (spec.options().size() < LONG) {
+      return "\n" + list(spec.options());
     }
     StringBuilder text = new StringBuilder();
     sections()
         .forEach(
             (heading, options) ->
-                text.append(System.lineSeparator())
+                text.append('\n')
                     .append(colorScheme().ansi().string("@|bold " + heading + "|@"))
-                    .append(System.lineSeparator())
+                    .append('\n')
                     .append(list(options)));
     return text.toString();
   }
 
-  private String list(List<OptionSpec> options) {
-    return optionListExcludingGroups(
-        options, createDefaultLayout(), null, parameterLabelRenderer());
+  private static String list(List<OptionSpec> options) {
+    StringBuilder text = new StringBuilder();
+    options.forEach(
+        each -> {
+          String names = names(each);
+          text.append(
+              entry((names.startsWith("--") ? "      " : "  ") + names, each.description()));
+        });
+    return text.toString();
+  }
+
+  /** A name, and beside or below it what it means. */
+  private static String entry(String name, String[] description) {
+    String margin = " ".repeat(NAMES);
+    String says =
+        String.join(
+            "\n" + margin, TextLayout.wrap(String.join(" ", description), COLUMNS - NAMES, 0));
+    boolean beside = name.length() < NAMES;
+    return (beside ? TextLayout.pad(name, NAMES) : name + "\n" + margin) + says + "\n";
+  }
+
+  /** They stand below, as lines for people. */
+  @Override
+  public String exitCodeList() {
+    return "";
   }
 
   /** The command's own options first, help last. */
@@ -113,11 +170,7 @@ final class TeachingHelp extends Help {
   @Override
   public String footer(Object... values) {
     StringBuilder text = new StringBuilder(super.footer(values));
-    text.append(System.lineSeparator())
-        .append("Exit codes:")
-        .append(System.lineSeparator())
-        .append("  0  done")
-        .append(System.lineSeparator());
+    text.append('\n').append("Exit codes:").append('\n').append(code("0", "done"));
     spec.usageMessage().exitCodeList().forEach((code, says) -> text.append(code(code, says)));
     return text.append(code("2", "what was typed, or a file, cannot be used; nothing is written"))
         .append(code("3", "the program itself failed"))
@@ -125,6 +178,6 @@ final class TeachingHelp extends Help {
   }
 
   private static String code(String code, String says) {
-    return "  " + code.strip() + "  " + says + System.lineSeparator();
+    return "  " + code.strip() + "  " + says + "\n";
   }
 }

@@ -10,7 +10,7 @@ if not exist "%jar%" (
   if errorlevel 1 (
     popd
     echo fingering: the program could not be built; it needs JDK 17 and Maven. 1>&2
-    exit /b 1
+    exit /b 3
   )
   popd
 )

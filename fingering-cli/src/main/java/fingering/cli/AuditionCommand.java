@@ -22,14 +22,16 @@ import picocli.CommandLine.Spec;
 /** Plans all that an audition asks for. */
 @Command(
     name = "audition",
-    description = "Plans the scales and excerpts of an audition, and shows what it asks for.",
+    description =
+        "Plans the scales and excerpts of an audition, so that together they show what it asks for.",
     mixinStandardHelpOptions = true,
     sortOptions = false,
+    exitCodeList = "1:something asked for cannot be planned or shown; the rest is printed",
     footer = {
       "",
       "Examples:",
-      "  fingering audition hearing.yaml",
-      "  fingering audition hearing.yaml --player imke.player --write hearing"
+      "  fingering audition docs/demo/hearing.yaml",
+      "  fingering audition docs/demo/hearing.yaml --write hearing"
     })
 final class AuditionCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -116,9 +118,9 @@ final class AuditionCommand implements Callable<Integer> {
   private int complain(AnsweredSheet answer) {
     ImmutableList<String> open = answer.open();
     if (open.isEmpty()) {
-      return 0;
+      return ExitCode.DONE;
     }
     spec.commandLine().getErr().println("fingering: " + String.join("; ", open) + ".");
-    return 1;
+    return ExitCode.LOOK;
   }
 }

@@ -21,15 +21,16 @@ import picocli.CommandLine.Spec;
 /** Draws the fingerboard. */
 @Command(
     name = "chart",
-    description = "Draws the fingerboard: notes, fingers, millimetres, and what rings.",
+    description =
+        "Draws the fingerboard: which finger takes which note, how far apart they lie, and which notes ring with an open string.",
     mixinStandardHelpOptions = true,
     sortOptions = false,
     footer = {
       "",
       "Examples:",
       "  fingering chart violin --position 1 --key D-major",
-      "  fingering chart cello --position 4 --output fourth.svg",
-      "  fingering chart viola --string C"
+      "  fingering chart viola --string C",
+      "  fingering chart cello --position 4 --output fourth.svg"
     })
 final class ChartCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -88,7 +89,7 @@ final class ChartCommand implements Callable<Integer> {
           case SVG -> ChartSvg.of(chart);
         };
     output.print(text, spec.commandLine().getOut());
-    return 0;
+    return ExitCode.DONE;
   }
 
   private Instrument instrument() {

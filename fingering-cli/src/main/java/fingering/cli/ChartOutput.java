@@ -24,4 +24,9 @@ final class ChartOutput extends OutputFile {
         output.isPresent() && output.get().toString().toLowerCase(Locale.ROOT).endsWith(".svg");
     return format.orElse(picture ? Format.SVG : Format.TEXT);
   }
+
+  @Override
+  boolean words() {
+    return format() == Format.TEXT;
+  }
 }

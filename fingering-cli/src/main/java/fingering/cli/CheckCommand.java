@@ -34,19 +34,18 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "check",
     description =
-        "Tells what a score asks of its string players that they cannot, or should not, be asked.",
+        "Tells an arranger what a score asks of its string players that they cannot, or should not, be asked.",
     mixinStandardHelpOptions = true,
     sortOptions = false,
+    exitCodeList = "1:something as grave as --fail-on, or graver, was found",
     footer = {
       "",
       "Examples:",
-      "  fingering check suite.musicxml",
-      "  fingering check suite.mxl --part 'Violin 2' --part Viola --level first-years",
-      "  fingering check suites/ 'more/**.mxl' --format sarif --output f.sarif",
-      "  fingering check --print-level intermediate --output our.level",
-      "",
-      "Exit codes: 0 nothing found of the severity of --fail-on or graver; 1 something;",
-      "2 a file could not be read or checked, or the command was mistyped."
+      "  fingering check docs/examples/lanterns.musicxml --level intermediate",
+      "  fingering check docs/examples/lanterns.musicxml --part Viola \\",
+      "    --level first-years --fail-on unplayable",
+      "  fingering check docs/examples --format html --output findings.html",
+      "  fingering check --print-level intermediate --output our.level"
     })
 final class CheckCommand implements Callable<Integer> {
   /** Forms in which findings are printed. */
@@ -116,12 +115,12 @@ final class CheckCommand implements Callable<Integer> {
       output.check();
       if (level.printed.isPresent()) {
         output.print(LevelOption.text(level.printed.get()), spec.commandLine().getOut());
-        return CheckTally.CLEAN;
+        return ExitCode.DONE;
       }
       return check(level.read(), err);
     } catch (IllegalArgumentException | UnwritableScoreException e) {
       err.println("fingering: " + Main.sentence(e));
-      return CheckTally.UNREAD;
+      return ExitCode.REFUSED;
     }
   }
 
@@ -153,7 +152,9 @@ final class CheckCommand implements Callable<Integer> {
             checked.request(),
             format == Format.SARIF,
             CheckCommand::sentence);
-    try (Printout printout = Printout.begin(output, spec.commandLine().getOut())) {
+    PrintWriter out = spec.commandLine().getOut();
+    try (Printout printout =
+        Printout.begin(output, format == Format.TEXT ? out : Screen.exact(out))) {
       CheckReport report = report(new Asked(wanted, show, failOn), printout::print);
       bar.around(report::begin);
       ManyFiles.check(

@@ -21,7 +21,8 @@ import picocli.CommandLine.Spec;
 /** Shows plans side by side. */
 @Command(
     name = "compare",
-    description = "Shows a first-position plan and one that stays higher up, side by side.",
+    description =
+        "Shows a plan in first position and one that stays higher up, side by side, with what each costs and up to which tempo it is comfortable.",
     mixinStandardHelpOptions = true,
     sortOptions = false,
     footer = {
@@ -29,11 +30,11 @@ import picocli.CommandLine.Spec;
       "The higher plan stays in 3rd position (cello: 4th), even where that costs more.",
       "",
       "Examples:",
-      "  fingering compare part.musicxml",
-      "  fingering compare quartet.mxl --part Viola --measures 'B to D' --with-second",
-      "  fingering compare part.musicxml --plan 'low=allow 1,half' --plan 'high=show 3=8'",
-      "  fingering compare part.musicxml --format json --output plans.json",
-      "  fingering compare part.musicxml --format html --output plans.html"
+      "  fingering compare docs/demo/demo.musicxml",
+      "  fingering compare docs/demo/demo.musicxml --measures 'A to B' --with-second",
+      "  fingering compare docs/demo/demo.musicxml --plan 'low=allow 1,half' \\",
+      "    --plan 'high=show 3=8'",
+      "  fingering compare docs/demo/demo.musicxml --format html --output plans.html"
     })
 final class CompareCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -50,10 +51,8 @@ final class CompareCommand implements Callable<Integer> {
   @Option(
       names = "--plan",
       paramLabel = "NAME=DEMANDS",
-      description = {
-        "Compare plans of your own instead, one for each --plan: a name, and what the plan",
-        "must meet, by the names of the options: 'up early=show 3=8; avoid open-strings'."
-      })
+      description =
+          "Compare plans of your own instead, one for each --plan: a name, and what the plan must meet, by the names of the options: 'up early=show 3=8; avoid open-strings'.")
   List<String> plans = List.of();
 
   @Option(
@@ -103,7 +102,7 @@ final class CompareCommand implements Callable<Integer> {
                   output.format, comparison, comparer, charging, reading.printed(read, passage));
         };
     output.print(text, spec.commandLine().getOut());
-    return 0;
+    return ExitCode.DONE;
   }
 
   /** The briefs that are to be compared instead of the usual plans. */

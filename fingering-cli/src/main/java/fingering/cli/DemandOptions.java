@@ -26,10 +26,8 @@ final class DemandOptions {
   @Option(
       names = "--allow",
       paramLabel = "POSITIONS",
-      description = {
-        "Positions allowed: 1,half. This and the next four may end in the measures",
-        "they hold for, 1,half@9-16, and be given several times."
-      })
+      description =
+          "Positions allowed: 1,half. This and the next four may end in the measures they hold for, 1,half@9-16, and be given several times.")
   List<String> allow = List.of();
 
   @Option(
@@ -61,11 +59,8 @@ final class DemandOptions {
   @Option(
       names = "--keep-plan",
       paramLabel = "FILE@MEASURES",
-      description = {
-        "Take notes as an earlier plan does, printed by",
-        "'plan --format json': plan.json, or for some",
-        "measures alone plan.json@9-16."
-      })
+      description =
+          "Take notes as an earlier plan does, printed by 'plan --format json': plan.json, or for some measures alone plan.json@9-16.")
   List<String> keepPlan = List.of();
 
   @Option(

@@ -14,9 +14,10 @@ import picocli.CommandLine.Spec;
 /** Compares plans for the excerpt that comes with the program. */
 @Command(
     name = "demo",
-    description = "Compares plans for a viola excerpt that comes with the program.",
+    description =
+        "Compares plans for a viola excerpt that comes with the program: the quickest way to see what it does.",
     mixinStandardHelpOptions = true,
-    footer = {"", "Example:", "  fingering demo"})
+    footer = {"", "Examples:", "  fingering demo", "  fingering demo --preset first-years"})
 final class DemoCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 

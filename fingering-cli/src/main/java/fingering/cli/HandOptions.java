@@ -12,10 +12,8 @@ final class HandOptions {
       names = "--hand",
       paramLabel = "SIZE",
       converter = HandConverter.class,
-      description = {
-        "small, medium (the default) or large for the size of the instrument,",
-        "or the reach between first and fourth finger on the string: 102mm."
-      })
+      description =
+          "small, medium (the default) or large for the size of the instrument, or the reach between first and fourth finger on the string: 102mm.")
   Optional<LeftHand> size = Optional.empty();
 
   @Option(

@@ -31,9 +31,7 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  fingering journal add --clean quarter=66 --note 'bow quiet at last'",
-      "  fingering journal add --clean quarter=58 --measures 13-14",
-      "  fingering journal show",
-      "  fingering journal show --to quarter=96 --output progress.svg"
+      "  fingering journal show"
     })
 final class JournalCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -61,7 +59,13 @@ final class JournalCommand implements Callable<Integer> {
       name = "add",
       description = "Adds a line to the journal; makes the file where there is none.",
       mixinStandardHelpOptions = true,
-      sortOptions = false)
+      sortOptions = false,
+      footer = {
+        "",
+        "Examples:",
+        "  fingering journal add --clean quarter=66 --note 'bow quiet at last'",
+        "  fingering journal add --clean quarter=58 --measures 13-14"
+      })
   static final class Add implements Callable<Integer> {
     @Spec CommandSpec spec;
 
@@ -118,7 +122,7 @@ final class JournalCommand implements Callable<Integer> {
       spec.commandLine()
           .getOut()
           .print(JournalText.of(one, OutputFile.columns(), new OutputFile().style()));
-      return 0;
+      return ExitCode.DONE;
     }
   }
 
@@ -127,7 +131,14 @@ final class JournalCommand implements Callable<Integer> {
       name = "show",
       description = "Shows the journal, or a picture of the progress in it.",
       mixinStandardHelpOptions = true,
-      sortOptions = false)
+      sortOptions = false,
+      footer = {
+        "",
+        "Examples:",
+        "  fingering journal add --clean quarter=66",
+        "  fingering journal show",
+        "  fingering journal show --to quarter=96 --output progress.svg"
+      })
   static final class Show implements Callable<Integer> {
     @Spec CommandSpec spec;
 
@@ -152,7 +163,7 @@ final class JournalCommand implements Callable<Integer> {
             case SVG -> ProgressSvg.of(journal, to, ProgressSvg.Size.SHEET);
           };
       output.print(text, spec.commandLine().getOut());
-      return 0;
+      return ExitCode.DONE;
     }
   }
 }

@@ -25,17 +25,19 @@ import picocli.CommandLine.Spec;
 /** Learns the weights of the rules from fingered scores. */
 @Command(
     name = "learn",
-    description = "Learns the weights of the rules from fingered scores.",
+    description = "Learns how much each rule should count from scores that you have fingered.",
     mixinStandardHelpOptions = true,
     sortOptions = false,
     footer = {
       "",
-      "A finger should be printed at nearly every note, and the string where it is not plain.",
-      "Scores of the same music are one piece, fingered by several players.",
+      "A finger should be printed at nearly every note, and the string where it is not",
+      "plain. Scores of the same music are one piece, fingered by several players.",
       "",
       "Examples:",
-      "  fingering learn sonata.musicxml etude.musicxml --output my.weights",
-      "  fingering learn quartets/*.mxl --part Viola --start my.weights --strength 10"
+      "  fingering plan docs/demo/demo.musicxml --choose third --write mine.musicxml",
+      "  fingering learn mine.musicxml --output my.weights",
+      "  fingering learn mine.musicxml --start my.weights --strength 10 \\",
+      "    --output more.weights"
     })
 final class LearnCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -59,10 +61,8 @@ final class LearnCommand implements Callable<Integer> {
   @Option(
       names = "--strength",
       paramLabel = "NUMBER",
-      description = {
-        "How strongly the start weights hold: 30 (the default) bends them gently,",
-        "3 follows the scores more closely, 0 follows nothing else."
-      })
+      description =
+          "How strongly the start weights hold: 30 (the default) bends them gently, 3 follows the scores more closely, 0 follows nothing else.")
   double strength = Learner.STRENGTH;
 
   @Mixin HandOptions hand = new HandOptions();
@@ -84,7 +84,7 @@ final class LearnCommand implements Callable<Integer> {
         Learner.of(examples, Rules.all(), from, hand.hand()).learn(strength, progress());
     String begun = start.map(LearnCommand::name).orElse("common practice");
     output.print(WeightsText.of(learned, begun), spec.commandLine().getOut());
-    return 0;
+    return ExitCode.DONE;
   }
 
   private Example example(Path score) {

@@ -10,10 +10,8 @@ final class LimitOptions {
       names = "--limit",
       paramLabel = "NAME=NUMBER",
       converter = LimitsConverter.class,
-      description = {
-        "How much a score may hold before it is refused: measures=20000,bytes=64M;",
-        "of bytes, unpacked, ratio, files, nesting, parts, measures, notes."
-      })
+      description =
+          "How much a score may hold before it is refused: measures=20000,bytes=64M; of bytes, unpacked, ratio, files, nesting, parts, measures, notes.")
   ScoreLimits limits = ScoreLimits.USUAL;
 
   static final class LimitsConverter implements ITypeConverter<ScoreLimits> {

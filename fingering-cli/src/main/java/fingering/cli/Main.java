@@ -1,11 +1,12 @@
 package fingering.cli;
 
 import com.google.common.collect.ImmutableList;
+import fingering.musicxml.ChoiceException;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.UnwritableScoreException;
 import fingering.plan.InfeasibleBriefException;
+import java.io.OutputStream;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -17,20 +18,14 @@ import picocli.CommandLine.Command;
     versionProvider = Main.Version.class,
     footer = {
       "",
+      "Every command has its own help: 'fingering plan --help'. SCORE is the name of a",
+      "file with music: MusicXML (.musicxml, .xml, .mxl), or ABC notation (.abc).",
+      "",
       "Examples:",
       "  fingering demo",
-      "  fingering compare part.musicxml --measures 9-24",
-      "  fingering compare quartet.mxl --part Viola --tempo half=84",
-      "  fingering plan part.musicxml --choose third --write marked.musicxml",
-      "  fingering chart viola --position 3",
-      "  fingering scale D major --instrument viola --octaves 3",
-      "  fingering audition hearing.yaml --write hearing",
-      "  fingering practice part.musicxml --from quarter=60 --to quarter=96 --by 2026-12-12",
-      "  fingering journal add --clean quarter=66 --note 'bow quiet at last'",
-      "  fingering check orchestra/ --level intermediate",
-      "  fingering learn fingered.musicxml --output my.weights",
-      "",
-      "Exit codes: 0 done; 1 the score or the request cannot be met; 2 the command was mistyped."
+      "  fingering compare docs/demo/demo.musicxml --measures 1-16",
+      "  fingering plan docs/demo/demo.musicxml --choose third --write marked.musicxml",
+      "  fingering chart viola --position 3"
     })
 public final class Main {
   private static final ImmutableList<Class<?>> COMMANDS =
@@ -38,25 +33,42 @@ public final class Main {
           DemoCommand.class,
           CompareCommand.class,
           PlanCommand.class,
-          ChartCommand.class,
-          LearnCommand.class,
-          ScaleCommand.class,
-          AuditionCommand.class,
+          MarksCommand.class,
           PracticeCommand.class,
           JournalCommand.class,
+          ScaleCommand.class,
+          AuditionCommand.class,
+          ChartCommand.class,
           CheckCommand.class,
-          MarksCommand.class);
+          LearnCommand.class);
 
   private Main() {}
 
   /** Runs the command and exits with its code. */
   public static void main(String[] arguments) {
-    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
-    PrintWriter err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
+    System.exit(run(arguments));
+  }
+
+  private static int run(String... arguments) {
+    Screen out;
+    Screen err;
+    try {
+      out = screen(System.out, "stdout");
+      err = screen(System.err, "stderr");
+    } catch (ChoiceException e) {
+      System.err.println("fingering: " + e.getMessage());
+      return ExitCode.REFUSED;
+    }
     int code = run(out, err, arguments);
     out.flush();
     err.flush();
-    System.exit(code);
+    return code;
+  }
+
+  private static Screen screen(OutputStream stream, String name) {
+    return Screen.of(
+        stream,
+        Screen.charset(System.getenv(), property -> System.getProperty(property, ""), name));
   }
 
   /** Runs the command; returns its exit code. */
@@ -65,18 +77,19 @@ public final class Main {
     line.setOut(out);
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setHelpFactory(TeachingHelp::of);
     line.setParameterExceptionHandler(Main::mistyped);
     line.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
           command.getErr().println("fingering: " + sentence(exception));
-          return 1;
+          return foreseen(exception) ? ExitCode.REFUSED : ExitCode.FAULT;
         });
     try {
       return line.execute(arguments);
     } catch (OutOfMemoryError e) {
       // Nothing is half done then: files are written beside and moved when they are complete.
       err.println("fingering: " + sentence(e));
-      return 1;
+      return ExitCode.REFUSED;
     }
   }
 
@@ -99,16 +112,11 @@ public final class Main {
   }
 
   private static int mistyped(CommandLine.ParameterException exception, String[] arguments) {
-    CommandLine command = exception.getCommandLine();
-    command
+    exception
+        .getCommandLine()
         .getErr()
-        .println(
-            "fingering: "
-                + exception.getMessage()
-                + " (see '"
-                + command.getCommandSpec().qualifiedName()
-                + " --help')");
-    return 2;
+        .println("fingering: " + Mistyped.sentence(exception, COMMANDS));
+    return ExitCode.REFUSED;
   }
 
   /** One sentence for whatever went wrong; what was not foreseen says so. */
@@ -121,18 +129,24 @@ public final class Main {
       return "This goes deeper than Java may go here: check that the file is a score, or set"
           + " JAVA_TOOL_OPTIONS=-Xss16m.";
     }
-    boolean foreseen =
-        exception instanceof UnreadableScoreException
-            || exception instanceof UnwritableScoreException
-            || exception instanceof InfeasibleBriefException
-            || exception instanceof IllegalArgumentException;
-    return foreseen
+    return foreseen(exception)
         ? exception.getMessage()
         : "something went wrong that was not foreseen ("
             + exception.getClass().getSimpleName()
             + ": "
             + exception.getMessage()
             + "); please report it with the score that caused it.";
+  }
+
+  /**
+   * Whether what went wrong lies with what was typed or read, or with the means of the computer.
+   */
+  private static boolean foreseen(Throwable exception) {
+    return exception instanceof UnreadableScoreException
+        || exception instanceof UnwritableScoreException
+        || exception instanceof InfeasibleBriefException
+        || exception instanceof IllegalArgumentException
+        || exception instanceof StackOverflowError;
   }
 
   /** The version of the jar. */

@@ -19,10 +19,15 @@ import picocli.CommandLine.Spec;
 /** Tells what to circle in a part before playing it. */
 @Command(
     name = "marks",
-    description = "Tells what to circle in a part before playing it.",
+    description = "Tells what to circle in a part before you play it.",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    footer = {"", "Example:", "  fingering marks part.musicxml --tempo quarter=96"})
+    footer = {
+      "",
+      "Examples:",
+      "  fingering marks docs/demo/demo.musicxml",
+      "  fingering marks docs/demo/demo.musicxml --measures 1-16 --tempo quarter=72"
+    })
 final class MarksCommand implements Callable<Integer> {
   private static final int PLACE = 16;
 
@@ -42,7 +47,7 @@ final class MarksCommand implements Callable<Integer> {
     Passage passage = reading.read(read, Students.UNKNOWN);
     ImmutableList<Circle> circles = Circles.of(passage, reading.printed(read, passage));
     output.print(text(passage, circles), spec.commandLine().getOut());
-    return 0;
+    return ExitCode.DONE;
   }
 
   private String text(Passage passage, List<Circle> circles) {

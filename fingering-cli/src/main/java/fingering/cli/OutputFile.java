@@ -43,11 +43,17 @@ class OutputFile {
         e);
   }
 
+  /** Whether what is printed are words to be read, and no form with an encoding of its own. */
+  boolean words() {
+    return true;
+  }
+
   /** Prints the text where the options say. */
   void print(String text, PrintWriter out) {
     if (output.isEmpty()) {
-      out.print(text);
-      out.flush();
+      PrintWriter printer = words() ? out : Screen.exact(out);
+      printer.print(text);
+      printer.flush();
       return;
     }
     write(text, output.get(), "--output");
@@ -86,9 +92,12 @@ class OutputFile {
     }
   }
 
-  /** Whether to colour: only on a terminal, and never where NO_COLOR is set. */
+  /** Whether to colour: only on a terminal that can, and never where NO_COLOR is set. */
   Style style() {
-    return Style.of(output.isEmpty() && CommandLine.Help.Ansi.AUTO.enabled());
+    return Style.of(
+        output.isEmpty()
+            && CommandLine.Help.Ansi.AUTO.enabled()
+            && !"dumb".equals(System.getenv("TERM")));
   }
 
   /** Columns of the terminal, 80 where it does not say. */

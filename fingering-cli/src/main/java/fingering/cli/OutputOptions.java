@@ -20,9 +20,12 @@ final class OutputOptions extends OutputFile {
   @Option(
       names = "--format",
       paramLabel = "FORM",
-      description = {
-        "text (the default), json, html (a page with",
-        "the music), or svg (the music alone)."
-      })
+      description =
+          "text (the default), json, html (a page with the music), or svg (the music alone).")
   Format format = Format.TEXT;
+
+  @Override
+  boolean words() {
+    return format == Format.TEXT;
+  }
 }

@@ -29,20 +29,17 @@ import picocli.CommandLine.Spec;
 /** Makes one plan, and writes it into a copy of the score. */
 @Command(
     name = "plan",
-    description = "Makes one plan, and writes it into a copy of the score.",
+    description =
+        "Makes the best fingering that meets what you ask for, tells why, and writes it into a copy of the score.",
     mixinStandardHelpOptions = true,
     sortOptions = false,
     footer = {
       "",
       "Examples:",
-      "  fingering plan part.musicxml --allow 1,half",
-      "  fingering plan part.musicxml --show 1=4 --show 2=4 --show 3=8 --avoid extensions",
-      "  fingering plan part.musicxml --stay 3@6-11 --fix 12.3=III/4",
-      "  fingering plan part.musicxml --choose third --write marked.musicxml",
-      "  fingering plan part.musicxml --best 3",
-      "  fingering plan part.musicxml --why 17.2",
-      "  fingering plan part.musicxml --choices 17-18",
-      "  fingering plan part.musicxml --keep-printed --format json"
+      "  fingering plan docs/demo/demo.musicxml --allow 1,half",
+      "  fingering plan docs/demo/demo.musicxml --why 17.1",
+      "  fingering plan docs/demo/demo.musicxml --show 3=8 --avoid extensions",
+      "  fingering plan docs/demo/demo.musicxml --choose third --write marked.musicxml"
     })
 final class PlanCommand implements Callable<Integer> {
   /** The most plans that are shown side by side. */
@@ -63,40 +60,31 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--choose",
       paramLabel = "PLAN",
-      description = {
-        "A plan of 'compare': first, third (cello: the one that stays in 4th),",
-        "or second (shows 1st, 2nd and 3rd); free (the default) is the cheapest of all."
-      })
+      description =
+          "A plan of 'compare': first, third (cello: the one that stays in 4th), or second (shows 1st, 2nd and 3rd); free (the default) is the cheapest of all.")
   WhichPlan choose = WhichPlan.FREE;
 
   @Option(
       names = "--best",
       paramLabel = "N",
-      description = {
-        "Show the N best plans side by side, 1 to 20; each has another string or",
-        "position somewhere than the others."
-      })
+      description =
+          "Show the N best plans side by side, 1 to 20; each has another string or position somewhere than the others.")
   Optional<Integer> best = Optional.empty();
 
   @Option(
       names = "--why",
       paramLabel = "M.BEAT",
       converter = WhenConverter.class,
-      description = {
-        "Tell why a note is taken so and not the next best way: measure as printed",
-        "and beat as counted, such as 17.2, or 17.2.5 for beat 2.5."
-      })
+      description =
+          "Tell why a note is taken so and not the next best way: measure as printed and beat as counted, such as 17.2, or 17.2.5 for beat 2.5.")
   Optional<When> why = Optional.empty();
 
   @Option(
       names = "--choices",
       paramLabel = "MEASURES",
       converter = SpanConverter.class,
-      description = {
-        "The ways to take these measures, 17 or 17-18,",
-        "best first, and what each forces before and",
-        "after; 4, or as many as --best says."
-      })
+      description =
+          "The ways to take these measures, 17 or 17-18, best first, and what each forces before and after; 4, or as many as --best says.")
   Optional<Span> choices = Optional.empty();
 
   @Option(
@@ -161,7 +149,7 @@ final class PlanCommand implements Callable<Integer> {
             ? best(comparer, charging, free(passage), read)
             : one(comparer, charging, passage, file, read),
         spec.commandLine().getOut());
-    return 0;
+    return ExitCode.DONE;
   }
 
   private void checkBest(int plans) {

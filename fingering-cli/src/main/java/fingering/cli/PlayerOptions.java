@@ -10,12 +10,8 @@ final class PlayerOptions {
   @Option(
       names = "--player",
       paramLabel = "FILE",
-      description = {
-        "A player file: what the student has learned, and",
-        "the student's preset, hand and instrument. Options",
-        "on the command line go before it. Given several",
-        "times, one plan is made for all of a section."
-      })
+      description =
+          "A player file: what the student has learned, and the student's preset, hand and instrument. Options on the command line go before it. Given several times, one plan is made for all of a section.")
   List<Path> players = List.of();
 
   /** The students that the files describe. */

@@ -37,18 +37,19 @@ import picocli.CommandLine.Spec;
 /** Sets the practice of a plan until the day it is played. */
 @Command(
     name = "practice",
-    description = "Sets what to practise each day until the plan is played.",
+    description = "Sets what to practise each day until the day on which the piece is played.",
     mixinStandardHelpOptions = true,
     sortOptions = false,
     footer = {
       "",
       "Examples:",
-      "  fingering practice part.musicxml --from quarter=60 --to quarter=96 --by 2026-12-12",
-      "  fingering practice part.musicxml --to quarter=96 --by 2026-12-12 --journal my.journal",
-      "  fingering practice part.musicxml --from half=36 --to half=60 --by 2026-12-12",
-      "    --rest-days sat,sun --metronome traditional",
-      "  fingering practice part.musicxml --to quarter=96 --by 2026-12-12 --journal my.journal",
-      "    --format html --output practice.html"
+      "  fingering practice docs/demo/demo.musicxml --from quarter=60 \\",
+      "    --to quarter=96 --by 2026-12-12",
+      "  fingering practice docs/demo/demo.musicxml --from half=36 \\",
+      "    --to half=48 --by 2026-12-12 --rest-days sat,sun",
+      "  fingering journal add --clean quarter=63 --journal my.journal",
+      "  fingering practice docs/demo/demo.musicxml --to quarter=96 \\",
+      "    --by 2026-12-12 --journal my.journal --output week.html --format html"
     })
 final class PracticeCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -59,10 +60,8 @@ final class PracticeCommand implements Callable<Integer> {
       names = "--from",
       paramLabel = "MARK",
       converter = ScoreOptions.TempoConverter.class,
-      description = {
-        "The tempo that is clean now, such as quarter=72;",
-        "what the journal tells counts before it."
-      })
+      description =
+          "The tempo that is clean now, such as quarter=72; what the journal tells counts before it.")
   Optional<Tempo> from = Optional.empty();
 
   @Option(
@@ -99,10 +98,8 @@ final class PracticeCommand implements Callable<Integer> {
   @Option(
       names = "--metronome",
       paramLabel = "KIND",
-      description = {
-        "exact (the default): every whole number;",
-        "traditional: the marks of a pendulum metronome."
-      })
+      description =
+          "exact (the default): every whole number; traditional: the marks of a pendulum metronome.")
   Metronome metronome = Metronome.EXACT;
 
   @Option(
@@ -195,7 +192,7 @@ final class PracticeCommand implements Callable<Integer> {
                   Circles.of(passage, reading.printed(read, passage)));
         };
     output.print(text, spec.commandLine().getOut());
-    return 0;
+    return ExitCode.DONE;
   }
 
   private String page(

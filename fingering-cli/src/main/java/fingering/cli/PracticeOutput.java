@@ -15,4 +15,9 @@ final class PracticeOutput extends OutputFile {
       paramLabel = "FORM",
       description = "text (the default) or html, a page to print, with the journal as a picture.")
   Format format = Format.TEXT;
+
+  @Override
+  boolean words() {
+    return format == Format.TEXT;
+  }
 }

@@ -47,7 +47,6 @@ import picocli.CommandLine.Spec;
       "  fingering scale D major --instrument viola --octaves 1 --allow 3",
       "  fingering scale 'G# harmonic minor' --instrument violin --octaves 3 --slur 4",
       "  fingering scale dominant seventh on A --instrument cello",
-      "  fingering scale chromatic on G --instrument violin --strings G --octaves 1",
       "  fingering scale Bb major --instrument violin --write b-flat.musicxml"
     })
 final class ScaleCommand implements Callable<Integer> {
@@ -139,7 +138,7 @@ final class ScaleCommand implements Callable<Integer> {
             request, played, left, start, passage -> plan(comparer(passage, charging, left)));
     write.ifPresent(file -> write(planned, file));
     output.print(text(planned, charging, left), spec.commandLine().getOut());
-    return 0;
+    return ExitCode.DONE;
   }
 
   private ScaleRequest request() {

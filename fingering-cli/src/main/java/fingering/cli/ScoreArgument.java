@@ -23,10 +23,8 @@ final class ScoreArgument extends TuneOptions {
   @Option(
       names = "--abc",
       paramLabel = "TUNE",
-      description = {
-        "Music typed in ABC notation instead of a file; \\n begins a new line:",
-        "--abc 'K:G clef=alto\\nD2 GA B4|'."
-      })
+      description =
+          "Music typed in ABC notation instead of a file; \\n begins a new line: --abc 'K:G clef=alto\\nD2 GA B4|'.")
   Optional<String> abc = Optional.empty();
 
   /** Reads the score that is given. */

@@ -18,10 +18,8 @@ final class WeightsOptions {
       names = "--preset",
       paramLabel = "NAME",
       converter = PresetConverter.class,
-      description = {
-        "What the rules charge: common-practice (the default), first-years,",
-        "intermediate or professional."
-      })
+      description =
+          "What the rules charge: common-practice (the default), first-years, intermediate or professional.")
   Optional<String> preset = Optional.empty();
 
   @Option(
@@ -34,11 +32,8 @@ final class WeightsOptions {
       names = "--level",
       paramLabel = "NAME",
       converter = LevelConverter.class,
-      description = {
-        "How quick the player is, where other than as the",
-        "preset: the name of a preset. It changes the",
-        "comfortable tempo, and no plan."
-      })
+      description =
+          "How quick the player is, where other than as the preset: the name of a preset. It changes the comfortable tempo, and no plan.")
   Optional<Level> level = Optional.empty();
 
   /**

@@ -66,7 +66,7 @@ final class AbcTest {
 
   @Test
   void severalTunesAreNamedToChooseFrom() {
-    assertThat(Session.of("compare", FERRY).refused(1).err())
+    assertThat(Session.of("compare", FERRY).refused(2).err())
         .contains(
             "ferry.abc holds 3 tunes; choose one with --tune: 1 The Ferry Home, 2 Rain on the Slates, 3 Barge Song");
   }
@@ -109,10 +109,10 @@ final class AbcTest {
   @Test
   void aMarkedCopyNeverReplacesAFile() throws IOException {
     Path mine = Files.writeString(folder.resolve("mine.musicxml"), "my score");
-    assertThat(Session.of("plan", "--abc", SCALE, "--write", mine).refused(1).err())
+    assertThat(Session.of("plan", "--abc", SCALE, "--write", mine).refused(2).err())
         .contains("exists already");
     assertThat(mine).hasContent("my score");
-    Session.of("plan", "--abc", SCALE, "--write", folder.resolve("scale.abc")).refused(1);
+    Session.of("plan", "--abc", SCALE, "--write", folder.resolve("scale.abc")).refused(2);
     try (Stream<Path> files = Files.list(folder)) {
       assertThat(files).containsExactly(mine);
     }
@@ -132,7 +132,7 @@ final class AbcTest {
     Files.writeString(
         file, "X:1\nM:4/4\nL:1/4\nK:D\n!0!D!1!E!2!F!3!G|!0!A!1!B!2!c!3!d|!1!e!2!f!3!g!4!a|\n");
     assertThat(Session.of("learn", file).succeeded().out()).contains("fingered.abc");
-    assertThat(Session.of("learn", FERRY).refused(1).err()).contains("choose one with --tune");
+    assertThat(Session.of("learn", FERRY).refused(2).err()).contains("choose one with --tune");
   }
 
   @ParameterizedTest
@@ -145,7 +145,7 @@ final class AbcTest {
   })
   void aTypedTuneThatCannotBeReadIsRefused(String abc, String told) {
     for (String command : List.of("plan", "compare")) {
-      assertThat(Session.of(command, "--abc", abc).refused(1).err()).contains(told);
+      assertThat(Session.of(command, "--abc", abc).refused(2).err()).contains(told);
     }
   }
 
@@ -153,14 +153,14 @@ final class AbcTest {
   void aFileThatCannotBeReadIsRefused() throws IOException {
     Path latin = folder.resolve("latin.abc");
     Files.write(latin, "X:1\nT:é\nK:C\nA|".getBytes(StandardCharsets.ISO_8859_1));
-    assertThat(Session.of("plan", latin).refused(1).err()).contains("is not text in UTF-8");
-    assertThat(Session.of("plan", folder.resolve("none.abc")).refused(1).err())
+    assertThat(Session.of("plan", latin).refused(2).err()).contains("is not text in UTF-8");
+    assertThat(Session.of("plan", folder.resolve("none.abc")).refused(2).err())
         .contains("There is no file");
     Path tunes = Files.createDirectory(folder.resolve("tunes.abc"));
-    assertThat(Session.of("plan", tunes).refused(1).err()).contains("is a folder");
-    assertThat(Session.of("plan", DEMO, "--tune", "1").refused(1).err())
+    assertThat(Session.of("plan", tunes).refused(2).err()).contains("is a folder");
+    assertThat(Session.of("plan", DEMO, "--tune", "1").refused(2).err())
         .contains("--tune chooses among the tunes of a file in ABC notation");
-    assertThat(Session.of("plan", FERRY, "--tune", "9").refused(1).err())
+    assertThat(Session.of("plan", FERRY, "--tune", "9").refused(2).err())
         .contains("holds no tune 9");
   }
 

@@ -198,7 +198,7 @@ class AuditionTest {
           title: [x                                                    | this is no YAML
           """)
   void aSheetThatCannotBeReadIsRefusedWithItsLine(String text, String message) throws IOException {
-    assertThat(Session.of("audition", sheet(text.replace("@", "\n") + "\n")).refused(1).err())
+    assertThat(Session.of("audition", sheet(text.replace("@", "\n") + "\n")).refused(2).err())
         .contains("sheet.yaml, ", message);
   }
 
@@ -239,7 +239,7 @@ class AuditionTest {
   void aFolderThatIsThereIsLeftAsItIs() throws IOException {
     Path mine = Files.createDirectory(folder.resolve("mine"));
 
-    assertThat(Session.of("audition", HEARING, "--write", mine).refused(1).err())
+    assertThat(Session.of("audition", HEARING, "--write", mine).refused(2).err())
         .contains("exists already and nothing is written into it");
     assertThat(mine).isEmptyDirectory();
   }
@@ -259,7 +259,7 @@ class AuditionTest {
     Path imke = Path.of("..", "docs", "examples", "imke.player");
     Path sheet = sheet("instrument: cello\nscales: [{scale: D major}]\n");
 
-    assertThat(Session.of("audition", sheet, "--player", imke).refused(1).err())
+    assertThat(Session.of("audition", sheet, "--player", imke).refused(2).err())
         .contains("is for the cello, and the player of ", "plays the viola");
   }
 

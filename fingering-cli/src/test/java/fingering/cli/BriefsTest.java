@@ -78,13 +78,13 @@ final class BriefsTest {
   @Test
   void aBadLineIsNamedByItsNumber() throws IOException {
     Path bad = file("bad.yaml", "name: x\nshow:\n  - 3=8\n  - three\n");
-    assertThat(Session.of("plan", DEMO, "--brief", bad).refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--brief", bad).refused(2).err())
         .contains("bad.yaml, line 4: 'three' does not say what to show how often");
     Path key = file("key.yaml", "name: x\nhide: 3\n");
-    assertThat(Session.of("plan", DEMO, "--brief", key).refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--brief", key).refused(2).err())
         .contains("key.yaml, line 2: 'hide' is nothing that can be demanded");
     Path broken = file("broken.yaml", "name: [x\n");
-    assertThat(Session.of("plan", DEMO, "--brief", broken).refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--brief", broken).refused(2).err())
         .contains("broken.yaml, line ");
   }
 
@@ -102,7 +102,7 @@ final class BriefsTest {
   void whatIsNoDemandIsRefusedInOneSentence() {
     Session.of("plan", DEMO, "--avoid", "thumbs").refused(2);
     Session.of("plan", DEMO, "--stay", "3").refused(2);
-    Session.of("compare", DEMO, "--plan", "low").refused(1);
-    Session.of("plan", DEMO, "--allow", "1", "--show", "3=2").refused(1);
+    Session.of("compare", DEMO, "--plan", "low").refused(2);
+    Session.of("plan", DEMO, "--allow", "1", "--show", "3=2").refused(2);
   }
 }

@@ -145,7 +145,7 @@ final class ChartTextTest {
   void whatTheInstrumentLacksIsRefusedWithWhatItHas(String typed, String told) {
     Object[] words = ("chart " + typed).split(" ", -1);
 
-    assertThat(Session.of(words).refused(1).err()).contains(told);
+    assertThat(Session.of(words).refused(2).err()).contains(told);
   }
 
   @Test
@@ -155,7 +155,7 @@ final class ChartTextTest {
     Session.of("chart", "viola", "--output", file).succeeded();
 
     assertThat(file).hasContent(Session.of("chart", "viola").out());
-    assertThat(Session.of("chart", "viola", "--output", file).refused(1).err())
+    assertThat(Session.of("chart", "viola", "--output", file).refused(2).err())
         .contains("exists already");
   }
 }

@@ -101,7 +101,7 @@ final class ChoicesOutputTest {
 
   @Test
   void measuresThatAreNotThereAreRefused() {
-    assertThat(Session.of("plan", DEMO, "--choices", "99").refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--choices", "99").refused(2).err())
         .contains("Measure 99 does not come in Viola");
     Session.of("plan", DEMO, "--choices", "1-2-3").refused(2);
     Session.of("plan", DEMO, "--choices", "1", "--why", "1.1").refused(2);

@@ -169,7 +169,7 @@ final class InstrumentOptionsTest {
     words[0] = "compare";
     words[1] = score;
     System.arraycopy(options, 0, words, 2, options.length);
-    return Session.of(words).refused(1).err().strip();
+    return Session.of(words).refused(2).err().strip();
   }
 
   @Test

@@ -170,7 +170,7 @@ final class KeepPlanTest {
   void notesThatTheScoreHasNotAreNamed(String notes, String said) throws IOException {
     Path file = plan(TinyScore.titled("Air").part("Viola", "E4", "F4", "G4", "A4").in(folder));
     Path other = TinyScore.titled("Air").part("Viola", notes.split(", ")).in(folder);
-    assertThat(Session.of("plan", other, "--keep-plan", file).refused(1).err()).contains(said);
+    assertThat(Session.of("plan", other, "--keep-plan", file).refused(2).err()).contains(said);
     assertThat(Session.of("plan", other, "--keep-plan", file + "@1").code()).isZero();
   }
 
@@ -180,7 +180,7 @@ final class KeepPlanTest {
     JsonNode whole = read(plan(score));
     ((ObjectNode) whole.get("notes").get(1)).put("onset", 2.5);
     Path moved = Files.writeString(folder.resolve("moved.json"), whole.toString());
-    assertThat(Session.of("plan", score, "--keep-plan", moved).refused(1).err())
+    assertThat(Session.of("plan", score, "--keep-plan", moved).refused(2).err())
         .contains("F4 in measure 2, onset 2.5, where the score has no note; plan");
   }
 
@@ -189,7 +189,7 @@ final class KeepPlanTest {
     Path file = plan(DEMO, "--choose", "first");
     assertThat(
             Session.of("plan", DEMO, "--keep-plan", file + "@17-18", "--allow", "3@17")
-                .refused(1)
+                .refused(2)
                 .err())
         .contains("as in", "plan.json, m. 17–18", "leave out or soften one of these");
   }
@@ -200,33 +200,33 @@ final class KeepPlanTest {
     Path violin = folder.resolve("violin.json");
     Session.of("plan", score, "--instrument", "violin", "--format", "json", "--output", violin)
         .succeeded();
-    assertThat(Session.of("plan", score, "--keep-plan", violin).refused(1).err())
+    assertThat(Session.of("plan", score, "--keep-plan", violin).refused(2).err())
         .contains("violin.json is a plan for the violin, and this part is played on the viola");
     Path several = folder.resolve("several.json");
     Session.of("compare", score, "--format", "json", "--output", several).succeeded();
-    assertThat(Session.of("plan", score, "--keep-plan", several).refused(1).err())
+    assertThat(Session.of("plan", score, "--keep-plan", several).refused(2).err())
         .contains("several.json holds several plans; print the one to keep with");
     Path other = Files.writeString(folder.resolve("other.json"), "{\"format\": \"x\"}");
-    assertThat(Session.of("plan", score, "--keep-plan", other).refused(1).err())
+    assertThat(Session.of("plan", score, "--keep-plan", other).refused(2).err())
         .contains("other.json is no plan printed by 'plan --format json'");
     Path broken = Files.writeString(folder.resolve("broken.json"), "{\n\"format\": \n");
-    assertThat(Session.of("plan", score, "--keep-plan", broken).refused(1).err())
+    assertThat(Session.of("plan", score, "--keep-plan", broken).refused(2).err())
         .contains("line 3 is no JSON");
-    assertThat(Session.of("plan", score, "--keep-plan", folder.resolve("no.json")).refused(1).err())
+    assertThat(Session.of("plan", score, "--keep-plan", folder.resolve("no.json")).refused(2).err())
         .contains("There is no file");
     JsonNode plan = read(plan(score));
     ((ObjectNode) plan.get("notes").get(1)).remove("finger");
     Path bad = Files.writeString(folder.resolve("bad.json"), plan.toString());
-    assertThat(Session.of("plan", score, "--keep-plan", bad).refused(1).err())
+    assertThat(Session.of("plan", score, "--keep-plan", bad).refused(2).err())
         .contains("note 2 of it cannot be read: it has no finger");
     Path low = folder.resolve("low.json");
     Session.of("plan", DEMO, "--measures", "1-2", "--format", "json", "--output", low).succeeded();
-    assertThat(Session.of("plan", DEMO, "--measures", "20-24", "--keep-plan", low).refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--measures", "20-24", "--keep-plan", low).refused(2).err())
         .contains(
             "low.json has no note of Viola, measures 20 to 24; give a plan of these measures");
-    assertThat(Session.of("plan", DEMO, "--keep-plan", low + "@20").refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--keep-plan", low + "@20").refused(2).err())
         .contains("low.json has no note in measure 20 of Viola");
-    assertThat(Session.of("plan", DEMO, "--keep-plan", low + "@77").refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--keep-plan", low + "@77").refused(2).err())
         .contains("Measure 77 does not come in Viola");
   }
 }

@@ -62,7 +62,7 @@ final class LearnTest {
 
   @Test
   void scoreWithoutFingersIsRefused() {
-    assertThat(Session.of("learn", DEMO).refused(1).err())
+    assertThat(Session.of("learn", DEMO).refused(2).err())
         .contains("demo.musicxml has ", "printed finger");
   }
 
@@ -70,16 +70,16 @@ final class LearnTest {
   void startThatLeavesOutARuleIsRefusedWithTheLineToAdd() throws IOException {
     Path start = Files.writeString(folder.resolve("short.weights"), "shift = 20\n");
 
-    assertThat(Session.of("learn", first, "--start", start).refused(1).err())
+    assertThat(Session.of("learn", first, "--start", start).refused(2).err())
         .contains("short.weights gives no weight for the rule 'shift-distance'", "add a line");
-    Session.of("learn", first, "--start", folder.resolve("none.weights")).refused(1);
+    Session.of("learn", first, "--start", folder.resolve("none.weights")).refused(2);
   }
 
   @Test
   void nothingIsOverwritten() throws IOException {
     Path file = Files.writeString(folder.resolve("mine.weights"), "# mine");
 
-    Session.of("learn", first, "--output", file).refused(1);
+    Session.of("learn", first, "--output", file).refused(2);
 
     assertThat(file).hasContent("# mine");
   }

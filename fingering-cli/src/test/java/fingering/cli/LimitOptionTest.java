@@ -17,7 +17,7 @@ final class LimitOptionTest {
   @ParameterizedTest
   @ValueSource(strings = {"compare", "plan", "marks", "learn"})
   void everyCommandThatReadsAScoreKeepsToTheLimit(String command) {
-    String err = Session.of(command, DEMO, "--limit", "measures=10").refused(1).err();
+    String err = Session.of(command, DEMO, "--limit", "measures=10").refused(2).err();
 
     assertThat(err).contains("The score has more than 10 measures in all parts");
   }
@@ -46,7 +46,7 @@ final class LimitOptionTest {
   @Test
   void thePageShowsWhatTheCommandPrints() throws IOException {
     String page = Files.readString(Path.of("..", "docs", "limits.md"));
-    String err = Session.of("plan", DEMO, "--limit", "measures=20").refused(1).err();
+    String err = Session.of("plan", DEMO, "--limit", "measures=20").refused(2).err();
 
     assertThat(page).contains("    " + err.strip() + "\n");
   }

@@ -95,7 +95,7 @@ class PageOutputTest {
   @Test
   void aPageIsNeverWrittenOverAFile() throws IOException {
     Path file = Files.writeString(folder.resolve("page.html"), "mine");
-    Session.of("compare", Session.DEMO, "--format", "html", "--output", file).refused(1);
+    Session.of("compare", Session.DEMO, "--format", "html", "--output", file).refused(2);
     assertThat(file).hasContent("mine");
   }
 

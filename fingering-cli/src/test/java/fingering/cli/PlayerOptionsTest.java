@@ -144,7 +144,7 @@ final class PlayerOptionsTest {
         .isEqualTo("Viola");
     assertThat(
             Session.of("plan", duo, "--player", player("instrument = viola"), "--part", "Violin")
-                .refused(1)
+                .refused(2)
                 .err())
         .contains("plays the viola, and the part 'Violin' is for the violin");
     Session asked =
@@ -162,7 +162,7 @@ final class PlayerOptionsTest {
 
   @Test
   void patternsOfAnotherHandAreRefused() throws IOException {
-    assertThat(Session.of("plan", DEMO, "--player", player("patterns = closed")).refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--player", player("patterns = closed")).refused(2).err())
         .contains("lists no finger pattern of the viola: add some of 0-1, 1-2, 2-3, 3-4, apart");
   }
 
@@ -170,13 +170,13 @@ final class PlayerOptionsTest {
   void badFilesAreRefusedInOneSentence() throws IOException {
     Path bad = player("# Imke", "positions = 1", "shifts = slide");
 
-    assertThat(Session.of("plan", DEMO, "--player", bad).refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--player", bad).refused(2).err())
         .contains("my.player, line 3: 'slide' is no shift; choose from rest, open string");
-    assertThat(Session.of("compare", DEMO, "--player", folder.resolve("none")).refused(1).err())
+    assertThat(Session.of("compare", DEMO, "--player", folder.resolve("none")).refused(2).err())
         .contains("There is no file");
-    assertThat(Session.of("compare", DEMO, "--player", folder).refused(1).err())
+    assertThat(Session.of("compare", DEMO, "--player", folder).refused(2).err())
         .contains("is a folder");
-    assertThat(Session.of("plan", DEMO, "--player", player("size = 9/8")).refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--player", player("size = 9/8")).refused(2).err())
         .contains("my.player: no size '9/8' of the viola; known are");
     assertThat(Session.of("plan", DEMO, "--player", player("size = 9/8"), "--size", "15").code())
         .isZero();

@@ -79,7 +79,7 @@ final class PracticeCalendarTest {
   @Test
   void calendarThatIsThereIsNotWrittenOver() throws Exception {
     Path file = Files.writeString(folder.resolve("mine.ics"), "mine");
-    written(file).refused(1);
+    written(file).refused(2);
     assertThat(Files.readString(file)).isEqualTo("mine");
   }
 }

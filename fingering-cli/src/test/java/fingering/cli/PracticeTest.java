@@ -114,15 +114,15 @@ final class PracticeTest {
 
   @Test
   void whatCannotBePractisedIsRefusedInASentence() {
-    practice("--to", "96", "--by", "2026-12-12", "--today", "2026-11-24").refused(1);
+    practice("--to", "96", "--by", "2026-12-12", "--today", "2026-11-24").refused(2);
     practice("--from", "60", "--to", "96", "--by", "2026-11-12", "--today", "2026-11-24")
-        .refused(1);
+        .refused(2);
     practice("--from", "60", "--to", "96", "--by", "soon").refused(2);
     practice("--from", "60", "--to", "96", "--by", "2026-12-12", "--rest-days", "s").refused(2);
     add().refused(2);
     Session.of("journal").refused(2);
     Session.of("journal", "show", "--journal", folder.resolve("none"), "--format", "svg")
-        .refused(1);
+        .refused(2);
   }
 
   @Test
@@ -174,7 +174,7 @@ final class PracticeTest {
         Session.of("plan", file, "--keep-printed").succeeded();
       }
     }
-    practice(words).refused(1);
+    practice(words).refused(2);
   }
 
   @Test

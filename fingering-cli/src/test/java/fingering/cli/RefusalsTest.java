@@ -96,7 +96,7 @@ final class RefusalsTest {
 
   private static void assertUnreadable(Path score, String told) {
     for (String command : new String[] {"compare", "plan"}) {
-      String err = Session.of(command, score).refused(1).err();
+      String err = Session.of(command, score).refused(2).err();
       assertThat(err).contains(told);
       assertThat(err.strip()).endsWith(".");
     }
@@ -105,14 +105,14 @@ final class RefusalsTest {
   @ParameterizedTest
   @ValueSource(strings = {"90-99", "20-17", "Z", "B to Q"})
   void measuresThatAreNotThereAreRefused(String range) {
-    assertThat(Session.of("compare", DEMO, "--measures", range).refused(1).err()).contains("Viola");
+    assertThat(Session.of("compare", DEMO, "--measures", range).refused(2).err()).contains("Viola");
   }
 
   @Test
   void partThatNeedsNoThirdPositionSaysThereIsNoSuchPlan() throws IOException {
     Path score = TinyScore.titled("Low").part("Viola", "C3", "D3").in(folder);
 
-    assertThat(Session.of("plan", score, "--choose", "third").refused(1).err())
+    assertThat(Session.of("plan", score, "--choose", "third").refused(2).err())
         .contains("3rd position", "choose first or free");
   }
 }

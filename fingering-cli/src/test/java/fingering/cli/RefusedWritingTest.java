@@ -26,7 +26,7 @@ final class RefusedWritingTest {
   @TempDir Path folder;
 
   private String refused(Path target) {
-    return Session.of("plan", DEMO, "--write", target).refused(1).err();
+    return Session.of("plan", DEMO, "--write", target).refused(2).err();
   }
 
   private List<String> names() throws IOException {
@@ -40,7 +40,7 @@ final class RefusedWritingTest {
     Path target = Files.createDirectory(folder.resolve("copy.musicxml"));
 
     assertThat(refused(target)).contains("copy.musicxml exists already");
-    assertThat(Session.of("compare", DEMO, "--output", target).refused(1).err())
+    assertThat(Session.of("compare", DEMO, "--output", target).refused(2).err())
         .contains("exists already");
     assertThat(names()).containsExactly("copy.musicxml");
     assertThat(target).isEmptyDirectory();
@@ -54,7 +54,7 @@ final class RefusedWritingTest {
     Path around = folder.resolve("..").resolve(folder.getFileName()).resolve("part.musicxml");
 
     for (Path target : List.of(score, hard, soft, around)) {
-      assertThat(Session.of("plan", score, "--write", target).refused(1).err())
+      assertThat(Session.of("plan", score, "--write", target).refused(2).err())
           .contains("is the score that was read, and is never written over");
     }
     assertThat(score).hasSameBinaryContentAs(DEMO);
@@ -67,7 +67,7 @@ final class RefusedWritingTest {
     Files.createSymbolicLink(link, folder.resolve("elsewhere.musicxml"));
 
     assertThat(refused(link)).contains("exists already");
-    assertThat(Session.of("compare", DEMO, "--output", link).refused(1).err())
+    assertThat(Session.of("compare", DEMO, "--output", link).refused(2).err())
         .contains("exists already");
     assertThat(names()).containsExactly("link.musicxml");
   }
@@ -106,7 +106,7 @@ final class RefusedWritingTest {
       // The superuser may write everywhere.
       assumeTrue(!Files.isWritable(closed));
       assertThat(refused(closed.resolve("copy.musicxml"))).contains("You are not allowed to write");
-      assertThat(Session.of("compare", DEMO, "--output", closed.resolve("x")).refused(1).err())
+      assertThat(Session.of("compare", DEMO, "--output", closed.resolve("x")).refused(2).err())
           .contains("permissions");
       assertThat(closed).isEmptyDirectory();
     } finally {
@@ -127,7 +127,7 @@ final class RefusedWritingTest {
     Session session =
         inItsOwnJava("ulimit -f 2", "-Xmx512m", command, DEMO, option, folder.resolve(name));
 
-    assertThat(session.refused(1).err()).contains(says);
+    assertThat(session.refused(2).err()).contains(says);
     assertThat(names()).isEmpty();
   }
 
@@ -140,7 +140,7 @@ final class RefusedWritingTest {
     Session session =
         inItsOwnJava("true", "-Xmx20m", "plan", score, "--write", folder.resolve("copy.mxl"));
 
-    assertThat(session.refused(1).err()).contains("more memory than Java may use");
+    assertThat(session.refused(2).err()).contains("more memory than Java may use");
     assertThat(names()).containsExactly(score.getFileName().toString());
   }
 

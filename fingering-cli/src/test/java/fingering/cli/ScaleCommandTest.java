@@ -118,7 +118,7 @@ class ScaleCommandTest {
   void writtenScoreNeverReplacesAFile() throws IOException {
     Path file = Files.writeString(folder.resolve("mine.musicxml"), "my notes");
 
-    Session session = scale("D major", "--instrument", "violin", "--write", file).refused(1);
+    Session session = scale("D major", "--instrument", "violin", "--write", file).refused(2);
 
     assertThat(session.err()).contains("exists already and is not written over");
     assertThat(Files.readString(file)).isEqualTo("my notes");
@@ -155,9 +155,9 @@ class ScaleCommandTest {
           D major --instrument violin --from E4     | 2 | start on D4
           D major --instrument violin --pattern x   | 2 | choose of steps, thirds, double-thirds
           D chromatic --instrument violin --pattern thirds | 2 | only scales of seven notes
-          D major --instrument violin --octaves 5   | 1 | 3 octaves of D major at most, from D4, and not 5
-          D major --instrument viola --allow 3      | 1 | 1 octave of D major at most, from D4, and not 2
-          D major --instrument viola --tuning x     | 1 | no tuning 'x'
+          D major --instrument violin --octaves 5   | 2 | 3 octaves of D major at most, from D4, and not 5
+          D major --instrument viola --allow 3      | 2 | 1 octave of D major at most, from D4, and not 2
+          D major --instrument viola --tuning x     | 2 | no tuning 'x'
           """)
   void whatCannotBeMetIsToldInOneSentence(String arguments, int code, String message) {
     Object[] words = arguments.strip().split(" ", -1);

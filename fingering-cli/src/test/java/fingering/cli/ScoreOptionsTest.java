@@ -54,8 +54,8 @@ final class ScoreOptionsTest {
 
   @Test
   void scoreOfSeveralPartsAsksWhichOne() throws IOException {
-    assertThat(Session.of("compare", duo()).refused(1).err()).contains("--part", "Violin", "Viola");
-    assertThat(Session.of("compare", duo(), "--part", "Oboe").refused(1).err())
+    assertThat(Session.of("compare", duo()).refused(2).err()).contains("--part", "Violin", "Viola");
+    assertThat(Session.of("compare", duo(), "--part", "Oboe").refused(2).err())
         .contains("Oboe", "Violin", "Viola");
   }
 
@@ -93,7 +93,7 @@ final class ScoreOptionsTest {
   void noteOutOfReachIsNamedWithItsMeasureAndWhatWouldHelp() throws IOException {
     Path score = TinyScore.titled("High").part("Viola", "A4", "A5").in(folder);
 
-    Session plan = Session.of("plan", score, "--allow", "1,half").refused(1);
+    Session plan = Session.of("plan", score, "--allow", "1,half").refused(2);
 
     assertThat(plan.err()).contains("A5", "measure 2", "half, 1", "allow");
   }
@@ -102,7 +102,7 @@ final class ScoreOptionsTest {
   void adviceForANoteOutOfReachHelps() throws IOException {
     Path score = TinyScore.titled("High").part("Viola", "A4", "A5").in(folder);
 
-    assertThat(Session.of("plan", score, "--allow", "1,half").refused(1).err()).contains("3");
+    assertThat(Session.of("plan", score, "--allow", "1,half").refused(2).err()).contains("3");
     Session.of("plan", score, "--allow", "1,half,3").succeeded();
   }
 }

@@ -140,7 +140,7 @@ final class SectionOptionsTest {
   void playersOfTwoInstrumentsAreNoSection() throws IOException {
     Path viola = player("viola.player", "instrument = viola");
     Path cello = player("cello.player", "instrument = cello");
-    assertThat(Session.of("plan", DEMO, "--player", viola, "--player", cello).refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--player", viola, "--player", cello).refused(2).err())
         .contains("a section plays one instrument, and these players play the viola and the cello");
   }
 }

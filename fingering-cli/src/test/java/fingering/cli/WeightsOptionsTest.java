@@ -81,7 +81,7 @@ final class WeightsOptionsTest {
   void unknownRuleIsRefusedByItsLine() throws IOException {
     Path own = written("# mine\nshft = 3\n" + text(Weights.commonPractice()));
 
-    assertThat(Session.of("plan", DEMO, "--weights", own).refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--weights", own).refused(2).err())
         .contains("my.weights, line 2: there is no rule 'shft'");
   }
 
@@ -89,17 +89,17 @@ final class WeightsOptionsTest {
   void missingRulesAreNamed() throws IOException {
     Path own = written(text(Weights.commonPractice()).replaceAll("(crossing|trill) = \\d+\n", ""));
 
-    assertThat(Session.of("plan", DEMO, "--weights", own).refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--weights", own).refused(2).err())
         .contains("my.weights gives no points for 'crossing', 'trill'; add a line for each");
   }
 
   @Test
   void fileThatCannotBeReadIsNamed() throws IOException {
-    assertThat(Session.of("plan", DEMO, "--weights", folder.resolve("none")).refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--weights", folder.resolve("none")).refused(2).err())
         .contains("There is no file", "none");
-    assertThat(Session.of("plan", DEMO, "--weights", folder).refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--weights", folder).refused(2).err())
         .contains("is a folder");
-    assertThat(Session.of("plan", DEMO, "--weights", written("shift: 3")).refused(1).err())
+    assertThat(Session.of("plan", DEMO, "--weights", written("shift: 3")).refused(2).err())
         .contains("my.weights, line 1: ");
   }
 }

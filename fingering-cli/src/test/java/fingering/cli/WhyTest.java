@@ -64,7 +64,7 @@ final class WhyTest {
     Path score = TinyScore.titled("Low").part("Viola", "C3", "D3").in(folder);
     Path marked = folder.resolve("marked.musicxml");
 
-    String err = Session.of("plan", score, "--why", "7.2", "--write", marked).refused(1).err();
+    String err = Session.of("plan", score, "--why", "7.2", "--write", marked).refused(2).err();
 
     assertThat(err)
         .contains("measure 7, beat 2; the nearest that does stands in measure 2, beat 1.");

@@ -60,7 +60,7 @@ final class WrittenFilesTest {
     Path file = Files.writeString(folder.resolve("mine.txt"), "my notes");
 
     for (String command : List.of("compare", "plan")) {
-      Session refused = Session.of(command, DEMO, "--output", file).refused(1);
+      Session refused = Session.of(command, DEMO, "--output", file).refused(2);
       assertThat(refused.err()).contains("mine.txt", "exists already");
     }
     assertThat(file).hasContent("my notes");
@@ -71,14 +71,14 @@ final class WrittenFilesTest {
   void refusedOutputAlsoKeepsTheMarkedCopyFromBeingWritten() throws IOException {
     Path file = Files.writeString(folder.resolve("mine.txt"), "my notes");
 
-    Session.of("plan", DEMO, "--write", folder.resolve("m.xml"), "--output", file).refused(1);
+    Session.of("plan", DEMO, "--write", folder.resolve("m.xml"), "--output", file).refused(2);
 
     assertThat(names()).containsExactly("mine.txt");
   }
 
   @Test
   void outputIntoAFolderThatIsNotThereIsRefused() {
-    Session.of("compare", DEMO, "--output", folder.resolve("no").resolve("x.txt")).refused(1);
+    Session.of("compare", DEMO, "--output", folder.resolve("no").resolve("x.txt")).refused(2);
   }
 
   @Test
@@ -98,9 +98,9 @@ final class WrittenFilesTest {
     Path original = Files.copy(DEMO, folder.resolve("part.musicxml"));
     Path other = Files.writeString(folder.resolve("other.musicxml"), "another score");
 
-    Session.of("plan", original, "--write", original).refused(1);
-    Session.of("plan", original, "--write", other).refused(1);
-    Session.of("plan", original, "--write", folder.resolve("part.pdf")).refused(1);
+    Session.of("plan", original, "--write", original).refused(2);
+    Session.of("plan", original, "--write", other).refused(2);
+    Session.of("plan", original, "--write", folder.resolve("part.pdf")).refused(2);
 
     assertThat(original).hasSameBinaryContentAs(DEMO);
     assertThat(other).hasContent("another score");

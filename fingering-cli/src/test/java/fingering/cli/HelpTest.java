@@ -1,0 +1,100 @@
+package fingering.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.common.collect.ImmutableList;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The help of every command: it fits the terminal, and what it shows can be typed. */
+class HelpTest {
+  private static final int COLUMNS = 80;
+
+  /** A word of a shell: bare, or between quotes. */
+  private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
+
+  private static final Pattern WRITTEN =
+      Pattern.compile(".*\\.(musicxml|html|svg|weights|level|journal)|hearing");
+
+  @TempDir Path folder;
+
+  private static String help(String command) {
+    List<Object> words = new ArrayList<>(List.of(command.split(" ")));
+    words.removeIf(word -> word.toString().isEmpty());
+    words.add("--help");
+    return Session.of(words.toArray()).succeeded().out();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "demo",
+        "compare",
+        "plan",
+        "marks",
+        "practice",
+        "journal",
+        "journal add",
+        "journal show",
+        "scale",
+        "audition",
+        "chart",
+        "check",
+        "learn"
+      })
+  void fitsTheTerminalAndEveryExampleCanBeTyped(String command) {
+    String help = help(command);
+    assertThat(help.lines()).allMatch(line -> line.length() <= COLUMNS);
+    assertThat(help).contains("Usage: fingering", "Exit codes:", "  0  done");
+
+    ImmutableList<String> examples = examples(help);
+    assertThat(examples.size()).isBetween(1, 4);
+    for (String example : examples) {
+      Session session = typed(example);
+      assertThat(session.err()).as(example).isEmpty();
+      assertThat(session.code()).as(example).isIn(0, command.equals("check") ? 1 : 0);
+    }
+  }
+
+  private static ImmutableList<String> examples(String help) {
+    return help.replaceAll(" \\\\\n +", " ")
+        .lines()
+        .filter(line -> line.startsWith("  fingering "))
+        .map(line -> line.replaceFirst("  fingering ", ""))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /** As typed in the folder of the project, but for what is written. */
+  private Session typed(String example) {
+    List<Object> words = new ArrayList<>();
+    Matcher word = WORD.matcher(example);
+    while (word.find()) {
+      String bare = word.group(1) == null ? word.group(2) : word.group(1);
+      words.add(
+          bare.startsWith("docs/")
+              ? Path.of("..", bare)
+              : WRITTEN.matcher(bare).matches() ? folder.resolve(bare) : bare);
+    }
+    if (words.get(0).equals("journal") && !words.contains("--journal")) {
+      words.addAll(List.of("--journal", folder.resolve("practice.journal")));
+    }
+    if (words.get(0).equals("practice")) {
+      // Before the day itself, whenever this is run.
+      words.addAll(List.of("--today", "2026-11-30"));
+    }
+    return Session.of(words.toArray());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"plan", "compare", "practice", "check", "scale", "audition"})
+  void longListsStandInSections(String command) {
+    assertThat(help(command)).contains("\nOptions of '" + command + "'\n", "\nHelp\n");
+  }
+}

@@ -2,10 +2,6 @@ package fingering.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -18,37 +14,11 @@ class BriefsPageTest {
   private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
   private static final String COMMAND = "fingering ";
 
-  /**
-   * A command of the page.
-   *
-   * @param shown the blocks below it, to the next command or to text that is no block
-   */
-  private record Example(String command, List<String> shown) {
-    @Override
-    public String toString() {
-      return command;
-    }
-  }
-
   /** The commands on the demo that write no file and read none but the score. */
-  static Stream<Example> examples() throws IOException {
-    List<Example> examples = new ArrayList<>();
-    List<String> shown = new ArrayList<>();
-    List<String> lines = new ArrayList<>();
-    for (String page : List.of("briefs.md", "check-command.md")) {
-      lines.addAll(Files.readAllLines(Path.of("..", "docs", page)));
-    }
-    for (String line : lines) {
-      if (line.startsWith("    " + COMMAND) && !line.startsWith("    fingering: ")) {
-        shown = new ArrayList<>();
-        examples.add(new Example(line.strip(), shown));
-      } else if (line.startsWith("    ")) {
-        shown.add(line.substring(4));
-      } else if (!line.isEmpty()) {
-        shown = new ArrayList<>();
-      }
-    }
-    return examples.stream()
+  static Stream<DocumentedCommand> examples() {
+    return Stream.of("briefs.md", "check-command.md")
+        .map(DocumentedCommand.DOCS::resolve)
+        .flatMap(page -> DocumentedCommand.of(page).stream())
         .filter(example -> example.command().matches(".* (demo|lanterns)\\.musicxml.*"))
         .filter(example -> !example.command().contains(".json"));
   }
@@ -68,11 +38,13 @@ class BriefsPageTest {
 
   @ParameterizedTest
   @MethodSource("examples")
-  void everyLineShownIsPrinted(Example example) {
+  void everyLineShownIsPrinted(DocumentedCommand example) {
     Session session = Session.of(words(example.command()));
     List<String> printed =
         Stream.concat(session.out().lines(), session.err().lines()).map(String::strip).toList();
-    assertThat(example.shown()).isNotEmpty();
-    assertThat(printed).containsAll(example.shown().stream().map(String::strip).toList());
+    assertThat(example.printed()).isNotEmpty();
+    assertThat(printed)
+        .containsAll(
+            example.printed().stream().map(String::strip).filter(l -> !l.isEmpty()).toList());
   }
 }

@@ -1,0 +1,304 @@
+package fingering.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import fingering.demand.DemandText;
+import fingering.playability.FindingKind;
+import fingering.tempo.Cause;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The schemas in docs/schemas (JSON Schema, draft 2020-12), by the library json-schema-validator:
+ * what the program prints and reads is valid, and what is spoilt is not.
+ */
+final class SchemasTest {
+  private static final Path SCHEMAS = DocumentedCommand.DOCS.resolve("schemas");
+  private static final String BASE = "file:///schemas/";
+  private static final SchemaRegistry REGISTRY =
+      SchemaRegistry.withDefaultDialect(
+          SpecificationVersion.DRAFT_2020_12, builder -> builder.schemas(SchemasTest::text));
+
+  @TempDir Path folder;
+
+  private static String text(String iri) {
+    return iri.startsWith(BASE) ? read(SCHEMAS.resolve(iri.substring(BASE.length()))) : null;
+  }
+
+  private static String read(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Schema schema(String name) {
+    return REGISTRY.getSchema(SchemaLocation.of(BASE + name + ".schema.json"));
+  }
+
+  private static JsonNode tree(String name) {
+    return Session.json(read(SCHEMAS.resolve(name + ".schema.json")));
+  }
+
+  private static Stream<String> names() {
+    return Stream.of("plan", "audition", "check", "brief", "audition-sheet");
+  }
+
+  /** A command whose JSON is of some schema, with words that stand for nothing else. */
+  private record Printing(String schema, List<Object> words) {
+    static Printing of(String schema, Object... words) {
+      return new Printing(schema, Arrays.asList(words));
+    }
+
+    JsonNode json() {
+      List<Object> all = new ArrayList<>(words);
+      all.add("--format");
+      all.add("json");
+      return Session.json(Session.of(all.toArray()).out());
+    }
+  }
+
+  static Stream<Printing> printings() {
+    Path examples = DocumentedCommand.DOCS.resolve("examples");
+    Path imke = examples.resolve("imke.player");
+    Path jonte = examples.resolve("jonte.player");
+    Path demo = Session.DEMO;
+    return Stream.of(
+        Printing.of("plan", "plan", demo),
+        Printing.of("plan", "plan", demo, "--choose", "third", "--why", "28.3"),
+        Printing.of("plan", "plan", demo, "--choices", "24-25"),
+        Printing.of("plan", "plan", demo, "--measures", "17-20", "--best", "2"),
+        Printing.of("plan", "plan", demo, "--show", "2=8", "--stay", "3@17-20"),
+        Printing.of("plan", "compare", demo, "--with-second"),
+        Printing.of("plan", "compare", demo, "--player", jonte),
+        Printing.of("plan", "compare", demo, "--player", jonte, "--player", imke),
+        Printing.of("plan", "plan", examples.resolve("sluice.musicxml")),
+        Printing.of("plan", "scale", "C", "major", "--instrument", "cello", "--octaves", "4"),
+        Printing.of("plan", "scale", "F", "major", "--instrument", "bass", "--octaves", "2"),
+        Printing.of("plan", "plan", "--abc", "K:G clef=alto\\nL:1/4\\n!open!d Tc !1!B A|[DA]4|"),
+        Printing.of("plan", "plan", "--abc", "K:C\\nL:1/1\\nc|"),
+        Printing.of("audition", "audition", DocumentedCommand.DOCS.resolve("demo/hearing.yaml")),
+        Printing.of("check", "check", examples, "--level", "first-years"),
+        Printing.of("check", "check", demo, examples.resolve("absent.xml"), "--show", "risky"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("printings")
+  void whatIsPrintedIsValid(Printing printing) {
+    assertThat(schema(printing.schema()).validate(printing.json())).isEmpty();
+  }
+
+  /** A field that is not described is found wherever it stands, and so is another version. */
+  @ParameterizedTest
+  @MethodSource("printings")
+  void whatIsSpoiltIsNot(Printing printing) {
+    Schema schema = schema(printing.schema());
+    ObjectNode whole = (ObjectNode) printing.json();
+    whole.put("surplus", 1);
+    assertThat(schema.validate(whole)).isNotEmpty();
+    whole.remove("surplus");
+    for (ObjectNode object : firstOfEach(whole)) {
+      object.put("surplus", 1);
+      assertThat(schema.validate(whole)).as(object.toString()).isNotEmpty();
+      object.remove("surplus");
+    }
+    for (String field : List.of("format", "version")) {
+      JsonNode taken = whole.remove(field);
+      assertThat(schema.validate(whole)).as(field).isNotEmpty();
+      whole.set(field, taken);
+    }
+    whole.put("version", 2);
+    assertThat(schema.validate(whole)).isNotEmpty();
+  }
+
+  /** Every object, but of an array the first only. */
+  private static List<ObjectNode> firstOfEach(JsonNode node) {
+    List<ObjectNode> objects = new ArrayList<>();
+    if (node instanceof ObjectNode object) {
+      objects.add(object);
+      object.forEach(child -> objects.addAll(firstOfEach(child)));
+    } else if (node instanceof ArrayNode array && !array.isEmpty()) {
+      objects.addAll(firstOfEach(array.get(0)));
+    }
+    return objects;
+  }
+
+  @Test
+  void aNoteThatNoHandHasIsFound() {
+    JsonNode plan = Printing.of("plan", "plan", Session.DEMO).json();
+    ObjectNode note = (ObjectNode) plan.get("notes").get(3);
+    for (var spoilt :
+        List.of(
+            List.of("finger", "5"),
+            List.of("position", "3rd"),
+            List.of("written", "H4"),
+            List.of("midi", "67"))) {
+      JsonNode was = note.get(spoilt.get(0));
+      note.put(spoilt.get(0), spoilt.get(1));
+      assertThat(schema("plan").validate(plan)).as(spoilt.toString()).isNotEmpty();
+      note.set(spoilt.get(0), was);
+    }
+    assertThat(schema("plan").validate(plan)).isEmpty();
+  }
+
+  @Test
+  void theSheetOfTheDemoIsValid() throws IOException {
+    JsonNode sheet = yaml(DocumentedCommand.DOCS.resolve("demo/hearing.yaml"));
+    assertThat(schema("audition-sheet").validate(sheet)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "instrument: lute\nscales:\n  - scale: D major",
+        "instrument: viola",
+        "instrument: viola\nscales:\n  - octaves: 2",
+        "instrument: viola\nexcerpts:\n  - measures: 9-16",
+        "instrument: viola\nexcerpts:\n  - file: a.xml\n    abc: 'K:C'",
+        "instrument: viola\nscales:\n  - scale: D major\n    octaves: 9",
+        "instrument: viola\npositons: 3\nscales:\n  - scale: D major"
+      })
+  void aSpoiltSheetIsNotValidAndNotRead(String text) throws IOException {
+    Path sheet = Files.writeString(folder.resolve("sheet.yaml"), text);
+    assertThat(schema("audition-sheet").validate(yaml(sheet))).isNotEmpty();
+    assertThat(Session.of("audition", sheet).code()).isNotZero();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "name: Audition\nshow: ['1=4', '2=4', '3=8']\navoid: extensions\nstay: 3@17-20",
+        "allow: 1, half\nfix: 6.1=I/4",
+        "{\"show\": \"3=8\", \"strings\": [\"I,II@17-20\"]}",
+        "show-stay: 3=2\nshow-shift: up first-finger=1\nshow-technique: fourth-finger",
+        "allow: [3@17-20]"
+      })
+  void aBriefIsValidAndRead(String text) throws IOException {
+    Path brief = Files.writeString(folder.resolve("brief.yaml"), text);
+    assertThat(schema("brief").validate(yaml(brief))).isEmpty();
+    Session.of("plan", Session.DEMO, "--brief", brief).succeeded();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "shows: 3=8",
+        "show: 3",
+        "stay: 3",
+        "fix: twelve",
+        "avoid: fifth-finger",
+        "show-technique: guessing",
+        "allow: {position: 3}",
+        "plans: []",
+        "name: Low\nplans:\n  - allow: '1'"
+      })
+  void aSpoiltBriefIsNotValidAndNotRead(String text) throws IOException {
+    Path brief = Files.writeString(folder.resolve("brief.yaml"), text);
+    assertThat(schema("brief").validate(yaml(brief))).isNotEmpty();
+    assertThat(Session.of("compare", Session.DEMO, "--briefs", brief).code()).isNotZero();
+  }
+
+  @Test
+  void briefsOfTheHandbookAreValid() throws IOException {
+    Path briefs =
+        Files.writeString(
+            folder.resolve("briefs.yaml"),
+            """
+            plans:
+              - name: low
+                allow: 1, half
+              - name: up early
+                show: 3=8
+                avoid: open-strings
+            """);
+    assertThat(schema("brief").validate(yaml(briefs))).isEmpty();
+  }
+
+  private static JsonNode yaml(Path file) throws IOException {
+    return new YAMLMapper().readTree(Files.readString(file));
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void theSchemaIsOne(String name) {
+    Schema draft =
+        REGISTRY.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+    assertThat(draft.validate(tree(name))).isEmpty();
+  }
+
+  /** Nothing is let through unseen, and every field is explained, with its name in the handbook. */
+  @ParameterizedTest
+  @MethodSource("names")
+  void everyFieldIsExplained(String name) {
+    String handbook =
+        Stream.of("json.md", "briefs.md", "audition.md", "check-command.md")
+            .map(page -> read(DocumentedCommand.DOCS.resolve(page)))
+            .reduce("", String::concat);
+    for (ObjectNode object : all(tree(name))) {
+      if (!object.path("properties").isObject()) {
+        continue;
+      }
+      assertThat(object.path("additionalProperties").asBoolean(true)).as(name).isFalse();
+      object
+          .get("properties")
+          .properties()
+          .forEach(
+              field -> {
+                assertThat(handbook).contains(field.getKey());
+                assertThat(field.getValue().has("description") || field.getValue().has("$ref"))
+                    .as(field.getKey())
+                    .isTrue();
+              });
+    }
+  }
+
+  private static List<ObjectNode> all(JsonNode node) {
+    List<ObjectNode> objects = new ArrayList<>();
+    if (node instanceof ObjectNode object) {
+      objects.add(object);
+    }
+    node.forEach(child -> objects.addAll(all(child)));
+    return objects;
+  }
+
+  @Test
+  void listsOfNamesAreThoseOfTheProgram() {
+    assertThat(texts(tree("check").at("/$defs/finding/properties/kind/enum")))
+        .isEqualTo(
+            new TreeSet<>(Arrays.stream(FindingKind.values()).map(FindingKind::id).toList()));
+    String cause = "/$defs/comfortableTempo/properties/limits/items/properties/cause/enum";
+    assertThat(texts(tree("plan").at(cause)))
+        .isEqualTo(new TreeSet<>(Arrays.stream(Cause.values()).map(Cause::id).toList()));
+    for (String key : DemandText.KEYS) {
+      assertThat(tree("brief").at("/$defs/brief/properties").has(key)).as(key).isTrue();
+    }
+  }
+
+  private static Set<String> texts(JsonNode array) {
+    Set<String> texts = new TreeSet<>();
+    array.forEach(entry -> texts.add(entry.asText()));
+    return texts;
+  }
+}

@@ -1,0 +1,110 @@
+package fingering.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * The folder in which a reader of the handbook types its commands: a copy of docs lies there, and
+ * whatever is named without a folder. A call cannot change the folder of this Java, so every word
+ * that names a file is put below the workplace first.
+ */
+final class Workplace {
+  private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
+  private static final Pattern BY_HAND = Pattern.compile("echo '([^']*)' >> (\\S+)");
+  private static final Pattern FILE =
+      Pattern.compile(
+          "[\\w./*-]+(/|\\.(musicxml|xml|mxl|abc|yaml|json|player|level|weights|journal|html|svg|sarif"
+              + "|ics)(@.*)?)");
+  private static final Set<String> BEFORE_A_FILE =
+      Set.of("--journal", "--calendar", "--exercises", "--output", "--write");
+
+  /** The day of the story in docs/practice.md, for commands that go by the day they are typed. */
+  private static final String TODAY = "2026-11-21";
+
+  private final Path folder;
+  private int lastCode;
+
+  Workplace(Path folder) throws IOException {
+    this.folder = folder;
+    copy(DocumentedCommand.DOCS, folder.resolve("docs"));
+  }
+
+  private static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> files = Files.walk(from)) {
+      for (Path file : files.toList()) {
+        Path target = to.resolve(from.relativize(file).toString());
+        if (Files.isDirectory(file)) {
+          Files.createDirectories(target);
+        } else {
+          Files.copy(file, target);
+        }
+      }
+    }
+  }
+
+  /** A file of docs under the name by which pages call a reader's own. */
+  Workplace with(String name, String original) throws IOException {
+    Path file = folder.resolve(name);
+    Files.createDirectories(file.getParent());
+    Files.copy(folder.resolve("docs").resolve(original), file);
+    return this;
+  }
+
+  Path file(String name) {
+    return folder.resolve(name);
+  }
+
+  /** Runs a command as typed; {@code echo} adds a line to a file, or tells the last exit code. */
+  Session run(String command) throws IOException {
+    Matcher byHand = BY_HAND.matcher(command);
+    if (byHand.matches()) {
+      Files.writeString(file(byHand.group(2)), byHand.group(1) + "\n", StandardOpenOption.APPEND);
+      return new Session(0, "", "");
+    }
+    if (command.equals("echo $?")) {
+      return new Session(0, lastCode + "\n", "");
+    }
+    Session session = Session.of(words(command).toArray());
+    lastCode = session.code();
+    return new Session(session.code(), shown(session.out()), shown(session.err()));
+  }
+
+  /** Without the folder of the workplace, as the reader sees it. */
+  private String shown(String printed) {
+    return printed.replace(folder + "/", "");
+  }
+
+  private List<String> words(String command) {
+    List<String> words = new ArrayList<>();
+    Matcher matcher = WORD.matcher(command);
+    String before = "";
+    while (matcher.find()) {
+      String word = matcher.group(1) == null ? matcher.group(2) : matcher.group(1);
+      boolean file = BEFORE_A_FILE.contains(before) || FILE.matcher(word).matches();
+      words.add(file ? folder + "/" + word : word);
+      before = word;
+    }
+    words.remove(0);
+    add(words, "practice", "--today", TODAY);
+    if (words.contains("journal") && words.contains("add")) {
+      add(words, "journal", "--at", TODAY + "T18:30");
+    }
+    add(words, "journal", "--journal", folder + "/practice.journal");
+    return words;
+  }
+
+  private static void add(List<String> words, String command, String option, String value) {
+    if (words.get(0).equals(command) && !words.contains(option)) {
+      words.add(option);
+      words.add(value);
+    }
+  }
+}

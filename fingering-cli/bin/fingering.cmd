@@ -1,12 +1,14 @@
 @echo off
-rem Starts the program; builds it first where it has not been built.
-setlocal
+rem Starts the program: of a copy that was unpacked, or of a clone, which is built first where it has not been built.
+rem Unlike the launcher for other systems it keeps no archive of classes for quick starts.
+setlocal DisableDelayedExpansion
 set "here=%~dp0.."
-set "jar=%here%\target\fingering.jar"
-if not exist "%jar%" (
+set "jar=%here%\lib\fingering.jar"
+if exist "%here%\pom.xml" set "jar=%here%\target\fingering.jar"
+if not exist "%jar%" if exist "%here%\pom.xml" (
   echo fingering: building the program once; this takes a minute or two. 1>&2
   pushd "%here%\.."
-  call mvn -q -B -DskipTests package 1>&2
+  call mvn -q -B -Dmaven.test.skip=true package 1>&2
   if errorlevel 1 (
     popd
     echo fingering: the program could not be built; it needs JDK 17 and Maven. 1>&2
@@ -14,5 +16,8 @@ if not exist "%jar%" (
   )
   popd
 )
-java -XX:+UseSerialGC -jar "%jar%" %*
+set "java=java"
+if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java.exe"
+if exist "%here%\runtime\bin\java.exe" set "java=%here%\runtime\bin\java.exe"
+"%java%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "%jar%" %*
 exit /b %errorlevel%

@@ -9,11 +9,15 @@ import java.util.spi.ToolProvider;
 import java.util.stream.Stream;
 
 /**
- * Makes a Java runtime of only the modules that the runnable jar uses, with the tools of the JDK: {@code jdeps} tells
- * the modules, {@code jlink} puts them together. Run by the build, from its source.
+ * Makes a Java runtime of only the modules that the runnable jar uses, with the tools of the JDK:
+ * {@code jdeps} tells the modules, {@code jlink} puts them together. Run by the build, from its
+ * source.
  */
 public final class TrimmedRuntime {
-  /** Not named in any class, but asked for by names in scores: encodings other than Unicode and Western ones. */
+  /**
+   * Not named in any class, but asked for by names in scores: encodings other than Unicode and
+   * Western ones.
+   */
   private static final String ENCODINGS = "jdk.charsets";
 
   private TrimmedRuntime() {}
@@ -29,7 +33,14 @@ public final class TrimmedRuntime {
     delete(runtime);
     String release = Integer.toString(Runtime.version().feature());
     String modules =
-        run("jdeps", "--print-module-deps", "--ignore-missing-deps", "--multi-release", release, jar).strip();
+        run(
+                "jdeps",
+                "--print-module-deps",
+                "--ignore-missing-deps",
+                "--multi-release",
+                release,
+                jar)
+            .strip();
     run(
         "jlink",
         "--add-modules",
@@ -46,12 +57,16 @@ public final class TrimmedRuntime {
   private static String run(String name, String... arguments) {
     ToolProvider tool =
         ToolProvider.findFirst(name)
-            .orElseThrow(() -> new IllegalStateException("This JDK has no " + name + "; take a full JDK 17 or later."));
+            .orElseThrow(
+                () ->
+                    new IllegalStateException(
+                        "This JDK has no " + name + "; take a full JDK 17 or later."));
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int code = tool.run(new PrintWriter(out), new PrintWriter(err), arguments);
     if (code != 0) {
-      throw new IllegalStateException(name + " " + List.of(arguments) + " ended with " + code + ": " + out + err);
+      throw new IllegalStateException(
+          name + " " + List.of(arguments) + " ended with " + code + ": " + out + err);
     }
     return out.toString();
   }

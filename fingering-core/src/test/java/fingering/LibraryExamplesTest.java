@@ -2,6 +2,7 @@ package fingering;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.common.base.Splitter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -11,7 +12,7 @@ import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -59,10 +60,10 @@ class LibraryExamplesTest {
   @ParameterizedTest
   @MethodSource("examples")
   void aProgramPrintsWhatItsPageShows(Example example) throws Exception {
-    String[] words = example.command().split(" ");
-    words[1] = inProject(words[1]);
-    assertThat(run(PROJECT.resolve(words[0]), Arrays.copyOfRange(words, 1, words.length)))
-        .isEqualTo(example.printed());
+    List<String> words = new ArrayList<>(Splitter.on(' ').splitToList(example.command()));
+    Path program = PROJECT.resolve(words.remove(0));
+    words.set(0, inProject(words.get(0)));
+    assertThat(run(program, words.toArray(String[]::new))).isEqualTo(example.printed());
   }
 
   @Test

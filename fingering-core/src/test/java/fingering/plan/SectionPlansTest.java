@@ -1,7 +1,6 @@
 package fingering.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
@@ -19,22 +18,16 @@ import fingering.scoring.Scoring;
 import fingering.scoring.Section;
 import fingering.scoring.ShiftKind;
 import fingering.scoring.Weights;
-import fingering.tables.Instrument;
-import fingering.tables.Instruments;
 import fingering.tables.Position;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 /** Plans that the players of a section share. */
 class SectionPlansTest {
@@ -145,79 +138,5 @@ class SectionPlansTest {
     Set<String> small = held(passage, LeftHand.SMALL);
     assertThat(held(passage, LeftHand.MEDIUM)).containsAll(small);
     assertThat(held(passage, LeftHand.LARGE)).containsAll(small);
-  }
-
-  private static Player player(String text) {
-    return Player.parse("player", text);
-  }
-
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      value = {
-        "hand = small | hand = large | small",
-        "hand = large | size = 16 | medium",
-        "hand = 98mm | hand = medium | 98mm",
-        "hand = 111mm | hand = large | 111mm",
-      })
-  void theSmallestHandDecides(String one, String other, String smallest) {
-    Section section = new Section(ImmutableList.of(player(one), player(other)));
-    Instrument viola = Instruments.standard().named("viola");
-    assertThat(section.narrowest(viola).hand().orElse(LeftHand.MEDIUM))
-        .isEqualTo(LeftHand.parse(smallest));
-    assertThat(section.smallestHand(viola)).isEqualTo(LeftHand.parse(smallest));
-  }
-
-  // One hand reaches less of a longer string: geometry.
-  @Test
-  void ofEqualHandsTheOneOnTheLongerStringReachesLeast() {
-    Player shorter = player("instrument = viola\nsize = 15\nhand = 105mm");
-    Player longer = player("instrument = viola\nsize = 16.5\nhand = 105mm");
-    Section section = new Section(ImmutableList.of(shorter, longer));
-    assertThat(section.narrowest(Instruments.standard().named("viola"))).isEqualTo(longer);
-  }
-
-  @Test
-  void theLeastExperiencedNamesThePreset() {
-    assertThat(
-            new Section(ImmutableList.of(player("preset = professional"), player("size = 1")))
-                .preset())
-        .hasValue("common-practice");
-    assertThat(
-            new Section(
-                    ImmutableList.of(
-                        player("preset = intermediate"), player("preset = first-years")))
-                .preset())
-        .hasValue("first-years");
-    assertThat(new Section(ImmutableList.of(Player.UNKNOWN)).preset()).isEmpty();
-    // Every preset has its place among them.
-    for (String preset : Weights.presets()) {
-      assertThat(
-              new Section(
-                      ImmutableList.of(
-                          player("preset = " + preset), player("preset = first-years")))
-                  .preset())
-          .hasValue("first-years");
-      assertThat(
-              new Section(
-                      ImmutableList.of(
-                          player("preset = professional"), player("preset = " + preset)))
-                  .preset())
-          .hasValue(preset);
-    }
-  }
-
-  @Test
-  void aSectionPlaysOneInstrument() {
-    Section mixed =
-        new Section(ImmutableList.of(player("instrument = viola"), player("instrument = cello")));
-    assertThatIllegalArgumentException()
-        .isThrownBy(mixed::instrument)
-        .withMessageContaining("play the viola and the cello");
-    assertThat(
-            new Section(ImmutableList.of(player("instrument = viola"), Player.UNKNOWN))
-                .instrument())
-        .isEqualTo(Optional.of(Instruments.standard().named("viola")));
-    assertThatIllegalArgumentException().isThrownBy(() -> new Section(ImmutableList.of()));
   }
 }

@@ -56,8 +56,12 @@ final class Way {
 
   /** What the rule charges the last note taken, where a player takes it. */
   long charged(String id, Player player) {
-    CostRule rule =
-        Rules.forPlayer(player).stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
+    return charged(id, Rules.forPlayer(player));
+  }
+
+  /** What the one of these rules that has the id charges the last note taken. */
+  long charged(String id, List<CostRule> rules) {
+    CostRule rule = rules.stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
     int last = grips.size() - 1;
     if (rule instanceof NoteRule note) {
       return note.amount(Stroke.of(moment(last)), grips.get(last));

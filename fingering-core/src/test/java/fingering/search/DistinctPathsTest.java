@@ -131,7 +131,7 @@ class DistinctPathsTest {
 
   @ParameterizedTest
   @ValueSource(ints = {-1, 0, 101})
-  void soManyPathsAreRefused(int k) {
+  void noPathsAndMoreThanAHundredAreRefused(int k) {
     Layers layers = Thinned.all(Music.viola().notes("C3/1 G3/1"));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> PathFinder.best(layers, Requirement.NONE, k))

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
-import fingering.fingerboard.Taken;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.scoring.NoteRule;
@@ -123,29 +122,6 @@ class PathFinderTest {
   void aStayThatNoFingeringShowsIsNotFound() {
     Layers layers = Thinned.all(Music.viola().notes("C3/1 G3/1"));
     assertThat(PathFinder.best(layers, Stays.in(Position.THIRD, 2))).isEmpty();
-  }
-
-  private static int next(Stays stays, int state, Grip grip) {
-    return stays.next(state, stays.symbol(1, grip, grip));
-  }
-
-  @Test
-  void openStringsNeitherCountNorBreakAStay() {
-    Taken hand = Taken.on("viola");
-    Stays stays = Stays.in(Position.THIRD, 2);
-    int state = next(stays, 0, hand.by("D5", 1, "1", "3rd"));
-    assertThat(stays.satisfied(state)).isFalse();
-    state = next(stays, state, hand.by("D4", 2, "0", "3rd"));
-    assertThat(stays.satisfied(state)).isFalse();
-    assertThat(stays.satisfied(next(stays, state, hand.by("E5", 1, "2", "3rd")))).isTrue();
-    int left = next(stays, state, hand.by("D4", 2, "0", "1st"));
-    assertThat(stays.satisfied(next(stays, left, hand.by("E5", 1, "2", "3rd")))).isFalse();
-  }
-
-  @Test
-  void aStayOfNoNotesOrNoPositionsIsRefused() {
-    assertThatIllegalArgumentException().isThrownBy(() -> Stays.in(Position.THIRD, 0));
-    assertThatIllegalArgumentException().isThrownBy(() -> new Stays(ImmutableList.of(), 1));
   }
 
   @Test

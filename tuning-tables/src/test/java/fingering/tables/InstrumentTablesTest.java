@@ -121,19 +121,27 @@ class InstrumentTablesTest {
   }
 
   @Test
-  void onlyInstrumentsThatAreKnownHaveTuningsSizesAndSigns() {
+  void onlyInstrumentsThatAreKnownHaveTunings() {
     assertRefused(
         INSTRUMENTS,
         TUNINGS + "lute | standard | 1 | D4 | - | invented\n",
         SIZES,
         SIGNS,
         "tunings.table, line 5: no instrument 'lute'; known are gamba");
+  }
+
+  @Test
+  void onlyInstrumentsThatAreKnownHaveSizes() {
     assertRefused(
         INSTRUMENTS,
         TUNINGS,
         SIZES + "lute | big | 700 | 130 | invented\n",
         SIGNS,
         "sizes.table, line 3: no instrument 'lute'; known are gamba");
+  }
+
+  @Test
+  void onlyInstrumentsThatAreKnownHaveSigns() {
     assertRefused(
         INSTRUMENTS,
         TUNINGS,

@@ -79,12 +79,12 @@ class KeyTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"Bb-major", "bb major", "B-flat-major", "B♭-Major", " b flat major "})
-  void keyIsReadAsPlayersWriteIt(String text) {
+  void aKeyIsReadAsPlayersWriteIt(String text) {
     assertThat(Key.parse(text)).isEqualTo(new Key(Letter.B, -1, Key.Mode.MAJOR));
   }
 
   @Test
-  void tonicOfALowerCaseMinorKeyIsTheLetterBAndNotAFlat() {
+  void theTonicOfALowerCaseMinorKeyIsTheLetterBAndNotAFlat() {
     assertThat(Key.parse("b-minor")).isEqualTo(new Key(Letter.B, 0, Key.Mode.MINOR));
   }
 
@@ -99,7 +99,7 @@ class KeyTest {
 
   // the melodic minor scale; common practice, no source
   @Test
-  void minorKeyRaisesItsSixthAndSeventhOnTheWayToTheTonic() {
+  void aMinorKeyRaisesItsSixthAndSeventhOnTheWayToTheTonic() {
     assertThat(Key.parse("G-minor").raised())
         .extracting(Pitch::toString)
         .containsExactly("E5", "F#5");
@@ -107,7 +107,7 @@ class KeyTest {
   }
 
   @Test
-  void soundIsSpelledAsTheKeyHasItInAnyOctave() {
+  void aSoundIsSpelledAsTheKeyHasItInAnyOctave() {
     Key key = Key.parse("F#-major");
 
     // E♯3 sounds as F3 = 53 (MIDI numbers: middle C is 60)

@@ -61,6 +61,10 @@ class PitchTest {
   void bFlatIsReadInLowerCaseAndInSigns() {
     assertThat(Pitch.parse("bb3")).isEqualTo(new Pitch(Letter.B, -1, 3));
     assertThat(Pitch.parse(" B♭3 ")).isEqualTo(new Pitch(Letter.B, -1, 3));
+  }
+
+  @Test
+  void accidentalsAreShownAsSignsAndWrittenInPlainLetters() {
     assertThat(Pitch.parse("Bb3").display()).isEqualTo("B♭3");
     assertThat(Pitch.parse("F♯5")).hasToString("F#5");
   }

@@ -80,6 +80,10 @@ class PositionTest {
   void romanNumeralsCountAsOnPrintedStringsAndPositions() {
     assertThat(Stream.of(1, 4, 5, 9, 14, 39).map(RomanNumeral::of))
         .containsExactly("I", "IV", "V", "IX", "XIV", "XXXIX");
+  }
+
+  @Test
+  void noStringOrPositionHasTheNumeralOfNothingOrOfForty() {
     assertThatIllegalArgumentException().isThrownBy(() -> RomanNumeral.of(0));
     assertThatIllegalArgumentException().isThrownBy(() -> RomanNumeral.of(40));
   }

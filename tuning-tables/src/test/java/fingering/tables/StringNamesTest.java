@@ -14,13 +14,13 @@ class StringNamesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {"C", "c", "IV", "iv", "4", "sul C", "sul-C", "sulC", "C string", "IV corda"})
-  void stringGoesByItsLetterItsNumeralAndItsNumber(String name) {
+  void aStringGoesByItsLetterItsNumeralAndItsNumber(String name) {
     assertThat(StringNames.of(VIOLA).find(name).pitch()).isEqualTo(Pitch.parse("C3"));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"E", "V", "5", "0", "", "sul", "sul pont."})
-  void stringThatIsNotThereIsRefusedWithThoseThatAre(String name) {
+  void aStringThatIsNotThereIsRefusedWithThoseThatAre(String name) {
     assertThatThrownBy(() -> StringNames.of(VIOLA).find(name))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(
@@ -29,7 +29,7 @@ class StringNamesTest {
 
   // A–E–A–E, an old tuning of the violin; common practice, no source
   @Test
-  void letterThatTwoStringsShareIsRefused() {
+  void aLetterThatTwoStringsShareIsRefused() {
     Instrument crossed =
         Instruments.standard()
             .named("violin")
@@ -49,7 +49,7 @@ class StringNamesTest {
   }
 
   @Test
-  void stringTunedToAnAccidentalGoesByItInPlainLetters() {
+  void aStringTunedToAnAccidentalGoesByItInPlainLetters() {
     Instrument solo =
         new Instrument(
             "bass",

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-/** Key signatures as every printed part has them (any book on notation; common practice). */
+/**
+ * Key signatures as every printed part has them (any book on notation; common practice, no source).
+ */
 class SignatureTest {
   private static List<Integer> steps(Clef clef, boolean sharp) {
     return IntStream.range(0, 7).map(i -> Signature.step(clef, i, sharp)).boxed().toList();

@@ -1,0 +1,99 @@
+package fingering.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Taken;
+import fingering.tables.Position;
+import java.util.Collections;
+import org.junit.jupiter.api.Test;
+
+/** When a hand has stayed in a position: common practice, no source. */
+class StaysTest {
+  private static final Grip FIRST_IN_THIRD = Taken.on("viola").by("D5", 1, "1", "3rd");
+  private static final Grip SECOND_IN_THIRD = Taken.on("viola").by("E5", 1, "2", "3rd");
+  private static final Grip FIRST_IN_FIRST = Taken.on("viola").by("B4", 1, "1", "1st");
+  private static final Grip OPEN_IN_THIRD = Taken.on("viola").by("D4", 2, "0", "3rd");
+  private static final Grip OPEN_IN_FIRST = Taken.on("viola").by("D4", 2, "0", "1st");
+
+  private static boolean shown(Stays stays, Grip... path) {
+    int state = 0;
+    for (Grip grip : path) {
+      state = stays.next(state, stays.symbol(1, grip, grip));
+      assertThat(state).isBetween(0, stays.states() - 1);
+    }
+    return stays.satisfied(state);
+  }
+
+  @Test
+  void soManyStoppedNotesInOnePositionAreAStay() {
+    Stays two = Stays.in(Position.THIRD, 2);
+    assertThat(shown(two, FIRST_IN_THIRD)).isFalse();
+    assertThat(shown(two, FIRST_IN_THIRD, SECOND_IN_THIRD)).isTrue();
+  }
+
+  @Test
+  void aStayOnceShownStaysShown() {
+    Stays two = Stays.in(Position.THIRD, 2);
+    assertThat(shown(two, FIRST_IN_THIRD, SECOND_IN_THIRD, FIRST_IN_FIRST)).isTrue();
+    assertThat(shown(two, FIRST_IN_THIRD, SECOND_IN_THIRD, FIRST_IN_THIRD)).isTrue();
+  }
+
+  @Test
+  void openStringsNeitherCountNorBreakAStay() {
+    Stays two = Stays.in(Position.THIRD, 2);
+    assertThat(shown(two, FIRST_IN_THIRD, OPEN_IN_THIRD)).isFalse();
+    assertThat(shown(two, FIRST_IN_THIRD, OPEN_IN_THIRD, SECOND_IN_THIRD)).isTrue();
+  }
+
+  @Test
+  void whoLeavesThePositionBeginsTheStayAnew() {
+    Stays two = Stays.in(Position.THIRD, 2);
+    assertThat(shown(two, FIRST_IN_THIRD, OPEN_IN_FIRST, SECOND_IN_THIRD)).isFalse();
+    assertThat(shown(two, FIRST_IN_THIRD, FIRST_IN_FIRST, SECOND_IN_THIRD)).isFalse();
+  }
+
+  @Test
+  void aDoubleStopCountsBothItsNotes() {
+    Grip sixth =
+        new Grip(
+            ImmutableList.of(
+                Taken.on("viola").by("F4", 2, "1", "2nd").top(), SECOND_IN_THIRD.top()),
+            SECOND_IN_THIRD.frame(),
+            false);
+    assertThat(shown(Stays.in(Position.THIRD, 2), sixth)).isTrue();
+    assertThat(shown(Stays.in(Position.THIRD, 3), sixth)).isFalse();
+  }
+
+  @Test
+  void aStayInEachOfTwoPositionsIsShownInEitherOrder() {
+    Stays both = new Stays(ImmutableList.of(Position.FIRST, Position.THIRD), 2);
+    assertThat(shown(both, FIRST_IN_FIRST, FIRST_IN_FIRST, FIRST_IN_THIRD, FIRST_IN_THIRD))
+        .isTrue();
+    assertThat(shown(both, FIRST_IN_THIRD, FIRST_IN_THIRD, FIRST_IN_FIRST, FIRST_IN_FIRST))
+        .isTrue();
+    assertThat(shown(both, FIRST_IN_FIRST, FIRST_IN_FIRST, FIRST_IN_THIRD)).isFalse();
+    assertThat(shown(both, FIRST_IN_FIRST, FIRST_IN_THIRD, FIRST_IN_FIRST, FIRST_IN_THIRD))
+        .isFalse();
+  }
+
+  private static ImmutableList<Position> positions(int many) {
+    return ImmutableList.copyOf(Collections.nCopies(many, Position.THIRD));
+  }
+
+  @Test
+  void aStayOfNoNotesOrNoPositionsIsRefused() {
+    assertThatIllegalArgumentException().isThrownBy(() -> Stays.in(Position.THIRD, 0));
+    assertThatIllegalArgumentException().isThrownBy(() -> new Stays(ImmutableList.of(), 1));
+  }
+
+  @Test
+  void eightPositionsAndAHundredNotesAreTheMostThatCanBeAskedFor() {
+    assertThat(new Stays(positions(8), 1).positions()).hasSize(8);
+    assertThat(Stays.in(Position.THIRD, 100).notes()).isEqualTo(100);
+    assertThatIllegalArgumentException().isThrownBy(() -> new Stays(positions(9), 1));
+    assertThatIllegalArgumentException().isThrownBy(() -> Stays.in(Position.THIRD, 101));
+  }
+}

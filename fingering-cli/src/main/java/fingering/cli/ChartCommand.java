@@ -65,9 +65,10 @@ final class ChartCommand implements Callable<Integer> {
   @Option(
       names = "--key",
       paramLabel = "KEY",
-      converter = KeyConverter.class,
       description = "Name the notes of this key: D-major, g-minor, Bb-major.")
-  Optional<Key> key = Optional.empty();
+  Optional<String> key = Optional.empty();
+
+  @Mixin NoteNamesOption notes = new NoteNamesOption();
 
   @Mixin InstrumentOptions built = new InstrumentOptions();
 
@@ -104,23 +105,26 @@ final class ChartCommand implements Callable<Integer> {
     return new ChartRequest(
         position,
         at.map(OptionalInt::of).orElse(OptionalInt.empty()),
-        key,
+        key.map(this::key),
         string
-            .map(name -> OptionalInt.of(StringNames.of(instrument()).find(name).number()))
+            .map(
+                name ->
+                    OptionalInt.of(StringNames.of(instrument()).find(notes.string(name)).number()))
             .orElse(OptionalInt.empty()));
+  }
+
+  private Key key(String typed) {
+    try {
+      return notes.key(typed);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), "--key: " + e.getMessage(), e);
+    }
   }
 
   static final class PositionConverter implements picocli.CommandLine.ITypeConverter<Position> {
     @Override
     public Position convert(String text) {
       return ScoreOptions.converted(() -> Position.parse(text));
-    }
-  }
-
-  static final class KeyConverter implements picocli.CommandLine.ITypeConverter<Key> {
-    @Override
-    public Key convert(String text) {
-      return ScoreOptions.converted(() -> Key.parse(text));
     }
   }
 }

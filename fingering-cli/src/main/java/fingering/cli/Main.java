@@ -130,7 +130,7 @@ public final class Main {
           + " JAVA_TOOL_OPTIONS=-Xss16m.";
     }
     return foreseen(exception)
-        ? exception.getMessage()
+        ? exception.getMessage().replaceFirst("(?<=[^.])$", ".")
         : "something went wrong that was not foreseen ("
             + exception.getClass().getSimpleName()
             + ": "

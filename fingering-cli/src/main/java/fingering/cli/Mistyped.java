@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -117,7 +118,7 @@ final class Mistyped {
 
   private static String named(PositionalParamSpec missing) {
     String described = String.join(" ", missing.description()).replaceFirst("\\.$", "");
-    return "a " + missing.paramLabel() + ": " + described;
+    return "the " + missing.paramLabel() + ": " + described;
   }
 
   private String unmatched(UnmatchedArgumentException unmatched) {
@@ -134,6 +135,9 @@ final class Mistyped {
   private String unknownCommand(String word) {
     String name = command.getCommandSpec().qualifiedName();
     List<String> known = List.copyOf(command.getSubcommands().keySet());
+    if (root() && word.equals("help")) {
+      return "help is asked for with --help, and for one command with 'fingering plan --help'";
+    }
     if (root() && (exists(word) || word.matches(".*\\.[a-z]{2,9}"))) {
       return "'%s' is no command; put one before the file, such as 'fingering compare %s'"
           .formatted(word, word);
@@ -149,7 +153,9 @@ final class Mistyped {
 
   private String unknownOption(String typed) {
     List<String> own =
-        command.getCommandSpec().options().stream().map(OptionSpec::longestName).toList();
+        command.getCommandSpec().options().stream()
+            .flatMap(option -> Stream.of(option.names()))
+            .toList();
     Optional<String> near = near(typed, own);
     String name = command.getCommandName();
     if (near.isPresent()) {
@@ -181,15 +187,20 @@ final class Mistyped {
 
   /** The known word that differs least, if it does not differ much. */
   private static Optional<String> near(String word, List<String> known) {
-    String typed = word.toLowerCase(Locale.ROOT);
+    String typed = lower(word);
     return known.stream()
-        .filter(each -> slips(typed, each) <= Math.min(SLIPS, each.length() / 2))
-        .min(Comparator.comparingInt(each -> slips(typed, each)))
+        .filter(each -> slips(typed, lower(each)) <= Math.min(SLIPS, (each.length() - 1) / 2))
+        .min(Comparator.comparingInt(each -> slips(typed, lower(each))))
+        .filter(each -> each.length() > 2 || lower(each).equals(typed))
         .or(
             () ->
                 known.stream()
                     .filter(each -> typed.length() > 4 && each.startsWith(typed))
                     .findFirst());
+  }
+
+  private static String lower(String word) {
+    return word.toLowerCase(Locale.ROOT);
   }
 
   /** Letters to be put in, left out, changed, or swapped with their neighbour. */

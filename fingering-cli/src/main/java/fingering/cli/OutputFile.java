@@ -21,15 +21,21 @@ class OutputFile {
       description = "Print into a new file instead of the terminal.")
   Optional<Path> output = Optional.empty();
 
-  /** Refuses a file that is there already, before any work is done. */
+  /** Refuses a file that is there already, or has no folder, before any work is done. */
   void check() {
-    output.ifPresent(file -> refuseExisting(file, "--output"));
+    output.ifPresent(file -> refuse(file, "--output"));
   }
 
-  /** Refuses a file that is there already, and names the option that is to have another. */
-  static void refuseExisting(Path file, String option) {
+  /** Refuses such a file, and names the option that is to have another. */
+  static void refuse(Path file, String option) {
     if (Files.exists(file)) {
       throw existing(file, option);
+    }
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder != null && !Files.isDirectory(folder)) {
+      throw new UnwritableScoreException(
+          "%s cannot be written because there is no folder %s: make it first, or choose another."
+              .formatted(file, folder));
     }
   }
 

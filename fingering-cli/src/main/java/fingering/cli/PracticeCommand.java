@@ -151,7 +151,7 @@ final class PracticeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     output.check();
-    calendar.ifPresent(path -> OutputFile.refuseExisting(path, "--calendar"));
+    calendar.ifPresent(path -> OutputFile.refuse(path, "--calendar"));
     ScoreFile file = score.read();
     Students students = player.students();
     Charging charging = weights.charging(spec, students);

@@ -2,7 +2,6 @@ package fingering.cli;
 
 import com.google.common.collect.ImmutableList;
 import fingering.exercise.PlannedScale;
-import fingering.exercise.Scale;
 import fingering.exercise.ScalePattern;
 import fingering.exercise.ScalePlanner;
 import fingering.exercise.ScaleRequest;
@@ -46,7 +45,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  fingering scale D major --instrument viola --octaves 1 --allow 3",
       "  fingering scale 'G# harmonic minor' --instrument violin --octaves 3 --slur 4",
-      "  fingering scale dominant seventh on A --instrument cello",
+      "  fingering scale H-Dur --instrument cello",
       "  fingering scale Bb major --instrument violin --write b-flat.musicxml"
     })
 final class ScaleCommand implements Callable<Integer> {
@@ -66,6 +65,8 @@ final class ScaleCommand implements Callable<Integer> {
       converter = ScoreOptions.InstrumentConverter.class,
       description = "violin, viola, cello or bass; that of the player file otherwise.")
   Optional<Instrument> instrument = Optional.empty();
+
+  @Mixin NoteNamesOption notes = new NoteNamesOption();
 
   @Mixin InstrumentOptions built = new InstrumentOptions();
 
@@ -127,7 +128,8 @@ final class ScaleCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ScaleRequest request = typed(this::request);
-    Optional<Pitch> start = typed(() -> from.map(request.scale()::start));
+    Optional<Pitch> start =
+        typed(() -> from.map(typed -> request.scale().start(notes.pitch(typed, scale()))));
     output.check();
     Students students = player.students();
     Charging charging = weights.charging(spec, students);
@@ -141,9 +143,12 @@ final class ScaleCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
+  private String scale() {
+    return String.join(" ", words);
+  }
+
   private ScaleRequest request() {
-    return new ScaleRequest(
-        Scale.parse(String.join(" ", words)), octaves, pattern, even, slur.orElse(0), tempo);
+    return new ScaleRequest(notes.scale(scale()), octaves, pattern, even, slur.orElse(0), tempo);
   }
 
   /** What is read of the command line; what is mistyped there is told as such. */

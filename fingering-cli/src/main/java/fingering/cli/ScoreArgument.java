@@ -29,6 +29,12 @@ final class ScoreArgument extends TuneOptions {
 
   /** Reads the score that is given. */
   ScoreFile read() {
+    file.filter(name -> name.toString().isEmpty())
+        .ifPresent(
+            name -> {
+              throw new ParameterException(
+                  command.commandLine(), "the name of the SCORE is empty; name its file");
+            });
     if (file.isPresent() && abc.isPresent()) {
       throw new ParameterException(
           command.commandLine(), "a SCORE and --abc are given; leave one of them out");

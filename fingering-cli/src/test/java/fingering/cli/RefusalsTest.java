@@ -48,7 +48,7 @@ final class RefusalsTest {
         "chart",
         "chart kazoo",
         "chart violin --position ninetieth",
-        "chart violin --key H-dur",
+        "chart violin --key J-Dur",
         "chart violin --key G#-major",
         "chart violin --format json",
         "chart cello --at 3"

@@ -1,0 +1,149 @@
+package fingering.cli;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What somebody new is likely to get wrong: one sentence with the next step, and nothing else. */
+class MistakesTest {
+  private static final int LONGEST = 420;
+
+  @TempDir static Path folder;
+
+  private static ImmutableMap<String, Path> files;
+
+  @BeforeAll
+  static void files() throws IOException {
+    Path examples = Path.of("..", "docs", "examples");
+    files =
+        ImmutableMap.<String, Path>builder()
+            .put("DEMO", Session.DEMO)
+            .put("MARCH", examples.resolve("lanterns.musicxml"))
+            .put("TUNES", examples.resolve("ferry.abc"))
+            .put("FOLDER", Files.createDirectory(folder.resolve("bare")))
+            .put("NONE", folder.resolve("none.musicxml"))
+            .put("BARRED", folder.resolve("nowhere").resolve("new.txt"))
+            .put("THERE", Files.writeString(folder.resolve("there.txt"), "mine"))
+            .put("NOTES", Files.writeString(folder.resolve("notes.txt"), "ask for the bowings"))
+            .put("PDF", Files.writeString(folder.resolve("part.pdf"), "%PDF-1.7\n1 0 obj\n"))
+            .put("EMPTY", Files.createFile(folder.resolve("empty.musicxml")))
+            .put("ARCHIVE", archive(folder.resolve("own.zip")))
+            .put("LATIN", latin("tune.abc", "X:1\nT:F\u00fcr G\u00e4ste\nK:G clef=alto\nD2 G2|\n"))
+            .put("PUPIL", latin("pupil.player", "# Sch\u00fclerin\npositions = 1\n"))
+            .buildOrThrow();
+  }
+
+  private static Path latin(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text, ISO_8859_1);
+  }
+
+  /** A format of some program's own: an archive with something in it that is no MusicXML. */
+  private static Path archive(Path file) throws IOException {
+    try (OutputStream out = Files.newOutputStream(file);
+        ZipOutputStream zip = new ZipOutputStream(out)) {
+      zip.putNextEntry(new ZipEntry("score.bin"));
+      zip.write(7);
+      zip.closeEntry();
+    }
+    return file;
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // Commands
+        "                                     | such as 'fingering demo'",
+        "plna DEMO                            | did you mean 'plan'?",
+        "Plan DEMO                            | did you mean 'plan'?",
+        "fingering plan DEMO                  | choose one of demo, compare, plan",
+        "help plan                            | 'fingering plan --help'",
+        "DEMO                                 | put one before the file, such as",
+        "part.musicxml                        | 'fingering compare part.musicxml'",
+        "--part Viola compare DEMO            | put the command before its options",
+        "-v                                   | did you mean -V?",
+        "journal                              | journal add, journal show",
+        "journal ad                           | did you mean 'add'?",
+        // Options
+        "compare DEMO --best 2                | --best is an option of 'plan' and not of 'compare'",
+        "compare DEMO --mesures 1-4           | did you mean --measures?",
+        "compare DEMO -part Viola             | did you mean --part?",
+        "compare DEMO --loud                  | 'compare' has no option --loud",
+        "compare DEMO --tempo                 | --tempo needs a MARK after it",
+        "compare DEMO --tempo half=8 --tempo half=9 | --tempo is given twice",
+        "compare DEMO part two.musicxml       | 'part' is one word too many",
+        "practice DEMO                        | give --to MARK and --by DATE too",
+        "practice DEMO --to quarter=96        | give --by DATE too",
+        "chart                                | give the INSTRUMENT: violin, viola, cello or bass",
+        "plan DEMO --best few                 | --best: 'few' is not a whole number",
+        "plan DEMO --format docx              | 'docx' is none of text, json, html, svg",
+        // Music
+        "compare                              | name the file of a SCORE",
+        "compare NONE                         | check the name and the folder",
+        "compare FOLDER                       | name the score file inside it",
+        "compare PDF                          | export the score as MusicXML",
+        "compare ARCHIVE                      | export the score as MusicXML",
+        "compare NOTES                        | export the score as MusicXML",
+        "compare EMPTY                        | is empty: export the score again",
+        "compare LATIN                        | save it again in that encoding",
+        "compare MARCH                        | choose one with --part: 1 Flute",
+        "compare MARCH --part Bratsche        | choose one with --part: 1 Flute",
+        "compare TUNES                        | --tune",
+        "compare DEMO --measures 40           | it has measures 0 to 32",
+        "compare DEMO --measures ''           | it has measures 0 to 32",
+        "compare DEMO --measures 20-17        | name the earlier place first",
+        "compare DEMO --tempo quarter:96      | write a note value and a number",
+        "compare DEMO --tempo crotchet=96     | write half, quarter",
+        "compare DEMO --tempo quarter=fast    | write a note value and a number",
+        "compare DEMO --instrument oud        | no instrument 'oud'",
+        "compare DEMO --instrument violin     | check the part, --instrument",
+        // Files that are written
+        "plan DEMO --write DEMO               | choose another name",
+        "plan DEMO --write BARRED             | let it end in .mxl",
+        "plan DEMO --output BARRED            | make it first, or choose another",
+        "plan DEMO --output THERE             | give --output a new name",
+        // Demands, students, levels
+        "plan DEMO --allow first              | write half, 1, 2",
+        "plan DEMO --fix 12.3                 | 12.3=III/4",
+        "plan DEMO --preset beginner          | choose one of common-practice",
+        "plan DEMO --player PUPIL             | save it again in that encoding",
+        "plan DEMO --player NONE              | check its name and folder",
+        "check FOLDER                         | should end in .musicxml",
+        "check MARCH --level beginner         | or name a file of your own",
+        "learn DEMO                           | finger more notes",
+        "practice DEMO --to quarter=96 --by 12.12.2026 | such as 2026-12-12",
+        "practice DEMO --to quarter=96 --by 2026-12-12 | give one with --from",
+        "audition DEMO                        | a sheet has keys and values",
+        "journal add                          | give --clean, --note or both",
+        "chart violin --key D                 | write tonic and mode",
+        "scale D --instrument violin          | write tonic and kind",
+        "scale D major                        | name it with --instrument"
+      })
+  void oneSentenceSaysWhatToDoNext(String typed, String says) {
+    ImmutableList.Builder<Object> words = ImmutableList.builder();
+    if (typed != null) {
+      for (String word : typed.strip().split(" ", -1)) {
+        words.add(word.equals("''") ? "" : files.getOrDefault(word, Path.of(word)));
+      }
+    }
+
+    Session session = Session.of(words.build().toArray()).refused(ExitCode.REFUSED);
+
+    assertThat(session.err()).contains(says).hasSizeLessThan(LONGEST);
+    assertThat(session.err().strip()).endsWith(".");
+    assertThat(folder.resolve("nowhere")).doesNotExist();
+    assertThat(folder.resolve("there.txt")).hasContent("mine");
+  }
+}

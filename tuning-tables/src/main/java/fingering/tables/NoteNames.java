@@ -1,0 +1,250 @@
+package fingering.tables;
+
+import com.google.common.base.Splitter;
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.ImmutableSet;
+import java.text.Normalizer;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * What notes, keys and scales are called in a language: {@code H-Dur}, {@code ré bémol majeur}.
+ * Source: {@code note-names.table}, common practice. Case, accents and hyphens do not matter.
+ */
+public final class NoteNames {
+  /** Double sharps and double flats are the most that have names. */
+  public static final int MOST_ALTERED = 2;
+
+  private static final Splitter NAMES = Splitter.on(',').trimResults();
+  private static final Splitter BLANKS = Splitter.on(' ').omitEmptyStrings();
+  private static final Pattern MARKS = Pattern.compile("\\p{M}");
+  private static final Pattern BETWEEN = Pattern.compile("[-\\s]+");
+  private static final Pattern OCTAVE = Pattern.compile("(.*?)\\s*(-?\\d{1,2})");
+  private static final String CLOSE = "-";
+  private static final String ENGLISH = "en";
+
+  /** What is told where a name is none, by language. */
+  private static final ImmutableMap<String, String> EXAMPLES =
+      ImmutableMap.of(
+          ENGLISH,
+          "'B flat', 'D major'",
+          "de",
+          "'B', 'Fis', 'H-Dur', 'g-Moll harmonisch'",
+          "fr",
+          "'si bémol', 'ré majeur', 'sol mineur harmonique'",
+          "it",
+          "'si bemolle', 're maggiore', 'sol minore armonica'",
+          "es",
+          "'si bemol', 're mayor', 'sol menor armónica'");
+
+  /**
+   * A note by its name alone, in no octave.
+   *
+   * @param letter its letter
+   * @param alter semitones by which it is raised or lowered, -2 to 2
+   */
+  public record Note(Letter letter, int alter) {
+    /** Checks the alteration. */
+    public Note {
+      if (Math.abs(alter) > MOST_ALTERED) {
+        throw new IllegalArgumentException("alteration " + alter + " is not within -2 to 2");
+      }
+    }
+
+    /** The name in plain ASCII, as commands and files have it: {@code F#}, {@code Bb}. */
+    @Override
+    public String toString() {
+      return letter + (alter < 0 ? "b".repeat(-alter) : "#".repeat(alter));
+    }
+  }
+
+  private final String language;
+  private final ImmutableMap<String, Note> notes;
+  private final ImmutableMap<Note, String> names;
+  private final ImmutableMap<String, String> words;
+  private final ImmutableSet<String> dropped;
+
+  private NoteNames(String language, List<Table.Row> rows) {
+    this.language = language;
+    Map<String, Note> read = new LinkedHashMap<>();
+    Map<Note, String> written = new LinkedHashMap<>();
+    for (Table.Row row : of(rows, "note")) {
+      Pitch pitch = Pitch.parse(row.text(2) + "4");
+      put(new Note(pitch.letter(), pitch.alter()), names(row), read, written, row);
+    }
+    for (Table.Row row : of(rows, "letter")) {
+      Letter letter = Letter.valueOf(row.text(2));
+      put(new Note(letter, 0), names(row), read, written, row);
+      for (Table.Row sign : of(rows, "sign")) {
+        Note altered = new Note(letter, sign.integer(2));
+        put(altered, joined(names(row), names(sign)), read, written, sign);
+      }
+    }
+    notes = ImmutableMap.copyOf(read);
+    names = ImmutableMap.copyOf(written);
+    ImmutableMap.Builder<String, String> kinds = ImmutableMap.builder();
+    for (Table.Row row : of(rows, "word")) {
+      names(row).forEach(word -> kinds.put(plain(word), row.text(2)));
+    }
+    words = kinds.buildOrThrow();
+    dropped =
+        of(rows, "drop").stream()
+            .flatMap(row -> names(row).stream())
+            .map(NoteNames::plain)
+            .collect(ImmutableSet.toImmutableSet());
+  }
+
+  private static List<Table.Row> of(List<Table.Row> rows, String kind) {
+    return rows.stream().filter(row -> row.text(1).equals(kind)).toList();
+  }
+
+  private static List<String> names(Table.Row row) {
+    return NAMES.splitToList(row.text(3));
+  }
+
+  /** Every letter with every sign. */
+  private static List<String> joined(List<String> letters, List<String> signs) {
+    return letters.stream()
+        .flatMap(letter -> signs.stream().map(sign -> letter + ending(sign)))
+        .toList();
+  }
+
+  private static String ending(String sign) {
+    return sign.startsWith(CLOSE) ? sign.substring(CLOSE.length()) : " " + sign;
+  }
+
+  private static void put(
+      Note note,
+      List<String> called,
+      Map<String, Note> read,
+      Map<Note, String> written,
+      Table.Row row) {
+    for (String name : called) {
+      Note other = read.putIfAbsent(plain(name), note);
+      if (other != null && !other.equals(note)) {
+        throw row.bad("'" + name + "' is " + other + " and " + note);
+      }
+    }
+    written.putIfAbsent(note, called.get(0));
+  }
+
+  /** The languages that the table knows, English first. */
+  public static ImmutableList<NoteNames> all() {
+    return rows().entrySet().stream()
+        .map(entry -> new NoteNames(entry.getKey(), entry.getValue()))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static Map<String, List<Table.Row>> rows() {
+    return Table.read("note-names.table", 5).rows().stream()
+        .collect(
+            Collectors.groupingBy(row -> row.text(0), LinkedHashMap::new, Collectors.toList()));
+  }
+
+  /**
+   * The names of a language.
+   *
+   * @param language its code: en, de, fr, it, es (ISO 639-1)
+   * @throws IllegalArgumentException if the table does not know it
+   */
+  public static NoteNames parse(String language) {
+    Map<String, List<Table.Row>> rows = rows();
+    String wanted = language.strip().toLowerCase(Locale.ROOT);
+    if (!rows.containsKey(wanted)) {
+      throw new IllegalArgumentException(
+          "no note names are known in '%s'; choose %s"
+              .formatted(language, String.join(", ", rows.keySet())));
+    }
+    return new NoteNames(wanted, rows.get(wanted));
+  }
+
+  /** What is typed for a sign, for an accent and for a blank, all in one way. */
+  private static String plain(String text) {
+    String signs = text.strip().replace('♯', '#').replace('♭', 'b').replace("\u00df", "ss");
+    String bare = MARKS.matcher(Normalizer.normalize(signs, Normalizer.Form.NFD)).replaceAll("");
+    return BETWEEN.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll(" ");
+  }
+
+  /**
+   * The note of that name.
+   *
+   * @throws IllegalArgumentException if it is none in this language
+   */
+  public Note note(String text) {
+    return Optional.ofNullable(notes.get(plain(text))).orElseThrow(() -> unknown(text, "note"));
+  }
+
+  /** The usual name of a note, which {@link #note} reads back. */
+  public String name(Note note) {
+    return names.get(note);
+  }
+
+  /**
+   * A pitch, or a note where no octave is typed, in English: {@code H3} is {@code B3}.
+   *
+   * @throws IllegalArgumentException if it is none in this language
+   */
+  public String pitch(String text) {
+    Matcher octave = OCTAVE.matcher(text.strip());
+    return octave.matches()
+        ? octave.group(1).isEmpty() ? text.strip() : note(octave.group(1)) + octave.group(2)
+        : note(text).toString();
+  }
+
+  /**
+   * A scale or a key in English: {@code H-Dur} is {@code B major}.
+   *
+   * @throws IllegalArgumentException if it is none in this language
+   */
+  public String scale(String text) {
+    List<String> typed = BLANKS.splitToList(plain(text));
+    // The longest name counts, and of two the last: 'septième de dominante sur la bémol'.
+    for (int length = typed.size() - 1; length > 0; length--) {
+      for (int from = typed.size() - length; from >= 0; from--) {
+        Note note = notes.get(String.join(" ", typed.subList(from, from + length)));
+        String kind = words.get(without(typed, from, length));
+        if (note != null && kind != null) {
+          return note + " " + kind;
+        }
+      }
+    }
+    throw unknown(text, "scale or key");
+  }
+
+  private String without(List<String> typed, int from, int length) {
+    StringBuilder rest = new StringBuilder();
+    for (int i = 0; i < typed.size(); i++) {
+      boolean left = (i < from || i >= from + length) && !dropped.contains(typed.get(i));
+      rest.append(left ? (rest.length() == 0 ? "" : " ") + typed.get(i) : "");
+    }
+    return rest.toString();
+  }
+
+  /** Whether a scale or a key can be read in this language. */
+  public boolean reads(String text) {
+    try {
+      return !scale(text).isEmpty();
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
+  }
+
+  private IllegalArgumentException unknown(String text, String what) {
+    return new IllegalArgumentException(
+        "'%s' is no %s in the note names '%s'; write such as %s"
+            .formatted(text, what, language, EXAMPLES.get(language)));
+  }
+
+  /** The code of the language, which {@link #parse} reads back. */
+  @Override
+  public String toString() {
+    return language;
+  }
+}

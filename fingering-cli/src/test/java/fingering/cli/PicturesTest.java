@@ -17,7 +17,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 
-/** The pictures of the handbook: those made by a command of docs/model.md, and those drawn. */
+/**
+ * The pictures of the handbook: those made by a command of docs/model.md, and those drawn by hand.
+ */
 final class PicturesTest {
   private static final Path MODEL = DocumentedCommand.DOCS.resolve("model.md");
   private static final Path PICTURES = DocumentedCommand.DOCS.resolve("pictures");

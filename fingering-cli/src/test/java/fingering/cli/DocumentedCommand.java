@@ -25,7 +25,7 @@ record DocumentedCommand(String command, List<String> printed) {
   private static final String INDENT = "    ";
   private static final String FENCE = "```";
   private static final Pattern COMMAND =
-      Pattern.compile("\\s*(?:fingering-cli/bin/)?(fingering [a-z].*|echo .*)");
+      Pattern.compile("\\s*(?:fingering-cli/bin/)?(fingering [a-z].*|echo .*|sed -i .*)");
 
   /** README.md and every page below docs. */
   static List<Path> pages() throws IOException {

@@ -21,7 +21,8 @@ final class StoryPagesTest {
   @TempDir Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {"practice.md", "tutorial-teacher.md", "tutorial-student.md"})
+  @ValueSource(
+      strings = {"practice.md", "tutorial-teacher.md", "tutorial-student.md", "arrangers.md"})
   void storyIsWhatTheProgramPrints(String page) throws IOException {
     List<DocumentedCommand> story = DocumentedCommand.of(DocumentedCommand.DOCS.resolve(page));
     assertThat(story).hasSizeGreaterThan(6);

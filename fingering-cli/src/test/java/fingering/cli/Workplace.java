@@ -1,5 +1,7 @@
 package fingering.cli;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,6 +21,7 @@ import java.util.stream.Stream;
 final class Workplace {
   private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
   private static final Pattern BY_HAND = Pattern.compile("echo '([^']*)' >> (\\S+)");
+  private static final Pattern CHANGED = Pattern.compile("sed -i 's/([^/]*)/([^/]*)/' (\\S+)");
   private static final Pattern FILE =
       Pattern.compile(
           "[\\w./*-]+(/|\\.(musicxml|xml|mxl|abc|yaml|json|player|level|weights|journal|html|svg|sarif"
@@ -62,11 +65,23 @@ final class Workplace {
     return folder.resolve(name);
   }
 
-  /** Runs a command as typed; {@code echo} adds a line to a file, or tells the last exit code. */
+  /**
+   * Runs a command as typed; {@code echo} adds a line to a file or tells the last exit code, {@code
+   * sed} changes a line.
+   */
   Session run(String command) throws IOException {
     Matcher byHand = BY_HAND.matcher(command);
     if (byHand.matches()) {
       Files.writeString(file(byHand.group(2)), byHand.group(1) + "\n", StandardOpenOption.APPEND);
+      return new Session(0, "", "");
+    }
+    Matcher changed = CHANGED.matcher(command);
+    if (changed.matches()) {
+      Path file = file(changed.group(3));
+      String before = Files.readString(file);
+      String after = before.replaceAll("(?m)" + changed.group(1), changed.group(2));
+      assertThat(after).as(command).isNotEqualTo(before);
+      Files.writeString(file, after);
       return new Session(0, "", "");
     }
     if (command.equals("echo $?")) {
@@ -88,7 +103,10 @@ final class Workplace {
     String before = "";
     while (matcher.find()) {
       String word = matcher.group(1) == null ? matcher.group(2) : matcher.group(1);
-      boolean file = BEFORE_A_FILE.contains(before) || FILE.matcher(word).matches();
+      boolean file =
+          BEFORE_A_FILE.contains(before)
+              || word.startsWith("docs/")
+              || FILE.matcher(word).matches();
       words.add(file ? folder + "/" + word : word);
       before = word;
     }

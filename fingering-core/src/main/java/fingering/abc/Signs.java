@@ -28,10 +28,12 @@ final class Signs {
       take(Decorations.named(name, start), start);
       return true;
     }
-    if (!setting.symbols().containsKey(cursor.peek())) {
+    Optional<Decoration> symbol = setting.symbols().get(cursor.peek());
+    if (symbol == null) {
       return false;
     }
-    setting.symbols().get(cursor.next()).ifPresent(sign -> take(sign, start));
+    cursor.next();
+    symbol.ifPresent(sign -> take(sign, start));
     return true;
   }
 

@@ -7,4 +7,7 @@
  * <p>It knows {@link fingering.tables} only. No method takes or returns null unless it says so.
  * What it hands out is immutable.
  */
+@NullMarked
 package fingering.abc;
+
+import org.jspecify.annotations.NullMarked;

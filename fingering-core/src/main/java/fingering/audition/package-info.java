@@ -6,4 +6,7 @@
  * No method takes or returns null unless it says so. All values that are handed out are immutable;
  * an audition is planned in one thread.
  */
+@NullMarked
 package fingering.audition;
+
+import org.jspecify.annotations.NullMarked;

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
@@ -146,7 +147,7 @@ public record EarlierPlan(String source, ImmutableList<PlannedBefore> notes) {
         }
       }
       List<Integer> alike = indices.get(note.measure());
-      int time = times.get(note.measure());
+      int time = Objects.requireNonNull(times.get(note.measure()));
       found.add(
           alike.isEmpty() || time > alike.size()
               ? OptionalInt.empty()

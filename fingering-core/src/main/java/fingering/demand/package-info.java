@@ -5,4 +5,7 @@
  * <p>It knows {@link fingering.search} and the rooms below that; not the brief that puts demands
  * together. No method takes or returns null unless it says so. All values are immutable.
  */
+@NullMarked
 package fingering.demand;
+
+import org.jspecify.annotations.NullMarked;

@@ -6,4 +6,7 @@
  * which a scale is written and read again like any score. No method takes or returns null unless it
  * says so. All values are immutable.
  */
+@NullMarked
 package fingering.exercise;
+
+import org.jspecify.annotations.NullMarked;

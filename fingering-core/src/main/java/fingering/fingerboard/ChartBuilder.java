@@ -13,6 +13,7 @@ import fingering.tables.OpenString;
 import fingering.tables.Pitch;
 import fingering.tables.Position;
 import java.util.Comparator;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -45,14 +46,14 @@ final class ChartBuilder {
     }
     ImmutableSortedMap<Integer, ImmutableList<Frame>> places = places(request.position().get());
     int place = place(places);
+    ImmutableList<Frame> here = Objects.requireNonNull(places.get(place));
     HandPlace hand =
         new HandPlace(
             request.position().get(),
-            places.get(place).get(0).remark(),
+            here.get(0).remark(),
             place,
             places.keySet().stream().filter(other -> other != place).collect(toImmutableList()));
-    return new Chart(
-        instrument, request.key(), Optional.of(hand), strings, under(strings, places.get(place)));
+    return new Chart(instrument, request.key(), Optional.of(hand), strings, under(strings, here));
   }
 
   /** The open strings, and the rows from the lowest to the highest that the hand covers. */
@@ -183,7 +184,8 @@ final class ChartBuilder {
     Comparator<Integer> better =
         request.position().orElseThrow().equals(Position.THUMB)
             ? Comparator.comparingInt(place -> Math.abs(place - Pitch.OCTAVE))
-            : Comparator.comparingLong(place -> -notesAtRest(places.get(place)));
+            : Comparator.comparingLong(
+                place -> -notesAtRest(Objects.requireNonNull(places.get(place))));
     return places.keySet().stream().min(better).orElseThrow();
   }
 

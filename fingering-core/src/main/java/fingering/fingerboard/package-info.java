@@ -6,4 +6,7 @@
  * method takes or returns null unless it says so. All values are immutable; a {@link
  * fingering.fingerboard.GripFinder} remembers what it found, and serves many threads.
  */
+@NullMarked
 package fingering.fingerboard;
+
+import org.jspecify.annotations.NullMarked;

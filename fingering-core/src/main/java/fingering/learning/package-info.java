@@ -6,4 +6,7 @@
  * the files the examples came from. No method takes or returns null unless it says so. What is
  * learned is the same to the last bit, however many threads there are.
  */
+@NullMarked
 package fingering.learning;
+
+import org.jspecify.annotations.NullMarked;

@@ -6,4 +6,7 @@
  * method takes or returns null unless it says so. All values are immutable and may be shared by
  * threads.
  */
+@NullMarked
 package fingering.music;
+
+import org.jspecify.annotations.NullMarked;

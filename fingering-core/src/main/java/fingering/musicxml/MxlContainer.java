@@ -206,19 +206,17 @@ final class MxlContainer {
                         return cursor.skip();
                       }));
     } catch (UnreadableScoreException e) {
-      throw noRootFile(called, e);
+      throw new UnreadableScoreException(noRootFile(called), e);
     }
     if (paths.isEmpty() || paths.get(0).isEmpty()) {
-      throw noRootFile(called, null);
+      throw new UnreadableScoreException(noRootFile(called));
     }
     return paths.get(0);
   }
 
-  private static UnreadableScoreException noRootFile(String called, Throwable cause) {
-    return new UnreadableScoreException(
-        "%s does not say where the score is: export the score again from your notation program."
-            .formatted(called),
-        cause);
+  private static String noRootFile(String called) {
+    return "%s does not say where the score is: export the score again from your notation program."
+        .formatted(called);
   }
 
   private static ZipEntry onlyScore(ZipFile zip, String what) {

@@ -248,7 +248,7 @@ public final class ScoreFile {
     try {
       MxlContainer.copyWith(path, rootName, score, out, limits);
     } catch (UnreadableScoreException e) {
-      throw new UnwritableScoreException(e.getMessage(), e);
+      throw new UnwritableScoreException(String.valueOf(e.getMessage()), e);
     }
   }
 

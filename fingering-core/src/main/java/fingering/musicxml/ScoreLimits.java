@@ -6,6 +6,7 @@ import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Maps;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -45,7 +46,7 @@ public record ScoreLimits(ImmutableMap<ScoreLimit, Long> figures) {
 
   /** The figure of a limit. */
   public long of(ScoreLimit limit) {
-    return figures.get(limit);
+    return Objects.requireNonNull(figures.get(limit));
   }
 
   /**

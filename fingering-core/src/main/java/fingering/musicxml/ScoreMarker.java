@@ -3,6 +3,7 @@ package fingering.musicxml;
 import fingering.music.NoteAddress;
 import java.util.Collection;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -91,7 +92,7 @@ public final class ScoreMarker {
     private final int part;
     private final int measure;
     private int count;
-    private XmlElement head;
+    private Optional<XmlElement> head = Optional.empty();
 
     MeasureNotes(int part, int measure) {
       this.part = part;
@@ -100,12 +101,11 @@ public final class ScoreMarker {
 
     XmlElement read(XmlCursor cursor) {
       NoteShape shape = new NoteShape(cursor);
-      if (!shape.chord() || head == null) {
-        head = shape.note;
-      }
+      XmlElement first = shape.chord() ? head.orElse(shape.note) : shape.note;
+      head = Optional.of(first);
       NoteMarks marks = waiting.remove(new NoteAddress(part, measure, count++));
       if (marks != null) {
-        new NoteMarker(xml, edits, shape).mark(marks, head);
+        new NoteMarker(xml, edits, shape).mark(marks, first);
       }
       return shape.note;
     }

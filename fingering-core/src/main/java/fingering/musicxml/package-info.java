@@ -7,4 +7,7 @@
  * stay inside: no other room sees them. No method takes or returns null unless it says so. A file
  * and a score that have been read are immutable; files are never written over.
  */
+@NullMarked
 package fingering.musicxml;
+
+import org.jspecify.annotations.NullMarked;

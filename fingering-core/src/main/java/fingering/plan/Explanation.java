@@ -1,6 +1,5 @@
 package fingering.plan;
 
-import com.google.common.base.Supplier;
 import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
@@ -11,6 +10,7 @@ import fingering.scoring.Scoring;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /**
  * Why a plan costs what it does. It is worked out when first asked for, since whoever only plans
@@ -21,7 +21,7 @@ public final class Explanation {
   private final Supplier<ImmutableList<RuleCost>> rules;
 
   private Explanation(Supplier<ImmutableList<Charge>> charges, Scoring scoring) {
-    this.charges = Suppliers.memoize(charges);
+    this.charges = Suppliers.memoize(charges::get);
     this.rules = Suppliers.memoize(() -> byRule(scoring, charges()));
   }
 

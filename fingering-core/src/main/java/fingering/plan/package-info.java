@@ -7,4 +7,7 @@
  * planner or a comparer is for one thread at a time, and {@link fingering.plan.Planners} serves
  * many.
  */
+@NullMarked
 package fingering.plan;
+
+import org.jspecify.annotations.NullMarked;

@@ -9,6 +9,7 @@ import fingering.playability.Findings.Words;
 import fingering.tables.Instrument;
 import java.util.Iterator;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Notes and slurs that last longer than a bow does at their dynamic. */
@@ -64,7 +65,7 @@ final class BowRule implements CheckRule {
       for (int i = m + 1; i < from; i++) {
         end = Math.max(end, music.moment(i).startMicros() + music.moment(i).soundMicros());
       }
-      double bow = seconds.get(loudness) * share;
+      double bow = Objects.requireNonNull(seconds.get(loudness)) * share;
       double asked = (end - first.startMicros()) / MICROS;
       if (asked > bow * LITTLE && bowed(music, first)) {
         add(music, first, from - m, loudness, asked, bow, findings);

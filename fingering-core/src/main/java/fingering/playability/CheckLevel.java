@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 
 /**
  * What can be asked of players of a level, as a file gives it that a teacher can read and change.
@@ -98,14 +99,19 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
 
   /** The source of a value. */
   public String source(Threshold threshold) {
-    return settings.get(threshold).source();
+    return setting(threshold).source();
+  }
+
+  /** What it says to a threshold. */
+  Setting setting(Threshold threshold) {
+    return Objects.requireNonNull(settings.get(threshold));
   }
 
   private String value(Threshold threshold, Threshold.Form form) {
     if (threshold.form() != form) {
       throw new IllegalArgumentException(threshold.key() + " is written as " + threshold.form());
     }
-    return settings.get(threshold).value();
+    return setting(threshold).value();
   }
 
   /** Seconds of a threshold. */

@@ -137,7 +137,7 @@ final class LevelFile {
     StringBuilder text = new StringBuilder();
     text.append("# What can be asked of players of the level ").append(level.name()).append(".\n");
     for (Threshold threshold : Threshold.values()) {
-      CheckLevel.Setting setting = level.settings().get(threshold);
+      CheckLevel.Setting setting = level.setting(threshold);
       text.append("\n# ")
           .append(threshold.explanation())
           .append('\n')

@@ -6,4 +6,7 @@
  * the rooms below them. No method takes or returns null unless it says so. All values are
  * immutable; only a {@link fingering.playability.Checker} keeps anything, and serves many threads.
  */
+@NullMarked
 package fingering.playability;
+
+import org.jspecify.annotations.NullMarked;

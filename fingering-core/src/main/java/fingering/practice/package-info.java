@@ -7,4 +7,7 @@
  * unless it says so. All values are immutable; a journal file is locked while it is written,
  * against other programs too.
  */
+@NullMarked
 package fingering.practice;
+
+import org.jspecify.annotations.NullMarked;

@@ -163,7 +163,7 @@ final class PlayerFile {
     try {
       return reading.get();
     } catch (IllegalArgumentException e) {
-      throw bad(entry.line(), e.getMessage());
+      throw bad(entry.line(), String.valueOf(e.getMessage()));
     }
   }
 

@@ -7,4 +7,7 @@
  * sought. No method takes or returns null unless it says so. All values are immutable and may be
  * shared by threads.
  */
+@NullMarked
 package fingering.scoring;
+
+import org.jspecify.annotations.NullMarked;

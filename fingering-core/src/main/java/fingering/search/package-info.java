@@ -7,4 +7,7 @@
  * fingering.search.Costs} remembers what it reckoned, and serves many threads; a search runs in the
  * thread that asks.
  */
+@NullMarked
 package fingering.search;
+
+import org.jspecify.annotations.NullMarked;

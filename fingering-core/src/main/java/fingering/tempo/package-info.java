@@ -5,4 +5,7 @@
  * <p>It knows {@link fingering.plan} and the rooms below that. No method takes or returns null
  * unless it says so. All values are immutable.
  */
+@NullMarked
 package fingering.tempo;
+
+import org.jspecify.annotations.NullMarked;

@@ -9,6 +9,7 @@ import fingering.tables.Instrument.HandKind;
 import java.text.Normalizer;
 import java.util.LinkedHashSet;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -98,7 +99,7 @@ public final class Instruments {
           size.reach(),
           row.integer(7));
     } catch (IllegalArgumentException e) {
-      throw row.bad(e.getMessage());
+      throw row.bad(e);
     }
   }
 
@@ -151,12 +152,17 @@ public final class Instruments {
         .orElseThrow(() -> noTuning(instrument, wanted));
   }
 
+  /** The instrument of an id that stands in the tables. */
+  private Instrument byId(String id) {
+    return Objects.requireNonNull(byId.get(id), id);
+  }
+
   private IllegalArgumentException noTuning(Instrument instrument, String wanted) {
     String known = tunings(instrument).stream().map(Tuning::name).collect(Collectors.joining(", "));
     String others =
         tunings.values().stream()
             .filter(tuning -> tuning.name().equals(wanted.toLowerCase(Locale.ROOT)))
-            .map(tuning -> "the " + byId.get(tuning.instrument()).spoken())
+            .map(tuning -> "the " + byId(tuning.instrument()).spoken())
             .collect(Collectors.joining(" and "));
     return new IllegalArgumentException(
         others.isEmpty()
@@ -216,7 +222,7 @@ public final class Instruments {
     String name = " " + NOT_LETTERS.matcher(plain).replaceAll(" ").strip() + " ";
     String alone = wordsAlone.get(BESIDE.matcher(name).replaceAll(" ").strip());
     if (alone != null) {
-      return Optional.of(byId.get(alone));
+      return Optional.of(byId(alone));
     }
     // The longest word wins: 'double bass' before 'bass', 'violoncello' as a whole word.
     return words.entrySet().stream()

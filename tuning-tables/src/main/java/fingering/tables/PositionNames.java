@@ -29,7 +29,7 @@ public final class PositionNames {
         try {
           names.put(row.integer(1), Position.parse(row.text(2)));
         } catch (IllegalArgumentException e) {
-          throw row.bad(e.getMessage());
+          throw row.bad(e);
         }
         remarks.put(row.integer(1), row.text(3).equals(NOTHING) ? "" : row.text(3));
       }

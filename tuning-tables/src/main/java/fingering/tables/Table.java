@@ -77,6 +77,11 @@ public record Table(String name, ImmutableList<Row> rows) {
     public BadTableException bad(String complaint) {
       return new BadTableException(table, line, complaint);
     }
+
+    /** A complaint about this row that something else made. */
+    public BadTableException bad(IllegalArgumentException complaint) {
+      return bad(String.valueOf(complaint.getMessage()));
+    }
   }
 
   /** Reads the table of that name that lies beside this class. */

@@ -128,7 +128,7 @@ public final class Tunings {
       Pitch lowest = down.equals(NO_EXTENSION) ? open : Pitch.parse(down);
       return new OpenString(row.integer(2), open, lowest);
     } catch (IllegalArgumentException e) {
-      throw row.bad(e.getMessage());
+      throw row.bad(e);
     }
   }
 }

@@ -2,6 +2,11 @@ package fingering.scoring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Taken;
+import fingering.music.Moment;
+import fingering.music.Music;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What makes bow and fingers uneasy is common practice, no source. */
@@ -173,5 +178,19 @@ class CrossingAndFingerRulesTest {
     assertThat(cello.charged("narrow-fingers")).isZero();
     Way viola = Way.on("viola", "A#3/1 Db4/1").by(3, "1", "1st").by(3, "4", "1st");
     assertThat(viola.charged("narrow-fingers")).isPositive();
+  }
+
+  private static int crossed(Grip before, Grip now) {
+    List<Moment> moments = Music.viola().notes("D3/1 B3/1").moments();
+    return Scoring.stringsCrossed(Passing.between(moments.get(0), moments.get(1)), before, now);
+  }
+
+  @Test
+  void theBowCrossesNoStringOneOrTwo() {
+    Taken hand = Taken.on("viola");
+    Grip low = hand.by("D3", 4, "1", "1st");
+    assertThat(crossed(low, hand.by("E3", 4, "2", "1st"))).isZero();
+    assertThat(crossed(low, hand.by("B3", 3, "2", "1st"))).isEqualTo(1);
+    assertThat(crossed(low, hand.by("E4", 2, "1", "1st"))).isEqualTo(2);
   }
 }

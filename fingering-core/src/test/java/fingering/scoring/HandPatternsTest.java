@@ -9,11 +9,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** How the hand of violin and viola lies, and what players call it: common practice, no source. */
 class HandPatternsTest {
-  private static final HandPatterns NONE_LEARNED = new HandPatterns(ImmutableSet.of());
+  private final HandPatterns noneLearned = new HandPatterns(ImmutableSet.of());
 
   @Test
   void theFurthestPlaceOfTheFourthFingerAsksForTheHandThatIsApart() {
-    assertThat(NONE_LEARNED.unlearned(0, 4, 9)).isTrue();
+    assertThat(noneLearned.unlearned(0, 4, 9)).isTrue();
     assertThat(new HandPatterns(ImmutableSet.of(FingerPattern.APART)).unlearned(1, 4, 6)).isFalse();
   }
 
@@ -21,7 +21,7 @@ class HandPatternsTest {
   @CsvSource({"0, 4, 10", "1, 2, 4", "1, 2, 0", "2, 1, -1", "1, 4, 7"})
   void fingersCrossedOrSpreadBeyondEveryPatternAreNoPatternToLearn(
       int below, int above, int apart) {
-    assertThat(NONE_LEARNED.unlearned(below, above, apart)).isFalse();
+    assertThat(noneLearned.unlearned(below, above, apart)).isFalse();
   }
 
   @ParameterizedTest

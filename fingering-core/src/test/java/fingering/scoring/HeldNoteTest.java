@@ -30,6 +30,7 @@ class HeldNoteTest {
     Moment left = passage.moments().get(moment - 1);
     Moment reached = passage.moments().get(moment);
     Passing passing = Passing.between(left, reached);
+    assertThat(RULE.concerns(passing)).isTrue();
     Set<Long> charged = new HashSet<>();
     for (Grip before : finder.grips(left)) {
       for (Grip now : finder.grips(reached)) {

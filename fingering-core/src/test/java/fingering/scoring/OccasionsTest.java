@@ -15,6 +15,7 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
 
 /** The search asks a rule only where the rule says that it may charge something. */
 class OccasionsTest {
@@ -60,5 +61,56 @@ class OccasionsTest {
   private static List<Grip> some(List<Grip> grips, long seed) {
     Random random = new Random(seed);
     return random.ints(10, 0, grips.size()).mapToObj(grips::get).toList();
+  }
+
+  private static List<String> asked(String events) {
+    List<Moment> moments = Music.viola().tempo("quarter=60").notes(events).moments();
+    Passing passing = Passing.between(moments.get(0), moments.get(1));
+    return RULES.stream().filter(rule -> rule.concerns(passing)).map(CostRule::id).toList();
+  }
+
+  @Test
+  void ofPluckedNotesNoCrossingIsAsked() {
+    assertThat(asked("D3/0.1pz E3/1pz"))
+        .doesNotContain(
+            "crossing", "skipped-string", "crossing-quick", "crossing-against", "crossing-step");
+  }
+
+  @Test
+  void ofDetachedNotesNothingIsAskedThatConcernsSlurs() {
+    assertThat(asked("D3/1 E3/1")).doesNotContain("crossing-slurred", "shift-slurred");
+    assertThat(asked("D3/1 ~E3/1")).contains("crossing-slurred", "shift-slurred");
+  }
+
+  @Test
+  void ofLongNotesNoQuickCrossingIsAsked() {
+    assertThat(asked("D3/1 E3/1")).doesNotContain("crossing-quick");
+  }
+
+  @Test
+  void whereTheLineStaysNoneGoesAgainstIt() {
+    assertThat(asked("D3/1 D3/1")).doesNotContain("crossing-against").contains("repeated-note");
+  }
+
+  @Test
+  void aLeapIsNoStep() {
+    assertThat(asked("D3/1 A3/1")).doesNotContain("crossing-step");
+  }
+
+  @Test
+  void afterALongRestTheFingersBeginAnew() {
+    assertThat(asked("D3/1 r/1 E3/1"))
+        .doesNotContain(
+            "same-finger-hop",
+            "finger-slide",
+            "wide-fingers",
+            "narrow-fingers",
+            "hand-opens",
+            "hand-opens-above");
+  }
+
+  @Test
+  void whereNothingIsHeldNothingIsLetGo() {
+    assertThat(asked("D3/1 E3/1")).doesNotContain("held-note", "repeated-note");
   }
 }

@@ -51,6 +51,17 @@ class PlayerTest {
   }
 
   @Test
+  void whatIsLearnedCanBeSaidOfAPlayerPieceByPiece() {
+    Player player =
+        Player.UNKNOWN
+            .withPatterns(ImmutableSet.of(FingerPattern.SECOND_THIRD))
+            .withExtensions(ImmutableSet.of(Extension.FIRST_BACK))
+            .withShifts(ImmutableSet.of(ShiftKind.REST));
+    assertThat(player)
+        .isEqualTo(read("patterns = 2-3", "extensions = first back", "shifts = rest"));
+  }
+
+  @Test
   void aRangeOfPositionsHasAllBetweenItsEnds() {
     assertThat(read("positions = half-2").positions().orElseThrow())
         .containsExactly(Position.HALF, Position.FIRST, new Position(3), Position.SECOND);

@@ -31,6 +31,14 @@ class SectionTest {
   }
 
   @Test
+  void whatIsNewToTheSecondPlayerIsChargedTooWhoeverComesFirst() {
+    Section turned = new Section(BOTH.players().reverse());
+    Way third = Way.on("violin", "D5/1").by(2, "1", "3rd");
+    assertThat(third.charged("new-position", turned.rules())).isEqualTo(1);
+    assertThat(SLURRED_UP.charged("new-shift", turned.rules())).isEqualTo(2);
+  }
+
+  @Test
   void aShiftIsChargedAsToThePlayerToWhomMostOfItIsNew() {
     assertThat(SLURRED_UP.charged("new-shift", BOTH.rules())).isEqualTo(2);
     assertThat(SLURRED_UP.charged("new-shift", THIRD_ONLY)).isEqualTo(1);

@@ -125,6 +125,15 @@ class PathFinderTest {
   }
 
   @Test
+  void whatIsClosedOnceStaysClosedWhenMoreIs() {
+    Layers all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
+    Closed closed = all.closing((m, grip) -> grip == 1).closing((m, grip) -> grip == 2).closed();
+    assertThat(closed.at(0, 0)).isFalse();
+    assertThat(closed.at(0, 1)).isTrue();
+    assertThat(closed.at(0, 2)).isTrue();
+  }
+
+  @Test
   void layersWithoutMomentsOrOfAnotherNumberAreRefused() {
     Layers all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
     Scoring scoring = all.scoring();

@@ -21,7 +21,9 @@ class StaysTest {
   private static boolean shown(Stays stays, Grip... path) {
     int state = 0;
     for (Grip grip : path) {
-      state = stays.next(state, stays.symbol(1, grip, grip));
+      long symbol = stays.symbol(1, grip, grip);
+      assertThat(symbol).isBetween(0L, stays.symbols() - 1);
+      state = stays.next(state, symbol);
       assertThat(state).isBetween(0, stays.states() - 1);
     }
     return stays.satisfied(state);
@@ -77,6 +79,16 @@ class StaysTest {
     assertThat(shown(both, FIRST_IN_FIRST, FIRST_IN_FIRST, FIRST_IN_THIRD)).isFalse();
     assertThat(shown(both, FIRST_IN_FIRST, FIRST_IN_THIRD, FIRST_IN_FIRST, FIRST_IN_THIRD))
         .isFalse();
+  }
+
+  @Test
+  void aRunInOnePositionIsNoPartOfTheStayInAnother() {
+    Stays both = new Stays(ImmutableList.of(Position.FIRST, Position.THIRD), 3);
+    Grip first = FIRST_IN_FIRST;
+    Grip third = FIRST_IN_THIRD;
+    assertThat(shown(both, first, first, third, third, third, first, first, first)).isTrue();
+    assertThat(shown(both, first, first, first, third, third)).isFalse();
+    assertThat(shown(both, third, third, third, first, first)).isFalse();
   }
 
   private static ImmutableList<Position> positions(int many) {

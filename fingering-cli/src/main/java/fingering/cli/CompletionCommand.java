@@ -36,7 +36,7 @@ final class CompletionCommand implements Callable<Integer> {
 
   /** Values that are offered; they are typed in small letters. */
   private static final Pattern OFFERED =
-      Pattern.compile("(?m)^ *local \\w+_(?:option|pos_param)_args=\\(.*\\).*$");
+      Pattern.compile("(?m)^( *local \\w+_(?:option|pos_param)_args=)(\\(.*\\))");
 
   private static final ImmutableMap<Shell, String> BEFORE =
       ImmutableMap.of(
@@ -61,6 +61,6 @@ final class CompletionCommand implements Callable<Integer> {
   }
 
   private static String small(MatchResult line) {
-    return Matcher.quoteReplacement(line.group().toLowerCase(Locale.ROOT));
+    return Matcher.quoteReplacement(line.group(1) + line.group(2).toLowerCase(Locale.ROOT));
   }
 }

@@ -40,7 +40,9 @@ public final class Main {
           AuditionCommand.class,
           ChartCommand.class,
           CheckCommand.class,
-          LearnCommand.class);
+          LearnCommand.class,
+          CompletionCommand.class,
+          ManCommand.class);
 
   private Main() {}
 
@@ -105,6 +107,11 @@ public final class Main {
     CommandLine line = new CommandLine(new Main());
     (named.isEmpty() ? COMMANDS : named).forEach(line::addSubcommand);
     return line;
+  }
+
+  /** The command line with all of its commands. */
+  static CommandLine whole() {
+    return commandLine();
   }
 
   private static String name(Class<?> command) {

@@ -62,9 +62,13 @@ final class TeachingHelp extends Help {
     return new TeachingHelp(spec, colours);
   }
 
-  /** The command with what it needs, before what it may have. */
   @Override
   public String synopsis(int headingLength) {
+    return synopsis(spec) + "\n\n";
+  }
+
+  /** The command with what it needs, before what it may have. */
+  static String synopsis(CommandSpec spec) {
     StringBuilder line = new StringBuilder(spec.qualifiedName());
     if (!spec.subcommands().isEmpty()) {
       line.append(" COMMAND");
@@ -73,15 +77,15 @@ final class TeachingHelp extends Help {
     spec.options().stream()
         .filter(OptionSpec::required)
         .forEach(each -> line.append(' ').append(names(each)));
-    return line.append(" [OPTIONS]\n\n").toString();
+    return line.append(" [OPTIONS]").toString();
   }
 
   /** What is named without an option; several where there may be several. */
-  private static String label(PositionalParamSpec parameter) {
+  static String label(PositionalParamSpec parameter) {
     return parameter.paramLabel() + (parameter.arity().max() > 1 ? "..." : "");
   }
 
-  private static String names(OptionSpec option) {
+  static String names(OptionSpec option) {
     return String.join(", ", option.names())
         + (option.arity().max() > 0 ? " " + option.paramLabel() : "");
   }
@@ -90,7 +94,7 @@ final class TeachingHelp extends Help {
   public String parameterList() {
     StringBuilder text = new StringBuilder();
     spec.positionalParameters()
-        .forEach(each -> text.append(entry("  " + label(each), each.description())));
+        .forEach(each -> text.append(entry("  " + label(each), NAMES, each.description())));
     return text.length() == 0 ? "" : "\n" + text;
   }
 
@@ -100,7 +104,7 @@ final class TeachingHelp extends Help {
       return "\n" + list(spec.options());
     }
     StringBuilder text = new StringBuilder();
-    sections()
+    sections(spec)
         .forEach(
             (heading, options) ->
                 text.append('\n')
@@ -116,19 +120,19 @@ final class TeachingHelp extends Help {
         each -> {
           String names = names(each);
           text.append(
-              entry((names.startsWith("--") ? "      " : "  ") + names, each.description()));
+              entry((names.startsWith("--") ? "      " : "  ") + names, NAMES, each.description()));
         });
     return text.toString();
   }
 
   /** A name, and beside or below it what it means. */
-  private static String entry(String name, String[] description) {
-    String margin = " ".repeat(NAMES);
+  private static String entry(String name, int width, String... description) {
+    String margin = " ".repeat(width);
     String says =
         String.join(
-            "\n" + margin, TextLayout.wrap(String.join(" ", description), COLUMNS - NAMES, 0));
-    boolean beside = name.length() < NAMES;
-    return (beside ? TextLayout.pad(name, NAMES) : name + "\n" + margin) + says + "\n";
+            "\n" + margin, TextLayout.wrap(String.join(" ", description), COLUMNS - width, 0));
+    boolean beside = name.length() < width;
+    return (beside ? TextLayout.pad(name, width) : name + "\n" + margin) + says + "\n";
   }
 
   /** They stand below, as lines for people. */
@@ -138,7 +142,7 @@ final class TeachingHelp extends Help {
   }
 
   /** The command's own options first, help last. */
-  private Map<String, List<OptionSpec>> sections() {
+  static Map<String, List<OptionSpec>> sections(CommandSpec spec) {
     Map<String, String> headings = new HashMap<>();
     spec.mixins().values().forEach(mixin -> name(mixin, headings));
     Map<String, List<OptionSpec>> sections = new LinkedHashMap<>();
@@ -169,15 +173,19 @@ final class TeachingHelp extends Help {
 
   @Override
   public String footer(Object... values) {
-    StringBuilder text = new StringBuilder(super.footer(values));
-    text.append('\n').append("Exit codes:").append('\n').append(code("0", "done"));
-    spec.usageMessage().exitCodeList().forEach((code, says) -> text.append(code(code, says)));
-    return text.append(code("2", "what was typed, or a file, cannot be used; nothing is written"))
-        .append(code("3", "the program itself failed"))
-        .toString();
+    StringBuilder text = new StringBuilder(super.footer(values)).append("\nExit codes:\n");
+    exitCodes(spec).forEach((code, says) -> text.append(entry("  " + code, 5, says)));
+    return text.toString();
   }
 
-  private static String code(String code, String says) {
-    return "  " + code.strip() + "  " + says + "\n";
+  /** What each exit code of a command says. */
+  static ImmutableMap<String, String> exitCodes(CommandSpec spec) {
+    ImmutableMap.Builder<String, String> codes = ImmutableMap.builder();
+    codes.put("0", "done");
+    spec.usageMessage().exitCodeList().forEach((code, says) -> codes.put(code.strip(), says));
+    return codes
+        .put("2", "what was typed, or a file, cannot be used; nothing is written")
+        .put("3", "the program itself failed")
+        .buildOrThrow();
   }
 }

@@ -47,7 +47,9 @@ class HelpTest {
         "audition",
         "chart",
         "check",
-        "learn"
+        "learn",
+        "completion",
+        "man"
       })
   void fitsTheTerminalAndEveryExampleCanBeTyped(String command) {
     String help = help(command);

@@ -1,0 +1,102 @@
+package fingering.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Completion as a shell does it, and manual pages as 'man' shows them. */
+class CompletionTest {
+  private static final int COLUMNS = 80;
+
+  @TempDir Path folder;
+
+  private record Ended(int code, String said) {}
+
+  private static Ended run(Object... words) throws IOException, InterruptedException {
+    List<String> command = java.util.Arrays.stream(words).map(String::valueOf).toList();
+    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    process.getOutputStream().close();
+    String said = new String(process.getInputStream().readAllBytes(), UTF_8);
+    return new Ended(process.waitFor(), said);
+  }
+
+  private static boolean there(String program) {
+    return Files.isExecutable(Path.of("/bin", program))
+        || Files.isExecutable(Path.of("/usr/bin", program));
+  }
+
+  private Path script(String shell) throws IOException {
+    return Files.writeString(
+        folder.resolve(shell), Session.of("completion", shell).succeeded().out());
+  }
+
+  @Test
+  void theScriptIsOneThatBashReads() throws Exception {
+    assumeTrue(there("bash"));
+    assertThat(run("bash", "-n", script("bash"))).isEqualTo(new Ended(0, ""));
+  }
+
+  @Test
+  void theScriptIsOneThatZshReads() throws Exception {
+    assumeTrue(there("zsh"));
+    assertThat(run("zsh", "-n", script("zsh"))).isEqualTo(new Ended(0, ""));
+  }
+
+  // Bash reference manual, "Programmable Completion": what is typed stands in COMP_WORDS and
+  // COMP_CWORD, and what fits is put into COMPREPLY.
+  @ParameterizedTest
+  @CsvSource({
+    "comp, '', compare completion",
+    "plan, --cho, --choose --choices",
+    "plan, --keep-p, --keep-printed --keep-plan",
+    "check, --fail, --fail-on",
+    "'plan --choose', th, third",
+    "'compare --format', '', text json html svg",
+    "journal, sh, show"
+  })
+  void aWordIsCompleted(String before, String typed, String expected) throws Exception {
+    assumeTrue(there("bash"));
+    boolean command = typed.isEmpty() && before.equals("comp");
+    String words = "fingering " + (command ? before : before + " '" + typed + "'");
+    int at = words.split(" ").length - 1;
+    Ended ended =
+        run(
+            "bash",
+            "-c",
+            "source %s; COMP_WORDS=(%s); COMP_CWORD=%d; _complete_fingering 2>/dev/null; echo ${COMPREPLY[@]}"
+                .formatted(script("bash"), words, at));
+    assertThat(ended.said().strip().split("\\s+")).containsExactlyInAnyOrder(expected.split(" "));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "plan", "check", "journal", "practice", "scale"})
+  void aManualPageReadsWell(String command) throws Exception {
+    Object[] words = command.isEmpty() ? new Object[] {"man"} : new Object[] {"man", command};
+    String roff = Session.of(words).succeeded().out();
+    assertThat(roff).startsWith(".TH \"FINGERING").contains("\n.SH \"EXIT STATUS\"\n");
+    assertThat(roff.chars()).allMatch(each -> each < 127);
+
+    assumeTrue(there("groff"));
+    Path page = Files.writeString(folder.resolve("page.1"), roff);
+    Ended shown = run("groff", "-man", "-Tutf8", "-ww", "-P-c", "-rLL=80n", page);
+    assertThat(shown.code()).isZero();
+    String plain = shown.said().replaceAll(".\b", "");
+    assertThat(plain.lines()).allMatch(line -> line.length() <= COLUMNS);
+    assertThat(plain).contains("SYNOPSIS", "--help", "EXIT STATUS").doesNotContain("warning");
+  }
+
+  @Test
+  void anUnknownCommandHasNoPage() {
+    assertThat(Session.of("man", "woman").refused(2).err()).contains("choose one of demo, compare");
+  }
+}

@@ -62,7 +62,8 @@ public final class Score {
                         "part %d is left out. %s"
                             .formatted(
                                 part.getKey(),
-                                part.getValue().getMessage().replaceFirst("\\.$", ""))))
+                                String.valueOf(part.getValue().getMessage())
+                                    .replaceFirst("\\.$", ""))))
         .collect(ImmutableList.toImmutableList());
   }
 

@@ -181,9 +181,15 @@ public final class NoteNames {
     return Optional.ofNullable(notes.get(plain(text))).orElseThrow(() -> unknown(text, "note"));
   }
 
-  /** The usual name of a note, which {@link #note} reads back. */
+  /**
+   * The usual name of a note, which {@link #note} reads back.
+   *
+   * @throws IllegalArgumentException if it is altered by more than this language has names for
+   */
   public String name(Note note) {
-    return names.get(note);
+    return Optional.ofNullable(names.get(note))
+        .orElseThrow(
+            () -> new IllegalArgumentException(note + " has no name of its own in " + language));
   }
 
   /**

@@ -1,10 +1,10 @@
 package fingering.cli;
 
+import com.google.common.collect.ImmutableList;
 import fingering.musicxml.ScoreFile;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,20 +27,17 @@ final class DemoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Path copy = Files.createTempFile("demo", ".musicxml");
     try (InputStream in = DemoCommand.class.getResourceAsStream("/fingering/demo/demo.musicxml")) {
       if (in == null) {
         throw new IllegalStateException("the demo is missing from the program");
       }
-      Files.write(copy, in.readAllBytes());
+      String score = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       CompareCommand compare = new CompareCommand();
       compare.spec = spec;
       compare.reading.built = built;
       compare.weights = weights;
       compare.withSecond = true;
-      return compare.compare(ScoreFile.read(copy));
-    } finally {
-      Files.deleteIfExists(copy);
+      return compare.compare(ScoreFile.of(score, ImmutableList.of()));
     }
   }
 }

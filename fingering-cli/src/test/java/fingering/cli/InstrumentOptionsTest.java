@@ -256,6 +256,6 @@ final class InstrumentOptionsTest {
 
   @Test
   void helpShowsBothOptions() {
-    assertThat(Session.of("plan", "--help").out()).contains("--tuning=NAME|FILE", "--size=SIZE");
+    assertThat(Session.of("plan", "--help").out()).contains("--tuning NAME|FILE", "--size SIZE");
   }
 }

@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -111,14 +111,14 @@ class SourcesPageTest {
     return CODE.matcher(cell).results().map(match -> match.group(1)).toList();
   }
 
-  private static SortedSet<String> naming(Predicate<String> named) {
+  private static NavigableSet<String> naming(Predicate<String> named) {
     return TEXTS.entrySet().stream()
         .filter(file -> named.test(file.getValue()))
         .map(Map.Entry::getKey)
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  private static SortedSet<String> testsAndTables(SortedSet<String> names) {
+  private static NavigableSet<String> testsAndTables(NavigableSet<String> names) {
     names.removeIf(name -> !TEST_OR_TABLE.matcher(name).matches());
     return names;
   }
@@ -149,7 +149,7 @@ class SourcesPageTest {
 
   @Test
   void everyAuthorAndEveryStandardThatATestOrTableNamesStandsOnThePage() {
-    SortedSet<String> found = new TreeSet<>();
+    NavigableSet<String> found = new TreeSet<>();
     for (String file : testsAndTables(naming(text -> true))) {
       String text = TEXTS.get(file);
       AUTHOR.matcher(text).results().map(match -> match.group(1)).forEach(found::add);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -35,6 +36,9 @@ final class PicturesTest {
 
   private static final int UNITS = 4;
 
+  /** As wide as a page of the handbook is shown, in pixels. */
+  private static final int WIDEST = 900;
+
   @TempDir Path folder;
 
   static List<DocumentedCommand> made() {
@@ -60,8 +64,13 @@ final class PicturesTest {
 
   @Test
   void everyPictureIsShownAndEveryPictureShownIsThere() throws IOException {
-    List<String> shown =
-        SHOWN.matcher(Files.readString(MODEL)).results().map(image -> image.group(1)).toList();
+    List<String> shown = new ArrayList<>();
+    for (String page : List.of("model.md", "architecture.md")) {
+      SHOWN
+          .matcher(Files.readString(DocumentedCommand.DOCS.resolve(page)))
+          .results()
+          .forEach(image -> shown.add(image.group(1)));
+    }
     assertThat(made()).hasSizeGreaterThan(3);
     assertThat(shown)
         .containsExactlyInAnyOrderElementsOf(
@@ -76,10 +85,17 @@ final class PicturesTest {
             .newDocumentBuilder()
             .parse(picture.toFile())
             .getDocumentElement();
-    assertThat(Double.parseDouble(svg.getAttribute("width"))).isLessThanOrEqualTo(800);
+    assertThat(Double.parseDouble(svg.getAttribute("width"))).isLessThanOrEqualTo(WIDEST);
     assertThat(svg.getElementsByTagName("title").item(0).getTextContent()).isNotBlank();
     assertThat(svg.getElementsByTagName("desc").item(0).getTextContent()).isNotBlank();
     Element ground = (Element) svg.getElementsByTagName("rect").item(0);
+    if (Files.readString(picture).contains("@media (prefers-color-scheme: dark)")) {
+      // Paper and ink change together.
+      assertThat(ground.getAttribute("class")).isEqualTo("paper");
+      assertThat(Files.readString(picture).split("--paper: #", -1)).hasSize(3);
+      assertThat(Files.readString(picture).split("--ink: #", -1)).hasSize(3);
+      return;
+    }
     assertThat(ground.getAttribute("width") + ground.getAttribute("height")).isEqualTo("100%100%");
     if (ground.hasAttribute("fill")) {
       assertThat(ground.getAttribute("fill")).isEqualTo("#fff");

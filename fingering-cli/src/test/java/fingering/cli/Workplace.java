@@ -22,6 +22,7 @@ final class Workplace {
   private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
   private static final Pattern BY_HAND = Pattern.compile("echo '([^']*)' >> (\\S+)");
   private static final Pattern CHANGED = Pattern.compile("sed -i 's/([^/]*)/([^/]*)/' (\\S+)");
+  private static final String INTO_A_FILE = " >+\\s*\\S+$";
   private static final Pattern FILE =
       Pattern.compile(
           "[\\w./*-]+(/|\\.(musicxml|xml|mxl|abc|yaml|json|player|level|weights|journal|html|svg|sarif"
@@ -67,7 +68,7 @@ final class Workplace {
 
   /**
    * Runs a command as typed; {@code echo} adds a line to a file or tells the last exit code, {@code
-   * sed} changes a line.
+   * sed} changes a line. What is led into a file is answered all the same.
    */
   Session run(String command) throws IOException {
     Matcher byHand = BY_HAND.matcher(command);
@@ -87,7 +88,7 @@ final class Workplace {
     if (command.equals("echo $?")) {
       return new Session(0, lastCode + "\n", "");
     }
-    Session session = Session.of(words(command).toArray());
+    Session session = Session.of(words(command.replaceFirst(INTO_A_FILE, "")).toArray());
     lastCode = session.code();
     return new Session(session.code(), shown(session.out()), shown(session.err()));
   }

@@ -138,7 +138,7 @@ final class BowRule implements CheckRule {
                 String.format(
                     Locale.ROOT,
                     "%s lasts %.1f s, and a bow about %.1f s at %s",
-                    moments > 1 ? "The slur from " + NoteNames.of(first) : NoteNames.of(first),
+                    moments > 1 ? "The slur from " + NoteWords.of(first) : NoteWords.of(first),
                     asked,
                     bow,
                     loudness.name().toLowerCase(Locale.ROOT)),

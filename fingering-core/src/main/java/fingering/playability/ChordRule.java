@@ -112,7 +112,7 @@ final class ChordRule implements CheckRule {
 
   private static Words noHand(PartMusic music, Moment moment, boolean canDivide) {
     Instrument instrument = music.instrument();
-    String notes = NoteNames.of(moment);
+    String notes = NoteWords.of(moment);
     String reason =
         moment.struck().size() > instrument.strings().size()
             ? "%s has more notes than the %s has strings".formatted(notes, instrument.spoken())
@@ -194,7 +194,7 @@ final class ChordRule implements CheckRule {
   private static Words letGo(Moment moment, boolean canDivide) {
     return new Words(
         "%s cannot be held on under %s by one hand"
-            .formatted(NoteNames.of(moment.held()), NoteNames.of(moment)),
+            .formatted(NoteWords.of(moment.held()), NoteWords.of(moment)),
         canDivide ? "Write 'div.' over it." : "Write it shorter.");
   }
 
@@ -207,21 +207,21 @@ final class ChordRule implements CheckRule {
                 : together + " strings together, " + fingers + " of them stopped";
     return new Words(
         "%s takes %s, which the level has not learned"
-            .formatted(NoteNames.of(moment.sounding()), what),
+            .formatted(NoteWords.of(moment.sounding()), what),
         canDivide ? "Write 'div.' over it." : "Keep one of the notes, or one and an open string.");
   }
 
   private static Words unmarked(Moment moment) {
     return new Words(
         "%s can be divided or played by each, and the part does not say which"
-            .formatted(NoteNames.of(moment.sounding())),
+            .formatted(NoteWords.of(moment.sounding())),
         "Write 'div.' or 'non div.' over it.");
   }
 
   private static Words notHeld(Moment moment) {
     return new Words(
         "Of %s a bow holds two notes for %.1f s, and the others are only touched"
-            .formatted(NoteNames.of(moment), moment.soundMicros() / MICROS),
+            .formatted(NoteWords.of(moment), moment.soundMicros() / MICROS),
         "Show by shorter notes which two are held.");
   }
 }

@@ -37,7 +37,7 @@ final class DivisiRule implements CheckRule {
             () ->
                 new Words(
                     "The section is told to divide, but from %s on there is one line"
-                        .formatted(NoteNames.of(first)),
+                        .formatted(NoteWords.of(first)),
                     "Write 'unis.' where all play again, or rests for the others."));
       }
     }

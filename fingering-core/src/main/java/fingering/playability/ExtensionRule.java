@@ -35,7 +35,7 @@ final class ExtensionRule implements CheckRule {
       for (int m = 0; m < line.moments().size(); m++) {
         ImmutableList<Grip> ways = line.ways().get(m);
         if (needed.computeIfAbsent(ways, all -> needed(all, highest, cello))) {
-          String notes = NoteNames.of(line.moment(m).sounding());
+          String notes = NoteWords.of(line.moment(m).sounding());
           findings.add(
               FindingKind.EXTENSION_BEYOND_LEVEL,
               Together.IN_A_SECTION,

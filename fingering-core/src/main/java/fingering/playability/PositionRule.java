@@ -42,7 +42,7 @@ final class PositionRule implements CheckRule {
   }
 
   private static Words words(Instrument instrument, Moment moment, Position at, Position highest) {
-    String notes = NoteNames.of(moment.sounding());
+    String notes = NoteWords.of(moment.sounding());
     return new Words(
         "%s needs %s position on the %s, and the level goes to %s"
             .formatted(notes, at.display(), instrument.spoken(), highest.display()),

@@ -58,8 +58,8 @@ final class SlurRule implements CheckRule {
         String.format(
             Locale.ROOT,
             "From %s to %s the bow passes over a string under a slur, with %.2f s from note to note",
-            NoteNames.of(before),
-            NoteNames.of(now),
+            NoteWords.of(before),
+            NoteWords.of(now),
             since),
         "End the slur before the leap.");
   }

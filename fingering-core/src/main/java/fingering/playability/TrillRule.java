@@ -73,7 +73,7 @@ final class TrillRule implements CheckRule {
         () ->
             new Words(
                 "%s and %s do not lie under one hand on one string or on neighbouring strings"
-                    .formatted(NoteNames.of(one), NoteNames.of(other)),
+                    .formatted(NoteWords.of(one), NoteWords.of(other)),
                 music.section()
                     ? "Divide: let each half repeat one of the notes."
                     : "Write notes that lie closer."));

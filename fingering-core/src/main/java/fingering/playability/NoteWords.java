@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Notes in words. */
-final class NoteNames {
-  private NoteNames() {}
+final class NoteWords {
+  private NoteWords() {}
 
   /** The notes that begin, as written: {@code C4+E4}. */
   static String of(Moment moment) {

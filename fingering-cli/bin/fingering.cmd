@@ -6,7 +6,7 @@ set "here=%~dp0.."
 set "jar=%here%\lib\fingering.jar"
 if exist "%here%\pom.xml" set "jar=%here%\target\fingering.jar"
 if not exist "%jar%" if exist "%here%\pom.xml" (
-  echo fingering: building the program once; this takes a minute or two. 1>&2
+  echo fingering: building the program once; this takes some minutes. 1>&2
   pushd "%here%\.."
   call mvn -q -B -Dmaven.test.skip=true package 1>&2
   if errorlevel 1 (

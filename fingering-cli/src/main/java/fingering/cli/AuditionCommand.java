@@ -62,7 +62,7 @@ final class AuditionCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     output.check();
-    if (output.format.drawn()) {
+    if (output.format().drawn()) {
       throw new ParameterException(
           spec.commandLine(),
           "an audition is printed as text or json; draw its pieces one by one with 'plan'");
@@ -88,7 +88,7 @@ final class AuditionCommand implements Callable<Integer> {
         new AnsweredSheet(sheet, played, pieces.ready(), audition, pieces.problems(), write);
     write.ifPresent(folder -> MarkedFolder.write(folder, answer));
     output.print(
-        switch (output.format) {
+        switch (output.format()) {
           case TEXT -> AuditionText.of(answer, charging, OutputOptions.columns(), output.style());
           case JSON -> AuditionJson.of(answer, charging);
           case HTML, SVG -> throw new IllegalStateException("no audition is drawn");

@@ -1,6 +1,5 @@
 package fingering.cli;
 
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
@@ -20,9 +19,7 @@ final class ChartOutput extends OutputFile {
 
   /** The form asked for: a file that is called a picture becomes one. */
   Format format() {
-    boolean picture =
-        output.isPresent() && output.get().toString().toLowerCase(Locale.ROOT).endsWith(".svg");
-    return format.orElse(picture ? Format.SVG : Format.TEXT);
+    return format.or(() -> named(Format.class)).orElse(Format.TEXT);
   }
 
   @Override

@@ -92,14 +92,14 @@ final class CompareCommand implements Callable<Integer> {
             .demanding(demands.besidesAllowed(passage));
     Comparison comparison = own.isEmpty() ? comparer.compare(withSecond) : comparer.several(own);
     String text =
-        switch (output.format) {
+        switch (output.format()) {
           case TEXT ->
               ComparisonText.of(comparison, charging, OutputOptions.columns(), output.style())
                   + DemandsText.of(comparison, comparer, OutputOptions.columns());
           case JSON -> PlanJson.of(comparison, charging);
           case HTML, SVG ->
               PageOutput.of(
-                  output.format, comparison, comparer, charging, reading.printed(read, passage));
+                  output.format(), comparison, comparer, charging, reading.printed(read, passage));
         };
     output.print(text, spec.commandLine().getOut());
     return ExitCode.DONE;

@@ -1,5 +1,6 @@
 package fingering.cli;
 
+import com.google.common.base.Ascii;
 import fingering.musicxml.UnwritableScoreException;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -8,6 +9,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.UUID;
 import picocli.CommandLine;
@@ -47,6 +49,14 @@ class OutputFile {
     return new UnwritableScoreException(
         file + " cannot be written; check the folder, its permissions and the space on its disk.",
         e);
+  }
+
+  /** The form of these that the ending of the file's name tells, as in {@code plans.html}. */
+  final <F extends Enum<F>> Optional<F> named(Class<F> forms) {
+    String name = output.map(file -> Ascii.toLowerCase(file.toString())).orElse("");
+    return EnumSet.allOf(forms).stream()
+        .filter(form -> name.endsWith("." + Ascii.toLowerCase(form.name())))
+        .findFirst();
   }
 
   /** Whether what is printed are words to be read, and no form with an encoding of its own. */

@@ -124,7 +124,7 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--why asks about one note and --choices about measures; give one");
     }
-    if (output.format.drawn() && (choices.isPresent() || why.isPresent())) {
+    if (output.format().drawn() && (choices.isPresent() || why.isPresent())) {
       throw new ParameterException(
           spec.commandLine(),
           "--why and --choices are told as text or json; leave --format html or svg out");
@@ -177,7 +177,7 @@ final class PlanCommand implements Callable<Integer> {
   private String why(When when, Plan plan, Comparer comparer, Charging charging) {
     ImmutableList<Alternative> ways =
         comparer.alternatives(plan.brief(), when.in(plan.passage()), WAYS);
-    return output.format == OutputOptions.Format.JSON
+    return output.format() == OutputOptions.Format.JSON
         ? PlanJson.of(plan, ways, charging)
         : WhyText.of(ways, charging, OutputOptions.columns(), output.style());
   }
@@ -185,14 +185,14 @@ final class PlanCommand implements Callable<Integer> {
   private String choices(Span span, Plan plan, Comparer comparer, Charging charging) {
     int wanted = best.orElse(CHOICES);
     ImmutableList<Choice> ways = comparer.choices(plan.brief(), span, wanted);
-    return output.format == OutputOptions.Format.JSON
+    return output.format() == OutputOptions.Format.JSON
         ? PlanJson.ofChoices(plan, ways, charging)
         : ChoicesText.of(ways, span, wanted, charging, OutputOptions.columns(), output.style());
   }
 
   private String best(Comparer comparer, Charging charging, Brief free, Score read) {
     Comparison several = comparer.best(free.keepingPrinted(keepPrinted), best.get());
-    return switch (output.format) {
+    return switch (output.format()) {
       case TEXT -> ComparisonText.of(several, charging, OutputOptions.columns(), output.style());
       case JSON -> PlanJson.of(several, charging);
       case HTML, SVG -> drawn(several, comparer, charging, read);
@@ -213,7 +213,7 @@ final class PlanCommand implements Callable<Integer> {
       return told.get();
     }
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
-    return switch (output.format) {
+    return switch (output.format()) {
       case TEXT ->
           ComparisonText.of(alone, charging, OutputOptions.columns(), output.style())
               + DemandsText.of(alone, comparer, OutputOptions.columns());
@@ -224,7 +224,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private String drawn(Comparison plans, Comparer comparer, Charging charging, Score read) {
     return PageOutput.of(
-        output.format, plans, comparer, charging, reading.printed(read, plans.passage()));
+        output.format(), plans, comparer, charging, reading.printed(read, plans.passage()));
   }
 
   private Plan plan(Comparer comparer, Passage passage) {

@@ -179,7 +179,7 @@ final class PracticeCommand implements Callable<Integer> {
         path ->
             OutputFile.write(PracticeCalendar.of(practice, clock.instant()), path, "--calendar"));
     String text =
-        switch (output.format) {
+        switch (output.format()) {
           case TEXT -> {
             List<String> told = SpotsText.of(spots, written, OutputFile.columns(), output.style());
             yield PracticeText.of(practice, known, told, OutputFile.columns(), output.style());

@@ -1,5 +1,6 @@
 package fingering.cli;
 
+import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** Where and how to print the practice of a plan. */
@@ -13,11 +14,17 @@ final class PracticeOutput extends OutputFile {
   @Option(
       names = "--format",
       paramLabel = "FORM",
-      description = "text (the default) or html, a page to print, with the journal as a picture.")
-  Format format = Format.TEXT;
+      description =
+          "text (the default) or html, a page to print, with the journal as a picture; told by the ending of --output too.")
+  Optional<Format> format = Optional.empty();
+
+  /** The form that was asked for, or the one that the name of the file tells. */
+  Format format() {
+    return format.or(() -> named(Format.class)).orElse(Format.TEXT);
+  }
 
   @Override
   boolean words() {
-    return format == Format.TEXT;
+    return format() == Format.TEXT;
   }
 }

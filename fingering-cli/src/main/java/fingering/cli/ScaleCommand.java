@@ -192,7 +192,7 @@ final class ScaleCommand implements Callable<Integer> {
   private String text(PlannedScale planned, Charging charging, LeftHand left) {
     Plan plan = planned.plan();
     Comparison alone = new Comparison(plan.passage(), ImmutableList.of(plan), ImmutableList.of());
-    return switch (output.format) {
+    return switch (output.format()) {
       case TEXT ->
           ScaleText.of(alone, charging, OutputOptions.columns(), output.style())
               + DemandsText.of(
@@ -200,7 +200,7 @@ final class ScaleCommand implements Callable<Integer> {
       case JSON -> PlanJson.of(plan, charging);
       case HTML, SVG ->
           PageOutput.of(
-              output.format,
+              output.format(),
               alone,
               comparer(plan.passage(), charging, left),
               charging,

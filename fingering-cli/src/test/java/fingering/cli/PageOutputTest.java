@@ -27,6 +27,25 @@ class PageOutputTest {
   }
 
   @Test
+  void theEndingOfTheFileTellsTheForm() {
+    for (String command : List.of("plan", "compare")) {
+      Path page = folder.resolve(command + ".html");
+      Path json = folder.resolve(command + ".json");
+      Session.of(command, Session.DEMO, "--output", page).succeeded();
+      Session.of(command, Session.DEMO, "--output", json).succeeded();
+      assertThat(page).content().startsWith("<!DOCTYPE html>");
+      assertThat(json).content().startsWith("{");
+    }
+  }
+
+  @Test
+  void whatWasAskedForGoesBeforeTheEnding() {
+    Path page = folder.resolve("text.html");
+    Session.of("plan", Session.DEMO, "--format", "text", "--output", page).succeeded();
+    assertThat(page).content().startsWith("Lanterns on the Millrace\n");
+  }
+
+  @Test
   void thePageTellsWhatTheTextTells() {
     String page = compared().replaceAll("&quot;", "\"");
     String text = Session.of("compare", Session.DEMO).succeeded().out().replaceAll("\\s+", " ");

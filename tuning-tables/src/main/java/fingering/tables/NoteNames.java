@@ -51,7 +51,11 @@ public final class NoteNames {
    * @param alter semitones by which it is raised or lowered, -2 to 2
    */
   public record Note(Letter letter, int alter) {
-    /** Checks the alteration. */
+    /**
+     * Checks the alteration.
+     *
+     * @throws IllegalArgumentException if it is not within -2 to 2
+     */
     public Note {
       if (Math.abs(alter) > MOST_ALTERED) {
         throw new IllegalArgumentException("alteration " + alter + " is not within -2 to 2");

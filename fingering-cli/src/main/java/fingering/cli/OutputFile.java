@@ -87,9 +87,7 @@ class OutputFile {
   static void write(String text, Path file, String option) {
     Path target = file.toAbsolutePath();
     try {
-      // No temporary file of the system: those are readable to nobody else, and a page is for
-      // others.
-      Path beside = target.resolveSibling("." + UUID.randomUUID() + ".part");
+      Path beside = beside(target);
       try {
         Files.writeString(
             beside,

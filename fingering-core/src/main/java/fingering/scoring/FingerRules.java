@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
+import java.util.Optional;
 
 /** Rules on the fingers within one hand position. */
 final class FingerRules {
@@ -157,14 +158,14 @@ final class FingerRules {
   }
 
   private static long letGo(Passing passing, Grip before, Grip now) {
+    HeldNotes held = passing.held();
     long tenths = 0;
-    for (int at = 0; at < passing.held().length(); at += 2) {
-      int was = passing.held().get(at);
-      int is = passing.held().get(at + 1);
-      if (was >= before.placements().size() || is >= now.placements().size()) {
-        tenths += LET_GO; // no hand can hold it, so that the grip leaves it out
-      } else if (was >= 0) {
-        tenths += changed(before.placements().get(was), now.placements().get(is));
+    for (int note = 0; note < held.count(); note++) {
+      if (held.sounded(note)) {
+        Optional<Placement> was = held.left(note, before);
+        Optional<Placement> is = held.reached(note, now);
+        // Who has let go of a note cannot hold it later.
+        tenths += was.isPresent() && is.isPresent() ? changed(was.get(), is.get()) : LET_GO;
       }
     }
     return tenths;

@@ -1,10 +1,8 @@
 package fingering.scoring;
 
-import com.google.common.primitives.ImmutableIntArray;
 import com.google.common.primitives.Ints;
 import fingering.music.Moment;
 import fingering.music.Note;
-import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -28,8 +26,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param offBeat whether the moment reached is no beat of its measure
  * @param rises semitones from the highest note struck before to the highest struck now; below 0
  *     where the line falls; no further than {@value #LEAP} either way
- * @param held for each note that sounds on: where it stands among the notes that sounded before, -1
- *     where it does not, and where among those that sound now; by turns
+ * @param held the notes that sound on
  * @param singing how slow the music around is: {@link Pace#singing}
  */
 public record Passing(
@@ -44,7 +41,7 @@ public record Passing(
     boolean plucked,
     boolean offBeat,
     int rises,
-    ImmutableIntArray held,
+    HeldNotes held,
     long singing) {
   /** More time than any movement of the hand takes, in microseconds. */
   public static final long ENOUGH = 1_000_000;
@@ -89,7 +86,7 @@ public record Passing(
         now.pizzicato(),
         offBeat(now),
         Ints.constrainToRange(top(now) - top(before), -LEAP, LEAP),
-        held(before, now),
+        HeldNotes.between(before, now),
         Pace.singing(now));
   }
 
@@ -104,19 +101,6 @@ public record Passing(
 
   private static int top(Moment moment) {
     return moment.struck().get(moment.struck().size() - 1).midi();
-  }
-
-  private static ImmutableIntArray held(Moment before, Moment now) {
-    if (now.held().isEmpty()) {
-      return ImmutableIntArray.of();
-    }
-    List<Note> sounded = before.sounding();
-    List<Note> sounding = now.sounding();
-    ImmutableIntArray.Builder held = ImmutableIntArray.builder();
-    for (Note note : now.held()) {
-      held.add(sounded.indexOf(note)).add(sounding.indexOf(note));
-    }
-    return held.build();
   }
 
   /** Microseconds there are to leave a grip: an open string is left as soon as it is struck. */

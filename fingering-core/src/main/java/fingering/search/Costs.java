@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.MapMaker;
 import com.google.common.primitives.ImmutableIntArray;
 import fingering.fingerboard.Grip;
+import fingering.scoring.HeldNotes;
 import fingering.scoring.Passing;
 import fingering.scoring.Scoring;
 import fingering.scoring.Stroke;
@@ -42,7 +43,7 @@ public final class Costs {
   private record NodeKey(
       int grips, long code, ImmutableIntArray trilled, ImmutableIntArray trilledStruck) {}
 
-  private record EdgeKey(int before, int now, int code, ImmutableIntArray held) {}
+  private record EdgeKey(int before, int now, int code, HeldNotes held) {}
 
   private record TimedKey(EdgeKey edge, long sinceMicros, long freeMicros) {}
 

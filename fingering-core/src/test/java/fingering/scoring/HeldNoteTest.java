@@ -74,4 +74,9 @@ class HeldNoteTest {
   void whoHasLetGoOfANoteCannotHoldItLater() {
     assertCharged("D3*3+G3/1 C3/1 A3/1", 2, (before, now) -> 10, 10L);
   }
+
+  @Test
+  void aHeldNoteBelowIsLetGoThoughTheStruckOneTakesItsString() {
+    assertCharged("C3*2+A3/1 D3/1", 1, (before, now) -> 10, 10L);
+  }
 }

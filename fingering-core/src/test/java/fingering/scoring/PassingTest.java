@@ -72,7 +72,7 @@ class PassingTest {
                 bit(bits, 6),
                 bit(bits, 7),
                 rises,
-                ImmutableIntArray.of(),
+                HeldNotes.NONE,
                 bits);
         assertThat(codes.add(passing.code())).as(passing.toString()).isTrue();
         assertThat(passing.atLeisure().code()).isEqualTo(passing.code());

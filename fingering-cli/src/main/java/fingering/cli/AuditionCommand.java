@@ -69,7 +69,7 @@ final class AuditionCommand implements Callable<Integer> {
     }
     write.ifPresent(MarkedFolder::check);
     Students students = player.students();
-    Charging charging = weights.charging(spec, students);
+    Charging charging = weights.charging(students);
     Sheet sheet = SheetFile.read(file);
     Instrument played = instrument(sheet, students);
     LeftHand left = students.hand(hand, played, built.size.isPresent());

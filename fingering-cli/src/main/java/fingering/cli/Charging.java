@@ -6,30 +6,47 @@ import fingering.plan.NewToPlayer;
 import fingering.plan.Plan;
 import fingering.scoring.Scoring;
 import fingering.tempo.Level;
+import java.util.Optional;
 
 /**
  * What plans are charged by and for whom; it is named wherever they are shown.
  *
  * @param scoring the rules with their weights
- * @param preset whether the weights are a preset
- * @param weights name of the preset, or of the file of weights
+ * @param weights name of the file of weights, where there is one
+ * @param preset name of the preset, where there is none or the file leaves rules to it
  * @param students whom the plans are for
  * @param level how quick the player is
  */
-record Charging(Scoring scoring, boolean preset, String weights, Students students, Level level) {
+record Charging(
+    Scoring scoring,
+    Optional<String> weights,
+    Optional<String> preset,
+    Students students,
+    Level level) {
 
   /** As a line of text. */
   String line() {
-    return (preset ? "Preset: " : "Weights: ")
-        + weights
+    return points()
         + (students.known().isEmpty()
             ? ""
             : (students.several() ? "; players: " : "; player: ") + students.files());
   }
 
+  private String points() {
+    return weights
+        .map(
+            file ->
+                "Weights: "
+                    + file
+                    + preset.map(name -> ", and " + name + " for the rest").orElse(""))
+        .orElseGet(() -> "Preset: " + preset.orElseThrow());
+  }
+
   /** As the object {@code scoring} of that node. */
   void fill(ObjectNode root) {
-    ObjectNode node = root.putObject("scoring").put(preset ? "preset" : "weights", weights);
+    ObjectNode node = root.putObject("scoring");
+    weights.ifPresent(file -> node.put("weights", file));
+    preset.ifPresent(name -> node.put("preset", name));
     if (students.several()) {
       ArrayNode files = node.putArray("players");
       students.known().forEach(student -> files.add(student.file()));

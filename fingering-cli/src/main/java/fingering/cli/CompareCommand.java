@@ -79,7 +79,7 @@ final class CompareCommand implements Callable<Integer> {
   int compare(ScoreFile file) {
     output.check();
     Students students = player.students();
-    Charging charging = weights.charging(spec, students);
+    Charging charging = weights.charging(students);
     Score read = ScoreReader.read(file);
     Passage passage = reading.read(read, students);
     ImmutableList<Brief> own = own(passage);

@@ -5,7 +5,6 @@ import fingering.learning.Example;
 import fingering.learning.Learned;
 import fingering.learning.Learner;
 import fingering.learning.Progress;
-import fingering.scoring.CostRule;
 import fingering.scoring.Rules;
 import fingering.scoring.Weights;
 import java.io.PrintWriter;
@@ -55,7 +54,8 @@ final class LearnCommand implements Callable<Integer> {
   @Option(
       names = "--start",
       paramLabel = "PRESET",
-      description = "A file of weights to start from; those of common practice otherwise.")
+      description =
+          "A file of weights to start from; common practice for the rules that it leaves out.")
   Optional<Path> start = Optional.empty();
 
   @Option(
@@ -96,19 +96,8 @@ final class LearnCommand implements Callable<Integer> {
   }
 
   private Weights startWeights() {
-    if (start.isEmpty()) {
-      return Weights.commonPractice();
-    }
-    Path file = start.get();
-    Weights weights = Weights.parse(file.toString(), SmallFile.text(file, "weights"));
-    for (CostRule rule : Rules.all()) {
-      if (!weights.points().containsKey(rule.id())) {
-        throw new IllegalArgumentException(
-            "%s gives no weight for the rule '%s': add a line '%s = %d', or more or fewer points."
-                .formatted(file, rule.id(), rule.id(), Weights.commonPractice().of(rule)));
-      }
-    }
-    return weights;
+    Weights usual = Weights.commonPractice();
+    return start.map(file -> WeightsOptions.own(file).orElse(usual)).orElse(usual);
   }
 
   /** A line that is written over, where somebody is looking. */

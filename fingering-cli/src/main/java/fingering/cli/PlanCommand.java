@@ -133,7 +133,7 @@ final class PlanCommand implements Callable<Integer> {
     output.check();
     ScoreFile file = score.read();
     Students students = player.students();
-    Charging charging = weights.charging(spec, students);
+    Charging charging = weights.charging(students);
     Score read = ScoreReader.read(file);
     Passage passage = reading.read(read, students);
     Comparer comparer =

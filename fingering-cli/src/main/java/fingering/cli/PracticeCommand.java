@@ -154,7 +154,7 @@ final class PracticeCommand implements Callable<Integer> {
     calendar.ifPresent(path -> OutputFile.refuse(path, "--calendar"));
     ScoreFile file = score.read();
     Students students = player.students();
-    Charging charging = weights.charging(spec, students);
+    Charging charging = weights.charging(students);
     Score read = ScoreReader.read(file);
     Passage passage = reading.read(read, students);
     Plan plan = plan(passage, students, charging);

@@ -132,7 +132,7 @@ final class ScaleCommand implements Callable<Integer> {
         typed(() -> from.map(typed -> request.scale().start(notes.pitch(typed, scale()))));
     output.check();
     Students students = player.students();
-    Charging charging = weights.charging(spec, students);
+    Charging charging = weights.charging(students);
     Instrument played = instrument(students);
     LeftHand left = students.hand(hand, played, built.size.isPresent());
     PlannedScale planned =

@@ -8,9 +8,7 @@ import fingering.tempo.Level;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 
 /** What the rules charge; shared by the commands. */
 final class WeightsOptions {
@@ -25,7 +23,8 @@ final class WeightsOptions {
   @Option(
       names = "--weights",
       paramLabel = "FILE",
-      description = "Your own points for every rule, a line each: shift = 20.")
+      description =
+          "Your own points for some or all rules, a line each: shift = 20; the preset gives the rest.")
   Optional<Path> weights = Optional.empty();
 
   @Option(
@@ -39,31 +38,29 @@ final class WeightsOptions {
   /**
    * The rules with the weights that the options ask for, else with those of the students' preset.
    *
-   * @throws ParameterException if they ask for two
    * @throws ChoiceException if the file cannot be read or does not fit the rules; the message is
    *     one sentence
    */
-  Charging charging(CommandSpec spec, Students students) {
-    if (preset.isPresent() && weights.isPresent()) {
-      throw new ParameterException(
-          spec.commandLine(), "--weights and --preset cannot be met together; give one");
-    }
+  Charging charging(Students students) {
     String name = preset.or(() -> students.section().preset()).orElse(Weights.presets().get(0));
-    Weights points = weights.map(WeightsOptions::own).orElseGet(() -> Weights.preset(name));
+    Weights base = Weights.preset(name);
+    Optional<Weights> own = weights.map(WeightsOptions::own);
+    boolean whole = own.isPresent() && own.get().points().keySet().equals(base.points().keySet());
     return new Charging(
-        Scoring.of(students.section().rules(), points),
-        weights.isEmpty(),
-        weights.map(Path::toString).orElse(name),
+        Scoring.of(students.section().rules(), own.map(w -> w.orElse(base)).orElse(base)),
+        weights.map(Path::toString),
+        whole ? Optional.empty() : Optional.of(name),
         students,
-        level(name));
+        level.orElseGet(() -> Level.named(name)));
   }
 
-  /** How quick the player is: as asked for, or as the preset says; by own weights the usual. */
-  private Level level(String name) {
-    return level.orElseGet(() -> Level.named(weights.isEmpty() ? name : Weights.presets().get(0)));
-  }
-
-  private static Weights own(Path file) {
+  /**
+   * The weights of a file, which need not name every rule.
+   *
+   * @throws ChoiceException if the file cannot be read or names what is no rule; the message is one
+   *     sentence
+   */
+  static Weights own(Path file) {
     try {
       return Weights.parse(file.toString(), SmallFile.text(file, "weights"), Rules.all());
     } catch (ChoiceException e) {

@@ -67,11 +67,24 @@ final class LearnTest {
   }
 
   @Test
-  void startThatLeavesOutARuleIsRefusedWithTheLineToAdd() throws IOException {
-    Path start = Files.writeString(folder.resolve("short.weights"), "shift = 20\n");
+  void startThatLeavesOutRulesStartsThemFromCommonPractice() throws IOException {
+    String usual = Long.toString(Weights.commonPractice().points().get("shift"));
+    Path start = Files.writeString(folder.resolve("short.weights"), "shift = " + usual + "\n");
+
+    String learned = Session.of("learn", first, "--start", start).succeeded().out();
+    assertThat(points(learned)).isEqualTo(points(Session.of("learn", first).out()));
+  }
+
+  private static String points(String learned) {
+    return learned.lines().filter(line -> !line.startsWith("#")).collect(Collectors.joining("\n"));
+  }
+
+  @Test
+  void startThatIsNotThereOrNamesNoRuleIsRefused() throws IOException {
+    Path start = Files.writeString(folder.resolve("odd.weights"), "shft = 20\n");
 
     assertThat(Session.of("learn", first, "--start", start).refused(2).err())
-        .contains("short.weights gives no weight for the rule 'shift-distance'", "add a line");
+        .contains("odd.weights, line 1: there is no rule 'shft'");
     Session.of("learn", first, "--start", folder.resolve("none.weights")).refused(2);
   }
 

@@ -5,6 +5,7 @@ import static fingering.cli.Session.entries;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.google.common.collect.ObjectArrays;
 import fingering.scoring.Weights;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -86,11 +87,40 @@ final class WeightsOptionsTest {
   }
 
   @Test
-  void missingRulesAreNamed() throws IOException {
-    Path own = written(text(Weights.commonPractice()).replaceAll("(crossing|trill) = \\d+\n", ""));
+  void aFileMayGivePointsToSomeRulesAndLeaveTheRestToAPreset() throws IOException {
+    Path own = written("shift = 7\n");
 
-    assertThat(Session.of("plan", DEMO, "--weights", own).refused(2).err())
-        .contains("my.weights gives no points for 'crossing', 'trill'; add a line for each");
+    JsonNode plan =
+        Session.of("plan", DEMO, "--weights", own, "--preset", "first-years", "--format", "json")
+            .json();
+
+    assertThat(plan.at("/scoring/preset").asText()).isEqualTo("first-years");
+    assertThat(plan.at("/scoring/weights").asText()).endsWith("my.weights");
+    for (JsonNode rule : entries(plan.at("/cost/rules"))) {
+      String id = rule.get("rule").asText();
+      assertThat(rule.get("weight").asLong())
+          .as(id)
+          .isEqualTo(id.equals("shift") ? 7 : Weights.preset("first-years").points().get(id));
+    }
+    assertThat(Session.of("plan", DEMO, "--weights", own).succeeded().out())
+        .containsPattern("my.weights, and\\s+common-practice\\s+for\\s+the\\s+rest");
+  }
+
+  @Test
+  void whoPlansByPointsOfTheirOwnIsAsQuickAsThePresetSays() throws IOException {
+    Path own = written(text(Weights.commonPractice()));
+
+    assertThat(comfortable("--weights", own, "--preset", "first-years"))
+        .isEqualTo(comfortable("--level", "first-years"))
+        .isLessThan(comfortable("--weights", own));
+  }
+
+  private static double comfortable(Object... options) {
+    Object[] asked = ObjectArrays.concat(new Object[] {"plan", DEMO}, options, Object.class);
+    JsonNode plan =
+        Session.of(ObjectArrays.concat(asked, new Object[] {"--format", "json"}, Object.class))
+            .json();
+    return plan.at("/comfortableTempo/factor").asDouble();
   }
 
   @Test

@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * Points that each unit of each rule costs, as a file gives them: lines of {@code rule = points},
@@ -58,11 +57,11 @@ public record Weights(ImmutableMap<String, Long> points) {
   }
 
   /**
-   * Reads weights that must name all of some rules and no others.
+   * Reads weights of some rules and no others; they need not name all of them, see {@link #orElse}.
    *
    * @param name what to call the text in a complaint, a file name say
-   * @throws IllegalArgumentException if a line cannot be read, a rule stands twice, is unknown or
-   *     is missing; the message is one sentence
+   * @throws IllegalArgumentException if a line cannot be read, a rule stands twice or is unknown;
+   *     the message is one sentence
    */
   public static Weights parse(String name, String text, ImmutableList<CostRule> rules) {
     Weights weights = parse(name, text);
@@ -78,17 +77,6 @@ public record Weights(ImmutableMap<String, Long> points) {
                 + rule
                 + "'; correct its name, or take the line out");
       }
-    }
-    String missing =
-        known.stream()
-            .filter(rule -> !weights.points().containsKey(rule))
-            .collect(Collectors.joining("', '"));
-    if (!missing.isEmpty()) {
-      throw new IllegalArgumentException(
-          name
-              + " gives no points for '"
-              + missing
-              + "'; add a line for each, such as 'shift = 20'");
     }
     return weights;
   }
@@ -133,6 +121,15 @@ public record Weights(ImmutableMap<String, Long> points) {
       points.put(matcher.group(1), Long.parseLong(matcher.group(2)));
     }
     return new Weights(points.buildOrThrow());
+  }
+
+  /** These weights, and for each rule that they do not name what others give it. */
+  public Weights orElse(Weights others) {
+    return new Weights(
+        ImmutableMap.<String, Long>builder()
+            .putAll(others.points)
+            .putAll(points)
+            .buildKeepingLast());
   }
 
   /**

@@ -141,11 +141,18 @@ class WeightsTest {
     assertThat(Weights.preset("common-practice")).isEqualTo(Weights.commonPractice());
   }
 
+  /** The points of a preset, once it is sure that it has them for every rule. */
+  private static Map<String, Long> points(String preset) {
+    Map<String, Long> points = Weights.preset(preset).points();
+    assertThat(points.keySet()).as(preset).isEqualTo(Weights.commonPractice().points().keySet());
+    return points;
+  }
+
   // A student begins in one place and learns to leave it: common practice, no source
   @Test
   void theWeightsOfAStudentComeNearerToCommonPracticeWithTheYears() {
-    Map<String, Long> first = Weights.preset("first-years").points();
-    Map<String, Long> then = Weights.preset("intermediate").points();
+    Map<String, Long> first = points("first-years");
+    Map<String, Long> then = points("intermediate");
     Map<String, Long> usual = Weights.commonPractice().points();
     assertThat(usual.keySet())
         .filteredOn(rule -> !rule.equals("fourth-finger"))
@@ -162,7 +169,7 @@ class WeightsTest {
   @Test
   void toLearnWhereAFingerLiesNeverCostsMoreInEitherPair() {
     for (String preset : Weights.presets()) {
-      Map<String, Long> points = Weights.preset(preset).points();
+      Map<String, Long> points = points(preset);
       assertThat(points.get("new-finger-pattern"))
           .as(preset)
           .isGreaterThanOrEqualTo(2 * points.get("new-finger-spacing"));
@@ -173,8 +180,8 @@ class WeightsTest {
   // practised: common practice, no source
   @Test
   void theFourthFingerIsDearestToBeginnersAndCheapestToThoseWhoPractiseIt() {
-    Map<String, Long> first = Weights.preset("first-years").points();
-    Map<String, Long> then = Weights.preset("intermediate").points();
+    Map<String, Long> first = points("first-years");
+    Map<String, Long> then = points("intermediate");
     Map<String, Long> usual = Weights.commonPractice().points();
     assertThat(first.get("fourth-finger")).isGreaterThan(usual.get("fourth-finger"));
     assertThat(then.get("fourth-finger")).isLessThan(usual.get("fourth-finger"));
@@ -190,16 +197,25 @@ class WeightsTest {
   }
 
   @Test
-  void anUnknownRuleAndAMissingOneAreRefusedWhereTheRulesAreGiven() {
+  void anUnknownRuleIsRefusedWhereTheRulesAreGiven() {
     ImmutableList<CostRule> rules =
         ImmutableList.of(new Everything("everything"), new Everything("more"));
     assertThat(Weights.parse("w", "more = 1\neverything = 2", rules).points()).hasSize(2);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Weights.parse("w", "more = 1\n\nless = 2", rules))
         .withMessageStartingWith("w, line 3: there is no rule 'less'");
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> Weights.parse("w", "more = 1", rules))
-        .withMessageStartingWith("w gives no points for 'everything'");
+  }
+
+  @Test
+  void rulesThatWeightsDoNotNameAreChargedByOthers() {
+    Weights own = Weights.parse("w", "shift = 1");
+    Weights all = own.orElse(Weights.commonPractice());
+
+    assertThat(all.points().get("shift")).isEqualTo(1);
+    assertThat(all.points().keySet()).isEqualTo(Weights.commonPractice().points().keySet());
+    assertThat(all.points().get("crossing"))
+        .isEqualTo(Weights.commonPractice().points().get("crossing"));
+    assertThat(Weights.commonPractice().orElse(own)).isEqualTo(Weights.commonPractice());
   }
 
   @Test

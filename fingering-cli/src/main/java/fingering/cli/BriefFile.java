@@ -1,9 +1,7 @@
 package fingering.cli;
 
 import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import fingering.demand.Demand;
@@ -38,23 +36,10 @@ final class BriefFile {
    *     file and line
    */
   static ImmutableList<Brief> read(Path file, Passage passage) {
-    String text = SmallFile.text(file, "briefs");
-    try (JsonParser parser = new YAMLFactory().createParser(text)) {
-      // A plan to keep is looked for beside the brief that names it.
-      return new BriefFile(
-              file.toString(), KeptPlan.demands(passage, file.toAbsolutePath().getParent()), parser)
-          .file();
-    } catch (JsonProcessingException e) {
-      throw new IllegalArgumentException(
-          "%s, line %d: this is no YAML: %s"
-              .formatted(
-                  file,
-                  e.getLocation() == null ? 1 : e.getLocation().getLineNr(),
-                  e.getOriginalMessage().lines().findFirst().orElse("")),
-          e);
-    } catch (IOException e) {
-      throw new IllegalArgumentException(file + " cannot be read: " + e.getMessage(), e);
-    }
+    // A plan to keep is looked for beside the brief that names it.
+    DemandText demands = KeptPlan.demands(passage, file.toAbsolutePath().getParent());
+    return KeyedFile.read(
+        file, "briefs", parser -> new BriefFile(file.toString(), demands, parser).file());
   }
 
   /**
@@ -109,7 +94,7 @@ final class BriefFile {
         plans(all);
       } else {
         any = true;
-        value(key, alone);
+        values(key, alone);
       }
     }
     ImmutableList<Brief> listed = all.build();
@@ -137,7 +122,7 @@ final class BriefFile {
       number++;
       Brief.Builder brief = Brief.builder("plan " + number);
       while (parser.nextToken() == JsonToken.FIELD_NAME) {
-        value(parser.currentName(), brief);
+        values(parser.currentName(), brief);
       }
       all.add(brief.build());
     }
@@ -146,22 +131,11 @@ final class BriefFile {
     }
   }
 
-  private void value(String key, Brief.Builder brief) throws IOException {
-    JsonToken token = parser.nextToken();
-    if (token == JsonToken.START_ARRAY) {
-      while (parser.nextToken() != JsonToken.END_ARRAY) {
-        single(key, brief);
-      }
-    } else {
-      single(key, brief);
-    }
+  private void values(String key, Brief.Builder brief) throws IOException {
+    KeyedFile.values(parser, key, value -> single(key, value, brief));
   }
 
-  private void single(String key, Brief.Builder brief) throws IOException {
-    if (!parser.currentToken().isScalarValue()) {
-      throw wrong("'" + key + "' has one value, or a list of values");
-    }
-    String value = parser.getText();
+  private void single(String key, String value, Brief.Builder brief) {
     if (key.equals("name")) {
       brief.named(value);
       return;
@@ -175,8 +149,7 @@ final class BriefFile {
     }
   }
 
-  private IllegalArgumentException wrong(String what) {
-    return new IllegalArgumentException(
-        "%s, line %d: %s".formatted(file, parser.currentTokenLocation().getLineNr(), what));
+  private WrongLineException wrong(String what) {
+    return KeyedFile.wrong(parser, what);
   }
 }

@@ -27,22 +27,6 @@ record Sheet(
     boolean excerptsOnly,
     ImmutableList<Entry> entries) {
 
-  /** What is wrong in a line of the sheet. */
-  static final class WrongLineException extends IllegalArgumentException {
-    private static final long serialVersionUID = 1;
-
-    private final int line;
-
-    WrongLineException(int line, String message) {
-      super(message);
-      this.line = line;
-    }
-
-    int line() {
-      return line;
-    }
-  }
-
   /**
    * A key with its value.
    *

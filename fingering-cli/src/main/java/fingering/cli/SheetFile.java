@@ -1,15 +1,12 @@
 package fingering.cli;
 
 import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.cli.Sheet.Entry;
 import fingering.cli.Sheet.Line;
-import fingering.cli.Sheet.WrongLineException;
 import fingering.demand.DemandText;
 import fingering.demand.Skill;
 import fingering.tables.Instrument;
@@ -56,23 +53,8 @@ final class SheetFile {
    *     file and line
    */
   static Sheet read(Path file) {
-    String text = SmallFile.text(file, "an audition sheet");
-    try (JsonParser parser = new YAMLFactory().createParser(text)) {
-      return new SheetFile(file.toString(), parser).sheet();
-    } catch (WrongLineException e) {
-      throw new IllegalArgumentException(
-          "%s, line %d: %s".formatted(file, e.line(), e.getMessage()), e);
-    } catch (JsonProcessingException e) {
-      throw new IllegalArgumentException(
-          "%s, line %d: this is no YAML: %s"
-              .formatted(
-                  file,
-                  e.getLocation() == null ? 1 : e.getLocation().getLineNr(),
-                  e.getOriginalMessage().lines().findFirst().orElse("")),
-          e);
-    } catch (IOException e) {
-      throw new IllegalArgumentException(file + " cannot be read: " + e.getMessage(), e);
-    }
+    return KeyedFile.read(
+        file, "an audition sheet", parser -> new SheetFile(file.toString(), parser).sheet());
   }
 
   private Sheet sheet() throws IOException {
@@ -148,20 +130,14 @@ final class SheetFile {
   }
 
   private void values(String key, List<Line> lines) throws IOException {
-    if (parser.nextToken() == JsonToken.START_ARRAY) {
-      while (parser.nextToken() != JsonToken.END_ARRAY) {
-        lines.add(single(key));
-      }
-    } else {
-      lines.add(single(key));
-    }
+    KeyedFile.values(parser, key, value -> lines.add(single(key, value)));
   }
 
-  private Line single(String key) throws IOException {
-    if (!parser.currentToken().isScalarValue() || parser.getText().isBlank()) {
-      throw wrong("'" + key + "' has one value, or a list of values");
+  private Line single(String key, String value) {
+    if (value.isBlank()) {
+      throw KeyedFile.oneOrMore(parser, key);
     }
-    return new Line(key, parser.getText(), line());
+    return new Line(key, value, line());
   }
 
   private Optional<Line> only(String key) {
@@ -208,10 +184,10 @@ final class SheetFile {
   }
 
   private int line() {
-    return parser.currentTokenLocation().getLineNr();
+    return KeyedFile.line(parser);
   }
 
   private WrongLineException wrong(String what) {
-    return new WrongLineException(line(), what);
+    return KeyedFile.wrong(parser, what);
   }
 }

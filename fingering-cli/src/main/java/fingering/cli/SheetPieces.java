@@ -4,7 +4,6 @@ import com.google.common.collect.ImmutableList;
 import fingering.audition.Piece;
 import fingering.cli.Sheet.Entry;
 import fingering.cli.Sheet.Line;
-import fingering.cli.Sheet.WrongLineException;
 import fingering.demand.Demand;
 import fingering.demand.DemandText;
 import fingering.demand.Limit;

@@ -16,7 +16,8 @@ import java.util.function.Function;
 
 /**
  * Makes the plans a teacher weighs: one in first position, and one with a real stay higher up. On
- * violin and viola the higher one stays in 3rd, on the double bass too, on the cello in 4th.
+ * violin and viola the higher one stays in 3rd, on the double bass too, on the cello in 4th. Safe
+ * for use by many threads.
  */
 public final class Comparer {
   /** Stopped notes that make a stay real, longest first; a short passage has to do with less. */

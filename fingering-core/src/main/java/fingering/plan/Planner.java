@@ -24,7 +24,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Makes plans for one passage. Not safe for use by many threads at once. */
+/**
+ * Makes plans for one passage. Safe for use by many threads; each plan is made in the thread that
+ * asks.
+ */
 public final class Planner {
   /**
    * No hand takes more notes at once; of clusters that a damaged file holds, the rest is counted.

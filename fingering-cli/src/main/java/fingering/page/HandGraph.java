@@ -127,7 +127,7 @@ final class HandGraph {
     int last = measures.get(measures.size() - 1).index();
     double base = top + TITLE + HAND;
     String name = plan.name().length() > 30 ? plan.name().substring(0, 29) + "…" : plan.name();
-    svg.text("head", 0, top + 11, Lanes.key(index) + " " + name);
+    svg.text("head", 0, top + 11, Lanes.name(index, name));
     List<Integer> here = new ArrayList<>();
     for (int m = 0; m < passage.moments().size(); m++) {
       int measure = passage.moments().get(m).place().measureIndex();
@@ -207,6 +207,9 @@ final class HandGraph {
     for (double place : byUse) {
       double y = hand(base, place);
       svg.line("grid", LEFT, y, RIGHT, y);
+    }
+    for (double place : byUse) {
+      double y = hand(base, place);
       if (taken.stream().allMatch(other -> Math.abs(other - y) >= LABEL)) {
         svg.text("axis", LEFT - 4, y + 3.5, places.get(place) + " " + Math.round(place));
         taken.add(y);
@@ -283,15 +286,32 @@ final class HandGraph {
     svg.text("axis", LEFT - 4, base, "0");
     svg.line("grid", LEFT, base, RIGHT, base);
     int plans = comparison.plans().size();
+    List<StringBuilder> bars = new ArrayList<>();
+    comparison.plans().forEach(plan -> bars.add(new StringBuilder()));
     for (Measure measure : measures) {
       double left = x(measures, measure.index(), 0);
       double width = (x(measures, measure.index(), 1) - left - 5) / plans;
       for (int i = 0; i < plans; i++) {
         long cost = Math.max(0, costs.get(i).getOrDefault(measure.index(), 0L));
-        double tall = COST * cost / dearest;
-        svg.rect("plan" + i % 3, left + 2 + width * i, base - tall, Math.max(1, width - 1), tall);
+        if (cost > 0) {
+          bars.get(i)
+              .append('M')
+              .append(Svg.point(left + 2 + width * i, base))
+              .append('V')
+              .append(Svg.number(base - COST * cost / dearest))
+              .append('h')
+              .append(Svg.number(Math.max(1, width - 1)))
+              .append('V')
+              .append(Svg.number(base))
+              .append('z');
+        }
       }
       svg.text("number", left + 2 + width * plans / 2, base + 12, measure.number());
+    }
+    for (int i = 0; i < plans; i++) {
+      if (bars.get(i).length() > 0) {
+        svg.path("plan" + i % 3, bars.get(i).toString());
+      }
     }
   }
 }

@@ -247,60 +247,42 @@ final class PartWalk {
       voice = "1";
     }
     print.dynamics(note, clock.measure(), onset);
+    NoteAddress address = new NoteAddress(part, clock.measure(), noteIndex);
+    NoteTime time = new NoteTime(address, onset, length, grace, chord, voice);
     PrintedMarks marks = new PrintedMarks(note);
     if (note.getCue() == null && note.getRest() == null) {
       if (note.getPitch() != null) {
-        WrittenNote written = pitched(note, marks, onset, length, grace, chord);
+        WrittenNote written = pitched(note, marks, time);
         notes.add(written);
-        print(note, marks.lines(), onset, length, grace, Optional.of(written.pitch()));
+        print(note, marks.lines(), time, Optional.of(written.pitch()));
       } else {
         unpitched++;
       }
     } else if (note.getPrintObject() != YesNo.NO) {
       // A rest of a cue says nothing; the part has its own.
       if (note.getCue() == null) {
-        print(note, marks.lines(), onset, length, grace, Optional.empty());
+        print(note, marks.lines(), time, Optional.empty());
       } else if (note.getPitch() != null) {
-        print(note, marks.lines(), onset, length, grace, Optional.of(pitch(note.getPitch())));
+        print(note, marks.lines(), time, Optional.of(pitch(note.getPitch())));
       }
     }
     clock.note(length, chord);
   }
 
-  private void print(
-      Note note,
-      WrittenNote.Lines lines,
-      BigFraction onset,
-      BigFraction length,
-      boolean grace,
-      Optional<Pitch> pitch) {
-    NoteAddress address = new NoteAddress(part, clock.measure(), noteIndex);
-    print.note(
-        PrintedNotes.of(note, lines.tieStart(), address, onset, length, grace, voice, pitch),
-        lines);
+  private void print(Note note, WrittenNote.Lines lines, NoteTime time, Optional<Pitch> pitch) {
+    print.note(PrintedNotes.of(note, time, lines.tieStart(), pitch), lines);
   }
 
-  private WrittenNote pitched(
-      Note note,
-      PrintedMarks printed,
-      BigFraction onset,
-      BigFraction length,
-      boolean grace,
-      boolean chord) {
+  private WrittenNote pitched(Note note, PrintedMarks printed, NoteTime time) {
     Pitch pitch = pitch(note.getPitch());
     // A tie carries an accidental over the bar line to its own note only (common practice).
     if (note.getAccidental() != null || !printed.lines().tieStop()) {
-      uppers.shows(pitch, onset);
+      uppers.shows(pitch, time.onset());
     }
     printed.ornament().ifPresent(trill -> uppers.trill(notes.size(), trill, fifths));
     return new WrittenNote(
-        new NoteAddress(part, clock.measure(), noteIndex),
-        onset,
-        clock.start().add(onset),
-        length,
-        grace,
-        chord,
-        voice,
+        time,
+        clock.start().add(time.onset()),
         pitch,
         transposition,
         Optional.empty(),

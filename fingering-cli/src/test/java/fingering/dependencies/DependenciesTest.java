@@ -85,19 +85,20 @@ class DependenciesTest {
       String path = packages.replace("..", "/**").replace('.', '/');
       assertThat(pom).contains("<exclude>" + path + "</exclude>");
     }
-    List<Path> jars =
+    Library library =
         inJar().stream()
-            .filter(library -> List.of("woodstox-core", "stax2-api").contains(library.artifact()))
-            .map(Library::jar)
-            .toList();
-    assertThat(jars).hasSize(2);
-    noClasses()
-        .that()
-        .resideOutsideOfPackages(leftOut)
-        .should()
-        .dependOnClassesThat()
-        .resideInAnyPackage(leftOut)
-        .check(new ClassFileImporter().importPaths(jars));
+            .filter(each -> each.artifact().equals("woodstox-core"))
+            .findFirst()
+            .orElseThrow();
+    try (JarFile jar = new JarFile(library.jar().toFile())) {
+      noClasses()
+          .that()
+          .resideOutsideOfPackages(leftOut)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(leftOut)
+          .check(new ClassFileImporter().importJar(jar));
+    }
   }
 
   @Test

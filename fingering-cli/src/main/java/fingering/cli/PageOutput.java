@@ -1,6 +1,7 @@
 package fingering.cli;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
 import fingering.music.Passage;
 import fingering.music.PrintedPart;
 import fingering.page.PageContent;
@@ -35,20 +36,20 @@ final class PageOutput {
       Comparison comparison, Comparer comparer, Charging charging, PrintedPart printed) {
     Passage passage = comparison.passage();
     List<String> heading = HeadingText.of(passage, charging, NO_END, Style.of(false));
-    ImmutableList.Builder<String> buys = ImmutableList.builder();
-    buys.addAll(SummaryText.buys(comparison));
-    StringBuilder students = new StringBuilder();
-    new StudentsText(comparison.plans(), charging.students(), NO_END, Style.of(false), students)
-        .write();
-    buys.addAll(lines(students.toString()));
+    ImmutableListMultimap<String, String> told =
+        ImmutableListMultimap.<String, String>builder()
+            .putAll(StudentsText.told(comparison.plans(), charging.students()))
+            .putAll(
+                TempoText.heading(charging.level()),
+                TempoText.told(comparison.plans(), charging.level()))
+            .build();
     return new PageContent(
         heading.get(0),
         heading.subList(1, heading.size() - 1).stream().collect(ImmutableList.toImmutableList()),
         comparison,
         printed,
-        buys.build(),
-        TempoText.heading(charging.level()),
-        ImmutableList.copyOf(TempoText.told(comparison.plans(), charging.level())),
+        ImmutableList.copyOf(SummaryText.buys(comparison)),
+        told,
         lines(DemandsText.of(comparison, comparer, NO_END)),
         SummaryText.CARE);
   }

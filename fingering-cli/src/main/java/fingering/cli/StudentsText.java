@@ -1,5 +1,7 @@
 package fingering.cli;
 
+import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.Multimaps;
 import fingering.music.Moment;
 import fingering.plan.NewToPlayer;
 import fingering.plan.Plan;
@@ -15,46 +17,44 @@ final class StudentsText {
   /** An open string that sounds so long is heard among stopped ones, in microseconds. */
   private static final long HEARD = 500_000;
 
-  private final List<Plan> plans;
-  private final Students students;
-  private final int columns;
-  private final Style style;
-  private final StringBuilder text;
+  private static final String TOGETHER = "Together";
 
-  StudentsText(List<Plan> plans, Students students, int columns, Style style, StringBuilder text) {
-    this.plans = plans;
-    this.students = students;
-    this.columns = columns;
-    this.style = style;
-    this.text = text;
-  }
+  private StudentsText() {}
 
-  /** Writes nothing where nothing is said of students. */
-  void write() {
-    if (students.known().isEmpty()) {
-      return;
-    }
-    text.append(style.bold(students.several() ? "New to these players" : "New to this player"));
-    text.append('\n');
+  /** What is told, by heading; nothing where nothing is said of students. */
+  static ImmutableListMultimap<String, String> told(List<Plan> plans, Students students) {
+    ImmutableListMultimap.Builder<String, String> told = ImmutableListMultimap.builder();
+    String heading = students.several() ? "New to these players" : "New to this player";
     for (Plan plan : plans) {
       for (Student student : students.known()) {
         String whose = students.several() ? ", " + student.file() : "";
-        paragraph("  " + plan.name() + whose + ": " + unlearned(plan, student));
+        told.put(heading, plan.name() + whose + ": " + unlearned(plan, student));
       }
     }
-    text.append('\n');
     if (students.several()) {
-      text.append(style.bold("Together")).append('\n');
-      paragraph(
-          "  One plan, one sound: all take each note on the same string, by the same finger, and"
+      told.put(
+          TOGETHER,
+          "One plan, one sound: all take each note on the same string, by the same finger, and"
               + " shift to the same note.");
-      plans.forEach(plan -> open(plan).ifPresent(this::paragraph));
-      text.append('\n');
+      plans.forEach(plan -> open(plan).ifPresent(said -> told.put(TOGETHER, said)));
     }
+    return told.build();
   }
 
-  private void paragraph(String paragraph) {
-    TextLayout.wrap(paragraph, columns, 2).forEach(line -> text.append(line).append('\n'));
+  /** The same as text, each heading with its paragraphs and an empty line. */
+  static String of(List<Plan> plans, Students students, int columns, Style style) {
+    StringBuilder text = new StringBuilder();
+    Multimaps.asMap(told(plans, students))
+        .forEach(
+            (heading, paragraphs) -> {
+              text.append(style.bold(heading)).append('\n');
+              for (String paragraph : paragraphs) {
+                TextLayout.wrap("  " + paragraph, columns, 2)
+                    .forEach(line -> text.append(line).append('\n'));
+              }
+              text.append('\n');
+            });
+    return text.toString();
   }
 
   private static String unlearned(Plan plan, Student student) {
@@ -84,7 +84,7 @@ final class StudentsText {
                         + (run.from() == run.to() ? "" : "–" + measures.get(run.to())))
             .toList();
     return Optional.of(
-        "  %s: open strings of half a second or more ring without vibrato, in m. %s; all play them open, or none does (--avoid open-strings@%s)."
+        "%s: open strings of half a second or more ring without vibrato, in m. %s; all play them open, or none does (--avoid open-strings@%s)."
             .formatted(plan.name(), SummaryText.list(runs), runs.get(0).replace('–', '-')));
   }
 

@@ -190,7 +190,7 @@ final class SummaryText {
     line(style.bold("What each plan buys and costs"));
     buys(comparison).forEach(sentence -> paragraph("  " + sentence));
     line("");
-    new StudentsText(comparison.plans(), charging.students(), columns, style, text).write();
+    text.append(StudentsText.of(comparison.plans(), charging.students(), columns, style));
     paragraph(CARE);
   }
 

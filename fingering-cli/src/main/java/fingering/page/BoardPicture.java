@@ -31,18 +31,19 @@ final class BoardPicture {
   }
 
   private final Plan plan;
-  private final String key;
+  private final String name;
   private final Instrument instrument;
   private final double furthest;
 
   /**
    * A picture of one plan.
    *
+   * @param index the plan's index among those of the page
    * @param furthest millimetres from the nut that have to be seen
    */
-  BoardPicture(Plan plan, String key, double furthest) {
+  BoardPicture(Plan plan, int index, double furthest) {
     this.plan = plan;
-    this.key = key;
+    name = Lanes.name(index, plan.name());
     this.furthest = furthest;
     instrument = plan.passage().instrument();
   }
@@ -69,7 +70,7 @@ final class BoardPicture {
     int strings = instrument.strings().size();
     double bottom = TOP + STRING * (strings - 1);
     Svg svg = new Svg();
-    svg.text("head", 0, 11, key + " " + plan.name());
+    svg.text("head", 0, 11, name);
     positions(svg, bottom);
     svg.rect("wood", LEFT, TOP - 10, RIGHT - LEFT, bottom - TOP + 20);
     svg.line("nut", LEFT, TOP - 10, LEFT, bottom + 10);
@@ -103,15 +104,14 @@ final class BoardPicture {
     }
     int height = (int) bottom + 32;
     return """
-        <svg class="graph" role="img" viewBox="0 0 %d %d" width="%d" height="%d"><title>Places on the fingerboard: %s %s</title><desc>%s</desc>%s</svg>
+        <svg class="graph" role="img" viewBox="0 0 %d %d" width="%d" height="%d"><title>Places on the fingerboard: %s</title><desc>%s</desc>%s</svg>
         """
         .formatted(
             WIDTH,
             height,
             WIDTH,
             height,
-            key,
-            Svg.escaped(plan.name()),
+            Svg.escaped(name),
             Svg.escaped(words.toString().strip()),
             svg);
   }

@@ -36,8 +36,8 @@ final class Costs {
   private String head(String first) {
     StringBuilder head = new StringBuilder("<thead><tr><th scope=\"col\">" + first + "</th>");
     for (int i = 0; i < comparison.plans().size(); i++) {
-      head.append("<th scope=\"col\">").append(Lanes.key(i)).append(' ');
-      head.append(Svg.escaped(comparison.plans().get(i).name())).append("</th>");
+      head.append("<th scope=\"col\">");
+      head.append(Svg.escaped(Lanes.name(i, comparison.plans().get(i).name()))).append("</th>");
     }
     return head.append("</tr></thead>").toString();
   }

@@ -2,7 +2,6 @@ package fingering.page;
 
 import fingering.fingerboard.Frame;
 import fingering.music.Measure;
-import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.page.svg.Svg;
 import fingering.plan.Comparison;
@@ -86,14 +85,15 @@ final class HandGraph {
   }
 
   private String panel(List<Measure> measures) {
+    PanelTime time = new PanelTime(passage, measures, LEFT, RIGHT);
     Svg svg = new Svg();
     double y = 0;
     StringBuilder words = new StringBuilder();
     for (int i = 0; i < comparison.plans().size(); i++) {
-      words.append(lane(svg, i, measures, y)).append(' ');
+      words.append(lane(svg, i, time, y)).append(' ');
       y += lane();
     }
-    cost(svg, measures, y);
+    cost(svg, time, y);
     String from = measures.get(0).number();
     String to = measures.get(measures.size() - 1).number();
     return """
@@ -110,48 +110,27 @@ final class HandGraph {
             svg);
   }
 
-  private double x(List<Measure> measures, int index, double share) {
-    int first = measures.get(0).index();
-    return LEFT + (RIGHT - LEFT) * (index - first + share) / Math.max(4, measures.size());
-  }
-
-  private double x(List<Measure> measures, Moment moment) {
-    Measure measure = measures.get(moment.place().measureIndex() - measures.get(0).index());
-    double share = moment.place().onset().doubleValue() / measure.length().doubleValue();
-    return x(measures, measure.index(), share);
-  }
-
-  private String lane(Svg svg, int index, List<Measure> measures, double top) {
+  private String lane(Svg svg, int index, PanelTime time, double top) {
     Plan plan = comparison.plans().get(index);
-    int first = measures.get(0).index();
-    int last = measures.get(measures.size() - 1).index();
     double base = top + TITLE + HAND;
     String name = plan.name().length() > 30 ? plan.name().substring(0, 29) + "…" : plan.name();
-    svg.text("head", 0, top + 11, Lanes.key(index) + " " + name);
-    List<Integer> here = new ArrayList<>();
-    for (int m = 0; m < passage.moments().size(); m++) {
-      int measure = passage.moments().get(m).place().measureIndex();
-      if (measure >= first && measure <= last) {
-        here.add(m);
-      }
-    }
-    double end = x(measures, last, 1);
-    for (Measure measure : measures) {
-      double x = x(measures, measure.index(), 0);
+    svg.text("head", 0, top + 11, Lanes.name(index, name));
+    for (Measure measure : time.measures()) {
+      double x = time.x(measure, 0);
       svg.line("grid", x, top + TITLE, x, base + STRING * passage.instrument().strings().size());
     }
-    shade(svg, index, measures, here, top, end);
+    shade(svg, shown.get(index), time, top);
     Map<Double, String> places = new TreeMap<>();
     Map<Double, Integer> times = new TreeMap<>();
     StringBuilder path = new StringBuilder();
     List<Double> turns = new ArrayList<>();
     double before = Double.NaN;
-    for (int i = 0; i < here.size(); i++) {
-      Frame frame = plan.grips().get(here.get(i)).frame();
+    for (int i = 0; i < time.moments(); i++) {
+      Frame frame = plan.grips().get(time.first() + i).frame();
       double place = millimetres(frame);
       places.putIfAbsent(place, frame.position().display());
       times.merge(place, 1, Integer::sum);
-      double x = x(measures, passage.moments().get(here.get(i)));
+      double x = time.start(i);
       double y = hand(base, place);
       if (path.length() == 0) {
         path.append('M').append(Svg.point(x, y));
@@ -165,33 +144,27 @@ final class HandGraph {
       before = place;
     }
     if (path.length() > 0) {
-      svg.path("hand", path + "H" + Svg.number(end));
+      svg.path("hand", path + "H" + Svg.number(time.end()));
     }
     labels(svg, places, times, base);
-    return strings(svg, plan, measures, here, base + 4, end)
+    return strings(svg, plan, time, base + 4)
         + " %s: %d shifts, %s."
             .formatted(Lanes.key(index), turns.size(), String.join(", ", places.values()));
   }
 
   /** Shades the runs of moments at which the plan shows what it has to show. */
-  private void shade(
-      Svg svg, int index, List<Measure> measures, List<Integer> here, double top, double end) {
-    BitSet moments = shown.get(index);
-    for (int i = 0; i < here.size(); i++) {
+  private static void shade(Svg svg, BitSet moments, PanelTime time, double top) {
+    for (int i = 0; i < time.moments(); i++) {
       int last = i;
-      while (last < here.size() && moments.get(here.get(last))) {
+      while (last < time.moments() && moments.get(time.first() + last)) {
         last++;
       }
       if (last > i) {
-        double from = x(measures, passage.moments().get(here.get(i)));
-        svg.rect("shade", from, top + TITLE, right(measures, here, last - 1, end) - from, HAND);
+        double from = time.start(i);
+        svg.rect("shade", from, top + TITLE, time.end(last - 1) - from, HAND);
         i = last;
       }
     }
-  }
-
-  private double right(List<Measure> measures, List<Integer> here, int i, double end) {
-    return i + 1 < here.size() ? x(measures, passage.moments().get(here.get(i + 1))) : end;
   }
 
   private double hand(double base, double place) {
@@ -207,6 +180,9 @@ final class HandGraph {
     for (double place : byUse) {
       double y = hand(base, place);
       svg.line("grid", LEFT, y, RIGHT, y);
+    }
+    for (double place : byUse) {
+      double y = hand(base, place);
       if (taken.stream().allMatch(other -> Math.abs(other - y) >= LABEL)) {
         svg.text("axis", LEFT - 4, y + 3.5, places.get(place) + " " + Math.round(place));
         taken.add(y);
@@ -214,24 +190,22 @@ final class HandGraph {
     }
   }
 
-  private String strings(
-      Svg svg, Plan plan, List<Measure> measures, List<Integer> here, double top, double end) {
+  private String strings(Svg svg, Plan plan, PanelTime time, double top) {
     for (OpenString string : passage.instrument().strings()) {
       svg.text("axis", LEFT - 4, row(top, string.number()) + 3.5, RomanNumeral.of(string.number()));
     }
-    int from = here.isEmpty() ? 0 : here.get(0);
-    int to = here.isEmpty() ? -1 : here.get(here.size() - 1);
     int crossings = 0;
     double beforeRow = Double.NaN;
     Map<Integer, StringBuilder> bars = new TreeMap<>();
     StringBuilder lines = new StringBuilder();
     Bar bar = new Bar(0, 0, 0);
     for (PlannedNote note : plan.notes()) {
-      if (note.moment() < from || note.moment() > to) {
+      int here = note.moment() - time.first();
+      if (here < 0 || here >= time.moments()) {
         continue;
       }
-      double x1 = x(measures, passage.moments().get(note.moment()));
-      double x2 = right(measures, here, note.moment() - from, end);
+      double x1 = time.start(here);
+      double x2 = time.end(here);
       int string = note.placement().string();
       double y = row(top, string);
       if (bar.joins(string, x1, x2)) {
@@ -276,22 +250,39 @@ final class HandGraph {
     return top + STRING * (string - 0.5);
   }
 
-  private void cost(Svg svg, List<Measure> measures, double top) {
+  private void cost(Svg svg, PanelTime time, double top) {
     double base = top + COST_TITLE + COST;
     svg.text("head", 0, top + 11, "Points by measure");
     svg.text("axis", LEFT - 4, top + COST_TITLE + 4, Long.toString(dearest));
     svg.text("axis", LEFT - 4, base, "0");
     svg.line("grid", LEFT, base, RIGHT, base);
     int plans = comparison.plans().size();
-    for (Measure measure : measures) {
-      double left = x(measures, measure.index(), 0);
-      double width = (x(measures, measure.index(), 1) - left - 5) / plans;
+    List<StringBuilder> bars = new ArrayList<>();
+    comparison.plans().forEach(plan -> bars.add(new StringBuilder()));
+    for (Measure measure : time.measures()) {
+      double left = time.x(measure, 0);
+      double width = (time.x(measure, 1) - left - 5) / plans;
       for (int i = 0; i < plans; i++) {
         long cost = Math.max(0, costs.get(i).getOrDefault(measure.index(), 0L));
-        double tall = COST * cost / dearest;
-        svg.rect("plan" + i % 3, left + 2 + width * i, base - tall, Math.max(1, width - 1), tall);
+        if (cost > 0) {
+          bars.get(i)
+              .append('M')
+              .append(Svg.point(left + 2 + width * i, base))
+              .append('V')
+              .append(Svg.number(base - COST * cost / dearest))
+              .append('h')
+              .append(Svg.number(Math.max(1, width - 1)))
+              .append('V')
+              .append(Svg.number(base))
+              .append('z');
+        }
       }
       svg.text("number", left + 2 + width * plans / 2, base + 12, measure.number());
+    }
+    for (int i = 0; i < plans; i++) {
+      if (bars.get(i).length() > 0) {
+        svg.path("plan" + i % 3, bars.get(i).toString());
+      }
     }
   }
 }

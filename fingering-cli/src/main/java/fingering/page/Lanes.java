@@ -22,6 +22,11 @@ final class Lanes {
     return String.valueOf((char) ('A' + plan));
   }
 
+  /** The plan of that index by its letter and its name: {@code A (1st position)}. */
+  static String name(int plan, String name) {
+    return key(plan) + " (" + name + ")";
+  }
+
   static ImmutableList<Lane> of(Comparison comparison) {
     ImmutableList.Builder<Lane> lanes = ImmutableList.builder();
     for (int i = 0; i < comparison.plans().size(); i++) {

@@ -1,6 +1,7 @@
 package fingering.page;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
 import fingering.music.PrintedPart;
 import fingering.plan.Comparison;
 
@@ -11,9 +12,8 @@ import fingering.plan.Comparison;
  * @param heading lines below it: instrument, measures, preset, what was assumed
  * @param comparison the plans, one or several
  * @param printed what is printed of the passage
- * @param buys a sentence for each plan on what it buys and costs, and what else must be said
- * @param tempoHeading whose tempo is meant
- * @param tempi a sentence for each plan on its highest comfortable tempo
+ * @param buys a sentence for each plan on what it buys and costs
+ * @param told what else must be said, by heading: what is new to whom, up to which tempo it goes
  * @param demands what the plans were asked to show, a line each; may be empty
  * @param care the caution on strain, and who has the last word
  */
@@ -23,7 +23,6 @@ public record PageContent(
     Comparison comparison,
     PrintedPart printed,
     ImmutableList<String> buys,
-    String tempoHeading,
-    ImmutableList<String> tempi,
+    ImmutableListMultimap<String, String> told,
     ImmutableList<String> demands,
     String care) {}

@@ -2,6 +2,7 @@ package fingering.page;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.Multimaps;
 import fingering.music.Passage;
 import fingering.page.staff.Engraver;
 import fingering.page.staff.Lane;
@@ -68,8 +69,12 @@ public final class PlanPage {
   private void buys() {
     section("buys");
     html.list(content.buys());
-    html.heading(content.tempoHeading());
-    html.list(content.tempi());
+    Multimaps.asMap(content.told())
+        .forEach(
+            (heading, lines) -> {
+              html.heading(heading);
+              html.list(lines);
+            });
     if (!content.demands().isEmpty()) {
       html.heading("What was demanded");
       demands();
@@ -82,7 +87,7 @@ public final class PlanPage {
   private void strain() {
     StringBuilder lines = new StringBuilder();
     for (int i = 0; i < comparison.plans().size(); i++) {
-      lines.append(Strain.html(comparison.plans().get(i), Lanes.key(i)));
+      lines.append(Strain.html(comparison.plans().get(i), i));
     }
     if (lines.length() > 0) {
       html.heading("Where to spare the hand");
@@ -111,7 +116,7 @@ public final class PlanPage {
     section("write");
     html.raw(ToCircle.html(Circles.of(comparison.passage(), content.printed()), true));
     for (int i = 0; i < comparison.plans().size(); i++) {
-      html.raw(new WriteDown(comparison.plans().get(i)).shifts(Lanes.key(i)));
+      html.raw(new WriteDown(comparison.plans().get(i)).shifts(i));
     }
     html.endSection();
   }
@@ -153,7 +158,7 @@ public final class PlanPage {
     html.raw("<div class=\"panels\">\n");
     for (int i = 0; i < comparison.plans().size(); i++) {
       Plan plan = comparison.plans().get(i);
-      html.raw(new BoardPicture(plan, Lanes.key(i), furthest).svg());
+      html.raw(new BoardPicture(plan, i, furthest).svg());
     }
     html.raw("</div>\n");
     html.endSection();

@@ -16,9 +16,13 @@ final class Strain {
 
   private Strain() {}
 
-  /** A line each for stretches and for thumb position; empty where the plan has neither. */
-  static String html(Plan plan, String key) {
-    String name = Svg.escaped(key + " " + plan.name());
+  /**
+   * A line each for stretches and for thumb position; empty where the plan has neither.
+   *
+   * @param index the plan's index among those of the page
+   */
+  static String html(Plan plan, int index) {
+    String name = Svg.escaped(Lanes.name(index, plan.name()));
     return line(
             plan,
             name + " stretches the hand in ",

@@ -26,11 +26,17 @@ final class WriteDown {
     passage = plan.passage();
   }
 
-  /** A table with a row for each shift. */
-  String shifts(String key) {
+  /**
+   * A table with a row for each shift.
+   *
+   * @param index the plan's index among those of the page
+   */
+  String shifts(int index) {
+    String name = Svg.escaped(Lanes.name(index, plan.name()));
     StringBuilder table =
         new StringBuilder("<table class=\"advice\"><caption>")
-            .append(Svg.escaped(key + " " + plan.name() + ": shifts"))
+            .append(name)
+            .append(": shifts")
             .append("</caption><thead><tr><th scope=\"col\">Where</th><th scope=\"col\">Write")
             .append("</th><th scope=\"col\">Move</th><th scope=\"col\">Tune the arrival</th></tr>")
             .append("</thead><tbody>\n");
@@ -50,7 +56,7 @@ final class WriteDown {
       table.append(cell(tune(i))).append("</tr>\n");
     }
     return told == 0
-        ? "<p>%s: no shift.</p>\n".formatted(Svg.escaped(key + " " + plan.name()))
+        ? "<p>%s: no shift.</p>\n".formatted(name)
         : table.append("</tbody></table>\n").toString();
   }
 

@@ -62,7 +62,7 @@ class PageOutputTest {
   @Test
   void theShiftsOfTheDemoAreToBeWrittenWhereItsStoryHasThem() {
     String page = compared();
-    String shifts = page.substring(page.indexOf("B 3rd position: shifts"));
+    String shifts = page.substring(page.indexOf("B (3rd position): shifts"));
     shifts = shifts.substring(0, shifts.indexOf("</table>"));
     assertThat(shifts).contains("m.&nbsp;17", "up from 1st to 3rd", "rings with open D");
     assertThat(shifts).contains("m.&nbsp;25", "down from 3rd to 1st", "in the rest before it");
@@ -92,7 +92,29 @@ class PageOutputTest {
     String page = compared();
     String strain = page.substring(page.indexOf("Where to spare the hand"));
     assertThat(strain.substring(0, strain.indexOf(SummaryText.CARE)))
-        .contains("A 1st position stretches the hand in", "href=\"#m23\"");
+        .contains("A (1st position) stretches the hand in", "href=\"#m23\"");
+  }
+
+  @Test
+  void whatIsNewToPlayerStandsUnderHeadingOfItsOwn() {
+    String page =
+        Session.of(
+                "plan",
+                Session.DEMO,
+                "--player",
+                "../docs/examples/imke.player",
+                "--format",
+                "html")
+            .succeeded()
+            .out();
+    assertThat(page).contains("<h3>New to this player</h3>\n<ul><li>free choice: ");
+  }
+
+  // "A free choice" would be read as an article and its noun.
+  @Test
+  void lettersOfPlansAreNoWords() {
+    String page = Session.of("plan", Session.DEMO, "--format", "html").succeeded().out();
+    assertThat(page).contains("A (free choice): shifts").doesNotContain("A free choice");
   }
 
   @Test

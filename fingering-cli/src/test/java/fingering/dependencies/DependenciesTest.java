@@ -1,8 +1,10 @@
 package fingering.dependencies;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -72,6 +74,31 @@ class DependenciesTest {
     }
     // The lesser licence is written as an addition to the greater.
     assertThat(TEXTS.resolve("GPL-3.0.txt")).content().contains("Version 3, 29 June 2007");
+  }
+
+  // These hold copies of others' work under licences whose texts the library does not bring.
+  @Test
+  void whatIsLeftOutOfLibraryIsUsedByNothingElseInIt() throws IOException {
+    String pom = Files.readString(Path.of("pom.xml"));
+    String[] leftOut = {"com.ctc.wstx.msv..", "com.ctc.wstx.osgi..", "com.ctc.wstx.shaded.."};
+    for (String packages : leftOut) {
+      String path = packages.replace("..", "/**").replace('.', '/');
+      assertThat(pom).contains("<exclude>" + path + "</exclude>");
+    }
+    Library library =
+        inJar().stream()
+            .filter(each -> each.artifact().equals("woodstox-core"))
+            .findFirst()
+            .orElseThrow();
+    try (JarFile jar = new JarFile(library.jar().toFile())) {
+      noClasses()
+          .that()
+          .resideOutsideOfPackages(leftOut)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(leftOut)
+          .check(new ClassFileImporter().importJar(jar));
+    }
   }
 
   @Test

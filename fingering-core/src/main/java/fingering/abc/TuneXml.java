@@ -6,7 +6,11 @@ import java.math.BigInteger;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Writes a tune as the text of a MusicXML 4.0 score with one part. */
+/**
+ * Writes a tune as the text of a MusicXML 4.0 score with one part. The writer of plain scores in
+ * {@code fingering.musicxml} is another: that room lies below this one, and what it writes has no
+ * ties, tuplets, grace notes, signs or repeats.
+ */
 final class TuneXml {
   private static final String HEAD =
       "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"

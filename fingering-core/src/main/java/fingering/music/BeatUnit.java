@@ -4,16 +4,18 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A note value that a metronome mark counts.
+ * A note value that a metronome mark counts. What {@link #toString} writes {@link #parse} reads.
  *
- * @param name the value as MusicXML and American English name it: whole, half, quarter, eighth,
- *     16th
+ * @param name the value as MusicXML and American English name it: breve, whole, half, quarter,
+ *     eighth, 16th or sixteenth, 32nd, 64th
  * @param dots augmentation dots, 0 to 2
  */
 public record BeatUnit(String name, int dots) {
-  private static final Pattern FORM = Pattern.compile("(dotted[- ])?([a-z0-9]+)(\\.{0,2})");
+  private static final Pattern FORM =
+      Pattern.compile("((?:double-)?dotted[- ])?([a-z0-9]+)(\\.{0,2})");
 
   /** The quarter note. */
   public static final BeatUnit QUARTER = new BeatUnit("quarter", 0);
@@ -32,7 +34,7 @@ public record BeatUnit(String name, int dots) {
   }
 
   /**
-   * Reads {@code half}, {@code quarter.} or {@code dotted-quarter}.
+   * Reads {@code half}, {@code quarter.}, {@code dotted-quarter} or {@code double-dotted-quarter}.
    *
    * @throws IllegalArgumentException if the text is no note value
    */
@@ -42,8 +44,11 @@ public record BeatUnit(String name, int dots) {
       throw new IllegalArgumentException(
           "'" + text + "' is not a note value; write half, quarter, dotted-quarter, eighth …");
     }
-    int dots = matcher.group(3).length() + (matcher.group(1) == null ? 0 : 1);
-    return new BeatUnit(matcher.group(2), dots);
+    return new BeatUnit(matcher.group(2), matcher.group(3).length() + dots(matcher.group(1)));
+  }
+
+  private static int dots(@Nullable String words) {
+    return words == null ? 0 : words.startsWith("double") ? 2 : 1;
   }
 
   private static BigFraction undotted(String name) {
@@ -68,7 +73,7 @@ public record BeatUnit(String name, int dots) {
     return undotted(name).multiply(dotted);
   }
 
-  /** {@code half}, {@code dotted-quarter}. */
+  /** {@code half}, {@code dotted-quarter}, {@code double-dotted-quarter}. */
   @Override
   public String toString() {
     return (dots == 0 ? "" : dots == 1 ? "dotted-" : "double-dotted-") + name;

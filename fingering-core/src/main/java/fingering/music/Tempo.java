@@ -4,7 +4,8 @@ import java.math.BigDecimal;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A metronome mark.
+ * A metronome mark. What {@link #toString} writes {@link #parse} reads; two marks are equal where
+ * their numbers are written with as many decimals, so that 60 and 60.0 are not.
  *
  * @param unit the note value counted
  * @param perMinute how many of them a minute, over 0 to 1000
@@ -63,7 +64,7 @@ public record Tempo(BeatUnit unit, BigDecimal perMinute) {
         : unscaled.multiply(java.math.BigInteger.TEN.pow(-value.scale()));
   }
 
-  /** {@code half=84}. */
+  /** {@code half=84}, without needless zeros. */
   @Override
   public String toString() {
     return unit + "=" + perMinute.stripTrailingZeros().toPlainString();

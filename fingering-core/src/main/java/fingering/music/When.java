@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
- * A time in the part as a player names it.
+ * A time in the part as a player names it. What {@link #toString} writes {@link #parse} reads,
+ * where the measure's number has neither points nor spaces.
  *
  * @param measure the measure's number as printed
  * @param beat the beat as the player counts it, from 1, in decimals
@@ -95,5 +96,11 @@ public record When(String measure, BigDecimal beat) {
 
   private static long number(String printed) {
     return printed.matches("\\d{1,9}") ? Long.parseLong(printed) : -1;
+  }
+
+  /** {@code 17.2}, {@code 17.2.5}. */
+  @Override
+  public String toString() {
+    return measure + "." + beat.toPlainString();
   }
 }

@@ -2,7 +2,6 @@ package fingering.musicxml;
 
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
-import fingering.music.NoteAddress;
 import fingering.music.PrintedNote;
 import fingering.music.PrintedNote.Beam;
 import fingering.music.PrintedNote.Sign;
@@ -69,27 +68,19 @@ final class PrintedNotes {
    * @param tied whether a tie begins at it
    * @param pitch its pitch in print; empty for a rest
    */
-  static PrintedNote of(
-      Note note,
-      boolean tied,
-      NoteAddress address,
-      BigFraction onset,
-      BigFraction length,
-      boolean grace,
-      String voice,
-      Optional<Pitch> pitch) {
+  static PrintedNote of(Note note, NoteTime time, boolean tied, Optional<Pitch> pitch) {
     Tremolo tremolo = tremolo(note);
     return new PrintedNote(
-        address,
-        onset,
-        length,
-        value(note, length),
+        time.address(),
+        time.onset(),
+        time.length(),
+        value(note, time.length()),
         pitch,
         accidental(note),
-        grace,
+        time.grace(),
         note.getCue() != null,
-        note.getChord() != null,
-        voice,
+        time.chord(),
+        time.voice(),
         tied,
         beam(note),
         tremolo.paired() ? 0 : tuplet(note.getTimeModification()),

@@ -19,7 +19,10 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** A score that has been read: its parts, and the passages to be had from them. Immutable. */
+/**
+ * A score that has been read: its parts, and the passages to be had from them. Immutable, and safe
+ * for use by many threads.
+ */
 public final class Score {
   private final String title;
   private final ImmutableList<PartInfo> parts;

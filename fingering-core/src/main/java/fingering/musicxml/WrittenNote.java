@@ -10,13 +10,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * A pitched note element as the file has it, before ties are joined and pitches transposed.
  *
- * @param address where it stands in the file
- * @param onset quarter notes from the start of its measure
+ * @param time where it stands, and how long it lasts
  * @param start quarter notes from the start of the part
- * @param length in quarter notes; 0 for a grace note
- * @param grace whether it is a grace note
- * @param chord whether it begins with the note before it in the file
- * @param voice the voice as numbered in the file
  * @param pitch the pitch in the file, to the nearest semitone
  * @param transposition the transposition in effect, empty where the part names none
  * @param upper the upper note of its trill, in the file's pitch
@@ -26,13 +21,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param pizzicato whether it is plucked, where the note itself says so
  */
 record WrittenNote(
-    NoteAddress address,
-    BigFraction onset,
+    NoteTime time,
     BigFraction start,
-    BigFraction length,
-    boolean grace,
-    boolean chord,
-    String voice,
     Pitch pitch,
     Optional<Transposition> transposition,
     Optional<Pitch> upper,
@@ -55,14 +45,44 @@ record WrittenNote(
       ImmutableList<Integer> slurStops,
       ImmutableList<Integer> slurStarts) {}
 
+  /** Where it stands in the file. */
+  NoteAddress address() {
+    return time.address();
+  }
+
   /** Index of its measure in the part. */
   int measure() {
-    return address.measure();
+    return address().measure();
+  }
+
+  /** Quarter notes from the start of its measure. */
+  BigFraction onset() {
+    return time.onset();
+  }
+
+  /** Its length in quarter notes; 0 for a grace note. */
+  BigFraction length() {
+    return time.length();
+  }
+
+  /** Whether it is a grace note. */
+  boolean grace() {
+    return time.grace();
+  }
+
+  /** Whether it begins with the note before it in the file. */
+  boolean chord() {
+    return time.chord();
+  }
+
+  /** The voice as numbered in the file. */
+  String voice() {
+    return time.voice();
   }
 
   /** Where it ends, in quarter notes from the start of the part. */
   BigFraction end() {
-    return start.add(length);
+    return start.add(length());
   }
 
   /** The same note with that upper note of a trill, or with none. */
@@ -83,19 +103,6 @@ record WrittenNote(
   private WrittenNote with(
       Optional<Pitch> otherUpper, Marks otherMarks, Optional<Boolean> otherPizzicato) {
     return new WrittenNote(
-        address,
-        onset,
-        start,
-        length,
-        grace,
-        chord,
-        voice,
-        pitch,
-        transposition,
-        otherUpper,
-        sign,
-        otherMarks,
-        lines,
-        otherPizzicato);
+        time, start, pitch, transposition, otherUpper, sign, otherMarks, lines, otherPizzicato);
   }
 }

@@ -5,7 +5,8 @@
  *
  * <p>It knows {@link fingering.music} and {@link fingering.tables}. The types of the XML binding
  * stay inside: no other room sees them. No method takes or returns null unless it says so. A file
- * and a score that have been read are immutable; files are never written over.
+ * and a score that have been read are immutable and may be shared by threads, and several threads
+ * may read and write at once; files are never written over.
  */
 @NullMarked
 package fingering.musicxml;

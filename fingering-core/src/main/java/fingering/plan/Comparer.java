@@ -16,7 +16,8 @@ import java.util.function.Function;
 
 /**
  * Makes the plans a teacher weighs: one in first position, and one with a real stay higher up. On
- * violin and viola the higher one stays in 3rd, on the double bass too, on the cello in 4th.
+ * violin and viola the higher one stays in 3rd, on the double bass too, on the cello in 4th. Safe
+ * for use by many threads.
  */
 public final class Comparer {
   /** Stopped notes that make a stay real, longest first; a short passage has to do with less. */
@@ -76,19 +77,33 @@ public final class Comparer {
     return passage.instrument().kind() == HandKind.CELLO ? Position.FOURTH : Position.THIRD;
   }
 
-  /** The plan in half and first position, or with as few and as low notes above as can be. */
+  /**
+   * The plan in half and first position, or with as few and as low notes above as can be.
+   *
+   * @throws InfeasibleBriefException if no plan meets the demands
+   */
   public Plan first() {
     return planner.plan(
         demanded(Brief.preferring("1st position", ImmutableSet.of(Position.HALF, Position.FIRST))));
   }
 
-  /** The cheapest plan with a real stay in the upper position; empty where none can be. */
+  /**
+   * The cheapest plan with a real stay in the upper position; empty where none can be.
+   *
+   * @throws InfeasibleBriefException if a note cannot be reached in the positions allowed, or as
+   *     the demands want it
+   */
   public Optional<Plan> upperPlan() {
     Brief brief = reaching(upper().display() + " position");
     return longest(REAL_STAY, notes -> brief.showing(Stays.in(upper(), notes)));
   }
 
-  /** The cheapest plan that shows 1st, 2nd and 3rd position; empty where none can be. */
+  /**
+   * The cheapest plan that shows 1st, 2nd and 3rd position; empty where none can be.
+   *
+   * @throws InfeasibleBriefException if a note cannot be reached in the positions allowed, or as
+   *     the demands want it
+   */
   public Optional<Plan> firstSecondThird() {
     Brief brief = reaching("1st to 3rd");
     ImmutableList<Position> shown =
@@ -96,7 +111,11 @@ public final class Comparer {
     return longest(SHOWN, notes -> brief.showing(new Stays(shown, notes)));
   }
 
-  /** The plan that keeps what is printed; empty where nothing is printed. */
+  /**
+   * The plan that keeps what is printed; empty where nothing is printed.
+   *
+   * @throws InfeasibleBriefException if no plan meets the demands
+   */
   public Optional<Plan> printed() {
     boolean any =
         passage.notes().stream()
@@ -171,6 +190,7 @@ public final class Comparer {
    * @param k how many, 1 to {@value fingering.search.PathFinder#MOST}; fewer where there are fewer,
    *     which a remark says
    * @throws InfeasibleBriefException if there is none
+   * @throws IllegalArgumentException if k is out of range
    */
   public Comparison best(Brief brief, int k) {
     ImmutableList.Builder<Plan> named = ImmutableList.builder();
@@ -189,7 +209,11 @@ public final class Comparer {
         : "No more than " + plans + " plans differ from one another in a string or a position.";
   }
 
-  /** What the plan is called that is the so-manieth best: best, 2nd, 3rd. */
+  /**
+   * What the plan is called that is the so-manieth best: best, 2nd, 3rd.
+   *
+   * @param number its place, from 1
+   */
   public static String place(int number) {
     return number == 1 ? "best" : ordinal(number);
   }
@@ -199,7 +223,11 @@ public final class Comparer {
     return number + (last == 1 ? "st" : last == 2 ? "nd" : last == 3 ? "rd" : "th");
   }
 
-  /** The plans side by side, with the third that shows 2nd position too where asked for. */
+  /**
+   * The plans side by side, with the third that shows 2nd position too where asked for.
+   *
+   * @throws InfeasibleBriefException if a plan cannot reach a note, or meet the demands
+   */
   public Comparison compare(boolean withSecond) {
     ImmutableList.Builder<Plan> plans = ImmutableList.builder();
     ImmutableList.Builder<String> remarks = ImmutableList.builder();

@@ -14,7 +14,12 @@ import fingering.music.Passage;
 public record Comparison(
     Passage passage, ImmutableList<Plan> plans, ImmutableList<String> remarks) {
 
-  /** Whether the plans do not all take a note with the same string, finger and position. */
+  /**
+   * Whether the plans do not all take a note with the same string, finger and position.
+   *
+   * @param note index of the note in the notes of each plan, from 0
+   * @throws IndexOutOfBoundsException if there is no such note
+   */
   public boolean differs(int note) {
     PlannedNote first = plans.get(0).notes().get(note);
     for (Plan plan : plans) {

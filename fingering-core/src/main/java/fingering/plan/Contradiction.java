@@ -19,6 +19,11 @@ import java.util.stream.IntStream;
  *     can be taken, but no path shows all that is asked for
  */
 public record Contradiction(ImmutableList<Demand> demands, BitSet moments) {
+  /** Keeps moments of its own, which nobody changes. */
+  public Contradiction {
+    moments = (BitSet) moments.clone();
+  }
+
   /** Sets so large are tried one by one; beyond, demands are dropped as long as none is met. */
   private static final int TRIED = 3;
 
@@ -56,6 +61,12 @@ public record Contradiction(ImmutableList<Demand> demands, BitSet moments) {
 
   private static ImmutableList<Demand> chosen(ImmutableList<Demand> demands, Set<Integer> which) {
     return which.stream().sorted().map(demands::get).collect(ImmutableList.toImmutableList());
+  }
+
+  /** The moments, for the caller to keep. */
+  @Override
+  public BitSet moments() {
+    return (BitSet) moments.clone();
   }
 
   private String asked() {

@@ -130,7 +130,12 @@ public record Plan(
     return (int) notes.stream().filter(PlannedNote::outside).count();
   }
 
-  /** The measures with the highest cost, dearest first; those that cost nothing are left out. */
+  /**
+   * The measures with the highest cost, dearest first; those that cost nothing are left out.
+   *
+   * @param howMany how many at the most, 0 or more
+   * @throws IllegalArgumentException if that is below 0
+   */
   public ImmutableList<MeasureCost> hardestMeasures(int howMany) {
     TreeMap<Integer, Map<String, Long>> costs = new TreeMap<>();
     for (Charge charge : charges()) {
@@ -163,7 +168,11 @@ public record Plan(
         .number();
   }
 
-  /** What the rules charged one moment. */
+  /**
+   * What the rules charged one moment; nothing where there is no such moment.
+   *
+   * @param moment index of the moment in the passage, from 0
+   */
   public List<Charge> chargesAt(int moment) {
     return charges().stream().filter(charge -> charge.moment() == moment).toList();
   }

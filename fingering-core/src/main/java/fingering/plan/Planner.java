@@ -17,7 +17,10 @@ import fingering.search.Penalty;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-/** Makes plans for one passage. Not safe for use by many threads at once. */
+/**
+ * Makes plans for one passage. Safe for use by many threads; each plan is made in the thread that
+ * asks.
+ */
 public final class Planner {
   private final Passage passage;
   private final ImmutableList<ImmutableList<Grip>> grips;

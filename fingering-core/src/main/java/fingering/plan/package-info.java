@@ -3,9 +3,9 @@
  * side. {@link fingering.plan.Comparer} is where most callers begin.
  *
  * <p>It knows {@link fingering.demand} and the rooms below that, and of {@link fingering.musicxml}
- * the marks alone. No method takes or returns null unless it says so. All values are immutable; a
- * planner or a comparer is for one thread at a time, and {@link fingering.plan.Planners} serves
- * many.
+ * the marks alone. No method takes or returns null unless it says so. All values are immutable;
+ * planners and comparers remember what they reckoned, and serve many threads. Only the builder of a
+ * brief is for one.
  */
 @NullMarked
 package fingering.plan;

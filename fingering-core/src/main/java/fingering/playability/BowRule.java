@@ -36,6 +36,33 @@ final class BowRule implements CheckRule {
     FF
   }
 
+  /**
+   * A bow that has to last longer than it does.
+   *
+   * @param first where it begins
+   * @param slurred whether it takes more than one moment
+   * @param asked how many seconds it is to last
+   * @param bow how many seconds a bow lasts
+   * @param loudness how loud that is
+   */
+  private record LongBow(
+      Moment first, boolean slurred, double asked, double bow, Loudness loudness) {
+
+    Words words(boolean section) {
+      return new Words(
+          String.format(
+              Locale.ROOT,
+              "%s lasts %.1f s, and a bow about %.1f s at %s",
+              slurred ? "The slur from " + NoteWords.of(first) : NoteWords.of(first),
+              asked,
+              bow,
+              loudness.name().toLowerCase(Locale.ROOT)),
+          section
+              ? "Let the players change bows at different times, and say so."
+              : "Show where the bow may change.");
+    }
+  }
+
   BowRule(CheckLevel level) {
     seconds =
         ImmutableMap.of(
@@ -68,7 +95,14 @@ final class BowRule implements CheckRule {
       double bow = Objects.requireNonNull(seconds.get(loudness)) * share;
       double asked = (end - first.startMicros()) / MICROS;
       if (asked > bow * LITTLE && bowed(music, first)) {
-        add(music, first, from - m, loudness, asked, bow, findings);
+        LongBow stroke = new LongBow(first, from > m + 1, asked, bow, loudness);
+        findings.add(
+            FindingKind.BOW_TOO_SHORT,
+            Together.IN_A_PASSAGE,
+            stroke.slurred() && asked > bow * risky ? Severity.RISKY : Severity.WORTH_KNOWING,
+            asked / bow,
+            first,
+            () -> stroke.words(music.section()));
       }
     }
   }
@@ -117,33 +151,5 @@ final class BowRule implements CheckRule {
     return !first.pizzicato()
         && !music.prints().tremolo(first.struck(), Role.ALONE)
         && !music.prints().tremolo(first.struck(), Role.FIRST);
-  }
-
-  private void add(
-      PartMusic music,
-      Moment first,
-      int moments,
-      Loudness loudness,
-      double asked,
-      double bow,
-      Findings findings) {
-    findings.add(
-        FindingKind.BOW_TOO_SHORT,
-        Together.IN_A_PASSAGE,
-        moments > 1 && asked > bow * risky ? Severity.RISKY : Severity.WORTH_KNOWING,
-        asked / bow,
-        first,
-        () ->
-            new Words(
-                String.format(
-                    Locale.ROOT,
-                    "%s lasts %.1f s, and a bow about %.1f s at %s",
-                    moments > 1 ? "The slur from " + NoteWords.of(first) : NoteWords.of(first),
-                    asked,
-                    bow,
-                    loudness.name().toLowerCase(Locale.ROOT)),
-                music.section()
-                    ? "Let the players change bows at different times, and say so."
-                    : "Show where the bow may change."));
   }
 }

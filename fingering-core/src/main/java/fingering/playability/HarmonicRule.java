@@ -56,34 +56,29 @@ final class HarmonicRule implements CheckRule {
     if (!touched) {
       boolean alone = moment.struck().size() == 1 && moment.held().isEmpty();
       Severity severity = alone && how.touched().isPresent() ? Severity.UNPLAYABLE : Severity.RISKY;
-      add(FindingKind.HARMONIC_NOT_THERE, severity, moment, note, findings, notThere(note, how));
+      findings.add(
+          FindingKind.HARMONIC_NOT_THERE,
+          Together.IN_A_SECTION,
+          moment.place(),
+          spot(severity, note, notThere(note, how)));
     } else if (byOneFinger ? !natural : !artificial) {
-      add(
+      findings.add(
           FindingKind.HARMONIC_BEYOND_LEVEL,
-          Severity.RISKY,
-          moment,
-          note,
-          findings,
-          new Words(
-              "%s is %s harmonic, which the level has not learned"
-                  .formatted(
-                      note.sounding().display(), byOneFinger ? "a natural" : "an artificial"),
-              "Write the note without the harmonic, or leave it to some of the players."));
+          Together.IN_A_SECTION,
+          moment.place(),
+          spot(Severity.RISKY, note, notLearned(note, byOneFinger)));
     }
   }
 
-  private static void add(
-      FindingKind kind,
-      Severity severity,
-      Moment moment,
-      Note note,
-      Findings findings,
-      Words words) {
-    findings.add(
-        kind,
-        Together.IN_A_SECTION,
-        moment.place(),
-        new Spot(severity, note.midi(), ImmutableList.of(note), () -> words));
+  private static Spot spot(Severity severity, Note note, Words words) {
+    return new Spot(severity, note.midi(), ImmutableList.of(note), () -> words);
+  }
+
+  private static Words notLearned(Note note, boolean natural) {
+    return new Words(
+        "%s is %s harmonic, which the level has not learned"
+            .formatted(note.sounding().display(), natural ? "a natural" : "an artificial"),
+        "Write the note without the harmonic, or leave it to some of the players.");
   }
 
   private static Words notThere(Note note, Harmonic how) {

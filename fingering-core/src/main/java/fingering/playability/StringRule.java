@@ -9,7 +9,6 @@ import fingering.playability.Findings.Spot;
 import fingering.playability.Findings.Together;
 import fingering.playability.Findings.Words;
 import fingering.tables.Instrument;
-import fingering.tables.OpenString;
 import java.util.BitSet;
 import java.util.List;
 
@@ -26,7 +25,7 @@ final class StringRule implements CheckRule {
       for (Note note : moment.struck()) {
         if (note.marks().string().isPresent()) {
           int string = note.marks().string().getAsInt();
-          asked(music, m, moment, note, string, "string " + string, findings);
+          check(music, m, new Asked(note, string, "string " + string), findings);
         }
       }
     }
@@ -35,9 +34,8 @@ final class StringRule implements CheckRule {
       BitSet concerned = concerned(music.moments(), asked);
       for (int m = concerned.nextSetBit(0); m >= 0; m = concerned.nextSetBit(m + 1)) {
         if (music.playable().get(m).isPresent()) {
-          Moment moment = music.playable().get(m).get();
-          Note note = moment.struck().get(0);
-          asked(music, m, moment, note, asked.string(), "'" + asked.words() + "'", findings);
+          Note note = music.playable().get(m).get().struck().get(0);
+          check(music, m, new Asked(note, asked.string(), "'" + asked.words() + "'"), findings);
         }
       }
     }
@@ -65,57 +63,68 @@ final class StringRule implements CheckRule {
     return concerned;
   }
 
-  private static void asked(
-      PartMusic music,
-      int m,
-      Moment moment,
-      Note note,
-      int string,
-      String words,
-      Findings findings) {
+  private static void check(PartMusic music, int m, Asked asked, Findings findings) {
     Instrument instrument = music.instrument();
-    boolean there = string <= instrument.strings().size();
-    if (there && has(music.ways().get(m), moment, note, string)) {
+    Moment moment = music.playable().get(m).orElseThrow();
+    if (asked.strung(instrument) && asked.taken(music.ways().get(m), moment)) {
       return;
     }
-    boolean below = there && note.midi() < instrument.string(string).lowest().midi();
+    boolean never = !asked.strung(instrument) || asked.below(instrument);
     findings.add(
         FindingKind.STRING_WITHOUT_NOTE,
         Together.IN_A_PASSAGE,
         moment.place(),
         new Spot(
-            below || !there ? Severity.RISKY : Severity.WORTH_KNOWING,
+            never ? Severity.RISKY : Severity.WORTH_KNOWING,
             1,
-            ImmutableList.of(note),
-            () -> words(instrument, note, string, words)));
+            ImmutableList.of(asked.note),
+            () -> asked.told(instrument)));
   }
 
-  private static boolean has(ImmutableList<Grip> ways, Moment moment, Note note, int string) {
-    for (Grip grip : ways) {
-      int at = grip.notes(moment).indexOf(note);
-      if (at >= 0 && grip.placements().get(at).string() == string) {
-        return true;
+  /**
+   * A note that is asked for on a string.
+   *
+   * @param words what asks for it
+   */
+  private record Asked(Note note, int string, String words) {
+
+    /** Whether the instrument has the string. */
+    boolean strung(Instrument instrument) {
+      return string <= instrument.strings().size();
+    }
+
+    /** Whether the note lies below the string. */
+    boolean below(Instrument instrument) {
+      return note.midi() < instrument.string(string).lowest().midi();
+    }
+
+    /** Whether one of the ways to take a moment takes the note there. */
+    boolean taken(ImmutableList<Grip> ways, Moment moment) {
+      for (Grip grip : ways) {
+        int at = grip.notes(moment).indexOf(note);
+        if (at >= 0 && grip.placements().get(at).string() == string) {
+          return true;
+        }
       }
+      return false;
     }
-    return false;
-  }
 
-  private static Words words(Instrument instrument, Note note, int string, String asked) {
-    if (string > instrument.strings().size()) {
-      return new Words(
-          "%s asks for a string that the %s does not have".formatted(asked, instrument.spoken()),
-          "Correct the number of the string.");
+    Words told(Instrument instrument) {
+      if (!strung(instrument)) {
+        return new Words(
+            "%s asks for a string that the %s does not have".formatted(words, instrument.spoken()),
+            "Correct the number of the string.");
+      }
+      String lowest = RangeRule.written(instrument, instrument.string(string).lowest());
+      return below(instrument)
+          ? new Words(
+              "%s does not lie on the string that %s asks for: its lowest note is %s"
+                  .formatted(note.written().display(), words, lowest),
+              "Say where the string may be left, or ask for a lower one.")
+          : new Words(
+              "%s cannot be taken on the string that %s asks for"
+                  .formatted(note.written().display(), words),
+              "Say where the string may be left.");
     }
-    OpenString open = instrument.string(string);
-    String lowest = RangeRule.written(instrument, open.lowest());
-    return note.midi() < open.lowest().midi()
-        ? new Words(
-            "%s does not lie on the string that %s asks for: its lowest note is %s"
-                .formatted(note.written().display(), asked, lowest),
-            "Say where the string may be left, or ask for a lower one.")
-        : new Words(
-            "%s cannot be taken on the string that %s asks for"
-                .formatted(note.written().display(), asked),
-            "Say where the string may be left.");
   }
 }

@@ -38,12 +38,20 @@ public record PracticeDay(LocalDate date, Kind kind, ImmutableList<Tempo> steps,
     }
   }
 
-  /** The tempo to begin with. */
+  /**
+   * The tempo to begin with.
+   *
+   * @throws IndexOutOfBoundsException on a day of rest, which has none
+   */
   public Tempo start() {
     return steps.get(0);
   }
 
-  /** The fastest tempo of the day. */
+  /**
+   * The fastest tempo of the day.
+   *
+   * @throws IndexOutOfBoundsException on a day of rest, which has none
+   */
   public Tempo top() {
     return steps.get(steps.size() - 1);
   }

@@ -60,4 +60,11 @@ class WhenTest {
   void theNumberOfAMeasureNeedBeNoNumber() {
     assertThat(When.parse("X1.2").measure()).isEqualTo("X1");
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"17.2", "17.2.5", "X1.1.333"})
+  void aTimeIsReadBackAsItIsWritten(String written) {
+    assertThat(When.parse(written)).hasToString(written);
+    assertThat(When.parse(When.parse(written).toString())).isEqualTo(When.parse(written));
+  }
 }

@@ -188,12 +188,8 @@ final class NoteDrawing {
         };
     if (scale == 1 && shape.equals("g-full")) {
       heads.append(heads.length() == 0 ? "M" : "L").append(Svg.point(x, y));
-    } else if (scale == 1) {
-      svg.use(shape, x, y);
     } else {
-      svg.raw(
-          "<use href=\"#%s\" transform=\"translate(%s,%s) scale(%s)\"/>"
-              .formatted(shape, Svg.number(x), Svg.number(y), scale));
+      svg.use(shape, x, y, scale);
     }
   }
 
@@ -221,9 +217,7 @@ final class NoteDrawing {
     for (int flag = 0; flag < flags; flag++) {
       double y = stem.tip + (stem.up ? 6 : -6) * flag;
       String shape = stem.up ? "g-flag-u" : "g-flag-d";
-      svg.raw(
-          "<use href=\"#%s\" transform=\"translate(%s,%s) scale(%s)\"/>"
-              .formatted(shape, Svg.number(x), Svg.number(y), scale));
+      svg.use(shape, x, y, scale);
     }
     if (stem.grace() && stem.lead().value().flags() == 1) {
       svg.line("stem", x - 4, stem.tip + 10, x + 5, stem.tip + 4);

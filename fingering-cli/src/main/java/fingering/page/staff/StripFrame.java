@@ -61,10 +61,15 @@ final class StripFrame {
     svg.raw("</g>");
   }
 
-  /** Draws the ground of a piece, which hides the head of the next, and its staff. */
+  /** The ground of every piece, which hides the head of the next, and its staff. */
+  String groundShape() {
+    return "<g id=\"ground\"><use href=\"#g-paper\"/><use href=\"#g-staff\" y=\"%s\"/></g>"
+        .formatted(Svg.number(rows.staff()));
+  }
+
+  /** Draws the ground of a piece. */
   void ground(Svg svg) {
-    svg.raw("<use href=\"#g-paper\"/>").raw("<use href=\"#g-staff\" y=\"");
-    svg.raw(Svg.number(rows.staff())).raw("\"/>");
+    svg.raw("<use href=\"#ground\"/>");
   }
 
   /** Draws number, bar lines and what changes with the next measure. */

@@ -7,7 +7,14 @@ import java.util.stream.Collectors;
 
 /** Builds a picture, element after element. Lengths are in pixels, y grows downward. */
 public final class Svg {
+  private static final String PATH_END = "\"/>";
+
   private final StringBuilder text = new StringBuilder();
+
+  /** The style of the path that was added last, and where that ended. */
+  private String pathStyle = "";
+
+  private int pathEnd;
 
   /** Text that stands for itself in XML and HTML. */
   public static String escaped(String text) {
@@ -45,9 +52,22 @@ public final class Svg {
     return path(style, "M" + point(x1, y1) + end);
   }
 
-  /** A path. */
+  /**
+   * A path. Right behind one of the same style it becomes a part of that: a long part of music has
+   * thousands.
+   *
+   * @param commands what is drawn, beginning with a move to a point
+   */
   public Svg path(String style, String commands) {
-    return raw("<path class=\"" + style + "\" d=\"" + commands + "\"/>");
+    if (pathEnd == text.length() && pathStyle.equals(style)) {
+      text.setLength(pathEnd - PATH_END.length());
+      text.append(commands).append(PATH_END);
+    } else {
+      raw("<path class=\"" + style + "\" d=\"" + commands + PATH_END);
+    }
+    pathStyle = style;
+    pathEnd = text.length();
+    return this;
   }
 
   /** A rectangle. */
@@ -100,6 +120,15 @@ public final class Svg {
   /** A shape defined elsewhere, moved to a point. */
   public Svg use(String id, double x, double y) {
     return raw("<use href=\"#%s\" x=\"%s\" y=\"%s\"/>".formatted(id, number(x), number(y)));
+  }
+
+  /** A shape defined elsewhere, moved to a point and so many times as large. */
+  public Svg use(String id, double x, double y, double scale) {
+    return scale == 1
+        ? use(id, x, y)
+        : raw(
+            "<use href=\"#%s\" transform=\"translate(%s,%s) scale(%s)\"/>"
+                .formatted(id, number(x), number(y), scale));
   }
 
   /** Two numbers as a path has them. */

@@ -89,7 +89,7 @@ final class ChartCommand implements Callable<Integer> {
           case TEXT -> ChartText.of(chart, OutputFile.columns(), output.style());
           case SVG -> ChartSvg.of(chart);
         };
-    output.print(text, spec.commandLine().getOut());
+    output.print(text, spec);
     return ExitCode.DONE;
   }
 

@@ -62,7 +62,7 @@ final class CheckOptions {
       return ScoreOptions.converted(
           () ->
               Stream.of(Forces.values())
-                  .filter(forces -> forces.id().equals(text))
+                  .filter(forces -> forces.id().equalsIgnoreCase(text.strip()))
                   .findFirst()
                   .orElseThrow(
                       () ->

@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Put the script into a file and read it at every start of the shell: a line in",
-      "~/.bashrc, or in ~/.zshrc, does that: source ~/fingering-completion",
+      "~/.bashrc, or in ~/.zshrc, does that: source ~/.fingering-completion",
       "",
       "Examples:",
       "  fingering completion bash",

@@ -139,7 +139,8 @@ final class ScaleCommand implements Callable<Integer> {
         ScalePlanner.plan(
             request, played, left, start, passage -> plan(comparer(passage, charging, left)));
     write.ifPresent(file -> write(planned, file));
-    output.print(text(planned, charging, left), spec.commandLine().getOut());
+    output.print(text(planned, charging, left), spec);
+    write.ifPresent(file -> Written.tell(spec, file));
     return ExitCode.DONE;
   }
 

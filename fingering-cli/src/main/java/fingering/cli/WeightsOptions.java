@@ -76,8 +76,7 @@ final class WeightsOptions {
   static final class PresetConverter implements ITypeConverter<String> {
     @Override
     public String convert(String text) {
-      ScoreOptions.converted(() -> Weights.preset(text));
-      return text;
+      return ScoreOptions.converted(() -> Weights.presetName(text));
     }
   }
 

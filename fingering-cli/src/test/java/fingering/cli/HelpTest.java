@@ -60,7 +60,7 @@ class HelpTest {
     assertThat(examples.size()).isBetween(1, 4);
     for (String example : examples) {
       Session session = typed(example);
-      assertThat(session.err()).as(example).isEmpty();
+      assertThat(session.complaints()).as(example).isEmpty();
       assertThat(session.code()).as(example).isIn(0, command.equals("check") ? 1 : 0);
     }
   }

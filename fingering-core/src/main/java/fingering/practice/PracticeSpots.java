@@ -5,9 +5,11 @@ import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Passage;
+import fingering.music.Place;
 import fingering.plan.Plan;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
+import fingering.tempo.Cause;
 import fingering.tempo.ComfortableTempo;
 import fingering.tempo.Level;
 import fingering.tempo.Limit;
@@ -167,9 +169,12 @@ public final class PracticeSpots {
 
   private void limit(Limit limit) {
     int to = limit.moment();
-    int begin = begin(to);
-    int end = end(begin);
-    measures.add(limit.place().measureIndex());
+    boolean run = limit.cause() == Cause.RUN;
+    int begin = run ? at(limit.first()) : begin(to);
+    int end = run ? Math.min(begin + RUN - 1, at(limit.last())) : end(begin);
+    for (int m = limit.first().measureIndex(); m <= limit.last().measureIndex(); m++) {
+      measures.add(m);
+    }
     boolean playable = true;
     for (int m = begin; m <= end; m++) {
       playable &= plain(m);
@@ -216,11 +221,25 @@ public final class PracticeSpots {
     }
     spots.add(
         new PracticeSpot(
-            limit.place(), span(begin, end), limit.says(), todo, Optional.empty(), exercise));
+            limit.first(),
+            run ? limit.measures() : span(begin, end),
+            limit.says(),
+            todo,
+            Optional.empty(),
+            exercise));
   }
 
   private static ImmutableList<String> crossings() {
     return ImmutableList.of("Bow it on the open strings alone. Then add the fingers.");
+  }
+
+  /** The moment at a place. */
+  private int at(Place place) {
+    int moment = 0;
+    while (!passage.moments().get(moment).place().equals(place)) {
+      moment++;
+    }
+    return moment;
   }
 
   /** The first moment of a measure. */

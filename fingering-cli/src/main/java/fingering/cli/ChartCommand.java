@@ -38,6 +38,7 @@ final class ChartCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "INSTRUMENT",
       converter = ScoreOptions.InstrumentConverter.class,
+      completionCandidates = Offered.OfInstruments.class,
       description = "violin, viola, cello or bass.")
   Instrument named;
 

@@ -25,6 +25,7 @@ final class CheckOptions {
       names = "--instrument",
       paramLabel = "NAME",
       converter = PartOptions.InstrumentConverter.class,
+      completionCandidates = Offered.OfInstruments.class,
       description = "violin, viola, cello or bass for the parts named; told by each otherwise.")
   Optional<Instrument> instrument = Optional.empty();
 

@@ -29,6 +29,7 @@ class PartOptions {
       names = "--instrument",
       paramLabel = "NAME",
       converter = InstrumentConverter.class,
+      completionCandidates = Offered.OfInstruments.class,
       description = "violin, viola, cello or bass; told by the part otherwise.")
   Optional<Instrument> instrument = Optional.empty();
 

@@ -61,7 +61,7 @@ final class PlanCommand implements Callable<Integer> {
       names = "--choose",
       paramLabel = "PLAN",
       converter = WhichPlan.Converter.class,
-      completionCandidates = WhichPlan.Names.class,
+      completionCandidates = Offered.Plans.class,
       description =
           "A plan of 'compare', called by its position and not by its column: first (or 1); third (or 3; cello: the one that stays in 4th); second (or 2: it shows 1st, 2nd and 3rd); free (the default) is the cheapest of all.")
   WhichPlan choose = WhichPlan.FREE;

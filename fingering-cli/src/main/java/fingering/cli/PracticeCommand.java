@@ -124,7 +124,7 @@ final class PracticeCommand implements Callable<Integer> {
       names = "--choose",
       paramLabel = "PLAN",
       converter = WhichPlan.Converter.class,
-      completionCandidates = WhichPlan.Names.class,
+      completionCandidates = Offered.Plans.class,
       description = "Which plan to practise: first, third, second or free, as 'plan' has it.")
   WhichPlan choose = WhichPlan.FREE;
 

@@ -63,6 +63,7 @@ final class ScaleCommand implements Callable<Integer> {
       names = "--instrument",
       paramLabel = "NAME",
       converter = ScoreOptions.InstrumentConverter.class,
+      completionCandidates = Offered.OfInstruments.class,
       description = "violin, viola, cello or bass; that of the player file otherwise.")
   Optional<Instrument> instrument = Optional.empty();
 

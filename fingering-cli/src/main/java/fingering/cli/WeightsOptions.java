@@ -18,6 +18,7 @@ final class WeightsOptions {
       names = "--preset",
       paramLabel = "NAME",
       converter = PresetConverter.class,
+      completionCandidates = Offered.Presets.class,
       description =
           "What the rules charge: common-practice (the default), first-years, intermediate or professional.")
   Optional<String> preset = Optional.empty();
@@ -32,6 +33,7 @@ final class WeightsOptions {
       names = "--level",
       paramLabel = "NAME",
       converter = LevelConverter.class,
+      completionCandidates = Offered.Presets.class,
       description =
           "How quick the player is, where other than as the preset: the name of a preset. It changes the comfortable tempo, and no plan.")
   Optional<Level> level = Optional.empty();

@@ -1,12 +1,10 @@
 package fingering.cli;
 
 import com.google.common.base.Ascii;
-import com.google.common.collect.ImmutableList;
 import fingering.plan.Brief;
 import fingering.plan.Comparer;
 import fingering.plan.Plan;
 import fingering.tables.Position;
-import java.util.Iterator;
 import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine.ITypeConverter;
@@ -23,10 +21,6 @@ record WhichPlan(Optional<Position> position) {
   static final WhichPlan FREE = new WhichPlan(Optional.empty());
 
   private static final String FREELY = "free";
-
-  /** What is offered to choose from; other ways to write a position are read as well. */
-  private static final ImmutableList<String> NAMES =
-      ImmutableList.of("first", "third", "second", FREELY);
 
   /**
    * Reads how a plan is called: {@code first}, {@code 3rd}, {@code 3}, {@code III}, {@code 3rd
@@ -97,14 +91,6 @@ record WhichPlan(Optional<Position> position) {
     @Override
     public WhichPlan convert(String text) {
       return ScoreOptions.converted(() -> parse(text));
-    }
-  }
-
-  /** The names that a shell completes. */
-  static final class Names implements Iterable<String> {
-    @Override
-    public Iterator<String> iterator() {
-      return NAMES.iterator();
     }
   }
 }

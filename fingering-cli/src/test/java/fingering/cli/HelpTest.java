@@ -69,7 +69,7 @@ class HelpTest {
     return help.replaceAll(" \\\\\n +", " ")
         .lines()
         .filter(line -> line.startsWith("  fingering "))
-        .map(line -> line.replaceFirst("  fingering ", ""))
+        .map(line -> line.replaceFirst("  fingering ", "").replaceFirst(" >\\S+$", ""))
         .collect(ImmutableList.toImmutableList());
   }
 

@@ -3,6 +3,7 @@ package fingering.cli;
 import static fingering.cli.Session.DEMO;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.common.base.Splitter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Every command that writes tells what, among the messages and nowhere else. */
 class WrittenTest {
   private static final Path DOCS = Path.of("..", "docs");
+
+  private static final Splitter WORDS = Splitter.on(' ').omitEmptyStrings();
 
   @TempDir Path folder;
 
@@ -47,7 +50,7 @@ class WrittenTest {
       })
   void whatIsThereNowIsTold(String typed, String files) throws IOException {
     List<Object> words = new ArrayList<>();
-    for (String word : typed.strip().split(" +")) {
+    for (String word : WORDS.split(typed)) {
       words.add(
           switch (word) {
             case "DEMO" -> DEMO;
@@ -64,9 +67,7 @@ class WrittenTest {
     assertThat(session.complaints()).isEmpty();
     assertThat(session.out()).doesNotContain("Written: " + folder);
     List<Path> expected =
-        files == null
-            ? List.of()
-            : List.of(files.strip().split(" ")).stream().map(folder::resolve).toList();
+        files == null ? List.of() : WORDS.splitToStream(files).map(folder::resolve).toList();
     assertThat(session.written()).containsExactlyElementsOf(expected);
     assertThat(expected).allMatch(Files::exists);
   }

@@ -23,7 +23,7 @@ final class CheckOptions {
 
   @Option(
       names = "--instrument",
-      paramLabel = "NAME",
+      paramLabel = "INSTRUMENT",
       converter = PartOptions.InstrumentConverter.class,
       completionCandidates = Offered.OfInstruments.class,
       description = "violin, viola, cello or bass for the parts named; told by each otherwise.")

@@ -27,7 +27,7 @@ class PartOptions {
 
   @Option(
       names = "--instrument",
-      paramLabel = "NAME",
+      paramLabel = "INSTRUMENT",
       converter = InstrumentConverter.class,
       completionCandidates = Offered.OfInstruments.class,
       description = "violin, viola, cello or bass; told by the part otherwise.")

@@ -61,7 +61,7 @@ final class ScaleCommand implements Callable<Integer> {
 
   @Option(
       names = "--instrument",
-      paramLabel = "NAME",
+      paramLabel = "INSTRUMENT",
       converter = ScoreOptions.InstrumentConverter.class,
       completionCandidates = Offered.OfInstruments.class,
       description = "violin, viola, cello or bass; that of the player file otherwise.")

@@ -16,7 +16,7 @@ import picocli.CommandLine.ParameterException;
 final class WeightsOptions {
   @Option(
       names = "--preset",
-      paramLabel = "NAME",
+      paramLabel = "PRESET",
       converter = PresetConverter.class,
       completionCandidates = Offered.Presets.class,
       description =
@@ -31,7 +31,7 @@ final class WeightsOptions {
 
   @Option(
       names = "--level",
-      paramLabel = "NAME",
+      paramLabel = "LEVEL",
       converter = LevelConverter.class,
       completionCandidates = Offered.Presets.class,
       description =

@@ -5,7 +5,6 @@ import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Passage;
-import fingering.music.Place;
 import fingering.plan.Plan;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
@@ -60,7 +59,7 @@ public final class PracticeSpots {
         .sorted(Comparator.comparingLong(found::free))
         .limit(SHIFTS)
         .forEach(found::shift);
-    ComfortableTempo.of(plan, level).tightest(SHIFTS + LIMITS).stream()
+    ComfortableTempo.of(plan, level).tightestApart(SHIFTS + LIMITS).stream()
         .filter(limit -> !found.measures.contains(limit.place().measureIndex()))
         .limit(LIMITS)
         .forEach(found::limit);
@@ -170,8 +169,8 @@ public final class PracticeSpots {
   private void limit(Limit limit) {
     int to = limit.moment();
     boolean run = limit.cause() == Cause.RUN;
-    int begin = run ? at(limit.first()) : begin(to);
-    int end = run ? Math.min(begin + RUN - 1, at(limit.last())) : end(begin);
+    int begin = begin(to);
+    int end = end(begin);
     for (int m = limit.first().measureIndex(); m <= limit.last().measureIndex(); m++) {
       measures.add(m);
     }
@@ -231,15 +230,6 @@ public final class PracticeSpots {
 
   private static ImmutableList<String> crossings() {
     return ImmutableList.of("Bow it on the open strings alone. Then add the fingers.");
-  }
-
-  /** The moment at a place. */
-  private int at(Place place) {
-    int moment = 0;
-    while (!passage.moments().get(moment).place().equals(place)) {
-      moment++;
-    }
-    return moment;
   }
 
   /** The first moment of a measure. */

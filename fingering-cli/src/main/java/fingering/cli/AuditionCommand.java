@@ -93,7 +93,8 @@ final class AuditionCommand implements Callable<Integer> {
           case JSON -> AuditionJson.of(answer, charging);
           case HTML, SVG -> throw new IllegalStateException("no audition is drawn");
         },
-        spec.commandLine().getOut());
+        spec);
+    write.ifPresent(folder -> Written.tell(spec, folder));
     return complain(answer);
   }
 

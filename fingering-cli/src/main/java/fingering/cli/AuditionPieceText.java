@@ -53,6 +53,9 @@ final class AuditionPieceText {
 
   private String tempo(Plan plan) {
     ComfortableTempo tempo = ComfortableTempo.of(plan, charging.level());
+    if (tempo.tempo().isPresent() && tempo.wellAbove()) {
+      return "comfortable " + TempoText.wellAbove(tempo.marked());
+    }
     return tempo
         .tempo()
         .map(mark -> "comfortable up to " + TempoText.mark(mark) + limit(tempo))

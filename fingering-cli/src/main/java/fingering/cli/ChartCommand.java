@@ -38,6 +38,7 @@ final class ChartCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "INSTRUMENT",
       converter = ScoreOptions.InstrumentConverter.class,
+      completionCandidates = Offered.OfInstruments.class,
       description = "violin, viola, cello or bass.")
   Instrument named;
 
@@ -89,7 +90,7 @@ final class ChartCommand implements Callable<Integer> {
           case TEXT -> ChartText.of(chart, OutputFile.columns(), output.style());
           case SVG -> ChartSvg.of(chart);
         };
-    output.print(text, spec.commandLine().getOut());
+    output.print(text, spec);
     return ExitCode.DONE;
   }
 

@@ -114,10 +114,12 @@ final class CheckCommand implements Callable<Integer> {
     try {
       output.check();
       if (level.printed.isPresent()) {
-        output.print(LevelOption.text(level.printed.get()), spec.commandLine().getOut());
+        output.print(LevelOption.text(level.printed.get()), spec);
         return ExitCode.DONE;
       }
-      return check(level.read(), err);
+      int code = check(level.read(), err);
+      output.told(spec);
+      return code;
     } catch (IllegalArgumentException | UnwritableScoreException e) {
       err.println("fingering: " + Main.sentence(e));
       return ExitCode.REFUSED;
@@ -127,7 +129,7 @@ final class CheckCommand implements Callable<Integer> {
   private void refuseMistyped() {
     String fault =
         scores.isEmpty() && level.printed.isEmpty()
-            ? "no score is given; name a file or a folder of SCOREs"
+            ? "no score is given; name a file or a folder of scores, such as docs/examples"
             : jobs.filter(n -> n < 1).isPresent()
                 ? "--jobs is to be 1 or more"
                 : checked.instrumentAlone()
@@ -209,7 +211,7 @@ final class CheckCommand implements Callable<Integer> {
       return ScoreOptions.converted(
           () ->
               Stream.of(Severity.values())
-                  .filter(severity -> severity.id().equals(text))
+                  .filter(severity -> severity.id().equalsIgnoreCase(text.strip()))
                   .findFirst()
                   .orElseThrow(
                       () ->

@@ -23,8 +23,9 @@ final class CheckOptions {
 
   @Option(
       names = "--instrument",
-      paramLabel = "NAME",
+      paramLabel = "INSTRUMENT",
       converter = PartOptions.InstrumentConverter.class,
+      completionCandidates = Offered.OfInstruments.class,
       description = "violin, viola, cello or bass for the parts named; told by each otherwise.")
   Optional<Instrument> instrument = Optional.empty();
 
@@ -62,7 +63,7 @@ final class CheckOptions {
       return ScoreOptions.converted(
           () ->
               Stream.of(Forces.values())
-                  .filter(forces -> forces.id().equals(text))
+                  .filter(forces -> forces.id().equalsIgnoreCase(text.strip()))
                   .findFirst()
                   .orElseThrow(
                       () ->

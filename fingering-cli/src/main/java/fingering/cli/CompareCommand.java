@@ -101,7 +101,7 @@ final class CompareCommand implements Callable<Integer> {
               PageOutput.of(
                   output.format(), comparison, comparer, charging, reading.printed(read, passage));
         };
-    output.print(text, spec.commandLine().getOut());
+    output.print(text, spec);
     return ExitCode.DONE;
   }
 

@@ -1,6 +1,5 @@
 package fingering.cli;
 
-import com.google.common.collect.ImmutableMap;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.regex.MatchResult;
@@ -20,12 +19,12 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Put the script into a file and read it at every start of the shell: a line in",
-      "~/.bashrc, or in ~/.zshrc, does that: source ~/fingering-completion",
+      "Put the script into a file, and have the shell read it at every start: add the",
+      "line 'source ~/.fingering-completion' at the end of ~/.bashrc, or of ~/.zshrc.",
       "",
       "Examples:",
-      "  fingering completion bash",
-      "  fingering completion zsh"
+      "  fingering completion bash >~/.fingering-completion",
+      "  fingering completion zsh >~/.fingering-completion"
     })
 final class CompletionCommand implements Callable<Integer> {
   /** Shells that are known. */
@@ -38,12 +37,12 @@ final class CompletionCommand implements Callable<Integer> {
   private static final Pattern OFFERED =
       Pattern.compile("(?m)^( *local \\w+_(?:option|pos_param)_args=)(\\(.*\\))");
 
-  private static final ImmutableMap<Shell, String> BEFORE =
-      ImmutableMap.of(
-          Shell.BASH,
-          "",
-          Shell.ZSH,
-          "autoload -Uz compinit bashcompinit\ncompinit\nbashcompinit\n");
+  /**
+   * What the script would change for the whole of a zsh: the completion of the player's other
+   * aliases. It serves no purpose here, since an alias is completed as what it stands for.
+   */
+  private static final Pattern CHANGES =
+      Pattern.compile("(?m)^ *# Make alias a distinct command.*\\R *setopt COMPLETE_ALIASES\\R");
 
   @Spec CommandSpec spec;
 
@@ -52,11 +51,10 @@ final class CompletionCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    String script = AutoComplete.bash("fingering", Main.whole());
+    // It is one script for both: it asks by which shell it is read.
+    String script = CHANGES.matcher(AutoComplete.bash("fingering", Main.whole())).replaceFirst("");
     Matcher offered = OFFERED.matcher(script);
-    spec.commandLine()
-        .getOut()
-        .print(BEFORE.get(shell) + offered.replaceAll(CompletionCommand::small));
+    spec.commandLine().getOut().print(offered.replaceAll(CompletionCommand::small));
     return ExitCode.DONE;
   }
 

@@ -122,6 +122,7 @@ final class JournalCommand implements Callable<Integer> {
       spec.commandLine()
           .getOut()
           .print(JournalText.of(one, OutputFile.columns(), new OutputFile().style()));
+      Written.tell(spec, kept.path);
       return ExitCode.DONE;
     }
   }
@@ -162,7 +163,7 @@ final class JournalCommand implements Callable<Integer> {
             case TEXT -> JournalText.of(journal, OutputFile.columns(), output.style());
             case SVG -> ProgressSvg.of(journal, to, ProgressSvg.Size.SHEET);
           };
-      output.print(text, spec.commandLine().getOut());
+      output.print(text, spec);
       return ExitCode.DONE;
     }
   }

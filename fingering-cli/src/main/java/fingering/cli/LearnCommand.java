@@ -39,6 +39,9 @@ import picocli.CommandLine.Spec;
       "    --output more.weights"
     })
 final class LearnCommand implements Callable<Integer> {
+  /** Columns of the line that tells how far it is. */
+  private static final int PROGRESS = 60;
+
   @Spec CommandSpec spec;
 
   @Parameters(
@@ -82,8 +85,9 @@ final class LearnCommand implements Callable<Integer> {
         scores.stream().map(this::example).collect(ImmutableList.toImmutableList());
     Learned learned =
         Learner.of(examples, Rules.all(), from, hand.hand()).learn(strength, progress());
+    endProgress();
     String begun = start.map(LearnCommand::name).orElse("common practice");
-    output.print(WeightsText.of(learned, begun), spec.commandLine().getOut());
+    output.print(WeightsText.of(learned, begun), spec);
     return ExitCode.DONE;
   }
 
@@ -102,13 +106,20 @@ final class LearnCommand implements Callable<Integer> {
 
   /** A line that is written over, where somebody is looking. */
   private Progress progress() {
-    if (!CommandLine.Help.Ansi.AUTO.enabled()) {
-      return Progress.SILENT;
+    return CommandLine.Help.Ansi.AUTO.enabled()
+        ? (left, step) -> tell("learning: step %d, %d more times to go".formatted(step, left))
+        : Progress.SILENT;
+  }
+
+  private void endProgress() {
+    if (CommandLine.Help.Ansi.AUTO.enabled()) {
+      tell("");
     }
+  }
+
+  private void tell(String progress) {
     PrintWriter err = spec.commandLine().getErr();
-    return (left, step) -> {
-      err.printf("\rlearning: step %d, %d more times to go \r", step, left);
-      err.flush();
-    };
+    err.print("\r" + TextLayout.pad(progress, PROGRESS) + "\r");
+    err.flush();
   }
 }

@@ -31,8 +31,9 @@ final class LevelOption {
    *     read; the message is one sentence
    */
   CheckLevel read() {
-    if (CheckLevel.presets().contains(level)) {
-      return CheckLevel.preset(level);
+    Optional<String> known = CheckLevel.presetName(level);
+    if (known.isPresent()) {
+      return CheckLevel.preset(known.get());
     }
     Path file =
         existing(level)

@@ -102,9 +102,10 @@ public final class Main {
   private static CommandLine commandLine(String... arguments) {
     ImmutableList<Class<?>> named =
         COMMANDS.stream()
-            .filter(command -> arguments.length > 0 && name(command).equals(arguments[0]))
+            .filter(command -> arguments.length > 0 && name(command).equalsIgnoreCase(arguments[0]))
             .collect(ImmutableList.toImmutableList());
     CommandLine line = new CommandLine(new Main());
+    line.setSubcommandsCaseInsensitive(true);
     (named.isEmpty() ? COMMANDS : named).forEach(line::addSubcommand);
     return line;
   }

@@ -1,5 +1,6 @@
 package fingering.cli;
 
+import com.google.common.base.Ascii;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -37,7 +38,7 @@ final class ManCommand implements Callable<Integer> {
     CommandLine asked =
         name.map(
                 word ->
-                    Optional.ofNullable(whole.getSubcommands().get(word))
+                    Optional.ofNullable(whole.getSubcommands().get(Ascii.toLowerCase(word)))
                         .orElseThrow(() -> unknown(word, whole)))
             .orElse(whole);
     spec.commandLine().getOut().print(ManPage.of(asked.getCommandSpec()));

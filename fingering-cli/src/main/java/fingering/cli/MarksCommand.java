@@ -46,7 +46,7 @@ final class MarksCommand implements Callable<Integer> {
     Score read = ScoreReader.read(file);
     Passage passage = reading.read(read, Students.UNKNOWN);
     ImmutableList<Circle> circles = Circles.of(passage, reading.printed(read, passage));
-    output.print(text(passage, circles), spec.commandLine().getOut());
+    output.print(text(passage, circles), spec);
     return ExitCode.DONE;
   }
 

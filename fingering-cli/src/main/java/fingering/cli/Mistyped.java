@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -205,24 +206,6 @@ final class Mistyped {
 
   /** Letters to be put in, left out, changed, or swapped with their neighbour. */
   private static int slips(String one, String other) {
-    int[][] slips = new int[one.length() + 1][other.length() + 1];
-    for (int i = 0; i <= one.length(); i++) {
-      for (int j = 0; j <= other.length(); j++) {
-        if (i == 0 || j == 0) {
-          slips[i][j] = i + j;
-          continue;
-        }
-        int same = one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1;
-        slips[i][j] =
-            Math.min(slips[i - 1][j - 1] + same, Math.min(slips[i - 1][j], slips[i][j - 1]) + 1);
-        if (i > 1
-            && j > 1
-            && one.charAt(i - 1) == other.charAt(j - 2)
-            && one.charAt(i - 2) == other.charAt(j - 1)) {
-          slips[i][j] = Math.min(slips[i][j], slips[i - 2][j - 2] + 1);
-        }
-      }
-    }
-    return slips[one.length()][other.length()];
+    return new DamerauLevenshteinDistance().apply(one, other);
   }
 }

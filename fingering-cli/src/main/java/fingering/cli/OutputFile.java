@@ -13,6 +13,7 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.UUID;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 
 /** Where to print; shared by the commands. */
@@ -64,15 +65,22 @@ class OutputFile {
     return true;
   }
 
-  /** Prints the text where the options say. */
-  void print(String text, PrintWriter out) {
+  /** Prints the text where the options say, and tells of the file that it makes. */
+  void print(String text, CommandSpec spec) {
     if (output.isEmpty()) {
+      PrintWriter out = spec.commandLine().getOut();
       PrintWriter printer = words() ? out : Screen.exact(out);
       printer.print(text);
       printer.flush();
       return;
     }
     write(text, output.get(), "--output");
+    told(spec);
+  }
+
+  /** Tells of the file that was made, if any. */
+  void told(CommandSpec spec) {
+    output.ifPresent(file -> Written.tell(spec, file));
   }
 
   /**

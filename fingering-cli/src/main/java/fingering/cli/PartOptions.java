@@ -27,8 +27,9 @@ class PartOptions {
 
   @Option(
       names = "--instrument",
-      paramLabel = "NAME",
+      paramLabel = "INSTRUMENT",
       converter = InstrumentConverter.class,
+      completionCandidates = Offered.OfInstruments.class,
       description = "violin, viola, cello or bass; told by the part otherwise.")
   Optional<Instrument> instrument = Optional.empty();
 

@@ -60,8 +60,10 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--choose",
       paramLabel = "PLAN",
+      converter = WhichPlan.Converter.class,
+      completionCandidates = Offered.Plans.class,
       description =
-          "A plan of 'compare': first, third (cello: the one that stays in 4th), or second (shows 1st, 2nd and 3rd); free (the default) is the cheapest of all.")
+          "A plan of 'compare', called by its position and not by its column: first (or 1); third (or 3; cello: the one that stays in 4th); second (or 2: it shows 1st, 2nd and 3rd); free (the default) is the cheapest of all.")
   WhichPlan choose = WhichPlan.FREE;
 
   @Option(
@@ -116,7 +118,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (choose != WhichPlan.FREE && keepPrinted) {
+    if (!choose.isFree() && keepPrinted) {
       throw new ParameterException(
           spec.commandLine(), "--choose and --keep-printed cannot be met together; give one");
     }
@@ -142,13 +144,13 @@ final class PlanCommand implements Callable<Integer> {
                 charging.scoring(),
                 students.hand(hand, passage.instrument(), reading.sized()),
                 demands.allowed())
-            .demanding(
-                choose == WhichPlan.FREE ? demands.of(passage) : demands.besidesAllowed(passage));
+            .demanding(choose.isFree() ? demands.of(passage) : demands.besidesAllowed(passage));
     output.print(
         best.isPresent() && choices.isEmpty()
             ? best(comparer, charging, free(passage), read)
             : one(comparer, charging, passage, file, read),
-        spec.commandLine().getOut());
+        spec);
+    write.ifPresent(marked -> Written.tell(spec, marked));
     return ExitCode.DONE;
   }
 
@@ -164,7 +166,7 @@ final class PlanCommand implements Callable<Integer> {
     if (choices.isPresent()) {
       return;
     }
-    if (choose != WhichPlan.FREE) {
+    if (!choose.isFree()) {
       throw new ParameterException(
           spec.commandLine(), "--best shows plans of free choice; leave out --choose");
     }

@@ -104,9 +104,9 @@ final class PracticeCalendar {
         title
             + ": "
             + switch (day.kind()) {
-              case DAY -> "the day itself, " + PracticeWords.mark(day.top());
+              case DAY -> "the day itself, " + TempoText.mark(day.top());
               case EVE -> "once slowly, once through, nothing new";
-              default -> "up to " + PracticeWords.mark(day.top());
+              default -> "up to " + TempoText.mark(day.top());
             });
     event.setDescription(description(i, day));
     return event;

@@ -123,6 +123,8 @@ final class PracticeCommand implements Callable<Integer> {
   @Option(
       names = "--choose",
       paramLabel = "PLAN",
+      converter = WhichPlan.Converter.class,
+      completionCandidates = Offered.Plans.class,
       description = "Which plan to practise: first, third, second or free, as 'plan' has it.")
   WhichPlan choose = WhichPlan.FREE;
 
@@ -191,7 +193,11 @@ final class PracticeCommand implements Callable<Integer> {
                   SpotsText.told(spots, written),
                   Circles.of(passage, reading.printed(read, passage)));
         };
-    output.print(text, spec.commandLine().getOut());
+    output.print(text, spec);
+    written
+        .filter(SpotsText.Exercises::any)
+        .ifPresent(exercises -> Written.tell(spec, exercises.folder()));
+    calendar.ifPresent(path -> Written.tell(spec, path));
     return ExitCode.DONE;
   }
 
@@ -235,8 +241,7 @@ final class PracticeCommand implements Callable<Integer> {
                 charging.scoring(),
                 students.hand(hand, passage.instrument(), reading.sized()),
                 demands.allowed())
-            .demanding(
-                choose == WhichPlan.FREE ? demands.of(passage) : demands.besidesAllowed(passage));
+            .demanding(choose.isFree() ? demands.of(passage) : demands.besidesAllowed(passage));
     return choose.plan(comparer, () -> Brief.free(demands.any() ? demands.name() : "free choice"));
   }
 }

@@ -11,13 +11,12 @@ import fingering.practice.Metronome;
 import fingering.practice.PracticeDay;
 import fingering.practice.PracticePlan;
 import fingering.practice.TempoLadder;
+import fingering.tempo.ComfortableTempo;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** The practice of a plan in sentences and in the cells of a table, for text and for the page. */
 final class PracticeWords {
-  private static final String UNLIMITED = "The plan is comfortable well above that.";
-
   private final PracticePlan practice;
 
   PracticeWords(PracticePlan practice) {
@@ -42,9 +41,9 @@ final class PracticeWords {
             + ", "
             + practice.plan().name()
             + ": from "
-            + mark(request.clean())
+            + TempoText.mark(request.clean())
             + " to "
-            + mark(request.goal())
+            + TempoText.mark(request.goal())
             + " by "
             + Dates.told(request.by())
             + ".");
@@ -56,7 +55,7 @@ final class PracticeWords {
               + ": "
               + limit.says()
               + "; comfortable up to "
-              + mark(Metronome.EXACT.atMost(limit.comfort()))
+              + TempoText.mark(Metronome.EXACT.atMost(limit.comfort()))
               + ". Practise alone first.");
     }
     return about.build();
@@ -68,10 +67,12 @@ final class PracticeWords {
     }
     PracticeDay.Kind now = whole().days().get(0).kind();
     if (now == PracticeDay.Kind.EVE || now == PracticeDay.Kind.DAY) {
-      return "Play it at " + mark(whole().reachable()) + ", which is clean. Nothing faster now.";
+      return "Play it at "
+          + TempoText.mark(whole().reachable())
+          + ", which is clean. Nothing faster now.";
     }
     return "Small steps do not reach that by the day: "
-        + mark(whole().reachable())
+        + TempoText.mark(whole().reachable())
         + " is reachable. Play it then, clean, or choose a later day. The steps do not grow.";
   }
 
@@ -80,24 +81,35 @@ final class PracticeWords {
         whole().size().metronome() == Metronome.TRADITIONAL
             ? "Settings: the marks of the traditional pendulum metronome, Maelzel's. "
             : "";
-    return settings + whole().size().comfort().map(this::limited).orElse(UNLIMITED);
+    return settings + whole().size().comfort().map(this::limited).orElseGet(this::unlimited);
   }
 
   private String limited(Tempo comfort) {
     Tempo goal = whole().request().goal();
+    if (ComfortableTempo.wellAbove(
+        comfort.perMinute().doubleValue() / goal.perMinute().doubleValue())) {
+      return unlimited();
+    }
     Tempo smaller = atLeast(whole().size().smallerFrom().orElseThrow());
+    String upTo =
+        "The plan is comfortable up to "
+            + TempoText.mark(Metronome.EXACT.atMost(comfort))
+            + " (level "
+            + practice.level().name()
+            + ")";
     if (smaller.perMinute().compareTo(goal.perMinute()) >= 0) {
-      return UNLIMITED;
+      return upTo + ".";
     }
     boolean beyond = goal.perMinute().compareTo(comfort.perMinute()) > 0;
-    return "The plan is comfortable up to "
-        + mark(Metronome.EXACT.atMost(comfort))
-        + " (level "
-        + practice.level().name()
-        + "): steps are halved from "
-        + mark(smaller)
+    return upTo
+        + ": steps are halved from "
+        + TempoText.mark(smaller)
         + " on, and halved again above it."
         + (beyond ? " The goal lies above it: ask your teacher whether this plan suits." : "");
+  }
+
+  private String unlimited() {
+    return "The plan is comfortable " + TempoText.wellAbove(whole().request().goal()) + ".";
   }
 
   private static Tempo atLeast(Tempo tempo) {
@@ -218,14 +230,10 @@ final class PracticeWords {
     return tempo.perMinute().stripTrailingZeros().toPlainString();
   }
 
-  static String mark(Tempo tempo) {
-    return tempo.toString().replace("=", " = ");
-  }
-
   /** With what the metronome is best set to, where that is another value. */
   private static String set(Tempo tempo) {
     Tempo clicks = Beats.clicks(tempo);
-    return mark(tempo)
-        + (clicks.unit().equals(tempo.unit()) ? "" : " (clicks: " + mark(clicks) + ")");
+    return TempoText.mark(tempo)
+        + (clicks.unit().equals(tempo.unit()) ? "" : " (clicks: " + TempoText.mark(clicks) + ")");
   }
 }

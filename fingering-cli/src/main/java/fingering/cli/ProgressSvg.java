@@ -144,7 +144,7 @@ final class ProgressSvg {
               SMALL,
               SvgPage.Anchor.END,
               false,
-              "goal: " + PracticeWords.mark(tempo));
+              "goal: " + TempoText.mark(tempo));
         });
     path();
     dots();

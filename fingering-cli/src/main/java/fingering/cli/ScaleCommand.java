@@ -61,8 +61,9 @@ final class ScaleCommand implements Callable<Integer> {
 
   @Option(
       names = "--instrument",
-      paramLabel = "NAME",
+      paramLabel = "INSTRUMENT",
       converter = ScoreOptions.InstrumentConverter.class,
+      completionCandidates = Offered.OfInstruments.class,
       description = "violin, viola, cello or bass; that of the player file otherwise.")
   Optional<Instrument> instrument = Optional.empty();
 
@@ -139,7 +140,8 @@ final class ScaleCommand implements Callable<Integer> {
         ScalePlanner.plan(
             request, played, left, start, passage -> plan(comparer(passage, charging, left)));
     write.ifPresent(file -> write(planned, file));
-    output.print(text(planned, charging, left), spec.commandLine().getOut());
+    output.print(text(planned, charging, left), spec);
+    write.ifPresent(file -> Written.tell(spec, file));
     return ExitCode.DONE;
   }
 

@@ -1,6 +1,8 @@
 package fingering.cli;
 
+import fingering.musicxml.ChoiceException;
 import fingering.musicxml.ScoreFile;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,6 +13,9 @@ import picocli.CommandLine.Spec;
 
 /** The score: a file, or a tune typed on the command line; shared by the commands. */
 final class ScoreArgument extends TuneOptions {
+  /** What newcomers type for the excerpt that comes with the program. */
+  private static final String DEMO = "demo";
+
   @Spec(Spec.Target.MIXEE)
   CommandSpec command;
 
@@ -40,6 +45,13 @@ final class ScoreArgument extends TuneOptions {
           command.commandLine(), "a SCORE and --abc are given; leave one of them out");
     }
     if (file.isPresent()) {
+      file.filter(name -> name.toString().equals(DEMO) && !Files.exists(name))
+          .ifPresent(
+              name -> {
+                throw new ChoiceException(
+                    "There is no file demo: the excerpt that comes with the program is"
+                        + " docs/demo/demo.musicxml, and 'fingering demo' compares it.");
+              });
       return read(file.get());
     }
     return abc.map(typed -> read("--abc", typed.replace("\\n", "\n")))
@@ -47,6 +59,7 @@ final class ScoreArgument extends TuneOptions {
             () ->
                 new ParameterException(
                     command.commandLine(),
-                    "no score is given; name the file of a SCORE, or type music after --abc"));
+                    "no score is given; name the file of one, such as docs/demo/demo.musicxml, or type"
+                        + " music after --abc"));
   }
 }

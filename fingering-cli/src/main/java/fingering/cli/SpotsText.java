@@ -73,6 +73,11 @@ final class SpotsText {
       }
     }
 
+    /** Whether there are any. */
+    boolean any() {
+      return spots.stream().anyMatch(spot -> spot.exercise().isPresent());
+    }
+
     /** The name of the file of a spot; empty where it has no exercise. */
     Optional<Path> file(int spot) {
       String measures = spots.get(spot).measures().replace('–', '-').replaceAll("[^\\w-]", "_");

@@ -31,7 +31,8 @@ final class TempoJson {
   }
 
   private static void limit(ObjectNode node, Limit limit, int note) {
-    node.put("measure", limit.place().measure())
+    node.put("measures", limit.measures())
+        .put("measure", limit.place().measure())
         .put("beat", new BigDecimal(limit.place().beatText()))
         .put("note", note)
         .put("cause", limit.cause().id())

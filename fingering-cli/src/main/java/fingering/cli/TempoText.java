@@ -43,12 +43,15 @@ final class TempoText {
     if (tempo.tempo().isEmpty()) {
       return "at any tempo of a metronome.";
     }
+    if (tempo.wellAbove()) {
+      return wellAbove(tempo.marked()) + ".";
+    }
     return "up to "
         + mark(tempo.tempo().get())
         + " (planned at "
         + tempo.marked().perMinute().stripTrailingZeros().toPlainString()
         + "); limits: "
-        + tempo.tightest(LIMITS).stream()
+        + tempo.tightestApart(LIMITS).stream()
             .map(limit -> limit(limit, tempo.marked()))
             .collect(Collectors.joining(", "))
         + ".";
@@ -60,7 +63,12 @@ final class TempoText {
         limit.marked().equals(opening)
             ? ""
             : limit.tempo().map(tempo -> ", " + mark(tempo)).orElse("");
-    return "m. " + limit.place().measure() + " (" + limit.says() + there + ")";
+    return "m. " + limit.measures() + " (" + limit.says() + there + ")";
+  }
+
+  /** How a comfortable tempo is told whose figure nobody asks for. */
+  static String wellAbove(Tempo planned) {
+    return "well above " + mark(planned);
   }
 
   static String mark(Tempo tempo) {

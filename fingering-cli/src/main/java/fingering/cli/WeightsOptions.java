@@ -14,8 +14,9 @@ import picocli.CommandLine.Option;
 final class WeightsOptions {
   @Option(
       names = "--preset",
-      paramLabel = "NAME",
+      paramLabel = "PRESET",
       converter = PresetConverter.class,
+      completionCandidates = Offered.Presets.class,
       description =
           "What the rules charge: common-practice (the default), first-years, intermediate or professional.")
   Optional<String> preset = Optional.empty();
@@ -29,8 +30,9 @@ final class WeightsOptions {
 
   @Option(
       names = "--level",
-      paramLabel = "NAME",
+      paramLabel = "LEVEL",
       converter = LevelConverter.class,
+      completionCandidates = Offered.Presets.class,
       description =
           "How quick the player is, where other than as the preset: the name of a preset. It changes the comfortable tempo, and no plan.")
   Optional<Level> level = Optional.empty();
@@ -73,8 +75,7 @@ final class WeightsOptions {
   static final class PresetConverter implements ITypeConverter<String> {
     @Override
     public String convert(String text) {
-      ScoreOptions.converted(() -> Weights.preset(text));
-      return text;
+      return ScoreOptions.converted(() -> Weights.presetName(text));
     }
   }
 

@@ -200,7 +200,7 @@ class CheckCommandTest {
     for (String format : List.of("text", "json", "sarif", "html")) {
       Path file = folder.resolve("found." + format);
       Session session = Session.of("check", LANTERNS, "--format", format, "--output", file);
-      assertThat(session.err()).isEmpty();
+      assertThat(session.complaints()).isEmpty();
       assertThat(session.out()).isEmpty();
       assertThat(session.code()).isEqualTo(1);
       assertThat(file).content().contains("Violoncello").endsWith("\n");

@@ -61,6 +61,8 @@ class CompletionTest {
     "plan, --keep-p, --keep-printed --keep-plan",
     "check, --fail, --fail-on",
     "'plan --choose', th, third",
+    "'plan --preset', f, first-years",
+    "'compare --instrument', viol, violin viola",
     "'compare --format', '', text json html svg",
     "journal, sh, show"
   })
@@ -76,6 +78,46 @@ class CompletionTest {
             "source %s; COMP_WORDS=(%s); COMP_CWORD=%d; _complete_fingering 2>/dev/null; echo ${COMPREPLY[@]}"
                 .formatted(script("bash"), words, at));
     assertThat(ended.said().strip().split("\\s+")).containsExactlyInAnyOrder(expected.split(" "));
+  }
+
+  // zshmodules(1), "The zsh/zpty module": a zsh that takes what is typed as from a terminal. What
+  // is completed is run, and prints its words.
+  @Test
+  void zshCompletesAndKeepsWhatItHad() throws Exception {
+    assumeTrue(there("zsh"));
+    script("zsh");
+    Files.createFile(folder.resolve("my part.musicxml"));
+    Path typing =
+        Files.writeString(
+            folder.resolve("typing"),
+            """
+            zmodload zsh/zpty && zpty z zsh -f -i
+            zpty -w z 'autoload -U compinit; compinit -u -D; compdef _files mine'
+            zpty -w z 'fingering() { print -r -- "RUN:${(j:|:)@}" }; source ./zsh'
+            for typed in 'pla' 'plan --choose th' 'compare --part x my' 'journal sh' \\
+                'check docs --fail' 'plan --preset pro' 'chart vio'; do
+              zpty -w -n z "fingering $typed"$'\\t\\n'
+            done
+            zpty -w z 'print -r -- "KEPT:${_comps[mine]}:$options[completealiases]"; print EN""D:'
+            zpty -r z said '*END:*' && print -r -- "$said"
+            """);
+    Process zsh =
+        new ProcessBuilder("timeout", "60", "zsh", "-f", typing.toString())
+            .directory(folder.toFile())
+            .redirectErrorStream(true)
+            .start();
+    zsh.getOutputStream().close();
+    assertThat(new String(zsh.getInputStream().readAllBytes(), UTF_8))
+        .contains(
+            "RUN:plan",
+            "RUN:plan|--choose|third",
+            "RUN:compare|--part|x|my part.musicxml",
+            "RUN:journal|show",
+            "RUN:check|docs|--fail-on",
+            "RUN:plan|--preset|professional",
+            "RUN:chart|viol",
+            "KEPT:_files:off");
+    assertThat(zsh.waitFor()).isZero();
   }
 
   @ParameterizedTest

@@ -67,7 +67,6 @@ class MistakesTest {
         // Commands
         "                                     | such as 'fingering demo'",
         "plna DEMO                            | did you mean 'plan'?",
-        "Plan DEMO                            | did you mean 'plan'?",
         "fingering plan DEMO                  | choose one of demo, compare, plan",
         "help plan                            | 'fingering plan --help'",
         "DEMO                                 | put one before the file, such as",
@@ -90,7 +89,9 @@ class MistakesTest {
         "plan DEMO --best few                 | --best: 'few' is not a whole number",
         "plan DEMO --format docx              | 'docx' is none of text, json, html, svg",
         // Music
-        "compare                              | name the file of a SCORE",
+        "compare                              | such as docs/demo/demo.musicxml",
+        "compare demo                         | 'fingering demo' compares it",
+        "check                                | such as docs/examples",
         "compare NONE                         | check the name and the folder",
         "compare FOLDER                       | name the score file inside it",
         "compare PDF                          | export the score as MusicXML",
@@ -115,7 +116,9 @@ class MistakesTest {
         "plan DEMO --output BARRED            | make it first, or choose another",
         "plan DEMO --output THERE             | give --output a new name",
         // Demands, students, levels
-        "plan DEMO --allow first              | write half, 1, 2",
+        "plan DEMO --allow fist               | write half, 1, 2½, 3 and so on (3rd, III and third too)",
+        "plan DEMO --choose fist              | write first (or 1), third (3), second (2), or free",
+        "plan DEMO --choose 5                 | choose first, third (it stays in 3rd)",
         "plan DEMO --fix 12.3                 | 12.3=III/4",
         "plan DEMO --preset beginner          | choose one of common-practice",
         "plan DEMO --player PUPIL             | save it again in that encoding",

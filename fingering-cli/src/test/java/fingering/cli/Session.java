@@ -13,6 +13,8 @@ import java.util.stream.StreamSupport;
 
 /** What one call of the command printed, and its exit code. */
 record Session(int code, String out, String err) {
+  private static final String WRITTEN = "Written: ";
+
   static final Path DEMO = Path.of("..", "docs", "demo", "demo.musicxml");
 
   /** Runs the command; paths may stand among the arguments. */
@@ -31,9 +33,9 @@ record Session(int code, String out, String err) {
     return new Session(code, out.toString(), err.toString());
   }
 
-  /** The call went well and had nothing to complain of. */
+  /** The call went well and had nothing to complain of; it may have told of files. */
   Session succeeded() {
-    assertThat(err).isEmpty();
+    assertThat(complaints()).isEmpty();
     assertThat(code).isZero();
     return this;
   }
@@ -46,6 +48,19 @@ record Session(int code, String out, String err) {
     assertThat(out).isEmpty();
     assertThat(code).isEqualTo(expected);
     return this;
+  }
+
+  /** What was told among the messages, but for the files that were written. */
+  List<String> complaints() {
+    return err.lines().filter(line -> !line.startsWith(WRITTEN)).toList();
+  }
+
+  /** The files that were told to be written. */
+  List<Path> written() {
+    return err.lines()
+        .filter(line -> line.startsWith(WRITTEN))
+        .map(line -> Path.of(line.substring(WRITTEN.length())))
+        .toList();
   }
 
   List<String> lines() {

@@ -43,7 +43,7 @@ final class StoryPagesTest {
     } else if (told.command().startsWith("fingering check")) {
       assertThat(session.code()).as("%s: %s", told.command(), session.err()).isIn(0, 1);
     } else {
-      assertThat(session.err()).as(told.command()).isEmpty();
+      assertThat(session.complaints()).as(told.command()).isEmpty();
       assertThat(session.code()).as(told.command()).isZero();
     }
   }

@@ -1,5 +1,6 @@
 package fingering.demand;
 
+import com.google.common.base.Ascii;
 import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
@@ -149,7 +150,7 @@ public final class DemandText {
   private static Demand shift(String what, int times) {
     Optional<ShowShift.Direction> direction = Optional.empty();
     Optional<ShiftKind> kind = Optional.empty();
-    for (String word : Splitter.on(' ').omitEmptyStrings().split(what)) {
+    for (String word : Splitter.on(' ').omitEmptyStrings().split(Ascii.toLowerCase(what))) {
       switch (word) {
         case "up" -> direction = Optional.of(ShowShift.Direction.UP);
         case "down" -> direction = Optional.of(ShowShift.Direction.DOWN);

@@ -29,6 +29,7 @@ final class PartChoice {
             part -> fold(part.name()).equals(text),
             part -> part.id().equals(wanted.strip()),
             part -> String.valueOf(part.number()).equals(text),
+            part -> fold(part.id()).equals(text),
             part -> fold(part.name()).startsWith(text),
             part -> fold(part.name()).contains(text));
     if (!text.isEmpty()) {

@@ -12,6 +12,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What can be asked of players of a level, as a file gives it that a teacher can read and change.
@@ -51,17 +52,30 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
     return PRESETS;
   }
 
+  /** The name of a level as {@link #presets} has it, typed in capital or small letters. */
+  public static Optional<String> presetName(String typed) {
+    return PRESETS.stream().filter(typed.strip()::equalsIgnoreCase).findFirst();
+  }
+
   /**
-   * A level of the library.
+   * A level of the library. Case does not matter.
    *
    * @throws IllegalArgumentException if there is none of that name
    */
   public static CheckLevel preset(String name) {
-    if (!PRESETS.contains(name)) {
-      throw new IllegalArgumentException(
-          "there is no level '" + name + "'; choose one of " + String.join(", ", PRESETS));
-    }
-    return parse(name, text(name));
+    String known = known(name);
+    return parse(known, text(known));
+  }
+
+  private static String known(String typed) {
+    return presetName(typed)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "there is no level '"
+                        + typed
+                        + "'; choose one of "
+                        + String.join(", ", PRESETS)));
   }
 
   /**
@@ -70,10 +84,10 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
    * @throws IllegalArgumentException if there is none of that name
    */
   public static String text(String name) {
-    try (InputStream in = CheckLevel.class.getResourceAsStream(name + ".level")) {
-      if (in == null || !PRESETS.contains(name)) {
-        throw new IllegalArgumentException(
-            "there is no level '" + name + "'; choose one of " + String.join(", ", PRESETS));
+    String file = known(name) + ".level";
+    try (InputStream in = CheckLevel.class.getResourceAsStream(file)) {
+      if (in == null) {
+        throw new IllegalStateException(file + " is missing from the library");
       }
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {

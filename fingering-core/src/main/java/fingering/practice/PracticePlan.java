@@ -13,6 +13,7 @@ import java.math.RoundingMode;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -83,8 +84,10 @@ public record PracticePlan(
           together.stream().min(Comparator.comparingDouble(Limit::factor)).orElseThrow();
       Span span =
           Span.of(
-              together.get(0).place().measure(),
-              together.get(together.size() - 1).place().measure());
+              together.get(0).first().measure(),
+              Collections.max(together, Comparator.comparingInt(PracticePlan::end))
+                  .last()
+                  .measure());
       limits.add(
           new LimitLadder(
               span,
@@ -117,20 +120,18 @@ public record PracticePlan(
     }
   }
 
-  /** What limits before the goal, neighbouring measures drawn together. */
+  /** What limits before the goal, measures that touch drawn together. */
   private static List<List<Limit>> together(ComfortableTempo comfort, Scaled scaled, Tempo goal) {
     List<Limit> limiting =
         comfort.tightest(MOST).stream()
             .filter(limit -> shrinks(limit, scaled, goal))
-            .sorted(Comparator.comparingInt(limit -> limit.place().measureIndex()))
+            .sorted(Comparator.comparingInt(limit -> limit.first().measureIndex()))
             .toList();
     List<List<Limit>> together = new ArrayList<>();
     for (Limit limit : limiting) {
       List<Limit> last = together.isEmpty() ? List.of() : together.get(together.size() - 1);
       boolean next =
-          !last.isEmpty()
-              && last.get(last.size() - 1).place().measureIndex() + 1
-                  == limit.place().measureIndex();
+          last.stream().anyMatch(before -> end(before) + 1 >= limit.first().measureIndex());
       if (next) {
         last.add(limit);
       } else {
@@ -138,6 +139,10 @@ public record PracticePlan(
       }
     }
     return together;
+  }
+
+  private static int end(Limit limit) {
+    return limit.last().measureIndex();
   }
 
   private static boolean shrinks(Limit limit, Scaled scaled, Tempo goal) {

@@ -8,7 +8,7 @@ import java.util.Optional;
  * A place where a plan can fail at tempo.
  *
  * @param place where it is
- * @param measures the measures that are played in its exercise, as printed
+ * @param measures the measures in which it lies, as printed
  * @param why what is hard there
  * @param todo what to do, a sentence each
  * @param check the ringing note by which to hear whether the hand has arrived; empty where there is

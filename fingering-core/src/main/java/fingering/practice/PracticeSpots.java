@@ -8,6 +8,7 @@ import fingering.music.Passage;
 import fingering.plan.Plan;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
+import fingering.tempo.Cause;
 import fingering.tempo.ComfortableTempo;
 import fingering.tempo.Level;
 import fingering.tempo.Limit;
@@ -58,7 +59,7 @@ public final class PracticeSpots {
         .sorted(Comparator.comparingLong(found::free))
         .limit(SHIFTS)
         .forEach(found::shift);
-    ComfortableTempo.of(plan, level).tightest(SHIFTS + LIMITS).stream()
+    ComfortableTempo.of(plan, level).tightestApart(SHIFTS + LIMITS).stream()
         .filter(limit -> !found.measures.contains(limit.place().measureIndex()))
         .limit(LIMITS)
         .forEach(found::limit);
@@ -167,9 +168,12 @@ public final class PracticeSpots {
 
   private void limit(Limit limit) {
     int to = limit.moment();
+    boolean run = limit.cause() == Cause.RUN;
     int begin = begin(to);
     int end = end(begin);
-    measures.add(limit.place().measureIndex());
+    for (int m = limit.first().measureIndex(); m <= limit.last().measureIndex(); m++) {
+      measures.add(m);
+    }
     boolean playable = true;
     for (int m = begin; m <= end; m++) {
       playable &= plain(m);
@@ -216,7 +220,12 @@ public final class PracticeSpots {
     }
     spots.add(
         new PracticeSpot(
-            limit.place(), span(begin, end), limit.says(), todo, Optional.empty(), exercise));
+            limit.first(),
+            run ? limit.measures() : span(begin, end),
+            limit.says(),
+            todo,
+            Optional.empty(),
+            exercise));
   }
 
   private static ImmutableList<String> crossings() {

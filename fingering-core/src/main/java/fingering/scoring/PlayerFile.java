@@ -51,7 +51,7 @@ final class PlayerFile {
         entry("instrument").map(e -> told(e, () -> Instruments.standard().named(e.value())));
     entry("size").ifPresent(e -> instrument.ifPresent(i -> told(e, () -> size(i, e.value()))));
     return new Player(
-        entry("preset").map(e -> told(e, () -> preset(e.value()))),
+        entry("preset").map(e -> told(e, () -> Weights.presetName(e.value()))),
         instrument,
         entry("size").map(Entry::value),
         entry("hand").map(e -> told(e, () -> LeftHand.parse(e.value()))),
@@ -86,11 +86,6 @@ final class PlayerFile {
       throw bad(number, "nothing stands behind '" + heading + "'; fill it in, or take it out");
     }
     entries.put(heading, new Entry(number, value));
-  }
-
-  private static String preset(String value) {
-    Weights.preset(value);
-    return value;
   }
 
   private static String size(Instrument instrument, String value) {

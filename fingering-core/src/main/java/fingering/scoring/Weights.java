@@ -35,17 +35,31 @@ public record Weights(ImmutableMap<String, Long> points) {
   }
 
   /**
+   * The name of a preset as {@link #presets()} has it, typed in capital or small letters.
+   *
+   * @throws IllegalArgumentException if there is none of that name
+   */
+  public static String presetName(String typed) {
+    return PRESETS.stream()
+        .filter(typed.strip()::equalsIgnoreCase)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "there are no weights '"
+                        + typed
+                        + "'; choose one of "
+                        + String.join(", ", PRESETS)));
+  }
+
+  /**
    * Weights that come with the library.
    *
-   * @param preset one of {@link #presets()}
+   * @param preset one of {@link #presets()}, in capital or small letters
    * @throws IllegalArgumentException if there are none of that name
    */
   public static Weights preset(String preset) {
-    if (!PRESETS.contains(preset)) {
-      throw new IllegalArgumentException(
-          "there are no weights '" + preset + "'; choose one of " + String.join(", ", PRESETS));
-    }
-    String name = preset + ".weights";
+    String name = presetName(preset) + ".weights";
     try (InputStream in = Weights.class.getResourceAsStream(name)) {
       if (in == null) {
         throw new IllegalStateException(name + " is missing from the library");

@@ -3,7 +3,9 @@ package fingering.tempo;
 import com.google.common.collect.ImmutableList;
 import fingering.music.Tempo;
 import fingering.plan.Plan;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -17,6 +19,7 @@ import java.util.OptionalDouble;
  *     left out
  */
 public record ComfortableTempo(Level level, Tempo marked, ImmutableList<Limit> byMeasure) {
+  private static final double WELL_ABOVE = 1.5;
 
   /** Reckons it for a plan. */
   public static ComfortableTempo of(Plan plan, Level level) {
@@ -42,6 +45,37 @@ public record ComfortableTempo(Level level, Tempo marked, ImmutableList<Limit> b
   /** Whether the tempo marked is faster than is at ease. */
   public boolean exceeded() {
     return factor().orElse(1) < 1;
+  }
+
+  /**
+   * Whether it lies so far above the tempi marked that nobody asks for its figure: half as fast
+   * again at least, or without limit (common practice, no source).
+   */
+  public boolean wellAbove() {
+    return factor().isEmpty() || wellAbove(factor().getAsDouble());
+  }
+
+  /**
+   * Whether a tempo lies so far above another.
+   *
+   * @param factor the multiple of the other that it is, over 0
+   */
+  public static boolean wellAbove(double factor) {
+    return factor >= WELL_ABOVE;
+  }
+
+  /**
+   * The same as {@link #tightest}, for people: of runs that have a measure in common only the
+   * tightest.
+   */
+  public ImmutableList<Limit> tightestApart(int howMany) {
+    List<Limit> apart = new ArrayList<>();
+    for (Limit limit : tightest(byMeasure.size())) {
+      if (apart.size() < howMany && apart.stream().noneMatch(limit::shares)) {
+        apart.add(limit);
+      }
+    }
+    return ImmutableList.copyOf(apart);
   }
 
   /** What limits the most, the tightest first, one of each measure. */

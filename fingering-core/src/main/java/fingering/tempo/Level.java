@@ -31,13 +31,13 @@ public record Level(String name, int actionPercent, int shiftPercent) {
   }
 
   /**
-   * A level of the library.
+   * A level of the library. Case does not matter.
    *
    * @throws IllegalArgumentException if there is none of that name
    */
   public static Level named(String name) {
     return all().stream()
-        .filter(level -> level.name().equals(name))
+        .filter(level -> level.name().equalsIgnoreCase(name.strip()))
         .findFirst()
         .orElseThrow(
             () ->

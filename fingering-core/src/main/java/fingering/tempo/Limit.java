@@ -9,6 +9,8 @@ import java.util.Optional;
  *
  * @param moment index in the passage of the moment that it leads to, or of the trilled one, from 0
  * @param place where that is
+ * @param first where it begins: at the first note of a run, otherwise the same place
+ * @param last where it ends: at the last note of a run, otherwise the same place
  * @param marked the tempo in force there
  * @param cause what it is
  * @param says the same in words: {@code shift from 1st to 3rd in a sixteenth}
@@ -18,6 +20,8 @@ import java.util.Optional;
 public record Limit(
     int moment,
     Place place,
+    Place first,
+    Place last,
     Tempo marked,
     Cause cause,
     String says,
@@ -34,6 +38,21 @@ public record Limit(
       throw new IllegalArgumentException(
           "a limit of " + neededMicros + " against " + freeMicros + " microseconds in " + place);
     }
+  }
+
+  /** The measures as printed in which it lies: {@code 14}, and of a run {@code 13–14}. */
+  public String measures() {
+    return first.measureIndex() == last.measureIndex()
+        ? first.measure()
+        : first.measure() + "–" + last.measure();
+  }
+
+  /** Whether it is a run that has a measure in common with another. */
+  boolean shares(Limit other) {
+    return cause == Cause.RUN
+        && other.cause == Cause.RUN
+        && first.measureIndex() <= other.last.measureIndex()
+        && other.first.measureIndex() <= last.measureIndex();
   }
 
   /** The highest tempo at ease as a multiple of that in force: 1 where it is just at ease. */

@@ -32,8 +32,12 @@ final class Limits {
 
   private final Map<Integer, Optional<Need>> ways = new HashMap<>();
 
+  /** The moments in which it lies, both ends within. */
+  private record Extent(int first, int last) {}
+
   /** What may be the tightest of its measure; put into words only where it is. */
-  private record Candidate(int from, int to, Need need, long free, Supplier<String> says) {
+  private record Candidate(
+      int from, int to, Extent extent, Need need, long free, Supplier<String> says) {
     double factor() {
       return (double) free / need.micros();
     }
@@ -83,9 +87,12 @@ final class Limits {
   }
 
   private void add(int from, int to, Need need, long free, Supplier<String> says) {
-    int measure = moments.get(to).place().measureIndex();
+    add(new Candidate(from, to, new Extent(to, to), need, Math.max(0, free), says));
+  }
+
+  private void add(Candidate found) {
+    int measure = moments.get(found.to()).place().measureIndex();
     Candidate was = tightest[measure];
-    Candidate found = new Candidate(from, to, need, Math.max(0, free), says);
     if (was == null || found.factor() < was.factor()) {
       tightest[measure] = found;
     }
@@ -95,6 +102,8 @@ final class Limits {
     return new Limit(
         found.to(),
         moments.get(found.to()).place(),
+        moments.get(found.extent().first()).place(),
+        moments.get(found.extent().last()).place(),
         passage.tempoAt(moments.get(found.from()).struck().get(0).start()),
         found.need().cause(),
         found.says().get(),
@@ -220,7 +229,10 @@ final class Limits {
           long sum = Math.round((needed[to] - needed[from]) * takes);
           Need need = new Need(Cause.RUN, sum);
           int end = to;
-          add(from, from + length / 2, need, clock.elastic(from, to), () -> run(from, end));
+          long free = Math.max(0, clock.elastic(from, to));
+          // It counts for the measure of its middle. The note at its end is no longer part of it.
+          Extent extent = new Extent(from, to - 1);
+          add(new Candidate(from, from + length / 2, extent, need, free, () -> run(from, end)));
         }
       }
     }

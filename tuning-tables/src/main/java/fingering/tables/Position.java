@@ -1,5 +1,6 @@
 package fingering.tables;
 
+import com.google.common.collect.ImmutableList;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -13,6 +14,23 @@ import java.util.regex.Pattern;
 public record Position(int halves) implements Comparable<Position> {
   private static final Pattern NUMBER = Pattern.compile("(\\d{1,2})(½|\\.5| ?1/2)?(st|nd|rd|th)?");
   private static final Pattern ROMAN = Pattern.compile("([ivx]{1,5})(½|\\.5| ?1/2)?");
+  private static final Pattern SAID =
+      Pattern.compile("^(?:pos(?:ition|\\.)? )?(.+?)(?: pos(?:ition|\\.)?)?$");
+  private static final ImmutableList<String> ORDINALS =
+      ImmutableList.of(
+          "first",
+          "second",
+          "third",
+          "fourth",
+          "fifth",
+          "sixth",
+          "seventh",
+          "eighth",
+          "ninth",
+          "tenth",
+          "eleventh",
+          "twelfth",
+          "thirteenth");
   private static final int HIGHEST = 48;
 
   /** The hand drawn back against the nut, below 1st position. */
@@ -51,12 +69,17 @@ public record Position(int halves) implements Comparable<Position> {
 
   /**
    * Reads a position in digits, Roman numerals or words: {@code half}, {@code 1}, {@code 3rd},
-   * {@code 2½}, {@code 2.5}, {@code III}, {@code thumb}.
+   * {@code 2½}, {@code 2.5}, {@code III}, {@code third}, {@code thumb}; {@code position} or {@code
+   * pos.} may stand before or behind it. Case does not matter.
    *
    * @throws IllegalArgumentException if the text is none of these
    */
   public static Position parse(String text) {
-    String word = text.strip().toLowerCase(Locale.ROOT);
+    String word = bare(text.strip().toLowerCase(Locale.ROOT));
+    int ordinal = ORDINALS.indexOf(word);
+    if (ordinal >= 0) {
+      return of(ordinal + 1);
+    }
     switch (word) {
       case "half", "½", "1/2", "0.5":
         return HALF;
@@ -74,6 +97,11 @@ public record Position(int halves) implements Comparable<Position> {
       return between(roman(roman.group(1), text), roman.group(2) != null, text);
     }
     throw unknown(text);
+  }
+
+  private static String bare(String said) {
+    Matcher matcher = SAID.matcher(said);
+    return matcher.matches() ? matcher.group(1) : said;
   }
 
   private static Position between(int number, boolean andHalf, String text) {
@@ -95,7 +123,9 @@ public record Position(int halves) implements Comparable<Position> {
 
   private static IllegalArgumentException unknown(String text) {
     return new IllegalArgumentException(
-        "'" + text + "' is not a position; write half, 1, 2, 2½, 3 and so on, or thumb");
+        "'"
+            + text
+            + "' is not a position; write half, 1, 2½, 3 and so on (3rd, III and third too), or thumb");
   }
 
   /** The name as data and commands carry it: {@code half}, {@code 3}, {@code 2½}, {@code thumb}. */

@@ -36,7 +36,17 @@ class PositionTest {
     "22, 22, 22nd",
     "thumb, thumb, thumb",
     "T, thumb, thumb",
-    "' 3RD ', 3, 3rd"
+    "' 3RD ', 3, 3rd",
+    "first, 1, 1st",
+    "Third, 3, 3rd",
+    "twelfth, 12, 12th",
+    "thirteenth, 13, 13th",
+    "3rd position, 3, 3rd",
+    "half position, half, half",
+    "Thumb Position, thumb, thumb",
+    "pos. 3, 3, 3rd",
+    "III pos., 3, 3rd",
+    "position 2½, 2½, 2½"
   })
   void aPositionIsReadAsPlayersWriteIt(String text, String data, String display) {
     assertThat(Position.parse(text)).hasToString(data);
@@ -68,7 +78,26 @@ class PositionTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "0", "-1", "zero", "IIII", "IC", "24", "99", "1.25", "½½", "3.", "h"})
+  @ValueSource(
+      strings = {
+        "",
+        "0",
+        "-1",
+        "zero",
+        "IIII",
+        "IC",
+        "24",
+        "99",
+        "1.25",
+        "½½",
+        "3.",
+        "h",
+        "fist",
+        "third-finger",
+        "position",
+        "3rd position position",
+        "one"
+      })
   void whatIsNoPositionIsRefused(String text) {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Position.parse(text))

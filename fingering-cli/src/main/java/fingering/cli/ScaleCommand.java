@@ -138,8 +138,10 @@ final class ScaleCommand implements Callable<Integer> {
     PlannedScale planned =
         ScalePlanner.plan(
             request, played, left, start, passage -> plan(comparer(passage, charging, left)));
-    write.ifPresent(file -> write(planned, file));
-    output.print(text(planned, charging, left), spec.commandLine().getOut());
+    try (NewFiles files = new NewFiles()) {
+      write.ifPresent(file -> write(planned, file, files));
+      output.print(text(planned, charging, left), files, spec.commandLine().getOut());
+    }
     return ExitCode.DONE;
   }
 
@@ -184,9 +186,11 @@ final class ScaleCommand implements Callable<Integer> {
     return comparer.plan(Brief.free(demands.any() ? demands.name() : "free choice"));
   }
 
-  private static void write(PlannedScale planned, Path target) {
+  private static void write(PlannedScale planned, Path target, NewFiles files) {
     ScoreFile file = planned.exercise().file();
-    file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(planned.plan())), target);
+    files.score(
+        file.unfinished(ScoreMarker.mark(file.text(), PlanMarks.of(planned.plan())), target),
+        target);
   }
 
   private String text(PlannedScale planned, Charging charging, LeftHand left) {

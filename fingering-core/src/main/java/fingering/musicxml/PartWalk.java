@@ -53,6 +53,7 @@ final class PartWalk {
   private final ImmutableList.Builder<TempoMark> tempi = ImmutableList.builder();
   private final PluckingMarks pluckings = new PluckingMarks();
   private final StringMarks strings = new StringMarks();
+  private final PositionMarks positions = new PositionMarks();
   private final UpperNotes uppers = new UpperNotes();
   private final PrintCollector print = new PrintCollector();
   private Optional<Clef> firstClef = Optional.empty();
@@ -106,6 +107,7 @@ final class PartWalk {
             tempi.build(),
             pluckings.changes(),
             strings.stretches(slots, measures),
+            positions.stretches(slots, measures),
             print.part(measures),
             transposes,
             lowClef,
@@ -300,7 +302,9 @@ final class PartWalk {
     String forVoice = direction.getVoice() == null ? "" : direction.getVoice().strip();
     print.direction(direction, measures.size(), at);
     boolean once = pluckings.words(words, measureStart.add(at), forVoice);
-    strings.direction(direction, String.join(" ", words), number, measureStart.add(at), forVoice);
+    String said = String.join(" ", words);
+    strings.direction(direction, said, number, measureStart.add(at), forVoice);
+    positions.direction(direction, said, measures.size(), measureStart.add(at), forVoice);
     if (direction.getSound() != null) {
       sound(direction.getSound(), at, !once);
     }

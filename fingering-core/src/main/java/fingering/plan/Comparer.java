@@ -19,6 +19,9 @@ import java.util.function.Function;
  * violin and viola the higher one stays in 3rd, on the double bass too, on the cello in 4th.
  */
 public final class Comparer {
+  /** What the plan that keeps what is printed is called. */
+  public static final String AS_PRINTED = "as printed";
+
   /** Stopped notes that make a stay real, longest first; a short passage has to do with less. */
   private static final ImmutableList<Integer> REAL_STAY = ImmutableList.of(8, 6, 4, 2, 1);
 
@@ -98,11 +101,8 @@ public final class Comparer {
 
   /** The plan that keeps what is printed; empty where nothing is printed. */
   public Optional<Plan> printed() {
-    boolean any =
-        passage.notes().stream()
-            .anyMatch(n -> n.marks().finger().isPresent() || n.marks().string().isPresent());
-    return any
-        ? Optional.of(planner.plan(demanded(Brief.free("as printed").keepingPrinted(true))))
+    return passage.fingered()
+        ? Optional.of(planner.plan(demanded(Brief.free(AS_PRINTED).keepingPrinted(true))))
         : Optional.empty();
   }
 

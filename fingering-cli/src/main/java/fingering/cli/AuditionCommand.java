@@ -47,6 +47,8 @@ final class AuditionCommand implements Callable<Integer> {
       description = "Write every piece with its fingering into a new folder.")
   Optional<Path> write = Optional.empty();
 
+  @Mixin PrintedOption printed = new PrintedOption();
+
   @Mixin InstrumentOptions built = new InstrumentOptions();
 
   @Mixin HandOptions hand = new HandOptions();
@@ -73,7 +75,8 @@ final class AuditionCommand implements Callable<Integer> {
     Sheet sheet = SheetFile.read(file);
     Instrument played = instrument(sheet, students);
     LeftHand left = students.hand(hand, played, built.size.isPresent());
-    SheetPieces pieces = new SheetPieces(sheet, played, left, charging.scoring(), limit);
+    SheetPieces pieces =
+        new SheetPieces(sheet, played, left, charging.scoring(), printed.kept, limit);
     if (pieces.ready().isEmpty()) {
       Problem first = pieces.problems().get(0);
       throw new ChoiceException(
@@ -86,16 +89,19 @@ final class AuditionCommand implements Callable<Integer> {
             sheet.inOnePiece());
     AnsweredSheet answer =
         new AnsweredSheet(sheet, played, pieces.ready(), audition, pieces.problems(), write);
-    write.ifPresent(folder -> MarkedFolder.write(folder, answer));
-    output.print(
-        switch (output.format()) {
-          case TEXT -> AuditionText.of(answer, charging, OutputOptions.columns(), output.style());
-          case JSON -> AuditionJson.of(answer, charging);
-          case HTML, SVG -> throw new IllegalStateException("no audition is drawn");
-        },
-        spec);
-    write.ifPresent(folder -> Written.tell(spec, folder));
+    try (NewFiles files = new NewFiles()) {
+      write.ifPresent(folder -> MarkedFolder.write(folder, answer, files));
+      output.print(text(answer, charging), files, spec);
+    }
     return complain(answer);
+  }
+
+  private String text(AnsweredSheet answer, Charging charging) {
+    return switch (output.format()) {
+      case TEXT -> AuditionText.of(answer, charging, OutputOptions.columns(), output.style());
+      case JSON -> AuditionJson.of(answer, charging);
+      case HTML, SVG -> throw new IllegalStateException("no audition is drawn");
+    };
   }
 
   private Instrument instrument(Sheet sheet, Students students) {

@@ -4,9 +4,9 @@ import com.google.common.collect.ImmutableList;
 import fingering.audition.PlannedPiece;
 import fingering.music.Measure;
 import fingering.music.Passage;
-import fingering.plan.LeftString;
 import fingering.plan.NewToPlayer;
 import fingering.plan.Plan;
+import fingering.plan.PlanRemarks;
 import fingering.plan.Stay;
 import fingering.tempo.ComfortableTempo;
 import fingering.tempo.Limit;
@@ -39,7 +39,7 @@ final class AuditionPieceText {
     told.addAll(shown(plan));
     charging.students().known().forEach(student -> told.addAll(unlearned(plan, student)));
     passage.remarks().forEach(remark -> told.add("Note: " + remark));
-    LeftString.of(plan).forEach(left -> told.add("Note: " + left.words()));
+    PlanRemarks.of(plan).forEach(remark -> told.add("Note: " + remark));
     answer.written(piece).ifPresent(file -> told.add("written to " + file));
     return told.build();
   }

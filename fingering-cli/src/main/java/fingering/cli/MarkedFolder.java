@@ -44,48 +44,74 @@ final class MarkedFolder {
   }
 
   /**
-   * Writes every piece with its fingering.
+   * Writes every piece with its fingering, among other new files.
    *
    * @throws UnwritableScoreException if the folder exists, or cannot be written
    */
-  static void write(Path folder, AnsweredSheet answer) {
+  static void write(Path folder, AnsweredSheet answer, NewFiles files) {
     Path place = folder.toAbsolutePath().normalize();
     Path unfinished = place.resolveSibling("." + place.getFileName() + "." + UUID.randomUUID());
     try {
       Files.createDirectory(unfinished);
-      try {
-        for (int i = 0; i < answer.ready().size(); i++) {
-          Ready ready = answer.ready().get(i);
-          ScoreFile file = ready.file();
-          file.writeMarked(
-              ScoreMarker.mark(file.text(), PlanMarks.of(answer.planned(i).plan())),
-              unfinished.resolve(name(answer, i)));
-        }
-        check(folder);
-        Files.move(unfinished, place);
-      } finally {
-        delete(unfinished);
-      }
-    } catch (FileAlreadyExistsException e) {
-      throw exists(folder);
     } catch (IOException e) {
-      throw new UnwritableScoreException(
-          folder + " cannot be written; check the folder in which it is to lie.");
+      throw unwritable(folder);
+    }
+    files.add(folder, new Unfinished(folder, place, unfinished));
+    for (int i = 0; i < answer.ready().size(); i++) {
+      Ready ready = answer.ready().get(i);
+      ScoreFile file = ready.file();
+      file.writeMarked(
+          ScoreMarker.mark(file.text(), PlanMarks.of(answer.planned(i).plan())),
+          unfinished.resolve(name(answer, i)));
     }
   }
 
-  private static void delete(Path unfinished) throws IOException {
+  private record Unfinished(Path folder, Path place, Path unfinished)
+      implements NewFiles.Unfinished {
+    @Override
+    public void appear() {
+      check(folder);
+      try {
+        Files.move(unfinished, place);
+      } catch (FileAlreadyExistsException e) {
+        throw exists(folder);
+      } catch (IOException e) {
+        throw unwritable(folder);
+      }
+    }
+
+    @Override
+    public void takeBack() {
+      delete(place, folder);
+    }
+
+    @Override
+    public void discard() {
+      delete(unfinished, folder);
+    }
+  }
+
+  private static UnwritableScoreException unwritable(Path folder) {
+    return new UnwritableScoreException(
+        folder + " cannot be written; check the folder in which it is to lie.");
+  }
+
+  private static void delete(Path unfinished, Path folder) {
     if (!Files.exists(unfinished)) {
       return;
     }
-    List<Path> written;
-    try (Stream<Path> all = Files.list(unfinished)) {
-      written = all.toList();
+    try {
+      List<Path> written;
+      try (Stream<Path> all = Files.list(unfinished)) {
+        written = all.toList();
+      }
+      for (Path one : written) {
+        Files.delete(one);
+      }
+      Files.delete(unfinished);
+    } catch (IOException e) {
+      throw unwritable(folder);
     }
-    for (Path one : written) {
-      Files.delete(one);
-    }
-    Files.delete(unfinished);
   }
 
   /** The file of a piece: {@code 1-g-melodic-minor-2-octaves.musicxml}. */

@@ -4,11 +4,8 @@ import com.google.common.base.Ascii;
 import fingering.musicxml.UnwritableScoreException;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.UUID;
@@ -67,15 +64,25 @@ class OutputFile {
 
   /** Prints the text where the options say, and tells of the file that it makes. */
   void print(String text, CommandSpec spec) {
+    try (NewFiles files = new NewFiles()) {
+      print(text, files, spec);
+    }
+  }
+
+  /**
+   * Prints the text where the options say, together with other files that are to appear, and tells
+   * of all files that it makes.
+   */
+  void print(String text, NewFiles files, CommandSpec spec) {
+    output.ifPresent(file -> files.text(text, file, "--output"));
+    files.appear();
     if (output.isEmpty()) {
       PrintWriter out = spec.commandLine().getOut();
       PrintWriter printer = words() ? out : Screen.exact(out);
       printer.print(text);
       printer.flush();
-      return;
     }
-    write(text, output.get(), "--output");
-    told(spec);
+    files.tell(spec);
   }
 
   /** Tells of the file that was made, if any. */
@@ -89,29 +96,6 @@ class OutputFile {
    */
   static Path beside(Path target) {
     return target.resolveSibling("." + UUID.randomUUID() + ".part");
-  }
-
-  /** Writes a new file, complete or not at all. */
-  static void write(String text, Path file, String option) {
-    Path target = file.toAbsolutePath();
-    try {
-      Path beside = beside(target);
-      try {
-        Files.writeString(
-            beside,
-            text,
-            StandardCharsets.UTF_8,
-            StandardOpenOption.CREATE_NEW,
-            StandardOpenOption.WRITE);
-        Files.move(beside, target);
-      } finally {
-        Files.deleteIfExists(beside);
-      }
-    } catch (FileAlreadyExistsException e) {
-      throw existing(file, option);
-    } catch (IOException e) {
-      throw unwritable(file, e);
-    }
   }
 
   /** Whether to colour: only on a terminal that can, and never where NO_COLOR is set. */

@@ -57,14 +57,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin ScoreOptions reading = new ScoreOptions();
 
-  @Option(
-      names = "--choose",
-      paramLabel = "PLAN",
-      converter = WhichPlan.Converter.class,
-      completionCandidates = Offered.Plans.class,
-      description =
-          "A plan of 'compare', called by its position and not by its column: first (or 1); third (or 3; cello: the one that stays in 4th); second (or 2: it shows 1st, 2nd and 3rd); free (the default) is the cheapest of all.")
-  WhichPlan choose = WhichPlan.FREE;
+  @Mixin PlanChoice chosen = new PlanChoice();
 
   @Option(
       names = "--best",
@@ -90,11 +83,6 @@ final class PlanCommand implements Callable<Integer> {
   Optional<Span> choices = Optional.empty();
 
   @Option(
-      names = "--keep-printed",
-      description = "Keep the fingerings and strings printed in the part.")
-  boolean keepPrinted;
-
-  @Option(
       names = "--write",
       paramLabel = "MARKED",
       description = "Write the plan into a new copy of the score (.musicxml, .xml or .mxl).")
@@ -118,10 +106,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (!choose.isFree() && keepPrinted) {
-      throw new ParameterException(
-          spec.commandLine(), "--choose and --keep-printed cannot be met together; give one");
-    }
+    chosen.check();
     if (choices.isPresent() && why.isPresent()) {
       throw new ParameterException(
           spec.commandLine(), "--why asks about one note and --choices about measures; give one");
@@ -144,13 +129,14 @@ final class PlanCommand implements Callable<Integer> {
                 charging.scoring(),
                 students.hand(hand, passage.instrument(), reading.sized()),
                 demands.allowed())
-            .demanding(choose.isFree() ? demands.of(passage) : demands.besidesAllowed(passage));
-    output.print(
-        best.isPresent() && choices.isEmpty()
-            ? best(comparer, charging, free(passage), read)
-            : one(comparer, charging, passage, file, read),
-        spec);
-    write.ifPresent(marked -> Written.tell(spec, marked));
+            .demanding(chosen.demands(demands, passage));
+    try (NewFiles files = new NewFiles()) {
+      String text =
+          best.isPresent() && choices.isEmpty()
+              ? best(comparer, charging, free(passage), read)
+              : one(comparer, charging, passage, file, read, files);
+      output.print(text, files, spec);
+    }
     return ExitCode.DONE;
   }
 
@@ -166,7 +152,7 @@ final class PlanCommand implements Callable<Integer> {
     if (choices.isPresent()) {
       return;
     }
-    if (!choose.isFree()) {
+    if (!chosen.free()) {
       throw new ParameterException(
           spec.commandLine(), "--best shows plans of free choice; leave out --choose");
     }
@@ -193,7 +179,7 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private String best(Comparer comparer, Charging charging, Brief free, Score read) {
-    Comparison several = comparer.best(free.keepingPrinted(keepPrinted), best.get());
+    Comparison several = comparer.best(free, best.get());
     return switch (output.format()) {
       case TEXT -> ComparisonText.of(several, charging, OutputOptions.columns(), output.style());
       case JSON -> PlanJson.of(several, charging);
@@ -202,14 +188,21 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private String one(
-      Comparer comparer, Charging charging, Passage passage, ScoreFile file, Score read) {
-    Plan plan = plan(comparer, passage);
+      Comparer comparer,
+      Charging charging,
+      Passage passage,
+      ScoreFile file,
+      Score read,
+      NewFiles files) {
+    Plan plan = chosen.plan(comparer, free(passage));
     // Before anything is written, so that a moment that is not there leaves no file behind.
     Optional<String> told =
         why.map(when -> why(when, plan, comparer, charging))
             .or(() -> choices.map(span -> choices(span, plan, comparer, charging)));
     if (write.isPresent()) {
-      file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), write.get());
+      files.score(
+          file.unfinished(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), write.get()),
+          write.get());
     }
     if (told.isPresent()) {
       return told.get();
@@ -229,15 +222,10 @@ final class PlanCommand implements Callable<Integer> {
         output.format(), plans, comparer, charging, reading.printed(read, plans.passage()));
   }
 
-  private Plan plan(Comparer comparer, Passage passage) {
-    return choose.plan(comparer, () -> free(passage).keepingPrinted(keepPrinted));
-  }
-
   private Brief free(Passage passage) {
-    if (briefFile.isPresent()) {
-      return BriefFile.readOne(briefFile.get(), passage);
-    }
-    return Brief.free(demands.any() ? demands.name() : "free choice");
+    return briefFile.isPresent()
+        ? chosen.kept(BriefFile.readOne(briefFile.get(), passage))
+        : chosen.brief(demands, passage);
   }
 
   static final class SpanConverter implements ITypeConverter<Span> {

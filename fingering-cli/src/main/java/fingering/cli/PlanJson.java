@@ -12,8 +12,8 @@ import fingering.music.Passage;
 import fingering.plan.Alternative;
 import fingering.plan.Choice;
 import fingering.plan.Comparison;
-import fingering.plan.LeftString;
 import fingering.plan.Plan;
+import fingering.plan.PlanRemarks;
 import fingering.plan.PlannedNote;
 import fingering.plan.RuleCost;
 import fingering.scoring.Charge;
@@ -57,8 +57,8 @@ final class PlanJson {
     comparison.passage().remarks().forEach(remarks::add);
     comparison.remarks().forEach(remarks::add);
     comparison.plans().stream()
-        .flatMap(plan -> LeftString.of(plan).stream())
-        .forEach(left -> remarks.add(left.words()));
+        .flatMap(plan -> PlanRemarks.of(plan).stream())
+        .forEach(remarks::add);
     return text(root);
   }
 
@@ -68,7 +68,7 @@ final class PlanJson {
     fill(root, plan, charging);
     ArrayNode remarks = root.putArray("remarks");
     plan.passage().remarks().forEach(remarks::add);
-    LeftString.of(plan).forEach(left -> remarks.add(left.words()));
+    PlanRemarks.of(plan).forEach(remarks::add);
     return root;
   }
 

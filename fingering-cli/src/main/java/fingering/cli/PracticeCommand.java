@@ -9,7 +9,6 @@ import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreReader;
 import fingering.page.PracticeContent;
 import fingering.page.PracticePage;
-import fingering.plan.Brief;
 import fingering.plan.Comparer;
 import fingering.plan.Plan;
 import fingering.practice.Circle;
@@ -120,13 +119,7 @@ final class PracticeCommand implements Callable<Integer> {
       description = "Write an exercise for each practice spot into this folder (MusicXML).")
   Optional<Path> exercises = Optional.empty();
 
-  @Option(
-      names = "--choose",
-      paramLabel = "PLAN",
-      converter = WhichPlan.Converter.class,
-      completionCandidates = Offered.Plans.class,
-      description = "Which plan to practise: first, third, second or free, as 'plan' has it.")
-  WhichPlan choose = WhichPlan.FREE;
+  @Mixin PlanChoice chosen = new PlanChoice();
 
   @Mixin ScoreOptions reading = new ScoreOptions();
 
@@ -153,6 +146,7 @@ final class PracticeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     output.check();
+    chosen.check();
     calendar.ifPresent(path -> OutputFile.refuse(path, "--calendar"));
     ScoreFile file = score.read();
     Students students = player.students();
@@ -176,10 +170,6 @@ final class PracticeCommand implements Callable<Integer> {
     ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, charging.level());
     Optional<SpotsText.Exercises> written =
         exercises.map(folder -> new SpotsText.Exercises(folder, spots));
-    written.ifPresent(SpotsText.Exercises::write);
-    calendar.ifPresent(
-        path ->
-            OutputFile.write(PracticeCalendar.of(practice, clock.instant()), path, "--calendar"));
     String text =
         switch (output.format()) {
           case TEXT -> {
@@ -193,11 +183,12 @@ final class PracticeCommand implements Callable<Integer> {
                   SpotsText.told(spots, written),
                   Circles.of(passage, reading.printed(read, passage)));
         };
-    output.print(text, spec);
-    written
-        .filter(SpotsText.Exercises::any)
-        .ifPresent(exercises -> Written.tell(spec, exercises.folder()));
-    calendar.ifPresent(path -> Written.tell(spec, path));
+    try (NewFiles files = new NewFiles()) {
+      written.ifPresent(all -> all.write(files));
+      calendar.ifPresent(
+          path -> files.text(PracticeCalendar.of(practice, clock.instant()), path, "--calendar"));
+      output.print(text, files, spec);
+    }
     return ExitCode.DONE;
   }
 
@@ -241,7 +232,7 @@ final class PracticeCommand implements Callable<Integer> {
                 charging.scoring(),
                 students.hand(hand, passage.instrument(), reading.sized()),
                 demands.allowed())
-            .demanding(choose.isFree() ? demands.of(passage) : demands.besidesAllowed(passage));
-    return choose.plan(comparer, () -> Brief.free(demands.any() ? demands.name() : "free choice"));
+            .demanding(chosen.demands(demands, passage));
+    return chosen.plan(comparer, chosen.brief(demands, passage));
   }
 }

@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.demand.Span;
 import fingering.music.Passage;
 import fingering.music.Tempo;
+import fingering.plan.PlanRemarks;
 import fingering.practice.Beats;
 import fingering.practice.LadderRequest;
 import fingering.practice.LimitLadder;
@@ -47,6 +48,7 @@ final class PracticeWords {
             + " by "
             + Dates.told(request.by())
             + ".");
+    about.addAll(PlanRemarks.of(practice.plan()));
     about.add(reach(), shrinking());
     for (LimitLadder limit : practice.limits()) {
       about.add(

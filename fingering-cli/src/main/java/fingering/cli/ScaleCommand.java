@@ -139,9 +139,10 @@ final class ScaleCommand implements Callable<Integer> {
     PlannedScale planned =
         ScalePlanner.plan(
             request, played, left, start, passage -> plan(comparer(passage, charging, left)));
-    write.ifPresent(file -> write(planned, file));
-    output.print(text(planned, charging, left), spec);
-    write.ifPresent(file -> Written.tell(spec, file));
+    try (NewFiles files = new NewFiles()) {
+      write.ifPresent(file -> write(planned, file, files));
+      output.print(text(planned, charging, left), files, spec);
+    }
     return ExitCode.DONE;
   }
 
@@ -186,9 +187,11 @@ final class ScaleCommand implements Callable<Integer> {
     return comparer.plan(Brief.free(demands.any() ? demands.name() : "free choice"));
   }
 
-  private static void write(PlannedScale planned, Path target) {
+  private static void write(PlannedScale planned, Path target, NewFiles files) {
     ScoreFile file = planned.exercise().file();
-    file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(planned.plan())), target);
+    files.score(
+        file.unfinished(ScoreMarker.mark(file.text(), PlanMarks.of(planned.plan())), target),
+        target);
   }
 
   private String text(PlannedScale planned, Charging charging, LeftHand left) {

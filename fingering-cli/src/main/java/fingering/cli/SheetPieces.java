@@ -60,6 +60,7 @@ final class SheetPieces {
   private final Instrument played;
   private final LeftHand hand;
   private final Planners planners;
+  private final boolean keepPrinted;
   private final LimitOptions limit;
   private final ImmutableList.Builder<Ready> ready = ImmutableList.builder();
   private final ImmutableList.Builder<Problem> problems = ImmutableList.builder();
@@ -68,11 +69,19 @@ final class SheetPieces {
    * Reads and plans all of a sheet.
    *
    * @param played the instrument of the sheet, as it is tuned and built
+   * @param keepPrinted whether excerpts keep what is printed in them
    */
-  SheetPieces(Sheet sheet, Instrument played, LeftHand hand, Scoring scoring, LimitOptions limit) {
+  SheetPieces(
+      Sheet sheet,
+      Instrument played,
+      LeftHand hand,
+      Scoring scoring,
+      boolean keepPrinted,
+      LimitOptions limit) {
     this.sheet = sheet;
     this.played = played;
     this.hand = hand;
+    this.keepPrinted = keepPrinted;
     this.limit = limit;
     planners = new Planners(scoring, hand);
     for (Entry entry : sheet.entries()) {
@@ -130,7 +139,11 @@ final class SheetPieces {
             entry.lineOf("scale"),
             () ->
                 ScalePlanner.plan(
-                    request, played, hand, start, passage -> plan(entry, passage, "free choice")));
+                    request,
+                    played,
+                    hand,
+                    start,
+                    passage -> plan(entry, passage, Brief.builder("free choice"))));
     Plan plan = planned.plan();
     Planner planner = planners.of(plan.passage());
     Piece piece = new Piece(request.title(), planner, plan, !sheet.excerptsOnly());
@@ -177,7 +190,7 @@ final class SheetPieces {
         entry
             .value("name")
             .orElse(passage.title().isBlank() ? passage.partName() : passage.title());
-    Plan plan = plan(entry, passage, "free choice");
+    Plan plan = plan(entry, passage, Brief.builder("free choice").keepingPrinted(keepPrinted));
     return new Ready(entry, new Piece(name, planners.of(passage), plan, true), file);
   }
 
@@ -209,9 +222,8 @@ final class SheetPieces {
         .orElseGet(() -> options.read("the tune", abc.orElseThrow().replace("\\n", "\n")));
   }
 
-  private Plan plan(Entry entry, Passage passage, String name) {
+  private Plan plan(Entry entry, Passage passage, Brief.Builder brief) {
     DemandText text = KeptPlan.demands(passage, sheet.folder());
-    Brief.Builder brief = Brief.builder(name);
     for (Line line : entry.lines()) {
       if (DemandText.KEYS.contains(line.key())) {
         at(line.line(), () -> read(line, text, passage)).forEach(brief::demanding);

@@ -47,11 +47,14 @@ final class SpotsText {
   /** The exercises of spots, each in a file of a folder. */
   record Exercises(Path folder, List<PracticeSpot> spots) {
     /**
-     * Writes them, or none of them.
+     * Writes them among other new files.
      *
      * @throws UnwritableScoreException if a file is there already, or cannot be written
      */
-    void write() {
+    void write(NewFiles files) {
+      if (!any()) {
+        return;
+      }
       for (int i = 0; i < spots.size(); i++) {
         file(i)
             .filter(Files::exists)
@@ -62,14 +65,19 @@ final class SpotsText {
                 });
       }
       try {
-        Files.createDirectories(folder);
+        files.folder(folder);
       } catch (IOException e) {
         throw new UnwritableScoreException(
             folder + " cannot be made a folder; give --exercises another name.", e);
       }
       for (int i = 0; i < spots.size(); i++) {
         Optional<Path> file = file(i);
-        spots.get(i).exercise().ifPresent(exercise -> exercise.write(file.orElseThrow()));
+        spots
+            .get(i)
+            .exercise()
+            .ifPresent(
+                exercise ->
+                    files.score(exercise.unfinished(file.orElseThrow()), file.orElseThrow()));
       }
     }
 

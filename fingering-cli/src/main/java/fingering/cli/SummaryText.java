@@ -1,9 +1,9 @@
 package fingering.cli;
 
 import fingering.plan.Comparison;
-import fingering.plan.LeftString;
 import fingering.plan.Plan;
 import fingering.plan.Plan.MeasureCost;
+import fingering.plan.PlanRemarks;
 import fingering.plan.RuleCost;
 import fingering.plan.Stay;
 import fingering.tables.Position;
@@ -203,9 +203,7 @@ final class SummaryText {
       told.add(plan.name() + ": " + against(base, plan));
     }
     told.addAll(comparison.remarks());
-    comparison.plans().stream()
-        .flatMap(plan -> LeftString.of(plan).stream())
-        .forEach(left -> told.add(left.words()));
+    comparison.plans().stream().flatMap(plan -> PlanRemarks.of(plan).stream()).forEach(told::add);
     return told;
   }
 

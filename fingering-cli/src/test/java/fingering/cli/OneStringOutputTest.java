@@ -48,6 +48,16 @@ final class OneStringOutputTest {
   }
 
   @Test
+  void thePageShowsHowPrintedPositionsAreRead() throws IOException {
+    String typed =
+        page().stream().filter(line -> line.contains("3rd pos.\"GABc")).findFirst().orElseThrow();
+    String tune = typed.substring(typed.indexOf('\'') + 1, typed.lastIndexOf('\''));
+    Session plan =
+        Session.of("plan", "--abc", tune, "--instrument", "violin", "--keep-printed").succeeded();
+    assertThat(page()).containsSequence(lines(plan, "'as printed' keeps", "to the end"));
+  }
+
+  @Test
   void thePageShowsTheWaysToTakeTwoMeasures() throws IOException {
     Session ways = Session.of("plan", DEMO, "--choices", "24-25").succeeded();
     assertThat(page()).containsSequence(lines(ways, "  m.  beat", "  A4"));

@@ -17,6 +17,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param moments the moments, in order of time
  * @param remarks what was assumed in reading, a sentence each
  * @param oneString where words ask for one string, in order of time
+ * @param positions where words name the position of the hand, in order of time
  */
 public record Passage(
     String title,
@@ -27,7 +28,8 @@ public record Passage(
     ImmutableList<Measure> measures,
     ImmutableList<Moment> moments,
     ImmutableList<String> remarks,
-    ImmutableList<OneString> oneString) {
+    ImmutableList<OneString> oneString,
+    ImmutableList<PrintedPosition> positions) {
 
   /**
    * Checks the components.
@@ -40,7 +42,31 @@ public record Passage(
     }
   }
 
-  /** A passage without words that ask for one string. */
+  /** A passage without words that name a position. */
+  public Passage(
+      String title,
+      String partId,
+      String partName,
+      Instrument instrument,
+      ImmutableList<TempoChange> tempi,
+      ImmutableList<Measure> measures,
+      ImmutableList<Moment> moments,
+      ImmutableList<String> remarks,
+      ImmutableList<OneString> oneString) {
+    this(
+        title,
+        partId,
+        partName,
+        instrument,
+        tempi,
+        measures,
+        moments,
+        remarks,
+        oneString,
+        ImmutableList.of());
+  }
+
+  /** A passage without words that ask for one string or name a position. */
   public Passage(
       String title,
       String partId,
@@ -57,7 +83,16 @@ public record Passage(
   /** The same passage where no words ask for one string. */
   public Passage ignoringStringWords() {
     return new Passage(
-        title, partId, partName, instrument, tempi, measures, moments, remarks, ImmutableList.of());
+        title,
+        partId,
+        partName,
+        instrument,
+        tempi,
+        measures,
+        moments,
+        remarks,
+        ImmutableList.of(),
+        positions);
   }
 
   /** A passage in one tempo throughout. */
@@ -96,6 +131,13 @@ public record Passage(
       inForce = change.tempo();
     }
     return inForce;
+  }
+
+  /** Whether a finger, a string or a position is printed in it. */
+  public boolean fingered() {
+    return positions.stream().anyMatch(asked -> asked.position().isPresent())
+        || notes().stream()
+            .anyMatch(n -> n.marks().finger().isPresent() || n.marks().string().isPresent());
   }
 
   /** All sounding notes in score order, those of a chord lowest first. */

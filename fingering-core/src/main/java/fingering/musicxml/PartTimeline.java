@@ -18,6 +18,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param tempi the tempi that stand in it
  * @param pluckings where it changes between bow and plucking
  * @param strings where words ask for one string
+ * @param positions where words name a position
  * @param print what is printed on its staff
  * @param transposes whether it says how it transposes
  * @param lowClef whether it has a clef with an 8 below
@@ -31,6 +32,7 @@ record PartTimeline(
     ImmutableList<TempoMark> tempi,
     ImmutableList<Plucking> pluckings,
     ImmutableList<StringMarks.Stretch> strings,
+    ImmutableList<PositionMarks.Stretch> positions,
     PrintedPart print,
     boolean transposes,
     boolean lowClef,

@@ -42,6 +42,7 @@ final class PartWalk {
   private final ImmutableList.Builder<TempoMark> tempi = ImmutableList.builder();
   private final PluckingMarks pluckings = new PluckingMarks();
   private final StringMarks strings = new StringMarks();
+  private final PositionMarks positions = new PositionMarks();
   private final UpperNotes uppers = new UpperNotes();
   private final PrintCollector print = new PrintCollector();
   private Optional<Clef> firstClef = Optional.empty();
@@ -86,6 +87,7 @@ final class PartWalk {
             tempi.build(),
             pluckings.changes(),
             strings.stretches(slots, measures),
+            positions.stretches(slots, measures),
             print.part(measures),
             transposes,
             lowClef,
@@ -208,9 +210,11 @@ final class PartWalk {
     }
     String forVoice = direction.getVoice() == null ? "" : direction.getVoice().strip();
     print.direction(direction, clock.measure(), at);
-    boolean once = pluckings.words(words, clock.start().add(at), forVoice);
-    strings.direction(
-        direction, String.join(" ", words), clock.number(), clock.start().add(at), forVoice);
+    BigFraction when = clock.start().add(at);
+    boolean once = pluckings.words(words, when, forVoice);
+    String said = String.join(" ", words);
+    strings.direction(direction, said, clock.number(), when, forVoice);
+    positions.direction(direction, said, clock.measure(), when, forVoice);
     if (direction.getSound() != null) {
       sound(direction.getSound(), at, !once);
     }

@@ -230,7 +230,10 @@ public final class Score {
         measures.subList(range.first(), range.last() + 1),
         moments,
         told.build(),
-        strings.asked());
+        strings.asked(),
+        request.stringWords()
+            ? PositionReading.of(timeline, instrument, moments)
+            : ImmutableList.of());
   }
 
   /**

@@ -200,6 +200,20 @@ public final class ScoreFile {
    *     cannot be written
    */
   public void writeMarked(String text, Path target) {
+    try (UnfinishedScore unfinished = unfinished(text, target)) {
+      unfinished.appear();
+    }
+  }
+
+  /**
+   * Writes a changed text of this score as {@link #writeMarked} does, but leaves it beside its
+   * place until it is told to appear, so that several files can appear together.
+   *
+   * @param text the text to write, without byte order mark
+   * @param target the file to make; it must not exist
+   * @throws UnwritableScoreException as above
+   */
+  public UnfinishedScore unfinished(String text, Path target) {
     Path place = target.toAbsolutePath();
     String name = String.valueOf(place.getFileName()).toLowerCase(Locale.ROOT);
     boolean compress = name.endsWith(".mxl");
@@ -210,25 +224,28 @@ public final class ScoreFile {
     refuseExisting(place, target);
     byte[] bytes = encoded(text, target);
     // Without the name itself, which may be as long as the disk allows.
-    Path unfinished = place.resolveSibling("." + UUID.randomUUID() + ".part");
+    Path beside = place.resolveSibling("." + UUID.randomUUID() + ".part");
+    boolean written = false;
     try {
       try {
         try (OutputStream out =
             new BufferedOutputStream(
-                Files.newOutputStream(unfinished, StandardOpenOption.CREATE_NEW))) {
+                Files.newOutputStream(beside, StandardOpenOption.CREATE_NEW))) {
           if (compress) {
             writeArchive(bytes, out, target);
           } else {
             out.write(bytes);
           }
         }
-        refuseExisting(place, target);
-        move(unfinished, place);
+        written = true;
+        return new UnfinishedScore(this, target, beside);
       } finally {
-        Files.deleteIfExists(unfinished);
+        if (!written) {
+          Files.deleteIfExists(beside);
+        }
       }
     } catch (IOException e) {
-      throw unwritable(place, target, e);
+      throw unwritable(target, e);
     }
   }
 
@@ -286,16 +303,23 @@ public final class ScoreFile {
     }
   }
 
-  private static void move(Path from, Path to) throws IOException {
+  /** Moves what was written beside a target into its place. */
+  void move(Path from, Path target) {
+    Path place = target.toAbsolutePath();
+    refuseExisting(place, target);
     try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(from, to);
+      try {
+        Files.move(from, place, StandardCopyOption.ATOMIC_MOVE);
+      } catch (AtomicMoveNotSupportedException e) {
+        Files.move(from, place);
+      }
+    } catch (IOException e) {
+      throw unwritable(target, e);
     }
   }
 
-  private static UnwritableScoreException unwritable(Path place, Path target, IOException e) {
-    Path folder = place.getParent();
+  static UnwritableScoreException unwritable(Path target, IOException e) {
+    Path folder = target.toAbsolutePath().getParent();
     if (folder == null || !Files.isDirectory(folder)) {
       return new UnwritableScoreException(
           "%s cannot be written because there is no folder %s: make it first, or choose another."

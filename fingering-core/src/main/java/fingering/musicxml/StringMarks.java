@@ -8,16 +8,10 @@ import fingering.musicxml.StringWords.Asked;
 import fingering.musicxml.StringWords.Kind;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.audiveris.proxymusic.Bracket;
-import org.audiveris.proxymusic.Dashes;
 import org.audiveris.proxymusic.Direction;
-import org.audiveris.proxymusic.DirectionType;
-import org.audiveris.proxymusic.StartStopContinue;
 
 /**
  * Collects where words ask for one string, and how long (common practice, no source). A line
@@ -56,9 +50,6 @@ final class StringMarks {
     }
   }
 
-  /** The sign of a line: dashed or bracket, and its number. */
-  private record Line(boolean dashed, Optional<Integer> number) {}
-
   /** Words at their place. */
   private static final class Event {
     private final Asked asked;
@@ -80,13 +71,16 @@ final class StringMarks {
     private boolean isString() {
       return asked.kind() == Kind.STRING;
     }
+
+    private void lineEnds(BigFraction at) {
+      if (Quarters.compare(at, start) > 0) {
+        lineEnd = Optional.of(at);
+      }
+    }
   }
 
-  /** A rest in which a phrase ends: a quarter note. */
-  private static final BigFraction BREATH = BigFraction.ONE;
-
   private final List<Event> events = new ArrayList<>();
-  private final Map<Line, Event> lines = new HashMap<>();
+  private final DirectionLines<Event> lines = new DirectionLines<>();
 
   /**
    * Takes a direction.
@@ -98,25 +92,7 @@ final class StringMarks {
    */
   void direction(
       Direction direction, String words, String measure, BigFraction start, String voice) {
-    List<Line> started = new ArrayList<>();
-    for (DirectionType type : direction.getDirectionType()) {
-      Dashes dashes = type.getDashes();
-      Bracket bracket = type.getBracket();
-      if (dashes != null) {
-        line(
-            new Line(true, Optional.ofNullable(dashes.getNumber())),
-            dashes.getType(),
-            start,
-            started);
-      }
-      if (bracket != null) {
-        line(
-            new Line(false, Optional.ofNullable(bracket.getNumber())),
-            bracket.getType(),
-            start,
-            started);
-      }
-    }
+    List<DirectionLines.Line> started = lines.take(direction, start, Event::lineEnds);
     Optional<Event> named = Optional.empty();
     for (Asked asked : StringWords.standard().read(words, !started.isEmpty())) {
       Event event = new Event(asked, words.strip().replaceAll("\\s+", " "), measure, start, voice);
@@ -127,10 +103,8 @@ final class StringMarks {
     Optional<Event> owner = words.isBlank() ? lastAt(start, voice) : named;
     owner.ifPresent(
         event -> {
-          for (Line line : started) {
-            event.line = true;
-            lines.put(line, event);
-          }
+          event.line |= !started.isEmpty();
+          lines.belong(started, event);
         });
   }
 
@@ -142,18 +116,6 @@ final class StringMarks {
     return last.isString() && !last.line && last.start.equals(start) && last.voice.equals(voice)
         ? Optional.of(last)
         : Optional.empty();
-  }
-
-  private void line(Line line, StartStopContinue type, BigFraction at, List<Line> started) {
-    if (type == StartStopContinue.START) {
-      lines.remove(line);
-      started.add(line);
-    } else if (type == StartStopContinue.STOP) {
-      Event event = lines.remove(line);
-      if (event != null && Quarters.compare(at, event.start) > 0) {
-        event.lineEnd = Optional.of(at);
-      }
-    }
   }
 
   /** The stretches for which one string is asked for, in order of time. */
@@ -174,11 +136,12 @@ final class StringMarks {
     Event words = events.get(at);
     Optional<Event> next = closing(events, at);
     BigFraction until =
-        words.lineEnd.or(() -> next.map(event -> event.start)).orElse(endOf(measures));
+        words.lineEnd.or(() -> next.map(event -> event.start)).orElse(PhraseEnd.ofPart(measures));
     End why = words.lineEnd.isPresent() ? End.LINE : next.isPresent() ? End.WORDS : End.PART;
     if (words.lineEnd.isEmpty()) {
       boolean givenBack = next.map(event -> !event.isString()).orElse(false);
-      Optional<BigFraction> rest = rest(words, until, givenBack, slots, measures);
+      PhraseEnd phrase = new PhraseEnd(words.start, until, words.voice);
+      Optional<BigFraction> rest = phrase.rest(givenBack, slots, measures);
       if (rest.isPresent()) {
         until = rest.get();
         why = End.REST;
@@ -226,42 +189,5 @@ final class StringMarks {
           };
     }
     return place;
-  }
-
-  private static BigFraction endOf(List<Measure> measures) {
-    Measure last = measures.get(measures.size() - 1);
-    return last.start().add(last.length());
-  }
-
-  /** Where the first rest begins that ends a phrase, before a time. */
-  private static Optional<BigFraction> rest(
-      Event words,
-      BigFraction until,
-      boolean givenBack,
-      ImmutableList<Slot> slots,
-      List<Measure> measures) {
-    Optional<BigFraction> sounded = Optional.empty();
-    for (Slot slot : slots) {
-      for (WrittenNote note : slot.notes()) {
-        boolean counts =
-            Quarters.compare(note.start(), words.start) >= 0
-                && Quarters.compare(note.start(), until) < 0
-                && (words.voice.isEmpty() || words.voice.equals(note.voice()));
-        if (!counts) {
-          continue;
-        }
-        if (sounded.isPresent()) {
-          Measure measure = measures.get(note.measure());
-          BigFraction breath = givenBack ? measure.length() : BREATH;
-          if (Quarters.compare(note.start(), sounded.get().add(breath)) >= 0) {
-            return sounded;
-          }
-        }
-        BigFraction end = note.end();
-        sounded =
-            Optional.of(sounded.filter(before -> Quarters.compare(before, end) > 0).orElse(end));
-      }
-    }
-    return Optional.empty();
   }
 }

@@ -20,6 +20,9 @@ import java.util.function.Function;
  * for use by many threads.
  */
 public final class Comparer {
+  /** What the plan that keeps what is printed is called. */
+  public static final String AS_PRINTED = "as printed";
+
   /** Stopped notes that make a stay real, longest first; a short passage has to do with less. */
   private static final ImmutableList<Integer> REAL_STAY = ImmutableList.of(8, 6, 4, 2, 1);
 
@@ -117,11 +120,8 @@ public final class Comparer {
    * @throws InfeasibleBriefException if no plan meets the demands
    */
   public Optional<Plan> printed() {
-    boolean any =
-        passage.notes().stream()
-            .anyMatch(n -> n.marks().finger().isPresent() || n.marks().string().isPresent());
-    return any
-        ? Optional.of(planner.plan(demanded(Brief.free("as printed").keepingPrinted(true))))
+    return passage.fingered()
+        ? Optional.of(planner.plan(demanded(Brief.free(AS_PRINTED).keepingPrinted(true))))
         : Optional.empty();
   }
 

@@ -2,11 +2,14 @@ package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
 import fingering.demand.Limit;
+import fingering.demand.Span;
+import fingering.demand.StayIn;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.OneString;
 import fingering.music.Passage;
+import fingering.music.PrintedPosition;
 import fingering.search.Closed;
 import java.util.BitSet;
 import java.util.function.Predicate;
@@ -28,7 +31,8 @@ final class Selection implements Closed {
 
   /**
    * The grips of each moment that keep every limit of a brief; none where none does. Of these the
-   * ones that are on the string that words ask for, where there are such.
+   * ones that are on the string that words ask for, where there are such, and, where the brief
+   * keeps what is printed, in the position that words name.
    *
    * @throws IllegalArgumentException if a limit speaks of measures or notes that are not there
    */
@@ -55,7 +59,26 @@ final class Selection implements Closed {
         }
       }
     }
+    if (brief.keepPrinted()) {
+      passage.positions().forEach(asked -> selection.keep(asked, passage));
+    }
     return selection;
+  }
+
+  /** Words without a line hold no more where the hand cannot be there: it has to move. */
+  private void keep(PrintedPosition asked, Passage passage) {
+    if (asked.position().isEmpty()) {
+      return;
+    }
+    StayIn there = new StayIn(asked.position().get(), Span.WHOLE);
+    for (int m = 0; m < grips.size(); m++) {
+      Moment moment = passage.moments().get(m);
+      if (asked.concerns(moment)
+          && !keep(m, grip -> there.keeps(moment, grip), true)
+          && !asked.line()) {
+        return;
+      }
+    }
   }
 
   private static boolean onString(OneString asked, Moment moment, Grip grip) {
@@ -70,8 +93,11 @@ final class Selection implements Closed {
     return true;
   }
 
-  /** Closes the grips that are not wanted, but where it yields and none at all would be left. */
-  private void keep(int moment, Predicate<Grip> wanted, boolean yields) {
+  /**
+   * Closes the grips that are not wanted, but where it yields and none at all would be left;
+   * returns whether it has.
+   */
+  private boolean keep(int moment, Predicate<Grip> wanted, boolean yields) {
     BitSet left = new BitSet();
     for (int g = 0; g < grips.get(moment).size(); g++) {
       left.set(g, at(moment, g) || !wanted.test(grips.get(moment).get(g)));
@@ -79,7 +105,9 @@ final class Selection implements Closed {
     if (!yields || left.cardinality() < grips.get(moment).size()) {
       closed[moment] = left;
       any = true;
+      return true;
     }
+    return false;
   }
 
   @Override

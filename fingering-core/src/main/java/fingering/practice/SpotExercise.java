@@ -11,6 +11,7 @@ import fingering.musicxml.PlainScore;
 import fingering.musicxml.PlainScoreWriter;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreMarker;
+import fingering.musicxml.UnfinishedScore;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import java.nio.file.Path;
@@ -108,6 +109,19 @@ public record SpotExercise(
    * @throws fingering.musicxml.UnwritableScoreException if the file exists or cannot be written
    */
   public void write(Path target) {
-    ScoreFile.of(PlainScoreWriter.text(score()), ImmutableList.of()).writeMarked(text(), target);
+    file().writeMarked(text(), target);
+  }
+
+  /**
+   * Writes it, and leaves it beside its place until it is told to appear.
+   *
+   * @throws fingering.musicxml.UnwritableScoreException as above
+   */
+  public UnfinishedScore unfinished(Path target) {
+    return file().unfinished(text(), target);
+  }
+
+  private ScoreFile file() {
+    return ScoreFile.of(PlainScoreWriter.text(score()), ImmutableList.of());
   }
 }

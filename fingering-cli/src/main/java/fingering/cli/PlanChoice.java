@@ -1,0 +1,75 @@
+package fingering.cli;
+
+import com.google.common.collect.ImmutableList;
+import fingering.demand.Demand;
+import fingering.music.Passage;
+import fingering.plan.Brief;
+import fingering.plan.Comparer;
+import fingering.plan.Plan;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Which plan to make; shared by the commands that make one. */
+final class PlanChoice {
+  @Spec(Spec.Target.MIXEE)
+  CommandSpec spec;
+
+  @Option(
+      names = "--choose",
+      paramLabel = "PLAN",
+      converter = WhichPlan.Converter.class,
+      completionCandidates = Offered.Plans.class,
+      description =
+          "A plan of 'compare', called by its position and not by its column: first (or 1); third (or 3; cello: the one that stays in 4th); second (or 2: it shows 1st, 2nd and 3rd); free (the default) is the cheapest of all.")
+  WhichPlan choose = WhichPlan.FREE;
+
+  @Mixin PrintedOption printed = new PrintedOption();
+
+  /** Refuses what cannot be met together, before any work is done. */
+  void check() {
+    if (!free() && printed.kept) {
+      throw new ParameterException(
+          spec.commandLine(), "--choose and --keep-printed cannot be met together; give one");
+    }
+  }
+
+  /** Whether none of the plans of 'compare' is asked for. */
+  boolean free() {
+    return choose.isFree();
+  }
+
+  /** What every plan has to meet: a plan of 'compare' has positions of its own. */
+  ImmutableList<Demand> demands(DemandOptions demands, Passage passage) {
+    return free() ? demands.of(passage) : demands.besidesAllowed(passage);
+  }
+
+  /** The brief of a plan of free choice, called by what it has to meet. */
+  Brief brief(DemandOptions demands, Passage passage) {
+    return kept(Brief.free(name(demands, passage)));
+  }
+
+  /** The same brief, keeping what is printed where that is asked for. */
+  Brief kept(Brief brief) {
+    return brief.keepingPrinted(printed.kept);
+  }
+
+  private String name(DemandOptions demands, Passage passage) {
+    if (printed.kept && passage.fingered()) {
+      return demands.any() ? "as printed and demanded" : Comparer.AS_PRINTED;
+    }
+    return demands.any() ? demands.name() : "free choice";
+  }
+
+  /**
+   * The plan.
+   *
+   * @param free what a plan of free choice has to meet
+   * @throws IllegalArgumentException if there is none
+   */
+  Plan plan(Comparer comparer, Brief free) {
+    return choose.plan(comparer, () -> free);
+  }
+}

@@ -1,0 +1,73 @@
+package fingering.musicxml;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.music.Moment;
+import fingering.music.Note;
+import fingering.music.NoteAddress;
+import fingering.music.PrintedMeasure;
+import fingering.music.PrintedMeasure.Bar;
+import fingering.music.PrintedPosition;
+import fingering.musicxml.PositionMarks.Stretch;
+import fingering.tables.Instrument;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Reads the words that name a position for the moments of a passage. */
+final class PositionReading {
+  private PositionReading() {}
+
+  static ImmutableList<PrintedPosition> of(
+      PartTimeline timeline, Instrument instrument, List<Moment> moments) {
+    ImmutableList.Builder<PrintedPosition> all = ImmutableList.builder();
+    for (Stretch stretch : timeline.positions()) {
+      List<Note> notes = notes(timeline, stretch, moments);
+      if (!notes.isEmpty() && !(stretch.numeral() && heading(timeline, stretch))) {
+        boolean unclear = stretch.numeral() && maybeString(stretch, instrument, notes.get(0));
+        all.add(
+            new PrintedPosition(
+                stretch.words(),
+                unclear ? Optional.empty() : Optional.of(stretch.position()),
+                notes.get(0).place(),
+                notes.get(notes.size() - 1).place(),
+                stretch.why(),
+                notes.stream().map(Note::address).collect(ImmutableSet.toImmutableSet())));
+      }
+    }
+    return all.build();
+  }
+
+  /** A numeral means no string where there is none so numbered, or the note lies below it. */
+  private static boolean maybeString(Stretch stretch, Instrument instrument, Note first) {
+    int number = stretch.position().halves() / 2;
+    return number <= instrument.strings().size()
+        && instrument.string(number).pitch().midi() <= first.midi();
+  }
+
+  /** A numeral at the beginning of a movement counts the movements. */
+  private static boolean heading(PartTimeline timeline, Stretch stretch) {
+    int measure = stretch.measure();
+    if (!stretch.start().equals(timeline.measures().get(measure).start())) {
+      return false;
+    }
+    List<PrintedMeasure> printed = timeline.print().measures();
+    return measure == 0
+        || printed.get(measure - 1).end() == Bar.FINAL
+        || printed.get(measure - 1).end() == Bar.DOUBLE;
+  }
+
+  private static List<Note> notes(PartTimeline timeline, Stretch stretch, List<Moment> moments) {
+    Set<NoteAddress> held =
+        timeline.slots().stream()
+            .flatMap(slot -> slot.notes().stream())
+            .filter(stretch::holds)
+            .map(WrittenNote::address)
+            .collect(Collectors.toSet());
+    return moments.stream()
+        .flatMap(moment -> moment.struck().stream())
+        .filter(note -> held.contains(note.address()))
+        .toList();
+  }
+}

@@ -1,0 +1,155 @@
+package fingering.musicxml;
+
+import static fingering.musicxml.ScoreText.START;
+import static fingering.musicxml.ScoreText.direction;
+import static fingering.musicxml.ScoreText.measure;
+import static fingering.musicxml.ScoreText.note;
+import static fingering.musicxml.ScoreText.passage;
+import static fingering.musicxml.ScoreText.read;
+import static fingering.musicxml.ScoreText.rest;
+import static fingering.musicxml.ScoreText.violin;
+import static fingering.musicxml.ScoreText.words;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fingering.music.OneString.End;
+import fingering.music.Passage;
+import fingering.music.PrintedPosition;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** How long words for a position hold: common practice, no source. Lines: MusicXML 4.0. */
+class PrintedPositionTest {
+  /** The written notes for which the hand is to be somewhere; {@code ?} where that is unclear. */
+  private static List<String> held(Passage passage) {
+    List<String> held = new ArrayList<>();
+    passage
+        .notes()
+        .forEach(
+            note -> {
+              for (PrintedPosition asked : passage.positions()) {
+                if (asked.notes().contains(note.address())) {
+                  held.add(
+                      note.written() + " " + asked.position().map(Object::toString).orElse("?"));
+                }
+              }
+            });
+    return held;
+  }
+
+  private static Passage in(Object... content) {
+    Object[] all = new Object[content.length + 1];
+    all[0] = START;
+    System.arraycopy(content, 0, all, 1, content.length);
+    return passage(violin(measure("1", all)));
+  }
+
+  @Test
+  void wordsHoldUntilOthersSayWhereTheHandGoes() {
+    Passage passage =
+        in(
+            note("A4", 4),
+            words("3rd pos."),
+            note("B4", 2),
+            note("C5", 2),
+            words("I. Lage"),
+            note("D4", 4));
+    assertThat(held(passage)).containsExactly("B4 3", "C5 3", "D4 1");
+    assertThat(passage.positions())
+        .extracting(PrintedPosition::end)
+        .containsExactly(End.WORDS, End.PART);
+  }
+
+  @Test
+  void theyHoldOverRestsThatAreShorterThanAMeasure() {
+    Passage passage = in(words("3rd pos."), note("B4", 4), rest(8), note("C5", 4));
+    assertThat(held(passage)).containsExactly("B4 3", "C5 3");
+    passage =
+        passage(
+            violin(
+                measure("1", START, words("3rd pos."), note("B4", 16)),
+                measure("2", rest(16)),
+                measure("3", note("C5", 16))));
+    assertThat(held(passage)).containsExactly("B4 3");
+    assertThat(passage.positions().get(0).end()).isEqualTo(End.REST);
+  }
+
+  @Test
+  void aLineTellsHowLong() {
+    Passage passage =
+        in(
+            direction(
+                "<words>3rd pos.</words></direction-type><direction-type><bracket type=\"start\" number=\"1\" line-end=\"none\"/>"),
+            note("B4", 2),
+            rest(4),
+            note("C5", 2),
+            direction("<bracket type=\"stop\" number=\"1\" line-end=\"down\"/>"),
+            note("D5", 2));
+    assertThat(held(passage)).containsExactly("B4 3", "C5 3");
+    assertThat(passage.positions().get(0).line()).isTrue();
+  }
+
+  @Test
+  void theThumbEndsThem() {
+    Passage passage = in(words("3rd pos."), note("B4", 4), words("thumb on D"), note("D5", 4));
+    assertThat(held(passage)).containsExactly("B4 3");
+  }
+
+  @Test
+  void aNumeralThatMayBeAStringEndsThePositionAndNamesNone() {
+    Passage passage = in(words("3rd pos."), note("B4", 4), words("II"), note("D5", 4));
+    assertThat(held(passage)).containsExactly("B4 3", "D5 ?");
+  }
+
+  @Test
+  void aNumeralThatCanBeNoStringIsAPosition() {
+    // D4 lies below the first string of a violin, and a violin has no fifth.
+    assertThat(held(in(note("A4", 4), words("I"), note("D4", 4)))).containsExactly("D4 1");
+    assertThat(held(in(note("A4", 4), words("V"), note("E5", 4)))).containsExactly("E5 5");
+  }
+
+  @Test
+  void aNumeralWithALineIsAString() {
+    Passage passage =
+        in(
+            note("A4", 4),
+            direction(
+                "<words>III</words></direction-type><direction-type><dashes type=\"start\" number=\"1\"/>"),
+            note("G4", 4));
+    assertThat(held(passage)).isEmpty();
+    assertThat(passage.oneString()).hasSize(1);
+  }
+
+  @Test
+  void aNumeralOverAMovementCountsTheMovements() {
+    assertThat(held(in(words("II"), note("E5", 4)))).isEmpty();
+    assertThat(
+            held(
+                passage(
+                    violin(
+                        measure(
+                            "1",
+                            START,
+                            note("A4", 16),
+                            "<barline location=\"right\"><bar-style>light-heavy</bar-style></barline>"),
+                        measure("2", words("II"), note("E5", 16))))))
+        .isEmpty();
+  }
+
+  @Test
+  void wordsAreLeftOutOfAccountWhereThatIsAsked() {
+    Passage passage =
+        read(violin(measure("1", START, words("3rd pos."), note("B4", 16))))
+            .passage(
+                new PassageRequest(
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    false));
+    assertThat(passage.positions()).isEmpty();
+    assertThat(passage.fingered()).isFalse();
+  }
+}

@@ -1,0 +1,136 @@
+package fingering.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.demand.DemandText;
+import fingering.music.Music;
+import fingering.music.Note;
+import fingering.music.OneString.End;
+import fingering.music.Passage;
+import fingering.music.PrintedPosition;
+import fingering.scoring.Scoring;
+import fingering.tables.Position;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Words such as '3rd pos.' in plans that keep what is printed. */
+class PrintedPositionPlansTest {
+  private static final Brief KEEPING = Brief.free("kept").keepingPrinted(true);
+
+  /** The same music with words for a position over its notes from one on. */
+  private static Passage named(Optional<Position> position, End end, Passage p, int from) {
+    List<Note> held = p.notes().subList(from, p.notes().size());
+    PrintedPosition asked =
+        new PrintedPosition(
+            position.map(one -> one.display() + " pos.").orElse("II"),
+            position,
+            held.get(0).place(),
+            held.get(held.size() - 1).place(),
+            end,
+            held.stream().map(Note::address).collect(ImmutableSet.toImmutableSet()));
+    return new Passage(
+        p.title(),
+        p.partId(),
+        p.partName(),
+        p.instrument(),
+        p.tempi(),
+        p.measures(),
+        p.moments(),
+        p.remarks(),
+        ImmutableList.of(),
+        ImmutableList.of(asked));
+  }
+
+  private static Passage third(Passage passage, int from) {
+    return named(Optional.of(Position.THIRD), End.PART, passage, from);
+  }
+
+  private static Plan plan(Passage passage, Brief brief) {
+    return Planner.of(passage, Scoring.commonPractice()).plan(brief);
+  }
+
+  private static List<String> positions(Plan plan) {
+    return plan.notes().stream().map(PlannedNote::position).toList();
+  }
+
+  private static final Passage LINE = Music.violin().notes("A4/1 B4/1 C5/1 D5/1 E5/1 D5/1");
+
+  @Test
+  void theHandIsWhereTheWordsSay() {
+    Plan plan = plan(third(LINE, 2), KEEPING);
+    assertThat(positions(plan)).endsWith("3", "3", "3", "3");
+    assertThat(PlanRemarks.of(plan))
+        .containsExactly(
+            "'kept' keeps the hand where it is printed: '3rd pos.' in m. 1–2 (to the end).");
+    // What is printed binds no other plan.
+    Plan free = plan(third(LINE, 2), Brief.free("free"));
+    assertThat(positions(free)).containsOnly("1");
+    assertThat(PlanRemarks.of(free)).isEmpty();
+  }
+
+  // The plan is the cheapest of those that a player may be asked for by name of the position.
+  @Test
+  void wordsCostWhatTheSameDemandCosts() {
+    Brief asked =
+        Brief.builder("asked").demanding(DemandText.on(LINE.instrument()).stay("3@1-2")).build();
+    assertThat(plan(third(LINE, 0), KEEPING).total()).isEqualTo(plan(LINE, asked).total());
+  }
+
+  @Test
+  void aNoteOutOfReachEndsThemAndIsTold() {
+    Plan plan = plan(third(Music.violin().notes("C5/1 D5/1 A3/1 B3/1 C4/1 D4/1"), 0), KEEPING);
+    assertThat(positions(plan)).containsExactly("3", "3", "1", "1", "1", "1");
+    assertThat(PlanRemarks.of(plan))
+        .contains(
+            "'kept' leaves the position of '3rd pos.' in m. 1–2 from A3 in measure 1, beat 3 on: out of reach in it, or something else is printed or demanded.");
+  }
+
+  @Test
+  void aLineHoldsBehindANoteOutOfReachToo() {
+    Passage passage = Music.violin().notes("C5/1 A3/1 C5/1 D5/1");
+    Plan plan = plan(named(Optional.of(Position.THIRD), End.LINE, passage, 0), KEEPING);
+    assertThat(positions(plan)).startsWith("3").endsWith("3", "3");
+    assertThat(positions(plan).get(1)).isNotEqualTo("3");
+    assertThat(PlanRemarks.of(plan).get(1)).contains("for A3 in measure 1, beat 2:");
+  }
+
+  @Test
+  void aPrintedFingerThatLiesElsewhereEndsThem() {
+    Plan plan = plan(third(Music.violin().notes("C5/1 D5/1 B4/1@1$2 C5/1"), 0), KEEPING);
+    assertThat(positions(plan)).startsWith("3", "3", "1");
+    assertThat(plan.notes().get(2).finger()).isEqualTo("1");
+  }
+
+  @Test
+  void whatIsDemandedGoesBeforeTheWords() {
+    Brief asked =
+        KEEPING.toBuilder().demanding(DemandText.on(LINE.instrument()).allow("1")).build();
+    assertThat(positions(plan(third(LINE, 2), asked))).containsOnly("1");
+  }
+
+  @Test
+  void anUnclearNumeralBindsNothingAndIsTold() {
+    Plan plan = plan(named(Optional.empty(), End.PART, LINE, 2), KEEPING);
+    assertThat(plan.total()).isEqualTo(plan(LINE, Brief.free("free")).total());
+    assertThat(PlanRemarks.of(plan))
+        .anyMatch(told -> told.startsWith("'II' in m. 1–2 may mean a string or a position"));
+  }
+
+  @Test
+  void aFingerThatNoHandCanTakeIsTold() {
+    Plan plan = plan(Music.violin().notes("A3/1@0 B3/1"), KEEPING);
+    assertThat(PlanRemarks.of(plan))
+        .containsExactly(
+            "'kept' does not take as printed: A3 in measure 1, beat 1; no hand can on this instrument, or something else is demanded.");
+  }
+
+  @Test
+  void whereNothingIsPrintedThatIsTold() {
+    assertThat(PlanRemarks.of(plan(LINE, KEEPING)))
+        .containsExactly(
+            "No finger, string or position is printed in what was read, so that nothing is kept.");
+  }
+}

@@ -81,7 +81,8 @@ final class ForwardPass {
     return reached;
   }
 
-  private static long[] unreached(int nodes) {
+  /** Sums of so many nodes, none of them reached. */
+  static long[] unreached(int nodes) {
     long[] sums = new long[nodes];
     Arrays.fill(sums, NONE);
     return sums;
@@ -113,7 +114,7 @@ final class ForwardPass {
     long[] own = own(m);
     for (int j = 0; j < own.length; j++) {
       for (int at = j * states; at < (j + 1) * states; at++) {
-        sums[at] = own[j] == NONE || sums[at] == NONE ? NONE : sums[at] + own[j];
+        sums[at] = plus(sums[at], own[j]);
       }
     }
   }
@@ -202,6 +203,11 @@ final class ForwardPass {
       }
     }
     return true;
+  }
+
+  /** Two sums as one; none where either is missing. */
+  static long plus(long sum, long more) {
+    return sum == NONE || more == NONE ? NONE : sum + more;
   }
 
   /** The sums of the nodes of a moment. */

@@ -38,8 +38,7 @@ final class Bound {
     ImmutableList<Grip> before = layers.grips().get(m - 1);
     long[] reached = new long[own.length];
     for (int j = 0; j < own.length; j++) {
-      boolean none = own[j] == ForwardPass.NONE || onward[j] == ForwardPass.NONE;
-      reached[j] = none ? ForwardPass.NONE : own[j] + onward[j];
+      reached[j] = ForwardPass.plus(own[j], onward[j]);
     }
     long[] least = new long[before.size()];
     for (int i = 0; i < least.length; i++) {

@@ -30,6 +30,7 @@ public final class Costs {
   private static final long BESIDES = 32;
 
   private final Scoring scoring;
+  private final long most;
 
   /** By identity, which weak keys mean: lists of many grips are too long to be compared. */
   private final Map<ImmutableList<Grip>, Integer> numbers = new MapMaker().weakKeys().makeMap();
@@ -49,7 +50,13 @@ public final class Costs {
 
   /** The costs by a scoring, none of them reckoned yet. */
   public Costs(Scoring scoring) {
+    this(scoring, MOST);
+  }
+
+  /** The same, of which not more than so many are kept. */
+  Costs(Scoring scoring, long most) {
     this.scoring = scoring;
+    this.most = most;
   }
 
   /** The scoring. */
@@ -114,7 +121,7 @@ public final class Costs {
   }
 
   private void keep(long more) {
-    if (kept.addAndGet(more) > MOST) {
+    if (kept.addAndGet(more) > most) {
       nodes.clear();
       leisurely.clear();
       edges.clear();

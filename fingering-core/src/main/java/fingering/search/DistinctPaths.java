@@ -5,7 +5,6 @@ import static fingering.search.ForwardPass.NONE;
 import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableIntArray;
 import fingering.fingerboard.Grip;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.OptionalInt;
 import java.util.TreeSet;
@@ -138,8 +137,7 @@ final class DistinctPaths {
     Ways ways = pass.ways(m + 1);
     long[] own = pass.own(m + 1);
     long[] sums = pass.sums(m);
-    long[] all = new long[now.size() * states];
-    Arrays.fill(all, NONE);
+    long[] all = ForwardPass.unreached(now.size() * states);
     for (int g = 0; g < group.length(); g++) {
       int reached = group.get(g);
       if (own[reached] == NONE) {

@@ -5,7 +5,7 @@ import fingering.fingerboard.Grip;
 import fingering.scoring.Passing;
 import fingering.scoring.Stroke;
 import java.util.Arrays;
-import java.util.OptionalInt;
+import java.util.Optional;
 
 /**
  * The least sums with which every grip is reached in every state of the requirement, from the first
@@ -81,7 +81,8 @@ final class ForwardPass {
     return reached;
   }
 
-  private static long[] unreached(int nodes) {
+  /** Sums of so many nodes, none of them reached. */
+  static long[] unreached(int nodes) {
     long[] sums = new long[nodes];
     Arrays.fill(sums, NONE);
     return sums;
@@ -90,7 +91,6 @@ final class ForwardPass {
   private long[] next(int m) {
     ImmutableList<Grip> now = layers.grips().get(m);
     Passing passing = Passing.between(layers.moments().get(m - 1), layers.moments().get(m));
-    singing[m] = passing.singing();
     ways[m] =
         layers.costs().of(passing, numbers[m - 1], numbers[m], layers.grips().get(m - 1), now);
     long[] next = unreached(now.size() * states);
@@ -113,7 +113,7 @@ final class ForwardPass {
     long[] own = own(m);
     for (int j = 0; j < own.length; j++) {
       for (int at = j * states; at < (j + 1) * states; at++) {
-        sums[at] = own[j] == NONE || sums[at] == NONE ? NONE : sums[at] + own[j];
+        sums[at] = plus(sums[at], own[j]);
       }
     }
   }
@@ -204,23 +204,14 @@ final class ForwardPass {
     return true;
   }
 
+  /** Two sums as one; none where either is missing. */
+  static long plus(long sum, long more) {
+    return sum == NONE || more == NONE ? NONE : sum + more;
+  }
+
   /** The sums of the nodes of a moment. */
   long[] sums(int moment) {
     return sums[moment];
-  }
-
-  /** The node at which the best path ends, or empty where none satisfies the requirement. */
-  OptionalInt end() {
-    long[] reached = sums[sums.length - 1];
-    int best = -1;
-    for (int at = 0; at < reached.length; at++) {
-      if (reached[at] != NONE
-          && automaton.satisfied(at % states)
-          && (best < 0 || reached[at] < reached[best])) {
-        best = at;
-      }
-    }
-    return best < 0 ? OptionalInt.empty() : OptionalInt.of(best);
   }
 
   /** The nodes of the best way to a node of a moment, from the first moment to that one. */
@@ -254,15 +245,29 @@ final class ForwardPass {
             == state;
   }
 
-  /** The best path to a node of the last moment. */
-  Path path(int node) {
-    int last = layers.moments().size() - 1;
-    int[] way = way(last, node);
-    ImmutableList.Builder<Grip> grips = ImmutableList.builderWithExpectedSize(way.length);
-    for (int m = 0; m <= last; m++) {
-      grips.add(layers.grips().get(m).get(way[m] / states));
+  /**
+   * The best path of a pass without a requirement, or empty where no path is open. Among equals the
+   * one whose last grip stands earlier, and so on back.
+   */
+  Optional<Path> best() {
+    int last = sums.length - 1;
+    int end = -1;
+    long least = NONE;
+    for (int j = 0; j < sums[last].length; j++) {
+      if (sums[last][j] < least) {
+        least = sums[last][j];
+        end = j;
+      }
     }
-    return path(grips.build(), sums[last][node]);
+    return least == NONE ? Optional.empty() : Optional.of(path(way(last, end), least));
+  }
+
+  private Path path(int[] way, long sum) {
+    ImmutableList.Builder<Grip> grips = ImmutableList.builderWithExpectedSize(way.length);
+    for (int m = 0; m < way.length; m++) {
+      grips.add(layers.grips().get(m).get(way[m]));
+    }
+    return path(grips.build(), sum);
   }
 
   /** Cost and penalty of a path as one sum. */

@@ -2,7 +2,6 @@ package fingering.search;
 
 import com.google.common.collect.ImmutableList;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * Finds the best paths through the layers that satisfy a requirement, exactly, by dynamic
@@ -30,15 +29,11 @@ public final class PathFinder {
   public static Optional<Path> best(Layers layers, Requirement requirement) {
     refuseLongLookBack(layers);
     ForwardPass free = ForwardPass.of(layers, Requirement.NONE);
-    OptionalInt end = free.end();
-    if (requirement.states() == 1 || end.isEmpty()) {
-      return path(free, end);
+    Optional<Path> cheapest = free.best();
+    if (cheapest.isEmpty() || (requirement.states() == 1 && requirement.satisfied(0))) {
+      return cheapest;
     }
-    return new Skills(layers, free, free.path(end.getAsInt())).best(requirement);
-  }
-
-  private static Optional<Path> path(ForwardPass pass, OptionalInt end) {
-    return end.isPresent() ? Optional.of(pass.path(end.getAsInt())) : Optional.empty();
+    return new Skills(layers, free, cheapest.get()).best(requirement);
   }
 
   /**

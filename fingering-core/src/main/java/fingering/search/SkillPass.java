@@ -105,10 +105,8 @@ final class SkillPass {
   private long[] at(int state, List<Integer> states, List<long[]> sums, int grips) {
     if (places[state] < 0) {
       places[state] = sums.size();
-      long[] none = new long[grips];
-      Arrays.fill(none, NONE);
       states.add(state);
-      sums.add(none);
+      sums.add(ForwardPass.unreached(grips));
     }
     return sums.get(places[state]);
   }
@@ -132,7 +130,7 @@ final class SkillPass {
     for (int k = 0; k < all.length; k++) {
       long[] sum = sums.get(places[all[k]]);
       for (int j = 0; j < own.length; j++) {
-        sum[j] = sum[j] == NONE ? NONE : sum[j] + own[j];
+        sum[j] = ForwardPass.plus(sum[j], own[j]);
       }
       theirs[k] = sum;
     }
@@ -142,6 +140,12 @@ final class SkillPass {
     return new Reached(all, theirs);
   }
 
+  /**
+   * Reaches every grip from those in every state, where the grip left has a say too. {@link
+   * ForwardPass} takes the same step without a bound: there a grip's states stand side by side,
+   * since all are wanted; here each state stands alone, since most are never reached. A step that
+   * served both would have to ask at every sum where it stands.
+   */
   private void reachLookingBack(
       int m, Reached before, long[] most, List<Integer> states, List<long[]> sums) {
     ImmutableList<Grip> leaving = layers.grips().get(m - 1);

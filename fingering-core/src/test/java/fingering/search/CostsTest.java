@@ -19,6 +19,7 @@ import java.util.Arrays;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
 
 /** Costs that are kept against the same costs reckoned anew by the rules. */
 class CostsTest {
@@ -51,6 +52,100 @@ class CostsTest {
           assertThat(ways.cost(i, j))
               .isEqualTo(professional.cost(passing, before.get(i), now.get(j)));
         }
+      }
+    }
+  }
+
+  /** Four notes of one pitch, each struck in its own way, and all its grips. */
+  private static final Passage STRUCK = Music.viola().notes("E4/1 E4/1! E4/1pz ~E4/1");
+
+  private static final ImmutableList<Grip> E4 = Thinned.all(STRUCK).grips().get(0);
+
+  private static NodeCosts struck(Costs costs, int m) {
+    return costs.of(Stroke.of(STRUCK.moments().get(m)), costs.number(E4), E4);
+  }
+
+  /** The ways from some grips of the first note to some of the second. */
+  private static EdgeCosts edges(Costs costs, ImmutableList<Grip> before, ImmutableList<Grip> now) {
+    Passing passing = Passing.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
+    return costs.of(passing, costs.number(before), costs.number(now), before, now).costs();
+  }
+
+  @Test
+  void whatMayBeKeptIsReckonedOnce() {
+    Costs costs = new Costs(professional, 2L * E4.size());
+    NodeCosts plain = struck(costs, 0);
+    NodeCosts accented = struck(costs, 1);
+    assertThat(struck(costs, 0)).isSameAs(plain).isNotSameAs(accented);
+    assertThat(struck(costs, 1)).isSameAs(accented);
+  }
+
+  @Test
+  void whereMoreIsKeptThanMayBeAllButTheLastIsForgotten() {
+    Costs costs = new Costs(professional, 2L * E4.size());
+    NodeCosts plain = struck(costs, 0);
+    NodeCosts accented = struck(costs, 1);
+    NodeCosts plucked = struck(costs, 2);
+    NodeCosts slurred = struck(costs, 3);
+    assertThat(struck(costs, 2)).isSameAs(plucked);
+    assertThat(struck(costs, 3)).isSameAs(slurred);
+    assertThat(struck(costs, 1)).isNotSameAs(accented);
+    assertThat(struck(costs, 0)).isNotSameAs(plain);
+  }
+
+  @Test
+  void waysTakeAsMuchRoomAsThereAreOfThemAndATableBesides() {
+    ImmutableList<Grip> ten = E4.subList(0, 10);
+    ImmutableList<Grip> eleven = E4.subList(0, 11);
+    // Three tables whatever the time, and one with it.
+    long room = E4.size() + 4L * (10 * 11 + 32);
+    Costs enough = new Costs(professional, room);
+    NodeCosts kept = struck(enough, 0);
+    EdgeCosts edges = edges(enough, ten, eleven);
+    assertThat(struck(enough, 0)).isSameAs(kept);
+    assertThat(edges(enough, ten, eleven)).isSameAs(edges);
+    Costs less = new Costs(professional, room - 1);
+    NodeCosts forgotten = struck(less, 0);
+    edges(less, ten, eleven);
+    assertThat(struck(less, 0)).isNotSameAs(forgotten);
+  }
+
+  @Test
+  void whatHasteCostsOnAHundredWaysIsNotKept() {
+    ImmutableList<Grip> ten = E4.subList(0, 10);
+    Costs costs = new Costs(professional, E4.size() + 3L * (10 * 10 + 32));
+    NodeCosts kept = struck(costs, 0);
+    EdgeCosts edges = edges(costs, ten, ten);
+    assertThat(edges(costs, ten, ten)).isNotSameAs(edges);
+    assertThat(struck(costs, 0)).isSameAs(kept);
+  }
+
+  @Test
+  void waysForgottenTakeRoomAgain() {
+    ImmutableList<Grip> ten = E4.subList(0, 10);
+    Costs costs = new Costs(professional, E4.size() + 3L * (10 * 10 + 32));
+    edges(costs, ten, ten);
+    struck(costs, 0);
+    NodeCosts accented = struck(costs, 1);
+    edges(costs, ten, ten);
+    assertThat(struck(costs, 1)).isSameAs(accented);
+    struck(costs, 2);
+    assertThat(struck(costs, 1)).isNotSameAs(accented);
+  }
+
+  @Test
+  void whatIsForgottenCostsTheSameAgain() {
+    Costs none = new Costs(professional, 0);
+    Passing passing = Passing.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
+    EdgeCosts edges = edges(none, E4, E4);
+    assertThat(edges(none, E4, E4)).isSameAs(edges);
+    struck(none, 0);
+    EdgeCosts again = edges(none, E4, E4);
+    assertThat(again).isNotSameAs(edges);
+    for (int i = 0; i < E4.size(); i++) {
+      for (int j = 0; j < E4.size(); j++) {
+        assertThat(again.cost(i, j, passing.singing()))
+            .isEqualTo(professional.cost(passing, E4.get(i), E4.get(j)));
       }
     }
   }

@@ -116,6 +116,9 @@ class PathFinderTest {
         .isThrownBy(() -> PathFinder.best(layers, Requirement.NONE))
         .withMessageContaining("looks back 2 moments")
         .withMessageContaining("keeps 1");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PathFinder.best(layers, Requirement.NONE, 5))
+        .withMessageContaining("looks back 2 moments");
   }
 
   @Test
@@ -143,5 +146,11 @@ class PathFinderTest {
     assertThatIllegalArgumentException()
         .isThrownBy(
             () -> new Layers(ImmutableList.of(), ImmutableList.of(), scoring, Penalty.NONE));
+  }
+
+  @Test
+  void aHundredFingeringsMayBeAskedFor() {
+    Layers layers = Thinned.all(Music.viola().notes("E4/1 F4/1 G4/1"));
+    assertThat(PathFinder.best(layers, Requirement.NONE, PathFinder.MOST)).hasSize(100);
   }
 }

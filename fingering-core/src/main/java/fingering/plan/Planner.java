@@ -2,13 +2,11 @@ package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
 import fingering.demand.Demand;
-import fingering.demand.InPositions;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
 import fingering.fingerboard.LeftHand;
 import fingering.fingerboard.Placement;
 import fingering.music.Moment;
-import fingering.music.OneString;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
 import fingering.search.Appearance;
@@ -17,11 +15,8 @@ import fingering.search.Layers;
 import fingering.search.Path;
 import fingering.search.PathFinder;
 import fingering.search.Penalty;
-import fingering.tables.Instrument;
-import fingering.tables.Tuning;
 import java.util.BitSet;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -29,11 +24,6 @@ import java.util.stream.IntStream;
  * asks.
  */
 public final class Planner {
-  /**
-   * No hand takes more notes at once; of clusters that a damaged file holds, the rest is counted.
-   */
-  private static final int NAMED = 8;
-
   /** Around a note that cannot be reached the hand may stay up so long, in microseconds. */
   private static final long NEARBY = 1_000_000;
 
@@ -71,7 +61,7 @@ public final class Planner {
     for (Moment moment : passage.moments()) {
       ImmutableList<Grip> found = finder.grips(moment);
       if (found.isEmpty()) {
-        throw outOfRange(passage, moment);
+        throw NoPlan.outOfRange(passage, moment);
       }
       all.add(found);
     }
@@ -80,49 +70,6 @@ public final class Planner {
 
   static Planner of(Passage passage, ImmutableList<ImmutableList<Grip>> grips, Costs costs) {
     return new Planner(passage, grips, costs);
-  }
-
-  private static InfeasibleBriefException outOfRange(Passage passage, Moment moment) {
-    Instrument instrument = passage.instrument();
-    boolean standard = instrument.tuning().equals(Tuning.STANDARD);
-    String tuning = "tuning '" + instrument.tuning() + "'";
-    boolean below =
-        moment.struck().stream().anyMatch(note -> note.midi() < instrument.lowest().midi());
-    String why =
-        below
-            ? "it lies below the lowest string"
-                + (standard ? "" : " (" + lowest(instrument) + ", " + tuning + ")")
-            : "it lies beyond the end of the fingerboard" + (standard ? "" : " (" + tuning + ")");
-    return new InfeasibleBriefException(
-        "The "
-            + instrument.spoken()
-            + " cannot play "
-            + names(moment)
-            + " in "
-            + moment.place()
-            + " of "
-            + passage.partName()
-            + ": "
-            + why
-            + "; check the part, "
-            + (standard ? "" : "--tuning, ")
-            + "--instrument or the transposition.");
-  }
-
-  /**
-   * The note itself is named as written, so where that sounds elsewhere the lowest says it sounds.
-   */
-  private static String lowest(Instrument instrument) {
-    return (instrument.writtenOctaves() == 0 ? "" : "sounding ") + instrument.lowest().display();
-  }
-
-  private static String names(Moment moment) {
-    int more = moment.struck().size() - NAMED;
-    return moment.struck().stream()
-            .limit(NAMED)
-            .map(note -> note.written().display())
-            .collect(Collectors.joining("+"))
-        + (more > 0 ? " and " + more + " more" : "");
   }
 
   /** The music. */
@@ -314,58 +261,6 @@ public final class Planner {
 
   /** Says which demands cannot be met together, and where. */
   InfeasibleBriefException unmet(Brief brief) {
-    if (!passage.oneString().isEmpty() && meets(brief, brief.demands())) {
-      return new InfeasibleBriefException(
-          "What '"
-              + brief.name()
-              + "' must show cannot be shown on one string where words ask for it ("
-              + passage.oneString().stream().map(OneString::told).collect(Collectors.joining(", "))
-              + "); ask for less, or leave the words out of account with --ignore-words.");
-    }
-    Optional<ImmutableList<Demand>> smallest =
-        Contradiction.smallest(brief.demands(), some -> meets(brief, some));
-    if (smallest.isEmpty() || smallest.get().isEmpty()) {
-      return new InfeasibleBriefException(
-          "No fingering of this passage shows what '"
-              + brief.name()
-              + "' must show: "
-              + brief.requirement()
-              + "; ask for less, or allow more positions.");
-    }
-    Brief contradictory = brief.withDemands(smallest.get());
-    BitSet moments = Selection.of(contradictory, passage, grips).empty();
-    if (smallest.get().size() == 1 && smallest.get().get(0) instanceof InPositions within) {
-      return unreachable(within, moments.nextSetBit(0));
-    }
-    return new InfeasibleBriefException(
-        new Contradiction(smallest.get(), moments).words(this::name));
-  }
-
-  private String name(int m) {
-    Moment moment = passage.moments().get(m);
-    return names(moment) + " in " + moment.place();
-  }
-
-  private InfeasibleBriefException unreachable(InPositions within, int m) {
-    String where =
-        grips.get(m).stream()
-            .map(grip -> grip.frame().position())
-            .distinct()
-            .sorted()
-            .map(Object::toString)
-            .limit(4)
-            .collect(Collectors.joining(", "));
-    String positions =
-        within.positions().stream()
-            .sorted()
-            .map(Object::toString)
-            .collect(Collectors.joining(", "));
-    return new InfeasibleBriefException(
-        name(m)
-            + " cannot be reached in the positions allowed ("
-            + positions
-            + "); it can be taken in position "
-            + where
-            + ", so allow one of these.");
+    return new NoPlan(passage, grips).of(brief, demands -> meets(brief, demands));
   }
 }

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 /** One planner asked by many threads at once plans as one asked by a single thread. */
 class ConcurrentPlansTest {
   private static final int THREADS = 8;
-  private static final int ROUNDS = 10;
+  private static final int ROUNDS = 4;
 
   // Figures that come back, so that threads meet at the same costs.
   private static final Passage PASSAGE =

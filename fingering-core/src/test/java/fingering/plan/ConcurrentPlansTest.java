@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 /** One planner asked by many threads at once plans as one asked by a single thread. */
 class ConcurrentPlansTest {
   private static final int THREADS = 8;
-  private static final int ROUNDS = 10;
+  private static final int ROUNDS = 4;
 
   // Figures that come back, so that threads meet at the same costs.
   private static final Passage PASSAGE =
@@ -30,7 +30,7 @@ class ConcurrentPlansTest {
           .notes(
               ("C3/0.5 D3/0.5 E3/0.5 F3/0.5 G3/0.5 C4/0.5 E4/0.5 G4/0.5 C5/0.5 B4/0.5 A4/0.5"
                       + " F4/0.5 D4/0.5 B3/0.5 G3/0.5 F#4/0.25 G4/0.25 A4/0.25 D5/0.25 ")
-                  .repeat(12)
+                  .repeat(6)
                   .strip());
 
   private static final ImmutableList<Brief> BRIEFS =

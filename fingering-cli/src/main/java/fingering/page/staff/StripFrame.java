@@ -61,15 +61,10 @@ final class StripFrame {
     svg.raw("</g>");
   }
 
-  /** The ground of every piece, which hides the head of the next, and its staff. */
-  String groundShape() {
-    return "<g id=\"ground\"><use href=\"#g-paper\"/><use href=\"#g-staff\" y=\"%s\"/></g>"
-        .formatted(Svg.number(rows.staff()));
-  }
-
-  /** Draws the ground of a piece. */
+  /** Draws the ground of a piece, which hides the head of the next, and its staff. */
   void ground(Svg svg) {
-    svg.raw("<use href=\"#ground\"/>");
+    svg.raw("<use href=\"#g-paper\"/>").raw("<use href=\"#g-staff\" y=\"");
+    svg.raw(Svg.number(rows.staff())).raw("\"/>");
   }
 
   /** Draws number, bar lines and what changes with the next measure. */

@@ -4,10 +4,8 @@ import com.google.common.collect.ImmutableList;
 import fingering.demand.Span;
 import fingering.music.Passage;
 import fingering.music.When;
-import fingering.musicxml.Score;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreMarker;
-import fingering.musicxml.ScoreReader;
 import fingering.plan.Alternative;
 import fingering.plan.Brief;
 import fingering.plan.Choice;
@@ -63,7 +61,7 @@ final class PlanCommand implements Callable<Integer> {
       converter = WhichPlan.Converter.class,
       completionCandidates = Offered.Plans.class,
       description =
-          "A plan of 'compare', called by its position and not by its column: first (or 1); third (or 3; cello: the one that stays in 4th); second (or 2: it shows 1st, 2nd and 3rd); free (the default) is the cheapest of all.")
+          "A plan of 'compare', called by its position, not its column: first (or 1), third (or 3; cello: the one that stays in 4th), or second (or 2), which shows 1st, 2nd and 3rd; free (the default) is the cheapest of all.")
   WhichPlan choose = WhichPlan.FREE;
 
   @Option(
@@ -103,7 +101,7 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--brief",
       paramLabel = "FILE",
-      description = "What the plan must meet from a file (YAML or JSON) with one brief.")
+      description = "What the plan must meet, from a file (YAML or JSON) with one brief.")
   Optional<Path> briefFile = Optional.empty();
 
   @Mixin DemandOptions demands = new DemandOptions();
@@ -133,23 +131,10 @@ final class PlanCommand implements Callable<Integer> {
     }
     best.ifPresent(this::checkBest);
     output.check();
-    ScoreFile file = score.read();
-    Students students = player.students();
-    Charging charging = weights.charging(spec, students);
-    Score read = ScoreReader.read(file);
-    Passage passage = reading.read(read, students);
-    Comparer comparer =
-        Comparer.of(
-                passage,
-                charging.scoring(),
-                students.hand(hand, passage.instrument(), reading.sized()),
-                demands.allowed())
-            .demanding(choose.isFree() ? demands.of(passage) : demands.besidesAllowed(passage));
+    Assignment set = Assignment.read(score.read(), reading, player, weights, spec);
+    Comparer comparer = set.comparer(hand, demands, !choose.isFree());
     output.print(
-        best.isPresent() && choices.isEmpty()
-            ? best(comparer, charging, free(passage), read)
-            : one(comparer, charging, passage, file, read),
-        spec);
+        best.isPresent() && choices.isEmpty() ? best(comparer, set) : one(comparer, set), spec);
     write.ifPresent(marked -> Written.tell(spec, marked));
     return ExitCode.DONE;
   }
@@ -192,23 +177,26 @@ final class PlanCommand implements Callable<Integer> {
         : ChoicesText.of(ways, span, wanted, charging, OutputOptions.columns(), output.style());
   }
 
-  private String best(Comparer comparer, Charging charging, Brief free, Score read) {
-    Comparison several = comparer.best(free.keepingPrinted(keepPrinted), best.get());
+  private String best(Comparer comparer, Assignment set) {
+    Comparison several = comparer.best(free(set.passage()), best.get());
     return switch (output.format()) {
-      case TEXT -> ComparisonText.of(several, charging, OutputOptions.columns(), output.style());
-      case JSON -> PlanJson.of(several, charging);
-      case HTML, SVG -> drawn(several, comparer, charging, read);
+      case TEXT ->
+          ComparisonText.of(several, set.charging(), OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.of(several, set.charging());
+      case HTML, SVG -> PageOutput.of(output.format(), several, comparer, set);
     };
   }
 
-  private String one(
-      Comparer comparer, Charging charging, Passage passage, ScoreFile file, Score read) {
-    Plan plan = plan(comparer, passage);
+  private String one(Comparer comparer, Assignment set) {
+    Passage passage = set.passage();
+    Charging charging = set.charging();
+    Plan plan = choose.plan(comparer, () -> free(passage));
     // Before anything is written, so that a moment that is not there leaves no file behind.
     Optional<String> told =
         why.map(when -> why(when, plan, comparer, charging))
             .or(() -> choices.map(span -> choices(span, plan, comparer, charging)));
     if (write.isPresent()) {
+      ScoreFile file = set.file();
       file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), write.get());
     }
     if (told.isPresent()) {
@@ -220,24 +208,15 @@ final class PlanCommand implements Callable<Integer> {
           ComparisonText.of(alone, charging, OutputOptions.columns(), output.style())
               + DemandsText.of(alone, comparer, OutputOptions.columns());
       case JSON -> PlanJson.of(plan, charging);
-      case HTML, SVG -> drawn(alone, comparer, charging, read);
+      case HTML, SVG -> PageOutput.of(output.format(), alone, comparer, set);
     };
   }
 
-  private String drawn(Comparison plans, Comparer comparer, Charging charging, Score read) {
-    return PageOutput.of(
-        output.format(), plans, comparer, charging, reading.printed(read, plans.passage()));
-  }
-
-  private Plan plan(Comparer comparer, Passage passage) {
-    return choose.plan(comparer, () -> free(passage).keepingPrinted(keepPrinted));
-  }
-
   private Brief free(Passage passage) {
-    if (briefFile.isPresent()) {
-      return BriefFile.readOne(briefFile.get(), passage);
-    }
-    return Brief.free(demands.any() ? demands.name() : "free choice");
+    return briefFile
+        .map(file -> BriefFile.readOne(file, passage))
+        .orElseGet(demands::free)
+        .keepingPrinted(keepPrinted);
   }
 
   static final class SpanConverter implements ITypeConverter<Span> {

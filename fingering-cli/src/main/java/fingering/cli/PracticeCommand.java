@@ -2,15 +2,9 @@ package fingering.cli;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import fingering.music.Passage;
 import fingering.music.Tempo;
-import fingering.musicxml.Score;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
 import fingering.page.PracticeContent;
 import fingering.page.PracticePage;
-import fingering.plan.Brief;
-import fingering.plan.Comparer;
 import fingering.plan.Plan;
 import fingering.practice.Circle;
 import fingering.practice.Circles;
@@ -154,17 +148,13 @@ final class PracticeCommand implements Callable<Integer> {
   public Integer call() {
     output.check();
     calendar.ifPresent(path -> OutputFile.refuse(path, "--calendar"));
-    ScoreFile file = score.read();
-    Students students = player.students();
-    Charging charging = weights.charging(spec, students);
-    Score read = ScoreReader.read(file);
-    Passage passage = reading.read(read, students);
-    Plan plan = plan(passage, students, charging);
+    Assignment set = Assignment.read(score.read(), reading, player, weights, spec);
+    Plan plan = choose.plan(set.comparer(hand, demands, !choose.isFree()), demands::free);
     Journal known = journal.map(path -> new JournalFile(path).read()).orElse(Journal.EMPTY);
     PracticePlan practice =
         PracticePlan.of(
             plan,
-            charging.level(),
+            set.charging().level(),
             new PracticePlan.Request(
                 from,
                 to,
@@ -173,7 +163,7 @@ final class PracticeCommand implements Callable<Integer> {
                 ImmutableSet.copyOf(rest),
                 metronome),
             known);
-    ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, charging.level());
+    ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, set.charging().level());
     Optional<SpotsText.Exercises> written =
         exercises.map(folder -> new SpotsText.Exercises(folder, spots));
     written.ifPresent(SpotsText.Exercises::write);
@@ -191,7 +181,7 @@ final class PracticeCommand implements Callable<Integer> {
                   practice,
                   known,
                   SpotsText.told(spots, written),
-                  Circles.of(passage, reading.printed(read, passage)));
+                  Circles.of(set.passage(), set.printed()));
         };
     output.print(text, spec);
     written
@@ -232,16 +222,5 @@ final class PracticeCommand implements Callable<Integer> {
             .add("No clean tempo is in the journal yet.")
             .build()
         : ImmutableList.copyOf(JournalText.problems(known));
-  }
-
-  private Plan plan(Passage passage, Students students, Charging charging) {
-    Comparer comparer =
-        Comparer.of(
-                passage,
-                charging.scoring(),
-                students.hand(hand, passage.instrument(), reading.sized()),
-                demands.allowed())
-            .demanding(choose.isFree() ? demands.of(passage) : demands.besidesAllowed(passage));
-    return choose.plan(comparer, () -> Brief.free(demands.any() ? demands.name() : "free choice"));
   }
 }

@@ -223,8 +223,8 @@ final class SummaryText {
     long more = plan.total() - base.total();
     String price =
         more == 0
-            ? "costs the same as"
-            : "costs " + Math.abs(more) + " points " + (more > 0 ? "more than" : "less than");
+            ? "costs the same"
+            : "costs " + Math.abs(more) + " points " + (more > 0 ? "more" : "less");
     return stays(plan).map(stays -> "is in " + stays + "; ").orElse("")
         + "against "
         + base.name()
@@ -236,7 +236,7 @@ final class SummaryText {
         + change(base.fourthFingers(), plan.fourthFingers(), "fourth finger")
         + ", and "
         + price
-        + " it.";
+        + ".";
   }
 
   /** The stays above first position, as a teacher would say them: 3rd at m. 17–24, 30. */
@@ -251,7 +251,7 @@ final class SummaryText {
         measures.entrySet().stream()
             .map(
                 entry -> entry.getKey().display() + " at m. " + list(List.copyOf(entry.getValue())))
-            .collect(Collectors.joining("; "));
+            .collect(Collectors.joining(" and in "));
     return told.isEmpty() ? Optional.empty() : Optional.of(told);
   }
 

@@ -29,6 +29,8 @@ import picocli.CommandLine.Spec;
     exitCodeList = "1:something asked for cannot be planned or shown; the rest is printed",
     footer = {
       "",
+      "It is printed as text or json. Draw a piece of it with 'plan' or 'scale'.",
+      "",
       "Examples:",
       "  fingering audition docs/demo/hearing.yaml",
       "  fingering audition docs/demo/hearing.yaml --write hearing"

@@ -2,9 +2,7 @@ package fingering.cli;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
-import fingering.musicxml.Score;
 import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Comparer;
 import fingering.plan.Comparison;
@@ -58,7 +56,7 @@ final class CompareCommand implements Callable<Integer> {
   @Option(
       names = "--briefs",
       paramLabel = "FILE",
-      description = "The same from a file of briefs (YAML or JSON).")
+      description = "The same, from a file of briefs (YAML or JSON).")
   Optional<Path> briefs = Optional.empty();
 
   @Mixin DemandOptions demands = new DemandOptions();
@@ -78,28 +76,17 @@ final class CompareCommand implements Callable<Integer> {
 
   int compare(ScoreFile file) {
     output.check();
-    Students students = player.students();
-    Charging charging = weights.charging(students);
-    Score read = ScoreReader.read(file);
-    Passage passage = reading.read(read, students);
-    ImmutableList<Brief> own = own(passage);
-    Comparer comparer =
-        Comparer.of(
-                passage,
-                charging.scoring(),
-                students.hand(hand, passage.instrument(), reading.sized()),
-                demands.allowed())
-            .demanding(demands.besidesAllowed(passage));
+    Assignment set = Assignment.read(file, reading, player, weights);
+    ImmutableList<Brief> own = own(set.passage());
+    Comparer comparer = set.comparer(hand, demands, true);
     Comparison comparison = own.isEmpty() ? comparer.compare(withSecond) : comparer.several(own);
     String text =
         switch (output.format()) {
           case TEXT ->
-              ComparisonText.of(comparison, charging, OutputOptions.columns(), output.style())
+              ComparisonText.of(comparison, set.charging(), OutputOptions.columns(), output.style())
                   + DemandsText.of(comparison, comparer, OutputOptions.columns());
-          case JSON -> PlanJson.of(comparison, charging);
-          case HTML, SVG ->
-              PageOutput.of(
-                  output.format(), comparison, comparer, charging, reading.printed(read, passage));
+          case JSON -> PlanJson.of(comparison, set.charging());
+          case HTML, SVG -> PageOutput.of(output.format(), comparison, comparer, set);
         };
     output.print(text, spec);
     return ExitCode.DONE;

@@ -8,6 +8,7 @@ import fingering.demand.InPositions;
 import fingering.demand.Span;
 import fingering.music.Passage;
 import fingering.musicxml.ChoiceException;
+import fingering.plan.Brief;
 import fingering.tables.Position;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,7 +28,7 @@ final class DemandOptions {
       names = "--allow",
       paramLabel = "POSITIONS",
       description =
-          "Positions allowed: 1,half. This and the next four may end in the measures they hold for, 1,half@9-16, and be given several times.")
+          "Positions allowed: 1,half; for some measures alone 1,half@9-16. --strings, --avoid and --stay are limited so too, and each may be given several times.")
   List<String> allow = List.of();
 
   @Option(
@@ -53,7 +54,7 @@ final class DemandOptions {
       names = "--fix",
       paramLabel = "M.BEAT=STRING/FINGER",
       description =
-          "How to take one note: 12.3=III/4, 12.3=III, 12.3=/4, or 12.3=III/4@3 in 3rd position.")
+          "How to take one note, here beat 3 of measure 12: 12.3=III/4 with finger 4 on string III; 12.3=III or 12.3=/4; 12.3=III/4@3 in 3rd position.")
   List<String> fix = List.of();
 
   @Option(
@@ -79,13 +80,13 @@ final class DemandOptions {
       names = "--show-shift",
       paramLabel = "KIND=TIMES",
       description =
-          "Show shifts: any=3, up=2, first-finger=1, 'up same-finger=2'; kinds as in a player file.")
+          "Show shifts: any=3, up=2, first-finger=1, 'up same-finger=2'; the kinds are those of a player file.")
   List<String> showShift = List.of();
 
   @Option(
       names = "--show-technique",
       paramLabel = "THING",
-      description = "Show one of the things that can be avoided in one note at least.")
+      description = "Show, in one note at least, one of the things that --avoid names.")
   List<String> showTechnique = List.of();
 
   /** Whether anything is demanded. */
@@ -151,8 +152,13 @@ final class DemandOptions {
         .collect(ImmutableList.toImmutableList());
   }
 
+  /** The brief of a plan of free choice, called after the demands. */
+  Brief free() {
+    return Brief.free(any() ? name() : "free choice");
+  }
+
   /** What to call a plan that meets the demands: the positions, where nothing else is asked. */
-  String name() {
+  private String name() {
     return allow.size() == 1 && everywhere(allow.get(0)) && count() == 1
         ? "positions "
             + DemandText.positions(allow.get(0)).stream()

@@ -11,7 +11,7 @@ final class LimitOptions {
       paramLabel = "NAME=NUMBER",
       converter = LimitsConverter.class,
       description =
-          "How much a score may hold before it is refused: measures=20000,bytes=64M; of bytes, unpacked, ratio, files, nesting, parts, measures, notes.")
+          "How much a score may hold before it is refused, such as measures=20000,bytes=64M; names are bytes, unpacked, ratio, files, nesting, parts, measures and notes.")
   ScoreLimits limits = ScoreLimits.USUAL;
 
   static final class LimitsConverter implements ITypeConverter<ScoreLimits> {

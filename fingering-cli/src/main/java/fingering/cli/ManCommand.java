@@ -27,7 +27,7 @@ final class ManCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
   @Parameters(
-      paramLabel = "COMMAND",
+      paramLabel = "[COMMAND]",
       arity = "0..1",
       description = "The command; the program as a whole otherwise.")
   Optional<String> name = Optional.empty();

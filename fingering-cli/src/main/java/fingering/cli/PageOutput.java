@@ -20,6 +20,12 @@ final class PageOutput {
 
   private PageOutput() {}
 
+  /** The same of a score that has been read. */
+  static String of(
+      OutputOptions.Format format, Comparison comparison, Comparer comparer, Assignment set) {
+    return of(format, comparison, comparer, set.charging(), set.printed());
+  }
+
   static String of(
       OutputOptions.Format format,
       Comparison comparison,

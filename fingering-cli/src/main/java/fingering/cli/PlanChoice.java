@@ -1,7 +1,5 @@
 package fingering.cli;
 
-import com.google.common.collect.ImmutableList;
-import fingering.demand.Demand;
 import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.plan.Comparer;
@@ -23,7 +21,7 @@ final class PlanChoice {
       converter = WhichPlan.Converter.class,
       completionCandidates = Offered.Plans.class,
       description =
-          "A plan of 'compare', called by its position and not by its column: first (or 1); third (or 3; cello: the one that stays in 4th); second (or 2: it shows 1st, 2nd and 3rd); free (the default) is the cheapest of all.")
+          "A plan of 'compare', called by its position, not its column: first (or 1), third (or 3; cello: the one that stays in 4th), or second (or 2), which shows 1st, 2nd and 3rd; free (the default) is the cheapest of all.")
   WhichPlan choose = WhichPlan.FREE;
 
   @Mixin PrintedOption printed = new PrintedOption();
@@ -41,26 +39,16 @@ final class PlanChoice {
     return choose.isFree();
   }
 
-  /** What every plan has to meet: a plan of 'compare' has positions of its own. */
-  ImmutableList<Demand> demands(DemandOptions demands, Passage passage) {
-    return free() ? demands.of(passage) : demands.besidesAllowed(passage);
-  }
-
   /** The brief of a plan of free choice, called by what it has to meet. */
   Brief brief(DemandOptions demands, Passage passage) {
-    return kept(Brief.free(name(demands, passage)));
+    return printed.kept && passage.fingered()
+        ? kept(Brief.free(demands.any() ? "as printed and demanded" : Comparer.AS_PRINTED))
+        : demands.free();
   }
 
   /** The same brief, keeping what is printed where that is asked for. */
   Brief kept(Brief brief) {
     return brief.keepingPrinted(printed.kept);
-  }
-
-  private String name(DemandOptions demands, Passage passage) {
-    if (printed.kept && passage.fingered()) {
-      return demands.any() ? "as printed and demanded" : Comparer.AS_PRINTED;
-    }
-    return demands.any() ? demands.name() : "free choice";
   }
 
   /**

@@ -4,10 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.demand.Span;
 import fingering.music.Passage;
 import fingering.music.When;
-import fingering.musicxml.Score;
-import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreMarker;
-import fingering.musicxml.ScoreReader;
 import fingering.plan.Alternative;
 import fingering.plan.Brief;
 import fingering.plan.Choice;
@@ -91,7 +88,7 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--brief",
       paramLabel = "FILE",
-      description = "What the plan must meet from a file (YAML or JSON) with one brief.")
+      description = "What the plan must meet, from a file (YAML or JSON) with one brief.")
   Optional<Path> briefFile = Optional.empty();
 
   @Mixin DemandOptions demands = new DemandOptions();
@@ -118,23 +115,11 @@ final class PlanCommand implements Callable<Integer> {
     }
     best.ifPresent(this::checkBest);
     output.check();
-    ScoreFile file = score.read();
-    Students students = player.students();
-    Charging charging = weights.charging(students);
-    Score read = ScoreReader.read(file);
-    Passage passage = reading.read(read, students);
-    Comparer comparer =
-        Comparer.of(
-                passage,
-                charging.scoring(),
-                students.hand(hand, passage.instrument(), reading.sized()),
-                demands.allowed())
-            .demanding(chosen.demands(demands, passage));
+    Assignment set = Assignment.read(score.read(), reading, player, weights);
+    Comparer comparer = set.comparer(hand, demands, !chosen.free());
     try (NewFiles files = new NewFiles()) {
       String text =
-          best.isPresent() && choices.isEmpty()
-              ? best(comparer, charging, free(passage), read)
-              : one(comparer, charging, passage, file, read, files);
+          best.isPresent() && choices.isEmpty() ? best(comparer, set) : one(comparer, set, files);
       output.print(text, files, spec);
     }
     return ExitCode.DONE;
@@ -178,22 +163,19 @@ final class PlanCommand implements Callable<Integer> {
         : ChoicesText.of(ways, span, wanted, charging, OutputOptions.columns(), output.style());
   }
 
-  private String best(Comparer comparer, Charging charging, Brief free, Score read) {
-    Comparison several = comparer.best(free, best.get());
+  private String best(Comparer comparer, Assignment set) {
+    Comparison several = comparer.best(free(set.passage()), best.get());
     return switch (output.format()) {
-      case TEXT -> ComparisonText.of(several, charging, OutputOptions.columns(), output.style());
-      case JSON -> PlanJson.of(several, charging);
-      case HTML, SVG -> drawn(several, comparer, charging, read);
+      case TEXT ->
+          ComparisonText.of(several, set.charging(), OutputOptions.columns(), output.style());
+      case JSON -> PlanJson.of(several, set.charging());
+      case HTML, SVG -> PageOutput.of(output.format(), several, comparer, set);
     };
   }
 
-  private String one(
-      Comparer comparer,
-      Charging charging,
-      Passage passage,
-      ScoreFile file,
-      Score read,
-      NewFiles files) {
+  private String one(Comparer comparer, Assignment set, NewFiles files) {
+    Passage passage = set.passage();
+    Charging charging = set.charging();
     Plan plan = chosen.plan(comparer, free(passage));
     // Before anything is written, so that a moment that is not there leaves no file behind.
     Optional<String> told =
@@ -201,7 +183,8 @@ final class PlanCommand implements Callable<Integer> {
             .or(() -> choices.map(span -> choices(span, plan, comparer, charging)));
     if (write.isPresent()) {
       files.score(
-          file.unfinished(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), write.get()),
+          set.file()
+              .unfinished(ScoreMarker.mark(set.file().text(), PlanMarks.of(plan)), write.get()),
           write.get());
     }
     if (told.isPresent()) {
@@ -213,13 +196,8 @@ final class PlanCommand implements Callable<Integer> {
           ComparisonText.of(alone, charging, OutputOptions.columns(), output.style())
               + DemandsText.of(alone, comparer, OutputOptions.columns());
       case JSON -> PlanJson.of(plan, charging);
-      case HTML, SVG -> drawn(alone, comparer, charging, read);
+      case HTML, SVG -> PageOutput.of(output.format(), alone, comparer, set);
     };
-  }
-
-  private String drawn(Comparison plans, Comparer comparer, Charging charging, Score read) {
-    return PageOutput.of(
-        output.format(), plans, comparer, charging, reading.printed(read, plans.passage()));
   }
 
   private Brief free(Passage passage) {

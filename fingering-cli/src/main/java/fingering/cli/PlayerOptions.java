@@ -11,7 +11,7 @@ final class PlayerOptions {
       names = "--player",
       paramLabel = "FILE",
       description =
-          "A player file: what the student has learned, and the student's preset, hand and instrument. Options on the command line go before it. Given several times, one plan is made for all of a section.")
+          "A player file: what the student has learned, and the student's preset, hand and instrument. Options on the command line count before what it says. Given several times, one plan is made for all of a section.")
   List<Path> players = List.of();
 
   /** The students that the files describe. */

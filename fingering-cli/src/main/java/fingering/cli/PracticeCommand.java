@@ -2,14 +2,9 @@ package fingering.cli;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import fingering.music.Passage;
 import fingering.music.Tempo;
-import fingering.musicxml.Score;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
 import fingering.page.PracticeContent;
 import fingering.page.PracticePage;
-import fingering.plan.Comparer;
 import fingering.plan.Plan;
 import fingering.practice.Circle;
 import fingering.practice.Circles;
@@ -148,17 +143,15 @@ final class PracticeCommand implements Callable<Integer> {
     output.check();
     chosen.check();
     calendar.ifPresent(path -> OutputFile.refuse(path, "--calendar"));
-    ScoreFile file = score.read();
-    Students students = player.students();
-    Charging charging = weights.charging(students);
-    Score read = ScoreReader.read(file);
-    Passage passage = reading.read(read, students);
-    Plan plan = plan(passage, students, charging);
+    Assignment set = Assignment.read(score.read(), reading, player, weights);
+    Plan plan =
+        chosen.plan(
+            set.comparer(hand, demands, !chosen.free()), chosen.brief(demands, set.passage()));
     Journal known = journal.map(path -> new JournalFile(path).read()).orElse(Journal.EMPTY);
     PracticePlan practice =
         PracticePlan.of(
             plan,
-            charging.level(),
+            set.charging().level(),
             new PracticePlan.Request(
                 from,
                 to,
@@ -167,7 +160,7 @@ final class PracticeCommand implements Callable<Integer> {
                 ImmutableSet.copyOf(rest),
                 metronome),
             known);
-    ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, charging.level());
+    ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, set.charging().level());
     Optional<SpotsText.Exercises> written =
         exercises.map(folder -> new SpotsText.Exercises(folder, spots));
     String text =
@@ -181,7 +174,7 @@ final class PracticeCommand implements Callable<Integer> {
                   practice,
                   known,
                   SpotsText.told(spots, written),
-                  Circles.of(passage, reading.printed(read, passage)));
+                  Circles.of(set.passage(), set.printed()));
         };
     try (NewFiles files = new NewFiles()) {
       written.ifPresent(all -> all.write(files));
@@ -223,16 +216,5 @@ final class PracticeCommand implements Callable<Integer> {
             .add("No clean tempo is in the journal yet.")
             .build()
         : ImmutableList.copyOf(JournalText.problems(known));
-  }
-
-  private Plan plan(Passage passage, Students students, Charging charging) {
-    Comparer comparer =
-        Comparer.of(
-                passage,
-                charging.scoring(),
-                students.hand(hand, passage.instrument(), reading.sized()),
-                demands.allowed())
-            .demanding(chosen.demands(demands, passage));
-    return chosen.plan(comparer, chosen.brief(demands, passage));
   }
 }

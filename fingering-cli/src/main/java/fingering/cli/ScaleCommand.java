@@ -10,7 +10,6 @@ import fingering.music.Passage;
 import fingering.music.Tempo;
 import fingering.musicxml.ScoreFile;
 import fingering.musicxml.ScoreMarker;
-import fingering.plan.Brief;
 import fingering.plan.Comparer;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
@@ -184,7 +183,7 @@ final class ScaleCommand implements Callable<Integer> {
   }
 
   private Plan plan(Comparer comparer) {
-    return comparer.plan(Brief.free(demands.any() ? demands.name() : "free choice"));
+    return comparer.plan(demands.free());
   }
 
   private static void write(PlannedScale planned, Path target, NewFiles files) {

@@ -221,8 +221,8 @@ final class SummaryText {
     long more = plan.total() - base.total();
     String price =
         more == 0
-            ? "costs the same as"
-            : "costs " + Math.abs(more) + " points " + (more > 0 ? "more than" : "less than");
+            ? "costs the same"
+            : "costs " + Math.abs(more) + " points " + (more > 0 ? "more" : "less");
     return stays(plan).map(stays -> "is in " + stays + "; ").orElse("")
         + "against "
         + base.name()
@@ -234,7 +234,7 @@ final class SummaryText {
         + change(base.fourthFingers(), plan.fourthFingers(), "fourth finger")
         + ", and "
         + price
-        + " it.";
+        + ".";
   }
 
   /** The stays above first position, as a teacher would say them: 3rd at m. 17–24, 30. */
@@ -249,7 +249,7 @@ final class SummaryText {
         measures.entrySet().stream()
             .map(
                 entry -> entry.getKey().display() + " at m. " + list(List.copyOf(entry.getValue())))
-            .collect(Collectors.joining("; "));
+            .collect(Collectors.joining(" and in "));
     return told.isEmpty() ? Optional.empty() : Optional.of(told);
   }
 

@@ -19,7 +19,7 @@ class BriefsPageTest {
     return Stream.of("briefs.md", "check-command.md")
         .map(DocumentedCommand.DOCS::resolve)
         .flatMap(page -> DocumentedCommand.of(page).stream())
-        .filter(example -> example.command().matches(".* (demo|lanterns)\\.musicxml.*"))
+        .filter(example -> example.command().matches(".* docs/\\S+\\.musicxml.*"))
         .filter(example -> !example.command().contains(".json"));
   }
 
@@ -27,8 +27,7 @@ class BriefsPageTest {
     return WORD.matcher(command.substring(COMMAND.length()))
         .results()
         .map(BriefsPageTest::unquoted)
-        .map(word -> word.equals("demo.musicxml") ? Session.DEMO : word)
-        .map(word -> word.equals("lanterns.musicxml") ? CheckCommandTest.LANTERNS : word)
+        .map(word -> word.startsWith("docs/") ? DocumentedCommand.ROOT.resolve(word) : word)
         .toArray();
   }
 

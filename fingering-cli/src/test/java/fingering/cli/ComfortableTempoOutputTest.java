@@ -44,10 +44,12 @@ final class ComfortableTempoOutputTest {
   @Test
   void aQuickerPlayerIsToldAHigherTempo() {
     List<Integer> figures =
-        List.of("first-years", "intermediate", "common-practice", "professional").stream()
+        List.of("first-years", "intermediate", "common-practice").stream()
             .map(preset -> figure(text(Session.of("plan", DEMO, "--preset", preset))))
             .toList();
     assertThat(figures).isSorted().doesNotHaveDuplicates();
+    assertThat(text(Session.of("plan", DEMO, "--preset", "professional")))
+        .contains("free choice: well above quarter = 96.");
   }
 
   @Test

@@ -123,7 +123,7 @@ final class Mishap {
         };
     boolean found = command == 4 && session.code() == 1;
     if (session.code() == 0 || found) {
-      if (!session.err().isEmpty()) {
+      if (!session.complaints().isEmpty()) {
         faults.add("a call that went well complains: " + session.err());
       }
       return;

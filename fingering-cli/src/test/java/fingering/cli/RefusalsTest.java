@@ -32,7 +32,7 @@ final class RefusalsTest {
         "compare DEMO --format pdf",
         "compare DEMO --instrument kazoo",
         "plan DEMO --allow ninetieth",
-        "plan DEMO --choose fourth",
+        "plan DEMO --choose fist",
         "plan DEMO --choose third --keep-printed",
         "plan DEMO --best 0",
         "plan DEMO --best 21",

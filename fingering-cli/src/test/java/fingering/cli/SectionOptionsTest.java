@@ -44,9 +44,9 @@ final class SectionOptionsTest {
             .map(line -> line.substring(4))
             .toList();
     Session compare = Session.of("compare", DEMO, "--player", IMKE, "--player", JONTE).succeeded();
-    // The page names the files without their folder.
     String shown = String.join(" ", page).replaceAll("\\s+", " ");
-    String told = compare.out().replaceAll("\\s+", " ").replace(EXAMPLES + "/", "");
+    String told =
+        compare.out().replaceAll("\\s+", " ").replace(EXAMPLES.toString(), "docs/examples");
     int from = told.indexOf("New to these players");
     int to = told.indexOf("3rd position: open strings");
     assertThat(from).isNotNegative();

@@ -87,8 +87,8 @@ class PlayerTest {
           position = 1             | there is no heading 'position'; choose from preset, instrument,
           positions =              | nothing stands behind 'positions'; fill it in, or take it out
           positions = # later      | nothing stands behind 'positions'
-          positions = 1,           | '' is not a position; write half, 1, 2, 2½, 3 and so on, or thumb
-          positions = first        | 'first' is not a position; write half, 1, 2
+          positions = 1,           | '' is not a position; write half, 1, 2½, 3 and so on (3rd, III and third too), or thumb
+          positions = fist         | 'fist' is not a position; write half, 1, 2
           positions = 3-1          | '3-1' is no range of positions; write the lower one first
           positions = 1-2-3        | '1-2-3' is no range of positions
           patterns = 2-4           | '2-4' is no finger pattern; choose from 0-1, 1-2, 2-3, 3-4, apart,

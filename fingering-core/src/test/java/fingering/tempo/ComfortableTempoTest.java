@@ -107,8 +107,41 @@ class ComfortableTempoTest {
     Limit run = tightest(Studies.violin("quarter=60", sixteen, taken));
     assertThat(run.cause()).isEqualTo(Cause.RUN);
     assertThat(run.says()).isEqualTo("16 notes in a row, 4.0 a second");
+    // The note after it stands in the next measure, and is none of the sixteen.
+    assertThat(run.measures()).isEqualTo(run.first().measure());
+    Limit later = tightest(Studies.violin("quarter=60", "D5/2 " + sixteen, "2:3:1 " + taken));
+    assertThat(later.cause()).isEqualTo(Cause.RUN);
+    assertThat(later.measures()).isEqualTo(later.first().measure() + "–" + later.last().measure());
+    assertThat(later.last().measureIndex()).isEqualTo(later.first().measureIndex() + 1);
     Plan few = Studies.violin("quarter=60", "B4/0.25 ~C#5/0.25 ~D5/0.25", "2:1:1 2:2:1 2:3:1");
     assertThat(tightest(few).factor()).isGreaterThan(run.factor());
+  }
+
+  /** Four notes to a measure of quarters: whatever the run, it is told with all its measures. */
+  @Test
+  void runsThatShareAMeasureAreToldOnce() {
+    String sixteen = "B4/0.25 ~C#5/0.25 ~D5/0.25 ~C#5/0.25 ".repeat(20);
+    String taken = "2:1:1 2:2:1 2:3:1 2:2:1 ".repeat(20);
+    ComfortableTempo tempo = tempo(Studies.violin("quarter=60", sixteen, taken));
+    ImmutableList<Limit> apart = tempo.tightestApart(3);
+    assertThat(apart.get(0)).isEqualTo(tempo.tightest(1).get(0));
+    for (int i = 0; i < apart.size(); i++) {
+      for (Limit later : apart.subList(i + 1, apart.size())) {
+        assertThat(apart.get(i).shares(later)).isFalse();
+      }
+    }
+    assertThat(tempo.tightest(2)).hasSize(2);
+    assertThat(tempo.tightest(2).get(0).shares(tempo.tightest(2).get(1))).isTrue();
+  }
+
+  /** Half as fast again is common practice, no source. */
+  @Test
+  void halfAsFastAgainIsWellAbove() {
+    Plan slow = Studies.violin("quarter=40", "B4/4 D5/4", UP);
+    assertThat(tempo(slow).wellAbove()).isTrue();
+    assertThat(tempo(Studies.violin("quarter=250", "B4/0.25 D5/0.25", UP)).wellAbove()).isFalse();
+    assertThat(ComfortableTempo.wellAbove(1.5)).isTrue();
+    assertThat(ComfortableTempo.wellAbove(1.49)).isFalse();
   }
 
   @Test

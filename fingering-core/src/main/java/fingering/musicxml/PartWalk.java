@@ -54,6 +54,7 @@ final class PartWalk {
   private final PluckingMarks pluckings = new PluckingMarks();
   private final StringMarks strings = new StringMarks();
   private final PositionMarks positions = new PositionMarks();
+  private final TuningMarks tunings = new TuningMarks();
   private final UpperNotes uppers = new UpperNotes();
   private final PrintCollector print = new PrintCollector();
   private Optional<Clef> firstClef = Optional.empty();
@@ -108,6 +109,7 @@ final class PartWalk {
             pluckings.changes(),
             strings.stretches(slots, measures),
             positions.stretches(slots, measures),
+            tunings.all(),
             print.part(measures),
             transposes,
             lowClef,
@@ -250,6 +252,7 @@ final class PartWalk {
       transposes = true;
       transposition = Optional.of(transposition(transpose));
     }
+    attributes.getStaffDetails().forEach(details -> tunings.staff(details, number));
     for (Clef clef : attributes.getClef()) {
       firstClef = firstClef.or(() -> Optional.of(clef));
       print.clef(clef, cursor);
@@ -292,6 +295,9 @@ final class PartWalk {
       if (type.getMetronome() != null) {
         TempoMark.of(type.getMetronome())
             .ifPresent(tempo -> tempi.add(new TempoMark(measures.size(), at, tempo, false)));
+      }
+      if (type.getScordatura() != null) {
+        tunings.sign(type.getScordatura(), number);
       }
       for (Object word : type.getWordsOrSymbol()) {
         if (word instanceof FormattedTextId text && text.getValue() != null) {

@@ -72,7 +72,52 @@ final class InstrumentSigns {
             .or(() -> names(listed).stream().flatMap(n -> named(n, part).stream()).findFirst());
     Optional<Instrument> found = shown.or(() -> part.firstClef().flatMap(this::byClef));
     return new PartInfo(
-        number, id, name(number, listed), found, shown.isEmpty() && found.isPresent());
+        number,
+        id,
+        name(number, listed),
+        found,
+        shown.isEmpty() && found.isPresent(),
+        found.flatMap(read -> doubt(read, shown.isPresent(), listed)));
+  }
+
+  /** What is to be said where a part names several instruments, another, or none. */
+  private Optional<String> doubt(Instrument read, boolean shown, Optional<ScorePart> listed) {
+    if (shown) {
+      return names(listed).stream()
+          .findFirst()
+          .flatMap(
+              name ->
+                  instruments.allInPartName(name).stream()
+                      .filter(other -> !other.id().equals(read.id()))
+                      .findFirst()
+                      .map(
+                          other ->
+                              "the name '%s' speaks of the %s too; it is read for the %s, and with --instrument %s for the other"
+                                  .formatted(name, other.spoken(), read.spoken(), other.id())));
+    }
+    Optional<String> another =
+        names(listed).stream()
+            .filter(instruments::namesAnother)
+            .findFirst()
+            .or(() -> otherSound(listed).map(sound -> name(0, listed)));
+    return Optional.of(
+        another
+            .map(
+                name ->
+                    "'%s' is no part for a bowed string instrument; by its first clef it is read for the %s, and with --instrument for another"
+                        .formatted(name, read.spoken()))
+            .orElseGet(
+                () ->
+                    "the part does not name its instrument; by its first clef it is read for the %s"
+                        .formatted(read.id())));
+  }
+
+  private Optional<String> otherSound(Optional<ScorePart> listed) {
+    return players(listed).stream()
+        .map(ScoreInstrument::getInstrumentSound)
+        .filter(Objects::nonNull)
+        .filter(sound -> instruments.soundsOtherwise(sound.strip()))
+        .findFirst();
   }
 
   /** The instrument that a name speaks of; an alto or a bass may as well be a voice. */

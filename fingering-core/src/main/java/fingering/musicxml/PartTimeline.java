@@ -19,6 +19,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param pluckings where it changes between bow and plucking
  * @param strings where words ask for one string
  * @param positions where words name a position
+ * @param tunings the tunings it tells
  * @param print what is printed on its staff
  * @param transposes whether it says how it transposes
  * @param lowClef whether it has a clef with an 8 below
@@ -33,6 +34,7 @@ record PartTimeline(
     ImmutableList<Plucking> pluckings,
     ImmutableList<StringMarks.Stretch> strings,
     ImmutableList<PositionMarks.Stretch> positions,
+    ImmutableList<TuningMarks.Told> tunings,
     PrintedPart print,
     boolean transposes,
     boolean lowClef,

@@ -43,6 +43,7 @@ final class PartWalk {
   private final PluckingMarks pluckings = new PluckingMarks();
   private final StringMarks strings = new StringMarks();
   private final PositionMarks positions = new PositionMarks();
+  private final TuningMarks tunings = new TuningMarks();
   private final UpperNotes uppers = new UpperNotes();
   private final PrintCollector print = new PrintCollector();
   private Optional<Clef> firstClef = Optional.empty();
@@ -88,6 +89,7 @@ final class PartWalk {
             pluckings.changes(),
             strings.stretches(slots, measures),
             positions.stretches(slots, measures),
+            tunings.all(),
             print.part(measures),
             transposes,
             lowClef,
@@ -160,6 +162,7 @@ final class PartWalk {
       transposes = true;
       transposition = Optional.of(transposition(transpose));
     }
+    attributes.getStaffDetails().forEach(details -> tunings.staff(details, number));
     for (Clef clef : attributes.getClef()) {
       firstClef = firstClef.or(() -> Optional.of(clef));
       print.clef(clef, clock.here());
@@ -201,6 +204,9 @@ final class PartWalk {
       if (type.getMetronome() != null) {
         TempoMark.of(type.getMetronome())
             .ifPresent(tempo -> tempi.add(new TempoMark(clock.measure(), at, tempo, false)));
+      }
+      if (type.getScordatura() != null) {
+        tunings.sign(type.getScordatura(), number);
       }
       for (Object word : type.getWordsOrSymbol()) {
         if (word instanceof FormattedTextId text && text.getValue() != null) {

@@ -2,10 +2,11 @@ package fingering.musicxml;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
+import com.google.common.primitives.Ints;
+import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.NoteAddress;
-import fingering.music.PrintedMeasure;
 import fingering.music.PrintedMeasure.Bar;
 import fingering.music.PrintedPosition;
 import fingering.musicxml.PositionMarks.Stretch;
@@ -39,23 +40,43 @@ final class PositionReading {
     return all.build();
   }
 
-  /** A numeral means no string where there is none so numbered, or the note lies below it. */
+  /**
+   * A numeral means no string where there is none so numbered, or the note lies below it. One with
+   * a full stop may count something else.
+   */
   private static boolean maybeString(Stretch stretch, Instrument instrument, Note first) {
     int number = stretch.position().halves() / 2;
-    return number <= instrument.strings().size()
-        && instrument.string(number).pitch().midi() <= first.midi();
+    return stretch.words().endsWith(".")
+        || (number <= instrument.strings().size()
+            && instrument.string(number).pitch().midi() <= first.midi());
   }
 
-  /** A numeral at the beginning of a movement counts the movements. */
+  /**
+   * A numeral at the beginning of a movement counts the movements. Where several lie in one file, a
+   * movement begins behind a double bar or with measures that are counted anew.
+   */
   private static boolean heading(PartTimeline timeline, Stretch stretch) {
+    List<Measure> measures = timeline.measures();
     int measure = stretch.measure();
-    if (!stretch.start().equals(timeline.measures().get(measure).start())) {
+    if (!stretch.start().equals(measures.get(measure).start())) {
       return false;
     }
-    List<PrintedMeasure> printed = timeline.print().measures();
-    return measure == 0
-        || printed.get(measure - 1).end() == Bar.FINAL
-        || printed.get(measure - 1).end() == Bar.DOUBLE;
+    if (measure == 0) {
+      return true;
+    }
+    Bar before = timeline.print().measures().get(measure - 1).end();
+    return before == Bar.FINAL
+        || before == Bar.DOUBLE
+        || anew(measures.get(measure - 1).number(), measures.get(measure).number());
+  }
+
+  private static boolean anew(String before, String number) {
+    Optional<Integer> now = Optional.ofNullable(Ints.tryParse(number));
+    return now.isPresent()
+        && (now.get() <= 1
+            || Optional.ofNullable(Ints.tryParse(before))
+                .map(count -> now.get() < count)
+                .orElse(false));
   }
 
   private static List<Note> notes(PartTimeline timeline, Stretch stretch, List<Moment> moments) {

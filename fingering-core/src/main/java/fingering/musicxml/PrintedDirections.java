@@ -9,7 +9,6 @@ import fingering.music.PrintedPart.Ending;
 import fingering.music.PrintedPart.Wedge;
 import fingering.music.PrintedText;
 import fingering.music.PrintedText.Kind;
-import fingering.tables.Letter;
 import fingering.tables.Pitch;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -98,15 +97,10 @@ final class PrintedDirections {
   }
 
   private static Optional<String> tuned(Accord accord) {
-    double alter = accord.getTuningAlter() == null ? 0 : accord.getTuningAlter().doubleValue();
-    int octave = accord.getTuningOctave();
-    // What is no pitch is not worth refusing a score for.
-    if (accord.getTuningStep() == null || Math.abs(alter) > 2 || octave < 0 || octave > 9) {
-      return Optional.empty();
-    }
-    Letter letter = Letter.valueOf(accord.getTuningStep().value());
-    String pitch = new Pitch(letter, (int) alter, octave).display();
-    return Optional.of(accord.getString() == null ? pitch : accord.getString() + " = " + pitch);
+    return TuningMarks.pitch(
+            accord.getTuningStep(), accord.getTuningAlter(), accord.getTuningOctave())
+        .map(Pitch::display)
+        .map(pitch -> accord.getString() == null ? pitch : accord.getString() + " = " + pitch);
   }
 
   private static String words(Direction direction) {

@@ -173,9 +173,10 @@ public final class Score {
   public Passage passage(PartInfo info, PassageRequest request, UnaryOperator<Instrument> built) {
     PartTimeline timeline = timelines.get(info.number() - 1);
     refuseEmpty(info, timeline);
-    Instrument instrument =
-        built.apply(
-            request.instrument().or(info::instrument).orElseThrow(() -> noInstrument(info)));
+    Instrument usual =
+        request.instrument().or(info::instrument).orElseThrow(() -> noInstrument(info));
+    Instrument strung = TuningReading.strung(timeline, usual);
+    Instrument instrument = built.apply(strung);
     ImmutableList<Measure> measures = measures(timeline);
     MeasureRange.Finder finder =
         new MeasureRange.Finder(measures, timeline.implicit(), info.name());
@@ -205,12 +206,13 @@ public final class Score {
         MomentBuilder.build(timeline, clock, SlurSpans.joined(timeline.slots(), inVoice), struck);
     ImmutableList.Builder<String> told = ImmutableList.builder();
     told.addAll(remarks);
-    if (info.guessed() && request.instrument().isEmpty()) {
-      told.add(
-          "the part does not name its instrument; by its first clef it is read for the %s"
-              .formatted(instrument.id()));
+    if (request.instrument().isEmpty()) {
+      info.doubt().ifPresent(told::add);
     }
-    addTuning(told, instrument);
+    if (strung.tuning().equals(usual.tuning()) || !strung.tuning().equals(instrument.tuning())) {
+      addTuning(told, instrument);
+    }
+    told.addAll(TuningReading.remarks(timeline, usual, instrument));
     range.remark().ifPresent(told::add);
     pitches.remark().ifPresent(told::add);
     HarmonicReading.remark(struck).ifPresent(told::add);

@@ -95,6 +95,9 @@ final class StringMarks {
     List<DirectionLines.Line> started = lines.take(direction, start, Event::lineEnds);
     Optional<Event> named = Optional.empty();
     for (Asked asked : StringWords.standard().read(words, !started.isEmpty())) {
+      if (asked.kind() == Kind.THUMB) {
+        continue;
+      }
       Event event = new Event(asked, words.strip().replaceAll("\\s+", " "), measure, start, voice);
       events.add(event);
       named = event.isString() ? Optional.of(event) : named;
@@ -166,6 +169,7 @@ final class StringMarks {
         }
         case PLACE -> place = true;
         case BOW -> place = false;
+        case THUMB -> {}
         case USUAL -> {
           if (!place && sameVoice) {
             return Optional.of(event);
@@ -185,7 +189,7 @@ final class StringMarks {
           switch (event.asked.kind()) {
             case PLACE -> true;
             case BOW, USUAL -> false;
-            case STRING, ENDS -> place;
+            case STRING, ENDS, THUMB -> place;
           };
     }
     return place;

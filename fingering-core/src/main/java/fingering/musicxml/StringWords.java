@@ -34,7 +34,9 @@ final class StringWords {
     /** A place or manner of the bow. */
     PLACE,
     /** The bow as usual. */
-    BOW
+    BOW,
+    /** The note on which the thumb lies, which is no string. */
+    THUMB
   }
 
   /**

@@ -135,6 +135,16 @@ class PrintedPositionTest {
                             "<barline location=\"right\"><bar-style>light-heavy</bar-style></barline>"),
                         measure("2", words("II"), note("E5", 16))))))
         .isEmpty();
+    // Measures counted anew, and a numeral that would be no string.
+    assertThat(
+            held(
+                passage(
+                    violin(
+                        measure("1", START, note("A4", 16)),
+                        measure("2", note("A4", 16)),
+                        measure("1", words("II."), note("A3", 16))))))
+        .isEmpty();
+    assertThat(held(in(note("A4", 4), words("I."), note("D4", 4)))).containsExactly("D4 ?");
   }
 
   @Test

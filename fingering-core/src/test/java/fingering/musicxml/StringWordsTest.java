@@ -162,4 +162,10 @@ class StringWordsTest {
     assertThat(words.read(" III  ", true)).containsExactly(new Asked(Kind.STRING, "3"));
     assertThat(words.read("cresc.", true)).isEmpty();
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"thumb on D", "Daumen auf A"})
+  void theNoteUnderTheThumbIsNoString(String words) {
+    assertThat(read(words)).extracting(Asked::kind).containsExactly(Kind.THUMB);
+  }
 }

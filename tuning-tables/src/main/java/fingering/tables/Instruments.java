@@ -7,6 +7,7 @@ import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Multimaps;
 import fingering.tables.Instrument.HandKind;
 import java.text.Normalizer;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Objects;
@@ -15,6 +16,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The instruments that the tables know, their tunings and sizes, and the signs by which a part
@@ -31,6 +33,9 @@ public final class Instruments {
   private final ImmutableListMultimap<String, Size> sizes;
   private final ImmutableMap<String, String> words;
   private final ImmutableMap<String, String> wordsAlone;
+  private final ImmutableSet<String> joining;
+  private final ImmutableSet<String> others;
+  private final ImmutableSet<String> families;
   private final ImmutableMap<String, String> sounds;
   private final ImmutableMap<String, String> clefs;
 
@@ -44,6 +49,9 @@ public final class Instruments {
             .collect(ImmutableMap.toImmutableMap(Instrument::id, instrument -> instrument));
     words = signs(signs, "word");
     wordsAlone = signs(signs, "alone");
+    joining = words(signs, "and");
+    others = words(signs, "other");
+    families = words(signs, "family");
     sounds = signs(signs, "sound");
     clefs = signs(signs, "clef");
   }
@@ -118,6 +126,13 @@ public final class Instruments {
       signs.put(row.text(1), row.text(2));
     }
     return signs.buildKeepingLast();
+  }
+
+  private static ImmutableSet<String> words(Table table, String kind) {
+    return table.rows().stream()
+        .filter(row -> row.text(0).equals(kind))
+        .map(row -> row.text(1))
+        .collect(ImmutableSet.toImmutableSet());
   }
 
   /** The ids of the instruments, in the order of {@link #all()}. */
@@ -211,29 +226,96 @@ public final class Instruments {
                     "no instrument '" + name + "'; known are " + String.join(", ", byId.keySet())));
   }
 
-  /** The instrument that a part's name speaks of, in English, Italian, German or French. */
+  /**
+   * The instrument that a part's name speaks of, in English, Italian, German or French. Of several
+   * it is the first; but a part for cello and bass is the cello's, who reads it at pitch (common
+   * practice).
+   */
   public Optional<Instrument> byPartName(String partName) {
+    ImmutableList<Instrument> named = allInPartName(partName);
+    return named.stream()
+        .filter(one -> one.kind() == HandKind.CELLO)
+        .filter(one -> named.stream().anyMatch(other -> other.kind() == HandKind.BASS))
+        .findFirst()
+        .or(() -> named.stream().findFirst());
+  }
+
+  /** The instruments that a part's name speaks of, in its order; none comes twice. */
+  public ImmutableList<Instrument> allInPartName(String partName) {
+    String name = plain(partName);
+    // Abbreviations and 'bass' count only where the name says nothing else.
+    Optional<ImmutableList<String>> nothingElse = signs(BESIDE.matcher(name).replaceAll(" "));
+    return nothingElse.orElseGet(() -> wordsIn(name)).stream()
+        .distinct()
+        .map(this::byId)
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /** Whether a part's name speaks of an instrument, or a voice, that is no bowed string. */
+  public boolean namesAnother(String partName) {
+    String name = plain(partName);
+    return others.stream().anyMatch(word -> name.contains(" " + word + " "));
+  }
+
+  /** The words of a name in lower case without accents, blanks around each. */
+  private static String plain(String partName) {
     String plain =
         MARKS
             .matcher(
                 Normalizer.normalize(
                     partName.toLowerCase(Locale.ROOT).replace("ß", "ss"), Normalizer.Form.NFD))
             .replaceAll("");
-    String name = " " + NOT_LETTERS.matcher(plain).replaceAll(" ").strip() + " ";
-    String alone = wordsAlone.get(BESIDE.matcher(name).replaceAll(" ").strip());
-    if (alone != null) {
-      return Optional.of(byId(alone));
+    return " " + NOT_LETTERS.matcher(plain).replaceAll(" ").strip() + " ";
+  }
+
+  /** The ids that a name of signs and of words such as 'and' alone speaks of; empty of another. */
+  private Optional<ImmutableList<String>> signs(String name) {
+    ImmutableList.Builder<String> ids = ImmutableList.builder();
+    String left = name.strip();
+    while (!left.isEmpty()) {
+      String rest = left + " ";
+      Optional<String> sign =
+          Stream.of(wordsAlone.keySet(), words.keySet(), joining)
+              .flatMap(Set::stream)
+              .filter(one -> rest.startsWith(one + " "))
+              .max(Comparator.comparingInt(String::length));
+      if (sign.isEmpty()) {
+        return Optional.empty();
+      }
+      Optional.ofNullable(wordsAlone.get(sign.get()))
+          .or(() -> Optional.ofNullable(words.get(sign.get())))
+          .ifPresent(ids::add);
+      left = left.substring(sign.get().length()).strip();
     }
-    // The longest word wins: 'double bass' before 'bass', 'violoncello' as a whole word.
-    return words.entrySet().stream()
-        .filter(sign -> name.contains(" " + sign.getKey() + " "))
-        .max((a, b) -> Integer.compare(a.getKey().length(), b.getKey().length()))
-        .map(sign -> byId.get(sign.getValue()));
+    return Optional.of(ids.build());
+  }
+
+  /** The ids of the words in a name; of words that begin together the longest counts. */
+  private ImmutableList<String> wordsIn(String name) {
+    ImmutableList.Builder<String> ids = ImmutableList.builder();
+    int at = 0;
+    while (at < name.length()) {
+      String rest = name.substring(at);
+      Optional<String> sign =
+          words.keySet().stream()
+              .filter(one -> rest.startsWith(" " + one + " "))
+              .max(Comparator.comparingInt(String::length));
+      sign.ifPresent(one -> ids.add(Objects.requireNonNull(words.get(one))));
+      at += sign.map(one -> one.length() + 1).orElse(1);
+    }
+    return ids.build();
   }
 
   /** The instrument of a MusicXML standard sound such as {@code strings.viola}. */
   public Optional<Instrument> bySound(String sound) {
     return Optional.ofNullable(sounds.get(sound)).map(byId::get);
+  }
+
+  /**
+   * Whether a MusicXML standard sound is of a family without bowed strings: {@code wind.flutes}.
+   */
+  public boolean soundsOtherwise(String sound) {
+    return families.stream().anyMatch(family -> sound.startsWith(family + "."));
   }
 
   /** The instrument that a first clef suggests: sign and line as MusicXML names them, say C3. */

@@ -113,19 +113,42 @@ class InstrumentsTest {
     assertThat(instruments.byPartName(name)).map(Instrument::id).contains(id);
   }
 
-  @Test
-  void ofTwoInstrumentsInAPartsNameTheOneWithTheLongerNameCounts() {
-    assertThat(instruments.byPartName("Violine oder Bratsche"))
-        .map(Instrument::id)
-        .contains("viola");
-    assertThat(instruments.byPartName("Bratsche oder Violine"))
-        .map(Instrument::id)
-        .contains("viola");
+  // common practice, no source
+  @ParameterizedTest
+  @CsvSource({
+    "Violine oder Bratsche, violin, violin viola",
+    "Bratsche oder Violine, viola, viola violin",
+    "Violino I e Viola, violin, violin viola",
+    "Violoncello e Contrabbasso, cello, cello bass",
+    "Contrabbasso e Violoncello, cello, bass cello",
+    "Violoncello e basso, cello, cello bass",
+    "Cello & Double Bass, cello, cello bass",
+    "Vc. e Cb., cello, cello bass",
+    "Vlc./Kb., cello, cello bass",
+    "Violoncelli e Bassi, cello, cello bass",
+    "Double Bass, bass, bass",
+    "Violoncello, cello, cello",
+    "Violin I (bass clef), violin, violin"
+  })
+  void ofSeveralInstrumentsTheFirstCountsButTheCelloBeforeTheBass(
+      String name, String id, String all) {
+    assertThat(instruments.byPartName(name)).map(Instrument::id).contains(id);
+    assertThat(instruments.allInPartName(name).stream().map(Instrument::id))
+        .containsExactly(all.split(" "));
   }
 
-  @Test
-  void aCelloPartThatTheBassJoinsIsTheCellos() {
-    assertThat(instruments.byPartName("Violoncello e basso")).map(Instrument::id).contains("cello");
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"Flute", "Flauto I", "Große Flöte", "Bass Clarinet", "2 Corni in F", "Klavier"})
+  void aPartForAnotherInstrumentIsKnownAsSuch(String name) {
+    assertThat(instruments.byPartName(name)).isEmpty();
+    assertThat(instruments.namesAnother(name)).isTrue();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "Part 1", "Violin", "Solo", "Violation"})
+  void otherNamesSpeakOfNoOther(String name) {
+    assertThat(instruments.namesAnother(name)).isFalse();
   }
 
   @ParameterizedTest
@@ -149,6 +172,9 @@ class InstrumentsTest {
   @Test
   void theSoundOfAFluteShowsNoInstrument() {
     assertThat(instruments.bySound("wind.flutes.flute")).isEmpty();
+    assertThat(instruments.soundsOtherwise("wind.flutes.flute")).isTrue();
+    assertThat(instruments.soundsOtherwise("strings.violin")).isFalse();
+    assertThat(instruments.soundsOtherwise("strings.viola-damore")).isFalse();
   }
 
   // common practice, no source: treble clef on line 2, alto clef on line 3, bass clef on line 4

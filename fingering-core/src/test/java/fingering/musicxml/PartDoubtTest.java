@@ -1,0 +1,62 @@
+package fingering.musicxml;
+
+import static fingering.musicxml.ScoreText.START;
+import static fingering.musicxml.ScoreText.measure;
+import static fingering.musicxml.ScoreText.note;
+import static fingering.musicxml.ScoreText.part;
+import static fingering.musicxml.ScoreText.read;
+import static fingering.musicxml.ScoreText.score;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fingering.music.Passage;
+import fingering.tables.Instruments;
+import org.junit.jupiter.api.Test;
+
+/** What is said of parts that name two instruments or none that is bowed: common practice. */
+class PartDoubtTest {
+  private static Passage passage(String name, String sound, PassageRequest request) {
+    return read(score(part(name, sound, measure("1", START, note("D4", 16))))).passage(request);
+  }
+
+  private static Passage passage(String name) {
+    return passage(name, "", PassageRequest.WHOLE);
+  }
+
+  @Test
+  void aPartForCelloAndBassIsTheCellosAndSaysSo() {
+    Passage passage = passage("Violoncello e Contrabbasso");
+    assertThat(passage.instrument().id()).isEqualTo("cello");
+    assertThat(passage.remarks())
+        .contains(
+            "the name 'Violoncello e Contrabbasso' speaks of the double bass too; it is read for the cello, and with --instrument bass for the other");
+  }
+
+  @Test
+  void theSoundGoesBeforeTheName() {
+    Passage passage =
+        passage("Violoncello e Contrabbasso", "strings.contrabass", PassageRequest.WHOLE);
+    assertThat(passage.instrument().id()).isEqualTo("bass");
+    assertThat(passage.remarks())
+        .anyMatch(told -> told.endsWith("--instrument cello for the other"));
+  }
+
+  @Test
+  void aFlutePartSaysThatItIsRead() {
+    assertThat(passage("Flute").remarks())
+        .contains(
+            "'Flute' is no part for a bowed string instrument; by its first clef it is read for the violin, and with --instrument for another");
+    assertThat(passage("Stimme 1", "wind.flutes.flute", PassageRequest.WHOLE).remarks())
+        .anyMatch(told -> told.startsWith("'Stimme 1' is no part for a bowed string instrument"));
+  }
+
+  @Test
+  void whoNamesTheInstrumentIsToldNothing() {
+    PassageRequest violin =
+        PassageRequest.WHOLE.withInstrument(Instruments.standard().named("violin"));
+    assertThat(passage("Flute", "", violin).remarks()).noneMatch(told -> told.contains("Flute"));
+    assertThat(passage("Violin").remarks()).noneMatch(told -> told.contains("instrument"));
+    assertThat(passage("Melody").remarks())
+        .contains(
+            "the part does not name its instrument; by its first clef it is read for the violin");
+  }
+}

@@ -107,7 +107,7 @@ class PathFinderTest {
   }
 
   @Test
-  void aRuleThatLooksBackTwoNotesIsRefused() {
+  void aRuleThatLooksBackTwoNotesIsRefusedWhetherOrNotThereIsSomethingToFind() {
     Scoring scoring =
         Scoring.of(ImmutableList.of(new ThreeNotes()), Weights.parse("w", "three-notes = 1"));
     Layers all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
@@ -117,7 +117,7 @@ class PathFinderTest {
         .withMessageContaining("looks back 2 moments")
         .withMessageContaining("keeps 1");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> PathFinder.best(layers, Requirement.NONE, 5))
+        .isThrownBy(() -> PathFinder.best(layers, Stays.in(Position.THIRD, 2), 5))
         .withMessageContaining("looks back 2 moments");
   }
 

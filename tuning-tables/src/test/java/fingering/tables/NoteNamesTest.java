@@ -109,4 +109,26 @@ class NoteNamesTest {
         .isThrownBy(() -> NoteNames.parse("nl"))
         .withMessageContaining("choose en, de, fr, it, es");
   }
+
+  @Test
+  void aNoteIsReadWithoutAnOctaveTooAndANumberAloneIsLeftAsItIs() {
+    NoteNames german = NoteNames.parse("de");
+    assertThat(german.pitch(" H ")).isEqualTo("B");
+    assertThat(german.pitch("H3")).isEqualTo("B3");
+    assertThat(german.pitch(" 3 ")).isEqualTo("3");
+  }
+
+  @Test
+  void aKeyThatIsNoneInTheLanguageCannotBeRead() {
+    assertThat(NoteNames.parse("de").reads("H-Dur")).isTrue();
+    assertThat(NoteNames.parse("fr").reads("H-Dur")).isFalse();
+  }
+
+  @Test
+  void doubleSharpsAndDoubleFlatsAreTheMost() {
+    assertThat(new NoteNames.Note(Letter.F, 2)).hasToString("F##");
+    assertThat(new NoteNames.Note(Letter.B, -2)).hasToString("Bbb");
+    assertThatIllegalArgumentException().isThrownBy(() -> new NoteNames.Note(Letter.F, 3));
+    assertThatIllegalArgumentException().isThrownBy(() -> new NoteNames.Note(Letter.B, -3));
+  }
 }

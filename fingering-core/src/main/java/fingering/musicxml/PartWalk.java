@@ -162,7 +162,7 @@ final class PartWalk {
       transposes = true;
       transposition = Optional.of(transposition(transpose));
     }
-    attributes.getStaffDetails().forEach(details -> tunings.staff(details, number));
+    attributes.getStaffDetails().forEach(details -> tunings.staff(details, clock.number()));
     for (Clef clef : attributes.getClef()) {
       firstClef = firstClef.or(() -> Optional.of(clef));
       print.clef(clef, clock.here());
@@ -206,7 +206,7 @@ final class PartWalk {
             .ifPresent(tempo -> tempi.add(new TempoMark(clock.measure(), at, tempo, false)));
       }
       if (type.getScordatura() != null) {
-        tunings.sign(type.getScordatura(), number);
+        tunings.sign(type.getScordatura(), clock.number());
       }
       for (Object word : type.getWordsOrSymbol()) {
         if (word instanceof FormattedTextId text && text.getValue() != null) {

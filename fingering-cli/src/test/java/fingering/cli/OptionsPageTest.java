@@ -1,0 +1,44 @@
+package fingering.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+
+/** The page of the options has those that there are. */
+class OptionsPageTest {
+  private static final Pattern OPTION = Pattern.compile("--[a-z][a-z-]*");
+
+  /** What every command has; the page leaves it to their help. */
+  private static final Set<String> EVERYWHERE = Set.of("--help", "--version");
+
+  private static Set<String> options(CommandLine command) {
+    Set<String> options = new TreeSet<>();
+    command.getCommandSpec().options().forEach(option -> options.add(option.longestName()));
+    command.getSubcommands().values().forEach(each -> options.addAll(options(each)));
+    options.removeAll(EVERYWHERE);
+    return options;
+  }
+
+  @Test
+  void hasEveryOptionAndNoOther() throws IOException {
+    String page = Files.readString(Path.of("..", "docs", "options.md"));
+
+    Set<String> named =
+        OPTION
+            .matcher(page)
+            .results()
+            .map(match -> match.group())
+            .filter(option -> !EVERYWHERE.contains(option))
+            .collect(Collectors.toCollection(TreeSet::new));
+
+    assertThat(named).containsExactlyInAnyOrderElementsOf(options(Main.whole()));
+  }
+}

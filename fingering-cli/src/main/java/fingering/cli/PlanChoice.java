@@ -41,9 +41,9 @@ final class PlanChoice {
 
   /** The brief of a plan of free choice, called by what it has to meet. */
   Brief brief(DemandOptions demands, Passage passage) {
-    return printed.kept && passage.fingered()
-        ? kept(Brief.free(demands.any() ? "as printed and demanded" : Comparer.AS_PRINTED))
-        : demands.free();
+    boolean asPrinted = printed.kept && passage.fingered();
+    String named = demands.any() ? "as printed and demanded" : Comparer.AS_PRINTED;
+    return kept(asPrinted ? Brief.free(named) : demands.free());
   }
 
   /** The same brief, keeping what is printed where that is asked for. */

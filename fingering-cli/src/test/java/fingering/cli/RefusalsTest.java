@@ -43,8 +43,6 @@ final class RefusalsTest {
         "plan DEMO --why 3",
         "plan DEMO --why third",
         "plan DEMO --preset loud",
-        "compare DEMO --preset first-years --weights my.weights",
-        "demo --preset first-years --weights my.weights",
         "chart",
         "chart kazoo",
         "chart violin --position ninetieth",

@@ -18,6 +18,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Writes exercises out of a plan's own notes and fingers (common practice, no source). */
 final class Drill {
@@ -79,8 +80,14 @@ final class Drill {
     return ImmutableList.copyOf(strokes);
   }
 
-  /** The note under the finger that leaves, where the hand has arrived. */
+  /**
+   * The note under the finger that leaves, where the hand has arrived; empty where that finger is
+   * no guide, or where the hand moves unheard: in a rest, or while an open string sounds.
+   */
   Optional<Fingered> guide(int from, int to) {
+    if (to - from > 1 || rests(from, to)) {
+      return Optional.empty();
+    }
     Placement left = plan.grips().get(from).top();
     Placement reached = plan.grips().get(to).top();
     double way = reached.frame().first() - left.frame().first();
@@ -92,7 +99,13 @@ final class Drill {
     return Optional.of(new Fingered(written(sounding), left.finger().symbol(), left.string()));
   }
 
-  /** The shift alone and slow, with a stop before it, and over the guide note. */
+  /** Whether there is a rest on the way from one moment to another. */
+  boolean rests(int from, int to) {
+    return IntStream.rangeClosed(from + 1, to)
+        .anyMatch(m -> plan.passage().moments().get(m).restMicros() > 0);
+  }
+
+  /** The shift alone and slow, with a stop before it, and over the guide note if there is one. */
   SpotExercise shift(int from, int to) {
     ImmutableList<Fingered> left = notes(from);
     ImmutableList<Fingered> reached = notes(to);

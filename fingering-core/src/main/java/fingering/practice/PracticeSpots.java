@@ -1,6 +1,7 @@
 package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.music.Note;
@@ -119,14 +120,9 @@ public final class PracticeSpots {
     todo.add("Play the shift alone and slow. Then stop before it, look, and go.");
     drill
         .guide(from, to)
-        .ifPresent(
-            guide ->
-                todo.add(
-                    "Slide finger %s lightly to the guide note %s, then set finger %s."
-                        .formatted(
-                            guide.finger(),
-                            guide.written().display(),
-                            reached.top().finger().symbol())));
+        .map(guide -> slide(guide, reached))
+        .or(() -> unheard(from, to, reached))
+        .ifPresent(todo::add);
     spots.add(
         new PracticeSpot(
             at.place(),
@@ -140,6 +136,32 @@ public final class PracticeSpots {
             todo.build(),
             check(to),
             Optional.of(drill.shift(from, to))));
+  }
+
+  private static String slide(SpotExercise.Fingered guide, Grip reached) {
+    return "Slide finger %s lightly to the guide note %s, then set %s."
+        .formatted(guide.finger(), guide.written().display(), named(reached));
+  }
+
+  /** Where the hand can move without being heard; empty where it cannot. */
+  private Optional<String> unheard(int from, int to, Grip reached) {
+    List<String> when = new ArrayList<>();
+    if (to - from > 1) {
+      when.add(to - from == 2 ? "under the open string" : "under the open strings");
+    }
+    if (drill.rests(from, to)) {
+      when.add("in the rest");
+    }
+    return when.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Lift the finger, move %s without a sound, then set %s."
+                .formatted(String.join(" and ", when), named(reached)));
+  }
+
+  private static String named(Grip reached) {
+    Finger finger = reached.top().finger();
+    return finger == Finger.THUMB ? "the thumb" : "finger " + finger.symbol();
   }
 
   private boolean ordinary(Figures.Figure figure) {

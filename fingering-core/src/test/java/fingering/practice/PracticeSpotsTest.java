@@ -106,6 +106,20 @@ class PracticeSpotsTest {
         .containsExactly("A4", "B4", "C#5", "B4", "A4", "B4", "C#5", "B4");
   }
 
+  /** The guide finger would slide on a string that has to sound open. */
+  @Test
+  void aHandThatMovesUnderOpenStringsMovesWithoutASlide() {
+    PracticeSpot up =
+        spots().stream().filter(s -> s.why().contains("from 1st to 3rd")).findFirst().orElseThrow();
+
+    assertThat(up.todo())
+        .anyMatch(todo -> todo.startsWith("Lift the finger, move under the open string"))
+        .noneMatch(todo -> todo.contains("guide note"));
+    assertThat(read(up.exercise().orElseThrow()).notes())
+        .extracting(note -> note.written().toString())
+        .doesNotContain("A4");
+  }
+
   /** In octaves with an open string (acoustics: partials of the string). */
   @Test
   void arrivalIsHeardByANoteThatRings() {

@@ -31,7 +31,7 @@ class OccasionsTest {
           .collect(ImmutableList.toImmutableList());
 
   @Property(tries = 25)
-  void whereARuleSaysThatItChargesNothingItChargesNothing(
+  void aRuleChargesWhatItsKindAndItsOccasionLetTheSearchExpect(
       @ForAll int seed, @ForAll @IntRange(min = 0, max = 2) int which) {
     RandomMusic random = new RandomMusic(seed);
     int lowest = LOWEST.get(which);
@@ -44,6 +44,11 @@ class OccasionsTest {
       for (Grip before : some(finder.grips(moments.get(m - 1)), seed)) {
         for (Grip now : some(finder.grips(moments.get(m)), seed)) {
           for (TransitionRule rule : RULES) {
+            if (!timed(rule)) {
+              assertThat(rule.amount(passing, before, now))
+                  .as("%s goes by times or pace, and does not say so by its kind", rule.id())
+                  .isEqualTo(rule.amount(passing.atLeisure(), before, now));
+            }
             if (rule.amount(passing, before, now) > 0) {
               assertThat(rule.concerns(passing)).as(rule.id()).isTrue();
               assertThat(rule.occasion())
@@ -56,6 +61,11 @@ class OccasionsTest {
         }
       }
     }
+  }
+
+  /** Whether the search asks the rule with the times and the pace of every passing. */
+  private static boolean timed(TransitionRule rule) {
+    return rule instanceof HurriedTransitionRule || rule instanceof PacedTransitionRule;
   }
 
   private static List<Grip> some(List<Grip> grips, long seed) {

@@ -94,7 +94,7 @@ final class OptionValue {
         .map(
             all ->
                 Streams.stream(all)
-                    .map(Ascii::toLowerCase)
+                    .map(each -> Ascii.toLowerCase(each).replace('_', '-'))
                     .collect(ImmutableList.toImmutableList()))
         .filter(all -> !all.isEmpty())
         .map(all -> new Words("one of " + String.join(", ", all), all.get(0)));

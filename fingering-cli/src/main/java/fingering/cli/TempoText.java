@@ -33,10 +33,31 @@ final class TempoText {
       exceeded |= tempo.exceeded();
       told.add(plan.name() + ": " + sentence(tempo));
     }
+    if (alike(plans, level)) {
+      told.add(
+          "The same measures limit all of them at the same tempo: it is these and not the choice of"
+              + " plan that limit.");
+    }
     if (exceeded) {
       told.add("That is less than the tempo planned for. " + CARE);
     }
     return told;
+  }
+
+  /** Whether plans differ, but neither in their tempo nor in the measures that limit it first. */
+  private static boolean alike(List<Plan> plans, Level level) {
+    List<ComfortableTempo> tempi =
+        plans.stream().map(plan -> ComfortableTempo.of(plan, level)).toList();
+    return tempi.size() > 1
+        && tempi.stream().allMatch(tempo -> tempo.tempo().isPresent() && !tempo.wellAbove())
+        && tempi.stream().map(TempoText::first).distinct().count() == 1;
+  }
+
+  /** The tempo told of a plan, and the measures that limit it first. */
+  private static List<String> first(ComfortableTempo tempo) {
+    return List.of(
+        tempo.tempo().map(TempoText::mark).orElse(""),
+        tempo.tightestApart(1).stream().map(Limit::measures).collect(Collectors.joining()));
   }
 
   private static String sentence(ComfortableTempo tempo) {

@@ -35,8 +35,9 @@ final class TempoText {
     }
     if (alike(plans, level)) {
       told.add(
-          "The same measures limit all of them at the same tempo: it is these and not the choice of"
-              + " plan that limit.");
+          "All of them are limited first in m. "
+              + ComfortableTempo.of(plans.get(0), level).tightestApart(1).get(0).measures()
+              + ", and at the same tempo: it is the measures and not the choice of plan that limit.");
     }
     if (exceeded) {
       told.add("That is less than the tempo planned for. " + CARE);

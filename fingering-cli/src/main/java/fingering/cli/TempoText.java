@@ -35,8 +35,8 @@ final class TempoText {
     }
     if (alike(plans, level)) {
       told.add(
-          "All of them are limited first in m. "
-              + ComfortableTempo.of(plans.get(0), level).tightestApart(1).get(0).measures()
+          "All of them are limited first in "
+              + named(ComfortableTempo.of(plans.get(0), level).tightestApart(1).get(0))
               + ", and at the same tempo: it is the measures and not the choice of plan that limit.");
     }
     if (exceeded) {
@@ -52,6 +52,11 @@ final class TempoText {
     return tempi.size() > 1
         && tempi.stream().allMatch(tempo -> tempo.tempo().isPresent() && !tempo.wellAbove())
         && tempi.stream().map(TempoText::first).distinct().count() == 1;
+  }
+
+  private static String named(Limit limit) {
+    return (limit.first().measureIndex() == limit.last().measureIndex() ? "measure " : "measures ")
+        + limit.measures();
   }
 
   /** The tempo told of a plan, and the measures that limit it first. */

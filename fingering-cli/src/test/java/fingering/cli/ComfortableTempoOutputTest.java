@@ -43,11 +43,11 @@ final class ComfortableTempoOutputTest {
 
   @Test
   void wherePlansAreLimitedAlikeTheMeasuresAreNamedAndNotTheChoice() {
-    String said = "All of them are limited first in m. 13–14, and at the same tempo";
+    String said = "All of them are limited first in measures 13–14, and at the same tempo";
     assertThat(text(Session.of("compare", DEMO))).contains(said);
     assertThat(Session.of("compare", DEMO, "--format", "html").succeeded().out()).contains(said);
     assertThat(text(Session.of("plan", DEMO))).doesNotContain("All of them are limited");
-    assertThat(text(Session.of("compare", DEMO, "--level", "professional")))
+    assertThat(text(Session.of("compare", DEMO, "--preset", "professional")))
         .doesNotContain("All of them are limited");
   }
 

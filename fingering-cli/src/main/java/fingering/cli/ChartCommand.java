@@ -3,10 +3,12 @@ package fingering.cli;
 import fingering.fingerboard.Chart;
 import fingering.fingerboard.ChartRequest;
 import fingering.fingerboard.Fingerboard;
+import fingering.fingerboard.Frame;
 import fingering.tables.Instrument;
 import fingering.tables.Key;
 import fingering.tables.Position;
 import fingering.tables.StringNames;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -45,9 +47,8 @@ final class ChartCommand implements Callable<Integer> {
   @Option(
       names = "--position",
       paramLabel = "POSITION",
-      converter = PositionConverter.class,
       description = "Show the fingers of this position: half, 1, 3, III and so on.")
-  Optional<Position> position = Optional.empty();
+  Optional<String> position = Optional.empty();
 
   @Option(
       names = "--at",
@@ -104,7 +105,7 @@ final class ChartCommand implements Callable<Integer> {
 
   private ChartRequest request() {
     return new ChartRequest(
-        position,
+        position.map(this::position),
         at.map(OptionalInt::of).orElse(OptionalInt.empty()),
         key.map(this::key),
         string
@@ -122,10 +123,25 @@ final class ChartCommand implements Callable<Integer> {
     }
   }
 
-  static final class PositionConverter implements picocli.CommandLine.ITypeConverter<Position> {
-    @Override
-    public Position convert(String text) {
-      return ScoreOptions.converted(() -> Position.parse(text));
+  private Position position(String typed) {
+    try {
+      return Position.parse(typed);
+    } catch (IllegalArgumentException e) {
+      Position highest =
+          fingerboard().frames().stream()
+              .map(Frame::position)
+              .filter(position -> !position.equals(Position.THUMB))
+              .max(Comparator.naturalOrder())
+              .orElseThrow();
+      throw new ParameterException(
+          spec.commandLine(),
+          "--position: "
+              + e.getMessage()
+              + "; the highest by number on the "
+              + instrument().spoken()
+              + " is "
+              + highest.display(),
+          e);
     }
   }
 }

@@ -103,8 +103,9 @@ final class Mistyped {
   private String missing(List<ArgSpec> missing) {
     if (missing.size() == 1 && missing.get(0) instanceof OptionSpec option) {
       return exception.getMessage().contains("for option")
-          ? "%s needs a %s after it".formatted(option.longestName(), option.paramLabel())
-          : "give %s %s too".formatted(option.longestName(), option.paramLabel());
+          ? "%s needs %s".formatted(option.longestName(), OptionValue.told(option))
+          : "give %s %s too, such as %s"
+              .formatted(option.longestName(), option.paramLabel(), OptionValue.example(option));
     }
     return "give "
         + missing.stream()
@@ -114,7 +115,14 @@ final class Mistyped {
                         ? option.longestName() + " " + option.paramLabel()
                         : named((PositionalParamSpec) each))
             .collect(Collectors.joining(" and "))
-        + (missing.get(0) instanceof OptionSpec ? " too" : "");
+        + (missing.get(0) instanceof OptionSpec ? " too, such as " + examples(missing) : "");
+  }
+
+  private static String examples(List<ArgSpec> missing) {
+    return missing.stream()
+        .filter(OptionSpec.class::isInstance)
+        .map(each -> OptionValue.example((OptionSpec) each))
+        .collect(Collectors.joining(" "));
   }
 
   private static String named(PositionalParamSpec missing) {

@@ -2,6 +2,7 @@ package fingering.cli;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
+import fingering.demand.Span;
 import fingering.music.Tempo;
 import fingering.page.PracticeContent;
 import fingering.page.PracticePage;
@@ -160,6 +161,7 @@ final class PracticeCommand implements Callable<Integer> {
                 ImmutableSet.copyOf(rest),
                 metronome),
             known);
+    PracticeWords words = new PracticeWords(practice, known.clean(Span.WHOLE).isEmpty());
     ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, set.charging().level());
     Optional<SpotsText.Exercises> written =
         exercises.map(folder -> new SpotsText.Exercises(folder, spots));
@@ -167,11 +169,11 @@ final class PracticeCommand implements Callable<Integer> {
         switch (output.format()) {
           case TEXT -> {
             List<String> told = SpotsText.of(spots, written, OutputFile.columns(), output.style());
-            yield PracticeText.of(practice, known, told, OutputFile.columns(), output.style());
+            yield PracticeText.of(words, known, told, OutputFile.columns(), output.style());
           }
           case HTML ->
               page(
-                  practice,
+                  words,
                   known,
                   SpotsText.told(spots, written),
                   Circles.of(set.passage(), set.printed()));
@@ -186,11 +188,10 @@ final class PracticeCommand implements Callable<Integer> {
   }
 
   private String page(
-      PracticePlan practice,
+      PracticeWords words,
       Journal known,
       ImmutableList<String> spots,
       ImmutableList<Circle> circles) {
-    PracticeWords words = new PracticeWords(practice);
     return PracticePage.of(
         new PracticeContent(
             words.title(),

@@ -1,7 +1,6 @@
 package fingering.cli;
 
 import fingering.practice.Journal;
-import fingering.practice.PracticePlan;
 import java.util.List;
 
 /** The practice of a plan in words: what to do today, and the days after it. */
@@ -26,8 +25,7 @@ final class PracticeText {
   }
 
   static String of(
-      PracticePlan practice, Journal journal, List<String> spots, int columns, Style style) {
-    PracticeWords words = new PracticeWords(practice);
+      PracticeWords words, Journal journal, List<String> spots, int columns, Style style) {
     PracticeText page = new PracticeText(words, columns, style);
     page.line(style.bold(words.title()));
     words.about().forEach(page::paragraph);

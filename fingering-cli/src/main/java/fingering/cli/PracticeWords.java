@@ -19,9 +19,16 @@ import java.util.stream.Collectors;
 /** The practice of a plan in sentences and in the cells of a table, for text and for the page. */
 final class PracticeWords {
   private final PracticePlan practice;
+  private final boolean given;
 
-  PracticeWords(PracticePlan practice) {
+  /**
+   * For text or page.
+   *
+   * @param given whether the tempo that is clean was typed, and not told by the journal
+   */
+  PracticeWords(PracticePlan practice, boolean given) {
     this.practice = practice;
+    this.given = given;
   }
 
   private TempoLadder whole() {
@@ -64,6 +71,18 @@ final class PracticeWords {
   }
 
   private String reach() {
+    LadderRequest request = whole().request();
+    int above = request.clean().perMinute().compareTo(request.goal().perMinute());
+    if (above == 0) {
+      return "The goal is clean already: keep it so.";
+    }
+    if (above > 0) {
+      return "What is clean is quicker than the goal already: go no further than the goal, and keep"
+          + " it easy."
+          + (given
+              ? " Were --from and --to meant the other way round? Then change them over."
+              : "");
+    }
     if (whole().reachesGoal()) {
       return "Small steps reach that in time.";
     }
@@ -149,13 +168,20 @@ final class PracticeWords {
       PracticeDay own = limit.ladder().days().get(0);
       steps.add(capital(named(limit.measures())) + " alone: " + climb(own) + ".");
     }
-    steps.add("The whole: start at " + set(day.start()) + ".");
+    steps.add("The whole: start at " + set(day.start()) + ", " + below() + ".");
     steps.add("Go up: " + climb(day) + ".");
     steps.add("Each step twice without a slip before the next. Slips? One step back.");
     if (day.full() > 0) {
       steps.add("Last " + times(day.full()) + " through at " + set(day.top()) + ".");
     }
     return steps.build();
+  }
+
+  /** Why the first day begins where it does. */
+  private String below() {
+    LadderRequest request = whole().request();
+    boolean beyond = request.clean().perMinute().compareTo(request.goal().perMinute()) > 0;
+    return "four steps below " + (beyond ? "the goal" : "what is clean");
   }
 
   /** Whether the first day is one on which spots are worked on. */

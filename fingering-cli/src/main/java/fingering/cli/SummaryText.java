@@ -271,9 +271,6 @@ final class SummaryText {
       return "as many " + what + "s";
     }
     int size = Math.abs(change);
-    return size
-        + (change > 0 ? " more " : size == 1 ? " less " : " fewer ")
-        + what
-        + (size == 1 ? "" : "s");
+    return size + (change > 0 ? " more " : " fewer ") + what + (size == 1 ? "" : "s");
   }
 }

@@ -33,10 +33,37 @@ final class TempoText {
       exceeded |= tempo.exceeded();
       told.add(plan.name() + ": " + sentence(tempo));
     }
+    if (alike(plans, level)) {
+      told.add(
+          "All of them are limited first in "
+              + named(ComfortableTempo.of(plans.get(0), level).tightestApart(1).get(0))
+              + ", and at the same tempo: it is the measures and not the choice of plan that limit.");
+    }
     if (exceeded) {
       told.add("That is less than the tempo planned for. " + CARE);
     }
     return told;
+  }
+
+  /** Whether plans differ, but neither in their tempo nor in the measures that limit it first. */
+  private static boolean alike(List<Plan> plans, Level level) {
+    List<ComfortableTempo> tempi =
+        plans.stream().map(plan -> ComfortableTempo.of(plan, level)).toList();
+    return tempi.size() > 1
+        && tempi.stream().allMatch(tempo -> tempo.tempo().isPresent() && !tempo.wellAbove())
+        && tempi.stream().map(TempoText::first).distinct().count() == 1;
+  }
+
+  private static String named(Limit limit) {
+    return (limit.first().measureIndex() == limit.last().measureIndex() ? "measure " : "measures ")
+        + limit.measures();
+  }
+
+  /** The tempo told of a plan, and the measures that limit it first. */
+  private static List<String> first(ComfortableTempo tempo) {
+    return List.of(
+        tempo.tempo().map(TempoText::mark).orElse(""),
+        tempo.tightestApart(1).stream().map(Limit::measures).collect(Collectors.joining()));
   }
 
   private static String sentence(ComfortableTempo tempo) {

@@ -68,8 +68,8 @@ record WhichPlan(Optional<Position> position) {
       return chosen(comparer.upperPlan(), comparer);
     }
     throw new IllegalArgumentException(
-        "No plan of 'compare' stays in %s position here; choose first, third (it stays in %s), second or free, or ask for the position with --show %s=8."
-            .formatted(wanted.display(), comparer.upper().display(), wanted));
+        "No plan of 'compare' stays in %s position here; choose first, third (it stays in %s), second or free, or ask for the position with --show %s=8, eight notes in %s."
+            .formatted(wanted.display(), comparer.upper().display(), wanted, wanted.display()));
   }
 
   private static Plan chosen(Optional<Plan> plan, Comparer comparer) {

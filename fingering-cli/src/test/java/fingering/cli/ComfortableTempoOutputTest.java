@@ -42,6 +42,16 @@ final class ComfortableTempoOutputTest {
   }
 
   @Test
+  void wherePlansAreLimitedAlikeTheMeasuresAreNamedAndNotTheChoice() {
+    String said = "All of them are limited first in measures 13–14, and at the same tempo";
+    assertThat(text(Session.of("compare", DEMO))).contains(said);
+    assertThat(Session.of("compare", DEMO, "--format", "html").succeeded().out()).contains(said);
+    assertThat(text(Session.of("plan", DEMO))).doesNotContain("All of them are limited");
+    assertThat(text(Session.of("compare", DEMO, "--preset", "professional")))
+        .doesNotContain("All of them are limited");
+  }
+
+  @Test
   void aQuickerPlayerIsToldAHigherTempo() {
     List<Integer> figures =
         List.of("first-years", "intermediate", "common-practice").stream()

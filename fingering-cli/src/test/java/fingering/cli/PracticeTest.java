@@ -198,4 +198,18 @@ final class PracticeTest {
           .allMatch(line -> line.length() <= 80);
     }
   }
+
+  @Test
+  void whatIsQuickerThanTheGoalAlreadyIsToldAsThat() {
+    String day = "2026-12-12";
+    String today = "2026-11-21";
+    assertThat(
+            practice("--from", "96", "--to", "60", "--by", day, "--today", today).succeeded().out())
+        .contains("quicker than the goal already", "--from and --to meant the", "below the\n  goal")
+        .doesNotContain("Small steps");
+    assertThat(
+            practice("--from", "60", "--to", "60", "--by", day, "--today", today).succeeded().out())
+        .contains("The goal is clean already: keep it so.", "four steps below")
+        .doesNotContain("Small steps", "--from");
+  }
 }

@@ -1,5 +1,6 @@
 package fingering.abc;
 
+import com.google.common.base.Ascii;
 import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Optional;
@@ -216,11 +217,21 @@ final class MusicReader {
       case ',', '\'' ->
           cursor.wrong(
               "'%s' stands right behind the letter of a note: put it there.".formatted(next));
+      case '#', '♯' -> cursor.wrong(behind(cursor, "sharp", '^', "F"));
+      case '♭' -> cursor.wrong(behind(cursor, "flat", '_', "B"));
       default ->
           Cursor.isDigit(next) || next == '/'
               ? cursor.wrong(
                   "a length stands right behind its note, as in D2 or D/2: put it there.")
               : cursor.wrong("'%s' means nothing between notes: leave it out.".formatted(next));
     };
+  }
+
+  /** What to type where an accidental stands behind the letter of its note, as it is said. */
+  private static String behind(Cursor cursor, String name, char sign, String example) {
+    char before = cursor.at() > 0 ? cursor.back(1).peek() : Cursor.NOTHING;
+    String note = "ABCDEFGabcdefg".indexOf(before) >= 0 ? String.valueOf(before) : example;
+    return "a %s is written before its note: write %s%s for %s %s."
+        .formatted(name, sign, note, Ascii.toUpperCase(note), name);
   }
 }

@@ -131,12 +131,16 @@ public final class DemandText {
 
   /** A position to show, in so many stopped notes: {@code 3=8}. */
   public Demand show(String text) {
-    return counted(text, "3=8", (what, many) -> new ShowPosition(Position.parse(what), many));
+    return counted(
+        text,
+        "3=8, eight notes in 3rd",
+        (what, many) -> new ShowPosition(Position.parse(what), many));
   }
 
   /** A stay to show, of so many whole measures: {@code 3=2}. */
   public Demand showStay(String text) {
-    return counted(text, "3=2", (what, many) -> new ShowStay(Position.parse(what), many));
+    return counted(
+        text, "3=2, two measures in 3rd", (what, many) -> new ShowStay(Position.parse(what), many));
   }
 
   /**
@@ -144,7 +148,7 @@ public final class DemandText {
    * {@code any=3}.
    */
   public Demand showShift(String text) {
-    return counted(text, "up first-finger=2", DemandText::shift);
+    return counted(text, "up first-finger=2, two such shifts", DemandText::shift);
   }
 
   private static Demand shift(String what, int times) {

@@ -90,6 +90,10 @@ public record Span(Optional<Ends> ends) {
   }
 
   private static IllegalArgumentException missing(Passage passage, String number) {
+    if (passage.measures().stream().anyMatch(measure -> measure.number().equals(number))) {
+      return new IllegalArgumentException(
+          "Measure " + number + " comes before the other; give the lower number first.");
+    }
     return new IllegalArgumentException(
         "Measure "
             + number
@@ -99,7 +103,7 @@ public record Span(Optional<Ends> ends) {
             + passage.measures().get(0).number()
             + " to "
             + passage.measures().get(passage.measures().size() - 1).number()
-            + "; give measures as printed, the first first.");
+            + "; give measures as printed, the lower number first.");
   }
 
   /** As in a sentence: {@code in measure 9}, {@code in measures 9-16}; empty for the whole. */

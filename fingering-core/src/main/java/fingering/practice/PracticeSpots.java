@@ -108,6 +108,13 @@ public final class PracticeSpots {
     return passage.moments().get(moment).startMicros() - passage.moments().get(from).startMicros();
   }
 
+  /** How much of the time between two moments is rest, as printed. */
+  private String rest(int from, int to) {
+    long micros =
+        passage.moments().subList(from + 1, to + 1).stream().mapToLong(Moment::restMicros).sum();
+    return micros > 0 ? String.format(Locale.ROOT, ", %.1f s of it rest", micros / MICROS) : "";
+  }
+
   private void shift(int to) {
     int from = stoppedBefore(to);
     Grip left = plan.grips().get(from);
@@ -129,10 +136,11 @@ public final class PracticeSpots {
             span(from, to),
             String.format(
                 Locale.ROOT,
-                "the hand shifts from %s to %s, %.1f s after the last stopped note",
+                "the hand shifts from %s to %s, %.1f s from the beginning of the last stopped note%s",
                 left.frame().display(),
                 reached.frame().display(),
-                free(to) / MICROS),
+                free(to) / MICROS,
+                rest(from, to)),
             todo.build(),
             check(to),
             Optional.of(drill.shift(from, to))));

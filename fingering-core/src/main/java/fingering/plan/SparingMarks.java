@@ -13,10 +13,12 @@ import fingering.musicxml.NoteMarks;
 import fingering.tables.Pitch;
 import fingering.tables.Position;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -31,6 +33,10 @@ final class SparingMarks {
   private final Plan plan;
   private final Fingerboard board;
   private final Map<Pitch, Taken> taken = new HashMap<>();
+
+  /** The strings that a finger has stopped since the hand came. */
+  private final Set<Integer> stopped = new HashSet<>();
+
   private int stay;
 
   /** Whether a finger has still to show where the hand has come to. */
@@ -79,6 +85,7 @@ final class SparingMarks {
     boolean moves = note.shift() || (!first && frame(note.moment() - 1).shiftsTo(frame(note)));
     if (moves) {
       stay++;
+      stopped.clear();
     }
     boolean anew = first || afterMeasureOfRest(note.note());
     untold |= moves || (anew && above(note));
@@ -115,6 +122,9 @@ final class SparingMarks {
     taken.put(
         note.note().sounding(), new Taken(placement.string(), placement.finger(), measure, stay));
     untold &= note.open();
+    if (!note.open()) {
+      stopped.add(placement.string());
+    }
     BigFraction end = note.note().end();
     silentFrom = end.compareTo(silentFrom) > 0 ? end : silentFrom;
   }
@@ -173,6 +183,7 @@ final class SparingMarks {
     if (together
         || placement.touch().isPresent()
         || placement.finger() == Finger.THUMB
+        || newString(note)
         || slides(note)
         || departs(note)) {
       return true;
@@ -185,6 +196,11 @@ final class SparingMarks {
     boolean openToo = atHand.stream().anyMatch(Placement::open);
     boolean otherFinger = atHand.stream().anyMatch(one -> !one.open() && !alike(one, placement));
     return !byItself || otherFinger || (openToo && placement.finger() == Finger.FOURTH);
+  }
+
+  /** Whether a hand above 1st position finds its first note on the string. */
+  private boolean newString(PlannedNote note) {
+    return above(note) && !note.open() && !stopped.contains(note.placement().string());
   }
 
   /** Whether the finger has just stopped another note of the string. */

@@ -37,7 +37,7 @@ import picocli.CommandLine.Spec;
       "  fingering plan docs/demo/demo.musicxml --allow 1,half",
       "  fingering plan docs/demo/demo.musicxml --why 17.1",
       "  fingering plan docs/demo/demo.musicxml --show 3=8 --avoid extensions",
-      "  fingering plan docs/demo/demo.musicxml --choose third --write marked.musicxml",
+      "  fingering plan docs/demo/demo.musicxml --choose third --write marked.musicxml"
     })
 final class PlanCommand implements Callable<Integer> {
   /** The most plans that are shown side by side. */

@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.demand.Span;
 import fingering.music.Passage;
 import fingering.music.When;
+import fingering.musicxml.NoteMarks;
 import fingering.musicxml.ScoreMarker;
 import fingering.plan.Alternative;
 import fingering.plan.Brief;
@@ -86,6 +87,12 @@ final class PlanCommand implements Callable<Integer> {
   Optional<Path> write = Optional.empty();
 
   @Option(
+      names = "--sparing",
+      description =
+          "With --write: mark only what a player needs who keeps the hand where it is: shifts, fourth fingers where the string is open too, stretches, slides, double stops. To keep the plan with --keep-printed, write it in full.")
+  boolean sparing;
+
+  @Option(
       names = "--brief",
       paramLabel = "FILE",
       description = "What the plan must meet, from a file (YAML or JSON) with one brief.")
@@ -112,6 +119,10 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(),
           "--why and --choices are told as text or json; leave --format html or svg out");
+    }
+    if (sparing && write.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(), "--sparing says how --write marks the copy; give --write too");
     }
     best.ifPresent(this::checkBest);
     output.check();
@@ -183,8 +194,7 @@ final class PlanCommand implements Callable<Integer> {
             .or(() -> choices.map(span -> choices(span, plan, comparer, charging)));
     if (write.isPresent()) {
       files.score(
-          set.file()
-              .unfinished(ScoreMarker.mark(set.file().text(), PlanMarks.of(plan)), write.get()),
+          set.file().unfinished(ScoreMarker.mark(set.file().text(), marks(plan)), write.get()),
           write.get());
     }
     if (told.isPresent()) {
@@ -198,6 +208,10 @@ final class PlanCommand implements Callable<Integer> {
       case JSON -> PlanJson.of(plan, charging);
       case HTML, SVG -> PageOutput.of(output.format(), alone, comparer, set);
     };
+  }
+
+  private ImmutableList<NoteMarks> marks(Plan plan) {
+    return sparing ? PlanMarks.sparing(plan) : PlanMarks.of(plan);
   }
 
   private Brief free(Passage passage) {

@@ -32,6 +32,15 @@ public final class PlanMarks {
     return marks.build();
   }
 
+  /**
+   * Of these marks those that a player needs who keeps the hand where it is and reads the page:
+   * where the hand shifts, a fourth finger where the string is open too, stretches, slides, double
+   * stops. Notes without a mark are left out.
+   */
+  public static ImmutableList<NoteMarks> sparing(Plan plan) {
+    return SparingMarks.of(plan, of(plan));
+  }
+
   /** {@code 3rd pos.}, or for the thumb where it lies: {@code thumb on D}. */
   private static String position(Plan plan, PlannedNote note) {
     return note.thumb(plan.passage().instrument())

@@ -35,9 +35,10 @@ final class TempoText {
     }
     if (alike(plans, level)) {
       told.add(
-          "All of them are limited first in "
+          (plans.size() == 2 ? "Both" : "All of them")
+              + " are limited first in "
               + named(ComfortableTempo.of(plans.get(0), level).tightestApart(1).get(0))
-              + ", and at the same tempo: it is the measures and not the choice of plan that limit.");
+              + ", at the same tempo: by the music there, not by the choice of plan.");
     }
     if (exceeded) {
       told.add("That is less than the tempo planned for. " + CARE);

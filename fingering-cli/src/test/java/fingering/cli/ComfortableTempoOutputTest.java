@@ -43,12 +43,13 @@ final class ComfortableTempoOutputTest {
 
   @Test
   void wherePlansAreLimitedAlikeTheMeasuresAreNamedAndNotTheChoice() {
-    String said = "All of them are limited first in measures 13–14, and at the same tempo";
-    assertThat(text(Session.of("compare", DEMO))).contains(said);
+    String said = "are limited first in measures 13–14, at the same tempo: by the music there";
+    assertThat(text(Session.of("compare", DEMO))).contains("Both " + said);
+    assertThat(text(Session.of("compare", DEMO, "--with-second"))).contains("All of them " + said);
     assertThat(Session.of("compare", DEMO, "--format", "html").succeeded().out()).contains(said);
-    assertThat(text(Session.of("plan", DEMO))).doesNotContain("All of them are limited");
+    assertThat(text(Session.of("plan", DEMO))).doesNotContain("are limited first");
     assertThat(text(Session.of("compare", DEMO, "--preset", "professional")))
-        .doesNotContain("All of them are limited");
+        .doesNotContain("are limited first");
   }
 
   @Test

@@ -1,8 +1,11 @@
 package fingering.cli;
 
 import static fingering.cli.Session.DEMO;
+import static fingering.cli.Session.entries;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.google.common.collect.ObjectArrays;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -35,6 +38,36 @@ final class CompareTextTest {
 
     long notes = compare.lines().stream().filter(CompareTextTest::ofNote).count();
     assertThat(notes).isEqualTo(Engraving.sounding(DEMO).size());
+  }
+
+  @Test
+  void aFreePlanThatIsCheaperThanAllIsTold() {
+    String tune = "M:4/4\\nL:1/8\\nQ:1/4=80\\nK:D\\nD2 F2 A3 B|c2 d2 e2 dc|B2 g2 f3 e|d6 A2|";
+    JsonNode compared = json("compare", "--abc", tune);
+    long least =
+        entries(compared.get("plans")).stream()
+            .mapToLong(CompareTextTest::total)
+            .min()
+            .orElseThrow();
+    long free = total(json("plan", "--abc", tune));
+
+    assertThat(free).isLessThan(least);
+    assertThat(compared.get("remarks").toString())
+        .contains("costs " + free + " points, " + (least - free) + " less than the cheapest");
+    assertThat(Session.of("compare", DEMO).succeeded().out()).doesNotContain("of free choice");
+  }
+
+  private static JsonNode json(Object... arguments) {
+    return Session.of(
+            ObjectArrays.concat(
+                arguments,
+                new Object[] {"--instrument", "viola", "--format", "json"},
+                Object.class))
+        .json();
+  }
+
+  private static long total(JsonNode plan) {
+    return plan.at("/cost/total").asLong();
   }
 
   private static boolean ofNote(String line) {

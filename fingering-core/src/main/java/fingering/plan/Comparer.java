@@ -239,7 +239,23 @@ public final class Comparer {
       add(firstSecondThird(), "1st, 2nd and 3rd position together", plans, remarks);
     }
     printed().ifPresent(plans::add);
-    return new Comparison(passage, plans.build(), remarks.build());
+    ImmutableList<Plan> made = plans.build();
+    cheaper(made).ifPresent(remarks::add);
+    return new Comparison(passage, made, remarks.build());
+  }
+
+  /**
+   * That a plan of free choice costs less than any of these, where it does; nothing where positions
+   * are allowed, for these plans only begin in them.
+   */
+  private Optional<String> cheaper(ImmutableList<Plan> made) {
+    long least = made.stream().mapToLong(Plan::total).min().orElseThrow();
+    long free = plan(Brief.free("free choice")).total();
+    return allowed.isEmpty() && free < least
+        ? Optional.of(
+            "A plan of free choice costs %d points, %d less than the cheapest of these: see 'plan --choose free'."
+                .formatted(free, least - free))
+        : Optional.empty();
   }
 
   private static void add(

@@ -3,10 +3,14 @@ package fingering.musicxml;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Measure;
+import fingering.music.Moment;
+import fingering.music.Note;
+import fingering.music.NoteAddress;
 import fingering.music.PrintedPart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -65,6 +69,20 @@ record PartTimeline(
    * @param plucked whether the strings are plucked from there on
    */
   record Plucking(BigFraction start, boolean plucked) {}
+
+  /** Of some moments the struck notes that are written like this, in order. */
+  List<Note> struck(List<Moment> moments, Predicate<WrittenNote> written) {
+    ImmutableSet<NoteAddress> wanted =
+        slots.stream()
+            .flatMap(slot -> slot.notes().stream())
+            .filter(written)
+            .map(WrittenNote::address)
+            .collect(ImmutableSet.toImmutableSet());
+    return moments.stream()
+        .flatMap(moment -> moment.struck().stream())
+        .filter(note -> wanted.contains(note.address()))
+        .toList();
+  }
 
   /**
    * Refuses more notes at once than any music has: what is done with each and every other takes

@@ -6,15 +6,12 @@ import com.google.common.primitives.Ints;
 import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Note;
-import fingering.music.NoteAddress;
 import fingering.music.PrintedMeasure.Bar;
 import fingering.music.PrintedPosition;
 import fingering.musicxml.PositionMarks.Stretch;
 import fingering.tables.Instrument;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Reads the words that name a position for the moments of a passage. */
 final class PositionReading {
@@ -24,7 +21,7 @@ final class PositionReading {
       PartTimeline timeline, Instrument instrument, List<Moment> moments) {
     ImmutableList.Builder<PrintedPosition> all = ImmutableList.builder();
     for (Stretch stretch : timeline.positions()) {
-      List<Note> notes = notes(timeline, stretch, moments);
+      List<Note> notes = timeline.struck(moments, stretch::holds);
       if (!notes.isEmpty() && !(stretch.numeral() && heading(timeline, stretch))) {
         boolean unclear = stretch.numeral() && maybeString(stretch, instrument, notes.get(0));
         all.add(
@@ -77,18 +74,5 @@ final class PositionReading {
             || Optional.ofNullable(Ints.tryParse(before))
                 .map(count -> now.get() < count)
                 .orElse(false));
-  }
-
-  private static List<Note> notes(PartTimeline timeline, Stretch stretch, List<Moment> moments) {
-    Set<NoteAddress> held =
-        timeline.slots().stream()
-            .flatMap(slot -> slot.notes().stream())
-            .filter(stretch::holds)
-            .map(WrittenNote::address)
-            .collect(Collectors.toSet());
-    return moments.stream()
-        .flatMap(moment -> moment.struck().stream())
-        .filter(note -> held.contains(note.address()))
-        .toList();
   }
 }

@@ -4,7 +4,6 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Moment;
 import fingering.music.Note;
-import fingering.music.NoteAddress;
 import fingering.music.OneString;
 import fingering.music.OneString.End;
 import fingering.musicxml.StringMarks.Stretch;
@@ -13,7 +12,6 @@ import fingering.tables.OpenString;
 import fingering.tables.StringNames;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -37,7 +35,7 @@ record StringReading(ImmutableList<OneString> asked, ImmutableList<String> remar
     ImmutableList.Builder<OneString> asked = ImmutableList.builder();
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
     for (Stretch stretch : timeline.strings()) {
-      List<Note> all = notes(timeline, stretch, moments);
+      List<Note> all = timeline.struck(moments, stretch::holds);
       if (all.isEmpty()) {
         continue;
       }
@@ -64,20 +62,6 @@ record StringReading(ImmutableList<OneString> asked, ImmutableList<String> remar
       remarks.add(told(found));
     }
     return new StringReading(found, remarks.build());
-  }
-
-  private static List<Note> notes(
-      PartTimeline timeline, Stretch stretch, ImmutableList<Moment> moments) {
-    Set<NoteAddress> held =
-        timeline.slots().stream()
-            .flatMap(slot -> slot.notes().stream())
-            .filter(stretch::holds)
-            .map(WrittenNote::address)
-            .collect(Collectors.toSet());
-    return moments.stream()
-        .flatMap(moment -> moment.struck().stream())
-        .filter(note -> held.contains(note.address()))
-        .toList();
   }
 
   /** The notes before the first that lies higher; where the words stand that high, above that. */

@@ -13,7 +13,8 @@ import com.google.common.collect.ImmutableSet;
  * @param notes the notes to play on the string
  */
 public record OneString(
-    String words, int string, Place from, Place to, End end, ImmutableSet<NoteAddress> notes) {
+    String words, int string, Place from, Place to, End end, ImmutableSet<NoteAddress> notes)
+    implements PrintedWords {
 
   /** What ends such words. */
   public enum End {
@@ -38,19 +39,5 @@ public record OneString(
     public String told() {
       return told;
     }
-  }
-
-  /** As in a sentence: {@code 'sul G' in m. 5–8}. */
-  public String told() {
-    return "'"
-        + words
-        + "' in m. "
-        + from.measure()
-        + (from.measureIndex() == to.measureIndex() ? "" : "–" + to.measure());
-  }
-
-  /** Whether a moment has one of the notes. */
-  public boolean concerns(Moment moment) {
-    return moment.struck().stream().anyMatch(note -> notes.contains(note.address()));
   }
 }

@@ -21,24 +21,11 @@ public record PrintedPosition(
     Place from,
     Place to,
     OneString.End end,
-    ImmutableSet<NoteAddress> notes) {
-
-  /** As in a sentence: {@code '3rd pos.' in m. 5–8}. */
-  public String told() {
-    return "'"
-        + words
-        + "' in m. "
-        + from.measure()
-        + (from.measureIndex() == to.measureIndex() ? "" : "–" + to.measure());
-  }
+    ImmutableSet<NoteAddress> notes)
+    implements PrintedWords {
 
   /** Whether a line is printed behind the words, so that they hold as long as that. */
   public boolean line() {
     return end == OneString.End.LINE;
-  }
-
-  /** Whether a moment has one of the notes. */
-  public boolean concerns(Moment moment) {
-    return moment.struck().stream().anyMatch(note -> notes.contains(note.address()));
   }
 }

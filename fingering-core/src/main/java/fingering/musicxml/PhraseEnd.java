@@ -32,11 +32,7 @@ record PhraseEnd(BigFraction start, BigFraction until, String voice) {
     Optional<BigFraction> sounded = Optional.empty();
     for (Slot slot : slots) {
       for (WrittenNote note : slot.notes()) {
-        boolean counts =
-            Quarters.compare(note.start(), start) >= 0
-                && Quarters.compare(note.start(), until) < 0
-                && (voice.isEmpty() || voice.equals(note.voice()));
-        if (!counts) {
+        if (!note.within(start, until, voice)) {
           continue;
         }
         if (sounded.isPresent()) {

@@ -43,9 +43,7 @@ final class PositionMarks {
       String voice) {
     /** Whether the hand is to be there for a note. */
     boolean holds(WrittenNote note) {
-      return Quarters.compare(note.start(), start) >= 0
-          && Quarters.compare(note.start(), end) < 0
-          && (voice.isEmpty() || voice.equals(note.voice()));
+      return note.within(start, end, voice);
     }
   }
 

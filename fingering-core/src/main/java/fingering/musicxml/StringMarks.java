@@ -44,9 +44,7 @@ final class StringMarks {
       String voice) {
     /** Whether a note is to be played on the string. */
     boolean holds(WrittenNote note) {
-      return Quarters.compare(note.start(), start) >= 0
-          && Quarters.compare(note.start(), end) < 0
-          && (voice.isEmpty() || voice.equals(note.voice()));
+      return note.within(start, end, voice);
     }
   }
 

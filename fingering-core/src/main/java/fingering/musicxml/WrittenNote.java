@@ -45,6 +45,16 @@ record WrittenNote(
       ImmutableList<Integer> slurStops,
       ImmutableList<Integer> slurStarts) {}
 
+  /**
+   * Whether it begins from a time on and before another, in quarter notes from the start of the
+   * part, and in a voice; in any where that is empty.
+   */
+  boolean within(BigFraction from, BigFraction until, String voice) {
+    return Quarters.compare(start, from) >= 0
+        && Quarters.compare(start, until) < 0
+        && (voice.isEmpty() || voice.equals(time.voice()));
+  }
+
   /** Where it stands in the file. */
   NoteAddress address() {
     return time.address();

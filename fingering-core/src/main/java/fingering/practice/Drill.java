@@ -18,7 +18,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Writes exercises out of a plan's own notes and fingers (common practice, no source). */
 final class Drill {
@@ -85,7 +84,7 @@ final class Drill {
    * no guide, or where the hand moves unheard: in a rest, or while an open string sounds.
    */
   Optional<Fingered> guide(int from, int to) {
-    if (to - from > 1 || rests(from, to)) {
+    if (to - from > 1 || rest(from, to) > 0) {
       return Optional.empty();
     }
     Placement left = plan.grips().get(from).top();
@@ -99,10 +98,11 @@ final class Drill {
     return Optional.of(new Fingered(written(sounding), left.finger().symbol(), left.string()));
   }
 
-  /** Whether there is a rest on the way from one moment to another. */
-  boolean rests(int from, int to) {
-    return IntStream.rangeClosed(from + 1, to)
-        .anyMatch(m -> plan.passage().moments().get(m).restMicros() > 0);
+  /** Microseconds of rest on the way from one moment to another, as printed. */
+  long rest(int from, int to) {
+    return plan.passage().moments().subList(from + 1, to + 1).stream()
+        .mapToLong(Moment::restMicros)
+        .sum();
   }
 
   /** The shift alone and slow, with a stop before it, and over the guide note if there is one. */

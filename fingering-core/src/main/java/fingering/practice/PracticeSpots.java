@@ -110,8 +110,7 @@ public final class PracticeSpots {
 
   /** How much of the time between two moments is rest, as printed. */
   private String rest(int from, int to) {
-    long micros =
-        passage.moments().subList(from + 1, to + 1).stream().mapToLong(Moment::restMicros).sum();
+    long micros = drill.rest(from, to);
     return micros > 0 ? String.format(Locale.ROOT, ", %.1f s of it rest", micros / MICROS) : "";
   }
 
@@ -157,7 +156,7 @@ public final class PracticeSpots {
     if (to - from > 1) {
       when.add(to - from == 2 ? "under the open string" : "under the open strings");
     }
-    if (drill.rests(from, to)) {
+    if (drill.rest(from, to) > 0) {
       when.add("in the rest");
     }
     return when.isEmpty()

@@ -26,30 +26,27 @@ final class TempoText {
 
   /** A sentence for each plan, and a word of care where that is less than the tempo planned for. */
   static List<String> told(List<Plan> plans, Level level) {
+    List<ComfortableTempo> tempi =
+        plans.stream().map(plan -> ComfortableTempo.of(plan, level)).toList();
     List<String> told = new ArrayList<>();
-    boolean exceeded = false;
-    for (Plan plan : plans) {
-      ComfortableTempo tempo = ComfortableTempo.of(plan, level);
-      exceeded |= tempo.exceeded();
-      told.add(plan.name() + ": " + sentence(tempo));
+    for (int i = 0; i < plans.size(); i++) {
+      told.add(plans.get(i).name() + ": " + sentence(tempi.get(i)));
     }
-    if (alike(plans, level)) {
+    if (alike(tempi)) {
       told.add(
-          (plans.size() == 2 ? "Both" : "All of them")
+          (tempi.size() == 2 ? "Both" : "All of them")
               + " are limited first in "
-              + named(ComfortableTempo.of(plans.get(0), level).tightestApart(1).get(0))
+              + named(tempi.get(0).tightestApart(1).get(0))
               + ", at the same tempo: by the music there, not by the choice of plan.");
     }
-    if (exceeded) {
+    if (tempi.stream().anyMatch(ComfortableTempo::exceeded)) {
       told.add("That is less than the tempo planned for. " + CARE);
     }
     return told;
   }
 
   /** Whether plans differ, but neither in their tempo nor in the measures that limit it first. */
-  private static boolean alike(List<Plan> plans, Level level) {
-    List<ComfortableTempo> tempi =
-        plans.stream().map(plan -> ComfortableTempo.of(plan, level)).toList();
+  private static boolean alike(List<ComfortableTempo> tempi) {
     return tempi.size() > 1
         && tempi.stream().allMatch(tempo -> tempo.tempo().isPresent() && !tempo.wellAbove())
         && tempi.stream().map(TempoText::first).distinct().count() == 1;

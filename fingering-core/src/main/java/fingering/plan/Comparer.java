@@ -249,9 +249,12 @@ public final class Comparer {
    * are allowed, for these plans only begin in them.
    */
   private Optional<String> cheaper(ImmutableList<Plan> made) {
+    if (!allowed.isEmpty()) {
+      return Optional.empty();
+    }
     long least = made.stream().mapToLong(Plan::total).min().orElseThrow();
     long free = plan(Brief.free("free choice")).total();
-    return allowed.isEmpty() && free < least
+    return free < least
         ? Optional.of(
             "A plan of free choice costs %d points, %d less than the cheapest of these: see 'plan --choose free'."
                 .formatted(free, least - free))

@@ -1,7 +1,7 @@
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.playability.CheckLevel;
-import fingering.playability.Checker;
+import fingering.playability.check.Checker;
 import fingering.playability.Finding;
 import fingering.playability.ScoreCheck;
 import fingering.playability.Severity;

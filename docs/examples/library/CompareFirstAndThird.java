@@ -1,14 +1,15 @@
+import fingering.scoring.rules.StandardRules;
 import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
-import fingering.musicxml.PassageRequest;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
-import fingering.plan.Comparer;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.ScoreReader;
+import fingering.plan.PlanComparer;
 import fingering.plan.Plan;
 import fingering.scoring.Scoring;
 import fingering.tempo.ComfortableTempo;
-import fingering.tempo.Level;
+import fingering.tempo.PlayerSpeed;
 import java.nio.file.Path;
 
 /** Holds the plan in first position beside the one that stays higher up. */
@@ -16,8 +17,8 @@ class CompareFirstAndThird {
   public static void main(String[] arguments) {
     Passage passage =
         ScoreReader.read(ScoreFile.read(Path.of(arguments[0]))).passage(PassageRequest.WHOLE);
-    Comparer comparer =
-        Comparer.of(passage, Scoring.commonPractice(), LeftHand.SMALL, ImmutableSet.of());
+    PlanComparer comparer =
+        PlanComparer.of(passage, StandardRules.commonPractice(), LeftHand.SMALL, ImmutableSet.of());
 
     print(comparer.first());
     // Empty where the music leaves no room for a stay.
@@ -29,7 +30,7 @@ class CompareFirstAndThird {
     System.out.printf(
         "  shifts %d, crossings %d, fourth fingers %d%n",
         plan.shifts(), plan.crossings(), plan.fourthFingers());
-    ComfortableTempo.of(plan, Level.named("intermediate"))
+    ComfortableTempo.of(plan, PlayerSpeed.named("intermediate"))
         .tempo()
         .ifPresent(tempo -> System.out.printf("  comfortable up to %s%n", tempo));
   }

@@ -2,17 +2,17 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import fingering.fingerboard.Grip;
 import fingering.music.Passage;
-import fingering.musicxml.PassageRequest;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
 import fingering.scoring.CostRule;
 import fingering.scoring.NoteRule;
-import fingering.scoring.Rules;
+import fingering.scoring.rules.StandardRules;
 import fingering.scoring.Scoring;
-import fingering.scoring.Stroke;
+import fingering.scoring.NoteContext;
 import fingering.scoring.Weights;
 import java.nio.file.Path;
 
@@ -43,7 +43,7 @@ class OwnRule {
     }
 
     @Override
-    public long amount(Stroke stroke, Grip grip) {
+    public long amount(NoteContext stroke, Grip grip) {
       boolean charged = grip.open() && !stroke.plucked() && stroke.hundredths() >= LONG;
       return charged ? stroke.hundredths() / 10 : 0;
     }
@@ -53,7 +53,7 @@ class OwnRule {
     Passage passage =
         ScoreReader.read(ScoreFile.read(Path.of(arguments[0]))).passage(PassageRequest.WHOLE);
     ImmutableList<CostRule> rules =
-        ImmutableList.<CostRule>builder().addAll(Rules.all()).add(new LongOpen()).build();
+        ImmutableList.<CostRule>builder().addAll(StandardRules.all()).add(new LongOpen()).build();
     ImmutableMap<String, Long> points =
         ImmutableMap.<String, Long>builder()
             .putAll(Weights.preset("intermediate").points())
@@ -61,7 +61,7 @@ class OwnRule {
             .put("fourth-finger", 5L) // half a fourth finger; mine is strong
             .buildKeepingLast();
 
-    Planner usual = Planner.of(passage, Scoring.of(Rules.all(), Weights.preset("intermediate")));
+    Planner usual = Planner.of(passage, Scoring.of(StandardRules.all(), Weights.preset("intermediate")));
     Planner own = usual.scoredBy(Scoring.of(rules, new Weights(points)));
     print("usual", usual.plan(Brief.free("usual")));
     print("own", own.plan(Brief.free("own")));

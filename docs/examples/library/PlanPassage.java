@@ -1,10 +1,11 @@
+import fingering.scoring.rules.StandardRules;
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Passage;
 import fingering.music.Tempo;
-import fingering.musicxml.PassageRequest;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreMarker;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.marking.ScoreMarker;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.PlanMarks;
@@ -21,7 +22,7 @@ class PlanPassage {
         PassageRequest.WHOLE.withMeasures(arguments[1]).withTempo(Tempo.parse("quarter=80"));
     Passage passage = ScoreReader.read(file).passage(request);
 
-    Planner planner = Planner.of(passage, Scoring.commonPractice());
+    Planner planner = Planner.of(passage, StandardRules.commonPractice());
     ImmutableSet<Position> allowed =
         ImmutableSet.of(Position.FIRST, Position.SECOND, Position.THIRD);
     Plan plan = planner.plan(Brief.within("up to 3rd", allowed));

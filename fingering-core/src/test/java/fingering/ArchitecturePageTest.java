@@ -12,19 +12,19 @@ import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Passage;
-import fingering.musicxml.PassageRequest;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreMarker;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.marking.ScoreMarker;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Alternative;
-import fingering.plan.Comparer;
 import fingering.plan.Plan;
+import fingering.plan.PlanComparer;
 import fingering.plan.PlanMarks;
 import fingering.plan.PlannedNote;
 import fingering.plan.Planner;
 import fingering.plan.RuleCost;
 import fingering.scoring.Charge;
-import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.RomanNumeral;
 import java.io.IOException;
 import java.math.BigInteger;
@@ -46,8 +46,8 @@ class ArchitecturePageTest {
 
   private final ScoreFile file = ScoreFile.read(DOCS.resolve("demo").resolve("demo.musicxml"));
   private final Passage passage = ScoreReader.read(file).passage(PassageRequest.WHOLE);
-  private final Comparer comparer =
-      Comparer.of(passage, Scoring.commonPractice(), LeftHand.MEDIUM, ImmutableSet.of());
+  private final PlanComparer comparer =
+      PlanComparer.of(passage, StandardRules.commonPractice(), LeftHand.MEDIUM, ImmutableSet.of());
   private final Plan plan = comparer.upperPlan().orElseThrow();
   private final PlannedNote planned =
       plan.notes().stream()
@@ -70,12 +70,12 @@ class ArchitecturePageTest {
   }
 
   @Test
-  void thePictureHasEveryRoomInItsOrder() throws IOException {
+  void thePictureHasEveryPackageInOrder() throws IOException {
     String picture = Files.readString(DOCS.resolve("pictures").resolve("architecture.svg"));
     assertThat(picture)
         .containsSubsequence(
-            HouseTest.rooms().stream()
-                .map(room -> ">" + room.substring("fingering.".length()) + "</text>")
+            ArchitectureTest.packages().stream()
+                .map(name -> ">" + name.substring("fingering.".length()) + "</text>")
                 .toList());
   }
 
@@ -156,7 +156,7 @@ class ArchitecturePageTest {
 
   private String search() {
     ImmutableList<ImmutableList<Grip>> grips =
-        Planner.of(passage, Scoring.commonPractice()).grips();
+        Planner.of(passage, StandardRules.commonPractice()).grips();
     BigInteger ways = BigInteger.ONE;
     long steps = 0;
     for (int m = 0; m < grips.size(); m++) {

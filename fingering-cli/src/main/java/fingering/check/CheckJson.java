@@ -18,10 +18,10 @@ public final class CheckJson extends JsonReport {
   private static final String FORMAT = "fingering-check";
   private static final int VERSION = 1;
 
-  private final Asked asked;
+  private final ReportOptions asked;
 
   /** A report that is printed piece by piece. */
-  public CheckJson(Asked asked, Consumer<String> printing) {
+  public CheckJson(ReportOptions asked, Consumer<String> printing) {
     super(printing);
     this.asked = asked;
   }

@@ -32,7 +32,7 @@ public final class CheckSarif extends JsonReport {
   private static final Splitter FOLDERS = Splitter.on('/');
 
   private final String version;
-  private final Asked asked;
+  private final ReportOptions asked;
   private final Map<String, CheckedFile> refused = new HashMap<>();
 
   /**
@@ -40,7 +40,7 @@ public final class CheckSarif extends JsonReport {
    *
    * @param version the version of the program
    */
-  public CheckSarif(Asked asked, String version, Consumer<String> printing) {
+  public CheckSarif(ReportOptions asked, String version, Consumer<String> printing) {
     super(printing);
     this.version = version;
     this.asked = asked;

@@ -1,6 +1,6 @@
 package fingering.check;
 
-import fingering.musicxml.MeasureLines;
+import fingering.musicxml.file.MeasureLines;
 import fingering.playability.ScoreCheck;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -1,11 +1,11 @@
 package fingering.check;
 
-import fingering.musicxml.MeasureLines;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.file.MeasureLines;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.playability.CheckRequest;
-import fingering.playability.Checker;
 import fingering.playability.ScoreCheck;
+import fingering.playability.check.Checker;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;

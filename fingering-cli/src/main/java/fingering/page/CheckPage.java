@@ -1,9 +1,9 @@
 package fingering.page;
 
-import fingering.check.Asked;
 import fingering.check.CheckReport;
 import fingering.check.CheckTally;
 import fingering.check.CheckedFile;
+import fingering.check.ReportOptions;
 import fingering.check.Spool;
 import fingering.page.svg.Svg;
 import fingering.playability.Difficulty;
@@ -25,14 +25,14 @@ public final class CheckPage implements CheckReport {
       "The players and their teachers have the last word. Playing can hurt: where the hand has to"
           + " stretch or to hurry, stop on pain, rest, and ask a teacher or a clinician.";
 
-  private final Asked asked;
+  private final ReportOptions asked;
   private final Consumer<String> printing;
   private final Spool scores = new Spool();
   private final Set<FindingKind> kinds = EnumSet.noneOf(FindingKind.class);
   private int count;
 
   /** A page that is printed piece by piece. */
-  public CheckPage(Asked asked, Consumer<String> printing) {
+  public CheckPage(ReportOptions asked, Consumer<String> printing) {
     this.asked = asked;
     this.printing = printing;
   }

@@ -1,9 +1,9 @@
 package fingering.page;
 
-import fingering.check.Asked;
 import fingering.check.CheckTally;
 import fingering.check.CheckedFile;
 import fingering.check.FindingGroup;
+import fingering.check.ReportOptions;
 import fingering.page.svg.Svg;
 import fingering.playability.Difficulty;
 import fingering.playability.Forces;
@@ -21,13 +21,13 @@ final class CheckedScoreHtml {
           + "<th scope=\"col\" class=\"count\">Risky</th>"
           + "<th scope=\"col\" class=\"count\">Worth knowing</th></tr></thead><tbody>";
 
-  private final Asked asked;
+  private final ReportOptions asked;
   private final String id;
   private final CheckedFile file;
   private final ScoreCheck check;
   private final StringBuilder html = new StringBuilder();
 
-  CheckedScoreHtml(Asked asked, int number, CheckedFile file, ScoreCheck check) {
+  CheckedScoreHtml(ReportOptions asked, int number, CheckedFile file, ScoreCheck check) {
     this.asked = asked;
     id = "s" + number;
     this.file = file;

@@ -49,7 +49,7 @@ final class HandGraph {
             .mapToDouble(grip -> millimetres(grip.frame()))
             .max()
             .orElse(1);
-    costs = comparison.plans().stream().map(Costs::byMeasure).toList();
+    costs = comparison.plans().stream().map(CostTables::byMeasure).toList();
     dearest =
         Math.max(
             1, costs.stream().flatMap(all -> all.values().stream()).max(Long::compare).orElse(1L));

@@ -1,6 +1,6 @@
 package fingering.page;
 
-import fingering.page.staff.Style;
+import fingering.page.staff.StaffStyle;
 
 /** The style sheet of the page: light and dark, narrow and wide, screen and paper. */
 final class PageStyle {
@@ -92,6 +92,6 @@ final class PageStyle {
         @media print{:root{color-scheme:light;--paper:#fff;--ink:#000;--line:#555;--faint:#bbb;--mark:#fff;--link:#000;--wood:#fff;--a:#000;--b:#000;--c:#000}*{print-color-adjust:exact;-webkit-print-color-adjust:exact}body{padding:0;max-width:none;font-size:10.5pt;line-height:1.35}.strip{zoom:.84}.panels{gap:10px 16px}nav,.skip,details{display:none}.tables{font-size:.88em;gap:0 1.6em}.tables table{break-inside:avoid}h2,h3,h4,caption,.note{break-after:avoid}.note{break-inside:avoid}tr,thead{break-inside:avoid}thead{break-after:avoid}tbody tr:first-child,tbody tr:last-child,tfoot{break-before:avoid}th,td{padding-top:.15em;padding-bottom:.15em}a{text-decoration:none;color:inherit}}
         """
             .replace("%%", "%")
-        + Style.sheet();
+        + StaffStyle.sheet();
   }
 }

@@ -8,7 +8,7 @@ import fingering.page.staff.Engraver;
 import fingering.page.staff.Lane;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
-import fingering.practice.Circles;
+import fingering.practice.CircleFinder;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -114,9 +114,9 @@ public final class PlanPage {
 
   private void write() {
     section("write");
-    html.raw(ToCircle.html(Circles.of(comparison.passage(), content.printed()), true));
+    html.raw(CircleLists.html(CircleFinder.of(comparison.passage(), content.printed()), true));
     for (int i = 0; i < comparison.plans().size(); i++) {
-      html.raw(new WriteDown(comparison.plans().get(i)).shifts(i));
+      html.raw(new StudentMarks(comparison.plans().get(i)).shifts(i));
     }
     html.endSection();
   }
@@ -154,18 +154,18 @@ public final class PlanPage {
         "The places that each plan uses, seen from above with the nut at the left; the larger, the"
             + " more often. Rings left of the nut are open strings.");
     double furthest =
-        comparison.plans().stream().mapToDouble(BoardPicture::furthest).max().orElse(1);
+        comparison.plans().stream().mapToDouble(FingerboardPicture::furthest).max().orElse(1);
     html.raw("<div class=\"panels\">\n");
     for (int i = 0; i < comparison.plans().size(); i++) {
       Plan plan = comparison.plans().get(i);
-      html.raw(new BoardPicture(plan, i, furthest).svg());
+      html.raw(new FingerboardPicture(plan, i, furthest).svg());
     }
     html.raw("</div>\n");
     html.endSection();
   }
 
   private void costs() {
-    Costs costs = new Costs(comparison);
+    CostTables costs = new CostTables(comparison);
     section("costs");
     html.raw("<div class=\"tables\">\n<div>").raw(costs.hardest()).raw(costs.counts());
     html.raw("</div>\n<div>").raw(costs.byRule()).raw("</div>\n</div>\n");

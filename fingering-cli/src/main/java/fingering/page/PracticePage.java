@@ -48,7 +48,7 @@ public final class PracticePage {
       case "spots" -> html.list(content.spots());
       case "days" -> days();
       case "progress" -> progress();
-      default -> html.raw(ToCircle.html(content.circles(), false));
+      default -> html.raw(CircleLists.html(content.circles(), false));
     }
   }
 

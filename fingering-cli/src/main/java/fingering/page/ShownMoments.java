@@ -4,8 +4,8 @@ import fingering.demand.Demand;
 import fingering.demand.Skill;
 import fingering.fingerboard.Placement;
 import fingering.plan.Plan;
+import fingering.search.RequiredStays;
 import fingering.search.Requirement;
-import fingering.search.Stays;
 import fingering.tables.Position;
 import java.util.BitSet;
 
@@ -21,7 +21,7 @@ final class ShownMoments {
       }
     }
     for (Requirement required : plan.brief().requirement().parts()) {
-      if (required instanceof Stays stays) {
+      if (required instanceof RequiredStays stays) {
         stays.positions().forEach(position -> addStays(plan, position, stays.notes(), moments));
       }
     }

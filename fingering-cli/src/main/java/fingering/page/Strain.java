@@ -46,7 +46,7 @@ final class Strain {
     int untold = Math.max(0, measures.size() - MOST);
     return measures.entrySet().stream()
         .limit(MOST)
-        .map(measure -> Places.link(measure.getKey(), measure.getValue()))
+        .map(measure -> MeasureLinks.link(measure.getKey(), measure.getValue()))
         .collect(
             Collectors.joining(
                 ", ", "<li>" + says, (untold > 0 ? " and " + untold + " more" : "") + ".</li>"));

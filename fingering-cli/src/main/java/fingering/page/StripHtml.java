@@ -28,7 +28,7 @@ final class StripHtml {
     for (Piece piece : strip.pieces()) {
       html.append("<div class=\"piece\" style=\"z-index:").append(order--).append('"');
       if (piece.first()) {
-        html.append(" id=\"").append(Places.id(piece.measure())).append('"');
+        html.append(" id=\"").append(MeasureLinks.id(piece.measure())).append('"');
       }
       html.append(
           "><svg role=\"img\" width=\"%d\" height=\"%d\"><title>%s</title>%s%s</svg></div>\n"

@@ -3,9 +3,9 @@ package fingering.page;
 import com.google.common.collect.ImmutableList;
 import fingering.page.staff.Engraver;
 import fingering.page.staff.Lane;
+import fingering.page.staff.StaffStyle;
 import fingering.page.staff.Strip;
 import fingering.page.staff.Strip.Piece;
-import fingering.page.staff.Style;
 import fingering.page.svg.Svg;
 import fingering.page.svg.TextWidth;
 import java.util.ArrayList;
@@ -67,7 +67,7 @@ public final class StripSvg {
                 height,
                 Svg.escaped(content.title()),
                 Svg.escaped(words),
-                Style.sheet().replace("\n", ""),
+                StaffStyle.sheet().replace("\n", ""),
                 strip.shapes())
         + svg
         + "\n</svg>\n";

@@ -3,10 +3,10 @@ package fingering.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
-import fingering.musicxml.ScoreFile;
+import fingering.musicxml.file.ScoreFile;
 import fingering.playability.CheckLevel;
 import fingering.playability.CheckRequest;
-import fingering.playability.Checker;
+import fingering.playability.check.Checker;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,7 +73,7 @@ class FileCheckTest {
     AtomicInteger finished = new AtomicInteger();
     List<Integer> ahead = new ArrayList<>();
     List<CheckedFile> results = new ArrayList<>();
-    ManyFiles.check(
+    ParallelChecks.check(
         files,
         3,
         new FileCheck(
@@ -88,6 +88,6 @@ class FileCheckTest {
     assertThat(results).extracting(CheckedFile::file).isEqualTo(files);
     assertThat(results)
         .allMatch(one -> one.check().isPresent() != one.file().toString().startsWith("7"));
-    assertThat(ahead).allMatch(waiting -> waiting <= 3 * ManyFiles.AHEAD);
+    assertThat(ahead).allMatch(waiting -> waiting <= 3 * ParallelChecks.AHEAD);
   }
 }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Place;
-import fingering.musicxml.PartInfo;
+import fingering.musicxml.reading.PartInfo;
 import fingering.playability.Finding;
 import fingering.playability.FindingKind;
 import fingering.playability.Severity;

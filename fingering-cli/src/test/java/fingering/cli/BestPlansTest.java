@@ -6,6 +6,7 @@ import static fingering.cli.Session.texts;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import fingering.cli.option.OutputOptions;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

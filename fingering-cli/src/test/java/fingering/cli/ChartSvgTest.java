@@ -3,6 +3,9 @@ package fingering.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fingering.cli.chart.ChartSvg;
+import fingering.cli.chart.ChartWords;
+import fingering.cli.chart.SvgPage;
 import fingering.fingerboard.Chart;
 import fingering.fingerboard.ChartRequest;
 import fingering.fingerboard.Fingerboard;

@@ -3,6 +3,9 @@ package fingering.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
+import fingering.cli.chart.ChartText;
+import fingering.cli.option.OutputOptions;
+import fingering.cli.terminal.TextStyle;
 import fingering.fingerboard.Chart;
 import fingering.fingerboard.ChartRequest;
 import fingering.fingerboard.Fingerboard;
@@ -74,7 +77,7 @@ final class ChartTextTest {
                         new OpenString(5, Pitch.parse("C2")))));
     for (ChartRequest request :
         List.of(ChartRequest.whole(), ChartRequest.whole().in(Position.FIRST))) {
-      String text = ChartText.of(Chart.of(Fingerboard.of(five), request), 80, Style.of(false));
+      String text = ChartText.of(Chart.of(Fingerboard.of(five), request), 80, TextStyle.of(false));
 
       assertThat(text.lines()).allMatch(line -> line.length() <= 80);
       assertThat(text).contains("V C", "I E", "│ C♯/D♭");
@@ -130,10 +133,10 @@ final class ChartTextTest {
         Chart.of(
             Fingerboard.of(Instruments.standard().named("violin")),
             ChartRequest.whole().in(Position.FIRST));
-    String coloured = ChartText.of(chart, 80, Style.of(true));
+    String coloured = ChartText.of(chart, 80, TextStyle.of(true));
     assertThat(coloured).contains("\u001b");
     assertThat(coloured.replaceAll("\u001b\\[[0-9;]*m", "").lines().map(String::stripTrailing))
-        .containsExactlyElementsOf(ChartText.of(chart, 80, Style.of(false)).lines().toList());
+        .containsExactlyElementsOf(ChartText.of(chart, 80, TextStyle.of(false)).lines().toList());
   }
 
   @ParameterizedTest

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
+import fingering.cli.terminal.AsciiFallback;
+import fingering.cli.terminal.ExitCode;
+import fingering.cli.terminal.Screen;
 import fingering.tables.NoteNames;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -57,7 +60,7 @@ class CommandLinePageTest {
   void signsAreReplacedAsShown() {
     String page = String.join("\n", lines);
     for (String sign : List.of("♯", "♭", "↑", "↓", "×", "≠", "°", "◇", "·", "ß", "2½")) {
-      String plain = PlainSigns.fit(sign, text -> text.chars().allMatch(each -> each < 127));
+      String plain = AsciiFallback.fit(sign, text -> text.chars().allMatch(each -> each < 127));
       assertThat(page).contains("`" + plain + "`");
     }
     assertThat(page).contains("`" + Screen.VARIABLE + "`");

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.google.common.collect.ObjectArrays;
+import fingering.cli.option.OutputOptions;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;

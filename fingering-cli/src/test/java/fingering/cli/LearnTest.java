@@ -3,8 +3,8 @@ package fingering.cli;
 import static fingering.cli.Session.DEMO;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.scoring.Rules;
 import fingering.scoring.Weights;
+import fingering.scoring.rules.StandardRules;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,7 +37,7 @@ final class LearnTest {
     assertThat(session.out()).isEmpty();
     String text = Files.readString(file);
     assertThat(Weights.parse("my.weights", text).points().keySet())
-        .isEqualTo(Rules.all().stream().map(rule -> rule.id()).collect(Collectors.toSet()));
+        .isEqualTo(StandardRules.all().stream().map(rule -> rule.id()).collect(Collectors.toSet()));
     assertThat(text)
         .contains("first.musicxml", "third.musicxml", "One piece", "strength 30", "before")
         .doesNotContain(folder.toString(), "from the others");

@@ -3,7 +3,7 @@ package fingering.cli;
 import static fingering.cli.Session.DEMO;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.musicxml.ScoreLimit;
+import fingering.musicxml.file.ScoreLimit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,22 +3,22 @@ package fingering.cli;
 import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
-import fingering.musicxml.ChoiceException;
-import fingering.musicxml.PartInfo;
-import fingering.musicxml.PassageRequest;
-import fingering.musicxml.Score;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreMarker;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.SelectionException;
 import fingering.musicxml.UnreadableScoreException;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.marking.ScoreMarker;
+import fingering.musicxml.reading.PartInfo;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
-import fingering.plan.Comparer;
 import fingering.plan.InfeasibleBriefException;
 import fingering.plan.Plan;
+import fingering.plan.PlanComparer;
 import fingering.plan.PlanMarks;
 import fingering.playability.CheckLevel;
-import fingering.playability.Checker;
-import fingering.scoring.Scoring;
+import fingering.playability.check.Checker;
+import fingering.scoring.rules.StandardRules;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -86,8 +86,9 @@ final class Mishap {
     if (passage.moments().size() > MOST_MOMENTS) {
       return;
     }
-    Comparer comparer =
-        Comparer.of(passage, Scoring.commonPractice(), LeftHand.MEDIUM, ImmutableSet.of());
+    PlanComparer comparer =
+        PlanComparer.of(
+            passage, StandardRules.commonPractice(), LeftHand.MEDIUM, ImmutableSet.of());
     Plan plan =
         compared
             ? comparer.compare(false).plans().get(0)
@@ -163,7 +164,7 @@ final class Mishap {
   private void attempt(Runnable action) {
     try {
       action.run();
-    } catch (UnreadableScoreException | ChoiceException | InfeasibleBriefException e) {
+    } catch (UnreadableScoreException | SelectionException | InfeasibleBriefException e) {
       checkSentence(e.getMessage());
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
       faults.add(trace(e));

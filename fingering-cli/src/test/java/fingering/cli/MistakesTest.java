@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import fingering.cli.terminal.ExitCode;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;

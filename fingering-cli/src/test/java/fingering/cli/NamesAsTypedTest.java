@@ -4,6 +4,8 @@ import static fingering.cli.Session.DEMO;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import fingering.cli.option.PlanName;
+import fingering.cli.terminal.ExitCode;
 import fingering.tables.Position;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -70,15 +72,15 @@ class NamesAsTypedTest {
   @ParameterizedTest
   @ValueSource(strings = {"free", "first", "2", "3rd", "IV", "thumb", "half", "2½"})
   void aPlanIsReadBackAsItIsWritten(String typed) {
-    WhichPlan plan = WhichPlan.parse(typed);
-    assertThat(WhichPlan.parse(plan.toString())).isEqualTo(plan);
+    PlanName plan = PlanName.parse(typed);
+    assertThat(PlanName.parse(plan.toString())).isEqualTo(plan);
   }
 
   @Test
   void plansAreCalledAsCompareHeadsThem() {
-    assertThat(WhichPlan.parse("3rd position")).isEqualTo(WhichPlan.parse("third"));
-    assertThat(WhichPlan.parse("1st to 3rd").position()).isEqualTo(Optional.of(Position.SECOND));
-    assertThat(WhichPlan.parse("free choice").isFree()).isTrue();
-    assertThatIllegalArgumentException().isThrownBy(() -> WhichPlan.parse("best"));
+    assertThat(PlanName.parse("3rd position")).isEqualTo(PlanName.parse("third"));
+    assertThat(PlanName.parse("1st to 3rd").position()).isEqualTo(Optional.of(Position.SECOND));
+    assertThat(PlanName.parse("free choice").isFree()).isTrue();
+    assertThatIllegalArgumentException().isThrownBy(() -> PlanName.parse("best"));
   }
 }

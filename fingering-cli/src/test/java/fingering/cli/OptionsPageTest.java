@@ -2,6 +2,7 @@ package fingering.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fingering.cli.command.Commands;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,6 +40,6 @@ class OptionsPageTest {
             .filter(option -> !EVERYWHERE.contains(option))
             .collect(Collectors.toCollection(TreeSet::new));
 
-    assertThat(named).containsExactlyInAnyOrderElementsOf(options(Main.whole()));
+    assertThat(named).containsExactlyInAnyOrderElementsOf(options(Commands.whole()));
   }
 }

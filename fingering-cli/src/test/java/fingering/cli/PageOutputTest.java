@@ -2,6 +2,7 @@ package fingering.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fingering.cli.text.SummaryText;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

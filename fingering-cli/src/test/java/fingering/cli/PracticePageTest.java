@@ -2,6 +2,7 @@ package fingering.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fingering.cli.practice.PracticeText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

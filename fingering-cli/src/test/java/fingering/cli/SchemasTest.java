@@ -12,7 +12,7 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import fingering.demand.DemandText;
 import fingering.playability.FindingKind;
-import fingering.tempo.Cause;
+import fingering.tempo.LimitCause;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -290,7 +290,7 @@ final class SchemasTest {
             new TreeSet<>(Arrays.stream(FindingKind.values()).map(FindingKind::id).toList()));
     String cause = "/$defs/comfortableTempo/properties/limits/items/properties/cause/enum";
     assertThat(texts(tree("plan").at(cause)))
-        .isEqualTo(new TreeSet<>(Arrays.stream(Cause.values()).map(Cause::id).toList()));
+        .isEqualTo(new TreeSet<>(Arrays.stream(LimitCause.values()).map(LimitCause::id).toList()));
     for (String key : DemandText.KEYS) {
       assertThat(tree("brief").at("/$defs/brief/properties").has(key)).as(key).isTrue();
     }

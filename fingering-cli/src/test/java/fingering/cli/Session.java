@@ -12,13 +12,13 @@ import java.util.List;
 import java.util.stream.StreamSupport;
 
 /** What one call of the command printed, and its exit code. */
-record Session(int code, String out, String err) {
+public record Session(int code, String out, String err) {
   private static final String WRITTEN = "Written: ";
 
-  static final Path DEMO = Path.of("..", "docs", "demo", "demo.musicxml");
+  public static final Path DEMO = Path.of("..", "docs", "demo", "demo.musicxml");
 
   /** Runs the command; paths may stand among the arguments. */
-  static Session of(Object... arguments) {
+  public static Session of(Object... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     PrintWriter outPrinter = new PrintWriter(out);
@@ -34,14 +34,14 @@ record Session(int code, String out, String err) {
   }
 
   /** The call went well and had nothing to complain of; it may have told of files. */
-  Session succeeded() {
+  public Session succeeded() {
     assertThat(complaints()).isEmpty();
     assertThat(code).isZero();
     return this;
   }
 
   /** The call was refused: one line for the player, no trace of the program, nothing printed. */
-  Session refused(int expected) {
+  public Session refused(int expected) {
     assertThat(err).startsWith("fingering: ").endsWith(System.lineSeparator());
     assertThat(err.lines()).hasSize(1);
     assertThat(err).doesNotContain("Exception", "\tat ", "not foreseen", "null");
@@ -51,27 +51,27 @@ record Session(int code, String out, String err) {
   }
 
   /** What was told among the messages, but for the files that were written. */
-  List<String> complaints() {
+  public List<String> complaints() {
     return err.lines().filter(line -> !line.startsWith(WRITTEN)).toList();
   }
 
   /** The files that were told to be written. */
-  List<Path> written() {
+  public List<Path> written() {
     return err.lines()
         .filter(line -> line.startsWith(WRITTEN))
         .map(line -> Path.of(line.substring(WRITTEN.length())))
         .toList();
   }
 
-  List<String> lines() {
+  public List<String> lines() {
     return out.lines().toList();
   }
 
-  JsonNode json() {
+  public JsonNode json() {
     return json(succeeded().out);
   }
 
-  static JsonNode json(String text) {
+  public static JsonNode json(String text) {
     try {
       return new ObjectMapper().readTree(text);
     } catch (JsonProcessingException e) {
@@ -80,13 +80,13 @@ record Session(int code, String out, String err) {
   }
 
   /** The entries of an array. */
-  static List<JsonNode> entries(JsonNode array) {
+  public static List<JsonNode> entries(JsonNode array) {
     assertThat(array.isArray()).isTrue();
     return StreamSupport.stream(array.spliterator(), false).toList();
   }
 
   /** One text field of every entry. */
-  static List<String> texts(JsonNode array, String field) {
+  public static List<String> texts(JsonNode array, String field) {
     return entries(array).stream().map(entry -> entry.path(field).asText()).toList();
   }
 }

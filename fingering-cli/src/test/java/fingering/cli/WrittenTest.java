@@ -4,6 +4,7 @@ import static fingering.cli.Session.DEMO;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.base.Splitter;
+import fingering.cli.terminal.ExitCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,6 +1,14 @@
 package fingering.abc;
 
 import com.google.common.collect.ImmutableList;
+import fingering.abc.reading.MusicReader;
+import fingering.abc.reading.Tune;
+import fingering.abc.reading.TuneHeader;
+import fingering.abc.reading.TuneSource;
+import fingering.abc.syntax.AbcException;
+import fingering.abc.syntax.LineCursor;
+import fingering.abc.syntax.SourceLine;
+import fingering.abc.xml.TuneXml;
 
 /**
  * A tune put into MusicXML.
@@ -16,9 +24,9 @@ public record TuneScore(String musicXml, ImmutableList<String> remarks) {
    * @throws AbcException if it cannot be read
    */
   static TuneScore of(TuneSource source) {
-    Header header = Header.read(source);
-    Line last = source.lines().get(source.lines().size() - 1);
-    Tune tune = MusicReader.read(header, new Cursor(last, last.text().length()));
+    TuneHeader header = TuneHeader.read(source);
+    SourceLine last = source.lines().get(source.lines().size() - 1);
+    Tune tune = MusicReader.read(header, new LineCursor(last, last.text().length()));
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
     remarks.addAll(tune.remarks());
     source

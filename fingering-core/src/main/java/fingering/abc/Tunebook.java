@@ -1,6 +1,9 @@
 package fingering.abc;
 
 import com.google.common.collect.ImmutableList;
+import fingering.abc.reading.TuneSource;
+import fingering.abc.syntax.AbcException;
+import fingering.abc.syntax.SourceLine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,9 +32,9 @@ public final class Tunebook {
    * @throws AbcException if the text holds no tune
    */
   public static Tunebook parse(String source, String text) {
-    List<Line> lines = new ArrayList<>();
+    List<SourceLine> lines = new ArrayList<>();
     for (String line : text.lines().toList()) {
-      lines.add(printable(new Line(source, lines.size() + 1, line)));
+      lines.add(printable(new SourceLine(source, lines.size() + 1, line)));
     }
     ImmutableList<TuneSource> tunes =
         lines.stream().anyMatch(Tunebook::begins)
@@ -40,7 +43,7 @@ public final class Tunebook {
     return new Tunebook(source, tunes);
   }
 
-  private static Line printable(Line line) {
+  private static SourceLine printable(SourceLine line) {
     for (int i = 0; i < line.text().length(); i++) {
       char c = line.text().charAt(i);
       if ((c < ' ' && c != '\t') || c == 0xFFFE || c == 0xFFFF) {
@@ -51,15 +54,15 @@ public final class Tunebook {
     return line;
   }
 
-  private static boolean begins(Line line) {
+  private static boolean begins(SourceLine line) {
     return line.field() && line.letter() == 'X';
   }
 
-  private static boolean says(Line line) {
+  private static boolean says(SourceLine line) {
     return !line.blank() && !line.comment();
   }
 
-  private static TuneSource alone(String source, List<Line> lines) {
+  private static TuneSource alone(String source, List<SourceLine> lines) {
     int from = 0;
     while (from < lines.size() && lines.get(from).blank()) {
       from++;
@@ -85,12 +88,12 @@ public final class Tunebook {
         ImmutableList.of(), ImmutableList.copyOf(lines.subList(from, to)), Optional.empty());
   }
 
-  private static ImmutableList<TuneSource> numbered(List<Line> lines) {
+  private static ImmutableList<TuneSource> numbered(List<SourceLine> lines) {
     int at = 0;
     while (!begins(lines.get(at))) {
       at++;
     }
-    ImmutableList<Line> shared = shared(lines.subList(0, at));
+    ImmutableList<SourceLine> shared = shared(lines.subList(0, at));
     ImmutableList.Builder<TuneSource> tunes = ImmutableList.builder();
     while (at < lines.size()) {
       int next = at + 1;
@@ -112,9 +115,9 @@ public final class Tunebook {
   }
 
   /** The fields of the file's header, which hold for all its tunes. */
-  private static ImmutableList<Line> shared(List<Line> before) {
-    ImmutableList.Builder<Line> shared = ImmutableList.builder();
-    for (Line line : before) {
+  private static ImmutableList<SourceLine> shared(List<SourceLine> before) {
+    ImmutableList.Builder<SourceLine> shared = ImmutableList.builder();
+    for (SourceLine line : before) {
       if (line.blank()) {
         break;
       }

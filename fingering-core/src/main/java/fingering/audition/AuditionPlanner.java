@@ -17,9 +17,9 @@ import java.util.stream.IntStream;
  */
 public final class AuditionPlanner {
   private final ImmutableList<PieceCosts> pieces;
-  private final ImmutableList<Step> steps;
+  private final ImmutableList<SkillScale> steps;
 
-  private AuditionPlanner(ImmutableList<Piece> pieces, ImmutableList<Step> steps) {
+  private AuditionPlanner(ImmutableList<AuditionPiece> pieces, ImmutableList<SkillScale> steps) {
     this.steps = steps;
     this.pieces =
         pieces.stream()
@@ -39,23 +39,23 @@ public final class AuditionPlanner {
    *     cannot carry it
    */
   public static Audition plan(
-      ImmutableList<Piece> pieces, ImmutableList<Skill> asked, boolean inOnePiece) {
+      ImmutableList<AuditionPiece> pieces, ImmutableList<Skill> asked, boolean inOnePiece) {
     if (pieces.isEmpty()) {
       throw new IllegalArgumentException("there is no piece to plan; name an excerpt or a scale");
     }
     return new AuditionPlanner(
             pieces,
             asked.stream()
-                .map(skill -> Step.of(skill, inOnePiece))
+                .map(skill -> SkillScale.of(skill, inOnePiece))
                 .collect(ImmutableList.toImmutableList()))
         .plan();
   }
 
   private Audition plan() {
-    List<Integer> tops = new ArrayList<>(steps.stream().map(Step::top).toList());
-    Solver all = solver(tops);
+    List<Integer> tops = new ArrayList<>(steps.stream().map(SkillScale::top).toList());
+    AuditionSolver all = solver(tops);
     // Before all are planned together, since what is found here is of use to that.
-    ImmutableList<ImmutableList<Offer>> offers =
+    ImmutableList<ImmutableList<MarginalCost>> offers =
         IntStream.range(0, steps.size())
             .mapToObj(this::offers)
             .collect(ImmutableList.toImmutableList());
@@ -66,8 +66,8 @@ public final class AuditionPlanner {
     return audition(plans.orElseThrow(), offers);
   }
 
-  private Solver solver(List<Integer> tops) {
-    return new Solver(pieces, ImmutableList.copyOf(tops));
+  private AuditionSolver solver(List<Integer> tops) {
+    return new AuditionSolver(pieces, ImmutableList.copyOf(tops));
   }
 
   /** Shows one skill after the other, as far as each can be shown with those before it. */
@@ -89,24 +89,24 @@ public final class AuditionPlanner {
   }
 
   /** The pieces that can make up what is short of a skill, each by itself. */
-  private ImmutableList<Offer> offers(int skill) {
-    Step step = steps.get(skill);
+  private ImmutableList<MarginalCost> offers(int skill) {
+    SkillScale step = steps.get(skill);
     int freely = pieces.stream().mapToInt(piece -> piece.reachedFreely(skill)).sum();
     if (freely >= step.top()) {
       return ImmutableList.of();
     }
-    List<Offer> offers = new ArrayList<>();
+    List<MarginalCost> offers = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
       if (pieces.get(i).piece().shows()) {
         offer(i, skill, step.top() - freely).ifPresent(offers::add);
       }
     }
     return offers.stream()
-        .sorted(Comparator.comparingLong(Offer::extra))
+        .sorted(Comparator.comparingLong(MarginalCost::extra))
         .collect(ImmutableList.toImmutableList());
   }
 
-  private Optional<Offer> offer(int index, int skill, int missing) {
+  private Optional<MarginalCost> offer(int index, int skill, int missing) {
     PieceCosts piece = pieces.get(index);
     int freely = piece.reachedFreely(skill);
     // What the first of it costs is a bound for every smaller part of it.
@@ -118,31 +118,31 @@ public final class AuditionPlanner {
         .map(Known::plan)
         .map(
             plan ->
-                new Offer(
+                new MarginalCost(
                     index,
-                    AskedSkill.amount(steps.get(skill).skill(), plan),
+                    RequiredSkill.amount(steps.get(skill).skill(), plan),
                     plan.total() - piece.piece().free().total(),
                     plan));
   }
 
   private Audition audition(
-      ImmutableList<Known> plans, ImmutableList<ImmutableList<Offer>> offers) {
+      ImmutableList<Known> plans, ImmutableList<ImmutableList<MarginalCost>> offers) {
     ImmutableList.Builder<PlannedPiece> planned = ImmutableList.builder();
     for (int i = 0; i < pieces.size(); i++) {
       planned.add(new PlannedPiece(pieces.get(i).piece(), plans.get(i).plan()));
     }
     ImmutableList<PlannedPiece> all = planned.build();
-    ImmutableList.Builder<AskedSkill> skills = ImmutableList.builder();
+    ImmutableList.Builder<RequiredSkill> skills = ImmutableList.builder();
     for (int j = 0; j < steps.size(); j++) {
-      Step step = steps.get(j);
+      SkillScale step = steps.get(j);
       int skill = j;
       int reached = plans.stream().mapToInt(one -> one.reached().get(skill)).sum();
       skills.add(
-          new AskedSkill(
+          new RequiredSkill(
               step.skill(),
               step.whole(),
-              amounts(all, one -> AskedSkill.amount(step.skill(), one.piece().free())),
-              amounts(all, one -> AskedSkill.amount(step.skill(), one.plan())),
+              amounts(all, one -> RequiredSkill.amount(step.skill(), one.piece().free())),
+              amounts(all, one -> RequiredSkill.amount(step.skill(), one.plan())),
               offers.get(j),
               reached >= step.top()));
     }

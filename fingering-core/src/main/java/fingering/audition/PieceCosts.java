@@ -34,12 +34,12 @@ final class PieceCosts {
    */
   record Searched(ImmutableList<Integer> asked, long cost) {}
 
-  private final Piece piece;
-  private final ImmutableList<Step> steps;
+  private final AuditionPiece piece;
+  private final ImmutableList<SkillScale> steps;
   private final List<Searched> searched = new ArrayList<>();
   private final List<Known> known = new ArrayList<>();
 
-  PieceCosts(Piece piece, ImmutableList<Step> steps) {
+  PieceCosts(AuditionPiece piece, ImmutableList<SkillScale> steps) {
     this.piece = piece;
     this.steps = steps;
     known(piece.free());
@@ -49,7 +49,7 @@ final class PieceCosts {
             piece.free().total()));
   }
 
-  Piece piece() {
+  AuditionPiece piece() {
     return piece;
   }
 

@@ -8,7 +8,7 @@ import fingering.plan.Plan;
  * @param piece the piece
  * @param plan its plan: the cheapest that shows what this piece has to show for the whole
  */
-public record PlannedPiece(Piece piece, Plan plan) {
+public record PlannedPiece(AuditionPiece piece, Plan plan) {
   /** Points above the piece's own cheapest plan, 0 or more. */
   public long extra() {
     return plan.total() - piece.free().total();

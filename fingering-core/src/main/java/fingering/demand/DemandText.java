@@ -5,8 +5,8 @@ import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.Finger;
-import fingering.music.When;
-import fingering.scoring.ShiftKind;
+import fingering.music.MeasureBeat;
+import fingering.player.ShiftKind;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
 import fingering.tables.StringNames;
@@ -61,7 +61,7 @@ public final class DemandText {
    * @throws IllegalArgumentException if the text is no demand of the kind; so are all below
    */
   public Demand allow(String text) {
-    return within(text, (what, span) -> new InPositions(all(what, Position::parse), span));
+    return within(text, (what, span) -> new AllowPositions(all(what, Position::parse), span));
   }
 
   /**
@@ -75,15 +75,15 @@ public final class DemandText {
 
   /** Strings allowed: {@code III,IV@9-16}, {@code C,G}. */
   public Demand strings(String text) {
-    return within(text, (what, span) -> new OnStrings(all(what, this::string), span));
+    return within(text, (what, span) -> new AllowStrings(all(what, this::string), span));
   }
 
   /** What to do without: {@code open-strings}, {@code fourth-finger,extensions@9-16}. */
   public ImmutableList<Demand> avoid(String text) {
     ImmutableList.Builder<Demand> demands = ImmutableList.builder();
     String what = what(text);
-    for (Without.What each : all(what, Without.What::parse)) {
-      demands.add(new Without(each, span(text)));
+    for (Avoid.What each : all(what, Avoid.What::parse)) {
+      demands.add(new Avoid(each, span(text)));
     }
     return demands.build();
   }
@@ -117,8 +117,8 @@ public final class DemandText {
               + " 12.3=/4, 12.3=III, 12.3=III/4@3 with the position");
     }
     String string = matcher.group(2).strip();
-    return new Fixed(
-        When.parse(matcher.group(1)),
+    return new FixNote(
+        MeasureBeat.parse(matcher.group(1)),
         string.isEmpty() ? OptionalInt.empty() : OptionalInt.of(string(string)),
         Optional.ofNullable(matcher.group(3)).map(DemandText::finger),
         Optional.ofNullable(matcher.group(4)).map(Position::parse));
@@ -167,7 +167,7 @@ public final class DemandText {
 
   /** Something to show in one note at least: {@code fourth-finger}. */
   public Demand showTechnique(String text) {
-    return new ShowTechnique(Without.What.parse(text));
+    return new ShowTechnique(Avoid.What.parse(text));
   }
 
   /** The keys that {@link #read} knows, in the order in which they are told. */
@@ -219,7 +219,7 @@ public final class DemandText {
   }
 
   private interface Within {
-    Demand of(String what, Span span);
+    Demand of(String what, MeasureSpan span);
   }
 
   private static Demand within(String text, Within demand) {
@@ -231,9 +231,9 @@ public final class DemandText {
     return (at < 0 ? text : text.substring(0, at)).strip();
   }
 
-  private static Span span(String text) {
+  private static MeasureSpan span(String text) {
     int at = text.lastIndexOf('@');
-    return at < 0 ? Span.WHOLE : Span.parse(text.substring(at + 1));
+    return at < 0 ? MeasureSpan.WHOLE : MeasureSpan.parse(text.substring(at + 1));
   }
 
   private interface Counted {

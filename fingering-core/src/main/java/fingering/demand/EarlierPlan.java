@@ -45,7 +45,7 @@ public record EarlierPlan(String source, ImmutableList<PlannedBefore> notes) {
       BigDecimal onset,
       Pitch written,
       int midi,
-      AsPlanned.Taken taken) {}
+      KeepPlan.Taken taken) {}
 
   /** A place in the passage that notes begin at, and what begins there. */
   private record Spot(int measure, BigDecimal onset) {}
@@ -67,7 +67,7 @@ public record EarlierPlan(String source, ImmutableList<PlannedBefore> notes) {
    * @throws IllegalArgumentException if the plan has a note there that the passage has not, or none
    *     that it has; the message is one sentence
    */
-  public AsPlanned on(Passage passage, Span span) {
+  public KeepPlan on(Passage passage, MeasureSpan span) {
     Range<Integer> wanted = span.measures(passage);
     ListMultimap<Key, NoteAddress> there = ArrayListMultimap.create();
     ListMultimap<Spot, String> names = ArrayListMultimap.create();
@@ -81,7 +81,7 @@ public record EarlierPlan(String source, ImmutableList<PlannedBefore> notes) {
               there.put(new Key(spot, note.written().toString(), note.midi()), note.address());
               names.put(spot, note.written().display());
             });
-    ImmutableMap.Builder<NoteAddress, AsPlanned.Taken> taken = ImmutableMap.builder();
+    ImmutableMap.Builder<NoteAddress, KeepPlan.Taken> taken = ImmutableMap.builder();
     List<Stray> strays = new ArrayList<>();
     int found = 0;
     ImmutableList<OptionalInt> measures = measures(passage);
@@ -116,7 +116,7 @@ public record EarlierPlan(String source, ImmutableList<PlannedBefore> notes) {
               + passage.measures().get(passage.measures().size() - 1).number()
               + "; give a plan of these measures.");
     }
-    return new AsPlanned(source, taken.buildOrThrow(), span);
+    return new KeepPlan(source, taken.buildOrThrow(), span);
   }
 
   private static BigDecimal plain(BigDecimal onset) {

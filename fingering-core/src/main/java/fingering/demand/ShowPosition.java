@@ -48,7 +48,7 @@ public record ShowPosition(Position position, int notes) implements Skill {
 
   @Override
   public Requirement in(Passage passage) {
-    return Counting.to(notes, (m, before, now) -> shown(passage.moments().get(m), now));
+    return BoundedCount.to(notes, (m, before, now) -> shown(passage.moments().get(m), now));
   }
 
   @Override

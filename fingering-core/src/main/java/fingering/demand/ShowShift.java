@@ -3,9 +3,9 @@ package fingering.demand;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Passage;
-import fingering.scoring.Passing;
-import fingering.scoring.Scoring;
-import fingering.scoring.ShiftKind;
+import fingering.player.ShiftKind;
+import fingering.scoring.HandMovement;
+import fingering.scoring.Transition;
 import fingering.search.Requirement;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -51,32 +51,32 @@ public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind,
   }
 
   /** Whether the hand shifts so on the way to a moment. */
-  private boolean shifts(Passing passing, Grip before, Grip now) {
-    return Scoring.shifts(passing, before, now)
+  private boolean shifts(Transition passing, Grip before, Grip now) {
+    return HandMovement.shifts(passing, before, now)
         && direction
             .map(way -> (now.frame().first() > before.frame().first()) == (way == Direction.UP))
             .orElse(true)
         && kind.map(wanted -> wanted.is(passing, before, now)).orElse(true);
   }
 
-  private static List<Passing> passings(Passage passage) {
-    List<Passing> passings = new ArrayList<>();
+  private static List<Transition> passings(Passage passage) {
+    List<Transition> passings = new ArrayList<>();
     for (int m = 1; m < passage.moments().size(); m++) {
-      passings.add(Passing.between(passage.moments().get(m - 1), passage.moments().get(m)));
+      passings.add(Transition.between(passage.moments().get(m - 1), passage.moments().get(m)));
     }
     return passings;
   }
 
   @Override
   public Requirement in(Passage passage) {
-    List<Passing> passings = passings(passage);
-    return Counting.ways(
+    List<Transition> passings = passings(passage);
+    return BoundedCount.ways(
         times, (m, before, now) -> m > 0 && shifts(passings.get(m - 1), before, now) ? 1 : 0);
   }
 
   @Override
   public BitSet shownIn(Passage passage, ImmutableList<Grip> path) {
-    List<Passing> passings = passings(passage);
+    List<Transition> passings = passings(passage);
     BitSet moments = new BitSet();
     for (int m = 1; m < path.size(); m++) {
       moments.set(m, shifts(passings.get(m - 1), path.get(m - 1), path.get(m)));

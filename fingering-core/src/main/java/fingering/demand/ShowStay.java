@@ -104,7 +104,7 @@ public record ShowStay(Position position, int measures) implements Skill {
   }
 
   private StayIn stay() {
-    return new StayIn(position, Span.WHOLE);
+    return new StayIn(position, MeasureSpan.WHOLE);
   }
 
   private static boolean stops(Grip grip) {

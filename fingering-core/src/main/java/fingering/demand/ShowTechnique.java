@@ -11,14 +11,14 @@ import java.util.BitSet;
  *
  * @param what what to show
  */
-public record ShowTechnique(Without.What what) implements Skill {
+public record ShowTechnique(Avoid.What what) implements Skill {
   @Override
   public Requirement in(Passage passage) {
-    return Counting.to(1, (m, before, now) -> has(now) ? 1 : 0);
+    return BoundedCount.to(1, (m, before, now) -> has(now) ? 1 : 0);
   }
 
   private boolean has(Grip grip) {
-    return grip.placements().stream().anyMatch(placement -> Without.has(placement, what));
+    return grip.placements().stream().anyMatch(placement -> Avoid.has(placement, what));
   }
 
   @Override

@@ -12,7 +12,7 @@ import java.util.BitSet;
  * @param position the position
  * @param span where
  */
-public record StayIn(Position position, Span span) implements Limit {
+public record StayIn(Position position, MeasureSpan span) implements GripDemand {
   @Override
   public BitSet concerns(Passage passage) {
     return span.in(passage);

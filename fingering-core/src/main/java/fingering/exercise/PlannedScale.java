@@ -1,6 +1,6 @@
 package fingering.exercise;
 
-import fingering.musicxml.Score;
+import fingering.musicxml.reading.Score;
 import fingering.plan.Plan;
 
 /**

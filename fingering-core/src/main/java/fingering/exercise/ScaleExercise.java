@@ -6,13 +6,13 @@ import fingering.exercise.ScalePattern.Stroke;
 import fingering.music.BeatUnit;
 import fingering.music.Passage;
 import fingering.music.Tempo;
-import fingering.musicxml.PassageRequest;
-import fingering.musicxml.PlainNote;
-import fingering.musicxml.PlainScore;
-import fingering.musicxml.PlainScoreWriter;
-import fingering.musicxml.Score;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
+import fingering.musicxml.writing.PlainNote;
+import fingering.musicxml.writing.PlainScore;
+import fingering.musicxml.writing.PlainScoreWriter;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import java.math.BigDecimal;
@@ -75,8 +75,8 @@ public record ScaleExercise(ScaleRequest request, Instrument instrument, Pitch f
         request.scale().kind().sevenNotes()
             && request.pattern() != ScalePattern.THIRDS
             && !request.even();
-    Rhythm rhythm = Rhythm.of(strokes(), held, inSix ? 6 : 8, request.slur());
-    Staff staff = new Staff(instrument);
+    ScaleRhythm rhythm = ScaleRhythm.of(strokes(), held, inSix ? 6 : 8, request.slur());
+    ClefChoice staff = new ClefChoice(instrument);
     ImmutableList.Builder<PlainScore.Measure> measures = ImmutableList.builder();
     for (ImmutableList<PlainNote> notes : rhythm.measures()) {
       measures.add(new PlainScore.Measure(staff.next(notes), notes));

@@ -5,7 +5,7 @@ import fingering.fingerboard.Fingerboard;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
 import fingering.music.Place;
-import fingering.musicxml.Score;
+import fingering.musicxml.reading.Score;
 import fingering.plan.InfeasibleBriefException;
 import fingering.plan.Plan;
 import fingering.tables.Instrument;

@@ -13,7 +13,7 @@ import fingering.tables.PositionNames;
  * Method for the Double Bass, from memory). The four-finger hand has a semitone for each finger
  * wherever it reaches so far. Above, the thumb lies on the string.
  */
-final class BassHand implements ThumbedHand {
+final class BassHand implements ThumbPositionHand {
   private static final int THIRD_MAY = 8;
   private static final int THIRD_DOES = 12;
 

@@ -14,7 +14,7 @@ import java.util.Map;
  * the fourth finger leaves the string as a rule: 1-2-3 as tone and semitone or semitone and tone,
  * extended to two tones. From the octave up the thumb lies on the string.
  */
-final class CelloHand implements ThumbedHand {
+final class CelloHand implements ThumbPositionHand {
   private static final int LAST_NECK_SEMITONE = 7;
 
   private final double stringLength;

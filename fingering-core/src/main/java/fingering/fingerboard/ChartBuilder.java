@@ -116,7 +116,7 @@ final class ChartBuilder {
     if (semitones == 0) {
       return ImmutableList.of();
     }
-    return Ringing.with(instrument, string.number(), string.pitch().midi() + semitones);
+    return RingingStrings.with(instrument, string.number(), string.pitch().midi() + semitones);
   }
 
   /** The frames of a position by the place of the hand; extending it where it lies is no move. */

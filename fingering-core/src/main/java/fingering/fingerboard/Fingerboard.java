@@ -11,10 +11,10 @@ import java.util.Optional;
 /** An instrument under the hand: every placement of a pitch on every string. */
 public final class Fingerboard {
   private final Instrument instrument;
-  private final Hand hand;
+  private final HandModel hand;
   private final Harmonics harmonics;
 
-  private Fingerboard(Instrument instrument, Hand hand) {
+  private Fingerboard(Instrument instrument, HandModel hand) {
     this.instrument = instrument;
     this.hand = hand;
     harmonics = new Harmonics(instrument, hand);
@@ -57,16 +57,16 @@ public final class Fingerboard {
    * the pitch lies out of range.
    */
   public ImmutableList<Placement> placements(Pitch sounding) {
-    return placements(Sounding.of(sounding), false);
+    return placements(PitchRequest.of(sounding), false);
   }
 
   /** The placements of what a note asks for, ordered as above. */
-  public ImmutableList<Placement> placements(Sounding note) {
+  public ImmutableList<Placement> placements(PitchRequest note) {
     return placements(note, false);
   }
 
   /** The placements as above, with the wide reaches that only double stops ask for. */
-  ImmutableList<Placement> placements(Sounding note, boolean wide) {
+  ImmutableList<Placement> placements(PitchRequest note, boolean wide) {
     if (note.harmonic().isPresent()) {
       ImmutableList<Placement> touched = harmonics.placements(note.pitch(), note.harmonic().get());
       if (!touched.isEmpty()) {

@@ -16,15 +16,16 @@ import java.util.stream.Collectors;
  */
 public final class GripFinder {
   private final Fingerboard fingerboard;
-  private final Map<Sounding, ImmutableList<Placement>> placements = new ConcurrentHashMap<>();
-  private final Map<Sounding, ImmutableList<Placement>> widePlacements = new ConcurrentHashMap<>();
-  private final Map<Sounding, ImmutableList<Grip>> alone = new ConcurrentHashMap<>();
+  private final Map<PitchRequest, ImmutableList<Placement>> placements = new ConcurrentHashMap<>();
+  private final Map<PitchRequest, ImmutableList<Placement>> widePlacements =
+      new ConcurrentHashMap<>();
+  private final Map<PitchRequest, ImmutableList<Grip>> alone = new ConcurrentHashMap<>();
   private final Map<Together, ImmutableList<Grip>> together = new ConcurrentHashMap<>();
 
-  private final Map<List<Sounding>, ImmutableList<Grip>> divided = new ConcurrentHashMap<>();
+  private final Map<List<PitchRequest>, ImmutableList<Grip>> divided = new ConcurrentHashMap<>();
 
   /** Notes that one hand holds; plucked ones need not lie on neighbouring strings. */
-  private record Together(List<Sounding> notes, boolean anyStrings) {}
+  private record Together(List<PitchRequest> notes, boolean anyStrings) {}
 
   /** A finder for one fingerboard; it remembers what it has found. */
   public GripFinder(Fingerboard fingerboard) {
@@ -40,7 +41,7 @@ public final class GripFinder {
   public ImmutableList<Grip> grips(Moment moment) {
     if (moment.held().isEmpty() && moment.struck().size() == 1) {
       return alone.computeIfAbsent(
-          Sounding.of(moment.struck().get(0)), note -> compute(List.of(note), false));
+          PitchRequest.of(moment.struck().get(0)), note -> compute(List.of(note), false));
     }
     ImmutableList<Grip> all = grips(soundings(moment.sounding()), moment.pizzicato());
     if (all.isEmpty() && !moment.held().isEmpty()) {
@@ -49,24 +50,24 @@ public final class GripFinder {
     return all.isEmpty() ? divided.computeIfAbsent(soundings(moment.struck()), this::divided) : all;
   }
 
-  private static List<Sounding> soundings(List<Note> notes) {
-    return notes.stream().map(Sounding::of).collect(Collectors.toList());
+  private static List<PitchRequest> soundings(List<Note> notes) {
+    return notes.stream().map(PitchRequest::of).collect(Collectors.toList());
   }
 
-  private ImmutableList<Placement> placements(Sounding note) {
+  private ImmutableList<Placement> placements(PitchRequest note) {
     return placements.computeIfAbsent(note, fingerboard::placements);
   }
 
-  private ImmutableList<Placement> widePlacements(Sounding note) {
+  private ImmutableList<Placement> widePlacements(PitchRequest note) {
     return widePlacements.computeIfAbsent(note, n -> fingerboard.placements(n, true));
   }
 
-  private ImmutableList<Grip> grips(List<Sounding> notes, boolean pizzicato) {
+  private ImmutableList<Grip> grips(List<PitchRequest> notes, boolean pizzicato) {
     return together.computeIfAbsent(
         new Together(notes, pizzicato), asked -> compute(asked.notes, asked.anyStrings));
   }
 
-  private ImmutableList<Grip> compute(List<Sounding> notes, boolean anyStrings) {
+  private ImmutableList<Grip> compute(List<PitchRequest> notes, boolean anyStrings) {
     ImmutableList.Builder<Grip> found = ImmutableList.builder();
     if (notes.size() <= fingerboard.instrument().strings().size()) {
       extend(notes, new ArrayList<>(), anyStrings, found);
@@ -75,7 +76,7 @@ public final class GripFinder {
   }
 
   private void extend(
-      List<Sounding> notes,
+      List<PitchRequest> notes,
       List<Placement> taken,
       boolean anyStrings,
       ImmutableList.Builder<Grip> found) {
@@ -85,7 +86,7 @@ public final class GripFinder {
       }
       return;
     }
-    Sounding note = notes.get(taken.size());
+    PitchRequest note = notes.get(taken.size());
     for (Placement next : notes.size() > 1 ? widePlacements(note) : placements(note)) {
       if (taken.stream().allMatch(earlier -> fingerboard.together(earlier, next))) {
         taken.add(next);
@@ -101,7 +102,7 @@ public final class GripFinder {
     return strings[strings.length - 1] - strings[0] == strings.length - 1;
   }
 
-  private ImmutableList<Grip> divided(List<Sounding> notes) {
+  private ImmutableList<Grip> divided(List<PitchRequest> notes) {
     if (notes.stream().anyMatch(note -> placements(note).isEmpty())) {
       return ImmutableList.of();
     }
@@ -109,7 +110,7 @@ public final class GripFinder {
     for (Frame frame : fingerboard.frames()) {
       List<Placement> each = new ArrayList<>();
       boolean[] used = new boolean[fingerboard.instrument().strings().size() + 1];
-      for (Sounding note : notes) {
+      for (PitchRequest note : notes) {
         Placement best =
             placements(note).stream()
                 .min(

@@ -18,9 +18,9 @@ final class Harmonics {
   private static final int TOUCHED_FOURTH = 5;
 
   private final Instrument instrument;
-  private final Hand hand;
+  private final HandModel hand;
 
-  Harmonics(Instrument instrument, Hand hand) {
+  Harmonics(Instrument instrument, HandModel hand) {
     this.instrument = instrument;
     this.hand = hand;
   }
@@ -74,7 +74,7 @@ final class Harmonics {
   private void natural(OpenString string, Node node, ImmutableList.Builder<Placement> found) {
     double millimetres = node.millimetres(instrument.stringLength());
     for (Placement place : hand.touching(string, node.place())) {
-      found.add(place.touching(new Touch(place.finger(), millimetres, node.partial())));
+      found.add(place.touching(new HarmonicTouch(place.finger(), millimetres, node.partial())));
     }
   }
 
@@ -91,7 +91,7 @@ final class Harmonics {
         double touched = base.millimetres() + node.get().millimetres(left);
         if (touched - base.millimetres() <= hand.reach(base.finger())) {
           Finger above = base.finger() == Finger.THUMB ? Finger.THIRD : Finger.FOURTH;
-          found.add(base.touching(new Touch(above, touched, node.get().partial())));
+          found.add(base.touching(new HarmonicTouch(above, touched, node.get().partial())));
         }
       }
     }

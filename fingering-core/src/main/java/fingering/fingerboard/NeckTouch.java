@@ -10,7 +10,7 @@ import fingering.tables.OpenString;
  */
 record NeckTouch(ImmutableList<Frame> frames, double stringLength, double reach) {
 
-  ImmutableList<Placement> touching(Hand hand, OpenString string, double place) {
+  ImmutableList<Placement> touching(HandModel hand, OpenString string, double place) {
     int semitones = (int) Math.round(place);
     ImmutableList<Placement> stopped = hand.stopped(string, string.above(semitones), false);
     ImmutableList.Builder<Placement> found = ImmutableList.builder();

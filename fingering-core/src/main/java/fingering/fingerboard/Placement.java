@@ -27,7 +27,7 @@ public record Placement(
     double millimetres,
     double stretch,
     boolean respelled,
-    Optional<Touch> touch,
+    Optional<HarmonicTouch> touch,
     Optional<Finger> trill) {
 
   /** A string that sounds from the nut, or so many semitones below it on an extension. */
@@ -66,7 +66,7 @@ public record Placement(
   }
 
   /** The same place touched for a harmonic. */
-  Placement touching(Touch how) {
+  Placement touching(HarmonicTouch how) {
     return new Placement(
         string, finger, semitones, frame, millimetres, stretch, respelled, Optional.of(how), trill);
   }

@@ -120,7 +120,8 @@ final class ThumbPosition {
   /** Whether thumb and finger, or two fingers, can be held together, the lower one first. */
   boolean holds(Placement low, Placement high) {
     int apart = high.finger().number() - low.finger().number();
-    double room = low.finger() == Finger.THUMB ? reach : reach / THUMB_SHARE * Hand.share(apart);
+    double room =
+        low.finger() == Finger.THUMB ? reach : reach / THUMB_SHARE * HandModel.share(apart);
     return high.millimetres() - low.millimetres() <= room
         && high.semitones() - low.semitones() >= apart;
   }

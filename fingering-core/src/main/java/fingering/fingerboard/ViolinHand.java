@@ -15,7 +15,7 @@ import fingering.tables.Position;
  * moves low and high. Names follow the frame, so a place that is only spelled otherwise stays in
  * it.
  */
-final class ViolinHand implements Hand {
+final class ViolinHand implements HandModel {
   /** Semitones a letter spans on average: seven letters to an octave of twelve semitones. */
   private static final double LETTER = 12.0 / 7;
 
@@ -158,7 +158,7 @@ final class ViolinHand implements Hand {
   @Override
   public boolean holds(Placement low, Placement high) {
     int apart = high.finger().number() - low.finger().number();
-    return (high.semitones() - low.semitones() >= apart || Hand.sideBySide(low, high))
-        && high.millimetres() - low.millimetres() <= reach * Hand.share(apart);
+    return (high.semitones() - low.semitones() >= apart || HandModel.sideBySide(low, high))
+        && high.millimetres() - low.millimetres() <= reach * HandModel.share(apart);
   }
 }

@@ -8,8 +8,8 @@ import java.util.List;
  * the strength times the squared distance from the start, all in logarithms of weights. A rule that
  * weighs nothing at the start is switched off, and stays so.
  */
-final class ExpectedLoss implements Descent.Function {
-  private final ImmutableList<Piece> pieces;
+final class ExpectedLoss implements Lbfgs.Function {
+  private final ImmutableList<TrainingPiece> pieces;
   private final double[] start;
   private final double strength;
 
@@ -19,7 +19,7 @@ final class ExpectedLoss implements Descent.Function {
    * @param start the weights at the start in natural units, 0 or more
    * @param strength how strongly they hold, 0 or more
    */
-  ExpectedLoss(ImmutableList<Piece> pieces, double[] start, double strength) {
+  ExpectedLoss(ImmutableList<TrainingPiece> pieces, double[] start, double strength) {
     this.pieces = pieces;
     this.start = start.clone();
     this.strength = strength;
@@ -72,7 +72,7 @@ final class ExpectedLoss implements Descent.Function {
     }
   }
 
-  private static Sum sum(Piece piece, Lesson lesson, double[] weights) {
+  private static Sum sum(TrainingPiece piece, MeasuredPiece lesson, double[] weights) {
     double share = piece.share(lesson);
     double[] gradient = new double[weights.length];
     double loss = share * lesson.expectedLoss(weights, gradient);

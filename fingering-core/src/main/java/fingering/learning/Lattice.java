@@ -4,9 +4,9 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.scoring.CostRule;
+import fingering.scoring.NoteContext;
 import fingering.scoring.NoteRule;
-import fingering.scoring.Passing;
-import fingering.scoring.Stroke;
+import fingering.scoring.Transition;
 import fingering.scoring.TransitionRule;
 
 /**
@@ -33,12 +33,12 @@ final class Lattice {
     int[][] nodes = new int[moments.size()][];
     int[][] edges = new int[moments.size()][];
     for (int m = 0; m < nodes.length; m++) {
-      nodes[m] = measuring.nodes(Stroke.of(moments.get(m)), grips.get(m));
+      nodes[m] = measuring.nodes(NoteContext.of(moments.get(m)), grips.get(m));
       edges[m] =
           m == 0
               ? new int[0]
               : measuring.edges(
-                  Passing.between(moments.get(m - 1), moments.get(m)),
+                  Transition.between(moments.get(m - 1), moments.get(m)),
                   grips.get(m - 1),
                   grips.get(m));
     }
@@ -56,7 +56,7 @@ final class Lattice {
       pairs = new int[2 * rules.size()];
     }
 
-    int[] nodes(Stroke stroke, ImmutableList<Grip> grips) {
+    int[] nodes(NoteContext stroke, ImmutableList<Grip> grips) {
       int[] numbers = new int[grips.size()];
       for (int j = 0; j < numbers.length; j++) {
         for (int r = 0; r < rules.size(); r++) {
@@ -69,7 +69,7 @@ final class Lattice {
       return numbers;
     }
 
-    int[] edges(Passing passing, ImmutableList<Grip> before, ImmutableList<Grip> now) {
+    int[] edges(Transition passing, ImmutableList<Grip> before, ImmutableList<Grip> now) {
       int[] numbers = new int[before.size() * now.size()];
       for (int e = 0; e < numbers.length; e++) {
         Grip left = before.get(e / now.size());

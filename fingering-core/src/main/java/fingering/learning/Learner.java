@@ -41,16 +41,16 @@ public final class Learner {
 
   private static final long MOST_POINTS = 999_999;
 
-  private final ImmutableList<Example> examples;
+  private final ImmutableList<TrainingExample> examples;
   private final Scoring scoring;
   private final Weights start;
-  private final ImmutableList<Piece> pieces;
+  private final ImmutableList<TrainingPiece> pieces;
 
   private Learner(
-      ImmutableList<Example> examples,
+      ImmutableList<TrainingExample> examples,
       Scoring scoring,
       Weights start,
-      ImmutableList<Piece> pieces) {
+      ImmutableList<TrainingPiece> pieces) {
     this.examples = examples;
     this.scoring = scoring;
     this.start = start;
@@ -69,7 +69,7 @@ public final class Learner {
    * @throws fingering.plan.InfeasibleBriefException if a note lies out of the instrument's range
    */
   public static Learner of(
-      ImmutableList<Example> examples,
+      ImmutableList<TrainingExample> examples,
       ImmutableList<CostRule> rules,
       Weights start,
       LeftHand hand) {
@@ -81,7 +81,7 @@ public final class Learner {
     return new Learner(examples, scoring, start, pieces(examples, scoring, hand));
   }
 
-  private static void refuseUnfingered(Example example) {
+  private static void refuseUnfingered(TrainingExample example) {
     if (example.fingered() < LEAST_FINGERED) {
       throw new IllegalArgumentException(
           "%s has %s with a printed finger in %s, and learning needs %d: finger more notes, or choose another part or score."
@@ -97,10 +97,10 @@ public final class Learner {
     }
   }
 
-  private static ImmutableList<Piece> pieces(
-      ImmutableList<Example> examples, Scoring scoring, LeftHand hand) {
-    Map<Object, Map<Object, List<Example>>> sorted = new LinkedHashMap<>();
-    for (Example example : examples) {
+  private static ImmutableList<TrainingPiece> pieces(
+      ImmutableList<TrainingExample> examples, Scoring scoring, LeftHand hand) {
+    Map<Object, Map<Object, List<TrainingExample>>> sorted = new LinkedHashMap<>();
+    for (TrainingExample example : examples) {
       sorted
           .computeIfAbsent(example.piece(), piece -> new LinkedHashMap<>())
           .computeIfAbsent(example.music(), music -> new ArrayList<>())
@@ -109,9 +109,9 @@ public final class Learner {
     return sorted.values().stream()
         .map(
             musics ->
-                new Piece(
+                new TrainingPiece(
                     musics.values().stream()
-                        .map(players -> Lesson.of(players, scoring, hand))
+                        .map(players -> MeasuredPiece.of(players, scoring, hand))
                         .collect(ImmutableList.toImmutableList())))
         .collect(ImmutableList.toImmutableList());
   }
@@ -124,7 +124,7 @@ public final class Learner {
    *     differ; 0 to {@value #STRONGEST}
    * @throws IllegalArgumentException if the strength is out of range
    */
-  public Learned learn(double strength, Progress progress) {
+  public LearnedWeights learn(double strength, LearningProgress progress) {
     if (!(strength >= 0 && strength <= STRONGEST)) {
       throw new IllegalArgumentException(
           "the start weights cannot hold with a strength of %s; give 0 to %.0f"
@@ -133,7 +133,7 @@ public final class Learner {
     Optional<Agreement> leftOut =
         pieces.size() < 2 ? Optional.empty() : Optional.of(leftOut(strength, progress));
     Weights weights = weights(pieces, strength, progress, 0);
-    return new Learned(
+    return new LearnedWeights(
         examples,
         pieces.size(),
         strength,
@@ -143,11 +143,11 @@ public final class Learner {
         leftOut);
   }
 
-  private Agreement leftOut(double strength, Progress progress) {
+  private Agreement leftOut(double strength, LearningProgress progress) {
     ImmutableList.Builder<Agreement> each = ImmutableList.builder();
     for (int p = 0; p < pieces.size(); p++) {
-      Piece out = pieces.get(p);
-      ImmutableList<Piece> others =
+      TrainingPiece out = pieces.get(p);
+      ImmutableList<TrainingPiece> others =
           pieces.stream()
               .filter(piece -> !piece.equals(out))
               .collect(ImmutableList.toImmutableList());
@@ -157,18 +157,19 @@ public final class Learner {
     return Agreement.mean(each.build());
   }
 
-  private Agreement agreement(ImmutableList<Piece> some, Weights weights) {
+  private Agreement agreement(ImmutableList<TrainingPiece> some, Weights weights) {
     Scoring by = Scoring.of(scoring.rules(), weights);
     return Agreement.mean(
         some.stream().map(piece -> piece.agreement(by)).collect(ImmutableList.toImmutableList()));
   }
 
-  private Weights weights(ImmutableList<Piece> from, double strength, Progress progress, int left) {
+  private Weights weights(
+      ImmutableList<TrainingPiece> from, double strength, LearningProgress progress, int left) {
     double natural = TEMPERATURE * startCrossing();
     double[] begin =
         scoring.rules().stream().mapToDouble(rule -> start.of(rule) / natural).toArray();
     ExpectedLoss loss = new ExpectedLoss(from, begin, strength);
-    double[] point = Descent.least(loss, loss.startPoint(), step -> progress.step(left, step));
+    double[] point = Lbfgs.least(loss, loss.startPoint(), step -> progress.step(left, step));
     return points(from, loss.weights(point), natural);
   }
 
@@ -182,7 +183,7 @@ public final class Learner {
   }
 
   /** Whole points, with a crossing where it was, and rules that never occur too. */
-  private Weights points(ImmutableList<Piece> from, double[] learned, double natural) {
+  private Weights points(ImmutableList<TrainingPiece> from, double[] learned, double natural) {
     ImmutableList<CostRule> rules = scoring.rules();
     int crossing = Iterables.indexOf(rules, rule -> rule.id().equals(CROSSING));
     double scale =

@@ -28,7 +28,7 @@ public record Passage(
     ImmutableList<Measure> measures,
     ImmutableList<Moment> moments,
     ImmutableList<String> remarks,
-    ImmutableList<OneString> oneString,
+    ImmutableList<PrintedString> oneString,
     ImmutableList<PrintedPosition> positions) {
 
   /**
@@ -52,7 +52,7 @@ public record Passage(
       ImmutableList<Measure> measures,
       ImmutableList<Moment> moments,
       ImmutableList<String> remarks,
-      ImmutableList<OneString> oneString) {
+      ImmutableList<PrintedString> oneString) {
     this(
         title,
         partId,

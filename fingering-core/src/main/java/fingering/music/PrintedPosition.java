@@ -20,12 +20,12 @@ public record PrintedPosition(
     Optional<Position> position,
     Place from,
     Place to,
-    OneString.End end,
+    PrintedString.End end,
     ImmutableSet<NoteAddress> notes)
     implements PrintedWords {
 
   /** Whether a line is printed behind the words, so that they hold as long as that. */
   public boolean line() {
-    return end == OneString.End.LINE;
+    return end == PrintedString.End.LINE;
   }
 }

@@ -22,7 +22,7 @@ public final class UnreadableScoreException extends RuntimeException {
   }
 
   /** The sentence for a score that is not well-formed XML, with the place. */
-  static UnreadableScoreException malformed(XMLStreamException e) {
+  public static UnreadableScoreException malformed(XMLStreamException e) {
     Location where = e.getLocation();
     String place =
         where == null || where.getLineNumber() < 1

@@ -1,7 +1,7 @@
 /**
  * Reads scores in MusicXML and writes marks back into them, and simple music as new scores. A
- * {@link fingering.musicxml.ScoreFile} is read into a {@link fingering.musicxml.Score}, whose parts
- * become passages of {@link fingering.music}.
+ * {@link fingering.musicxml.file.ScoreFile} is read into a {@link
+ * fingering.musicxml.reading.Score}, whose parts become passages of {@link fingering.music}.
  *
  * <p>It knows {@link fingering.music} and {@link fingering.tables}. The types of the XML binding
  * stay inside: no other room sees them. No method takes or returns null unless it says so. A file

@@ -2,12 +2,12 @@ package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import fingering.demand.AllOf;
+import fingering.demand.AllRequirements;
+import fingering.demand.AllowPositions;
 import fingering.demand.Demand;
-import fingering.demand.InPositions;
-import fingering.demand.Limit;
+import fingering.demand.GripDemand;
+import fingering.demand.MeasureSpan;
 import fingering.demand.Skill;
-import fingering.demand.Span;
 import fingering.music.Passage;
 import fingering.search.Requirement;
 import fingering.tables.Position;
@@ -40,7 +40,7 @@ public record Brief(
     Builder builder = builder(name);
     return positions.isEmpty()
         ? builder.build()
-        : builder.demanding(new InPositions(positions, Span.WHOLE)).build();
+        : builder.demanding(new AllowPositions(positions, MeasureSpan.WHOLE)).build();
   }
 
   /** The cheapest plan in these positions as far as they reach. */
@@ -134,10 +134,10 @@ public record Brief(
   }
 
   /** The demands on each grip by itself. */
-  public ImmutableList<Limit> limits() {
+  public ImmutableList<GripDemand> limits() {
     return demands.stream()
-        .filter(Limit.class::isInstance)
-        .map(Limit.class::cast)
+        .filter(GripDemand.class::isInstance)
+        .map(GripDemand.class::cast)
         .collect(ImmutableList.toImmutableList());
   }
 
@@ -156,6 +156,6 @@ public record Brief(
     if (requirement != Requirement.NONE) {
       all.add(requirement);
     }
-    return AllOf.of(all.build());
+    return AllRequirements.of(all.build());
   }
 }

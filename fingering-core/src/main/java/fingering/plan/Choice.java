@@ -1,7 +1,7 @@
 package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
-import fingering.demand.Span;
+import fingering.demand.MeasureSpan;
 import fingering.tables.Position;
 import java.util.BitSet;
 import java.util.Optional;
@@ -27,7 +27,7 @@ public record Choice(int from, int to, Plan plan) {
    * @throws IllegalArgumentException if the passage has no such measures, or none of its notes
    *     begins in them, or k is below 1
    */
-  public static ImmutableList<Choice> of(Planner planner, Brief brief, Span span, int k) {
+  public static ImmutableList<Choice> of(Planner planner, Brief brief, MeasureSpan span, int k) {
     BitSet moments = span.in(planner.passage());
     if (k < 1) {
       throw new IllegalArgumentException(k + " ways cannot be searched; ask for 1 or more.");
@@ -37,7 +37,8 @@ public record Choice(int from, int to, Plan plan) {
           "No note begins" + span.told() + "; ask about other measures.");
     }
     ImmutableList<Choice> found =
-        WaysThrough.best(planner.layers(brief), brief.shown(planner.passage()), moments, k).stream()
+        ChoiceSearch.best(planner.layers(brief), brief.shown(planner.passage()), moments, k)
+            .stream()
             .map(path -> planner.plan(brief, path))
             .map(plan -> new Choice(moments.nextSetBit(0), moments.length() - 1, plan))
             .collect(ImmutableList.toImmutableList());
@@ -81,16 +82,16 @@ public record Choice(int from, int to, Plan plan) {
    *
    * @throws IllegalArgumentException if the other is one of other measures
    */
-  public ImmutableList<WhyNot.Change> changesBefore(Choice other) {
+  public ImmutableList<MomentExplanation.Change> changesBefore(Choice other) {
     return changes(other, 0, from - 1);
   }
 
   /** The same after the measures. */
-  public ImmutableList<WhyNot.Change> changesAfter(Choice other) {
+  public ImmutableList<MomentExplanation.Change> changesAfter(Choice other) {
     return changes(other, to + 1, plan.passage().moments().size() - 1);
   }
 
-  private ImmutableList<WhyNot.Change> changes(Choice other, int first, int last) {
+  private ImmutableList<MomentExplanation.Change> changes(Choice other, int first, int last) {
     if (other.from != from || !other.plan.passage().equals(plan.passage())) {
       throw new IllegalArgumentException("two ways of different measures cannot be compared");
     }
@@ -99,12 +100,13 @@ public record Choice(int from, int to, Plan plan) {
     return IntStream.range(0, now.size())
         .filter(i -> now.get(i).moment() >= first && now.get(i).moment() <= last)
         .filter(i -> !now.get(i).takenLike(then.get(i)))
-        .mapToObj(i -> new WhyNot.Change(now.get(i), then.get(i)))
+        .mapToObj(i -> new MomentExplanation.Change(now.get(i), then.get(i)))
         .collect(ImmutableList.toImmutableList());
   }
 
   /** This choice and another as two ways to take the first of the moments. */
-  public WhyNot against(Choice other) {
-    return new WhyNot(new Alternative(other.from, other.plan), new Alternative(from, plan));
+  public MomentExplanation against(Choice other) {
+    return new MomentExplanation(
+        new Alternative(other.from, other.plan), new Alternative(from, plan));
   }
 }

@@ -6,8 +6,9 @@ import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Passage;
-import fingering.scoring.Passing;
+import fingering.scoring.HandMovement;
 import fingering.scoring.Scoring;
+import fingering.scoring.Transition;
 import fingering.search.Path;
 
 /** Puts a plan together from the path that the search found. */
@@ -32,10 +33,10 @@ final class PlanAssembly {
       boolean shift = false;
       int crossing = 0;
       if (m > 0) {
-        Passing passing = Passing.between(passage.moments().get(m - 1), moment);
+        Transition passing = Transition.between(passage.moments().get(m - 1), moment);
         Grip before = path.grips().get(m - 1);
-        shift = Scoring.shifts(passing, before, grip);
-        crossing = Scoring.stringsCrossed(passing, before, grip);
+        shift = HandMovement.shifts(passing, before, grip);
+        crossing = HandMovement.stringsCrossed(passing, before, grip);
       }
       ImmutableList<Note> held = grip.notes(moment);
       for (int i = 0; i < held.size(); i++) {

@@ -1,7 +1,7 @@
 package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
-import fingering.musicxml.NoteMarks;
+import fingering.musicxml.marking.NoteMarks;
 import java.util.Optional;
 import java.util.OptionalInt;
 

@@ -25,7 +25,7 @@ public final class PlanRemarks {
   /** The sentences: where the plan leaves a string that words ask for, and what it keeps. */
   public static ImmutableList<String> of(Plan plan) {
     ImmutableList.Builder<String> told = ImmutableList.builder();
-    LeftString.of(plan).forEach(left -> told.add(left.words()));
+    StringDeviation.of(plan).forEach(left -> told.add(left.words()));
     if (plan.brief().keepPrinted()) {
       told.addAll(new PlanRemarks(plan).printed());
     }

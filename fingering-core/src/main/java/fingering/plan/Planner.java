@@ -8,12 +8,12 @@ import fingering.fingerboard.LeftHand;
 import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
-import fingering.search.Appearance;
-import fingering.search.Costs;
-import fingering.search.Layers;
+import fingering.search.CostCache;
+import fingering.search.LayeredGraph;
 import fingering.search.Path;
 import fingering.search.PathFinder;
 import fingering.search.Penalty;
+import fingering.search.VisibleFingering;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -24,9 +24,9 @@ import java.util.stream.IntStream;
 public final class Planner {
   private final Passage passage;
   private final ImmutableList<ImmutableList<Grip>> grips;
-  private final Costs costs;
+  private final CostCache costs;
 
-  private Planner(Passage passage, ImmutableList<ImmutableList<Grip>> grips, Costs costs) {
+  private Planner(Passage passage, ImmutableList<ImmutableList<Grip>> grips, CostCache costs) {
     this.passage = passage;
     this.grips = grips;
     this.costs = costs;
@@ -39,28 +39,28 @@ public final class Planner {
 
   /**
    * A planner for a passage: every grip of every moment is enumerated once. For many passages take
-   * {@link Planners}.
+   * {@link PlannerFactory}.
    *
    * @throws InfeasibleBriefException if a note lies out of the instrument's range
    */
   public static Planner of(Passage passage, Scoring scoring, LeftHand hand) {
-    return new Planners(scoring, hand).of(passage);
+    return new PlannerFactory(scoring, hand).of(passage);
   }
 
-  static Planner of(Passage passage, GripFinder finder, Costs costs) {
+  static Planner of(Passage passage, GripFinder finder, CostCache costs) {
     ImmutableList.Builder<ImmutableList<Grip>> all =
         ImmutableList.builderWithExpectedSize(passage.moments().size());
     for (Moment moment : passage.moments()) {
       ImmutableList<Grip> found = finder.grips(moment);
       if (found.isEmpty()) {
-        throw Unmet.outOfRange(passage, moment);
+        throw InfeasibilityDiagnosis.outOfRange(passage, moment);
       }
       all.add(found);
     }
     return of(passage, all.build(), costs);
   }
 
-  static Planner of(Passage passage, ImmutableList<ImmutableList<Grip>> grips, Costs costs) {
+  static Planner of(Passage passage, ImmutableList<ImmutableList<Grip>> grips, CostCache costs) {
     return new Planner(passage, grips, costs);
   }
 
@@ -76,7 +76,7 @@ public final class Planner {
 
   /** The same planner by other rules or weights; the grips are not sought again. */
   public Planner scoredBy(Scoring other) {
-    return new Planner(passage, grips, new Costs(other));
+    return new Planner(passage, grips, new CostCache(other));
   }
 
   /** Every grip of every moment, in order of time; none is empty. */
@@ -90,7 +90,7 @@ public final class Planner {
    * @throws InfeasibleBriefException if there is none
    */
   public Plan plan(Brief brief) {
-    Layers layers = layers(brief);
+    LayeredGraph layers = layers(brief);
     return PathFinder.best(layers, brief.shown(passage))
         .map(path -> plan(brief, path))
         .orElseThrow(() -> unmet(brief));
@@ -116,7 +116,7 @@ public final class Planner {
    * @throws IllegalArgumentException if k is out of range
    */
   public ImmutableList<Plan> plans(Brief brief, int k) {
-    return plans(brief, k, Appearance.Grain.FINGERS);
+    return plans(brief, k, VisibleFingering.Grain.FINGERS);
   }
 
   /**
@@ -127,8 +127,8 @@ public final class Planner {
    * @throws InfeasibleBriefException if there is none
    * @throws IllegalArgumentException if k is out of range
    */
-  public ImmutableList<Plan> plans(Brief brief, int k, Appearance.Grain grain) {
-    Layers layers = layers(brief);
+  public ImmutableList<Plan> plans(Brief brief, int k, VisibleFingering.Grain grain) {
+    LayeredGraph layers = layers(brief);
     ImmutableList<Plan> plans =
         PathFinder.best(layers, brief.shown(passage), k, grain).stream()
             .map(path -> plan(brief, path))
@@ -156,7 +156,7 @@ public final class Planner {
           k + " ways of moment " + moment + " of " + grips.size() + " cannot be searched");
     }
     ImmutableList.Builder<Alternative> found = ImmutableList.builder();
-    Layers layers = layers(brief);
+    LayeredGraph layers = layers(brief);
     Optional<Path> path = PathFinder.best(layers, brief.shown(passage));
     if (path.isEmpty()) {
       throw unmet(brief);
@@ -171,7 +171,7 @@ public final class Planner {
   }
 
   /** The layers without the grips that take the notes of a moment as that one does. */
-  private static Layers otherwise(Layers layers, int m, Grip taken) {
+  private static LayeredGraph otherwise(LayeredGraph layers, int m, Grip taken) {
     Moment moment = layers.moments().get(m);
     ImmutableList<PlannedNote> as = PlanAssembly.struck(m, moment, taken);
     ImmutableList<Grip> all = layers.grips().get(m);
@@ -188,32 +188,32 @@ public final class Planner {
    *
    * @throws InfeasibleBriefException if that is nothing somewhere
    */
-  Layers layers(Brief brief) {
-    Selection left = Selection.of(brief, passage, grips);
+  LayeredGraph layers(Brief brief) {
+    GripSelection left = GripSelection.of(brief, passage, grips);
     if (!left.empty().isEmpty()) {
       throw unmet(brief);
     }
-    return new Layers(
+    return new LayeredGraph(
         passage.moments(),
         grips,
         costs,
-        Outside.counted(brief, passage.moments(), left),
+        OutsidePositions.counted(brief, passage.moments(), left),
         left.closing());
   }
 
   /** Whether some demands can be met together, whatever it costs and whatever string is asked. */
   boolean meets(Brief brief, ImmutableList<Demand> demands) {
     Brief some = brief.withDemands(demands);
-    Selection left = Selection.of(some, passage.ignoringStringWords(), grips);
+    GripSelection left = GripSelection.of(some, passage.ignoringStringWords(), grips);
     return left.empty().isEmpty()
         && PathFinder.best(
-                new Layers(passage.moments(), grips, costs, Penalty.NONE, left.closing()),
+                new LayeredGraph(passage.moments(), grips, costs, Penalty.NONE, left.closing()),
                 some.shown(passage))
             .isPresent();
   }
 
   /** Says which demands cannot be met together, and where. */
   InfeasibleBriefException unmet(Brief brief) {
-    return new Unmet(this, brief).told();
+    return new InfeasibilityDiagnosis(this, brief).told();
   }
 }

@@ -4,12 +4,12 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Fingerboard;
 import fingering.fingerboard.Frame;
+import fingering.fingerboard.PitchRequest;
 import fingering.fingerboard.Placement;
-import fingering.fingerboard.Sounding;
 import fingering.music.Marks;
 import fingering.music.Measure;
 import fingering.music.Note;
-import fingering.musicxml.NoteMarks;
+import fingering.musicxml.marking.NoteMarks;
 import fingering.tables.Pitch;
 import fingering.tables.Position;
 import java.util.HashMap;
@@ -235,7 +235,7 @@ final class SparingMarks {
   }
 
   private List<Placement> everywhere(PlannedNote note) {
-    return board.placements(Sounding.of(note.note()));
+    return board.placements(PitchRequest.of(note.note()));
   }
 
   private boolean couldBeStopped(PlannedNote note) {

@@ -1,6 +1,6 @@
 /**
  * Plans: what a player is to do, note by note, with its cost explained, and plans held side by
- * side. {@link fingering.plan.Comparer} is where most callers begin.
+ * side. {@link fingering.plan.PlanComparer} is where most callers begin.
  *
  * <p>It knows {@link fingering.demand} and the rooms below that, and of {@link fingering.musicxml}
  * the marks alone. No method takes or returns null unless it says so. All values are immutable;

@@ -6,7 +6,7 @@ import com.google.common.collect.ImmutableSet;
 import fingering.scoring.Weights;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
-import fingering.tempo.Level;
+import fingering.tempo.PlayerSpeed;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -129,27 +129,27 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
   }
 
   /** Seconds of a threshold. */
-  double seconds(Threshold threshold) {
+  public double seconds(Threshold threshold) {
     return LevelFile.number(value(threshold, Threshold.Form.SECONDS));
   }
 
   /** A percentage as a share, 1 for 100 %. */
-  double share(Threshold threshold) {
+  public double share(Threshold threshold) {
     return LevelFile.number(value(threshold, Threshold.Form.PERCENT)) / 100;
   }
 
   /** A whole number. */
-  int number(Threshold threshold) {
+  public int number(Threshold threshold) {
     return (int) LevelFile.number(value(threshold, Threshold.Form.NUMBER));
   }
 
   /** Whether it says yes. */
-  boolean yes(Threshold threshold) {
+  public boolean yes(Threshold threshold) {
     return value(threshold, Threshold.Form.YES_NO).equals("yes");
   }
 
   /** A severity. */
-  Severity severity(Threshold threshold) {
+  public Severity severity(Threshold threshold) {
     return LevelFile.severity(value(threshold, Threshold.Form.SEVERITY));
   }
 
@@ -168,7 +168,7 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
   }
 
   /** The clefs that players of an instrument read, as {@link fingering.music.Clef#display}. */
-  ImmutableSet<String> clefs(Instrument instrument) {
+  public ImmutableSet<String> clefs(Instrument instrument) {
     String value =
         value(
             switch (instrument.id()) {
@@ -187,7 +187,7 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
   }
 
   /** How quick its players are. */
-  public Level tempo() {
-    return Level.named(value(Threshold.TEMPO, Threshold.Form.NAME));
+  public PlayerSpeed tempo() {
+    return PlayerSpeed.named(value(Threshold.TEMPO, Threshold.Form.NAME));
   }
 }

@@ -3,7 +3,7 @@ package fingering.playability;
 import com.google.common.collect.ImmutableList;
 import fingering.music.Note;
 import fingering.music.Place;
-import fingering.musicxml.PartInfo;
+import fingering.musicxml.reading.PartInfo;
 import java.util.Comparator;
 import java.util.Optional;
 

@@ -5,7 +5,7 @@ import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
 import fingering.scoring.Weights;
 import fingering.tables.Position;
-import fingering.tempo.Level;
+import fingering.tempo.PlayerSpeed;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
@@ -87,7 +87,7 @@ final class LevelFile {
       case NAME ->
           threshold == Threshold.PLAN
               ? Weights.presets().contains(value)
-              : Level.all().stream().anyMatch(level -> level.name().equals(value));
+              : PlayerSpeed.all().stream().anyMatch(level -> level.name().equals(value));
       case PERCENT -> unit(value).filter(unit -> !unit.equals("s")).isPresent() && whole(value);
       case SECONDS -> unit(value).filter(unit -> !unit.equals("%")).isPresent();
       case NUMBER -> unit(value).filter(String::isEmpty).isPresent() && whole(value);

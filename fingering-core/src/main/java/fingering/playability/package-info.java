@@ -4,7 +4,8 @@
  *
  * <p>It knows {@link fingering.plan}, {@link fingering.tempo} and {@link fingering.musicxml}, and
  * the rooms below them. No method takes or returns null unless it says so. All values are
- * immutable; only a {@link fingering.playability.Checker} keeps anything, and serves many threads.
+ * immutable; only a {@link fingering.playability.check.Checker} keeps anything, and serves many
+ * threads.
  */
 @NullMarked
 package fingering.playability;

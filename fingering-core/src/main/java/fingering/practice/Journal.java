@@ -1,7 +1,7 @@
 package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
-import fingering.demand.Span;
+import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
 import java.time.LocalDate;
 import java.util.List;
@@ -83,7 +83,7 @@ public record Journal(
    * The last tempo that was clean, of the whole or of some measures. Measures are no slower than
    * the whole was, unless they were found so since.
    */
-  public Optional<Tempo> clean(Span measures) {
+  public Optional<Tempo> clean(MeasureSpan measures) {
     Optional<Tempo> own = Optional.empty();
     Optional<Tempo> known = Optional.empty();
     for (JournalEntry entry : entries) {
@@ -93,7 +93,7 @@ public record Journal(
       if (entry.measures().equals(measures)) {
         own = entry.clean();
         known = own;
-      } else if (entry.measures().equals(Span.WHOLE) && own.isPresent()) {
+      } else if (entry.measures().equals(MeasureSpan.WHOLE) && own.isPresent()) {
         known = Optional.of(faster(own.get(), entry.clean().get()));
       }
     }
@@ -109,6 +109,7 @@ public record Journal(
     return entries.stream()
         .anyMatch(
             entry ->
-                entry.when().toLocalDate().equals(date) && entry.measures().equals(Span.WHOLE));
+                entry.when().toLocalDate().equals(date)
+                    && entry.measures().equals(MeasureSpan.WHOLE));
   }
 }

@@ -1,6 +1,6 @@
 package fingering.practice;
 
-import fingering.demand.Span;
+import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
@@ -20,7 +20,8 @@ import java.util.Optional;
  * @param measures the measures it is about
  * @param note what else there is to say, on one line, may be empty
  */
-public record JournalEntry(LocalDateTime when, Optional<Tempo> clean, Span measures, String note) {
+public record JournalEntry(
+    LocalDateTime when, Optional<Tempo> clean, MeasureSpan measures, String note) {
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT)
           .withResolverStyle(ResolverStyle.STRICT);
@@ -75,7 +76,7 @@ public record JournalEntry(LocalDateTime when, Optional<Tempo> clean, Span measu
     return new JournalEntry(
         when(fields.get(0).strip()),
         clean.equals(NONE) ? Optional.empty() : Optional.of(Tempo.parse(clean)),
-        measures.equals(ALL) ? Span.WHOLE : Span.parse(measures),
+        measures.equals(ALL) ? MeasureSpan.WHOLE : MeasureSpan.parse(measures),
         fields.get(3));
   }
 

@@ -42,7 +42,7 @@ public record LadderRequest(
     }
     refuseSlow(clean);
     refuseSlow(goal);
-    clean = Beats.in(clean, goal.unit());
+    clean = BeatConversion.in(clean, goal.unit());
   }
 
   private static void refuseSlow(Tempo tempo) {

@@ -1,6 +1,6 @@
 package fingering.practice;
 
-import fingering.demand.Span;
+import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
 
 /**
@@ -11,4 +11,4 @@ import fingering.music.Tempo;
  * @param comfort their highest comfortable tempo, told as a tempo of the beginning
  * @param ladder their own ladder
  */
-public record LimitLadder(Span measures, String says, Tempo comfort, TempoLadder ladder) {}
+public record LimitLadder(MeasureSpan measures, String says, Tempo comfort, TempoLadder ladder) {}

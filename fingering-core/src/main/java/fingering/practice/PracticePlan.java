@@ -2,12 +2,12 @@ package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import fingering.demand.Span;
+import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
 import fingering.plan.Plan;
 import fingering.tempo.ComfortableTempo;
-import fingering.tempo.Level;
-import fingering.tempo.Limit;
+import fingering.tempo.PlayerSpeed;
+import fingering.tempo.TempoLimit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.DayOfWeek;
@@ -28,7 +28,7 @@ import java.util.Optional;
  * @param limits the ladders of measures whose steps shrink before the goal, in score order
  */
 public record PracticePlan(
-    Plan plan, Level level, TempoLadder whole, ImmutableList<LimitLadder> limits) {
+    Plan plan, PlayerSpeed level, TempoLadder whole, ImmutableList<LimitLadder> limits) {
   /**
    * Measures that get a ladder of their own; who practises more places by themselves, none well.
    */
@@ -53,18 +53,18 @@ public record PracticePlan(
       LocalDate today,
       LocalDate by,
       ImmutableSet<DayOfWeek> rest,
-      Metronome metronome) {}
+      MetronomeScale metronome) {}
 
   /**
    * Makes it.
    *
    * @throws IllegalArgumentException if the request cannot be met; the message is one sentence
    */
-  public static PracticePlan of(Plan plan, Level level, Request request, Journal journal) {
+  public static PracticePlan of(Plan plan, PlayerSpeed level, Request request, Journal journal) {
     ComfortableTempo comfort = ComfortableTempo.of(plan, level);
     Tempo clean =
         journal
-            .clean(Span.WHOLE)
+            .clean(MeasureSpan.WHOLE)
             .or(request::from)
             .orElseThrow(
                 () ->
@@ -79,11 +79,11 @@ public record PracticePlan(
             goal(request, first, clean),
             size(request, comfort.factor().stream().boxed().findFirst(), scaled));
     ImmutableList.Builder<LimitLadder> limits = ImmutableList.builder();
-    for (List<Limit> together : together(comfort, scaled, request.goal())) {
-      Limit tightest =
-          together.stream().min(Comparator.comparingDouble(Limit::factor)).orElseThrow();
-      Span span =
-          Span.of(
+    for (List<TempoLimit> together : together(comfort, scaled, request.goal())) {
+      TempoLimit tightest =
+          together.stream().min(Comparator.comparingDouble(TempoLimit::factor)).orElseThrow();
+      MeasureSpan span =
+          MeasureSpan.of(
               together.get(0).first().measure(),
               Collections.max(together, Comparator.comparingInt(PracticePlan::end))
                   .last()
@@ -121,15 +121,16 @@ public record PracticePlan(
   }
 
   /** What limits before the goal, measures that touch drawn together. */
-  private static List<List<Limit>> together(ComfortableTempo comfort, Scaled scaled, Tempo goal) {
-    List<Limit> limiting =
+  private static List<List<TempoLimit>> together(
+      ComfortableTempo comfort, Scaled scaled, Tempo goal) {
+    List<TempoLimit> limiting =
         comfort.tightest(MOST).stream()
             .filter(limit -> shrinks(limit, scaled, goal))
             .sorted(Comparator.comparingInt(limit -> limit.first().measureIndex()))
             .toList();
-    List<List<Limit>> together = new ArrayList<>();
-    for (Limit limit : limiting) {
-      List<Limit> last = together.isEmpty() ? List.of() : together.get(together.size() - 1);
+    List<List<TempoLimit>> together = new ArrayList<>();
+    for (TempoLimit limit : limiting) {
+      List<TempoLimit> last = together.isEmpty() ? List.of() : together.get(together.size() - 1);
       boolean next =
           last.stream().anyMatch(before -> end(before) + 1 >= limit.first().measureIndex());
       if (next) {
@@ -141,12 +142,12 @@ public record PracticePlan(
     return together;
   }
 
-  private static int end(Limit limit) {
+  private static int end(TempoLimit limit) {
     return limit.last().measureIndex();
   }
 
-  private static boolean shrinks(Limit limit, Scaled scaled, Tempo goal) {
-    StepSize size = new StepSize(Metronome.EXACT, scaled.times(limit.factor()));
+  private static boolean shrinks(TempoLimit limit, Scaled scaled, Tempo goal) {
+    StepSize size = new StepSize(MetronomeScale.EXACT, scaled.times(limit.factor()));
     return size.smallerFrom()
         .filter(from -> from.perMinute().compareTo(goal.perMinute()) < 0)
         .isPresent();

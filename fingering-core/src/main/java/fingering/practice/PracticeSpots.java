@@ -9,10 +9,10 @@ import fingering.music.Passage;
 import fingering.plan.Plan;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
-import fingering.tempo.Cause;
 import fingering.tempo.ComfortableTempo;
-import fingering.tempo.Level;
-import fingering.tempo.Limit;
+import fingering.tempo.LimitCause;
+import fingering.tempo.PlayerSpeed;
+import fingering.tempo.TempoLimit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -38,18 +38,18 @@ public final class PracticeSpots {
 
   private final Plan plan;
   private final Passage passage;
-  private final Drill drill;
+  private final ExerciseBuilder drill;
   private final Set<Integer> measures = new HashSet<>();
   private final List<PracticeSpot> spots = new ArrayList<>();
 
   private PracticeSpots(Plan plan) {
     this.plan = plan;
     passage = plan.passage();
-    drill = new Drill(plan);
+    drill = new ExerciseBuilder(plan);
   }
 
   /** The spots of a plan, in score order, six at most. */
-  public static ImmutableList<PracticeSpot> of(Plan plan, Level level) {
+  public static ImmutableList<PracticeSpot> of(Plan plan, PlayerSpeed level) {
     PracticeSpots found = new PracticeSpots(plan);
     plan.notes().stream()
         .filter(note -> note.shift() && note.moment() > 0)
@@ -64,7 +64,7 @@ public final class PracticeSpots {
         .filter(limit -> !found.measures.contains(limit.place().measureIndex()))
         .limit(LIMITS)
         .forEach(found::limit);
-    Figures.most(plan).filter(found::ordinary).ifPresent(found::figure);
+    RepeatedFigures.most(plan).filter(found::ordinary).ifPresent(found::figure);
     return ImmutableList.sortedCopyOf(
         Comparator.comparingInt((PracticeSpot spot) -> spot.place().measureIndex()), found.spots);
   }
@@ -171,12 +171,12 @@ public final class PracticeSpots {
     return finger == Finger.THUMB ? "the thumb" : "finger " + finger.symbol();
   }
 
-  private boolean ordinary(Figures.Figure figure) {
+  private boolean ordinary(RepeatedFigures.Figure figure) {
     boolean known = measures.contains(passage.moments().get(figure.from()).place().measureIndex());
     return !known && IntStream.rangeClosed(figure.from(), figure.to()).allMatch(this::plain);
   }
 
-  private void figure(Figures.Figure figure) {
+  private void figure(RepeatedFigures.Figure figure) {
     Moment first = passage.moments().get(figure.from());
     measures.add(first.place().measureIndex());
     spots.add(
@@ -195,9 +195,9 @@ public final class PracticeSpots {
     return first.equals(last) ? first : first + "–" + last;
   }
 
-  private void limit(Limit limit) {
+  private void limit(TempoLimit limit) {
     int to = limit.moment();
-    boolean run = limit.cause() == Cause.RUN;
+    boolean run = limit.cause() == LimitCause.RUN;
     int begin = begin(to);
     int end = end(begin);
     for (int m = limit.first().measureIndex(); m <= limit.last().measureIndex(); m++) {

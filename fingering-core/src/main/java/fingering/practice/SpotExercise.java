@@ -1,17 +1,17 @@
 package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
-import fingering.exercise.Staff;
+import fingering.exercise.ClefChoice;
 import fingering.music.BeatUnit;
 import fingering.music.NoteAddress;
 import fingering.music.Tempo;
-import fingering.musicxml.NoteMarks;
-import fingering.musicxml.PlainNote;
-import fingering.musicxml.PlainScore;
-import fingering.musicxml.PlainScoreWriter;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreMarker;
-import fingering.musicxml.UnfinishedScore;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.file.StagedScore;
+import fingering.musicxml.marking.NoteMarks;
+import fingering.musicxml.marking.ScoreMarker;
+import fingering.musicxml.writing.PlainNote;
+import fingering.musicxml.writing.PlainScore;
+import fingering.musicxml.writing.PlainScoreWriter;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import java.nio.file.Path;
@@ -53,7 +53,7 @@ public record SpotExercise(
 
   /** The score without fingers. */
   PlainScore score() {
-    Staff staff = new Staff(instrument);
+    ClefChoice staff = new ClefChoice(instrument);
     ImmutableList.Builder<PlainScore.Measure> plain = ImmutableList.builder();
     for (ImmutableList<Stroke> measure : measures) {
       ImmutableList<PlainNote> notes =
@@ -117,7 +117,7 @@ public record SpotExercise(
    *
    * @throws fingering.musicxml.UnwritableScoreException as above
    */
-  public UnfinishedScore unfinished(Path target) {
+  public StagedScore unfinished(Path target) {
     return file().unfinished(text(), target);
   }
 

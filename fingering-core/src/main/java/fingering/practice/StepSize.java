@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param comfort the highest comfortable tempo, in the unit of the ladder; empty where nothing
  *     limits the plan
  */
-public record StepSize(Metronome metronome, Optional<Tempo> comfort) {
+public record StepSize(MetronomeScale metronome, Optional<Tempo> comfort) {
   /** From this share of the comfortable tempo on, steps are smaller. */
   private static final BigDecimal NEAR = new BigDecimal("0.85");
 

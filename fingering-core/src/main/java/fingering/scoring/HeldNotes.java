@@ -55,24 +55,24 @@ public record HeldNotes(
   }
 
   /** How many there are. */
-  int count() {
+  public int count() {
     return now.length();
   }
 
   /** Whether one of them sounded at the moment before. */
-  boolean sounded(int held) {
+  public boolean sounded(int held) {
     return before.get(held) >= 0;
   }
 
   /** How the grip of the moment before took one of them; empty if it had let go of it. */
-  Optional<Placement> left(int held, Grip grip) {
+  public Optional<Placement> left(int held, Grip grip) {
     ImmutableList<Placement> placements = grip.placements();
     int at = placements.size() == soundingBefore ? before.get(held) : beforeStruck.get(held);
     return at < 0 ? Optional.empty() : Optional.of(placements.get(at));
   }
 
   /** How the grip of this moment takes one of them; empty if it lets go of it. */
-  Optional<Placement> reached(int held, Grip grip) {
+  public Optional<Placement> reached(int held, Grip grip) {
     ImmutableList<Placement> placements = grip.placements();
     return placements.size() == sounding
         ? Optional.of(placements.get(now.get(held)))

@@ -20,7 +20,7 @@ public final class Scoring {
   private final long[] transitionWeights;
   private final TransitionRule[] leisurelyRules;
   private final long[] leisurelyWeights;
-  private final ImmutableList<HurriedTransitionRule> hurriedRules;
+  private final ImmutableList<TimedTransitionRule> hurriedRules;
   private final ImmutableLongArray hurriedWeights;
   private final PacedNoteRule[] pacedNoteRules;
   private final long[] pacedNoteWeights;
@@ -37,12 +37,11 @@ public final class Scoring {
     transitionWeights = weights(transitionRules, weights);
     leisurelyRules =
         of(charging, TransitionRule.class)
-            .filter(rule -> !(rule instanceof HurriedTransitionRule))
+            .filter(rule -> !(rule instanceof TimedTransitionRule))
             .filter(rule -> !(rule instanceof PacedTransitionRule))
             .toArray(TransitionRule[]::new);
     leisurelyWeights = weights(leisurelyRules, weights);
-    hurriedRules =
-        of(charging, HurriedTransitionRule.class).collect(ImmutableList.toImmutableList());
+    hurriedRules = of(charging, TimedTransitionRule.class).collect(ImmutableList.toImmutableList());
     hurriedWeights =
         ImmutableLongArray.copyOf(weights(hurriedRules.toArray(CostRule[]::new), weights));
     pacedNoteRules = of(charging, PacedNoteRule.class).toArray(PacedNoteRule[]::new);
@@ -76,11 +75,6 @@ public final class Scoring {
     return new Scoring(rules, weights);
   }
 
-  /** All rules of the library with the weights of common practice. */
-  public static Scoring commonPractice() {
-    return of(Rules.all(), Weights.commonPractice());
-  }
-
   /** The rules, in the order in which they are told. */
   public ImmutableList<CostRule> rules() {
     return rules;
@@ -92,7 +86,7 @@ public final class Scoring {
   }
 
   /** Points of a grip by itself. */
-  public long cost(Stroke stroke, Grip grip) {
+  public long cost(NoteContext stroke, Grip grip) {
     long cost = 0;
     for (int i = 0; i < noteRules.length; i++) {
       cost += charged(noteRules[i], noteRules[i].amount(stroke, grip)) * noteWeights[i];
@@ -101,10 +95,10 @@ public final class Scoring {
   }
 
   /**
-   * Points of a grip by itself for each hundredth of a second of {@link Stroke#singing}: its cost
-   * is that of the {@link Stroke#unsung unsung} stroke and so much more.
+   * Points of a grip by itself for each hundredth of a second of {@link NoteContext#singing}: its
+   * cost is that of the {@link NoteContext#unsung unsung} stroke and so much more.
    */
-  public long paced(Stroke stroke, Grip grip) {
+  public long paced(NoteContext stroke, Grip grip) {
     long cost = 0;
     for (int i = 0; i < pacedNoteRules.length; i++) {
       cost +=
@@ -114,16 +108,17 @@ public final class Scoring {
   }
 
   /** Points of the way from one grip to the next. */
-  public long cost(Passing passing, Grip before, Grip now) {
+  public long cost(Transition passing, Grip before, Grip now) {
     return cost(transitionRules, transitionWeights, passing, before, now);
   }
 
   /** What ways cost in a passing but for what depends on times and pace. */
-  public PassingCosts leisurely(Passing passing) {
-    return new PassingCosts(leisurelyRules, leisurelyWeights, passing);
+  public TransitionCosts leisurely(Transition passing) {
+    return new TransitionCosts(leisurelyRules, leisurelyWeights, passing);
   }
 
-  static long cost(TransitionRule[] rules, long[] weights, Passing passing, Grip before, Grip now) {
+  static long cost(
+      TransitionRule[] rules, long[] weights, Transition passing, Grip before, Grip now) {
     long cost = 0;
     for (int i = 0; i < rules.length; i++) {
       cost += charged(rules[i], rules[i].amount(passing, before, now)) * weights[i];
@@ -132,7 +127,7 @@ public final class Scoring {
   }
 
   /** The rules that charge what time is lacking. */
-  public ImmutableList<HurriedTransitionRule> hurried() {
+  public ImmutableList<TimedTransitionRule> hurried() {
     return hurriedRules;
   }
 
@@ -141,8 +136,8 @@ public final class Scoring {
     return hurriedWeights;
   }
 
-  /** Points of the way for each hundredth of a second of {@link Passing#singing}. */
-  public long paced(Passing passing, Grip before, Grip now) {
+  /** Points of the way for each hundredth of a second of {@link Transition#singing}. */
+  public long paced(Transition passing, Grip before, Grip now) {
     long cost = 0;
     for (int i = 0; i < pacedTransitionRules.length; i++) {
       PacedTransitionRule rule = pacedTransitionRules[i];
@@ -159,21 +154,11 @@ public final class Scoring {
     return amount;
   }
 
-  /** Whether the hand shifts on the way from one grip to the next. */
-  public static boolean shifts(Passing passing, Grip before, Grip now) {
-    return ShiftRules.shifts(passing, before, now);
-  }
-
-  /** How many strings the bow crosses on the way: 0 none, 1 to the neighbour, 2 skipping one. */
-  public static int stringsCrossed(Passing passing, Grip before, Grip now) {
-    return CrossingRules.apart(passing, before, now);
-  }
-
   /** What every rule charges a whole path, moment by moment; charges of nothing are left out. */
   public ImmutableList<Charge> explain(ImmutableList<Moment> moments, ImmutableList<Grip> path) {
     ImmutableList.Builder<Charge> charges = ImmutableList.builder();
     for (int m = 0; m < path.size(); m++) {
-      Stroke stroke = Stroke.of(moments.get(m));
+      NoteContext stroke = NoteContext.of(moments.get(m));
       for (int i = 0; i < noteRules.length; i++) {
         long amount = noteRules[i].amount(stroke, path.get(m));
         add(charges, noteRules[i], m, amount, noteWeights[i]);
@@ -181,7 +166,7 @@ public final class Scoring {
       if (m == 0) {
         continue;
       }
-      Passing passing = Passing.between(moments.get(m - 1), moments.get(m));
+      Transition passing = Transition.between(moments.get(m - 1), moments.get(m));
       for (int i = 0; i < transitionRules.length; i++) {
         long amount = transitionRules[i].amount(passing, path.get(m - 1), path.get(m));
         add(charges, transitionRules[i], m, amount, transitionWeights[i]);

@@ -4,7 +4,7 @@ import fingering.fingerboard.Grip;
 
 /**
  * A rule that judges the way from one grip to the next. How much time there is a {@link
- * HurriedTransitionRule} may charge, and how slow the music is a {@link PacedTransitionRule}; other
+ * TimedTransitionRule} may charge, and how slow the music is a {@link PacedTransitionRule}; other
  * rules find neither in the passing they are given by the search.
  */
 public interface TransitionRule extends CostRule {
@@ -14,15 +14,15 @@ public interface TransitionRule extends CostRule {
   }
 
   /** How much of what the rule charges this passing has, in the rule's unit; 0 or more. */
-  long amount(Passing passing, Grip before, Grip now);
+  long amount(Transition passing, Grip before, Grip now);
 
   /** What the hand has to do, or not to do, for the rule to charge anything. */
-  default Occasion occasion() {
-    return Occasion.ANY;
+  default ShiftCondition occasion() {
+    return ShiftCondition.ANY;
   }
 
   /** Whether the rule may charge anything in such a passing, from some grip to some other. */
-  default boolean concerns(Passing passing) {
+  default boolean concerns(Transition passing) {
     return true;
   }
 }

@@ -7,14 +7,14 @@ import java.util.Map;
 
 /** A requirement at work: which state follows which, looked up and not asked for again. */
 final class Automaton {
-  private final Layers layers;
+  private final LayeredGraph layers;
   private final Requirement requirement;
   private final Map<Long, int[]> next = new HashMap<>();
 
   /** By moment, {@link #after(int)}; those not asked for yet are missing. */
   private final int[][][] all;
 
-  Automaton(Layers layers, Requirement requirement) {
+  Automaton(LayeredGraph layers, Requirement requirement) {
     this.layers = layers;
     this.requirement = requirement;
     all = new int[layers.moments().size()][][];

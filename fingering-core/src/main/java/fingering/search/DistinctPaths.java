@@ -63,31 +63,32 @@ final class DistinctPaths {
     }
   }
 
-  private final Layers layers;
+  private final LayeredGraph layers;
   private final Requirement requirement;
   private final Automaton automaton;
   private final int states;
   private final ForwardPass pass;
-  private final ImmutableList<Lookalikes> lookalikes;
+  private final ImmutableList<EquivalenceClasses> lookalikes;
   private final TreeSet<Ending> aside = new TreeSet<>(Ending.BEST_FIRST);
   private long number;
 
-  private DistinctPaths(Layers layers, Requirement requirement, Appearance.Grain grain) {
+  private DistinctPaths(
+      LayeredGraph layers, Requirement requirement, VisibleFingering.Grain grain) {
     this.layers = layers;
     this.requirement = requirement;
     automaton = new Automaton(layers, requirement);
     states = requirement.states();
     pass = ForwardPass.of(layers, requirement);
-    ImmutableList.Builder<Lookalikes> all = ImmutableList.builder();
+    ImmutableList.Builder<EquivalenceClasses> all = ImmutableList.builder();
     for (int m = 0; m < layers.moments().size(); m++) {
-      all.add(Lookalikes.among(layers.moments().get(m), layers.grips().get(m), grain));
+      all.add(EquivalenceClasses.among(layers.moments().get(m), layers.grips().get(m), grain));
     }
     lookalikes = all.build();
   }
 
   /** The k best paths that look different, best first; fewer where there are fewer. */
   static ImmutableList<Path> best(
-      Layers layers, Requirement requirement, int k, Appearance.Grain grain) {
+      LayeredGraph layers, Requirement requirement, int k, VisibleFingering.Grain grain) {
     DistinctPaths search = new DistinctPaths(layers, requirement, grain);
     search.begin(k);
     ImmutableList.Builder<Path> found = ImmutableList.builder();
@@ -134,7 +135,7 @@ final class DistinctPaths {
    */
   private long[] restBefore(int m, ImmutableIntArray group, long[] rest) {
     ImmutableList<Grip> now = layers.grips().get(m);
-    Ways ways = pass.ways(m + 1);
+    EdgeCostView ways = pass.ways(m + 1);
     long[] own = pass.own(m + 1);
     long[] sums = pass.sums(m);
     long[] all = ForwardPass.unreached(now.size() * states);
@@ -208,7 +209,7 @@ final class DistinctPaths {
   }
 
   /** The layers with one group for each moment. */
-  private Layers only(int[] groups) {
+  private LayeredGraph only(int[] groups) {
     return layers.closing((m, grip) -> lookalikes.get(m).groupOf().get(grip) != groups[m]);
   }
 }

@@ -7,10 +7,10 @@ import java.util.Optional;
  * music. Safe for use by many threads.
  */
 final class EdgeCosts {
-  private final Table points;
+  private final CostMatrix points;
 
   /** Points for each hundredth of a second of singing. */
-  private final Table paced;
+  private final CostMatrix paced;
 
   /** Whether there are any of these. */
   private final boolean paces;
@@ -20,7 +20,7 @@ final class EdgeCosts {
    *
    * @param paced points for each hundredth of a second of singing; empty where there are none
    */
-  EdgeCosts(Table points, Optional<Table> paced) {
+  EdgeCosts(CostMatrix points, Optional<CostMatrix> paced) {
     this.points = points;
     this.paced = paced.orElse(points);
     paces = paced.isPresent();

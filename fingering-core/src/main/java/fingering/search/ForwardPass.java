@@ -2,8 +2,8 @@ package fingering.search;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
-import fingering.scoring.Passing;
-import fingering.scoring.Stroke;
+import fingering.scoring.NoteContext;
+import fingering.scoring.Transition;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -19,7 +19,7 @@ final class ForwardPass {
   /** Penalty is counted in this many points, so that no cost outweighs it, whatever the weights. */
   private static final int PENALTY_BITS = 44;
 
-  private final Layers layers;
+  private final LayeredGraph layers;
   private final Automaton automaton;
   private final int states;
 
@@ -29,7 +29,7 @@ final class ForwardPass {
   /** What the grips of each moment cost by themselves, and the ways to them. */
   private final NodeCosts[] nodes;
 
-  private final Ways[] ways;
+  private final EdgeCostView[] ways;
 
   /** By moment, {@link #own}; those not asked for are missing. */
   private final long[][] own;
@@ -43,24 +43,24 @@ final class ForwardPass {
   /** Whether every grip can be taken and costs nothing but points. */
   private final boolean free;
 
-  private ForwardPass(Layers layers, Requirement requirement) {
+  private ForwardPass(LayeredGraph layers, Requirement requirement) {
     this.layers = layers;
     this.automaton = new Automaton(layers, requirement);
     states = requirement.states();
     sums = new long[layers.moments().size()][];
     nodes = new NodeCosts[sums.length];
-    ways = new Ways[sums.length];
+    ways = new EdgeCostView[sums.length];
     own = new long[sums.length][];
     singing = new long[sums.length];
     numbers = new int[sums.length];
     for (int m = 0; m < numbers.length; m++) {
       numbers[m] = layers.costs().number(layers.grips().get(m));
     }
-    free = layers.closed() == Closed.NONE && layers.penalty() == Penalty.NONE;
+    free = layers.closed() == NodeFilter.NONE && layers.penalty() == Penalty.NONE;
   }
 
   /** Passes through the layers. */
-  static ForwardPass of(Layers layers, Requirement requirement) {
+  static ForwardPass of(LayeredGraph layers, Requirement requirement) {
     ForwardPass pass = new ForwardPass(layers, requirement);
     pass.sums[0] = pass.first();
     for (int m = 1; m < pass.sums.length; m++) {
@@ -90,7 +90,7 @@ final class ForwardPass {
 
   private long[] next(int m) {
     ImmutableList<Grip> now = layers.grips().get(m);
-    Passing passing = Passing.between(layers.moments().get(m - 1), layers.moments().get(m));
+    Transition passing = Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
     ways[m] =
         layers.costs().of(passing, numbers[m - 1], numbers[m], layers.grips().get(m - 1), now);
     long[] next = unreached(now.size() * states);
@@ -158,7 +158,7 @@ final class ForwardPass {
   }
 
   /** The costs of the ways to a moment, from the second. */
-  Ways ways(int m) {
+  EdgeCostView ways(int m) {
     return ways[m];
   }
 
@@ -179,7 +179,7 @@ final class ForwardPass {
 
   private NodeCosts nodes(int m) {
     if (nodes[m] == null) {
-      Stroke stroke = Stroke.of(layers.moments().get(m));
+      NoteContext stroke = NoteContext.of(layers.moments().get(m));
       singing[m] = stroke.singing();
       nodes[m] = layers.costs().of(stroke, numbers[m], layers.grips().get(m));
     }

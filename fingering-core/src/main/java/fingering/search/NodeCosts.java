@@ -2,8 +2,8 @@ package fingering.search;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
+import fingering.scoring.NoteContext;
 import fingering.scoring.Scoring;
-import fingering.scoring.Stroke;
 
 /** What each grip of a moment costs by itself. Arrays are not copied; nobody changes them. */
 final class NodeCosts {
@@ -15,7 +15,7 @@ final class NodeCosts {
     this.paced = paced;
   }
 
-  static NodeCosts of(Scoring scoring, Stroke unsung, ImmutableList<Grip> grips) {
+  static NodeCosts of(Scoring scoring, NoteContext unsung, ImmutableList<Grip> grips) {
     long[] costs = new long[grips.size()];
     long[] paced = new long[grips.size()];
     for (int j = 0; j < costs.length; j++) {

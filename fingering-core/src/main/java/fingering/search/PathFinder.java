@@ -26,33 +26,33 @@ public final class PathFinder {
    *
    * @throws IllegalArgumentException if a rule looks further back than the search keeps
    */
-  public static Optional<Path> best(Layers layers, Requirement requirement) {
+  public static Optional<Path> best(LayeredGraph layers, Requirement requirement) {
     refuseLongLookBack(layers);
     ForwardPass free = ForwardPass.of(layers, Requirement.NONE);
     Optional<Path> cheapest = free.best();
     if (cheapest.isEmpty() || (requirement.states() == 1 && requirement.satisfied(0))) {
       return cheapest;
     }
-    return new Skills(layers, free, cheapest.get()).best(requirement);
+    return new SkillSearch(layers, free, cheapest.get()).best(requirement);
   }
 
   /**
-   * The best paths that a player can tell apart; {@link #best(Layers, Requirement, int,
-   * Appearance.Grain)} with {@link Appearance.Grain#FINGERS}.
+   * The best paths that a player can tell apart; {@link #best(LayeredGraph, Requirement, int,
+   * VisibleFingering.Grain)} with {@link VisibleFingering.Grain#FINGERS}.
    *
    * @param k how many, 1 to {@value #MOST}
    * @throws IllegalArgumentException if a rule looks further back than the search keeps, or k is
    *     out of range
    */
-  public static ImmutableList<Path> best(Layers layers, Requirement requirement, int k) {
-    return best(layers, requirement, k, Appearance.Grain.FINGERS);
+  public static ImmutableList<Path> best(LayeredGraph layers, Requirement requirement, int k) {
+    return best(layers, requirement, k, VisibleFingering.Grain.FINGERS);
   }
 
   /**
-   * The best paths that differ in {@link Appearance} somewhere, best first; fewer where there are
-   * fewer, none where no path satisfies the requirement. The first is the best path. Of the paths
-   * that look alike the best stands for all. Among equals the one that shares the longest ending
-   * with a path before it comes first.
+   * The best paths that differ in {@link VisibleFingering} somewhere, best first; fewer where there
+   * are fewer, none where no path satisfies the requirement. The first is the best path. Of the
+   * paths that look alike the best stands for all. Among equals the one that shares the longest
+   * ending with a path before it comes first.
    *
    * <p>Every path is exact in its place. Each further path takes at most twice the time of the
    * best, as a rule far less. Takes 8 bytes for each grip and state: under 120 MB for 20,000
@@ -64,7 +64,7 @@ public final class PathFinder {
    *     out of range
    */
   public static ImmutableList<Path> best(
-      Layers layers, Requirement requirement, int k, Appearance.Grain grain) {
+      LayeredGraph layers, Requirement requirement, int k, VisibleFingering.Grain grain) {
     refuseLongLookBack(layers);
     if (k < 1 || k > MOST) {
       throw new IllegalArgumentException(
@@ -73,7 +73,7 @@ public final class PathFinder {
     return DistinctPaths.best(layers, requirement, k, grain);
   }
 
-  private static void refuseLongLookBack(Layers layers) {
+  private static void refuseLongLookBack(LayeredGraph layers) {
     if (layers.scoring().lookBack() > MEMORY) {
       throw new IllegalArgumentException(
           "a rule looks back "

@@ -4,8 +4,8 @@
  *
  * <p>It knows {@link fingering.scoring} and the rooms below that; what a requirement means to a
  * teacher it does not know. No method takes or returns null unless it says so. {@link
- * fingering.search.Costs} remembers what it reckoned, and serves many threads; a search runs in the
- * thread that asks.
+ * fingering.search.CostCache} remembers what it reckoned, and serves many threads; a search runs in
+ * the thread that asks.
  */
 @NullMarked
 package fingering.search;

@@ -18,11 +18,12 @@ import java.util.OptionalDouble;
  * @param byMeasure what limits each measure most, in score order; measures that nothing limits are
  *     left out
  */
-public record ComfortableTempo(Level level, Tempo marked, ImmutableList<Limit> byMeasure) {
+public record ComfortableTempo(
+    PlayerSpeed level, Tempo marked, ImmutableList<TempoLimit> byMeasure) {
   private static final double WELL_ABOVE = 1.5;
 
   /** Reckons it for a plan. */
-  public static ComfortableTempo of(Plan plan, Level level) {
+  public static ComfortableTempo of(Plan plan, PlayerSpeed level) {
     return new ComfortableTempo(
         level,
         plan.passage().tempo(),
@@ -31,7 +32,7 @@ public record ComfortableTempo(Level level, Tempo marked, ImmutableList<Limit> b
 
   /** The multiple of the tempi marked; empty where nothing limits it. */
   public OptionalDouble factor() {
-    return byMeasure.stream().mapToDouble(Limit::factor).min();
+    return byMeasure.stream().mapToDouble(TempoLimit::factor).min();
   }
 
   /**
@@ -39,7 +40,9 @@ public record ComfortableTempo(Level level, Tempo marked, ImmutableList<Limit> b
    * above every metronome mark.
    */
   public Optional<Tempo> tempo() {
-    return factor().isEmpty() ? Optional.empty() : Metronome.atMost(marked, factor().getAsDouble());
+    return factor().isEmpty()
+        ? Optional.empty()
+        : MetronomeMarks.atMost(marked, factor().getAsDouble());
   }
 
   /** Whether the tempo marked is faster than is at ease. */
@@ -68,9 +71,9 @@ public record ComfortableTempo(Level level, Tempo marked, ImmutableList<Limit> b
    * The same as {@link #tightest}, for people: of runs that have a measure in common only the
    * tightest.
    */
-  public ImmutableList<Limit> tightestApart(int howMany) {
-    List<Limit> apart = new ArrayList<>();
-    for (Limit limit : tightest(byMeasure.size())) {
+  public ImmutableList<TempoLimit> tightestApart(int howMany) {
+    List<TempoLimit> apart = new ArrayList<>();
+    for (TempoLimit limit : tightest(byMeasure.size())) {
       if (apart.size() < howMany && apart.stream().noneMatch(limit::shares)) {
         apart.add(limit);
       }
@@ -79,9 +82,9 @@ public record ComfortableTempo(Level level, Tempo marked, ImmutableList<Limit> b
   }
 
   /** What limits the most, the tightest first, one of each measure. */
-  public ImmutableList<Limit> tightest(int howMany) {
+  public ImmutableList<TempoLimit> tightest(int howMany) {
     return byMeasure.stream()
-        .sorted(Comparator.comparingDouble(Limit::factor))
+        .sorted(Comparator.comparingDouble(TempoLimit::factor))
         .limit(howMany)
         .collect(ImmutableList.toImmutableList());
   }

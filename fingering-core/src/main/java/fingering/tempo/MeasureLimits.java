@@ -8,21 +8,22 @@ import fingering.plan.Plan;
  * words, so that it is quicker than {@link ComfortableTempo} where little is.
  */
 public final class MeasureLimits {
-  private final Level level;
-  private final Limits limits;
+  private final PlayerSpeed level;
+  private final TempoLimitFinder limits;
 
-  private MeasureLimits(Level level, Limits limits) {
+  private MeasureLimits(PlayerSpeed level, TempoLimitFinder limits) {
     this.level = level;
     this.limits = limits;
   }
 
   /** Finds the limits of a plan for players of a level. */
-  public static MeasureLimits of(Plan plan, Level level) {
-    return new MeasureLimits(level, new Limits(plan.passage(), plan.grips(), level).find());
+  public static MeasureLimits of(Plan plan, PlayerSpeed level) {
+    return new MeasureLimits(
+        level, new TempoLimitFinder(plan.passage(), plan.grips(), level).find());
   }
 
   /** The level of the players. */
-  public Level level() {
+  public PlayerSpeed level() {
     return level;
   }
 
@@ -32,7 +33,7 @@ public final class MeasureLimits {
    *
    * @param factor the multiple, 1 for the tempi as marked
    */
-  public ImmutableList<Limit> under(double factor) {
+  public ImmutableList<TempoLimit> under(double factor) {
     return limits.under(factor);
   }
 

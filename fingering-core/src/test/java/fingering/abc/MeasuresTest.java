@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.music.Measure;
 import fingering.music.Passage;
-import fingering.musicxml.PassageRequest;
+import fingering.musicxml.reading.PassageRequest;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,6 +3,7 @@ package fingering.abc;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
+import fingering.abc.syntax.AbcException;
 import fingering.music.Passage;
 import fingering.tables.Letter;
 import fingering.tables.Pitch;

@@ -5,8 +5,9 @@ import static fingering.abc.Typed.written;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
+import fingering.abc.syntax.AbcException;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.ScoreReader;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,11 +3,12 @@ package fingering.abc;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import fingering.abc.syntax.AbcException;
 import fingering.music.Note;
 import fingering.music.Passage;
-import fingering.musicxml.PassageRequest;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.tables.Instruments;
 import java.util.List;
 import java.util.Optional;

@@ -3,19 +3,19 @@ package fingering.audition;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
+import fingering.demand.Avoid.What;
 import fingering.demand.ShowPosition;
 import fingering.demand.ShowShift;
 import fingering.demand.ShowStay;
 import fingering.demand.ShowTechnique;
 import fingering.demand.Skill;
-import fingering.demand.Without.What;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Music;
 import fingering.music.RandomMusic;
 import fingering.plan.Brief;
 import fingering.plan.Planner;
-import fingering.plan.Planners;
-import fingering.scoring.Scoring;
+import fingering.plan.PlannerFactory;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,14 +40,14 @@ class AuditionOptimumTest {
           new ShowShift(Optional.of(ShowShift.Direction.UP), Optional.empty(), 2),
           new ShowTechnique(What.FOURTH_FINGER));
 
-  static ImmutableList<Piece> pieces(int seed, int count, int notes) {
-    Planners planners = new Planners(Scoring.commonPractice(), LeftHand.MEDIUM);
+  static ImmutableList<AuditionPiece> pieces(int seed, int count, int notes) {
+    PlannerFactory planners = new PlannerFactory(StandardRules.commonPractice(), LeftHand.MEDIUM);
     RandomMusic random = new RandomMusic(seed);
-    ImmutableList.Builder<Piece> pieces = ImmutableList.builder();
+    ImmutableList.Builder<AuditionPiece> pieces = ImmutableList.builder();
     for (int i = 0; i < count; i++) {
       Planner planner =
           planners.of(Music.viola().meter(2, 4).notes(random.line(notes, 50, 76))); // D3 to E5
-      pieces.add(Piece.of("piece " + i, planner, Brief.free("free"), true));
+      pieces.add(AuditionPiece.of("piece " + i, planner, Brief.free("free"), true));
     }
     return pieces.build();
   }
@@ -70,7 +70,8 @@ class AuditionOptimumTest {
     return all;
   }
 
-  private static OptionalLong extra(Piece piece, List<Skill> skills, List<Integer> amounts) {
+  private static OptionalLong extra(
+      AuditionPiece piece, List<Skill> skills, List<Integer> amounts) {
     Brief.Builder brief = Brief.builder("some");
     for (int j = 0; j < skills.size(); j++) {
       if (amounts.get(j) > 0) {
@@ -86,7 +87,7 @@ class AuditionOptimumTest {
 
   /** The least that all pieces together cost above their cheapest plans, over every assignment. */
   private static OptionalLong least(
-      List<Piece> pieces, List<Skill> skills, boolean inOnePiece, List<Integer> left) {
+      List<AuditionPiece> pieces, List<Skill> skills, boolean inOnePiece, List<Integer> left) {
     if (pieces.isEmpty()) {
       return left.stream().allMatch(rest -> rest <= 0) ? OptionalLong.of(0) : OptionalLong.empty();
     }
@@ -108,7 +109,8 @@ class AuditionOptimumTest {
     return best;
   }
 
-  private static void assertLeast(List<Piece> pieces, List<Skill> skills, boolean inOnePiece) {
+  private static void assertLeast(
+      List<AuditionPiece> pieces, List<Skill> skills, boolean inOnePiece) {
     Audition audition =
         AuditionPlanner.plan(
             ImmutableList.copyOf(pieces), ImmutableList.copyOf(skills), inOnePiece);
@@ -118,7 +120,7 @@ class AuditionOptimumTest {
     if (least.isPresent()) {
       assertThat(audition.extra()).isEqualTo(least.getAsLong());
     }
-    for (AskedSkill skill : audition.skills()) {
+    for (RequiredSkill skill : audition.skills()) {
       assertThat(skill.met()).isEqualTo(skill.amountShown() >= skill.skill().asked());
     }
   }

@@ -12,7 +12,7 @@ import fingering.music.Music;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
-import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.Position;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class AuditionPlannerTest {
   @Test
   void notesInAPositionAreThoseThatTheirPlansStopThere() {
-    ImmutableList<Piece> pieces = pieces(7, 3, 16);
+    ImmutableList<AuditionPiece> pieces = pieces(7, 3, 16);
     Audition audition = AuditionPlanner.plan(pieces, HIGH, false);
     for (int i = 0; i < pieces.size(); i++) {
       Plan plan = audition.pieces().get(i).plan();
@@ -32,8 +32,8 @@ class AuditionPlannerTest {
   @Test
   void whatThePiecesShowAnywayChangesNoPlan() {
     Planner planner =
-        Planner.of(Music.viola().notes("D4/1 E4/1 F4/1 G4/1"), Scoring.commonPractice());
-    Piece piece = Piece.of("low", planner, Brief.free("free"), true);
+        Planner.of(Music.viola().notes("D4/1 E4/1 F4/1 G4/1"), StandardRules.commonPractice());
+    AuditionPiece piece = AuditionPiece.of("low", planner, Brief.free("free"), true);
     Audition audition =
         AuditionPlanner.plan(
             ImmutableList.of(piece, piece),
@@ -46,22 +46,23 @@ class AuditionPlannerTest {
 
   @Test
   void whatNoPieceCanShowIsLeftOutAndTheRestIsShown() {
-    Planner planner = Planner.of(Music.viola().notes("F4/1 G4/1"), Scoring.commonPractice());
-    Piece piece = Piece.of("short", planner, Brief.free("free"), true);
+    Planner planner = Planner.of(Music.viola().notes("F4/1 G4/1"), StandardRules.commonPractice());
+    AuditionPiece piece = AuditionPiece.of("short", planner, Brief.free("free"), true);
     Audition audition =
         AuditionPlanner.plan(
             ImmutableList.of(piece),
             ImmutableList.of(
                 new ShowPosition(Position.THIRD, 3), new ShowPosition(Position.SECOND, 2)),
             false);
-    assertThat(audition.skills()).extracting(AskedSkill::met).containsExactly(false, true);
+    assertThat(audition.skills()).extracting(RequiredSkill::met).containsExactly(false, true);
     assertThat(audition.skills().get(0).offers()).isEmpty();
   }
 
   @Test
   void aPieceThatDoesNotCountIsPlayedByItsCheapestPlan() {
-    ImmutableList<Piece> both = pieces(11, 2, 16);
-    Piece silent = new Piece("scale", both.get(0).planner(), both.get(0).free(), false);
+    ImmutableList<AuditionPiece> both = pieces(11, 2, 16);
+    AuditionPiece silent =
+        new AuditionPiece("scale", both.get(0).planner(), both.get(0).free(), false);
     Audition audition = AuditionPlanner.plan(ImmutableList.of(silent, both.get(1)), HIGH, false);
     assertThat(audition.pieces().get(0).plan()).isEqualTo(silent.free());
     assertThat(audition.skills()).allMatch(skill -> skill.shown().get(0) == 0);
@@ -71,10 +72,10 @@ class AuditionPlannerTest {
 
   @Test
   void anOfferShowsByItselfWhatIsShort() {
-    ImmutableList<Piece> pieces = pieces(3, 3, 20);
+    ImmutableList<AuditionPiece> pieces = pieces(3, 3, 20);
     Audition audition = AuditionPlanner.plan(pieces, HIGH, false);
-    for (AskedSkill skill : audition.skills()) {
-      for (Offer offer : skill.offers()) {
+    for (RequiredSkill skill : audition.skills()) {
+      for (MarginalCost offer : skill.offers()) {
         int others = skill.amountFreely() - skill.freely().get(offer.piece());
         Position position = ((ShowPosition) skill.skill()).position();
         assertThat(others + offer.plan().notesByPosition().getOrDefault(position, 0))

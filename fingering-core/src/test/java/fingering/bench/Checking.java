@@ -1,9 +1,9 @@
 package fingering.bench;
 
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.playability.CheckLevel;
-import fingering.playability.Checker;
+import fingering.playability.check.Checker;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -2,16 +2,16 @@ package fingering.bench;
 
 import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
-import fingering.musicxml.PassageRequest;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
-import fingering.plan.Planners;
-import fingering.scoring.Rules;
+import fingering.plan.PlannerFactory;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
+import fingering.scoring.rules.StandardRules;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -36,7 +36,7 @@ public class ReadingAndPlanning {
   private byte[] bytes = new byte[0];
   private Passage passage;
   private Scoring scoring;
-  private Planners planners;
+  private PlannerFactory planners;
 
   /** Reads the score once. */
   @Setup
@@ -44,8 +44,8 @@ public class ReadingAndPlanning {
     Path file = Path.of(score);
     bytes = Files.readAllBytes(file);
     passage = ScoreReader.read(ScoreFile.read(file)).passage(PassageRequest.WHOLE);
-    scoring = Scoring.of(Rules.all(), Weights.preset(preset));
-    planners = new Planners(scoring, LeftHand.MEDIUM);
+    scoring = Scoring.of(StandardRules.all(), Weights.preset(preset));
+    planners = new PlannerFactory(scoring, LeftHand.MEDIUM);
   }
 
   /** The file into the classes of the binding, and no further. */

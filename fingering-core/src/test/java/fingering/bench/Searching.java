@@ -10,12 +10,13 @@ import fingering.music.RandomMusic;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
-import fingering.scoring.Passing;
+import fingering.scoring.NoteContext;
 import fingering.scoring.Scoring;
-import fingering.scoring.Stroke;
-import fingering.search.Closed;
-import fingering.search.Costs;
-import fingering.search.Layers;
+import fingering.scoring.Transition;
+import fingering.scoring.rules.StandardRules;
+import fingering.search.CostCache;
+import fingering.search.LayeredGraph;
+import fingering.search.NodeFilter;
 import fingering.search.Path;
 import fingering.search.PathFinder;
 import fingering.search.Penalty;
@@ -47,8 +48,8 @@ public class Searching {
     @Param({"1000"})
     public int notes;
 
-    private Layers layers;
-    private Planner planner = Planner.of(line(1), Scoring.commonPractice());
+    private LayeredGraph layers;
+    private Planner planner = Planner.of(line(1), StandardRules.commonPractice());
     private final Brief free = Brief.free("free");
     private final Brief audition =
         Brief.builder("audition")
@@ -63,11 +64,15 @@ public class Searching {
     @Setup
     public void make() {
       Passage passage = line(notes);
-      Scoring scoring = Scoring.commonPractice();
+      Scoring scoring = StandardRules.commonPractice();
       planner = Planner.of(passage, scoring);
       layers =
-          new Layers(
-              passage.moments(), planner.grips(), new Costs(scoring), Penalty.NONE, Closed.NONE);
+          new LayeredGraph(
+              passage.moments(),
+              planner.grips(),
+              new CostCache(scoring),
+              Penalty.NONE,
+              NodeFilter.NONE);
       graph.addVertex(0);
       graph.addVertex(1);
       int before = 0;
@@ -84,7 +89,7 @@ public class Searching {
 
     private void join(Scoring scoring, int m, int before, int now) {
       ImmutableList<Grip> grips = layers.grips().get(m);
-      Stroke stroke = Stroke.of(layers.moments().get(m));
+      NoteContext stroke = NoteContext.of(layers.moments().get(m));
       for (int j = 0; j < grips.size(); j++) {
         graph.addVertex(now + j);
         long own = scoring.cost(stroke, grips.get(j));
@@ -92,7 +97,8 @@ public class Searching {
           graph.setEdgeWeight(graph.addEdge(0, now + j), (double) own);
           continue;
         }
-        Passing passing = Passing.between(layers.moments().get(m - 1), layers.moments().get(m));
+        Transition passing =
+            Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
         ImmutableList<Grip> left = layers.grips().get(m - 1);
         for (int i = 0; i < left.size(); i++) {
           long way = scoring.cost(passing, left.get(i), grips.get(j));
@@ -134,13 +140,13 @@ public class Searching {
     @Param({"1000", "10000", "100000", "1000000"})
     public int notes;
 
-    private Layers layers;
+    private LayeredGraph layers;
 
     /** Makes the layers: the same music over and over. */
     @Setup
     public void make() {
       Passage passage = line(SHORTEST);
-      Scoring scoring = Scoring.commonPractice();
+      Scoring scoring = StandardRules.commonPractice();
       ImmutableList<ImmutableList<Grip>> once = Planner.of(passage, scoring).grips();
       ImmutableList.Builder<Moment> moments = ImmutableList.builder();
       ImmutableList.Builder<ImmutableList<Grip>> grips = ImmutableList.builder();
@@ -153,7 +159,12 @@ public class Searching {
         grips.addAll(once);
       }
       layers =
-          new Layers(moments.build(), grips.build(), new Costs(scoring), Penalty.NONE, Closed.NONE);
+          new LayeredGraph(
+              moments.build(),
+              grips.build(),
+              new CostCache(scoring),
+              Penalty.NONE,
+              NodeFilter.NONE);
     }
 
     private static Moment later(Moment moment, long micros) {

@@ -10,7 +10,7 @@ import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.plan.Planner;
-import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.Pitch;
@@ -30,7 +30,7 @@ class ScalePlannerTest {
         played,
         LeftHand.MEDIUM,
         from.map(request.scale()::start),
-        passage -> Planner.of(passage, Scoring.commonPractice()).plan(brief));
+        passage -> Planner.of(passage, StandardRules.commonPractice()).plan(brief));
   }
 
   private static PlannedScale planned(String instrument, String scale, int octaves) {

@@ -42,8 +42,8 @@ class BassSchoolTest {
   }
 
   private List<Placement> octave(Finger finger, String position) {
-    Sounding harmonic =
-        new Sounding(Pitch.parse("G3"), Optional.empty(), Optional.of(Harmonic.NATURAL), false);
+    PitchRequest harmonic =
+        new PitchRequest(Pitch.parse("G3"), Optional.empty(), Optional.of(Harmonic.NATURAL), false);
     return bass.all(harmonic, 1, finger.symbol(), position).stream()
         .filter(p -> p.touch().orElseThrow().partial() == 2)
         .toList();

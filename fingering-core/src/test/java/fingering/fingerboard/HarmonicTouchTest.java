@@ -28,7 +28,7 @@ class HarmonicTouchTest {
   private static List<Placement> harmonic(String id, Pitch pitch, Harmonic how) {
     return Taken.on(id)
         .fingerboard()
-        .placements(new Sounding(pitch, Optional.empty(), Optional.of(how), false));
+        .placements(new PitchRequest(pitch, Optional.empty(), Optional.of(how), false));
   }
 
   private static List<Placement> artificial(String id, String stopped, int above, int sounds) {
@@ -41,7 +41,7 @@ class HarmonicTouchTest {
         new Harmonic(Harmonic.Kind.ARTIFICIAL, Optional.of(touched), Optional.of(low)));
   }
 
-  private static Touch touch(Placement placement) {
+  private static HarmonicTouch touch(Placement placement) {
     return placement.touch().orElseThrow();
   }
 
@@ -220,8 +220,8 @@ class HarmonicTouchTest {
     Instruments known = Instruments.standard();
     Instrument bass = known.named("bass");
     Fingerboard low = Fingerboard.of(bass.tuned(known.tuning(bass, "five-string-low-b")));
-    Sounding circle =
-        new Sounding(Pitch.parse("B0"), Optional.empty(), Optional.of(Harmonic.NATURAL), false);
+    PitchRequest circle =
+        new PitchRequest(Pitch.parse("B0"), Optional.empty(), Optional.of(Harmonic.NATURAL), false);
     assertThat(low.placements(circle)).isNotEmpty().allMatch(Placement::open);
   }
 

@@ -22,9 +22,9 @@ final class PhysicalHand {
   }
 
   /** Every combination of placements, one a note, that one hand can hold under bow or fingers. */
-  List<List<Placement>> holds(List<Sounding> notes, boolean plucked) {
+  List<List<Placement>> holds(List<PitchRequest> notes, boolean plucked) {
     List<List<Placement>> all = List.of(List.of());
-    for (Sounding note : notes) {
+    for (PitchRequest note : notes) {
       List<Placement> alone = fingerboard.placements(note, true);
       List<List<Placement>> longer = new ArrayList<>();
       for (List<Placement> some : all) {

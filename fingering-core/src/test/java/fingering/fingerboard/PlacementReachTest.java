@@ -23,7 +23,7 @@ class PlacementReachTest {
     for (int midi = lowest; midi <= lowest + 60; midi++) {
       for (Pitch pitch : List.of(Pitches.natural(midi), Pitches.flat(midi))) {
         for (boolean wide : new boolean[] {false, true}) {
-          for (Placement placement : fingerboard.placements(Sounding.of(pitch), wide)) {
+          for (Placement placement : fingerboard.placements(PitchRequest.of(pitch), wide)) {
             if (!placement.open()) {
               say.accept(placement, hand.reach(instrument));
             }

@@ -33,10 +33,10 @@ public final class Taken {
 
   /** Every placement of the pitch on that string by that finger in that position. */
   public List<Placement> all(String pitch, int string, String finger, String position) {
-    return all(Sounding.of(Pitch.parse(pitch)), string, finger, position);
+    return all(PitchRequest.of(Pitch.parse(pitch)), string, finger, position);
   }
 
-  List<Placement> all(Sounding note, int string, String finger, String position) {
+  List<Placement> all(PitchRequest note, int string, String finger, String position) {
     return fingerboard.placements(note).stream()
         .filter(
             p ->
@@ -55,11 +55,11 @@ public final class Taken {
 
   /** The easiest of them, by stretch. */
   public Grip by(String pitch, int string, String finger, String position) {
-    return by(Sounding.of(Pitch.parse(pitch)), string, finger, position);
+    return by(PitchRequest.of(Pitch.parse(pitch)), string, finger, position);
   }
 
   /** The same with what a note asks for besides its pitch. */
-  public Grip by(Sounding note, int string, String finger, String position) {
+  public Grip by(PitchRequest note, int string, String finger, String position) {
     return all(note, string, finger, position).stream()
         .min(java.util.Comparator.comparingDouble(Placement::stretch))
         .map(Grip::of)

@@ -18,7 +18,7 @@ class TransposedByAStringTest {
 
   private static List<Place> places(
       Fingerboard fingerboard, Pitch pitch, int string, boolean wide) {
-    return fingerboard.placements(Sounding.of(pitch), wide).stream()
+    return fingerboard.placements(PitchRequest.of(pitch), wide).stream()
         .filter(p -> p.string() == string)
         .map(
             p ->

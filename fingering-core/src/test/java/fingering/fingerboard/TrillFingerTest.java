@@ -14,8 +14,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TrillFingerTest {
   /** The fingers that stop and beat in a position with the hand closed, such as {@code 1-2 3-4}. */
   private static String trills(Taken hand, String note, String upper, int string, String position) {
-    Sounding trilled =
-        new Sounding(Pitch.parse(note), Optional.of(Pitch.parse(upper)), Optional.empty(), false);
+    PitchRequest trilled =
+        new PitchRequest(
+            Pitch.parse(note), Optional.of(Pitch.parse(upper)), Optional.empty(), false);
     List<String> found =
         hand.fingerboard().placements(trilled).stream()
             .filter(p -> p.string() == string)
@@ -49,8 +50,8 @@ class TrillFingerTest {
       int lowest = fingerboard.instrument().lowest().midi();
       for (int midi = lowest; midi < lowest + 30; midi++) {
         Pitch upper = Pitches.natural(midi + 1);
-        Sounding note =
-            new Sounding(Pitches.natural(midi), Optional.of(upper), Optional.empty(), false);
+        PitchRequest note =
+            new PitchRequest(Pitches.natural(midi), Optional.of(upper), Optional.empty(), false);
         assertThat(fingerboard.placements(note))
             .filteredOn(p -> p.finger() == Finger.FOURTH)
             .allMatch(p -> p.trill().isEmpty());
@@ -87,8 +88,9 @@ class TrillFingerTest {
 
   @Test
   void theExtendedHandOfTheCelloTrillsATonePastNoFinger() {
-    Sounding trilled =
-        new Sounding(Pitch.parse("B3"), Optional.of(Pitch.parse("C#4")), Optional.empty(), false);
+    PitchRequest trilled =
+        new PitchRequest(
+            Pitch.parse("B3"), Optional.of(Pitch.parse("C#4")), Optional.empty(), false);
     assertThat(Taken.on("cello").fingerboard().placements(trilled))
         .filteredOn(
             p ->
@@ -127,7 +129,8 @@ class TrillFingerTest {
   }
 
   private static List<Finger> plucked(String id, String note) {
-    Sounding plucked = new Sounding(Pitch.parse(note), Optional.empty(), Optional.empty(), true);
+    PitchRequest plucked =
+        new PitchRequest(Pitch.parse(note), Optional.empty(), Optional.empty(), true);
     return Taken.on(id).fingerboard().placements(plucked).stream()
         .map(Placement::finger)
         .distinct()

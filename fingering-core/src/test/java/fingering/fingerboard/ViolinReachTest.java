@@ -137,7 +137,8 @@ class ViolinReachTest {
   void theFourthFingerReachesTheOctaveHarmonicFromThirdPosition() {
     for (int string = 1; string <= 4; string++) {
       Pitch octave = Instruments.standard().named("violin").string(string).above(12);
-      Sounding note = new Sounding(octave, Optional.empty(), Optional.of(Harmonic.NATURAL), false);
+      PitchRequest note =
+          new PitchRequest(octave, Optional.empty(), Optional.of(Harmonic.NATURAL), false);
       List<Placement> touching = Taken.on("violin").all(note, string, "4", "3rd");
       assertThat(touching).isNotEmpty().allMatch(p -> p.touch().orElseThrow().partial() == 2);
     }

@@ -6,26 +6,27 @@ import static org.assertj.core.api.Assertions.within;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Music;
-import fingering.scoring.Rules;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
+import fingering.scoring.rules.StandardRules;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class ExpectedLossTest {
-  private static final Scoring SCORING = Scoring.commonPractice();
+  private static final Scoring SCORING = StandardRules.commonPractice();
   private static final double STEP = 1e-5;
 
-  private static ExpectedLoss loss(Example... players) {
+  private static ExpectedLoss loss(TrainingExample... players) {
     double[] start =
-        Rules.all().stream()
+        StandardRules.all().stream()
             .mapToDouble(rule -> Weights.commonPractice().of(rule) / 60.0)
             .toArray();
     start[3] = 0;
-    Lesson lesson = Lesson.of(List.of(players), SCORING, LeftHand.MEDIUM);
-    return new ExpectedLoss(ImmutableList.of(new Piece(ImmutableList.of(lesson))), start, 10);
+    MeasuredPiece lesson = MeasuredPiece.of(List.of(players), SCORING, LeftHand.MEDIUM);
+    return new ExpectedLoss(
+        ImmutableList.of(new TrainingPiece(ImmutableList.of(lesson))), start, 10);
   }
 
   private static double[] off(double[] point, Random random) {
@@ -45,21 +46,23 @@ class ExpectedLossTest {
           (loss.at(above, new double[point.length]) - loss.at(below, new double[point.length]))
               / (2 * STEP);
       assertThat(gradient[r])
-          .as(Rules.all().get(r).id())
+          .as(StandardRules.all().get(r).id())
           .isCloseTo(slope, within(1e-4 * (1 + Math.abs(slope))));
     }
   }
 
   @Test
   void theGradientIsThatOfFiniteDifferences() {
-    Example fast = Marked.by(SCORING, "one", Marked.violin(3, 30));
+    TrainingExample fast = Marked.by(SCORING, "one", Marked.violin(3, 30));
     assertGradientIsThatOfFiniteDifferences(loss(fast));
   }
 
   @Test
   void theGradientOfSparseMarksOfTwoPlayersIsThatOfFiniteDifferences() {
-    Example one = new Example("one", Music.violin().notes("A4/1@0 B4/1 C5/1@2 D5/1 E5/1@4 A5/1"));
-    Example two = new Example("two", Music.violin().notes("A4/1@4$3 B4/1 C5/1@2 D5/1$2 E5/1 A5/1"));
+    TrainingExample one =
+        new TrainingExample("one", Music.violin().notes("A4/1@0 B4/1 C5/1@2 D5/1 E5/1@4 A5/1"));
+    TrainingExample two =
+        new TrainingExample("two", Music.violin().notes("A4/1@4$3 B4/1 C5/1@2 D5/1$2 E5/1 A5/1"));
     assertGradientIsThatOfFiniteDifferences(loss(one, two));
   }
 }

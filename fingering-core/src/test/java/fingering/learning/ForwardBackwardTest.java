@@ -10,9 +10,9 @@ import fingering.music.Passage;
 import fingering.plan.Planner;
 import fingering.scoring.Charge;
 import fingering.scoring.CostRule;
-import fingering.scoring.Rules;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
+import fingering.scoring.rules.StandardRules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -25,8 +25,8 @@ import org.junit.jupiter.api.Test;
 class ForwardBackwardTest {
   private static final int MOST_GRIPS = 5;
   private static final double NATURAL = 60;
-  private static final ImmutableList<CostRule> RULES = Rules.all();
-  private static final Scoring SCORING = Scoring.commonPractice();
+  private static final ImmutableList<CostRule> RULES = StandardRules.all();
+  private static final Scoring SCORING = StandardRules.commonPractice();
 
   /** Means over paths one by one: of losses, of amounts, and of amounts times losses. */
   private static final class Walk {

@@ -11,9 +11,9 @@ import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.plan.Planner;
-import fingering.scoring.Rules;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.Position;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -31,20 +31,20 @@ class LearnerTest {
   }
 
   private static Scoring by(Weights weights) {
-    return Scoring.of(Rules.all(), weights);
+    return Scoring.of(StandardRules.all(), weights);
   }
 
-  private static ImmutableList<Example> played(Weights weights, int from, int to) {
+  private static ImmutableList<TrainingExample> played(Weights weights, int from, int to) {
     return IntStream.range(from, to)
         .mapToObj(seed -> Marked.by(by(weights), "piece " + seed, Marked.violin(seed, 80)))
         .collect(ImmutableList.toImmutableList());
   }
 
-  private static Learner learner(ImmutableList<Example> examples) {
-    return Learner.of(examples, Rules.all(), START, LeftHand.MEDIUM);
+  private static Learner learner(ImmutableList<TrainingExample> examples) {
+    return Learner.of(examples, StandardRules.all(), START, LeftHand.MEDIUM);
   }
 
-  private static double agreement(Weights weights, ImmutableList<Example> examples) {
+  private static double agreement(Weights weights, ImmutableList<TrainingExample> examples) {
     return Agreement.mean(
             examples.stream()
                 .map(
@@ -58,8 +58,8 @@ class LearnerTest {
 
   @Test
   void whatAPlayerPrefersIsLearnedAndHoldsForMusicNotSeen() {
-    Learned learned = learner(played(SECRET, 0, 8)).learn(1, Progress.SILENT);
-    ImmutableList<Example> unseen = played(SECRET, 100, 106);
+    LearnedWeights learned = learner(played(SECRET, 0, 8)).learn(1, LearningProgress.SILENT);
+    ImmutableList<TrainingExample> unseen = played(SECRET, 100, 106);
 
     double before = agreement(START, unseen);
     double after = agreement(learned.weights(), unseen);
@@ -73,16 +73,16 @@ class LearnerTest {
 
   @Test
   void theSameExamplesGiveTheSameWeights() {
-    ImmutableList<Example> examples = played(SECRET, 0, 3);
+    ImmutableList<TrainingExample> examples = played(SECRET, 0, 3);
 
-    Learned once = learner(examples).learn(10, Progress.SILENT);
+    LearnedWeights once = learner(examples).learn(10, LearningProgress.SILENT);
 
-    assertThat(learner(examples).learn(10, Progress.SILENT)).isEqualTo(once);
+    assertThat(learner(examples).learn(10, LearningProgress.SILENT)).isEqualTo(once);
   }
 
   @Test
   void aCrossingKeepsItsPointsAndRulesThatNeverOccurTheirs() {
-    Weights learned = learner(played(SECRET, 0, 2)).learn(10, Progress.SILENT).weights();
+    Weights learned = learner(played(SECRET, 0, 2)).learn(10, LearningProgress.SILENT).weights();
 
     assertThat(learned.points().keySet()).isEqualTo(START.points().keySet());
     assertThat(learned.points()).containsEntry("crossing", 20L).containsEntry("trill", 100L);
@@ -91,7 +91,8 @@ class LearnerTest {
 
   @Test
   void aStartThatHoldsFirmlyStays() {
-    Learned learned = learner(played(SECRET, 0, 2)).learn(Learner.STRONGEST, Progress.SILENT);
+    LearnedWeights learned =
+        learner(played(SECRET, 0, 2)).learn(Learner.STRONGEST, LearningProgress.SILENT);
 
     assertThat(learned.weights()).isEqualTo(START);
     assertThat(learned.after()).isEqualTo(learned.before());
@@ -102,22 +103,22 @@ class LearnerTest {
     Learner learner =
         Learner.of(
             played(SECRET, 0, 2),
-            Rules.all(),
+            StandardRules.all(),
             with(ImmutableMap.of("fourth-finger", 0L)),
             LeftHand.MEDIUM);
 
-    assertThat(learner.learn(10, Progress.SILENT).weights().points())
+    assertThat(learner.learn(10, LearningProgress.SILENT).weights().points())
         .containsEntry("fourth-finger", 0L);
   }
 
   @Test
   void oneMusicUnderTwoNamesIsOnePieceAndCannotBeLeftOut() {
     Passage passage = Marked.violin(1, 40);
-    Learned learned =
+    LearnedWeights learned =
         learner(
                 ImmutableList.of(
                     Marked.by(by(SECRET), "a", passage), Marked.by(by(START), "b", passage)))
-            .learn(100, Progress.SILENT);
+            .learn(100, LearningProgress.SILENT);
 
     assertThat(learned.pieces()).isEqualTo(1);
     assertThat(learned.leftOut()).isEmpty();
@@ -126,12 +127,12 @@ class LearnerTest {
   @Test
   void otherBowingMakesNoOtherPiece() {
     String notes = "A4/1@0 B4/1@1 C5/1@2 %sD5/1@3 E5/1@4 D5/1@3 C5/1@2 B4/1@1";
-    Learned learned =
+    LearnedWeights learned =
         learner(
                 ImmutableList.of(
-                    new Example("a", Music.violin().notes(notes.formatted(""))),
-                    new Example("b", Music.violin().notes(notes.formatted("~")))))
-            .learn(100, Progress.SILENT);
+                    new TrainingExample("a", Music.violin().notes(notes.formatted(""))),
+                    new TrainingExample("b", Music.violin().notes(notes.formatted("~")))))
+            .learn(100, LearningProgress.SILENT);
 
     assertThat(learned.pieces()).isEqualTo(1);
   }
@@ -140,16 +141,17 @@ class LearnerTest {
   void marksThatNoHandCanMeetAreLeftOpen() {
     String notes = "A4/1@2$1 B4/1@1 C5/1@2 D5/1@3 E5/1@4 D5/1@3 C5/1@2 G3/1@4";
 
-    Learned learned =
-        learner(ImmutableList.of(new Example("a", Music.violin().notes(notes))))
-            .learn(100, Progress.SILENT);
+    LearnedWeights learned =
+        learner(ImmutableList.of(new TrainingExample("a", Music.violin().notes(notes))))
+            .learn(100, LearningProgress.SILENT);
 
     assertThat(learned.after().stringAndFinger()).isBetween(0.7, 0.99);
   }
 
   @Test
   void aPartWithFewFingersIsRefusedByName() {
-    Example bare = new Example("bare.musicxml", Music.violin().notes("A4/1@0 B4/1 C5/1"));
+    TrainingExample bare =
+        new TrainingExample("bare.musicxml", Music.violin().notes("A4/1@0 B4/1 C5/1"));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> learner(ImmutableList.of(bare)))
         .withMessageStartingWith("bare.musicxml has 1 note with a printed finger in Violin");
@@ -163,7 +165,7 @@ class LearnerTest {
             () ->
                 Learner.of(
                     played(START, 0, 1),
-                    Rules.all(),
+                    StandardRules.all(),
                     Weights.parse("w", "shift = 1"),
                     LeftHand.MEDIUM))
         .withMessageContaining("no weight is given for the rule");
@@ -174,7 +176,7 @@ class LearnerTest {
     Passage passage = Music.violin().notes("A4/1@0$2 B4/1@2$2 C5/1@2 D5/1 E5/1@1$4");
     Agreement agreement =
         Agreement.of(
-            Planner.of(passage, Scoring.commonPractice())
+            Planner.of(passage, StandardRules.commonPractice())
                 .plan(Brief.within("low", ImmutableSet.of(Position.FIRST))),
             passage);
 

@@ -28,13 +28,13 @@ final class Marked {
   }
 
   /** The passage with the free plan of a scoring printed at every note. */
-  static Example by(Scoring scoring, String name, Passage passage) {
+  static TrainingExample by(Scoring scoring, String name, Passage passage) {
     Plan plan = Planner.of(passage, scoring).plan(Brief.free("free"));
     Map<Note, Note> printed = new HashMap<>();
     for (PlannedNote planned : plan.notes()) {
       printed.put(planned.note(), printed(planned));
     }
-    return new Example(
+    return new TrainingExample(
         name,
         new Passage(
             passage.title(),

@@ -16,6 +16,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fingering.music.Measure;
 import fingering.music.Passage;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import java.util.List;
@@ -84,18 +86,18 @@ class ChoicesTest {
   @Test
   void measuresThatAreNotThereAreAnsweredWithThoseThatAre() {
     assertThatThrownBy(() -> indices("99"))
-        .isInstanceOf(ChoiceException.class)
+        .isInstanceOf(SelectionException.class)
         .hasMessage(
             "Violin has no measures '99': it has measures 0 to 4, 1 to 2 and rehearsal marks A, B, C, D; name some of them, as in 9-24 or B-D.");
     assertThatThrownBy(() -> indices("4-3"))
-        .isInstanceOf(ChoiceException.class)
+        .isInstanceOf(SelectionException.class)
         .hasMessageStartingWith("In Violin, 3 does not come after 4");
   }
 
   @Test
   void measuresWithoutANoteAreSaidToBeSo() {
     assertThatThrownBy(() -> indices("D"))
-        .isInstanceOf(ChoiceException.class)
+        .isInstanceOf(SelectionException.class)
         .hasMessage("Violin has no note in measures 2 to 2: choose other measures.");
   }
 
@@ -123,7 +125,7 @@ class ChoicesTest {
   @Test
   void aNameOfSeveralPartsIsAnsweredWithThem() {
     assertThatThrownBy(() -> QUARTET.part("violin"))
-        .isInstanceOf(ChoiceException.class)
+        .isInstanceOf(SelectionException.class)
         .hasMessage(
             "'Study' has 2 parts called 'violin'; choose one by its number with --part: 1 Violin 1, 2 Violin 2.");
     assertThatThrownBy(() -> QUARTET.part("flute")).hasMessageContaining("3 Viola, 4 Violoncello.");
@@ -135,7 +137,7 @@ class ChoicesTest {
     PassageRequest viola = PassageRequest.WHOLE.withInstrument(instruments.named("viola"));
     assertThat(QUARTET.passage(viola).partName()).isEqualTo("Viola");
     assertThatThrownBy(() -> QUARTET.passage(PassageRequest.WHOLE))
-        .isInstanceOf(ChoiceException.class)
+        .isInstanceOf(SelectionException.class)
         .hasMessage(
             "'Study' has 4 parts; choose one with --part: 1 Violin 1, 2 Violin 2, 3 Viola, 4 Violoncello.");
     Score sonata = read(score(part("Piano", "keyboard.piano", BAR), part("Violino", "", BAR)));
@@ -186,14 +188,14 @@ class ChoicesTest {
   void aPartThatShowsNoInstrumentAsksForIt() {
     String noClef = BAR.replaceAll("<clef>.*</clef>", "");
     assertThatThrownBy(() -> passage(score(part("Solo", "", noClef))))
-        .isInstanceOf(ChoiceException.class)
+        .isInstanceOf(SelectionException.class)
         .hasMessageContaining("--instrument");
   }
 
   @Test
   void aVoiceThatIsNotThereIsAnsweredWithThoseThatAre() {
     assertThatThrownBy(() -> STUDY.passage(PassageRequest.WHOLE.withVoice("5")))
-        .isInstanceOf(ChoiceException.class)
+        .isInstanceOf(SelectionException.class)
         .hasMessage("Violin has no voice '5'; choose one with --voice: 1.");
   }
 

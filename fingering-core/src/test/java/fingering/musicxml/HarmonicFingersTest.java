@@ -12,6 +12,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fingering.music.Harmonic.Kind;
 import fingering.music.Marks;
 import fingering.music.Note;
+import fingering.musicxml.marking.NoteMarks;
+import fingering.musicxml.marking.ScoreMarker;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;

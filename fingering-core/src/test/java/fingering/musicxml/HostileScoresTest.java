@@ -9,6 +9,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.net.httpserver.HttpServer;
 import fingering.music.Passage;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.marking.ScoreMarker;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;

@@ -14,6 +14,8 @@ import fingering.music.Harmonic;
 import fingering.music.Marks;
 import fingering.music.Moment;
 import fingering.music.Passage;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
 import fingering.tables.Pitch;
 import java.util.List;
 import java.util.Optional;

@@ -15,6 +15,8 @@ import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.NoteAddress;
 import fingering.music.Passage;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;

@@ -18,11 +18,16 @@ import fingering.fingerboard.LeftHand;
 import fingering.music.KeySignature;
 import fingering.music.Note;
 import fingering.music.Passage;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.file.ScoreLimits;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.InfeasibleBriefException;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
-import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.Letter;
 import java.math.BigInteger;
 import java.util.Arrays;
@@ -252,7 +257,7 @@ class OddScoresTest {
   }
 
   private static Plan planned(Passage passage) {
-    return Planner.of(passage, Scoring.commonPractice(), LeftHand.MEDIUM)
+    return Planner.of(passage, StandardRules.commonPractice(), LeftHand.MEDIUM)
         .plan(Brief.free("free choice"));
   }
 

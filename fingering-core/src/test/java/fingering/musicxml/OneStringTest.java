@@ -12,9 +12,10 @@ import static fingering.musicxml.ScoreText.violin;
 import static fingering.musicxml.ScoreText.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.music.OneString;
-import fingering.music.OneString.End;
 import fingering.music.Passage;
+import fingering.music.PrintedString;
+import fingering.music.PrintedString.End;
+import fingering.musicxml.reading.PassageRequest;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -30,7 +31,7 @@ class OneStringTest {
         .notes()
         .forEach(
             note -> {
-              for (OneString asked : passage.oneString()) {
+              for (PrintedString asked : passage.oneString()) {
                 if (asked.notes().contains(note.address())) {
                   held.add(note.written() + " on " + asked.string());
                 }
@@ -61,7 +62,9 @@ class OneStringTest {
   void theNextStringEndsTheOneBefore() {
     Passage passage = in(words("sul G"), note("D4", 4), words("sul D"), note("E4", 4));
     assertThat(held(passage)).containsExactly("D4 on 4", "E4 on 3");
-    assertThat(passage.oneString()).extracting(OneString::end).containsExactly(End.WORDS, End.PART);
+    assertThat(passage.oneString())
+        .extracting(PrintedString::end)
+        .containsExactly(End.WORDS, End.PART);
   }
 
   @ParameterizedTest

@@ -9,6 +9,7 @@ import static fingering.musicxml.ScoreText.score;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.music.Passage;
+import fingering.musicxml.reading.PassageRequest;
 import fingering.tables.Instruments;
 import org.junit.jupiter.api.Test;
 

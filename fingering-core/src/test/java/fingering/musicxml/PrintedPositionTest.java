@@ -11,9 +11,10 @@ import static fingering.musicxml.ScoreText.violin;
 import static fingering.musicxml.ScoreText.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.music.OneString.End;
 import fingering.music.Passage;
 import fingering.music.PrintedPosition;
+import fingering.music.PrintedString.End;
+import fingering.musicxml.reading.PassageRequest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -6,17 +6,19 @@ import static org.assertj.core.api.Assertions.catchThrowable;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 
 /** A refusal as a user sees it. */
-final class Refusal {
+public final class Refusal {
   private static final int LONGEST = 300;
 
   private Refusal() {}
 
   /** The sentence with which something is refused: one line, short, whole, and not in Java. */
-  static String of(ThrowingCallable action) {
+  public static String of(ThrowingCallable action) {
     Throwable thrown = catchThrowable(action);
     assertThat(thrown)
         .isInstanceOfAny(
-            UnreadableScoreException.class, UnwritableScoreException.class, ChoiceException.class);
+            UnreadableScoreException.class,
+            UnwritableScoreException.class,
+            SelectionException.class);
     String says = thrown.getMessage();
     assertThat(says.lines()).hasSize(1);
     assertThat(says).endsWith(".").hasSizeLessThanOrEqualTo(LONGEST);

@@ -119,7 +119,7 @@ class ScoreReaderPropertyTest {
             () -> {
               try {
                 passage(xml.toString());
-              } catch (UnreadableScoreException | ChoiceException e) {
+              } catch (UnreadableScoreException | SelectionException e) {
                 assertThat(e.getMessage()).matches("(?s)\\S.*\\S");
               }
             })

@@ -1,21 +1,25 @@
 package fingering.musicxml;
 
 import fingering.music.Passage;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Small MusicXML scores for tests. Four divisions a quarter note unless a test says otherwise. */
-final class ScoreText {
-  static final String START =
+public final class ScoreText {
+  public static final String START =
       "<attributes><divisions>4</divisions><key><fifths>0</fifths></key><time><beats>4</beats>"
           + "<beat-type>4</beat-type></time><clef><sign>G</sign><line>2</line></clef></attributes>";
 
   private ScoreText() {}
 
   /** A note or rest under construction; its text is the element. */
-  static final class N {
+  public static final class N {
     private final String head;
     private String chord = "";
     private String duration;
@@ -30,62 +34,62 @@ final class ScoreText {
       this.duration = "<duration>" + duration + "</duration>";
     }
 
-    N chord() {
+    public N chord() {
       chord = "<chord/>";
       return this;
     }
 
-    N grace() {
+    public N grace() {
       chord = "<grace slash=\"yes\"/>" + chord;
       duration = "";
       return this;
     }
 
-    N cue() {
+    public N cue() {
       chord = "<cue/>" + chord;
       return this;
     }
 
-    N tie(String type) {
+    public N tie(String type) {
       ties += "<tie type=\"" + type + "\"/>";
       notations += "<tied type=\"" + type + "\"/>";
       return this;
     }
 
-    N slur(String type, int number) {
+    public N slur(String type, int number) {
       notations += "<slur type=\"" + type + "\" number=\"" + number + "\"/>";
       return this;
     }
 
-    N voice(String number) {
+    public N voice(String number) {
       voice = "<voice>" + number + "</voice>";
       return this;
     }
 
-    N notation(String xml) {
+    public N notation(String xml) {
       notations += xml;
       return this;
     }
 
     /** Adds an element that stands between voice and notations: type, accidental, notehead. */
-    N print(String xml) {
+    public N print(String xml) {
       print += xml;
       return this;
     }
 
-    N diamond() {
+    public N diamond() {
       return print("<notehead filled=\"no\">diamond</notehead>");
     }
 
-    N parenthesised() {
+    public N parenthesised() {
       return print("<notehead parentheses=\"yes\">normal</notehead>");
     }
 
-    N technical(String xml) {
+    public N technical(String xml) {
       return notation("<technical>" + xml + "</technical>");
     }
 
-    N with(String attribute) {
+    public N with(String attribute) {
       attributes += " " + attribute;
       return this;
     }
@@ -108,7 +112,7 @@ final class ScoreText {
   }
 
   /** A note such as C4, F#4 or Bb3. */
-  static N note(String pitch, int duration) {
+  public static N note(String pitch, int duration) {
     int alter =
         (int) pitch.chars().filter(c -> c == '#').count()
             - (int) pitch.chars().skip(1).filter(c -> c == 'b').count();
@@ -118,37 +122,37 @@ final class ScoreText {
         duration);
   }
 
-  static N rest(int duration) {
+  public static N rest(int duration) {
     return new N("<rest/>", duration);
   }
 
-  static String backup(int duration) {
+  public static String backup(int duration) {
     return "<backup><duration>" + duration + "</duration></backup>";
   }
 
-  static String words(String words) {
+  public static String words(String words) {
     return direction("<words>" + words + "</words>");
   }
 
-  static String direction(String type) {
+  public static String direction(String type) {
     return "<direction><direction-type>" + type + "</direction-type></direction>";
   }
 
-  static String metronome(String unit, String perMinute) {
+  public static String metronome(String unit, String perMinute) {
     return direction(
         "<metronome><beat-unit>%s</beat-unit><per-minute>%s</per-minute></metronome>"
             .formatted(unit, perMinute));
   }
 
-  static String rehearsal(String mark) {
+  public static String rehearsal(String mark) {
     return direction("<rehearsal>" + mark + "</rehearsal>");
   }
 
-  static String measure(String number, Object... content) {
+  public static String measure(String number, Object... content) {
     return measureWith("number=\"" + number + "\"", content);
   }
 
-  static String measureWith(String attributes, Object... content) {
+  public static String measureWith(String attributes, Object... content) {
     StringBuilder xml = new StringBuilder("<measure " + attributes + ">");
     for (Object element : content) {
       xml.append(element);
@@ -157,14 +161,14 @@ final class ScoreText {
   }
 
   /** A score for one violin; the first measure needs {@link #START}. */
-  static String violin(String... measures) {
+  public static String violin(String... measures) {
     return score(part("Violin", "", measures));
   }
 
   /** A part: name, its score-instrument element or nothing, and its measures. */
-  record Part(String name, String instrument, String measures) {}
+  public record Part(String name, String instrument, String measures) {}
 
-  static Part part(String name, String sound, String... measures) {
+  public static Part part(String name, String sound, String... measures) {
     String instrument =
         sound.isEmpty()
             ? ""
@@ -173,7 +177,7 @@ final class ScoreText {
     return new Part(name, instrument, String.join("", measures));
   }
 
-  static String score(Part... parts) {
+  public static String score(Part... parts) {
     StringBuilder list = new StringBuilder();
     StringBuilder music = new StringBuilder();
     for (int i = 0; i < parts.length; i++) {
@@ -191,7 +195,7 @@ final class ScoreText {
         + "</score-partwise>";
   }
 
-  static Score read(String xml) {
+  public static Score read(String xml) {
     try {
       Path file = Files.createTempFile("study", ".musicxml");
       try {
@@ -205,7 +209,7 @@ final class ScoreText {
     }
   }
 
-  static Passage passage(String xml) {
+  public static Passage passage(String xml) {
     return read(xml).passage(PassageRequest.WHOLE);
   }
 }

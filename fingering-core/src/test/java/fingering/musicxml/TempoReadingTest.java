@@ -16,6 +16,8 @@ import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.music.Tempo;
 import fingering.music.TempoChange;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;

@@ -8,9 +8,11 @@ import static fingering.musicxml.ScoreText.read;
 import static fingering.musicxml.ScoreText.score;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
 import fingering.playability.CheckLevel;
-import fingering.playability.Checker;
 import fingering.playability.ScoreCheck;
+import fingering.playability.check.Checker;
 import org.junit.jupiter.api.Test;
 
 /** A part that cannot be read does not take the others with it. */

@@ -8,8 +8,8 @@ import com.google.common.collect.ImmutableSet;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
-import fingering.scoring.Scoring;
-import fingering.search.Stays;
+import fingering.scoring.rules.StandardRules;
+import fingering.search.RequiredStays;
 import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -26,7 +26,7 @@ class AlternativesTest {
   private static final ImmutableSet<Position> FIRST = ImmutableSet.of(Position.FIRST);
 
   private static Planner planner(Passage passage) {
-    return Planner.of(passage, Scoring.commonPractice());
+    return Planner.of(passage, StandardRules.commonPractice());
   }
 
   private static List<String> taken(Plan plan, int moment) {
@@ -66,7 +66,7 @@ class AlternativesTest {
   @Test
   void theFirstWayIsThatOfTheBestPlan() {
     Passage passage = Music.viola().notes("C4/1 D4/1 E4/1 F4/1 G4/1 A4/1 B4/1 C5/1");
-    Brief brief = Brief.free("third").showing(Stays.in(Position.THIRD, 4));
+    Brief brief = Brief.free("third").showing(RequiredStays.in(Position.THIRD, 4));
     Planner planner = planner(passage);
     ImmutableList<Alternative> ways = planner.alternatives(brief, 4, 5);
     assertThat(ways).hasSize(5);
@@ -92,8 +92,8 @@ class AlternativesTest {
     ImmutableList<Alternative> ways = planner(passage).alternatives(Brief.free("free"), 6, 6);
     assertThat(ways).hasSize(6);
     for (Alternative way : ways.subList(1, 6)) {
-      WhyNot why = new WhyNot(ways.get(0), way);
-      assertThat(why.byRule().stream().mapToLong(WhyNot.Difference::points).sum())
+      MomentExplanation why = new MomentExplanation(ways.get(0), way);
+      assertThat(why.byRule().stream().mapToLong(MomentExplanation.Difference::points).sum())
           .isEqualTo(why.more());
       assertThat(why.byRule()).allMatch(difference -> difference.points() != 0);
       assertThat(why.neighbours()).noneMatch(change -> change.chosen().moment() == 6);
@@ -118,7 +118,7 @@ class AlternativesTest {
     ways.addAll(planner.alternatives(Brief.free("free"), 0, 1));
     ways.addAll(planner.alternatives(Brief.free("free"), 1, 1));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new WhyNot(ways.get(0), ways.get(1)))
+        .isThrownBy(() -> new MomentExplanation(ways.get(0), ways.get(1)))
         .withMessageContaining("different moments");
   }
 

@@ -11,7 +11,7 @@ import fingering.demand.ShowStay;
 import fingering.fingerboard.Finger;
 import fingering.music.Music;
 import fingering.music.Passage;
-import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.Position;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
@@ -31,7 +31,7 @@ class BriefTest {
     for (Demand demand : demands) {
       brief.demanding(demand);
     }
-    return Planner.of(LINE, Scoring.commonPractice()).plan(brief.build());
+    return Planner.of(LINE, StandardRules.commonPractice()).plan(brief.build());
   }
 
   private static boolean all(Plan plan, int measure, Predicate<PlannedNote> test) {
@@ -67,7 +67,7 @@ class BriefTest {
   @Test
   void whatIsAvoidedDoesNotCome() {
     Plan plan =
-        Planner.of(LINE, Scoring.commonPractice())
+        Planner.of(LINE, StandardRules.commonPractice())
             .plan(
                 Brief.builder("asked")
                     .demanding(TEXT.avoid("fourth-finger,open-strings").get(0))
@@ -82,7 +82,7 @@ class BriefTest {
   void theLowestNoteIsOpenEvenWhereOpenStringsAreAvoided() {
     Passage low = Music.viola().notes("C3/1 G3/1 C3/1");
     Plan plan =
-        Planner.of(low, Scoring.commonPractice())
+        Planner.of(low, StandardRules.commonPractice())
             .plan(Brief.builder("asked").demanding(TEXT.avoid("open-strings").get(0)).build());
     assertThat(plan.notes().stream().map(PlannedNote::finger)).first().isEqualTo("0");
     assertThat(plan.notes().get(1).open()).isFalse();

@@ -7,8 +7,8 @@ import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Music;
 import fingering.music.Passage;
-import fingering.scoring.Scoring;
-import fingering.search.Stays;
+import fingering.scoring.rules.StandardRules;
+import fingering.search.RequiredStays;
 import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,8 +37,8 @@ class ConcurrentPlansTest {
       ImmutableList.of(
           Brief.free("free"),
           Brief.preferring("low", ImmutableSet.of(Position.HALF, Position.FIRST)),
-          Brief.free("third").showing(Stays.in(Position.THIRD, 8)),
-          Brief.free("second").showing(Stays.in(Position.SECOND, 4)));
+          Brief.free("third").showing(RequiredStays.in(Position.THIRD, 8)),
+          Brief.free("second").showing(RequiredStays.in(Position.SECOND, 4)));
 
   private static ImmutableList<Plan> plans(Planner planner, int first) {
     ImmutableList.Builder<Plan> plans = ImmutableList.builder();
@@ -55,13 +55,14 @@ class ConcurrentPlansTest {
   void plansOfManyThreadsAreThoseOfOne() throws Exception {
     List<ImmutableList<Plan>> serial = new ArrayList<>();
     for (int first = 0; first < BRIEFS.size(); first++) {
-      serial.add(plans(Planner.of(PASSAGE, Scoring.commonPractice()), first));
+      serial.add(plans(Planner.of(PASSAGE, StandardRules.commonPractice()), first));
     }
     ExecutorService pool = Executors.newFixedThreadPool(THREADS);
     try {
       for (int round = 0; round < ROUNDS; round++) {
         // Nothing is reckoned yet when all begin.
-        Planner shared = new Planners(Scoring.commonPractice(), LeftHand.MEDIUM).of(PASSAGE);
+        Planner shared =
+            new PlannerFactory(StandardRules.commonPractice(), LeftHand.MEDIUM).of(PASSAGE);
         CyclicBarrier start = new CyclicBarrier(THREADS);
         List<Callable<ImmutableList<Plan>>> asked = new ArrayList<>();
         for (int thread = 0; thread < THREADS; thread++) {

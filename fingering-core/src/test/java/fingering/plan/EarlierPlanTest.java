@@ -4,15 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import com.google.common.collect.ImmutableList;
-import fingering.demand.AsPlanned;
 import fingering.demand.EarlierPlan;
 import fingering.demand.EarlierPlan.PlannedBefore;
-import fingering.demand.Span;
+import fingering.demand.KeepPlan;
+import fingering.demand.MeasureSpan;
 import fingering.fingerboard.Placement;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
-import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -36,7 +36,7 @@ class EarlierPlanTest {
         note.note().place().onset().bigDecimalValue(6, RoundingMode.HALF_UP),
         note.note().written(),
         note.note().midi(),
-        new AsPlanned.Taken(
+        new KeepPlan.Taken(
             placement.string(),
             placement.finger(),
             note.open() ? Optional.empty() : Optional.of(placement.frame().position()),
@@ -44,10 +44,10 @@ class EarlierPlanTest {
   }
 
   private static void assertKept(Passage passage, int which) {
-    Planner planner = Planner.of(passage, Scoring.commonPractice());
+    Planner planner = Planner.of(passage, StandardRules.commonPractice());
     ImmutableList<Plan> plans = planner.plans(Brief.free("free"), which);
     Plan some = plans.get(plans.size() - 1);
-    AsPlanned kept = of(some).on(passage, Span.WHOLE);
+    KeepPlan kept = of(some).on(passage, MeasureSpan.WHOLE);
     Plan again = planner.plan(Brief.builder("kept").demanding(kept).build());
     assertThat(kept.notes()).hasSize(some.notes().size());
     for (int i = 0; i < some.notes().size(); i++) {
@@ -77,11 +77,12 @@ class EarlierPlanTest {
   void aMeasureThatIsNotPlannedNowIsPassedOver() {
     Passage four = Music.viola().notes("C4/4 D4/4 E4/4 F4/4");
     Passage two = Music.viola().notes("C4/4 D4/4");
-    EarlierPlan whole = of(Planner.of(four, Scoring.commonPractice()).plan(Brief.free("free")));
-    assertThat(whole.on(two, Span.WHOLE).notes()).hasSize(2);
-    assertThat(whole.on(four, Span.parse("2-3")).notes()).hasSize(2);
+    EarlierPlan whole =
+        of(Planner.of(four, StandardRules.commonPractice()).plan(Brief.free("free")));
+    assertThat(whole.on(two, MeasureSpan.WHOLE).notes()).hasSize(2);
+    assertThat(whole.on(four, MeasureSpan.parse("2-3")).notes()).hasSize(2);
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> whole.on(Music.viola().notes("C4/4 E4/4"), Span.WHOLE))
+        .isThrownBy(() -> whole.on(Music.viola().notes("C4/4 E4/4"), MeasureSpan.WHOLE))
         .withMessageContaining("D4 in measure 2, onset 0, where the score has E4");
   }
 }

@@ -13,8 +13,8 @@ import fingering.music.Music;
 import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
-import fingering.scoring.Scoring;
-import fingering.search.Stays;
+import fingering.scoring.rules.StandardRules;
+import fingering.search.RequiredStays;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
@@ -36,7 +36,7 @@ class HandInPlansTest {
   }
 
   private static Plan plan(Passage passage, LeftHand hand) {
-    return Planner.of(passage, Scoring.commonPractice(), hand).plan(Brief.free("free"));
+    return Planner.of(passage, StandardRules.commonPractice(), hand).plan(Brief.free("free"));
   }
 
   /** The passage with every note changed. */
@@ -121,18 +121,20 @@ class HandInPlansTest {
     Passage passage = Music.violin().notes("E6/1 D6/1 E6/1 D6/1");
     Passage harmonic =
         changed(passage, passage.instrument(), n -> n.midi() == 88 ? asHarmonic(n) : n);
-    Planner planner = Planner.of(harmonic, Scoring.commonPractice());
-    assertThat(planner.tryPlan(Brief.free("two").showing(Stays.in(Position.THIRD, 2)))).isPresent();
-    assertThat(planner.tryPlan(Brief.free("three").showing(Stays.in(Position.THIRD, 3)))).isEmpty();
+    Planner planner = Planner.of(harmonic, StandardRules.commonPractice());
+    assertThat(planner.tryPlan(Brief.free("two").showing(RequiredStays.in(Position.THIRD, 2))))
+        .isPresent();
+    assertThat(planner.tryPlan(Brief.free("three").showing(RequiredStays.in(Position.THIRD, 3))))
+        .isEmpty();
     assertThat(
-            Planner.of(passage, Scoring.commonPractice())
-                .tryPlan(Brief.free("three").showing(Stays.in(Position.FOURTH, 3))))
+            Planner.of(passage, StandardRules.commonPractice())
+                .tryPlan(Brief.free("three").showing(RequiredStays.in(Position.FOURTH, 3))))
         .isPresent();
   }
 
   private static List<String> within(String position, Passage passage, LeftHand hand) {
     Brief brief = Brief.within("one", ImmutableSet.of(Position.parse(position)));
-    return Planner.of(passage, Scoring.commonPractice(), hand).plan(brief).notes().stream()
+    return Planner.of(passage, StandardRules.commonPractice(), hand).plan(brief).notes().stream()
         .map(PlannedNote::finger)
         .toList();
   }

@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import fingering.music.Music;
-import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Sounding ranges of orchestral parts: S. Adler, The Study of Orchestration, from memory. */
 class OrchestralRangeTest {
   private static Plan plan(String instrument, String events) {
-    return Planner.of(Music.on(instrument).notes(events), Scoring.commonPractice())
+    return Planner.of(Music.on(instrument).notes(events), StandardRules.commonPractice())
         .plan(Brief.free("free"));
   }
 

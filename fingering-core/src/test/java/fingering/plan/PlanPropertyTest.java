@@ -13,12 +13,13 @@ import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
 import fingering.scoring.Charge;
-import fingering.scoring.Passing;
+import fingering.scoring.NoteContext;
 import fingering.scoring.Scoring;
-import fingering.scoring.Stroke;
-import fingering.search.Appearance;
+import fingering.scoring.Transition;
+import fingering.scoring.rules.StandardRules;
 import fingering.search.BruteForce;
-import fingering.search.Stays;
+import fingering.search.RequiredStays;
+import fingering.search.VisibleFingering;
 import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +37,7 @@ class PlanPropertyTest {
   /** So slow that no note lies close to another. */
   private static final String SLOW = "quarter=2";
 
-  private final Scoring scoring = Scoring.commonPractice();
+  private final Scoring scoring = StandardRules.commonPractice();
 
   private static Passage passage(int seed, int which, int notes) {
     RandomMusic random = new RandomMusic(seed);
@@ -52,9 +53,9 @@ class PlanPropertyTest {
     List<Moment> moments = plan.passage().moments();
     long sum = 0;
     for (int m = 0; m < moments.size(); m++) {
-      sum += scoring.cost(Stroke.of(moments.get(m)), plan.grips().get(m));
+      sum += scoring.cost(NoteContext.of(moments.get(m)), plan.grips().get(m));
       if (m > 0) {
-        Passing passing = Passing.between(moments.get(m - 1), moments.get(m));
+        Transition passing = Transition.between(moments.get(m - 1), moments.get(m));
         sum += scoring.cost(passing, plan.grips().get(m - 1), plan.grips().get(m));
       }
     }
@@ -153,7 +154,7 @@ class PlanPropertyTest {
     RandomMusic random = new RandomMusic(seed);
     Passage passage =
         Music.viola().tempo(SLOW).notes(random.line(3, 62, 74)); // D4 to D5: there is a 3rd
-    Brief brief = Brief.preferring("low", LOW).showing(Stays.in(Position.THIRD, 2));
+    Brief brief = Brief.preferring("low", LOW).showing(RequiredStays.in(Position.THIRD, 2));
     int fewest = fewest(passage, true);
     if (fewest < Integer.MAX_VALUE) {
       Plan plan = Planner.of(passage, scoring).plan(brief);
@@ -169,7 +170,7 @@ class PlanPropertyTest {
     Passage passage = passage(seed, which, notes);
     Brief brief = Brief.free("free");
     assertThat(Planner.of(passage, scoring).plan(brief))
-        .isEqualTo(Planner.of(passage, Scoring.commonPractice()).plan(brief));
+        .isEqualTo(Planner.of(passage, StandardRules.commonPractice()).plan(brief));
   }
 
   @Property(tries = 40)
@@ -190,7 +191,7 @@ class PlanPropertyTest {
       @ForAll @IntRange(min = 1, max = 15) int notes) {
     Planner planner = Planner.of(passage(seed, which, notes), scoring);
     assertThat(planner.plans(Brief.preferring("low", LOW), 8))
-        .extracting(plan -> plan.grips().stream().map(Appearance::of).toList())
+        .extracting(plan -> plan.grips().stream().map(VisibleFingering::of).toList())
         .doesNotHaveDuplicates();
   }
 }

@@ -10,10 +10,10 @@ import fingering.fingerboard.Placement;
 import fingering.music.Music;
 import fingering.music.Note;
 import fingering.music.Passage;
-import fingering.scoring.Scoring;
-import fingering.search.Appearance;
+import fingering.scoring.rules.StandardRules;
 import fingering.search.BruteForce;
-import fingering.search.Stays;
+import fingering.search.RequiredStays;
+import fingering.search.VisibleFingering;
 import fingering.tables.Position;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -26,7 +26,7 @@ class PlannerTest {
   private static final ImmutableSet<Position> LOW = ImmutableSet.of(Position.HALF, Position.FIRST);
 
   private static Plan plan(Passage passage, Brief brief) {
-    return Planner.of(passage, Scoring.commonPractice()).plan(brief);
+    return Planner.of(passage, StandardRules.commonPractice()).plan(brief);
   }
 
   private static String fingers(Plan plan) {
@@ -142,7 +142,7 @@ class PlannerTest {
     Position position = Position.parse(name);
     Passage passage =
         Music.violin().notes("B4/1 C5/1 D5/1 E5/1 F5/1 E5/1 F5/1 G5/1 A5/1 B5/1 C6/1 D6/1");
-    Plan plan = plan(passage, Brief.free(name).showing(Stays.in(position, notes)));
+    Plan plan = plan(passage, Brief.free(name).showing(RequiredStays.in(position, notes)));
     assertThat(BruteForce.stays(plan.grips(), position, notes)).isTrue();
     assertThat(plan.total()).isGreaterThanOrEqualTo(plan(passage, Brief.free("free")).total());
   }
@@ -151,7 +151,8 @@ class PlannerTest {
   void aStayLongerThanThePassageIsRefusedByTheNameOfThePlan() {
     Passage passage = Music.violin().notes("B4/1 C5/1 D5/1");
     assertThatExceptionOfType(InfeasibleBriefException.class)
-        .isThrownBy(() -> plan(passage, Brief.free("third").showing(Stays.in(Position.THIRD, 4))))
+        .isThrownBy(
+            () -> plan(passage, Brief.free("third").showing(RequiredStays.in(Position.THIRD, 4))))
         .withMessageContaining("'third'");
   }
 
@@ -206,18 +207,18 @@ class PlannerTest {
   @Test
   void threeSingleNotesOutsideAreFewerThanTwoDoubleStops() {
     Passage passage = Music.viola().notes("D5/1 E5/1 D5/1 r/1 C4+G4/1 D4+A4/1 C4+G4/1");
-    Brief low = Brief.preferring("low", LOW).showing(Stays.in(Position.THIRD, 3));
+    Brief low = Brief.preferring("low", LOW).showing(RequiredStays.in(Position.THIRD, 3));
     assertThat(plan(passage, low).notesOutside()).isEqualTo(3);
   }
 
   private static ImmutableList<Plan> plans(Passage passage, Brief brief, int k) {
-    return Planner.of(passage, Scoring.commonPractice()).plans(brief, k);
+    return Planner.of(passage, StandardRules.commonPractice()).plans(brief, k);
   }
 
   @Test
   void theFirstOfSeveralPlansIsTheBestPlan() {
     Passage passage = Music.viola().notes("C4/1 D4/1 E4/1 F4/1 G4/1 A4/1 B4/1 C5/1");
-    Brief brief = Brief.preferring("low", LOW).showing(Stays.in(Position.THIRD, 2));
+    Brief brief = Brief.preferring("low", LOW).showing(RequiredStays.in(Position.THIRD, 2));
     assertThat(plans(passage, brief, 6)).hasSize(6).startsWith(plan(passage, brief));
   }
 
@@ -240,8 +241,9 @@ class PlannerTest {
   @Test
   void plansThatDifferInPlacesAllTakeAnotherStringOrPositionSomewhere() {
     Passage passage = Music.viola().notes("D3*4+B3/1 C4/1 B3/1 C4/1 D4/1 E4/1 F4/1");
-    Planner planner = Planner.of(passage, Scoring.commonPractice());
-    ImmutableList<Plan> plans = planner.plans(Brief.free("free"), 10, Appearance.Grain.PLACES);
+    Planner planner = Planner.of(passage, StandardRules.commonPractice());
+    ImmutableList<Plan> plans =
+        planner.plans(Brief.free("free"), 10, VisibleFingering.Grain.PLACES);
     assertThat(plans).hasSize(10).startsWith(plan(passage, Brief.free("free")));
     assertThat(plans)
         .extracting(
@@ -256,7 +258,7 @@ class PlannerTest {
   @Test
   void severalPlansOfABriefThatCannotBeMetAreRefusedByItsName() {
     Passage passage = Music.violin().notes("B4/1 C5/1 D5/1");
-    Brief brief = Brief.free("third").showing(Stays.in(Position.THIRD, 4));
+    Brief brief = Brief.free("third").showing(RequiredStays.in(Position.THIRD, 4));
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(() -> plans(passage, brief, 3))
         .withMessageContaining("'third'");

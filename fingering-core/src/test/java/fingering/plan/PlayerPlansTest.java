@@ -7,15 +7,15 @@ import com.google.common.collect.ImmutableSet;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
+import fingering.player.Extension;
+import fingering.player.FingerPattern;
+import fingering.player.Player;
+import fingering.player.ShiftKind;
 import fingering.scoring.Charge;
-import fingering.scoring.Extension;
-import fingering.scoring.FingerPattern;
-import fingering.scoring.NewSkill;
-import fingering.scoring.Player;
-import fingering.scoring.Rules;
 import fingering.scoring.Scoring;
-import fingering.scoring.ShiftKind;
 import fingering.scoring.Weights;
+import fingering.scoring.rules.SkillGap;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.Position;
 import java.util.Arrays;
 import java.util.List;
@@ -63,7 +63,7 @@ class PlayerPlansTest {
   }
 
   private static Plan plan(Passage passage, Player player, String preset) {
-    Scoring scoring = Scoring.of(Rules.forPlayer(player), Weights.preset(preset));
+    Scoring scoring = Scoring.of(StandardRules.forPlayer(player), Weights.preset(preset));
     return Planner.of(passage, scoring).plan(Brief.free("free"));
   }
 
@@ -76,7 +76,7 @@ class PlayerPlansTest {
     for (String preset : Weights.presets()) {
       Plan everything = plan(passage, learned(skill -> true), preset);
       assertThat(everything).isEqualTo(plan(passage, Player.UNKNOWN, preset));
-      assertThat(NewToPlayer.of(everything, learned(skill -> true))).isEmpty();
+      assertThat(PlanSkillGap.of(everything, learned(skill -> true))).isEmpty();
     }
   }
 
@@ -89,7 +89,7 @@ class PlayerPlansTest {
     Plan plan = plan(passage, learned(skill -> false), "first-years");
     assertThat(plan.notes()).hasSize(passage.notes().size());
     boolean stopped = plan.notes().stream().anyMatch(note -> note.placement().stopped());
-    assertThat(NewToPlayer.of(plan, learned(skill -> false)).isEmpty()).isEqualTo(!stopped);
+    assertThat(PlanSkillGap.of(plan, learned(skill -> false)).isEmpty()).isEqualTo(!stopped);
   }
 
   @Property(tries = 80)
@@ -102,7 +102,7 @@ class PlayerPlansTest {
     Player player = learned(skill -> dice.nextBoolean());
     Plan plan = plan(passage, player, "intermediate");
     List<String> told =
-        NewSkill.of(player, passage.moments(), plan.grips()).stream()
+        SkillGap.of(player, passage.moments(), plan.grips()).stream()
             .map(skill -> skill.moment() + " " + skill.rule())
             .toList();
     List<String> charged =
@@ -151,9 +151,9 @@ class PlayerPlansTest {
       String scale, String patterns, String told) {
     Player player = Player.parse("p", "patterns = " + patterns);
     Passage passage = Music.violin().notes(scale.replace(" ", "/1 ") + "/1");
-    Planner planner = Planner.of(passage, Scoring.commonPractice());
+    Planner planner = Planner.of(passage, StandardRules.commonPractice());
     Plan plan = planner.plan(Brief.within("1st", ImmutableSet.of(Position.FIRST)));
-    List<String> news = NewToPlayer.of(plan, player).stream().map(NewToPlayer::what).toList();
+    List<String> news = PlanSkillGap.of(plan, player).stream().map(PlanSkillGap::what).toList();
     assertThat(news).isEqualTo(told == null ? List.of() : List.of(told));
   }
 
@@ -162,11 +162,11 @@ class PlayerPlansTest {
     Passage passage = Music.violin().meter(2, 4).notes("B4/1 C5/1 C5/1 B4/1 B4/2 C5/2 A4/2 C5/2");
     Player player = Player.parse("p", "positions = 1\npatterns = 2-3");
     Plan plan =
-        Planner.of(passage, Scoring.commonPractice())
+        Planner.of(passage, StandardRules.commonPractice())
             .plan(Brief.within("1st", ImmutableSet.of(Position.FIRST)));
-    assertThat(NewToPlayer.of(plan, player))
+    assertThat(PlanSkillGap.of(plan, player))
         .containsExactly(
-            new NewToPlayer(
+            new PlanSkillGap(
                 "new-finger-pattern",
                 "the second finger low",
                 ImmutableList.of(1, 2, 5, 7),

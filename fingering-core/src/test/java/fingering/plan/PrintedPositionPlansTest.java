@@ -7,10 +7,10 @@ import com.google.common.collect.ImmutableSet;
 import fingering.demand.DemandText;
 import fingering.music.Music;
 import fingering.music.Note;
-import fingering.music.OneString.End;
 import fingering.music.Passage;
 import fingering.music.PrintedPosition;
-import fingering.scoring.Scoring;
+import fingering.music.PrintedString.End;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.Position;
 import java.util.List;
 import java.util.Optional;
@@ -49,7 +49,7 @@ class PrintedPositionPlansTest {
   }
 
   private static Plan plan(Passage passage, Brief brief) {
-    return Planner.of(passage, Scoring.commonPractice()).plan(brief);
+    return Planner.of(passage, StandardRules.commonPractice()).plan(brief);
   }
 
   private static List<String> positions(Plan plan) {

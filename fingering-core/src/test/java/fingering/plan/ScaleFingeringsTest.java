@@ -7,7 +7,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Music;
 import fingering.music.Passage;
-import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.OpenString;
@@ -165,7 +165,7 @@ class ScaleFingeringsTest {
                     .map(pitch -> pitch + "/0.5" + asked)
                     .collect(Collectors.joining(" ")));
     List<String> best =
-        Planner.of(scale, Scoring.commonPractice()).plans(brief(where), BEST).stream()
+        Planner.of(scale, StandardRules.commonPractice()).plans(brief(where), BEST).stream()
             .map(ScaleFingeringsTest::written)
             .toList();
     assertThat(best).containsAnyElementsOf(SLASH.split(fingering));

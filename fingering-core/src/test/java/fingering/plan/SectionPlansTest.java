@@ -9,15 +9,15 @@ import fingering.fingerboard.LeftHand;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
+import fingering.player.Extension;
+import fingering.player.FingerPattern;
+import fingering.player.Player;
+import fingering.player.ShiftKind;
 import fingering.scoring.Charge;
-import fingering.scoring.Extension;
-import fingering.scoring.FingerPattern;
-import fingering.scoring.Player;
-import fingering.scoring.Rules;
 import fingering.scoring.Scoring;
-import fingering.scoring.Section;
-import fingering.scoring.ShiftKind;
 import fingering.scoring.Weights;
+import fingering.scoring.rules.PlayerGroup;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.Position;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -61,7 +61,7 @@ class SectionPlansTest {
         .withShifts(some(random, ShiftKind.values()));
   }
 
-  private static Scoring scoring(Section section) {
+  private static Scoring scoring(PlayerGroup section) {
     return Scoring.of(section.rules(), Weights.commonPractice());
   }
 
@@ -76,10 +76,10 @@ class SectionPlansTest {
     ImmutableList<Player> players =
         ImmutableList.of(learner(random), learner(random), learner(random));
     Passage passage = passage(seed, which, 10);
-    Plan plan = plan(passage, scoring(new Section(players)));
+    Plan plan = plan(passage, scoring(new PlayerGroup(players)));
     Map<String, Long> most = new HashMap<>();
     for (Player player : players) {
-      Scoring own = Scoring.of(Rules.forPlayer(player), Weights.commonPractice());
+      Scoring own = Scoring.of(StandardRules.forPlayer(player), Weights.commonPractice());
       for (Charge charge : own.explain(passage.moments(), plan.grips())) {
         most.merge(charge.rule() + charge.moment(), charge.cost(), Math::max);
       }
@@ -96,14 +96,15 @@ class SectionPlansTest {
     Player one = learner(random);
     Player other = learner(random);
     Passage passage = passage(seed, which, 10);
-    Plan alone = plan(passage, scoring(new Section(ImmutableList.of(one))));
+    Plan alone = plan(passage, scoring(new PlayerGroup(ImmutableList.of(one))));
     assertThat(alone)
-        .isEqualTo(plan(passage, Scoring.of(Rules.forPlayer(one), Weights.commonPractice())));
-    Plan together = plan(passage, scoring(new Section(ImmutableList.of(one, other))));
+        .isEqualTo(
+            plan(passage, Scoring.of(StandardRules.forPlayer(one), Weights.commonPractice())));
+    Plan together = plan(passage, scoring(new PlayerGroup(ImmutableList.of(one, other))));
     assertThat(together.total()).isGreaterThanOrEqualTo(alone.total());
-    assertThat(plan(passage, scoring(new Section(ImmutableList.of(other, one)))).total())
+    assertThat(plan(passage, scoring(new PlayerGroup(ImmutableList.of(other, one)))).total())
         .isEqualTo(together.total());
-    assertThat(plan(passage, scoring(new Section(ImmutableList.of(one, Player.UNKNOWN, one)))))
+    assertThat(plan(passage, scoring(new PlayerGroup(ImmutableList.of(one, Player.UNKNOWN, one)))))
         .isEqualTo(alone);
   }
 
@@ -111,7 +112,8 @@ class SectionPlansTest {
   private static Set<String> held(Passage passage, LeftHand hand) {
     Set<String> held = new HashSet<>();
     int m = 0;
-    for (ImmutableList<Grip> grips : Planner.of(passage, Scoring.commonPractice(), hand).grips()) {
+    for (ImmutableList<Grip> grips :
+        Planner.of(passage, StandardRules.commonPractice(), hand).grips()) {
       for (Grip grip : grips) {
         StringBuilder one = new StringBuilder(m + (grip.divided() ? " divided" : ""));
         grip.placements()

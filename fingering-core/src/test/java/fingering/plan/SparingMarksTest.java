@@ -7,8 +7,8 @@ import fingering.music.Music;
 import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
-import fingering.musicxml.NoteMarks;
-import fingering.scoring.Scoring;
+import fingering.musicxml.marking.NoteMarks;
+import fingering.scoring.rules.StandardRules;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -25,7 +25,7 @@ class SparingMarksTest {
   private static final ImmutableList<Integer> LOWEST = ImmutableList.of(55, 48, 36, 28);
 
   private static Plan plan(Passage passage, boolean asPrinted) {
-    return Planner.of(passage, Scoring.commonPractice())
+    return Planner.of(passage, StandardRules.commonPractice())
         .plan(Brief.free("free").keepingPrinted(asPrinted));
   }
 

@@ -2,9 +2,10 @@ package fingering.playability;
 
 import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
-import fingering.musicxml.Score;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
+import fingering.playability.check.Checker;
 import fingering.tables.Pitch;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -22,7 +23,7 @@ import java.util.List;
  * {@code trem}, {@code from} and {@code to} for a tremolo, {@code harm}, {@code s4} for a printed
  * string, {@code -} and {@code _} for the start and the end of a tie.
  */
-final class Scored {
+public final class Scored {
   private static final Splitter BLANKS = Splitter.onPattern("\\s+").omitEmptyStrings();
   private static final Splitter COMMAS = Splitter.on(',');
   private static final int QUARTER = 96;
@@ -35,31 +36,31 @@ final class Scored {
 
   private Scored() {}
 
-  static Scored score() {
+  public static Scored score() {
     return new Scored();
   }
 
   /** One part of that name, in quarter = 60. */
-  static Scored of(String name, String music) {
+  public static Scored of(String name, String music) {
     return score().part(name, music);
   }
 
-  Scored tempo(int quarters) {
+  public Scored tempo(int quarters) {
     tempo = quarters;
     return this;
   }
 
   /** Parts that follow sound an octave lower, and say so. */
-  Scored octaveLower() {
+  public Scored octaveLower() {
     octaveLower = true;
     return this;
   }
 
-  Scored part(String name, String music) {
+  public Scored part(String name, String music) {
     return part(name, "", music);
   }
 
-  Scored part(String name, String sound, String music) {
+  public Scored part(String name, String sound, String music) {
     count++;
     String id = "P" + count;
     list.append(
@@ -170,7 +171,7 @@ final class Scored {
     };
   }
 
-  Score read() {
+  public Score read() {
     String xml =
         "<score-partwise version=\"4.0\"><part-list>"
             + list
@@ -190,21 +191,21 @@ final class Scored {
     }
   }
 
-  ScoreCheck check(String level) {
+  public ScoreCheck check(String level) {
     return Checker.of(CheckLevel.preset(level)).check(read());
   }
 
-  ScoreCheck check(String level, Forces forces) {
+  public ScoreCheck check(String level, Forces forces) {
     return Checker.of(CheckLevel.preset(level))
         .check(read(), CheckRequest.WHOLE.withForces(forces));
   }
 
   /** The findings of a kind in all parts. */
-  ImmutableList<Finding> findings(String level, FindingKind kind) {
+  public ImmutableList<Finding> findings(String level, FindingKind kind) {
     return of(check(level), kind);
   }
 
-  ImmutableList<Finding> findings(String level, Forces forces, FindingKind kind) {
+  public ImmutableList<Finding> findings(String level, Forces forces, FindingKind kind) {
     return of(check(level, forces), kind);
   }
 

@@ -3,7 +3,7 @@ package fingering.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import fingering.demand.Span;
+import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -28,7 +28,7 @@ class JournalTest {
 
   private static JournalEntry entry(String when, String clean, String note) {
     return new JournalEntry(
-        LocalDateTime.parse(when), Optional.of(Tempo.parse(clean)), Span.WHOLE, note);
+        LocalDateTime.parse(when), Optional.of(Tempo.parse(clean)), MeasureSpan.WHOLE, note);
   }
 
   private JournalFile file() {
@@ -47,7 +47,7 @@ class JournalTest {
             new JournalEntry(
                 LocalDateTime.parse("2026-11-22T09:00"),
                 Optional.empty(),
-                Span.of("13", "14"),
+                MeasureSpan.of("13", "14"),
                 ""));
     assertThat(text().lines().filter(line -> !line.startsWith("#")))
         .containsExactly(
@@ -57,7 +57,7 @@ class JournalTest {
     assertThat(read.bad()).isEmpty();
     assertThat(read.entries()).hasSize(2);
     assertThat(read.entries().get(0).note()).isEqualTo("read through | slowly");
-    assertThat(read.entries().get(1).measures()).isEqualTo(Span.of("13", "14"));
+    assertThat(read.entries().get(1).measures()).isEqualTo(MeasureSpan.of("13", "14"));
   }
 
   @Test
@@ -66,8 +66,8 @@ class JournalTest {
     file().add(entry("2026-11-22T18:30", "quarter=66", ""));
     file().add(entry("2026-11-23T18:30", "quarter=58", "tired"));
     Journal read = file().read();
-    assertThat(read.clean(Span.WHOLE)).contains(Tempo.parse("quarter=58"));
-    assertThat(read.clean(Span.of("13", "14"))).isEmpty();
+    assertThat(read.clean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=58"));
+    assertThat(read.clean(MeasureSpan.of("13", "14"))).isEmpty();
     assertThat(read.practised(LocalDate.of(2026, 11, 23))).isTrue();
     assertThat(read.practised(LocalDate.of(2026, 11, 24))).isFalse();
   }
@@ -78,12 +78,13 @@ class JournalTest {
     String slower = "2026-11-22 18:30 | quarter=66 | all |\n";
     String faster = "2026-11-23 18:30 | quarter=80 | all |\n";
     String since = "2026-11-24 18:30 | quarter=70 | 13-14 |\n";
-    Span span = Span.of("13", "14");
+    MeasureSpan span = MeasureSpan.of("13", "14");
     assertThat(Journal.parse(slower).clean(span)).isEmpty();
     assertThat(Journal.parse(own + slower).clean(span)).contains(Tempo.parse("76"));
     assertThat(Journal.parse(own + slower + faster).clean(span)).contains(Tempo.parse("80"));
     assertThat(Journal.parse(own + faster + since).clean(span)).contains(Tempo.parse("70"));
-    assertThat(Journal.parse(own + faster + since).clean(Span.WHOLE)).contains(Tempo.parse("80"));
+    assertThat(Journal.parse(own + faster + since).clean(MeasureSpan.WHOLE))
+        .contains(Tempo.parse("80"));
   }
 
   @Test
@@ -96,12 +97,12 @@ class JournalTest {
     assertThat(read.bad()).hasSize(1);
     assertThat(read.bad().get(0).text()).isEqualTo(torn);
     assertThat(read.bad().get(0).why()).contains("cut off");
-    assertThat(read.clean(Span.WHOLE)).contains(Tempo.parse("quarter=60"));
+    assertThat(read.clean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=60"));
 
     Journal added = file().add(entry("2026-11-23T18:30", "quarter=63", ""));
     assertThat(added.remarks()).anyMatch(remark -> remark.contains("had no end"));
     assertThat(text()).contains(torn + "\n2026-11-23 18:30 | quarter=63");
-    assertThat(file().read().clean(Span.WHOLE)).contains(Tempo.parse("quarter=63"));
+    assertThat(file().read().clean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=63"));
   }
 
   /** Wherever a crash cuts the last line, no tempo is read that was not written. */
@@ -120,7 +121,7 @@ class JournalTest {
     file().add(entry("2026-11-22T18:30", "quarter=66", ""));
     Journal now = file().add(entry("2026-11-20T18:30", "quarter=69", "clock was wrong"));
     assertThat(now.remarks()).anyMatch(remark -> remark.contains("clock set back"));
-    assertThat(now.clean(Span.WHOLE)).contains(Tempo.parse("quarter=69"));
+    assertThat(now.clean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=69"));
     assertThat(file().read()).isEqualTo(now);
   }
 
@@ -151,7 +152,7 @@ class JournalTest {
             why -> assertThat(why).contains("no date and time"),
             why -> assertThat(why).contains("not a tempo"),
             why -> assertThat(why).contains("UTF-8"));
-    assertThat(read.clean(Span.WHOLE)).contains(Tempo.parse("quarter=63"));
+    assertThat(read.clean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=63"));
 
     file().add(entry("2026-11-24T18:30", "quarter=66", ""));
     assertThat(Files.readAllBytes(file().path())).startsWith(before);

@@ -9,16 +9,16 @@ import fingering.music.Measure;
 import fingering.music.Music;
 import fingering.music.Note;
 import fingering.music.Passage;
-import fingering.musicxml.PassageRequest;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
-import fingering.plan.Comparer;
 import fingering.plan.Plan;
+import fingering.plan.PlanComparer;
 import fingering.plan.PlannedNote;
 import fingering.plan.Planner;
-import fingering.scoring.Scoring;
-import fingering.tempo.Level;
+import fingering.scoring.rules.StandardRules;
+import fingering.tempo.PlayerSpeed;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -32,13 +32,14 @@ class PracticeSpotsTest {
 
   private static Plan third() {
     Passage passage = ScoreReader.read(ScoreFile.read(DEMO)).passage(PassageRequest.WHOLE);
-    return Comparer.of(passage, Scoring.commonPractice(), LeftHand.MEDIUM, ImmutableSet.of())
+    return PlanComparer.of(
+            passage, StandardRules.commonPractice(), LeftHand.MEDIUM, ImmutableSet.of())
         .upperPlan()
         .orElseThrow();
   }
 
   private static ImmutableList<PracticeSpot> spots() {
-    return PracticeSpots.of(third(), Level.named("intermediate"));
+    return PracticeSpots.of(third(), PlayerSpeed.named("intermediate"));
   }
 
   private static Passage read(SpotExercise exercise) {
@@ -97,10 +98,10 @@ class PracticeSpotsTest {
             .notes(
                 "A4/0.5 B4/0.5 C#5/0.5 B4/0.5 A4/0.5 B4/0.5 C#5/0.5 B4/0.5 "
                     + "A4/0.5 B4/0.5 C#5/0.5 B4/0.5 E5/0.5");
-    Plan plan = Planner.of(passage, Scoring.commonPractice()).plan(Brief.free("free"));
-    Figures.Figure figure = Figures.most(plan).orElseThrow();
-    assertThat(figure).isEqualTo(new Figures.Figure(0, 4, 3));
-    Passage exercise = read(new Drill(plan).figure(figure.from(), figure.to()));
+    Plan plan = Planner.of(passage, StandardRules.commonPractice()).plan(Brief.free("free"));
+    RepeatedFigures.Figure figure = RepeatedFigures.most(plan).orElseThrow();
+    assertThat(figure).isEqualTo(new RepeatedFigures.Figure(0, 4, 3));
+    Passage exercise = read(new ExerciseBuilder(plan).figure(figure.from(), figure.to()));
     assertThat(exercise.measures()).hasSize(2);
     assertThat(exercise.notes().stream().map(note -> note.written().toString()))
         .containsExactly("A4", "B4", "C#5", "B4", "A4", "B4", "C#5", "B4");

@@ -6,14 +6,14 @@ import com.google.common.collect.ImmutableList;
 import fingering.music.Music;
 import fingering.music.Note;
 import fingering.music.Passage;
-import fingering.musicxml.PassageRequest;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
-import fingering.scoring.Scoring;
-import fingering.tempo.Level;
+import fingering.scoring.rules.StandardRules;
+import fingering.tempo.PlayerSpeed;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -21,8 +21,9 @@ import org.junit.jupiter.api.Test;
 class SpotsByCauseTest {
   private static ImmutableList<PracticeSpot> spots(Music on, String events) {
     Plan plan =
-        Planner.of(on.notes(events), Scoring.commonPractice()).plan(Brief.free("free choice"));
-    return PracticeSpots.of(plan, Level.named("common-practice"));
+        Planner.of(on.notes(events), StandardRules.commonPractice())
+            .plan(Brief.free("free choice"));
+    return PracticeSpots.of(plan, PlayerSpeed.named("common-practice"));
   }
 
   private static List<String> exercise(PracticeSpot spot) {

@@ -54,7 +54,7 @@ class TempoLadderPropertyTest {
             units,
             rest,
             Arbitraries.integers().between(0, 90),
-            Arbitraries.of(Metronome.class))
+            Arbitraries.of(MetronomeScale.class))
         .as(
             (clean, goal, comfort, unit, free, days, metronome) ->
                 new Asked(

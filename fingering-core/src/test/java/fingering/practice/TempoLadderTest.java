@@ -32,7 +32,7 @@ class TempoLadderTest {
   })
   void theSameTempoIsCountedInAnotherValue(String tempo, String unit, String told) {
     Tempo expected = Tempo.parse(told);
-    assertThat(Beats.in(Tempo.parse(tempo), expected.unit()).toString())
+    assertThat(BeatConversion.in(Tempo.parse(tempo), expected.unit()).toString())
         .isEqualTo(expected.toString());
     assertThat(expected.unit().toString()).isEqualTo(unit);
   }
@@ -50,7 +50,7 @@ class TempoLadderTest {
     "eighth=500, half=125"
   })
   void slowClicksAreSubdividedAndQuickOnesDrawnTogether(String tempo, String clicks) {
-    assertThat(Beats.clicks(Tempo.parse(tempo)).toString()).isEqualTo(clicks);
+    assertThat(BeatConversion.clicks(Tempo.parse(tempo)).toString()).isEqualTo(clicks);
   }
 
   /**
@@ -59,7 +59,7 @@ class TempoLadderTest {
    */
   @Test
   void traditionalMetronomeHasThirtyNineMarks() {
-    List<Integer> marks = Metronome.marks();
+    List<Integer> marks = MetronomeScale.marks();
     assertThat(marks).hasSize(39).startsWith(40).endsWith(208);
     for (int i = 1; i < marks.size(); i++) {
       int before = marks.get(i - 1);
@@ -82,8 +82,8 @@ class TempoLadderTest {
   void traditionalMetronomeIsSetToTheNearestMarkBelowOrAbove(
       String at, String below, String above) {
     Tempo tempo = Tempo.parse(at);
-    assertThat(Metronome.TRADITIONAL.atMost(tempo).toString()).isEqualTo("quarter=" + below);
-    assertThat(Metronome.TRADITIONAL.above(tempo).toString()).isEqualTo("quarter=" + above);
+    assertThat(MetronomeScale.TRADITIONAL.atMost(tempo).toString()).isEqualTo("quarter=" + below);
+    assertThat(MetronomeScale.TRADITIONAL.above(tempo).toString()).isEqualTo("quarter=" + above);
   }
 
   private static LadderRequest request(String clean, String goal, String first, String by) {
@@ -96,7 +96,7 @@ class TempoLadderTest {
   }
 
   private static StepSize steps(String comfort) {
-    return new StepSize(Metronome.EXACT, Optional.of(Tempo.parse(comfort)));
+    return new StepSize(MetronomeScale.EXACT, Optional.of(Tempo.parse(comfort)));
   }
 
   @Test
@@ -111,7 +111,7 @@ class TempoLadderTest {
   @Test
   void aMarkTooLargeForADayIsPreparedForSeveral() {
     LadderRequest request = request("quarter=92", "quarter=100", "2026-11-16", "2026-12-12");
-    StepSize size = new StepSize(Metronome.TRADITIONAL, Optional.of(Tempo.parse("100")));
+    StepSize size = new StepSize(MetronomeScale.TRADITIONAL, Optional.of(Tempo.parse("100")));
     List<String> tops =
         TempoLadder.of(request, size).days().stream()
             .filter(day -> day.kind() == PracticeDay.Kind.PRACTICE)

@@ -8,6 +8,7 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.Taken;
 import fingering.music.Moment;
 import fingering.music.Music;
+import fingering.scoring.rules.StandardRules;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -36,7 +37,7 @@ class WeightsTest {
     }
 
     @Override
-    public long amount(Stroke stroke, Grip grip) {
+    public long amount(NoteContext stroke, Grip grip) {
       return 1;
     }
   }
@@ -88,7 +89,7 @@ class WeightsTest {
         Scoring.of(
             ImmutableList.of(new Everything("everything")), Weights.parse("w", "everything = 7"));
     Moment moment = Music.violin().notes("A4/1").moments().get(0);
-    assertThat(own.cost(Stroke.of(moment), Taken.on("violin").by("A4", 2, "0", "1st")))
+    assertThat(own.cost(NoteContext.of(moment), Taken.on("violin").by("A4", 2, "0", "1st")))
         .isEqualTo(7);
   }
 
@@ -128,7 +129,7 @@ class WeightsTest {
 
   @Test
   void everyRuleHasItsWeightInTheFileAndEveryWeightItsRule() {
-    assertThat(Rules.all())
+    assertThat(StandardRules.all())
         .extracting(CostRule::id)
         .containsExactlyInAnyOrderElementsOf(Weights.commonPractice().points().keySet());
   }
@@ -225,7 +226,7 @@ class WeightsTest {
 
   @Test
   void everyRuleSaysInWordsWhatItCharges() {
-    assertThat(Rules.all())
+    assertThat(StandardRules.all())
         .allSatisfy(
             rule -> {
               assertThat(rule.id()).matches("[a-z]+(-[a-z]+)*");
@@ -235,12 +236,12 @@ class WeightsTest {
               assertThat(rule.lookBack()).isBetween(0, 1);
               assertThat(Weights.commonPractice().of(rule)).isNotNegative();
             });
-    assertThat(Rules.all()).extracting(CostRule::name).doesNotHaveDuplicates();
+    assertThat(StandardRules.all()).extracting(CostRule::name).doesNotHaveDuplicates();
   }
 
   @Test
   void theScoringLooksBackAsFarAsItsFurthestRule() {
-    assertThat(Scoring.commonPractice().lookBack()).isEqualTo(1);
+    assertThat(StandardRules.commonPractice().lookBack()).isEqualTo(1);
     Weights weights = Weights.parse("w", "everything = 1");
     Scoring own = Scoring.of(ImmutableList.of(new Everything("everything")), weights);
     assertThat(own.lookBack()).isZero();
@@ -258,6 +259,7 @@ class WeightsTest {
                 .lines()
                 .skip(2)
                 .flatMap(row -> Arrays.stream(row.split("\\|", -1)[1].strip().split(", ", -1))))
-        .containsExactlyInAnyOrderElementsOf(Rules.all().stream().map(CostRule::id).toList());
+        .containsExactlyInAnyOrderElementsOf(
+            StandardRules.all().stream().map(CostRule::id).toList());
   }
 }

@@ -3,8 +3,8 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
-import fingering.scoring.Passing;
-import fingering.scoring.Stroke;
+import fingering.scoring.NoteContext;
+import fingering.scoring.Transition;
 import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,19 +22,19 @@ public final class BruteForce {
     void meet(int[] path, long cost, long penalty);
   }
 
-  private final Layers layers;
+  private final LayeredGraph layers;
   private final Visitor visitor;
   private final List<long[][]> edges = new ArrayList<>();
   private final int[] path;
 
-  private BruteForce(Layers layers, Visitor visitor) {
+  private BruteForce(LayeredGraph layers, Visitor visitor) {
     this.layers = layers;
     this.visitor = visitor;
     path = new int[layers.moments().size()];
   }
 
   /** The least penalty, then the least cost, over all paths that show what is wanted. */
-  public static Optional<Path> best(Layers layers, Predicate<List<Grip>> wanted) {
+  public static Optional<Path> best(LayeredGraph layers, Predicate<List<Grip>> wanted) {
     List<Path> best = new ArrayList<>();
     visitAll(
         layers,
@@ -50,7 +50,7 @@ public final class BruteForce {
 
   /** The best of each kind of path that shows what is wanted, best first. */
   static List<Path> bestOfEachKind(
-      Layers layers, Function<Grip, String> kind, Predicate<List<Grip>> wanted) {
+      LayeredGraph layers, Function<Grip, String> kind, Predicate<List<Grip>> wanted) {
     List<List<String>> kinds =
         layers.grips().stream().map(grips -> grips.stream().map(kind).toList()).toList();
     Map<List<String>, Path> best = new HashMap<>();
@@ -76,7 +76,7 @@ public final class BruteForce {
     return penalty < than.penalty() || (penalty == than.penalty() && cost < than.cost());
   }
 
-  private static void visitAll(Layers layers, Visitor visitor) {
+  private static void visitAll(LayeredGraph layers, Visitor visitor) {
     BruteForce search = new BruteForce(layers, visitor);
     search.measureEdges();
     // Backward from the last moment, so that of equals the one with the earlier last grip is met
@@ -88,7 +88,7 @@ public final class BruteForce {
     for (int m = 1; m < path.length; m++) {
       ImmutableList<Grip> before = layers.grips().get(m - 1);
       ImmutableList<Grip> now = layers.grips().get(m);
-      Passing passing = Passing.between(layers.moments().get(m - 1), layers.moments().get(m));
+      Transition passing = Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
       long[][] costs = new long[before.size()][now.size()];
       for (int i = 0; i < before.size(); i++) {
         for (int j = 0; j < now.size(); j++) {
@@ -110,12 +110,12 @@ public final class BruteForce {
       path[m] = j;
       walk(
           m - 1,
-          cost + way + layers.scoring().cost(Stroke.of(layers.moments().get(m)), here.get(j)),
+          cost + way + layers.scoring().cost(NoteContext.of(layers.moments().get(m)), here.get(j)),
           penalty + layers.penalty().of(m, here.get(j)));
     }
   }
 
-  private static ImmutableList<Grip> gripsOf(Layers layers, int[] indices) {
+  private static ImmutableList<Grip> gripsOf(LayeredGraph layers, int[] indices) {
     ImmutableList.Builder<Grip> grips = ImmutableList.builder();
     for (int m = 0; m < indices.length; m++) {
       grips.add(layers.grips().get(m).get(indices[m]));

@@ -57,7 +57,7 @@ class DistinctPathsOptimumTest {
   }
 
   private static void assertBest(
-      Layers layers, Requirement requirement, int k, Predicate<List<Grip>> wanted) {
+      LayeredGraph layers, Requirement requirement, int k, Predicate<List<Grip>> wanted) {
     List<Path> found = PathFinder.best(layers, requirement, k);
     List<Path> all = BruteForce.bestOfEachKind(layers, Seen::of, wanted);
     assertThat(found).hasSize(Math.min(k, all.size()));
@@ -75,7 +75,7 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 100) int k) {
-    Layers layers = Thinned.layers(line(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph layers = Thinned.layers(line(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
     assertBest(layers, Requirement.NONE, k, path -> true);
   }
 
@@ -85,7 +85,8 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 100) int k) {
-    Layers layers = Thinned.layers(openStrings(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph layers =
+        Thinned.layers(openStrings(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
     assertBest(layers, Requirement.NONE, k, path -> true);
   }
 
@@ -97,8 +98,8 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 1, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
     Passage passage = open ? openStrings(seed, which, notes) : line(seed, which, notes);
-    Layers layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
-    List<Path> found = PathFinder.best(layers, Requirement.NONE, k, Appearance.Grain.PLACES);
+    LayeredGraph layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    List<Path> found = PathFinder.best(layers, Requirement.NONE, k, VisibleFingering.Grain.PLACES);
     List<Path> all = BruteForce.bestOfEachKind(layers, Seen::places, path -> true);
     assertThat(found).hasSize(Math.min(k, all.size()));
     assertThat(found)
@@ -112,7 +113,7 @@ class DistinctPathsOptimumTest {
   @Property(tries = 40)
   void allGripsOfThreeNotesLeaveTheSameDistinctFingerings(
       @ForAll int seed, @ForAll @IntRange(min = 0, max = 3) int which) {
-    Layers layers = Thinned.all(openStrings(seed, which, 3));
+    LayeredGraph layers = Thinned.all(openStrings(seed, which, 3));
     assertBest(layers, Requirement.NONE, 100, path -> true);
   }
 
@@ -125,7 +126,7 @@ class DistinctPathsOptimumTest {
     int lowest = LOWEST.get(which);
     String events = new RandomMusic(seed).withDoubleStops(notes, lowest, lowest + 28);
     Passage passage = Music.on(INSTRUMENTS.get(which)).notes(events);
-    Layers layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
     assertBest(layers, Requirement.NONE, k, path -> true);
   }
 
@@ -133,7 +134,7 @@ class DistinctPathsOptimumTest {
   void heldNotesAreDistinctAsTheyAreHeld(@ForAll @IntRange(min = 0, max = 999) int seed) {
     String low = new RandomMusic(seed).pitch(50, 54).toString();
     Passage passage = Music.viola().notes("%s*4+B3/1 C4/1 D4/1 B3/1 E4/1".formatted(low));
-    Layers layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
     assertBest(layers, Requirement.NONE, 20, path -> true);
   }
 
@@ -145,8 +146,8 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 2, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
     Passage passage = open ? openStrings(seed, which, notes) : line(seed, which, notes);
-    Layers layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
-    Stays stays = Stays.in(Position.THIRD, 2);
+    LayeredGraph layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    RequiredStays stays = RequiredStays.in(Position.THIRD, 2);
     assertBest(layers, stays, k, path -> BruteForce.stays(path, Position.THIRD, 2));
   }
 
@@ -155,11 +156,11 @@ class DistinctPathsOptimumTest {
       @ForAll int seed,
       @ForAll @IntRange(min = 3, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
-    Layers layers = Thinned.layers(line(seed, 1, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph layers = Thinned.layers(line(seed, 1, notes), MOST, seed, Thinned.NO_PENALTY);
     ImmutableList<Position> all = ImmutableList.of(Position.FIRST, Position.SECOND, Position.THIRD);
     assertBest(
         layers,
-        new Stays(all, 1),
+        new RequiredStays(all, 1),
         k,
         path -> all.stream().allMatch(position -> BruteForce.stays(path, position, 1)));
   }
@@ -174,7 +175,7 @@ class DistinctPathsOptimumTest {
     // Unlike a brief's, this penalty tells apart where the hand waits under an open string.
     ToLongFunction<Grip> high = grip -> grip.frame().position().halves() > 2 ? 7 : 0;
     Passage passage = open ? openStrings(seed, which, notes) : line(seed, which, notes);
-    Layers layers = Thinned.layers(passage, MOST, seed, high);
+    LayeredGraph layers = Thinned.layers(passage, MOST, seed, high);
     assertBest(layers, Requirement.NONE, k, path -> true);
   }
 
@@ -184,9 +185,12 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 2, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
     ToLongFunction<Grip> high = grip -> grip.frame().position().halves();
-    Layers layers = Thinned.layers(line(seed, 0, notes), MOST, seed, high);
+    LayeredGraph layers = Thinned.layers(line(seed, 0, notes), MOST, seed, high);
     assertBest(
-        layers, Stays.in(Position.THIRD, 2), k, path -> BruteForce.stays(path, Position.THIRD, 2));
+        layers,
+        RequiredStays.in(Position.THIRD, 2),
+        k,
+        path -> BruteForce.stays(path, Position.THIRD, 2));
   }
 
   @Property(tries = 60)
@@ -194,7 +198,8 @@ class DistinctPathsOptimumTest {
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 5) int notes) {
-    Layers layers = Thinned.layers(openStrings(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph layers =
+        Thinned.layers(openStrings(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
     assertThat(BruteForce.bestOfEachKind(layers, Seen::of, path -> true))
         .containsAll(PathFinder.best(layers, Requirement.NONE, 100));
   }

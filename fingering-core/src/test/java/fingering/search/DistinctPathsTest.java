@@ -42,7 +42,7 @@ class DistinctPathsTest {
     "bass, E1/1 A1/1 B1/1 D2/1 F2/1"
   })
   void theTenBestCostWhatYenFindsOnceThoseThatLookAlikeAreStruckOut(String name, String events) {
-    Layers layers = Thinned.all(Music.on(name).notes(events));
+    LayeredGraph layers = Thinned.all(Music.on(name).notes(events));
     LayerGraph graph = LayerGraph.of(layers);
     Set<List<String>> seen = new HashSet<>();
     List<Long> costs = new ArrayList<>();
@@ -59,7 +59,7 @@ class DistinctPathsTest {
   @Property(tries = 40)
   void theFirstIsTheBestPathGripByGrip(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 30) int notes) {
-    Layers layers = Thinned.all(viola(seed, notes));
+    LayeredGraph layers = Thinned.all(viola(seed, notes));
     assertThat(PathFinder.best(layers, Requirement.NONE, 3).get(0))
         .isEqualTo(PathFinder.best(layers, Requirement.NONE).orElseThrow());
   }
@@ -67,15 +67,15 @@ class DistinctPathsTest {
   @Property(tries = 40)
   void theFirstThatShowsAStayIsTheBestThatShowsIt(
       @ForAll int seed, @ForAll @IntRange(min = 4, max = 30) int notes) {
-    Layers layers = Thinned.all(viola(seed, notes));
-    Stays stays = Stays.in(Position.THIRD, 3);
+    LayeredGraph layers = Thinned.all(viola(seed, notes));
+    RequiredStays stays = RequiredStays.in(Position.THIRD, 3);
     assertThat(PathFinder.best(layers, stays, 4).stream().findFirst())
         .isEqualTo(PathFinder.best(layers, stays));
   }
 
   @Property(tries = 40)
   void oneBestPathIsTheBestPath(@ForAll int seed, @ForAll @IntRange(min = 1, max = 30) int notes) {
-    Layers layers = Thinned.all(viola(seed, notes));
+    LayeredGraph layers = Thinned.all(viola(seed, notes));
     assertThat(PathFinder.best(layers, Requirement.NONE, 1))
         .containsExactly(PathFinder.best(layers, Requirement.NONE).orElseThrow());
   }
@@ -83,7 +83,8 @@ class DistinctPathsTest {
   @Property(tries = 40)
   void theyStandInOrderAndNoTwoLookAlike(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 30) int notes) {
-    Layers layers = Thinned.layers(viola(seed, notes), 30, seed, grip -> grip.frame().index() / 5);
+    LayeredGraph layers =
+        Thinned.layers(viola(seed, notes), 30, seed, grip -> grip.frame().index() / 5);
     List<Path> found = PathFinder.best(layers, Requirement.NONE, 30);
     assertThat(found).isSortedAccordingTo(IN_ORDER);
     assertThat(found).extracting(Seen::of).doesNotHaveDuplicates();
@@ -94,7 +95,7 @@ class DistinctPathsTest {
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 20) int notes,
       @ForAll @IntRange(min = 1, max = 20) int k) {
-    Layers layers = Thinned.all(viola(seed, notes));
+    LayeredGraph layers = Thinned.all(viola(seed, notes));
     List<Path> more = PathFinder.best(layers, Requirement.NONE, 20);
     assertThat(PathFinder.best(layers, Requirement.NONE, k))
         .isEqualTo(more.subList(0, Math.min(k, more.size())));
@@ -102,7 +103,7 @@ class DistinctPathsTest {
 
   @Test
   void anOpenStringAloneIsOneFingeringWhereverTheHandWaits() {
-    Layers layers = Thinned.all(Music.viola().notes("C3/1 C3/1 C3/1"));
+    LayeredGraph layers = Thinned.all(Music.viola().notes("C3/1 C3/1 C3/1"));
     assertThat(layers.grips().get(0)).hasSizeGreaterThan(10);
     assertThat(PathFinder.best(layers, Requirement.NONE, 10)).hasSize(1);
   }
@@ -110,8 +111,8 @@ class DistinctPathsTest {
   @Test
   void aSecondFingerLooksTheSameInTheClosedHandAndInTheHandExtendedBack() {
     Taken cello = Taken.on("cello");
-    List<Appearance> seen =
-        cello.all("F3", 2, "2", "1st").stream().map(Grip::of).map(Appearance::of).toList();
+    List<VisibleFingering> seen =
+        cello.all("F3", 2, "2", "1st").stream().map(Grip::of).map(VisibleFingering::of).toList();
     assertThat(seen).hasSizeGreaterThan(1);
     assertThat(seen.stream().distinct()).hasSize(1);
   }
@@ -119,20 +120,20 @@ class DistinctPathsTest {
   @Test
   void oneFingerInTwoPositionsLooksDifferent() {
     Taken viola = Taken.on("viola");
-    assertThat(Appearance.of(viola.by("A4", 2, "4", "half")))
-        .isNotEqualTo(Appearance.of(viola.by("A4", 2, "4", "1st")));
+    assertThat(VisibleFingering.of(viola.by("A4", 2, "4", "half")))
+        .isNotEqualTo(VisibleFingering.of(viola.by("A4", 2, "4", "1st")));
   }
 
   @Test
   void whereNoFingeringShowsTheStayThereIsNone() {
-    Layers layers = Thinned.all(Music.viola().notes("C3/1 G3/1"));
-    assertThat(PathFinder.best(layers, Stays.in(Position.THIRD, 2), 5)).isEmpty();
+    LayeredGraph layers = Thinned.all(Music.viola().notes("C3/1 G3/1"));
+    assertThat(PathFinder.best(layers, RequiredStays.in(Position.THIRD, 2), 5)).isEmpty();
   }
 
   @ParameterizedTest
   @ValueSource(ints = {-1, 0, 101})
   void noPathsAndMoreThanAHundredAreRefused(int k) {
-    Layers layers = Thinned.all(Music.viola().notes("C3/1 G3/1"));
+    LayeredGraph layers = Thinned.all(Music.viola().notes("C3/1 G3/1"));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> PathFinder.best(layers, Requirement.NONE, k))
         .withMessageContaining(Integer.toString(k))
@@ -140,7 +141,7 @@ class DistinctPathsTest {
   }
 
   /** The same music over and over, later and later. */
-  private static Layers repeated(Layers layers, int times) {
+  private static LayeredGraph repeated(LayeredGraph layers, int times) {
     ImmutableList.Builder<Moment> moments = ImmutableList.builder();
     ImmutableList.Builder<ImmutableList<Grip>> grips = ImmutableList.builder();
     Moment last = layers.moments().get(layers.moments().size() - 1);
@@ -160,7 +161,7 @@ class DistinctPathsTest {
       }
       grips.addAll(layers.grips());
     }
-    return new Layers(moments.build(), grips.build(), layers.scoring(), layers.penalty());
+    return new LayeredGraph(moments.build(), grips.build(), layers.scoring(), layers.penalty());
   }
 
   @ParameterizedTest
@@ -170,7 +171,7 @@ class DistinctPathsTest {
         "D5/0.25 D5/0.25 D5/0.25 D5/0.25 D5/0.25 D5/0.25 D5/0.25 D5/0.25"
       })
   void tenThousandMomentsHaveTheirFiveBestFingeringsThoughManyCostTheSame(String events) {
-    Layers layers = repeated(Thinned.all(Music.viola().notes(events)), 1_250);
+    LayeredGraph layers = repeated(Thinned.all(Music.viola().notes(events)), 1_250);
     List<Path> found = PathFinder.best(layers, Requirement.NONE, 5);
     assertThat(layers.moments()).hasSize(10_000);
     assertThat(found).hasSize(5).isSortedAccordingTo(IN_ORDER);

@@ -6,10 +6,10 @@ import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
 import fingering.scoring.CostRule;
+import fingering.scoring.NoteContext;
 import fingering.scoring.NoteRule;
-import fingering.scoring.Passing;
 import fingering.scoring.Scoring;
-import fingering.scoring.Stroke;
+import fingering.scoring.Transition;
 import fingering.scoring.TransitionRule;
 import fingering.scoring.Weights;
 import java.util.SplittableRandom;
@@ -24,14 +24,15 @@ final class Drawn {
   private Drawn() {}
 
   /** Half of them with costs of common practice, half with drawn ones, many of which are equal. */
-  static Layers layers(int seed, int notes) {
+  static LayeredGraph layers(int seed, int notes) {
     SplittableRandom random = new SplittableRandom(seed);
     RandomMusic music = new RandomMusic(seed);
     Passage passage = Music.viola().tempo(music.tempo()).notes(music.line(notes, 48, 76)); // C3-E5
-    Layers all = Thinned.layers(passage, 1 + random.nextInt(MOST_GRIPS), seed, Thinned.NO_PENALTY);
+    LayeredGraph all =
+        Thinned.layers(passage, 1 + random.nextInt(MOST_GRIPS), seed, Thinned.NO_PENALTY);
     Scoring scoring = random.nextBoolean() ? all.scoring() : scoring(seed);
     Penalty penalty = random.nextBoolean() ? Penalty.NONE : (m, grip) -> drawn(2, seed, m, grip);
-    Layers layers = new Layers(all.moments(), all.grips(), scoring, penalty);
+    LayeredGraph layers = new LayeredGraph(all.moments(), all.grips(), scoring, penalty);
     return random.nextBoolean()
         ? layers
         : layers.closing((m, grip) -> drawn(4, seed, m, grip) == 0);
@@ -60,7 +61,7 @@ final class Drawn {
     }
 
     @Override
-    public long amount(Stroke stroke, Grip grip) {
+    public long amount(NoteContext stroke, Grip grip) {
       return drawn(3, seed, 0, grip);
     }
   }
@@ -73,7 +74,7 @@ final class Drawn {
     }
 
     @Override
-    public long amount(Passing passing, Grip before, Grip now) {
+    public long amount(Transition passing, Grip before, Grip now) {
       return drawn(3, seed, 1 + drawn(100, seed, 0, before), now);
     }
   }

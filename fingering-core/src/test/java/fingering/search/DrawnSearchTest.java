@@ -3,7 +3,7 @@ package fingering.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
-import fingering.demand.AllOf;
+import fingering.demand.AllRequirements;
 import fingering.search.EveryPath.Walked;
 import java.util.List;
 import java.util.Optional;
@@ -17,14 +17,14 @@ import net.jqwik.api.constraints.IntRange;
  * Costs, penalties and what is required are drawn by lot.
  */
 class DrawnSearchTest {
-  private static Optional<Path> first(Layers layers, Requirement requirement) {
+  private static Optional<Path> first(LayeredGraph layers, Requirement requirement) {
     return EveryPath.through(layers, requirement).stream().map(Walked::path).findFirst();
   }
 
   @Property(tries = 200)
   void theBestFingeringIsTheFirstOfAll(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    Layers layers = Drawn.layers(seed, notes);
+    LayeredGraph layers = Drawn.layers(seed, notes);
     assertThat(PathFinder.best(layers, Requirement.NONE))
         .isEqualTo(first(layers, Requirement.NONE));
   }
@@ -32,7 +32,7 @@ class DrawnSearchTest {
   @Property(tries = 200)
   void theBestThatShowsWhatIsRequiredIsTheFirstOfAllThatDo(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    Layers layers = Drawn.layers(seed, notes);
+    LayeredGraph layers = Drawn.layers(seed, notes);
     Requirement requirement = Drawn.requirement(seed);
     assertThat(PathFinder.best(layers, requirement)).isEqualTo(first(layers, requirement));
   }
@@ -40,9 +40,9 @@ class DrawnSearchTest {
   @Property(tries = 200)
   void theBestThatShowsTwoThingsAtOnceIsTheFirstOfAllThatDo(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    Layers layers = Drawn.layers(seed, notes);
+    LayeredGraph layers = Drawn.layers(seed, notes);
     Requirement both =
-        AllOf.of(
+        AllRequirements.of(
             ImmutableList.of(
                 Drawn.requirement(seed), Requirement.NONE, Drawn.requirement(seed + 1L)));
     assertThat(PathFinder.best(layers, both)).isEqualTo(first(layers, both));
@@ -53,7 +53,7 @@ class DrawnSearchTest {
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 4) int notes,
       @ForAll @IntRange(min = 1, max = 12) int k) {
-    Layers layers = Drawn.layers(seed, notes);
+    LayeredGraph layers = Drawn.layers(seed, notes);
     assertThat(PathFinder.best(layers, Requirement.NONE, k))
         .isEqualTo(DistinctWalk.best(EveryPath.through(layers, Requirement.NONE), k, Seen::of));
   }
@@ -63,16 +63,16 @@ class DrawnSearchTest {
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 4) int notes,
       @ForAll @IntRange(min = 1, max = 12) int k) {
-    Layers layers = Drawn.layers(seed, notes);
+    LayeredGraph layers = Drawn.layers(seed, notes);
     Requirement requirement = Drawn.requirement(seed);
-    assertThat(PathFinder.best(layers, requirement, k, Appearance.Grain.PLACES))
+    assertThat(PathFinder.best(layers, requirement, k, VisibleFingering.Grain.PLACES))
         .isEqualTo(DistinctWalk.best(EveryPath.through(layers, requirement), k, Seen::places));
   }
 
   @Property(tries = 200)
   void whatCostsJustAsMuchAsAllowedIsFoundAndNothingThatCostsMore(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    Layers layers = Drawn.layers(seed, notes);
+    LayeredGraph layers = Drawn.layers(seed, notes);
     Requirement requirement = Drawn.requirement(seed);
     ForwardPass free = ForwardPass.of(layers, Requirement.NONE);
     Optional<Path> best = first(layers, requirement);
@@ -80,11 +80,12 @@ class DrawnSearchTest {
         path -> {
           Path cheapest = free.best().orElseThrow();
           long more = ForwardPass.sum(path) - ForwardPass.sum(cheapest);
-          Bound bound = Bound.of(layers, free);
+          CostBound bound = CostBound.of(layers, free);
           Automaton automaton = new Automaton(layers, requirement);
-          assertThat(SkillPass.best(layers, automaton, free, bound.above(cheapest, more)))
+          assertThat(BoundedForwardPass.best(layers, automaton, free, bound.above(cheapest, more)))
               .isEqualTo(best);
-          assertThat(SkillPass.best(layers, automaton, free, bound.above(cheapest, more - 1)))
+          assertThat(
+                  BoundedForwardPass.best(layers, automaton, free, bound.above(cheapest, more - 1)))
               .isEmpty();
         });
   }
@@ -92,12 +93,12 @@ class DrawnSearchTest {
   @Property(tries = 200)
   void aBoundLeavesAGripJustWhatTheBestWayThroughItMayCostMore(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    Layers layers = Drawn.layers(seed, notes);
+    LayeredGraph layers = Drawn.layers(seed, notes);
     ForwardPass free = ForwardPass.of(layers, Requirement.NONE);
     List<Walked> all = EveryPath.through(layers, Requirement.NONE);
     Optional<Path> cheapest = free.best();
-    Bound any = Bound.of(layers, free);
-    Bound bound = cheapest.map(path -> any.above(path, 5)).orElse(any);
+    CostBound any = CostBound.of(layers, free);
+    CostBound bound = cheapest.map(path -> any.above(path, 5)).orElse(any);
     for (int m = 0; m < notes; m++) {
       for (int j = 0; j < layers.grips().get(m).size(); j++) {
         int at = m;

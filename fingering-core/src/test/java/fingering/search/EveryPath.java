@@ -2,8 +2,8 @@ package fingering.search;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
-import fingering.scoring.Passing;
-import fingering.scoring.Stroke;
+import fingering.scoring.NoteContext;
+import fingering.scoring.Transition;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -36,18 +36,18 @@ final class EveryPath {
     }
   }
 
-  private final Layers layers;
+  private final LayeredGraph layers;
   private final Requirement requirement;
   private final List<Walked> found = new ArrayList<>();
   private final List<Integer> nodes = new ArrayList<>();
   private final List<Grip> grips = new ArrayList<>();
 
-  private EveryPath(Layers layers, Requirement requirement) {
+  private EveryPath(LayeredGraph layers, Requirement requirement) {
     this.layers = layers;
     this.requirement = requirement;
   }
 
-  static List<Walked> through(Layers layers, Requirement requirement) {
+  static List<Walked> through(LayeredGraph layers, Requirement requirement) {
     EveryPath walk = new EveryPath(layers, requirement);
     walk.on(0, 0, 0, 0);
     walk.found.sort(Walked.BEST_FIRST);
@@ -77,11 +77,11 @@ final class EveryPath {
   }
 
   private long cost(int m, Grip before, Grip now) {
-    long own = layers.scoring().cost(Stroke.of(layers.moments().get(m)), now);
+    long own = layers.scoring().cost(NoteContext.of(layers.moments().get(m)), now);
     if (m == 0) {
       return own;
     }
-    Passing passing = Passing.between(layers.moments().get(m - 1), layers.moments().get(m));
+    Transition passing = Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
     return own + layers.scoring().cost(passing, before, now);
   }
 }

@@ -3,8 +3,8 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
-import fingering.scoring.Passing;
-import fingering.scoring.Stroke;
+import fingering.scoring.NoteContext;
+import fingering.scoring.Transition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
@@ -36,11 +36,11 @@ final class FlowProgram {
 
   private record Way(int moment, int from, int to, Variable variable) {}
 
-  private final Layers layers;
+  private final LayeredGraph layers;
   private final ExpressionsBasedModel model = new ExpressionsBasedModel();
   private final List<Way> ways = new ArrayList<>();
 
-  private FlowProgram(Layers layers, long most) {
+  private FlowProgram(LayeredGraph layers, long most) {
     this.layers = layers;
     long[][] reached = reached();
     long[][] onward = onward();
@@ -59,7 +59,7 @@ final class FlowProgram {
   }
 
   /** The program of layers, but for ways that lie only on paths dearer than that. */
-  static FlowProgram of(Layers layers, long most) {
+  static FlowProgram of(LayeredGraph layers, long most) {
     return new FlowProgram(layers, most);
   }
 
@@ -69,11 +69,11 @@ final class FlowProgram {
 
   private long cost(int m, int i, int j) {
     Moment moment = layers.moments().get(m);
-    long own = layers.scoring().cost(Stroke.of(moment), grips(m).get(j));
+    long own = layers.scoring().cost(NoteContext.of(moment), grips(m).get(j));
     if (m == 0) {
       return own;
     }
-    Passing passing = Passing.between(layers.moments().get(m - 1), moment);
+    Transition passing = Transition.between(layers.moments().get(m - 1), moment);
     return own + layers.scoring().cost(passing, grips(m - 1).get(i), grips(m).get(j));
   }
 

@@ -3,8 +3,8 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
-import fingering.scoring.Passing;
-import fingering.scoring.Stroke;
+import fingering.scoring.NoteContext;
+import fingering.scoring.Transition;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jgrapht.Graph;
@@ -20,15 +20,15 @@ import org.jgrapht.graph.SimpleDirectedWeightedGraph;
  * exactly.
  */
 final class LayerGraph {
-  private final Layers layers;
+  private final LayeredGraph layers;
   private final Graph<String, DefaultWeightedEdge> graph =
       new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
 
-  private LayerGraph(Layers layers) {
+  private LayerGraph(LayeredGraph layers) {
     this.layers = layers;
   }
 
-  static LayerGraph of(Layers layers) {
+  static LayerGraph of(LayeredGraph layers) {
     LayerGraph made = new LayerGraph(layers);
     made.graph.addVertex("source");
     made.graph.addVertex("sink");
@@ -49,12 +49,12 @@ final class LayerGraph {
   private void join(int m, int j) {
     Moment moment = layers.moments().get(m);
     Grip grip = layers.grips().get(m).get(j);
-    long own = layers.scoring().cost(Stroke.of(moment), grip);
+    long own = layers.scoring().cost(NoteContext.of(moment), grip);
     if (m == 0) {
       edge("source", "0/" + j, own);
       return;
     }
-    Passing passing = Passing.between(layers.moments().get(m - 1), moment);
+    Transition passing = Transition.between(layers.moments().get(m - 1), moment);
     ImmutableList<Grip> before = layers.grips().get(m - 1);
     for (int i = 0; i < before.size(); i++) {
       long way = layers.scoring().cost(passing, before.get(i), grip);

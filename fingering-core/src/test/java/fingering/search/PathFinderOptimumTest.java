@@ -30,7 +30,7 @@ class PathFinderOptimumTest {
   }
 
   private static void assertBest(
-      Layers layers, Requirement requirement, Predicate<List<Grip>> wanted) {
+      LayeredGraph layers, Requirement requirement, Predicate<List<Grip>> wanted) {
     var found = PathFinder.best(layers, requirement);
     var brute = BruteForce.best(layers, wanted);
     assertThat(found.isPresent()).isEqualTo(brute.isPresent());
@@ -45,7 +45,7 @@ class PathFinderOptimumTest {
   @Property(tries = 60)
   void onTheViolinNoFingeringIsCheaperThanTheOneFound(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
-    Layers layers = Thinned.layers(violin(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph layers = Thinned.layers(violin(seed, notes), MOST, seed, Thinned.NO_PENALTY);
     assertThat(PathFinder.best(layers, Requirement.NONE))
         .isEqualTo(BruteForce.best(layers, path -> true));
   }
@@ -53,7 +53,7 @@ class PathFinderOptimumTest {
   @Property(tries = 60)
   void onTheViolaNoFingeringIsCheaperThanTheOneFound(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
-    Layers layers = Thinned.layers(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph layers = Thinned.layers(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
     assertThat(PathFinder.best(layers, Requirement.NONE))
         .isEqualTo(BruteForce.best(layers, path -> true));
   }
@@ -63,7 +63,7 @@ class PathFinderOptimumTest {
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 6) int notes) {
     RandomMusic random = new RandomMusic(seed);
     Passage passage = Music.viola().notes(random.withDoubleStops(notes, 48, 76));
-    Layers layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
     assertBest(layers, Requirement.NONE, path -> true);
   }
 
@@ -71,7 +71,7 @@ class PathFinderOptimumTest {
   void heldNotesCloseTheSameWaysForBoth(@ForAll @IntRange(min = 0, max = 999) int seed) {
     String low = new RandomMusic(seed).pitch(50, 54).toString();
     String events = "%s*4+B3/1 C4/1 D4/1 B3/1 ".formatted(low);
-    Layers layers =
+    LayeredGraph layers =
         Thinned.layers(Music.viola().notes(events + "E4/1"), MOST, seed, Thinned.NO_PENALTY);
     assertBest(layers, Requirement.NONE, path -> true);
   }
@@ -79,19 +79,21 @@ class PathFinderOptimumTest {
   @Property(tries = 60)
   void aStayOfTwoNotesInThirdIsShownAtTheLeastCost(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 7) int notes) {
-    Layers layers = Thinned.layers(violin(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph layers = Thinned.layers(violin(seed, notes), MOST, seed, Thinned.NO_PENALTY);
     assertBest(
-        layers, Stays.in(Position.THIRD, 2), path -> BruteForce.stays(path, Position.THIRD, 2));
+        layers,
+        RequiredStays.in(Position.THIRD, 2),
+        path -> BruteForce.stays(path, Position.THIRD, 2));
   }
 
   @Property(tries = 60)
   void firstSecondAndThirdAreAllShownAtTheLeastCost(
       @ForAll int seed, @ForAll @IntRange(min = 3, max = 7) int notes) {
-    Layers layers = Thinned.layers(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph layers = Thinned.layers(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
     ImmutableList<Position> all = ImmutableList.of(Position.FIRST, Position.SECOND, Position.THIRD);
     assertBest(
         layers,
-        new Stays(all, 1),
+        new RequiredStays(all, 1),
         path -> all.stream().allMatch(position -> BruteForce.stays(path, position, 1)));
   }
 
@@ -99,7 +101,7 @@ class PathFinderOptimumTest {
   void theLeastPenaltyComesBeforeTheLeastCost(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
     ToLongFunction<Grip> high = grip -> grip.frame().position().halves() > 2 ? 7 : 0;
-    Layers layers = Thinned.layers(viola(seed, notes), MOST, seed, high);
+    LayeredGraph layers = Thinned.layers(viola(seed, notes), MOST, seed, high);
     assertThat(PathFinder.best(layers, Requirement.NONE))
         .isEqualTo(BruteForce.best(layers, path -> true));
   }
@@ -107,13 +109,14 @@ class PathFinderOptimumTest {
   @Property(tries = 40)
   void closedGripsAreTakenNoMoreThanIfTheyWereNotThere(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
-    Layers layers = Thinned.layers(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph layers = Thinned.layers(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
     Predicate<Grip> wanted = grip -> grip.top().string() % 2 == 0 || grip.open();
-    Layers closing = layers.closing((m, grip) -> !wanted.test(layers.grips().get(m).get(grip)));
+    LayeredGraph closing =
+        layers.closing((m, grip) -> !wanted.test(layers.grips().get(m).get(grip)));
     assertBest(closing, Requirement.NONE, path -> path.stream().allMatch(wanted));
     assertBest(
         closing,
-        Stays.in(Position.FIRST, 2),
+        RequiredStays.in(Position.FIRST, 2),
         path -> path.stream().allMatch(wanted) && BruteForce.stays(path, Position.FIRST, 2));
   }
 
@@ -121,8 +124,10 @@ class PathFinderOptimumTest {
   void penaltyAndStayTogetherAreStillTheBest(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 7) int notes) {
     ToLongFunction<Grip> high = grip -> grip.frame().position().halves();
-    Layers layers = Thinned.layers(violin(seed, notes), MOST, seed, high);
+    LayeredGraph layers = Thinned.layers(violin(seed, notes), MOST, seed, high);
     assertBest(
-        layers, Stays.in(Position.THIRD, 2), path -> BruteForce.stays(path, Position.THIRD, 2));
+        layers,
+        RequiredStays.in(Position.THIRD, 2),
+        path -> BruteForce.stays(path, Position.THIRD, 2));
   }
 }

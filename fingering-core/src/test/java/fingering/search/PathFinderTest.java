@@ -7,9 +7,9 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Music;
 import fingering.music.Passage;
+import fingering.scoring.NoteContext;
 import fingering.scoring.NoteRule;
 import fingering.scoring.Scoring;
-import fingering.scoring.Stroke;
 import fingering.scoring.Weights;
 import fingering.tables.Position;
 import org.junit.jupiter.api.Test;
@@ -42,7 +42,7 @@ class PathFinderTest {
   void aWholeEtudeOfBrokenChordsCostsWhatDijkstraFinds() {
     Passage passage = Music.viola().tempo("quarter=66").notes(BACH);
     assertThat(passage.moments()).hasSize(96);
-    Layers layers = Thinned.all(passage);
+    LayeredGraph layers = Thinned.all(passage);
     Path path = PathFinder.best(layers, Requirement.NONE).orElseThrow();
     assertThat(path.cost()).isEqualTo(LayerGraph.of(layers).cheapest()).isPositive();
     assertThat(path.grips()).hasSize(96);
@@ -51,7 +51,7 @@ class PathFinderTest {
   @Test
   void aFolkTuneCostsWhatDijkstraFindsOnViolinViolaAndCello() {
     for (String instrument : ImmutableList.of("violin", "viola", "cello")) {
-      Layers layers = Thinned.all(Music.on(instrument).tempo("quarter=100").notes(FOLK_TUNE));
+      LayeredGraph layers = Thinned.all(Music.on(instrument).tempo("quarter=100").notes(FOLK_TUNE));
       Path path = PathFinder.best(layers, Requirement.NONE).orElseThrow();
       assertThat(path.cost()).as(instrument).isEqualTo(LayerGraph.of(layers).cheapest());
     }
@@ -101,7 +101,7 @@ class PathFinderTest {
     }
 
     @Override
-    public long amount(Stroke stroke, Grip grip) {
+    public long amount(NoteContext stroke, Grip grip) {
       return 1;
     }
   }
@@ -110,27 +110,28 @@ class PathFinderTest {
   void aRuleThatLooksBackTwoNotesIsRefusedWhetherOrNotThereIsSomethingToFind() {
     Scoring scoring =
         Scoring.of(ImmutableList.of(new ThreeNotes()), Weights.parse("w", "three-notes = 1"));
-    Layers all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
-    Layers layers = new Layers(all.moments(), all.grips(), scoring, Penalty.NONE);
+    LayeredGraph all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
+    LayeredGraph layers = new LayeredGraph(all.moments(), all.grips(), scoring, Penalty.NONE);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> PathFinder.best(layers, Requirement.NONE))
         .withMessageContaining("looks back 2 moments")
         .withMessageContaining("keeps 1");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> PathFinder.best(layers, Stays.in(Position.THIRD, 2), 5))
+        .isThrownBy(() -> PathFinder.best(layers, RequiredStays.in(Position.THIRD, 2), 5))
         .withMessageContaining("looks back 2 moments");
   }
 
   @Test
   void aStayThatNoFingeringShowsIsNotFound() {
-    Layers layers = Thinned.all(Music.viola().notes("C3/1 G3/1"));
-    assertThat(PathFinder.best(layers, Stays.in(Position.THIRD, 2))).isEmpty();
+    LayeredGraph layers = Thinned.all(Music.viola().notes("C3/1 G3/1"));
+    assertThat(PathFinder.best(layers, RequiredStays.in(Position.THIRD, 2))).isEmpty();
   }
 
   @Test
   void whatIsClosedOnceStaysClosedWhenMoreIs() {
-    Layers all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
-    Closed closed = all.closing((m, grip) -> grip == 1).closing((m, grip) -> grip == 2).closed();
+    LayeredGraph all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
+    NodeFilter closed =
+        all.closing((m, grip) -> grip == 1).closing((m, grip) -> grip == 2).closed();
     assertThat(closed.at(0, 0)).isFalse();
     assertThat(closed.at(0, 1)).isTrue();
     assertThat(closed.at(0, 2)).isTrue();
@@ -138,19 +139,20 @@ class PathFinderTest {
 
   @Test
   void layersWithoutMomentsOrOfAnotherNumberAreRefused() {
-    Layers all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
+    LayeredGraph all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
     Scoring scoring = all.scoring();
     assertThatIllegalArgumentException()
         .isThrownBy(
-            () -> new Layers(all.moments(), all.grips().subList(0, 1), scoring, Penalty.NONE));
+            () ->
+                new LayeredGraph(all.moments(), all.grips().subList(0, 1), scoring, Penalty.NONE));
     assertThatIllegalArgumentException()
         .isThrownBy(
-            () -> new Layers(ImmutableList.of(), ImmutableList.of(), scoring, Penalty.NONE));
+            () -> new LayeredGraph(ImmutableList.of(), ImmutableList.of(), scoring, Penalty.NONE));
   }
 
   @Test
   void aHundredFingeringsMayBeAskedFor() {
-    Layers layers = Thinned.all(Music.viola().notes("E4/1 F4/1 G4/1"));
+    LayeredGraph layers = Thinned.all(Music.viola().notes("E4/1 F4/1 G4/1"));
     assertThat(PathFinder.best(layers, Requirement.NONE, PathFinder.MOST)).hasSize(100);
   }
 }

@@ -3,12 +3,12 @@ package fingering.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
-import fingering.demand.AllOf;
+import fingering.demand.AllRequirements;
+import fingering.demand.Avoid.What;
 import fingering.demand.ShowPosition;
 import fingering.demand.ShowShift;
 import fingering.demand.ShowStay;
 import fingering.demand.ShowTechnique;
-import fingering.demand.Without.What;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
@@ -16,7 +16,7 @@ import fingering.music.Music;
 import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
-import fingering.scoring.ShiftKind;
+import fingering.player.ShiftKind;
 import fingering.tables.Position;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +38,7 @@ class SkillsOptimumTest {
 
   private static void assertBest(
       Passage passage, int seed, Requirement requirement, Predicate<List<Grip>> wanted) {
-    Layers layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
     var found = PathFinder.best(layers, requirement);
     var brute = BruteForce.best(layers, wanted);
     assertThat(found.isPresent()).isEqualTo(brute.isPresent());
@@ -114,7 +114,7 @@ class SkillsOptimumTest {
     assertBest(
         passage,
         seed,
-        AllOf.of(
+        AllRequirements.of(
             ImmutableList.of(
                 new ShowPosition(Position.FIRST, 1).in(passage),
                 new ShowTechnique(What.FOURTH_FINGER).in(passage),

@@ -13,13 +13,14 @@ import fingering.music.Music;
 import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
-import fingering.musicxml.PassageRequest;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
 import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.Position;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -32,7 +33,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Plans of whole briefs on music of some length, against an integer program that counts anew. */
 class SkillsProgramTest {
   private static final Path DEMO = Path.of("..", "docs", "demo", "demo.musicxml");
-  private static final Scoring SCORING = Scoring.commonPractice();
+  private static final Scoring SCORING = StandardRules.commonPractice();
 
   private static Passage demo() {
     return ScoreReader.read(ScoreFile.read(DEMO)).passage(PassageRequest.WHOLE);
@@ -48,7 +49,7 @@ class SkillsProgramTest {
   }
 
   /** The grips that keep what concerns each moment by itself, those of some measures in 3rd. */
-  private static Layers layers(Passage passage, Predicate<Grip> kept, int from, int to) {
+  private static LayeredGraph layers(Passage passage, Predicate<Grip> kept, int from, int to) {
     ImmutableList<ImmutableList<Grip>> all = Planner.of(passage, SCORING).grips();
     ImmutableList.Builder<ImmutableList<Grip>> left = ImmutableList.builder();
     for (int m = 0; m < all.size(); m++) {
@@ -59,7 +60,7 @@ class SkillsProgramTest {
               .filter(grip -> measure < from || measure > to || inPosition(grip, Position.THIRD))
               .collect(ImmutableList.toImmutableList()));
     }
-    return new Layers(passage.moments(), left.build(), SCORING, Penalty.NONE);
+    return new LayeredGraph(passage.moments(), left.build(), SCORING, Penalty.NONE);
   }
 
   private static int measure(Passage passage, int m) {
@@ -130,7 +131,7 @@ class SkillsProgramTest {
             "3@17-20",
             "avoid",
             "extensions");
-    Layers layers = layers(passage, SkillsProgramTest::inTheHand, 17, 20);
+    LayeredGraph layers = layers(passage, SkillsProgramTest::inTheHand, 17, 20);
     assertThat(passage.moments()).hasSizeGreaterThan(150);
     assertThat(
             FlowProgram.of(layers, plan.total())
@@ -160,9 +161,10 @@ class SkillsProgramTest {
             "3@17-20",
             "avoid",
             "open-strings@1-8");
-    Layers layers = layers(passage, grip -> true, 17, 20);
-    Layers stopped =
-        new Layers(passage.moments(), withoutOpen(passage, layers.grips()), SCORING, Penalty.NONE);
+    LayeredGraph layers = layers(passage, grip -> true, 17, 20);
+    LayeredGraph stopped =
+        new LayeredGraph(
+            passage.moments(), withoutOpen(passage, layers.grips()), SCORING, Penalty.NONE);
     assertThat(
             FlowProgram.of(stopped, plan.total())
                 .showing("1st", 4, notesIn(passage, 1))
@@ -230,7 +232,7 @@ class SkillsProgramTest {
             "3@5-6",
             "avoid",
             "open-strings");
-    Layers layers = layers(passage, grip -> fingers(grip, "0") == 0, 5, 6);
+    LayeredGraph layers = layers(passage, grip -> fingers(grip, "0") == 0, 5, 6);
     assertThat(passage.moments()).hasSize(60);
     assertThat(
             FlowProgram.of(layers, plan.total())

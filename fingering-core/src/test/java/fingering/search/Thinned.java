@@ -6,7 +6,7 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
 import fingering.music.Moment;
 import fingering.music.Passage;
-import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,11 +19,11 @@ final class Thinned {
 
   private Thinned() {}
 
-  static Layers all(Passage passage) {
+  static LayeredGraph all(Passage passage) {
     return layers(passage, Integer.MAX_VALUE, 0, NO_PENALTY);
   }
 
-  static Layers layers(Passage passage, int most, long seed, ToLongFunction<Grip> penalty) {
+  static LayeredGraph layers(Passage passage, int most, long seed, ToLongFunction<Grip> penalty) {
     Random random = new Random(seed);
     GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument()));
     ImmutableList.Builder<ImmutableList<Grip>> grips = ImmutableList.builder();
@@ -37,10 +37,10 @@ final class Thinned {
       }
       grips.add(ImmutableList.copyOf(some));
     }
-    return new Layers(
+    return new LayeredGraph(
         passage.moments(),
         grips.build(),
-        Scoring.commonPractice(),
+        StandardRules.commonPractice(),
         penalty == NO_PENALTY ? Penalty.NONE : (moment, grip) -> penalty.applyAsLong(grip));
   }
 }

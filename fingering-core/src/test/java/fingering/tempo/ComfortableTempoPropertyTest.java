@@ -14,7 +14,7 @@ import fingering.music.Tempo;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
-import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +32,7 @@ class ComfortableTempoPropertyTest {
   /** Starts are whole microseconds, and the shortest notes here last some ten thousand of them. */
   private static final double ROUNDING = 1e-3;
 
-  private static final Level LEVEL = Level.named("intermediate");
+  private static final PlayerSpeed LEVEL = PlayerSpeed.named("intermediate");
 
   private static Passage passage(int seed, int which, int notes, String tempo) {
     int lowest = LOWEST.get(which);
@@ -42,7 +42,7 @@ class ComfortableTempoPropertyTest {
   }
 
   private static Plan plan(Passage passage) {
-    return Planner.of(passage, Scoring.commonPractice()).plan(Brief.free("free"));
+    return Planner.of(passage, StandardRules.commonPractice()).plan(Brief.free("free"));
   }
 
   private static double factor(Plan plan) {
@@ -137,7 +137,7 @@ class ComfortableTempoPropertyTest {
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 2, max = 24) int notes) {
     Plan plan = plan(passage(seed, which, notes, "quarter=80"));
-    assertThat(Level.all())
+    assertThat(PlayerSpeed.all())
         .extracting(level -> -ComfortableTempo.of(plan, level).factor().orElseThrow())
         .isSorted();
   }

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 /** What limits the tempo of the smallest cases, and how it is told. */
 class ComfortableTempoTest {
-  private static final Level PROFESSIONAL = Level.named("professional");
+  private static final PlayerSpeed PROFESSIONAL = PlayerSpeed.named("professional");
 
   /** B4 in 1st and D5 in 3rd, each with the first finger of the A string. */
   private static final String UP = "2:1:1 2:1:3";
@@ -28,7 +28,7 @@ class ComfortableTempoTest {
     return ComfortableTempo.of(plan, PROFESSIONAL);
   }
 
-  private static Limit tightest(Plan plan) {
+  private static TempoLimit tightest(Plan plan) {
     return tempo(plan).tightest(1).get(0);
   }
 
@@ -45,9 +45,9 @@ class ComfortableTempoTest {
   /** In 1st the hand lies 12/7 of a semitone above the nut, in 3rd 36/7; a letter is 12/7 wide. */
   @Test
   void aShiftNeedsTheTimeOfFittsAndHasTheEndOfTheNoteBefore() {
-    Limit limit = tightest(Studies.violin("quarter=150", "B4/0.25 D5/0.25", UP));
+    TempoLimit limit = tightest(Studies.violin("quarter=150", "B4/0.25 D5/0.25", UP));
     double way = fromNut(36.0 / 7) - fromNut(12.0 / 7);
-    assertThat(limit.cause()).isEqualTo(Cause.SHIFT);
+    assertThat(limit.cause()).isEqualTo(LimitCause.SHIFT);
     assertThat(limit.says()).isEqualTo("shift from 1st to 3rd in a sixteenth");
     assertThat((double) limit.neededMicros()).isCloseTo(fitts(way), within(1.0));
     assertThat(limit.freeMicros()).isEqualTo(90_000);
@@ -68,10 +68,10 @@ class ComfortableTempoTest {
     Plan rest = Studies.violin("quarter=150", "B4/0.25 r/0.25 D5/0.25", UP);
     assertThat(tightest(rest).freeMicros()).isEqualTo(190_000);
     String taken = "2:1:1 2:0:1 2:1:3";
-    Limit open = tightest(Studies.violin("quarter=150", "B4/0.25 A4/0.5 D5/0.25", taken));
-    assertThat(open.cause()).isNotEqualTo(Cause.SHIFT);
+    TempoLimit open = tightest(Studies.violin("quarter=150", "B4/0.25 A4/0.5 D5/0.25", taken));
+    assertThat(open.cause()).isNotEqualTo(LimitCause.SHIFT);
     assertThat(tempo(Studies.violin("quarter=150", "B4/0.25 A4/0.125 D5/0.25", taken)).byMeasure())
-        .allSatisfy(limit -> assertThat(limit.cause()).isEqualTo(Cause.FINGERS));
+        .allSatisfy(limit -> assertThat(limit.cause()).isEqualTo(LimitCause.FINGERS));
   }
 
   private static String cause(String events, String taken) {
@@ -104,13 +104,13 @@ class ComfortableTempoTest {
   void aRunTakesMoreThanItsChangesOneByOne() {
     String sixteen = "B4/0.25 ~C#5/0.25 ~D5/0.25 ~C#5/0.25 ".repeat(5);
     String taken = "2:1:1 2:2:1 2:3:1 2:2:1 ".repeat(5);
-    Limit run = tightest(Studies.violin("quarter=60", sixteen, taken));
-    assertThat(run.cause()).isEqualTo(Cause.RUN);
+    TempoLimit run = tightest(Studies.violin("quarter=60", sixteen, taken));
+    assertThat(run.cause()).isEqualTo(LimitCause.RUN);
     assertThat(run.says()).isEqualTo("16 notes in a row, 4.0 a second");
     // The note after it stands in the next measure, and is none of the sixteen.
     assertThat(run.measures()).isEqualTo(run.first().measure());
-    Limit later = tightest(Studies.violin("quarter=60", "D5/2 " + sixteen, "2:3:1 " + taken));
-    assertThat(later.cause()).isEqualTo(Cause.RUN);
+    TempoLimit later = tightest(Studies.violin("quarter=60", "D5/2 " + sixteen, "2:3:1 " + taken));
+    assertThat(later.cause()).isEqualTo(LimitCause.RUN);
     assertThat(later.measures()).isEqualTo(later.first().measure() + "–" + later.last().measure());
     assertThat(later.last().measureIndex()).isEqualTo(later.first().measureIndex() + 1);
     Plan few = Studies.violin("quarter=60", "B4/0.25 ~C#5/0.25 ~D5/0.25", "2:1:1 2:2:1 2:3:1");
@@ -123,10 +123,10 @@ class ComfortableTempoTest {
     String sixteen = "B4/0.25 ~C#5/0.25 ~D5/0.25 ~C#5/0.25 ".repeat(20);
     String taken = "2:1:1 2:2:1 2:3:1 2:2:1 ".repeat(20);
     ComfortableTempo tempo = tempo(Studies.violin("quarter=60", sixteen, taken));
-    ImmutableList<Limit> apart = tempo.tightestApart(3);
+    ImmutableList<TempoLimit> apart = tempo.tightestApart(3);
     assertThat(apart.get(0)).isEqualTo(tempo.tightest(1).get(0));
     for (int i = 0; i < apart.size(); i++) {
-      for (Limit later : apart.subList(i + 1, apart.size())) {
+      for (TempoLimit later : apart.subList(i + 1, apart.size())) {
         assertThat(apart.get(i).shares(later)).isFalse();
       }
     }
@@ -180,7 +180,7 @@ class ComfortableTempoTest {
             ImmutableList.of(moments.get(0), moments.get(1), early),
             ImmutableList.of());
     ComfortableTempo tempo = tempo(Studies.of(two, plan.grips()));
-    Limit tightest = tempo.tightest(1).get(0);
+    TempoLimit tightest = tempo.tightest(1).get(0);
     assertThat(tightest.moment()).isEqualTo(2);
     assertThat(tightest.marked()).isEqualTo(Tempo.parse("half=60"));
     assertThat(tightest.tempo().orElseThrow().unit()).isEqualTo(new BeatUnit("half", 0));
@@ -209,7 +209,7 @@ class ComfortableTempoTest {
     assertThat(tempo.byMeasure())
         .extracting(limit -> limit.place().measure())
         .containsExactly("1", "2", "3");
-    assertThat(tempo.tightest(3)).extracting(Limit::factor).isSorted();
+    assertThat(tempo.tightest(3)).extracting(TempoLimit::factor).isSorted();
     assertThat(tempo.tightest(2)).hasSize(2);
     assertThat(tempo.tightest(3).get(0).place().measure()).isEqualTo("2");
   }
@@ -248,13 +248,13 @@ class ComfortableTempoTest {
 
   @Test
   void levelsAreThoseOfThePresetsAndTheQuickestComesFirst() {
-    assertThat(Level.all())
-        .extracting(Level::name)
+    assertThat(PlayerSpeed.all())
+        .extracting(PlayerSpeed::name)
         .containsExactlyInAnyOrderElementsOf(fingering.scoring.Weights.presets());
-    assertThat(Level.all()).extracting(Level::actionPercent).isSorted();
-    assertThat(Level.all()).extracting(Level::shiftPercent).isSorted();
+    assertThat(PlayerSpeed.all()).extracting(PlayerSpeed::actionPercent).isSorted();
+    assertThat(PlayerSpeed.all()).extracting(PlayerSpeed::shiftPercent).isSorted();
     assertThatExceptionOfType(IllegalArgumentException.class)
-        .isThrownBy(() -> Level.named("wizard"))
+        .isThrownBy(() -> PlayerSpeed.named("wizard"))
         .withMessage(
             "there is no level 'wizard'; choose one of professional, common-practice,"
                 + " intermediate, first-years");

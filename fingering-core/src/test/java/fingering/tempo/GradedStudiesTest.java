@@ -56,7 +56,7 @@ class GradedStudiesTest {
         throughPositions(5));
   }
 
-  private static double comfortable(List<Beat> beats, Level level) {
+  private static double comfortable(List<Beat> beats, PlayerSpeed level) {
     return comfortable(beats, 0, level);
   }
 
@@ -65,7 +65,7 @@ class GradedStudiesTest {
    *
    * @param wrist the string, if any, that every second note goes over to
    */
-  private static double comfortable(List<Beat> beats, int wrist, Level level) {
+  private static double comfortable(List<Beat> beats, int wrist, PlayerSpeed level) {
     List<String> events = new ArrayList<>();
     List<String> taken = new ArrayList<>();
     for (int b = 0; b < BEATS; b++) {
@@ -91,13 +91,16 @@ class GradedStudiesTest {
   @ParameterizedTest
   @ValueSource(strings = {"professional", "common-practice", "intermediate", "first-years"})
   void theComfortableTempoNeverRisesFromSectionToSection(String level) {
-    assertThat(sections().stream().map(beats -> -comfortable(beats, Level.named(level))).toList())
+    assertThat(
+            sections().stream()
+                .map(beats -> -comfortable(beats, PlayerSpeed.named(level)))
+                .toList())
         .isSorted();
   }
 
   @Test
   void aSecondStringPositionsAndEveryFurtherPositionMakeItSlower() {
-    Level level = Level.named("common-practice");
+    PlayerSpeed level = PlayerSpeed.named("common-practice");
     List<List<Beat>> steps =
         Stream.of(0, 1, 4, 5, 6, 7).map(section -> sections().get(section)).toList();
     assertThat(steps.stream().map(beats -> -comfortable(beats, level)).toList())
@@ -108,7 +111,7 @@ class GradedStudiesTest {
   /** An order of the book that the model does not follow. */
   @Test
   void theSectionForTheWristIsSlowerThanThoseAfterIt() {
-    Level level = Level.named("professional");
+    PlayerSpeed level = PlayerSpeed.named("professional");
     assertThat(comfortable(onStrings(2), 1, level))
         .isLessThan(comfortable(sections().get(1), level))
         .isLessThan(comfortable(sections().get(3), level));

@@ -9,7 +9,7 @@ import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
-import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -18,9 +18,9 @@ import org.junit.jupiter.api.Test;
  * Grace notes, trills and chords: what is played in no strict time (common practice, no source).
  */
 class OrnamentTempoTest {
-  private static final Level PROFESSIONAL = Level.named("professional");
+  private static final PlayerSpeed PROFESSIONAL = PlayerSpeed.named("professional");
 
-  private static List<Limit> limits(Plan plan) {
+  private static List<TempoLimit> limits(Plan plan) {
     return ComfortableTempo.of(plan, PROFESSIONAL).byMeasure();
   }
 
@@ -63,8 +63,8 @@ class OrnamentTempoTest {
     String events = "A4/1 B4/0.02 C5/0.02 D5/0.46 A4/1";
     Plan strict = Studies.violin("quarter=60", events, "2:0:1 2:1:1 2:2:1 2:3:1 2:0:1");
     assertThat(limits(strict).get(0).factor()).isLessThan(1);
-    Limit eased = limits(graced(strict, 1, 2)).get(0);
-    assertThat(eased.cause()).isEqualTo(Cause.GRACE_NOTES);
+    TempoLimit eased = limits(graced(strict, 1, 2)).get(0);
+    assertThat(eased.cause()).isEqualTo(LimitCause.GRACE_NOTES);
     assertThat(eased.says()).startsWith("2 grace notes in");
     assertThat(eased.freeMicros()).isEqualTo(1_000_000);
     assertThat(eased.neededMicros()).isBetween(3 * 75_000L, 3 * 92_000L);
@@ -74,8 +74,8 @@ class OrnamentTempoTest {
   @Test
   void graceNotesAtTheEndAndAtTheBeginningLimitNothingElse() {
     Plan plan = Studies.violin("quarter=60", "A4/0.02 B4/1 C5/0.02", "2:0:1 2:1:1 2:2:1");
-    Limit begins = limits(graced(plan, 0, 0)).get(0);
-    assertThat(begins.cause()).isEqualTo(Cause.GRACE_NOTES);
+    TempoLimit begins = limits(graced(plan, 0, 0)).get(0);
+    assertThat(begins.cause()).isEqualTo(LimitCause.GRACE_NOTES);
     assertThat(begins.says()).isEqualTo("grace note in a quarter");
     assertThat(limits(graced(plan, 2, 2))).hasSize(1);
   }
@@ -85,24 +85,27 @@ class OrnamentTempoTest {
     Plan free = Studies.violin("quarter=60", "E5/0.25tr", "2:4:1");
     assertThat(limits(free).get(0).says()).isEqualTo("trill without free finger in a sixteenth");
     Plan plan =
-        Planner.of(Music.violin().tempo("quarter=60").notes("B4/0.25tr"), Scoring.commonPractice())
+        Planner.of(
+                Music.violin().tempo("quarter=60").notes("B4/0.25tr"),
+                StandardRules.commonPractice())
             .plan(Brief.free("free"));
     assertThat(limits(plan).get(0).says()).isEqualTo("trill in a sixteenth");
   }
 
-  private static Limit planned(String events) {
+  private static TempoLimit planned(String events) {
     Passage passage = Music.violin().tempo("quarter=60").notes(events);
-    return limits(Planner.of(passage, Scoring.commonPractice()).plan(Brief.free("free"))).get(0);
+    return limits(Planner.of(passage, StandardRules.commonPractice()).plan(Brief.free("free")))
+        .get(0);
   }
 
   @Test
   void doubleStopsAndChordsTakeLongerThanSingleNotes() {
-    Limit single = planned("B4/0.5 C5/0.5");
-    Limit two = planned("F4+D5/0.5 G4+E5/0.5");
-    Limit chord = planned("G3+D4+B4+G5/0.5 A4/0.5");
-    assertThat(two.cause()).isEqualTo(Cause.CHORD);
+    TempoLimit single = planned("B4/0.5 C5/0.5");
+    TempoLimit two = planned("F4+D5/0.5 G4+E5/0.5");
+    TempoLimit chord = planned("G3+D4+B4+G5/0.5 A4/0.5");
+    assertThat(two.cause()).isEqualTo(LimitCause.CHORD);
     assertThat(two.says()).isEqualTo("double stop in an eighth");
     assertThat(chord.says()).isEqualTo("chord in an eighth");
-    assertThat(List.of(single, two, chord)).extracting(Limit::neededMicros).isSorted();
+    assertThat(List.of(single, two, chord)).extracting(TempoLimit::neededMicros).isSorted();
   }
 }

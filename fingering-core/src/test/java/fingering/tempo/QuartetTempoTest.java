@@ -4,17 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import fingering.music.Passage;
-import fingering.musicxml.PartInfo;
-import fingering.musicxml.PassageRequest;
-import fingering.musicxml.Score;
-import fingering.musicxml.ScoreFile;
-import fingering.musicxml.ScoreReader;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.PartInfo;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
-import fingering.scoring.Rules;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
+import fingering.scoring.rules.StandardRules;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,13 +78,13 @@ class QuartetTempoTest {
   private static void measure(
       Path file, Score score, PartInfo part, Map<String, Tally> tallies, List<String> above) {
     Passage passage = score.passage(PassageRequest.WHOLE.withPart(Integer.toString(part.number())));
-    Scoring professional = Scoring.of(Rules.all(), Weights.preset("professional"));
+    Scoring professional = Scoring.of(StandardRules.all(), Weights.preset("professional"));
     Plan plan = Planner.of(passage, professional).plan(Brief.free("free"));
-    ComfortableTempo tempo = ComfortableTempo.of(plan, Level.named("professional"));
+    ComfortableTempo tempo = ComfortableTempo.of(plan, PlayerSpeed.named("professional"));
     Tally tally = tallies.computeIfAbsent(passage.instrument().id(), id -> new Tally());
     tally.measures +=
         (int) passage.moments().stream().map(m -> m.place().measureIndex()).distinct().count();
-    for (Limit limit : tempo.byMeasure()) {
+    for (TempoLimit limit : tempo.byMeasure()) {
       if (limit.factor() < 1) {
         tally.above++;
         above.add(

@@ -13,14 +13,14 @@ final class BeamDrawing {
   private static final double STUB = 7;
 
   private final StringBuilder bars;
-  private final Span span;
+  private final StripPiece span;
 
   /**
    * Beams of a piece.
    *
    * @param bars where they are added, as commands of a path
    */
-  BeamDrawing(StringBuilder bars, Span span) {
+  BeamDrawing(StringBuilder bars, StripPiece span) {
     this.bars = bars;
     this.span = span;
   }

@@ -61,7 +61,7 @@ final class Column {
   }
 
   /** Room that changes of clef and key, accidentals and heads take left of the middle. */
-  double left(Accidentals accidentals) {
+  double left(DrawnAccidentals accidentals) {
     double left = Glyphs.HEAD + 1;
     double sign = (clef.isPresent() ? CLEF : 0) + keyRoom();
     for (Stem stem : stems) {

@@ -10,11 +10,15 @@ final class CurveDrawing {
   private static final double EDGE = 2;
 
   private final List<Svg> pieces;
-  private final List<Span> spans;
-  private final Map<NoteAddress, Spot> spots;
+  private final List<StripPiece> spans;
+  private final Map<NoteAddress, DrawnNote> spots;
   private final Extents extents;
 
-  CurveDrawing(List<Svg> pieces, List<Span> spans, Map<NoteAddress, Spot> spots, Extents extents) {
+  CurveDrawing(
+      List<Svg> pieces,
+      List<StripPiece> spans,
+      Map<NoteAddress, DrawnNote> spots,
+      Extents extents) {
     this.pieces = pieces;
     this.spans = spans;
     this.spots = spots;
@@ -22,7 +26,7 @@ final class CurveDrawing {
   }
 
   /** Draws a tie from one note to the next. */
-  void tie(Spot from, Spot to) {
+  void tie(DrawnNote from, DrawnNote to) {
     boolean over = !from.up();
     double lift = over ? -1 : 1;
     double y = from.y() + 5 * lift;
@@ -66,11 +70,11 @@ final class CurveDrawing {
   }
 
   /** Draws a slur; an end that lies outside is given as the first or last note there is. */
-  void slur(Spot from, Spot to, boolean begins, boolean ends) {
+  void slur(DrawnNote from, DrawnNote to, boolean begins, boolean ends) {
     boolean over = over(from, to);
     double lift = over ? -1 : 1;
     double reach = over ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
-    for (Spot spot : spots.values()) {
+    for (DrawnNote spot : spots.values()) {
       if (within(spot, from, to)) {
         reach = over ? Math.min(reach, spot.top()) : Math.max(reach, spot.bottom());
       }
@@ -122,12 +126,12 @@ final class CurveDrawing {
   }
 
   /** Whether a slur passes over its notes. */
-  static boolean over(Spot from, Spot to) {
+  static boolean over(DrawnNote from, DrawnNote to) {
     return !from.up() || !to.up();
   }
 
   /** Whether a note lies from one to another. */
-  static boolean within(Spot spot, Spot from, Spot to) {
+  static boolean within(DrawnNote spot, DrawnNote from, DrawnNote to) {
     boolean after =
         spot.piece() > from.piece() || (spot.piece() == from.piece() && spot.x() >= from.x());
     boolean before =

@@ -43,15 +43,15 @@ final class LaneDrawing {
   }
 
   static double fingerWidth(String finger) {
-    return 2 * Math.ceil(TextWidth.bold(finger, Style.FINGER) / 2 + 2);
+    return 2 * Math.ceil(TextWidth.bold(finger, StaffStyle.FINGER) / 2 + 2);
   }
 
   static double stringWidth(String string) {
-    return string.isEmpty() ? 0 : TextWidth.of(string, Style.STRING);
+    return string.isEmpty() ? 0 : TextWidth.of(string, StaffStyle.STRING);
   }
 
   static double labelTextWidth(String label) {
-    return TextWidth.of(label, Style.LABEL);
+    return TextWidth.of(label, StaffStyle.LABEL);
   }
 
   static double arrowWidth(Cell cell) {
@@ -78,7 +78,7 @@ final class LaneDrawing {
    *
    * @param held whether the hand is in a position already where it begins
    */
-  void draw(Svg svg, Span span, boolean held) {
+  void draw(Svg svg, StripPiece span, boolean held) {
     StringBuilder boxes = new StringBuilder();
     Row plain = new Row(svg, "finger");
     Row changed = new Row(svg, "changed");
@@ -106,7 +106,7 @@ final class LaneDrawing {
     positions(svg, span, held);
   }
 
-  private void positions(Svg svg, Span span, boolean held) {
+  private void positions(Svg svg, StripPiece span, boolean held) {
     double y = labelY() - 3.5;
     double tick = over ? 5 : -5;
     StringBuilder lines = new StringBuilder();

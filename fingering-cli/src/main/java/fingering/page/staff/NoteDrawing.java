@@ -26,8 +26,8 @@ final class NoteDrawing {
 
   private final Svg svg;
   private final Extents extents;
-  private final Accidentals accidentals;
-  private final Span span;
+  private final DrawnAccidentals accidentals;
+  private final StripPiece span;
 
   /** All stems and ledger lines of the piece, drawn as one. */
   private final StringBuilder lines = new StringBuilder();
@@ -35,7 +35,7 @@ final class NoteDrawing {
   /** All black heads of the piece: a path whose points are marked with one. */
   private final StringBuilder heads = new StringBuilder();
 
-  NoteDrawing(Svg svg, Extents extents, Accidentals accidentals, Span span) {
+  NoteDrawing(Svg svg, Extents extents, DrawnAccidentals accidentals, StripPiece span) {
     this.svg = svg;
     this.extents = extents;
     this.accidentals = accidentals;
@@ -43,7 +43,7 @@ final class NoteDrawing {
   }
 
   /** Draws everything, and tells where each note lies. */
-  void draw(int piece, Map<NoteAddress, Spot> spots) {
+  void draw(int piece, Map<NoteAddress, DrawnNote> spots) {
     for (Column column : span.columns) {
       changes(column);
       for (Stem stem : column.stems) {
@@ -278,7 +278,7 @@ final class NoteDrawing {
   }
 
   private void spots(
-      int piece, Column column, Stem stem, double reach, Map<NoteAddress, Spot> spots) {
+      int piece, Column column, Stem stem, double reach, Map<NoteAddress, DrawnNote> spots) {
     boolean near = stem.notes.stream().anyMatch(note -> !note.signs().isEmpty());
     boolean over = OVER.stream().anyMatch(sign -> has(stem, sign));
     double room = near ? 8 : 0;
@@ -286,7 +286,7 @@ final class NoteDrawing {
     for (int i = 0; i < stem.notes.size(); i++) {
       spots.put(
           stem.notes.get(i).address(),
-          new Spot(
+          new DrawnNote(
               piece,
               column.x,
               Stem.y(stem.steps.get(i)),

@@ -25,7 +25,7 @@ public final class PlainEngraver implements Engraver {
 
   @Override
   public Strip engrave(Passage passage, PrintedPart part, ImmutableList<Lane> lanes) {
-    Accidentals accidentals = new Accidentals(part, passage.measures());
+    DrawnAccidentals accidentals = new DrawnAccidentals(part, passage.measures());
     List<Columns> columns = new ArrayList<>();
     for (PrintedMeasure measure : part.measures()) {
       columns.add(new Columns(measure));
@@ -36,7 +36,7 @@ public final class PlainEngraver implements Engraver {
     }
     double margin = margin(passage, part);
     Spacing spacing = new Spacing(accidentals, margin, NARROWEST_ROW - margin);
-    List<Span> spans = new ArrayList<>();
+    List<StripPiece> spans = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       spans.addAll(
           spacing.spans(
@@ -70,9 +70,9 @@ public final class PlainEngraver implements Engraver {
   }
 
   /** The notes of a part in order, by address. */
-  static List<NoteAddress> addresses(List<Span> spans) {
+  static List<NoteAddress> addresses(List<StripPiece> spans) {
     List<NoteAddress> all = new ArrayList<>();
-    for (Span span : spans) {
+    for (StripPiece span : spans) {
       span.columns.forEach(
           column ->
               column.stems.forEach(stem -> stem.notes.forEach(note -> all.add(note.address()))));

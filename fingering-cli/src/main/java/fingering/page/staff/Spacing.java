@@ -19,7 +19,7 @@ final class Spacing {
   private static final double GRACE = 12;
   private static final double REPEAT = 12;
 
-  private final Accidentals accidentals;
+  private final DrawnAccidentals accidentals;
   private final double narrowest;
   private final double widest;
 
@@ -29,7 +29,7 @@ final class Spacing {
    * @param narrowest the least width of a piece in pixels
    * @param widest the width over which a measure is cut, where it can be
    */
-  Spacing(Accidentals accidentals, double narrowest, double widest) {
+  Spacing(DrawnAccidentals accidentals, double narrowest, double widest) {
     this.accidentals = accidentals;
     this.narrowest = narrowest;
     this.widest = widest;
@@ -44,7 +44,7 @@ final class Spacing {
   record Next(Measure measure, Clef clef) {}
 
   /** The pieces of a measure. */
-  List<Span> spans(
+  List<StripPiece> spans(
       Measure measure,
       PrintedMeasure printed,
       Columns columns,
@@ -55,8 +55,8 @@ final class Spacing {
       start += Signature.meterWidth(measure.beats(), measure.beatType());
     }
     List<Column> all = columns.columns;
-    List<Span> spans = new ArrayList<>();
-    Span open = new Span(measure, printed, columns, new ArrayList<>(), true);
+    List<StripPiece> spans = new ArrayList<>();
+    StripPiece open = new StripPiece(measure, printed, columns, new ArrayList<>(), true);
     double x = start;
     for (int i = 0; i < all.size(); i++) {
       Column column = all.get(i);
@@ -69,7 +69,7 @@ final class Spacing {
       if (!open.columns.isEmpty() && cuts(all, i, x)) {
         end(open, open.columns.get(open.columns.size() - 1));
         spans.add(open);
-        open = new Span(measure, printed, columns, new ArrayList<>(), false);
+        open = new StripPiece(measure, printed, columns, new ArrayList<>(), false);
         x = left + 3;
       }
       x = Math.ceil(x);
@@ -84,7 +84,7 @@ final class Spacing {
     open.width += room(printed.end());
     open.last = true;
     spans.add(open);
-    for (Span span : spans) {
+    for (StripPiece span : spans) {
       texts(span, spans);
       span.width = Math.ceil(Math.max(narrowest, span.width));
     }
@@ -115,7 +115,7 @@ final class Spacing {
     return 10 + 7 * Math.log(1 + 4 * length.doubleValue()) / Math.log(2);
   }
 
-  private static void end(Span span, Column last) {
+  private static void end(StripPiece span, Column last) {
     double label = last.cells.stream().mapToDouble(Column.Cell::labelWidth).max().orElse(0);
     double time = last.grace ? GRACE : 10;
     span.width =
@@ -140,9 +140,9 @@ final class Spacing {
     return column.onset.getDenominator().equals(BigInteger.ONE);
   }
 
-  private static void texts(Span span, List<Span> spans) {
-    TextRow words = new TextRow(Style.WORDS);
-    TextRow dynamics = new TextRow(Style.DYNAMICS);
+  private static void texts(StripPiece span, List<StripPiece> spans) {
+    TextRow words = new TextRow(StaffStyle.WORDS);
+    TextRow dynamics = new TextRow(StaffStyle.DYNAMICS);
     BigFraction to = span.to(spans, spans.indexOf(span));
     for (PrintedText text : span.printed.texts()) {
       BigFraction onset = text.place().onset();
@@ -160,7 +160,7 @@ final class Spacing {
     span.dynamics = dynamics.placed(span.width);
   }
 
-  private static void trail(Span last, Optional<Next> next) {
+  private static void trail(StripPiece last, Optional<Next> next) {
     if (next.isPresent() && !next.get().clef().equals(last.source.lastClef)) {
       last.width += Column.CLEF;
     }

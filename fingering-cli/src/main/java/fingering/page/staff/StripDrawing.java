@@ -24,18 +24,18 @@ final class StripDrawing {
 
   private final PrintedPart part;
   private final ImmutableList<Lane> lanes;
-  private final Accidentals accidentals;
-  private final List<Span> spans;
+  private final DrawnAccidentals accidentals;
+  private final List<StripPiece> spans;
   private final double margin;
   private final Extents extents = new Extents();
-  private final Map<NoteAddress, Spot> spots = new HashMap<>();
+  private final Map<NoteAddress, DrawnNote> spots = new HashMap<>();
   private final List<Svg> music = new ArrayList<>();
 
   StripDrawing(
       PrintedPart part,
       ImmutableList<Lane> lanes,
-      Accidentals accidentals,
-      List<Span> spans,
+      DrawnAccidentals accidentals,
+      List<StripPiece> spans,
       double margin) {
     this.part = part;
     this.lanes = lanes;
@@ -66,8 +66,8 @@ final class StripDrawing {
   }
 
   private void ties(CurveDrawing curves) {
-    Map<Pitch, Spot> open = new HashMap<>();
-    for (Span span : spans) {
+    Map<Pitch, DrawnNote> open = new HashMap<>();
+    for (StripPiece span : spans) {
       for (Column column : span.columns) {
         for (Stem stem : column.stems) {
           for (PrintedNote note : stem.notes) {
@@ -91,8 +91,8 @@ final class StripDrawing {
   private Map<NoteAddress, Boolean> curved() {
     Map<NoteAddress, Boolean> curved = new HashMap<>();
     for (Slur slur : part.slurs()) {
-      Optional<Spot> from = Optional.ofNullable(spots.get(slur.from()));
-      Optional<Spot> to = Optional.ofNullable(spots.get(slur.to()));
+      Optional<DrawnNote> from = Optional.ofNullable(spots.get(slur.from()));
+      Optional<DrawnNote> to = Optional.ofNullable(spots.get(slur.to()));
       if (from.isPresent() && to.isPresent()) {
         boolean over = CurveDrawing.over(from.get(), to.get());
         spots.forEach(
@@ -107,8 +107,8 @@ final class StripDrawing {
   }
 
   private void slur(CurveDrawing curves, Slur slur) {
-    Optional<Spot> from = Optional.ofNullable(spots.get(slur.from()));
-    Optional<Spot> to = Optional.ofNullable(spots.get(slur.to()));
+    Optional<DrawnNote> from = Optional.ofNullable(spots.get(slur.from()));
+    Optional<DrawnNote> to = Optional.ofNullable(spots.get(slur.to()));
     if (from.isEmpty() && to.isEmpty()) {
       return;
     }
@@ -120,8 +120,8 @@ final class StripDrawing {
   }
 
   /** The first note there is, or the last. */
-  private Spot outer(boolean first) {
-    List<Spot> known =
+  private DrawnNote outer(boolean first) {
+    List<DrawnNote> known =
         PlainEngraver.addresses(spans).stream().filter(spots::containsKey).map(spots::get).toList();
     return known.get(first ? 0 : known.size() - 1);
   }
@@ -173,7 +173,7 @@ final class StripDrawing {
     RowHeads heads = new RowHeads();
     List<String> positions = new ArrayList<>(lanes.stream().map(lane -> "").toList());
     for (int i = 0; i < spans.size(); i++) {
-      Span span = spans.get(i);
+      StripPiece span = spans.get(i);
       Svg head = new Svg();
       Clef clef = span.printed.clefAt(span.from());
       frame.head(head, clef, span.printed.fifthsAt(span.from(), span.measure.fifths()));

@@ -28,10 +28,10 @@ final class StripFrame {
 
   private final Rows rows;
   private final PrintedPart part;
-  private final List<Span> spans;
+  private final List<StripPiece> spans;
   private final double margin;
 
-  StripFrame(Rows rows, PrintedPart part, List<Span> spans, double margin) {
+  StripFrame(Rows rows, PrintedPart part, List<StripPiece> spans, double margin) {
     this.rows = rows;
     this.part = part;
     this.spans = spans;
@@ -69,14 +69,14 @@ final class StripFrame {
 
   /** Draws number, bar lines and what changes with the next measure. */
   void bars(Svg svg, int index) {
-    Span span = spans.get(index);
+    StripPiece span = spans.get(index);
     double top = rows.staff();
     double bottom = top + Extents.STAFF;
     if (span.first) {
       svg.text("number", 2, 11, span.measure.number());
       if (!span.measure.rehearsal().isEmpty()) {
-        double x = 8 + TextWidth.of(span.measure.number(), Style.LABEL);
-        double width = TextWidth.bold(span.measure.rehearsal(), Style.WORDS) + 6;
+        double x = 8 + TextWidth.of(span.measure.number(), StaffStyle.LABEL);
+        double width = TextWidth.bold(span.measure.rehearsal(), StaffStyle.WORDS) + 6;
         svg.rect("o", x, 1, width, 13).text("rehearsal", x + 3, 11.5, span.measure.rehearsal());
       }
       if (span.printed.repeatStart()) {
@@ -104,7 +104,7 @@ final class StripFrame {
     svg.raw("</g>");
   }
 
-  private void end(Svg svg, int index, Span span, double top, double bottom) {
+  private void end(Svg svg, int index, StripPiece span, double top, double bottom) {
     double bar = span.bar;
     switch (span.printed.end()) {
       case SINGLE -> svg.line("bar", bar - 0.7, top, bar - 0.7, bottom);
@@ -122,7 +122,7 @@ final class StripFrame {
     if (index + 1 >= spans.size()) {
       return;
     }
-    Span next = spans.get(index + 1);
+    StripPiece next = spans.get(index + 1);
     Clef before = span.source.lastClef;
     Clef after = next.printed.clef();
     if (!before.equals(after)) {
@@ -141,7 +141,7 @@ final class StripFrame {
   }
 
   /** Draws the bracket of an ending as far as it lies over a piece. */
-  private void ending(Svg svg, Span span, Ending ending) {
+  private void ending(Svg svg, StripPiece span, Ending ending) {
     int measure = span.measure.index();
     if (measure < ending.first() || measure > ending.last()) {
       return;
@@ -166,7 +166,7 @@ final class StripFrame {
 
   /** Draws words, dynamics and hairpins. */
   void texts(Svg svg, int index) {
-    Span span = spans.get(index);
+    StripPiece span = spans.get(index);
     part.endings().forEach(ending -> ending(svg, span, ending));
     for (TextRow.Placed text : span.words) {
       double y = rows.words() - 4 - TextRow.LINE * (text.lines().size() - 1);
@@ -188,7 +188,7 @@ final class StripFrame {
     }
   }
 
-  private void wedge(Svg svg, Span span, Wedge wedge, double from, double to) {
+  private void wedge(Svg svg, StripPiece span, Wedge wedge, double from, double to) {
     double begin = wedge.start().doubleValue();
     double end = wedge.end().doubleValue();
     double start = span.measure.start().doubleValue();

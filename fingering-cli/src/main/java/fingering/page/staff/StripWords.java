@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 final class StripWords {
   private StripWords() {}
 
-  static String of(Span span, ImmutableList<Lane> lanes) {
+  static String of(StripPiece span, ImmutableList<Lane> lanes) {
     StringBuilder words = new StringBuilder("Measure " + span.measure.number());
     if (!span.first) {
       words.append(", continued");

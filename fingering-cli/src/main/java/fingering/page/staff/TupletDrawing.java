@@ -14,7 +14,7 @@ final class TupletDrawing {
 
   private final Svg svg;
   private final Extents extents;
-  private final Span span;
+  private final StripPiece span;
   private final Function<PrintedNote, Optional<Boolean>> curveOver;
 
   /**
@@ -23,7 +23,10 @@ final class TupletDrawing {
    * @param curveOver whether slurs pass over a note, or under it; empty where none passes
    */
   TupletDrawing(
-      Svg svg, Extents extents, Span span, Function<PrintedNote, Optional<Boolean>> curveOver) {
+      Svg svg,
+      Extents extents,
+      StripPiece span,
+      Function<PrintedNote, Optional<Boolean>> curveOver) {
     this.svg = svg;
     this.extents = extents;
     this.span = span;

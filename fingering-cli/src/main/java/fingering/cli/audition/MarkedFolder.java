@@ -1,0 +1,132 @@
+package fingering.cli.audition;
+
+import com.google.common.base.Ascii;
+import com.google.common.base.CharMatcher;
+import fingering.cli.audition.SheetPieces.Ready;
+import fingering.cli.file.NewFiles;
+import fingering.musicxml.UnwritableScoreException;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.marking.ScoreMarker;
+import fingering.plan.PlanMarks;
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.text.Normalizer;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Stream;
+
+/** A new folder with a marked score for each piece. It appears complete or not at all. */
+public final class MarkedFolder {
+  /** Longer names are cut, so that every file system takes them. */
+  private static final int LONGEST = 60;
+
+  private static final CharMatcher PLAIN =
+      CharMatcher.inRange('a', 'z').or(CharMatcher.inRange('0', '9'));
+
+  private MarkedFolder() {}
+
+  /**
+   * Refuses a folder that is there already.
+   *
+   * @throws UnwritableScoreException if it is
+   */
+  public static void check(Path folder) {
+    if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+      throw exists(folder);
+    }
+  }
+
+  private static UnwritableScoreException exists(Path folder) {
+    return new UnwritableScoreException(
+        folder + " exists already and nothing is written into it; give --write a new name.");
+  }
+
+  /**
+   * Writes every piece with its fingering, among other new files.
+   *
+   * @throws UnwritableScoreException if the folder exists, or cannot be written
+   */
+  public static void write(Path folder, PlannedSheet answer, NewFiles files) {
+    Path place = folder.toAbsolutePath().normalize();
+    Path unfinished = place.resolveSibling("." + place.getFileName() + "." + UUID.randomUUID());
+    try {
+      Files.createDirectory(unfinished);
+    } catch (IOException e) {
+      throw unwritable(folder);
+    }
+    files.add(folder, new Unfinished(folder, place, unfinished));
+    for (int i = 0; i < answer.ready().size(); i++) {
+      Ready ready = answer.ready().get(i);
+      ScoreFile file = ready.file();
+      file.writeMarked(
+          ScoreMarker.mark(file.text(), PlanMarks.of(answer.planned(i).plan())),
+          unfinished.resolve(name(answer, i)));
+    }
+  }
+
+  private record Unfinished(Path folder, Path place, Path unfinished)
+      implements NewFiles.Unfinished {
+    @Override
+    public void appear() {
+      check(folder);
+      try {
+        Files.move(unfinished, place);
+      } catch (FileAlreadyExistsException e) {
+        throw exists(folder);
+      } catch (IOException e) {
+        throw unwritable(folder);
+      }
+    }
+
+    @Override
+    public void takeBack() {
+      delete(place, folder);
+    }
+
+    @Override
+    public void discard() {
+      delete(unfinished, folder);
+    }
+  }
+
+  private static UnwritableScoreException unwritable(Path folder) {
+    return new UnwritableScoreException(
+        folder + " cannot be written; check the folder in which it is to lie.");
+  }
+
+  private static void delete(Path unfinished, Path folder) {
+    if (!Files.exists(unfinished)) {
+      return;
+    }
+    try {
+      List<Path> written;
+      try (Stream<Path> all = Files.list(unfinished)) {
+        written = all.toList();
+      }
+      for (Path one : written) {
+        Files.delete(one);
+      }
+      Files.delete(unfinished);
+    } catch (IOException e) {
+      throw unwritable(folder);
+    }
+  }
+
+  /** The file of a piece: {@code 1-g-melodic-minor-2-octaves.musicxml}. */
+  static String name(PlannedSheet answer, int piece) {
+    String spoken =
+        answer.ready().get(piece).piece().name().replace("♭", "-flat").replace("♯", "-sharp");
+    String plain =
+        Ascii.toLowerCase(Normalizer.normalize(spoken, Normalizer.Form.NFD))
+            .codePoints()
+            .filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
+            .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+            .toString();
+    String name = PLAIN.negate().trimAndCollapseFrom(plain, '-');
+    String cut = name.substring(0, Math.min(LONGEST, name.length()));
+    return answer.number(piece) + (cut.isEmpty() ? "" : "-" + cut) + ".musicxml";
+  }
+}

@@ -1,0 +1,49 @@
+package fingering.cli.audition;
+
+import fingering.cli.text.DemandsText;
+import fingering.demand.ShowPosition;
+import fingering.demand.ShowShift;
+import fingering.demand.ShowStay;
+import fingering.demand.Skill;
+import fingering.plan.Plan;
+
+/** Skills and their amounts as a sheet has them. */
+final class SkillWords {
+  private static final String SHOW = "show ";
+
+  private SkillWords() {}
+
+  /** What is asked for: {@code 3rd position in 8 stopped notes}. */
+  static String asked(Skill skill) {
+    if (skill instanceof ShowShift && skill.asked() > 1) {
+      return asked(skill.asking(1)) + ", " + amount(skill, skill.asked());
+    }
+    String words = skill.words();
+    return words.startsWith(SHOW) ? words.substring(SHOW.length()) : words;
+  }
+
+  /** What is shown, without how much: {@code 3rd position}. */
+  static String shown(Skill skill) {
+    if (skill instanceof ShowPosition one) {
+      return one.position().display() + " position";
+    }
+    if (skill instanceof ShowStay one) {
+      return "a stay in " + one.position().display() + " position";
+    }
+    return asked(skill instanceof ShowShift ? skill.asking(1) : skill);
+  }
+
+  /** How much of it: {@code 8 notes}, {@code 2 measures}, {@code once}. */
+  static String amount(Skill skill, int amount) {
+    if (skill instanceof ShowShift) {
+      return amount == 1 ? "once" : amount + " times";
+    }
+    String unit = skill instanceof ShowStay ? "measure" : "note";
+    return amount + " " + unit + (amount == 1 ? "" : "s");
+  }
+
+  /** The measures in which a plan shows that much of it: {@code m. 3–5, 9}. */
+  static String measures(Plan plan, Skill skill, int amount) {
+    return DemandsText.measures(plan, amount < skill.asked() ? skill.asking(amount) : skill);
+  }
+}

@@ -1,0 +1,2 @@
+/** Audition sheets: reading, planning and printing them. */
+package fingering.cli.audition;

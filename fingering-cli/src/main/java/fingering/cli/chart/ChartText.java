@@ -1,0 +1,163 @@
+package fingering.cli.chart;
+
+import fingering.cli.terminal.TextLayout;
+import fingering.cli.terminal.TextStyle;
+import fingering.fingerboard.Chart;
+import fingering.fingerboard.Chart.Cell;
+import fingering.fingerboard.Chart.Row;
+import fingering.fingerboard.Chart.Standing;
+import fingering.tables.OpenString;
+import fingering.tables.Position;
+import java.util.List;
+
+/** A chart in letters: the strings run down the page, the lowest at the left. */
+public final class ChartText {
+  private static final int MOST = 18;
+
+  private final Chart chart;
+  private final TextStyle style;
+  private final int columns;
+  private final int left;
+  private final int cell;
+  private final StringBuilder text = new StringBuilder();
+
+  private ChartText(Chart chart, int columns, TextStyle style) {
+    this.chart = chart;
+    this.style = style;
+    this.columns = columns;
+    left = chart.hand().isPresent() ? 12 : 18;
+    cell = Math.min(MOST, (columns - left) / chart.strings().size());
+  }
+
+  /** The chart, no wider than so many columns. */
+  public static String of(Chart chart, int columns, TextStyle style) {
+    ChartText page = new ChartText(chart, columns, style);
+    page.heading();
+    if (chart.strings().size() == 1) {
+      new ChartStringText(chart, columns, style, page.text).write();
+    } else {
+      page.strings();
+    }
+    page.legend();
+    return page.text.toString();
+  }
+
+  private void line(String line) {
+    text.append(line.stripTrailing()).append('\n');
+  }
+
+  private void paragraph(String paragraph) {
+    TextLayout.wrap(paragraph, columns, 2).forEach(this::line);
+  }
+
+  private void heading() {
+    line(style.bold(ChartWords.title(chart)));
+    ChartWords.facts(chart).forEach(this::paragraph);
+    line("");
+  }
+
+  private void strings() {
+    StringBuilder names = new StringBuilder(TextLayout.pad(margin("mm", "st.", "pos."), left));
+    for (OpenString string : chart.strings()) {
+      names.append(TextLayout.pad(ChartWords.stringName(string), cell));
+    }
+    line(style.bold(names.toString()));
+    for (Row row : chart.rows()) {
+      row(row);
+      if (row.semitones() == 0) {
+        nut();
+      }
+    }
+    line("");
+  }
+
+  /** What stands left of the strings: millimetres, semitones and, without a hand, the position. */
+  private String margin(String millimetres, String semitones, String position) {
+    String numbers = TextLayout.padLeft(millimetres, 5) + TextLayout.padLeft(semitones, 5);
+    return chart.hand().isPresent() ? numbers : numbers + "  " + position;
+  }
+
+  private void nut() {
+    String string = "╪" + "═".repeat(cell - 1);
+    String strings = string.repeat(chart.strings().size());
+    line(" ".repeat(left) + strings.substring(0, strings.length() - cell / 2));
+  }
+
+  private void row(Row row) {
+    String position = row.positions().stream().findFirst().map(Position::display).orElse("");
+    StringBuilder line =
+        new StringBuilder(
+            TextLayout.pad(
+                margin(
+                    Long.toString(Math.round(row.millimetres())),
+                    Integer.toString(row.semitones()),
+                    position),
+                left));
+    for (Cell note : row.cells()) {
+      String string = row.semitones() == 0 ? "  " : "│ ";
+      line.append(string).append(styled(note, TextLayout.pad(content(note), cell - 2)));
+    }
+    line(line.toString());
+  }
+
+  private String styled(Cell note, String content) {
+    return ChartWords.rings(note)
+        ? style.marked(content)
+        : note.standing() == Standing.NAMED ? content : style.dim(content);
+  }
+
+  /** Name, fingers and ringing string; with less where the column is narrow. */
+  private String content(Cell note) {
+    if (note.names().isEmpty()) {
+      return "·";
+    }
+    String fingers = chart.hand().isEmpty() ? "" : " " + fingers(note);
+    String rings =
+        ChartWords.rings(note) ? " " + ChartWords.RINGS + note.rings().get(0).roman() : "";
+    List<String> fuller =
+        List.of(
+            ChartWords.name(note, true) + fingers + rings,
+            ChartWords.name(note, false) + fingers + rings,
+            ChartWords.name(note, false) + rings);
+    return fuller.stream()
+        .map(String::stripTrailing)
+        .filter(content -> content.length() <= cell - 3)
+        .findFirst()
+        .orElse(ChartWords.name(note, false));
+  }
+
+  private static String fingers(Cell note) {
+    return note.semitones() == 0 ? "0" : ChartWords.fingers(note);
+  }
+
+  private void legend() {
+    line("mm    from the nut          st.   semitones above the open string");
+    if (chart.hand().isEmpty() && chart.strings().size() > 1) {
+      line("pos.  the position whose first finger lies there");
+    }
+    if (ChartWords.any(chart, ChartWords::rings)) {
+      paragraph("°II   rings with the open string II, in unison or octaves");
+    }
+    if (ChartWords.fingersShown(chart)) {
+      fingersLegend();
+    }
+    if (ChartWords.any(chart, note -> note.standing() == Standing.RAISED)) {
+      line("( )   raised 6th or 7th of the minor key");
+    }
+    if (ChartWords.any(chart, note -> note.standing() == Standing.OUTSIDE)) {
+      line("·     not in the key");
+    }
+    line("");
+    ChartWords.hints(chart).forEach(this::paragraph);
+    ChartWords.advice(chart).forEach(this::paragraph);
+  }
+
+  private void fingersLegend() {
+    if (ChartWords.extended(chart)) {
+      line("x     before a finger: it reaches out of the hand (extension)");
+    }
+    if (chart.strings().size() > 1 && ChartWords.any(chart, ChartWords::eachNameItsFinger)) {
+      line("2/3   a finger for each name of the note");
+    }
+  }
+}

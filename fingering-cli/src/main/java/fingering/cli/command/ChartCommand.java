@@ -1,0 +1,157 @@
+package fingering.cli.command;
+
+import fingering.cli.chart.ChartSvg;
+import fingering.cli.chart.ChartText;
+import fingering.cli.file.OutputFile;
+import fingering.cli.option.ChartOutput;
+import fingering.cli.option.CompletionCandidates;
+import fingering.cli.option.HandOptions;
+import fingering.cli.option.InstrumentOptions;
+import fingering.cli.option.NoteNamesOption;
+import fingering.cli.option.ScoreOptions;
+import fingering.cli.terminal.ExitCode;
+import fingering.fingerboard.Chart;
+import fingering.fingerboard.ChartRequest;
+import fingering.fingerboard.Fingerboard;
+import fingering.fingerboard.Frame;
+import fingering.tables.Instrument;
+import fingering.tables.Key;
+import fingering.tables.Position;
+import fingering.tables.StringNames;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Draws the fingerboard. */
+@Command(
+    name = "chart",
+    description =
+        "Draws the fingerboard: which finger takes which note, how far apart they lie, and which notes ring with an open string.",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    footer = {
+      "",
+      "Examples:",
+      "  fingering chart violin --position 1 --key D-major",
+      "  fingering chart viola --string C",
+      "  fingering chart cello --position 4 --output fourth.svg"
+    })
+final class ChartCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "INSTRUMENT",
+      converter = ScoreOptions.InstrumentConverter.class,
+      completionCandidates = CompletionCandidates.OfInstruments.class,
+      description = "violin, viola, cello or bass.")
+  Instrument named;
+
+  @Option(
+      names = "--position",
+      paramLabel = "POSITION",
+      description = "Show the fingers of this position: half, 1, 3, III and so on.")
+  Optional<String> position = Optional.empty();
+
+  @Option(
+      names = "--at",
+      paramLabel = "SEMITONES",
+      description =
+          "Where a position lies in several places: semitones from the open string to the first"
+              + " finger, or to the thumb.")
+  Optional<Integer> at = Optional.empty();
+
+  @Option(
+      names = "--string",
+      paramLabel = "STRING",
+      description = "Show only this string: C, IV, 4 or 'sul C'; I is the highest.")
+  Optional<String> string = Optional.empty();
+
+  @Option(
+      names = "--key",
+      paramLabel = "KEY",
+      description = "Name the notes of this key: D-major, g-minor, Bb-major.")
+  Optional<String> key = Optional.empty();
+
+  @Mixin NoteNamesOption notes = new NoteNamesOption();
+
+  @Mixin InstrumentOptions built = new InstrumentOptions();
+
+  @Mixin HandOptions hand = new HandOptions();
+
+  @Mixin ChartOutput output = new ChartOutput();
+
+  @Override
+  public Integer call() {
+    if (at.isPresent() && position.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(), "--at tells where a position lies; give --position with it");
+    }
+    output.check();
+    Chart chart = Chart.of(fingerboard(), request());
+    String text =
+        switch (output.format()) {
+          case TEXT -> ChartText.of(chart, OutputFile.columns(), output.style());
+          case SVG -> ChartSvg.of(chart);
+        };
+    output.print(text, spec);
+    return ExitCode.DONE;
+  }
+
+  private Instrument instrument() {
+    return built.apply(named);
+  }
+
+  private Fingerboard fingerboard() {
+    return Fingerboard.of(instrument(), hand.hand());
+  }
+
+  private ChartRequest request() {
+    return new ChartRequest(
+        position.map(this::position),
+        at.map(OptionalInt::of).orElse(OptionalInt.empty()),
+        key.map(this::key),
+        string
+            .map(
+                name ->
+                    OptionalInt.of(StringNames.of(instrument()).find(notes.string(name)).number()))
+            .orElse(OptionalInt.empty()));
+  }
+
+  private Key key(String typed) {
+    try {
+      return notes.key(typed);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), "--key: " + e.getMessage(), e);
+    }
+  }
+
+  private Position position(String typed) {
+    try {
+      return Position.parse(typed);
+    } catch (IllegalArgumentException e) {
+      Position highest =
+          fingerboard().frames().stream()
+              .map(Frame::position)
+              .filter(position -> !position.equals(Position.THUMB))
+              .max(Comparator.naturalOrder())
+              .orElseThrow();
+      throw new ParameterException(
+          spec.commandLine(),
+          "--position: "
+              + e.getMessage()
+              + "; the highest by number on the "
+              + instrument().spoken()
+              + " is "
+              + highest.display(),
+          e);
+    }
+  }
+}

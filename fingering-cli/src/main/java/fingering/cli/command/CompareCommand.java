@@ -1,0 +1,116 @@
+package fingering.cli.command;
+
+import com.google.common.collect.ImmutableList;
+import fingering.cli.file.BriefFile;
+import fingering.cli.json.PlanJson;
+import fingering.cli.option.DemandOptions;
+import fingering.cli.option.HandOptions;
+import fingering.cli.option.OutputOptions;
+import fingering.cli.option.PlanningContext;
+import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.ScoreArgument;
+import fingering.cli.option.ScoreOptions;
+import fingering.cli.option.WeightsOptions;
+import fingering.cli.terminal.ExitCode;
+import fingering.cli.text.ComparisonText;
+import fingering.cli.text.DemandsText;
+import fingering.cli.text.PageOutput;
+import fingering.music.Passage;
+import fingering.musicxml.file.ScoreFile;
+import fingering.plan.Brief;
+import fingering.plan.Comparison;
+import fingering.plan.PlanComparer;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Shows plans side by side. */
+@Command(
+    name = "compare",
+    description =
+        "Shows a plan in first position and one that stays higher up, side by side, with what each costs and up to which tempo it is comfortable.",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    footer = {
+      "",
+      "The higher plan stays in 3rd position (cello: 4th), even where that costs more.",
+      "",
+      "Examples:",
+      "  fingering compare docs/demo/demo.musicxml",
+      "  fingering compare docs/demo/demo.musicxml --measures 'A to B' --with-second",
+      "  fingering compare docs/demo/demo.musicxml --plan 'low=allow 1,half' \\",
+      "    --plan 'high=show 3=8'",
+      "  fingering compare docs/demo/demo.musicxml --format html --output plans.html"
+    })
+final class CompareCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Mixin ScoreArgument score = new ScoreArgument();
+
+  @Mixin ScoreOptions reading = new ScoreOptions();
+
+  @Option(
+      names = "--with-second",
+      description = "Add the plan that shows 1st, 2nd and 3rd position.")
+  boolean withSecond;
+
+  @Option(
+      names = "--plan",
+      paramLabel = "NAME=DEMANDS",
+      description =
+          "Compare plans of your own instead, one for each --plan: a name, and what the plan must meet, by the names of the options: 'up early=show 3=8; avoid open-strings'.")
+  List<String> plans = List.of();
+
+  @Option(
+      names = "--briefs",
+      paramLabel = "FILE",
+      description = "The same, from a file of briefs (YAML or JSON).")
+  Optional<Path> briefs = Optional.empty();
+
+  @Mixin DemandOptions demands = new DemandOptions();
+
+  @Mixin HandOptions hand = new HandOptions();
+
+  @Mixin WeightsOptions weights = new WeightsOptions();
+
+  @Mixin PlayerOptions player = new PlayerOptions();
+
+  @Mixin OutputOptions output = new OutputOptions();
+
+  @Override
+  public Integer call() {
+    return compare(score.read());
+  }
+
+  int compare(ScoreFile file) {
+    output.check();
+    PlanningContext set = PlanningContext.read(file, reading, player, weights);
+    ImmutableList<Brief> own = own(set.passage());
+    PlanComparer comparer = set.comparer(hand, demands, true);
+    Comparison comparison = own.isEmpty() ? comparer.compare(withSecond) : comparer.several(own);
+    String text =
+        switch (output.format()) {
+          case TEXT ->
+              ComparisonText.of(comparison, set.charging(), OutputOptions.columns(), output.style())
+                  + DemandsText.of(comparison, comparer, OutputOptions.columns());
+          case JSON -> PlanJson.of(comparison, set.charging());
+          case HTML, SVG -> PageOutput.of(output.format(), comparison, comparer, set);
+        };
+    output.print(text, spec);
+    return ExitCode.DONE;
+  }
+
+  /** The briefs that are to be compared instead of the usual plans. */
+  private ImmutableList<Brief> own(Passage passage) {
+    ImmutableList.Builder<Brief> all = ImmutableList.builder();
+    briefs.ifPresent(file -> all.addAll(BriefFile.read(file, passage)));
+    plans.forEach(text -> all.add(BriefFile.typed(text, passage)));
+    return all.build();
+  }
+}

@@ -1,0 +1,84 @@
+package fingering.cli.command;
+
+import com.google.common.collect.ImmutableList;
+import fingering.cli.file.OutputFile;
+import fingering.cli.option.ScoreArgument;
+import fingering.cli.option.ScoreOptions;
+import fingering.cli.option.Students;
+import fingering.cli.terminal.ExitCode;
+import fingering.cli.terminal.TextLayout;
+import fingering.cli.terminal.TextStyle;
+import fingering.music.Passage;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
+import fingering.practice.Circle;
+import fingering.practice.CircleFinder;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Tells what to circle in a part before playing it. */
+@Command(
+    name = "marks",
+    description = "Tells what to circle in a part before you play it.",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    footer = {
+      "",
+      "Examples:",
+      "  fingering marks docs/demo/demo.musicxml",
+      "  fingering marks docs/demo/demo.musicxml --measures 1-16 --tempo quarter=72"
+    })
+final class MarksCommand implements Callable<Integer> {
+  private static final int PLACE = 16;
+
+  @Spec CommandSpec spec;
+
+  @Mixin ScoreArgument score = new ScoreArgument();
+
+  @Mixin ScoreOptions reading = new ScoreOptions();
+
+  @Mixin OutputFile output = new OutputFile();
+
+  @Override
+  public Integer call() {
+    output.check();
+    ScoreFile file = score.read();
+    Score read = ScoreReader.read(file);
+    Passage passage = reading.read(read, Students.UNKNOWN);
+    ImmutableList<Circle> circles = CircleFinder.of(passage, reading.printed(read, passage));
+    output.print(text(passage, circles), spec);
+    return ExitCode.DONE;
+  }
+
+  private String text(Passage passage, List<Circle> circles) {
+    List<String> lines = new ArrayList<>();
+    TextStyle style = output.style();
+    lines.add(style.bold(passage.title().isBlank() ? passage.partName() : passage.title()));
+    lines.add("Take a pencil. Circle these before you play.");
+    Optional<Circle.Kind> kind = Optional.empty();
+    for (Circle circle : circles) {
+      if (kind.filter(circle.kind()::equals).isEmpty()) {
+        lines.add("");
+        lines.add(style.bold(circle.kind().heading()));
+        kind = Optional.of(circle.kind());
+      }
+      String place = "m. " + circle.place().measure() + ", beat " + circle.place().beatText();
+      List<String> says = TextLayout.wrap(circle.says(), OutputFile.columns() - PLACE - 2, 0);
+      lines.add("  " + TextLayout.pad(place, PLACE) + says.get(0));
+      says.stream().skip(1).forEach(more -> lines.add(" ".repeat(PLACE + 2) + more));
+    }
+    if (circles.isEmpty()) {
+      lines.add("");
+      lines.add(
+          "Nothing is printed but the notes. Decide on dynamics yourself, and write them in.");
+    }
+    return String.join("\n", lines) + "\n";
+  }
+}

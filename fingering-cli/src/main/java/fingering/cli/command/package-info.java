@@ -1,0 +1,2 @@
+/** The commands. */
+package fingering.cli.command;

@@ -1,0 +1,178 @@
+package fingering.cli.file;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.google.common.collect.ImmutableList;
+import fingering.demand.Demand;
+import fingering.demand.DemandText;
+import fingering.demand.EarlierPlan;
+import fingering.demand.EarlierPlan.PlannedBefore;
+import fingering.demand.KeepPlan.Taken;
+import fingering.demand.MeasureSpan;
+import fingering.fingerboard.Finger;
+import fingering.music.Passage;
+import fingering.musicxml.SelectionException;
+import fingering.tables.Instrument;
+import fingering.tables.Pitch;
+import fingering.tables.Position;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** An earlier plan, read from the JSON that {@code plan --format json} prints. */
+public final class PlanFile {
+  /** The name of the format, in its field {@code format}. */
+  public static final String FORMAT = "fingering-plan";
+
+  /** The version of the format, in its field {@code version}. */
+  public static final int VERSION = 1;
+
+  /** A note takes some 300 characters; this holds the longest part there is. */
+  private static final int MAX_KIB = 64 * 1024;
+
+  private final String file;
+  private final Instrument instrument;
+
+  private PlanFile(String file, Instrument instrument) {
+    this.file = file;
+    this.instrument = instrument;
+  }
+
+  /**
+   * Reads demands on a passage, plans to keep among them.
+   *
+   * @param folder where files lie that are not named from the root
+   */
+  public static DemandText demands(Passage passage, Path folder) {
+    return DemandText.on(passage.instrument()).keeping(text -> demand(text, passage, folder));
+  }
+
+  /**
+   * The demand to keep a plan, {@code plan.json}, or some measures of it, {@code plan.json@9-16}.
+   *
+   * @throws SelectionException if the file cannot be read or does not fit the passage; the message
+   *     is one sentence
+   */
+  private static Demand demand(String text, Passage passage, Path folder) {
+    int at = text.lastIndexOf('@');
+    boolean whole = at <= 0 || Files.exists(path(folder, text));
+    Path file = path(folder, whole ? text : text.substring(0, at));
+    MeasureSpan span = whole ? MeasureSpan.WHOLE : MeasureSpan.parse(text.substring(at + 1));
+    try {
+      return new PlanFile(file.toString(), passage.instrument()).read(file).on(passage, span);
+    } catch (SelectionException e) {
+      throw e;
+    } catch (IllegalArgumentException e) {
+      throw new SelectionException(e.getMessage());
+    }
+  }
+
+  /** A file by its name, from that folder. */
+  public static Path path(Path folder, String name) {
+    try {
+      return folder.resolve(name.strip());
+    } catch (InvalidPathException e) {
+      throw new SelectionException("'" + name + "' is no name of a file; check it.");
+    }
+  }
+
+  private EarlierPlan read(Path path) {
+    JsonNode root = parsed(SmallFile.text(path, "a plan", MAX_KIB));
+    if (!root.path("format").asText().equals(FORMAT) || root.path("version").asInt() != VERSION) {
+      throw noPlan("it does not begin as one");
+    }
+    if (root.has("plans")) {
+      throw new SelectionException(
+          file + " holds several plans; print the one to keep with 'plan --format json'.");
+    }
+    refuseOther(root.path("instrument").asText(), root.path("tuning").asText());
+    ImmutableList.Builder<PlannedBefore> notes = ImmutableList.builder();
+    int number = 0;
+    for (JsonNode note : root.path("notes")) {
+      number++;
+      try {
+        notes.add(note(note));
+      } catch (IllegalArgumentException e) {
+        throw noPlan("note " + number + " of it cannot be read: " + e.getMessage());
+      }
+    }
+    return new EarlierPlan(file, notes.build());
+  }
+
+  private JsonNode parsed(String text) {
+    try {
+      return new ObjectMapper().readTree(text);
+    } catch (JsonProcessingException e) {
+      throw noPlan(
+          "line %d is no JSON"
+              .formatted(e.getLocation() == null ? 1 : e.getLocation().getLineNr()));
+    }
+  }
+
+  private SelectionException noPlan(String why) {
+    return new SelectionException(
+        file + " is no plan printed by 'plan --format json': " + why + "; print it again.");
+  }
+
+  private void refuseOther(String other, String tuning) {
+    if (!other.equals(instrument.id())) {
+      throw new SelectionException(
+          "%s is a plan for the %s, and this part is played on the %s: make a plan for it first."
+              .formatted(file, other, instrument.spoken()));
+    }
+    if (!tuning.equals(instrument.tuning())) {
+      throw new SelectionException(
+          "%s is a plan for the tuning '%s', and this is '%s': give the same --tuning."
+              .formatted(file, tuning, instrument.tuning()));
+    }
+  }
+
+  private PlannedBefore note(JsonNode note) {
+    int string = field(note, "string").asInt();
+    if (string < 1 || string > instrument.strings().size()) {
+      throw new IllegalArgumentException("there is no string " + string);
+    }
+    String symbol = field(note, "finger").asText();
+    Finger finger =
+        Arrays.stream(Finger.values())
+            .filter(one -> one.symbol().equals(symbol))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("there is no finger " + symbol));
+    Taken taken =
+        new Taken(
+            string,
+            finger,
+            finger == Finger.OPEN
+                ? Optional.empty()
+                : Optional.of(Position.parse(field(note, "position").asText())),
+            finger != Finger.OPEN && note.has("thumb")
+                ? OptionalInt.of(
+                    Pitch.parse(note.get("thumb").asText()).midi()
+                        - instrument.string(string).pitch().midi())
+                : OptionalInt.empty());
+    if (!field(note, "onset").isNumber()) {
+      throw new IllegalArgumentException("its onset is no number");
+    }
+    return new PlannedBefore(
+        field(note, "measure").asText(),
+        note.has("measureIndex")
+            ? OptionalInt.of(note.get("measureIndex").asInt())
+            : OptionalInt.empty(),
+        note.get("onset").decimalValue(),
+        Pitch.parse(field(note, "written").asText()),
+        field(note, "midi").asInt(),
+        taken);
+  }
+
+  private static JsonNode field(JsonNode note, String name) {
+    JsonNode field = note.path(name);
+    if (!field.isValueNode()) {
+      throw new IllegalArgumentException("it has no " + name);
+    }
+    return field;
+  }
+}

@@ -1,0 +1,219 @@
+package fingering.cli.help;
+
+import com.google.common.collect.ImmutableList;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
+import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.OverwrittenOptionException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** A command that was mistyped, in one sentence with the next step. */
+public final class UsageError {
+  /** Letters that may be wrong in a word that is taken for another. */
+  private static final int SLIPS = 2;
+
+  private static final Pattern VALUE =
+      Pattern.compile(
+          "Invalid value for (?:option '([^']*)'|positional parameter at index [^ ]+ \\(([^)]*)\\))"
+              + "[^:]*: (.*)",
+          Pattern.DOTALL);
+  private static final Pattern CHOICE =
+      Pattern.compile("expected one of \\[([^\\]]*)\\] .*but was '(.*)'", Pattern.DOTALL);
+  private static final Pattern NUMBER = Pattern.compile("'(.*)' is not an? (int|double|long)");
+
+  private final ParameterException exception;
+  private final CommandLine command;
+  private final ImmutableList<Class<?>> commands;
+
+  private UsageError(ParameterException exception, ImmutableList<Class<?>> commands) {
+    this.exception = exception;
+    command = exception.getCommandLine();
+    this.commands = commands;
+  }
+
+  /**
+   * The sentence.
+   *
+   * @param commands the classes of all commands
+   */
+  public static String sentence(ParameterException exception, ImmutableList<Class<?>> commands) {
+    UsageError mistyped = new UsageError(exception, commands);
+    return mistyped.fault().replaceFirst("\\.$", "")
+        + " (see '"
+        + mistyped.command.getCommandSpec().qualifiedName()
+        + " --help').";
+  }
+
+  private String fault() {
+    if (exception instanceof UnmatchedArgumentException unmatched) {
+      return unmatched(unmatched);
+    }
+    if (exception instanceof MissingParameterException missing) {
+      return missing(missing.getMissing());
+    }
+    if (exception instanceof OverwrittenOptionException twice
+        && twice.getOverwritten() instanceof OptionSpec option) {
+      return option.longestName() + " is given twice; leave one of them out";
+    }
+    String message = exception.getMessage();
+    if (root() && message.startsWith("Missing required subcommand")) {
+      return "say what to do, such as 'fingering demo'";
+    }
+    Matcher value = VALUE.matcher(message);
+    return value.matches()
+        ? Optional.ofNullable(value.group(1)).orElseGet(() -> value.group(2))
+            + ": "
+            + value(value.group(3))
+        : message;
+  }
+
+  private boolean root() {
+    return command.getParent() == null;
+  }
+
+  private static String value(String says) {
+    Matcher choice = CHOICE.matcher(says);
+    if (choice.matches()) {
+      return "'%s' is none of %s"
+          .formatted(choice.group(2), choice.group(1).toLowerCase(Locale.ROOT));
+    }
+    Matcher number = NUMBER.matcher(says);
+    return number.matches()
+        ? "'%s' is not a %s"
+            .formatted(
+                number.group(1), number.group(2).equals("double") ? "number" : "whole number")
+        : says;
+  }
+
+  private String missing(List<ArgSpec> missing) {
+    if (missing.size() == 1 && missing.get(0) instanceof OptionSpec option) {
+      return exception.getMessage().contains("for option")
+          ? "%s needs %s".formatted(option.longestName(), OptionValue.told(option))
+          : "give %s %s too, such as %s"
+              .formatted(option.longestName(), option.paramLabel(), OptionValue.example(option));
+    }
+    return "give "
+        + missing.stream()
+            .map(
+                each ->
+                    each instanceof OptionSpec option
+                        ? option.longestName() + " " + option.paramLabel()
+                        : named((PositionalParamSpec) each))
+            .collect(Collectors.joining(" and "))
+        + (missing.get(0) instanceof OptionSpec ? " too, such as " + examples(missing) : "");
+  }
+
+  private static String examples(List<ArgSpec> missing) {
+    return missing.stream()
+        .filter(OptionSpec.class::isInstance)
+        .map(each -> OptionValue.example((OptionSpec) each))
+        .collect(Collectors.joining(" "));
+  }
+
+  private static String named(PositionalParamSpec missing) {
+    String described = String.join(" ", missing.description()).replaceFirst("\\.$", "");
+    return "the " + missing.paramLabel() + ": " + described;
+  }
+
+  private String unmatched(UnmatchedArgumentException unmatched) {
+    String first = unmatched.getUnmatched().get(0);
+    if (unmatched.isUnknownOption() || first.startsWith("--")) {
+      return unknownOption(first.replaceFirst("=.*", ""));
+    }
+    if (!command.getSubcommands().isEmpty()) {
+      return unknownCommand(first);
+    }
+    return "'%s' is one word too many; put what holds blanks between quotes".formatted(first);
+  }
+
+  private String unknownCommand(String word) {
+    String name = command.getCommandSpec().qualifiedName();
+    List<String> known = List.copyOf(command.getSubcommands().keySet());
+    if (root() && word.equals("help")) {
+      return "help is asked for with --help, and for one command with 'fingering plan --help'";
+    }
+    if (root() && (exists(word) || word.matches(".*\\.[a-z]{2,9}"))) {
+      return "'%s' is no command; put one before the file, such as 'fingering compare %s'"
+          .formatted(word, word);
+    }
+    return "there is no command '%s %s'; %s"
+        .formatted(
+            name,
+            word,
+            near(word, known)
+                .map("did you mean '%s'?"::formatted)
+                .orElseGet(() -> "choose one of " + String.join(", ", known)));
+  }
+
+  private String unknownOption(String typed) {
+    List<String> own =
+        command.getCommandSpec().options().stream()
+            .flatMap(option -> Stream.of(option.names()))
+            .toList();
+    Optional<String> near = near(typed, own);
+    String name = command.getCommandName();
+    if (near.isPresent()) {
+      return "there is no option %s; did you mean %s?".formatted(typed, near.get());
+    }
+    List<String> others =
+        commands.stream()
+            .map(CommandLine::new)
+            .filter(other -> other.getCommandSpec().findOption(typed) != null)
+            .map(other -> "'" + other.getCommandName() + "'")
+            .toList();
+    if (root() && !others.isEmpty()) {
+      return "put the command before its options, such as 'fingering compare SCORE %s'"
+          .formatted(typed);
+    }
+    return others.isEmpty()
+        ? "'%s' has no option %s".formatted(name, typed)
+        : "%s is an option of %s and not of '%s'; leave it out"
+            .formatted(typed, String.join(", ", others), name);
+  }
+
+  private static boolean exists(String word) {
+    try {
+      return Files.exists(Path.of(word));
+    } catch (InvalidPathException e) {
+      return false;
+    }
+  }
+
+  /** The known word that differs least, if it does not differ much. */
+  private static Optional<String> near(String word, List<String> known) {
+    String typed = lower(word);
+    return known.stream()
+        .filter(each -> slips(typed, lower(each)) <= Math.min(SLIPS, (each.length() - 1) / 2))
+        .min(Comparator.comparingInt(each -> slips(typed, lower(each))))
+        .filter(each -> each.length() > 2 || lower(each).equals(typed))
+        .or(
+            () ->
+                known.stream()
+                    .filter(each -> typed.length() > 4 && each.startsWith(typed))
+                    .findFirst());
+  }
+
+  private static String lower(String word) {
+    return word.toLowerCase(Locale.ROOT);
+  }
+
+  /** Letters to be put in, left out, changed, or swapped with their neighbour. */
+  private static int slips(String one, String other) {
+    return new DamerauLevenshteinDistance().apply(one, other);
+  }
+}

@@ -1,0 +1,2 @@
+/** Help, manual pages and error messages. */
+package fingering.cli.help;

@@ -1,0 +1,183 @@
+package fingering.cli.json;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.google.common.collect.ImmutableList;
+import fingering.cli.file.PlanFile;
+import fingering.cli.option.ScoringContext;
+import fingering.fingerboard.HarmonicTouch;
+import fingering.fingerboard.Placement;
+import fingering.music.Passage;
+import fingering.plan.Alternative;
+import fingering.plan.Choice;
+import fingering.plan.Comparison;
+import fingering.plan.Plan;
+import fingering.plan.PlanRemarks;
+import fingering.plan.PlannedNote;
+import fingering.plan.RuleCost;
+import fingering.scoring.Charge;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.TreeSet;
+
+/** Plans as JSON for other programs; format and version stand first. */
+public final class PlanJson {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private PlanJson() {}
+
+  public static String of(Plan plan, ScoringContext charging) {
+    return text(alone(plan, charging));
+  }
+
+  /** A plan with the ways in which the notes of a moment can be taken, its own first. */
+  public static String of(Plan plan, ImmutableList<Alternative> ways, ScoringContext charging) {
+    ObjectNode root = alone(plan, charging);
+    WhyJson.fill(root, ways);
+    return text(root);
+  }
+
+  /** A plan with the ways in which some measures can be taken, its own first. */
+  public static String ofChoices(Plan plan, ImmutableList<Choice> ways, ScoringContext charging) {
+    ObjectNode root = alone(plan, charging);
+    ChoicesJson.fill(root, ways);
+    return text(root);
+  }
+
+  public static String of(Comparison comparison, ScoringContext charging) {
+    ObjectNode root = header(comparison.passage(), charging);
+    ArrayNode plans = root.putArray("plans");
+    comparison.plans().forEach(plan -> fill(plans.addObject(), plan, charging));
+    ArrayNode remarks = root.putArray("remarks");
+    comparison.passage().remarks().forEach(remarks::add);
+    comparison.remarks().forEach(remarks::add);
+    comparison.plans().stream()
+        .flatMap(plan -> PlanRemarks.of(plan).stream())
+        .forEach(remarks::add);
+    return text(root);
+  }
+
+  /** A plan as the root of a text of its own. */
+  public static ObjectNode alone(Plan plan, ScoringContext charging) {
+    ObjectNode root = header(plan.passage(), charging);
+    fill(root, plan, charging);
+    ArrayNode remarks = root.putArray("remarks");
+    plan.passage().remarks().forEach(remarks::add);
+    PlanRemarks.of(plan).forEach(remarks::add);
+    return root;
+  }
+
+  private static ObjectNode header(Passage passage, ScoringContext charging) {
+    ObjectNode root = NODES.objectNode();
+    root.put("format", PlanFile.FORMAT)
+        .put("version", PlanFile.VERSION)
+        .put("title", passage.title())
+        .put("part", passage.partName())
+        .put("instrument", passage.instrument().id())
+        .put("tuning", passage.instrument().tuning())
+        .put("size", passage.instrument().size())
+        .put("tempo", passage.tempo().toString());
+    charging.fill(root);
+    return root;
+  }
+
+  private static void fill(ObjectNode node, Plan plan, ScoringContext charging) {
+    node.put("name", plan.name());
+    ArrayNode notes = node.putArray("notes");
+    Map<Integer, TreeSet<Integer>> noteNumbers = new HashMap<>();
+    for (int i = 0; i < plan.notes().size(); i++) {
+      PlannedNote note = plan.notes().get(i);
+      notes.add(note(plan.passage(), note));
+      noteNumbers.computeIfAbsent(note.moment(), m -> new TreeSet<>()).add(i);
+    }
+    ObjectNode cost = node.putObject("cost");
+    cost.put("total", plan.total());
+    ArrayNode rules = cost.putArray("rules");
+    for (RuleCost rule : plan.rules()) {
+      ObjectNode entry =
+          rules
+              .addObject()
+              .put("rule", rule.rule())
+              .put("name", rule.name())
+              .put("explanation", rule.explanation())
+              .put("unit", rule.unit())
+              .put("weight", rule.weight())
+              .put("amount", rule.amount())
+              .put("cost", rule.cost());
+      ArrayNode charged = entry.putArray("notes");
+      for (Charge charge : plan.charges()) {
+        if (charge.rule().equals(rule.rule())) {
+          charged
+              .addObject()
+              .put("note", noteNumbers.get(charge.moment()).first())
+              .put("amount", charge.amount())
+              .put("cost", charge.cost());
+        }
+      }
+    }
+    ObjectNode counts = node.putObject("counts");
+    counts
+        .put("shifts", plan.shifts())
+        .put("crossings", plan.crossings())
+        .put("fourthFingers", plan.fourthFingers())
+        .put("openStrings", plan.openStrings())
+        .put("notesOutside", plan.notesOutside());
+    plan.highestPosition().ifPresent(p -> counts.put("highestPosition", p.toString()));
+    ObjectNode positions = counts.putObject("notesByPosition");
+    plan.notesByPosition().forEach((position, n) -> positions.put(position.toString(), n));
+    DemandsJson.fill(node, plan);
+    TempoJson.fill(node, plan, charging.level());
+    charging.fill(node, plan);
+  }
+
+  private static ObjectNode note(Passage passage, PlannedNote note) {
+    Placement placement = note.placement();
+    ObjectNode node =
+        NODES
+            .objectNode()
+            .put("part", passage.partId())
+            .put("measure", note.note().place().measure())
+            .put("measureIndex", note.note().place().measureIndex())
+            .put("onset", onset(note))
+            .put("written", note.note().written().toString())
+            .put("midi", note.note().midi())
+            .put("string", placement.string())
+            .put("finger", note.finger())
+            .put("position", note.position());
+    note.thumb(passage.instrument()).ifPresent(pitch -> node.put("thumb", pitch.toString()));
+    placement.touch().ifPresent(touch -> node.set("harmonic", harmonic(touch)));
+    placement.trill().ifPresent(finger -> node.put("trill", finger.symbol()));
+    return node.put("shift", note.shift())
+        .put("crossing", note.crossing())
+        .put("outside", note.outside());
+  }
+
+  private static ObjectNode harmonic(HarmonicTouch touch) {
+    return NODES
+        .objectNode()
+        .put("finger", touch.finger().symbol())
+        .put("node", BigDecimal.valueOf(touch.millimetres()).setScale(1, RoundingMode.HALF_UP))
+        .put("partial", touch.partial());
+  }
+
+  /** Quarter notes from the start of the measure, to six decimals. */
+  private static BigDecimal onset(PlannedNote note) {
+    BigDecimal exact =
+        note.note().place().onset().bigDecimalValue(6, RoundingMode.HALF_UP).stripTrailingZeros();
+    return exact.scale() < 0 ? exact.setScale(0) : exact;
+  }
+
+  /** A root as text. */
+  public static String text(ObjectNode root) {
+    try {
+      return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** Plans and comparisons as JSON. */
+package fingering.cli.json;

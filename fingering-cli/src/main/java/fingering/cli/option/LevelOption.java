@@ -1,0 +1,70 @@
+package fingering.cli.option;
+
+import fingering.cli.file.SmallFile;
+import fingering.musicxml.SelectionException;
+import fingering.playability.CheckLevel;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** The level for which is checked. */
+public final class LevelOption {
+  @Option(
+      names = "--level",
+      paramLabel = "NAME|FILE",
+      description =
+          "Players of which level: professional, common-practice (the default), intermediate, first-years, or a file of your own.")
+  String level = "common-practice";
+
+  @Option(
+      names = "--print-level",
+      paramLabel = "NAME",
+      description =
+          "Print the file of a level, to change it for your own players, and check nothing.")
+  public Optional<String> printed = Optional.empty();
+
+  /**
+   * The level.
+   *
+   * @throws SelectionException if there is none of that name and no such file, or the file cannot
+   *     be read; the message is one sentence
+   */
+  public CheckLevel read() {
+    Optional<String> known = CheckLevel.presetName(level);
+    if (known.isPresent()) {
+      return CheckLevel.preset(known.get());
+    }
+    Path file =
+        existing(level)
+            .orElseThrow(
+                () ->
+                    new SelectionException(
+                        "There is no level and no file '%s': choose one of %s, or name a file of your own."
+                            .formatted(level, String.join(", ", CheckLevel.presets()))));
+    String text = SmallFile.text(file, "a level");
+    try {
+      return CheckLevel.parse(level, text);
+    } catch (IllegalArgumentException e) {
+      throw new SelectionException(e.getMessage() + ".");
+    }
+  }
+
+  /** The file of the level that is to be printed. */
+  public static String text(String name) {
+    try {
+      return CheckLevel.text(name);
+    } catch (IllegalArgumentException e) {
+      throw new SelectionException(e.getMessage() + ".");
+    }
+  }
+
+  private static Optional<Path> existing(String name) {
+    try {
+      return Optional.of(Path.of(name)).filter(Files::exists);
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+}

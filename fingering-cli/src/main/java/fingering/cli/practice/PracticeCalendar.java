@@ -1,0 +1,147 @@
+package fingering.cli.practice;
+
+import biweekly.ICalVersion;
+import biweekly.ICalendar;
+import biweekly.component.VEvent;
+import biweekly.io.text.ICalWriter;
+import biweekly.property.DateEnd;
+import biweekly.property.DateStart;
+import biweekly.property.ProductId;
+import biweekly.property.Uid;
+import biweekly.util.DateTimeComponents;
+import biweekly.util.ICalDate;
+import com.google.common.collect.ImmutableList;
+import fingering.cli.text.TempoText;
+import fingering.music.Passage;
+import fingering.practice.LimitLadder;
+import fingering.practice.PracticeDay;
+import fingering.practice.PracticePlan;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Date;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+/** The days of a ladder as a calendar (iCalendar, RFC 5545), each a whole day. */
+public final class PracticeCalendar {
+  private static final int NOON = 12;
+
+  /** RFC 5545, 3.1. */
+  private static final int LINE = 75;
+
+  private final PracticePlan practice;
+  private final Instant made;
+  private final String title;
+
+  private PracticeCalendar(PracticePlan practice, Instant made) {
+    this.practice = practice;
+    this.made = made;
+    Passage passage = practice.plan().passage();
+    title = passage.title().isBlank() ? passage.partName() : passage.title();
+  }
+
+  /**
+   * The text of the calendar.
+   *
+   * @param made when it was made
+   */
+  public static String of(PracticePlan practice, Instant made) {
+    PracticeCalendar calendar = new PracticeCalendar(practice, made);
+    ICalendar all = new ICalendar();
+    all.setProductId(new ProductId("-//Fingering//Practice//EN"));
+    ImmutableList<PracticeDay> days = practice.whole().days();
+    for (int i = 0; i < days.size(); i++) {
+      if (days.get(i).kind() != PracticeDay.Kind.REST) {
+        all.addEvent(calendar.event(i));
+      }
+    }
+    return written(all);
+  }
+
+  /** The library folds lines by characters, and the standard asks for 75 octets at most. */
+  private static String written(ICalendar all) {
+    StringWriter text = new StringWriter();
+    try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
+      writer.getVObjectWriter().getFoldedLineWriter().setLineLength(null);
+      writer.write(all);
+    } catch (IOException e) {
+      throw new UncheckedIOException("a calendar in memory cannot be written", e);
+    }
+    return text.toString().lines().map(PracticeCalendar::folded).collect(Collectors.joining());
+  }
+
+  private static String folded(String line) {
+    StringBuilder folded = new StringBuilder();
+    int octets = 0;
+    for (int code : line.codePoints().toArray()) {
+      String character = Character.toString(code);
+      int more = character.getBytes(StandardCharsets.UTF_8).length;
+      if (octets + more > LINE) {
+        folded.append("\r\n ");
+        octets = 1;
+      }
+      folded.append(character);
+      octets += more;
+    }
+    return folded.append("\r\n").toString();
+  }
+
+  private VEvent event(int i) {
+    PracticeDay day = practice.whole().days().get(i);
+    VEvent event = new VEvent();
+    // The same day of the same piece keeps its name, so that a newer ladder takes its place.
+    event.setUid(
+        new Uid(
+            UUID.nameUUIDFromBytes((title + " " + day.date()).getBytes(StandardCharsets.UTF_8))
+                .toString()));
+    event.setDateTimeStamp(Date.from(made));
+    event.setDateStart(new DateStart(date(day.date())));
+    event.setDateEnd(new DateEnd(date(day.date().plusDays(1))));
+    event.setSummary(
+        title
+            + ": "
+            + switch (day.kind()) {
+              case DAY -> "the day itself, " + TempoText.mark(day.top());
+              case EVE -> "once slowly, once through, nothing new";
+              default -> "up to " + TempoText.mark(day.top());
+            });
+    event.setDescription(description(i, day));
+    return event;
+  }
+
+  private String description(int i, PracticeDay day) {
+    StringBuilder text = new StringBuilder();
+    if (day.kind() == PracticeDay.Kind.PRACTICE) {
+      for (LimitLadder limit : practice.limits()) {
+        text.append(PracticeWords.capital(PracticeWords.named(limit.measures())))
+            .append(" alone: ")
+            .append(PracticeWords.climb(limit.ladder().days().get(i)))
+            .append(".\n");
+      }
+    }
+    return text.append("The whole, ")
+        .append(day.top().unit())
+        .append(" notes: ")
+        .append(PracticeWords.climb(day))
+        .append(day.full() > 0 && day.kind() == PracticeDay.Kind.PRACTICE ? "; then through: " : "")
+        .append(
+            day.full() > 0 && day.kind() == PracticeDay.Kind.PRACTICE
+                ? PracticeWords.times(day.full())
+                : "")
+        .append(".\n")
+        .append(PracticeText.CARE)
+        .toString();
+  }
+
+  /** A date without time; noon keeps it from slipping a day wherever it is read. */
+  private static ICalDate date(LocalDate date) {
+    return new ICalDate(
+        new DateTimeComponents(
+            date.getYear(), date.getMonthValue(), date.getDayOfMonth(), NOON, 0, 0, false),
+        false);
+  }
+}

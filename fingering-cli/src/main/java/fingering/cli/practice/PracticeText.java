@@ -1,0 +1,78 @@
+package fingering.cli.practice;
+
+import fingering.cli.terminal.TextLayout;
+import fingering.cli.terminal.TextStyle;
+import fingering.practice.Journal;
+import java.util.List;
+
+/** The practice of a plan in words: what to do today, and the days after it. */
+public final class PracticeText {
+  /** What is said below every ladder. */
+  public static final String CARE =
+      "Raise the tempo only while it stays easy. Long practice and quick tempi can hurt: rest"
+          + " ten minutes in every hour, stop on pain, and ask your teacher or a clinician. Your"
+          + " teacher has the last word.";
+
+  private static final int DAY = 12;
+
+  private final PracticeWords words;
+  private final int columns;
+  private final TextStyle style;
+  private final StringBuilder text = new StringBuilder();
+
+  private PracticeText(PracticeWords words, int columns, TextStyle style) {
+    this.words = words;
+    this.columns = columns;
+    this.style = style;
+  }
+
+  public static String of(
+      PracticeWords words, Journal journal, List<String> spots, int columns, TextStyle style) {
+    PracticeText page = new PracticeText(words, columns, style);
+    page.line(style.bold(words.title()));
+    words.about().forEach(page::paragraph);
+    page.line("");
+    page.paragraphs(JournalText.problems(journal));
+    page.line(style.bold(words.day()));
+    words.today().forEach(line -> page.paragraph("- " + line));
+    page.line("");
+    if (words.practised()) {
+      spots.forEach(page::line);
+    }
+    page.days();
+    page.line("");
+    page.paragraph(words.figures());
+    page.line("");
+    page.paragraph(CARE);
+    return page.text.toString();
+  }
+
+  private void line(String line) {
+    text.append(line.stripTrailing()).append('\n');
+  }
+
+  private void paragraph(String paragraph) {
+    TextLayout.wrap(paragraph, columns, 2).forEach(this::line);
+  }
+
+  private void paragraphs(List<String> paragraphs) {
+    paragraphs.forEach(this::paragraph);
+    if (!paragraphs.isEmpty()) {
+      line("");
+    }
+  }
+
+  private void days() {
+    List<String> heads = words.columns();
+    line(style.bold(row(heads, heads)));
+    words.rows().forEach(cells -> line(row(cells, heads)));
+  }
+
+  private static String row(List<String> cells, List<String> heads) {
+    StringBuilder row = new StringBuilder(TextLayout.pad(cells.get(0), DAY));
+    for (int c = 1; c < cells.size(); c++) {
+      row.append(TextLayout.padLeft(cells.get(c), Math.max(heads.get(c).length(), 6) + 2));
+    }
+    return row.toString();
+  }
+}

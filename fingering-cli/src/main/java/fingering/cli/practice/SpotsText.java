@@ -1,0 +1,101 @@
+package fingering.cli.practice;
+
+import com.google.common.collect.ImmutableList;
+import fingering.cli.file.NewFiles;
+import fingering.cli.terminal.TextLayout;
+import fingering.cli.terminal.TextStyle;
+import fingering.musicxml.UnwritableScoreException;
+import fingering.practice.PracticeSpot;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Practice spots in words. */
+public final class SpotsText {
+  private SpotsText() {}
+
+  /** The lines, a blank one last; none where there is no spot. */
+  public static List<String> of(
+      List<PracticeSpot> spots, Optional<Exercises> written, int columns, TextStyle style) {
+    List<String> lines = new ArrayList<>();
+    if (spots.isEmpty()) {
+      return lines;
+    }
+    lines.add(style.bold("Practice spots: work on these first, slowly"));
+    told(spots, written).forEach(spot -> lines.addAll(TextLayout.wrap("- " + spot, columns, 2)));
+    lines.add("");
+    return lines;
+  }
+
+  /** The spots, a paragraph each. */
+  public static ImmutableList<String> told(List<PracticeSpot> spots, Optional<Exercises> written) {
+    ImmutableList.Builder<String> told = ImmutableList.builder();
+    for (int i = 0; i < spots.size(); i++) {
+      PracticeSpot spot = spots.get(i);
+      StringBuilder says = new StringBuilder("m. " + spot.measures() + ": " + spot.why() + ".");
+      spot.todo().forEach(todo -> says.append(' ').append(todo));
+      spot.check().ifPresent(check -> says.append(" Listen: ").append(check).append('.'));
+      int number = i;
+      written
+          .flatMap(exercises -> exercises.file(number))
+          .ifPresent(file -> says.append(" Written: ").append(file).append('.'));
+      told.add(says.toString());
+    }
+    return told.build();
+  }
+
+  /** The exercises of spots, each in a file of a folder. */
+  public record Exercises(Path folder, List<PracticeSpot> spots) {
+    /**
+     * Writes them among other new files.
+     *
+     * @throws UnwritableScoreException if a file is there already, or cannot be written
+     */
+    public void write(NewFiles files) {
+      if (!any()) {
+        return;
+      }
+      for (int i = 0; i < spots.size(); i++) {
+        file(i)
+            .filter(Files::exists)
+            .ifPresent(
+                file -> {
+                  throw new UnwritableScoreException(
+                      file + " exists already; give --exercises a new folder.");
+                });
+      }
+      try {
+        files.folder(folder);
+      } catch (IOException e) {
+        throw new UnwritableScoreException(
+            folder + " cannot be made a folder; give --exercises another name.", e);
+      }
+      for (int i = 0; i < spots.size(); i++) {
+        Optional<Path> file = file(i);
+        spots
+            .get(i)
+            .exercise()
+            .ifPresent(
+                exercise ->
+                    files.score(exercise.unfinished(file.orElseThrow()), file.orElseThrow()));
+      }
+    }
+
+    /** Whether there are any. */
+    boolean any() {
+      return spots.stream().anyMatch(spot -> spot.exercise().isPresent());
+    }
+
+    /** The name of the file of a spot; empty where it has no exercise. */
+    Optional<Path> file(int spot) {
+      String measures = spots.get(spot).measures().replace('–', '-').replaceAll("[^\\w-]", "_");
+      return spots
+          .get(spot)
+          .exercise()
+          .map(exercise -> folder.resolve((spot + 1) + "-measure-" + measures + ".musicxml"));
+    }
+  }
+}

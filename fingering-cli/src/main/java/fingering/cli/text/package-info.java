@@ -1,0 +1,2 @@
+/** Plans, comparisons and checks as text. */
+package fingering.cli.text;

@@ -1,0 +1,32 @@
+package fingering.page;
+
+import com.google.common.collect.ImmutableList;
+import fingering.page.svg.Svg;
+import fingering.practice.Circle;
+import java.util.Optional;
+
+/** What to circle in the part, as lists with links to the music. */
+final class CircleLists {
+  private CircleLists() {}
+
+  /** A list for each kind, those to look for first at the top. */
+  static String html(ImmutableList<Circle> circles, boolean linked) {
+    if (circles.isEmpty()) {
+      return "<p>Nothing is printed but the notes. Decide on dynamics yourself, and write them in."
+          + "</p>\n";
+    }
+    StringBuilder html = new StringBuilder("<h3>Circle these before you play</h3>\n");
+    Optional<Circle.Kind> kind = Optional.empty();
+    for (Circle circle : circles) {
+      if (kind.filter(circle.kind()::equals).isEmpty()) {
+        html.append(kind.isEmpty() ? "" : "</ul>\n");
+        html.append("<h4>").append(Svg.escaped(circle.kind().heading()));
+        html.append("</h4>\n<ul class=\"circles\">");
+        kind = Optional.of(circle.kind());
+      }
+      html.append("<li>").append(MeasureLinks.beat(circle.place(), linked)).append(": ");
+      html.append(Svg.escaped(circle.says())).append("</li>");
+    }
+    return html.append("</ul>\n").toString();
+  }
+}

@@ -1,0 +1,14 @@
+package fingering.abc.syntax;
+
+/**
+ * Music in ABC notation that cannot be read. The message is one sentence: where, by line and
+ * column, what is wrong there, and what to write instead.
+ */
+public final class AbcException extends IllegalArgumentException {
+
+  private static final long serialVersionUID = 1L;
+
+  public AbcException(String message) {
+    super(message);
+  }
+}

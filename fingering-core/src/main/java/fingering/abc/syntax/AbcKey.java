@@ -1,0 +1,169 @@
+package fingering.abc.syntax;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import fingering.tables.Letter;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+
+/**
+ * A key signature (ABC 2.1, field K).
+ *
+ * @param mode the mode as MusicXML names it
+ * @param alters semitones by which the signature alters the letters; those not in it are natural
+ */
+public record AbcKey(String mode, ImmutableMap<Letter, Integer> alters) {
+  private static final int MOST_SIGNS = 7;
+
+  /** The letters in the order in which signatures take sharps. */
+  private static final ImmutableList<Letter> SHARPS =
+      ImmutableList.of(Letter.F, Letter.C, Letter.G, Letter.D, Letter.A, Letter.E, Letter.B);
+
+  /** Fifths from the tonic's major key to that of the mode, by three letters of its name. */
+  private static final ImmutableMap<String, Integer> FIFTHS =
+      ImmutableMap.<String, Integer>builder()
+          .put("lyd", 1)
+          .put("maj", 0)
+          .put("ion", 0)
+          .put("mix", -1)
+          .put("dor", -2)
+          .put("min", -3)
+          .put("aeo", -3)
+          .put("phr", -4)
+          .put("loc", -5)
+          .buildOrThrow();
+
+  private static final ImmutableMap<String, String> NAMES =
+      ImmutableMap.<String, String>builder()
+          .put("lyd", "lydian")
+          .put("maj", "major")
+          .put("ion", "ionian")
+          .put("mix", "mixolydian")
+          .put("dor", "dorian")
+          .put("min", "minor")
+          .put("aeo", "aeolian")
+          .put("phr", "phrygian")
+          .put("loc", "locrian")
+          .buildOrThrow();
+
+  private static final Pattern TONIC = Pattern.compile("([A-G])([#b]?)([A-Za-z]*)");
+  private static final Pattern SIGN = Pattern.compile("(\\^\\^|\\^|__|_|=)([a-gA-G])");
+
+  /** No sharps and no flats. */
+  public static final AbcKey C_MAJOR = ofFifths(0, "major");
+
+  /** Reads the key that comes next; words that speak of the clef are left to others. */
+  public static AbcKey read(List<FieldWord> words) {
+    AbcKey key = new AbcKey("none", ImmutableMap.of());
+    int i = 0;
+    if (!words.isEmpty() && words.get(0).bare()) {
+      FieldWord first = words.get(0);
+      Matcher tonic = TONIC.matcher(first.value());
+      if (tonic.matches()) {
+        boolean apart =
+            tonic.group(3).isEmpty()
+                && words.size() > 1
+                && words.get(1).bare()
+                && isMode(words.get(1).value());
+        String mode = apart ? words.get(1).value() : tonic.group(3);
+        key = of(tonic.group(1), tonic.group(2), mode, first);
+        i = apart ? 2 : 1;
+      } else if (first.value().equals("none")) {
+        i = 1;
+      }
+    }
+    for (FieldWord word : words.subList(i, words.size())) {
+      key = key.with(word);
+    }
+    return key;
+  }
+
+  private static AbcKey of(String letter, String sign, String mode, FieldWord word) {
+    if (!isMode(mode)) {
+      throw notRead(word);
+    }
+    String short3 = short3(mode);
+    int tonic = SHARPS.indexOf(Letter.valueOf(letter)) - 1;
+    int alter = sign.isEmpty() ? 0 : sign.equals("#") ? 1 : -1;
+    int fifths = tonic + MOST_SIGNS * alter + FIFTHS.getOrDefault(short3, 0);
+    if (Math.abs(fifths) > MOST_SIGNS) {
+      throw word.wrong(
+          "'%s' would have %d %s, and a signature has seven at most: write it as another key."
+              .formatted(word.value(), Math.abs(fifths), fifths > 0 ? "sharps" : "flats"));
+    }
+    return ofFifths(fifths, NAMES.getOrDefault(short3, "none"));
+  }
+
+  private static boolean isMode(String text) {
+    return text.isEmpty() || FIFTHS.containsKey(short3(text));
+  }
+
+  // Only three letters of a mode count; none are major, one is minor.
+  private static String short3(String mode) {
+    String small = mode.toLowerCase(Locale.ROOT);
+    if (small.isEmpty()) {
+      return "maj";
+    }
+    return small.equals("m") ? "min" : small.substring(0, Math.min(3, small.length()));
+  }
+
+  private static AbcException notRead(FieldWord word) {
+    return word.wrong(
+        "'%s' is no key: write tonic and mode, such as K:D, K:Bb, K:F#m or K:Ador."
+            .formatted(word.value()));
+  }
+
+  private static AbcKey ofFifths(int fifths, String mode) {
+    Map<Letter, Integer> alters = new EnumMap<>(Letter.class);
+    for (Letter letter : Letter.values()) {
+      int alter = altered(letter, fifths);
+      if (alter != 0) {
+        alters.put(letter, alter);
+      }
+    }
+    return new AbcKey(mode, ImmutableMap.copyOf(alters));
+  }
+
+  private static int altered(Letter letter, int fifths) {
+    return Math.floorDiv(fifths - SHARPS.indexOf(letter) + MOST_SIGNS - 1, MOST_SIGNS);
+  }
+
+  /** The key with what a word adds: an accidental of its own, or that only such count. */
+  private AbcKey with(FieldWord word) {
+    if (word.bare() && word.value().equals("exp")) {
+      return new AbcKey("none", ImmutableMap.of());
+    }
+    Matcher sign = SIGN.matcher(word.value());
+    if (word.bare() && sign.matches()) {
+      Map<Letter, Integer> changed = new EnumMap<>(Letter.class);
+      changed.putAll(alters);
+      Letter letter = Letter.valueOf(sign.group(2).toUpperCase(Locale.ROOT));
+      changed.put(letter, MeasureAccidentals.alteration(sign.group(1)));
+      changed.values().removeIf(alter -> alter == 0);
+      return new AbcKey(mode, ImmutableMap.copyOf(changed));
+    }
+    if (AbcClef.speaks(word) || !word.bare()) {
+      return this;
+    }
+    throw notRead(word);
+  }
+
+  /** Semitones by which the signature alters a letter. */
+  public int alter(Letter letter) {
+    return alters.getOrDefault(letter, 0);
+  }
+
+  /** Sharps, or flats below 0; empty for a signature that no major key has. */
+  public Optional<Integer> fifths() {
+    return IntStream.rangeClosed(-MOST_SIGNS, MOST_SIGNS)
+        .boxed()
+        .filter(fifths -> ofFifths(fifths, mode).alters.equals(alters))
+        .findFirst();
+  }
+}

@@ -1,0 +1,85 @@
+package fingering.abc.syntax;
+
+import com.google.common.base.Splitter;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A meter (ABC 2.1, field M).
+ *
+ * @param beats the upper figure, which may be a sum such as {@code 2+3+2}; empty in free meter
+ * @param beatType the lower figure; 0 in free meter
+ * @param symbol the sign in its place, {@code common} or {@code cut}; empty for figures
+ */
+public record AbcMeter(String beats, int beatType, String symbol) {
+  /** No meter: bar lines stand where they like. */
+  public static final AbcMeter FREE = new AbcMeter("", 0, "");
+
+  private static final int MOST = 64;
+  private static final Pattern FIGURES =
+      Pattern.compile("\\(?(\\d{1,2}(?:\\+\\d{1,2})*)\\)?/(\\d{1,3})");
+  private static final BigFraction THREE_QUARTERS = BigFraction.of(3, 4);
+
+  /** Reads the meter that comes next. */
+  public static AbcMeter read(LineCursor cursor) {
+    cursor.takeBlanks();
+    LineCursor start = cursor.back(0);
+    String text = cursor.rest().replaceAll("\\s*([+/()])\\s*", "$1");
+    switch (text) {
+      case "C" -> {
+        return new AbcMeter("4", 4, "common");
+      }
+      case "C|" -> {
+        return new AbcMeter("2", 2, "cut");
+      }
+      case "none", "" -> {
+        return FREE;
+      }
+      default -> {}
+    }
+    Matcher figures = FIGURES.matcher(text);
+    if (figures.matches()) {
+      AbcMeter meter = new AbcMeter(figures.group(1), Integer.parseInt(figures.group(2)), "");
+      if (meter.sum() > 0 && meter.sum() <= MOST && isNoteValue(meter.beatType)) {
+        return meter;
+      }
+    }
+    throw start.wrong(
+        "'%s' is no meter: write M:3/4, M:(2+3)/8, M:C, M:C| or M:none.".formatted(text));
+  }
+
+  private static boolean isNoteValue(int figure) {
+    return figure > 0 && figure <= MOST && Integer.bitCount(figure) == 1;
+  }
+
+  private int sum() {
+    return Splitter.on('+').splitToStream(beats).mapToInt(Integer::parseInt).sum();
+  }
+
+  /** The length of a full measure in quarter notes; empty in free meter. */
+  public Optional<BigFraction> length() {
+    return beatType == 0 ? Optional.empty() : Optional.of(BigFraction.of(4 * sum(), beatType));
+  }
+
+  /**
+   * The unit note length, in quarter notes, of a tune that names none: a sixteenth where the meter,
+   * as a fraction, is less than 0.75, and an eighth otherwise (ABC 2.1, field L).
+   */
+  public BigFraction unit() {
+    boolean small = beatType > 0 && BigFraction.of(sum(), beatType).compareTo(THREE_QUARTERS) < 0;
+    return small ? BigFraction.of(1, 4) : BigFraction.of(1, 2);
+  }
+
+  /** Whether its beats have three parts: 6/8, 9/8, 12/8. */
+  boolean compound() {
+    return beatType > 0 && sum() > 3 && sum() % 3 == 0 && !beats.contains("+");
+  }
+
+  /** As in a sentence: {@code 3/4}. */
+  @Override
+  public String toString() {
+    return beatType == 0 ? "free meter" : beats + "/" + beatType;
+  }
+}

@@ -1,0 +1,121 @@
+package fingering.abc.syntax;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import fingering.abc.syntax.Decoration.Kind;
+import java.util.Optional;
+
+/**
+ * The signs that the standard names (ABC 2.1, sections 'Decorations' and 'Redefinable symbols').
+ */
+public final class Decorations {
+  /** The letters that stand for a sign where nothing else is said. */
+  public static final ImmutableMap<Character, Optional<Decoration>> SHORT;
+
+  private static final ImmutableMap<String, Decoration> NAMED;
+
+  private static final ImmutableList<String> DYNAMICS =
+      ImmutableList.of("pppp", "ppp", "pp", "p", "mp", "mf", "f", "ff", "fff", "ffff", "sfz");
+
+  static {
+    ImmutableMap.Builder<String, Decoration> all = ImmutableMap.builder();
+    plain(all, Kind.ARTICULATION, "staccato", "staccato");
+    plain(all, Kind.ARTICULATION, "accent", ">", "accent", "emphasis");
+    plain(all, Kind.ARTICULATION, "tenuto", "tenuto");
+    plain(all, Kind.ARTICULATION, "staccatissimo", "wedge");
+    plain(all, Kind.ARTICULATION, "breath-mark", "breath");
+    plain(all, Kind.ARTICULATION, "scoop", "slide");
+    plain(all, Kind.ORNAMENT, "trill-mark", "trill");
+    // The element names are those of the print: the plain mordent goes down, the inverted one up.
+    plain(all, Kind.ORNAMENT, "mordent", "lowermordent", "mordent");
+    plain(all, Kind.ORNAMENT, "inverted-mordent", "uppermordent", "pralltriller");
+    plain(all, Kind.ORNAMENT, "turn", "turn");
+    plain(all, Kind.ORNAMENT, "inverted-turn", "invertedturn");
+    with(all, Kind.ORNAMENT, "turn", "slash=yes", "turnx");
+    with(all, Kind.ORNAMENT, "inverted-turn", "slash=yes", "invertedturnx");
+    with(all, Kind.ORNAMENT, "wavy-line", "type=start", "trill(");
+    with(all, Kind.ORNAMENT, "wavy-line", "type=stop", "trill)");
+    plain(all, Kind.BOWING, "up-bow", "upbow");
+    plain(all, Kind.BOWING, "down-bow", "downbow");
+    plain(all, Kind.BOWING, "snap-pizzicato", "snap");
+    plain(all, Kind.LEFT_HAND, "stopped", "plus", "+");
+    plain(all, Kind.LEFT_HAND, "harmonic", "open");
+    plain(all, Kind.LEFT_HAND, "thumb-position", "thumb");
+    for (String finger : ImmutableList.of("0", "1", "2", "3", "4")) {
+      all.put(finger, new Decoration(finger, Kind.LEFT_HAND, "fingering", "", finger));
+    }
+    plain(all, Kind.NOTATION, "fermata", "fermata");
+    with(all, Kind.NOTATION, "fermata", "type=inverted", "invertedfermata");
+    plain(all, Kind.NOTATION, "arpeggiate", "arpeggio");
+    DYNAMICS.forEach(mark -> plain(all, Kind.DYNAMICS, mark, mark));
+    with(all, Kind.WEDGE, "wedge", "type=crescendo", "crescendo(", "<(");
+    with(all, Kind.WEDGE, "wedge", "type=diminuendo", "diminuendo(", ">(");
+    with(all, Kind.WEDGE, "wedge", "type=stop", "crescendo)", "<)", "diminuendo)", ">)");
+    plain(all, Kind.DIRECTION, "segno", "segno");
+    plain(all, Kind.DIRECTION, "coda", "coda");
+    words(all, "D.S.", "D.S.");
+    words(all, "D.C.", "D.C.");
+    words(all, "dacoda", "Da Coda");
+    words(all, "dacapo", "Da Capo");
+    words(all, "fine", "Fine");
+    // No string player has a fifth finger.
+    plain(all, Kind.LEFT_OUT, "", "5", "roll", "shortphrase", "mediumphrase", "longphrase");
+    NAMED = all.buildOrThrow();
+
+    ImmutableMap.Builder<Character, Optional<Decoration>> letters = ImmutableMap.builder();
+    ImmutableMap.<Character, String>builder()
+        .put('.', "staccato")
+        .put('~', "roll")
+        .put('H', "fermata")
+        .put('L', "accent")
+        .put('M', "lowermordent")
+        .put('O', "coda")
+        .put('P', "uppermordent")
+        .put('S', "segno")
+        .put('T', "trill")
+        .put('u', "upbow")
+        .put('v', "downbow")
+        .buildOrThrow()
+        .forEach((letter, name) -> letters.put(letter, Optional.ofNullable(NAMED.get(name))));
+    SHORT = letters.buildOrThrow();
+  }
+
+  private Decorations() {}
+
+  private static void plain(
+      ImmutableMap.Builder<String, Decoration> all, Kind kind, String element, String... names) {
+    with(all, kind, element, "", names);
+  }
+
+  private static void with(
+      ImmutableMap.Builder<String, Decoration> all,
+      Kind kind,
+      String element,
+      String attribute,
+      String... names) {
+    for (String name : names) {
+      all.put(name, new Decoration(name, kind, element, attribute, ""));
+    }
+  }
+
+  private static void words(
+      ImmutableMap.Builder<String, Decoration> all, String name, String words) {
+    all.put(name, new Decoration(name, Kind.DIRECTION, "words", "", words));
+  }
+
+  /**
+   * The sign of that name.
+   *
+   * @param start where its exclamation mark stands
+   * @throws AbcException if the standard names none such
+   */
+  public static Decoration named(String name, LineCursor start) {
+    Decoration found = NAMED.get(name);
+    if (found == null) {
+      throw start.wrong(
+          "!%s! is no sign that the ABC standard names: mend it, or write words as \"^%s\"."
+              .formatted(name, name));
+    }
+    return found;
+  }
+}

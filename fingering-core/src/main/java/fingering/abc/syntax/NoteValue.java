@@ -1,0 +1,87 @@
+package fingering.abc.syntax;
+
+import com.google.common.collect.ImmutableList;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A note value as printed.
+ *
+ * @param type its name in MusicXML, such as {@code 16th}
+ * @param dots augmentation dots, 0 to 3
+ * @param quarters its length in quarter notes
+ */
+public record NoteValue(String type, int dots, BigFraction quarters) {
+  private static final int MOST_DOTS = 3;
+
+  /** The plain values, the longest first (MusicXML 4.0, note-type-value). */
+  private static final ImmutableList<NoteValue> PLAIN =
+      ImmutableList.of(
+          new NoteValue("breve", 0, BigFraction.of(8)),
+          new NoteValue("whole", 0, BigFraction.of(4)),
+          new NoteValue("half", 0, BigFraction.of(2)),
+          new NoteValue("quarter", 0, BigFraction.of(1)),
+          new NoteValue("eighth", 0, BigFraction.of(1, 2)),
+          new NoteValue("16th", 0, BigFraction.of(1, 4)),
+          new NoteValue("32nd", 0, BigFraction.of(1, 8)),
+          new NoteValue("64th", 0, BigFraction.of(1, 16)),
+          new NoteValue("128th", 0, BigFraction.of(1, 32)),
+          new NoteValue("256th", 0, BigFraction.of(1, 64)));
+
+  /** The values longer than what would bear a flag. */
+  private static final int WITHOUT_FLAG = 4;
+
+  /** How many notes may be tied to make one length. */
+  private static final int MOST_TIED = 64;
+
+  /**
+   * The values that, tied together, make a length; the longest first. Empty where none do.
+   *
+   * @param quarters the length in quarter notes
+   */
+  public static ImmutableList<NoteValue> of(BigFraction quarters) {
+    ImmutableList.Builder<NoteValue> tied = ImmutableList.builder();
+    BigFraction left = quarters;
+    for (int i = 0; i < MOST_TIED && left.signum() > 0; i++) {
+      BigFraction now = left;
+      Optional<NoteValue> value =
+          single(now)
+              .or(() -> PLAIN.stream().filter(p -> p.quarters.compareTo(now) <= 0).findFirst());
+      if (value.isEmpty()) {
+        return ImmutableList.of();
+      }
+      tied.add(value.get());
+      left = left.subtract(value.get().quarters);
+    }
+    return left.signum() == 0 ? tied.build() : ImmutableList.of();
+  }
+
+  /** The value, plain or dotted, of that length in quarter notes. */
+  static Optional<NoteValue> single(BigFraction quarters) {
+    for (NoteValue plain : PLAIN) {
+      for (int dots = 0; dots <= MOST_DOTS; dots++) {
+        BigFraction length = plain.quarters.multiply(BigFraction.of((2 << dots) - 1, 1 << dots));
+        if (length.equals(quarters)) {
+          return Optional.of(new NoteValue(plain.type, dots, length));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A length in quarter notes as part of a whole note: {@code 3/8}. */
+  public static String fraction(BigFraction quarters) {
+    BigFraction whole = quarters.divide(4);
+    return whole.getNumerator() + "/" + whole.getDenominator();
+  }
+
+  /** Beams or flags: 1 for an eighth, 2 for a 16th; 0 for a quarter and longer. */
+  public int beams() {
+    for (int i = 0; i < PLAIN.size(); i++) {
+      if (PLAIN.get(i).type.equals(type)) {
+        return Math.max(0, i + 1 - WITHOUT_FLAG);
+      }
+    }
+    return 0;
+  }
+}

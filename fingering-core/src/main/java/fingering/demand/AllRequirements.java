@@ -1,0 +1,100 @@
+package fingering.demand;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.search.Requirement;
+
+/** Several requirements at once: a state holds the state of each. */
+public final class AllRequirements implements Requirement {
+  /** The most states the search is asked to carry. */
+  public static final int MOST_STATES = 20_000;
+
+  private final ImmutableList<Requirement> all;
+  private final int states;
+
+  private AllRequirements(ImmutableList<Requirement> all, int states) {
+    this.all = all;
+    this.states = states;
+  }
+
+  /**
+   * All of these together.
+   *
+   * @throws IllegalArgumentException if they need more than {@value #MOST_STATES} states together
+   */
+  public static Requirement of(ImmutableList<Requirement> all) {
+    long states = 1;
+    for (Requirement each : all) {
+      states *= each.states();
+      if (states > MOST_STATES) {
+        throw new IllegalArgumentException(
+            "So much cannot be shown in one plan: the search would have to keep more than "
+                + MOST_STATES
+                + " cases apart at every note; ask for fewer notes or fewer skills at once.");
+      }
+    }
+    if (all.isEmpty()) {
+      return Requirement.NONE;
+    }
+    return all.size() == 1 ? all.get(0) : new AllRequirements(all, (int) states);
+  }
+
+  @Override
+  public int states() {
+    return states;
+  }
+
+  @Override
+  public ImmutableList<Requirement> parts() {
+    return all;
+  }
+
+  @Override
+  public boolean looksBack() {
+    return all.stream().anyMatch(Requirement::looksBack);
+  }
+
+  @Override
+  public long symbols() {
+    return all.stream().mapToLong(Requirement::symbols).reduce(1, Math::multiplyExact);
+  }
+
+  @Override
+  public long symbol(int moment, Grip before, Grip now) {
+    long symbol = 0;
+    long unit = 1;
+    for (Requirement each : all) {
+      symbol += each.symbol(moment, before, now) * unit;
+      unit *= each.symbols();
+    }
+    return symbol;
+  }
+
+  @Override
+  public int next(int state, long symbol) {
+    int left = state;
+    long read = symbol;
+    int next = 0;
+    int unit = 1;
+    for (Requirement each : all) {
+      int own = each.states();
+      next += each.next(left % own, read % each.symbols()) * unit;
+      left /= own;
+      read /= each.symbols();
+      unit *= own;
+    }
+    return next;
+  }
+
+  @Override
+  public boolean satisfied(int state) {
+    int left = state;
+    for (Requirement each : all) {
+      if (!each.satisfied(left % each.states())) {
+        return false;
+      }
+      left /= each.states();
+    }
+    return true;
+  }
+}

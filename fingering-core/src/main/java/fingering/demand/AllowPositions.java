@@ -1,0 +1,57 @@
+package fingering.demand;
+
+import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+import fingering.music.Moment;
+import fingering.music.Passage;
+import fingering.tables.Position;
+import java.util.BitSet;
+import java.util.stream.Collectors;
+
+/**
+ * Stay within some positions.
+ *
+ * @param positions the positions allowed, at least one
+ * @param span where
+ */
+public record AllowPositions(ImmutableSet<Position> positions, MeasureSpan span)
+    implements GripDemand {
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if there is no position
+   */
+  public AllowPositions {
+    if (positions.isEmpty()) {
+      throw new IllegalArgumentException("no position is allowed; allow at least one");
+    }
+  }
+
+  @Override
+  public BitSet concerns(Passage passage) {
+    return span.in(passage);
+  }
+
+  /** Whether every stopped note, and the hand, are in the positions. */
+  @Override
+  public boolean keeps(Moment moment, Grip grip) {
+    if (!positions.contains(grip.frame().position())) {
+      return false;
+    }
+    for (Placement placement : grip.placements()) {
+      if (!placement.open() && !positions.contains(placement.frame().position())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  @Override
+  public String words() {
+    return "stay in "
+        + positions.stream().sorted().map(Position::display).collect(Collectors.joining(", "))
+        + " position"
+        + span.words();
+  }
+}

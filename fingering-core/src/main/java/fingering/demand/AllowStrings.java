@@ -1,0 +1,45 @@
+package fingering.demand;
+
+import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.Grip;
+import fingering.music.Moment;
+import fingering.music.Passage;
+import fingering.tables.RomanNumeral;
+import java.util.BitSet;
+import java.util.stream.Collectors;
+
+/**
+ * Stay on some strings; on one: sul G, sul C.
+ *
+ * @param strings numbers of the strings allowed, 1 being the highest; at least one
+ * @param span where
+ */
+public record AllowStrings(ImmutableSet<Integer> strings, MeasureSpan span) implements GripDemand {
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if there is no string
+   */
+  public AllowStrings {
+    if (strings.isEmpty()) {
+      throw new IllegalArgumentException("no string is allowed; allow at least one");
+    }
+  }
+
+  @Override
+  public BitSet concerns(Passage passage) {
+    return span.in(passage);
+  }
+
+  @Override
+  public boolean keeps(Moment moment, Grip grip) {
+    return grip.placements().stream().allMatch(p -> strings.contains(p.string()));
+  }
+
+  @Override
+  public String words() {
+    return (strings.size() == 1 ? "play on string " : "play on strings ")
+        + strings.stream().sorted().map(RomanNumeral::of).collect(Collectors.joining(", "))
+        + span.words();
+  }
+}

@@ -1,0 +1,56 @@
+package fingering.musicxml.file;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.primitives.ImmutableIntArray;
+import fingering.musicxml.UnreadableScoreException;
+import fingering.musicxml.xml.XmlCursor;
+import fingering.musicxml.xml.XmlElement;
+import java.util.Optional;
+
+/**
+ * On which lines of a score's text its measures begin.
+ *
+ * @param parts for each part in their order, the lines of its measures, from 1
+ */
+public record MeasureLines(ImmutableList<ImmutableIntArray> parts) {
+
+  /**
+   * The lines of a text in the usual order, part by part.
+   *
+   * @throws UnreadableScoreException if it is not well formed
+   */
+  public static MeasureLines of(String xml) {
+    ImmutableList.Builder<ImmutableIntArray> parts = ImmutableList.builder();
+    XmlCursor cursor = new XmlCursor(xml);
+    cursor.element(
+        name -> {
+          if (!name.equals("part")) {
+            return cursor.skip();
+          }
+          ImmutableIntArray.Builder lines = ImmutableIntArray.builder();
+          XmlElement part =
+              cursor.element(
+                  child -> {
+                    if (child.equals("measure")) {
+                      lines.add(cursor.line());
+                    }
+                    return cursor.skip();
+                  });
+          parts.add(lines.build());
+          return part;
+        });
+    return new MeasureLines(parts.build());
+  }
+
+  /**
+   * The line on which a measure begins.
+   *
+   * @param part the number of the part, from 1
+   * @param measure the index of the measure in it, from 0
+   */
+  public Optional<Integer> line(int part, int measure) {
+    return part <= parts.size() && measure < parts.get(part - 1).length()
+        ? Optional.of(parts.get(part - 1).get(measure))
+        : Optional.empty();
+  }
+}

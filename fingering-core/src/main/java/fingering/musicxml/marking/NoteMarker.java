@@ -1,0 +1,206 @@
+package fingering.musicxml.marking;
+
+import fingering.musicxml.xml.XmlElement;
+import fingering.musicxml.xml.XmlElement.Children;
+import fingering.musicxml.xml.XmlElement.Leaf;
+import fingering.musicxml.xml.XmlText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/**
+ * Turns the marks of one note into edits of the text. New elements follow the layout around them: a
+ * "lead" is the line break and indentation before an element, "" where elements follow one another
+ * on one line.
+ */
+final class NoteMarker {
+
+  private final String xml;
+  private final TextEdits edits;
+  private final NoteShape shape;
+  private final String unit;
+
+  NoteMarker(String xml, TextEdits edits, NoteShape shape) {
+    this.xml = xml;
+    this.edits = edits;
+    this.shape = shape;
+    this.unit = unitOf(shape.note);
+  }
+
+  /**
+   * Adds the edits for one note.
+   *
+   * @param marks the marks
+   * @param head the note before which words stand: the first of the chord, or the note itself
+   */
+  void mark(NoteMarks marks, XmlElement head) {
+    marks.words().ifPresent(words -> edits.insert(head.start(), direction(words, head)));
+    List<String> added = new ArrayList<>();
+    marks.finger().filter(finger -> !settleFinger(finger)).map(this::finger).ifPresent(added::add);
+    if (marks.string().isPresent()) {
+      String number = Integer.toString(marks.string().getAsInt());
+      if (!settleString(number)) {
+        added.add("<string>" + number + "</string>");
+      }
+    }
+    if (!added.isEmpty()) {
+      addTechnical(added);
+    }
+  }
+
+  private String finger(String finger) {
+    return finger.equals("T") ? "<thumb-position/>" : "<fingering>" + finger + "</fingering>";
+  }
+
+  /** Makes a finger that the note already shows say the new one; false if it shows none. */
+  private boolean settleFinger(String finger) {
+    Optional<Leaf> fingering = shape.fingering();
+    boolean open = shape.openString().isPresent();
+    boolean thumb = shape.thumb().isPresent();
+    if (fingering.isEmpty() && !open && !thumb) {
+      return false;
+    }
+    boolean said =
+        fingering.filter(leaf -> leaf.text().equals(finger)).isPresent()
+            || (open && finger.equals("0"))
+            || (thumb && finger.equals("T"));
+    if (said) {
+      return true;
+    }
+    // One mark takes the new finger; a sign that would contradict it goes.
+    List<XmlElement> signs = new ArrayList<>();
+    shape.openString().ifPresent(signs::add);
+    shape.thumb().ifPresent(signs::add);
+    if (fingering.isEmpty()) {
+      XmlElement sign = signs.remove(0);
+      edits.replace(sign.start(), sign.end(), finger(finger));
+    } else if (finger.equals("T")) {
+      XmlElement element = fingering.get().element();
+      edits.replace(element.start(), element.end(), finger(finger));
+    } else {
+      replaceText(fingering.get(), finger);
+    }
+    for (XmlElement sign : signs) {
+      String lead = XmlText.leadBefore(xml, sign.start());
+      edits.replace(sign.start() - lead.length(), sign.end(), "");
+    }
+    return true;
+  }
+
+  /** Makes a string number that the note already shows say the new one; false if it shows none. */
+  private boolean settleString(String number) {
+    shape
+        .string()
+        .filter(leaf -> !leaf.text().equals(number))
+        .ifPresent(leaf -> replaceText(leaf, number));
+    return shape.string().isPresent();
+  }
+
+  private void replaceText(Leaf leaf, String text) {
+    XmlElement element = leaf.element();
+    if (element.selfClosing()) {
+      closeWithTag(element, text);
+      return;
+    }
+    int start = leaf.textStart();
+    int end = leaf.textEnd();
+    while (start < end && XmlText.isSpace(xml.charAt(start))) {
+      start++;
+    }
+    while (end > start && XmlText.isSpace(xml.charAt(end - 1))) {
+      end--;
+    }
+    edits.replace(start, end, text);
+  }
+
+  private void addTechnical(List<String> added) {
+    if (shape.technical().isPresent()) {
+      XmlElement technical = shape.technical().get();
+      append(technical, lead -> String.join(lead, added));
+    } else if (shape.notations().isPresent()) {
+      append(shape.notations().get(), lead -> wrap("technical", added, lead));
+    } else {
+      addNotations(
+          lead -> wrap("notations", List.of(wrap("technical", added, deeper(lead))), lead));
+    }
+  }
+
+  private void addNotations(UnaryOperator<String> content) {
+    Optional<XmlElement> before = shape.beforeNotations();
+    Children children = shape.note.children();
+    if (before.isPresent()) {
+      String lead = XmlText.leadBefore(xml, before.get().start());
+      edits.insert(before.get().end(), lead + content.apply(lead));
+    } else if (children.any()) {
+      String lead = XmlText.leadBefore(xml, children.firstStart());
+      edits.insert(shape.note.contentStart(), lead + content.apply(lead));
+    } else {
+      append(shape.note, content);
+    }
+  }
+
+  /** Adds content, given its lead, at the end of a parent. */
+  private void append(XmlElement parent, UnaryOperator<String> content) {
+    Children children = parent.children();
+    if (children.any()) {
+      String lead = XmlText.leadBefore(xml, children.lastStart());
+      edits.insert(children.lastEnd(), lead + content.apply(lead));
+      return;
+    }
+    String outer = XmlText.leadBefore(xml, parent.start());
+    String lead = deeper(outer);
+    if (parent.selfClosing()) {
+      closeWithTag(parent, lead + content.apply(lead) + outer);
+    } else {
+      boolean endTagOnOwnLine = !XmlText.leadBefore(xml, parent.contentEnd()).isEmpty();
+      edits.insert(
+          parent.contentStart(), lead + content.apply(lead) + (endTagOnOwnLine ? "" : outer));
+    }
+  }
+
+  /** Writes {@code <name/>} as {@code <name>content</name>}. */
+  private void closeWithTag(XmlElement element, String content) {
+    edits.replace(
+        element.end() - "/>".length(), element.end(), ">" + content + "</" + element.name() + ">");
+  }
+
+  private String direction(String words, XmlElement head) {
+    String outer = XmlText.leadBefore(xml, head.start());
+    Children children = head.children();
+    boolean ownLines = children.any() && !XmlText.leadBefore(xml, children.firstStart()).isEmpty();
+    String lead = ownLines ? outer : "";
+    List<String> parts = new ArrayList<>();
+    String text = "<words>" + XmlText.escape(words) + "</words>";
+    parts.add(wrap("direction-type", List.of(text), deeper(lead)));
+    if (!shape.voice().isEmpty()) {
+      parts.add("<voice>" + XmlText.escape(shape.voice()) + "</voice>");
+    }
+    if (!shape.staff().isEmpty()) {
+      parts.add("<staff>" + XmlText.escape(shape.staff()) + "</staff>");
+    }
+    String direction = wrap("direction", parts, lead);
+    return "<direction placement=\"above\"" + direction.substring("<direction".length()) + outer;
+  }
+
+  private String wrap(String name, List<String> children, String lead) {
+    StringBuilder out = new StringBuilder("<").append(name).append('>');
+    for (String child : children) {
+      out.append(deeper(lead)).append(child);
+    }
+    return out.append(lead).append("</").append(name).append('>').toString();
+  }
+
+  private String deeper(String lead) {
+    return lead.isEmpty() ? "" : lead + unit;
+  }
+
+  private String unitOf(XmlElement note) {
+    String outer = XmlText.leadBefore(xml, note.start());
+    if (outer.isEmpty() || !note.children().any()) {
+      return "";
+    }
+    String inner = XmlText.leadBefore(xml, note.children().firstStart());
+    return inner.startsWith(outer) ? inner.substring(outer.length()) : "";
+  }
+}

@@ -1,0 +1,47 @@
+package fingering.musicxml.marking;
+
+import fingering.music.NoteAddress;
+import fingering.musicxml.xml.XmlText;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * What to print at one note.
+ *
+ * @param note the note to mark
+ * @param finger "0" for the open string, "1" to "4", or "T" for the thumb; empty for no finger
+ * @param string the string, numbered from 1 for the highest; empty for no string
+ * @param words words above the staff at the note, such as "3rd pos."; empty for none
+ */
+public record NoteMarks(
+    NoteAddress note, Optional<String> finger, OptionalInt string, Optional<String> words) {
+
+  private static final String FINGERS = "01234T";
+
+  /**
+   * Checks the marks.
+   *
+   * @throws IllegalArgumentException if the finger is none of 0 to 4 and T, the string is below 1,
+   *     or the words are blank or hold a character that XML cannot carry
+   */
+  public NoteMarks {
+    Objects.requireNonNull(note, "note");
+    if (finger.isPresent() && !isFinger(finger.get())) {
+      throw new IllegalArgumentException(
+          "A finger is one of 0, 1, 2, 3, 4 and T, not '%s'.".formatted(finger.get()));
+    }
+    if (string.isPresent() && string.getAsInt() < 1) {
+      throw new IllegalArgumentException(
+          "Strings are numbered from 1 for the highest, not %d.".formatted(string.getAsInt()));
+    }
+    if (words.isPresent() && (words.get().isBlank() || !XmlText.isLegal(words.get()))) {
+      throw new IllegalArgumentException(
+          "The words at a note must be printable text, not '%s'.".formatted(words.get()));
+    }
+  }
+
+  private static boolean isFinger(String text) {
+    return text.length() == 1 && FINGERS.contains(text);
+  }
+}

@@ -1,0 +1,215 @@
+package fingering.musicxml.reading;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import com.google.common.primitives.Ints;
+import fingering.music.Measure;
+import fingering.musicxml.SelectionException;
+import fingering.musicxml.element.Meter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Some measures of a part, both ends within.
+ *
+ * @param first index of the first
+ * @param last index of the last
+ * @param remark what was assumed in finding them
+ */
+record MeasureRange(int first, int last, Optional<String> remark) {
+
+  private static final int MARKS_NAMED = 30;
+  private static final int RUNS_NAMED = 12;
+
+  /** Finds measures by what a player calls them. */
+  static final class Finder {
+    // "9-24", "9 to 24", "9-"; the ends themselves may hold anything, so each split is tried.
+    private static final Pattern SPLIT = Pattern.compile("\\s*[-–—]\\s*|\\s+to\\s+|\\s+to$");
+
+    private final ImmutableList<Measure> measures;
+    private final ImmutableSet<Integer> implicit;
+    private final String partName;
+
+    Finder(ImmutableList<Measure> measures, ImmutableSet<Integer> implicit, String partName) {
+      this.measures = measures;
+      this.implicit = implicit;
+      this.partName = partName;
+    }
+
+    /** The whole part. */
+    MeasureRange whole() {
+      return new MeasureRange(0, measures.size() - 1, Optional.empty());
+    }
+
+    /**
+     * The measures asked for.
+     *
+     * @throws SelectionException if there are none such
+     */
+    MeasureRange find(String asked) {
+      String text = asked.strip();
+      OptionalInt number = numbered(text, 0);
+      if (number.isPresent()) {
+        return range(number.getAsInt(), endOf(number.getAsInt()));
+      }
+      OptionalInt mark = marked(text, 0);
+      if (mark.isPresent()) {
+        return range(mark.getAsInt(), beforeMark(m -> !m.isEmpty(), mark.getAsInt() + 1));
+      }
+      Matcher split = SPLIT.matcher(text);
+      while (split.find()) {
+        Optional<MeasureRange> range =
+            between(text.substring(0, split.start()), text.substring(split.end()));
+        if (range.isPresent()) {
+          return range.get();
+        }
+      }
+      throw new SelectionException(
+          "%s has no measures '%s': %s".formatted(partName, text, whatThereIs()));
+    }
+
+    private Optional<MeasureRange> between(String from, String to) {
+      OptionalInt first = numbered(from, 0);
+      if (first.isEmpty()) {
+        first = marked(from, 0);
+      }
+      if (first.isEmpty()) {
+        return Optional.empty();
+      }
+      int start = first.getAsInt();
+      if (to.isEmpty()) {
+        return Optional.of(range(start, measures.size() - 1));
+      }
+      OptionalInt end = numbered(to, start);
+      if (end.isPresent()) {
+        return Optional.of(range(start, endOf(end.getAsInt())));
+      }
+      OptionalInt mark = marked(to, start + 1);
+      if (mark.isPresent()) {
+        return Optional.of(range(start, mark.getAsInt() - 1));
+      }
+      if (numbered(to, 0).isPresent() || marked(to, 0).isPresent()) {
+        throw new SelectionException(
+            "In %s, %s does not come after %s: name the earlier place first, as in 9-24 or B-D."
+                .formatted(partName, to, from));
+      }
+      return Optional.empty();
+    }
+
+    private OptionalInt numbered(String number, int from) {
+      return find(m -> m.number().equals(number), from);
+    }
+
+    private OptionalInt marked(String mark, int from) {
+      if (mark.isEmpty()) {
+        return OptionalInt.empty();
+      }
+      OptionalInt exact = find(m -> m.rehearsal().equals(mark), from);
+      return exact.isPresent() ? exact : find(m -> m.rehearsal().equalsIgnoreCase(mark), from);
+    }
+
+    private OptionalInt find(Predicate<Measure> wanted, int from) {
+      return IntStream.range(from, measures.size())
+          .filter(i -> wanted.test(measures.get(i)))
+          .findFirst();
+    }
+
+    private int beforeMark(Predicate<String> mark, int from) {
+      return find(m -> mark.test(m.rehearsal()), from).orElse(measures.size()) - 1;
+    }
+
+    /** The last piece of a measure that a repeat or double bar cuts into several. */
+    private int endOf(int index) {
+      Measure whole = measures.get(index);
+      BigFraction full = new Meter(whole.beats(), whole.beatType()).length();
+      BigFraction length = whole.length();
+      int last = index;
+      while (last + 1 < measures.size()) {
+        Measure next = measures.get(last + 1);
+        length = length.add(next.length());
+        boolean completes = implicit.contains(next.index()) && length.compareTo(full) <= 0;
+        if (!completes && !next.number().equals(whole.number())) {
+          return last;
+        }
+        last++;
+      }
+      return last;
+    }
+
+    private MeasureRange range(int first, int last) {
+      String number = measures.get(first).number();
+      long times =
+          measures.stream()
+              .filter(m -> m.number().equals(number) && !continues(m.index(), number))
+              .count();
+      return new MeasureRange(
+          first,
+          last,
+          times <= 1 || first != numbered(number, 0).orElse(-1)
+              ? Optional.empty()
+              : Optional.of(
+                  "measure %s occurs %d times in the part; the first is taken"
+                      .formatted(number, times)));
+    }
+
+    private boolean continues(int index, String number) {
+      return index > 0 && measures.get(index - 1).number().equals(number);
+    }
+
+    private String whatThereIs() {
+      ImmutableList<String> marks =
+          measures.stream()
+              .map(Measure::rehearsal)
+              .filter(mark -> !mark.isEmpty())
+              .distinct()
+              .limit(MARKS_NAMED)
+              .collect(ImmutableList.toImmutableList());
+      String numbers = "it has measures " + runs();
+      return marks.isEmpty()
+          ? numbers + "; name some of them, as in 9-24."
+          : numbers
+              + marks.stream()
+                  .collect(
+                      Collectors.joining(
+                          ", ",
+                          " and rehearsal marks ",
+                          "; name some of them, as in 9-24 or B-D."));
+    }
+
+    /** The numbers there are; they begin anew where several movements stand in one part. */
+    private String runs() {
+      List<String> runs = new ArrayList<>();
+      int from = 0;
+      OptionalInt before = OptionalInt.empty();
+      for (int i = 0; i < measures.size(); i++) {
+        OptionalInt number = integer(measures.get(i).number());
+        if (number.isPresent()) {
+          if (before.isPresent() && number.getAsInt() < before.getAsInt()) {
+            runs.add(run(from, i - 1));
+            from = i;
+          }
+          before = number;
+        }
+      }
+      runs.add(run(from, measures.size() - 1));
+      return String.join(", ", runs.subList(0, Math.min(runs.size(), RUNS_NAMED)));
+    }
+
+    private String run(int from, int to) {
+      return "%s to %s".formatted(measures.get(from).number(), measures.get(to).number());
+    }
+
+    private static OptionalInt integer(String number) {
+      Integer value = Ints.tryParse(number);
+      return value == null ? OptionalInt.empty() : OptionalInt.of(value);
+    }
+  }
+}

@@ -1,0 +1,228 @@
+package fingering.musicxml.reading;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Lists;
+import fingering.music.Marks;
+import fingering.music.Measure;
+import fingering.music.Moment;
+import fingering.music.Note;
+import fingering.music.Place;
+import fingering.musicxml.element.Meter;
+import fingering.musicxml.element.Quarters;
+import fingering.musicxml.element.WrittenNote;
+import fingering.musicxml.reading.TieChains.Chain;
+import fingering.musicxml.reading.TieChains.Struck;
+import fingering.musicxml.timeline.PartTimeline;
+import fingering.musicxml.timeline.PartTimeline.Plucking;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Makes the moments of a passage from the notes struck in it. */
+final class MomentBuilder {
+
+  /** A grace note takes this part of a quarter note ... */
+  static final double GRACE_QUARTERS = 1 / 8.0;
+
+  /** ... but no more than this many microseconds. */
+  static final double GRACE_MOST_MICROS = 80_000;
+
+  private static final Comparator<Note> LOWEST_FIRST =
+      Comparator.comparingInt(Note::midi).thenComparing(Note::address);
+
+  private record Counted(BigFraction from, int beatType) {
+    BigFraction number() {
+      return from.divide(Meter.beat(beatType)).add(BigFraction.ONE);
+    }
+  }
+
+  private record Heard(Note note, String voice, BigFraction end) {}
+
+  private final PartTimeline part;
+  private final TempoMap clock;
+  private final BitSet slurred;
+  private final List<Moment> moments = new ArrayList<>();
+  private final List<Heard> sounding = new ArrayList<>();
+
+  /** Exact beats take long, and come back in every measure. */
+  private final Map<Counted, BigFraction> beats = new HashMap<>();
+
+  private int nextPlucking;
+  private boolean plucked;
+  private long silentFrom;
+
+  private MomentBuilder(PartTimeline part, TempoMap clock, BitSet slurred) {
+    this.part = part;
+    this.clock = clock;
+    this.slurred = slurred;
+  }
+
+  /**
+   * The moments at which these notes are struck.
+   *
+   * @param slurred indices of the slots of the part that a slur joins to the slot before
+   */
+  static ImmutableList<Moment> build(
+      PartTimeline part, TempoMap clock, BitSet slurred, ImmutableList<Struck> struck) {
+    MomentBuilder builder = new MomentBuilder(part, clock, slurred);
+    int i = 0;
+    while (i < struck.size()) {
+      int next = i + 1;
+      while (next < struck.size() && struck.get(next).start().equals(struck.get(i).start())) {
+        next++;
+      }
+      long gap =
+          next == struck.size()
+              ? Long.MAX_VALUE
+              : clock.micros(struck.get(next).start()) - clock.micros(struck.get(i).start());
+      builder.onset(struck.subList(i, next), gap);
+      i = next;
+    }
+    return Moment.paced(builder.moments);
+  }
+
+  /** Grace notes, if any, and then the main notes, if any, of one onset. */
+  private void onset(List<Struck> together, long gap) {
+    Struck last = together.get(together.size() - 1);
+    BigFraction start = last.start();
+    sounding.removeIf(heard -> Quarters.compare(heard.end(), start) <= 0);
+    Place place = place(last.chains().get(0).first().note());
+    long micros = clock.micros(start);
+    long length = last.grace() ? Long.MAX_VALUE : clock.micros(longest(last)) - micros;
+    int graces = last.grace() ? together.size() : together.size() - 1;
+    double grace =
+        graces == 0
+            ? 0
+            : Math.min(
+                Math.min(GRACE_MOST_MICROS, GRACE_QUARTERS * clock.quarterMicros(start)),
+                Math.min(gap, length) / 2.0 / graces);
+    for (int k = 0; k < graces; k++) {
+      long from = micros + Math.round(k * grace);
+      moment(together.get(k), place, from, micros + Math.round((k + 1) * grace) - from);
+    }
+    if (!last.grace()) {
+      long late = Math.round(graces * grace);
+      moment(last, place, micros + late, length - late);
+    }
+  }
+
+  private static BigFraction longest(Struck struck) {
+    BigFraction longest = struck.chains().get(0).end();
+    for (Chain chain : struck.chains()) {
+      longest = Quarters.compare(chain.end(), longest) > 0 ? chain.end() : longest;
+    }
+    return longest;
+  }
+
+  private void moment(Struck struck, Place place, long start, long length) {
+    List<Heard> begun = new ArrayList<>();
+    for (Chain chain : struck.chains()) {
+      addUnlessTwice(begun, heard(chain, struck.grace(), place));
+    }
+    List<Note> held = new ArrayList<>(sounding.size());
+    for (Heard earlier : sounding) {
+      if (begun.stream().noneMatch(b -> b.note().midi() == earlier.note().midi())) {
+        held.add(earlier.note());
+      }
+    }
+    List<Note> notes = Lists.transform(begun, Heard::note);
+    boolean first = moments.isEmpty();
+    moments.add(
+        new Moment(
+            ImmutableList.sortedCopyOf(LOWEST_FIRST, notes),
+            ImmutableList.sortedCopyOf(LOWEST_FIRST, held),
+            start,
+            length,
+            first ? 0 : Math.max(0, start - silentFrom),
+            !first && slurred.get(struck.slot()),
+            struck.grace(),
+            pizzicato(struck)));
+    silentFrom = Math.max(silentFrom, start + length);
+    if (!struck.grace()) {
+      sounding.addAll(begun);
+      if (sounding.size() > PartTimeline.MOST_TOGETHER) {
+        throw PartTimeline.tooMany(place.toString());
+      }
+    }
+  }
+
+  private static Heard heard(Chain chain, boolean grace, Place place) {
+    HeardNote played = chain.first();
+    WrittenNote first = played.note();
+    BigFraction length = grace ? BigFraction.ZERO : chain.length();
+    return new Heard(
+        new Note(
+            first.address(),
+            place,
+            first.pitch(),
+            played.sounding(),
+            first.start(),
+            length,
+            played.marks()),
+        first.voice(),
+        chain.end());
+  }
+
+  // Two voices that meet on one note are one note to the hand; two equal notes in the chord of one
+  // voice are meant for two strings.
+  private static void addUnlessTwice(List<Heard> begun, Heard added) {
+    for (int i = 0; i < begun.size(); i++) {
+      Heard other = begun.get(i);
+      if (isSame(other.note(), added.note()) && !other.voice().equals(added.voice())) {
+        boolean longer = Quarters.compare(added.end(), other.end()) > 0;
+        Heard kept = longer ? added : other;
+        Heard left = longer ? other : added;
+        begun.set(i, withMarks(kept, kept.note().marks().and(left.note().marks())));
+        return;
+      }
+    }
+    begun.add(added);
+  }
+
+  // A harmonic and a stopped note of one sound are two things to the hand.
+  private static boolean isSame(Note one, Note other) {
+    return one.midi() == other.midi() && one.written().midi() == other.written().midi();
+  }
+
+  private static Heard withMarks(Heard heard, Marks marks) {
+    Note n = heard.note();
+    Note marked =
+        new Note(n.address(), n.place(), n.written(), n.sounding(), n.start(), n.length(), marks);
+    return new Heard(marked, heard.voice(), heard.end());
+  }
+
+  private Place place(WrittenNote note) {
+    Measure measure = part.measures().get(note.measure());
+    BigFraction from = note.onset();
+    boolean uncounted = part.implicit().contains(measure.index()) || measure.number().equals("0");
+    Meter meter = new Meter(measure.beats(), measure.beatType());
+    if (measure.index() == 0
+        && uncounted
+        && Quarters.compare(measure.length(), meter.length()) < 0) {
+      from = from.add(meter.length()).subtract(measure.length());
+    }
+    BigFraction beat = beats.computeIfAbsent(new Counted(from, meter.beatType()), Counted::number);
+    return new Place(measure.index(), measure.number(), note.onset(), beat);
+  }
+
+  private boolean pizzicato(Struck struck) {
+    ImmutableList<Plucking> changes = part.pluckings();
+    while (nextPlucking < changes.size()
+        && Quarters.compare(changes.get(nextPlucking).start(), struck.start()) <= 0) {
+      plucked = changes.get(nextPlucking).plucked();
+      nextPlucking++;
+    }
+    for (Chain chain : struck.chains()) {
+      Optional<Boolean> said = chain.first().note().pizzicato();
+      if (said.isPresent()) {
+        return said.get();
+      }
+    }
+    return plucked;
+  }
+}

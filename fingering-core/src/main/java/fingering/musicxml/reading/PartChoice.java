@@ -1,0 +1,86 @@
+package fingering.musicxml.reading;
+
+import com.google.common.collect.ImmutableList;
+import fingering.musicxml.SelectionException;
+import fingering.musicxml.xml.XmlText;
+import fingering.tables.Instrument;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Finds the part that is meant among those of a score. */
+final class PartChoice {
+  private final String score;
+  private final ImmutableList<PartInfo> parts;
+
+  /**
+   * Makes the choice among these parts.
+   *
+   * @param score how messages call the score
+   */
+  PartChoice(String score, ImmutableList<PartInfo> parts) {
+    this.score = score;
+    this.parts = parts;
+  }
+
+  /** The part of that name, id or number; whole names come before beginnings and words. */
+  PartInfo named(String wanted) {
+    String text = fold(wanted);
+    ImmutableList<Predicate<PartInfo>> ways =
+        ImmutableList.of(
+            part -> fold(part.name()).equals(text),
+            part -> part.id().equals(wanted.strip()),
+            part -> String.valueOf(part.number()).equals(text),
+            part -> fold(part.id()).equals(text),
+            part -> fold(part.name()).startsWith(text),
+            part -> fold(part.name()).contains(text));
+    if (!text.isEmpty()) {
+      for (Predicate<PartInfo> way : ways) {
+        ImmutableList<PartInfo> found =
+            parts.stream().filter(way).collect(ImmutableList.toImmutableList());
+        if (found.size() == 1) {
+          return found.get(0);
+        }
+        if (found.size() > 1) {
+          throw new SelectionException(
+              "%s has %d parts called '%s'; choose one by its number with --part: %s."
+                  .formatted(score, found.size(), XmlText.printable(wanted), list(found)));
+        }
+      }
+    }
+    throw new SelectionException(
+        "%s has no part '%s'; choose one with --part: %s."
+            .formatted(score, XmlText.printable(wanted), list(parts)));
+  }
+
+  /** The only part, or the only one of the instrument, or the only one of any instrument known. */
+  PartInfo only(Optional<Instrument> instrument) {
+    if (parts.size() == 1) {
+      return parts.get(0);
+    }
+    ImmutableList<PartInfo> strings =
+        parts.stream()
+            .filter(part -> !part.guessed() && part.instrument().isPresent())
+            .filter(part -> instrument.isEmpty() || isFor(part, instrument.get()))
+            .collect(ImmutableList.toImmutableList());
+    if (strings.size() == 1) {
+      return strings.get(0);
+    }
+    throw new SelectionException(
+        "%s has %d parts; choose one with --part: %s.".formatted(score, parts.size(), list(parts)));
+  }
+
+  /** A part is for a cello however that is strung and whatever its size. */
+  private static boolean isFor(PartInfo part, Instrument instrument) {
+    return part.instrument().map(Instrument::id).equals(Optional.of(instrument.id()));
+  }
+
+  private static String fold(String name) {
+    return name.strip().toLowerCase(Locale.ROOT);
+  }
+
+  private static String list(ImmutableList<PartInfo> parts) {
+    return XmlText.listed(
+        parts.stream().map(PartInfo::toString).collect(ImmutableList.toImmutableList()));
+  }
+}

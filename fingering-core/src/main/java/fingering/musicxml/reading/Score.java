@@ -1,0 +1,358 @@
+package fingering.musicxml.reading;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import fingering.music.Measure;
+import fingering.music.Moment;
+import fingering.music.Passage;
+import fingering.music.Place;
+import fingering.music.PrintedPart;
+import fingering.musicxml.SelectionException;
+import fingering.musicxml.UnreadableScoreException;
+import fingering.musicxml.element.TempoMark;
+import fingering.musicxml.element.WrittenNote;
+import fingering.musicxml.reading.TieChains.Struck;
+import fingering.musicxml.timeline.PartTimeline;
+import fingering.musicxml.timeline.PartTimeline.Slot;
+import fingering.musicxml.xml.XmlText;
+import fingering.tables.Instrument;
+import fingering.tables.Tuning;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A score that has been read: its parts, and the passages to be had from them. Immutable, and safe
+ * for use by many threads.
+ */
+public final class Score {
+  private final String title;
+  private final ImmutableList<PartInfo> parts;
+  private final ImmutableList<PartTimeline> timelines;
+  private final ImmutableList<TempoMark> tempi;
+  private final ImmutableList<String> rehearsals;
+  private final ImmutableMap<Integer, UnreadableScoreException> unread;
+  private final ImmutableList<String> remarks;
+
+  /**
+   * A score.
+   *
+   * @param unread by number from 1, why a part cannot be read; its timeline is empty
+   */
+  Score(
+      String title,
+      ImmutableList<PartInfo> parts,
+      ImmutableList<PartTimeline> timelines,
+      ImmutableMap<Integer, UnreadableScoreException> unread,
+      ImmutableList<String> remarks) {
+    this.title = title;
+    this.parts = parts;
+    this.timelines = timelines;
+    tempi =
+        timelines.stream()
+            .flatMap(timeline -> timeline.tempi().stream())
+            .collect(ImmutableList.toImmutableList());
+    rehearsals = rehearsals(timelines);
+    this.unread = unread;
+    this.remarks = remarks(remarks, unread);
+  }
+
+  private static ImmutableList<String> remarks(
+      ImmutableList<String> remarks, ImmutableMap<Integer, UnreadableScoreException> unread) {
+    return Stream.concat(
+            remarks.stream(),
+            unread.entrySet().stream()
+                .map(
+                    part ->
+                        "part %d is left out. %s"
+                            .formatted(
+                                part.getKey(),
+                                String.valueOf(part.getValue().getMessage())
+                                    .replaceFirst("\\.$", ""))))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  // Programs print rehearsal marks once, above the top part.
+  private static ImmutableList<String> rehearsals(ImmutableList<PartTimeline> timelines) {
+    List<String> marks = new ArrayList<>();
+    for (PartTimeline timeline : timelines) {
+      for (Measure measure : timeline.measures()) {
+        if (measure.index() == marks.size()) {
+          marks.add(measure.rehearsal());
+        } else if (marks.get(measure.index()).isEmpty()) {
+          marks.set(measure.index(), measure.rehearsal());
+        }
+      }
+    }
+    return ImmutableList.copyOf(marks);
+  }
+
+  /** The title, empty where it has none. */
+  public String title() {
+    return title;
+  }
+
+  /** The parts in score order, at least one. */
+  public ImmutableList<PartInfo> parts() {
+    return parts;
+  }
+
+  /**
+   * The part of that name, id or number. Case does not matter; a beginning or a word of the name
+   * will do where it fits one part only.
+   *
+   * @throws SelectionException if no part fits, or several do
+   */
+  public PartInfo part(String nameOrNumberOrId) {
+    return choice().named(nameOrNumberOrId);
+  }
+
+  /**
+   * The part to take where none is named: the only one, or the only one that is for the instrument,
+   * or for any instrument known where none is given.
+   *
+   * @throws SelectionException if there is not exactly one
+   */
+  public PartInfo onlyPart(Optional<Instrument> instrument) {
+    return choice().only(instrument);
+  }
+
+  /** Whether a part has a note with a pitch; one that cannot be read has none. */
+  public boolean hasNotes(PartInfo part) {
+    return !timelines.get(part.number() - 1).slots().isEmpty();
+  }
+
+  /** Whether a part can be read. */
+  public boolean readable(PartInfo part) {
+    return !unread.containsKey(part.number());
+  }
+
+  /** What was assumed or left out in reading the score, a sentence each without its full stop. */
+  public ImmutableList<String> remarks() {
+    return remarks;
+  }
+
+  private PartChoice choice() {
+    return new PartChoice(
+        title.isEmpty() ? "The score" : "'" + XmlText.printable(title) + "'", parts);
+  }
+
+  /**
+   * Reads a passage.
+   *
+   * @throws SelectionException if the request does not fit the score, or what it asks for has no
+   *     note
+   * @throws UnreadableScoreException if the part has only notes without pitch
+   */
+  public Passage passage(PassageRequest request) {
+    return passage(request, UnaryOperator.identity());
+  }
+
+  /**
+   * Reads a passage for an instrument that is strung or built otherwise than usual. Notes are read
+   * as sounding: what a note is written as is not changed to what a finger would have to be told.
+   *
+   * @param built makes, of the instrument that the request names or the part shows, the one that is
+   *     played: one of the same id, {@link Instrument#tuned tuned} or {@link Instrument#sized
+   *     sized}; what it throws is passed on
+   * @throws SelectionException if the request does not fit the score, or what it asks for has no
+   *     note
+   * @throws UnreadableScoreException if the part has only notes without pitch
+   */
+  public Passage passage(PassageRequest request, UnaryOperator<Instrument> built) {
+    return passage(
+        request.part().map(this::part).orElseGet(() -> onlyPart(request.instrument())),
+        request,
+        built);
+  }
+
+  /**
+   * Reads a passage of that part, whatever part the request names.
+   *
+   * @param info one of {@link #parts}
+   * @param built as above
+   * @throws SelectionException if the request does not fit the part, or what it asks for has no
+   *     note
+   * @throws UnreadableScoreException if the part has only notes without pitch
+   */
+  public Passage passage(PartInfo info, PassageRequest request, UnaryOperator<Instrument> built) {
+    PartTimeline timeline = timelines.get(info.number() - 1);
+    refuseEmpty(info, timeline);
+    Instrument usual =
+        request.instrument().or(info::instrument).orElseThrow(() -> noInstrument(info));
+    Instrument strung = TuningReading.strung(timeline, usual);
+    Instrument instrument = built.apply(strung);
+    ImmutableList<Measure> measures = measures(timeline);
+    MeasureRange.Finder finder =
+        new MeasureRange.Finder(measures, timeline.implicit(), info.name());
+    MeasureRange range = request.measures().map(finder::find).orElseGet(finder::whole);
+    request.voice().ifPresent(voice -> refuseUnknownVoice(voice, info, timeline));
+    PitchReading pitches = PitchReading.of(timeline, instrument);
+    TempoMap clock = new TempoMap(tempi, measures, measures.get(range.first()), request.tempo());
+    Predicate<WrittenNote> inVoice = note -> request.voice().map(note.voice()::equals).orElse(true);
+    Predicate<WrittenNote> wanted =
+        inVoice.and(note -> note.measure() >= range.first() && note.measure() <= range.last());
+    HarmonicReading harmonics =
+        new HarmonicReading(instrument, note -> asPrinted(note, pitches, info, measures));
+    ImmutableList<Struck> struck =
+        TieChains.join(
+            timeline.slots(),
+            slot -> harmonics.read(slot.notes().stream().filter(wanted).toList()));
+    if (struck.isEmpty()) {
+      throw new SelectionException(
+          "%s has no note in measures %s to %s%s: choose other measures."
+              .formatted(
+                  info.name(),
+                  measures.get(range.first()).number(),
+                  measures.get(range.last()).number(),
+                  request.voice().map(voice -> ", voice " + voice).orElse("")));
+    }
+    ImmutableList<Moment> moments =
+        MomentBuilder.build(timeline, clock, SlurSpans.joined(timeline.slots(), inVoice), struck);
+    ImmutableList.Builder<String> told = ImmutableList.builder();
+    told.addAll(remarks);
+    if (request.instrument().isEmpty()) {
+      info.doubt().ifPresent(told::add);
+    }
+    if (strung.tuning().equals(usual.tuning()) || !strung.tuning().equals(instrument.tuning())) {
+      addTuning(told, instrument);
+    }
+    told.addAll(TuningReading.remarks(timeline, usual, instrument));
+    range.remark().ifPresent(told::add);
+    pitches.remark().ifPresent(told::add);
+    HarmonicReading.remark(struck).ifPresent(told::add);
+    clock.remark().ifPresent(told::add);
+    StringReading strings =
+        request.stringWords()
+            ? StringReading.of(timeline, instrument, moments)
+            : new StringReading(ImmutableList.of(), ImmutableList.of());
+    told.addAll(strings.remarks());
+    addLeftOut(told, timeline);
+    return new Passage(
+        title,
+        info.id(),
+        info.name(),
+        instrument,
+        clock.tempi(),
+        measures.subList(range.first(), range.last() + 1),
+        moments,
+        told.build(),
+        strings.asked(),
+        request.stringWords()
+            ? PositionReading.of(timeline, instrument, moments)
+            : ImmutableList.of());
+  }
+
+  /**
+   * What is printed on the staff in the measures of a passage that was read from this score.
+   *
+   * @param voice the only voice to show; empty for all voices
+   */
+  public PrintedPart printed(Passage passage, Optional<String> voice) {
+    ImmutableList<Measure> read = passage.measures();
+    int part = passage.moments().get(0).struck().get(0).address().part();
+    return timelines
+        .get(part)
+        .print()
+        .only(read.get(0).index(), read.get(read.size() - 1).index(), voice);
+  }
+
+  private ImmutableList<Measure> measures(PartTimeline timeline) {
+    return timeline.measures().stream()
+        .map(
+            m ->
+                new Measure(
+                    m.index(),
+                    m.number(),
+                    m.start(),
+                    m.length(),
+                    m.fifths(),
+                    m.beats(),
+                    m.beatType(),
+                    m.rehearsal().isEmpty() ? rehearsals.get(m.index()) : m.rehearsal()))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private void refuseEmpty(PartInfo info, PartTimeline timeline) {
+    UnreadableScoreException fault = unread.get(info.number());
+    if (fault != null) {
+      throw fault;
+    }
+    if (!timeline.slots().isEmpty()) {
+      return;
+    }
+    if (timeline.unpitched() > 0) {
+      throw new UnreadableScoreException(
+          "%s is a percussion part without a pitched note: choose a part for a string instrument with --part."
+              .formatted(info.name()));
+    }
+    throw new SelectionException(
+        "%s has no note at all: choose another part with --part.".formatted(info.name()));
+  }
+
+  private static SelectionException noInstrument(PartInfo info) {
+    return new SelectionException(
+        "Neither the name nor the clef of %s shows its instrument: name it with --instrument, say violin or cello."
+            .formatted(info.name()));
+  }
+
+  private static void refuseUnknownVoice(String voice, PartInfo info, PartTimeline timeline) {
+    ImmutableList<String> voices =
+        timeline.slots().stream()
+            .map(Slot::notes)
+            .flatMap(notes -> notes.stream())
+            .map(WrittenNote::voice)
+            .distinct()
+            .sorted()
+            .collect(ImmutableList.toImmutableList());
+    if (!voices.contains(voice)) {
+      throw new SelectionException(
+          "%s has no voice '%s'; choose one with --voice: %s."
+              .formatted(info.name(), XmlText.printable(voice), XmlText.listed(voices)));
+    }
+  }
+
+  private static HeardNote asPrinted(
+      WrittenNote note, PitchReading pitches, PartInfo info, ImmutableList<Measure> measures) {
+    try {
+      return pitches.asPrinted(note);
+    } catch (IllegalArgumentException e) {
+      Place place = measures.get(note.measure()).place(note.onset());
+      throw new UnreadableScoreException(
+          "%s in %s, %s, transposes out of all range: mend the transposition in your notation program and export the score again."
+              .formatted(note.pitch().display(), info.name(), place),
+          e);
+    }
+  }
+
+  private static void addTuning(ImmutableList.Builder<String> remarks, Instrument instrument) {
+    if (!instrument.tuning().equals(Tuning.STANDARD)) {
+      remarks.add(
+          "the tuning is '%s' (%s) and the notes are read as sounding; a part written as fingered is planned without --tuning"
+              .formatted(
+                  instrument.tuning(),
+                  instrument.strings().stream()
+                      .map(string -> string.pitch().display())
+                      .collect(Collectors.joining(" "))));
+    }
+  }
+
+  private static void addLeftOut(ImmutableList.Builder<String> remarks, PartTimeline timeline) {
+    if (timeline.microtones() > 0) {
+      remarks.add(
+          "%d %s read at the nearest semitone"
+              .formatted(
+                  timeline.microtones(),
+                  timeline.microtones() == 1 ? "microtone is" : "microtones are"));
+    }
+    if (timeline.unpitched() > 0) {
+      remarks.add(
+          "%d %s without pitch left out"
+              .formatted(timeline.unpitched(), timeline.unpitched() == 1 ? "note" : "notes"));
+    }
+  }
+}

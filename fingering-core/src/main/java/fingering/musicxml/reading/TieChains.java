@@ -1,0 +1,121 @@
+package fingering.musicxml.reading;
+
+import com.google.common.collect.ImmutableList;
+import fingering.musicxml.element.WrittenNote;
+import fingering.musicxml.timeline.PartTimeline.Slot;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Joins tied notes to one. */
+final class TieChains {
+
+  /** A note with all that is tied to it. */
+  static final class Chain {
+    private final HeardNote first;
+    private String voice;
+    private BigFraction end;
+    private BigFraction length;
+
+    private Chain(HeardNote first) {
+      this.first = first;
+      voice = first.note().voice();
+      end = first.note().end();
+      length = first.note().length();
+    }
+
+    /** The note that is struck. */
+    HeardNote first() {
+      return first;
+    }
+
+    /** Where the last note tied to it ends, in quarter notes from the start of the part. */
+    BigFraction end() {
+      return end;
+    }
+
+    /** From its beginning to its end, in quarter notes. */
+    BigFraction length() {
+      return length;
+    }
+
+    private void extend(WrittenNote note) {
+      voice = note.voice();
+      end = note.end();
+      length = end.subtract(first.note().start());
+    }
+  }
+
+  /**
+   * The notes struck at a slot.
+   *
+   * @param slot index of the slot in the part
+   * @param start quarter notes from the start of the part
+   * @param grace whether they are grace notes
+   * @param chains the notes, at least one, in document order
+   */
+  record Struck(int slot, BigFraction start, boolean grace, ImmutableList<Chain> chains) {}
+
+  private record Key(int midi, BigFraction time) {}
+
+  private final Map<Key, List<Chain>> open = new HashMap<>();
+
+  private TieChains() {}
+
+  /**
+   * Joins the notes of a part.
+   *
+   * @param reading gives the notes to read among those of a slot, in document order
+   * @return the slots at which a note is struck, in order of time
+   */
+  static ImmutableList<Struck> join(
+      ImmutableList<Slot> slots, Function<Slot, ImmutableList<HeardNote>> reading) {
+    TieChains ties = new TieChains();
+    ImmutableList.Builder<Struck> all = ImmutableList.builder();
+    for (int i = 0; i < slots.size(); i++) {
+      Slot slot = slots.get(i);
+      ImmutableList.Builder<Chain> struck = ImmutableList.builder();
+      for (HeardNote note : reading.apply(slot)) {
+        ties.add(note).ifPresent(struck::add);
+      }
+      ImmutableList<Chain> chains = struck.build();
+      if (!chains.isEmpty()) {
+        all.add(new Struck(i, slot.start(), slot.grace(), chains));
+      }
+    }
+    return all.build();
+  }
+
+  /** Takes a note; the answer is empty if it only prolongs an earlier one. */
+  private Optional<Chain> add(HeardNote played) {
+    WrittenNote note = played.note();
+    if (note.grace()) {
+      return Optional.of(new Chain(played));
+    }
+    // A harmonic need not be printed as one again where it is only held on.
+    int midi = played.printed().midi();
+    Optional<Chain> before =
+        played.tieStop() ? takeOpen(new Key(midi, note.start()), note.voice()) : Optional.empty();
+    before.ifPresent(held -> held.extend(note));
+    Chain chain = before.orElseGet(() -> new Chain(played));
+    if (played.tieStart()) {
+      open.computeIfAbsent(new Key(midi, chain.end), key -> new ArrayList<>(2)).add(chain);
+    }
+    return before.isPresent() ? Optional.empty() : Optional.of(chain);
+  }
+
+  private Optional<Chain> takeOpen(Key key, String voice) {
+    List<Chain> chains = open.getOrDefault(key, List.of());
+    if (chains.isEmpty()) {
+      return Optional.empty();
+    }
+    Chain chain =
+        chains.stream().filter(c -> c.voice.equals(voice)).findFirst().orElse(chains.get(0));
+    chains.remove(chain);
+    return Optional.of(chain);
+  }
+}

@@ -1,0 +1,75 @@
+package fingering.playability.rules;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.music.Clef;
+import fingering.music.Moment;
+import fingering.playability.CheckLevel;
+import fingering.playability.FindingKind;
+import fingering.playability.Severity;
+import fingering.playability.Threshold;
+import fingering.playability.part.PartMusic;
+import fingering.playability.rules.Findings.Together;
+import fingering.playability.rules.Findings.Words;
+import java.util.Locale;
+
+/** Clefs that players of the level do not read, and clefs that change too often. */
+public final class ClefRule implements CheckRule {
+  private static final double MICROS = 1e6;
+
+  private final CheckLevel level;
+  private final double between;
+
+  public ClefRule(CheckLevel level) {
+    this.level = level;
+    between = level.seconds(Threshold.BETWEEN_CLEFS);
+  }
+
+  @Override
+  public void check(PartMusic music, Findings findings) {
+    ImmutableSet<String> known = level.clefs(music.instrument());
+    ImmutableList<Moment> moments = music.moments();
+    Clef clef = music.prints().clef(moments.get(0).struck().get(0));
+    // What comes before the first change was read from the start.
+    long changed = -(long) (between * MICROS);
+    for (int m = 0; m < moments.size(); m++) {
+      Moment moment = moments.get(m);
+      Clef now = music.prints().clef(moment.struck().get(0));
+      Clef plain = new Clef(now.sign(), now.line(), 0);
+      if (!known.contains(plain.display())) {
+        findings.add(
+            FindingKind.CLEF_NOT_USUAL,
+            Together.IN_A_SECTION,
+            Severity.WORTH_KNOWING,
+            0,
+            moment,
+            () ->
+                new Words(
+                    "Players of the level do not read the %s clef on the %s"
+                        .formatted(plain.display(), music.instrument().spoken()),
+                    "Write it in " + String.join(" or ", known) + " clef."));
+      }
+      if (!now.equals(clef) && !music.movements().get(m)) {
+        double since = (moment.startMicros() - changed) / MICROS;
+        if (since < between) {
+          findings.add(
+              FindingKind.CHANGES_OF_CLEF,
+              Together.IN_A_PASSAGE,
+              Severity.WORTH_KNOWING,
+              -since,
+              moment,
+              () ->
+                  new Words(
+                      String.format(
+                          Locale.ROOT,
+                          "The clef changes to %s %.1f s after the last change",
+                          plain.display(),
+                          since),
+                      "Keep to one clef, with some more ledger lines."));
+        }
+        changed = moment.startMicros();
+      }
+      clef = now;
+    }
+  }
+}

@@ -1,0 +1,105 @@
+package fingering.playability.rules;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+import fingering.music.Harmonic;
+import fingering.music.Moment;
+import fingering.music.Note;
+import fingering.playability.CheckLevel;
+import fingering.playability.FindingKind;
+import fingering.playability.Severity;
+import fingering.playability.Threshold;
+import fingering.playability.part.PartMusic;
+import fingering.playability.rules.Findings.Spot;
+import fingering.playability.rules.Findings.Together;
+import fingering.playability.rules.Findings.Words;
+import fingering.tables.Instrument;
+import java.util.Optional;
+
+/** Harmonics that no string has, and kinds of harmonics that the level has not learned. */
+public final class HarmonicRule implements CheckRule {
+  private final boolean natural;
+  private final boolean artificial;
+
+  public HarmonicRule(CheckLevel level) {
+    natural = level.yes(Threshold.NATURAL_HARMONICS);
+    artificial = level.yes(Threshold.ARTIFICIAL_HARMONICS);
+  }
+
+  @Override
+  public void check(PartMusic music, Findings findings) {
+    for (int m = 0; m < music.moments().size(); m++) {
+      Optional<Moment> playable = music.playable().get(m);
+      if (playable.isEmpty()) {
+        continue;
+      }
+      for (Note note : playable.get().struck()) {
+        if (note.marks().harmonic().isPresent() && !open(music.instrument(), note)) {
+          harmonic(playable.get(), note, music.ways().get(m), findings);
+        }
+      }
+    }
+  }
+
+  /** A circle over an open string only says that it is open. */
+  private static boolean open(Instrument instrument, Note note) {
+    return instrument.strings().stream().anyMatch(s -> s.pitch().midi() == note.midi());
+  }
+
+  private void harmonic(Moment moment, Note note, ImmutableList<Grip> ways, Findings findings) {
+    boolean touched = false;
+    boolean byOneFinger = false;
+    for (Grip grip : ways) {
+      int at = grip.notes(moment).indexOf(note);
+      Placement placement = grip.placements().get(at);
+      touched |= placement.touch().isPresent();
+      byOneFinger |=
+          placement.touch().map(touch -> touch.finger() == placement.finger()).orElse(false);
+    }
+    Harmonic how = note.marks().harmonic().orElseThrow();
+    if (!touched) {
+      boolean alone = moment.struck().size() == 1 && moment.held().isEmpty();
+      Severity severity = alone && how.touched().isPresent() ? Severity.UNPLAYABLE : Severity.RISKY;
+      findings.add(
+          FindingKind.HARMONIC_NOT_THERE,
+          Together.IN_A_SECTION,
+          moment.place(),
+          spot(severity, note, notThere(note, how)));
+    } else if (byOneFinger ? !natural : !artificial) {
+      findings.add(
+          FindingKind.HARMONIC_BEYOND_LEVEL,
+          Together.IN_A_SECTION,
+          moment.place(),
+          spot(Severity.RISKY, note, notLearned(note, byOneFinger)));
+    }
+  }
+
+  private static Spot spot(Severity severity, Note note, Words words) {
+    return new Spot(severity, note.midi(), ImmutableList.of(note), () -> words);
+  }
+
+  private static Words notLearned(Note note, boolean natural) {
+    return new Words(
+        "%s is %s harmonic, which the level has not learned"
+            .formatted(note.sounding().display(), natural ? "a natural" : "an artificial"),
+        "Write the note without the harmonic, or leave it to some of the players.");
+  }
+
+  private static Words notThere(Note note, Harmonic how) {
+    String where =
+        how.touched()
+            .map(
+                touched ->
+                    how.stopped()
+                        .map(
+                            stopped ->
+                                "touching %s over %s sounds no harmonic that a hand can take"
+                                    .formatted(touched.display(), stopped.display()))
+                        .orElse("no open string has a harmonic at " + touched.display()))
+            .orElse("no open string has it, and no hand makes it of a stopped note");
+    return new Words(
+        "%s cannot be had as a harmonic: %s".formatted(note.sounding().display(), where),
+        "Write a touched fourth over the note two octaves below the sound, or leave the sign out.");
+  }
+}

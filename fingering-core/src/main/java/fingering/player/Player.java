@@ -1,0 +1,82 @@
+package fingering.player;
+
+import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.LeftHand;
+import fingering.scoring.Weights;
+import fingering.tables.Instrument;
+import fingering.tables.Position;
+import java.util.Optional;
+
+/**
+ * A student: what is charged by default, instrument and hand, and what has been learned. What a
+ * heading does not list is new to the player; a heading that is empty says nothing, and nothing is
+ * charged for it.
+ *
+ * @param preset name of the weights, one of {@link Weights#presets()}
+ * @param instrument what the player plays, of its usual size
+ * @param size size of the instrument, as {@link fingering.tables.Instruments#size} reads it
+ * @param hand the left hand
+ * @param positions the positions learned
+ * @param patterns the finger patterns learned
+ * @param extensions the extensions learned
+ * @param shifts the kinds of shift learned
+ */
+public record Player(
+    Optional<String> preset,
+    Optional<Instrument> instrument,
+    Optional<String> size,
+    Optional<LeftHand> hand,
+    Optional<ImmutableSet<Position>> positions,
+    Optional<ImmutableSet<FingerPattern>> patterns,
+    Optional<ImmutableSet<Extension>> extensions,
+    Optional<ImmutableSet<ShiftKind>> shifts) {
+
+  /** A player of whom nothing is said. */
+  public static final Player UNKNOWN =
+      new Player(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
+
+  /**
+   * Reads a player file: lines of {@code heading = value}, lists parted by commas, {@code #} before
+   * remarks.
+   *
+   * @param name what to call the text in a complaint, a file name say
+   * @throws IllegalArgumentException if a line cannot be read, a heading is unknown or stands
+   *     twice, or a word is none of those allowed; the message is one sentence that names the line,
+   *     the word and those allowed
+   */
+  public static Player parse(String name, String text) {
+    return new PlayerFile(name).read(text);
+  }
+
+  /** The same player, who has learned these positions and no others. */
+  public Player withPositions(ImmutableSet<Position> learned) {
+    return new Player(
+        preset, instrument, size, hand, Optional.of(learned), patterns, extensions, shifts);
+  }
+
+  /** The same player, who has learned these finger patterns and no others. */
+  public Player withPatterns(ImmutableSet<FingerPattern> learned) {
+    return new Player(
+        preset, instrument, size, hand, positions, Optional.of(learned), extensions, shifts);
+  }
+
+  /** The same player, who has learned these extensions and no others. */
+  public Player withExtensions(ImmutableSet<Extension> learned) {
+    return new Player(
+        preset, instrument, size, hand, positions, patterns, Optional.of(learned), shifts);
+  }
+
+  /** The same player, who has learned these kinds of shift and no others. */
+  public Player withShifts(ImmutableSet<ShiftKind> learned) {
+    return new Player(
+        preset, instrument, size, hand, positions, patterns, extensions, Optional.of(learned));
+  }
+}

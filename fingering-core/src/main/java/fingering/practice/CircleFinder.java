@@ -1,0 +1,280 @@
+package fingering.practice;
+
+import com.google.common.collect.ImmutableList;
+import fingering.music.Measure;
+import fingering.music.Moment;
+import fingering.music.Passage;
+import fingering.music.Place;
+import fingering.music.PrintedMeasure;
+import fingering.music.PrintedMeasure.Bar;
+import fingering.music.PrintedPart;
+import fingering.music.PrintedPart.Ending;
+import fingering.music.PrintedPart.Wedge;
+import fingering.music.PrintedText;
+import fingering.music.PrintedText.Kind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Finds what to circle in a part (common practice, no source). */
+public final class CircleFinder {
+  private static final ImmutableList<String> LOUDNESS =
+      ImmutableList.of("pppp", "ppp", "pp", "p", "mp", "mf", "f", "ff", "fff", "ffff");
+
+  /** So many steps at once are sudden: p to f is three, mf to f one. */
+  private static final int SUDDEN_STEPS = 2;
+
+  /** A hairpin of so many measures is long. */
+  private static final int LONG_MEASURES = 2;
+
+  private static final Pattern SUBITO = Pattern.compile("\\b(?:sub\\.?|subito)(?:\\W|$)");
+  private static final Pattern GROWING =
+      Pattern.compile("^(?:cresc|dim|decresc|morendo|calando).*");
+  private static final Pattern STRING =
+      Pattern.compile("^(?:sul|sulla|sur|auf|auf der|am) .*|^col legno.*|^(?:ord|nat)\\b.*");
+  private static final Pattern MUTE = Pattern.compile(".*\\b(?:sord|mute|dämpfer).*");
+
+  private final Passage passage;
+  private final PrintedPart part;
+  private final List<PrintedText> texts;
+  private final List<Circle> found = new ArrayList<>();
+  private final ChangeoverTime hands;
+
+  private CircleFinder(Passage passage, PrintedPart part) {
+    this.passage = passage;
+    this.part = part;
+    texts = part.texts();
+    hands = new ChangeoverTime(passage.moments());
+  }
+
+  /**
+   * What to circle in a passage, by kinds, each in the order of the music.
+   *
+   * @param part what is printed of it
+   */
+  public static ImmutableList<Circle> of(Passage passage, PrintedPart part) {
+    CircleFinder circles = new CircleFinder(passage, part);
+    circles.dynamics();
+    circles.hairpins();
+    circles.words();
+    circles.plucking();
+    circles.accents();
+    circles.repeats();
+    return ImmutableList.sortedCopyOf(
+        Comparator.comparing(Circle::kind)
+            .thenComparingInt(circle -> circle.place().measureIndex())
+            .thenComparingDouble(circle -> circle.place().onset().doubleValue()),
+        circles.found);
+  }
+
+  private void add(Circle.Kind kind, Place place, String says) {
+    found.add(new Circle(kind, place, says));
+  }
+
+  private List<PrintedText> all(Kind kind) {
+    return texts.stream().filter(text -> text.kind() == kind).toList();
+  }
+
+  private void dynamics() {
+    Optional<PrintedText> before = Optional.empty();
+    for (PrintedText sign : all(Kind.DYNAMIC)) {
+      String text = sign.text();
+      int level = LOUDNESS.indexOf(text);
+      String last = before.map(PrintedText::text).orElse("");
+      boolean led = before.filter(from -> led(from.start(), sign.start())).isPresent();
+      boolean far =
+          level >= 0
+              && LOUDNESS.contains(last)
+              && Math.abs(level - LOUDNESS.indexOf(last)) >= SUDDEN_STEPS;
+      if (subito(sign) || level < 0) {
+        add(Circle.Kind.SUDDEN, sign.place(), text + (subito(sign) ? ", subito" : ": at once"));
+      } else if (far && !led) {
+        add(Circle.Kind.SUDDEN, sign.place(), text + " at once after " + last);
+      } else {
+        add(Circle.Kind.DYNAMIC, sign.place(), text);
+      }
+      before = Optional.of(sign);
+    }
+  }
+
+  /** Whether a hairpin or such words lead from one time to another. */
+  private boolean led(BigFraction from, BigFraction to) {
+    return Stream.concat(
+            part.wedges().stream().map(Wedge::start),
+            all(Kind.WORDS).stream().filter(CircleFinder::growing).map(PrintedText::start))
+        .anyMatch(start -> start.compareTo(from) >= 0 && start.compareTo(to) < 0);
+  }
+
+  private static String lower(PrintedText sign) {
+    return sign.text().toLowerCase(Locale.ROOT);
+  }
+
+  private static boolean growing(PrintedText sign) {
+    return GROWING.matcher(lower(sign)).matches();
+  }
+
+  private boolean subito(PrintedText sign) {
+    return all(Kind.WORDS).stream()
+        .anyMatch(
+            words -> words.start().equals(sign.start()) && SUBITO.matcher(lower(words)).find());
+  }
+
+  private void hairpins() {
+    for (Wedge wedge : part.wedges()) {
+      if (wedge.from().measureIndex() >= passage.measures().get(0).index()) {
+        hairpin(wedge.from(), wedge.start(), Optional.of(wedge.to()), wedge.end(), wedge.louder());
+      }
+    }
+    for (PrintedText words : all(Kind.WORDS)) {
+      if (growing(words)) {
+        Optional<PrintedText> end =
+            all(Kind.DYNAMIC).stream()
+                .filter(one -> one.start().compareTo(words.start()) > 0)
+                .findFirst();
+        hairpin(
+            words.place(),
+            words.start(),
+            end.map(PrintedText::place),
+            end.map(PrintedText::start).orElse(words.start()),
+            lower(words).startsWith("cresc"));
+      }
+    }
+  }
+
+  private void hairpin(
+      Place from, BigFraction start, Optional<Place> to, BigFraction end, boolean louder) {
+    int last = to.map(CircleFinder::lastMeasure).orElse(from.measureIndex());
+    int measures = last - from.measureIndex() + 1;
+    String way = louder ? "crescendo" : "diminuendo";
+    if (measures < LONG_MEASURES) {
+      add(Circle.Kind.DYNAMIC, from, way);
+      return;
+    }
+    String until = number(from.measureIndex() + measures / 2, to.orElseThrow());
+    add(
+        Circle.Kind.LONG_HAIRPIN,
+        from,
+        way
+            + " over "
+            + measures
+            + " measures"
+            + inForce(start).map(one -> " from " + one).orElse("")
+            + reached(end, to.orElseThrow())
+                .filter(one -> !inForce(start).equals(Optional.of(one)))
+                .map(one -> " to " + one)
+                .orElse("")
+            + (louder
+                ? ": begin softer than you think, and still be soft in measure "
+                : ": begin full, and still have sound in measure ")
+            + until);
+  }
+
+  /** One that ends on the first beat ends with the measure before. */
+  private static int lastMeasure(Place end) {
+    return end.measureIndex() - (end.onset().signum() == 0 ? 1 : 0);
+  }
+
+  /** The number of the measure of that index, or, beyond the passage, of the end. */
+  private String number(int index, Place end) {
+    return passage.measures().stream()
+        .filter(measure -> measure.index() == index)
+        .map(Measure::number)
+        .findFirst()
+        .orElse(end.measure());
+  }
+
+  /** The dynamic that holds at a time, or stands there. */
+  private Optional<String> inForce(BigFraction at) {
+    return all(Kind.DYNAMIC).stream()
+        .filter(sign -> sign.start().compareTo(at) <= 0)
+        .reduce((one, other) -> other)
+        .map(PrintedText::text);
+  }
+
+  /** The dynamic to which a hairpin leads: at its end, or soon behind it. */
+  private Optional<String> reached(BigFraction end, Place place) {
+    return all(Kind.DYNAMIC).stream()
+        .filter(sign -> sign.start().compareTo(end) >= 0)
+        .filter(sign -> sign.place().measureIndex() <= place.measureIndex() + 1)
+        .findFirst()
+        .map(PrintedText::text);
+  }
+
+  private void words() {
+    for (PrintedText sign : texts) {
+      String text = lower(sign);
+      if (sign.kind() == Kind.TEMPO) {
+        add(Circle.Kind.WORDS, sign.place(), sign.text().replace("=", " = "));
+      } else if (sign.kind() == Kind.MUTE) {
+        add(Circle.Kind.CHANGE, sign.place(), hands.mute(sign));
+      } else if (sign.kind() == Kind.WORDS
+          && !growing(sign)
+          && !text.startsWith("pizz")
+          && !text.startsWith("arco")) {
+        if (MUTE.matcher(text).matches()) {
+          add(Circle.Kind.CHANGE, sign.place(), hands.mute(sign));
+        } else if (STRING.matcher(text).matches()) {
+          add(Circle.Kind.CHANGE, sign.place(), sign.text() + ": " + hands.seconds(sign.start()));
+        } else if (!SUBITO.matcher(text).find()) {
+          add(Circle.Kind.WORDS, sign.place(), sign.text());
+        }
+      }
+    }
+  }
+
+  private void plucking() {
+    List<Moment> moments = passage.moments();
+    for (int m = 0; m < moments.size(); m++) {
+      boolean before = m > 0 && moments.get(m - 1).pizzicato();
+      if (moments.get(m).pizzicato() != before) {
+        add(Circle.Kind.CHANGE, moments.get(m).place(), hands.plucked(m));
+      }
+    }
+  }
+
+  private void accents() {
+    Map<Integer, List<Place>> places = new LinkedHashMap<>();
+    for (Moment moment : passage.moments()) {
+      if (moment.struck().stream().anyMatch(note -> note.marks().accent())) {
+        places
+            .computeIfAbsent(moment.place().measureIndex(), measure -> new ArrayList<>())
+            .add(moment.place());
+      }
+    }
+    for (List<Place> accented : places.values()) {
+      String beats = String.join(", ", accented.stream().map(Place::beatText).toList());
+      add(
+          Circle.Kind.ACCENT,
+          accented.get(0),
+          accented.size() == 1 ? "accent" : "accents on beats " + beats);
+    }
+  }
+
+  private void repeats() {
+    for (PrintedMeasure measure : part.measures()) {
+      Measure read = passage.measures().get(measure.index() - passage.measures().get(0).index());
+      if (measure.repeatStart()) {
+        add(Circle.Kind.REPEAT, read.place(BigFraction.ZERO), "repeat from here");
+      }
+      for (Ending ending : part.endings()) {
+        if (ending.first() == measure.index()) {
+          add(Circle.Kind.REPEAT, read.place(BigFraction.ZERO), "ending " + ending.number());
+        }
+      }
+      if (measure.end() == Bar.REPEAT) {
+        add(
+            Circle.Kind.REPEAT,
+            read.place(BigFraction.ZERO),
+            "repeat at its end: find the place to go back to");
+      }
+    }
+    all(Kind.JUMP).forEach(jump -> add(Circle.Kind.REPEAT, jump.place(), jump.text()));
+  }
+}

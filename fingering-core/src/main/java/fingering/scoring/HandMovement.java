@@ -1,0 +1,46 @@
+package fingering.scoring;
+
+import fingering.fingerboard.Frame;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+
+/** What the left hand and the bow do between two grips: shift, or cross strings. */
+public final class HandMovement {
+  private HandMovement() {}
+
+  /** Whether the hand shifts. A note that is only respelled under the same finger is no shift. */
+  public static boolean shifts(Transition passing, Grip before, Grip now) {
+    Frame from = before.frame();
+    if (!from.shiftsTo(now.frame())) {
+      return false;
+    }
+    return !(passing.respelled() && samePlace(before.top(), now.top()));
+  }
+
+  private static boolean samePlace(Placement a, Placement b) {
+    return a.string() == b.string() && a.finger() == b.finger() && a.semitones() == b.semitones();
+  }
+
+  /** Whether the bow has to travel from one grip to the other. */
+  public static boolean bowed(Transition passing) {
+    return !passing.plucked() && !passing.acrossRest();
+  }
+
+  /**
+   * How many strings the bow crosses: 0 where the grips share a string, 1 to a neighbouring string,
+   * 2 where it skips one.
+   */
+  public static int stringsCrossed(Transition passing, Grip before, Grip now) {
+    if (!bowed(passing)) {
+      return 0;
+    }
+    int nearest = Integer.MAX_VALUE;
+    for (int i = 0; i < before.placements().size(); i++) {
+      for (int j = 0; j < now.placements().size(); j++) {
+        int strings = before.placements().get(i).string() - now.placements().get(j).string();
+        nearest = Math.min(nearest, Math.abs(strings));
+      }
+    }
+    return nearest;
+  }
+}

@@ -1,0 +1,37 @@
+package fingering.scoring.rules;
+
+import fingering.fingerboard.Grip;
+import fingering.scoring.NoteContext;
+import fingering.scoring.NoteRule;
+import fingering.scoring.PacedNoteRule;
+
+/** A note rule made of its description and a measure. */
+record NamedNoteRule(String id, String name, String explanation, String unit, Measure measure)
+    implements NoteRule {
+  /** Measures how much of something a grip has. */
+  interface Measure {
+    /** Finds nothing. */
+    Measure NEVER = (stroke, grip) -> 0;
+
+    long amount(NoteContext stroke, Grip grip);
+  }
+
+  /** The same kind of rule, which charges in proportion to the pace. */
+  record Paced(String id, String name, String explanation, String unit, Measure measure)
+      implements PacedNoteRule {
+    @Override
+    public long share(NoteContext stroke, Grip grip) {
+      return measure.amount(stroke, grip);
+    }
+  }
+
+  @Override
+  public boolean idle() {
+    return measure == Measure.NEVER;
+  }
+
+  @Override
+  public long amount(NoteContext stroke, Grip grip) {
+    return measure.amount(stroke, grip);
+  }
+}

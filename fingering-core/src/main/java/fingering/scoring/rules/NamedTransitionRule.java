@@ -1,0 +1,87 @@
+package fingering.scoring.rules;
+
+import fingering.fingerboard.Grip;
+import fingering.scoring.PacedTransitionRule;
+import fingering.scoring.ShiftCondition;
+import fingering.scoring.TimedTransitionRule;
+import fingering.scoring.Transition;
+import fingering.scoring.TransitionRule;
+import java.util.function.Predicate;
+
+/**
+ * A transition rule made of its description and a measure.
+ *
+ * @param occasion what the hand has to do for the measure to find anything
+ * @param concerned the passings in which it may find anything
+ */
+record NamedTransitionRule(
+    String id,
+    String name,
+    String explanation,
+    String unit,
+    Measure measure,
+    ShiftCondition occasion,
+    Predicate<Transition> concerned)
+    implements TransitionRule {
+
+  NamedTransitionRule(String id, String name, String explanation, String unit, Measure measure) {
+    this(id, name, explanation, unit, measure, ShiftCondition.ANY, passing -> true);
+  }
+
+  /** Measures how much of something a passing has. */
+  interface Measure {
+    /** Finds nothing. */
+    Measure NEVER = (passing, before, now) -> 0;
+
+    long amount(Transition passing, Grip before, Grip now);
+  }
+
+  /** The same kind of rule, which charges in proportion to the pace. */
+  record Paced(String id, String name, String explanation, String unit, Measure measure)
+      implements PacedTransitionRule {
+    @Override
+    public long share(Transition passing, Grip before, Grip now) {
+      return measure.amount(passing, before, now);
+    }
+  }
+
+  /** The same kind of rule, which charges the time that is lacking. */
+  record Hurried(
+      String id, String name, String explanation, String unit, long unitMicros, Measure needed)
+      implements TimedTransitionRule {
+    @Override
+    public long needed(Transition passing, Grip before, Grip now) {
+      return needed.amount(passing, before, now);
+    }
+
+    @Override
+    public ShiftCondition occasion() {
+      return ShiftCondition.SHIFT;
+    }
+  }
+
+  /** The same, where it is known to find nothing on other occasions. */
+  NamedTransitionRule on(ShiftCondition only) {
+    return new NamedTransitionRule(id, name, explanation, unit, measure, only, concerned);
+  }
+
+  /** The same, where it is known to find nothing in other passings. */
+  NamedTransitionRule where(Predicate<Transition> only) {
+    return new NamedTransitionRule(id, name, explanation, unit, measure, occasion, only);
+  }
+
+  @Override
+  public boolean idle() {
+    return measure == Measure.NEVER;
+  }
+
+  @Override
+  public boolean concerns(Transition passing) {
+    return concerned.test(passing);
+  }
+
+  @Override
+  public long amount(Transition passing, Grip before, Grip now) {
+    return measure.amount(passing, before, now);
+  }
+}

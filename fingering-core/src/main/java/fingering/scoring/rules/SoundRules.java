@@ -1,0 +1,108 @@
+package fingering.scoring.rules;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Frame;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.Placement;
+import fingering.scoring.CostRule;
+import fingering.scoring.HandMovement;
+import fingering.scoring.NoteContext;
+import fingering.scoring.ShiftCondition;
+import fingering.scoring.Transition;
+import fingering.tables.Position;
+
+/**
+ * Rules of sound: what matters the more the more slowly the music goes. In quick passage work they
+ * charge nothing.
+ */
+final class SoundRules {
+  /** The widest step of a scale, in semitones. */
+  private static final int STEP = 2;
+
+  private SoundRules() {}
+
+  static ImmutableList<CostRule> all() {
+    return ImmutableList.of(
+        new NamedNoteRule.Paced(
+            "open-string-singing",
+            "Open string in singing music",
+            "The slower the music, the more an open string, without vibrato, falls out of the line.",
+            "hundredth of a second",
+            (stroke, grip) -> bowedOpen(stroke, grip) ? 1 : 0),
+        new NamedNoteRule.Paced(
+            "top-string-singing",
+            "Top string in singing music",
+            "The slower the music, the warmer it sounds on the strings below the brightest.",
+            "hundredth of a second",
+            (stroke, grip) -> grip.top().string() == 1 ? 1 : 0),
+        new NamedNoteRule.Paced(
+            "low-position-singing",
+            "Near the nut in singing music",
+            "The slower the music, the more the freer vibrato of the higher positions is missed.",
+            "hundredth of a second",
+            (stroke, grip) -> nearTheNut(grip) ? 1 : 0),
+        new NamedTransitionRule.Paced(
+            "crossing-singing",
+            "Crossing in singing music",
+            "The slower the music, the more a change of string changes the voice.",
+            "hundredth of a second",
+            (passing, before, now) -> crosses(passing, before, now) ? 1 : 0),
+        new NamedTransitionRule(
+                "crossing-step",
+                "Crossing for a step",
+                "The bow changes string for a step of the scale, which one string would have joined.",
+                "crossing",
+                (passing, before, now) -> step(passing) && crosses(passing, before, now) ? 1 : 0)
+            .where(passing -> step(passing) && HandMovement.bowed(passing)),
+        new NamedNoteRule(
+            "open-top-string",
+            "Open top string",
+            "The open top string is shrill, and may whistle.",
+            "note",
+            (stroke, grip) -> bowedOpen(stroke, grip) && grip.top().string() == 1 ? 1 : 0),
+        new NamedNoteRule(
+            "high-position",
+            "Above 3rd position",
+            "Higher up the places lie closer, and the hand has left the neck.",
+            "position",
+            SoundRules::above),
+        new NamedTransitionRule(
+                "shift-off-beat",
+                "Shift off the beat",
+                "A shift hides best where the new bow or the accent comes: on the beat.",
+                "shift",
+                (passing, before, now) ->
+                    passing.offBeat() && HandMovement.shifts(passing, before, now) ? 1 : 0)
+            .on(ShiftCondition.SHIFT)
+            .where(Transition::offBeat));
+  }
+
+  private static boolean bowedOpen(NoteContext stroke, Grip grip) {
+    return grip.top().open() && !stroke.plucked();
+  }
+
+  private static boolean nearTheNut(Grip grip) {
+    return in(grip, Position.HALF) || in(grip, Position.FIRST);
+  }
+
+  private static boolean in(Grip grip, Position position) {
+    Placement top = grip.top();
+    return !top.open() && top.frame().position().equals(position);
+  }
+
+  private static long above(NoteContext stroke, Grip grip) {
+    Frame frame = grip.top().frame();
+    if (grip.top().open() || frame.thumb().isPresent()) {
+      return 0;
+    }
+    return Math.max(0, frame.position().halves() / 2 - 3);
+  }
+
+  private static boolean crosses(Transition passing, Grip before, Grip now) {
+    return before.top().string() != now.top().string() && HandMovement.bowed(passing);
+  }
+
+  private static boolean step(Transition passing) {
+    return Math.abs(passing.rises()) <= STEP;
+  }
+}

@@ -1,0 +1,100 @@
+package fingering.musicxml.file;
+
+import static fingering.musicxml.ScoreText.START;
+import static fingering.musicxml.ScoreText.measure;
+import static fingering.musicxml.ScoreText.note;
+import static fingering.musicxml.ScoreText.part;
+import static fingering.musicxml.ScoreText.score;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import fingering.musicxml.Refusal;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ScoreLimitsTest {
+  private static final String TWO_PARTS =
+      score(
+          part("Violin", "", measure("1", START, note("D5", 8), note("E5", 8)), measure("2")),
+          part("Viola", "", measure("1", START, note("A4", 16)), measure("2")));
+
+  private static Score read(String limits) {
+    ScoreLimits set = ScoreLimits.USUAL.with(limits);
+    return ScoreReader.read(ScoreFile.of(TWO_PARTS, ImmutableList.of(), set));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"parts, 2", "measures, 4", "notes, 3"})
+  void aScoreIsReadUpToTheLimitAndRefusedBeyond(String limit, int holds) {
+    assertThat(read(limit + "=" + holds).parts()).hasSize(2);
+    assertThat(Refusal.of(() -> read(limit + "=" + (holds - 1))))
+        .contains("The score has more than %d %s".formatted(holds - 1, limit))
+        .contains("--limit %s=NUMBER".formatted(limit));
+  }
+
+  @Test
+  void severalLimitsAreSetAtOnceAndOthersStay() {
+    ScoreLimits limits = ScoreLimits.USUAL.with("measures=20000, BYTES=64m,notes=2K");
+
+    assertThat(limits.of(ScoreLimit.MEASURES)).isEqualTo(20_000);
+    assertThat(limits.of(ScoreLimit.BYTES)).isEqualTo(64L << 20);
+    assertThat(limits.of(ScoreLimit.NOTES)).isEqualTo(2048);
+    assertThat(limits.of(ScoreLimit.PARTS)).isEqualTo(ScoreLimit.PARTS.usual());
+    assertThat(ScoreLimits.USUAL.of(ScoreLimit.MEASURES)).isEqualTo(500_000);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "measures",
+        "measures=",
+        "measures=-1",
+        "measures=1.5",
+        "=5",
+        "measures=1;notes=2",
+        "measures=99999999999999999999",
+        "notes=1,",
+        "bytes=1T"
+      })
+  void whatIsNoLimitIsRefused(String text) {
+    assertThatThrownBy(() -> ScoreLimits.USUAL.with(text))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("write a name and a number");
+  }
+
+  @Test
+  void anUnknownLimitIsAnsweredWithThoseThereAre() {
+    assertThatThrownBy(() -> ScoreLimits.USUAL.with("pages=5"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage(
+            "There is no limit 'pages': set one of bytes, unpacked, ratio, files, nesting, parts, measures, notes.");
+  }
+
+  @ParameterizedTest
+  @EnumSource(ScoreLimit.class)
+  void figuresOutOfRangeAreRefusedWithTheRange(ScoreLimit limit) {
+    for (long figure : new long[] {limit.least() - 1, limit.most() + 1, Long.MAX_VALUE}) {
+      assertThatThrownBy(() -> ScoreLimits.USUAL.with(limit, figure))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining("from %d to %d".formatted(limit.least(), limit.most()));
+    }
+    assertThat(ScoreLimits.USUAL.with(limit, limit.most()).of(limit)).isEqualTo(limit.most());
+    assertThat(ScoreLimits.USUAL.with(limit, limit.least()).of(limit)).isEqualTo(limit.least());
+    assertThatThrownBy(() -> ScoreLimits.USUAL.with(limit.key() + "=999999999999999G"))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void everyLimitHasAFigure() {
+    assertThatThrownBy(() -> new ScoreLimits(ImmutableMap.of(ScoreLimit.BYTES, 5L)))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+}

@@ -1,0 +1,32 @@
+package fingering.playability.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fingering.playability.CheckLevel;
+import fingering.playability.FindingKind;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** What {@code docs/check.md} lists is all there is. */
+class CheckPageTest {
+
+  @Test
+  void thePageHasEveryKind() throws IOException {
+    String page = page();
+    assertThat(FindingKind.values())
+        .allSatisfy(kind -> assertThat(page).contains("`" + kind.id() + "`"));
+  }
+
+  @Test
+  void thePageHasEveryLevel() throws IOException {
+    String page = page();
+    assertThat(CheckLevel.presets())
+        .allSatisfy(level -> assertThat(page).contains("`" + level + "`"));
+  }
+
+  private static String page() throws IOException {
+    return Files.readString(Path.of("..", "docs", "check.md"));
+  }
+}

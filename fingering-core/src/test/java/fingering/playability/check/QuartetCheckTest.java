@@ -1,0 +1,68 @@
+package fingering.playability.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
+import fingering.playability.CheckLevel;
+import fingering.playability.Finding;
+import fingering.playability.ScoreCheck;
+import fingering.playability.Severity;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Real quartets are played, so that next to nothing in them is unplayable: what is found are
+ * mistakes of the files. The scores are not part of the project; {@code -Dquartets=FOLDER} names a
+ * folder of compressed MusicXML, {@code -Dlevel=LEVEL} another level than professional, and {@code
+ * mvn -pl fingering-core -am test -Dtest=QuartetCheckTest -Dsurefire.failIfNoSpecifiedTests=false}
+ * runs it alone and lists the findings.
+ */
+class QuartetCheckTest {
+  private static final int FILES_FOR_EACH_MISTAKE = 8;
+  private static final String PROFESSIONAL = "professional";
+
+  @Test
+  void nextToNothingInRealQuartetsIsUnplayable() throws IOException {
+    String folder = System.getProperty("quartets", "");
+    assumeTrue(
+        !folder.isEmpty(), "skipped: give a folder of quartets in MusicXML with -Dquartets=FOLDER");
+    Checker checker = Checker.of(CheckLevel.preset(System.getProperty("level", PROFESSIONAL)));
+    Map<String, Integer> counts = new TreeMap<>();
+    int unplayable = 0;
+    List<Path> files = scores(Path.of(folder));
+    for (Path file : files) {
+      Score score = ScoreReader.read(ScoreFile.read(file));
+      ScoreCheck check = checker.check(score);
+      unplayable += check.count(Severity.UNPLAYABLE);
+      for (Finding finding : check.findings()) {
+        counts.merge(finding.severity().told() + ", " + finding.kind().id(), 1, Integer::sum);
+        System.out.printf(
+            "%s %s %s: %s, %s %s%n",
+            file.getFileName(),
+            finding.part().name(),
+            finding.where(),
+            finding.severity().told(),
+            finding.reason(),
+            finding.wayOut().orElse(""));
+      }
+    }
+    counts.forEach((kind, count) -> System.out.println(count + " " + kind));
+    assertThat(files).isNotEmpty();
+    assertThat(unplayable).isLessThanOrEqualTo(files.size() / FILES_FOR_EACH_MISTAKE);
+  }
+
+  private static List<Path> scores(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(file -> file.toString().endsWith(".mxl")).sorted().toList();
+    }
+  }
+}

@@ -1,0 +1,169 @@
+package fingering.playability.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fingering.playability.Finding;
+import fingering.playability.FindingKind;
+import fingering.playability.Forces;
+import fingering.playability.Scored;
+import fingering.playability.Severity;
+import org.junit.jupiter.api.Test;
+
+/** What hand and bow can take at once: common practice, no source, unless one is named. */
+class ChordRuleTest {
+  private static final String NEEDS_ONE_STRING = "A3+B3/2 r/2";
+
+  /** A chord that N. Rimsky-Korsakov's table of three-note chords has (from memory). */
+  private static final String IN_THE_TABLES = "G3+D4+B4/1 r/3";
+
+  @Test
+  void twoNotesThatNeedOneStringAreUnplayableForOnePlayer() {
+    assertThat(
+            Scored.of("Violin", NEEDS_ONE_STRING)
+                .findings("professional", Forces.ONE_PLAYER, FindingKind.CHORD_NO_HAND))
+        .singleElement()
+        .satisfies(
+            finding -> {
+              assertThat(finding.severity()).isEqualTo(Severity.UNPLAYABLE);
+              assertThat(finding.reason())
+                  .isEqualTo("A3+B3 needs one string of the violin for two notes.");
+              assertThat(finding.wayOut()).contains("Leave B3 out.");
+            });
+  }
+
+  @Test
+  void aSectionDividesThem() {
+    Scored music = Scored.of("Violins", NEEDS_ONE_STRING);
+    assertThat(music.findings("professional", FindingKind.CHORD_NO_HAND))
+        .extracting(Finding::severity, finding -> finding.wayOut().orElse(""))
+        .containsExactly(
+            org.assertj.core.groups.Tuple.tuple(Severity.WORTH_KNOWING, "Write 'div.' over it."));
+    assertThat(music.findings("first-years", FindingKind.CHORD_NO_HAND))
+        .extracting(Finding::severity)
+        .containsExactly(Severity.RISKY);
+    assertThat(
+            Scored.of("Violins", "\"div.\" " + NEEDS_ONE_STRING).check("professional").findings())
+        .isEmpty();
+    assertThat(Scored.of("Violins", "A3/2 r/2 & B3/2").check("professional").findings()).isEmpty();
+  }
+
+  @Test
+  void aSoloistOfASectionDoesNot() {
+    assertThat(
+            Scored.of("Violins", "\"solo\" " + NEEDS_ONE_STRING)
+                .findings("professional", FindingKind.CHORD_NO_HAND))
+        .extracting(Finding::severity)
+        .containsExactly(Severity.UNPLAYABLE);
+    assertThat(
+            Scored.of("Violins", "\"solo\" G4/4 | \"tutti\" " + NEEDS_ONE_STRING)
+                .findings("professional", FindingKind.CHORD_NO_HAND))
+        .extracting(Finding::severity)
+        .containsExactly(Severity.WORTH_KNOWING);
+  }
+
+  @Test
+  void aChordOfTheTablesIsPlayable() {
+    assertThat(Scored.of("Violin", IN_THE_TABLES).check("professional").findings()).isEmpty();
+  }
+
+  @Test
+  void aChordThatTheBowBreaksWhileTheHandMovesIsWorthKnowing() {
+    assertThat(
+            Scored.of("Violoncello", "[F4] Bb2+G3+C4/1 r/3")
+                .findings("professional", FindingKind.CHORD_NO_HAND))
+        .extracting(Finding::severity)
+        .containsExactly(Severity.WORTH_KNOWING);
+  }
+
+  @Test
+  void moreNotesThanStringsAreUnplayable() {
+    assertThat(
+            Scored.of("Violin", "G3+D4+B4+E5+G5/1 r/3")
+                .findings("professional", FindingKind.CHORD_NO_HAND))
+        .singleElement()
+        .satisfies(
+            finding ->
+                assertThat(finding.reason())
+                    .contains("has more notes than the violin has strings"));
+  }
+
+  @Test
+  void twoStringsSoundOnOfALongChord() {
+    assertThat(
+            Scored.of("Violin", "G3+D4+B4+G5/4")
+                .findings("professional", FindingKind.CHORD_NOT_HELD))
+        .hasSize(1);
+    assertThat(
+            Scored.of("Violin", "G3+D4+B4+G5/1 r/3")
+                .findings("professional", FindingKind.CHORD_NOT_HELD))
+        .isEmpty();
+    assertThat(Scored.of("Violin", "D4+B4/4").findings("professional", FindingKind.CHORD_NOT_HELD))
+        .isEmpty();
+  }
+
+  @Test
+  void aNoteHeldUnderAnotherOnItsStringHasToGo() {
+    assertThat(
+            Scored.of("Violin", "A3/4 & r/1 B3/3")
+                .findings("professional", FindingKind.HELD_NOTE_LET_GO))
+        .hasSize(1);
+    assertThat(
+            Scored.of("Violin", "A3/4 & r/1 F4/3")
+                .findings("professional", FindingKind.HELD_NOTE_LET_GO))
+        .isEmpty();
+  }
+
+  @Test
+  void inTheFirstYearsADoubleStopHasAnOpenString() {
+    assertThat(
+            Scored.of("Violin", "D4+B4/2 r/2")
+                .findings("first-years", FindingKind.DOUBLE_STOP_BEYOND_LEVEL))
+        .isEmpty();
+    Scored stopped = Scored.of("Violin", "E4+C5/2 r/2");
+    assertThat(stopped.findings("first-years", FindingKind.DOUBLE_STOP_BEYOND_LEVEL)).hasSize(1);
+    assertThat(stopped.findings("intermediate", FindingKind.DOUBLE_STOP_BEYOND_LEVEL)).isEmpty();
+  }
+
+  @Test
+  void aSectionIsToldWhetherItDivides() {
+    assertThat(
+            Scored.of("Violins", "D4+B4/2 r/2")
+                .findings("professional", FindingKind.DIVISI_NOT_MARKED))
+        .hasSize(1);
+    for (String words : new String[] {"div.", "non_div.", "geteilt", "divisés", "nicht_geteilt"}) {
+      assertThat(
+              Scored.of("Violins", "\"" + words + "\" D4+B4/2 r/2")
+                  .findings("professional", FindingKind.DIVISI_NOT_MARKED))
+          .as(words)
+          .isEmpty();
+    }
+    assertThat(
+            Scored.of("Violins", "\"div.\" D4+B4/2 \"unis.\" D4+B4/2")
+                .findings("professional", FindingKind.DIVISI_NOT_MARKED))
+        .hasSize(1);
+  }
+
+  @Test
+  void eachLineOfADividedSectionIsCheckedForItself() {
+    assertThat(
+            Scored.of("Violins", "\"div.\" A4+A6/4 | \"unis.\" A4/4")
+                .findings("intermediate", FindingKind.POSITION_BEYOND_LEVEL))
+        .hasSize(1);
+    assertThat(
+            Scored.of("Violins", "A4/4 & F3/4").findings("professional", FindingKind.OUT_OF_RANGE))
+        .hasSize(1);
+  }
+
+  @Test
+  void aDividedPassageHasAnEnd() {
+    String single = " A4/4 | A4/4 | A4/4 | A4/4 | A4/4 | A4/4";
+    assertThat(
+            Scored.of("Violins", "\"div.\" D4+B4/4 |" + single)
+                .findings("professional", FindingKind.DIVISI_NOT_ENDED))
+        .hasSize(1);
+    assertThat(
+            Scored.of("Violins", "\"div.\" D4+B4/4 | \"unis.\"" + single)
+                .findings("professional", FindingKind.DIVISI_NOT_ENDED))
+        .isEmpty();
+  }
+}

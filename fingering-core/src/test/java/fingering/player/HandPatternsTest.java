@@ -1,0 +1,41 @@
+package fingering.player;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.common.collect.ImmutableSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How the hand of violin and viola lies, and what players call it: common practice, no source. */
+class HandPatternsTest {
+  private final HandPatterns noneLearned = new HandPatterns(ImmutableSet.of());
+
+  @Test
+  void theFurthestPlaceOfTheFourthFingerAsksForTheHandThatIsApart() {
+    assertThat(noneLearned.unlearned(0, 4, 9)).isTrue();
+    assertThat(new HandPatterns(ImmutableSet.of(FingerPattern.APART)).unlearned(1, 4, 6)).isFalse();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 4, 10", "1, 2, 4", "1, 2, 0", "2, 1, -1", "1, 4, 7"})
+  void fingersCrossedOrSpreadBeyondEveryPatternAreNoPatternToLearn(
+      int below, int above, int apart) {
+    assertThat(noneLearned.unlearned(below, above, apart)).isFalse();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "1, 1, the first finger low",
+    "1, 2, the first finger in its usual place",
+    "1, 3, the first finger high",
+    "2, 3, the second finger low",
+    "2, 4, the second finger high",
+    "3, 5, the third finger in its usual place",
+    "3, 6, the third finger high",
+    "4, 6, the fourth finger low"
+  })
+  void aFingerLiesLowOrHighAgainstTheUsualHand(int finger, int semitones, String told) {
+    assertThat(HandPatterns.placeTold(finger, semitones)).isEqualTo(told);
+  }
+}

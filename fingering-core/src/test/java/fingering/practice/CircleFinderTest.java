@@ -1,0 +1,142 @@
+package fingering.practice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.common.collect.ImmutableList;
+import fingering.music.Passage;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What to circle in a part; common practice, no source. */
+class CircleFinderTest {
+  private static final String HEAD =
+      "<attributes><divisions>1</divisions><time><beats>4</beats><beat-type>4</beat-type></time>"
+          + "<clef><sign>G</sign><line>2</line></clef></attributes>";
+
+  private static String sign(String xml) {
+    return "<direction><direction-type>" + xml + "</direction-type></direction>";
+  }
+
+  private static String dynamic(String letters) {
+    return sign("<dynamics><" + letters + "/></dynamics>");
+  }
+
+  private static String words(String words) {
+    return sign("<words>" + words + "</words>");
+  }
+
+  private static String quarters(int number) {
+    return "<note><pitch><step>A</step><octave>4</octave></pitch><duration>1</duration></note>"
+        .repeat(number);
+  }
+
+  private static String rest(int quarters) {
+    return "<note><rest/><duration>" + quarters + "</duration></note>";
+  }
+
+  private static List<String> circles(String... measures) {
+    StringBuilder part = new StringBuilder();
+    for (int i = 0; i < measures.length; i++) {
+      part.append("<measure number=\"" + (i + 1) + "\">" + (i == 0 ? HEAD : "") + measures[i]);
+      part.append("</measure>");
+    }
+    String text =
+        "<score-partwise version=\"4.0\"><part-list><score-part id=\"P1\"><part-name>Violin"
+            + "</part-name></score-part></part-list><part id=\"P1\">"
+            + part
+            + "</part></score-partwise>";
+    Score score = ScoreReader.read(ScoreFile.of(text, ImmutableList.of()));
+    Passage passage = score.passage(PassageRequest.WHOLE);
+    return CircleFinder.of(passage, score.printed(passage, Optional.empty())).stream()
+        .map(circle -> circle.kind() + " " + circle.place().measure() + ": " + circle.says())
+        .toList();
+  }
+
+  @Test
+  void suddenDynamicsComeFirst() {
+    assertThat(
+            circles(
+                dynamic("p") + quarters(4),
+                dynamic("mp") + quarters(4),
+                dynamic("ff") + quarters(4),
+                dynamic("p") + words("sub.") + quarters(4),
+                dynamic("sf") + quarters(4)))
+        .containsExactly(
+            "SUDDEN 3: ff at once after mp",
+            "SUDDEN 4: p, subito",
+            "SUDDEN 5: sf: at once",
+            "DYNAMIC 1: p",
+            "DYNAMIC 2: mp");
+  }
+
+  @Test
+  void lettersThatTheFormatDoesNotNameAreToldAsPrinted() {
+    assertThat(
+            circles(
+                sign("<dynamics><other-dynamics>sfzp</other-dynamics></dynamics>") + quarters(4)))
+        .containsExactly("SUDDEN 1: sfzp: at once");
+  }
+
+  @Test
+  void dynamicsThatAHairpinLeadsToAreNotSudden() {
+    assertThat(
+            circles(
+                dynamic("p") + sign("<wedge type=\"crescendo\"/>") + quarters(4),
+                quarters(4),
+                quarters(4),
+                sign("<wedge type=\"stop\"/>") + dynamic("f") + quarters(4)))
+        .containsExactly(
+            "LONG_HAIRPIN 1: crescendo over 3 measures from p to f: begin softer than you think,"
+                + " and still be soft in measure 2",
+            "DYNAMIC 1: p",
+            "DYNAMIC 4: f");
+  }
+
+  /** At quarter = 96, which is assumed here, a quarter rest takes 0.6 s and a half rest 1.3 s. */
+  @Test
+  void plucksAreToldWithTheTimeThereIs() {
+    assertThat(
+            circles(
+                quarters(2) + rest(2),
+                words("pizz.") + quarters(2) + rest(2),
+                words("arco") + quarters(4),
+                words("pizz.") + quarters(3) + rest(1),
+                words("arco") + quarters(4)))
+        .containsExactly(
+            "CHANGE 2: pizz.: 1.3 s of rest before it, time to change the hold",
+            "CHANGE 3: arco: 1.3 s of rest before it, time to find the bow hold",
+            "CHANGE 4: pizz.: no rest before it, keep the bow in hand",
+            "CHANGE 5: arco: 0.6 s of rest before it, the bow has to be ready");
+  }
+
+  @Test
+  void mutesStringsRepeatsAccentsAndTempiAreTold() {
+    String accented =
+        "<note><pitch><step>A</step><octave>4</octave></pitch><duration>1</duration><notations>"
+            + "<articulations><accent/></articulations></notations></note>";
+    assertThat(
+            circles(
+                words("Allegro")
+                    + sign(
+                        "<metronome><beat-unit>quarter</beat-unit><per-minute>96</per-minute>"
+                            + "</metronome>")
+                    + quarters(2)
+                    + accented.repeat(2),
+                words("con sord.") + quarters(4),
+                words("sul G")
+                    + quarters(4)
+                    + "<barline location=\"right\"><repeat direction=\"backward\"/></barline>"))
+        .containsExactly(
+            "CHANGE 2: con sord.: no rest before it, little: practise the move by itself",
+            "CHANGE 3: sul G: no rest before it",
+            "ACCENT 1: accents on beats 3, 4",
+            "WORDS 1: Allegro",
+            "WORDS 1: quarter = 96",
+            "REPEAT 3: repeat at its end: find the place to go back to");
+  }
+}

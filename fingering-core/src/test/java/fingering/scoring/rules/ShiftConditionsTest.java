@@ -1,0 +1,136 @@
+package fingering.scoring.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Fingerboard;
+import fingering.fingerboard.Grip;
+import fingering.fingerboard.GripFinder;
+import fingering.music.Moment;
+import fingering.music.Music;
+import fingering.music.Passage;
+import fingering.music.RandomMusic;
+import fingering.player.Player;
+import fingering.scoring.CostRule;
+import fingering.scoring.HandMovement;
+import fingering.scoring.PacedTransitionRule;
+import fingering.scoring.ShiftCondition;
+import fingering.scoring.TimedTransitionRule;
+import fingering.scoring.Transition;
+import fingering.scoring.TransitionRule;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+/** The search asks a rule only where the rule says that it may charge something. */
+class ShiftConditionsTest {
+  private static final ImmutableList<String> INSTRUMENTS =
+      ImmutableList.of("violin", "viola", "cello");
+  private static final ImmutableList<Integer> LOWEST = ImmutableList.of(55, 48, 36);
+  private static final Player BEGINNER =
+      Player.parse("beginner", "positions = 1\npatterns = 2-3, closed\nshifts = none");
+  private static final ImmutableList<TransitionRule> RULES =
+      StandardRules.forPlayer(BEGINNER).stream()
+          .filter(TransitionRule.class::isInstance)
+          .map(TransitionRule.class::cast)
+          .collect(ImmutableList.toImmutableList());
+
+  @Property(tries = 25)
+  void aRuleChargesWhatItsKindAndItsOccasionLetTheSearchExpect(
+      @ForAll int seed, @ForAll @IntRange(min = 0, max = 2) int which) {
+    RandomMusic random = new RandomMusic(seed);
+    int lowest = LOWEST.get(which);
+    String events = random.withDoubleStops(6, lowest, lowest + 24);
+    Passage passage = Music.on(INSTRUMENTS.get(which)).tempo(random.tempo()).notes(events);
+    GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument()));
+    List<Moment> moments = Moment.paced(passage.moments());
+    for (int m = 1; m < moments.size(); m++) {
+      Transition passing = Transition.between(moments.get(m - 1), moments.get(m));
+      for (Grip before : some(finder.grips(moments.get(m - 1)), seed)) {
+        for (Grip now : some(finder.grips(moments.get(m)), seed)) {
+          for (TransitionRule rule : RULES) {
+            if (!timed(rule)) {
+              assertThat(rule.amount(passing, before, now))
+                  .as("%s goes by times or pace, and does not say so by its kind", rule.id())
+                  .isEqualTo(rule.amount(passing.atLeisure(), before, now));
+            }
+            if (rule.amount(passing, before, now) > 0) {
+              assertThat(rule.concerns(passing)).as(rule.id()).isTrue();
+              assertThat(rule.occasion())
+                  .as(rule.id())
+                  .isIn(
+                      ShiftCondition.ANY,
+                      HandMovement.shifts(passing, before, now)
+                          ? ShiftCondition.SHIFT
+                          : ShiftCondition.STAY);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  /** Whether the search asks the rule with the times and the pace of every passing. */
+  private static boolean timed(TransitionRule rule) {
+    return rule instanceof TimedTransitionRule || rule instanceof PacedTransitionRule;
+  }
+
+  private static List<Grip> some(List<Grip> grips, long seed) {
+    Random random = new Random(seed);
+    return random.ints(10, 0, grips.size()).mapToObj(grips::get).toList();
+  }
+
+  private static List<String> asked(String events) {
+    List<Moment> moments = Music.viola().tempo("quarter=60").notes(events).moments();
+    Transition passing = Transition.between(moments.get(0), moments.get(1));
+    return RULES.stream().filter(rule -> rule.concerns(passing)).map(CostRule::id).toList();
+  }
+
+  @Test
+  void ofPluckedNotesNoCrossingIsAsked() {
+    assertThat(asked("D3/0.1pz E3/1pz"))
+        .doesNotContain(
+            "crossing", "skipped-string", "crossing-quick", "crossing-against", "crossing-step");
+  }
+
+  @Test
+  void ofDetachedNotesNothingIsAskedThatConcernsSlurs() {
+    assertThat(asked("D3/1 E3/1")).doesNotContain("crossing-slurred", "shift-slurred");
+    assertThat(asked("D3/1 ~E3/1")).contains("crossing-slurred", "shift-slurred");
+  }
+
+  @Test
+  void ofLongNotesNoQuickCrossingIsAsked() {
+    assertThat(asked("D3/1 E3/1")).doesNotContain("crossing-quick");
+  }
+
+  @Test
+  void whereTheLineStaysNoneGoesAgainstIt() {
+    assertThat(asked("D3/1 D3/1")).doesNotContain("crossing-against").contains("repeated-note");
+  }
+
+  @Test
+  void aLeapIsNoStep() {
+    assertThat(asked("D3/1 A3/1")).doesNotContain("crossing-step");
+  }
+
+  @Test
+  void afterALongRestTheFingersBeginAnew() {
+    assertThat(asked("D3/1 r/1 E3/1"))
+        .doesNotContain(
+            "same-finger-hop",
+            "finger-slide",
+            "wide-fingers",
+            "narrow-fingers",
+            "hand-opens",
+            "hand-opens-above");
+  }
+
+  @Test
+  void whereNothingIsHeldNothingIsLetGo() {
+    assertThat(asked("D3/1 E3/1")).doesNotContain("held-note", "repeated-note");
+  }
+}

@@ -43,9 +43,9 @@ class OwnRule {
     }
 
     @Override
-    public long amount(NoteContext stroke, Grip grip) {
-      boolean charged = grip.open() && !stroke.plucked() && stroke.hundredths() >= LONG;
-      return charged ? stroke.hundredths() / 10 : 0;
+    public long amount(NoteContext context, Grip grip) {
+      boolean charged = grip.open() && !context.plucked() && context.hundredths() >= LONG;
+      return charged ? context.hundredths() / 10 : 0;
     }
   }
 

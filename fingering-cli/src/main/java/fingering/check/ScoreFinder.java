@@ -87,8 +87,8 @@ public final class ScoreFinder {
   }
 
   private void addPattern(String pattern) {
-    int stroke = pattern.lastIndexOf('/', wild(pattern));
-    String start = stroke < 0 ? "" : pattern.substring(0, Math.max(1, stroke));
+    int context = pattern.lastIndexOf('/', wild(pattern));
+    String start = context < 0 ? "" : pattern.substring(0, Math.max(1, context));
     boolean any = false;
     try {
       Path base = Path.of(start);

@@ -28,7 +28,7 @@ public enum CheckPages {
       Files.writeString(scores.resolve("bad.xml"), "no score");
     }
     Session session =
-        Session.of("check", scores, "--level", "first-years", "--format", "html", "--output", page);
+        Session.of("check", scores, "--level", "beginner", "--format", "html", "--output", page);
     assertThat(session.code()).isEqualTo(this == SEVERAL ? 2 : 1);
     return page;
   }

@@ -48,27 +48,27 @@ final class ComfortableTempoOutputTest {
     assertThat(text(Session.of("compare", DEMO, "--with-second"))).contains("All of them " + said);
     assertThat(Session.of("compare", DEMO, "--format", "html").succeeded().out()).contains(said);
     assertThat(text(Session.of("plan", DEMO))).doesNotContain("are limited first");
-    assertThat(text(Session.of("compare", DEMO, "--preset", "professional")))
+    assertThat(text(Session.of("compare", DEMO, "--preset", "advanced")))
         .doesNotContain("are limited first");
   }
 
   @Test
   void aQuickerPlayerIsToldAHigherTempo() {
     List<Integer> figures =
-        List.of("first-years", "intermediate", "common-practice").stream()
+        List.of("beginner", "intermediate", "common-practice").stream()
             .map(preset -> figure(text(Session.of("plan", DEMO, "--preset", preset))))
             .toList();
     assertThat(figures).isSorted().doesNotHaveDuplicates();
-    assertThat(text(Session.of("plan", DEMO, "--preset", "professional")))
+    assertThat(text(Session.of("plan", DEMO, "--preset", "advanced")))
         .contains("free choice: well above quarter = 96.");
   }
 
   @Test
   void theLevelMayBeAskedForApartFromTheRules() {
-    JsonNode quick = Session.of("plan", DEMO, "--level", "professional", "--format", "json").json();
+    JsonNode quick = Session.of("plan", DEMO, "--level", "advanced", "--format", "json").json();
     JsonNode usual = Session.of("plan", DEMO, "--format", "json").json();
     assertThat(quick.get("notes")).isEqualTo(usual.get("notes"));
-    assertThat(quick.at("/comfortableTempo/level").asText()).isEqualTo("professional");
+    assertThat(quick.at("/comfortableTempo/level").asText()).isEqualTo("advanced");
     assertThat(quick.at("/comfortableTempo/factor").asDouble())
         .isGreaterThan(usual.at("/comfortableTempo/factor").asDouble());
     Session unknown = Session.of("plan", DEMO, "--level", "wizard");

@@ -61,7 +61,7 @@ class CompletionTest {
     "plan, --keep-p, --keep-printed --keep-plan",
     "check, --fail, --fail-on",
     "'plan --choose', th, third",
-    "'plan --preset', f, first-years",
+    "'plan --preset', f, beginner",
     "'compare --instrument', viol, violin viola",
     "'compare --format', '', text json html svg",
     "journal, sh, show"
@@ -114,7 +114,7 @@ class CompletionTest {
             "RUN:compare|--part|x|my part.musicxml",
             "RUN:journal|show",
             "RUN:check|docs|--fail-on",
-            "RUN:plan|--preset|professional",
+            "RUN:plan|--preset|advanced",
             "RUN:chart|viol",
             "KEPT:_files:off");
     assertThat(zsh.waitFor()).isZero();

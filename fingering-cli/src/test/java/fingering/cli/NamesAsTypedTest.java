@@ -33,13 +33,13 @@ class NamesAsTypedTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "Plan DEMO --preset First-Years             | plan DEMO --preset first-years",
-        "plan DEMO --level PROFESSIONAL             | plan DEMO --level professional",
+        "Plan DEMO --preset Beginner             | plan DEMO --preset beginner",
+        "plan DEMO --level ADVANCED             | plan DEMO --level advanced",
         "plan DEMO --part VIOLA --instrument Viola  | plan DEMO --part Viola --instrument viola",
         "compare DEMO --format JSON                 | compare DEMO --format json",
         "check MARCH --level Intermediate           | check MARCH --level intermediate",
         "check MARCH --show RISKY                   | check MARCH --show risky",
-        "check --print-level First-Years            | check --print-level first-years",
+        "check --print-level Beginner            | check --print-level beginner",
         "chart Bass --tuning SOLO                   | chart bass --tuning solo",
         "MAN Plan                                   | man plan",
         "plan DEMO --choose 3                       | plan DEMO --choose third",

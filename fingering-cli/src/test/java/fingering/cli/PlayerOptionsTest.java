@@ -59,18 +59,18 @@ final class PlayerOptionsTest {
 
   @Test
   void presetAndPlayerAreNamedInTextAndData() throws IOException {
-    Path player = player("preset = first-years");
+    Path player = player("preset = beginner");
 
     assertThat(Session.of("plan", DEMO).succeeded().lines()).contains("Preset: common-practice");
     assertThat(Session.of("plan", DEMO, "--why", "17.2.5").succeeded().lines())
         .contains("Preset: common-practice");
     assertThat(String.join(" ", Session.of("compare", DEMO, "--player", player).lines()))
-        .contains("Preset: first-years; player:")
+        .contains("Preset: beginner; player:")
         .contains("my.player");
     assertThat(plan().get("scoring").toString()).isEqualTo("{\"preset\":\"common-practice\"}");
     assertThat(plan("--player", player).at("/scoring/player").asText()).endsWith("my.player");
     JsonNode compare = Session.of("compare", DEMO, "--player", player, "--format", "json").json();
-    assertThat(compare.at("/scoring/preset").asText()).isEqualTo("first-years");
+    assertThat(compare.at("/scoring/preset").asText()).isEqualTo("beginner");
     assertThat(compare.at("/plans/0").has("new")).isTrue();
     assertThat(compare.at("/plans/0/new")).isEmpty();
     assertThat(plan().has("new")).isFalse();
@@ -107,13 +107,13 @@ final class PlayerOptionsTest {
 
   @Test
   void theFileGivesPresetHandAndSizeAndTheCommandLineGoesBeforeIt() throws IOException {
-    Path player = player("preset = first-years", "hand = small", "size = 15", "instrument = viola");
+    Path player = player("preset = beginner", "hand = small", "size = 15", "instrument = viola");
 
     assertThat(plan("--player", player).get("cost"))
-        .isEqualTo(plan("--preset", "first-years", "--hand", "small", "--size", "15").get("cost"));
+        .isEqualTo(plan("--preset", "beginner", "--hand", "small", "--size", "15").get("cost"));
     assertThat(plan("--player", player).get("size").asText()).isEqualTo("15");
     assertThat(plan("--player", player).at("/comfortableTempo/level").asText())
-        .isEqualTo("first-years");
+        .isEqualTo("beginner");
     JsonNode own =
         plan(
             "--player",

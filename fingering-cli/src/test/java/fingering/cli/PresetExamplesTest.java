@@ -19,8 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The tables in the documentation of the presets are what the program plans today. */
 final class PresetExamplesTest {
   private static final Path DOCS = Path.of("..", "docs");
-  private static final List<String> PRESETS =
-      List.of("first-years", "intermediate", "professional");
+  private static final List<String> PRESETS = List.of("beginner", "intermediate", "advanced");
 
   @ParameterizedTest
   @ValueSource(strings = {"song", "mill", "ladder"})

@@ -100,7 +100,7 @@ final class SchemasTest {
         Printing.of("plan", "plan", "--abc", "K:G clef=alto\\nL:1/4\\n!open!d Tc !1!B A|[DA]4|"),
         Printing.of("plan", "plan", "--abc", "K:C\\nL:1/1\\nc|"),
         Printing.of("audition", "audition", DocumentedCommand.DOCS.resolve("demo/hearing.yaml")),
-        Printing.of("check", "check", examples, "--level", "first-years"),
+        Printing.of("check", "check", examples, "--level", "beginner"),
         Printing.of("check", "check", demo, examples.resolve("absent.xml"), "--show", "risky"));
   }
 

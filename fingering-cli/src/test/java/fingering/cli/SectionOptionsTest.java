@@ -28,7 +28,7 @@ final class SectionOptionsTest {
   void onePlanIsMadeAndToldToEachPlayer() {
     Session plan = Session.of("plan", DEMO, "--player", IMKE, "--player", JONTE).succeeded();
     assertThat(plan.out())
-        .contains("Preset: first-years; players: ", "New to these players", "Together")
+        .contains("Preset: beginner; players: ", "New to these players", "Together")
         .containsPattern("free choice, [^:]*imke\\.player: ")
         .containsPattern("free choice,\\s[^:]*jonte\\.player: ");
     assertThat(Session.of("plan", DEMO, "--player", IMKE).succeeded().out())

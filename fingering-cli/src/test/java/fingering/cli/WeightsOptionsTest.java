@@ -29,13 +29,13 @@ final class WeightsOptionsTest {
 
   @Test
   void weightsOfOnesOwnThatAreThoseOfAPresetMakeItsPlan() throws IOException {
-    Path own = written("\uFEFF# mine\n" + text(Weights.preset("first-years")));
+    Path own = written("\uFEFF# mine\n" + text(Weights.preset("beginner")));
 
-    Session mine = Session.of("plan", DEMO, "--weights", own, "--level", "first-years").succeeded();
-    Session theirs = Session.of("plan", DEMO, "--preset", "first-years").succeeded();
+    Session mine = Session.of("plan", DEMO, "--weights", own, "--level", "beginner").succeeded();
+    Session theirs = Session.of("plan", DEMO, "--preset", "beginner").succeeded();
     assertThat(belowTheHeading(mine)).isEqualTo(belowTheHeading(theirs));
     assertThat(mine.lines()).anyMatch(line -> line.endsWith("my.weights"));
-    assertThat(theirs.lines()).contains("Preset: first-years");
+    assertThat(theirs.lines()).contains("Preset: beginner");
     assertThat(Session.of("plan", DEMO, "--preset", "common-practice"))
         .isEqualTo(Session.of("plan", DEMO).succeeded());
   }
@@ -57,13 +57,13 @@ final class WeightsOptionsTest {
 
   @Test
   void demoTakesWeightsToo() {
-    assertThat(Session.of("demo", "--preset", "first-years").succeeded().out())
-        .isEqualTo(Session.of("compare", DEMO, "--with-second", "--preset", "first-years").out());
+    assertThat(Session.of("demo", "--preset", "beginner").succeeded().out())
+        .isEqualTo(Session.of("compare", DEMO, "--with-second", "--preset", "beginner").out());
   }
 
   @Test
   void thoseWhoBeginStayInFirstPosition() {
-    JsonNode plan = Session.of("plan", DEMO, "--preset", "first-years", "--format", "json").json();
+    JsonNode plan = Session.of("plan", DEMO, "--preset", "beginner", "--format", "json").json();
     JsonNode usual = Session.of("plan", DEMO, "--format", "json").json();
 
     assertThat(plan.at("/counts/shifts").asInt())
@@ -91,16 +91,16 @@ final class WeightsOptionsTest {
     Path own = written("shift = 7\n");
 
     JsonNode plan =
-        Session.of("plan", DEMO, "--weights", own, "--preset", "first-years", "--format", "json")
+        Session.of("plan", DEMO, "--weights", own, "--preset", "beginner", "--format", "json")
             .json();
 
-    assertThat(plan.at("/scoring/preset").asText()).isEqualTo("first-years");
+    assertThat(plan.at("/scoring/preset").asText()).isEqualTo("beginner");
     assertThat(plan.at("/scoring/weights").asText()).endsWith("my.weights");
     for (JsonNode rule : entries(plan.at("/cost/rules"))) {
       String id = rule.get("rule").asText();
       assertThat(rule.get("weight").asLong())
           .as(id)
-          .isEqualTo(id.equals("shift") ? 7 : Weights.preset("first-years").points().get(id));
+          .isEqualTo(id.equals("shift") ? 7 : Weights.preset("beginner").points().get(id));
     }
     assertThat(Session.of("plan", DEMO, "--weights", own).succeeded().out())
         .containsPattern("my.weights, and\\s+common-practice\\s+for\\s+the\\s+rest");
@@ -110,8 +110,8 @@ final class WeightsOptionsTest {
   void whoPlansByPointsOfTheirOwnIsAsQuickAsThePresetSays() throws IOException {
     Path own = written(text(Weights.commonPractice()));
 
-    assertThat(comfortable("--weights", own, "--preset", "first-years"))
-        .isEqualTo(comfortable("--level", "first-years"))
+    assertThat(comfortable("--weights", own, "--preset", "beginner"))
+        .isEqualTo(comfortable("--level", "beginner"))
         .isLessThan(comfortable("--weights", own));
   }
 

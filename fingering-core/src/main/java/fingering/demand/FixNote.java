@@ -48,7 +48,7 @@ public record FixNote(
   public boolean keeps(Moment moment, Grip grip) {
     for (int i = 0; i < grip.placements().size(); i++) {
       Note note = grip.notes(moment).get(i);
-      if (moment.struck().contains(note) && taken(grip.placements().get(i))) {
+      if (moment.starting().contains(note) && taken(grip.placements().get(i))) {
         return true;
       }
     }

@@ -48,7 +48,7 @@ public record KeepPlan(String source, ImmutableMap<NoteAddress, Taken> notes, Me
     for (int m = 0; m < passage.moments().size(); m++) {
       moments.set(
           m,
-          passage.moments().get(m).struck().stream()
+          passage.moments().get(m).starting().stream()
               .anyMatch(note -> notes.containsKey(note.address())));
     }
     return moments;
@@ -60,7 +60,7 @@ public record KeepPlan(String source, ImmutableMap<NoteAddress, Taken> notes, Me
     for (int i = 0; i < held.size(); i++) {
       Taken taken = notes.get(held.get(i).address());
       if (taken != null
-          && moment.struck().contains(held.get(i))
+          && moment.starting().contains(held.get(i))
           && !taken.so(grip.placements().get(i))) {
         return false;
       }

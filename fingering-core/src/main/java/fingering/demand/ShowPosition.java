@@ -39,7 +39,7 @@ public record ShowPosition(Position position, int notes) implements Skill {
       Placement placement = grip.placements().get(i);
       if (placement.stopped()
           && placement.frame().position().equals(position)
-          && moment.struck().contains(grip.notes(moment).get(i))) {
+          && moment.starting().contains(grip.notes(moment).get(i))) {
         shown++;
       }
     }

@@ -51,35 +51,35 @@ public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind,
   }
 
   /** Whether the hand shifts so on the way to a moment. */
-  private boolean shifts(Transition passing, Grip before, Grip now) {
-    return HandMovement.shifts(passing, before, now)
+  private boolean shifts(Transition transition, Grip before, Grip now) {
+    return HandMovement.shifts(transition, before, now)
         && direction
             .map(way -> (now.frame().first() > before.frame().first()) == (way == Direction.UP))
             .orElse(true)
-        && kind.map(wanted -> wanted.is(passing, before, now)).orElse(true);
+        && kind.map(wanted -> wanted.is(transition, before, now)).orElse(true);
   }
 
-  private static List<Transition> passings(Passage passage) {
-    List<Transition> passings = new ArrayList<>();
+  private static List<Transition> transitions(Passage passage) {
+    List<Transition> transitions = new ArrayList<>();
     for (int m = 1; m < passage.moments().size(); m++) {
-      passings.add(Transition.between(passage.moments().get(m - 1), passage.moments().get(m)));
+      transitions.add(Transition.between(passage.moments().get(m - 1), passage.moments().get(m)));
     }
-    return passings;
+    return transitions;
   }
 
   @Override
   public Requirement in(Passage passage) {
-    List<Transition> passings = passings(passage);
+    List<Transition> transitions = transitions(passage);
     return BoundedCount.ways(
-        times, (m, before, now) -> m > 0 && shifts(passings.get(m - 1), before, now) ? 1 : 0);
+        times, (m, before, now) -> m > 0 && shifts(transitions.get(m - 1), before, now) ? 1 : 0);
   }
 
   @Override
   public BitSet shownIn(Passage passage, ImmutableList<Grip> path) {
-    List<Transition> passings = passings(passage);
+    List<Transition> transitions = transitions(passage);
     BitSet moments = new BitSet();
     for (int m = 1; m < path.size(); m++) {
-      moments.set(m, shifts(passings.get(m - 1), path.get(m - 1), path.get(m)));
+      moments.set(m, shifts(transitions.get(m - 1), path.get(m - 1), path.get(m)));
     }
     return moments;
   }

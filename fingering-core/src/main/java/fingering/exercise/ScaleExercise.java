@@ -54,18 +54,18 @@ public record ScaleExercise(ScaleRequest request, Instrument instrument, Pitch f
 
   /** Every pitch it needs, as written, from the lowest to the highest. */
   public ImmutableSortedSet<Pitch> pitches() {
-    return strokes().stream()
-        .flatMap(stroke -> stroke.pitches().stream())
+    return contexts().stream()
+        .flatMap(context -> context.pitches().stream())
         .collect(
             ImmutableSortedSet.toImmutableSortedSet(
                 Comparator.comparingInt(Pitch::midi).thenComparingInt(Pitch::letterNumber)));
   }
 
-  private ImmutableList<Stroke> strokes() {
+  private ImmutableList<Stroke> contexts() {
     int lowest = instrument.lowest().midi() - Pitch.OCTAVE * instrument.writtenOctaves();
     return request
         .pattern()
-        .strokes(request.scale(), from, request.octaves(), midi -> midi >= lowest);
+        .contexts(request.scale(), from, request.octaves(), midi -> midi >= lowest);
   }
 
   /** The score, without a finger. */
@@ -75,7 +75,7 @@ public record ScaleExercise(ScaleRequest request, Instrument instrument, Pitch f
         request.scale().kind().sevenNotes()
             && request.pattern() != ScalePattern.THIRDS
             && !request.even();
-    ScaleRhythm rhythm = ScaleRhythm.of(strokes(), held, inSix ? 6 : 8, request.slur());
+    ScaleRhythm rhythm = ScaleRhythm.of(contexts(), held, inSix ? 6 : 8, request.slur());
     ClefChoice staff = new ClefChoice(instrument);
     ImmutableList.Builder<PlainScore.Measure> measures = ImmutableList.builder();
     for (ImmutableList<PlainNote> notes : rhythm.measures()) {

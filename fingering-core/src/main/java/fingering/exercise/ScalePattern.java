@@ -67,44 +67,44 @@ public enum ScalePattern {
    * @param from the tonic at the bottom
    * @param below whether the instrument has a note of that MIDI number below the tonic, as written
    */
-  ImmutableList<Stroke> strokes(Scale scale, Pitch from, int octaves, IntPredicate below) {
-    Strokes strokes = new Strokes(scale, from);
+  ImmutableList<Stroke> contexts(Scale scale, Pitch from, int octaves, IntPredicate below) {
+    Strokes contexts = new Strokes(scale, from);
     int top = octaves * scale.kind().notesInOctave();
     switch (this) {
       case STEPS -> {
         for (int degree = 0; degree < top; degree++) {
-          strokes.single(degree, true);
+          contexts.single(degree, true);
         }
         for (int degree = top; degree >= 0; degree--) {
-          strokes.single(degree, false);
+          contexts.single(degree, false);
         }
       }
       case DOUBLE_THIRDS -> {
         for (int degree = 0; degree < top; degree++) {
-          strokes.third(degree, true);
+          contexts.third(degree, true);
         }
         for (int degree = top; degree >= 0; degree--) {
-          strokes.third(degree, false);
+          contexts.third(degree, false);
         }
       }
       case THIRDS -> {
         for (int degree = 0; degree < top; degree++) {
-          strokes.single(degree, true);
-          strokes.single(degree + 2, true);
+          contexts.single(degree, true);
+          contexts.single(degree + 2, true);
         }
         for (int degree = top; degree > 1; degree--) {
-          strokes.single(degree, false);
-          strokes.single(degree - 2, false);
+          contexts.single(degree, false);
+          contexts.single(degree - 2, false);
         }
         // The last pair turns below the tonic, where the instrument goes so far.
         if (below.test(scale.tone(from, -1, false).midi())) {
-          strokes.single(1, false);
-          strokes.single(-1, false);
+          contexts.single(1, false);
+          contexts.single(-1, false);
         }
-        strokes.single(0, false);
+        contexts.single(0, false);
       }
     }
-    return strokes.all.build();
+    return contexts.all.build();
   }
 
   private static final class Strokes {

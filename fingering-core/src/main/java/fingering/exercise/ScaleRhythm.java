@@ -11,29 +11,29 @@ import java.util.List;
  * Strokes in time: in eighths, the tonics held for two where they are held, and the last for the
  * rest of its measure.
  *
- * @param strokes what is struck
+ * @param contexts what is struck
  * @param onsets when, in eighths from the beginning
  * @param length eighths in a measure
  * @param slur eighths to a bow; 0 for separate bows
  */
 record ScaleRhythm(
-    ImmutableList<Stroke> strokes, ImmutableList<Integer> onsets, int length, int slur) {
+    ImmutableList<Stroke> contexts, ImmutableList<Integer> onsets, int length, int slur) {
 
   /** Those strokes in time. */
-  static ScaleRhythm of(ImmutableList<Stroke> strokes, boolean held, int length, int slur) {
+  static ScaleRhythm of(ImmutableList<Stroke> contexts, boolean held, int length, int slur) {
     ImmutableList.Builder<Integer> onsets = ImmutableList.builder();
     int onset = 0;
-    for (Stroke stroke : strokes) {
+    for (Stroke context : contexts) {
       onsets.add(onset);
-      onset += held && stroke.tonic() ? 2 : 1;
+      onset += held && context.tonic() ? 2 : 1;
     }
-    return new ScaleRhythm(strokes, onsets.build(), length, slur);
+    return new ScaleRhythm(contexts, onsets.build(), length, slur);
   }
 
   /** The notes of each measure. */
   List<ImmutableList<PlainNote>> measures() {
     List<ImmutableList.Builder<PlainNote>> measures = new ArrayList<>();
-    for (int i = 0; i < strokes.size(); i++) {
+    for (int i = 0; i < contexts.size(); i++) {
       if (onsets.get(i) / length == measures.size()) {
         measures.add(ImmutableList.builder());
       }
@@ -44,13 +44,13 @@ record ScaleRhythm(
 
   private PlainNote note(int i) {
     boolean before = slurred(i);
-    boolean after = i + 1 < strokes.size() && slurred(i + 1);
+    boolean after = i + 1 < contexts.size() && slurred(i + 1);
     return new PlainNote(
-        strokes.get(i).pitches(), value(eighths(i)), before && !after, after && !before);
+        contexts.get(i).pitches(), value(eighths(i)), before && !after, after && !before);
   }
 
   private int eighths(int i) {
-    return i + 1 < strokes.size()
+    return i + 1 < contexts.size()
         ? onsets.get(i + 1) - onsets.get(i)
         : length - onsets.get(i) % length;
   }
@@ -59,7 +59,7 @@ record ScaleRhythm(
   private boolean slurred(int i) {
     return slur > 0
         && i > 0
-        && i + 1 < strokes.size()
+        && i + 1 < contexts.size()
         && onsets.get(i) / slur == onsets.get(i - 1) / slur;
   }
 

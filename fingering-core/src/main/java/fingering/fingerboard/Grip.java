@@ -30,7 +30,7 @@ public record Grip(ImmutableList<Placement> placements, Frame frame, boolean div
    */
   public ImmutableList<Note> notes(Moment moment) {
     ImmutableList<Note> sounding = moment.sounding();
-    return placements.size() == sounding.size() ? sounding : moment.struck();
+    return placements.size() == sounding.size() ? sounding : moment.starting();
   }
 
   /** Whether it agrees with every finger and string printed at its notes of the moment. */

@@ -39,15 +39,17 @@ public final class GripFinder {
    * lies out of range.
    */
   public ImmutableList<Grip> grips(Moment moment) {
-    if (moment.held().isEmpty() && moment.struck().size() == 1) {
+    if (moment.held().isEmpty() && moment.starting().size() == 1) {
       return alone.computeIfAbsent(
-          PitchRequest.of(moment.struck().get(0)), note -> compute(List.of(note), false));
+          PitchRequest.of(moment.starting().get(0)), note -> compute(List.of(note), false));
     }
     ImmutableList<Grip> all = grips(soundings(moment.sounding()), moment.pizzicato());
     if (all.isEmpty() && !moment.held().isEmpty()) {
-      all = grips(soundings(moment.struck()), moment.pizzicato());
+      all = grips(soundings(moment.starting()), moment.pizzicato());
     }
-    return all.isEmpty() ? divided.computeIfAbsent(soundings(moment.struck()), this::divided) : all;
+    return all.isEmpty()
+        ? divided.computeIfAbsent(soundings(moment.starting()), this::divided)
+        : all;
   }
 
   private static List<PitchRequest> soundings(List<Note> notes) {

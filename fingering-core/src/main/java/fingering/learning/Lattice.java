@@ -56,12 +56,12 @@ final class Lattice {
       pairs = new int[2 * rules.size()];
     }
 
-    int[] nodes(NoteContext stroke, ImmutableList<Grip> grips) {
+    int[] nodes(NoteContext context, ImmutableList<Grip> grips) {
       int[] numbers = new int[grips.size()];
       for (int j = 0; j < numbers.length; j++) {
         for (int r = 0; r < rules.size(); r++) {
           if (rules.get(r) instanceof NoteRule rule) {
-            found(r, rule.amount(stroke, grips.get(j)));
+            found(r, rule.amount(context, grips.get(j)));
           }
         }
         numbers[j] = bundle();
@@ -69,14 +69,14 @@ final class Lattice {
       return numbers;
     }
 
-    int[] edges(Transition passing, ImmutableList<Grip> before, ImmutableList<Grip> now) {
+    int[] edges(Transition transition, ImmutableList<Grip> before, ImmutableList<Grip> now) {
       int[] numbers = new int[before.size() * now.size()];
       for (int e = 0; e < numbers.length; e++) {
         Grip left = before.get(e / now.size());
         Grip reached = now.get(e % now.size());
         for (int r = 0; r < rules.size(); r++) {
           if (rules.get(r) instanceof TransitionRule rule) {
-            found(r, rule.amount(passing, left, reached));
+            found(r, rule.amount(transition, left, reached));
           }
         }
         numbers[e] = bundle();

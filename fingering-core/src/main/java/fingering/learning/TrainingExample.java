@@ -44,7 +44,7 @@ public record TrainingExample(String name, Passage passage) {
 
   private static Moment unfingered(Moment moment) {
     return new Moment(
-        unfingered(moment.struck()),
+        unfingered(moment.starting()),
         unfingered(moment.held()),
         moment.startMicros(),
         moment.soundMicros(),
@@ -94,7 +94,7 @@ public record TrainingExample(String name, Passage passage) {
     double loss = 0;
     for (int i = 0; i < notes.size(); i++) {
       Marks marks = notes.get(i).marks();
-      if (moment.struck().contains(notes.get(i))) {
+      if (moment.starting().contains(notes.get(i))) {
         loss += marks.string().orElse(string(grip, i)) == string(grip, i) ? 0 : HALF;
         loss += grip.placements().get(i).asPrinted(marks) ? 0 : HALF;
       }

@@ -7,7 +7,7 @@ import java.util.List;
  * A moment at which at least one note begins: a single note, a double stop or chord, or a note that
  * begins while others are held.
  *
- * @param struck the notes that begin, lowest first; at least one
+ * @param starting the notes that begin, lowest first; at least one
  * @param held notes begun earlier that still sound, lowest first
  * @param startMicros microseconds from the start of the passage, at the tempo asked for
  * @param soundMicros how long the longest note that begins here sounds, in microseconds
@@ -16,11 +16,12 @@ import java.util.List;
  * @param slurred whether a slur joins this moment to the one before
  * @param grace whether these are grace notes
  * @param pizzicato whether the string is plucked here
- * @param paceMicros how slowly the music goes around here: the mean length in microseconds of this
- *     moment and the six on either side, none counted for more than a second; 0 where not reckoned
+ * @param meanNoteMicros how slowly the music goes around here: the mean length in microseconds of
+ *     this moment and the six on either side, none counted for more than a second; 0 where not
+ *     reckoned
  */
 public record Moment(
-    ImmutableList<Note> struck,
+    ImmutableList<Note> starting,
     ImmutableList<Note> held,
     long startMicros,
     long soundMicros,
@@ -28,7 +29,7 @@ public record Moment(
     boolean slurred,
     boolean grace,
     boolean pizzicato,
-    long paceMicros) {
+    long meanNoteMicros) {
 
   /**
    * Checks the components.
@@ -36,7 +37,7 @@ public record Moment(
    * @throws IllegalArgumentException if no note begins
    */
   public Moment {
-    if (struck.isEmpty()) {
+    if (starting.isEmpty()) {
       throw new IllegalArgumentException("a moment without a note that begins");
     }
   }
@@ -49,7 +50,7 @@ public record Moment(
 
   /** A moment whose pace is not reckoned. */
   public Moment(
-      ImmutableList<Note> struck,
+      ImmutableList<Note> starting,
       ImmutableList<Note> held,
       long startMicros,
       long soundMicros,
@@ -57,7 +58,7 @@ public record Moment(
       boolean slurred,
       boolean grace,
       boolean pizzicato) {
-    this(struck, held, startMicros, soundMicros, restMicros, slurred, grace, pizzicato, 0);
+    this(starting, held, startMicros, soundMicros, restMicros, slurred, grace, pizzicato, 0);
   }
 
   /** The same moments, each with the pace of the music around it. */
@@ -73,7 +74,7 @@ public record Moment(
       Moment one = moments.get(m);
       paced.add(
           new Moment(
-              one.struck,
+              one.starting,
               one.held,
               one.startMicros,
               one.soundMicros,
@@ -88,16 +89,16 @@ public record Moment(
 
   /** The place where the notes begin. */
   public Place place() {
-    return struck.get(0).place();
+    return starting.get(0).place();
   }
 
   /** All notes the left hand holds at this moment, lowest first. */
   public ImmutableList<Note> sounding() {
     if (held.isEmpty()) {
-      return struck;
+      return starting;
     }
     return ImmutableList.sortedCopyOf(
         java.util.Comparator.comparingInt(Note::midi),
-        com.google.common.collect.Iterables.concat(struck, held));
+        com.google.common.collect.Iterables.concat(starting, held));
   }
 }

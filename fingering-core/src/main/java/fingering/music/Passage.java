@@ -143,7 +143,7 @@ public record Passage(
   /** All sounding notes in score order, those of a chord lowest first. */
   public ImmutableList<Note> notes() {
     return moments.stream()
-        .flatMap(moment -> moment.struck().stream())
+        .flatMap(moment -> moment.starting().stream())
         .collect(ImmutableList.toImmutableList());
   }
 }

@@ -81,10 +81,10 @@ public record PrintedNote(
   /**
    * Strokes of a tremolo.
    *
-   * @param strokes how many, from 0
+   * @param contexts how many, from 0
    * @param role at one note, or where in a pair of notes that share them
    */
-  public record Tremolo(int strokes, Role role) {
+  public record Tremolo(int contexts, Role role) {
     /** No tremolo. */
     public static final Tremolo NONE = new Tremolo(0, Role.ALONE);
 

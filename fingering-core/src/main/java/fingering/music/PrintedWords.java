@@ -27,6 +27,6 @@ public interface PrintedWords {
 
   /** Whether a moment has one of the notes. */
   default boolean concerns(Moment moment) {
-    return moment.struck().stream().anyMatch(note -> notes().contains(note.address()));
+    return moment.starting().stream().anyMatch(note -> notes().contains(note.address()));
   }
 }

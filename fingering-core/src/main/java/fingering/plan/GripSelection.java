@@ -84,7 +84,7 @@ final class GripSelection implements NodeFilter {
   private static boolean onString(PrintedString asked, Moment moment, Grip grip) {
     ImmutableList<Note> notes = grip.notes(moment);
     for (int i = 0; i < notes.size(); i++) {
-      if (moment.struck().contains(notes.get(i))
+      if (moment.starting().contains(notes.get(i))
           && asked.notes().contains(notes.get(i).address())
           && grip.placements().get(i).string() != asked.string()) {
         return false;

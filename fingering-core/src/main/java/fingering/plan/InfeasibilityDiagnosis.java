@@ -31,7 +31,7 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
     boolean standard = instrument.tuning().equals(Tuning.STANDARD);
     String tuning = "tuning '" + instrument.tuning() + "'";
     boolean below =
-        moment.struck().stream().anyMatch(note -> note.midi() < instrument.lowest().midi());
+        moment.starting().stream().anyMatch(note -> note.midi() < instrument.lowest().midi());
     String why =
         below
             ? "it lies below the lowest string"
@@ -61,8 +61,8 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
   }
 
   private static String names(Moment moment) {
-    int more = moment.struck().size() - NAMED;
-    return moment.struck().stream()
+    int more = moment.starting().size() - NAMED;
+    return moment.starting().stream()
             .limit(NAMED)
             .map(note -> note.written().display())
             .collect(Collectors.joining("+"))

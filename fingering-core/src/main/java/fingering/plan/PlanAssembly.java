@@ -33,14 +33,14 @@ final class PlanAssembly {
       boolean shift = false;
       int crossing = 0;
       if (m > 0) {
-        Transition passing = Transition.between(passage.moments().get(m - 1), moment);
+        Transition transition = Transition.between(passage.moments().get(m - 1), moment);
         Grip before = path.grips().get(m - 1);
-        shift = HandMovement.shifts(passing, before, grip);
-        crossing = HandMovement.stringsCrossed(passing, before, grip);
+        shift = HandMovement.shifts(transition, before, grip);
+        crossing = HandMovement.stringsCrossed(transition, before, grip);
       }
       ImmutableList<Note> held = grip.notes(moment);
       for (int i = 0; i < held.size(); i++) {
-        if (moment.struck().contains(held.get(i))) {
+        if (moment.starting().contains(held.get(i))) {
           Placement placement = grip.placements().get(i);
           boolean outside = !placement.open() && !brief.prefers(placement.frame().position());
           notes.add(new PlannedNote(m, held.get(i), placement, shift, crossing, outside));
@@ -53,11 +53,11 @@ final class PlanAssembly {
   }
 
   /** The notes that begin at a moment, as that grip takes them, and no more. */
-  static ImmutableList<PlannedNote> struck(int m, Moment moment, Grip grip) {
+  static ImmutableList<PlannedNote> starting(int m, Moment moment, Grip grip) {
     ImmutableList.Builder<PlannedNote> notes = ImmutableList.builder();
     ImmutableList<Note> held = grip.notes(moment);
     for (int i = 0; i < held.size(); i++) {
-      if (moment.struck().contains(held.get(i))) {
+      if (moment.starting().contains(held.get(i))) {
         notes.add(new PlannedNote(m, held.get(i), grip.placements().get(i), false, 0, false));
       }
     }

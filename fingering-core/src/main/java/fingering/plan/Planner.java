@@ -173,10 +173,10 @@ public final class Planner {
   /** The layers without the grips that take the notes of a moment as that one does. */
   private static LayeredGraph otherwise(LayeredGraph layers, int m, Grip taken) {
     Moment moment = layers.moments().get(m);
-    ImmutableList<PlannedNote> as = PlanAssembly.struck(m, moment, taken);
+    ImmutableList<PlannedNote> as = PlanAssembly.starting(m, moment, taken);
     ImmutableList<Grip> all = layers.grips().get(m);
     return layers.closing(
-        (at, grip) -> at == m && alike(as, PlanAssembly.struck(m, moment, all.get(grip))));
+        (at, grip) -> at == m && alike(as, PlanAssembly.starting(m, moment, all.get(grip))));
   }
 
   private static boolean alike(ImmutableList<PlannedNote> some, ImmutableList<PlannedNote> others) {

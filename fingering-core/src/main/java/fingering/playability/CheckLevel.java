@@ -22,7 +22,7 @@ import java.util.Optional;
  */
 public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings) {
   private static final ImmutableList<String> PRESETS =
-      ImmutableList.of("professional", "common-practice", "intermediate", "first-years");
+      ImmutableList.of("advanced", "common-practice", "intermediate", "beginner");
 
   private static final String ANY = "any";
 

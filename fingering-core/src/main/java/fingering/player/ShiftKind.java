@@ -71,13 +71,13 @@ public enum ShiftKind {
    *
    * @param before the grip that is left; the hand shifts from it to the other
    */
-  public boolean is(Transition passing, Grip before, Grip now) {
-    return this == SLUR ? slurred(passing, before) : of(passing, before, now) == this;
+  public boolean is(Transition transition, Grip before, Grip now) {
+    return this == SLUR ? slurred(transition, before) : of(transition, before, now) == this;
   }
 
   /** How the hand shifts, slur aside; the highest note of each grip carries the line. */
-  public static ShiftKind of(Transition passing, Grip before, Grip now) {
-    if (passing.rest()) {
+  public static ShiftKind of(Transition transition, Grip before, Grip now) {
+    if (transition.rest()) {
       return REST;
     }
     if (before.open()) {
@@ -95,8 +95,8 @@ public enum ShiftKind {
   }
 
   /** Whether a slur joins the notes while the hand moves, so that the way is heard. */
-  static boolean slurred(Transition passing, Grip before) {
-    return passing.slurred() && !passing.rest() && !before.open();
+  static boolean slurred(Transition transition, Grip before) {
+    return transition.slurred() && !transition.rest() && !before.open();
   }
 
   private static boolean stepByFirst(Placement below, Placement above) {

@@ -195,21 +195,21 @@ public final class UnmetPrerequisites {
   }
 
   /** How many kinds of shift that are not learned this one is, at most two. */
-  public int shift(Transition passing, Grip before, Grip now) {
-    if (player.shifts().isEmpty() || !HandMovement.shifts(passing, before, now)) {
+  public int shift(Transition transition, Grip before, Grip now) {
+    if (player.shifts().isEmpty() || !HandMovement.shifts(transition, before, now)) {
       return 0;
     }
-    return (shiftKind(passing, before, now) ? 1 : 0) + (slur(passing, before) ? 1 : 0);
+    return (shiftKind(transition, before, now) ? 1 : 0) + (slur(transition, before) ? 1 : 0);
   }
 
   /** Whether the way the hand shifts is not learned, slur aside. */
-  public boolean shiftKind(Transition passing, Grip before, Grip now) {
-    return !player.shifts().orElseThrow().contains(ShiftKind.of(passing, before, now));
+  public boolean shiftKind(Transition transition, Grip before, Grip now) {
+    return !player.shifts().orElseThrow().contains(ShiftKind.of(transition, before, now));
   }
 
   /** Whether a slur joins the notes of a shift, and such shifts are not learned. */
-  public boolean slur(Transition passing, Grip before) {
-    return ShiftKind.slurred(passing, before)
+  public boolean slur(Transition transition, Grip before) {
+    return ShiftKind.slurred(transition, before)
         && !player.shifts().orElseThrow().contains(ShiftKind.SLUR);
   }
 }

@@ -33,7 +33,7 @@ final class ChangeoverTime {
 
   private int from(BigFraction start) {
     for (int m = 0; m < moments.size(); m++) {
-      if (moments.get(m).struck().get(0).start().compareTo(start) >= 0) {
+      if (moments.get(m).starting().get(0).start().compareTo(start) >= 0) {
         return m;
       }
     }

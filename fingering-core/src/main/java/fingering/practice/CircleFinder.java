@@ -242,7 +242,7 @@ public final class CircleFinder {
   private void accents() {
     Map<Integer, List<Place>> places = new LinkedHashMap<>();
     for (Moment moment : passage.moments()) {
-      if (moment.struck().stream().anyMatch(note -> note.marks().accent())) {
+      if (moment.starting().stream().anyMatch(note -> note.marks().accent())) {
         places
             .computeIfAbsent(moment.place().measureIndex(), measure -> new ArrayList<>())
             .add(moment.place());

@@ -75,8 +75,8 @@ final class ExerciseBuilder {
     return new Stroke(ImmutableList.of(), value);
   }
 
-  private static ImmutableList<Stroke> measure(Stroke... strokes) {
-    return ImmutableList.copyOf(strokes);
+  private static ImmutableList<Stroke> measure(Stroke... contexts) {
+    return ImmutableList.copyOf(contexts);
   }
 
   /**
@@ -136,60 +136,60 @@ final class ExerciseBuilder {
 
   /** A run in dotted rhythms, both ways round. */
   SpotExercise dotted(int from, int to) {
-    List<Stroke> strokes = new ArrayList<>();
+    List<Stroke> contexts = new ArrayList<>();
     for (boolean longFirst : List.of(true, false)) {
       for (int m = from, i = 0; m <= to; m++, i++) {
         boolean dot = (i % 2 == 0) == longFirst;
-        strokes.add(new Stroke(notes(m), dot ? DOTTED : SHORT));
+        contexts.add(new Stroke(notes(m), dot ? DOTTED : SHORT));
       }
-      pad(strokes, longFirst ? ImmutableList.of(DOTTED, SHORT) : ImmutableList.of(SHORT, DOTTED));
+      pad(contexts, longFirst ? ImmutableList.of(DOTTED, SHORT) : ImmutableList.of(SHORT, DOTTED));
     }
-    return exercise("Dotted rhythms", from, measures(strokes));
+    return exercise("Dotted rhythms", from, measures(contexts));
   }
 
   /** The bow alone on the open strings of a run, and then with the fingers. */
   SpotExercise crossing(int from, int to) {
-    List<Stroke> strokes = new ArrayList<>();
+    List<Stroke> contexts = new ArrayList<>();
     for (int m = from; m <= to; m++) {
       ImmutableList<Fingered> open =
           notes(m).stream()
               .map(note -> open(note.string()))
               .collect(ImmutableList.toImmutableList());
-      strokes.add(new Stroke(open, EIGHTH));
+      contexts.add(new Stroke(open, EIGHTH));
     }
-    pad(strokes, ImmutableList.of(EIGHTH));
+    pad(contexts, ImmutableList.of(EIGHTH));
     for (int m = from; m <= to; m++) {
-      strokes.add(new Stroke(notes(m), EIGHTH));
+      contexts.add(new Stroke(notes(m), EIGHTH));
     }
-    pad(strokes, ImmutableList.of(EIGHTH));
-    return exercise("String crossings", from, measures(strokes));
+    pad(contexts, ImmutableList.of(EIGHTH));
+    return exercise("String crossings", from, measures(contexts));
   }
 
   /** A figure twice, with a stop after each time. */
   SpotExercise figure(int from, int to) {
-    List<Stroke> strokes = new ArrayList<>();
+    List<Stroke> contexts = new ArrayList<>();
     for (int time = 0; time < 2; time++) {
       for (int m = from; m <= to; m++) {
-        strokes.add(new Stroke(notes(m), EIGHTH));
+        contexts.add(new Stroke(notes(m), EIGHTH));
       }
-      strokes.add(rest(EIGHTH));
-      pad(strokes, ImmutableList.of(EIGHTH));
+      contexts.add(rest(EIGHTH));
+      pad(contexts, ImmutableList.of(EIGHTH));
     }
-    return exercise("Figure", from, measures(strokes));
+    return exercise("Figure", from, measures(contexts));
   }
 
   private Fingered open(int string) {
     return new Fingered(written(instrument.string(string).pitch()), "0", string);
   }
 
-  private static void pad(List<Stroke> strokes, ImmutableList<BeatUnit> values) {
-    while (strokes.size() % IN_MEASURE != 0) {
-      strokes.add(rest(values.get(strokes.size() % values.size())));
+  private static void pad(List<Stroke> contexts, ImmutableList<BeatUnit> values) {
+    while (contexts.size() % IN_MEASURE != 0) {
+      contexts.add(rest(values.get(contexts.size() % values.size())));
     }
   }
 
-  private static ImmutableList<ImmutableList<Stroke>> measures(List<Stroke> strokes) {
-    return Lists.partition(strokes, IN_MEASURE).stream()
+  private static ImmutableList<ImmutableList<Stroke>> measures(List<Stroke> contexts) {
+    return Lists.partition(contexts, IN_MEASURE).stream()
         .map(ImmutableList::copyOf)
         .collect(ImmutableList.toImmutableList());
   }

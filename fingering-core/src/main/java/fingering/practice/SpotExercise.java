@@ -59,12 +59,12 @@ public record SpotExercise(
       ImmutableList<PlainNote> notes =
           measure.stream()
               .map(
-                  stroke ->
+                  context ->
                       PlainNote.of(
-                          stroke.notes().stream()
+                          context.notes().stream()
                               .map(Fingered::written)
                               .collect(ImmutableList.toImmutableList()),
-                          stroke.value()))
+                          context.value()))
               .collect(ImmutableList.toImmutableList());
       plain.add(new PlainScore.Measure(staff.next(notes), notes));
     }
@@ -85,8 +85,8 @@ public record SpotExercise(
     int string = 0;
     for (int m = 0; m < measures.size(); m++) {
       int note = 0;
-      for (Stroke stroke : measures.get(m)) {
-        for (Fingered fingered : stroke.notes()) {
+      for (Stroke context : measures.get(m)) {
+        for (Fingered fingered : context.notes()) {
           boolean changes = fingered.string() != string;
           string = fingered.string();
           marks.add(
@@ -97,7 +97,7 @@ public record SpotExercise(
                   Optional.empty()));
           note++;
         }
-        note += stroke.notes().isEmpty() ? 1 : 0;
+        note += context.notes().isEmpty() ? 1 : 0;
       }
     }
     return ScoreMarker.mark(PlainScoreWriter.text(score()), marks.build());

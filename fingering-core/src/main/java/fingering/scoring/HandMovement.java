@@ -9,12 +9,12 @@ public final class HandMovement {
   private HandMovement() {}
 
   /** Whether the hand shifts. A note that is only respelled under the same finger is no shift. */
-  public static boolean shifts(Transition passing, Grip before, Grip now) {
+  public static boolean shifts(Transition transition, Grip before, Grip now) {
     Frame from = before.frame();
     if (!from.shiftsTo(now.frame())) {
       return false;
     }
-    return !(passing.respelled() && samePlace(before.top(), now.top()));
+    return !(transition.respelled() && samePlace(before.top(), now.top()));
   }
 
   private static boolean samePlace(Placement a, Placement b) {
@@ -22,16 +22,16 @@ public final class HandMovement {
   }
 
   /** Whether the bow has to travel from one grip to the other. */
-  public static boolean bowed(Transition passing) {
-    return !passing.plucked() && !passing.acrossRest();
+  public static boolean bowed(Transition transition) {
+    return !transition.plucked() && !transition.acrossRest();
   }
 
   /**
    * How many strings the bow crosses: 0 where the grips share a string, 1 to a neighbouring string,
    * 2 where it skips one.
    */
-  public static int stringsCrossed(Transition passing, Grip before, Grip now) {
-    if (!bowed(passing)) {
+  public static int stringsCrossed(Transition transition, Grip before, Grip now) {
+    if (!bowed(transition)) {
       return 0;
     }
     int nearest = Integer.MAX_VALUE;

@@ -39,7 +39,7 @@ public record HeldNotes(
     ImmutableList<Note> sounding = now.sounding();
     return new HeldNotes(
         places(now.held(), sounded),
-        places(now.held(), before.struck()),
+        places(now.held(), before.starting()),
         places(now.held(), sounding),
         sounded.size(),
         sounding.size());

@@ -22,7 +22,7 @@ import java.util.List;
  * @param trilled where the notes with a trill stand among all that sound, from 0
  * @param trilledStruck where they stand among those that begin
  * @param sounding how many notes sound
- * @param singing how slow the music around is: {@link Slowness#singing}
+ * @param slowness how slow the music around is: {@link Slowness#slowness}
  */
 public record NoteContext(
     boolean plucked,
@@ -33,7 +33,7 @@ public record NoteContext(
     ImmutableIntArray trilled,
     ImmutableIntArray trilledStruck,
     int sounding,
-    long singing) {
+    long slowness) {
   /** A note longer than this asks for nothing more, in hundredths of a second. */
   public static final long LONG_ENOUGH = 200;
 
@@ -41,11 +41,11 @@ public record NoteContext(
 
   /** The stroke of a moment. */
   public static NoteContext of(Moment moment) {
-    ImmutableList<Note> struck = moment.struck();
+    ImmutableList<Note> starting = moment.starting();
     boolean accented = false;
     boolean trills = false;
-    for (int i = 0; i < struck.size(); i++) {
-      Marks marks = struck.get(i).marks();
+    for (int i = 0; i < starting.size(); i++) {
+      Marks marks = starting.get(i).marks();
       accented |= marks.accent();
       trills |= marks.trill().isPresent();
     }
@@ -55,15 +55,15 @@ public record NoteContext(
         accented,
         moment.grace(),
         Math.min(LONG_ENOUGH, moment.soundMicros() / TENTH * 10),
-        trills ? trilled(struck, moment.sounding()) : ImmutableIntArray.of(),
-        trills ? trilled(struck, struck) : ImmutableIntArray.of(),
-        struck.size() + moment.held().size(),
-        Slowness.singing(moment));
+        trills ? trilled(starting, moment.sounding()) : ImmutableIntArray.of(),
+        trills ? trilled(starting, starting) : ImmutableIntArray.of(),
+        starting.size() + moment.held().size(),
+        Slowness.slowness(moment));
   }
 
-  private static ImmutableIntArray trilled(List<Note> struck, List<Note> among) {
+  private static ImmutableIntArray trilled(List<Note> starting, List<Note> among) {
     ImmutableIntArray.Builder trilled = ImmutableIntArray.builder();
-    for (Note note : struck) {
+    for (Note note : starting) {
       if (note.marks().trill().isPresent()) {
         trilled.add(among.indexOf(note));
       }
@@ -78,13 +78,13 @@ public record NoteContext(
 
   /** The same but for the pace, as if the music did not sing. */
   public NoteContext unsung() {
-    return singing == 0
+    return slowness == 0
         ? this
         : new NoteContext(
             plucked, slurred, accented, grace, hundredths, trilled, trilledStruck, sounding, 0);
   }
 
-  /** A number for all of it but what is trilled and {@link #singing}; equal numbers mean equal. */
+  /** A number for all of it but what is trilled and {@link #slowness}; equal numbers mean equal. */
   public long code() {
     long code = hundredths;
     code = code << 8 | sounding;

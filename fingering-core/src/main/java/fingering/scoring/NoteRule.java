@@ -10,5 +10,5 @@ public interface NoteRule extends CostRule {
   }
 
   /** How much of what the rule charges this grip has, in the rule's unit; 0 or more. */
-  long amount(NoteContext stroke, Grip grip);
+  long amount(NoteContext context, Grip grip);
 }

@@ -18,10 +18,10 @@ public final class Scoring {
   private final long[] noteWeights;
   private final TransitionRule[] transitionRules;
   private final long[] transitionWeights;
-  private final TransitionRule[] leisurelyRules;
-  private final long[] leisurelyWeights;
-  private final ImmutableList<TimedTransitionRule> hurriedRules;
-  private final ImmutableLongArray hurriedWeights;
+  private final TransitionRule[] untimedRules;
+  private final long[] untimedWeights;
+  private final ImmutableList<TimedTransitionRule> timedRules;
+  private final ImmutableLongArray timedWeights;
   private final PacedNoteRule[] pacedNoteRules;
   private final long[] pacedNoteWeights;
   private final PacedTransitionRule[] pacedTransitionRules;
@@ -35,15 +35,14 @@ public final class Scoring {
     noteWeights = weights(noteRules, weights);
     transitionRules = of(charging, TransitionRule.class).toArray(TransitionRule[]::new);
     transitionWeights = weights(transitionRules, weights);
-    leisurelyRules =
+    untimedRules =
         of(charging, TransitionRule.class)
             .filter(rule -> !(rule instanceof TimedTransitionRule))
             .filter(rule -> !(rule instanceof PacedTransitionRule))
             .toArray(TransitionRule[]::new);
-    leisurelyWeights = weights(leisurelyRules, weights);
-    hurriedRules = of(charging, TimedTransitionRule.class).collect(ImmutableList.toImmutableList());
-    hurriedWeights =
-        ImmutableLongArray.copyOf(weights(hurriedRules.toArray(CostRule[]::new), weights));
+    untimedWeights = weights(untimedRules, weights);
+    timedRules = of(charging, TimedTransitionRule.class).collect(ImmutableList.toImmutableList());
+    timedWeights = ImmutableLongArray.copyOf(weights(timedRules.toArray(CostRule[]::new), weights));
     pacedNoteRules = of(charging, PacedNoteRule.class).toArray(PacedNoteRule[]::new);
     pacedNoteWeights = weights(pacedNoteRules, weights);
     pacedTransitionRules =
@@ -86,62 +85,62 @@ public final class Scoring {
   }
 
   /** Points of a grip by itself. */
-  public long cost(NoteContext stroke, Grip grip) {
+  public long cost(NoteContext context, Grip grip) {
     long cost = 0;
     for (int i = 0; i < noteRules.length; i++) {
-      cost += charged(noteRules[i], noteRules[i].amount(stroke, grip)) * noteWeights[i];
+      cost += charged(noteRules[i], noteRules[i].amount(context, grip)) * noteWeights[i];
     }
     return cost;
   }
 
   /**
-   * Points of a grip by itself for each hundredth of a second of {@link NoteContext#singing}: its
+   * Points of a grip by itself for each hundredth of a second of {@link NoteContext#slowness}: its
    * cost is that of the {@link NoteContext#unsung unsung} stroke and so much more.
    */
-  public long paced(NoteContext stroke, Grip grip) {
+  public long paced(NoteContext context, Grip grip) {
     long cost = 0;
     for (int i = 0; i < pacedNoteRules.length; i++) {
       cost +=
-          charged(pacedNoteRules[i], pacedNoteRules[i].share(stroke, grip)) * pacedNoteWeights[i];
+          charged(pacedNoteRules[i], pacedNoteRules[i].share(context, grip)) * pacedNoteWeights[i];
     }
     return cost;
   }
 
   /** Points of the way from one grip to the next. */
-  public long cost(Transition passing, Grip before, Grip now) {
-    return cost(transitionRules, transitionWeights, passing, before, now);
+  public long cost(Transition transition, Grip before, Grip now) {
+    return cost(transitionRules, transitionWeights, transition, before, now);
   }
 
   /** What ways cost in a passing but for what depends on times and pace. */
-  public TransitionCosts leisurely(Transition passing) {
-    return new TransitionCosts(leisurelyRules, leisurelyWeights, passing);
+  public TransitionCosts untimed(Transition transition) {
+    return new TransitionCosts(untimedRules, untimedWeights, transition);
   }
 
   static long cost(
-      TransitionRule[] rules, long[] weights, Transition passing, Grip before, Grip now) {
+      TransitionRule[] rules, long[] weights, Transition transition, Grip before, Grip now) {
     long cost = 0;
     for (int i = 0; i < rules.length; i++) {
-      cost += charged(rules[i], rules[i].amount(passing, before, now)) * weights[i];
+      cost += charged(rules[i], rules[i].amount(transition, before, now)) * weights[i];
     }
     return cost;
   }
 
   /** The rules that charge what time is lacking. */
-  public ImmutableList<TimedTransitionRule> hurried() {
-    return hurriedRules;
+  public ImmutableList<TimedTransitionRule> timed() {
+    return timedRules;
   }
 
   /** Their weights, in points for a unit of each. */
-  public ImmutableLongArray hurriedWeights() {
-    return hurriedWeights;
+  public ImmutableLongArray timedWeights() {
+    return timedWeights;
   }
 
-  /** Points of the way for each hundredth of a second of {@link Transition#singing}. */
-  public long paced(Transition passing, Grip before, Grip now) {
+  /** Points of the way for each hundredth of a second of {@link Transition#slowness}. */
+  public long paced(Transition transition, Grip before, Grip now) {
     long cost = 0;
     for (int i = 0; i < pacedTransitionRules.length; i++) {
       PacedTransitionRule rule = pacedTransitionRules[i];
-      cost += charged(rule, rule.share(passing, before, now)) * pacedTransitionWeights[i];
+      cost += charged(rule, rule.share(transition, before, now)) * pacedTransitionWeights[i];
     }
     return cost;
   }
@@ -158,17 +157,17 @@ public final class Scoring {
   public ImmutableList<Charge> explain(ImmutableList<Moment> moments, ImmutableList<Grip> path) {
     ImmutableList.Builder<Charge> charges = ImmutableList.builder();
     for (int m = 0; m < path.size(); m++) {
-      NoteContext stroke = NoteContext.of(moments.get(m));
+      NoteContext context = NoteContext.of(moments.get(m));
       for (int i = 0; i < noteRules.length; i++) {
-        long amount = noteRules[i].amount(stroke, path.get(m));
+        long amount = noteRules[i].amount(context, path.get(m));
         add(charges, noteRules[i], m, amount, noteWeights[i]);
       }
       if (m == 0) {
         continue;
       }
-      Transition passing = Transition.between(moments.get(m - 1), moments.get(m));
+      Transition transition = Transition.between(moments.get(m - 1), moments.get(m));
       for (int i = 0; i < transitionRules.length; i++) {
-        long amount = transitionRules[i].amount(passing, path.get(m - 1), path.get(m));
+        long amount = transitionRules[i].amount(transition, path.get(m - 1), path.get(m));
         add(charges, transitionRules[i], m, amount, transitionWeights[i]);
       }
     }

@@ -12,7 +12,7 @@ final class Slowness {
   private Slowness() {}
 
   /** Hundredths of a second by which the notes around are longer than those of passage work. */
-  static long singing(Moment moment) {
-    return Math.max(0, moment.paceMicros() - SINGS) / HUNDREDTH;
+  static long slowness(Moment moment) {
+    return Math.max(0, moment.meanNoteMicros() - SINGS) / HUNDREDTH;
   }
 }

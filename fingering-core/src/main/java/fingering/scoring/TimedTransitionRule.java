@@ -11,11 +11,11 @@ public interface TimedTransitionRule extends TransitionRule {
   long unitMicros();
 
   /** Microseconds that the movement needs; 0 where there is none. Asked where the hand shifts. */
-  long needed(Transition passing, Grip before, Grip now);
+  long needed(Transition transition, Grip before, Grip now);
 
   @Override
-  default long amount(Transition passing, Grip before, Grip now) {
-    return units(needed(passing, before, now), passing.micros(before.open()));
+  default long amount(Transition transition, Grip before, Grip now) {
+    return units(needed(transition, before, now), transition.micros(before.open()));
   }
 
   /** The units that are lacking where so many microseconds are needed and so many are there. */

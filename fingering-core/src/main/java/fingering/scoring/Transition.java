@@ -27,7 +27,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param rises semitones from the highest note struck before to the highest struck now; below 0
  *     where the line falls; no further than {@value #LEAP} either way
  * @param held the notes that sound on
- * @param singing how slow the music around is: {@link Slowness#singing}
+ * @param slowness how slow the music around is: {@link Slowness#slowness}
  */
 public record Transition(
     long sinceMicros,
@@ -42,7 +42,7 @@ public record Transition(
     boolean offBeat,
     int rises,
     HeldNotes held,
-    long singing) {
+    long slowness) {
   /** More time than any movement of the hand takes, in microseconds. */
   public static final long ENOUGH = 1_000_000;
 
@@ -66,9 +66,9 @@ public record Transition(
 
   /** The passing between two neighbouring moments. */
   public static Transition between(Moment before, Moment now) {
-    boolean single = before.struck().size() == 1 && now.struck().size() == 1;
-    Note left = before.struck().get(0);
-    Note reached = now.struck().get(0);
+    boolean single = before.starting().size() == 1 && now.starting().size() == 1;
+    Note left = before.starting().get(0);
+    Note reached = now.starting().get(0);
     boolean same = single && left.midi() == reached.midi();
     boolean spelled = same && left.sounding().equals(reached.sounding());
     long share = before.soundMicros() / (now.slurred() ? SLURRED_SHARE : DETACHED_SHARE);
@@ -87,7 +87,7 @@ public record Transition(
         offBeat(now),
         Ints.constrainToRange(top(now) - top(before), -LEAP, LEAP),
         HeldNotes.between(before, now),
-        Slowness.singing(now));
+        Slowness.slowness(now));
   }
 
   private static long told(long micros) {
@@ -100,7 +100,7 @@ public record Transition(
   }
 
   private static int top(Moment moment) {
-    return moment.struck().get(moment.struck().size() - 1).midi();
+    return moment.starting().get(moment.starting().size() - 1).midi();
   }
 
   /** Microseconds there are to leave a grip: an open string is left as soon as it is struck. */

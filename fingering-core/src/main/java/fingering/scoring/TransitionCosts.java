@@ -8,7 +8,7 @@ import java.util.Arrays;
  * hurried} and {@link PacedTransitionRule paced} rules do: by the rules that concern it alone.
  */
 public final class TransitionCosts {
-  private final Transition passing;
+  private final Transition transition;
   private final Weighted anyway;
   private final Weighted shifting;
   private final Weighted staying;
@@ -18,11 +18,11 @@ public final class TransitionCosts {
     private final TransitionRule[] rules;
     private final long[] weights;
 
-    Weighted(TransitionRule[] all, long[] weights, Transition passing, ShiftCondition occasion) {
+    Weighted(TransitionRule[] all, long[] weights, Transition transition, ShiftCondition occasion) {
       int[] kept = new int[all.length];
       int many = 0;
       for (int i = 0; i < all.length; i++) {
-        if (all[i].occasion() == occasion && all[i].concerns(passing)) {
+        if (all[i].occasion() == occasion && all[i].concerns(transition)) {
           kept[many++] = i;
         }
       }
@@ -30,21 +30,21 @@ public final class TransitionCosts {
       this.weights = Arrays.stream(kept, 0, many).mapToLong(i -> weights[i]).toArray();
     }
 
-    long cost(Transition passing, Grip before, Grip now) {
-      return Scoring.cost(rules, weights, passing, before, now);
+    long cost(Transition transition, Grip before, Grip now) {
+      return Scoring.cost(rules, weights, transition, before, now);
     }
   }
 
-  TransitionCosts(TransitionRule[] rules, long[] weights, Transition passing) {
-    this.passing = passing;
-    anyway = new Weighted(rules, weights, passing, ShiftCondition.ANY);
-    shifting = new Weighted(rules, weights, passing, ShiftCondition.SHIFT);
-    staying = new Weighted(rules, weights, passing, ShiftCondition.STAY);
+  TransitionCosts(TransitionRule[] rules, long[] weights, Transition transition) {
+    this.transition = transition;
+    anyway = new Weighted(rules, weights, transition, ShiftCondition.ANY);
+    shifting = new Weighted(rules, weights, transition, ShiftCondition.SHIFT);
+    staying = new Weighted(rules, weights, transition, ShiftCondition.STAY);
   }
 
   /** Whether the hand shifts on the way from one grip to the next. */
   public boolean shifts(Grip before, Grip now) {
-    return HandMovement.shifts(passing, before, now);
+    return HandMovement.shifts(transition, before, now);
   }
 
   /**
@@ -53,7 +53,7 @@ public final class TransitionCosts {
    * @param shifts whether the hand {@link #shifts} on it
    */
   public long of(Grip before, Grip now, boolean shifts) {
-    return anyway.cost(passing, before, now)
-        + (shifts ? shifting : staying).cost(passing, before, now);
+    return anyway.cost(transition, before, now)
+        + (shifts ? shifting : staying).cost(transition, before, now);
   }
 }

@@ -14,7 +14,7 @@ public interface TransitionRule extends CostRule {
   }
 
   /** How much of what the rule charges this passing has, in the rule's unit; 0 or more. */
-  long amount(Transition passing, Grip before, Grip now);
+  long amount(Transition transition, Grip before, Grip now);
 
   /** What the hand has to do, or not to do, for the rule to charge anything. */
   default ShiftCondition occasion() {
@@ -22,7 +22,7 @@ public interface TransitionRule extends CostRule {
   }
 
   /** Whether the rule may charge anything in such a passing, from some grip to some other. */
-  default boolean concerns(Transition passing) {
+  default boolean concerns(Transition transition) {
     return true;
   }
 }

@@ -22,7 +22,7 @@ public record Weights(ImmutableMap<String, Long> points) {
 
   /** The names of the weights that come with the library; each is the name of a file beside. */
   private static final ImmutableList<String> PRESETS =
-      ImmutableList.of("common-practice", "first-years", "intermediate", "professional");
+      ImmutableList.of("common-practice", "beginner", "intermediate", "advanced");
 
   /** The weights of common practice that come with the library. */
   public static Weights commonPractice() {

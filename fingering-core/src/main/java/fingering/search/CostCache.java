@@ -37,7 +37,7 @@ public final class CostCache {
 
   private final AtomicInteger next = new AtomicInteger();
   private final Map<NodeKey, NodeCosts> nodes = new ConcurrentHashMap<>();
-  private final Map<EdgeKey, UntimedEdgeCosts> leisurely = new ConcurrentHashMap<>();
+  private final Map<EdgeKey, UntimedEdgeCosts> untimed = new ConcurrentHashMap<>();
   private final Map<TimedKey, EdgeCosts> edges = new ConcurrentHashMap<>();
   private final AtomicLong kept = new AtomicLong();
 
@@ -75,11 +75,11 @@ public final class CostCache {
    *
    * @param number their {@link #number}
    */
-  NodeCosts of(NoteContext stroke, int number, ImmutableList<Grip> grips) {
-    NodeKey key = new NodeKey(number, stroke.code(), stroke.trilled(), stroke.trilledStruck());
+  NodeCosts of(NoteContext context, int number, ImmutableList<Grip> grips) {
+    NodeKey key = new NodeKey(number, context.code(), context.trilled(), context.trilledStruck());
     NodeCosts known = nodes.get(key);
     if (known == null) {
-      known = NodeCosts.of(scoring, stroke.unsung(), grips);
+      known = NodeCosts.of(scoring, context.unsung(), grips);
       keep(grips.size());
       nodes.put(key, known);
     }
@@ -93,33 +93,34 @@ public final class CostCache {
    * @param reached that of the grips reached
    */
   EdgeCostView of(
-      Transition passing,
+      Transition transition,
       int left,
       int reached,
       ImmutableList<Grip> before,
       ImmutableList<Grip> now) {
     long ways = (long) before.size() * now.size();
-    EdgeKey key = new EdgeKey(left, reached, passing.code(), passing.held());
+    EdgeKey key = new EdgeKey(left, reached, transition.code(), transition.held());
     if (ways <= FEW) {
-      return new EdgeCostView(leisurely(key, passing, before, now).in(passing), passing.singing());
+      return new EdgeCostView(
+          untimed(key, transition, before, now).in(transition), transition.slowness());
     }
-    TimedKey timed = new TimedKey(key, passing.sinceMicros(), passing.freeMicros());
+    TimedKey timed = new TimedKey(key, transition.sinceMicros(), transition.freeMicros());
     EdgeCosts known = edges.get(timed);
     if (known == null) {
-      known = leisurely(key, passing, before, now).in(passing);
+      known = untimed(key, transition, before, now).in(transition);
       keep(ways + BESIDES);
       edges.put(timed, known);
     }
-    return new EdgeCostView(known, passing.singing());
+    return new EdgeCostView(known, transition.slowness());
   }
 
-  private UntimedEdgeCosts leisurely(
-      EdgeKey key, Transition passing, ImmutableList<Grip> before, ImmutableList<Grip> now) {
-    UntimedEdgeCosts known = leisurely.get(key);
+  private UntimedEdgeCosts untimed(
+      EdgeKey key, Transition transition, ImmutableList<Grip> before, ImmutableList<Grip> now) {
+    UntimedEdgeCosts known = untimed.get(key);
     if (known == null) {
-      known = new UntimedEdgeCosts(scoring, passing, before, now);
+      known = new UntimedEdgeCosts(scoring, transition, before, now);
       keep(3 * ((long) before.size() * now.size() + BESIDES));
-      leisurely.put(key, known);
+      untimed.put(key, known);
     }
     return known;
   }
@@ -127,7 +128,7 @@ public final class CostCache {
   private void keep(long more) {
     if (kept.addAndGet(more) > most) {
       nodes.clear();
-      leisurely.clear();
+      untimed.clear();
       edges.clear();
       kept.set(more);
     }

@@ -4,12 +4,12 @@ package fingering.search;
  * What every way from the grips of one moment to those of the next costs, in its place.
  *
  * @param costs what it costs wherever these grips follow one another so
- * @param singing how slow the music is there, in hundredths of a second
+ * @param slowness how slow the music is there, in hundredths of a second
  */
-record EdgeCostView(EdgeCosts costs, long singing) {
+record EdgeCostView(EdgeCosts costs, long slowness) {
   /** The cost of the way from one grip to another. */
   long cost(int left, int reached) {
-    return costs.cost(left, reached, singing);
+    return costs.cost(left, reached, slowness);
   }
 
   /**
@@ -30,10 +30,10 @@ record EdgeCostView(EdgeCosts costs, long singing) {
       return false;
     }
     long[] handicaps = new long[before.length];
-    costs.handicaps(best, singing, handicaps);
+    costs.handicaps(best, slowness, handicaps);
     for (int i = 0; i < before.length; i++) {
       if (before[i] != ForwardPass.NONE && before[i] - least <= handicaps[i]) {
-        costs.reach(i, before[i], singing, reached);
+        costs.reach(i, before[i], slowness, reached);
       }
     }
     return true;

@@ -27,15 +27,15 @@ final class EdgeCosts {
   }
 
   /** The cost of the way from one grip to another where music sings so much. */
-  long cost(int left, int reached, long singing) {
+  long cost(int left, int reached, long slowness) {
     long cost = points.get(left, reached);
-    return paces ? cost + singing * paced.get(left, reached) : cost;
+    return paces ? cost + slowness * paced.get(left, reached) : cost;
   }
 
   /** Lowers the sums with which grips are reached to those of the ways from one of that sum. */
-  void reach(int left, long sum, long singing, long[] sums) {
-    if (paces && singing > 0) {
-      points.lower(left, sum, singing, paced, sums);
+  void reach(int left, long sum, long slowness, long[] sums) {
+    if (paces && slowness > 0) {
+      points.lower(left, sum, slowness, paced, sums);
     } else {
       points.lower(left, sum, sums);
     }
@@ -47,12 +47,12 @@ final class EdgeCosts {
    *
    * @param handicaps where they are put
    */
-  void handicaps(int left, long singing, long[] handicaps) {
+  void handicaps(int left, long slowness, long[] handicaps) {
     System.arraycopy(points.excess(left), 0, handicaps, 0, handicaps.length);
-    if (paces && singing > 0) {
+    if (paces && slowness > 0) {
       long[] more = paced.excess(left);
       for (int i = 0; i < handicaps.length; i++) {
-        handicaps[i] += singing * more[i];
+        handicaps[i] += slowness * more[i];
       }
     }
   }

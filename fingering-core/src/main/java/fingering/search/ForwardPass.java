@@ -38,7 +38,7 @@ final class ForwardPass {
   private final int[] numbers;
 
   /** How slow the music is around each moment. */
-  private final long[] singing;
+  private final long[] slowness;
 
   /** Whether every grip can be taken and costs nothing but points. */
   private final boolean free;
@@ -51,7 +51,7 @@ final class ForwardPass {
     nodes = new NodeCosts[sums.length];
     ways = new EdgeCostView[sums.length];
     own = new long[sums.length][];
-    singing = new long[sums.length];
+    slowness = new long[sums.length];
     numbers = new int[sums.length];
     for (int m = 0; m < numbers.length; m++) {
       numbers[m] = layers.costs().number(layers.grips().get(m));
@@ -90,9 +90,10 @@ final class ForwardPass {
 
   private long[] next(int m) {
     ImmutableList<Grip> now = layers.grips().get(m);
-    Transition passing = Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
+    Transition transition =
+        Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
     ways[m] =
-        layers.costs().of(passing, numbers[m - 1], numbers[m], layers.grips().get(m - 1), now);
+        layers.costs().of(transition, numbers[m - 1], numbers[m], layers.grips().get(m - 1), now);
     long[] next = unreached(now.size() * states);
     if (states == 1) {
       ways[m].reach(sums[m - 1], next);
@@ -102,7 +103,7 @@ final class ForwardPass {
       reachInAllStates(m, next);
     }
     if (states == 1 && free) {
-      nodes(m).addTo(next, singing[m]);
+      nodes(m).addTo(next, slowness[m]);
     } else {
       addOwn(m, next);
     }
@@ -179,9 +180,9 @@ final class ForwardPass {
 
   private NodeCosts nodes(int m) {
     if (nodes[m] == null) {
-      NoteContext stroke = NoteContext.of(layers.moments().get(m));
-      singing[m] = stroke.singing();
-      nodes[m] = layers.costs().of(stroke, numbers[m], layers.grips().get(m));
+      NoteContext context = NoteContext.of(layers.moments().get(m));
+      slowness[m] = context.slowness();
+      nodes[m] = layers.costs().of(context, numbers[m], layers.grips().get(m));
     }
     return nodes[m];
   }
@@ -191,7 +192,7 @@ final class ForwardPass {
       return NONE;
     }
     long penalty = layers.penalty().of(m, layers.grips().get(m).get(grip));
-    return costs.cost(grip, singing[m]) + (penalty << PENALTY_BITS);
+    return costs.cost(grip, slowness[m]) + (penalty << PENALTY_BITS);
   }
 
   /** Whether none of so many sums is that of something reached. */

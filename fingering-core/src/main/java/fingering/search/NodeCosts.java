@@ -28,14 +28,14 @@ final class NodeCosts {
   /**
    * Adds the cost of each grip, where music sings so much, to the sums with which it is reached.
    */
-  void addTo(long[] sums, long singing) {
+  void addTo(long[] sums, long slowness) {
     for (int j = 0; j < sums.length; j++) {
-      sums[j] += unsung[j] + singing * paced[j];
+      sums[j] += unsung[j] + slowness * paced[j];
     }
   }
 
   /** The cost of a grip where music sings so much. */
-  long cost(int grip, long singing) {
-    return unsung[grip] + singing * paced[grip];
+  long cost(int grip, long slowness) {
+    return unsung[grip] + slowness * paced[grip];
   }
 }

@@ -29,17 +29,20 @@ final class UntimedEdgeCosts {
   private final ImmutableList<CostMatrix> needed;
 
   UntimedEdgeCosts(
-      Scoring scoring, Transition passing, ImmutableList<Grip> left, ImmutableList<Grip> reached) {
+      Scoring scoring,
+      Transition transition,
+      ImmutableList<Grip> left,
+      ImmutableList<Grip> reached) {
     this.scoring = scoring;
     open = new boolean[left.size()];
     points = new CostMatrix(left.size(), reached.size());
-    CostMatrix singing = new CostMatrix(left.size(), reached.size());
+    CostMatrix slowness = new CostMatrix(left.size(), reached.size());
     needed =
-        scoring.hurried().stream()
+        scoring.timed().stream()
             .map(rule -> new CostMatrix(left.size(), reached.size()))
             .collect(ImmutableList.toImmutableList());
-    Transition leisurely = passing.atLeisure();
-    TransitionCosts costs = scoring.leisurely(leisurely);
+    Transition untimed = transition.atLeisure();
+    TransitionCosts costs = scoring.untimed(untimed);
     for (int i = 0; i < left.size(); i++) {
       Grip from = left.get(i);
       open[i] = from.open();
@@ -47,24 +50,24 @@ final class UntimedEdgeCosts {
         Grip to = reached.get(j);
         boolean shifts = costs.shifts(from, to);
         points.put(i, j, costs.of(from, to, shifts));
-        singing.put(i, j, scoring.paced(leisurely, from, to));
+        slowness.put(i, j, scoring.paced(untimed, from, to));
         for (int r = 0; shifts && r < needed.size(); r++) {
-          needed.get(r).put(i, j, scoring.hurried().get(r).needed(leisurely, from, to));
+          needed.get(r).put(i, j, scoring.timed().get(r).needed(untimed, from, to));
         }
       }
     }
-    paced = Optional.of(singing).filter(table -> !table.empty());
+    paced = Optional.of(slowness).filter(table -> !table.empty());
   }
 
   /** The same with the time that a passing leaves. */
-  EdgeCosts in(Transition passing) {
-    return new EdgeCosts(late(passing) ? hurried(passing) : points, paced);
+  EdgeCosts in(Transition transition) {
+    return new EdgeCosts(late(transition) ? timed(transition) : points, paced);
   }
 
-  private boolean late(Transition passing) {
+  private boolean late(Transition transition) {
     for (CostMatrix each : needed) {
       for (int i = 0; i < open.length; i++) {
-        if (each.most(i) > passing.micros(open[i])) {
+        if (each.most(i) > transition.micros(open[i])) {
           return true;
         }
       }
@@ -72,19 +75,19 @@ final class UntimedEdgeCosts {
     return false;
   }
 
-  private CostMatrix hurried(Transition passing) {
+  private CostMatrix timed(Transition transition) {
     CostMatrix sum = points;
     for (int r = 0; r < needed.size(); r++) {
-      TimedTransitionRule rule = scoring.hurried().get(r);
-      CostMatrix hurried = new CostMatrix(open.length, points.reached());
+      TimedTransitionRule rule = scoring.timed().get(r);
+      CostMatrix timed = new CostMatrix(open.length, points.reached());
       for (int i = 0; i < open.length; i++) {
-        long micros = passing.micros(open[i]);
+        long micros = transition.micros(open[i]);
         for (int j = 0; j < points.reached(); j++) {
           long units = rule.units(needed.get(r).get(i, j), micros);
-          hurried.put(i, j, sum.get(i, j) + units * scoring.hurriedWeights().get(r));
+          timed.put(i, j, sum.get(i, j) + units * scoring.timedWeights().get(r));
         }
       }
-      sum = hurried;
+      sum = timed;
     }
     return sum;
   }

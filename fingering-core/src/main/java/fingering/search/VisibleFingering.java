@@ -67,7 +67,7 @@ public record VisibleFingering(ImmutableList<Stop> stops) {
     ImmutableList<Note> notes = grip.notes(moment);
     ImmutableList.Builder<Stop> stops = ImmutableList.builder();
     for (int i = 0; i < notes.size(); i++) {
-      if (moment.struck().contains(notes.get(i))) {
+      if (moment.starting().contains(notes.get(i))) {
         Placement placement = grip.placements().get(i);
         stops.add(new Stop(placement.string(), position(placement), Optional.empty()));
       }

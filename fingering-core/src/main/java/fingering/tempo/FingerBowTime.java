@@ -134,7 +134,7 @@ final class FingerBowTime {
   }
 
   private static boolean plucked(Moment moment) {
-    for (Note note : moment.struck()) {
+    for (Note note : moment.starting()) {
       if (note.marks().leftPlucked()) {
         return true;
       }

@@ -104,7 +104,7 @@ final class TempoLimitFinder {
         moments.get(found.to()).place(),
         moments.get(found.extent().first()).place(),
         moments.get(found.extent().last()).place(),
-        passage.tempoAt(moments.get(found.from()).struck().get(0).start()),
+        passage.tempoAt(moments.get(found.from()).starting().get(0).start()),
         found.need().cause(),
         found.says().get(),
         found.need().micros(),
@@ -127,7 +127,7 @@ final class TempoLimitFinder {
   }
 
   private Supplier<String> says(MinimumTime need, int from, int to) {
-    return () -> words.passing(need.cause(), from, to);
+    return () -> words.transition(need.cause(), from, to);
   }
 
   /** From one stopped note to the next; open strings between leave the hand free. */
@@ -201,7 +201,7 @@ final class TempoLimitFinder {
     for (int m = 0; m < moments.size(); m++) {
       Moment moment = moments.get(m);
       List<Note> sounding = grips.get(m).notes(moment);
-      for (Note note : moment.struck()) {
+      for (Note note : moment.starting()) {
         if (note.marks().trill().isPresent() && !moment.grace()) {
           Placement placement = grips.get(m).placements().get(sounding.indexOf(note));
           MinimumTime need = actions.trill(placement).times(once);

@@ -18,14 +18,14 @@ final class TempoLimitText {
   }
 
   /** What is to be done between two moments. */
-  String passing(LimitCause cause, int from, int to) {
+  String transition(LimitCause cause, int from, int to) {
     long micros = moments.get(to).startMicros() - moments.get(from).startMicros();
     BigFraction quarters = start(to).subtract(start(from));
     return what(cause, from, to) + " " + NoteValues.in(quarters, micros);
   }
 
   private BigFraction start(int moment) {
-    return moments.get(moment).struck().get(0).start();
+    return moments.get(moment).starting().get(0).start();
   }
 
   private String what(LimitCause cause, int from, int to) {
@@ -67,7 +67,7 @@ final class TempoLimitText {
   }
 
   private static BigFraction longest(Moment moment) {
-    return moment.struck().stream()
+    return moment.starting().stream()
         .map(note -> note.length())
         .max(BigFraction::compareTo)
         .orElseThrow();

@@ -66,7 +66,7 @@ class SignsAndLinesTest {
   @Test
   void aChordIsStruckTogether() {
     assertThat(passage("K:C\n[D2A2] [dBD]4|").moments())
-        .extracting(moment -> moment.struck().size())
+        .extracting(moment -> moment.starting().size())
         .containsExactly(2, 3);
   }
 

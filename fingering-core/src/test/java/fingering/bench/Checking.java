@@ -82,7 +82,7 @@ public class Checking {
     long start = System.nanoTime();
     int read = each(Checking::unmarshal);
     long between = System.nanoTime();
-    Checker checker = Checker.of(CheckLevel.preset("professional"));
+    Checker checker = Checker.of(CheckLevel.preset("advanced"));
     int checked = each(file -> checker.check(ScoreReader.read(ScoreFile.read(file))));
     turns.bareReading += (between - start) / 1_000;
     turns.checking += (System.nanoTime() - between) / 1_000;

@@ -30,7 +30,7 @@ public class ReadingAndPlanning {
   @Param("")
   public String score;
 
-  @Param({"common-practice", "professional"})
+  @Param({"common-practice", "advanced"})
   public String preset;
 
   private byte[] bytes = new byte[0];

@@ -89,19 +89,19 @@ public class Searching {
 
     private void join(Scoring scoring, int m, int before, int now) {
       ImmutableList<Grip> grips = layers.grips().get(m);
-      NoteContext stroke = NoteContext.of(layers.moments().get(m));
+      NoteContext context = NoteContext.of(layers.moments().get(m));
       for (int j = 0; j < grips.size(); j++) {
         graph.addVertex(now + j);
-        long own = scoring.cost(stroke, grips.get(j));
+        long own = scoring.cost(context, grips.get(j));
         if (m == 0) {
           graph.setEdgeWeight(graph.addEdge(0, now + j), (double) own);
           continue;
         }
-        Transition passing =
+        Transition transition =
             Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
         ImmutableList<Grip> left = layers.grips().get(m - 1);
         for (int i = 0; i < left.size(); i++) {
-          long way = scoring.cost(passing, left.get(i), grips.get(j));
+          long way = scoring.cost(transition, left.get(i), grips.get(j));
           graph.setEdgeWeight(graph.addEdge(before + i, now + j), (double) (way + own));
         }
       }
@@ -169,7 +169,7 @@ public class Searching {
 
     private static Moment later(Moment moment, long micros) {
       return new Moment(
-          moment.struck(),
+          moment.starting(),
           moment.held(),
           moment.startMicros() + micros,
           moment.soundMicros(),
@@ -177,7 +177,7 @@ public class Searching {
           moment.slurred(),
           moment.grace(),
           moment.pizzicato(),
-          moment.paceMicros());
+          moment.meanNoteMicros());
     }
 
     /** The search. */

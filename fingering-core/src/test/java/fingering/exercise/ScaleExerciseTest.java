@@ -33,7 +33,7 @@ class ScaleExerciseTest {
     return passage.moments().stream()
         .map(
             moment ->
-                moment.struck().stream()
+                moment.starting().stream()
                     .map(note -> note.written().toString())
                     .collect(Collectors.joining("+")))
         .collect(Collectors.joining(" "));

@@ -46,7 +46,7 @@ class GripBruteForceTest {
     }
     List<List<Placement>> tried =
         new PhysicalHand(fingerboard, HANDS.get(hand))
-            .holds(moment.struck().stream().map(PitchRequest::of).toList(), moment.pizzicato());
+            .holds(moment.starting().stream().map(PitchRequest::of).toList(), moment.pizzicato());
     assertThat(new HashSet<>(found)).as(event).isEqualTo(new HashSet<>(tried));
     assertThat(found).as(event).hasSameSizeAs(tried);
     return found.size();

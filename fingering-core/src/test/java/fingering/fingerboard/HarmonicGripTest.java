@@ -21,7 +21,7 @@ class HarmonicGripTest {
   private static List<String> touched(String id, String event, String open) {
     Moment plain = Music.on(id).notes(event + "/1").moments().get(0);
     ImmutableList<Note> notes =
-        plain.struck().stream()
+        plain.starting().stream()
             .map(note -> note.sounding().toString().equals(open) ? note : touched(note))
             .collect(ImmutableList.toImmutableList());
     Moment moment =

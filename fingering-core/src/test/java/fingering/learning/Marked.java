@@ -70,7 +70,7 @@ final class Marked {
 
   private static Moment printed(Moment moment, Map<Note, Note> printed) {
     return new Moment(
-        moment.struck().stream().map(printed::get).collect(ImmutableList.toImmutableList()),
+        moment.starting().stream().map(printed::get).collect(ImmutableList.toImmutableList()),
         moment.held().stream().map(printed::get).collect(ImmutableList.toImmutableList()),
         moment.startMicros(),
         moment.soundMicros(),

@@ -88,13 +88,14 @@ public final class Music {
               .filter(note -> note.end().compareTo(start) > 0)
               .sorted(Comparator.comparingInt(Note::midi))
               .collect(ImmutableList.toImmutableList());
-      ImmutableList<Note> struck = strike(matcher, start, length);
-      BigFraction end = struck.stream().map(Note::end).max(Comparator.naturalOrder()).orElseThrow();
+      ImmutableList<Note> starting = strike(matcher, start, length);
+      BigFraction end =
+          starting.stream().map(Note::end).max(Comparator.naturalOrder()).orElseThrow();
       BigFraction rest = start.subtract(silentFrom);
-      boolean first = notes.size() == struck.size();
+      boolean first = notes.size() == starting.size();
       moments.add(
           new Moment(
-              struck,
+              starting,
               held,
               micros(start),
               micros(end.subtract(start)),
@@ -137,7 +138,7 @@ public final class Music {
             matcher.group(8) == null
                 ? OptionalInt.empty()
                 : OptionalInt.of(Integer.parseInt(matcher.group(8))));
-    List<Note> struck = new ArrayList<>();
+    List<Note> starting = new ArrayList<>();
     for (String one : PLUS.split(matcher.group(2))) {
       int star = one.indexOf('*');
       Pitch pitch = Pitch.parse(star < 0 ? one : one.substring(0, star));
@@ -151,9 +152,9 @@ public final class Music {
       Marks own = matcher.group(5) == null ? marks : trilled(marks, pitch);
       Note note = new Note(address, place, written, pitch, start, sounds, own);
       notes.add(note);
-      struck.add(note);
+      starting.add(note);
     }
-    return ImmutableList.sortedCopyOf(Comparator.comparingInt(Note::midi), struck);
+    return ImmutableList.sortedCopyOf(Comparator.comparingInt(Note::midi), starting);
   }
 
   private BigFraction measureLength() {

@@ -88,7 +88,7 @@ class NotesAndTiesTest {
                     backup(8),
                     note("A4", 8).tie("stop").voice("2"))));
     assertThat(passage.moments()).hasSize(2);
-    assertThat(pitches(passage.moments().get(1).struck())).containsExactly("E5");
+    assertThat(pitches(passage.moments().get(1).starting())).containsExactly("E5");
     assertThat(pitches(passage.moments().get(1).held())).containsExactly("A4");
   }
 
@@ -148,7 +148,7 @@ class NotesAndTiesTest {
                     note("G3", 4).chord(),
                     note("A4", 8))));
     assertThat(passage.moments()).hasSize(2);
-    assertThat(pitches(passage.moments().get(0).struck())).containsExactly("G3", "D4", "B4");
+    assertThat(pitches(passage.moments().get(0).starting())).containsExactly("G3", "D4", "B4");
     assertThat(passage.moments().get(0).soundMicros()).isEqualTo(1_250_000);
     assertThat(passage.moments().get(1).held()).isEmpty();
   }
@@ -186,7 +186,7 @@ class NotesAndTiesTest {
     Passage passage = passage(xml);
     assertThat(passage.moments()).hasSize(2);
     Moment second = passage.moments().get(1);
-    assertThat(pitches(second.struck())).containsExactly("C5");
+    assertThat(pitches(second.starting())).containsExactly("C5");
     assertThat(pitches(second.held())).containsExactly("D4");
     assertThat(second.restMicros()).isZero();
     Passage upper = read(xml).passage(PassageRequest.WHOLE.withVoice("2"));

@@ -88,9 +88,9 @@ class ScoreReaderPropertyTest {
       assertThat(moment.startMicros()).isGreaterThanOrEqualTo(before);
       assertThat(moment.soundMicros()).isPositive();
       assertThat(moment.restMicros()).isNotNegative();
-      assertThat(moment.struck()).isSortedAccordingTo((a, b) -> a.midi() - b.midi());
-      Note first = moment.struck().get(0);
-      assertThat(moment.struck()).allMatch(n -> n.start().equals(first.start()));
+      assertThat(moment.starting()).isSortedAccordingTo((a, b) -> a.midi() - b.midi());
+      Note first = moment.starting().get(0);
+      assertThat(moment.starting()).allMatch(n -> n.start().equals(first.start()));
       assertThat(moment.held())
           .allMatch(n -> n.start().compareTo(first.start()) < 0)
           .allMatch(n -> n.end().compareTo(first.start()) > 0);

@@ -46,7 +46,7 @@ class HandInPlansTest {
             .map(
                 moment ->
                     new Moment(
-                        changed(moment.struck(), change),
+                        changed(moment.starting(), change),
                         changed(moment.held(), change),
                         moment.startMicros(),
                         moment.soundMicros(),

@@ -55,8 +55,8 @@ class PlanPropertyTest {
     for (int m = 0; m < moments.size(); m++) {
       sum += scoring.cost(NoteContext.of(moments.get(m)), plan.grips().get(m));
       if (m > 0) {
-        Transition passing = Transition.between(moments.get(m - 1), moments.get(m));
-        sum += scoring.cost(passing, plan.grips().get(m - 1), plan.grips().get(m));
+        Transition transition = Transition.between(moments.get(m - 1), moments.get(m));
+        sum += scoring.cost(transition, plan.grips().get(m - 1), plan.grips().get(m));
       }
     }
     return sum;

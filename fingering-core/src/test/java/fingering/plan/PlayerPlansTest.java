@@ -86,7 +86,7 @@ class PlayerPlansTest {
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 20) int notes) {
     Passage passage = passage(seed, which, notes);
-    Plan plan = plan(passage, learned(skill -> false), "first-years");
+    Plan plan = plan(passage, learned(skill -> false), "beginner");
     assertThat(plan.notes()).hasSize(passage.notes().size());
     boolean stopped = plan.notes().stream().anyMatch(note -> note.placement().stopped());
     assertThat(PlanSkillGap.of(plan, learned(skill -> false)).isEmpty()).isEqualTo(!stopped);
@@ -127,8 +127,8 @@ class PlayerPlansTest {
     Player less = learned(skill -> dice.nextInt(3) == 0);
     Random again = new Random(seed);
     Player more = learned(skill -> again.nextInt(3) < 2);
-    assertThat(plan(passage, more, "first-years").total())
-        .isLessThanOrEqualTo(plan(passage, less, "first-years").total());
+    assertThat(plan(passage, more, "beginner").total())
+        .isLessThanOrEqualTo(plan(passage, less, "beginner").total());
   }
 
   // Where the half steps of a scale lie under the fingers in 1st position: common practice, no

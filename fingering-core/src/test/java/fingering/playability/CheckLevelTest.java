@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CheckLevelTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"professional", "common-practice", "intermediate", "first-years"})
+  @ValueSource(strings = {"advanced", "common-practice", "intermediate", "beginner"})
   void everyValueHasASourceAndTheFileIsReadBack(String name) {
     CheckLevel level = CheckLevel.preset(name);
     assertThat(Threshold.values())
@@ -60,7 +60,7 @@ class CheckLevelTest {
     refused(text.replaceAll("(?m)^haste .*$", "haste = 90 %"), "say where 'haste' is from");
     assertThatThrownBy(() -> CheckLevel.preset("virtuoso"))
         .hasMessage(
-            "there is no level 'virtuoso'; choose one of professional, common-practice, intermediate, first-years");
+            "there is no level 'virtuoso'; choose one of advanced, common-practice, intermediate, beginner");
   }
 
   private static void refused(String text, String says) {

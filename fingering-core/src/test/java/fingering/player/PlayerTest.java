@@ -22,7 +22,7 @@ class PlayerTest {
         read(
             "# Imke",
             "",
-            "  preset = first-years # she is nine",
+            "  preset = beginner # she is nine",
             "instrument=viola",
             "size = 15.5",
             "Hand = small",
@@ -30,7 +30,7 @@ class PlayerTest {
             "patterns = 2–3, Augmented  Second",
             "extensions = fourth forward",
             "shifts = open string, rest");
-    assertThat(player.preset()).contains("first-years");
+    assertThat(player.preset()).contains("beginner");
     assertThat(player.instrument().map(Instrument::id)).contains("viola");
     assertThat(player.size()).contains("15.5");
     assertThat(player.hand()).contains(LeftHand.SMALL);
@@ -96,7 +96,7 @@ class PlayerTest {
           extensions = back        | 'back' is no extension; choose from first back, fourth forward, or write none
           shifts = rest, thumb     | 'thumb' is no shift; choose from rest, open string, same finger,
           shifts = rest, none      | 'none' is no shift
-          preset = loud            | there are no weights 'loud'; choose one of common-practice, first-years
+          preset = loud            | there are no weights 'loud'; choose one of common-practice, beginner
           instrument = banjo       | no instrument 'banjo'; known are violin, viola, cello, bass
           hand = huge              | 'huge' is no hand; write small, medium, large
           """)

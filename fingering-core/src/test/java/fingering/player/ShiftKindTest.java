@@ -16,7 +16,7 @@ class ShiftKindTest {
   private static final Grip FIRST = Taken.on("violin").by("B4", 2, "1", "1st");
   private static final Grip THIRD = Taken.on("violin").by("D5", 2, "1", "3rd");
 
-  private static Transition passing(String events) {
+  private static Transition transition(String events) {
     List<Moment> moments = Music.violin().notes(events).moments();
     return Transition.between(moments.get(0), moments.get(1));
   }
@@ -38,7 +38,7 @@ class ShiftKindTest {
 
   @Test
   void aShiftUnderASlurIsOfTwoKinds() {
-    Transition slurred = passing("B4/1 ~D5/1");
+    Transition slurred = transition("B4/1 ~D5/1");
     assertThat(ShiftKind.values())
         .filteredOn(kind -> kind.is(slurred, FIRST, THIRD))
         .containsExactly(ShiftKind.SAME_FINGER, ShiftKind.SLUR);
@@ -46,7 +46,7 @@ class ShiftKindTest {
 
   @Test
   void aDetachedShiftIsOfOneKind() {
-    Transition detached = passing("B4/1 D5/1");
+    Transition detached = transition("B4/1 D5/1");
     assertThat(ShiftKind.values())
         .filteredOn(kind -> kind.is(detached, FIRST, THIRD))
         .containsExactly(ShiftKind.SAME_FINGER);
@@ -56,7 +56,7 @@ class ShiftKindTest {
   void theFirstFingerThatTakesOverTheSameNoteLeadsNoStep() {
     Grip second = Taken.on("violin").by("G5", 1, "2", "1st");
     Grip first = Taken.on("violin").by("G5", 1, "1", "2nd");
-    assertThat(ShiftKind.of(passing("G5/1 G5/1"), second, first))
+    assertThat(ShiftKind.of(transition("G5/1 G5/1"), second, first))
         .isEqualTo(ShiftKind.ANOTHER_FINGER);
   }
 }

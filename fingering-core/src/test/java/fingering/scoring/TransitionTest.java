@@ -31,9 +31,9 @@ class TransitionTest {
 
   @Test
   void fromAnOpenStringTheHandHasAllTheTimeFromNoteToNote() {
-    Transition passing = to("E4/1 G3/0.25 D4/1");
-    assertThat(passing.micros(true)).isEqualTo(250_000);
-    assertThat(passing.micros(false)).isEqualTo(62_500);
+    Transition transition = to("E4/1 G3/0.25 D4/1");
+    assertThat(transition.micros(true)).isEqualTo(250_000);
+    assertThat(transition.micros(false)).isEqualTo(62_500);
   }
 
   // A triplet eighth is 333 333 microseconds, and a quarter of it 83 333: arithmetic.
@@ -59,7 +59,7 @@ class TransitionTest {
     Set<Integer> codes = new HashSet<>();
     for (int rises = -Transition.LEAP; rises <= Transition.LEAP; rises++) {
       for (int bits = 0; bits < 256; bits++) {
-        Transition passing =
+        Transition transition =
             new Transition(
                 bits,
                 bits,
@@ -74,8 +74,8 @@ class TransitionTest {
                 rises,
                 HeldNotes.NONE,
                 bits);
-        assertThat(codes.add(passing.code())).as(passing.toString()).isTrue();
-        assertThat(passing.atLeisure().code()).isEqualTo(passing.code());
+        assertThat(codes.add(transition.code())).as(transition.toString()).isTrue();
+        assertThat(transition.atLeisure().code()).isEqualTo(transition.code());
       }
     }
   }
@@ -86,7 +86,7 @@ class TransitionTest {
     for (long hundredths = 0; hundredths <= NoteContext.LONG_ENOUGH; hundredths += 10) {
       for (int sounding = 1; sounding <= 8; sounding++) {
         for (int bits = 0; bits < 16; bits++) {
-          NoteContext stroke =
+          NoteContext context =
               new NoteContext(
                   bit(bits, 0),
                   bit(bits, 1),
@@ -97,9 +97,9 @@ class TransitionTest {
                   ImmutableIntArray.of(),
                   sounding,
                   bits);
-          assertThat(codes.add(stroke.code())).as(stroke.toString()).isTrue();
-          assertThat(stroke.unsung().code()).isEqualTo(stroke.code());
-          assertThat(stroke.unsung().singing()).isZero();
+          assertThat(codes.add(context.code())).as(context.toString()).isTrue();
+          assertThat(context.unsung().code()).isEqualTo(context.code());
+          assertThat(context.unsung().slowness()).isZero();
         }
       }
     }

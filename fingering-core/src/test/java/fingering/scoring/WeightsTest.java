@@ -37,7 +37,7 @@ class WeightsTest {
     }
 
     @Override
-    public long amount(NoteContext stroke, Grip grip) {
+    public long amount(NoteContext context, Grip grip) {
       return 1;
     }
   }
@@ -136,7 +136,7 @@ class WeightsTest {
 
   @Test
   void everyPresetGivesPointsToEveryRuleAndToNoOther() {
-    assertThat(Weights.presets()).startsWith("common-practice").contains("first-years");
+    assertThat(Weights.presets()).startsWith("common-practice").contains("beginner");
     for (String preset : Weights.presets()) {
       assertThat(Weights.preset(preset).points().keySet())
           .as(preset)
@@ -157,7 +157,7 @@ class WeightsTest {
   // A student begins in one place and learns to leave it: common practice, no source
   @Test
   void theWeightsOfAStudentComeNearerToCommonPracticeWithTheYears() {
-    Map<String, Long> first = points("first-years");
+    Map<String, Long> first = points("beginner");
     Map<String, Long> then = points("intermediate");
     Map<String, Long> usual = Weights.commonPractice().points();
     assertThat(usual.keySet())
@@ -186,7 +186,7 @@ class WeightsTest {
   // practised: common practice, no source
   @Test
   void theFourthFingerIsDearestToBeginnersAndCheapestToThoseWhoPractiseIt() {
-    Map<String, Long> first = points("first-years");
+    Map<String, Long> first = points("beginner");
     Map<String, Long> then = points("intermediate");
     Map<String, Long> usual = Weights.commonPractice().points();
     assertThat(first.get("fourth-finger")).isGreaterThan(usual.get("fourth-finger"));
@@ -199,7 +199,7 @@ class WeightsTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Weights.preset("loud"))
         .withMessageContaining("'loud'")
-        .withMessageContaining("common-practice, first-years, intermediate");
+        .withMessageContaining("common-practice, beginner, intermediate");
   }
 
   @Test

@@ -88,11 +88,12 @@ public final class BruteForce {
     for (int m = 1; m < path.length; m++) {
       ImmutableList<Grip> before = layers.grips().get(m - 1);
       ImmutableList<Grip> now = layers.grips().get(m);
-      Transition passing = Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
+      Transition transition =
+          Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
       long[][] costs = new long[before.size()][now.size()];
       for (int i = 0; i < before.size(); i++) {
         for (int j = 0; j < now.size(); j++) {
-          costs[i][j] = layers.scoring().cost(passing, before.get(i), now.get(j));
+          costs[i][j] = layers.scoring().cost(transition, before.get(i), now.get(j));
         }
       }
       edges.add(costs);

@@ -23,14 +23,13 @@ import org.junit.jupiter.api.Test;
 
 /** Costs that are kept against the same costs reckoned anew by the rules. */
 class CostCacheTest {
-  private final Scoring professional =
-      Scoring.of(StandardRules.all(), Weights.preset("professional"));
+  private final Scoring advanced = Scoring.of(StandardRules.all(), Weights.preset("advanced"));
 
   @Property(tries = 25)
   void aCostKeptIsTheCostByTheRulesInMusicThatComesBack(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 12) int notes) {
     RandomMusic random = new RandomMusic(seed);
-    CostCache costs = new CostCache(professional);
+    CostCache costs = new CostCache(advanced);
     String once = random.withDoubleStops(notes, 48, 76);
     Passage viola = Music.viola().tempo(random.tempo()).notes(once + " " + once + " ~C4/1 D4/3tr");
     GripFinder finder = new GripFinder(Fingerboard.of(viola.instrument()));
@@ -38,20 +37,20 @@ class CostCacheTest {
     for (int m = 1; m < moments.size(); m++) {
       ImmutableList<Grip> before = finder.grips(moments.get(m - 1));
       ImmutableList<Grip> now = finder.grips(moments.get(m));
-      Transition passing = Transition.between(moments.get(m - 1), moments.get(m));
-      NoteContext stroke = NoteContext.of(moments.get(m));
-      NodeCosts nodes = costs.of(stroke, costs.number(now), now);
-      EdgeCostView ways = costs.of(passing, costs.number(before), costs.number(now), before, now);
+      Transition transition = Transition.between(moments.get(m - 1), moments.get(m));
+      NoteContext context = NoteContext.of(moments.get(m));
+      NodeCosts nodes = costs.of(context, costs.number(now), now);
+      EdgeCostView ways =
+          costs.of(transition, costs.number(before), costs.number(now), before, now);
       long[] sums = new long[now.size()];
       Arrays.fill(sums, 100);
-      nodes.addTo(sums, stroke.singing());
+      nodes.addTo(sums, context.slowness());
       for (int j = 0; j < now.size(); j++) {
-        assertThat(sums[j]).isEqualTo(100 + nodes.cost(j, stroke.singing()));
-        assertThat(nodes.cost(j, stroke.singing()))
-            .isEqualTo(professional.cost(stroke, now.get(j)));
+        assertThat(sums[j]).isEqualTo(100 + nodes.cost(j, context.slowness()));
+        assertThat(nodes.cost(j, context.slowness())).isEqualTo(advanced.cost(context, now.get(j)));
         for (int i = 0; i < before.size(); i++) {
           assertThat(ways.cost(i, j))
-              .isEqualTo(professional.cost(passing, before.get(i), now.get(j)));
+              .isEqualTo(advanced.cost(transition, before.get(i), now.get(j)));
         }
       }
     }
@@ -62,37 +61,37 @@ class CostCacheTest {
 
   private static final ImmutableList<Grip> E4 = Thinned.all(STRUCK).grips().get(0);
 
-  private static NodeCosts struck(CostCache costs, int m) {
+  private static NodeCosts starting(CostCache costs, int m) {
     return costs.of(NoteContext.of(STRUCK.moments().get(m)), costs.number(E4), E4);
   }
 
   /** The ways from some grips of the first note to some of the second. */
   private static EdgeCosts edges(
       CostCache costs, ImmutableList<Grip> before, ImmutableList<Grip> now) {
-    Transition passing = Transition.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
-    return costs.of(passing, costs.number(before), costs.number(now), before, now).costs();
+    Transition transition = Transition.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
+    return costs.of(transition, costs.number(before), costs.number(now), before, now).costs();
   }
 
   @Test
   void whatMayBeKeptIsReckonedOnce() {
-    CostCache costs = new CostCache(professional, 2L * E4.size());
-    NodeCosts plain = struck(costs, 0);
-    NodeCosts accented = struck(costs, 1);
-    assertThat(struck(costs, 0)).isSameAs(plain).isNotSameAs(accented);
-    assertThat(struck(costs, 1)).isSameAs(accented);
+    CostCache costs = new CostCache(advanced, 2L * E4.size());
+    NodeCosts plain = starting(costs, 0);
+    NodeCosts accented = starting(costs, 1);
+    assertThat(starting(costs, 0)).isSameAs(plain).isNotSameAs(accented);
+    assertThat(starting(costs, 1)).isSameAs(accented);
   }
 
   @Test
   void whereMoreIsKeptThanMayBeAllButTheLastIsForgotten() {
-    CostCache costs = new CostCache(professional, 2L * E4.size());
-    NodeCosts plain = struck(costs, 0);
-    NodeCosts accented = struck(costs, 1);
-    NodeCosts plucked = struck(costs, 2);
-    NodeCosts slurred = struck(costs, 3);
-    assertThat(struck(costs, 2)).isSameAs(plucked);
-    assertThat(struck(costs, 3)).isSameAs(slurred);
-    assertThat(struck(costs, 1)).isNotSameAs(accented);
-    assertThat(struck(costs, 0)).isNotSameAs(plain);
+    CostCache costs = new CostCache(advanced, 2L * E4.size());
+    NodeCosts plain = starting(costs, 0);
+    NodeCosts accented = starting(costs, 1);
+    NodeCosts plucked = starting(costs, 2);
+    NodeCosts slurred = starting(costs, 3);
+    assertThat(starting(costs, 2)).isSameAs(plucked);
+    assertThat(starting(costs, 3)).isSameAs(slurred);
+    assertThat(starting(costs, 1)).isNotSameAs(accented);
+    assertThat(starting(costs, 0)).isNotSameAs(plain);
   }
 
   @Test
@@ -101,53 +100,53 @@ class CostCacheTest {
     ImmutableList<Grip> eleven = E4.subList(0, 11);
     // Three tables whatever the time, and one with it.
     long room = E4.size() + 4L * (10 * 11 + 32);
-    CostCache enough = new CostCache(professional, room);
-    NodeCosts kept = struck(enough, 0);
+    CostCache enough = new CostCache(advanced, room);
+    NodeCosts kept = starting(enough, 0);
     EdgeCosts edges = edges(enough, ten, eleven);
-    assertThat(struck(enough, 0)).isSameAs(kept);
+    assertThat(starting(enough, 0)).isSameAs(kept);
     assertThat(edges(enough, ten, eleven)).isSameAs(edges);
-    CostCache less = new CostCache(professional, room - 1);
-    NodeCosts forgotten = struck(less, 0);
+    CostCache less = new CostCache(advanced, room - 1);
+    NodeCosts forgotten = starting(less, 0);
     edges(less, ten, eleven);
-    assertThat(struck(less, 0)).isNotSameAs(forgotten);
+    assertThat(starting(less, 0)).isNotSameAs(forgotten);
   }
 
   @Test
   void whatHasteCostsOnAHundredWaysIsNotKept() {
     ImmutableList<Grip> ten = E4.subList(0, 10);
-    CostCache costs = new CostCache(professional, E4.size() + 3L * (10 * 10 + 32));
-    NodeCosts kept = struck(costs, 0);
+    CostCache costs = new CostCache(advanced, E4.size() + 3L * (10 * 10 + 32));
+    NodeCosts kept = starting(costs, 0);
     EdgeCosts edges = edges(costs, ten, ten);
     assertThat(edges(costs, ten, ten)).isNotSameAs(edges);
-    assertThat(struck(costs, 0)).isSameAs(kept);
+    assertThat(starting(costs, 0)).isSameAs(kept);
   }
 
   @Test
   void waysForgottenTakeRoomAgain() {
     ImmutableList<Grip> ten = E4.subList(0, 10);
-    CostCache costs = new CostCache(professional, E4.size() + 3L * (10 * 10 + 32));
+    CostCache costs = new CostCache(advanced, E4.size() + 3L * (10 * 10 + 32));
     edges(costs, ten, ten);
-    struck(costs, 0);
-    NodeCosts accented = struck(costs, 1);
+    starting(costs, 0);
+    NodeCosts accented = starting(costs, 1);
     edges(costs, ten, ten);
-    assertThat(struck(costs, 1)).isSameAs(accented);
-    struck(costs, 2);
-    assertThat(struck(costs, 1)).isNotSameAs(accented);
+    assertThat(starting(costs, 1)).isSameAs(accented);
+    starting(costs, 2);
+    assertThat(starting(costs, 1)).isNotSameAs(accented);
   }
 
   @Test
   void whatIsForgottenCostsTheSameAgain() {
-    CostCache none = new CostCache(professional, 0);
-    Transition passing = Transition.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
+    CostCache none = new CostCache(advanced, 0);
+    Transition transition = Transition.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
     EdgeCosts edges = edges(none, E4, E4);
     assertThat(edges(none, E4, E4)).isSameAs(edges);
-    struck(none, 0);
+    starting(none, 0);
     EdgeCosts again = edges(none, E4, E4);
     assertThat(again).isNotSameAs(edges);
     for (int i = 0; i < E4.size(); i++) {
       for (int j = 0; j < E4.size(); j++) {
-        assertThat(again.cost(i, j, passing.singing()))
-            .isEqualTo(professional.cost(passing, E4.get(i), E4.get(j)));
+        assertThat(again.cost(i, j, transition.slowness()))
+            .isEqualTo(advanced.cost(transition, E4.get(i), E4.get(j)));
       }
     }
   }

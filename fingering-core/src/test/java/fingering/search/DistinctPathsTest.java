@@ -150,7 +150,7 @@ class DistinctPathsTest {
       for (Moment moment : layers.moments()) {
         moments.add(
             new Moment(
-                moment.struck(),
+                moment.starting(),
                 moment.held(),
                 moment.startMicros() + i * length,
                 moment.soundMicros(),

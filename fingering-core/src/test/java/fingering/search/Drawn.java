@@ -61,7 +61,7 @@ final class Drawn {
     }
 
     @Override
-    public long amount(NoteContext stroke, Grip grip) {
+    public long amount(NoteContext context, Grip grip) {
       return drawn(3, seed, 0, grip);
     }
   }
@@ -74,7 +74,7 @@ final class Drawn {
     }
 
     @Override
-    public long amount(Transition passing, Grip before, Grip now) {
+    public long amount(Transition transition, Grip before, Grip now) {
       return drawn(3, seed, 1 + drawn(100, seed, 0, before), now);
     }
   }

@@ -28,10 +28,10 @@ class EdgeCostViewTest {
     return random.longs(many, 0, 60).map(sum -> sum < 15 ? NONE : sum).toArray();
   }
 
-  private static EdgeCostView ways(Random random, int before, int now, int singing) {
+  private static EdgeCostView ways(Random random, int before, int now, int slowness) {
     Optional<CostMatrix> paced =
         random.nextInt(3) == 0 ? Optional.empty() : Optional.of(table(random, before, now));
-    return new EdgeCostView(new EdgeCosts(table(random, before, now), paced), singing);
+    return new EdgeCostView(new EdgeCosts(table(random, before, now), paced), slowness);
   }
 
   @Property(tries = 500)
@@ -39,9 +39,9 @@ class EdgeCostViewTest {
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 6) int before,
       @ForAll @IntRange(min = 1, max = 6) int now,
-      @ForAll @IntRange(min = 0, max = 3) int singing) {
+      @ForAll @IntRange(min = 0, max = 3) int slowness) {
     Random random = new Random(seed);
-    EdgeCostView ways = ways(random, before, now, singing);
+    EdgeCostView ways = ways(random, before, now, slowness);
     long[] left = sums(random, before);
     long[] least = new long[now];
     Arrays.fill(least, NONE);
@@ -61,9 +61,9 @@ class EdgeCostViewTest {
   void theLeastSumOnwardIsThatOfTheBestWayThatLeadsToTheEnd(
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 6) int now,
-      @ForAll @IntRange(min = 0, max = 3) int singing) {
+      @ForAll @IntRange(min = 0, max = 3) int slowness) {
     Random random = new Random(seed);
-    EdgeCostView ways = ways(random, 2, now, singing);
+    EdgeCostView ways = ways(random, 2, now, slowness);
     long[] sums = sums(random, now);
     long least = NONE;
     for (int j = 0; j < now; j++) {

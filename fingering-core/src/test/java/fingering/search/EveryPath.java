@@ -81,7 +81,8 @@ final class EveryPath {
     if (m == 0) {
       return own;
     }
-    Transition passing = Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
-    return own + layers.scoring().cost(passing, before, now);
+    Transition transition =
+        Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
+    return own + layers.scoring().cost(transition, before, now);
   }
 }

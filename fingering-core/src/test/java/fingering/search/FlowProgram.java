@@ -73,8 +73,8 @@ final class FlowProgram {
     if (m == 0) {
       return own;
     }
-    Transition passing = Transition.between(layers.moments().get(m - 1), moment);
-    return own + layers.scoring().cost(passing, grips(m - 1).get(i), grips(m).get(j));
+    Transition transition = Transition.between(layers.moments().get(m - 1), moment);
+    return own + layers.scoring().cost(transition, grips(m - 1).get(i), grips(m).get(j));
   }
 
   private long[][] reached() {

@@ -54,10 +54,10 @@ final class LayerGraph {
       edge("source", "0/" + j, own);
       return;
     }
-    Transition passing = Transition.between(layers.moments().get(m - 1), moment);
+    Transition transition = Transition.between(layers.moments().get(m - 1), moment);
     ImmutableList<Grip> before = layers.grips().get(m - 1);
     for (int i = 0; i < before.size(); i++) {
-      long way = layers.scoring().cost(passing, before.get(i), grip);
+      long way = layers.scoring().cost(transition, before.get(i), grip);
       edge((m - 1) + "/" + i, m + "/" + j, own + way);
     }
   }

@@ -101,7 +101,7 @@ class PathFinderTest {
     }
 
     @Override
-    public long amount(NoteContext stroke, Grip grip) {
+    public long amount(NoteContext context, Grip grip) {
       return 1;
     }
   }

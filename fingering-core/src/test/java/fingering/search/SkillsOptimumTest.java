@@ -127,8 +127,8 @@ class SkillsOptimumTest {
 
   /** The same pitch by another letter: a finger that only changes its name shifts nowhere. */
   private static boolean respelled(Passage passage, int m) {
-    Note before = passage.moments().get(m - 1).struck().get(0);
-    Note now = passage.moments().get(m).struck().get(0);
+    Note before = passage.moments().get(m - 1).starting().get(0);
+    Note now = passage.moments().get(m).starting().get(0);
     return before.midi() == now.midi() && !before.sounding().equals(now.sounding());
   }
 

@@ -87,7 +87,7 @@ class SkillsProgramTest {
     return (m, before, now) -> {
       Moment moment = passage.moments().get(m);
       long notes = 0;
-      for (Note note : moment.struck()) {
+      for (Note note : moment.starting()) {
         Placement p = now.placements().get(now.notes(moment).indexOf(note));
         String name = p.frame().position().toString();
         notes += p.finger() != Finger.OPEN && name.equals(String.valueOf(number)) ? 1 : 0;
@@ -202,8 +202,8 @@ class SkillsProgramTest {
     }
     Placement left = before.placements().get(0);
     Placement reached = now.placements().get(0);
-    Note from = passage.moments().get(m - 1).struck().get(0);
-    Note to = passage.moments().get(m).struck().get(0);
+    Note from = passage.moments().get(m - 1).starting().get(0);
+    Note to = passage.moments().get(m).starting().get(0);
     boolean respelled = from.midi() == to.midi() && !from.sounding().equals(to.sounding());
     return !respelled
             && left.finger() != Finger.OPEN

@@ -72,7 +72,7 @@ class ComfortableTempoPropertyTest {
           m < at
               ? moment
               : new Moment(
-                  moment.struck(),
+                  moment.starting(),
                   moment.held(),
                   moment.startMicros() + rest,
                   moment.soundMicros(),

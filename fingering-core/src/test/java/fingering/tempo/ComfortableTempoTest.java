@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 /** What limits the tempo of the smallest cases, and how it is told. */
 class ComfortableTempoTest {
-  private static final PlayerSpeed PROFESSIONAL = PlayerSpeed.named("professional");
+  private static final PlayerSpeed PROFESSIONAL = PlayerSpeed.named("advanced");
 
   /** B4 in 1st and D5 in 3rd, each with the first finger of the A string. */
   private static final String UP = "2:1:1 2:1:3";
@@ -168,7 +168,7 @@ class ComfortableTempoTest {
     Moment last = moments.get(2);
     Moment early =
         new Moment(
-            last.struck(), last.held(), 5_000_000, 1_000_000, 0, last.slurred(), false, false);
+            last.starting(), last.held(), 5_000_000, 1_000_000, 0, last.slurred(), false, false);
     Passage two =
         new Passage(
             passage.title(),
@@ -256,7 +256,7 @@ class ComfortableTempoTest {
     assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(() -> PlayerSpeed.named("wizard"))
         .withMessage(
-            "there is no level 'wizard'; choose one of professional, common-practice,"
-                + " intermediate, first-years");
+            "there is no level 'wizard'; choose one of advanced, common-practice,"
+                + " intermediate, beginner");
   }
 }

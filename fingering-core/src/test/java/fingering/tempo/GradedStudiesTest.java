@@ -89,7 +89,7 @@ class GradedStudiesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"professional", "common-practice", "intermediate", "first-years"})
+  @ValueSource(strings = {"advanced", "common-practice", "intermediate", "beginner"})
   void theComfortableTempoNeverRisesFromSectionToSection(String level) {
     assertThat(
             sections().stream()
@@ -111,7 +111,7 @@ class GradedStudiesTest {
   /** An order of the book that the model does not follow. */
   @Test
   void theSectionForTheWristIsSlowerThanThoseAfterIt() {
-    PlayerSpeed level = PlayerSpeed.named("professional");
+    PlayerSpeed level = PlayerSpeed.named("advanced");
     assertThat(comfortable(onStrings(2), 1, level))
         .isLessThan(comfortable(sections().get(1), level))
         .isLessThan(comfortable(sections().get(3), level));

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
  * Grace notes, trills and chords: what is played in no strict time (common practice, no source).
  */
 class OrnamentTempoTest {
-  private static final PlayerSpeed PROFESSIONAL = PlayerSpeed.named("professional");
+  private static final PlayerSpeed PROFESSIONAL = PlayerSpeed.named("advanced");
 
   private static List<TempoLimit> limits(Plan plan) {
     return ComfortableTempo.of(plan, PROFESSIONAL).byMeasure();
@@ -33,7 +33,7 @@ class OrnamentTempoTest {
       moments.set(
           m,
           new Moment(
-              moment.struck(),
+              moment.starting(),
               moment.held(),
               moment.startMicros(),
               moment.soundMicros(),

@@ -78,9 +78,9 @@ class QuartetTempoTest {
   private static void measure(
       Path file, Score score, PartInfo part, Map<String, Tally> tallies, List<String> above) {
     Passage passage = score.passage(PassageRequest.WHOLE.withPart(Integer.toString(part.number())));
-    Scoring professional = Scoring.of(StandardRules.all(), Weights.preset("professional"));
+    Scoring professional = Scoring.of(StandardRules.all(), Weights.preset("advanced"));
     Plan plan = Planner.of(passage, professional).plan(Brief.free("free"));
-    ComfortableTempo tempo = ComfortableTempo.of(plan, PlayerSpeed.named("professional"));
+    ComfortableTempo tempo = ComfortableTempo.of(plan, PlayerSpeed.named("advanced"));
     Tally tally = tallies.computeIfAbsent(passage.instrument().id(), id -> new Tally());
     tally.measures +=
         (int) passage.moments().stream().map(m -> m.place().measureIndex()).distinct().count();

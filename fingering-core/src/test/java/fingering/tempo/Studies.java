@@ -35,7 +35,7 @@ final class Studies {
     ImmutableList.Builder<Grip> grips = ImmutableList.builder();
     for (int m = 0; m < passage.moments().size(); m++) {
       List<String> way = Splitter.on(':').splitToList(ways.get(m));
-      PitchRequest note = PitchRequest.of(passage.moments().get(m).struck().get(0));
+      PitchRequest note = PitchRequest.of(passage.moments().get(m).starting().get(0));
       grips.add(hand.by(note, Integer.parseInt(way.get(0)), way.get(1), way.get(2)));
     }
     return of(passage, grips.build());

@@ -49,10 +49,10 @@ final class ChartSvgNote {
     boolean named = note.standing() == Standing.NAMED;
     double radius = 0.26 * size;
     if (ChartWords.rings(note)) {
-      page.circle(x, y, 1.9 * radius, PAPER + stroke(0.14 * size));
+      page.circle(x, y, 1.9 * radius, PAPER + context(0.14 * size));
       page.circle(x, y, radius, "fill=\"#111\"");
     } else {
-      page.circle(x, y, radius, named ? "fill=\"#111\"" : PAPER + stroke(0.1 * size));
+      page.circle(x, y, radius, named ? "fill=\"#111\"" : PAPER + context(0.1 * size));
     }
     double beside = x + 0.62 * size;
     page.onWood(beside, y, size, named, ChartWords.name(note, true));
@@ -62,7 +62,7 @@ final class ChartSvgNote {
     }
   }
 
-  private static String stroke(double width) {
+  private static String context(double width) {
     return " stroke-width=\"" + SvgPage.number(width) + "\"";
   }
 
@@ -77,9 +77,9 @@ final class ChartSvgNote {
                 + "\""
             : "";
     if (ChartWords.rings(note)) {
-      page.circle(x, y, radius + 0.1 * unit, PAPER + stroke(0.035 * unit));
+      page.circle(x, y, radius + 0.1 * unit, PAPER + context(0.035 * unit));
     }
-    page.circle(x, y, radius, PAPER + stroke(0.035 * unit) + dashes);
+    page.circle(x, y, radius, PAPER + context(0.035 * unit) + dashes);
     double size =
         switch (finger.length()) {
           case 1 -> 0.38;

@@ -55,7 +55,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  fingering check docs/examples/lanterns.musicxml --level intermediate",
       "  fingering check docs/examples/lanterns.musicxml --part Viola \\",
-      "    --level first-years --fail-on unplayable",
+      "    --level beginner --fail-on unplayable",
       "  fingering check docs/examples --format html --output findings.html",
       "  fingering check --print-level intermediate --output our.level"
     })

@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
     description =
         "Compares plans for a viola excerpt that comes with the program: the quickest way to see what it does.",
     mixinStandardHelpOptions = true,
-    footer = {"", "Examples:", "  fingering demo", "  fingering demo --preset first-years"})
+    footer = {"", "Examples:", "  fingering demo", "  fingering demo --preset beginner"})
 final class DemoCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 

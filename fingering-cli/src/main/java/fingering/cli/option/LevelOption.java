@@ -15,7 +15,7 @@ public final class LevelOption {
       names = "--level",
       paramLabel = "NAME|FILE",
       description =
-          "Players of which level: professional, common-practice (the default), intermediate, first-years, or a file of your own.")
+          "Players of which level: advanced, common-practice (the default), intermediate, beginner, or a file of your own.")
   String level = "common-practice";
 
   @Option(

@@ -19,7 +19,7 @@ public final class WeightsOptions {
       converter = PresetConverter.class,
       completionCandidates = CompletionCandidates.Presets.class,
       description =
-          "What the rules charge: common-practice (the default), first-years, intermediate or professional.")
+          "What the rules charge: common-practice (the default), beginner, intermediate or advanced.")
   Optional<String> preset = Optional.empty();
 
   @Option(

@@ -52,9 +52,9 @@ final class HarmonicReading {
   }
 
   /** What was assumed of these notes. */
-  static Optional<String> remark(List<Struck> struck) {
+  static Optional<String> remark(List<Struck> starting) {
     int nowhere = 0;
-    for (Struck each : struck) {
+    for (Struck each : starting) {
       for (Chain chain : each.chains()) {
         nowhere += liesNowhere(chain.first()) ? 1 : 0;
       }

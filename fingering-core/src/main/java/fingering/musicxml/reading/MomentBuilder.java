@@ -68,19 +68,19 @@ final class MomentBuilder {
    * @param slurred indices of the slots of the part that a slur joins to the slot before
    */
   static ImmutableList<Moment> build(
-      PartTimeline part, TempoMap clock, BitSet slurred, ImmutableList<Struck> struck) {
+      PartTimeline part, TempoMap clock, BitSet slurred, ImmutableList<Struck> starting) {
     MomentBuilder builder = new MomentBuilder(part, clock, slurred);
     int i = 0;
-    while (i < struck.size()) {
+    while (i < starting.size()) {
       int next = i + 1;
-      while (next < struck.size() && struck.get(next).start().equals(struck.get(i).start())) {
+      while (next < starting.size() && starting.get(next).start().equals(starting.get(i).start())) {
         next++;
       }
       long gap =
-          next == struck.size()
+          next == starting.size()
               ? Long.MAX_VALUE
-              : clock.micros(struck.get(next).start()) - clock.micros(struck.get(i).start());
-      builder.onset(struck.subList(i, next), gap);
+              : clock.micros(starting.get(next).start()) - clock.micros(starting.get(i).start());
+      builder.onset(starting.subList(i, next), gap);
       i = next;
     }
     return Moment.paced(builder.moments);
@@ -111,18 +111,18 @@ final class MomentBuilder {
     }
   }
 
-  private static BigFraction longest(Struck struck) {
-    BigFraction longest = struck.chains().get(0).end();
-    for (Chain chain : struck.chains()) {
+  private static BigFraction longest(Struck starting) {
+    BigFraction longest = starting.chains().get(0).end();
+    for (Chain chain : starting.chains()) {
       longest = Quarters.compare(chain.end(), longest) > 0 ? chain.end() : longest;
     }
     return longest;
   }
 
-  private void moment(Struck struck, Place place, long start, long length) {
+  private void moment(Struck starting, Place place, long start, long length) {
     List<Heard> begun = new ArrayList<>();
-    for (Chain chain : struck.chains()) {
-      addUnlessTwice(begun, heard(chain, struck.grace(), place));
+    for (Chain chain : starting.chains()) {
+      addUnlessTwice(begun, heard(chain, starting.grace(), place));
     }
     List<Note> held = new ArrayList<>(sounding.size());
     for (Heard earlier : sounding) {
@@ -139,11 +139,11 @@ final class MomentBuilder {
             start,
             length,
             first ? 0 : Math.max(0, start - silentFrom),
-            !first && slurred.get(struck.slot()),
-            struck.grace(),
-            pizzicato(struck)));
+            !first && slurred.get(starting.slot()),
+            starting.grace(),
+            pizzicato(starting)));
     silentFrom = Math.max(silentFrom, start + length);
-    if (!struck.grace()) {
+    if (!starting.grace()) {
       sounding.addAll(begun);
       if (sounding.size() > PartTimeline.MOST_TOGETHER) {
         throw PartTimeline.tooMany(place.toString());
@@ -210,14 +210,14 @@ final class MomentBuilder {
     return new Place(measure.index(), measure.number(), note.onset(), beat);
   }
 
-  private boolean pizzicato(Struck struck) {
+  private boolean pizzicato(Struck starting) {
     ImmutableList<Plucking> changes = part.pluckings();
     while (nextPlucking < changes.size()
-        && Quarters.compare(changes.get(nextPlucking).start(), struck.start()) <= 0) {
+        && Quarters.compare(changes.get(nextPlucking).start(), starting.start()) <= 0) {
       plucked = changes.get(nextPlucking).plucked();
       nextPlucking++;
     }
-    for (Chain chain : struck.chains()) {
+    for (Chain chain : starting.chains()) {
       Optional<Boolean> said = chain.first().note().pizzicato();
       if (said.isPresent()) {
         return said.get();

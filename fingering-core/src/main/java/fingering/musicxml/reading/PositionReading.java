@@ -22,7 +22,7 @@ final class PositionReading {
       PartTimeline timeline, Instrument instrument, List<Moment> moments) {
     ImmutableList.Builder<PrintedPosition> all = ImmutableList.builder();
     for (Stretch stretch : timeline.positions()) {
-      List<Note> notes = timeline.struck(moments, stretch::holds);
+      List<Note> notes = timeline.starting(moments, stretch::holds);
       if (!notes.isEmpty() && !(stretch.numeral() && heading(timeline, stretch))) {
         boolean unclear = stretch.numeral() && maybeString(stretch, instrument, notes.get(0));
         all.add(

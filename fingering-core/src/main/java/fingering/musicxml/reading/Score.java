@@ -198,11 +198,11 @@ public final class Score {
         inVoice.and(note -> note.measure() >= range.first() && note.measure() <= range.last());
     HarmonicReading harmonics =
         new HarmonicReading(instrument, note -> asPrinted(note, pitches, info, measures));
-    ImmutableList<Struck> struck =
+    ImmutableList<Struck> starting =
         TieChains.join(
             timeline.slots(),
             slot -> harmonics.read(slot.notes().stream().filter(wanted).toList()));
-    if (struck.isEmpty()) {
+    if (starting.isEmpty()) {
       throw new SelectionException(
           "%s has no note in measures %s to %s%s: choose other measures."
               .formatted(
@@ -212,7 +212,7 @@ public final class Score {
                   request.voice().map(voice -> ", voice " + voice).orElse("")));
     }
     ImmutableList<Moment> moments =
-        MomentBuilder.build(timeline, clock, SlurSpans.joined(timeline.slots(), inVoice), struck);
+        MomentBuilder.build(timeline, clock, SlurSpans.joined(timeline.slots(), inVoice), starting);
     ImmutableList.Builder<String> told = ImmutableList.builder();
     told.addAll(remarks);
     if (request.instrument().isEmpty()) {
@@ -224,7 +224,7 @@ public final class Score {
     told.addAll(TuningReading.remarks(timeline, usual, instrument));
     range.remark().ifPresent(told::add);
     pitches.remark().ifPresent(told::add);
-    HarmonicReading.remark(struck).ifPresent(told::add);
+    HarmonicReading.remark(starting).ifPresent(told::add);
     clock.remark().ifPresent(told::add);
     StringReading strings =
         request.stringWords()
@@ -254,7 +254,7 @@ public final class Score {
    */
   public PrintedPart printed(Passage passage, Optional<String> voice) {
     ImmutableList<Measure> read = passage.measures();
-    int part = passage.moments().get(0).struck().get(0).address().part();
+    int part = passage.moments().get(0).starting().get(0).address().part();
     return timelines
         .get(part)
         .print()

@@ -36,7 +36,7 @@ record StringReading(ImmutableList<PrintedString> asked, ImmutableList<String> r
     ImmutableList.Builder<PrintedString> asked = ImmutableList.builder();
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
     for (Stretch stretch : timeline.strings()) {
-      List<Note> all = timeline.struck(moments, stretch::holds);
+      List<Note> all = timeline.starting(moments, stretch::holds);
       if (all.isEmpty()) {
         continue;
       }

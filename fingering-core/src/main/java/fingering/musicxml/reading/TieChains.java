@@ -78,11 +78,11 @@ final class TieChains {
     ImmutableList.Builder<Struck> all = ImmutableList.builder();
     for (int i = 0; i < slots.size(); i++) {
       Slot slot = slots.get(i);
-      ImmutableList.Builder<Chain> struck = ImmutableList.builder();
+      ImmutableList.Builder<Chain> starting = ImmutableList.builder();
       for (HeardNote note : reading.apply(slot)) {
-        ties.add(note).ifPresent(struck::add);
+        ties.add(note).ifPresent(starting::add);
       }
-      ImmutableList<Chain> chains = struck.build();
+      ImmutableList<Chain> chains = starting.build();
       if (!chains.isEmpty()) {
         all.add(new Struck(i, slot.start(), slot.grace(), chains));
       }

@@ -75,7 +75,7 @@ public record PartTimeline(
   public record Plucking(BigFraction start, boolean plucked) {}
 
   /** Of some moments the struck notes that are written like this, in order. */
-  public List<Note> struck(List<Moment> moments, Predicate<WrittenNote> written) {
+  public List<Note> starting(List<Moment> moments, Predicate<WrittenNote> written) {
     ImmutableSet<NoteAddress> wanted =
         slots.stream()
             .flatMap(slot -> slot.notes().stream())
@@ -83,7 +83,7 @@ public record PartTimeline(
             .map(WrittenNote::address)
             .collect(ImmutableSet.toImmutableSet());
     return moments.stream()
-        .flatMap(moment -> moment.struck().stream())
+        .flatMap(moment -> moment.starting().stream())
         .filter(note -> wanted.contains(note.address()))
         .toList();
   }

@@ -159,7 +159,7 @@ public final class Checker {
         music.instrument(),
         music.forces(),
         music.passage().measures().size(),
-        music.moments().stream().mapToInt(moment -> moment.struck().size()).sum(),
+        music.moments().stream().mapToInt(moment -> moment.starting().size()).sum(),
         findings.inOrder(),
         difficulty.of(music),
         music.passage().remarks().stream()

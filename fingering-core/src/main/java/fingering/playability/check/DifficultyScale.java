@@ -108,7 +108,7 @@ final class DifficultyScale {
     double[] quick =
         plan.passage().moments().stream()
             .filter(moment -> !moment.grace())
-            .mapToDouble(moment -> MICROS / Math.max(1, moment.paceMicros()))
+            .mapToDouble(moment -> MICROS / Math.max(1, moment.meanNoteMicros()))
             .sorted()
             .toArray();
     double pace = quick.length == 0 ? 0 : quick[(int) (SLOWER * (quick.length - 1))];

@@ -11,7 +11,7 @@ public final class NoteText {
 
   /** The notes that begin, as written: {@code C4+E4}. */
   public static String of(Moment moment) {
-    return of(moment.struck());
+    return of(moment.starting());
   }
 
   /** The notes as written, joined by plus signs. */

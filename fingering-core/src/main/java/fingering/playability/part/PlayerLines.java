@@ -46,7 +46,7 @@ public final class PlayerLines {
   /** A moment without its notes out of range; empty where no note is left. */
   public Optional<Moment> playable(Moment moment) {
     ImmutableList<Note> left =
-        moment.struck().stream()
+        moment.starting().stream()
             .filter(note -> !ways(with(moment, ImmutableList.of(note))).isEmpty())
             .collect(ImmutableList.toImmutableList());
     return left.isEmpty() ? Optional.empty() : Optional.of(with(moment, left));
@@ -58,18 +58,18 @@ public final class PlayerLines {
   }
 
   /** The same moment where these notes begin and none is held. */
-  public static Moment with(Moment moment, ImmutableList<Note> struck) {
-    return with(moment, struck, ImmutableList.of(), moment.soundMicros(), moment.restMicros());
+  public static Moment with(Moment moment, ImmutableList<Note> starting) {
+    return with(moment, starting, ImmutableList.of(), moment.soundMicros(), moment.restMicros());
   }
 
   private static Moment with(
       Moment moment,
-      ImmutableList<Note> struck,
+      ImmutableList<Note> starting,
       ImmutableList<Note> held,
       long soundMicros,
       long restMicros) {
     return new Moment(
-        struck,
+        starting,
         held,
         moment.startMicros(),
         soundMicros,
@@ -77,7 +77,7 @@ public final class PlayerLines {
         moment.slurred(),
         moment.grace(),
         moment.pizzicato(),
-        moment.paceMicros());
+        moment.meanNoteMicros());
   }
 
   /**
@@ -107,15 +107,15 @@ public final class PlayerLines {
   private int divide(
       int m, Moment moment, ImmutableList<Grip> ways, Players players, PrintedNoteIndex prints) {
     boolean apart = players.divided().get(m) || ways.get(0).divided();
-    if (moment.struck().size() + moment.held().size() == 1 || !(apart || players.divides(m))) {
+    if (moment.starting().size() + moment.held().size() == 1 || !(apart || players.divides(m))) {
       return 1;
     }
     if (players.voices().get(m) && !ways.isEmpty()) {
       return byVoice(moment, prints);
     }
-    int size = moment.struck().size();
+    int size = moment.starting().size();
     for (int i = 0; i < size; i++) {
-      mark(moment.struck().get(i), size - 1 - i);
+      mark(moment.starting().get(i), size - 1 - i);
     }
     return Math.min(MOST, size);
   }
@@ -129,7 +129,7 @@ public final class PlayerLines {
       }
     }
     voices.sort(null);
-    for (Note note : moment.struck()) {
+    for (Note note : moment.starting()) {
       mark(note, voices.indexOf(prints.voice(note)));
     }
     return Math.min(MOST, voices.size());
@@ -161,15 +161,15 @@ public final class PlayerLines {
         continue;
       }
       Moment moment = playable.get(m).get();
-      ImmutableList<Note> struck = of(group, moment.struck());
-      if (struck.isEmpty()) {
+      ImmutableList<Note> starting = of(group, moment.starting());
+      if (starting.isEmpty()) {
         continue;
       }
       ImmutableList<Note> held = of(group, moment.held());
       boolean whole =
-          struck.size() == moment.struck().size() && held.size() == moment.held().size();
+          starting.size() == moment.starting().size() && held.size() == moment.held().size();
       Moment own =
-          whole && lower.isEmpty() ? moment : alone(moment, struck, held, silentFrom, whole);
+          whole && lower.isEmpty() ? moment : alone(moment, starting, held, silentFrom, whole);
       moments.add(own);
       grips.add(whole ? ways.get(m) : ways(own));
       silentFrom = Math.max(silentFrom, own.startMicros() + own.soundMicros());
@@ -180,14 +180,14 @@ public final class PlayerLines {
 
   private static Moment alone(
       Moment moment,
-      ImmutableList<Note> struck,
+      ImmutableList<Note> starting,
       ImmutableList<Note> held,
       long silentFrom,
       boolean whole) {
-    double share = whole ? 1 : longest(struck) / longest(moment.struck());
+    double share = whole ? 1 : longest(starting) / longest(moment.starting());
     return with(
         moment,
-        struck,
+        starting,
         held,
         Math.round(moment.soundMicros() * share),
         silentFrom == 0 ? 0 : Math.max(0, moment.startMicros() - silentFrom));

@@ -89,11 +89,11 @@ public record Players(BitSet solo, BitSet divided, BitSet doubleStops, BitSet vo
     BitSet several = new BitSet();
     for (int m = 0; m < moments.size(); m++) {
       Moment moment = moments.get(m);
-      if (moment.struck().size() + moment.held().size() > 1) {
-        String first = prints.voice(moment.struck().get(0));
+      if (moment.starting().size() + moment.held().size() > 1) {
+        String first = prints.voice(moment.starting().get(0));
         several.set(
             m,
-            moment.struck().stream().anyMatch(note -> !prints.voice(note).equals(first))
+            moment.starting().stream().anyMatch(note -> !prints.voice(note).equals(first))
                 || moment.held().stream().anyMatch(note -> !prints.voice(note).equals(first)));
       }
     }

@@ -23,7 +23,7 @@ public final class TextPlaces {
     int high = moments.size();
     while (low < high) {
       int middle = (low + high) >>> 1;
-      if (moments.get(middle).struck().get(0).start().compareTo(start) < 0) {
+      if (moments.get(middle).starting().get(0).start().compareTo(start) < 0) {
         low = middle + 1;
       } else {
         high = middle;

@@ -90,7 +90,8 @@ public final class BowRule implements CheckRule {
     for (int m = 0; m < music.moments().size(); m = from) {
       Moment first = music.moment(m);
       from = end(music, m);
-      while (next.isPresent() && next.get().start().compareTo(first.struck().get(0).start()) <= 0) {
+      while (next.isPresent()
+          && next.get().start().compareTo(first.starting().get(0).start()) <= 0) {
         loudness = loudness(next.get().text()).orElse(loudness);
         next = next(texts);
       }
@@ -101,14 +102,14 @@ public final class BowRule implements CheckRule {
       double bow = Objects.requireNonNull(seconds.get(loudness)) * share;
       double asked = (end - first.startMicros()) / MICROS;
       if (asked > bow * LITTLE && bowed(music, first)) {
-        LongBow stroke = new LongBow(first, from > m + 1, asked, bow, loudness);
+        LongBow context = new LongBow(first, from > m + 1, asked, bow, loudness);
         findings.add(
             FindingKind.BOW_TOO_SHORT,
             Together.IN_A_PASSAGE,
-            stroke.slurred() && asked > bow * risky ? Severity.RISKY : Severity.WORTH_KNOWING,
+            context.slurred() && asked > bow * risky ? Severity.RISKY : Severity.WORTH_KNOWING,
             asked / bow,
             first,
-            () -> stroke.words(music.section()));
+            () -> context.words(music.section()));
       }
     }
   }
@@ -155,7 +156,7 @@ public final class BowRule implements CheckRule {
 
   private static boolean bowed(PartMusic music, Moment first) {
     return !first.pizzicato()
-        && !music.prints().tremolo(first.struck(), Role.ALONE)
-        && !music.prints().tremolo(first.struck(), Role.FIRST);
+        && !music.prints().tremolo(first.starting(), Role.ALONE)
+        && !music.prints().tremolo(first.starting(), Role.FIRST);
   }
 }

@@ -101,7 +101,7 @@ public final class ChangeRule implements CheckRule {
   }
 
   private static boolean plucksByLeftHand(Moment moment) {
-    return moment.struck().stream().anyMatch(note -> note.marks().leftPlucked());
+    return moment.starting().stream().anyMatch(note -> note.marks().leftPlucked());
   }
 
   /** The notes are read as the instrument is strung usually, whatever words ask for. */

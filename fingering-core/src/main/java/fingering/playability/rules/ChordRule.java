@@ -43,7 +43,7 @@ public final class ChordRule implements CheckRule {
     for (int m = 0; m < music.moments().size(); m++) {
       Optional<Moment> moment = music.playable().get(m);
       if (moment.isEmpty()
-          || moment.get().struck().size() + moment.get().held().size() < 2
+          || moment.get().starting().size() + moment.get().held().size() < 2
           || music.players().divides(m)) {
         continue;
       }
@@ -58,7 +58,7 @@ public final class ChordRule implements CheckRule {
       noHand(music, moment, canDivide, findings);
       return;
     }
-    if (ways.get(0).placements().size() < moment.struck().size() + moment.held().size()) {
+    if (ways.get(0).placements().size() < moment.starting().size() + moment.held().size()) {
       findings.add(
           FindingKind.HELD_NOTE_LET_GO,
           Together.IN_A_PASSAGE,
@@ -87,10 +87,10 @@ public final class ChordRule implements CheckRule {
           together,
           moment,
           () -> unmarked(moment));
-    } else if (moment.struck().size() > BOWED_AT_ONCE
+    } else if (moment.starting().size() > BOWED_AT_ONCE
         && !moment.pizzicato()
         && moment.soundMicros() > held
-        && !music.prints().tremolo(moment.struck(), Role.ALONE)) {
+        && !music.prints().tremolo(moment.starting(), Role.ALONE)) {
       findings.add(
           FindingKind.CHORD_NOT_HELD,
           Together.IN_A_PASSAGE,
@@ -112,7 +112,7 @@ public final class ChordRule implements CheckRule {
         FindingKind.CHORD_NO_HAND,
         Together.IN_A_MEASURE,
         severity,
-        moment.struck().size(),
+        moment.starting().size(),
         moment,
         () -> noHand(music, moment, canDivide));
   }
@@ -121,7 +121,7 @@ public final class ChordRule implements CheckRule {
     Instrument instrument = music.instrument();
     String notes = NoteText.of(moment);
     String reason =
-        moment.struck().size() > instrument.strings().size()
+        moment.starting().size() > instrument.strings().size()
             ? "%s has more notes than the %s has strings".formatted(notes, instrument.spoken())
             : onStrings(instrument, moment)
                 ? (broken(music, moment)
@@ -141,7 +141,7 @@ public final class ChordRule implements CheckRule {
 
   /** Whether a hand that moves can play a chord one pair of notes after the other, as bows do. */
   private static boolean broken(PartMusic music, Moment moment) {
-    ImmutableList<Note> notes = moment.struck();
+    ImmutableList<Note> notes = moment.starting();
     for (int i = 1; i < notes.size(); i++) {
       ImmutableList<Note> pair = notes.subList(i - 1, i + 1);
       if (music.grips().apply(PlayerLines.with(moment, pair)).get(0).divided()) {
@@ -153,7 +153,7 @@ public final class ChordRule implements CheckRule {
 
   /** A note without which a hand can take the rest. */
   private static Optional<Note> without(PartMusic music, Moment moment) {
-    List<Note> notes = moment.struck();
+    List<Note> notes = moment.starting();
     // The outer notes are heard most.
     for (int i = 1; i <= notes.size(); i++) {
       Note left = notes.get(i % notes.size());
@@ -175,7 +175,7 @@ public final class ChordRule implements CheckRule {
       free.add(string.lowest().midi());
     }
     // From the highest note down, each takes the highest string that is low enough.
-    for (Note note : moment.struck().reverse()) {
+    for (Note note : moment.starting().reverse()) {
       Optional<Integer> string = free.stream().filter(open -> open <= note.midi()).findFirst();
       if (string.isEmpty()) {
         return false;

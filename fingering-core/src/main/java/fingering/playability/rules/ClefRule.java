@@ -29,12 +29,12 @@ public final class ClefRule implements CheckRule {
   public void check(PartMusic music, Findings findings) {
     ImmutableSet<String> known = level.clefs(music.instrument());
     ImmutableList<Moment> moments = music.moments();
-    Clef clef = music.prints().clef(moments.get(0).struck().get(0));
+    Clef clef = music.prints().clef(moments.get(0).starting().get(0));
     // What comes before the first change was read from the start.
     long changed = -(long) (between * MICROS);
     for (int m = 0; m < moments.size(); m++) {
       Moment moment = moments.get(m);
-      Clef now = music.prints().clef(moment.struck().get(0));
+      Clef now = music.prints().clef(moment.starting().get(0));
       Clef plain = new Clef(now.sign(), now.line(), 0);
       if (!known.contains(plain.display())) {
         findings.add(

@@ -19,7 +19,7 @@ public final class DivisiRule implements CheckRule {
     boolean told = false;
     for (int m = 0; m < music.moments().size(); m++) {
       Moment moment = music.moment(m);
-      boolean several = moment.struck().size() + moment.held().size() > 1;
+      boolean several = moment.starting().size() + moment.held().size() > 1;
       if (!music.players().divided().get(m) || several) {
         single = -1;
         told = several ? false : told;

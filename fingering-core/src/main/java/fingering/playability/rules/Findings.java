@@ -97,7 +97,7 @@ public final class Findings {
       double weight,
       Moment at,
       Supplier<Words> words) {
-    add(kind, together, at.place(), new Spot(severity, weight, at.struck(), words));
+    add(kind, together, at.place(), new Spot(severity, weight, at.starting(), words));
   }
 
   /** Adds a spot at a place. Spots of a kind are added in the order of time. */

@@ -34,7 +34,7 @@ public final class HarmonicRule implements CheckRule {
       if (playable.isEmpty()) {
         continue;
       }
-      for (Note note : playable.get().struck()) {
+      for (Note note : playable.get().starting()) {
         if (note.marks().harmonic().isPresent() && !open(music.instrument(), note)) {
           harmonic(playable.get(), note, music.ways().get(m), findings);
         }
@@ -59,7 +59,7 @@ public final class HarmonicRule implements CheckRule {
     }
     Harmonic how = note.marks().harmonic().orElseThrow();
     if (!touched) {
-      boolean alone = moment.struck().size() == 1 && moment.held().isEmpty();
+      boolean alone = moment.starting().size() == 1 && moment.held().isEmpty();
       Severity severity = alone && how.touched().isPresent() ? Severity.UNPLAYABLE : Severity.RISKY;
       findings.add(
           FindingKind.HARMONIC_NOT_THERE,

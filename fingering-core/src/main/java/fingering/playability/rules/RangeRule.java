@@ -29,12 +29,12 @@ public final class RangeRule implements CheckRule {
   public void check(PartMusic music, Findings findings) {
     for (int m = 0; m < music.moments().size(); m++) {
       Moment moment = music.moments().get(m);
-      int left = music.playable().get(m).map(kept -> kept.struck().size()).orElse(0);
-      if (left == moment.struck().size()) {
+      int left = music.playable().get(m).map(kept -> kept.starting().size()).orElse(0);
+      if (left == moment.starting().size()) {
         continue;
       }
-      for (Note note : moment.struck()) {
-        if (music.playable().get(m).map(kept -> !kept.struck().contains(note)).orElse(true)) {
+      for (Note note : moment.starting()) {
+        if (music.playable().get(m).map(kept -> !kept.starting().contains(note)).orElse(true)) {
           out(music, moment, note, findings);
         }
       }

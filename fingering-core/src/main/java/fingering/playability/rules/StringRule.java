@@ -25,7 +25,7 @@ public final class StringRule implements CheckRule {
         continue;
       }
       Moment moment = music.playable().get(m).get();
-      for (Note note : moment.struck()) {
+      for (Note note : moment.starting()) {
         if (note.marks().string().isPresent()) {
           int string = note.marks().string().getAsInt();
           check(music, m, new Asked(note, string, "string " + string), findings);
@@ -37,7 +37,7 @@ public final class StringRule implements CheckRule {
       BitSet concerned = PlayerLines.concerned(music.moments(), asked);
       for (int m = concerned.nextSetBit(0); m >= 0; m = concerned.nextSetBit(m + 1)) {
         if (music.playable().get(m).isPresent()) {
-          Note note = music.playable().get(m).get().struck().get(0);
+          Note note = music.playable().get(m).get().starting().get(0);
           check(music, m, new Asked(note, asked.string(), "'" + asked.words() + "'"), findings);
         }
       }

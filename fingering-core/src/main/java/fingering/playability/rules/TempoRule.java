@@ -60,7 +60,7 @@ public final class TempoRule implements CheckRule {
 
   /** Between two movements there is time for everything. */
   private static boolean begins(PartMusic music, PlayerLine line, int m) {
-    int at = TextPlaces.momentAt(music.moments(), line.moment(m).struck().get(0).start());
+    int at = TextPlaces.momentAt(music.moments(), line.moment(m).starting().get(0).start());
     return m > 0 && music.movements().get(at);
   }
 

@@ -23,8 +23,8 @@ public final class TrillRule implements CheckRule {
       for (int m = 0; m < line.moments().size(); m++) {
         trills(line, m, findings);
         if (m + 1 < line.moments().size()
-            && music.prints().tremolo(line.moment(m).struck(), Role.FIRST)
-            && music.prints().tremolo(line.moment(m + 1).struck(), Role.SECOND)) {
+            && music.prints().tremolo(line.moment(m).starting(), Role.FIRST)
+            && music.prints().tremolo(line.moment(m + 1).starting(), Role.SECOND)) {
           tremolo(music, line, m, findings);
         }
       }
@@ -34,7 +34,7 @@ public final class TrillRule implements CheckRule {
 
   private static void trills(PlayerLine line, int m, Findings findings) {
     Moment moment = line.moment(m);
-    for (Note note : moment.struck()) {
+    for (Note note : moment.starting()) {
       if (note.marks().trill().isPresent() && !trilled(line.ways().get(m), moment, note)) {
         findings.add(
             FindingKind.TRILL_WITHOUT_FINGER,
@@ -73,7 +73,7 @@ public final class TrillRule implements CheckRule {
         FindingKind.TREMOLO_TOO_WIDE,
         Together.IN_A_PASSAGE,
         Severity.RISKY,
-        Math.abs(one.struck().get(0).midi() - other.struck().get(0).midi()),
+        Math.abs(one.starting().get(0).midi() - other.starting().get(0).midi()),
         one,
         () ->
             new Words(

@@ -25,68 +25,69 @@ final class CrossingRules {
                 "Crossing under a slur",
                 "The colour changes within one bow.",
                 "half crossing",
-                (passing, before, now) -> passing.slurred() ? crossing(passing, before, now) : 0)
-            .where(passing -> passing.slurred() && HandMovement.bowed(passing)),
+                (transition, before, now) ->
+                    transition.slurred() ? crossing(transition, before, now) : 0)
+            .where(transition -> transition.slurred() && HandMovement.bowed(transition)),
         new NamedTransitionRule(
                 "crossing-quick",
                 "Quick crossing",
                 "Arm and fingers must meet on the new string within a short note; an open string waits.",
                 "crossing",
                 CrossingRules::quick)
-            .where(passing -> passing.quick() && HandMovement.bowed(passing)),
+            .where(transition -> transition.quick() && HandMovement.bowed(transition)),
         new NamedTransitionRule(
                 "skipped-string",
                 "Skipped string",
                 "The bow passes over a string without touching it.",
                 "string",
-                (passing, before, now) ->
-                    Math.max(0L, HandMovement.stringsCrossed(passing, before, now) - 1)
-                        * (passing.slurred() ? 2 : 1))
+                (transition, before, now) ->
+                    Math.max(0L, HandMovement.stringsCrossed(transition, before, now) - 1)
+                        * (transition.slurred() ? 2 : 1))
             .where(HandMovement::bowed),
         new NamedTransitionRule(
-                "crossing-against",
+                "crossing-against-line",
                 "Crossing against the line",
                 "The line rises and the bow goes down to a lower string for it, or the other way round.",
                 "crossing",
                 CrossingRules::against)
-            .where(passing -> passing.rises() != 0 && HandMovement.bowed(passing)),
+            .where(transition -> transition.rises() != 0 && HandMovement.bowed(transition)),
         new NamedTransitionRule(
                 "same-finger-hop",
                 "Finger hops to next string",
                 "One finger must hop to another string at once, or lie across two: the stopped fifth.",
                 "half hop",
                 CrossingRules::hop)
-            .where(passing -> !passing.acrossRest()));
+            .where(transition -> !transition.acrossRest()));
   }
 
   /** Two halves; one where an open string leaves the fingers free while the arm moves. */
-  private static long crossing(Transition passing, Grip before, Grip now) {
-    if (HandMovement.stringsCrossed(passing, before, now) == 0) {
+  private static long crossing(Transition transition, Grip before, Grip now) {
+    if (HandMovement.stringsCrossed(transition, before, now) == 0) {
       return 0;
     }
     return before.open() || now.open() ? 1 : 2;
   }
 
-  private static long quick(Transition passing, Grip before, Grip now) {
-    return passing.quick()
+  private static long quick(Transition transition, Grip before, Grip now) {
+    return transition.quick()
             && !before.open()
             && !now.open()
-            && HandMovement.stringsCrossed(passing, before, now) > 0
+            && HandMovement.stringsCrossed(transition, before, now) > 0
         ? 1
         : 0;
   }
 
-  private static long against(Transition passing, Grip before, Grip now) {
+  private static long against(Transition transition, Grip before, Grip now) {
     boolean single = before.placements().size() == 1 && now.placements().size() == 1;
-    if (!single || HandMovement.stringsCrossed(passing, before, now) == 0) {
+    if (!single || HandMovement.stringsCrossed(transition, before, now) == 0) {
       return 0;
     }
     int toLower = now.top().string() - before.top().string();
-    return Integer.signum(passing.rises()) * toLower > 0 ? 1 : 0;
+    return Integer.signum(transition.rises()) * toLower > 0 ? 1 : 0;
   }
 
-  private static long hop(Transition passing, Grip before, Grip now) {
-    if (passing.acrossRest()) {
+  private static long hop(Transition transition, Grip before, Grip now) {
+    if (transition.acrossRest()) {
       return 0;
     }
     long halves = 0;

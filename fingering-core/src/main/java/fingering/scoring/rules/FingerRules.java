@@ -33,46 +33,46 @@ final class FingerRules {
                 "semitone",
                 FingerRules::slide)
             .on(ShiftCondition.STAY)
-            .where(passing -> !passing.acrossRest()),
+            .where(transition -> !transition.acrossRest()),
         new NamedTransitionRule(
                 "wide-fingers",
                 "Wide between fingers",
                 "Two fingers lie further apart than the hand falls.",
                 "semitone",
-                (passing, before, now) -> spacing(passing, before, now, true))
+                (transition, before, now) -> spacing(transition, before, now, true))
             .on(ShiftCondition.STAY)
-            .where(passing -> !passing.acrossRest()),
+            .where(transition -> !transition.acrossRest()),
         new NamedTransitionRule(
                 "narrow-fingers",
                 "Narrow between fingers",
                 "Two fingers are squeezed together, or cross.",
                 "semitone",
-                (passing, before, now) -> spacing(passing, before, now, false))
+                (transition, before, now) -> spacing(transition, before, now, false))
             .on(ShiftCondition.STAY)
-            .where(passing -> !passing.acrossRest()),
+            .where(transition -> !transition.acrossRest()),
         new NamedTransitionRule(
-                "hand-opens",
+                "cello-extension-change",
                 "Hand opens or closes",
                 "The hand changes between its closed and its extended shape.",
                 "change",
                 FingerRules::opens)
             .on(ShiftCondition.STAY)
-            .where(passing -> !passing.acrossRest()),
+            .where(transition -> !transition.acrossRest()),
         new NamedTransitionRule(
-                "hand-opens-above",
+                "cello-extension-upper",
                 "Hand opens above the first finger",
                 "The cello hand opens on the first finger; between the others all of them would move.",
                 "change",
                 FingerRules::opensAbove)
             .on(ShiftCondition.STAY)
-            .where(passing -> !passing.acrossRest()),
+            .where(transition -> !transition.acrossRest()),
         new NamedTransitionRule(
                 "held-note",
                 "Held note let go",
                 "A note that should sound on loses its string, or another finger has to take it over.",
                 "tenth of a note",
                 FingerRules::letGo)
-            .where(passing -> !passing.held().isEmpty()),
+            .where(transition -> !transition.held().isEmpty()),
         new NamedTransitionRule(
                 "repeated-note",
                 "Repeated note fingered anew",
@@ -82,15 +82,15 @@ final class FingerRules {
             .where(Transition::repeated));
   }
 
-  private static boolean sameHand(Transition passing, Grip before, Grip now) {
+  private static boolean sameHand(Transition transition, Grip before, Grip now) {
     return !before.divided()
         && !now.divided()
-        && !passing.acrossRest()
-        && !HandMovement.shifts(passing, before, now);
+        && !transition.acrossRest()
+        && !HandMovement.shifts(transition, before, now);
   }
 
-  private static long slide(Transition passing, Grip before, Grip now) {
-    if (!sameHand(passing, before, now)) {
+  private static long slide(Transition transition, Grip before, Grip now) {
+    if (!sameHand(transition, before, now)) {
       return 0;
     }
     long semitones = 0;
@@ -108,9 +108,9 @@ final class FingerRules {
     return semitones;
   }
 
-  private static long spacing(Transition passing, Grip before, Grip now, boolean wide) {
+  private static long spacing(Transition transition, Grip before, Grip now, boolean wide) {
     // Where each finger has one place, the frame itself says how far apart they lie.
-    if (!movable(now.frame()) || !sameHand(passing, before, now)) {
+    if (!movable(now.frame()) || !sameHand(transition, before, now)) {
       return 0;
     }
     long semitones = 0;
@@ -139,14 +139,16 @@ final class FingerRules {
         : Math.max(0, NARROWEST[fingers] - semitones);
   }
 
-  private static long opens(Transition passing, Grip before, Grip now) {
-    return sameHand(passing, before, now) && before.frame().shape() != now.frame().shape() ? 1 : 0;
+  private static long opens(Transition transition, Grip before, Grip now) {
+    return sameHand(transition, before, now) && before.frame().shape() != now.frame().shape()
+        ? 1
+        : 0;
   }
 
   /** Opening forward, second to fourth finger move and the first stays: it has to play one end. */
-  private static long opensAbove(Transition passing, Grip before, Grip now) {
+  private static long opensAbove(Transition transition, Grip before, Grip now) {
     boolean moved = forward(before.frame()) != forward(now.frame());
-    return moved && onUpper(before) && onUpper(now) && sameHand(passing, before, now) ? 1 : 0;
+    return moved && onUpper(before) && onUpper(now) && sameHand(transition, before, now) ? 1 : 0;
   }
 
   private static boolean forward(Frame frame) {
@@ -162,8 +164,8 @@ final class FingerRules {
     return true;
   }
 
-  private static long letGo(Transition passing, Grip before, Grip now) {
-    HeldNotes held = passing.held();
+  private static long letGo(Transition transition, Grip before, Grip now) {
+    HeldNotes held = transition.held();
     long tenths = 0;
     for (int note = 0; note < held.count(); note++) {
       if (held.sounded(note)) {
@@ -188,8 +190,8 @@ final class FingerRules {
     return a.string() == b.string() && a.finger() == b.finger();
   }
 
-  private static long anew(Transition passing, Grip before, Grip now) {
-    if (!passing.repeated() || passing.acrossRest()) {
+  private static long anew(Transition transition, Grip before, Grip now) {
+    if (!transition.repeated() || transition.acrossRest()) {
       return 0;
     }
     Placement left = before.top();

@@ -11,17 +11,17 @@ record NamedNoteRule(String id, String name, String explanation, String unit, Me
   /** Measures how much of something a grip has. */
   interface Measure {
     /** Finds nothing. */
-    Measure NEVER = (stroke, grip) -> 0;
+    Measure NEVER = (context, grip) -> 0;
 
-    long amount(NoteContext stroke, Grip grip);
+    long amount(NoteContext context, Grip grip);
   }
 
   /** The same kind of rule, which charges in proportion to the pace. */
   record Paced(String id, String name, String explanation, String unit, Measure measure)
       implements PacedNoteRule {
     @Override
-    public long share(NoteContext stroke, Grip grip) {
-      return measure.amount(stroke, grip);
+    public long share(NoteContext context, Grip grip) {
+      return measure.amount(context, grip);
     }
   }
 
@@ -31,7 +31,7 @@ record NamedNoteRule(String id, String name, String explanation, String unit, Me
   }
 
   @Override
-  public long amount(NoteContext stroke, Grip grip) {
-    return measure.amount(stroke, grip);
+  public long amount(NoteContext context, Grip grip) {
+    return measure.amount(context, grip);
   }
 }

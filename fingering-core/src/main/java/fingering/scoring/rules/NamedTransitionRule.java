@@ -25,23 +25,23 @@ record NamedTransitionRule(
     implements TransitionRule {
 
   NamedTransitionRule(String id, String name, String explanation, String unit, Measure measure) {
-    this(id, name, explanation, unit, measure, ShiftCondition.ANY, passing -> true);
+    this(id, name, explanation, unit, measure, ShiftCondition.ANY, transition -> true);
   }
 
   /** Measures how much of something a passing has. */
   interface Measure {
     /** Finds nothing. */
-    Measure NEVER = (passing, before, now) -> 0;
+    Measure NEVER = (transition, before, now) -> 0;
 
-    long amount(Transition passing, Grip before, Grip now);
+    long amount(Transition transition, Grip before, Grip now);
   }
 
   /** The same kind of rule, which charges in proportion to the pace. */
   record Paced(String id, String name, String explanation, String unit, Measure measure)
       implements PacedTransitionRule {
     @Override
-    public long share(Transition passing, Grip before, Grip now) {
-      return measure.amount(passing, before, now);
+    public long share(Transition transition, Grip before, Grip now) {
+      return measure.amount(transition, before, now);
     }
   }
 
@@ -50,8 +50,8 @@ record NamedTransitionRule(
       String id, String name, String explanation, String unit, long unitMicros, Measure needed)
       implements TimedTransitionRule {
     @Override
-    public long needed(Transition passing, Grip before, Grip now) {
-      return needed.amount(passing, before, now);
+    public long needed(Transition transition, Grip before, Grip now) {
+      return needed.amount(transition, before, now);
     }
 
     @Override
@@ -76,12 +76,12 @@ record NamedTransitionRule(
   }
 
   @Override
-  public boolean concerns(Transition passing) {
-    return concerned.test(passing);
+  public boolean concerns(Transition transition) {
+    return concerned.test(transition);
   }
 
   @Override
-  public long amount(Transition passing, Grip before, Grip now) {
-    return measure.amount(passing, before, now);
+  public long amount(Transition transition, Grip before, Grip now) {
+    return measure.amount(transition, before, now);
   }
 }

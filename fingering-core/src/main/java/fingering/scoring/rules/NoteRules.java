@@ -76,7 +76,7 @@ final class NoteRules {
             "semitone",
             NoteRules::highOnLowString),
         new NamedNoteRule(
-            "respelled",
+            "finger-against-spelling",
             "Under another letter",
             "The finger takes a note that the page gives to its neighbour's letter.",
             "note",
@@ -98,10 +98,10 @@ final class NoteRules {
             "No one hand",
             "The notes cannot be held together; break or divide them.",
             "note",
-            (stroke, grip) -> grip.divided() ? grip.placements().size() : 0));
+            (context, grip) -> grip.divided() ? grip.placements().size() : 0));
   }
 
-  private static long position(NoteContext stroke, Grip grip) {
+  private static long position(NoteContext context, Grip grip) {
     long steps = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       Placement placement = grip.placements().get(i);
@@ -125,9 +125,9 @@ final class NoteRules {
     return number < UNFAMILIAR.length ? UNFAMILIAR[number] : number + 2;
   }
 
-  private static long fourthFinger(NoteContext stroke, Grip grip) {
-    boolean exposed = stroke.hundredths() >= LONG || stroke.accented();
-    boolean quick = stroke.hundredths() < QUICK && !stroke.grace();
+  private static long fourthFinger(NoteContext context, Grip grip) {
+    boolean exposed = context.hundredths() >= LONG || context.accented();
+    boolean quick = context.hundredths() < QUICK && !context.grace();
     long halves = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       Placement placement = grip.placements().get(i);
@@ -138,15 +138,15 @@ final class NoteRules {
     return halves;
   }
 
-  private static long openString(NoteContext stroke, Grip grip) {
-    if (stroke.plucked() || grip.placements().size() > 1 || !grip.open()) {
+  private static long openString(NoteContext context, Grip grip) {
+    if (context.plucked() || grip.placements().size() > 1 || !grip.open()) {
       return 0;
     }
-    long over = Math.max(0, stroke.hundredths() - RINGS) / 10;
-    return Math.min(12, over) + (stroke.slurred() && over > 0 ? 2 : 0);
+    long over = Math.max(0, context.hundredths() - RINGS) / 10;
+    return Math.min(12, over) + (context.slurred() && over > 0 ? 2 : 0);
   }
 
-  private static long extension(NoteContext stroke, Grip grip) {
+  private static long extension(NoteContext context, Grip grip) {
     double millimetres = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       millimetres += grip.placements().get(i).stretch();
@@ -154,7 +154,7 @@ final class NoteRules {
     return Math.round(millimetres);
   }
 
-  private static long highOnLowString(NoteContext stroke, Grip grip) {
+  private static long highOnLowString(NoteContext context, Grip grip) {
     long semitones = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       Placement placement = grip.placements().get(i);
@@ -171,7 +171,7 @@ final class NoteRules {
     return letters ? Math.min(1, placement.string() - 1) : placement.string() - 1;
   }
 
-  private static long respelled(NoteContext stroke, Grip grip) {
+  private static long respelled(NoteContext context, Grip grip) {
     long notes = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       notes += grip.placements().get(i).respelled() ? 1 : 0;
@@ -179,8 +179,8 @@ final class NoteRules {
     return notes;
   }
 
-  private static long trill(NoteContext stroke, Grip grip) {
-    ImmutableIntArray trilled = stroke.trilled(grip);
+  private static long trill(NoteContext context, Grip grip) {
+    ImmutableIntArray trilled = context.trilled(grip);
     long trills = 0;
     for (int i = 0; i < trilled.length(); i++) {
       Placement placement = grip.placements().get(trilled.get(i));
@@ -189,7 +189,7 @@ final class NoteRules {
     return trills;
   }
 
-  private static long chordShape(NoteContext stroke, Grip grip) {
+  private static long chordShape(NoteContext context, Grip grip) {
     if (grip.placements().size() < 2) {
       return 0;
     }

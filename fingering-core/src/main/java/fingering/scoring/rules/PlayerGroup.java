@@ -27,7 +27,7 @@ import java.util.Optional;
 public record PlayerGroup(ImmutableList<Player> players) {
   /** The presets, the least experienced player's first. */
   private static final ImmutableList<String> LEAST_FIRST =
-      ImmutableList.of("first-years", "intermediate", "common-practice", "professional");
+      ImmutableList.of("beginner", "intermediate", "common-practice", "advanced");
 
   private static final ImmutableSet<String> OF_PLAYERS =
       ImmutableSet.of(
@@ -80,7 +80,7 @@ public record PlayerGroup(ImmutableList<Player> players) {
           one.name(),
           one.explanation(),
           one.unit(),
-          (stroke, grip) -> most(rules, stroke, grip));
+          (context, grip) -> most(rules, context, grip));
     }
     TransitionRule[] rules = ImmutableList.copyOf(own).toArray(new TransitionRule[0]);
     return new NamedTransitionRule(
@@ -88,21 +88,21 @@ public record PlayerGroup(ImmutableList<Player> players) {
         one.name(),
         one.explanation(),
         one.unit(),
-        (passing, before, now) -> most(rules, passing, before, now));
+        (transition, before, now) -> most(rules, transition, before, now));
   }
 
-  private static long most(NoteRule[] rules, NoteContext stroke, Grip grip) {
+  private static long most(NoteRule[] rules, NoteContext context, Grip grip) {
     long most = 0;
     for (NoteRule rule : rules) {
-      most = Math.max(most, rule.amount(stroke, grip));
+      most = Math.max(most, rule.amount(context, grip));
     }
     return most;
   }
 
-  private static long most(TransitionRule[] rules, Transition passing, Grip before, Grip now) {
+  private static long most(TransitionRule[] rules, Transition transition, Grip before, Grip now) {
     long most = 0;
     for (TransitionRule rule : rules) {
-      most = Math.max(most, rule.amount(passing, before, now));
+      most = Math.max(most, rule.amount(transition, before, now));
     }
     return most;
   }

@@ -44,7 +44,7 @@ final class PlayerRules {
             "Two notes on a string lie under two fingers as in no pattern that the player has learned.",
             "pair of notes",
             player.patterns().isPresent()
-                ? (passing, before, now) -> pairs(unlearned, passing, before, now)
+                ? (transition, before, now) -> pairs(unlearned, transition, before, now)
                 : NamedTransitionRule.Measure.NEVER),
         noteRule(
             EXTENSION,
@@ -67,7 +67,7 @@ final class PlayerRules {
         name,
         explanation,
         "note",
-        judged ? (stroke, grip) -> count(grip, isNew) : NamedNoteRule.Measure.NEVER);
+        judged ? (context, grip) -> count(grip, isNew) : NamedNoteRule.Measure.NEVER);
   }
 
   private static long count(Grip grip, Predicate<Placement> isNew) {
@@ -79,8 +79,8 @@ final class PlayerRules {
   }
 
   private static long pairs(
-      UnmetPrerequisites unlearned, Transition passing, Grip before, Grip now) {
-    if (!unlearned.judgesPatterns() || !oneHand(passing, before, now)) {
+      UnmetPrerequisites unlearned, Transition transition, Grip before, Grip now) {
+    if (!unlearned.judgesPatterns() || !oneHand(transition, before, now)) {
       return 0;
     }
     long pairs = 0;
@@ -93,7 +93,7 @@ final class PlayerRules {
   }
 
   /** Whether one hand holds both grips without beginning anew between. */
-  static boolean oneHand(Transition passing, Grip before, Grip now) {
-    return !before.divided() && !now.divided() && !passing.acrossRest();
+  static boolean oneHand(Transition transition, Grip before, Grip now) {
+    return !before.divided() && !now.divided() && !transition.acrossRest();
   }
 }

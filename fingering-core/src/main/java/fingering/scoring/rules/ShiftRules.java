@@ -58,7 +58,7 @@ final class ShiftRules {
                 ShiftRules::distance)
             .on(ShiftCondition.SHIFT),
         new NamedTransitionRule.Hurried(
-            "shift-in-haste",
+            "shift-rushed",
             "Shift in haste",
             "The shift needs more time than the end of the note before and the rest leave.",
             "hundredth of a second",
@@ -69,7 +69,7 @@ final class ShiftRules {
                 "Shift under a slur",
                 "A shift within one bow is heard as a slide.",
                 "shift",
-                (passing, before, now) -> slurred(passing, before, now) ? 1 : 0)
+                (transition, before, now) -> slurred(transition, before, now) ? 1 : 0)
             .on(ShiftCondition.SHIFT)
             .where(Transition::slurred),
         new NamedTransitionRule(
@@ -88,11 +88,11 @@ final class ShiftRules {
             .on(ShiftCondition.SHIFT));
   }
 
-  private static long shift(Transition passing, Grip before, Grip now) {
-    if (!HandMovement.shifts(passing, before, now)) {
+  private static long shift(Transition transition, Grip before, Grip now) {
+    if (!HandMovement.shifts(transition, before, now)) {
       return 0;
     }
-    if (passing.acrossRest()) {
+    if (transition.acrossRest()) {
       return 3;
     }
     int whole = slight(before, now) ? 4 : whole(now.frame());
@@ -117,26 +117,26 @@ final class ShiftRules {
     return Math.round(REFERENCE * Math.abs(now.frame().share() - before.frame().share()));
   }
 
-  private static long distance(Transition passing, Grip before, Grip now) {
-    if (!HandMovement.shifts(passing, before, now)) {
+  private static long distance(Transition transition, Grip before, Grip now) {
+    if (!HandMovement.shifts(transition, before, now)) {
       return 0;
     }
     long way = millimetres(before, now);
-    return passing.acrossRest() ? way / 2 : way;
+    return transition.acrossRest() ? way / 2 : way;
   }
 
-  private static long needed(Transition passing, Grip before, Grip now) {
-    return HandMovement.shifts(passing, before, now)
+  private static long needed(Transition transition, Grip before, Grip now) {
+    return HandMovement.shifts(transition, before, now)
         ? LEAVE_AND_ARRIVE + PER_MILLIMETRE * millimetres(before, now)
         : 0;
   }
 
-  private static boolean slurred(Transition passing, Grip before, Grip now) {
-    return passing.slurred() && !before.open() && HandMovement.shifts(passing, before, now);
+  private static boolean slurred(Transition transition, Grip before, Grip now) {
+    return transition.slurred() && !before.open() && HandMovement.shifts(transition, before, now);
   }
 
-  private static long changedFinger(Transition passing, Grip before, Grip now) {
-    if (before.open() || passing.acrossRest() || !HandMovement.shifts(passing, before, now)) {
+  private static long changedFinger(Transition transition, Grip before, Grip now) {
+    if (before.open() || transition.acrossRest() || !HandMovement.shifts(transition, before, now)) {
       return 0;
     }
     Placement left = before.top();
@@ -158,15 +158,15 @@ final class ShiftRules {
     return Math.abs(left.semitones() - reached.semitones());
   }
 
-  private static long creeping(Transition passing, Grip before, Grip now) {
+  private static long creeping(Transition transition, Grip before, Grip now) {
     Placement left = before.top();
     Placement reached = now.top();
     return !left.open()
             && left.string() == reached.string()
             && left.finger() == reached.finger()
             && step(left, reached) == STEP
-            && !passing.acrossRest()
-            && HandMovement.shifts(passing, before, now)
+            && !transition.acrossRest()
+            && HandMovement.shifts(transition, before, now)
         ? 1
         : 0;
   }

@@ -69,10 +69,10 @@ public record SkillGap(int moment, String rule, String what) {
     }
 
     private void way(int m, ImmutableList.Builder<SkillGap> found) {
-      Transition passing = Transition.between(moments.get(m - 1), moments.get(m));
+      Transition transition = Transition.between(moments.get(m - 1), moments.get(m));
       Grip before = path.get(m - 1);
       Grip now = path.get(m);
-      if (PlayerRules.oneHand(passing, before, now)) {
+      if (PlayerRules.oneHand(transition, before, now)) {
         for (Placement left : before.placements()) {
           for (Placement reached : now.placements()) {
             if (unlearned.spacing(left, reached)) {
@@ -82,14 +82,14 @@ public record SkillGap(int moment, String rule, String what) {
           }
         }
       }
-      if (unlearned.shift(passing, before, now) == 0) {
+      if (unlearned.shift(transition, before, now) == 0) {
         return;
       }
-      if (unlearned.shiftKind(passing, before, now)) {
-        String told = ShiftKind.of(passing, before, now).told();
+      if (unlearned.shiftKind(transition, before, now)) {
+        String told = ShiftKind.of(transition, before, now).told();
         found.add(new SkillGap(m, PlayerRules.SHIFT, told));
       }
-      if (unlearned.slur(passing, before)) {
+      if (unlearned.slur(transition, before)) {
         found.add(new SkillGap(m, PlayerRules.SHIFT, ShiftKind.SLUR.told()));
       }
     }

@@ -24,42 +24,43 @@ final class SoundRules {
   static ImmutableList<CostRule> all() {
     return ImmutableList.of(
         new NamedNoteRule.Paced(
-            "open-string-singing",
+            "open-string-slow",
             "Open string in singing music",
             "The slower the music, the more an open string, without vibrato, falls out of the line.",
             "hundredth of a second",
-            (stroke, grip) -> bowedOpen(stroke, grip) ? 1 : 0),
+            (context, grip) -> bowedOpen(context, grip) ? 1 : 0),
         new NamedNoteRule.Paced(
-            "top-string-singing",
+            "top-string-slow",
             "Top string in singing music",
             "The slower the music, the warmer it sounds on the strings below the brightest.",
             "hundredth of a second",
-            (stroke, grip) -> grip.top().string() == 1 ? 1 : 0),
+            (context, grip) -> grip.top().string() == 1 ? 1 : 0),
         new NamedNoteRule.Paced(
-            "low-position-singing",
+            "low-position-slow",
             "Near the nut in singing music",
             "The slower the music, the more the freer vibrato of the higher positions is missed.",
             "hundredth of a second",
-            (stroke, grip) -> nearTheNut(grip) ? 1 : 0),
+            (context, grip) -> nearTheNut(grip) ? 1 : 0),
         new NamedTransitionRule.Paced(
-            "crossing-singing",
+            "crossing-slow",
             "Crossing in singing music",
             "The slower the music, the more a change of string changes the voice.",
             "hundredth of a second",
-            (passing, before, now) -> crosses(passing, before, now) ? 1 : 0),
+            (transition, before, now) -> crosses(transition, before, now) ? 1 : 0),
         new NamedTransitionRule(
-                "crossing-step",
+                "crossing-on-step",
                 "Crossing for a step",
                 "The bow changes string for a step of the scale, which one string would have joined.",
                 "crossing",
-                (passing, before, now) -> step(passing) && crosses(passing, before, now) ? 1 : 0)
-            .where(passing -> step(passing) && HandMovement.bowed(passing)),
+                (transition, before, now) ->
+                    step(transition) && crosses(transition, before, now) ? 1 : 0)
+            .where(transition -> step(transition) && HandMovement.bowed(transition)),
         new NamedNoteRule(
             "open-top-string",
             "Open top string",
             "The open top string is shrill, and may whistle.",
             "note",
-            (stroke, grip) -> bowedOpen(stroke, grip) && grip.top().string() == 1 ? 1 : 0),
+            (context, grip) -> bowedOpen(context, grip) && grip.top().string() == 1 ? 1 : 0),
         new NamedNoteRule(
             "high-position",
             "Above 3rd position",
@@ -71,14 +72,14 @@ final class SoundRules {
                 "Shift off the beat",
                 "A shift hides best where the new bow or the accent comes: on the beat.",
                 "shift",
-                (passing, before, now) ->
-                    passing.offBeat() && HandMovement.shifts(passing, before, now) ? 1 : 0)
+                (transition, before, now) ->
+                    transition.offBeat() && HandMovement.shifts(transition, before, now) ? 1 : 0)
             .on(ShiftCondition.SHIFT)
             .where(Transition::offBeat));
   }
 
-  private static boolean bowedOpen(NoteContext stroke, Grip grip) {
-    return grip.top().open() && !stroke.plucked();
+  private static boolean bowedOpen(NoteContext context, Grip grip) {
+    return grip.top().open() && !context.plucked();
   }
 
   private static boolean nearTheNut(Grip grip) {
@@ -90,7 +91,7 @@ final class SoundRules {
     return !top.open() && top.frame().position().equals(position);
   }
 
-  private static long above(NoteContext stroke, Grip grip) {
+  private static long above(NoteContext context, Grip grip) {
     Frame frame = grip.top().frame();
     if (grip.top().open() || frame.thumb().isPresent()) {
       return 0;
@@ -98,11 +99,11 @@ final class SoundRules {
     return Math.max(0, frame.position().halves() / 2 - 3);
   }
 
-  private static boolean crosses(Transition passing, Grip before, Grip now) {
-    return before.top().string() != now.top().string() && HandMovement.bowed(passing);
+  private static boolean crosses(Transition transition, Grip before, Grip now) {
+    return before.top().string() != now.top().string() && HandMovement.bowed(transition);
   }
 
-  private static boolean step(Transition passing) {
-    return Math.abs(passing.rises()) <= STEP;
+  private static boolean step(Transition transition) {
+    return Math.abs(transition.rises()) <= STEP;
   }
 }

@@ -64,13 +64,13 @@ class CheckerPropertyTest {
       @ForAll("music") String music, @ForAll @IntRange(min = 24, max = 54) int low) {
     assertThat(
             Scored.of("Violin", music + " " + name(low) + "/1")
-                .findings("professional", FindingKind.OUT_OF_RANGE))
+                .findings("advanced", FindingKind.OUT_OF_RANGE))
         .isNotEmpty();
   }
 
   @Property(tries = 40)
   void whatOnePlayerCannotDoASectionCanDivide(@ForAll("music") String music) {
-    assertThat(Scored.of("Violins", music).findings("professional", FindingKind.CHORD_NO_HAND))
+    assertThat(Scored.of("Violins", music).findings("advanced", FindingKind.CHORD_NO_HAND))
         .noneMatch(finding -> finding.severity() == Severity.UNPLAYABLE);
   }
 }

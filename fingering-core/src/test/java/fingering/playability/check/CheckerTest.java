@@ -49,7 +49,7 @@ class CheckerTest {
   })
   void stringPartsShowThemselvesInFourLanguages(String name, String instrument) {
     String clef = instrument.equals("viola") ? "[C3] " : "";
-    assertThat(Scored.of(name, clef + "A3/4").check("professional").parts())
+    assertThat(Scored.of(name, clef + "A3/4").check("advanced").parts())
         .singleElement()
         .satisfies(part -> assertThat(part.instrument().id()).isEqualTo(instrument));
   }
@@ -62,7 +62,7 @@ class CheckerTest {
             .part("Violin", "A4/4")
             .part("Alto", "A4/4")
             .part("Part 4", "A4/4")
-            .check("professional");
+            .check("advanced");
     assertThat(check.parts()).extracting(part -> part.part().name()).containsExactly("Violin");
     assertThat(check.leftOut())
         .extracting(PartInfo::name)
@@ -71,24 +71,22 @@ class CheckerTest {
 
   @Test
   void anAltoInTheAltoClefIsAViola() {
-    assertThat(Scored.of("Alto", "[C3] A4/4").check("professional").parts()).hasSize(1);
-    assertThat(Scored.of("Alto", "[G2] A4/4").check("professional").parts()).isEmpty();
-    assertThat(
-            Scored.score().part("Alto", "strings.viola", "[G2] A4/4").check("professional").parts())
+    assertThat(Scored.of("Alto", "[C3] A4/4").check("advanced").parts()).hasSize(1);
+    assertThat(Scored.of("Alto", "[G2] A4/4").check("advanced").parts()).isEmpty();
+    assertThat(Scored.score().part("Alto", "strings.viola", "[G2] A4/4").check("advanced").parts())
         .hasSize(1);
   }
 
   @Test
   void aPartWithoutNotesIsLeftOut() {
-    ScoreCheck check =
-        Scored.score().part("Violin", "A4/4").part("Viola", "r/4").check("professional");
+    ScoreCheck check = Scored.score().part("Violin", "A4/4").part("Viola", "r/4").check("advanced");
     assertThat(check.parts()).hasSize(1);
     assertThat(check.remarks()).contains("Viola has no note and is left out");
   }
 
   @Test
   void aScoreWithoutStringsSaysSo() {
-    ScoreCheck check = Scored.of("Flute", "A5/4").check("professional");
+    ScoreCheck check = Scored.of("Flute", "A5/4").check("advanced");
     assertThat(check.findings()).isEmpty();
     assertThat(check.gravest()).isEmpty();
     assertThat(check.hardest()).isEmpty();
@@ -97,7 +95,7 @@ class CheckerTest {
 
   @Test
   void namedPartsAreCheckedForTheInstrumentNamed() {
-    Checker checker = Checker.of(CheckLevel.preset("professional"));
+    Checker checker = Checker.of(CheckLevel.preset("advanced"));
     CheckRequest request =
         CheckRequest.WHOLE
             .withParts(List.of("Flute"))
@@ -118,7 +116,7 @@ class CheckerTest {
     Instruments instruments = Instruments.standard();
     Tuning up = instruments.tuning(instruments.named("violin"), "a-e-a-e");
     assertThat(
-            Checker.of(CheckLevel.preset("professional"))
+            Checker.of(CheckLevel.preset("advanced"))
                 .check(
                     Scored.of("Violin", "G3/4").read(),
                     CheckRequest.WHOLE.withBuilt(instrument -> instrument.tuned(up)))
@@ -135,17 +133,17 @@ class CheckerTest {
             .part("Violin II", "A4/4")
             .part("Viola", "[C3] A4/4")
             .part("Violoncello", "[F4] A3/4");
-    assertThat(quartet.check("professional").parts())
+    assertThat(quartet.check("advanced").parts())
         .extracting(PartCheck::forces)
         .containsOnly(Forces.ONE_PLAYER);
-    assertThat(quartet.part("Contrabass", "[F4] A3/4").check("professional").parts())
+    assertThat(quartet.part("Contrabass", "[F4] A3/4").check("advanced").parts())
         .extracting(PartCheck::forces)
         .containsOnly(Forces.SECTION);
     assertThat(
             Scored.score()
                 .part("Solo Violin", "A4/4")
                 .part("Violins", "A4/4")
-                .check("professional")
+                .check("advanced")
                 .parts())
         .extracting(PartCheck::forces)
         .containsExactly(Forces.ONE_PLAYER, Forces.SECTION);
@@ -155,16 +153,15 @@ class CheckerTest {
   void celloAndBassOnOneStaffIsWorthKnowing() {
     assertThat(
             Scored.of("Violoncelli e Contrabbassi", "[F4] A3/4")
-                .findings("professional", FindingKind.SHARED_PART))
+                .findings("advanced", FindingKind.SHARED_PART))
         .hasSize(1);
-    assertThat(
-            Scored.of("Violoncelli", "[F4] A3/4").findings("professional", FindingKind.SHARED_PART))
+    assertThat(Scored.of("Violoncelli", "[F4] A3/4").findings("advanced", FindingKind.SHARED_PART))
         .isEmpty();
   }
 
   @Test
   void oneCheckerFindsTheSameTwice() {
-    Checker checker = Checker.of(CheckLevel.preset("first-years"));
+    Checker checker = Checker.of(CheckLevel.preset("beginner"));
     Scored music = Scored.of("Violin", "A4/0.25 A6/0.25 G3+A3/0.5 F3/1 r/2").tempo(120);
     assertThat(checker.check(music.read()).findings())
         .isNotEmpty()
@@ -174,7 +171,7 @@ class CheckerTest {
   @Test
   void findingsStandInTheOrderOfThePartAndTheGravestFirst() {
     List<Finding> findings =
-        Scored.of("Violin", "A4/4 | F3/4 | A6/4 | F3/4").check("first-years").findings();
+        Scored.of("Violin", "A4/4 | F3/4 | A6/4 | F3/4").check("beginner").findings();
     assertThat(findings).isSortedAccordingTo(Finding.IN_THE_PART);
     assertThat(Severity.UNPLAYABLE.atLeast(Severity.RISKY)).isTrue();
     assertThat(Severity.WORTH_KNOWING.atLeast(Severity.RISKY)).isFalse();
@@ -203,6 +200,6 @@ class CheckerTest {
   }
 
   private static Difficulty difficulty(String music) {
-    return Scored.of("Violin", music).tempo(120).check("professional").parts().get(0).difficulty();
+    return Scored.of("Violin", music).tempo(120).check("advanced").parts().get(0).difficulty();
   }
 }

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
  */
 class QuartetCheckTest {
   private static final int FILES_FOR_EACH_MISTAKE = 8;
-  private static final String PROFESSIONAL = "professional";
+  private static final String PROFESSIONAL = "advanced";
 
   @Test
   void nextToNothingInRealQuartetsIsUnplayable() throws IOException {

@@ -20,29 +20,26 @@ class ChangeRuleTest {
   void pizzicatoNeedsARest() {
     assertThat(
             count(
-                "A4/1 A4/0.125 \"pizz.\" B4/0.5 r/2",
-                "first-years",
-                FindingKind.CHANGE_TO_PIZZICATO))
+                "A4/1 A4/0.125 \"pizz.\" B4/0.5 r/2", "beginner", FindingKind.CHANGE_TO_PIZZICATO))
         .isEqualTo(1);
-    assertThat(count("A4/1 r/2 \"pizz.\" B4/1", "first-years", FindingKind.CHANGE_TO_PIZZICATO))
+    assertThat(count("A4/1 r/2 \"pizz.\" B4/1", "beginner", FindingKind.CHANGE_TO_PIZZICATO))
         .isZero();
-    assertThat(count("A4/1 A4/1 \"pizz.\" B4/1", "professional", FindingKind.CHANGE_TO_PIZZICATO))
+    assertThat(count("A4/1 A4/1 \"pizz.\" B4/1", "advanced", FindingKind.CHANGE_TO_PIZZICATO))
         .isZero();
   }
 
   @Test
   void soDoesTheBow() {
     String back = "\"pizz.\" A4/0.25 \"arco\" B4/0.75 r/3";
-    assertThat(count(back, "first-years", FindingKind.CHANGE_TO_ARCO)).isEqualTo(1);
-    assertThat(count("\"pizz.\" A4/1 r/2 \"arco\" B4/1", "first-years", FindingKind.CHANGE_TO_ARCO))
+    assertThat(count(back, "beginner", FindingKind.CHANGE_TO_ARCO)).isEqualTo(1);
+    assertThat(count("\"pizz.\" A4/1 r/2 \"arco\" B4/1", "beginner", FindingKind.CHANGE_TO_ARCO))
         .isZero();
   }
 
   @Test
   void aMuteTakesLongerOnThanOff() {
     for (String on : new String[] {"con_sord.", "mit_Dämpfer", "avec_sourdine", "with_mute"}) {
-      assertThat(
-              count("A4/3 r/1 | \"" + on + "\" A4/4", "professional", FindingKind.CHANGE_OF_MUTE))
+      assertThat(count("A4/3 r/1 | \"" + on + "\" A4/4", "advanced", FindingKind.CHANGE_OF_MUTE))
           .as(on)
           .isEqualTo(1);
     }
@@ -50,14 +47,14 @@ class ChangeRuleTest {
       assertThat(
               count(
                   "\"con_sord.\" A4/3 r/1 | \"" + off + "\" A4/4",
-                  "professional",
+                  "advanced",
                   FindingKind.CHANGE_OF_MUTE))
           .as(off)
           .isZero();
       assertThat(
               count(
                   "\"con_sord.\" A4/4 | \"" + off + "\" A4/4",
-                  "professional",
+                  "advanced",
                   FindingKind.CHANGE_OF_MUTE))
           .as(off)
           .isEqualTo(1);
@@ -68,15 +65,15 @@ class ChangeRuleTest {
   void aPassageEndsWithItsMovement() {
     String last = "A4/3.875 \"pizz.\" B4/0.125";
     String first = "\"arco\" A4/1 A4/0.125 \"pizz.\" B4/0.5 r/2";
-    assertThat(count(last + " | " + first, "first-years", FindingKind.CHANGE_TO_PIZZICATO))
+    assertThat(count(last + " | " + first, "beginner", FindingKind.CHANGE_TO_PIZZICATO))
         .isEqualTo(1);
-    assertThat(count(last + " || " + first, "first-years", FindingKind.CHANGE_TO_PIZZICATO))
+    assertThat(count(last + " || " + first, "beginner", FindingKind.CHANGE_TO_PIZZICATO))
         .isEqualTo(2);
   }
 
   @Test
   void betweenMovementsThereIsTimeForIt() {
-    assertThat(count("A4/4 || \"con_sord.\" A4/4", "first-years", FindingKind.CHANGE_OF_MUTE))
+    assertThat(count("A4/4 || \"con_sord.\" A4/4", "beginner", FindingKind.CHANGE_OF_MUTE))
         .isZero();
   }
 
@@ -84,9 +81,7 @@ class ChangeRuleTest {
   void aMuteThatIsOnIsNotPutOnAgain() {
     assertThat(
             count(
-                "\"con_sord.\" A4/4 | \"con_sord.\" A4/4",
-                "professional",
-                FindingKind.CHANGE_OF_MUTE))
+                "\"con_sord.\" A4/4 | \"con_sord.\" A4/4", "advanced", FindingKind.CHANGE_OF_MUTE))
         .isZero();
   }
 
@@ -95,13 +90,13 @@ class ChangeRuleTest {
     assertThat(
             count(
                 "A4/4 | r/4 | \"nimmt_Bratsche\" A4/4",
-                "professional",
+                "advanced",
                 FindingKind.CHANGE_OF_INSTRUMENT))
         .isEqualTo(1);
     assertThat(
             count(
                 "A4/4 | r/4 | r/4 | \"nimmt_Bratsche\" A4/4",
-                "professional",
+                "advanced",
                 FindingKind.CHANGE_OF_INSTRUMENT))
         .isZero();
   }
@@ -113,7 +108,7 @@ class ChangeRuleTest {
         "<scordatura><accord_string=\"4\"><tuning-step>A</tuning-step><tuning-octave>3</tuning-octave></accord></scordatura>";
     assertThat(
             Scored.of("Violin", sign + " A4/4")
-                .findings("professional", FindingKind.SCORDATURA_CONFLICT))
+                .findings("advanced", FindingKind.SCORDATURA_CONFLICT))
         .singleElement()
         .extracting(Finding::reason, as(STRING))
         .contains("'scordatura 4 = A3' asks for another tuning");
@@ -121,17 +116,17 @@ class ChangeRuleTest {
 
   @Test
   void anotherTuningIsToldAndTakesTime() {
-    assertThat(count("\"Scordatura\" A4/4", "professional", FindingKind.SCORDATURA_CONFLICT))
+    assertThat(count("\"Scordatura\" A4/4", "advanced", FindingKind.SCORDATURA_CONFLICT))
         .isEqualTo(1);
-    assertThat(count("A4/4 | \"Scordatura\" A4/4", "professional", FindingKind.CHANGE_OF_TUNING))
+    assertThat(count("A4/4 | \"Scordatura\" A4/4", "advanced", FindingKind.CHANGE_OF_TUNING))
         .isEqualTo(1);
   }
 
   @Test
   void clefsThatTheLevelDoesNotRead() {
-    assertThat(Scored.of("Viola", "[C3] A4/4").findings("first-years", FindingKind.CLEF_NOT_USUAL))
+    assertThat(Scored.of("Viola", "[C3] A4/4").findings("beginner", FindingKind.CLEF_NOT_USUAL))
         .isEmpty();
-    assertThat(Scored.of("Viola", "[G2] A4/4").findings("first-years", FindingKind.CLEF_NOT_USUAL))
+    assertThat(Scored.of("Viola", "[G2] A4/4").findings("beginner", FindingKind.CLEF_NOT_USUAL))
         .hasSize(1);
     assertThat(Scored.of("Viola", "[G2] A4/4").findings("intermediate", FindingKind.CLEF_NOT_USUAL))
         .isEmpty();
@@ -150,11 +145,11 @@ class ChangeRuleTest {
 
   @Test
   void aStringThatDoesNotHaveTheNote() {
-    assertThat(count("\"sul_G\" C4/1 D4/1 G3/2", "professional", FindingKind.STRING_WITHOUT_NOTE))
+    assertThat(count("\"sul_G\" C4/1 D4/1 G3/2", "advanced", FindingKind.STRING_WITHOUT_NOTE))
         .isZero();
-    assertThat(count("\"sul_E\" C4/1 r/3", "professional", FindingKind.STRING_WITHOUT_NOTE))
+    assertThat(count("\"sul_E\" C4/1 r/3", "advanced", FindingKind.STRING_WITHOUT_NOTE))
         .isEqualTo(1);
-    assertThat(count("C4/4,s1", "professional", FindingKind.STRING_WITHOUT_NOTE)).isEqualTo(1);
-    assertThat(count("C4/4,s4", "professional", FindingKind.STRING_WITHOUT_NOTE)).isZero();
+    assertThat(count("C4/4,s1", "advanced", FindingKind.STRING_WITHOUT_NOTE)).isEqualTo(1);
+    assertThat(count("C4/4,s4", "advanced", FindingKind.STRING_WITHOUT_NOTE)).isZero();
   }
 }

@@ -20,7 +20,7 @@ class ChordRuleTest {
   void twoNotesThatNeedOneStringAreUnplayableForOnePlayer() {
     assertThat(
             Scored.of("Violin", NEEDS_ONE_STRING)
-                .findings("professional", Forces.ONE_PLAYER, FindingKind.CHORD_NO_HAND))
+                .findings("advanced", Forces.ONE_PLAYER, FindingKind.CHORD_NO_HAND))
         .singleElement()
         .satisfies(
             finding -> {
@@ -34,43 +34,42 @@ class ChordRuleTest {
   @Test
   void aSectionDividesThem() {
     Scored music = Scored.of("Violins", NEEDS_ONE_STRING);
-    assertThat(music.findings("professional", FindingKind.CHORD_NO_HAND))
+    assertThat(music.findings("advanced", FindingKind.CHORD_NO_HAND))
         .extracting(Finding::severity, finding -> finding.wayOut().orElse(""))
         .containsExactly(
             org.assertj.core.groups.Tuple.tuple(Severity.WORTH_KNOWING, "Write 'div.' over it."));
-    assertThat(music.findings("first-years", FindingKind.CHORD_NO_HAND))
+    assertThat(music.findings("beginner", FindingKind.CHORD_NO_HAND))
         .extracting(Finding::severity)
         .containsExactly(Severity.RISKY);
-    assertThat(
-            Scored.of("Violins", "\"div.\" " + NEEDS_ONE_STRING).check("professional").findings())
+    assertThat(Scored.of("Violins", "\"div.\" " + NEEDS_ONE_STRING).check("advanced").findings())
         .isEmpty();
-    assertThat(Scored.of("Violins", "A3/2 r/2 & B3/2").check("professional").findings()).isEmpty();
+    assertThat(Scored.of("Violins", "A3/2 r/2 & B3/2").check("advanced").findings()).isEmpty();
   }
 
   @Test
   void aSoloistOfASectionDoesNot() {
     assertThat(
             Scored.of("Violins", "\"solo\" " + NEEDS_ONE_STRING)
-                .findings("professional", FindingKind.CHORD_NO_HAND))
+                .findings("advanced", FindingKind.CHORD_NO_HAND))
         .extracting(Finding::severity)
         .containsExactly(Severity.UNPLAYABLE);
     assertThat(
             Scored.of("Violins", "\"solo\" G4/4 | \"tutti\" " + NEEDS_ONE_STRING)
-                .findings("professional", FindingKind.CHORD_NO_HAND))
+                .findings("advanced", FindingKind.CHORD_NO_HAND))
         .extracting(Finding::severity)
         .containsExactly(Severity.WORTH_KNOWING);
   }
 
   @Test
   void aChordOfTheTablesIsPlayable() {
-    assertThat(Scored.of("Violin", IN_THE_TABLES).check("professional").findings()).isEmpty();
+    assertThat(Scored.of("Violin", IN_THE_TABLES).check("advanced").findings()).isEmpty();
   }
 
   @Test
   void aChordThatTheBowBreaksWhileTheHandMovesIsWorthKnowing() {
     assertThat(
             Scored.of("Violoncello", "[F4] Bb2+G3+C4/1 r/3")
-                .findings("professional", FindingKind.CHORD_NO_HAND))
+                .findings("advanced", FindingKind.CHORD_NO_HAND))
         .extracting(Finding::severity)
         .containsExactly(Severity.WORTH_KNOWING);
   }
@@ -79,7 +78,7 @@ class ChordRuleTest {
   void moreNotesThanStringsAreUnplayable() {
     assertThat(
             Scored.of("Violin", "G3+D4+B4+E5+G5/1 r/3")
-                .findings("professional", FindingKind.CHORD_NO_HAND))
+                .findings("advanced", FindingKind.CHORD_NO_HAND))
         .singleElement()
         .satisfies(
             finding ->
@@ -90,14 +89,13 @@ class ChordRuleTest {
   @Test
   void twoStringsSoundOnOfALongChord() {
     assertThat(
-            Scored.of("Violin", "G3+D4+B4+G5/4")
-                .findings("professional", FindingKind.CHORD_NOT_HELD))
+            Scored.of("Violin", "G3+D4+B4+G5/4").findings("advanced", FindingKind.CHORD_NOT_HELD))
         .hasSize(1);
     assertThat(
             Scored.of("Violin", "G3+D4+B4+G5/1 r/3")
-                .findings("professional", FindingKind.CHORD_NOT_HELD))
+                .findings("advanced", FindingKind.CHORD_NOT_HELD))
         .isEmpty();
-    assertThat(Scored.of("Violin", "D4+B4/4").findings("professional", FindingKind.CHORD_NOT_HELD))
+    assertThat(Scored.of("Violin", "D4+B4/4").findings("advanced", FindingKind.CHORD_NOT_HELD))
         .isEmpty();
   }
 
@@ -105,11 +103,11 @@ class ChordRuleTest {
   void aNoteHeldUnderAnotherOnItsStringHasToGo() {
     assertThat(
             Scored.of("Violin", "A3/4 & r/1 B3/3")
-                .findings("professional", FindingKind.HELD_NOTE_LET_GO))
+                .findings("advanced", FindingKind.HELD_NOTE_LET_GO))
         .hasSize(1);
     assertThat(
             Scored.of("Violin", "A3/4 & r/1 F4/3")
-                .findings("professional", FindingKind.HELD_NOTE_LET_GO))
+                .findings("advanced", FindingKind.HELD_NOTE_LET_GO))
         .isEmpty();
   }
 
@@ -117,29 +115,28 @@ class ChordRuleTest {
   void inTheFirstYearsADoubleStopHasAnOpenString() {
     assertThat(
             Scored.of("Violin", "D4+B4/2 r/2")
-                .findings("first-years", FindingKind.DOUBLE_STOP_BEYOND_LEVEL))
+                .findings("beginner", FindingKind.DOUBLE_STOP_BEYOND_LEVEL))
         .isEmpty();
     Scored stopped = Scored.of("Violin", "E4+C5/2 r/2");
-    assertThat(stopped.findings("first-years", FindingKind.DOUBLE_STOP_BEYOND_LEVEL)).hasSize(1);
+    assertThat(stopped.findings("beginner", FindingKind.DOUBLE_STOP_BEYOND_LEVEL)).hasSize(1);
     assertThat(stopped.findings("intermediate", FindingKind.DOUBLE_STOP_BEYOND_LEVEL)).isEmpty();
   }
 
   @Test
   void aSectionIsToldWhetherItDivides() {
     assertThat(
-            Scored.of("Violins", "D4+B4/2 r/2")
-                .findings("professional", FindingKind.DIVISI_NOT_MARKED))
+            Scored.of("Violins", "D4+B4/2 r/2").findings("advanced", FindingKind.DIVISI_NOT_MARKED))
         .hasSize(1);
     for (String words : new String[] {"div.", "non_div.", "geteilt", "divisés", "nicht_geteilt"}) {
       assertThat(
               Scored.of("Violins", "\"" + words + "\" D4+B4/2 r/2")
-                  .findings("professional", FindingKind.DIVISI_NOT_MARKED))
+                  .findings("advanced", FindingKind.DIVISI_NOT_MARKED))
           .as(words)
           .isEmpty();
     }
     assertThat(
             Scored.of("Violins", "\"div.\" D4+B4/2 \"unis.\" D4+B4/2")
-                .findings("professional", FindingKind.DIVISI_NOT_MARKED))
+                .findings("advanced", FindingKind.DIVISI_NOT_MARKED))
         .hasSize(1);
   }
 
@@ -149,8 +146,7 @@ class ChordRuleTest {
             Scored.of("Violins", "\"div.\" A4+A6/4 | \"unis.\" A4/4")
                 .findings("intermediate", FindingKind.POSITION_BEYOND_LEVEL))
         .hasSize(1);
-    assertThat(
-            Scored.of("Violins", "A4/4 & F3/4").findings("professional", FindingKind.OUT_OF_RANGE))
+    assertThat(Scored.of("Violins", "A4/4 & F3/4").findings("advanced", FindingKind.OUT_OF_RANGE))
         .hasSize(1);
   }
 
@@ -159,11 +155,11 @@ class ChordRuleTest {
     String single = " A4/4 | A4/4 | A4/4 | A4/4 | A4/4 | A4/4";
     assertThat(
             Scored.of("Violins", "\"div.\" D4+B4/4 |" + single)
-                .findings("professional", FindingKind.DIVISI_NOT_ENDED))
+                .findings("advanced", FindingKind.DIVISI_NOT_ENDED))
         .hasSize(1);
     assertThat(
             Scored.of("Violins", "\"div.\" D4+B4/4 | \"unis.\"" + single)
-                .findings("professional", FindingKind.DIVISI_NOT_ENDED))
+                .findings("advanced", FindingKind.DIVISI_NOT_ENDED))
         .isEmpty();
   }
 }

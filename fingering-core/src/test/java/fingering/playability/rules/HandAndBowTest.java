@@ -17,15 +17,12 @@ class HandAndBowTest {
   void aLeapNeedsTime() {
     String leap = "B3/0.25 D7/0.25 B3/0.25 D7/0.25 r/3";
     Scored music = Scored.of("Violin", leap).tempo(160);
-    assertThat(music.findings("professional", FindingKind.LEAP_TOO_QUICK))
+    assertThat(music.findings("advanced", FindingKind.LEAP_TOO_QUICK))
         .isNotEmpty()
         .allSatisfy(
             finding ->
                 assertThat(finding.reason()).containsPattern("it needs 0\\.\\d\\d s and has 0\\."));
-    assertThat(
-            Scored.of("Violin", leap)
-                .tempo(40)
-                .findings("professional", FindingKind.LEAP_TOO_QUICK))
+    assertThat(Scored.of("Violin", leap).tempo(40).findings("advanced", FindingKind.LEAP_TOO_QUICK))
         .isEmpty();
   }
 
@@ -33,26 +30,25 @@ class HandAndBowTest {
   void aRunAboveTheComfortableTempoIsFoundAtTheLevelThatIsTooSlowForIt() {
     String run = "D4/0.25 E4/0.25 F#4/0.25 G4/0.25 A4/0.25 B4/0.25 C#5/0.25 D5/0.25 ".repeat(2);
     Scored music = Scored.of("Violin", run).tempo(110);
-    assertThat(music.findings("professional", FindingKind.ABOVE_COMFORTABLE_TEMPO)).isEmpty();
-    assertThat(music.findings("first-years", FindingKind.ABOVE_COMFORTABLE_TEMPO)).isNotEmpty();
+    assertThat(music.findings("advanced", FindingKind.ABOVE_COMFORTABLE_TEMPO)).isEmpty();
+    assertThat(music.findings("beginner", FindingKind.ABOVE_COMFORTABLE_TEMPO)).isNotEmpty();
   }
 
   @Test
   void thirdPositionIsAboveTheFirstYears() {
-    assertThat(count("Violin", "F6/4", "first-years", FindingKind.POSITION_BEYOND_LEVEL))
-        .isEqualTo(1);
-    assertThat(count("Violin", "B5/4", "first-years", FindingKind.POSITION_BEYOND_LEVEL)).isZero();
+    assertThat(count("Violin", "F6/4", "beginner", FindingKind.POSITION_BEYOND_LEVEL)).isEqualTo(1);
+    assertThat(count("Violin", "B5/4", "beginner", FindingKind.POSITION_BEYOND_LEVEL)).isZero();
     assertThat(count("Violin", "E6/4", "intermediate", FindingKind.POSITION_BEYOND_LEVEL)).isZero();
     assertThat(count("Violin", "B6/4", "intermediate", FindingKind.POSITION_BEYOND_LEVEL))
         .isEqualTo(1);
-    assertThat(count("Violin", "B7/4", "professional", FindingKind.POSITION_BEYOND_LEVEL)).isZero();
+    assertThat(count("Violin", "B7/4", "advanced", FindingKind.POSITION_BEYOND_LEVEL)).isZero();
   }
 
   @Test
   void spotsOfOnePassageAreOneFinding() {
     assertThat(
             Scored.of("Violin", "F6/4 | A6/4 | F6/4 | A4/4")
-                .findings("first-years", FindingKind.POSITION_BEYOND_LEVEL))
+                .findings("beginner", FindingKind.POSITION_BEYOND_LEVEL))
         .singleElement()
         .satisfies(
             finding -> {
@@ -66,9 +62,9 @@ class HandAndBowTest {
   @Test
   void theCelloOfTheFirstYearsHasAClosedHand() {
     // E flat on the D string asks the first finger back (common practice, no source).
-    assertThat(count("Cello", "[F4] Eb3/4", "first-years", FindingKind.EXTENSION_BEYOND_LEVEL))
+    assertThat(count("Cello", "[F4] Eb3/4", "beginner", FindingKind.EXTENSION_BEYOND_LEVEL))
         .isEqualTo(1);
-    assertThat(count("Cello", "[F4] E3/4", "first-years", FindingKind.EXTENSION_BEYOND_LEVEL))
+    assertThat(count("Cello", "[F4] E3/4", "beginner", FindingKind.EXTENSION_BEYOND_LEVEL))
         .isZero();
     assertThat(count("Cello", "[F4] Eb3/4", "intermediate", FindingKind.EXTENSION_BEYOND_LEVEL))
         .isZero();
@@ -77,26 +73,24 @@ class HandAndBowTest {
   @Test
   void underASlurTheBowCannotPassOverAString() {
     String over = "G3/0.25,( E5/0.25,) r/3";
-    assertThat(count("Violin", over, "first-years", FindingKind.SLUR_OVER_A_STRING)).isEqualTo(1);
-    assertThat(
-            count("Violin", "G3/0.25 E5/0.25 r/3", "first-years", FindingKind.SLUR_OVER_A_STRING))
+    assertThat(count("Violin", over, "beginner", FindingKind.SLUR_OVER_A_STRING)).isEqualTo(1);
+    assertThat(count("Violin", "G3/0.25 E5/0.25 r/3", "beginner", FindingKind.SLUR_OVER_A_STRING))
         .isZero();
     assertThat(
-            count(
-                "Violin", "A4/0.25,( E5/0.25,) r/3", "first-years", FindingKind.SLUR_OVER_A_STRING))
+            count("Violin", "A4/0.25,( E5/0.25,) r/3", "beginner", FindingKind.SLUR_OVER_A_STRING))
         .isZero();
-    assertThat(count("Violin", "G3/2,( E5/2,)", "first-years", FindingKind.SLUR_OVER_A_STRING))
+    assertThat(count("Violin", "G3/2,( E5/2,)", "beginner", FindingKind.SLUR_OVER_A_STRING))
         .isZero();
   }
 
   @Test
   void aNaturalHarmonicIsNotForTheFirstYears() {
     // The octave harmonic of the A string.
-    assertThat(count("Violin", "A5/4,harm", "first-years", FindingKind.HARMONIC_BEYOND_LEVEL))
+    assertThat(count("Violin", "A5/4,harm", "beginner", FindingKind.HARMONIC_BEYOND_LEVEL))
         .isEqualTo(1);
     assertThat(count("Violin", "A5/4,harm", "intermediate", FindingKind.HARMONIC_BEYOND_LEVEL))
         .isZero();
-    assertThat(count("Violin", "A4/4,harm", "first-years", FindingKind.HARMONIC_BEYOND_LEVEL))
+    assertThat(count("Violin", "A4/4,harm", "beginner", FindingKind.HARMONIC_BEYOND_LEVEL))
         .isZero();
   }
 
@@ -104,53 +98,47 @@ class HandAndBowTest {
   void aHarmonicThatNoStringHasIsNotThere() {
     // No open string of the violin has F4 among its partials, and it is too low for a touched
     // fourth.
-    assertThat(count("Violin", "F4/4,harm", "professional", FindingKind.HARMONIC_NOT_THERE))
+    assertThat(count("Violin", "F4/4,harm", "advanced", FindingKind.HARMONIC_NOT_THERE))
         .isEqualTo(1);
-    assertThat(count("Violin", "D5/4,harm", "professional", FindingKind.HARMONIC_NOT_THERE))
-        .isZero();
+    assertThat(count("Violin", "D5/4,harm", "advanced", FindingKind.HARMONIC_NOT_THERE)).isZero();
   }
 
   @Test
   void aTremoloOfTwoNotesLiesUnderOneHand() {
-    assertThat(count("Violin", "A4/2,from C5/2,to", "professional", FindingKind.TREMOLO_TOO_WIDE))
+    assertThat(count("Violin", "A4/2,from C5/2,to", "advanced", FindingKind.TREMOLO_TOO_WIDE))
         .isZero();
-    assertThat(count("Violin", "B4/2,from G5/2,to", "professional", FindingKind.TREMOLO_TOO_WIDE))
+    assertThat(count("Violin", "B4/2,from G5/2,to", "advanced", FindingKind.TREMOLO_TOO_WIDE))
         .isZero();
-    assertThat(count("Violin", "A3/2,from F6/2,to", "professional", FindingKind.TREMOLO_TOO_WIDE))
+    assertThat(count("Violin", "A3/2,from F6/2,to", "advanced", FindingKind.TREMOLO_TOO_WIDE))
         .isEqualTo(1);
   }
 
   @Test
   void aBowIsShorterTheLouderItIs() {
     String held = "A4/4,- | A4/4,_";
-    assertThat(count("Violin", "{pp} " + held, "professional", FindingKind.BOW_TOO_SHORT)).isZero();
-    assertThat(count("Violin", "{ff} " + held, "professional", FindingKind.BOW_TOO_SHORT))
-        .isEqualTo(1);
-    assertThat(count("Violin", "{ff} \"pizz.\" " + held, "professional", FindingKind.BOW_TOO_SHORT))
+    assertThat(count("Violin", "{pp} " + held, "advanced", FindingKind.BOW_TOO_SHORT)).isZero();
+    assertThat(count("Violin", "{ff} " + held, "advanced", FindingKind.BOW_TOO_SHORT)).isEqualTo(1);
+    assertThat(count("Violin", "{ff} \"pizz.\" " + held, "advanced", FindingKind.BOW_TOO_SHORT))
         .isZero();
     assertThat(
             count(
-                "Violin",
-                "{ff} A4/4,-,trem | A4/4,_,trem",
-                "professional",
-                FindingKind.BOW_TOO_SHORT))
+                "Violin", "{ff} A4/4,-,trem | A4/4,_,trem", "advanced", FindingKind.BOW_TOO_SHORT))
         .isZero();
     assertThat(
             count(
                 "Double Bass",
                 "[F4] {f} A2/4,- | A2/2,_ r/2",
-                "professional",
+                "advanced",
                 FindingKind.BOW_TOO_SHORT))
         .isEqualTo(1);
-    assertThat(
-            count("Violin", "{f} A4/4,- | A4/2,_ r/2", "professional", FindingKind.BOW_TOO_SHORT))
+    assertThat(count("Violin", "{f} A4/4,- | A4/2,_ r/2", "advanced", FindingKind.BOW_TOO_SHORT))
         .isZero();
     // After fp the note goes on softly.
-    assertThat(count("Violin", "{fp} " + held, "professional", FindingKind.BOW_TOO_SHORT)).isZero();
+    assertThat(count("Violin", "{fp} " + held, "advanced", FindingKind.BOW_TOO_SHORT)).isZero();
   }
 
   private static boolean found(int tempo, String music, FindingKind kind) {
-    return !Scored.of("Violin", music).tempo(tempo).findings("professional", kind).isEmpty();
+    return !Scored.of("Violin", music).tempo(tempo).findings("advanced", kind).isEmpty();
   }
 
   @Test
@@ -184,10 +172,9 @@ class HandAndBowTest {
   @Test
   void aTrillOverAChordNeedsAFreeFinger() {
     assertThat(
-            count(
-                "Cello", "[F4] Gb2+Db3+Eb3/4,tr", "professional", FindingKind.TRILL_WITHOUT_FINGER))
+            count("Cello", "[F4] Gb2+Db3+Eb3/4,tr", "advanced", FindingKind.TRILL_WITHOUT_FINGER))
         .isEqualTo(1);
-    assertThat(count("Cello", "[F4] Gb2/4,tr", "professional", FindingKind.TRILL_WITHOUT_FINGER))
+    assertThat(count("Cello", "[F4] Gb2/4,tr", "advanced", FindingKind.TRILL_WITHOUT_FINGER))
         .isZero();
   }
 }

@@ -41,13 +41,12 @@ class RangeRuleTest {
 
   private static java.util.List<Finding> found(String part, String note) {
     Scored score = part.equals("Contrabass") ? Scored.score().octaveLower() : Scored.score();
-    return score.part(part, note + "/1 r/3").findings("professional", FindingKind.OUT_OF_RANGE);
+    return score.part(part, note + "/1 r/3").findings("advanced", FindingKind.OUT_OF_RANGE);
   }
 
   @Test
   void beyondTheFingerboardIsOutOfRangeAndTheRestIsStillChecked() {
-    ScoreCheck check =
-        Scored.of("Violin", "C9/1 A4/1 F3/1 r/1 | A3+B3/1 r/3").check("professional");
+    ScoreCheck check = Scored.of("Violin", "C9/1 A4/1 F3/1 r/1 | A3+B3/1 r/3").check("advanced");
     assertThat(check.findings())
         .extracting(Finding::kind)
         .containsExactly(FindingKind.OUT_OF_RANGE, FindingKind.CHORD_NO_HAND);
@@ -57,7 +56,7 @@ class RangeRuleTest {
 
   @Test
   void aPartWithoutOneNoteInRangeIsChecked() {
-    ScoreCheck check = Scored.of("Violin", "C2/1 D2/1 E2/1 F2/1").check("first-years");
+    ScoreCheck check = Scored.of("Violin", "C2/1 D2/1 E2/1 F2/1").check("beginner");
     assertThat(check.findings()).hasSize(1);
     assertThat(check.parts().get(0).difficulty().grade()).isEqualTo(1);
   }
@@ -66,7 +65,7 @@ class RangeRuleTest {
   void someBassesHaveTheLowC() {
     // S. Adler, from memory: an extension or a fifth string carries some basses to C.
     Scored music = Scored.score().octaveLower().part("Double Bass", "D2/1 r/3 | B1/1 r/3");
-    assertThat(music.findings("professional", FindingKind.OUT_OF_RANGE))
+    assertThat(music.findings("advanced", FindingKind.OUT_OF_RANGE))
         .extracting(Finding::severity)
         .containsExactly(Severity.RISKY, Severity.RISKY);
     assertThat(music.findings("intermediate", FindingKind.OUT_OF_RANGE))

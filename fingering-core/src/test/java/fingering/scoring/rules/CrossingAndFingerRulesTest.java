@@ -73,24 +73,24 @@ class CrossingAndFingerRulesTest {
   @Test
   void aHigherNoteOnALowerStringIsCrossedToAgainstTheLine() {
     RuleCase up = RuleCase.on("viola", "A4/1 B4/1").by(1, "0", "3rd").by(2, "4", "3rd");
-    assertThat(up.charged("crossing-against")).isEqualTo(1);
+    assertThat(up.charged("crossing-against-line")).isEqualTo(1);
     RuleCase down = RuleCase.on("viola", "B4/1 A4/1").by(2, "4", "3rd").by(1, "0", "3rd");
-    assertThat(down.charged("crossing-against")).isEqualTo(1);
+    assertThat(down.charged("crossing-against-line")).isEqualTo(1);
   }
 
   @Test
   void overTwoStringsTooTheLineFallsWhileTheBowGoesUp() {
     RuleCase down = RuleCase.on("violin", "B4/1 A4/1").by(4, "3", "7th").by(2, "0", "7th");
-    assertThat(down.charged("crossing-against")).isEqualTo(1);
+    assertThat(down.charged("crossing-against-line")).isEqualTo(1);
   }
 
   @Test
   void aCrossingWithTheLineOrOnOneNoteIsNotAgainstIt() {
-    assertThat(crossing("D3/1 B3/1").charged("crossing-against")).isZero();
+    assertThat(crossing("D3/1 B3/1").charged("crossing-against-line")).isZero();
     RuleCase unison = RuleCase.on("viola", "G3/1 G3/1").by(3, "0", "1st").by(4, "4", "1st");
-    assertThat(unison.charged("crossing-against")).isZero();
+    assertThat(unison.charged("crossing-against-line")).isZero();
     RuleCase rest = RuleCase.on("viola", "A4/1 r/1 B4/1").by(1, "0", "3rd").by(2, "4", "3rd");
-    assertThat(rest.charged("crossing-against")).isZero();
+    assertThat(rest.charged("crossing-against-line")).isZero();
   }
 
   @Test
@@ -145,33 +145,33 @@ class CrossingAndFingerRulesTest {
   @Test
   void theCelloHandThatOpensForwardOpensOnce() {
     RuleCase opens = RuleCase.on("cello", "D2/1 F#2/1").by(4, "1", "1st").by(4, "4", "1st");
-    assertThat(opens.charged("hand-opens")).isEqualTo(1);
+    assertThat(opens.charged("cello-extension-change")).isEqualTo(1);
     assertThat(opens.charged("shift")).isZero();
     RuleCase closed = RuleCase.on("cello", "D2/1 F2/1").by(4, "1", "1st").by(4, "4", "1st");
-    assertThat(closed.charged("hand-opens")).isZero();
+    assertThat(closed.charged("cello-extension-change")).isZero();
   }
 
   @Test
   void theCelloHandOpensOnTheFirstFingerAndNotBetweenTheOthers() {
     RuleCase above = RuleCase.on("cello", "E2/1 F#2/1").by(4, "3", "1st").by(4, "4", "1st");
-    assertThat(above.charged("hand-opens-above")).isEqualTo(1);
+    assertThat(above.charged("cello-extension-upper")).isEqualTo(1);
     RuleCase first = RuleCase.on("cello", "D2/1 F#2/1").by(4, "1", "1st").by(4, "4", "1st");
-    assertThat(first.charged("hand-opens-above")).isZero();
+    assertThat(first.charged("cello-extension-upper")).isZero();
     RuleCase open = RuleCase.on("cello", "E2/1 G2/1").by(4, "2", "1st").by(3, "0", "1st");
-    assertThat(open.charged("hand-opens-above")).isZero();
+    assertThat(open.charged("cello-extension-upper")).isZero();
   }
 
   @Test
   void openingForwardMovesTheSecondFingerToo() {
     RuleCase second = RuleCase.on("cello", "Eb2/1 F#2/1").by(4, "2", "1st").by(4, "4", "1st");
-    assertThat(second.charged("hand-opens-above")).isEqualTo(1);
+    assertThat(second.charged("cello-extension-upper")).isEqualTo(1);
   }
 
   @Test
   void theFirstFingerReachesBackFromUnderAnyOther() {
     RuleCase back = RuleCase.on("cello", "C3/1 Ab2/1").by(3, "4", "1st").by(3, "1", "1st");
-    assertThat(back.charged("hand-opens")).isEqualTo(1);
-    assertThat(back.charged("hand-opens-above")).isZero();
+    assertThat(back.charged("cello-extension-change")).isEqualTo(1);
+    assertThat(back.charged("cello-extension-upper")).isZero();
   }
 
   @Test

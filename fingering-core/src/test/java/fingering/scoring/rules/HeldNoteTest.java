@@ -31,12 +31,12 @@ class HeldNoteTest {
     GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument()));
     Moment left = passage.moments().get(moment - 1);
     Moment reached = passage.moments().get(moment);
-    Transition passing = Transition.between(left, reached);
-    assertThat(RULE.concerns(passing)).isTrue();
+    Transition transition = Transition.between(left, reached);
+    assertThat(RULE.concerns(transition)).isTrue();
     Set<Long> charged = new HashSet<>();
     for (Grip before : finder.grips(left)) {
       for (Grip now : finder.grips(reached)) {
-        long amount = RULE.amount(passing, before, now);
+        long amount = RULE.amount(transition, before, now);
         assertThat(amount).isEqualTo(expected.applyAsLong(before, now));
         charged.add(amount);
       }

@@ -142,8 +142,8 @@ class NoteRulesTest {
 
   @Test
   void aFingerUnderAnotherLetterIsCharged() {
-    assertThat(charged("respelled", "G#4/1", 3, "4", "1st")).isEqualTo(1);
-    assertThat(charged("respelled", "G#4/1", 3, "3", "1st")).isZero();
+    assertThat(charged("finger-against-spelling", "G#4/1", 3, "4", "1st")).isEqualTo(1);
+    assertThat(charged("finger-against-spelling", "G#4/1", 3, "3", "1st")).isZero();
   }
 
   @Test
@@ -160,7 +160,7 @@ class NoteRulesTest {
     Note upper = Music.violin().notes("A4/1tr").notes().get(0);
     Moment trilled =
         new Moment(
-            ImmutableList.of(plain.struck().get(0), upper),
+            ImmutableList.of(plain.starting().get(0), upper),
             ImmutableList.of(),
             0,
             plain.soundMicros(),
@@ -240,9 +240,9 @@ class NoteRulesTest {
     for (int m = 0; m < 3; m++) {
       sum += scoring.cost(NoteContext.of(passage.moments().get(m)), grips.get(m));
       if (m > 0) {
-        Transition passing =
+        Transition transition =
             Transition.between(passage.moments().get(m - 1), passage.moments().get(m));
-        sum += scoring.cost(passing, grips.get(m - 1), grips.get(m));
+        sum += scoring.cost(transition, grips.get(m - 1), grips.get(m));
       }
     }
     var charges = scoring.explain(passage.moments(), grips);

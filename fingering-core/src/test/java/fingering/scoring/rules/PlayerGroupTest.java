@@ -97,28 +97,25 @@ class PlayerGroupTest {
   @Test
   void theLeastExperiencedNamesThePreset() {
     assertThat(
-            new PlayerGroup(ImmutableList.of(player("preset = professional"), player("size = 1")))
+            new PlayerGroup(ImmutableList.of(player("preset = advanced"), player("size = 1")))
                 .preset())
         .hasValue("common-practice");
     assertThat(
             new PlayerGroup(
-                    ImmutableList.of(
-                        player("preset = intermediate"), player("preset = first-years")))
+                    ImmutableList.of(player("preset = intermediate"), player("preset = beginner")))
                 .preset())
-        .hasValue("first-years");
+        .hasValue("beginner");
     assertThat(new PlayerGroup(ImmutableList.of(Player.UNKNOWN)).preset()).isEmpty();
     // Every preset has its place among them.
     for (String preset : Weights.presets()) {
       assertThat(
               new PlayerGroup(
-                      ImmutableList.of(
-                          player("preset = " + preset), player("preset = first-years")))
+                      ImmutableList.of(player("preset = " + preset), player("preset = beginner")))
                   .preset())
-          .hasValue("first-years");
+          .hasValue("beginner");
       assertThat(
               new PlayerGroup(
-                      ImmutableList.of(
-                          player("preset = professional"), player("preset = " + preset)))
+                      ImmutableList.of(player("preset = advanced"), player("preset = " + preset)))
                   .preset())
           .hasValue(preset);
     }

@@ -34,7 +34,7 @@ final class RuleCase {
 
   /** Takes the next note on that string by that finger in that position. */
   RuleCase by(int string, String finger, String position) {
-    PitchRequest note = PitchRequest.of(passage.moments().get(grips.size()).struck().get(0));
+    PitchRequest note = PitchRequest.of(passage.moments().get(grips.size()).starting().get(0));
     grips.add(hand.by(note, string, finger, position));
     return this;
   }
@@ -72,7 +72,7 @@ final class RuleCase {
     if (rule instanceof NoteRule note) {
       return note.amount(NoteContext.of(moment(last)), grips.get(last));
     }
-    Transition passing = Transition.between(moment(last - 1), moment(last));
-    return ((TransitionRule) rule).amount(passing, grips.get(last - 1), grips.get(last));
+    Transition transition = Transition.between(moment(last - 1), moment(last));
+    return ((TransitionRule) rule).amount(transition, grips.get(last - 1), grips.get(last));
   }
 }

@@ -48,22 +48,22 @@ class ShiftConditionsTest {
     GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument()));
     List<Moment> moments = Moment.paced(passage.moments());
     for (int m = 1; m < moments.size(); m++) {
-      Transition passing = Transition.between(moments.get(m - 1), moments.get(m));
+      Transition transition = Transition.between(moments.get(m - 1), moments.get(m));
       for (Grip before : some(finder.grips(moments.get(m - 1)), seed)) {
         for (Grip now : some(finder.grips(moments.get(m)), seed)) {
           for (TransitionRule rule : RULES) {
             if (!timed(rule)) {
-              assertThat(rule.amount(passing, before, now))
+              assertThat(rule.amount(transition, before, now))
                   .as("%s goes by times or pace, and does not say so by its kind", rule.id())
-                  .isEqualTo(rule.amount(passing.atLeisure(), before, now));
+                  .isEqualTo(rule.amount(transition.atLeisure(), before, now));
             }
-            if (rule.amount(passing, before, now) > 0) {
-              assertThat(rule.concerns(passing)).as(rule.id()).isTrue();
+            if (rule.amount(transition, before, now) > 0) {
+              assertThat(rule.concerns(transition)).as(rule.id()).isTrue();
               assertThat(rule.occasion())
                   .as(rule.id())
                   .isIn(
                       ShiftCondition.ANY,
-                      HandMovement.shifts(passing, before, now)
+                      HandMovement.shifts(transition, before, now)
                           ? ShiftCondition.SHIFT
                           : ShiftCondition.STAY);
             }
@@ -85,15 +85,19 @@ class ShiftConditionsTest {
 
   private static List<String> asked(String events) {
     List<Moment> moments = Music.viola().tempo("quarter=60").notes(events).moments();
-    Transition passing = Transition.between(moments.get(0), moments.get(1));
-    return RULES.stream().filter(rule -> rule.concerns(passing)).map(CostRule::id).toList();
+    Transition transition = Transition.between(moments.get(0), moments.get(1));
+    return RULES.stream().filter(rule -> rule.concerns(transition)).map(CostRule::id).toList();
   }
 
   @Test
   void ofPluckedNotesNoCrossingIsAsked() {
     assertThat(asked("D3/0.1pz E3/1pz"))
         .doesNotContain(
-            "crossing", "skipped-string", "crossing-quick", "crossing-against", "crossing-step");
+            "crossing",
+            "skipped-string",
+            "crossing-quick",
+            "crossing-against-line",
+            "crossing-on-step");
   }
 
   @Test
@@ -109,12 +113,14 @@ class ShiftConditionsTest {
 
   @Test
   void whereTheLineStaysNoneGoesAgainstIt() {
-    assertThat(asked("D3/1 D3/1")).doesNotContain("crossing-against").contains("repeated-note");
+    assertThat(asked("D3/1 D3/1"))
+        .doesNotContain("crossing-against-line")
+        .contains("repeated-note");
   }
 
   @Test
   void aLeapIsNoStep() {
-    assertThat(asked("D3/1 A3/1")).doesNotContain("crossing-step");
+    assertThat(asked("D3/1 A3/1")).doesNotContain("crossing-on-step");
   }
 
   @Test
@@ -125,8 +131,8 @@ class ShiftConditionsTest {
             "finger-slide",
             "wide-fingers",
             "narrow-fingers",
-            "hand-opens",
-            "hand-opens-above");
+            "cello-extension-change",
+            "cello-extension-upper");
   }
 
   @Test

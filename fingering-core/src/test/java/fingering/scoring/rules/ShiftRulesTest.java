@@ -81,13 +81,13 @@ class ShiftRulesTest {
 
   @Test
   void aShiftAtEaseIsNotInHaste() {
-    assertThat(firstToThird("B4/4 D5/4").charged("shift-in-haste")).isZero();
+    assertThat(firstToThird("B4/4 D5/4").charged("shift-rushed")).isZero();
   }
 
   @Test
   void aShiftBetweenSixteenthsIsInHasteAndMoreSoUnderASlur() {
-    long detached = firstToThird("B4/0.25 D5/0.25").charged("shift-in-haste");
-    long slurred = firstToThird("B4/0.25 ~D5/0.25").charged("shift-in-haste");
+    long detached = firstToThird("B4/0.25 D5/0.25").charged("shift-rushed");
+    long slurred = firstToThird("B4/0.25 ~D5/0.25").charged("shift-rushed");
     assertThat(detached).isPositive();
     assertThat(slurred).isGreaterThan(detached);
   }
@@ -95,14 +95,14 @@ class ShiftRulesTest {
   // By hand: the way is 53 mm, which takes 140 ms; a quarter of the sixteenth is 62 ms.
   @Test
   void theTimeThatLacksIsChargedInHundredths() {
-    assertThat(firstToThird("B4/0.25 D5/0.25").charged("shift-in-haste")).isEqualTo(7);
+    assertThat(firstToThird("B4/0.25 D5/0.25").charged("shift-rushed")).isEqualTo(7);
   }
 
   @Test
   void anOpenStringGivesTheHandItsWholeLength() {
     RuleCase open = RuleCase.on("violin", "A4/0.5 D5/1").by(2, "0", "1st").by(2, "1", "3rd");
-    assertThat(open.charged("shift-in-haste")).isZero();
-    assertThat(firstToThird("B4/0.25 D5/1").charged("shift-in-haste")).isPositive();
+    assertThat(open.charged("shift-rushed")).isZero();
+    assertThat(firstToThird("B4/0.25 D5/1").charged("shift-rushed")).isPositive();
   }
 
   @Test

@@ -9,48 +9,47 @@ class SoundRulesTest {
 
   @Test
   void anOpenStringFallsOutOfASlowLineAndNotOutOfARun() {
-    assertThat(RuleCase.on("violin", "A4/1").by(2, "0", "1st").charged("open-string-singing"))
+    assertThat(RuleCase.on("violin", "A4/1").by(2, "0", "1st").charged("open-string-slow"))
         .isEqualTo(85);
-    assertThat(RuleCase.on("violin", "A4/0.125").by(2, "0", "1st").charged("open-string-singing"))
+    assertThat(RuleCase.on("violin", "A4/0.125").by(2, "0", "1st").charged("open-string-slow"))
         .isZero();
-    assertThat(RuleCase.on("violin", "A4/1pz").by(2, "0", "1st").charged("open-string-singing"))
+    assertThat(RuleCase.on("violin", "A4/1pz").by(2, "0", "1st").charged("open-string-slow"))
         .isZero();
   }
 
   @Test
   void theTopStringIsBrightAndTheOpenOneShrill() {
-    assertThat(RuleCase.on("violin", "G5/1").by(1, "2", "1st").charged("top-string-singing"))
+    assertThat(RuleCase.on("violin", "G5/1").by(1, "2", "1st").charged("top-string-slow"))
         .isPositive();
-    assertThat(RuleCase.on("violin", "G5/1").by(2, "4", "3rd").charged("top-string-singing"))
-        .isZero();
+    assertThat(RuleCase.on("violin", "G5/1").by(2, "4", "3rd").charged("top-string-slow")).isZero();
     assertThat(RuleCase.on("violin", "E5/1").by(1, "0", "1st").charged("open-top-string"))
         .isEqualTo(1);
   }
 
   @Test
   void nearTheNutVibratoIsLessFree() {
-    assertThat(RuleCase.on("violin", "D5/1").by(2, "3", "1st").charged("low-position-singing"))
+    assertThat(RuleCase.on("violin", "D5/1").by(2, "3", "1st").charged("low-position-slow"))
         .isPositive();
-    assertThat(RuleCase.on("violin", "D5/1").by(2, "1", "3rd").charged("low-position-singing"))
+    assertThat(RuleCase.on("violin", "D5/1").by(2, "1", "3rd").charged("low-position-slow"))
         .isZero();
   }
 
   @Test
   void aStepOfTheScaleIsNoReasonToChangeTheString() {
     RuleCase step = RuleCase.on("violin", "D5/1 E5/1").by(2, "3", "1st").by(1, "0", "1st");
-    assertThat(step.charged("crossing-step")).isEqualTo(1);
-    assertThat(step.charged("crossing-singing")).isEqualTo(85);
+    assertThat(step.charged("crossing-on-step")).isEqualTo(1);
+    assertThat(step.charged("crossing-slow")).isEqualTo(85);
     RuleCase leap = RuleCase.on("violin", "D5/1 G5/1").by(2, "3", "1st").by(1, "2", "1st");
-    assertThat(leap.charged("crossing-step")).isZero();
+    assertThat(leap.charged("crossing-on-step")).isZero();
   }
 
   @Test
   void aStepOnOneStringOrPluckedChangesNoVoice() {
     RuleCase one = RuleCase.on("violin", "D5/1 E5/1").by(2, "3", "1st").by(2, "4", "1st");
-    assertThat(one.charged("crossing-singing")).isZero();
+    assertThat(one.charged("crossing-slow")).isZero();
     RuleCase plucked = RuleCase.on("violin", "D5/1pz E5/1pz").by(2, "3", "1st").by(1, "0", "1st");
-    assertThat(plucked.charged("crossing-singing")).isZero();
-    assertThat(plucked.charged("crossing-step")).isZero();
+    assertThat(plucked.charged("crossing-slow")).isZero();
+    assertThat(plucked.charged("crossing-on-step")).isZero();
   }
 
   @Test

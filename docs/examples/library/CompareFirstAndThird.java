@@ -11,7 +11,7 @@ import fingering.tempo.ComfortableTempo;
 import fingering.tempo.Level;
 import java.nio.file.Path;
 
-/** Holds the plan in first position beside the one that stays higher up. */
+/** Compares the plan in first position with the plan that stays higher up. */
 class CompareFirstAndThird {
   public static void main(String[] arguments) {
     Passage passage =
@@ -20,7 +20,7 @@ class CompareFirstAndThird {
         Comparer.of(passage, Scoring.commonPractice(), LeftHand.SMALL, ImmutableSet.of());
 
     print(comparer.first());
-    // Empty where the music leaves no room for a stay.
+    // Empty if the music does not allow a longer stay.
     comparer.upperPlan().ifPresent(CompareFirstAndThird::print);
   }
 

@@ -7,10 +7,10 @@ import fingering.playability.ScoreCheck;
 import fingering.playability.Severity;
 import java.nio.file.Path;
 
-/** Says what a section of a level cannot play in a score, or only at a risk. */
+/** Lists what a section at a level cannot play in a score, or only with some risk. */
 class CheckScore {
   public static void main(String[] arguments) {
-    // One checker serves many scores, and many threads.
+    // A checker is thread-safe; reuse it for many scores.
     Checker checker = Checker.of(CheckLevel.preset("intermediate"));
     ScoreCheck check = checker.check(ScoreReader.read(ScoreFile.read(Path.of(arguments[0]))));
 

@@ -12,7 +12,7 @@ import fingering.tempo.ComfortableTempo;
 import fingering.tempo.PlayerSpeed;
 import java.nio.file.Path;
 
-/** Holds the plan in first position beside the one that stays higher up. */
+/** Compares the plan in first position with the plan that stays higher up. */
 class CompareFirstAndThird {
   public static void main(String[] arguments) {
     Passage passage =
@@ -21,7 +21,7 @@ class CompareFirstAndThird {
         PlanComparer.of(passage, StandardRules.commonPractice(), LeftHand.SMALL, ImmutableSet.of());
 
     print(comparer.first());
-    // Empty where the music leaves no room for a stay.
+    // Empty if the music does not allow a longer stay.
     comparer.upperPlan().ifPresent(CompareFirstAndThird::print);
   }
 

@@ -16,9 +16,9 @@ import fingering.scoring.NoteContext;
 import fingering.scoring.Weights;
 import java.nio.file.Path;
 
-/** Plans by a rule and weights of one's own: a long note wants a finger that can vibrate. */
+/** Plans with a rule and weights of its own: long notes are stopped, for the vibrato. */
 class OwnRule {
-  /** Charges each tenth of a second that a long note has on an open string. */
+  /** Charges each tenth of a second of a long note on an open string. */
   record LongOpen() implements NoteRule {
     private static final long LONG = 50; // hundredths of a second
 
@@ -34,7 +34,7 @@ class OwnRule {
 
     @Override
     public String explanation() {
-      return "A long note wants a finger that can vibrate.";
+      return "A long note needs vibrato, which an open string does not have.";
     }
 
     @Override
@@ -58,7 +58,7 @@ class OwnRule {
         ImmutableMap.<String, Long>builder()
             .putAll(Weights.preset("intermediate").points())
             .put("long-open", 60L)
-            .put("fourth-finger", 5L) // half a fourth finger; mine is strong
+            .put("fourth-finger", 5L) // usually 12; this player has a strong fourth finger
             .buildKeepingLast();
 
     Planner usual = Planner.of(passage, Scoring.of(StandardRules.all(), Weights.preset("intermediate")));

@@ -14,7 +14,7 @@ import fingering.scoring.Scoring;
 import fingering.tables.Position;
 import java.nio.file.Path;
 
-/** Plans some measures in three positions, and writes the plan into a copy of the score. */
+/** Plans some measures in three positions and writes the plan into a copy of the score. */
 class PlanPassage {
   public static void main(String[] arguments) {
     ScoreFile file = ScoreFile.read(Path.of(arguments[0]));
@@ -32,7 +32,7 @@ class PlanPassage {
     System.out.printf("%4d  points for %d notes%n", plan.total(), plan.notes().size());
 
     if (arguments.length > 2) {
-      // Nothing is written over: a file that is there already is refused.
+      // An existing file is not overwritten.
       file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), Path.of(arguments[2]));
     }
   }

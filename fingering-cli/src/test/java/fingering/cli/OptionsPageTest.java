@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 
-/** The page of the options has those that there are. */
+/** docs/command-line.md lists every option of every command, and no others. */
 class OptionsPageTest {
   private static final Pattern OPTION = Pattern.compile("--[a-z][a-z-]*");
 
@@ -30,7 +30,7 @@ class OptionsPageTest {
 
   @Test
   void hasEveryOptionAndNoOther() throws IOException {
-    String page = Files.readString(Path.of("..", "docs", "options.md"));
+    String page = Files.readString(Path.of("..", "docs", "command-line.md"));
 
     Set<String> named =
         OPTION

@@ -2,10 +2,11 @@ package fingering.cli;
 
 import static fingering.cli.Session.DEMO;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import fingering.cli.option.PlanName;
 import fingering.cli.terminal.ExitCode;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -81,6 +82,6 @@ class NamesAsTypedTest {
     assertThat(PlanName.parse("3rd position")).isEqualTo(PlanName.parse("third"));
     assertThat(PlanName.parse("1st to 3rd").position()).isEqualTo(Optional.of(Position.SECOND));
     assertThat(PlanName.parse("free choice").isFree()).isTrue();
-    assertThatIllegalArgumentException().isThrownBy(() -> PlanName.parse("best"));
+    assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> PlanName.parse("best"));
   }
 }

@@ -3,6 +3,7 @@ package fingering.audition;
 import com.google.common.collect.ImmutableList;
 import fingering.audition.PieceCosts.Known;
 import fingering.demand.Skill;
+import fingering.tables.FingeringException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -35,13 +36,13 @@ public final class AuditionPlanner {
    * @param asked what they have to show together
    * @param inOnePiece whether each skill has to be shown whole in one piece, as stays always are;
    *     otherwise what the pieces show is added up
-   * @throws IllegalArgumentException if there is no piece, or so much is asked for that the search
-   *     cannot carry it
+   * @throws FingeringException if there is no piece, or so much is asked for that the search cannot
+   *     carry it
    */
   public static Audition plan(
       ImmutableList<AuditionPiece> pieces, ImmutableList<Skill> asked, boolean inOnePiece) {
     if (pieces.isEmpty()) {
-      throw new IllegalArgumentException("there is no piece to plan; name an excerpt or a scale");
+      throw new FingeringException("there is no piece to plan; name an excerpt or a scale");
     }
     return new AuditionPlanner(
             pieces,

@@ -3,6 +3,7 @@ package fingering.audition;
 import com.google.common.collect.ImmutableList;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
+import fingering.tables.FingeringException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -109,7 +110,7 @@ final class PieceCosts {
   /**
    * Makes sure that the cost of showing so much is known exactly.
    *
-   * @throws IllegalArgumentException if that is more than the search can carry
+   * @throws FingeringException if that is more than the search can carry
    */
   void settle(ImmutableList<Integer> asked) {
     if (settled(asked)) {

@@ -1,6 +1,7 @@
 package fingering.audition;
 
 import com.google.common.collect.ImmutableList;
+import fingering.tables.FingeringException;
 import java.util.Arrays;
 
 /**
@@ -16,7 +17,7 @@ final class SkillLevels {
 
   /**
    * @param tops the most steps of each skill
-   * @throws IllegalArgumentException if that makes too many ways to keep apart
+   * @throws FingeringException if that makes too many ways to keep apart
    */
   SkillLevels(ImmutableList<Integer> tops) {
     this.tops = tops.stream().mapToInt(Integer::intValue).toArray();
@@ -24,7 +25,7 @@ final class SkillLevels {
     for (int top : tops) {
       size *= top + 1L;
       if (size > MOST) {
-        throw new IllegalArgumentException(
+        throw new FingeringException(
             "So much cannot be shared out among the pieces: there are more than "
                 + MOST
                 + " ways to show a part of it; ask for fewer notes or fewer skills at once.");

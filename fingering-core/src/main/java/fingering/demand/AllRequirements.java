@@ -3,6 +3,7 @@ package fingering.demand;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.search.Requirement;
+import fingering.tables.FingeringException;
 
 /** Several requirements at once: a state holds the state of each. */
 public final class AllRequirements implements Requirement {
@@ -20,14 +21,14 @@ public final class AllRequirements implements Requirement {
   /**
    * All of these together.
    *
-   * @throws IllegalArgumentException if they need more than {@value #MOST_STATES} states together
+   * @throws FingeringException if they need more than {@value #MOST_STATES} states together
    */
   public static Requirement of(ImmutableList<Requirement> all) {
     long states = 1;
     for (Requirement each : all) {
       states *= each.states();
       if (states > MOST_STATES) {
-        throw new IllegalArgumentException(
+        throw new FingeringException(
             "So much cannot be shown in one plan: the search would have to keep more than "
                 + MOST_STATES
                 + " cases apart at every note; ask for fewer notes or fewer skills at once.");

@@ -5,6 +5,7 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.music.Passage;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.BitSet;
 import java.util.stream.Collectors;
@@ -20,11 +21,11 @@ public record AllowPositions(ImmutableSet<Position> positions, MeasureSpan span)
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if there is no position
+   * @throws FingeringException if there is no position
    */
   public AllowPositions {
     if (positions.isEmpty()) {
-      throw new IllegalArgumentException("no position is allowed; allow at least one");
+      throw new FingeringException("no position is allowed; allow at least one");
     }
   }
 

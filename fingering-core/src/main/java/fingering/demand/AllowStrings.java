@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.music.Passage;
+import fingering.tables.FingeringException;
 import fingering.tables.RomanNumeral;
 import java.util.BitSet;
 import java.util.stream.Collectors;
@@ -18,11 +19,11 @@ public record AllowStrings(ImmutableSet<Integer> strings, MeasureSpan span) impl
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if there is no string
+   * @throws FingeringException if there is no string
    */
   public AllowStrings {
     if (strings.isEmpty()) {
-      throw new IllegalArgumentException("no string is allowed; allow at least one");
+      throw new FingeringException("no string is allowed; allow at least one");
     }
   }
 

@@ -6,6 +6,7 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.music.Passage;
+import fingering.tables.FingeringException;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.stream.Collectors;
@@ -51,7 +52,7 @@ public record Avoid(What what, MeasureSpan span) implements GripDemand {
     /**
      * Reads the words, or the same joined by hyphens.
      *
-     * @throws IllegalArgumentException if the text is none of these
+     * @throws FingeringException if the text is none of these
      */
     public static What parse(String text) {
       String asked = text.strip().replace('-', ' ');
@@ -60,7 +61,7 @@ public record Avoid(What what, MeasureSpan span) implements GripDemand {
           .findFirst()
           .orElseThrow(
               () ->
-                  new IllegalArgumentException(
+                  new FingeringException(
                       "a plan cannot avoid '"
                           + text
                           + "'; it can avoid "

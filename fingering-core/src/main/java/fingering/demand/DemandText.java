@@ -7,6 +7,7 @@ import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.Finger;
 import fingering.music.MeasureBeat;
 import fingering.player.ShiftKind;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
 import fingering.tables.StringNames;
@@ -40,7 +41,7 @@ public final class DemandText {
     return new DemandText(
         instrument,
         text -> {
-          throw new IllegalArgumentException(
+          throw new FingeringException(
               "the plan '" + text + "' cannot be kept, since no files are read here");
         });
   }
@@ -58,7 +59,7 @@ public final class DemandText {
   /**
    * Positions allowed: {@code 1,half}, {@code 1,2,3@9-16}.
    *
-   * @throws IllegalArgumentException if the text is no demand of the kind; so are all below
+   * @throws FingeringException if the text is no demand of the kind; so are all below
    */
   public Demand allow(String text) {
     return within(text, (what, span) -> new AllowPositions(all(what, Position::parse), span));
@@ -67,7 +68,7 @@ public final class DemandText {
   /**
    * Positions in a list: {@code 1,half}.
    *
-   * @throws IllegalArgumentException if the text is none
+   * @throws FingeringException if the text is none
    */
   public static ImmutableSet<Position> positions(String text) {
     return all(text, Position::parse);
@@ -91,11 +92,11 @@ public final class DemandText {
   /**
    * Where the hand stays: {@code 3@6-11}.
    *
-   * @throws IllegalArgumentException if the text says no position, or no measures
+   * @throws FingeringException if the text says no position, or no measures
    */
   public Demand stay(String text) {
     if (text.indexOf('@') < 0) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "'" + text + "' names no measures to stay in; write position and measures, 3@6-11");
     }
     return within(text, (what, span) -> new StayIn(Position.parse(what), span));
@@ -105,12 +106,12 @@ public final class DemandText {
    * How a note is taken: {@code 12.3=III/4} on a string by a finger, {@code 12.3=III}, {@code
    * 12.3=/4}, {@code 12.3=III/4@3} in a position.
    *
-   * @throws IllegalArgumentException if the text says no note, or not how it is taken
+   * @throws FingeringException if the text says no note, or not how it is taken
    */
   public Demand fix(String text) {
     Matcher matcher = TAKEN.matcher(text.strip());
     if (!matcher.matches()) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "'"
               + text
               + "' does not say how to take a note; write measure.beat=string/finger, 12.3=III/4, or"
@@ -187,7 +188,7 @@ public final class DemandText {
   /**
    * The demands of a key and its value, as in a file of briefs: {@code show} and {@code 3=8}.
    *
-   * @throws IllegalArgumentException if there is no such key, or the value does not fit it
+   * @throws FingeringException if there is no such key, or the value does not fit it
    */
   public ImmutableList<Demand> read(String key, String value) {
     return switch (key) {
@@ -202,7 +203,7 @@ public final class DemandText {
       case "show-shift" -> ImmutableList.of(showShift(value));
       case "show-technique" -> ImmutableList.of(showTechnique(value));
       default ->
-          throw new IllegalArgumentException(
+          throw new FingeringException(
               "'" + key + "' is nothing that can be demanded; choose " + String.join(", ", KEYS));
     };
   }
@@ -243,7 +244,7 @@ public final class DemandText {
   private static Demand counted(String text, String example, Counted demand) {
     Matcher matcher = COUNTED.matcher(text.strip());
     if (!matcher.matches()) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "'" + text + "' does not say what to show how often; write " + example);
     }
     return demand.of(matcher.group(1), Integer.parseInt(matcher.group(2)));

@@ -8,6 +8,7 @@ import com.google.common.collect.Range;
 import fingering.music.Measure;
 import fingering.music.NoteAddress;
 import fingering.music.Passage;
+import fingering.tables.FingeringException;
 import fingering.tables.Pitch;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -64,8 +65,8 @@ public record EarlierPlan(String source, ImmutableList<PlannedBefore> notes) {
    * paired in their order.
    *
    * @param span the measures to take them in
-   * @throws IllegalArgumentException if the plan has a note there that the passage has not, or none
-   *     that it has; the message is one sentence
+   * @throws FingeringException if the plan has a note there that the passage has not, or none that
+   *     it has; the message is one sentence
    */
   public KeepPlan on(Passage passage, MeasureSpan span) {
     Range<Integer> wanted = span.measures(passage);
@@ -101,10 +102,10 @@ public record EarlierPlan(String source, ImmutableList<PlannedBefore> notes) {
       }
     }
     if (!strays.isEmpty()) {
-      throw new IllegalArgumentException(unlike(strays, names));
+      throw new FingeringException(unlike(strays, names));
     }
     if (found == 0) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           source
               + " has no note"
               + span.told()

@@ -7,6 +7,7 @@ import fingering.music.MeasureBeat;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Passage;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import fingering.tables.RomanNumeral;
 import java.util.BitSet;
@@ -28,11 +29,11 @@ public record FixNote(
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if neither string nor finger nor position is given
+   * @throws FingeringException if neither string nor finger nor position is given
    */
   public FixNote {
     if (string.isEmpty() && finger.isEmpty() && position.isEmpty()) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "nothing is fixed for m. " + when.measure() + "; give a string, a finger or a position");
     }
   }

@@ -3,6 +3,7 @@ package fingering.demand;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.music.Passage;
+import fingering.tables.FingeringException;
 import java.util.BitSet;
 
 /** A demand on each grip by itself, in some measures or everywhere. */
@@ -11,7 +12,7 @@ public sealed interface GripDemand extends Demand
   /**
    * The moments of a passage that it concerns.
    *
-   * @throws IllegalArgumentException if the passage has no such measure or no note at that time
+   * @throws FingeringException if the passage has no such measure or no note at that time
    */
   BitSet concerns(Passage passage);
 

@@ -3,6 +3,7 @@ package fingering.demand;
 import com.google.common.collect.Range;
 import fingering.music.Measure;
 import fingering.music.Passage;
+import fingering.tables.FingeringException;
 import java.util.BitSet;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -36,12 +37,12 @@ public record MeasureSpan(Optional<Ends> ends) {
   /**
    * Reads measures as printed: {@code 9-16}, {@code 9}.
    *
-   * @throws IllegalArgumentException if the text is none
+   * @throws FingeringException if the text is none
    */
   public static MeasureSpan parse(String text) {
     Matcher matcher = WRITTEN.matcher(text.strip());
     if (!matcher.matches()) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "'" + text + "' are no measures; write them as printed, 9-16 or 9");
     }
     String first = matcher.group(1);
@@ -51,8 +52,8 @@ public record MeasureSpan(Optional<Ends> ends) {
   /**
    * The indices of these measures in the part, from 0.
    *
-   * @throws IllegalArgumentException if the passage has no such measure, or they stand the other
-   *     way round
+   * @throws FingeringException if the passage has no such measure, or they stand the other way
+   *     round
    */
   public Range<Integer> measures(Passage passage) {
     if (ends.isEmpty()) {
@@ -69,8 +70,8 @@ public record MeasureSpan(Optional<Ends> ends) {
   /**
    * The moments of a passage that begin in these measures.
    *
-   * @throws IllegalArgumentException if the passage has no such measure, or they stand the other
-   *     way round
+   * @throws FingeringException if the passage has no such measure, or they stand the other way
+   *     round
    */
   public BitSet in(Passage passage) {
     Range<Integer> measures = measures(passage);
@@ -89,12 +90,12 @@ public record MeasureSpan(Optional<Ends> ends) {
         .orElseThrow(() -> missing(passage, number));
   }
 
-  private static IllegalArgumentException missing(Passage passage, String number) {
+  private static FingeringException missing(Passage passage, String number) {
     if (passage.measures().stream().anyMatch(measure -> measure.number().equals(number))) {
-      return new IllegalArgumentException(
+      return new FingeringException(
           "Measure " + number + " comes before the other; give the lower number first.");
     }
-    return new IllegalArgumentException(
+    return new FingeringException(
         "Measure "
             + number
             + " does not come in "

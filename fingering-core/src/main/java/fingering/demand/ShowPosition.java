@@ -6,6 +6,7 @@ import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.search.Requirement;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.BitSet;
 
@@ -23,11 +24,11 @@ public record ShowPosition(Position position, int notes) implements Skill {
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if the number of notes lies out of its range
+   * @throws FingeringException if the number of notes lies out of its range
    */
   public ShowPosition {
     if (notes < 1 || notes > MOST) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           notes + " notes cannot be asked for in a position; ask for 1 to " + MOST);
     }
   }

@@ -7,6 +7,7 @@ import fingering.player.ShiftKind;
 import fingering.scoring.HandMovement;
 import fingering.scoring.Transition;
 import fingering.search.Requirement;
+import fingering.tables.FingeringException;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -41,12 +42,11 @@ public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind,
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if the number of shifts lies out of its range
+   * @throws FingeringException if the number of shifts lies out of its range
    */
   public ShowShift {
     if (times < 1 || times > MOST) {
-      throw new IllegalArgumentException(
-          times + " shifts cannot be asked for; ask for 1 to " + MOST);
+      throw new FingeringException(times + " shifts cannot be asked for; ask for 1 to " + MOST);
     }
   }
 

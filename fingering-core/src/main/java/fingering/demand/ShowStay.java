@@ -5,6 +5,7 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.Passage;
 import fingering.search.Requirement;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.BitSet;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -23,11 +24,11 @@ public record ShowStay(Position position, int measures) implements Skill {
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if the number of measures lies out of its range
+   * @throws FingeringException if the number of measures lies out of its range
    */
   public ShowStay {
     if (measures < 1 || measures > MOST) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "a stay of " + measures + " measures cannot be asked for; ask for 1 to " + MOST);
     }
   }

@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Passage;
 import fingering.search.Requirement;
+import fingering.tables.FingeringException;
 import java.util.BitSet;
 
 /**
@@ -43,7 +44,7 @@ public record ShowTechnique(Avoid.What what) implements Skill {
   @Override
   public Skill asking(int amount) {
     if (amount != 1) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           what.words() + " cannot be asked for in " + amount + " notes; ask for one");
     }
     return this;

@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Passage;
 import fingering.search.Requirement;
+import fingering.tables.FingeringException;
 import java.util.BitSet;
 
 /** A demand on the plan as a whole: that something is shown in it somewhere. */
@@ -32,7 +33,7 @@ public sealed interface Skill extends Demand
   /**
    * The same asked for in another amount.
    *
-   * @throws IllegalArgumentException if so much cannot be asked for
+   * @throws FingeringException if so much cannot be asked for
    */
   Skill asking(int amount);
 

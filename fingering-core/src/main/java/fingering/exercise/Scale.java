@@ -2,6 +2,7 @@ package fingering.exercise;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import fingering.tables.FingeringException;
 import fingering.tables.Key;
 import fingering.tables.Letter;
 import fingering.tables.Pitch;
@@ -41,12 +42,12 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
   /**
    * Checks that the notes can be written.
    *
-   * @throws IllegalArgumentException if the key has more than seven sharps or flats, a chromatic
-   *     scale begins on the tonic of no key, or a seventh chord needs more than a double flat
+   * @throws FingeringException if the key has more than seven sharps or flats, a chromatic scale
+   *     begins on the tonic of no key, or a seventh chord needs more than a double flat
    */
   public Scale {
     if (!writable(kind, letter, alter)) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "%s %s goes beyond seven sharps or flats"
               .formatted(new Pitch(letter, alter, MIDDLE_OCTAVE).letterName(), kind.words()));
     }
@@ -90,7 +91,7 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
   private static Optional<Key> key(Letter letter, int alter, Key.Mode mode) {
     try {
       return Optional.of(new Key(letter, alter, mode));
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       // No key signature has so many sharps or flats.
       return Optional.empty();
     }
@@ -101,7 +102,7 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
    * arpeggio}, {@code chromatic on C} or {@code A dominant seventh}; a minor scale of which no form
    * is said is the melodic one.
    *
-   * @throws IllegalArgumentException if the text is none
+   * @throws FingeringException if the text is none
    */
   public static Scale parse(String text) {
     String name =
@@ -136,7 +137,7 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
         };
     Letter tonic = Letter.valueOf(letter.toUpperCase(Locale.ROOT));
     if (!writable(kind, tonic, alter)) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "'%s' goes beyond seven sharps or flats; the same notes are written as %s"
               .formatted(text, enharmonic(kind, new Pitch(tonic, alter, MIDDLE_OCTAVE))));
     }
@@ -154,8 +155,8 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
         .orElseThrow();
   }
 
-  private static IllegalArgumentException unknown(String text) {
-    return new IllegalArgumentException(
+  private static FingeringException unknown(String text) {
+    return new FingeringException(
         "'%s' is no scale; write tonic and kind, such as 'D major' or 'chromatic on C'; kinds are %s"
             .formatted(text, ScaleKind.all()));
   }
@@ -173,7 +174,7 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
   /**
    * Where to start: the tonic in an octave, {@code 4}, or as a pitch, {@code D4}.
    *
-   * @throws IllegalArgumentException if the text is neither, or another note than the tonic
+   * @throws FingeringException if the text is neither, or another note than the tonic
    */
   public Pitch start(String text) {
     String wanted = text.strip();
@@ -182,7 +183,7 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
     }
     Pitch pitch = Pitch.parse(wanted);
     if (!pitch.equals(tonic(pitch.octave()))) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "%s does not start on %s; start on %s"
               .formatted(display(), pitch.display(), tonic(pitch.octave()).display()));
     }

@@ -13,6 +13,7 @@ import fingering.musicxml.reading.ScoreReader;
 import fingering.musicxml.writing.PlainNote;
 import fingering.musicxml.writing.PlainScore;
 import fingering.musicxml.writing.PlainScoreWriter;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import java.math.BigDecimal;
@@ -38,11 +39,11 @@ public record ScaleExercise(ScaleRequest request, Instrument instrument, Pitch f
   /**
    * Checks where it begins.
    *
-   * @throws IllegalArgumentException if that is not the tonic
+   * @throws FingeringException if that is not the tonic
    */
   public ScaleExercise {
     if (!from.equals(request.scale().tonic(from.octave()))) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           request.scale().display() + " does not start on " + from.display());
     }
   }

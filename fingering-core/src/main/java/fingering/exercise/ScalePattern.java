@@ -1,6 +1,7 @@
 package fingering.exercise;
 
 import com.google.common.collect.ImmutableList;
+import fingering.tables.FingeringException;
 import fingering.tables.Pitch;
 import java.util.Arrays;
 import java.util.Locale;
@@ -38,7 +39,7 @@ public enum ScalePattern {
   /**
    * The pattern of that name.
    *
-   * @throws IllegalArgumentException if there is none
+   * @throws FingeringException if there is none
    */
   public static ScalePattern named(String name) {
     return Arrays.stream(values())
@@ -46,7 +47,7 @@ public enum ScalePattern {
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new FingeringException(
                     "'"
                         + name
                         + "' is no pattern; choose of "

@@ -8,6 +8,7 @@ import fingering.music.Place;
 import fingering.musicxml.reading.Score;
 import fingering.plan.InfeasibleBriefException;
 import fingering.plan.Plan;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import java.util.ArrayList;
@@ -51,8 +52,8 @@ public final class ScalePlanner {
    * @param from the tonic to begin with, as written; empty for the lowest, as above
    * @param planning makes a plan of a passage, and throws {@link InfeasibleBriefException} where
    *     there is none
-   * @throws IllegalArgumentException if the instrument does not have so many octaves, or they
-   *     cannot be planned so; the message is one sentence and names the most that can be
+   * @throws FingeringException if the instrument does not have so many octaves, or they cannot be
+   *     planned so; the message is one sentence and names the most that can be
    */
   public static PlannedScale plan(
       ScaleRequest request,
@@ -133,10 +134,10 @@ public final class ScalePlanner {
         .findFirst();
   }
 
-  private IllegalArgumentException tooMany() {
+  private FingeringException tooMany() {
     Instrument instrument = fingerboard.instrument();
     if (from.filter(start -> sounding(start).midi() < instrument.lowest().midi()).isPresent()) {
-      return new IllegalArgumentException(
+      return new FingeringException(
           "%s lies below %s, the lowest note of the %s: start higher, or leave the start out."
               .formatted(
                   from.get().display(),
@@ -145,7 +146,7 @@ public final class ScalePlanner {
     }
     Optional<ScaleExercise> most = most(octaves -> onFingerboard(octaves).stream().findFirst());
     String start = from.isPresent() ? "start lower" : "ask for another scale";
-    return new IllegalArgumentException(
+    return new FingeringException(
         "The %s has %s%s: %s."
             .formatted(
                 instrument.spoken(),
@@ -156,12 +157,12 @@ public final class ScalePlanner {
                     : "ask for fewer octaves" + (from.isPresent() ? ", or " + start : "")));
   }
 
-  private IllegalArgumentException unmet(ScaleExercise first, String obstacle) {
+  private FingeringException unmet(ScaleExercise first, String obstacle) {
     Optional<ScaleExercise> most =
         most(
             octaves ->
                 lowest(onFingerboard(octaves), new ArrayList<>()).map(PlannedScale::exercise));
-    return new IllegalArgumentException(
+    return new FingeringException(
         "With what is asked for, the %s has %s; from %s: %s"
             .formatted(
                 fingerboard.instrument().spoken(),

@@ -1,6 +1,7 @@
 package fingering.exercise;
 
 import fingering.music.Tempo;
+import fingering.tables.FingeringException;
 import java.util.Optional;
 
 /**
@@ -25,20 +26,20 @@ public record ScaleRequest(
   /**
    * Checks the request.
    *
-   * @throws IllegalArgumentException if a number is out of range, or thirds are asked for in what
-   *     is no scale of seven notes
+   * @throws FingeringException if a number is out of range, or thirds are asked for in what is no
+   *     scale of seven notes
    */
   public ScaleRequest {
     if (octaves < 1 || octaves > MOST_OCTAVES) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "%d octaves are out of range; ask for 1 to %d".formatted(octaves, MOST_OCTAVES));
     }
     if (slur != 0 && (slur < 2 || slur > LONGEST_SLUR)) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "a bow takes 2 to %d eighths, not %d".formatted(LONGEST_SLUR, slur));
     }
     if (pattern != ScalePattern.STEPS && !scale.kind().sevenNotes()) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "only scales of seven notes go in thirds, and %s is none; leave the pattern out"
               .formatted(scale.spoken()));
     }

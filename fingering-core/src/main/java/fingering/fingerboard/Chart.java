@@ -1,6 +1,7 @@
 package fingering.fingerboard;
 
 import com.google.common.collect.ImmutableList;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Key;
 import fingering.tables.OpenString;
@@ -106,7 +107,7 @@ public record Chart(
   /**
    * Draws up the chart of a fingerboard.
    *
-   * @throws IllegalArgumentException if the instrument has no such position, place or string
+   * @throws FingeringException if the instrument has no such position, place or string
    */
   public static Chart of(Fingerboard fingerboard, ChartRequest request) {
     return new ChartBuilder(fingerboard, request).chart();

@@ -8,6 +8,7 @@ import fingering.fingerboard.Chart.Cell;
 import fingering.fingerboard.Chart.Fingering;
 import fingering.fingerboard.Chart.HandPlace;
 import fingering.fingerboard.Chart.Row;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
@@ -131,7 +132,7 @@ final class ChartBuilder {
                     ImmutableList::of,
                     (a, b) -> ImmutableList.<Frame>builder().addAll(a).addAll(b).build()));
     if (places.isEmpty()) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "The "
               + instrument.spoken()
               + " has no "
@@ -161,7 +162,7 @@ final class ChartBuilder {
     }
     int asked = request.place().getAsInt();
     if (!places.containsKey(asked)) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "The "
               + request.position().orElseThrow().display()
               + " position of the "

@@ -1,5 +1,7 @@
 package fingering.fingerboard;
 
+import fingering.tables.FingeringException;
+
 /** What stops the string: nothing, one of the four fingers, or the thumb. */
 public enum Finger {
   OPEN("0", 0),
@@ -20,7 +22,7 @@ public enum Finger {
   /**
    * The finger of that number, 1 to 4.
    *
-   * @throws IllegalArgumentException if there is none
+   * @throws FingeringException if there is none
    */
   public static Finger of(int number) {
     return switch (number) {
@@ -28,7 +30,7 @@ public enum Finger {
       case 2 -> SECOND;
       case 3 -> THIRD;
       case 4 -> FOURTH;
-      default -> throw new IllegalArgumentException("there is no finger " + number);
+      default -> throw new FingeringException("there is no finger " + number);
     };
   }
 

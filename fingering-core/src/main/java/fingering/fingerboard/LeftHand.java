@@ -1,5 +1,6 @@
 package fingering.fingerboard;
 
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -38,7 +39,7 @@ public record LeftHand(
    * Reads {@code small}, {@code medium}, {@code large}, or the reach between first and fourth
    * finger on the string, from 40 to 220 mm: {@code 102mm}.
    *
-   * @throws IllegalArgumentException if the text is none of these
+   * @throws FingeringException if the text is none of these
    */
   public static LeftHand parse(String text) {
     String word = text.strip().toLowerCase(Locale.ROOT);
@@ -55,7 +56,7 @@ public record LeftHand(
     Matcher length = LENGTH.matcher(word);
     double reach = length.matches() ? Double.parseDouble(length.group(1)) : 0;
     if (reach < LEAST || reach > MOST) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "'"
               + text
               + "' is no hand; write small, medium, large, or how far first and fourth finger reach"

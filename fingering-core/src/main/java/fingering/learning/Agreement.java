@@ -5,6 +5,7 @@ import fingering.music.Marks;
 import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.plan.Plan;
+import fingering.tables.FingeringException;
 import java.util.OptionalDouble;
 
 /**
@@ -50,7 +51,7 @@ public record Agreement(OptionalDouble string, double stringAndFinger) {
       }
     }
     if (fingers == 0) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "no finger is printed in " + printed.partName() + "; compare with a fingered part");
     }
     return new Agreement(

@@ -7,6 +7,7 @@ import fingering.fingerboard.LeftHand;
 import fingering.scoring.CostRule;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
+import fingering.tables.FingeringException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -64,7 +65,7 @@ public final class Learner {
    * @param rules the rules to weigh
    * @param start the weights to start from, one for every rule; what weighs 0 is left out
    * @param hand the hand that is to play
-   * @throws IllegalArgumentException if there is no example, an example has fewer than {@value
+   * @throws FingeringException if there is no example, an example has fewer than {@value
    *     #LEAST_FINGERED} notes with a printed finger, or a rule has no start weight
    * @throws fingering.plan.InfeasibleBriefException if a note lies out of the instrument's range
    */
@@ -74,7 +75,7 @@ public final class Learner {
       Weights start,
       LeftHand hand) {
     if (examples.isEmpty()) {
-      throw new IllegalArgumentException("There is nothing to learn from; give a fingered score.");
+      throw new FingeringException("There is nothing to learn from; give a fingered score.");
     }
     examples.forEach(Learner::refuseUnfingered);
     Scoring scoring = Scoring.of(rules, start);
@@ -83,7 +84,7 @@ public final class Learner {
 
   private static void refuseUnfingered(TrainingExample example) {
     if (example.fingered() < LEAST_FINGERED) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "%s has %s with a printed finger in %s, and learning needs %d: finger more notes, or choose another part or score."
               .formatted(
                   example.name(),
@@ -122,11 +123,11 @@ public final class Learner {
    * @param strength how strongly the start weights hold: half of it times the square of how far the
    *     logarithm of a weight moves stands against the notes in a hundred, of every piece, that
    *     differ; 0 to {@value #STRONGEST}
-   * @throws IllegalArgumentException if the strength is out of range
+   * @throws FingeringException if the strength is out of range
    */
   public LearnedWeights learn(double strength, LearningProgress progress) {
     if (!(strength >= 0 && strength <= STRONGEST)) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "the start weights cannot hold with a strength of %s; give 0 to %.0f"
               .formatted(strength, STRONGEST));
     }

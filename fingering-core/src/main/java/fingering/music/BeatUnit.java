@@ -1,5 +1,6 @@
 package fingering.music;
 
+import fingering.tables.FingeringException;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,12 +24,11 @@ public record BeatUnit(String name, int dots) {
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if the name is none of a note value, or there are not 0 to 2
-   *     dots
+   * @throws FingeringException if the name is none of a note value, or there are not 0 to 2 dots
    */
   public BeatUnit {
     if (dots < 0 || dots > 2) {
-      throw new IllegalArgumentException(dots + " dots on a beat unit");
+      throw new FingeringException(dots + " dots on a beat unit");
     }
     undotted(name);
   }
@@ -36,12 +36,12 @@ public record BeatUnit(String name, int dots) {
   /**
    * Reads {@code half}, {@code quarter.}, {@code dotted-quarter} or {@code double-dotted-quarter}.
    *
-   * @throws IllegalArgumentException if the text is no note value
+   * @throws FingeringException if the text is no note value
    */
   public static BeatUnit parse(String text) {
     Matcher matcher = FORM.matcher(text.strip().toLowerCase(Locale.ROOT));
     if (!matcher.matches()) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "'" + text + "' is not a note value; write half, quarter, dotted-quarter, eighth …");
     }
     return new BeatUnit(matcher.group(2), matcher.group(3).length() + dots(matcher.group(1)));
@@ -62,7 +62,7 @@ public record BeatUnit(String name, int dots) {
       case "32nd" -> BigFraction.of(1, 8);
       case "64th" -> BigFraction.of(1, 16);
       default ->
-          throw new IllegalArgumentException(
+          throw new FingeringException(
               "'" + name + "' is not a note value; write half, quarter, dotted-quarter, eighth …");
     };
   }

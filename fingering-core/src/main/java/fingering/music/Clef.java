@@ -1,5 +1,6 @@
 package fingering.music;
 
+import fingering.tables.FingeringException;
 import fingering.tables.Letter;
 import fingering.tables.Pitch;
 
@@ -42,11 +43,11 @@ public record Clef(Sign sign, int line, int octaves) {
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if the line is not 1 to 5
+   * @throws FingeringException if the line is not 1 to 5
    */
   public Clef {
     if (line < 1 || line > 5) {
-      throw new IllegalArgumentException("a clef on line " + line + " of five");
+      throw new FingeringException("a clef on line " + line + " of five");
     }
   }
 

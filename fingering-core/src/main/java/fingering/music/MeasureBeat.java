@@ -1,5 +1,6 @@
 package fingering.music;
 
+import fingering.tables.FingeringException;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
@@ -26,12 +27,12 @@ public record MeasureBeat(String measure, BigDecimal beat) {
   /**
    * Reads a measure and a beat: {@code 17.2}, {@code 17.2.5}.
    *
-   * @throws IllegalArgumentException if the text is none
+   * @throws FingeringException if the text is none
    */
   public static MeasureBeat parse(String text) {
     Matcher matcher = WRITTEN.matcher(text.strip());
     if (!matcher.matches()) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "'" + text + "' is no measure and beat; write them as 17.2, or 17.2.5 for beat 2.5");
     }
     return new MeasureBeat(matcher.group(1), new BigDecimal(matcher.group(2)));
@@ -41,8 +42,8 @@ public record MeasureBeat(String measure, BigDecimal beat) {
    * The index of the moment at that time in a passage, from 0. Where grace notes stand before a
    * note, it is the note.
    *
-   * @throws IllegalArgumentException if no note begins then; the message is one sentence and names
-   *     the nearest moment
+   * @throws FingeringException if no note begins then; the message is one sentence and names the
+   *     nearest moment
    */
   public int in(Passage passage) {
     List<Moment> moments = passage.moments();
@@ -63,14 +64,14 @@ public record MeasureBeat(String measure, BigDecimal beat) {
     return Math.abs(moment.place().beat().doubleValue() - beat.doubleValue());
   }
 
-  private IllegalArgumentException none(Passage passage) {
+  private FingeringException none(Passage passage) {
     Moment nearest =
         passage.moments().stream()
             .min(
                 Comparator.comparingLong((Moment moment) -> measuresAway(passage, moment))
                     .thenComparingDouble(this::away))
             .orElseThrow();
-    return new IllegalArgumentException(
+    return new FingeringException(
         "No note begins in measure "
             + measure
             + ", beat "

@@ -1,6 +1,7 @@
 package fingering.music;
 
 import com.google.common.collect.ImmutableSet;
+import fingering.tables.FingeringException;
 import fingering.tables.Pitch;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -56,11 +57,11 @@ public record PrintedNote(
     /**
      * Checks the components.
      *
-     * @throws IllegalArgumentException if there is no such note value
+     * @throws FingeringException if there is no such note value
      */
     public Value {
       if (part < 0 || part > SHORTEST || (part & (part - 1)) != 0 || dots < 0) {
-        throw new IllegalArgumentException("a note value of 1/" + part + " with " + dots + " dots");
+        throw new FingeringException("a note value of 1/" + part + " with " + dots + " dots");
       }
     }
 

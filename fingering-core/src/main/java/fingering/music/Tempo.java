@@ -1,5 +1,6 @@
 package fingering.music;
 
+import fingering.tables.FingeringException;
 import java.math.BigDecimal;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -20,16 +21,15 @@ public record Tempo(BeatUnit unit, BigDecimal perMinute) {
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if the number is not over 0 and up to 1000, or has too many
-   *     digits
+   * @throws FingeringException if the number is not over 0 and up to 1000, or has too many digits
    */
   public Tempo {
     // A number written with a vast exponent is refused before anything is computed with it.
     if (Math.abs((long) perMinute.scale()) > DIGITS || perMinute.precision() > DIGITS) {
-      throw new IllegalArgumentException("a tempo is a plain number over 0 and up to 1000");
+      throw new FingeringException("a tempo is a plain number over 0 and up to 1000");
     }
     if (perMinute.signum() <= 0 || perMinute.compareTo(FASTEST) > 0) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "a tempo of " + perMinute.toPlainString() + " a minute is not over 0 and up to 1000");
     }
   }
@@ -37,7 +37,7 @@ public record Tempo(BeatUnit unit, BigDecimal perMinute) {
   /**
    * Reads {@code half=84} or {@code dotted-quarter=63}; a bare number counts quarter notes.
    *
-   * @throws IllegalArgumentException if the text is no metronome mark
+   * @throws FingeringException if the text is no metronome mark
    */
   public static Tempo parse(String text) {
     int equals = text.indexOf('=');
@@ -47,7 +47,7 @@ public record Tempo(BeatUnit unit, BigDecimal perMinute) {
     try {
       return new Tempo(unit, new BigDecimal(number));
     } catch (NumberFormatException e) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "'" + text + "' is not a tempo; write a note value and a number, such as half=84", e);
     }
   }

@@ -1,5 +1,6 @@
 package fingering.musicxml;
 
+import fingering.tables.FingeringException;
 import javax.xml.stream.Location;
 import javax.xml.stream.XMLStreamException;
 
@@ -7,7 +8,7 @@ import javax.xml.stream.XMLStreamException;
  * A score that cannot be read. The message is one sentence for the person at the keyboard: what is
  * wrong, where, and what to do next.
  */
-public final class UnreadableScoreException extends RuntimeException {
+public final class UnreadableScoreException extends FingeringException {
 
   private static final long serialVersionUID = 1L;
 

@@ -1,10 +1,12 @@
 package fingering.musicxml;
 
+import fingering.tables.FingeringException;
+
 /**
  * A score that cannot be written where it was asked for. The message is one sentence for the person
  * at the keyboard: what is wrong, where, and what to do next. Nothing was written.
  */
-public final class UnwritableScoreException extends RuntimeException {
+public final class UnwritableScoreException extends FingeringException {
 
   private static final long serialVersionUID = 1L;
 

@@ -2,6 +2,7 @@ package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
 import fingering.demand.MeasureSpan;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.BitSet;
 import java.util.Optional;
@@ -24,17 +25,16 @@ public record Choice(int from, int to, Plan plan) {
    * @param span the measures
    * @param k how many, from 1; fewer where there are fewer
    * @throws InfeasibleBriefException if there is none
-   * @throws IllegalArgumentException if the passage has no such measures, or none of its notes
-   *     begins in them, or k is below 1
+   * @throws FingeringException if the passage has no such measures, or none of its notes begins in
+   *     them, or k is below 1
    */
   public static ImmutableList<Choice> of(Planner planner, Brief brief, MeasureSpan span, int k) {
     BitSet moments = span.in(planner.passage());
     if (k < 1) {
-      throw new IllegalArgumentException(k + " ways cannot be searched; ask for 1 or more.");
+      throw new FingeringException(k + " ways cannot be searched; ask for 1 or more.");
     }
     if (moments.isEmpty()) {
-      throw new IllegalArgumentException(
-          "No note begins" + span.told() + "; ask about other measures.");
+      throw new FingeringException("No note begins" + span.told() + "; ask about other measures.");
     }
     ImmutableList<Choice> found =
         ChoiceSearch.best(planner.layers(brief), brief.shown(planner.passage()), moments, k)

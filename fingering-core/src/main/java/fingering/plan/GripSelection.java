@@ -11,6 +11,7 @@ import fingering.music.Passage;
 import fingering.music.PrintedPosition;
 import fingering.music.PrintedString;
 import fingering.search.NodeFilter;
+import fingering.tables.FingeringException;
 import java.util.BitSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -34,7 +35,7 @@ final class GripSelection implements NodeFilter {
    * ones that are on the string that words ask for, where there are such, and, where the brief
    * keeps what is printed, in the position that words name.
    *
-   * @throws IllegalArgumentException if a limit speaks of measures or notes that are not there
+   * @throws FingeringException if a limit speaks of measures or notes that are not there
    */
   static GripSelection of(Brief brief, Passage passage, ImmutableList<ImmutableList<Grip>> grips) {
     GripSelection selection = new GripSelection(grips);

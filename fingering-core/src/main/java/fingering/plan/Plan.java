@@ -6,6 +6,7 @@ import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.music.Passage;
 import fingering.scoring.Charge;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.Comparator;
 import java.util.List;
@@ -134,7 +135,7 @@ public record Plan(
    * The measures with the highest cost, dearest first; those that cost nothing are left out.
    *
    * @param howMany how many at the most, 0 or more
-   * @throws IllegalArgumentException if that is below 0
+   * @throws FingeringException if that is below 0
    */
   public ImmutableList<MeasureCost> hardestMeasures(int howMany) {
     TreeMap<Integer, Map<String, Long>> costs = new TreeMap<>();

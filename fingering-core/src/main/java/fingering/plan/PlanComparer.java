@@ -9,6 +9,7 @@ import fingering.music.Passage;
 import fingering.scoring.Scoring;
 import fingering.search.RequiredStays;
 import fingering.search.VisibleFingering;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument.HandKind;
 import fingering.tables.Position;
 import java.util.Optional;
@@ -168,7 +169,7 @@ public final class PlanComparer {
    * The ways to take the notes of a moment, best first; {@link Planner#alternatives}.
    *
    * @throws InfeasibleBriefException if there is none
-   * @throws IllegalArgumentException if there is no such moment, or k is below 1
+   * @throws FingeringException if there is no such moment, or k is below 1
    */
   public ImmutableList<Alternative> alternatives(Brief brief, int moment, int k) {
     return planner.alternatives(brief, moment, k);
@@ -178,7 +179,7 @@ public final class PlanComparer {
    * The ways to take some measures, best first; {@link Choice#of}.
    *
    * @throws InfeasibleBriefException if there is none
-   * @throws IllegalArgumentException if there are no such measures, or k is below 1
+   * @throws FingeringException if there are no such measures, or k is below 1
    */
   public ImmutableList<Choice> choices(Brief brief, MeasureSpan span, int k) {
     return Choice.of(planner, brief, span, k);
@@ -191,7 +192,7 @@ public final class PlanComparer {
    * @param k how many, 1 to {@value fingering.search.PathFinder#MOST}; fewer where there are fewer,
    *     which a remark says
    * @throws InfeasibleBriefException if there is none
-   * @throws IllegalArgumentException if k is out of range
+   * @throws FingeringException if k is out of range
    */
   public Comparison best(Brief brief, int k) {
     ImmutableList.Builder<Plan> named = ImmutableList.builder();

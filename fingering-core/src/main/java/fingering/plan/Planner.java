@@ -14,6 +14,7 @@ import fingering.search.Path;
 import fingering.search.PathFinder;
 import fingering.search.Penalty;
 import fingering.search.VisibleFingering;
+import fingering.tables.FingeringException;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -113,7 +114,7 @@ public final class Planner {
    *
    * @param k how many, 1 to {@value PathFinder#MOST}
    * @throws InfeasibleBriefException if there is none
-   * @throws IllegalArgumentException if k is out of range
+   * @throws FingeringException if k is out of range
    */
   public ImmutableList<Plan> plans(Brief brief, int k) {
     return plans(brief, k, VisibleFingering.Grain.FINGERS);
@@ -125,7 +126,7 @@ public final class Planner {
    *
    * @param k how many, 1 to {@value PathFinder#MOST}
    * @throws InfeasibleBriefException if there is none
-   * @throws IllegalArgumentException if k is out of range
+   * @throws FingeringException if k is out of range
    */
   public ImmutableList<Plan> plans(Brief brief, int k, VisibleFingering.Grain grain) {
     LayeredGraph layers = layers(brief);
@@ -148,11 +149,11 @@ public final class Planner {
    * @param moment index of the moment in the passage, from 0
    * @param k how many, from 1; fewer where there are fewer
    * @throws InfeasibleBriefException if there is none
-   * @throws IllegalArgumentException if there is no such moment, or k is below 1
+   * @throws FingeringException if there is no such moment, or k is below 1
    */
   public ImmutableList<Alternative> alternatives(Brief brief, int moment, int k) {
     if (moment < 0 || moment >= grips.size() || k < 1) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           k + " ways of moment " + moment + " of " + grips.size() + " cannot be searched");
     }
     ImmutableList.Builder<Alternative> found = ImmutableList.builder();

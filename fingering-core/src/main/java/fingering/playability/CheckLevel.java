@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
 import fingering.scoring.Weights;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
 import fingering.tempo.PlayerSpeed;
@@ -37,12 +38,12 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if a threshold has no setting
+   * @throws FingeringException if a threshold has no setting
    */
   public CheckLevel {
     for (Threshold threshold : Threshold.values()) {
       if (!settings.containsKey(threshold)) {
-        throw new IllegalArgumentException(name + " says nothing of '" + threshold.key() + "'");
+        throw new FingeringException(name + " says nothing of '" + threshold.key() + "'");
       }
     }
   }
@@ -60,7 +61,7 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
   /**
    * A level of the library. Case does not matter.
    *
-   * @throws IllegalArgumentException if there is none of that name
+   * @throws FingeringException if there is none of that name
    */
   public static CheckLevel preset(String name) {
     String known = known(name);
@@ -71,7 +72,7 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
     return presetName(typed)
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new FingeringException(
                     "there is no level '"
                         + typed
                         + "'; choose one of "
@@ -81,7 +82,7 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
   /**
    * The file of a level of the library, to copy and change.
    *
-   * @throws IllegalArgumentException if there is none of that name
+   * @throws FingeringException if there is none of that name
    */
   public static String text(String name) {
     String file = known(name) + ".level";
@@ -99,8 +100,8 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
    * Reads a level: lines of {@code key = value # source}, a line for each threshold.
    *
    * @param name what to call the level, and the text in a complaint
-   * @throws IllegalArgumentException if a line cannot be read, or a threshold stands twice, is
-   *     unknown or is missing; the message is one sentence
+   * @throws FingeringException if a line cannot be read, or a threshold stands twice, is unknown or
+   *     is missing; the message is one sentence
    */
   public static CheckLevel parse(String name, String text) {
     return LevelFile.parse(name, text);

@@ -4,6 +4,7 @@ import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
 import fingering.scoring.Weights;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import fingering.tempo.PlayerSpeed;
 import java.util.EnumMap;
@@ -38,25 +39,25 @@ final class LevelFile {
       String where = name + ", line " + number + ": ";
       Matcher matcher = LINE.matcher(line.strip());
       if (!matcher.matches()) {
-        throw new IllegalArgumentException(
+        throw new FingeringException(
             where + "write a key, a value and its source, such as 'mute-on = 3 s # my teacher'");
       }
       Threshold threshold = threshold(where, matcher.group(1));
       String value = matcher.group(2);
       if (!fits(threshold.form(), value, threshold)) {
-        throw new IllegalArgumentException(
+        throw new FingeringException(
             where + "'" + value + "' is not " + threshold.form().example());
       }
       String source = matcher.group(3) == null ? "" : matcher.group(3).strip();
       if (source.isEmpty()) {
-        throw new IllegalArgumentException(
+        throw new FingeringException(
             where
                 + "say where '"
                 + threshold.key()
                 + "' is from, behind a #: a book, a teacher, or 'common practice'");
       }
       if (settings.put(threshold, new CheckLevel.Setting(value, source)) != null) {
-        throw new IllegalArgumentException(
+        throw new FingeringException(
             where + "'" + threshold.key() + "' stands twice; take one out");
       }
     }
@@ -66,7 +67,7 @@ final class LevelFile {
             .map(Threshold::key)
             .collect(Collectors.joining("', '"));
     if (!missing.isEmpty()) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           name + " says nothing of '" + missing + "'; add a line for each");
     }
     return new CheckLevel(name, ImmutableMap.copyOf(settings));
@@ -78,7 +79,7 @@ final class LevelFile {
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new FingeringException(
                     where + "there is no '" + key + "'; correct its name, or take the line out"));
   }
 
@@ -102,7 +103,7 @@ final class LevelFile {
     try {
       Position.parse(value);
       return true;
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       return false;
     }
   }
@@ -123,7 +124,7 @@ final class LevelFile {
   static double number(String value) {
     Matcher matcher = NUMBER.matcher(value);
     if (!matcher.matches()) {
-      throw new IllegalArgumentException("'" + value + "' is no number");
+      throw new FingeringException("'" + value + "' is no number");
     }
     return Double.parseDouble(matcher.group(1));
   }

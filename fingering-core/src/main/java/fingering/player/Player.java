@@ -3,6 +3,7 @@ package fingering.player;
 import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.LeftHand;
 import fingering.scoring.Weights;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
 import java.util.Optional;
@@ -48,9 +49,9 @@ public record Player(
    * remarks.
    *
    * @param name what to call the text in a complaint, a file name say
-   * @throws IllegalArgumentException if a line cannot be read, a heading is unknown or stands
-   *     twice, or a word is none of those allowed; the message is one sentence that names the line,
-   *     the word and those allowed
+   * @throws FingeringException if a line cannot be read, a heading is unknown or stands twice, or a
+   *     word is none of those allowed; the message is one sentence that names the line, the word
+   *     and those allowed
    */
   public static Player parse(String name, String text) {
     return new PlayerFile(name).read(text);

@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.LeftHand;
 import fingering.scoring.Weights;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.Position;
@@ -108,7 +109,7 @@ final class PlayerFile {
     Position from = ends.get(0);
     Position to = ends.get(ends.size() - 1);
     if (ends.size() > 2 || from.compareTo(to) > 0) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "'" + word + "' is no range of positions; write the lower one first, such as 1-3");
     }
     return IntStream.rangeClosed(from.halves(), to.halves()).mapToObj(Position::new);
@@ -158,12 +159,12 @@ final class PlayerFile {
   private <T> T told(Entry entry, Supplier<T> reading) {
     try {
       return reading.get();
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw bad(entry.line(), String.valueOf(e.getMessage()));
     }
   }
 
-  private IllegalArgumentException bad(int line, String why) {
-    return new IllegalArgumentException(name + ", line " + line + ": " + why);
+  private FingeringException bad(int line, String why) {
+    return new FingeringException(name + ", line " + line + ": " + why);
   }
 }

@@ -4,6 +4,7 @@ import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.scoring.Transition;
+import fingering.tables.FingeringException;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 
@@ -48,7 +49,7 @@ public enum ShiftKind {
   /**
    * The kind of that word, which may be joined by hyphens: {@code first-finger}.
    *
-   * @throws IllegalArgumentException if there is none
+   * @throws FingeringException if there is none
    */
   public static ShiftKind named(String text) {
     String asked = text.strip().replace('-', ' ');
@@ -57,7 +58,7 @@ public enum ShiftKind {
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new FingeringException(
                     "'"
                         + text
                         + "' is no kind of shift; choose "

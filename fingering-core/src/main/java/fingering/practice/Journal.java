@@ -3,6 +3,7 @@ package fingering.practice;
 import com.google.common.collect.ImmutableList;
 import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
+import fingering.tables.FingeringException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -64,7 +65,7 @@ public record Journal(
         }
         last = Optional.of(entry);
         entries.add(entry);
-      } catch (IllegalArgumentException e) {
+      } catch (FingeringException e) {
         String why = (cut ? "it was cut off before its end; " : "") + e.getMessage();
         bad.add(new BadLine(i + 1, line, why));
       }
@@ -74,7 +75,7 @@ public record Journal(
 
   private static JournalEntry entry(String line) {
     if (line.indexOf(UNREADABLE) >= 0) {
-      throw new IllegalArgumentException("it is not text in UTF-8");
+      throw new FingeringException("it is not text in UTF-8");
     }
     return JournalEntry.parse(line);
   }

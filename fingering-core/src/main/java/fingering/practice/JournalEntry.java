@@ -2,6 +2,7 @@ package fingering.practice;
 
 import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
+import fingering.tables.FingeringException;
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -60,12 +61,12 @@ public record JournalEntry(
   /**
    * Reads a line.
    *
-   * @throws IllegalArgumentException if it is no entry; the message says why
+   * @throws FingeringException if it is no entry; the message says why
    */
   static JournalEntry parse(String line) {
     List<String> fields = List.of(line.split("\\|", FIELDS));
     if (fields.size() < FIELDS) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "it has "
               + fields.size()
               + (fields.size() == 1 ? " field" : " fields")
@@ -84,7 +85,7 @@ public record JournalEntry(
     try {
       return LocalDateTime.parse(text, WHEN);
     } catch (DateTimeParseException e) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "'" + text + "' is no date and time; write them as 2026-11-21 18:30", e);
     }
   }

@@ -1,7 +1,9 @@
 package fingering.practice;
 
+import fingering.tables.FingeringException;
+
 /** A journal that cannot be read or written, or an entry that cannot be made. */
-public final class JournalException extends IllegalArgumentException {
+public final class JournalException extends FingeringException {
 
   private static final long serialVersionUID = 1L;
 

@@ -2,6 +2,7 @@ package fingering.practice;
 
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Tempo;
+import fingering.tables.FingeringException;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -24,20 +25,20 @@ public record LadderRequest(
   /**
    * Checks the request.
    *
-   * @throws IllegalArgumentException if it cannot be met; the message is one sentence
+   * @throws FingeringException if it cannot be met; the message is one sentence
    */
   public LadderRequest {
     if (by.isBefore(first)) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "The day itself, %s, lies before %s, the first day of practice: give a later day."
               .formatted(by, first));
     }
     if (ChronoUnit.DAYS.between(first, by) > MOST_DAYS) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "From %s to %s are more than two years: plan a nearer day.".formatted(first, by));
     }
     if (rest.size() == DayOfWeek.values().length) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "All seven days of the week are rest days: leave one for practice.");
     }
     refuseSlow(clean);
@@ -47,7 +48,7 @@ public record LadderRequest(
 
   private static void refuseSlow(Tempo tempo) {
     if (tempo.perMinute().compareTo(SLOWEST) < 0) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "A tempo of %s is too slow to practise by: count a shorter note value.".formatted(tempo));
     }
   }

@@ -2,6 +2,7 @@ package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Tempo;
+import fingering.tables.FingeringException;
 import java.time.LocalDate;
 
 /**
@@ -28,12 +29,12 @@ public record PracticeDay(LocalDate date, Kind kind, ImmutableList<Tempo> steps,
   /**
    * Checks the steps.
    *
-   * @throws IllegalArgumentException if they do not rise
+   * @throws FingeringException if they do not rise
    */
   public PracticeDay {
     for (int i = 1; i < steps.size(); i++) {
       if (steps.get(i - 1).perMinute().compareTo(steps.get(i).perMinute()) >= 0) {
-        throw new IllegalArgumentException("the steps of " + date + " do not rise");
+        throw new FingeringException("the steps of " + date + " do not rise");
       }
     }
   }

@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableSet;
 import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
 import fingering.plan.Plan;
+import fingering.tables.FingeringException;
 import fingering.tempo.ComfortableTempo;
 import fingering.tempo.PlayerSpeed;
 import fingering.tempo.TempoLimit;
@@ -58,7 +59,7 @@ public record PracticePlan(
   /**
    * Makes it.
    *
-   * @throws IllegalArgumentException if the request cannot be met; the message is one sentence
+   * @throws FingeringException if the request cannot be met; the message is one sentence
    */
   public static PracticePlan of(Plan plan, PlayerSpeed level, Request request, Journal journal) {
     ComfortableTempo comfort = ComfortableTempo.of(plan, level);
@@ -68,7 +69,7 @@ public record PracticePlan(
             .or(request::from)
             .orElseThrow(
                 () ->
-                    new IllegalArgumentException(
+                    new FingeringException(
                         "No clean tempo is known to start from: give one with --from, or write it"
                             + " into the journal."));
     Scaled scaled = new Scaled(comfort.marked(), request.goal());

@@ -3,6 +3,7 @@ package fingering.scoring;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
+import fingering.tables.FingeringException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -37,7 +38,7 @@ public record Weights(ImmutableMap<String, Long> points) {
   /**
    * The name of a preset as {@link #presets()} has it, typed in capital or small letters.
    *
-   * @throws IllegalArgumentException if there is none of that name
+   * @throws FingeringException if there is none of that name
    */
   public static String presetName(String typed) {
     return PRESETS.stream()
@@ -45,7 +46,7 @@ public record Weights(ImmutableMap<String, Long> points) {
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new FingeringException(
                     "there are no weights '"
                         + typed
                         + "'; choose one of "
@@ -56,7 +57,7 @@ public record Weights(ImmutableMap<String, Long> points) {
    * Weights that come with the library.
    *
    * @param preset one of {@link #presets()}, in capital or small letters
-   * @throws IllegalArgumentException if there are none of that name
+   * @throws FingeringException if there are none of that name
    */
   public static Weights preset(String preset) {
     String name = presetName(preset) + ".weights";
@@ -74,8 +75,8 @@ public record Weights(ImmutableMap<String, Long> points) {
    * Reads weights of some rules and no others; they need not name all of them, see {@link #orElse}.
    *
    * @param name what to call the text in a complaint, a file name say
-   * @throws IllegalArgumentException if a line cannot be read, a rule stands twice or is unknown;
-   *     the message is one sentence
+   * @throws FingeringException if a line cannot be read, a rule stands twice or is unknown; the
+   *     message is one sentence
    */
   public static Weights parse(String name, String text, ImmutableList<CostRule> rules) {
     Weights weights = parse(name, text);
@@ -83,7 +84,7 @@ public record Weights(ImmutableMap<String, Long> points) {
         rules.stream().map(CostRule::id).collect(ImmutableSet.toImmutableSet());
     for (String rule : weights.points().keySet()) {
       if (!known.contains(rule)) {
-        throw new IllegalArgumentException(
+        throw new FingeringException(
             name
                 + ", line "
                 + line(rule, text)
@@ -112,7 +113,7 @@ public record Weights(ImmutableMap<String, Long> points) {
    * Reads weights.
    *
    * @param name what to call the text in a complaint, a file name say
-   * @throws IllegalArgumentException if a line cannot be read or a rule stands twice
+   * @throws FingeringException if a line cannot be read or a rule stands twice
    */
   public static Weights parse(String name, String text) {
     ImmutableMap.Builder<String, Long> points = ImmutableMap.builder();
@@ -125,11 +126,11 @@ public record Weights(ImmutableMap<String, Long> points) {
       }
       Matcher matcher = LINE.matcher(line.strip());
       if (!matcher.matches()) {
-        throw new IllegalArgumentException(
+        throw new FingeringException(
             name + ", line " + number + ": write a rule and its points, such as 'shift = 200'");
       }
       if (!seen.add(matcher.group(1))) {
-        throw new IllegalArgumentException(
+        throw new FingeringException(
             name + ", line " + number + ": the rule '" + matcher.group(1) + "' stands twice");
       }
       points.put(matcher.group(1), Long.parseLong(matcher.group(2)));

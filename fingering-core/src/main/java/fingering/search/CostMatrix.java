@@ -1,5 +1,6 @@
 package fingering.search;
 
+import fingering.tables.FingeringException;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
@@ -33,11 +34,11 @@ final class CostMatrix {
   /**
    * Puts a number of 0 or more in its place.
    *
-   * @throws IllegalArgumentException if it is beyond what any weights but absurd ones lead to
+   * @throws FingeringException if it is beyond what any weights but absurd ones lead to
    */
   void put(int left, int reached, long value) {
     if (value > Integer.MAX_VALUE) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "by these weights a single step costs %d points; divide all of them by ten"
               .formatted(value));
     }

@@ -1,6 +1,7 @@
 package fingering.search;
 
 import com.google.common.collect.ImmutableList;
+import fingering.tables.FingeringException;
 import java.util.Optional;
 
 /**
@@ -41,8 +42,8 @@ public final class PathFinder {
    * VisibleFingering.Grain)} with {@link VisibleFingering.Grain#FINGERS}.
    *
    * @param k how many, 1 to {@value #MOST}
-   * @throws IllegalArgumentException if a rule looks further back than the search keeps, or k is
-   *     out of range
+   * @throws IllegalArgumentException if a rule looks further back than the search keeps
+   * @throws FingeringException if k is out of range
    */
   public static ImmutableList<Path> best(LayeredGraph layers, Requirement requirement, int k) {
     return best(layers, requirement, k, VisibleFingering.Grain.FINGERS);
@@ -60,15 +61,14 @@ public final class PathFinder {
    *
    * @param k how many, 1 to {@value #MOST}
    * @param grain how closely to look for a difference
-   * @throws IllegalArgumentException if a rule looks further back than the search keeps, or k is
-   *     out of range
+   * @throws IllegalArgumentException if a rule looks further back than the search keeps
+   * @throws FingeringException if k is out of range
    */
   public static ImmutableList<Path> best(
       LayeredGraph layers, Requirement requirement, int k, VisibleFingering.Grain grain) {
     refuseLongLookBack(layers);
     if (k < 1 || k > MOST) {
-      throw new IllegalArgumentException(
-          k + " best paths cannot be searched; ask for 1 to " + MOST);
+      throw new FingeringException(k + " best paths cannot be searched; ask for 1 to " + MOST);
     }
     return DistinctPaths.best(layers, requirement, k, grain);
   }

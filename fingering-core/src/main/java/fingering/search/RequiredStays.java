@@ -3,6 +3,7 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 
 /**
@@ -19,11 +20,11 @@ public record RequiredStays(ImmutableList<Position> positions, int notes) implem
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if there are not 1 to 8 positions, or not 1 to 100 notes
+   * @throws FingeringException if there are not 1 to 8 positions, or not 1 to 100 notes
    */
   public RequiredStays {
     if (positions.isEmpty() || positions.size() > 8 || notes < 1 || notes > 100) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "a stay of " + notes + " notes in " + positions.size() + " positions cannot be required");
     }
   }

@@ -1,6 +1,7 @@
 package fingering.tempo;
 
 import com.google.common.collect.ImmutableList;
+import fingering.tables.FingeringException;
 import java.util.stream.Collectors;
 
 /**
@@ -16,12 +17,11 @@ public record PlayerSpeed(String name, int actionPercent, int shiftPercent) {
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if a percentage is not over 0
+   * @throws FingeringException if a percentage is not over 0
    */
   public PlayerSpeed {
     if (actionPercent <= 0 || shiftPercent <= 0) {
-      throw new IllegalArgumentException(
-          "the level '" + name + "' takes no time; give percents over 0");
+      throw new FingeringException("the level '" + name + "' takes no time; give percents over 0");
     }
   }
 
@@ -33,7 +33,7 @@ public record PlayerSpeed(String name, int actionPercent, int shiftPercent) {
   /**
    * A level of the library. Case does not matter.
    *
-   * @throws IllegalArgumentException if there is none of that name
+   * @throws FingeringException if there is none of that name
    */
   public static PlayerSpeed named(String name) {
     return all().stream()
@@ -41,7 +41,7 @@ public record PlayerSpeed(String name, int actionPercent, int shiftPercent) {
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new FingeringException(
                     "there is no level '"
                         + name
                         + "'; choose one of "

@@ -3,7 +3,7 @@ package fingering.audition;
 import static fingering.audition.AuditionOptimumTest.HIGH;
 import static fingering.audition.AuditionOptimumTest.pieces;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import fingering.demand.ShowPosition;
@@ -13,6 +13,7 @@ import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
 import fingering.scoring.rules.StandardRules;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -93,7 +94,7 @@ class AuditionPlannerTest {
     for (String position : List.of("1", "2", "3", "4")) {
       much.add(new ShowPosition(Position.parse(position), 50));
     }
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> AuditionPlanner.plan(pieces(1, 1, 4), much.build(), false))
         .withMessageContaining("ask for fewer notes or fewer skills");
   }

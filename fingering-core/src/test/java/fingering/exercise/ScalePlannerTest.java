@@ -11,6 +11,7 @@ import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.plan.Planner;
 import fingering.scoring.rules.StandardRules;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.Pitch;
@@ -164,7 +165,7 @@ class ScalePlannerTest {
   void violinHasFourOctavesOfGMajorAndNoMore() {
     assertThat(planned("violin", "G major", 4).exercise().top()).isEqualTo(Pitch.parse("G7"));
     assertThatThrownBy(() -> planned("violin", "G major", 5))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessage(
             "The violin has 4 octaves of G major at most, from G3, and not 5:"
                 + " ask for fewer octaves.");
@@ -174,7 +175,7 @@ class ScalePlannerTest {
   void scaleThatDoesNotLieInThePositionIsRefusedWithTheOctavesThatDo() {
     assertThatThrownBy(
             () -> planned("viola", request("D major", 2), Optional.empty(), in(Position.THIRD)))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessageStartingWith(
             "With what is asked for, the viola has 1 octave of D major at most, from D4, and not"
                 + " 2; from D3: D3 in measure 1, beat 1 cannot be reached")
@@ -197,7 +198,7 @@ class ScalePlannerTest {
             () ->
                 planned(
                     instrument, request("D major", octaves), Optional.of(from), Brief.free("free")))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessage(message);
   }
 

@@ -3,6 +3,7 @@ package fingering.exercise;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import fingering.tables.FingeringException;
 import fingering.tables.Letter;
 import fingering.tables.Pitch;
 import java.util.List;
@@ -153,7 +154,7 @@ class ScaleTest {
           scales++;
           assertThat(Scale.parse(scale.toString())).isEqualTo(scale);
           assertThat(Scale.parse(scale.display())).isEqualTo(scale);
-        } catch (IllegalArgumentException e) {
+        } catch (FingeringException e) {
           assertThat(e).hasMessageContaining("seven sharps or flats");
         }
       }
@@ -187,7 +188,7 @@ class ScaleTest {
   @ValueSource(strings = {"", "D", "major", "H major", "D lydian", "D arpeggio", "seventh on D"})
   void whatIsNoScaleIsRefusedWithTheKinds(String text) {
     assertThatThrownBy(() -> Scale.parse(text))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessageContaining("'" + text + "' is no scale")
         .hasMessageContaining("melodic minor, chromatic, major arpeggio");
   }
@@ -203,7 +204,7 @@ class ScaleTest {
   })
   void keyBeyondSevenSignsIsRefusedWithItsOtherName(String text, String other) {
     assertThatThrownBy(() -> Scale.parse(text))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessageContaining("seven sharps or flats")
         .hasMessageEndingWith("written as " + other);
   }

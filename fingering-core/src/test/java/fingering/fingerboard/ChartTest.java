@@ -8,6 +8,7 @@ import fingering.fingerboard.Chart.Cell;
 import fingering.fingerboard.Chart.Fingering;
 import fingering.fingerboard.Chart.Row;
 import fingering.fingerboard.Chart.Standing;
+import fingering.tables.FingeringException;
 import fingering.tables.Instruments;
 import fingering.tables.Key;
 import fingering.tables.OpenString;
@@ -260,7 +261,7 @@ class ChartTest {
   @Test
   void unknownPositionIsRefusedWithThoseThereAre() {
     assertThatThrownBy(() -> position("bass", "1½"))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessageContaining("The double bass has no 1½ position")
         .hasMessageContaining("half, 1, 2, 2½, 3, 3½, 4");
   }
@@ -268,7 +269,7 @@ class ChartTest {
   @Test
   void placeWhereThePositionDoesNotLieIsRefused() {
     assertThatThrownBy(() -> chart("cello", ChartRequest.whole().in(Position.SECOND).at(7)))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessageContaining("choose 3, 4.");
   }
 }

@@ -1,9 +1,10 @@
 package fingering.fingerboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import net.jqwik.api.ForAll;
@@ -80,7 +81,7 @@ class LeftHandTest {
         "١٠٢"
       })
   void whatIsNoHandIsRefusedAndWhatIsOneIsSaid(String text) {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> LeftHand.parse(text))
         .withMessageContaining("'" + text + "'")
         .withMessageContaining("small, medium, large")

@@ -1,7 +1,7 @@
 package fingering.learning;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
@@ -14,6 +14,7 @@ import fingering.plan.Planner;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
 import fingering.scoring.rules.StandardRules;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -152,15 +153,16 @@ class LearnerTest {
   void aPartWithFewFingersIsRefusedByName() {
     TrainingExample bare =
         new TrainingExample("bare.musicxml", Music.violin().notes("A4/1@0 B4/1 C5/1"));
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> learner(ImmutableList.of(bare)))
         .withMessageStartingWith("bare.musicxml has 1 note with a printed finger in Violin");
-    assertThatIllegalArgumentException().isThrownBy(() -> learner(ImmutableList.of()));
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> learner(ImmutableList.of()));
   }
 
   @Test
   void aRuleWithoutAStartWeightIsRefusedByName() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(
             () ->
                 Learner.of(

@@ -1,8 +1,9 @@
 package fingering.music;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import fingering.tables.FingeringException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,7 +42,7 @@ class MeasureBeatTest {
         "X1.1 | measure 1, beat 1"
       })
   void aTimeAtWhichNoNoteBeginsIsRefusedWithTheNearest(String written, String nearest) {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> MeasureBeat.parse(written).in(PASSAGE))
         .withMessageStartingWith("No note begins in measure ")
         .withMessageEndingWith("; the nearest that does stands in " + nearest + ".");
@@ -50,7 +51,7 @@ class MeasureBeatTest {
   @ParameterizedTest
   @ValueSource(strings = {"", "17", "17.", ".2", "17.x", "17,2", "17.2.", "17.2.3.4", "17 2"})
   void whatIsNoMeasureAndBeatIsRefusedWithAnExample(String written) {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> MeasureBeat.parse(written))
         .withMessageContaining("'" + written + "'")
         .withMessageContaining("17.2");

@@ -1,9 +1,10 @@
 package fingering.music;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
+import fingering.tables.FingeringException;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -64,12 +65,12 @@ class TempoTest {
         "double-half=60"
       })
   void whatIsNoTempoIsRefused(String text) {
-    assertThatIllegalArgumentException().isThrownBy(() -> Tempo.parse(text));
+    assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> Tempo.parse(text));
   }
 
   @Test
   void aMomentWithoutANoteIsRefused() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(
             () -> new Moment(ImmutableList.of(), ImmutableList.of(), 0, 1, 0, false, false, false));
   }

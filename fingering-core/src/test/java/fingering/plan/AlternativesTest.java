@@ -1,7 +1,7 @@
 package fingering.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
@@ -10,6 +10,7 @@ import fingering.music.Passage;
 import fingering.music.RandomMusic;
 import fingering.scoring.rules.StandardRules;
 import fingering.search.RequiredStays;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -117,7 +118,7 @@ class AlternativesTest {
     List<Alternative> ways = new ArrayList<>();
     ways.addAll(planner.alternatives(Brief.free("free"), 0, 1));
     ways.addAll(planner.alternatives(Brief.free("free"), 1, 1));
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> new MomentExplanation(ways.get(0), ways.get(1)))
         .withMessageContaining("different moments");
   }
@@ -126,7 +127,7 @@ class AlternativesTest {
   @CsvSource({"-1, 1", "2, 1", "0, 0"})
   void aMomentOrANumberThatIsNotThereIsRefused(int moment, int k) {
     Planner planner = planner(Music.violin().notes("G3/1 D4/1"));
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> planner.alternatives(Brief.free("free"), moment, k))
         .withMessageContaining(k + " ways of moment " + moment);
   }

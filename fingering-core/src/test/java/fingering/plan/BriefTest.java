@@ -2,7 +2,6 @@ package fingering.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import fingering.demand.Demand;
 import fingering.demand.DemandText;
@@ -12,6 +11,7 @@ import fingering.fingerboard.Finger;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.scoring.rules.StandardRules;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
@@ -145,14 +145,14 @@ class BriefTest {
         "hide | 3 | nothing that can be demanded"
       })
   void aDemandThatCannotBeReadIsRefusedInWords(String key, String value, String said) {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> TEXT.read(key.strip(), value == null ? "" : value.strip()))
         .withMessageContaining(said.strip());
   }
 
   @Test
   void measuresThatAreNotThereAreNamed() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> plan(TEXT.stay("3@7-9")))
         .withMessageContaining("Measure 7")
         .withMessageContaining("measures 1 to 4");
@@ -160,7 +160,7 @@ class BriefTest {
 
   @Test
   void soManySkillsAtOnceThatTheSearchCannotHoldThemAreRefused() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> plan(TEXT.show("1=100"), TEXT.show("2=100"), TEXT.show("3=100")))
         .withMessageContaining("ask for fewer");
   }

@@ -1,7 +1,7 @@
 package fingering.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
@@ -20,6 +20,7 @@ import fingering.scoring.Scoring;
 import fingering.scoring.Transition;
 import fingering.scoring.rules.StandardRules;
 import fingering.search.RequiredStays;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.List;
@@ -201,22 +202,22 @@ class ChoiceSearchTest {
   @Test
   void measuresThatAreNotThereAreRefused() {
     Planner planner = Planner.of(SCALE, SCORING);
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Choice.of(planner, Brief.free("free"), MeasureSpan.parse("9"), 4))
         .withMessageContaining("Measure 9");
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Choice.of(planner, Brief.free("free"), MeasureSpan.parse("1"), 0))
         .withMessageContaining("ask for 1 or more");
     Choice one = Choice.of(planner, Brief.free("free"), MeasureSpan.parse("1"), 1).get(0);
     Choice two = Choice.of(planner, Brief.free("free"), MeasureSpan.parse("2"), 1).get(0);
-    assertThatIllegalArgumentException().isThrownBy(() -> one.changesBefore(two));
+    assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> one.changesBefore(two));
   }
 
   @Test
   void measuresOfRestsAloneHaveNoWays() {
     Passage rests = Music.viola().notes("C3/4 r/4 D3/4");
     Planner planner = Planner.of(rests, SCORING);
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Choice.of(planner, Brief.free("free"), MeasureSpan.parse("2"), 4))
         .withMessage("No note begins in measure 2; ask about other measures.");
   }

@@ -1,7 +1,7 @@
 package fingering.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import fingering.demand.EarlierPlan;
@@ -13,6 +13,7 @@ import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
 import fingering.scoring.rules.StandardRules;
+import fingering.tables.FingeringException;
 import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -81,7 +82,7 @@ class EarlierPlanTest {
         of(Planner.of(four, StandardRules.commonPractice()).plan(Brief.free("free")));
     assertThat(whole.on(two, MeasureSpan.WHOLE).notes()).hasSize(2);
     assertThat(whole.on(four, MeasureSpan.parse("2-3")).notes()).hasSize(2);
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> whole.on(Music.viola().notes("C4/4 E4/4"), MeasureSpan.WHOLE))
         .withMessageContaining("D4 in measure 2, onset 0, where the score has E4");
   }

@@ -3,6 +3,7 @@ package fingering.playability;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import org.junit.jupiter.api.Test;
@@ -65,7 +66,7 @@ class CheckLevelTest {
 
   private static void refused(String text, String says) {
     assertThatThrownBy(() -> CheckLevel.parse("own.level", text))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessageContaining(says);
   }
 }

@@ -1,10 +1,11 @@
 package fingering.player;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.LeftHand;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
 import org.junit.jupiter.api.Test;
@@ -101,7 +102,7 @@ class PlayerTest {
           hand = huge              | 'huge' is no hand; write small, medium, large
           """)
   void whatCannotBeReadIsNamedWithItsLineAndTheWordsAllowed(String line, String why) {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> read("# Imke", "", line))
         .withMessageStartingWith("imke.player, line 3: ")
         .withMessageContaining(why);
@@ -109,7 +110,7 @@ class PlayerTest {
 
   @Test
   void aHeadingThatStandsTwiceIsRefused() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> read("shifts = rest", "shifts = slur"))
         .withMessage(
             "imke.player, line 2: the heading 'shifts' stands twice; put both into one line");
@@ -117,15 +118,15 @@ class PlayerTest {
 
   @Test
   void wordsOfAnotherInstrumentAreRefusedWhereTheInstrumentIsSaid() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> read("patterns = closed", "instrument = violin"))
         .withMessageStartingWith(
             "imke.player, line 1: 'closed' is no finger pattern of the violin;")
         .withMessageNotContainingAny("extended back");
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> read("patterns = 2-3", "instrument = cello"))
         .withMessageContaining("choose from closed, extended back, extended forward, thumb");
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> read("size = 9/8", "instrument = cello"))
         .withMessageStartingWith("imke.player, line 1: no size '9/8' of the cello");
     assertThat(read("size = 9/8").size()).contains("9/8");

@@ -1,13 +1,14 @@
 package fingering.player;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Taken;
 import fingering.music.Moment;
 import fingering.music.Music;
 import fingering.scoring.Transition;
+import fingering.tables.FingeringException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -29,7 +30,7 @@ class ShiftKindTest {
 
   @Test
   void anUnknownKindIsRefusedWithThoseThatAreKnown() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> ShiftKind.named("thumb"))
         .withMessage(
             "'thumb' is no kind of shift; choose rest, open-string, same-finger, first-finger,"

@@ -1,7 +1,7 @@
 package fingering.scoring;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
@@ -9,6 +9,7 @@ import fingering.fingerboard.Taken;
 import fingering.music.Moment;
 import fingering.music.Music;
 import fingering.scoring.rules.StandardRules;
+import fingering.tables.FingeringException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -63,14 +64,14 @@ class WeightsTest {
         "shift = 3 4"
       })
   void aLineThatGivesNoPointsIsRefusedByItsNumber(String line) {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Weights.parse("my.weights", "# head\ncrossing = 1\n" + line))
         .withMessageStartingWith("my.weights, line 3: ");
   }
 
   @Test
   void aRuleThatStandsTwiceIsRefusedByNameAndLine() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Weights.parse("my.weights", "shift = 1\n\nshift = 2"))
         .withMessage("my.weights, line 3: the rule 'shift' stands twice");
   }
@@ -78,7 +79,7 @@ class WeightsTest {
   @Test
   void aRuleWithoutAWeightIsRefusedByName() {
     Weights weights = Weights.parse("w", "shift = 1");
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Scoring.of(ImmutableList.of(new Everything("everything")), weights))
         .withMessageContaining("'everything'");
   }
@@ -122,7 +123,7 @@ class WeightsTest {
             return 0;
           }
         };
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Scoring.of(ImmutableList.of(idle), Weights.parse("w", "idle = 1")))
         .withMessageContaining("'idle'");
   }
@@ -196,7 +197,7 @@ class WeightsTest {
 
   @Test
   void aPresetThatIsNotThereIsRefusedWithThoseThatAre() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Weights.preset("loud"))
         .withMessageContaining("'loud'")
         .withMessageContaining("common-practice, beginner, intermediate");
@@ -207,7 +208,7 @@ class WeightsTest {
     ImmutableList<CostRule> rules =
         ImmutableList.of(new Everything("everything"), new Everything("more"));
     assertThat(Weights.parse("w", "more = 1\neverything = 2", rules).points()).hasSize(2);
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Weights.parse("w", "more = 1\n\nless = 2", rules))
         .withMessageStartingWith("w, line 3: there is no rule 'less'");
   }

@@ -1,8 +1,9 @@
 package fingering.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import fingering.tables.FingeringException;
 import org.junit.jupiter.api.Test;
 
 class CostMatrixTest {
@@ -74,7 +75,7 @@ class CostMatrixTest {
     CostMatrix table = new CostMatrix(1, 1);
     table.put(0, 0, Integer.MAX_VALUE);
     assertThat(table.get(0, 0)).isEqualTo(Integer.MAX_VALUE);
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> table.put(0, 0, Integer.MAX_VALUE + 1L))
         .withMessage(
             "by these weights a single step costs 2147483648 points; divide all of them by ten");

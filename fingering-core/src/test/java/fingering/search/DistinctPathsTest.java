@@ -1,7 +1,7 @@
 package fingering.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
@@ -10,6 +10,7 @@ import fingering.music.Moment;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -134,7 +135,7 @@ class DistinctPathsTest {
   @ValueSource(ints = {-1, 0, 101})
   void noPathsAndMoreThanAHundredAreRefused(int k) {
     LayeredGraph layers = Thinned.all(Music.viola().notes("C3/1 G3/1"));
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> PathFinder.best(layers, Requirement.NONE, k))
         .withMessageContaining(Integer.toString(k))
         .withMessageContaining("1 to 100");

@@ -1,7 +1,7 @@
 package fingering.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
@@ -11,6 +11,7 @@ import fingering.scoring.NoteContext;
 import fingering.scoring.NoteRule;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import org.junit.jupiter.api.Test;
 
@@ -112,11 +113,11 @@ class PathFinderTest {
         Scoring.of(ImmutableList.of(new ThreeNotes()), Weights.parse("w", "three-notes = 1"));
     LayeredGraph all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
     LayeredGraph layers = new LayeredGraph(all.moments(), all.grips(), scoring, Penalty.NONE);
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> PathFinder.best(layers, Requirement.NONE))
         .withMessageContaining("looks back 2 moments")
         .withMessageContaining("keeps 1");
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> PathFinder.best(layers, RequiredStays.in(Position.THIRD, 2), 5))
         .withMessageContaining("looks back 2 moments");
   }
@@ -141,11 +142,11 @@ class PathFinderTest {
   void layersWithoutMomentsOrOfAnotherNumberAreRefused() {
     LayeredGraph all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
     Scoring scoring = all.scoring();
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(
             () ->
                 new LayeredGraph(all.moments(), all.grips().subList(0, 1), scoring, Penalty.NONE));
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(
             () -> new LayeredGraph(ImmutableList.of(), ImmutableList.of(), scoring, Penalty.NONE));
   }

@@ -1,11 +1,12 @@
 package fingering.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Taken;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.Collections;
 import org.junit.jupiter.api.Test;
@@ -97,15 +98,19 @@ class RequiredStaysTest {
 
   @Test
   void aStayOfNoNotesOrNoPositionsIsRefused() {
-    assertThatIllegalArgumentException().isThrownBy(() -> RequiredStays.in(Position.THIRD, 0));
-    assertThatIllegalArgumentException().isThrownBy(() -> new RequiredStays(ImmutableList.of(), 1));
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> RequiredStays.in(Position.THIRD, 0));
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> new RequiredStays(ImmutableList.of(), 1));
   }
 
   @Test
   void eightPositionsAndAHundredNotesAreTheMostThatCanBeAskedFor() {
     assertThat(new RequiredStays(positions(8), 1).positions()).hasSize(8);
     assertThat(RequiredStays.in(Position.THIRD, 100).notes()).isEqualTo(100);
-    assertThatIllegalArgumentException().isThrownBy(() -> new RequiredStays(positions(9), 1));
-    assertThatIllegalArgumentException().isThrownBy(() -> RequiredStays.in(Position.THIRD, 101));
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> new RequiredStays(positions(9), 1));
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> RequiredStays.in(Position.THIRD, 101));
   }
 }

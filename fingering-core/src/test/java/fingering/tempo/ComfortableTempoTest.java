@@ -12,6 +12,7 @@ import fingering.music.Passage;
 import fingering.music.Tempo;
 import fingering.music.TempoChange;
 import fingering.plan.Plan;
+import fingering.tables.FingeringException;
 import java.math.BigDecimal;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -253,7 +254,7 @@ class ComfortableTempoTest {
         .containsExactlyInAnyOrderElementsOf(fingering.scoring.Weights.presets());
     assertThat(PlayerSpeed.all()).extracting(PlayerSpeed::actionPercent).isSorted();
     assertThat(PlayerSpeed.all()).extracting(PlayerSpeed::shiftPercent).isSorted();
-    assertThatExceptionOfType(IllegalArgumentException.class)
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> PlayerSpeed.named("wizard"))
         .withMessage(
             "there is no level 'wizard'; choose one of advanced, common-practice,"

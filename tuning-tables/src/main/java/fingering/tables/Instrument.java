@@ -44,39 +44,39 @@ public record Instrument(
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if there are not 1 to 8 strings in their order, a length is
-   *     not over 0, or the fingerboard is as long as the string
+   * @throws FingeringException if there are not 1 to 8 strings in their order, a length is not over
+   *     0, or the fingerboard is as long as the string
    */
   public Instrument {
     if (strings.isEmpty() || strings.size() > 8) {
-      throw new IllegalArgumentException(name + " has " + strings.size() + " strings, not 1 to 8");
+      throw new FingeringException(name + " has " + strings.size() + " strings, not 1 to 8");
     }
     for (int i = 0; i < strings.size(); i++) {
       if (strings.get(i).number() != i + 1) {
-        throw new IllegalArgumentException(
+        throw new FingeringException(
             name + ": string " + (i + 1) + " is missing, or the strings are out of order");
       }
     }
     if (!(stringLength > 0)) {
-      throw new IllegalArgumentException(name + ": string length " + stringLength + " mm");
+      throw new FingeringException(name + ": string length " + stringLength + " mm");
     }
     if (!(fingerboardLength > 0) || fingerboardLength >= stringLength) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           name + ": a fingerboard of " + fingerboardLength + " mm under such a string");
     }
     if (!(reach > 0)) {
-      throw new IllegalArgumentException(name + ": a reach of " + reach + " mm");
+      throw new FingeringException(name + ": a reach of " + reach + " mm");
     }
   }
 
   /**
    * The same instrument tuned otherwise.
    *
-   * @throws IllegalArgumentException if the tuning is for another instrument
+   * @throws FingeringException if the tuning is for another instrument
    */
   public Instrument tuned(Tuning other) {
     if (!other.instrument().equals(id)) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "the tuning '" + other.name() + "' is for " + other.instrument() + ", not for " + id);
     }
     return new Instrument(
@@ -95,11 +95,11 @@ public record Instrument(
   /**
    * The same instrument built in another size; the fingerboard shrinks or grows with the string.
    *
-   * @throws IllegalArgumentException if the size is for another instrument
+   * @throws FingeringException if the size is for another instrument
    */
   public Instrument sized(Size other) {
     if (!other.instrument().equals(id)) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "the size '" + other.name() + "' is for " + other.instrument() + ", not for " + id);
     }
     return new Instrument(

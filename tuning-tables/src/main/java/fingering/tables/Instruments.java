@@ -106,7 +106,7 @@ public final class Instruments {
           row.millimetres(5),
           size.reach(),
           row.integer(7));
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw row.bad(e);
     }
   }
@@ -158,8 +158,7 @@ public final class Instruments {
   /**
    * The tuning of that name for an instrument. Case does not matter.
    *
-   * @throws IllegalArgumentException if the tables know none such; the message lists those they
-   *     know
+   * @throws FingeringException if the tables know none such; the message lists those they know
    */
   public Tuning tuning(Instrument instrument, String name) {
     String wanted = name.strip();
@@ -172,14 +171,14 @@ public final class Instruments {
     return Objects.requireNonNull(byId.get(id), id);
   }
 
-  private IllegalArgumentException noTuning(Instrument instrument, String wanted) {
+  private FingeringException noTuning(Instrument instrument, String wanted) {
     String known = tunings(instrument).stream().map(Tuning::name).collect(Collectors.joining(", "));
     String others =
         tunings.values().stream()
             .filter(tuning -> tuning.name().equals(wanted.toLowerCase(Locale.ROOT)))
             .map(tuning -> "the " + byId(tuning.instrument()).spoken())
             .collect(Collectors.joining(" and "));
-    return new IllegalArgumentException(
+    return new FingeringException(
         others.isEmpty()
             ? "no tuning '%s' for the %s; known are %s"
                 .formatted(wanted, instrument.spoken(), known)
@@ -193,8 +192,8 @@ public final class Instruments {
    * proportion between the sizes next to it; below the smallest size it goes with the string, and
    * above the largest it stays.
    *
-   * @throws IllegalArgumentException if the tables know no such size, listing those they know, or
-   *     if the length is out of bounds
+   * @throws FingeringException if the tables know no such size, listing those they know, or if the
+   *     length is out of bounds
    */
   public Size size(Instrument instrument, String name) {
     String wanted = name.strip();
@@ -202,7 +201,7 @@ public final class Instruments {
         .or(() -> Sizes.ofLength(instrument, wanted, sizes(instrument)))
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new FingeringException(
                     "no size '%s' of the %s; known are %s, or a string length such as %.0fmm"
                         .formatted(
                             wanted,
@@ -216,13 +215,13 @@ public final class Instruments {
   /**
    * The instrument of that name or one of its names in another language.
    *
-   * @throws IllegalArgumentException if the tables know none such
+   * @throws FingeringException if the tables know none such
    */
   public Instrument named(String name) {
     return byPartName(name)
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new FingeringException(
                     "no instrument '" + name + "'; known are " + String.join(", ", byId.keySet())));
   }
 

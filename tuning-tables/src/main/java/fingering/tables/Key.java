@@ -39,12 +39,12 @@ public record Key(Letter letter, int alter, Mode mode) {
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if the key would have more than seven sharps or flats
+   * @throws FingeringException if the key would have more than seven sharps or flats
    */
   public Key {
     int signs = signs(letter, alter, mode);
     if (Math.abs(alter) > 1 || Math.abs(signs) > MOST_SIGNS) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "a key has seven sharps or flats at most, not " + Math.abs(signs));
     }
   }
@@ -52,7 +52,7 @@ public record Key(Letter letter, int alter, Mode mode) {
   /**
    * Reads a key such as {@code D-major}, {@code g minor}, {@code F#-major} or {@code B-flat-major}.
    *
-   * @throws IllegalArgumentException if the text is not a key with seven sharps or flats at most
+   * @throws FingeringException if the text is not a key with seven sharps or flats at most
    */
   public static Key parse(String text) {
     Matcher matcher = NAME.matcher(text.strip().toLowerCase(Locale.ROOT));
@@ -73,8 +73,8 @@ public record Key(Letter letter, int alter, Mode mode) {
     return new Key(letter, alter, mode);
   }
 
-  private static IllegalArgumentException unknown(String text) {
-    return new IllegalArgumentException(
+  private static FingeringException unknown(String text) {
+    return new FingeringException(
         "'"
             + text
             + "' is not a key; write tonic and mode, such as D-major, Bb-major or F#-minor, with"

@@ -21,12 +21,11 @@ public record Node(int numerator, int partial) {
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if the fraction is not between 0 and 1, or not in its lowest
-   *     terms
+   * @throws FingeringException if the fraction is not between 0 and 1, or not in its lowest terms
    */
   public Node {
     if (partial < 2 || numerator < 1 || numerator >= partial || divisor(numerator, partial) > 1) {
-      throw new IllegalArgumentException("there is no node " + numerator + "/" + partial);
+      throw new FingeringException("there is no node " + numerator + "/" + partial);
     }
   }
 

@@ -54,11 +54,11 @@ public final class NoteNames {
     /**
      * Checks the alteration.
      *
-     * @throws IllegalArgumentException if it is not within -2 to 2
+     * @throws FingeringException if it is not within -2 to 2
      */
     public Note {
       if (Math.abs(alter) > MOST_ALTERED) {
-        throw new IllegalArgumentException("alteration " + alter + " is not within -2 to 2");
+        throw new FingeringException("alteration " + alter + " is not within -2 to 2");
       }
     }
 
@@ -156,13 +156,13 @@ public final class NoteNames {
    * The names of a language.
    *
    * @param language its code: en, de, fr, it, es (ISO 639-1)
-   * @throws IllegalArgumentException if the table does not know it
+   * @throws FingeringException if the table does not know it
    */
   public static NoteNames parse(String language) {
     Map<String, List<Table.Row>> rows = rows();
     String wanted = language.strip().toLowerCase(Locale.ROOT);
     if (!rows.containsKey(wanted)) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "no note names are known in '%s'; choose %s"
               .formatted(language, String.join(", ", rows.keySet())));
     }
@@ -179,7 +179,7 @@ public final class NoteNames {
   /**
    * The note of that name.
    *
-   * @throws IllegalArgumentException if it is none in this language
+   * @throws FingeringException if it is none in this language
    */
   public Note note(String text) {
     return Optional.ofNullable(notes.get(plain(text))).orElseThrow(() -> unknown(text, "note"));
@@ -188,18 +188,17 @@ public final class NoteNames {
   /**
    * The usual name of a note, which {@link #note} reads back.
    *
-   * @throws IllegalArgumentException if it is altered by more than this language has names for
+   * @throws FingeringException if it is altered by more than this language has names for
    */
   public String name(Note note) {
     return Optional.ofNullable(names.get(note))
-        .orElseThrow(
-            () -> new IllegalArgumentException(note + " has no name of its own in " + language));
+        .orElseThrow(() -> new FingeringException(note + " has no name of its own in " + language));
   }
 
   /**
    * A pitch, or a note where no octave is typed, in English: {@code H3} is {@code B3}.
    *
-   * @throws IllegalArgumentException if it is none in this language
+   * @throws FingeringException if it is none in this language
    */
   public String pitch(String text) {
     Matcher octave = OCTAVE.matcher(text.strip());
@@ -211,7 +210,7 @@ public final class NoteNames {
   /**
    * A scale or a key in English: {@code H-Dur} is {@code B major}.
    *
-   * @throws IllegalArgumentException if it is none in this language
+   * @throws FingeringException if it is none in this language
    */
   public String scale(String text) {
     List<String> typed = BLANKS.splitToList(plain(text));
@@ -241,13 +240,13 @@ public final class NoteNames {
   public boolean reads(String text) {
     try {
       return !scale(text).isEmpty();
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       return false;
     }
   }
 
-  private IllegalArgumentException unknown(String text, String what) {
-    return new IllegalArgumentException(
+  private FingeringException unknown(String text, String what) {
+    return new FingeringException(
         "'%s' is no %s in the note names '%s'; write such as %s"
             .formatted(text, what, language, EXAMPLES.get(language)));
   }

@@ -15,15 +15,15 @@ public record OpenString(int number, Pitch pitch, Pitch lowest) {
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if the number is not 1 to 8, or the lowest pitch not within an
+   * @throws FingeringException if the number is not 1 to 8, or the lowest pitch not within an
    *     octave below the open one
    */
   public OpenString {
     if (number < 1 || number > 8) {
-      throw new IllegalArgumentException("string number " + number + " is not within 1 to 8");
+      throw new FingeringException("string number " + number + " is not within 1 to 8");
     }
     if (lowest.midi() > pitch.midi() || pitch.midi() - lowest.midi() > Pitch.OCTAVE) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "an extension leads down from "
               + pitch.display()
               + " by an octave at most, not to "

@@ -32,28 +32,27 @@ public record Pitch(Letter letter, int alter, int octave) {
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if the alteration is not within -3 to 3 semitones, or the
-   *     octave not within -1 to 10
+   * @throws FingeringException if the alteration is not within -3 to 3 semitones, or the octave not
+   *     within -1 to 10
    */
   public Pitch {
     if (alter < -3 || alter > 3) {
-      throw new IllegalArgumentException(
-          "alteration " + alter + " is not within -3 to 3 semitones");
+      throw new FingeringException("alteration " + alter + " is not within -3 to 3 semitones");
     }
     if (octave < -1 || octave > 10) {
-      throw new IllegalArgumentException("octave " + octave + " is not within -1 to 10");
+      throw new FingeringException("octave " + octave + " is not within -1 to 10");
     }
   }
 
   /**
    * Reads a pitch such as {@code C4}, {@code F#5}, {@code B♭3} or {@code Ebb2}.
    *
-   * @throws IllegalArgumentException if the text is not a pitch
+   * @throws FingeringException if the text is not a pitch
    */
   public static Pitch parse(String text) {
     Matcher matcher = SPELLING.matcher(text.strip());
     if (!matcher.matches()) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "'" + text + "' is not a pitch; write letter, accidental and octave, such as F#4 or Bb3");
     }
     int alter = 0;
@@ -75,7 +74,7 @@ public record Pitch(Letter letter, int alter, int octave) {
   /**
    * The pitch of that {@link #letterNumber() letter number} altered to sound as that MIDI number.
    *
-   * @throws IllegalArgumentException if that takes more than three sharps or flats
+   * @throws FingeringException if that takes more than three sharps or flats
    */
   public static Pitch spelled(int letterNumber, int midi) {
     Pitch natural = natural(letterNumber);

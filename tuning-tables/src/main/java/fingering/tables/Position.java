@@ -54,11 +54,11 @@ public record Position(int halves) implements Comparable<Position> {
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if there is no such position
+   * @throws FingeringException if there is no such position
    */
   public Position {
     if (halves < 1 || halves > HIGHEST) {
-      throw new IllegalArgumentException("there is no position " + halves + "/2");
+      throw new FingeringException("there is no position " + halves + "/2");
     }
   }
 
@@ -72,7 +72,7 @@ public record Position(int halves) implements Comparable<Position> {
    * {@code 2½}, {@code 2.5}, {@code III}, {@code third}, {@code thumb}; {@code position} or {@code
    * pos.} may stand before or behind it. Case does not matter.
    *
-   * @throws IllegalArgumentException if the text is none of these
+   * @throws FingeringException if the text is none of these
    */
   public static Position parse(String text) {
     String word = bare(text.strip().toLowerCase(Locale.ROOT));
@@ -121,8 +121,8 @@ public record Position(int halves) implements Comparable<Position> {
     throw unknown(text);
   }
 
-  private static IllegalArgumentException unknown(String text) {
-    return new IllegalArgumentException(
+  private static FingeringException unknown(String text) {
+    return new FingeringException(
         "'"
             + text
             + "' is not a position; write half, 1, 2½, 3 and so on (3rd, III and third too), or thumb");

@@ -28,7 +28,7 @@ public final class PositionNames {
       if (row.text(0).equals(instrument.kind().name().toLowerCase(java.util.Locale.ROOT))) {
         try {
           names.put(row.integer(1), Position.parse(row.text(2)));
-        } catch (IllegalArgumentException e) {
+        } catch (FingeringException e) {
           throw row.bad(e);
         }
         remarks.put(row.integer(1), row.text(3).equals(NOTHING) ? "" : row.text(3));

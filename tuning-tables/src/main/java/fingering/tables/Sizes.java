@@ -46,7 +46,7 @@ final class Sizes {
   /**
    * The size that a length such as {@code 610mm} describes; empty where the text is no length.
    *
-   * @throws IllegalArgumentException if no such instrument is built so short or long
+   * @throws FingeringException if no such instrument is built so short or long
    */
   static Optional<Size> ofLength(Instrument instrument, String text, ImmutableList<Size> sizes) {
     Matcher matcher = MILLIMETRES.matcher(text);
@@ -57,7 +57,7 @@ final class Sizes {
     double shortest = SHORTEST * instrument.stringLength();
     double longest = LONGEST * instrument.stringLength();
     if (length < shortest || length > longest) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "a string of %s mm is none of a %s; give %d to %d mm"
               .formatted(
                   matcher.group(1),

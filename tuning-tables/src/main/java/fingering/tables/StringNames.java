@@ -24,7 +24,7 @@ public final class StringNames {
   /**
    * The string of that letter, Roman numeral or number (1 is the highest), with or without 'sul'.
    *
-   * @throws IllegalArgumentException if there is none, or several share the letter
+   * @throws FingeringException if there is none, or several share the letter
    */
   public OpenString find(String text) {
     String bare = SUL.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceFirst("");
@@ -36,7 +36,7 @@ public final class StringNames {
     if (found.size() == 1) {
       return found.get(0);
     }
-    throw new IllegalArgumentException(
+    throw new FingeringException(
         (found.isEmpty()
                 ? "The " + instrument.name().toLowerCase(Locale.ROOT) + " has no string '"
                 : "Several strings answer to '")

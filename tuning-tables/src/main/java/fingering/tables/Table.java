@@ -79,7 +79,7 @@ public record Table(String name, ImmutableList<Row> rows) {
     }
 
     /** A complaint about this row that something else made. */
-    public BadTableException bad(IllegalArgumentException complaint) {
+    public BadTableException bad(FingeringException complaint) {
       return bad(String.valueOf(complaint.getMessage()));
     }
   }

@@ -127,7 +127,7 @@ public final class Tunings {
       String down = row.text(4);
       Pitch lowest = down.equals(NO_EXTENSION) ? open : Pitch.parse(down);
       return new OpenString(row.integer(2), open, lowest);
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw row.bad(e);
     }
   }

@@ -1,7 +1,7 @@
 package fingering.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import fingering.tables.Instrument.HandKind;
@@ -191,7 +191,7 @@ class InstrumentsTest {
 
   @Test
   void anUnknownInstrumentIsRefusedWithThoseThatAreKnown() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> instruments.named("ukulele"))
         .withMessageContaining("'ukulele'")
         .withMessageContaining("violin, viola, cello, bass");
@@ -200,10 +200,10 @@ class InstrumentsTest {
   @Test
   void aStringTheInstrumentHasNotIsRefused() {
     Instrument violin = instruments.named("violin");
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> violin.string(5))
         .withMessage("Violin has no string 5");
-    assertThatIllegalArgumentException().isThrownBy(() -> violin.string(0));
+    assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> violin.string(0));
   }
 
   private static Instrument built(
@@ -223,7 +223,7 @@ class InstrumentsTest {
     ImmutableList<OpenString> gap =
         ImmutableList.of(
             new OpenString(1, Pitch.parse("A4")), new OpenString(3, Pitch.parse("G3")));
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> built(gap, 375, 308, 105))
         .withMessageContaining("string 2");
   }
@@ -232,10 +232,10 @@ class InstrumentsTest {
   void anInstrumentHasOneToEightStrings() {
     assertThat(built(strings(1), 375, 308, 105).strings()).hasSize(1);
     assertThat(built(strings(8), 375, 308, 105).strings()).hasSize(8);
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> built(strings(0), 375, 308, 105))
         .withMessage("Viola has 0 strings, not 1 to 8");
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> built(strings(9), 375, 308, 105))
         .withMessage("Viola has 9 strings, not 1 to 8");
   }
@@ -250,7 +250,7 @@ class InstrumentsTest {
   })
   void lengthsOfWhichNoInstrumentCanBeBuiltAreRefused(
       double string, double fingerboard, double reach, String complaint) {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> built(strings(4), string, fingerboard, reach))
         .withMessageContaining(complaint);
   }

@@ -46,7 +46,7 @@ class KeyTest {
         for (int alter = -1; alter <= 1; alter++) {
           try {
             keys.add(new Key(letter, alter, mode));
-          } catch (IllegalArgumentException e) {
+          } catch (FingeringException e) {
             assertThat(e).hasMessageContaining("seven sharps or flats");
           }
         }
@@ -92,7 +92,7 @@ class KeyTest {
   @ValueSource(strings = {"", "D", "H-dur", "D-lydian", "G#-major", "Fb-major", "Dbb-major"})
   void whatIsNoKeyIsRefusedWithTheForm(String text) {
     assertThatThrownBy(() -> Key.parse(text))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessageContaining("'" + text + "'")
         .hasMessageContaining("D-major, Bb-major or F#-minor");
   }

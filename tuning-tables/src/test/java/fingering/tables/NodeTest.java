@@ -1,7 +1,7 @@
 package fingering.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
@@ -43,7 +43,7 @@ class NodeTest {
   @ParameterizedTest
   @CsvSource({"0, 1", "1, 1", "0, 2", "2, 2", "3, 2", "2, 4", "-1, 3"})
   void whereNoPartialHasItsOwnNodeThereIsNone(int k, int n) {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> new Node(k, n))
         .withMessage("there is no node " + k + "/" + n);
   }

@@ -1,7 +1,7 @@
 package fingering.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.util.Locale;
 import net.jqwik.api.Arbitraries;
@@ -99,13 +99,13 @@ class NoteNamesTest {
 
   @Test
   void whatIsNoneIsRefusedWithExamples() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> NoteNames.parse("de").scale("J-Dur"))
         .withMessageContaining("'H-Dur'");
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> NoteNames.parse("fr").note("H"))
         .withMessageContaining("'si bémol'");
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> NoteNames.parse("nl"))
         .withMessageContaining("choose en, de, fr, it, es");
   }
@@ -128,7 +128,9 @@ class NoteNamesTest {
   void doubleSharpsAndDoubleFlatsAreTheMost() {
     assertThat(new NoteNames.Note(Letter.F, 2)).hasToString("F##");
     assertThat(new NoteNames.Note(Letter.B, -2)).hasToString("Bbb");
-    assertThatIllegalArgumentException().isThrownBy(() -> new NoteNames.Note(Letter.F, 3));
-    assertThatIllegalArgumentException().isThrownBy(() -> new NoteNames.Note(Letter.B, -3));
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> new NoteNames.Note(Letter.F, 3));
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> new NoteNames.Note(Letter.B, -3));
   }
 }

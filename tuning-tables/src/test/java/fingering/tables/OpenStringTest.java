@@ -1,7 +1,7 @@
 package fingering.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,7 +35,7 @@ class OpenStringTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 9})
   void aStringOfAnotherNumberIsRefused(int number) {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> new OpenString(number, Pitch.parse("A3")))
         .withMessageStartingWith("string number " + number);
   }
@@ -44,7 +44,7 @@ class OpenStringTest {
   void anExtensionLeadsDownByAnOctaveAtMost() {
     Pitch open = Pitch.parse("E2");
     assertThat(new OpenString(4, open, Pitch.parse("E1")).lowest()).hasToString("E1");
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> new OpenString(4, open, Pitch.parse("D#1")))
         .withMessageContaining("an octave at most");
   }

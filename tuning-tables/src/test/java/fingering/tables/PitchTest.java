@@ -1,7 +1,7 @@
 package fingering.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.ForAll;
@@ -72,12 +72,12 @@ class PitchTest {
   @ParameterizedTest
   @ValueSource(strings = {"", "H4", "C", "4", "C4#", "C##b#4", "C11", "C 4", "C-2", "Cxx4"})
   void whatIsNoPitchIsRefused(String text) {
-    assertThatIllegalArgumentException().isThrownBy(() -> Pitch.parse(text));
+    assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> Pitch.parse(text));
   }
 
   @Test
   void theRefusalShowsWhatWasWrittenAndHowToWriteIt() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Pitch.parse("H4"))
         .withMessageContaining("'H4'")
         .withMessageContaining("F#4");

@@ -1,7 +1,7 @@
 package fingering.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -99,7 +99,7 @@ class PositionTest {
         "one"
       })
   void whatIsNoPositionIsRefused(String text) {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Position.parse(text))
         .withMessageContaining("'" + text + "'")
         .withMessageContaining("thumb");
@@ -113,7 +113,7 @@ class PositionTest {
 
   @Test
   void noStringOrPositionHasTheNumeralOfNothingOrOfForty() {
-    assertThatIllegalArgumentException().isThrownBy(() -> RomanNumeral.of(0));
-    assertThatIllegalArgumentException().isThrownBy(() -> RomanNumeral.of(40));
+    assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> RomanNumeral.of(0));
+    assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> RomanNumeral.of(40));
   }
 }

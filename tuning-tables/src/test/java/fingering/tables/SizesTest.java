@@ -1,7 +1,7 @@
 package fingering.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
@@ -120,7 +120,7 @@ class SizesTest {
   @ParameterizedTest
   @ValueSource(strings = {"163mm", "493mm", "0mm", "99999mm"})
   void aLengthThatBelongsToAnotherInstrumentIsRefused(String length) {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> size("violin", length))
         .withMessage(
             "a string of %s mm is none of a violin; give 164 to 492 mm"
@@ -130,7 +130,7 @@ class SizesTest {
   @ParameterizedTest
   @ValueSource(strings = {"5/4", "", "mm", "-610mm", "1e3mm", "610", "610 cm", "NaNmm"})
   void anUnknownSizeIsRefusedWithThoseThatAreKnown(String name) {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> size("cello", name))
         .withMessage(
             "no size '%s' of the cello; known are 4/4, 7/8, 3/4, 1/2, 1/4, or a string length such as 690mm"
@@ -139,7 +139,7 @@ class SizesTest {
 
   @Test
   void aSizeOfAnotherInstrumentDoesNotFit() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> KNOWN.named("viola").sized(size("cello", "1/2")))
         .withMessageContaining("cello")
         .withMessageContaining("viola");

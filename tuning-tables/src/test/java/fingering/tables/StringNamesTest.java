@@ -22,7 +22,7 @@ class StringNamesTest {
   @ValueSource(strings = {"E", "V", "5", "0", "", "sul", "sul pont."})
   void aStringThatIsNotThereIsRefusedWithThoseThatAre(String name) {
     assertThatThrownBy(() -> StringNames.of(VIOLA).find(name))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessage(
             "The viola has no string '" + name + "'; choose IV (C), III (G), II (D), I (A).");
   }

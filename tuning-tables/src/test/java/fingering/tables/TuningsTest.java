@@ -2,7 +2,6 @@ package fingering.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
@@ -133,7 +132,7 @@ class TuningsTest {
 
   @Test
   void anUnknownTuningIsRefusedWithThoseThatAreKnown() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> tuning("viola", "Sideways"))
         .withMessage(
             "no tuning 'Sideways' for the viola; known are standard, five-string, semitone-up");
@@ -141,7 +140,7 @@ class TuningsTest {
 
   @Test
   void aTuningOfAnotherInstrumentIsRefusedNamingBoth() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> tuning("viola", "solo"))
         .withMessageStartingWith("the tuning 'solo' is for the double bass, not for the viola");
   }

@@ -11,6 +11,7 @@ import fingering.cli.file.KeyedFile;
 import fingering.cli.file.WrongLineException;
 import fingering.demand.DemandText;
 import fingering.demand.Skill;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import java.io.IOException;
@@ -51,8 +52,8 @@ public final class AuditionSheetFile {
   /**
    * The sheet of a file.
    *
-   * @throws IllegalArgumentException if the file is none; the message is one sentence and names
-   *     file and line
+   * @throws FingeringException if the file is none; the message is one sentence and names file and
+   *     line
    */
   public static AuditionSheet read(Path file) {
     return KeyedFile.read(
@@ -182,7 +183,7 @@ public final class AuditionSheetFile {
   private static <T> T at(Line line, Supplier<T> reading) {
     try {
       return reading.get();
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw new WrongLineException(line.line(), e.getMessage());
     }
   }

@@ -19,18 +19,17 @@ import fingering.exercise.ScaleRequest;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
 import fingering.music.Tempo;
-import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.PartInfo;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
-import fingering.plan.InfeasibleBriefException;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
 import fingering.plan.PlannerFactory;
 import fingering.scoring.Scoring;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import java.util.Optional;
@@ -113,7 +112,7 @@ public final class SheetPieces {
       return reading.get();
     } catch (WrongLineException e) {
       throw e;
-    } catch (IllegalArgumentException | InfeasibleBriefException | UnreadableScoreException e) {
+    } catch (FingeringException e) {
       String says = OPTION.matcher(e.getMessage()).replaceAll("'$1'");
       throw new WrongLineException(line, says.endsWith(".") ? says : says + ".");
     }
@@ -154,15 +153,15 @@ public final class SheetPieces {
     return new Ready(entry, piece, planned.exercise().file());
   }
 
-  private static IllegalArgumentException nameless(String key) {
-    return new IllegalArgumentException("'" + key + "' is missing; say which.");
+  private static FingeringException nameless(String key) {
+    return new FingeringException("'" + key + "' is missing; say which.");
   }
 
   private static int number(String key, String text) {
     try {
       return Integer.parseInt(text.strip());
     } catch (NumberFormatException e) {
-      throw new IllegalArgumentException("'" + key + "' is a number, and '" + text + "' is none");
+      throw new FingeringException("'" + key + "' is a number, and '" + text + "' is none");
     }
   }
 
@@ -170,7 +169,7 @@ public final class SheetPieces {
     return switch (text.strip()) {
       case "true", "yes" -> true;
       case "false", "no" -> false;
-      default -> throw new IllegalArgumentException("'even' is yes or no, not '" + text + "'");
+      default -> throw new FingeringException("'even' is yes or no, not '" + text + "'");
     };
   }
 
@@ -205,7 +204,7 @@ public final class SheetPieces {
   private PartInfo forInstrument(PartInfo part) {
     Optional<Instrument> own = part.instrument().filter(one -> !part.guessed());
     if (own.isPresent() && !own.get().id().equals(sheet.instrument().id())) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "the sheet is for the %s, and the part '%s' is for the %s: choose another part."
               .formatted(sheet.instrument().spoken(), part.name(), own.get().spoken()));
     }
@@ -216,7 +215,7 @@ public final class SheetPieces {
     Optional<String> file = entry.value("file");
     Optional<String> abc = entry.value("abc");
     if (file.isPresent() == abc.isPresent()) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "an excerpt has either a 'file' beside the sheet or music typed as 'abc'.");
     }
     TuneOptions options = new TuneOptions();

@@ -14,6 +14,7 @@ import fingering.fingerboard.Chart;
 import fingering.fingerboard.ChartRequest;
 import fingering.fingerboard.Fingerboard;
 import fingering.fingerboard.Frame;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Key;
 import fingering.tables.Position;
@@ -128,7 +129,7 @@ final class ChartCommand implements Callable<Integer> {
   private Key key(String typed) {
     try {
       return notes.key(typed);
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw new ParameterException(spec.commandLine(), "--key: " + e.getMessage(), e);
     }
   }
@@ -136,7 +137,7 @@ final class ChartCommand implements Callable<Integer> {
   private Position position(String typed) {
     try {
       return Position.parse(typed);
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       Position highest =
           fingerboard().frames().stream()
               .map(Frame::position)

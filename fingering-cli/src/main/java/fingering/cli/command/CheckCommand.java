@@ -21,11 +21,11 @@ import fingering.cli.terminal.ExitCode;
 import fingering.cli.terminal.ProgressBar;
 import fingering.cli.terminal.Screen;
 import fingering.cli.text.CheckText;
-import fingering.musicxml.UnwritableScoreException;
 import fingering.page.CheckPage;
 import fingering.playability.CheckLevel;
 import fingering.playability.Severity;
 import fingering.playability.check.Checker;
+import fingering.tables.FingeringException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
@@ -132,7 +132,7 @@ final class CheckCommand implements Callable<Integer> {
       int code = check(level.read(), err);
       output.told(spec);
       return code;
-    } catch (IllegalArgumentException | UnwritableScoreException e) {
+    } catch (FingeringException e) {
       err.println("fingering: " + ErrorMessage.sentence(e));
       return ExitCode.REFUSED;
     }
@@ -227,7 +227,7 @@ final class CheckCommand implements Callable<Integer> {
                   .findFirst()
                   .orElseThrow(
                       () ->
-                          new IllegalArgumentException(
+                          new FingeringException(
                               "'" + text + "' is none of unplayable, risky, worth-knowing")));
     }
   }

@@ -31,6 +31,7 @@ import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
 import fingering.plan.PlanMarks;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import java.nio.file.Path;
@@ -174,7 +175,7 @@ final class ScaleCommand implements Callable<Integer> {
   private <T> T typed(Supplier<T> reading) {
     try {
       return reading.get();
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage(), e);
     }
   }

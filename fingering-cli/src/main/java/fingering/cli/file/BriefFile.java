@@ -8,6 +8,7 @@ import fingering.demand.Demand;
 import fingering.demand.DemandText;
 import fingering.music.Passage;
 import fingering.plan.Brief;
+import fingering.tables.FingeringException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,8 +33,8 @@ public final class BriefFile {
   /**
    * Every brief of a file.
    *
-   * @throws IllegalArgumentException if the file is none; the message is one sentence and names
-   *     file and line
+   * @throws FingeringException if the file is none; the message is one sentence and names file and
+   *     line
    */
   public static ImmutableList<Brief> read(Path file, Passage passage) {
     // A plan to keep is looked for beside the brief that names it.
@@ -45,12 +46,12 @@ public final class BriefFile {
   /**
    * The only brief of a file.
    *
-   * @throws IllegalArgumentException if the file is none, or has several
+   * @throws FingeringException if the file is none, or has several
    */
   public static Brief readOne(Path file, Passage passage) {
     ImmutableList<Brief> all = read(file, passage);
     if (all.size() != 1) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           file + " has " + all.size() + " briefs; 'compare --briefs' shows them side by side.");
     }
     return all.get(0);
@@ -59,12 +60,12 @@ public final class BriefFile {
   /**
    * A brief as typed: {@code up early=show 3=8; avoid open-strings}.
    *
-   * @throws IllegalArgumentException if the text is none
+   * @throws FingeringException if the text is none
    */
   public static Brief typed(String text, Passage passage) {
     List<String> halves = Splitter.on('=').limit(2).trimResults().splitToList(text);
     if (halves.size() < 2 || halves.get(0).isEmpty()) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "'"
               + text
               + "' is no plan to compare; write a name and what the plan must meet:"
@@ -144,7 +145,7 @@ public final class BriefFile {
       for (Demand demand : demands.read(key, value)) {
         brief.demanding(demand);
       }
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw wrong(e.getMessage());
     }
   }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import fingering.tables.FingeringException;
 import java.io.IOException;
 import java.nio.file.Path;
 
@@ -20,18 +21,17 @@ public final class KeyedFile {
    * What a file holds.
    *
    * @param what what it should hold: briefs
-   * @throws IllegalArgumentException if it holds something else; the message is one sentence and
-   *     names file and line
+   * @throws FingeringException if it holds something else; the message is one sentence and names
+   *     file and line
    */
   public static <T> T read(Path file, String what, Reading<T> reading) {
     String text = SmallFile.text(file, what);
     try (JsonParser parser = new YAMLFactory().createParser(text)) {
       return reading.of(parser);
     } catch (WrongLineException e) {
-      throw new IllegalArgumentException(
-          "%s, line %d: %s".formatted(file, e.line(), e.getMessage()), e);
+      throw new FingeringException("%s, line %d: %s".formatted(file, e.line(), e.getMessage()), e);
     } catch (JsonProcessingException e) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "%s, line %d: this is no YAML: %s"
               .formatted(
                   file,
@@ -39,7 +39,7 @@ public final class KeyedFile {
                   e.getOriginalMessage().lines().findFirst().orElse("")),
           e);
     } catch (IOException e) {
-      throw new IllegalArgumentException(file + " cannot be read: " + e.getMessage(), e);
+      throw new FingeringException(file + " cannot be read: " + e.getMessage(), e);
     }
   }
 

@@ -13,6 +13,7 @@ import fingering.demand.MeasureSpan;
 import fingering.fingerboard.Finger;
 import fingering.music.Passage;
 import fingering.musicxml.SelectionException;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import fingering.tables.Position;
@@ -66,7 +67,7 @@ public final class PlanFile {
       return new PlanFile(file.toString(), passage.instrument()).read(file).on(passage, span);
     } catch (SelectionException e) {
       throw e;
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw new SelectionException(e.getMessage());
     }
   }
@@ -96,7 +97,7 @@ public final class PlanFile {
       number++;
       try {
         notes.add(note(note));
-      } catch (IllegalArgumentException e) {
+      } catch (FingeringException e) {
         throw noPlan("note " + number + " of it cannot be read: " + e.getMessage());
       }
     }
@@ -134,14 +135,14 @@ public final class PlanFile {
   private PlannedBefore note(JsonNode note) {
     int string = field(note, "string").asInt();
     if (string < 1 || string > instrument.strings().size()) {
-      throw new IllegalArgumentException("there is no string " + string);
+      throw new FingeringException("there is no string " + string);
     }
     String symbol = field(note, "finger").asText();
     Finger finger =
         Arrays.stream(Finger.values())
             .filter(one -> one.symbol().equals(symbol))
             .findFirst()
-            .orElseThrow(() -> new IllegalArgumentException("there is no finger " + symbol));
+            .orElseThrow(() -> new FingeringException("there is no finger " + symbol));
     Taken taken =
         new Taken(
             string,
@@ -155,7 +156,7 @@ public final class PlanFile {
                         - instrument.string(string).pitch().midi())
                 : OptionalInt.empty());
     if (!field(note, "onset").isNumber()) {
-      throw new IllegalArgumentException("its onset is no number");
+      throw new FingeringException("its onset is no number");
     }
     return new PlannedBefore(
         field(note, "measure").asText(),
@@ -171,7 +172,7 @@ public final class PlanFile {
   private static JsonNode field(JsonNode note, String name) {
     JsonNode field = note.path(name);
     if (!field.isValueNode()) {
-      throw new IllegalArgumentException("it has no " + name);
+      throw new FingeringException("it has no " + name);
     }
     return field;
   }

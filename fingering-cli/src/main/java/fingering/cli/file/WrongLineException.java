@@ -1,7 +1,9 @@
 package fingering.cli.file;
 
+import fingering.tables.FingeringException;
+
 /** A line that cannot be read, before it is known to the reader which file it is in. */
-public final class WrongLineException extends IllegalArgumentException {
+public final class WrongLineException extends FingeringException {
   private static final long serialVersionUID = 1L;
 
   private final int line;

@@ -1,8 +1,6 @@
 package fingering.cli.help;
 
-import fingering.musicxml.UnreadableScoreException;
-import fingering.musicxml.UnwritableScoreException;
-import fingering.plan.InfeasibleBriefException;
+import fingering.tables.FingeringException;
 
 /** The sentence that the program prints when something goes wrong. */
 public final class ErrorMessage {
@@ -31,10 +29,6 @@ public final class ErrorMessage {
    * Whether what went wrong lies with what was typed or read, or with the means of the computer.
    */
   public static boolean foreseen(Throwable exception) {
-    return exception instanceof UnreadableScoreException
-        || exception instanceof UnwritableScoreException
-        || exception instanceof InfeasibleBriefException
-        || exception instanceof IllegalArgumentException
-        || exception instanceof StackOverflowError;
+    return exception instanceof FingeringException || exception instanceof StackOverflowError;
   }
 }

@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.music.Tempo;
 import fingering.playability.CheckRequest;
 import fingering.playability.Forces;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import java.util.List;
 import java.util.Optional;
@@ -67,7 +68,7 @@ public final class CheckOptions {
                   .findFirst()
                   .orElseThrow(
                       () ->
-                          new IllegalArgumentException(
+                          new FingeringException(
                               "'" + text + "' is neither section nor one-player")));
     }
   }

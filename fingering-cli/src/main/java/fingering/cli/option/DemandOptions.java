@@ -10,6 +10,7 @@ import fingering.demand.MeasureSpan;
 import fingering.music.Passage;
 import fingering.musicxml.SelectionException;
 import fingering.plan.Brief;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.nio.file.Path;
 import java.util.List;
@@ -110,7 +111,7 @@ public final class DemandOptions {
       return reading.get();
     } catch (SelectionException e) {
       throw e;
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage(), e);
     }
   }

@@ -1,6 +1,7 @@
 package fingering.cli.option;
 
 import fingering.fingerboard.LeftHand;
+import fingering.tables.FingeringException;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -41,7 +42,7 @@ public final class HandOptions {
     public LeftHand convert(String text) {
       try {
         return LeftHand.parse(text);
-      } catch (IllegalArgumentException e) {
+      } catch (FingeringException e) {
         throw new TypeConversionException(e.getMessage());
       }
     }

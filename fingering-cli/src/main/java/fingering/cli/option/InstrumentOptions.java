@@ -3,6 +3,7 @@ package fingering.cli.option;
 import fingering.cli.file.SmallFile;
 import fingering.musicxml.SelectionException;
 import fingering.tables.BadTableException;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.Tuning;
@@ -35,8 +36,8 @@ public final class InstrumentOptions {
    * The instrument as the options have it strung and built.
    *
    * @param instrument the one that the part is for
-   * @throws IllegalArgumentException if there is no such tuning or size of it, or the file of a
-   *     tuning cannot be read or is for another instrument; the message is one sentence
+   * @throws FingeringException if there is no such tuning or size of it, or the file of a tuning
+   *     cannot be read or is for another instrument; the message is one sentence
    */
   public Instrument apply(Instrument instrument) {
     return apply(instrument, Optional.empty());
@@ -45,7 +46,7 @@ public final class InstrumentOptions {
   /**
    * The same, of a size where the options say none.
    *
-   * @throws IllegalArgumentException as above
+   * @throws FingeringException as above
    */
   public Instrument apply(Instrument instrument, Optional<String> otherwise) {
     Instruments known = Instruments.standard();
@@ -64,7 +65,7 @@ public final class InstrumentOptions {
   private static Tuning tuning(String wanted, Instrument instrument, Instruments known) {
     try {
       return known.tuning(instrument, wanted);
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       Path file =
           existing(wanted)
               .orElseThrow(

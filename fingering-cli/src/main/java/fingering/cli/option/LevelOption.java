@@ -3,6 +3,7 @@ package fingering.cli.option;
 import fingering.cli.file.SmallFile;
 import fingering.musicxml.SelectionException;
 import fingering.playability.CheckLevel;
+import fingering.tables.FingeringException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -46,7 +47,7 @@ public final class LevelOption {
     String text = SmallFile.text(file, "a level");
     try {
       return CheckLevel.parse(level, text);
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw new SelectionException(e.getMessage() + ".");
     }
   }
@@ -55,7 +56,7 @@ public final class LevelOption {
   public static String text(String name) {
     try {
       return CheckLevel.text(name);
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw new SelectionException(e.getMessage() + ".");
     }
   }

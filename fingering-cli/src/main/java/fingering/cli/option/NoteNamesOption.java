@@ -1,6 +1,7 @@
 package fingering.cli.option;
 
 import fingering.exercise.Scale;
+import fingering.tables.FingeringException;
 import fingering.tables.Key;
 import fingering.tables.NoteNames;
 import java.util.Optional;
@@ -40,7 +41,7 @@ public final class NoteNamesOption {
   public String string(String typed) {
     try {
       return names.map(language -> language.note(typed).toString()).orElse(typed);
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       return typed;
     }
   }
@@ -53,7 +54,7 @@ public final class NoteNamesOption {
     try {
       english.accept(typed);
       return Optional.empty();
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       return NoteNames.all().stream().filter(language -> language.reads(typed)).findFirst();
     }
   }

@@ -4,6 +4,7 @@ import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
+import fingering.tables.FingeringException;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -55,7 +56,7 @@ public final class PlanChoice {
    * The plan.
    *
    * @param free what a plan of free choice has to meet
-   * @throws IllegalArgumentException if there is none
+   * @throws FingeringException if there is none
    */
   public Plan plan(PlanComparer comparer, Brief free) {
     return choose.plan(comparer, () -> free);

@@ -4,6 +4,7 @@ import com.google.common.base.Ascii;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
+import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -26,7 +27,7 @@ public record PlanName(Optional<Position> position) {
    * Reads how a plan is called: {@code first}, {@code 3rd}, {@code 3}, {@code III}, {@code 3rd
    * position}, {@code free}, or {@code 1st to 3rd}, as 'compare' heads the second one.
    *
-   * @throws IllegalArgumentException if no plan can be called so
+   * @throws FingeringException if no plan can be called so
    */
   public static PlanName parse(String text) {
     String word = Ascii.toLowerCase(text.strip());
@@ -36,8 +37,8 @@ public record PlanName(Optional<Position> position) {
     try {
       return new PlanName(
           Optional.of(word.equals("1st to 3rd") ? Position.SECOND : Position.parse(word)));
-    } catch (IllegalArgumentException e) {
-      throw new IllegalArgumentException(
+    } catch (FingeringException e) {
+      throw new FingeringException(
           "'%s' is no plan; write first (or 1), third (3), second (2), or free".formatted(text), e);
     }
   }
@@ -51,7 +52,7 @@ public record PlanName(Optional<Position> position) {
    * That plan.
    *
    * @param free what a plan of free choice has to meet
-   * @throws IllegalArgumentException if there is none
+   * @throws FingeringException if there is none
    */
   Plan plan(PlanComparer comparer, Supplier<Brief> free) {
     if (isFree()) {
@@ -67,7 +68,7 @@ public record PlanName(Optional<Position> position) {
     if (wanted.equals(Position.THIRD) || wanted.equals(comparer.upper())) {
       return chosen(comparer.upperPlan(), comparer);
     }
-    throw new IllegalArgumentException(
+    throw new FingeringException(
         "No plan of 'compare' stays in %s position here; choose first, third (it stays in %s), second or free, or ask for the position with --show %s=8, eight notes in %s."
             .formatted(wanted.display(), comparer.upper().display(), wanted, wanted.display()));
   }
@@ -75,7 +76,7 @@ public record PlanName(Optional<Position> position) {
   private static Plan chosen(Optional<Plan> plan, PlanComparer comparer) {
     return plan.orElseThrow(
         () ->
-            new IllegalArgumentException(
+            new FingeringException(
                 "No fingering of this passage shows what that plan must show (a stay in "
                     + comparer.upper().display()
                     + " position, or 1st to 3rd); choose first or free."));

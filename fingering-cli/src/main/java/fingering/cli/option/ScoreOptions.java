@@ -8,6 +8,7 @@ import fingering.musicxml.reading.PartInfo;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
@@ -75,7 +76,7 @@ public final class ScoreOptions extends PartOptions {
   public static <T> T converted(java.util.function.Supplier<T> reading) {
     try {
       return reading.get();
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw new TypeConversionException(e.getMessage());
     }
   }

@@ -5,6 +5,7 @@ import fingering.musicxml.SelectionException;
 import fingering.musicxml.reading.PartInfo;
 import fingering.player.FingerPattern;
 import fingering.player.Player;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import java.nio.file.Path;
@@ -30,7 +31,7 @@ public record Student(String file, Player player) {
       return new Student(file.toString(), Player.parse(file.toString(), text));
     } catch (SelectionException e) {
       throw e;
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw new SelectionException(e.getMessage() + ".");
     }
   }
@@ -48,7 +49,7 @@ public record Student(String file, Player player) {
     try {
       Instruments.standard().size(of, player.size().get());
       return player.size();
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw new SelectionException(file + ": " + e.getMessage() + ".");
     }
   }

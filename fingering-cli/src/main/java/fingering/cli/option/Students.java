@@ -6,6 +6,7 @@ import fingering.musicxml.SelectionException;
 import fingering.musicxml.reading.PartInfo;
 import fingering.player.Player;
 import fingering.scoring.rules.PlayerGroup;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import java.util.Optional;
@@ -46,7 +47,7 @@ public record Students(ImmutableList<Student> known) {
   public Optional<Instrument> instrument() {
     try {
       return section().instrument();
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw new SelectionException(files() + ": " + e.getMessage() + ".");
     }
   }

@@ -5,6 +5,7 @@ import fingering.musicxml.SelectionException;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
 import fingering.scoring.rules.StandardRules;
+import fingering.tables.FingeringException;
 import fingering.tempo.PlayerSpeed;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -68,7 +69,7 @@ public final class WeightsOptions {
       return Weights.parse(file.toString(), SmallFile.text(file, "weights"), StandardRules.all());
     } catch (SelectionException e) {
       throw e;
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw new SelectionException(e.getMessage() + ".");
     }
   }

@@ -9,6 +9,7 @@ import fingering.music.Tempo;
 import fingering.practice.BeatConversion;
 import fingering.practice.Journal;
 import fingering.practice.JournalEntry;
+import fingering.tables.FingeringException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
@@ -86,13 +87,13 @@ public final class ProgressSvg {
    * The picture.
    *
    * @param goal the tempo to be reached
-   * @throws IllegalArgumentException if no tempo is written down
+   * @throws FingeringException if no tempo is written down
    */
   public static String of(Journal journal, Optional<Tempo> goal, Size size) {
     return drawn(journal, goal, size)
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new FingeringException(
                     "No clean tempo is in the journal yet, so there is nothing to draw: add one"
                         + " with 'journal add'."));
   }

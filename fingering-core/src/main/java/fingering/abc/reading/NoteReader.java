@@ -3,6 +3,7 @@ package fingering.abc.reading;
 import fingering.abc.reading.PendingNote.DraftHead;
 import fingering.abc.syntax.LineCursor;
 import fingering.abc.syntax.MeasureAccidentals;
+import fingering.tables.FingeringException;
 import fingering.tables.Letter;
 import fingering.tables.Pitch;
 import java.util.Optional;
@@ -64,7 +65,7 @@ final class NoteReader {
               Letter.valueOf(String.valueOf(Character.toUpperCase(letter))),
               0,
               octave + setting.clef().octaves());
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw start.wrong("this note is higher or lower than all music: take some , or ' out.");
     }
     return signs.isEmpty() ? plain(natural, setting, held, other) : typed(signs, natural, start);

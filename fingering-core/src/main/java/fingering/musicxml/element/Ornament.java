@@ -2,6 +2,7 @@ package fingering.musicxml.element;
 
 import com.google.common.collect.ImmutableSet;
 import fingering.music.KeySignature;
+import fingering.tables.FingeringException;
 import fingering.tables.Pitch;
 import jakarta.xml.bind.JAXBElement;
 import java.util.List;
@@ -117,7 +118,7 @@ public record Ornament(boolean turn, OptionalInt accidental, OptionalInt semiton
       Pitch upper = new Pitch(natural.letter(), alter, natural.octave());
       int step = upper.midi() - note.midi();
       return step > 0 && step <= FURTHEST ? Optional.of(upper) : above(note, 2);
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       return above(note, 2);
     }
   }
@@ -126,7 +127,7 @@ public record Ornament(boolean turn, OptionalInt accidental, OptionalInt semiton
   public static Optional<Pitch> above(Pitch note, int semitones) {
     try {
       return Optional.of(Pitch.spelled(note.letterNumber() + 1, note.midi() + semitones));
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       return Optional.empty();
     }
   }

@@ -2,6 +2,7 @@ package fingering.musicxml.element;
 
 import fingering.music.BeatUnit;
 import fingering.music.Tempo;
+import fingering.tables.FingeringException;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -43,7 +44,7 @@ public record TempoMark(int measure, BigFraction onset, Tempo tempo, boolean hea
     BeatUnit unit;
     try {
       unit = new BeatUnit(metronome.getBeatUnit().strip(), metronome.getBeatUnitDot().size());
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       // A note value that no player counts, such as a 128th.
       return Optional.empty();
     }
@@ -62,7 +63,7 @@ public record TempoMark(int measure, BigFraction onset, Tempo tempo, boolean hea
     }
     try {
       return Optional.of(new Tempo(unit, perMinute));
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       return Optional.empty();
     }
   }

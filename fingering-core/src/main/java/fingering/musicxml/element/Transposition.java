@@ -1,5 +1,6 @@
 package fingering.musicxml.element;
 
+import fingering.tables.FingeringException;
 import fingering.tables.Pitch;
 
 /**
@@ -24,7 +25,7 @@ public record Transposition(int diatonic, int chromatic) {
   /**
    * The sounding pitch. Octaves keep the spelling, other intervals move it by their letters.
    *
-   * @throws IllegalArgumentException if no pitch is that high or low
+   * @throws FingeringException if no pitch is that high or low
    */
   public Pitch apply(Pitch written) {
     if (chromatic % Pitch.OCTAVE == 0) {

@@ -5,6 +5,7 @@ import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Maps;
 import fingering.musicxml.UnreadableScoreException;
+import fingering.tables.FingeringException;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
@@ -32,13 +33,13 @@ public record ScoreLimits(ImmutableMap<ScoreLimit, Long> figures) {
   /**
    * Checks the figures.
    *
-   * @throws IllegalArgumentException if a limit has none, or one out of its range
+   * @throws FingeringException if a limit has none, or one out of its range
    */
   public ScoreLimits {
     for (ScoreLimit limit : ScoreLimit.values()) {
       Long figure = figures.get(limit);
       if (figure == null || figure < limit.least() || figure > limit.most()) {
-        throw new IllegalArgumentException(
+        throw new FingeringException(
             "The limit '%s' (%s) is a number from %d to %d."
                 .formatted(limit.key(), limit.words(), limit.least(), limit.most()));
       }
@@ -53,7 +54,7 @@ public record ScoreLimits(ImmutableMap<ScoreLimit, Long> figures) {
   /**
    * These limits with another figure for one of them.
    *
-   * @throws IllegalArgumentException if the figure is out of its range
+   * @throws FingeringException if the figure is out of its range
    */
   public ScoreLimits with(ScoreLimit limit, long figure) {
     Map<ScoreLimit, Long> changed = new EnumMap<>(figures);
@@ -65,14 +66,14 @@ public record ScoreLimits(ImmutableMap<ScoreLimit, Long> figures) {
    * These limits with the figures of a text such as {@code measures=20000,bytes=64M}; K, M and G
    * stand for 1024, 1024² and 1024³.
    *
-   * @throws IllegalArgumentException if the text is no such list, or a figure is out of its range
+   * @throws FingeringException if the text is no such list, or a figure is out of its range
    */
   public ScoreLimits with(String text) {
     ScoreLimits limits = this;
     for (String setting : Splitter.on(',').split(Ascii.toLowerCase(text))) {
       Matcher parts = SETTING.matcher(setting);
       if (!parts.matches()) {
-        throw new IllegalArgumentException(
+        throw new FingeringException(
             "'%s' is no limit: write a name and a number, such as measures=20000 or bytes=64M."
                 .formatted(setting.strip()));
       }
@@ -90,7 +91,7 @@ public record ScoreLimits(ImmutableMap<ScoreLimit, Long> figures) {
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new FingeringException(
                     "There is no limit '%s': set one of %s."
                         .formatted(
                             key,

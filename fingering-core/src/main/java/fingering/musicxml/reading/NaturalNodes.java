@@ -1,6 +1,7 @@
 package fingering.musicxml.reading;
 
 import fingering.musicxml.element.Transposition;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Node;
 import fingering.tables.OpenString;
@@ -104,7 +105,7 @@ final class NaturalNodes {
   static Optional<Pitch> above(Pitch pitch, int semitones) {
     try {
       return Optional.of(Transposition.ofSemitones(semitones).apply(pitch));
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       return Optional.empty();
     }
   }

@@ -22,6 +22,7 @@ import fingering.musicxml.timeline.StringMarks;
 import fingering.musicxml.timeline.TrillUpperNotes;
 import fingering.musicxml.timeline.TuningMarks;
 import fingering.musicxml.xml.XmlText;
+import fingering.tables.FingeringException;
 import fingering.tables.Letter;
 import fingering.tables.Pitch;
 import java.math.BigDecimal;
@@ -332,7 +333,7 @@ final class PartWalk {
     }
     try {
       return new Pitch(Letter.valueOf(pitch.getStep().name()), alter, pitch.getOctave());
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       throw clock.unreadable("is out of all range", "note");
     }
   }

@@ -4,6 +4,7 @@ import fingering.musicxml.element.Ornament;
 import fingering.musicxml.element.WrittenNote;
 import fingering.musicxml.timeline.PartTimeline;
 import fingering.musicxml.timeline.PartTimeline.Slot;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import java.util.Optional;
@@ -65,7 +66,7 @@ final class PitchReading {
   /**
    * A note at the pitch at which it sounds as printed.
    *
-   * @throws IllegalArgumentException if no pitch is that high or low
+   * @throws FingeringException if no pitch is that high or low
    */
   HeardNote asPrinted(WrittenNote note) {
     Pitch pitch = sounding(note.pitch(), note);
@@ -83,7 +84,7 @@ final class PitchReading {
   private Optional<Pitch> upper(Pitch written, WrittenNote note, Pitch pitch) {
     try {
       return Optional.of(sounding(written, note));
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       return Ornament.above(pitch, 2);
     }
   }

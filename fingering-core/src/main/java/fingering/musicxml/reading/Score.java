@@ -15,6 +15,7 @@ import fingering.musicxml.reading.TieChains.Struck;
 import fingering.musicxml.timeline.PartTimeline;
 import fingering.musicxml.timeline.PartTimeline.Slot;
 import fingering.musicxml.xml.XmlText;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Tuning;
 import java.util.ArrayList;
@@ -320,7 +321,7 @@ public final class Score {
       WrittenNote note, PitchReading pitches, PartInfo info, ImmutableList<Measure> measures) {
     try {
       return pitches.asPrinted(note);
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       Place place = measures.get(note.measure()).place(note.onset());
       throw new UnreadableScoreException(
           "%s in %s, %s, transposes out of all range: mend the transposition in your notation program and export the score again."

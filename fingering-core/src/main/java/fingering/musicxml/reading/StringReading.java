@@ -8,6 +8,7 @@ import fingering.music.PrintedString;
 import fingering.music.PrintedString.End;
 import fingering.musicxml.timeline.PartTimeline;
 import fingering.musicxml.timeline.StringMarks.Stretch;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
 import fingering.tables.StringNames;
@@ -79,7 +80,7 @@ record StringReading(ImmutableList<PrintedString> asked, ImmutableList<String> r
   private static Optional<OpenString> string(Stretch stretch, Instrument instrument) {
     try {
       return Optional.of(StringNames.of(instrument).find(stretch.string()));
-    } catch (IllegalArgumentException e) {
+    } catch (FingeringException e) {
       return Optional.empty();
     }
   }

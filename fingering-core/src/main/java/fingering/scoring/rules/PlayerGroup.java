@@ -12,6 +12,7 @@ import fingering.scoring.NoteRule;
 import fingering.scoring.Transition;
 import fingering.scoring.TransitionRule;
 import fingering.scoring.Weights;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import java.util.Comparator;
@@ -40,11 +41,11 @@ public record PlayerGroup(ImmutableList<Player> players) {
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if there is no player
+   * @throws FingeringException if there is no player
    */
   public PlayerGroup {
     if (players.isEmpty()) {
-      throw new IllegalArgumentException("a section without players; name one at least");
+      throw new FingeringException("a section without players; name one at least");
     }
   }
 
@@ -120,7 +121,7 @@ public record PlayerGroup(ImmutableList<Player> players) {
   /**
    * What they play; empty where no player says.
    *
-   * @throws IllegalArgumentException if they play different instruments
+   * @throws FingeringException if they play different instruments
    */
   public Optional<Instrument> instrument() {
     ImmutableList<Instrument> played =
@@ -129,7 +130,7 @@ public record PlayerGroup(ImmutableList<Player> players) {
             .distinct()
             .collect(ImmutableList.toImmutableList());
     if (played.size() > 1) {
-      throw new IllegalArgumentException(
+      throw new FingeringException(
           "a section plays one instrument, and these players play the "
               + played.get(0).spoken()
               + " and the "

@@ -13,6 +13,7 @@ import com.google.common.collect.ImmutableMap;
 import fingering.musicxml.Refusal;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
+import fingering.tables.FingeringException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,14 +67,14 @@ class ScoreLimitsTest {
       })
   void whatIsNoLimitIsRefused(String text) {
     assertThatThrownBy(() -> ScoreLimits.USUAL.with(text))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessageContaining("write a name and a number");
   }
 
   @Test
   void anUnknownLimitIsAnsweredWithThoseThereAre() {
     assertThatThrownBy(() -> ScoreLimits.USUAL.with("pages=5"))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessage(
             "There is no limit 'pages': set one of bytes, unpacked, ratio, files, nesting, parts, measures, notes.");
   }
@@ -83,18 +84,18 @@ class ScoreLimitsTest {
   void figuresOutOfRangeAreRefusedWithTheRange(ScoreLimit limit) {
     for (long figure : new long[] {limit.least() - 1, limit.most() + 1, Long.MAX_VALUE}) {
       assertThatThrownBy(() -> ScoreLimits.USUAL.with(limit, figure))
-          .isInstanceOf(IllegalArgumentException.class)
+          .isInstanceOf(FingeringException.class)
           .hasMessageContaining("from %d to %d".formatted(limit.least(), limit.most()));
     }
     assertThat(ScoreLimits.USUAL.with(limit, limit.most()).of(limit)).isEqualTo(limit.most());
     assertThat(ScoreLimits.USUAL.with(limit, limit.least()).of(limit)).isEqualTo(limit.least());
     assertThatThrownBy(() -> ScoreLimits.USUAL.with(limit.key() + "=999999999999999G"))
-        .isInstanceOf(IllegalArgumentException.class);
+        .isInstanceOf(FingeringException.class);
   }
 
   @Test
   void everyLimitHasAFigure() {
     assertThatThrownBy(() -> new ScoreLimits(ImmutableMap.of(ScoreLimit.BYTES, 5L)))
-        .isInstanceOf(IllegalArgumentException.class);
+        .isInstanceOf(FingeringException.class);
   }
 }

@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fingering.musicxml.UnreadableScoreException;
+import fingering.tables.FingeringException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,7 +26,7 @@ class ScoreMarkerRefusalsTest {
             () ->
                 ScoreMarker.mark(
                     measure("<note/><note/>"), List.of(all(at(part, measure, note), "1", 1, "a"))))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessageContaining("part %d, measure %d, note %d".formatted(part, measure, note));
   }
 
@@ -33,7 +34,7 @@ class ScoreMarkerRefusalsTest {
   void aNoteMarkedTwiceIsRefused() {
     assertThatThrownBy(
             () -> ScoreMarker.mark(measure("<note/>"), List.of(finger(0, "1"), string(0, 1))))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(FingeringException.class)
         .hasMessageContaining("part 0, measure 0, note 0");
   }
 
@@ -71,16 +72,16 @@ class ScoreMarkerRefusalsTest {
   @ParameterizedTest
   @ValueSource(strings = {"5", "", "t", "01", "10"})
   void onlyFingersOfTheHandAreFingers(String finger) {
-    assertThatThrownBy(() -> finger(0, finger)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> finger(0, finger)).isInstanceOf(FingeringException.class);
   }
 
   @Test
   void impossibleStringsAndWordsAreRefused() {
-    assertThatThrownBy(() -> string(0, 0)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> string(0, 0)).isInstanceOf(FingeringException.class);
     for (String text : List.of("", "  ", "a\u0000", "\uD834", "\uFFFE")) {
-      assertThatThrownBy(() -> words(0, text)).isInstanceOf(IllegalArgumentException.class);
+      assertThatThrownBy(() -> words(0, text)).isInstanceOf(FingeringException.class);
     }
-    assertThatThrownBy(() -> at(0, -1, 0)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> at(0, -1, 0)).isInstanceOf(FingeringException.class);
     assertThat(at(0, 2, 0)).isGreaterThan(at(0, 1, 9)).isLessThan(at(1, 0, 0));
   }
 }

@@ -1,13 +1,14 @@
 package fingering.scoring.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.LeftHand;
 import fingering.player.Player;
 import fingering.scoring.CostRule;
 import fingering.scoring.Weights;
+import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import java.util.Optional;
@@ -126,13 +127,14 @@ class PlayerGroupTest {
     PlayerGroup mixed =
         new PlayerGroup(
             ImmutableList.of(player("instrument = viola"), player("instrument = cello")));
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(mixed::instrument)
         .withMessageContaining("play the viola and the cello");
     assertThat(
             new PlayerGroup(ImmutableList.of(player("instrument = viola"), Player.UNKNOWN))
                 .instrument())
         .isEqualTo(Optional.of(Instruments.standard().named("viola")));
-    assertThatIllegalArgumentException().isThrownBy(() -> new PlayerGroup(ImmutableList.of()));
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> new PlayerGroup(ImmutableList.of()));
   }
 }

@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
-/** What {@code docs/check.md} lists is all there is. */
+/** What {@code docs/arrangers.md} lists is all there is. */
 class CheckPageTest {
 
   @Test
@@ -25,6 +25,6 @@ class CheckPageTest {
   }
 
   private static String page() throws IOException {
-    return Files.readString(Path.of("..", "docs", "check.md"));
+    return Files.readString(Path.of("..", "docs", "arrangers.md"));
   }
 }

@@ -37,7 +37,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
-/** The life of one note as {@code docs/contributing/architecture.md} tells it, against the program. */
+/**
+ * The life of one note as {@code docs/contributing/architecture.md} tells it, against the program.
+ */
 class ArchitecturePageTest {
   private static final Path DOCS = Path.of("..", "docs");
 

@@ -37,7 +37,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
-/** The life of one note as {@code docs/architecture.md} tells it, against the program. */
+/**
+ * The life of one note as {@code docs/contributing/architecture.md} tells it, against the program.
+ */
 class ArchitecturePageTest {
   private static final Path DOCS = Path.of("..", "docs");
 
@@ -143,7 +145,7 @@ class ArchitecturePageTest {
                         .formatted(name(charge), charge.amount(), charge.weight(), charge.cost()))
             .collect(joining("\n"))
         + "\n%-22s           %3d"
-            .formatted("together", charges.stream().mapToLong(Charge::cost).sum());
+            .formatted("total", charges.stream().mapToLong(Charge::cost).sum());
   }
 
   private String name(Charge charge) {
@@ -167,7 +169,7 @@ class ArchitecturePageTest {
         layers (moments)            %d
         nodes (grips)               %d, here %d
         edges (changes of grip)     %d
-        ways from end to end        a number of %d digits
+        paths from end to end       a number of %d digits
         """
             .formatted(
                 grips.size(),
@@ -184,7 +186,7 @@ class ArchitecturePageTest {
     Placement taken = way.plan().notes().get(index).placement();
     return "%-28s%d points"
         .formatted(
-            "best way with %s on %s, %s"
+            "best path with %s on %s, %s"
                 .formatted(
                     taken.finger().symbol(),
                     RomanNumeral.of(taken.string()),
@@ -196,7 +198,7 @@ class ArchitecturePageTest {
   private static List<String> blocks() throws IOException {
     List<String> blocks = new ArrayList<>();
     String last = "";
-    for (String line : Files.readAllLines(DOCS.resolve("architecture.md"))) {
+    for (String line : Files.readAllLines(DOCS.resolve("contributing/architecture.md"))) {
       if (line.startsWith("    ")) {
         if (last.startsWith("    ")) {
           blocks.set(blocks.size() - 1, blocks.get(blocks.size() - 1) + "\n" + line.substring(4));

@@ -9,14 +9,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What docs/briefs.md and docs/check-command.md show, against what the commands print. */
+/** What docs/briefs.md shows, against what the commands print. */
 class BriefsPageTest {
   private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
   private static final String COMMAND = "fingering ";
 
   /** The commands on the demo that write no file and read none but the score. */
   static Stream<DocumentedCommand> examples() {
-    return Stream.of("briefs.md", "check-command.md")
+    return Stream.of("briefs.md")
         .map(DocumentedCommand.DOCS::resolve)
         .flatMap(page -> DocumentedCommand.of(page).stream())
         .filter(example -> example.command().matches(".* docs/\\S+\\.musicxml.*"))

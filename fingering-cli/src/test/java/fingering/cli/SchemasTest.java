@@ -253,7 +253,7 @@ final class SchemasTest {
   @MethodSource("names")
   void everyFieldIsExplained(String name) {
     String handbook =
-        Stream.of("json.md", "briefs.md", "audition.md", "check-command.md")
+        Stream.of("json.md", "briefs.md", "audition.md", "arrangers.md")
             .map(page -> read(DocumentedCommand.DOCS.resolve(page)))
             .reduce("", String::concat);
     for (ObjectNode object : all(tree(name))) {

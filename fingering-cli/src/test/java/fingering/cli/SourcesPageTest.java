@@ -63,7 +63,7 @@ class SourcesPageTest {
 
   @BeforeAll
   static void readPageAndFiles() throws IOException {
-    page = Files.readString(PROJECT.resolve("docs").resolve("sources.md"));
+    page = Files.readString(PROJECT.resolve("docs/contributing/sources.md"));
     sources =
         rows("| Key |")
             .map(cells -> new Source(code(cells.get(0)), code(cells.get(cells.size() - 1))))

@@ -20,7 +20,7 @@ class AdvisoriesTest {
   @BeforeEach
   void readList() throws IOException {
     advisories =
-        Files.readAllLines(Path.of("../docs/advisories.tsv")).stream()
+        Files.readAllLines(Path.of("../docs/contributing/advisories.tsv")).stream()
             .filter(line -> !line.startsWith("#"))
             .map(Advisory::of)
             .toList();

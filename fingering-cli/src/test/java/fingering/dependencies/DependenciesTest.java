@@ -26,7 +26,7 @@ class DependenciesTest {
 
   @Test
   void listNamesEveryLibraryWithItsVersionAndLicence() throws IOException {
-    String page = Files.readString(Path.of("../docs/dependencies.md"));
+    String page = Files.readString(Path.of("../docs/contributing/dependencies.md"));
     assertThat(page)
         .contains(
             "## In the jar\n\n" + table(true) + "\n",

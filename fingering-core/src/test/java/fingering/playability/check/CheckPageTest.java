@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
-/** What {@code docs/check.md} lists is all there is. */
+/** What {@code docs/arrangers.md} lists is all there is. */
 class CheckPageTest {
 
   @Test
@@ -27,6 +27,6 @@ class CheckPageTest {
   }
 
   private static String page() throws IOException {
-    return Files.readString(Path.of("..", "docs", "check.md"));
+    return Files.readString(Path.of("..", "docs", "arrangers.md"));
   }
 }

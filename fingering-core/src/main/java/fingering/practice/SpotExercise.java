@@ -118,7 +118,7 @@ public record SpotExercise(
    * @throws fingering.musicxml.UnwritableScoreException as above
    */
   public StagedScore unfinished(Path target) {
-    return file().unfinished(text(), target);
+    return file().stage(text(), target);
   }
 
   private ScoreFile file() {

@@ -191,7 +191,7 @@ class OddScoresTest {
   @Test
   void aMillionEmptyMeasuresAreRefusedUnlessTheyAreAllowed() {
     String many = violin(measure("1", START, note("D5", 16)), "<measure/>".repeat(1_000_000));
-    ScoreLimits more = ScoreLimits.USUAL.with("measures=1000001");
+    ScoreLimits more = ScoreLimits.DEFAULT.with("measures=1000001");
 
     assertThat(Refusal.of(() -> read(many)))
         .contains("more than 500000 measures in all parts", "--limit measures=NUMBER");

@@ -244,7 +244,7 @@ class OneStringTest {
             measure("3", words("loco"), note("F4", 16)));
     Passage passage = read(score).passage(PassageRequest.WHOLE.withMeasures("2-3"));
     assertThat(held(passage)).containsExactly("E4 on 4");
-    Passage ignored = read(score).passage(PassageRequest.WHOLE.ignoringStringWords());
+    Passage ignored = read(score).passage(PassageRequest.WHOLE.ignoringWords());
     assertThat(ignored.oneString()).isEmpty();
     assertThat(ignored.remarks().toString()).doesNotContain("string");
   }

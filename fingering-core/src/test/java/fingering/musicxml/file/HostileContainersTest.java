@@ -121,7 +121,7 @@ class HostileContainersTest {
 
   @Test
   void whatUnpacksToMoreThanTheLimitIsRefused() throws IOException {
-    ScoreLimits small = ScoreLimits.USUAL.with("unpacked=1M");
+    ScoreLimits small = ScoreLimits.DEFAULT.with("unpacked=1M");
     Path file = zip(CONTAINER, container("s.xml"), "s.xml", SCORE + " ".repeat(2 << 20));
 
     assertThat(ScoreFile.read(file).text()).startsWith(SCORE);
@@ -133,7 +133,7 @@ class HostileContainersTest {
   void manyFilesBesideTheScoreCountTogether() throws IOException {
     String big = " ".repeat(700 << 10);
     Path file = zip(CONTAINER, container("s.xml"), "s.xml", SCORE, "a.bin", big, "b.bin", big);
-    ScoreFile score = ScoreFile.read(file, ScoreLimits.USUAL.with("unpacked=1M"));
+    ScoreFile score = ScoreFile.read(file, ScoreLimits.DEFAULT.with("unpacked=1M"));
     Path target = folder.resolve("b.mxl");
 
     assertThat(Refusal.of(() -> score.writeMarked(SCORE, target))).contains("when unpacked");
@@ -172,7 +172,7 @@ class HostileContainersTest {
   void aFileThatIsLargerThanTheLimitIsRefused() throws IOException {
     Path plain = Files.writeString(folder.resolve("a.xml"), SCORE + " ".repeat(5_000));
     Path packed = zip("s.xml", SCORE);
-    ScoreLimits small = ScoreLimits.USUAL.with("bytes=100");
+    ScoreLimits small = ScoreLimits.DEFAULT.with("bytes=100");
 
     for (Path file : new Path[] {plain, packed}) {
       assertThat(Refusal.of(() -> ScoreFile.read(file, small)))

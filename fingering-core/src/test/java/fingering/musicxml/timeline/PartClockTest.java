@@ -1,4 +1,4 @@
-package fingering.musicxml.element;
+package fingering.musicxml.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -19,7 +19,7 @@ class PartClockTest {
   @BeforeEach
   void beginsWithFourDivisions() {
     clock.beginMeasure("1");
-    clock.divide(BigDecimal.valueOf(4));
+    clock.divisions(BigDecimal.valueOf(4));
   }
 
   private static BigDecimal divisions(long count) {
@@ -43,7 +43,7 @@ class PartClockTest {
     note(4);
     note(2);
     assertThat(clock.here()).isEqualTo(quarters(3, 2));
-    clock.divide(divisions(3));
+    clock.divisions(divisions(3));
     note(1);
     assertThat(clock.here()).isEqualTo(quarters(11, 6));
   }
@@ -94,9 +94,9 @@ class PartClockTest {
   @Test
   void placeNearbyIsNoEarlierThanTheMeasure() {
     note(6);
-    assertThat(clock.away(divisions(-2))).isEqualTo(quarters(1, 1));
-    assertThat(clock.away(new BigDecimal("0.5"))).isEqualTo(quarters(13, 8));
-    assertThat(clock.away(divisions(-7))).isEqualTo(BigFraction.ZERO);
+    assertThat(clock.offset(divisions(-2))).isEqualTo(quarters(1, 1));
+    assertThat(clock.offset(new BigDecimal("0.5"))).isEqualTo(quarters(13, 8));
+    assertThat(clock.offset(divisions(-7))).isEqualTo(BigFraction.ZERO);
     assertThat(clock.here()).isEqualTo(quarters(3, 2));
   }
 
@@ -110,7 +110,7 @@ class PartClockTest {
         .contains("out of all range");
     assertThat(Refusal.of(() -> clock.forward(divisions(400_001))))
         .contains("longer than 100000 quarter notes");
-    assertThat(Refusal.of(() -> clock.divide(BigDecimal.ZERO))).contains("above 0");
+    assertThat(Refusal.of(() -> clock.divisions(BigDecimal.ZERO))).contains("above 0");
   }
 
   @Property(tries = 200)
@@ -120,7 +120,7 @@ class PartClockTest {
       @ForAll @IntRange(min = 0, max = 4000) int back) {
     PartClock any = new PartClock("Viola");
     any.beginMeasure("1");
-    any.divide(divisions(divisions));
+    any.divisions(divisions(divisions));
     any.forward(divisions(on));
     any.backup(divisions(back));
     assertThat(any.here()).isEqualTo(quarters(Math.max(0, on - back), divisions));

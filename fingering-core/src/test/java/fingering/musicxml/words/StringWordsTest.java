@@ -1,9 +1,9 @@
-package fingering.musicxml.timeline;
+package fingering.musicxml.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.musicxml.timeline.StringWords.Asked;
-import fingering.musicxml.timeline.StringWords.Kind;
+import fingering.musicxml.words.StringWords.Instruction;
+import fingering.musicxml.words.StringWords.Kind;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Orchestration (from memory); the others are common practice, no source.
  */
 class StringWordsTest {
-  private static List<Asked> read(String words) {
+  private static List<Instruction> read(String words) {
     return StringWords.standard().read(words, false);
   }
 
@@ -73,7 +73,7 @@ class StringWordsTest {
         "Ⅳ corda | 4",
       })
   void wordsNameOneString(String words, String string) {
-    assertThat(read(words)).containsExactly(new Asked(Kind.STRING, string));
+    assertThat(read(words)).containsExactly(new Instruction(Kind.STRING, string));
   }
 
   @ParameterizedTest
@@ -124,13 +124,13 @@ class StringWordsTest {
         "col legno"
       })
   void aPlaceOfTheBowIsNoString(String words) {
-    assertThat(read(words)).extracting(Asked::kind).containsExactly(Kind.PLACE);
+    assertThat(read(words)).extracting(Instruction::kind).containsExactly(Kind.PLACE);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"ord.", "nat.", "naturale", "modo ordinario", "gewöhnlich", "pos. nat."})
   void wordsGoBackToWhatIsUsual(String words) {
-    assertThat(read(words)).extracting(Asked::kind).containsExactly(Kind.USUAL);
+    assertThat(read(words)).extracting(Instruction::kind).containsExactly(Kind.USUAL);
   }
 
   @ParameterizedTest
@@ -144,13 +144,13 @@ class StringWordsTest {
         "sul III + IV"
       })
   void wordsGiveStringsBackOrLeaveAChoice(String words) {
-    assertThat(read(words)).extracting(Asked::kind).containsExactly(Kind.ENDS);
+    assertThat(read(words)).extracting(Instruction::kind).containsExactly(Kind.ENDS);
   }
 
   @Test
   void severalThingsInOneLineAreReadInTheirOrder() {
     assertThat(read("arco, sul D, sul pont."))
-        .extracting(Asked::kind)
+        .extracting(Instruction::kind)
         .containsExactly(Kind.BOW, Kind.STRING, Kind.PLACE);
   }
 
@@ -158,14 +158,14 @@ class StringWordsTest {
   @Test
   void aBareNumeralIsAStringWhereALineBeginsWithIt() {
     StringWords words = StringWords.standard();
-    assertThat(words.read("IV", true)).containsExactly(new Asked(Kind.STRING, "4"));
-    assertThat(words.read(" III  ", true)).containsExactly(new Asked(Kind.STRING, "3"));
+    assertThat(words.read("IV", true)).containsExactly(new Instruction(Kind.STRING, "4"));
+    assertThat(words.read(" III  ", true)).containsExactly(new Instruction(Kind.STRING, "3"));
     assertThat(words.read("cresc.", true)).isEmpty();
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"thumb on D", "Daumen auf A"})
   void theNoteUnderTheThumbIsNoString(String words) {
-    assertThat(read(words)).extracting(Asked::kind).containsExactly(Kind.THUMB);
+    assertThat(read(words)).extracting(Instruction::kind).containsExactly(Kind.THUMB);
   }
 }

@@ -55,7 +55,7 @@ final class RefusedWritingTest {
 
     for (Path target : List.of(score, hard, soft, around)) {
       assertThat(Session.of("plan", score, "--write", target).refused(2).err())
-          .contains("is the score that was read, and is never written over");
+          .contains("is the score that was read and is never overwritten");
     }
     assertThat(score).hasSameBinaryContentAs(DEMO);
     assertThat(names()).containsExactly("hard.musicxml", "part.musicxml", "soft.musicxml");
@@ -84,7 +84,7 @@ final class RefusedWritingTest {
   @Test
   void aNameThatNoDiskTakesIsRefused() throws IOException {
     assertThat(refused(folder.resolve("n".repeat(300) + ".musicxml")))
-        .contains("name not too long");
+        .contains("name is not too long");
     assertThat(names()).isEmpty();
   }
 

@@ -34,7 +34,7 @@ public record TupletSpecifier(int actual, int normal, int notes, LineCursor star
     }
     if (normal.isEmpty() && (actual < 2 || actual > MOST_SHORT)) {
       throw start.error(
-          "a tuplet of %d notes needs the number of notes in whose time it is played: write it too, as in (%d:8."
+          "a tuplet of %d needs the number of notes in whose time it is played: write both numbers, as in (%d:8."
               .formatted(actual, actual));
     }
     TupletSpecifier sign =

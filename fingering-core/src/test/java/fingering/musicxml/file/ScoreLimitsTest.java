@@ -65,23 +65,23 @@ class ScoreLimitsTest {
         "notes=1,",
         "bytes=1T"
       })
-  void whatIsNoLimitIsRefused(String text) {
+  void invalidLimitsAreRefused(String text) {
     assertThatThrownBy(() -> ScoreLimits.DEFAULT.with(text))
         .isInstanceOf(FingeringException.class)
         .hasMessageContaining("write a name and a number");
   }
 
   @Test
-  void anUnknownLimitIsAnsweredWithThoseThereAre() {
+  void anUnknownLimitIsRefusedWithAList() {
     assertThatThrownBy(() -> ScoreLimits.DEFAULT.with("pages=5"))
         .isInstanceOf(FingeringException.class)
         .hasMessage(
-            "There is no limit 'pages': set one of bytes, unpacked, ratio, files, nesting, parts, measures, notes.");
+            "'pages' is not the name of a limit: use one of bytes, unpacked, ratio, files, nesting, parts, measures, notes.");
   }
 
   @ParameterizedTest
   @EnumSource(ScoreLimit.class)
-  void figuresOutOfRangeAreRefusedWithTheRange(ScoreLimit limit) {
+  void valuesOutOfRangeAreRefusedWithTheRange(ScoreLimit limit) {
     for (long figure : new long[] {limit.min() - 1, limit.max() + 1, Long.MAX_VALUE}) {
       assertThatThrownBy(() -> ScoreLimits.DEFAULT.with(limit, figure))
           .isInstanceOf(FingeringException.class)
@@ -94,7 +94,7 @@ class ScoreLimitsTest {
   }
 
   @Test
-  void everyLimitHasAFigure() {
+  void everyLimitHasAValue() {
     assertThatThrownBy(() -> new ScoreLimits(ImmutableMap.of(ScoreLimit.BYTES, 5L)))
         .isInstanceOf(FingeringException.class);
   }

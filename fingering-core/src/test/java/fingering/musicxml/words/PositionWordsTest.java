@@ -60,7 +60,7 @@ class PositionWordsTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"thumb on D", "thumb pos.", "Daumenlage", "avec le pouce", "capotasto"})
-  void theThumbEndsThePositionBeforeAndNamesNone(String words) {
+  void theThumbEndsThePreviousPositionAndNamesNone(String words) {
     assertThat(read(words)).contains(new Instruction(Kind.THUMB, Optional.empty()));
   }
 

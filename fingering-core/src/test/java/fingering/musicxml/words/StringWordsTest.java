@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Words as they are printed in parts. The forms marked A are told in S. Adler, The Study of
+ * Words as they are printed in parts. The forms marked A are from S. Adler, The Study of
  * Orchestration (from memory); the others are common practice, no source.
  */
 class StringWordsTest {
@@ -123,13 +123,13 @@ class StringWordsTest {
         "flautando",
         "col legno"
       })
-  void aPlaceOfTheBowIsNoString(String words) {
+  void aPlaceOfTheBowIsNotAString(String words) {
     assertThat(read(words)).extracting(Instruction::kind).containsExactly(Kind.PLACE);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"ord.", "nat.", "naturale", "modo ordinario", "gewöhnlich", "pos. nat."})
-  void wordsGoBackToWhatIsUsual(String words) {
+  void wordsReturnToNormal(String words) {
     assertThat(read(words)).extracting(Instruction::kind).containsExactly(Kind.USUAL);
   }
 
@@ -143,12 +143,12 @@ class StringWordsTest {
         "sul G/D",
         "sul III + IV"
       })
-  void wordsGiveStringsBackOrLeaveAChoice(String words) {
+  void wordsFreeStringsOrLeaveAChoice(String words) {
     assertThat(read(words)).extracting(Instruction::kind).containsExactly(Kind.ENDS);
   }
 
   @Test
-  void severalThingsInOneLineAreReadInTheirOrder() {
+  void severalInstructionsInOneLineAreReadInOrder() {
     assertThat(read("arco, sul D, sul pont."))
         .extracting(Instruction::kind)
         .containsExactly(Kind.BOW, Kind.STRING, Kind.PLACE);
@@ -156,7 +156,7 @@ class StringWordsTest {
 
   // A bare numeral is a movement as often as a string.
   @Test
-  void aBareNumeralIsAStringWhereALineBeginsWithIt() {
+  void aBareNumeralIsAStringIfALineBeginsAtIt() {
     StringWords words = StringWords.standard();
     assertThat(words.read("IV", true)).containsExactly(new Instruction(Kind.STRING, "4"));
     assertThat(words.read(" III  ", true)).containsExactly(new Instruction(Kind.STRING, "3"));
@@ -165,7 +165,7 @@ class StringWordsTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"thumb on D", "Daumen auf A"})
-  void theNoteUnderTheThumbIsNoString(String words) {
+  void theNoteUnderTheThumbIsNotAString(String words) {
     assertThat(read(words)).extracting(Instruction::kind).containsExactly(Kind.THUMB);
   }
 }

@@ -110,7 +110,7 @@ final class AbcTest {
   void aMarkedCopyNeverReplacesAFile() throws IOException {
     Path mine = Files.writeString(folder.resolve("mine.musicxml"), "my score");
     assertThat(Session.of("plan", "--abc", SCALE, "--write", mine).refused(2).err())
-        .contains("exists already");
+        .contains("already exists");
     assertThat(mine).hasContent("my score");
     Session.of("plan", "--abc", SCALE, "--write", folder.resolve("scale.abc")).refused(2);
     try (Stream<Path> files = Files.list(folder)) {

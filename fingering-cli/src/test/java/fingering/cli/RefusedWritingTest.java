@@ -39,7 +39,7 @@ final class RefusedWritingTest {
   void aFolderIsNotWrittenOver() throws IOException {
     Path target = Files.createDirectory(folder.resolve("copy.musicxml"));
 
-    assertThat(refused(target)).contains("copy.musicxml exists already");
+    assertThat(refused(target)).contains("copy.musicxml already exists");
     assertThat(Session.of("compare", DEMO, "--output", target).refused(2).err())
         .contains("exists already");
     assertThat(names()).containsExactly("copy.musicxml");
@@ -66,7 +66,7 @@ final class RefusedWritingTest {
     Path link = folder.resolve("link.musicxml");
     Files.createSymbolicLink(link, folder.resolve("elsewhere.musicxml"));
 
-    assertThat(refused(link)).contains("exists already");
+    assertThat(refused(link)).contains("already exists");
     assertThat(Session.of("compare", DEMO, "--output", link).refused(2).err())
         .contains("exists already");
     assertThat(names()).containsExactly("link.musicxml");

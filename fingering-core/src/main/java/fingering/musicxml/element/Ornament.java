@@ -41,7 +41,7 @@ public record Ornament(boolean turn, OptionalInt accidental, OptionalInt semiton
   private static final int LARGEST_STEP = 3;
 
   /** Returns the first ornament with an upper note, with the accidentals after it. */
-  public static Optional<Ornament> of(List<JAXBElement<?>> ornaments) {
+  static Optional<Ornament> of(List<JAXBElement<?>> ornaments) {
     Optional<Ornament> found = Optional.empty();
     for (JAXBElement<?> element : ornaments) {
       String name = element.getName().getLocalPart();
@@ -75,7 +75,7 @@ public record Ornament(boolean turn, OptionalInt accidental, OptionalInt semiton
   }
 
   /** Returns the same ornament with an accidental. */
-  public Ornament with(AccidentalMark mark) {
+  Ornament with(AccidentalMark mark) {
     // Below a turn, an accidental alters the lower note.
     boolean lower = turn && mark.getPlacement() == AboveBelow.BELOW;
     return accidental.isPresent() || lower || mark.getValue() == null

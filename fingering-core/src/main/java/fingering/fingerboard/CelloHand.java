@@ -155,7 +155,7 @@ final class CelloHand implements ThumbPositionHand {
     if (frame.shape() == Shape.CLOSED || finger == 3) {
       return false;
     }
-    int number = frame.position().halves() / 2;
+    int number = frame.position().number();
     int expected = finger == 1 ? number : finger == 2 ? number + 1 : number + 2;
     return letters != expected;
   }

@@ -109,7 +109,7 @@ final class ChartFingerings {
       return false;
     }
     int letters = name.letterNumber() - string.pitch().letterNumber();
-    int own = placement.frame().position().halves() / 2 + placement.finger().number() - 1;
+    int own = placement.frame().position().number() + placement.finger().number() - 1;
     return switch (placement.finger()) {
       case FIRST -> letters < own;
       case FOURTH -> letters > own;

@@ -137,7 +137,7 @@ class CelloExtensionTest {
   void aboveTheNeckTheFourthFingerLeavesTheString() {
     for (int midi = 57; midi <= 88; midi++) {
       assertThat(Taken.on("cello").on(Pitches.natural(midi).toString(), 1))
-          .filteredOn(p -> p.frame().position().halves() >= Position.of(5).halves())
+          .filteredOn(p -> p.frame().position().compareTo(Position.of(5)) >= 0)
           .extracting(Placement::finger)
           .doesNotContain(Finger.FOURTH);
     }
@@ -155,6 +155,6 @@ class CelloExtensionTest {
   void noExtensionStandsAboveFourthPosition() {
     assertThat(Fingerboard.of(CELLO, LeftHand.LARGE).frames())
         .filteredOn(frame -> frame.shape() == EXTENDED_BACK || frame.shape() == EXTENDED_FORWARD)
-        .allMatch(frame -> frame.position().halves() <= Position.FOURTH.halves());
+        .allMatch(frame -> frame.position().compareTo(Position.FOURTH) <= 0);
   }
 }

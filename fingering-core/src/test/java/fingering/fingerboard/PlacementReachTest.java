@@ -64,7 +64,7 @@ class PlacementReachTest {
             hand,
             (placement, reach) -> {
               Frame frame = placement.frame();
-              int letters = frame.position().halves() / 2 + placement.finger().number() - 1;
+              int letters = frame.position().number() + placement.finger().number() - 1;
               double off = placement.semitones() - 12 / 7.0 * letters;
               if (off > 1.75) {
                 assertThat(placement.finger()).isEqualTo(Finger.FOURTH);

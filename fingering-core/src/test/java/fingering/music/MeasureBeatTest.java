@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import fingering.tables.FingeringException;
+import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -45,7 +46,7 @@ class MeasureBeatTest {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> MeasureBeat.parse(written).in(PASSAGE))
         .withMessageStartingWith("No note begins in measure ")
-        .withMessageEndingWith("; the nearest that does stands in " + nearest + ".");
+        .withMessageEndingWith("; the nearest note begins in " + nearest + ".");
   }
 
   @ParameterizedTest
@@ -57,8 +58,20 @@ class MeasureBeatTest {
         .withMessageContaining("17.2");
   }
 
+  @ParameterizedTest
+  @CsvSource({"1.2.5, 1.2.50", "1.10, 1.10.0", "1.2, 1.2.000"})
+  void trailingZerosOfABeatDoNotCount(String one, String other) {
+    assertThat(MeasureBeat.parse(other)).isEqualTo(MeasureBeat.parse(one)).hasToString(one);
+  }
+
   @Test
-  void theNumberOfAMeasureNeedBeNoNumber() {
+  void aBeatBelowZeroIsRefused() {
+    assertThatExceptionOfType(IllegalArgumentException.class)
+        .isThrownBy(() -> new MeasureBeat("1", BigDecimal.valueOf(-1)));
+  }
+
+  @Test
+  void aMeasureNumberMayContainLetters() {
     assertThat(MeasureBeat.parse("X1.2").measure()).isEqualTo("X1");
   }
 

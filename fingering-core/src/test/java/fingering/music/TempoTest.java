@@ -42,6 +42,35 @@ class TempoTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "60, 60.0",
+    "quarter=60, quarter=6e1",
+    "half=84.50, half=84.5",
+    "quarter=0.5, quarter=.500",
+    "16th=200, sixteenth=200",
+    "dotted-16th=90, dotted-sixteenth=90.00"
+  })
+  void oneTempoInTwoSpellingsIsOneValueWithOneText(String one, String other) {
+    assertThat(Tempo.parse(one))
+        .isEqualTo(Tempo.parse(other))
+        .hasSameHashCodeAs(Tempo.parse(other));
+    assertThat(Tempo.parse(one)).hasToString(Tempo.parse(other).toString());
+  }
+
+  @Test
+  void wholeTempiArePrintedWithoutDecimalsOrExponents() {
+    assertThat(Tempo.parse("1e2")).hasToString("quarter=100");
+    assertThat(Tempo.parse("600.0").perMinute().toPlainString()).isEqualTo("600");
+    assertThat(Tempo.parse("600").perMinute()).hasToString("600");
+  }
+
+  @Test
+  void sixteenthIsAnotherNameOf16th() {
+    assertThat(new BeatUnit("sixteenth", 1)).isEqualTo(new BeatUnit("16th", 1));
+    assertThat(BeatUnit.parse("Sixteenth.")).hasToString("dotted-16th");
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"breve", "whole", "half", "quarter", "eighth", "16th", "32nd", "64th"})
   void everyNoteValueIsReadBackAsItIsWritten(String name) {
     for (int dots = 0; dots <= 2; dots++) {
@@ -70,7 +99,7 @@ class TempoTest {
 
   @Test
   void aMomentWithoutANoteIsRefused() {
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(
             () -> new Moment(ImmutableList.of(), ImmutableList.of(), 0, 1, 0, false, false, false));
   }

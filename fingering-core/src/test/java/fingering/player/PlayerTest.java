@@ -65,10 +65,10 @@ class PlayerTest {
   @Test
   void aRangeOfPositionsHasAllBetweenItsEnds() {
     assertThat(read("positions = half-2").positions().orElseThrow())
-        .containsExactly(Position.HALF, Position.FIRST, new Position(3), Position.SECOND);
+        .containsExactly(Position.HALF, Position.FIRST, Position.ofHalves(3), Position.SECOND);
     assertThat(read("positions = 1, 3–4, thumb").positions().orElseThrow())
         .containsExactly(
-            Position.FIRST, Position.THIRD, new Position(7), Position.FOURTH, Position.THUMB);
+            Position.FIRST, Position.THIRD, Position.ofHalves(7), Position.FOURTH, Position.THUMB);
   }
 
   @Test

@@ -5,9 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.util.List;
 import java.util.stream.Stream;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -53,11 +50,52 @@ class PositionTest {
     assertThat(Position.parse(text).display()).isEqualTo(display);
   }
 
-  @Property(tries = 48)
-  void aPositionIsReadBackAsItIsWritten(@ForAll @IntRange(min = 1, max = 48) int halves) {
-    Position position = new Position(halves);
-    assertThat(Position.parse(position.toString())).isEqualTo(position);
-    assertThat(Position.parse(position.display())).isEqualTo(position);
+  @Test
+  void everyPositionIsReadBackAsItIsWritten() {
+    assertThat(Position.range(Position.HALF, Position.THUMB))
+        .hasSize(48)
+        .doesNotHaveDuplicates()
+        .allSatisfy(
+            position -> {
+              assertThat(Position.parse(position.toString())).isEqualTo(position);
+              assertThat(Position.parse(position.display())).isEqualTo(position);
+            });
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {-1, 0, 48, 49, Integer.MAX_VALUE})
+  void thereIsNoPositionOutsideHalfTo23AndAHalf(int halves) {
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> Position.ofHalves(halves))
+        .withMessageContaining("no position " + halves + "/2");
+  }
+
+  @Test
+  void noNumberIsThumbPosition() {
+    assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> Position.of(24));
+    assertThat(Position.THUMB.halves()).isEmpty();
+    assertThatExceptionOfType(IllegalStateException.class).isThrownBy(Position.THUMB::number);
+    for (int halves = 1; halves <= 47; halves++) {
+      assertThat(Position.ofHalves(halves)).isNotEqualTo(Position.THUMB).isLessThan(Position.THUMB);
+    }
+  }
+
+  @Test
+  void aRangeHasTheIntermediatePositionsAndThumbPositionOnlyAtItsEnd() {
+    assertThat(Position.range(Position.FIRST, Position.THIRD))
+        .extracting(Position::toString)
+        .containsExactly("1", "1½", "2", "2½", "3");
+    assertThat(Position.range(Position.of(23), Position.THUMB))
+        .extracting(Position::toString)
+        .containsExactly("23", "23½", "thumb");
+    assertThat(Position.range(Position.THIRD, Position.FIRST)).isEmpty();
+  }
+
+  @Test
+  void theNumberIsRoundedDown() {
+    assertThat(Stream.of("half", "1", "2½", "12").map(Position::parse))
+        .extracting(Position::number)
+        .containsExactly(0, 1, 2, 12);
   }
 
   @Test
@@ -113,7 +151,7 @@ class PositionTest {
 
   @Test
   void noStringOrPositionHasTheNumeralOfNothingOrOfForty() {
-    assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> RomanNumeral.of(0));
-    assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> RomanNumeral.of(40));
+    assertThatExceptionOfType(IllegalArgumentException.class).isThrownBy(() -> RomanNumeral.of(0));
+    assertThatExceptionOfType(IllegalArgumentException.class).isThrownBy(() -> RomanNumeral.of(40));
   }
 }

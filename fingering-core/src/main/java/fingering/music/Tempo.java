@@ -29,11 +29,13 @@ public record Tempo(BeatUnit unit, BigDecimal perMinute) {
   public Tempo {
     // Refuse huge exponents before computing: 1e999999999 would fill the memory as plain digits.
     if (Math.abs((long) perMinute.scale()) > DIGITS || perMinute.precision() > DIGITS) {
-      throw new FingeringException("a tempo is a plain number over 0 and up to 1000");
+      throw new FingeringException("a tempo is a plain number above 0 and at most 1000");
     }
     if (perMinute.signum() <= 0 || perMinute.compareTo(FASTEST) > 0) {
       throw new FingeringException(
-          "a tempo of " + perMinute.toPlainString() + " a minute is not over 0 and up to 1000");
+          "a tempo of "
+              + perMinute.toPlainString()
+              + " per minute is not above 0 and at most 1000");
     }
     BigDecimal stripped = perMinute.stripTrailingZeros();
     perMinute = stripped.setScale(Math.max(0, stripped.scale()));
@@ -42,7 +44,7 @@ public record Tempo(BeatUnit unit, BigDecimal perMinute) {
   /**
    * Reads {@code half=84} or {@code dotted-quarter=63}; a bare number counts quarter notes.
    *
-   * @throws FingeringException if the text is no metronome mark
+   * @throws FingeringException if the text is not a metronome mark
    */
   public static Tempo parse(String text) {
     int equals = text.indexOf('=');

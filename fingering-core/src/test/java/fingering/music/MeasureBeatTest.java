@@ -28,7 +28,7 @@ class MeasureBeatTest {
     "3.1, 7",
     "3.1.25, 8"
   })
-  void aMeasureAndABeatFindTheNotesThatBeginThen(String written, int moment) {
+  void measureAndBeatFindTheNoteThatBeginsThere(String written, int moment) {
     assertThat(MeasureBeat.parse(written).in(PASSAGE)).isEqualTo(moment);
   }
 
@@ -42,7 +42,7 @@ class MeasureBeatTest {
         "9.1 | measure 3, beat 1",
         "X1.1 | measure 1, beat 1"
       })
-  void aTimeAtWhichNoNoteBeginsIsRefusedWithTheNearest(String written, String nearest) {
+  void aTimeWithoutANoteIsRefusedWithTheNearest(String written, String nearest) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> MeasureBeat.parse(written).in(PASSAGE))
         .withMessageStartingWith("No note begins in measure ")
@@ -51,7 +51,7 @@ class MeasureBeatTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"", "17", "17.", ".2", "17.x", "17,2", "17.2.", "17.2.3.4", "17 2"})
-  void whatIsNoMeasureAndBeatIsRefusedWithAnExample(String written) {
+  void textThatIsNotAMeasureAndBeatIsRefusedWithAnExample(String written) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> MeasureBeat.parse(written))
         .withMessageContaining("'" + written + "'")
@@ -77,7 +77,7 @@ class MeasureBeatTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"17.2", "17.2.5", "X1.1.333"})
-  void aTimeIsReadBackAsItIsWritten(String written) {
+  void measureAndBeatAreReadBack(String written) {
     assertThat(MeasureBeat.parse(written)).hasToString(written);
     assertThat(MeasureBeat.parse(MeasureBeat.parse(written).toString()))
         .isEqualTo(MeasureBeat.parse(written));

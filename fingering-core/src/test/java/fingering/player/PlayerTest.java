@@ -98,8 +98,8 @@ class PlayerTest {
           shifts = rest, thumb     | 'thumb' is no shift; choose from rest, open string, same finger,
           shifts = rest, none      | 'none' is no shift
           preset = loud            | there are no weights 'loud'; choose one of common-practice, beginner
-          instrument = banjo       | no instrument 'banjo'; known are violin, viola, cello, bass
-          hand = huge              | 'huge' is no hand; write small, medium, large
+          instrument = banjo       | no instrument 'banjo'; choose violin, viola, cello, bass
+          hand = huge              | 'huge' is not a hand; write small, medium, large
           """)
   void whatCannotBeReadIsNamedWithItsLineAndTheWordsAllowed(String line, String why) {
     assertThatExceptionOfType(FingeringException.class)

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** How players write positions is common practice, no source. */
+/** Positions as players write them: common practice, no source. */
 class PositionTest {
   @ParameterizedTest
   @CsvSource({
@@ -45,13 +45,13 @@ class PositionTest {
     "III pos., 3, 3rd",
     "position 2½, 2½, 2½"
   })
-  void aPositionIsReadAsPlayersWriteIt(String text, String data, String display) {
+  void positionsAreReadAsPlayersWriteThem(String text, String data, String display) {
     assertThat(Position.parse(text)).hasToString(data);
     assertThat(Position.parse(text).display()).isEqualTo(display);
   }
 
   @Test
-  void everyPositionIsReadBackAsItIsWritten() {
+  void everyPositionIsReadBack() {
     assertThat(Position.range(Position.HALF, Position.THUMB))
         .hasSize(48)
         .doesNotHaveDuplicates()
@@ -64,14 +64,14 @@ class PositionTest {
 
   @ParameterizedTest
   @ValueSource(ints = {-1, 0, 48, 49, Integer.MAX_VALUE})
-  void thereIsNoPositionOutsideHalfTo23AndAHalf(int halves) {
+  void numbersOutsideHalfTo23AndAHalfAreRefused(int halves) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Position.ofHalves(halves))
         .withMessageContaining("no position " + halves + "/2");
   }
 
   @Test
-  void noNumberIsThumbPosition() {
+  void thumbPositionHasNoNumber() {
     assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> Position.of(24));
     assertThat(Position.THUMB.halves()).isEmpty();
     assertThatExceptionOfType(IllegalStateException.class).isThrownBy(Position.THUMB::number);
@@ -81,7 +81,7 @@ class PositionTest {
   }
 
   @Test
-  void aRangeHasTheIntermediatePositionsAndThumbPositionOnlyAtItsEnd() {
+  void aRangeIncludesIntermediatePositions() {
     assertThat(Position.range(Position.FIRST, Position.THIRD))
         .extracting(Position::toString)
         .containsExactly("1", "1½", "2", "2½", "3");
@@ -136,7 +136,7 @@ class PositionTest {
         "3rd position position",
         "one"
       })
-  void whatIsNoPositionIsRefused(String text) {
+  void textThatIsNotAPositionIsRefused(String text) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Position.parse(text))
         .withMessageContaining("'" + text + "'")
@@ -144,13 +144,13 @@ class PositionTest {
   }
 
   @Test
-  void romanNumeralsCountAsOnPrintedStringsAndPositions() {
+  void romanNumeralsGoUpTo39() {
     assertThat(Stream.of(1, 4, 5, 9, 14, 39).map(RomanNumeral::of))
         .containsExactly("I", "IV", "V", "IX", "XIV", "XXXIX");
   }
 
   @Test
-  void noStringOrPositionHasTheNumeralOfNothingOrOfForty() {
+  void romanNumeralsOutside1To39AreRefused() {
     assertThatExceptionOfType(IllegalArgumentException.class).isThrownBy(() -> RomanNumeral.of(0));
     assertThatExceptionOfType(IllegalArgumentException.class).isThrownBy(() -> RomanNumeral.of(40));
   }

@@ -108,6 +108,7 @@ public record Chart(
    * The chart of a fingerboard.
    *
    * @throws FingeringException if the instrument has no such position or place
+   * @throws IllegalArgumentException if the instrument has no such string
    */
   public static Chart of(Fingerboard fingerboard, ChartRequest request) {
     return new ChartBuilder(fingerboard, request).chart();

@@ -81,9 +81,9 @@ public record Table(String name, ImmutableList<Row> rows) {
       return new BadTableException(table, line, complaint);
     }
 
-    /** An exception about this row with the message of another. */
+    /** An exception about this row with the message of another; one that names a row is kept. */
     public BadTableException bad(FingeringException complaint) {
-      return bad(String.valueOf(complaint.getMessage()));
+      return complaint instanceof BadTableException named ? named : bad(complaint.getMessage());
     }
   }
 

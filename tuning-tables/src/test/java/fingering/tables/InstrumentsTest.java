@@ -200,10 +200,10 @@ class InstrumentsTest {
   @Test
   void aStringThatDoesNotExistIsRefused() {
     Instrument violin = instruments.named("violin");
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(() -> violin.string(5))
         .withMessage("Violin has no string 5");
-    assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> violin.string(0));
+    assertThatExceptionOfType(IllegalArgumentException.class).isThrownBy(() -> violin.string(0));
   }
 
   private static Instrument built(

@@ -90,15 +90,15 @@ class CheckerTest {
     assertThat(check.findings()).isEmpty();
     assertThat(check.mostSevere()).isEmpty();
     assertThat(check.hardest()).isEmpty();
-    assertThat(check.remarks()).anySatisfy(remark -> assertThat(remark).contains("no part was recognised"));
+    assertThat(check.remarks())
+        .anySatisfy(remark -> assertThat(remark).contains("no part was recognised"));
   }
 
   @Test
   void namedPartsAreCheckedForTheInstrumentNamed() {
     Checker checker = Checker.of(CheckLevel.preset("advanced"));
     CheckRequest request =
-        CheckRequest.WHOLE
-            .withParts(List.of("Flute"), Instruments.standard().named("violin"));
+        CheckRequest.WHOLE.withParts(List.of("Flute"), Instruments.standard().named("violin"));
     assertThat(checker.check(Scored.of("Flute", "F3/4").read(), request).findings())
         .extracting(Finding::kind)
         .containsExactly(FindingKind.OUT_OF_RANGE);
@@ -114,8 +114,7 @@ class CheckerTest {
   @Test
   void instrumentWithoutPartsIsRefused() {
     assertThatThrownBy(
-            () ->
-                CheckRequest.WHOLE.withParts(List.of(), Instruments.standard().named("violin")))
+            () -> CheckRequest.WHOLE.withParts(List.of(), Instruments.standard().named("violin")))
         .isInstanceOf(IllegalArgumentException.class);
   }
 

@@ -21,7 +21,8 @@ class HandAndBowTest {
         .isNotEmpty()
         .allSatisfy(
             finding ->
-                assertThat(finding.reason()).containsPattern("needs 0\\.\\d\\d s, but has only 0\\."));
+                assertThat(finding.reason())
+                    .containsPattern("needs 0\\.\\d\\d s, but has only 0\\."));
     assertThat(Scored.of("Violin", leap).tempo(40).findings("advanced", FindingKind.LEAP_TOO_QUICK))
         .isEmpty();
   }

@@ -114,7 +114,9 @@ public final class PracticeSpots {
   /** Describes how much of the time between two moments is printed rest. */
   private String rest(int from, int to) {
     long micros = exercises.rest(from, to);
-    return micros > 0 ? String.format(Locale.ROOT, ", %.1f s of it rest", micros / MICROS) : "";
+    return micros > 0
+        ? String.format(Locale.ROOT, ", including %.1f s of rest", micros / MICROS)
+        : "";
   }
 
   private void shift(int to) {

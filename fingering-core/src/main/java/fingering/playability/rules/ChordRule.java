@@ -130,8 +130,9 @@ public final class ChordRule implements CheckRule {
                         ? "%s can only be broken on the %s, because the hand has to move within it"
                         : "%s is beyond the reach of one hand on the %s")
                     .formatted(notes, instrument.spoken())
-                : "Two notes of %s need the same string of the %s"
-                    .formatted(notes, instrument.spoken());
+                : "%s notes of %s need the same string of the %s"
+                    .formatted(
+                        moment.starting().size() == 2 ? "Both" : "Two", notes, instrument.spoken());
     String wayOut =
         canDivide
             ? DIVIDE

@@ -26,7 +26,7 @@ class ChordRuleTest {
             finding -> {
               assertThat(finding.severity()).isEqualTo(Severity.UNPLAYABLE);
               assertThat(finding.reason())
-                  .isEqualTo("Two notes of A3+B3 need the same string of the violin.");
+                  .isEqualTo("Both notes of A3+B3 need the same string of the violin.");
               assertThat(finding.wayOut()).contains("Leave out B3.");
             });
   }

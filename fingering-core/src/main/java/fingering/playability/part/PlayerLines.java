@@ -25,7 +25,7 @@ import java.util.Optional;
  * for each group of a divided section. Notes out of range are left out. Use an instance once.
  */
 public final class PlayerLines {
-  /** The most groups of a divided section; lowerGroups notes belong to the last group. */
+  /** The most groups of a divided section; any further, lower notes belong to the last group. */
   private static final int MOST = 4;
 
   private final Passage passage;

@@ -51,7 +51,7 @@ final class PositionReading {
    */
   private static boolean mayBeString(
       Stretch<Instruction> stretch, Instrument instrument, Note first) {
-    int number = stretch.meaning().position().orElseThrow().halves() / 2;
+    int number = stretch.meaning().position().orElseThrow().number();
     return stretch.words().endsWith(".")
         || (number <= instrument.strings().size()
             && instrument.string(number).pitch().midi() <= first.midi());

@@ -96,7 +96,7 @@ record StringReading(ImmutableList<PrintedString> printed, ImmutableList<String>
     return "plans stay on one string where words ask for it: "
         + printed.stream()
             .limit(LISTED)
-            .map(one -> one.told() + " (to " + one.end().told() + ")")
+            .map(one -> one.description() + " (to " + one.end().description() + ")")
             .collect(Collectors.joining(", "))
         + (more > 0 ? " and " + more + (more == 1 ? " more place" : " more places") : "")
         + "; --ignore-words ignores these words";

@@ -7,7 +7,9 @@ import fingering.fingerboard.Grip;
 import fingering.scoring.HeldNotes;
 import fingering.scoring.NoteContext;
 import fingering.scoring.Scoring;
+import fingering.scoring.TimedTransition;
 import fingering.scoring.Transition;
+import fingering.scoring.TransitionTime;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -46,7 +48,7 @@ public final class CostCache {
 
   private record EdgeKey(int before, int now, int code, HeldNotes held) {}
 
-  private record TimedKey(EdgeKey edge, long sinceMicros, long freeMicros) {}
+  private record TimedKey(EdgeKey edge, TransitionTime time) {}
 
   /** The costs by a scoring, none of them reckoned yet. */
   public CostCache(Scoring scoring) {
@@ -79,7 +81,7 @@ public final class CostCache {
     NodeKey key = new NodeKey(number, context.code(), context.trilled(), context.trilledStruck());
     NodeCosts known = nodes.get(key);
     if (known == null) {
-      known = NodeCosts.of(scoring, context.unsung(), grips);
+      known = NodeCosts.of(scoring, context, grips);
       keep(grips.size());
       nodes.put(key, known);
     }
@@ -93,25 +95,26 @@ public final class CostCache {
    * @param reached that of the grips reached
    */
   EdgeCostView of(
-      Transition transition,
+      TimedTransition timed,
       int left,
       int reached,
       ImmutableList<Grip> before,
       ImmutableList<Grip> now) {
     long ways = (long) before.size() * now.size();
+    Transition transition = timed.transition();
     EdgeKey key = new EdgeKey(left, reached, transition.code(), transition.held());
     if (ways <= FEW) {
       return new EdgeCostView(
-          untimed(key, transition, before, now).in(transition), transition.slowness());
+          untimed(key, transition, before, now).in(timed.time()), timed.slowness());
     }
-    TimedKey timed = new TimedKey(key, transition.sinceMicros(), transition.freeMicros());
-    EdgeCosts known = edges.get(timed);
+    TimedKey timedKey = new TimedKey(key, timed.time());
+    EdgeCosts known = edges.get(timedKey);
     if (known == null) {
-      known = untimed(key, transition, before, now).in(transition);
+      known = untimed(key, transition, before, now).in(timed.time());
       keep(ways + BESIDES);
-      edges.put(timed, known);
+      edges.put(timedKey, known);
     }
-    return new EdgeCostView(known, transition.slowness());
+    return new EdgeCostView(known, timed.slowness());
   }
 
   private UntimedEdgeCosts untimed(

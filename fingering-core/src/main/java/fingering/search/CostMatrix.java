@@ -24,6 +24,8 @@ final class CostMatrix {
   /** By grip left, the most of all ways from it. */
   private final int[] most;
 
+  private int highest;
+
   /** A table of nothing but 0. */
   CostMatrix(int before, int now) {
     this.now = now;
@@ -44,6 +46,7 @@ final class CostMatrix {
     }
     values[left * now + reached] = (int) value;
     most[left] = Math.max(most[left], (int) value);
+    highest = Math.max(highest, (int) value);
   }
 
   /** How many grips are reached. */
@@ -60,14 +63,14 @@ final class CostMatrix {
     return most[left];
   }
 
+  /** The highest number. */
+  long most() {
+    return highest;
+  }
+
   /** Whether there is nothing but 0. */
   boolean empty() {
-    for (int value : most) {
-      if (value > 0) {
-        return false;
-      }
-    }
-    return true;
+    return highest == 0;
   }
 
   /**

@@ -12,6 +12,11 @@ record EdgeCostView(EdgeCosts costs, long slowness) {
     return costs.cost(left, reached, slowness);
   }
 
+  /** The most that any of them costs. */
+  long most() {
+    return costs.most(slowness);
+  }
+
   /**
    * Lowers the sums with which grips are reached. What is reached from the grip of the least sum
    * for less than from another, however much dearer the way, needs not be reached from that.

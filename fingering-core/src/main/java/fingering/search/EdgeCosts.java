@@ -32,6 +32,11 @@ final class EdgeCosts {
     return paces ? cost + slowness * paced.get(left, reached) : cost;
   }
 
+  /** The most that an edge costs, or somewhat more. */
+  long most(long slowness) {
+    return paces ? points.most() + slowness * paced.most() : points.most();
+  }
+
   /** Lowers the sums with which grips are reached to those of the ways from one of that sum. */
   void reach(int left, long sum, long slowness, long[] sums) {
     if (paces && slowness > 0) {

@@ -2,8 +2,9 @@ package fingering.search;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
-import fingering.scoring.NoteContext;
-import fingering.scoring.Transition;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
+import fingering.tables.FingeringException;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -16,8 +17,17 @@ final class ForwardPass {
   /** The sum of what cannot be reached. */
   static final long NONE = Long.MAX_VALUE;
 
-  /** Penalty is counted in this many points, so that no cost outweighs it, whatever the weights. */
+  /**
+   * A sum has the cost in its lowest bits, this many, and the penalty above them. Sums therefore
+   * order paths by penalty, then by cost. Passages in which a cost or a penalty may not fit are
+   * refused.
+   */
   private static final int PENALTY_BITS = 44;
+
+  private static final long MAX_COST = (1L << PENALTY_BITS) - 1;
+
+  /** One less than fits, so that no sum is {@link #NONE}. */
+  private static final long MAX_PENALTY = (1L << (Long.SIZE - 1 - PENALTY_BITS)) - 2;
 
   private final LayeredGraph layers;
   private final Automaton automaton;
@@ -43,6 +53,12 @@ final class ForwardPass {
   /** Whether every grip can be taken and costs nothing but points. */
   private final boolean free;
 
+  /** No path up to the moment reached costs more. */
+  private long costBound;
+
+  /** No path up to the moment reached has a higher penalty. */
+  private long penaltyBound;
+
   private ForwardPass(LayeredGraph layers, Requirement requirement) {
     this.layers = layers;
     this.automaton = new Automaton(layers, requirement);
@@ -63,10 +79,21 @@ final class ForwardPass {
   static ForwardPass of(LayeredGraph layers, Requirement requirement) {
     ForwardPass pass = new ForwardPass(layers, requirement);
     pass.sums[0] = pass.first();
+    pass.refuseHighCosts(0);
     for (int m = 1; m < pass.sums.length; m++) {
       pass.sums[m] = pass.next(m);
+      pass.refuseHighCosts(m);
     }
     return pass;
+  }
+
+  private void refuseHighCosts(int m) {
+    costBound += nodes(m).most(slowness[m]) + (m == 0 ? 0 : ways[m].most());
+    if (costBound > MAX_COST) {
+      throw new FingeringException(
+          "by these weights a plan may cost more than %d points; divide all of them by ten"
+              .formatted(MAX_COST));
+    }
   }
 
   private long[] first() {
@@ -90,8 +117,8 @@ final class ForwardPass {
 
   private long[] next(int m) {
     ImmutableList<Grip> now = layers.grips().get(m);
-    Transition transition =
-        Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
+    TimedTransition transition =
+        TimedTransition.between(layers.moments().get(m - 1), layers.moments().get(m));
     ways[m] =
         layers.costs().of(transition, numbers[m - 1], numbers[m], layers.grips().get(m - 1), now);
     long[] next = unreached(now.size() * states);
@@ -171,28 +198,36 @@ final class ForwardPass {
     if (own[m] == null) {
       NodeCosts costs = nodes(m);
       own[m] = new long[layers.grips().get(m).size()];
+      long mostPenalty = 0;
       for (int j = 0; j < own[m].length; j++) {
-        own[m][j] = own(m, j, costs);
+        if (layers.closed().at(m, j)) {
+          own[m][j] = NONE;
+        } else {
+          long penalty = layers.penalty().of(m, layers.grips().get(m).get(j));
+          mostPenalty = Math.max(mostPenalty, penalty);
+          own[m][j] = costs.cost(j, slowness[m]) + (penalty << PENALTY_BITS);
+        }
       }
+      refuseHighPenalties(mostPenalty);
     }
     return own[m];
   }
 
   private NodeCosts nodes(int m) {
     if (nodes[m] == null) {
-      NoteContext context = NoteContext.of(layers.moments().get(m));
-      slowness[m] = context.slowness();
-      nodes[m] = layers.costs().of(context, numbers[m], layers.grips().get(m));
+      PacedNote note = PacedNote.of(layers.moments().get(m));
+      slowness[m] = note.slowness();
+      nodes[m] = layers.costs().of(note.context(), numbers[m], layers.grips().get(m));
     }
     return nodes[m];
   }
 
-  private long own(int m, int grip, NodeCosts costs) {
-    if (layers.closed().at(m, grip)) {
-      return NONE;
+  private void refuseHighPenalties(long more) {
+    if (more > MAX_PENALTY - penaltyBound) {
+      throw new FingeringException(
+          "the passage is too long for these preferences; plan a shorter one");
     }
-    long penalty = layers.penalty().of(m, layers.grips().get(m).get(grip));
-    return costs.cost(grip, slowness[m]) + (penalty << PENALTY_BITS);
+    penaltyBound += more;
   }
 
   /** Whether none of so many sums is that of something reached. */
@@ -229,7 +264,7 @@ final class ForwardPass {
   private int before(int m, int node) {
     int reached = node / states;
     Grip now = layers.grips().get(m).get(reached);
-    long sum = sums[m][node] - own(m, reached, nodes[m]);
+    long sum = sums[m][node] - own(m)[reached];
     for (int at = 0; at < sums[m - 1].length; at++) {
       if (sums[m - 1][at] != NONE
           && sums[m - 1][at] + ways[m].cost(at / states, reached) == sum

@@ -6,6 +6,7 @@ import fingering.scoring.Scoring;
 import fingering.scoring.TimedTransitionRule;
 import fingering.scoring.Transition;
 import fingering.scoring.TransitionCosts;
+import fingering.scoring.TransitionTime;
 import java.util.Optional;
 
 /**
@@ -38,21 +39,20 @@ final class UntimedEdgeCosts {
     points = new CostMatrix(left.size(), reached.size());
     CostMatrix slowness = new CostMatrix(left.size(), reached.size());
     needed =
-        scoring.timed().stream()
+        scoring.timedRules().stream()
             .map(rule -> new CostMatrix(left.size(), reached.size()))
             .collect(ImmutableList.toImmutableList());
-    Transition untimed = transition.atLeisure();
-    TransitionCosts costs = scoring.untimed(untimed);
+    TransitionCosts costs = scoring.costs(transition);
     for (int i = 0; i < left.size(); i++) {
       Grip from = left.get(i);
       open[i] = from.open();
       for (int j = 0; j < reached.size(); j++) {
         Grip to = reached.get(j);
         boolean shifts = costs.shifts(from, to);
-        points.put(i, j, costs.of(from, to, shifts));
-        slowness.put(i, j, scoring.paced(untimed, from, to));
-        for (int r = 0; shifts && r < needed.size(); r++) {
-          needed.get(r).put(i, j, scoring.timed().get(r).needed(untimed, from, to));
+        points.put(i, j, costs.untimed(from, to, shifts));
+        slowness.put(i, j, costs.paced(from, to));
+        for (int r = 0; r < needed.size(); r++) {
+          needed.get(r).put(i, j, costs.needed(scoring.timedRules().get(r), from, to, shifts));
         }
       }
     }
@@ -60,14 +60,14 @@ final class UntimedEdgeCosts {
   }
 
   /** The same with the time that a passing leaves. */
-  EdgeCosts in(Transition transition) {
-    return new EdgeCosts(late(transition) ? timed(transition) : points, paced);
+  EdgeCosts in(TransitionTime time) {
+    return new EdgeCosts(late(time) ? timed(time) : points, paced);
   }
 
-  private boolean late(Transition transition) {
+  private boolean late(TransitionTime time) {
     for (CostMatrix each : needed) {
       for (int i = 0; i < open.length; i++) {
-        if (each.most(i) > transition.micros(open[i])) {
+        if (each.most(i) > time.micros(open[i])) {
           return true;
         }
       }
@@ -75,15 +75,14 @@ final class UntimedEdgeCosts {
     return false;
   }
 
-  private CostMatrix timed(Transition transition) {
+  private CostMatrix timed(TransitionTime time) {
     CostMatrix sum = points;
     for (int r = 0; r < needed.size(); r++) {
-      TimedTransitionRule rule = scoring.timed().get(r);
+      TimedTransitionRule rule = scoring.timedRules().get(r);
       CostMatrix timed = new CostMatrix(open.length, points.reached());
       for (int i = 0; i < open.length; i++) {
-        long micros = transition.micros(open[i]);
         for (int j = 0; j < points.reached(); j++) {
-          long units = rule.units(needed.get(r).get(i, j), micros);
+          long units = time.missing(rule, needed.get(r).get(i, j), open[i]);
           timed.put(i, j, sum.get(i, j) + units * scoring.timedWeights().get(r));
         }
       }

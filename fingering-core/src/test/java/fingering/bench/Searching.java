@@ -10,9 +10,9 @@ import fingering.music.RandomMusic;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
-import fingering.scoring.NoteContext;
+import fingering.scoring.PacedNote;
 import fingering.scoring.Scoring;
-import fingering.scoring.Transition;
+import fingering.scoring.TimedTransition;
 import fingering.scoring.rules.StandardRules;
 import fingering.search.CostCache;
 import fingering.search.LayeredGraph;
@@ -89,16 +89,16 @@ public class Searching {
 
     private void join(Scoring scoring, int m, int before, int now) {
       ImmutableList<Grip> grips = layers.grips().get(m);
-      NoteContext context = NoteContext.of(layers.moments().get(m));
+      PacedNote note = PacedNote.of(layers.moments().get(m));
       for (int j = 0; j < grips.size(); j++) {
         graph.addVertex(now + j);
-        long own = scoring.cost(context, grips.get(j));
+        long own = scoring.cost(note, grips.get(j));
         if (m == 0) {
           graph.setEdgeWeight(graph.addEdge(0, now + j), (double) own);
           continue;
         }
-        Transition transition =
-            Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
+        TimedTransition transition =
+            TimedTransition.between(layers.moments().get(m - 1), layers.moments().get(m));
         ImmutableList<Grip> left = layers.grips().get(m - 1);
         for (int i = 0; i < left.size(); i++) {
           long way = scoring.cost(transition, left.get(i), grips.get(j));

@@ -2,8 +2,10 @@ package fingering.scoring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Taken;
 import fingering.music.Moment;
@@ -79,7 +81,7 @@ class WeightsTest {
   @Test
   void aRuleWithoutAWeightIsRefusedByName() {
     Weights weights = Weights.parse("w", "shift = 1");
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatIllegalArgumentException()
         .isThrownBy(() -> Scoring.of(ImmutableList.of(new Everything("everything")), weights))
         .withMessageContaining("'everything'");
   }
@@ -90,42 +92,64 @@ class WeightsTest {
         Scoring.of(
             ImmutableList.of(new Everything("everything")), Weights.parse("w", "everything = 7"));
     Moment moment = Music.violin().notes("A4/1").moments().get(0);
-    assertThat(own.cost(NoteContext.of(moment), Taken.on("violin").by("A4", 2, "0", "1st")))
+    assertThat(own.cost(PacedNote.of(moment), Taken.on("violin").by("A4", 2, "0", "1st")))
         .isEqualTo(7);
   }
 
+  /** A rule of two kinds, which would be charged twice. */
+  private interface TwoKinds extends NoteRule, TransitionRule {
+    @Override
+    default int lookBack() {
+      return 1;
+    }
+  }
+
   @Test
-  void aRuleThatJudgesNothingIsRefusedByName() {
-    CostRule idle =
-        new CostRule() {
+  void aRuleOfTwoKindsIsRefusedByName() {
+    CostRule both =
+        new TwoKinds() {
           @Override
           public String id() {
-            return "idle";
+            return "both";
           }
 
           @Override
           public String name() {
-            return "Idle";
+            return "Both";
           }
 
           @Override
           public String explanation() {
-            return "Nothing.";
+            return "A note and a transition.";
           }
 
           @Override
           public String unit() {
-            return "nothing";
+            return "note";
           }
 
           @Override
-          public int lookBack() {
-            return 0;
+          public long amount(NoteContext context, Grip grip) {
+            return 1;
+          }
+
+          @Override
+          public long amount(Transition transition, Grip before, Grip now) {
+            return 1;
           }
         };
-    assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> Scoring.of(ImmutableList.of(idle), Weights.parse("w", "idle = 1")))
-        .withMessageContaining("'idle'");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Scoring.of(ImmutableList.of(both), Weights.parse("w", "both = 1")))
+        .withMessage("the rule 'both' is of several kinds; make it several rules");
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {-1, 1_000_000})
+  void aWeightOutOfRangeIsRefusedByTheNameOfItsRule(long points) {
+    Weights weights = new Weights(ImmutableMap.of("everything", points));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Scoring.of(ImmutableList.of(new Everything("everything")), weights))
+        .withMessage("the weight of the rule 'everything' is " + points + ", not 0 to 999999");
   }
 
   @Test

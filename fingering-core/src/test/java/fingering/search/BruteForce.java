@@ -3,8 +3,8 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
-import fingering.scoring.NoteContext;
-import fingering.scoring.Transition;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
 import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -88,8 +88,8 @@ public final class BruteForce {
     for (int m = 1; m < path.length; m++) {
       ImmutableList<Grip> before = layers.grips().get(m - 1);
       ImmutableList<Grip> now = layers.grips().get(m);
-      Transition transition =
-          Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
+      TimedTransition transition =
+          TimedTransition.between(layers.moments().get(m - 1), layers.moments().get(m));
       long[][] costs = new long[before.size()][now.size()];
       for (int i = 0; i < before.size(); i++) {
         for (int j = 0; j < now.size(); j++) {
@@ -111,7 +111,7 @@ public final class BruteForce {
       path[m] = j;
       walk(
           m - 1,
-          cost + way + layers.scoring().cost(NoteContext.of(layers.moments().get(m)), here.get(j)),
+          cost + way + layers.scoring().cost(PacedNote.of(layers.moments().get(m)), here.get(j)),
           penalty + layers.penalty().of(m, here.get(j)));
     }
   }

@@ -11,8 +11,9 @@ import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
 import fingering.scoring.NoteContext;
+import fingering.scoring.PacedNote;
 import fingering.scoring.Scoring;
-import fingering.scoring.Transition;
+import fingering.scoring.TimedTransition;
 import fingering.scoring.Weights;
 import fingering.scoring.rules.StandardRules;
 import java.util.Arrays;
@@ -37,17 +38,17 @@ class CostCacheTest {
     for (int m = 1; m < moments.size(); m++) {
       ImmutableList<Grip> before = finder.grips(moments.get(m - 1));
       ImmutableList<Grip> now = finder.grips(moments.get(m));
-      Transition transition = Transition.between(moments.get(m - 1), moments.get(m));
-      NoteContext context = NoteContext.of(moments.get(m));
-      NodeCosts nodes = costs.of(context, costs.number(now), now);
+      TimedTransition transition = TimedTransition.between(moments.get(m - 1), moments.get(m));
+      PacedNote note = PacedNote.of(moments.get(m));
+      NodeCosts nodes = costs.of(note.context(), costs.number(now), now);
       EdgeCostView ways =
           costs.of(transition, costs.number(before), costs.number(now), before, now);
       long[] sums = new long[now.size()];
       Arrays.fill(sums, 100);
-      nodes.addTo(sums, context.slowness());
+      nodes.addTo(sums, note.slowness());
       for (int j = 0; j < now.size(); j++) {
-        assertThat(sums[j]).isEqualTo(100 + nodes.cost(j, context.slowness()));
-        assertThat(nodes.cost(j, context.slowness())).isEqualTo(advanced.cost(context, now.get(j)));
+        assertThat(sums[j]).isEqualTo(100 + nodes.cost(j, note.slowness()));
+        assertThat(nodes.cost(j, note.slowness())).isEqualTo(advanced.cost(note, now.get(j)));
         for (int i = 0; i < before.size(); i++) {
           assertThat(ways.cost(i, j))
               .isEqualTo(advanced.cost(transition, before.get(i), now.get(j)));
@@ -68,7 +69,8 @@ class CostCacheTest {
   /** The ways from some grips of the first note to some of the second. */
   private static EdgeCosts edges(
       CostCache costs, ImmutableList<Grip> before, ImmutableList<Grip> now) {
-    Transition transition = Transition.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
+    TimedTransition transition =
+        TimedTransition.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
     return costs.of(transition, costs.number(before), costs.number(now), before, now).costs();
   }
 
@@ -137,7 +139,8 @@ class CostCacheTest {
   @Test
   void whatIsForgottenCostsTheSameAgain() {
     CostCache none = new CostCache(advanced, 0);
-    Transition transition = Transition.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
+    TimedTransition transition =
+        TimedTransition.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
     EdgeCosts edges = edges(none, E4, E4);
     assertThat(edges(none, E4, E4)).isSameAs(edges);
     starting(none, 0);

@@ -32,6 +32,7 @@ class CostMatrixTest {
   void theDearestWayFromAGripIsKnown() {
     assertThat(filled().most(0)).isEqualTo(9);
     assertThat(filled().most(1)).isEqualTo(6);
+    assertThat(filled().most()).isEqualTo(9);
   }
 
   @Test

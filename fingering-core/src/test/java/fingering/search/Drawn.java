@@ -5,7 +5,6 @@ import fingering.fingerboard.Grip;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
-import fingering.scoring.CostRule;
 import fingering.scoring.NoteContext;
 import fingering.scoring.NoteRule;
 import fingering.scoring.Scoring;
@@ -54,10 +53,25 @@ final class Drawn {
   }
 
   /** Charges a grip nothing, one or two. */
-  private record DrawnForGrips(int seed) implements NoteRule, Named {
+  private record DrawnForGrips(int seed) implements NoteRule {
     @Override
     public String id() {
       return "drawn-for-grips";
+    }
+
+    @Override
+    public String name() {
+      return id();
+    }
+
+    @Override
+    public String explanation() {
+      return id();
+    }
+
+    @Override
+    public String unit() {
+      return "point";
     }
 
     @Override
@@ -67,33 +81,30 @@ final class Drawn {
   }
 
   /** Charges a way nothing, one or two. */
-  private record DrawnForWays(int seed) implements TransitionRule, Named {
+  private record DrawnForWays(int seed) implements TransitionRule {
     @Override
     public String id() {
       return "drawn-for-ways";
     }
 
     @Override
+    public String name() {
+      return id();
+    }
+
+    @Override
+    public String explanation() {
+      return id();
+    }
+
+    @Override
+    public String unit() {
+      return "point";
+    }
+
+    @Override
     public long amount(Transition transition, Grip before, Grip now) {
       return drawn(3, seed, 1 + drawn(100, seed, 0, before), now);
-    }
-  }
-
-  /** A rule that tells nothing but its name. */
-  private interface Named extends CostRule {
-    @Override
-    default String name() {
-      return id();
-    }
-
-    @Override
-    default String explanation() {
-      return id();
-    }
-
-    @Override
-    default String unit() {
-      return "point";
     }
   }
 

@@ -2,8 +2,8 @@ package fingering.search;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
-import fingering.scoring.NoteContext;
-import fingering.scoring.Transition;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -77,12 +77,12 @@ final class EveryPath {
   }
 
   private long cost(int m, Grip before, Grip now) {
-    long own = layers.scoring().cost(NoteContext.of(layers.moments().get(m)), now);
+    long own = layers.scoring().cost(PacedNote.of(layers.moments().get(m)), now);
     if (m == 0) {
       return own;
     }
-    Transition transition =
-        Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
+    TimedTransition transition =
+        TimedTransition.between(layers.moments().get(m - 1), layers.moments().get(m));
     return own + layers.scoring().cost(transition, before, now);
   }
 }

@@ -3,8 +3,8 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
-import fingering.scoring.NoteContext;
-import fingering.scoring.Transition;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
@@ -69,11 +69,11 @@ final class FlowProgram {
 
   private long cost(int m, int i, int j) {
     Moment moment = layers.moments().get(m);
-    long own = layers.scoring().cost(NoteContext.of(moment), grips(m).get(j));
+    long own = layers.scoring().cost(PacedNote.of(moment), grips(m).get(j));
     if (m == 0) {
       return own;
     }
-    Transition transition = Transition.between(layers.moments().get(m - 1), moment);
+    TimedTransition transition = TimedTransition.between(layers.moments().get(m - 1), moment);
     return own + layers.scoring().cost(transition, grips(m - 1).get(i), grips(m).get(j));
   }
 

@@ -3,8 +3,8 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
-import fingering.scoring.NoteContext;
-import fingering.scoring.Transition;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jgrapht.Graph;
@@ -49,12 +49,12 @@ final class LayerGraph {
   private void join(int m, int j) {
     Moment moment = layers.moments().get(m);
     Grip grip = layers.grips().get(m).get(j);
-    long own = layers.scoring().cost(NoteContext.of(moment), grip);
+    long own = layers.scoring().cost(PacedNote.of(moment), grip);
     if (m == 0) {
       edge("source", "0/" + j, own);
       return;
     }
-    Transition transition = Transition.between(layers.moments().get(m - 1), moment);
+    TimedTransition transition = TimedTransition.between(layers.moments().get(m - 1), moment);
     ImmutableList<Grip> before = layers.grips().get(m - 1);
     for (int i = 0; i < before.size(); i++) {
       long way = layers.scoring().cost(transition, before.get(i), grip);

@@ -2,6 +2,7 @@ package fingering.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
@@ -113,11 +114,11 @@ class PathFinderTest {
         Scoring.of(ImmutableList.of(new ThreeNotes()), Weights.parse("w", "three-notes = 1"));
     LayeredGraph all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
     LayeredGraph layers = new LayeredGraph(all.moments(), all.grips(), scoring, Penalty.NONE);
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatIllegalArgumentException()
         .isThrownBy(() -> PathFinder.best(layers, Requirement.NONE))
         .withMessageContaining("looks back 2 moments")
         .withMessageContaining("keeps 1");
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatIllegalArgumentException()
         .isThrownBy(() -> PathFinder.best(layers, RequiredStays.in(Position.THIRD, 2), 5))
         .withMessageContaining("looks back 2 moments");
   }
@@ -142,13 +143,78 @@ class PathFinderTest {
   void layersWithoutMomentsOrOfAnotherNumberAreRefused() {
     LayeredGraph all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
     Scoring scoring = all.scoring();
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatIllegalArgumentException()
         .isThrownBy(
             () ->
                 new LayeredGraph(all.moments(), all.grips().subList(0, 1), scoring, Penalty.NONE));
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatIllegalArgumentException()
         .isThrownBy(
             () -> new LayeredGraph(ImmutableList.of(), ImmutableList.of(), scoring, Penalty.NONE));
+  }
+
+  /** A rule that charges every note the same. */
+  private record Expensive(long amount) implements NoteRule {
+    @Override
+    public String id() {
+      return "expensive";
+    }
+
+    @Override
+    public String name() {
+      return "Expensive";
+    }
+
+    @Override
+    public String explanation() {
+      return "Every note costs the same.";
+    }
+
+    @Override
+    public String unit() {
+      return "note";
+    }
+
+    @Override
+    public long amount(NoteContext context, Grip grip) {
+      return amount;
+    }
+  }
+
+  private static LayeredGraph expensive(String notes, Penalty penalty) {
+    // Just below 2^44 points a note.
+    Scoring scoring =
+        Scoring.of(
+            ImmutableList.of(new Expensive(17_592_203)), Weights.parse("w", "expensive = 999999"));
+    LayeredGraph all = Thinned.all(Music.viola().notes(notes));
+    return new LayeredGraph(all.moments(), all.grips(), scoring, penalty);
+  }
+
+  @Test
+  void aCostJustBelowTheLimitDoesNotOutweighAPenalty() {
+    Penalty penalty = (m, grip) -> grip.top().string() == 1 ? 0 : 524_286;
+    Path path = PathFinder.best(expensive("E4/1", penalty), Requirement.NONE).orElseThrow();
+    assertThat(path.cost()).isEqualTo(17_592_203L * 999_999);
+    assertThat(path.penalty()).isEqualTo(524_286);
+  }
+
+  @Test
+  void aCostThatCouldOutweighAPenaltyIsRefused() {
+    LayeredGraph graph = expensive("E4/1 E4/1", Penalty.NONE);
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> PathFinder.best(graph, Requirement.NONE))
+        .withMessage(
+            "by these weights a plan may cost more than 17592186044415 points;"
+                + " divide all of them by ten");
+  }
+
+  @Test
+  void penaltiesThatDoNotFitIntoASumAreRefused() {
+    LayeredGraph all = Thinned.all(Music.viola().notes("E4/1 E4/1"));
+    LayeredGraph graph =
+        new LayeredGraph(all.moments(), all.grips(), all.scoring(), (m, grip) -> 262_144);
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> PathFinder.best(graph, Requirement.NONE))
+        .withMessage("the passage is too long for these preferences; plan a shorter one");
   }
 
   @Test

@@ -169,8 +169,8 @@ final class FingerRules {
     long tenths = 0;
     for (int note = 0; note < held.count(); note++) {
       if (held.sounded(note)) {
-        Optional<Placement> was = held.left(note, before);
-        Optional<Placement> is = held.reached(note, now);
+        Optional<Placement> was = held.placementBefore(note, before);
+        Optional<Placement> is = held.placementNow(note, now);
         // Who has let go of a note cannot hold it later.
         tenths += was.isPresent() && is.isPresent() ? changed(was.get(), is.get()) : LET_GO;
       }

@@ -11,8 +11,8 @@ import java.util.function.Predicate;
 /**
  * A transition rule made of its description and a measure.
  *
- * @param occasion what the hand has to do for the measure to find anything
- * @param concerned the passings in which it may find anything
+ * @param condition the hand movement without which the measure finds nothing
+ * @param applies the transitions outside which the measure finds nothing
  */
 record NamedTransitionRule(
     String id,
@@ -20,8 +20,8 @@ record NamedTransitionRule(
     String explanation,
     String unit,
     Measure measure,
-    ShiftCondition occasion,
-    Predicate<Transition> concerned)
+    ShiftCondition condition,
+    Predicate<Transition> applies)
     implements TransitionRule {
 
   NamedTransitionRule(String id, String name, String explanation, String unit, Measure measure) {
@@ -55,19 +55,19 @@ record NamedTransitionRule(
     }
 
     @Override
-    public ShiftCondition occasion() {
+    public ShiftCondition condition() {
       return ShiftCondition.SHIFT;
     }
   }
 
   /** The same, where it is known to find nothing on other occasions. */
   NamedTransitionRule on(ShiftCondition only) {
-    return new NamedTransitionRule(id, name, explanation, unit, measure, only, concerned);
+    return new NamedTransitionRule(id, name, explanation, unit, measure, only, applies);
   }
 
   /** The same, where it is known to find nothing in other passings. */
   NamedTransitionRule where(Predicate<Transition> only) {
-    return new NamedTransitionRule(id, name, explanation, unit, measure, occasion, only);
+    return new NamedTransitionRule(id, name, explanation, unit, measure, condition, only);
   }
 
   @Override
@@ -76,8 +76,8 @@ record NamedTransitionRule(
   }
 
   @Override
-  public boolean concerns(Transition transition) {
-    return concerned.test(transition);
+  public boolean appliesTo(Transition transition) {
+    return applies.test(transition);
   }
 
   @Override

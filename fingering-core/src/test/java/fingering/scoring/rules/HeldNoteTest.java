@@ -32,7 +32,7 @@ class HeldNoteTest {
     Moment left = passage.moments().get(moment - 1);
     Moment reached = passage.moments().get(moment);
     Transition transition = Transition.between(left, reached);
-    assertThat(RULE.concerns(transition)).isTrue();
+    assertThat(RULE.appliesTo(transition)).isTrue();
     Set<Long> charged = new HashSet<>();
     for (Grip before : finder.grips(left)) {
       for (Grip now : finder.grips(reached)) {

@@ -14,8 +14,9 @@ import fingering.music.Note;
 import fingering.scoring.Charge;
 import fingering.scoring.NoteContext;
 import fingering.scoring.NoteRule;
+import fingering.scoring.PacedNote;
 import fingering.scoring.Scoring;
-import fingering.scoring.Transition;
+import fingering.scoring.TimedTransition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -238,10 +239,10 @@ class NoteRulesTest {
     Scoring scoring = StandardRules.commonPractice();
     long sum = 0;
     for (int m = 0; m < 3; m++) {
-      sum += scoring.cost(NoteContext.of(passage.moments().get(m)), grips.get(m));
+      sum += scoring.cost(PacedNote.of(passage.moments().get(m)), grips.get(m));
       if (m > 0) {
-        Transition transition =
-            Transition.between(passage.moments().get(m - 1), passage.moments().get(m));
+        TimedTransition transition =
+            TimedTransition.between(passage.moments().get(m - 1), passage.moments().get(m));
         sum += scoring.cost(transition, grips.get(m - 1), grips.get(m));
       }
     }

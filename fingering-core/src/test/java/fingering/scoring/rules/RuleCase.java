@@ -9,10 +9,8 @@ import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.player.Player;
 import fingering.scoring.CostRule;
-import fingering.scoring.NoteContext;
-import fingering.scoring.NoteRule;
-import fingering.scoring.Transition;
-import fingering.scoring.TransitionRule;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -69,10 +67,10 @@ final class RuleCase {
   long charged(String id, List<CostRule> rules) {
     CostRule rule = rules.stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
     int last = grips.size() - 1;
-    if (rule instanceof NoteRule note) {
-      return note.amount(NoteContext.of(moment(last)), grips.get(last));
+    if (rule.lookBack() == 0) {
+      return PacedNote.of(moment(last)).amount(rule, grips.get(last));
     }
-    Transition transition = Transition.between(moment(last - 1), moment(last));
-    return ((TransitionRule) rule).amount(transition, grips.get(last - 1), grips.get(last));
+    return TimedTransition.between(moment(last - 1), moment(last))
+        .amount(rule, grips.get(last - 1), grips.get(last));
   }
 }

@@ -6,46 +6,47 @@ import fingering.scoring.NoteContext;
 import fingering.scoring.Scoring;
 import java.util.Arrays;
 
-/** What each grip of a moment costs by itself. Arrays are not copied; nobody changes them. */
+/** The costs of the grips of a moment, at any pace. */
 final class NodeCosts {
-  private final long[] unsung;
-  private final long[] paced;
-  private final long mostUnsung;
-  private final long mostPaced;
+  private final long[] points;
 
-  private NodeCosts(long[] unsung, long[] paced) {
-    this.unsung = unsung;
+  /** Points for each hundredth of a second of slowness. */
+  private final long[] paced;
+
+  private final long maxPoints;
+  private final long maxPaced;
+
+  private NodeCosts(long[] points, long[] paced) {
+    this.points = points;
     this.paced = paced;
-    mostUnsung = Arrays.stream(unsung).max().orElse(0);
-    mostPaced = Arrays.stream(paced).max().orElse(0);
+    maxPoints = Arrays.stream(points).max().orElse(0);
+    maxPaced = Arrays.stream(paced).max().orElse(0);
   }
 
   static NodeCosts of(Scoring scoring, NoteContext context, ImmutableList<Grip> grips) {
-    long[] costs = new long[grips.size()];
+    long[] points = new long[grips.size()];
     long[] paced = new long[grips.size()];
-    for (int j = 0; j < costs.length; j++) {
-      costs[j] = scoring.unpacedCost(context, grips.get(j));
+    for (int j = 0; j < points.length; j++) {
+      points[j] = scoring.unpacedCost(context, grips.get(j));
       paced[j] = scoring.pacedCost(context, grips.get(j));
     }
-    return new NodeCosts(costs, paced);
+    return new NodeCosts(points, paced);
   }
 
-  /**
-   * Adds the cost of each grip, where music sings so much, to the sums with which it is reached.
-   */
-  void addTo(long[] sums, long slowness) {
-    for (int j = 0; j < sums.length; j++) {
-      sums[j] += unsung[j] + slowness * paced[j];
+  /** Adds the cost of each grip to its score. */
+  void addTo(long[] scores, long slowness) {
+    for (int j = 0; j < scores.length; j++) {
+      scores[j] += points[j] + slowness * paced[j];
     }
   }
 
-  /** The most that a grip costs, or somewhat more. */
-  long most(long slowness) {
-    return mostUnsung + slowness * mostPaced;
+  /** The cost of a grip. */
+  long cost(int grip, long slowness) {
+    return points[grip] + slowness * paced[grip];
   }
 
-  /** The cost of a grip where music sings so much. */
-  long cost(int grip, long slowness) {
-    return unsung[grip] + slowness * paced[grip];
+  /** An upper bound on the cost of a grip. */
+  long max(long slowness) {
+    return maxPoints + slowness * maxPaced;
   }
 }

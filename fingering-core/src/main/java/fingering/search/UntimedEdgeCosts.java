@@ -10,64 +10,62 @@ import fingering.scoring.TransitionTime;
 import java.util.Optional;
 
 /**
- * What every way from the grips of one moment to those of the next costs, whatever the time
- * between. It is what takes long to reckon; with the time it becomes {@link EdgeCosts}. Safe for
- * use by many threads.
+ * The costs of all edges between the grips of two moments, for any time and pace. Computing it
+ * evaluates the rules and takes long; adding the time gives {@link EdgeCosts}. Safe for use by many
+ * threads.
  */
 final class UntimedEdgeCosts {
   private final Scoring scoring;
 
-  /** Whether a grip left is open strings alone. */
+  /** By earlier grip, whether it is only open strings. */
   private final boolean[] open;
 
-  /** Points where there is time enough. */
+  /** Points if no time is missing. */
   private final CostMatrix points;
 
-  /** Points for each hundredth of a second of singing; empty where there are none. */
+  /** Points for each hundredth of a second of slowness; empty if all are 0. */
   private final Optional<CostMatrix> paced;
 
-  /** By rule that charges haste, the microseconds that are needed. */
+  /** By timed rule, the microseconds needed. */
   private final ImmutableList<CostMatrix> needed;
 
   UntimedEdgeCosts(
-      Scoring scoring,
-      Transition transition,
-      ImmutableList<Grip> left,
-      ImmutableList<Grip> reached) {
+      Scoring scoring, Transition transition, ImmutableList<Grip> before, ImmutableList<Grip> now) {
     this.scoring = scoring;
-    open = new boolean[left.size()];
-    points = new CostMatrix(left.size(), reached.size());
-    CostMatrix slowness = new CostMatrix(left.size(), reached.size());
+    open = new boolean[before.size()];
+    points = new CostMatrix(before.size(), now.size());
+    CostMatrix perSlowness = new CostMatrix(before.size(), now.size());
     needed =
         scoring.timedRules().stream()
-            .map(rule -> new CostMatrix(left.size(), reached.size()))
+            .map(rule -> new CostMatrix(before.size(), now.size()))
             .collect(ImmutableList.toImmutableList());
     TransitionCosts costs = scoring.costs(transition);
-    for (int i = 0; i < left.size(); i++) {
-      Grip from = left.get(i);
+    for (int i = 0; i < before.size(); i++) {
+      Grip from = before.get(i);
       open[i] = from.open();
-      for (int j = 0; j < reached.size(); j++) {
-        Grip to = reached.get(j);
+      for (int j = 0; j < now.size(); j++) {
+        Grip to = now.get(j);
         boolean shifts = costs.shifts(from, to);
         points.put(i, j, costs.untimed(from, to, shifts));
-        slowness.put(i, j, costs.paced(from, to));
+        perSlowness.put(i, j, costs.paced(from, to));
         for (int r = 0; r < needed.size(); r++) {
-          needed.get(r).put(i, j, costs.needed(scoring.timedRules().get(r), from, to, shifts));
+          TimedTransitionRule rule = scoring.timedRules().get(r);
+          needed.get(r).put(i, j, costs.needed(rule, from, to, shifts));
         }
       }
     }
-    paced = Optional.of(slowness).filter(table -> !table.empty());
+    paced = Optional.of(perSlowness).filter(matrix -> !matrix.zero());
   }
 
-  /** The same with the time that a passing leaves. */
-  EdgeCosts in(TransitionTime time) {
-    return new EdgeCosts(late(time) ? timed(time) : points, paced);
+  /** The costs in the time that there is. */
+  EdgeCosts at(TransitionTime time) {
+    return new EdgeCosts(isMissing(time) ? timed(time) : points, paced);
   }
 
-  private boolean late(TransitionTime time) {
+  private boolean isMissing(TransitionTime time) {
     for (CostMatrix each : needed) {
       for (int i = 0; i < open.length; i++) {
-        if (each.most(i) > time.micros(open[i])) {
+        if (each.max(i) > time.micros(open[i])) {
           return true;
         }
       }
@@ -79,14 +77,14 @@ final class UntimedEdgeCosts {
     CostMatrix sum = points;
     for (int r = 0; r < needed.size(); r++) {
       TimedTransitionRule rule = scoring.timedRules().get(r);
-      CostMatrix timed = new CostMatrix(open.length, points.reached());
+      CostMatrix more = new CostMatrix(open.length, points.columns());
       for (int i = 0; i < open.length; i++) {
-        for (int j = 0; j < points.reached(); j++) {
+        for (int j = 0; j < points.columns(); j++) {
           long units = time.missing(rule, needed.get(r).get(i, j), open[i]);
-          timed.put(i, j, sum.get(i, j) + units * scoring.timedWeights().get(r));
+          more.put(i, j, sum.get(i, j) + units * scoring.timedWeights().get(r));
         }
       }
-      sum = timed;
+      sum = more;
     }
     return sum;
   }

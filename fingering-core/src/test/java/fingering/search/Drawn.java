@@ -14,15 +14,15 @@ import fingering.scoring.Weights;
 import java.util.SplittableRandom;
 
 /**
- * Small layers of viola music with whatever costs, penalties, closed grips and requirements a seed
- * draws, so few that every path can be walked.
+ * Small graphs of viola music with random costs, penalties, closed grips and requirements, small
+ * enough to visit every path.
  */
 final class Drawn {
   private static final int MOST_GRIPS = 4;
 
   private Drawn() {}
 
-  /** Half of them with costs of common practice, half with drawn ones, many of which are equal. */
+  /** Half of them have the costs of common practice, half random costs, many of which are equal. */
   static LayeredGraph layers(int seed, int notes) {
     SplittableRandom random = new SplittableRandom(seed);
     RandomMusic music = new RandomMusic(seed);
@@ -31,13 +31,11 @@ final class Drawn {
         Thinned.layers(passage, 1 + random.nextInt(MOST_GRIPS), seed, Thinned.NO_PENALTY);
     Scoring scoring = random.nextBoolean() ? all.scoring() : scoring(seed);
     Penalty penalty = random.nextBoolean() ? Penalty.NONE : (m, grip) -> drawn(2, seed, m, grip);
-    LayeredGraph layers = new LayeredGraph(all.moments(), all.grips(), scoring, penalty);
-    return random.nextBoolean()
-        ? layers
-        : layers.closing((m, grip) -> drawn(4, seed, m, grip) == 0);
+    LayeredGraph graph = new LayeredGraph(all.moments(), all.grips(), scoring, penalty);
+    return random.nextBoolean() ? graph : graph.closing((m, grip) -> drawn(4, seed, m, grip) == 0);
   }
 
-  /** A number from 0 to below that, the same for the same seed, number and grip. */
+  /** A number from 0 up to a limit, the same for the same seed, number and grip. */
   private static int drawn(int below, long seed, int number, Grip grip) {
     return drawn(below, seed, number, grip.top().string() * 100 + grip.frame().index());
   }
@@ -48,15 +46,15 @@ final class Drawn {
 
   private static Scoring scoring(int seed) {
     return Scoring.of(
-        ImmutableList.of(new DrawnForGrips(seed), new DrawnForWays(seed)),
-        Weights.parse("drawn", "drawn-for-grips = 1\ndrawn-for-ways = 1"));
+        ImmutableList.of(new RandomForGrips(seed), new RandomForEdges(seed)),
+        Weights.parse("drawn", "random-for-grips = 1\nrandom-for-edges = 1"));
   }
 
-  /** Charges a grip nothing, one or two. */
-  private record DrawnForGrips(int seed) implements NoteRule {
+  /** Charges 0, 1 or 2 for a grip. */
+  private record RandomForGrips(int seed) implements NoteRule {
     @Override
     public String id() {
-      return "drawn-for-grips";
+      return "random-for-grips";
     }
 
     @Override
@@ -80,11 +78,11 @@ final class Drawn {
     }
   }
 
-  /** Charges a way nothing, one or two. */
-  private record DrawnForWays(int seed) implements TransitionRule {
+  /** Charges 0, 1 or 2 for an edge. */
+  private record RandomForEdges(int seed) implements TransitionRule {
     @Override
     public String id() {
-      return "drawn-for-ways";
+      return "random-for-edges";
     }
 
     @Override
@@ -108,7 +106,7 @@ final class Drawn {
     }
   }
 
-  /** A requirement of one to four states, as likely as not one that looks back. */
+  /** A requirement of one to four states; every other one looks back. */
   static Requirement requirement(long seed) {
     SplittableRandom random = new SplittableRandom(~seed);
     int states = 1 + random.nextInt(4);

@@ -13,107 +13,108 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
 /**
- * The search against a walk over every path of a few notes, down to which of equals comes first.
- * Costs, penalties and what is required are drawn by lot.
+ * The search against every path of a few notes, including the order of equal paths. Costs,
+ * penalties and requirements are random.
  */
 class DrawnSearchTest {
-  private static Optional<Path> first(LayeredGraph layers, Requirement requirement) {
-    return EveryPath.through(layers, requirement).stream().map(Walked::path).findFirst();
+  private static Optional<Path> first(LayeredGraph graph, Requirement requirement) {
+    return EveryPath.through(graph, requirement).stream().map(Walked::path).findFirst();
   }
 
   @Property(tries = 200)
-  void theBestFingeringIsTheFirstOfAll(
-      @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    LayeredGraph layers = Drawn.layers(seed, notes);
-    assertThat(PathFinder.best(layers, Requirement.NONE))
-        .isEqualTo(first(layers, Requirement.NONE));
+  void theBestPathIsTheFirstOfAll(@ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
+    LayeredGraph graph = Drawn.layers(seed, notes);
+    assertThat(PathFinder.best(graph, Requirement.NONE)).isEqualTo(first(graph, Requirement.NONE));
   }
 
   @Property(tries = 200)
-  void theBestThatShowsWhatIsRequiredIsTheFirstOfAllThatDo(
+  void theBestPathForARequirementIsTheFirstThatSatisfiesIt(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    LayeredGraph layers = Drawn.layers(seed, notes);
+    LayeredGraph graph = Drawn.layers(seed, notes);
     Requirement requirement = Drawn.requirement(seed);
-    assertThat(PathFinder.best(layers, requirement)).isEqualTo(first(layers, requirement));
+    assertThat(PathFinder.best(graph, requirement)).isEqualTo(first(graph, requirement));
   }
 
   @Property(tries = 200)
-  void theBestThatShowsTwoThingsAtOnceIsTheFirstOfAllThatDo(
+  void theBestPathForTwoRequirementsIsTheFirstThatSatisfiesBoth(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    LayeredGraph layers = Drawn.layers(seed, notes);
+    LayeredGraph graph = Drawn.layers(seed, notes);
     Requirement both =
         AllRequirements.of(
             ImmutableList.of(
                 Drawn.requirement(seed), Requirement.NONE, Drawn.requirement(seed + 1L)));
-    assertThat(PathFinder.best(layers, both)).isEqualTo(first(layers, both));
+    assertThat(PathFinder.best(graph, both)).isEqualTo(first(graph, both));
   }
 
   @Property(tries = 200)
-  void theBestThatLookDifferentComeInTheOrderOfAll(
+  void distinctPathsAreInTheOrderOfAllPaths(
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 4) int notes,
       @ForAll @IntRange(min = 1, max = 12) int k) {
-    LayeredGraph layers = Drawn.layers(seed, notes);
-    assertThat(PathFinder.best(layers, Requirement.NONE, k))
-        .isEqualTo(DistinctWalk.best(EveryPath.through(layers, Requirement.NONE), k, Seen::of));
+    LayeredGraph graph = Drawn.layers(seed, notes);
+    assertThat(PathFinder.best(graph, Requirement.NONE, k))
+        .isEqualTo(DistinctWalk.best(EveryPath.through(graph, Requirement.NONE), k, Seen::of));
   }
 
   @Property(tries = 200)
-  void thoseThatLookDifferentAndShowWhatIsRequiredComeInTheOrderOfAllThatDo(
+  void distinctPathsForARequirementAreInTheOrderOfAllThatSatisfyIt(
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 4) int notes,
       @ForAll @IntRange(min = 1, max = 12) int k) {
-    LayeredGraph layers = Drawn.layers(seed, notes);
+    LayeredGraph graph = Drawn.layers(seed, notes);
     Requirement requirement = Drawn.requirement(seed);
-    assertThat(PathFinder.best(layers, requirement, k, VisibleFingering.Grain.PLACES))
-        .isEqualTo(DistinctWalk.best(EveryPath.through(layers, requirement), k, Seen::places));
+    assertThat(PathFinder.best(graph, requirement, k, VisibleFingering.Grain.PLACES))
+        .isEqualTo(DistinctWalk.best(EveryPath.through(graph, requirement), k, Seen::places));
   }
 
   @Property(tries = 200)
-  void whatCostsJustAsMuchAsAllowedIsFoundAndNothingThatCostsMore(
+  void aPathExactlyAtTheBoundIsFoundAndNoneAboveIt(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    LayeredGraph layers = Drawn.layers(seed, notes);
+    LayeredGraph graph = Drawn.layers(seed, notes);
     Requirement requirement = Drawn.requirement(seed);
-    ForwardPass free = ForwardPass.of(layers, Requirement.NONE);
-    Optional<Path> best = first(layers, requirement);
+    ForwardPass unconstrained = ForwardPass.of(graph, Requirement.NONE);
+    Optional<Path> best = first(graph, requirement);
     best.ifPresent(
         path -> {
-          Path cheapest = free.best().orElseThrow();
-          long more = ForwardPass.sum(path) - ForwardPass.sum(cheapest);
-          CostBound bound = CostBound.of(layers, free);
-          Automaton automaton = new Automaton(layers, requirement);
-          assertThat(BoundedForwardPass.best(layers, automaton, free, bound.above(cheapest, more)))
+          Path cheapest = unconstrained.best().orElseThrow();
+          long more = ForwardPass.score(path) - ForwardPass.score(cheapest);
+          CostBound bound = CostBound.of(graph, unconstrained);
+          Automaton automaton = new Automaton(graph, requirement);
+          assertThat(
+                  BoundedForwardPass.best(
+                      graph, automaton, unconstrained, bound.above(cheapest, more)))
               .isEqualTo(best);
           assertThat(
-                  BoundedForwardPass.best(layers, automaton, free, bound.above(cheapest, more - 1)))
+                  BoundedForwardPass.best(
+                      graph, automaton, unconstrained, bound.above(cheapest, more - 1)))
               .isEmpty();
         });
   }
 
   @Property(tries = 200)
-  void aBoundLeavesAGripJustWhatTheBestWayThroughItMayCostMore(
+  void theLimitOfAGripIsTheBoundMinusTheBestContinuation(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    LayeredGraph layers = Drawn.layers(seed, notes);
-    ForwardPass free = ForwardPass.of(layers, Requirement.NONE);
-    List<Walked> all = EveryPath.through(layers, Requirement.NONE);
-    Optional<Path> cheapest = free.best();
-    CostBound any = CostBound.of(layers, free);
+    LayeredGraph graph = Drawn.layers(seed, notes);
+    ForwardPass unconstrained = ForwardPass.of(graph, Requirement.NONE);
+    List<Walked> all = EveryPath.through(graph, Requirement.NONE);
+    Optional<Path> cheapest = unconstrained.best();
+    CostBound any = CostBound.of(graph, unconstrained);
     CostBound bound = cheapest.map(path -> any.above(path, 5)).orElse(any);
     for (int m = 0; m < notes; m++) {
-      for (int j = 0; j < layers.grips().get(m).size(); j++) {
+      for (int j = 0; j < graph.grips().get(m).size(); j++) {
         int at = m;
         int grip = j;
         OptionalLong through =
             all.stream()
                 .filter(walked -> walked.nodes().get(at) == grip)
-                .mapToLong(walked -> ForwardPass.sum(walked.path()))
+                .mapToLong(walked -> ForwardPass.score(walked.path()))
                 .min();
-        long most = bound.most(m)[j];
+        long limit = bound.limits(m)[j];
         if (through.isPresent()) {
-          long more = ForwardPass.sum(cheapest.orElseThrow()) + 5 - through.getAsLong();
-          assertThat(most - free.sums(m)[j]).isEqualTo(more);
+          long more = ForwardPass.score(cheapest.orElseThrow()) + 5 - through.getAsLong();
+          assertThat(limit - unconstrained.scores(m)[j]).isEqualTo(more);
         } else {
-          assertThat(most == -1 || free.sums(m)[j] == ForwardPass.NONE).isTrue();
+          assertThat(limit == -1 || unconstrained.scores(m)[j] == ForwardPass.UNREACHABLE).isTrue();
         }
       }
     }

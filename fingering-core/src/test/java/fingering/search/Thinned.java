@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.ToLongFunction;
 
-/** Layers of a passage with all grips, or with some chosen by a seed. */
+/** The graph of a passage with all grips, or with a random choice of them. */
 final class Thinned {
   static final ToLongFunction<Grip> NO_PENALTY = grip -> 0;
 

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class WeightsTest {
-  /** A rule of one's own that charges every note once. */
+  /** A custom rule that charges every note once. */
   record Everything(String id) implements NoteRule {
     @Override
     public String name() {
@@ -87,7 +87,7 @@ class WeightsTest {
   }
 
   @Test
-  void aRuleOfOnesOwnChargesByItsWeight() {
+  void aCustomRuleChargesByItsWeight() {
     Scoring own =
         Scoring.of(
             ImmutableList.of(new Everything("everything")), Weights.parse("w", "everything = 7"));
@@ -153,14 +153,14 @@ class WeightsTest {
   }
 
   @Test
-  void everyRuleHasItsWeightInTheFileAndEveryWeightItsRule() {
+  void everyRuleHasAWeightAndEveryWeightARule() {
     assertThat(StandardRules.all())
         .extracting(CostRule::id)
         .containsExactlyInAnyOrderElementsOf(Weights.commonPractice().points().keySet());
   }
 
   @Test
-  void everyPresetGivesPointsToEveryRuleAndToNoOther() {
+  void everyPresetNamesExactlyTheRules() {
     assertThat(Weights.presets()).startsWith("common-practice").contains("beginner");
     for (String preset : Weights.presets()) {
       assertThat(Weights.preset(preset).points().keySet())
@@ -170,7 +170,7 @@ class WeightsTest {
     assertThat(Weights.preset("common-practice")).isEqualTo(Weights.commonPractice());
   }
 
-  /** The points of a preset, once it is sure that it has them for every rule. */
+  /** The points of a preset, which has them for every rule. */
   private static Map<String, Long> points(String preset) {
     Map<String, Long> points = Weights.preset(preset).points();
     assertThat(points.keySet())
@@ -181,7 +181,7 @@ class WeightsTest {
 
   // A student begins in one place and learns to leave it: common practice, no source
   @Test
-  void theWeightsOfAStudentComeNearerToCommonPracticeWithTheYears() {
+  void intermediateWeightsAreBetweenBeginnerAndCommonPractice() {
     Map<String, Long> first = points("beginner");
     Map<String, Long> then = points("intermediate");
     Map<String, Long> usual = Weights.commonPractice().points();
@@ -196,9 +196,9 @@ class WeightsTest {
     assertThat(first.get("shift")).isGreaterThan(then.get("shift"));
   }
 
-  /** A note that is learned by itself can leave two pairs to be charged, and no more. */
+  /** A pattern that is learned for one note can make at most two pairs new. */
   @Test
-  void toLearnWhereAFingerLiesNeverCostsMoreInEitherPair() {
+  void aNewPatternCostsAtLeastTwoNewSpacings() {
     for (String preset : Weights.presets()) {
       Map<String, Long> points = points(preset);
       assertThat(points.get("new-finger-pattern"))
@@ -210,7 +210,7 @@ class WeightsTest {
   // Open strings are in tune by themselves, the fourth finger is learned after them and then
   // practised: common practice, no source
   @Test
-  void theFourthFingerIsDearestToBeginnersAndCheapestToThoseWhoPractiseIt() {
+  void theFourthFingerCostsMostForBeginnersAndLeastForIntermediatePlayers() {
     Map<String, Long> first = points("beginner");
     Map<String, Long> then = points("intermediate");
     Map<String, Long> usual = Weights.commonPractice().points();
@@ -220,7 +220,7 @@ class WeightsTest {
   }
 
   @Test
-  void aPresetThatIsNotThereIsRefusedWithThoseThatAre() {
+  void anUnknownPresetIsRefusedWithTheKnownOnes() {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Weights.preset("loud"))
         .withMessageContaining("'loud'")
@@ -228,7 +228,7 @@ class WeightsTest {
   }
 
   @Test
-  void anUnknownRuleIsRefusedWhereTheRulesAreGiven() {
+  void anUnknownRuleIsRefusedByLine() {
     ImmutableList<CostRule> rules =
         ImmutableList.of(new Everything("everything"), new Everything("more"));
     assertThat(Weights.parse("w", "more = 1\neverything = 2", rules).points()).hasSize(2);
@@ -238,7 +238,7 @@ class WeightsTest {
   }
 
   @Test
-  void rulesThatWeightsDoNotNameAreChargedByOthers() {
+  void otherWeightsSupplyMissingRules() {
     Weights own = Weights.parse("w", "shift = 1");
     Weights all = own.orElse(Weights.commonPractice());
 
@@ -250,7 +250,7 @@ class WeightsTest {
   }
 
   @Test
-  void everyRuleSaysInWordsWhatItCharges() {
+  void everyRuleHasANameAnExplanationAndAUnit() {
     assertThat(StandardRules.all())
         .allSatisfy(
             rule -> {
@@ -265,7 +265,7 @@ class WeightsTest {
   }
 
   @Test
-  void theScoringLooksBackAsFarAsItsFurthestRule() {
+  void theScoringLooksBackAsFarAsTheRuleThatLooksBackFurthest() {
     assertThat(StandardRules.commonPractice().lookBack()).isEqualTo(1);
     Weights weights = Weights.parse("w", "everything = 1");
     Scoring own = Scoring.of(ImmutableList.of(new Everything("everything")), weights);
@@ -274,7 +274,7 @@ class WeightsTest {
   }
 
   @Test
-  void thePageOfTheRulesHasARowForEachAndForNoOther() throws IOException {
+  void theHandbookListsExactlyTheRules() throws IOException {
     String page = Files.readString(Path.of("..", "docs", "scoring.md"));
     String table =
         page.substring(page.indexOf("| Rule |"), page.indexOf("\n\n", page.indexOf("| Rule |")));

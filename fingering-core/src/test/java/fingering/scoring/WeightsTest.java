@@ -47,7 +47,7 @@ class WeightsTest {
 
   @Test
   void aLineGivesARuleItsPoints() {
-    Weights weights = Weights.parse("w", "# mine\n\n  shift = 20 # dear\ncrossing=0\n");
+    Weights weights = Weights.parse("w", "# mine\n\n  shift = 20 # expensive\ncrossing=0\n");
     assertThat(weights.points()).containsEntry("shift", 20L).containsEntry("crossing", 0L);
     assertThat(weights.points()).hasSize(2);
   }

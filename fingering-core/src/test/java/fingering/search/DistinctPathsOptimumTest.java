@@ -75,7 +75,7 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 100) int k) {
-    LayeredGraph graph = Thinned.layers(line(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(line(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
     assertBest(graph, Requirement.NONE, k, path -> true);
   }
 
@@ -86,7 +86,7 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 1, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 100) int k) {
     LayeredGraph graph =
-        Thinned.layers(openStrings(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
+        Thinned.graph(openStrings(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
     assertBest(graph, Requirement.NONE, k, path -> true);
   }
 
@@ -98,7 +98,7 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 1, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
     Passage passage = open ? openStrings(seed, which, notes) : line(seed, which, notes);
-    LayeredGraph graph = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
     List<Path> found = PathFinder.best(graph, Requirement.NONE, k, VisibleFingering.Grain.PLACES);
     List<Path> all = BruteForce.bestOfEachKind(graph, Seen::places, path -> true);
     assertThat(found).hasSize(Math.min(k, all.size()));
@@ -126,7 +126,7 @@ class DistinctPathsOptimumTest {
     int lowest = LOWEST.get(which);
     String events = new RandomMusic(seed).withDoubleStops(notes, lowest, lowest + 28);
     Passage passage = Music.on(INSTRUMENTS.get(which)).notes(events);
-    LayeredGraph graph = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
     assertBest(graph, Requirement.NONE, k, path -> true);
   }
 
@@ -134,7 +134,7 @@ class DistinctPathsOptimumTest {
   void heldNotesAreCompared(@ForAll @IntRange(min = 0, max = 999) int seed) {
     String low = new RandomMusic(seed).pitch(50, 54).toString();
     Passage passage = Music.viola().notes("%s*4+B3/1 C4/1 D4/1 B3/1 E4/1".formatted(low));
-    LayeredGraph graph = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
     assertBest(graph, Requirement.NONE, 20, path -> true);
   }
 
@@ -146,7 +146,7 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 2, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
     Passage passage = open ? openStrings(seed, which, notes) : line(seed, which, notes);
-    LayeredGraph graph = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
     RequiredStays stays = RequiredStays.in(Position.THIRD, 2);
     assertBest(graph, stays, k, path -> BruteForce.stays(path, Position.THIRD, 2));
   }
@@ -156,7 +156,7 @@ class DistinctPathsOptimumTest {
       @ForAll int seed,
       @ForAll @IntRange(min = 3, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
-    LayeredGraph graph = Thinned.layers(line(seed, 1, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(line(seed, 1, notes), MOST, seed, Thinned.NO_PENALTY);
     ImmutableList<Position> all = ImmutableList.of(Position.FIRST, Position.SECOND, Position.THIRD);
     assertBest(
         graph,
@@ -175,7 +175,7 @@ class DistinctPathsOptimumTest {
     // Unlike that of a brief, this penalty depends on where the hand waits during an open string.
     ToLongFunction<Grip> high = grip -> grip.frame().position().halves() > 2 ? 7 : 0;
     Passage passage = open ? openStrings(seed, which, notes) : line(seed, which, notes);
-    LayeredGraph graph = Thinned.layers(passage, MOST, seed, high);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, high);
     assertBest(graph, Requirement.NONE, k, path -> true);
   }
 
@@ -185,7 +185,7 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 2, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
     ToLongFunction<Grip> high = grip -> grip.frame().position().halves();
-    LayeredGraph graph = Thinned.layers(line(seed, 0, notes), MOST, seed, high);
+    LayeredGraph graph = Thinned.graph(line(seed, 0, notes), MOST, seed, high);
     assertBest(
         graph,
         RequiredStays.in(Position.THIRD, 2),
@@ -199,7 +199,7 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 5) int notes) {
     LayeredGraph graph =
-        Thinned.layers(openStrings(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
+        Thinned.graph(openStrings(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
     assertThat(BruteForce.bestOfEachKind(graph, Seen::of, path -> true))
         .containsAll(PathFinder.best(graph, Requirement.NONE, 100));
   }

@@ -44,7 +44,7 @@ class DistinctPathsTest {
   })
   void theTenBestCostWhatYenFindsWithoutDuplicateFingerings(String name, String events) {
     LayeredGraph graph = Thinned.all(Music.on(name).notes(events));
-    LayerGraph jgrapht = LayerGraph.of(graph);
+    ReferenceGraph jgrapht = ReferenceGraph.of(graph);
     Set<List<String>> seen = new HashSet<>();
     List<Long> costs = new ArrayList<>();
     for (var paths = jgrapht.paths(); costs.size() < 10; ) {
@@ -85,7 +85,7 @@ class DistinctPathsTest {
   void theyAreInOrderAndNoTwoLookTheSame(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 30) int notes) {
     LayeredGraph graph =
-        Thinned.layers(viola(seed, notes), 30, seed, grip -> grip.frame().index() / 5);
+        Thinned.graph(viola(seed, notes), 30, seed, grip -> grip.frame().index() / 5);
     List<Path> found = PathFinder.best(graph, Requirement.NONE, 30);
     assertThat(found).isSortedAccordingTo(IN_ORDER);
     assertThat(found).extracting(Seen::of).doesNotHaveDuplicates();

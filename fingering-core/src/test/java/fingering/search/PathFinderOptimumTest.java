@@ -45,7 +45,7 @@ class PathFinderOptimumTest {
   @Property(tries = 60)
   void noFingeringForViolinIsCheaperThanTheOneFound(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
-    LayeredGraph graph = Thinned.layers(violin(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(violin(seed, notes), MOST, seed, Thinned.NO_PENALTY);
     assertThat(PathFinder.best(graph, Requirement.NONE))
         .isEqualTo(BruteForce.best(graph, path -> true));
   }
@@ -53,7 +53,7 @@ class PathFinderOptimumTest {
   @Property(tries = 60)
   void noFingeringForViolaIsCheaperThanTheOneFound(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
-    LayeredGraph graph = Thinned.layers(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
     assertThat(PathFinder.best(graph, Requirement.NONE))
         .isEqualTo(BruteForce.best(graph, path -> true));
   }
@@ -63,7 +63,7 @@ class PathFinderOptimumTest {
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 6) int notes) {
     RandomMusic random = new RandomMusic(seed);
     Passage passage = Music.viola().notes(random.withDoubleStops(notes, 48, 76));
-    LayeredGraph graph = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
     assertBest(graph, Requirement.NONE, path -> true);
   }
 
@@ -73,14 +73,14 @@ class PathFinderOptimumTest {
     String low = new RandomMusic(seed).pitch(50, 54).toString();
     String events = "%s*4+B3/1 C4/1 D4/1 B3/1 ".formatted(low);
     LayeredGraph graph =
-        Thinned.layers(Music.viola().notes(events + "E4/1"), MOST, seed, Thinned.NO_PENALTY);
+        Thinned.graph(Music.viola().notes(events + "E4/1"), MOST, seed, Thinned.NO_PENALTY);
     assertBest(graph, Requirement.NONE, path -> true);
   }
 
   @Property(tries = 60)
   void aStayOfTwoNotesInThirdIsShownAtTheLowestCost(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 7) int notes) {
-    LayeredGraph graph = Thinned.layers(violin(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(violin(seed, notes), MOST, seed, Thinned.NO_PENALTY);
     assertBest(
         graph,
         RequiredStays.in(Position.THIRD, 2),
@@ -90,7 +90,7 @@ class PathFinderOptimumTest {
   @Property(tries = 60)
   void firstSecondAndThirdAreAllShownAtTheLowestCost(
       @ForAll int seed, @ForAll @IntRange(min = 3, max = 7) int notes) {
-    LayeredGraph graph = Thinned.layers(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
     ImmutableList<Position> all = ImmutableList.of(Position.FIRST, Position.SECOND, Position.THIRD);
     assertBest(
         graph,
@@ -102,7 +102,7 @@ class PathFinderOptimumTest {
   void theLowestPenaltyComesBeforeTheLowestCost(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
     ToLongFunction<Grip> high = grip -> grip.frame().position().halves() > 2 ? 7 : 0;
-    LayeredGraph graph = Thinned.layers(viola(seed, notes), MOST, seed, high);
+    LayeredGraph graph = Thinned.graph(viola(seed, notes), MOST, seed, high);
     assertThat(PathFinder.best(graph, Requirement.NONE))
         .isEqualTo(BruteForce.best(graph, path -> true));
   }
@@ -110,7 +110,7 @@ class PathFinderOptimumTest {
   @Property(tries = 40)
   void closedGripsAreTreatedAsIfTheyDidNotExist(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
-    LayeredGraph graph = Thinned.layers(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
     Predicate<Grip> wanted = grip -> grip.top().string() % 2 == 0 || grip.open();
     LayeredGraph closing = graph.closing((m, grip) -> !wanted.test(graph.grips().get(m).get(grip)));
     assertBest(closing, Requirement.NONE, path -> path.stream().allMatch(wanted));
@@ -124,7 +124,7 @@ class PathFinderOptimumTest {
   void theBestPathIsFoundWithPenaltyAndStay(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 7) int notes) {
     ToLongFunction<Grip> high = grip -> grip.frame().position().halves();
-    LayeredGraph graph = Thinned.layers(violin(seed, notes), MOST, seed, high);
+    LayeredGraph graph = Thinned.graph(violin(seed, notes), MOST, seed, high);
     assertBest(
         graph,
         RequiredStays.in(Position.THIRD, 2),

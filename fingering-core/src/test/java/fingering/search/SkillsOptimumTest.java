@@ -38,7 +38,7 @@ class SkillsOptimumTest {
 
   private static void assertBest(
       Passage passage, int seed, Requirement requirement, Predicate<List<Grip>> wanted) {
-    LayeredGraph graph = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
     var found = PathFinder.best(graph, requirement);
     var brute = BruteForce.best(graph, wanted);
     assertThat(found.isPresent()).isEqualTo(brute.isPresent());

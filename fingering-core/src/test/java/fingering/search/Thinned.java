@@ -20,10 +20,10 @@ final class Thinned {
   private Thinned() {}
 
   static LayeredGraph all(Passage passage) {
-    return layers(passage, Integer.MAX_VALUE, 0, NO_PENALTY);
+    return graph(passage, Integer.MAX_VALUE, 0, NO_PENALTY);
   }
 
-  static LayeredGraph layers(Passage passage, int most, long seed, ToLongFunction<Grip> penalty) {
+  static LayeredGraph graph(Passage passage, int most, long seed, ToLongFunction<Grip> penalty) {
     Random random = new Random(seed);
     GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument()));
     ImmutableList.Builder<ImmutableList<Grip>> grips = ImmutableList.builder();

@@ -96,7 +96,7 @@ class TimedRuleTest {
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 4) int notes) {
     RandomMusic random = new RandomMusic(seed);
     Passage passage = Music.viola().tempo(random.tempo()).notes(random.line(notes, 48, 62));
-    LayeredGraph some = Thinned.layers(passage, 6, seed, Thinned.NO_PENALTY);
+    LayeredGraph some = Thinned.graph(passage, 6, seed, Thinned.NO_PENALTY);
     LayeredGraph graph =
         new LayeredGraph(some.moments(), some.grips(), with(RULE, 500), Penalty.NONE);
     assertThat(PathFinder.best(graph, Requirement.NONE))

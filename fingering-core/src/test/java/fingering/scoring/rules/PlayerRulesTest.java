@@ -24,9 +24,9 @@ class PlayerRulesTest {
   void nothingIsNewToAnUnknownPlayer() {
     RuleCase way = violin("B4/1 F5/1").by(2, "1", "1st").by(2, "2", "4th");
     for (CostRule rule : PlayerRules.of(Player.UNKNOWN)) {
-      assertThat(way.charged(rule.id())).as(rule.id()).isZero();
+      assertThat(shift.charged(rule.id())).as(rule.id()).isZero();
     }
-    assertThat(way.newTo(Player.UNKNOWN)).isEmpty();
+    assertThat(shift.newTo(Player.UNKNOWN)).isEmpty();
     RuleCase pair = violin("B4/1 C5/1").by(2, "1", "1st").by(2, "2", "1st");
     assertThat(pair.newTo(Player.UNKNOWN)).isEmpty();
   }
@@ -62,7 +62,7 @@ class PlayerRulesTest {
     for (String usual : new String[] {"B4/1 1", "C#5/1 2", "D5/1 3", "E5/1 4"}) {
       String finger = usual.substring(usual.length() - 1);
       RuleCase way = violin(usual.substring(0, usual.length() - 2)).by(2, finger, "1st");
-      assertThat(way.charged("new-finger-pattern", beginner)).as(usual).isZero();
+      assertThat(shift.charged("new-finger-pattern", beginner)).as(usual).isZero();
     }
     RuleCase low = violin("C5/1").by(2, "2", "1st");
     assertThat(low.charged("new-finger-pattern", beginner)).isEqualTo(1);
@@ -214,8 +214,8 @@ class PlayerRulesTest {
             .findFirst()
             .orElseThrow();
     RuleCase way = RuleCase.on("cello", "E5/1").by(Grip.of(reaching));
-    assertThat(way.charged("new-extension", who("extensions = first back"))).isEqualTo(1);
-    assertThat(way.charged("new-extension", who("extensions = fourth forward"))).isZero();
+    assertThat(shift.charged("new-extension", who("extensions = first back"))).isEqualTo(1);
+    assertThat(shift.charged("new-extension", who("extensions = fourth forward"))).isZero();
     RuleCase rests = RuleCase.on("cello", "A4/1").by(1, "T", "thumb");
     assertThat(rests.charged("new-extension", who("extensions = none"))).isZero();
   }
@@ -260,15 +260,15 @@ class PlayerRulesTest {
     assertThat(violin("A#4/1").by(2, "1", "1st").newTo(who("extensions = none"))).isEmpty();
   }
 
-  private static void shifts(RuleCase way, String word, String told) {
+  private static void shifts(RuleCase shift, String word, String phrase) {
     Player all =
         who(
             "shifts = rest, open string, same finger, first finger, another finger, another string, slur");
     Player none = who("shifts = none");
-    assertThat(way.charged("new-shift", all)).isZero();
-    assertThat(way.charged("new-shift", none)).isEqualTo(1);
-    assertThat(way.charged("new-shift", who("shifts = " + word))).isZero();
-    assertThat(way.newTo(none)).containsExactly(told);
+    assertThat(shift.charged("new-shift", all)).isZero();
+    assertThat(shift.charged("new-shift", none)).isEqualTo(1);
+    assertThat(shift.charged("new-shift", who("shifts = " + word))).isZero();
+    assertThat(shift.newTo(none)).containsExactly(phrase);
   }
 
   @Test

@@ -16,33 +16,35 @@ import net.jqwik.api.constraints.IntRange;
  * The search against every path of a few notes, including the order of equal paths. Costs,
  * penalties and requirements are random.
  */
-class DrawnSearchTest {
+class RandomSearchTest {
   private static Optional<Path> first(LayeredGraph graph, Requirement requirement) {
     return EveryPath.through(graph, requirement).stream().map(Walked::path).findFirst();
   }
 
   @Property(tries = 200)
   void theBestPathIsTheFirstOfAll(@ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    LayeredGraph graph = Drawn.layers(seed, notes);
+    LayeredGraph graph = RandomGraph.graph(seed, notes);
     assertThat(PathFinder.best(graph, Requirement.NONE)).isEqualTo(first(graph, Requirement.NONE));
   }
 
   @Property(tries = 200)
   void theBestPathForARequirementIsTheFirstThatSatisfiesIt(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    LayeredGraph graph = Drawn.layers(seed, notes);
-    Requirement requirement = Drawn.requirement(seed);
+    LayeredGraph graph = RandomGraph.graph(seed, notes);
+    Requirement requirement = RandomGraph.requirement(seed);
     assertThat(PathFinder.best(graph, requirement)).isEqualTo(first(graph, requirement));
   }
 
   @Property(tries = 200)
   void theBestPathForTwoRequirementsIsTheFirstThatSatisfiesBoth(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    LayeredGraph graph = Drawn.layers(seed, notes);
+    LayeredGraph graph = RandomGraph.graph(seed, notes);
     Requirement both =
         AllRequirements.of(
             ImmutableList.of(
-                Drawn.requirement(seed), Requirement.NONE, Drawn.requirement(seed + 1L)));
+                RandomGraph.requirement(seed),
+                Requirement.NONE,
+                RandomGraph.requirement(seed + 1L)));
     assertThat(PathFinder.best(graph, both)).isEqualTo(first(graph, both));
   }
 
@@ -51,7 +53,7 @@ class DrawnSearchTest {
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 4) int notes,
       @ForAll @IntRange(min = 1, max = 12) int k) {
-    LayeredGraph graph = Drawn.layers(seed, notes);
+    LayeredGraph graph = RandomGraph.graph(seed, notes);
     assertThat(PathFinder.best(graph, Requirement.NONE, k))
         .isEqualTo(DistinctWalk.best(EveryPath.through(graph, Requirement.NONE), k, Seen::of));
   }
@@ -61,8 +63,8 @@ class DrawnSearchTest {
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 4) int notes,
       @ForAll @IntRange(min = 1, max = 12) int k) {
-    LayeredGraph graph = Drawn.layers(seed, notes);
-    Requirement requirement = Drawn.requirement(seed);
+    LayeredGraph graph = RandomGraph.graph(seed, notes);
+    Requirement requirement = RandomGraph.requirement(seed);
     assertThat(PathFinder.best(graph, requirement, k, VisibleFingering.Grain.PLACES))
         .isEqualTo(DistinctWalk.best(EveryPath.through(graph, requirement), k, Seen::places));
   }
@@ -70,8 +72,8 @@ class DrawnSearchTest {
   @Property(tries = 200)
   void aPathExactlyAtTheBoundIsFoundAndNoneAboveIt(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    LayeredGraph graph = Drawn.layers(seed, notes);
-    Requirement requirement = Drawn.requirement(seed);
+    LayeredGraph graph = RandomGraph.graph(seed, notes);
+    Requirement requirement = RandomGraph.requirement(seed);
     ForwardPass unconstrained = ForwardPass.of(graph, Requirement.NONE);
     Optional<Path> best = first(graph, requirement);
     best.ifPresent(
@@ -94,7 +96,7 @@ class DrawnSearchTest {
   @Property(tries = 200)
   void theLimitOfAGripIsTheBoundMinusTheBestContinuation(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
-    LayeredGraph graph = Drawn.layers(seed, notes);
+    LayeredGraph graph = RandomGraph.graph(seed, notes);
     ForwardPass unconstrained = ForwardPass.of(graph, Requirement.NONE);
     List<Walked> all = EveryPath.through(graph, Requirement.NONE);
     Optional<Path> cheapest = unconstrained.best();

@@ -17,37 +17,37 @@ import java.util.SplittableRandom;
  * Small graphs of viola music with random costs, penalties, closed grips and requirements, small
  * enough to visit every path.
  */
-final class Drawn {
+final class RandomGraph {
   private static final int MOST_GRIPS = 4;
 
-  private Drawn() {}
+  private RandomGraph() {}
 
   /** Half of them have the costs of common practice, half random costs, many of which are equal. */
-  static LayeredGraph layers(int seed, int notes) {
+  static LayeredGraph graph(int seed, int notes) {
     SplittableRandom random = new SplittableRandom(seed);
     RandomMusic music = new RandomMusic(seed);
     Passage passage = Music.viola().tempo(music.tempo()).notes(music.line(notes, 48, 76)); // C3-E5
     LayeredGraph all =
-        Thinned.layers(passage, 1 + random.nextInt(MOST_GRIPS), seed, Thinned.NO_PENALTY);
+        Thinned.graph(passage, 1 + random.nextInt(MOST_GRIPS), seed, Thinned.NO_PENALTY);
     Scoring scoring = random.nextBoolean() ? all.scoring() : scoring(seed);
-    Penalty penalty = random.nextBoolean() ? Penalty.NONE : (m, grip) -> drawn(2, seed, m, grip);
+    Penalty penalty = random.nextBoolean() ? Penalty.NONE : (m, grip) -> random(2, seed, m, grip);
     LayeredGraph graph = new LayeredGraph(all.moments(), all.grips(), scoring, penalty);
-    return random.nextBoolean() ? graph : graph.closing((m, grip) -> drawn(4, seed, m, grip) == 0);
+    return random.nextBoolean() ? graph : graph.closing((m, grip) -> random(4, seed, m, grip) == 0);
   }
 
   /** A number from 0 up to a limit, the same for the same seed, number and grip. */
-  private static int drawn(int below, long seed, int number, Grip grip) {
-    return drawn(below, seed, number, grip.top().string() * 100 + grip.frame().index());
+  private static int random(int below, long seed, int number, Grip grip) {
+    return random(below, seed, number, grip.top().string() * 100 + grip.frame().index());
   }
 
-  private static int drawn(int below, long seed, int number, int grip) {
+  private static int random(int below, long seed, int number, int grip) {
     return new SplittableRandom((seed * 31 + number) * 1_009 + grip).nextInt(below);
   }
 
   private static Scoring scoring(int seed) {
     return Scoring.of(
         ImmutableList.of(new RandomForGrips(seed), new RandomForEdges(seed)),
-        Weights.parse("drawn", "random-for-grips = 1\nrandom-for-edges = 1"));
+        Weights.parse("random", "random-for-grips = 1\nrandom-for-edges = 1"));
   }
 
   /** Charges 0, 1 or 2 for a grip. */
@@ -74,7 +74,7 @@ final class Drawn {
 
     @Override
     public long amount(NoteContext context, Grip grip) {
-      return drawn(3, seed, 0, grip);
+      return random(3, seed, 0, grip);
     }
   }
 
@@ -102,7 +102,7 @@ final class Drawn {
 
     @Override
     public long amount(Transition transition, Grip before, Grip now) {
-      return drawn(3, seed, 1 + drawn(100, seed, 0, before), now);
+      return random(3, seed, 1 + random(100, seed, 0, before), now);
     }
   }
 
@@ -130,13 +130,13 @@ final class Drawn {
 
       @Override
       public long symbol(int moment, Grip before, Grip now) {
-        int last = looksBack ? drawn(100, seed, moment, before) : moment;
-        return drawn(5, seed, last, now);
+        int last = looksBack ? random(100, seed, moment, before) : moment;
+        return random(5, seed, last, now);
       }
 
       @Override
       public int next(int state, long symbol) {
-        return drawn(states, seed, state, (int) symbol);
+        return random(states, seed, state, (int) symbol);
       }
 
       @Override

@@ -19,17 +19,17 @@ import org.jgrapht.graph.SimpleDirectedWeightedGraph;
  * moment/grip}, between a source and a sink. Costs are whole numbers far below 2^53, so doubles
  * hold them exactly.
  */
-final class LayerGraph {
+final class ReferenceGraph {
   private final LayeredGraph layers;
   private final Graph<String, DefaultWeightedEdge> graph =
       new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
 
-  private LayerGraph(LayeredGraph layers) {
+  private ReferenceGraph(LayeredGraph layers) {
     this.layers = layers;
   }
 
-  static LayerGraph of(LayeredGraph layers) {
-    LayerGraph made = new LayerGraph(layers);
+  static ReferenceGraph of(LayeredGraph layers) {
+    ReferenceGraph made = new ReferenceGraph(layers);
     made.graph.addVertex("source");
     made.graph.addVertex("sink");
     int last = layers.moments().size() - 1;

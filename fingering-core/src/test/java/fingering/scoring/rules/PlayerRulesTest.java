@@ -22,11 +22,11 @@ class PlayerRulesTest {
 
   @Test
   void nothingIsNewToAnUnknownPlayer() {
-    RuleCase way = violin("B4/1 F5/1").by(2, "1", "1st").by(2, "2", "4th");
+    RuleCase path = violin("B4/1 F5/1").by(2, "1", "1st").by(2, "2", "4th");
     for (CostRule rule : PlayerRules.of(Player.UNKNOWN)) {
-      assertThat(shift.charged(rule.id())).as(rule.id()).isZero();
+      assertThat(path.charged(rule.id())).as(rule.id()).isZero();
     }
-    assertThat(shift.newTo(Player.UNKNOWN)).isEmpty();
+    assertThat(path.newTo(Player.UNKNOWN)).isEmpty();
     RuleCase pair = violin("B4/1 C5/1").by(2, "1", "1st").by(2, "2", "1st");
     assertThat(pair.newTo(Player.UNKNOWN)).isEmpty();
   }
@@ -61,8 +61,8 @@ class PlayerRulesTest {
     Player beginner = who("patterns = 2-3");
     for (String usual : new String[] {"B4/1 1", "C#5/1 2", "D5/1 3", "E5/1 4"}) {
       String finger = usual.substring(usual.length() - 1);
-      RuleCase way = violin(usual.substring(0, usual.length() - 2)).by(2, finger, "1st");
-      assertThat(shift.charged("new-finger-pattern", beginner)).as(usual).isZero();
+      RuleCase path = violin(usual.substring(0, usual.length() - 2)).by(2, finger, "1st");
+      assertThat(path.charged("new-finger-pattern", beginner)).as(usual).isZero();
     }
     RuleCase low = violin("C5/1").by(2, "2", "1st");
     assertThat(low.charged("new-finger-pattern", beginner)).isEqualTo(1);
@@ -213,9 +213,9 @@ class PlayerRulesTest {
             .filter(one -> one.frame().shape() == Frame.Shape.THUMB && one.stretch() > 0)
             .findFirst()
             .orElseThrow();
-    RuleCase way = RuleCase.on("cello", "E5/1").by(Grip.of(reaching));
-    assertThat(shift.charged("new-extension", who("extensions = first back"))).isEqualTo(1);
-    assertThat(shift.charged("new-extension", who("extensions = fourth forward"))).isZero();
+    RuleCase path = RuleCase.on("cello", "E5/1").by(Grip.of(reaching));
+    assertThat(path.charged("new-extension", who("extensions = first back"))).isEqualTo(1);
+    assertThat(path.charged("new-extension", who("extensions = fourth forward"))).isZero();
     RuleCase rests = RuleCase.on("cello", "A4/1").by(1, "T", "thumb");
     assertThat(rests.charged("new-extension", who("extensions = none"))).isZero();
   }

@@ -101,7 +101,7 @@ class PathFinderOptimumTest {
   @Property(tries = 60)
   void theLowestPenaltyComesBeforeTheLowestCost(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
-    ToLongFunction<Grip> high = grip -> grip.frame().position().halves() > 2 ? 7 : 0;
+    ToLongFunction<Grip> high = grip -> grip.frame().position().rank() > 2 ? 7 : 0;
     LayeredGraph graph = Thinned.graph(viola(seed, notes), MOST, seed, high);
     assertThat(PathFinder.best(graph, Requirement.NONE))
         .isEqualTo(BruteForce.best(graph, path -> true));
@@ -123,7 +123,7 @@ class PathFinderOptimumTest {
   @Property(tries = 40)
   void theBestPathIsFoundWithPenaltyAndStay(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 7) int notes) {
-    ToLongFunction<Grip> high = grip -> grip.frame().position().halves();
+    ToLongFunction<Grip> high = grip -> grip.frame().position().rank();
     LayeredGraph graph = Thinned.graph(violin(seed, notes), MOST, seed, high);
     assertBest(
         graph,

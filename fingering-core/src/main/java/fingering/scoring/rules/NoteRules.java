@@ -115,13 +115,12 @@ final class NoteRules {
       int fromOctave = frame.thumb().getAsInt() - Pitch.OCTAVE;
       return THUMB_AT_OCTAVE + (fromOctave < 0 ? -fromOctave : fromOctave / 2);
     }
-    int halves = frame.position().halves();
+    int number = frame.position().number();
     if (frame.shape() != Frame.Shape.LETTERS) {
       return frame.span() <= BASS_SPAN
-          ? halves / 2
-          : CELLO_STEPS[Math.min(halves / 2, CELLO_STEPS.length - 1)];
+          ? number
+          : CELLO_STEPS[Math.min(number, CELLO_STEPS.length - 1)];
     }
-    int number = halves / 2;
     return number < VIOLIN_STEPS.length ? VIOLIN_STEPS[number] : number + 2;
   }
 

@@ -108,7 +108,7 @@ public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind,
   public String words() {
     return "show "
         + (times == 1 ? "" : times + " times ")
-        + kind.map(ShiftKind::told).orElse("a shift")
+        + kind.map(ShiftKind::phrase).orElse("a shift")
         + direction.map(way -> " " + way.word).orElse("");
   }
 }

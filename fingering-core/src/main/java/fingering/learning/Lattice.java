@@ -4,10 +4,8 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.scoring.CostRule;
-import fingering.scoring.NoteContext;
-import fingering.scoring.NoteRule;
-import fingering.scoring.Transition;
-import fingering.scoring.TransitionRule;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
 
 /**
  * The layered graph of some music with what every rule finds at every node and edge, as numbers of
@@ -33,12 +31,12 @@ final class Lattice {
     int[][] nodes = new int[moments.size()][];
     int[][] edges = new int[moments.size()][];
     for (int m = 0; m < nodes.length; m++) {
-      nodes[m] = measuring.nodes(NoteContext.of(moments.get(m)), grips.get(m));
+      nodes[m] = measuring.nodes(PacedNote.of(moments.get(m)), grips.get(m));
       edges[m] =
           m == 0
               ? new int[0]
               : measuring.edges(
-                  Transition.between(moments.get(m - 1), moments.get(m)),
+                  TimedTransition.between(moments.get(m - 1), moments.get(m)),
                   grips.get(m - 1),
                   grips.get(m));
     }
@@ -56,28 +54,24 @@ final class Lattice {
       pairs = new int[2 * rules.size()];
     }
 
-    int[] nodes(NoteContext context, ImmutableList<Grip> grips) {
+    int[] nodes(PacedNote note, ImmutableList<Grip> grips) {
       int[] numbers = new int[grips.size()];
       for (int j = 0; j < numbers.length; j++) {
         for (int r = 0; r < rules.size(); r++) {
-          if (rules.get(r) instanceof NoteRule rule) {
-            found(r, rule.amount(context, grips.get(j)));
-          }
+          found(r, note.amount(rules.get(r), grips.get(j)));
         }
         numbers[j] = bundle();
       }
       return numbers;
     }
 
-    int[] edges(Transition transition, ImmutableList<Grip> before, ImmutableList<Grip> now) {
+    int[] edges(TimedTransition transition, ImmutableList<Grip> before, ImmutableList<Grip> now) {
       int[] numbers = new int[before.size() * now.size()];
       for (int e = 0; e < numbers.length; e++) {
         Grip left = before.get(e / now.size());
         Grip reached = now.get(e % now.size());
         for (int r = 0; r < rules.size(); r++) {
-          if (rules.get(r) instanceof TransitionRule rule) {
-            found(r, rule.amount(transition, left, reached));
-          }
+          found(r, transition.amount(rules.get(r), left, reached));
         }
         numbers[e] = bundle();
       }
@@ -85,10 +79,6 @@ final class Lattice {
     }
 
     private void found(int rule, long amount) {
-      if (amount < 0) {
-        throw new IllegalStateException(
-            "the rule '" + rules.get(rule).id() + "' charged " + amount);
-      }
       if (amount > 0) {
         pairs[filled++] = rule;
         pairs[filled++] = Math.toIntExact(amount);

@@ -92,7 +92,7 @@ public record PracticePlan(
       limits.add(
           new LimitLadder(
               span,
-              tightest.says(),
+              tightest.text(),
               scaled.times(tightest.factor()).orElseThrow(),
               TempoLadder.leading(
                   goal(request, first, journal.clean(span).orElse(clean)),

@@ -60,7 +60,7 @@ public final class PracticeSpots {
         .sorted(Comparator.comparingLong(found::free))
         .limit(SHIFTS)
         .forEach(found::shift);
-    ComfortableTempo.of(plan, level).tightestApart(SHIFTS + LIMITS).stream()
+    ComfortableTempo.of(plan, level).tightestDistinct(SHIFTS + LIMITS).stream()
         .filter(limit -> !found.measures.contains(limit.place().measureIndex()))
         .limit(LIMITS)
         .forEach(found::limit);
@@ -236,7 +236,7 @@ public final class PracticeSpots {
         exercise = runs ? Optional.of(drill.dotted(begin, end)) : Optional.empty();
       }
       default -> {
-        boolean crosses = limit.says().contains("crossing");
+        boolean crosses = limit.text().contains("crossing");
         todo =
             crosses
                 ? crossings()
@@ -251,7 +251,7 @@ public final class PracticeSpots {
         new PracticeSpot(
             limit.first(),
             run ? limit.measures() : span(begin, end),
-            limit.says(),
+            limit.text(),
             todo,
             Optional.empty(),
             exercise));

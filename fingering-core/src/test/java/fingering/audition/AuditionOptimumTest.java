@@ -3,7 +3,6 @@ package fingering.audition;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
-import fingering.demand.Avoid.What;
 import fingering.demand.ShowPosition;
 import fingering.demand.ShowShift;
 import fingering.demand.ShowStay;
@@ -38,7 +37,7 @@ class AuditionOptimumTest {
           new ShowPosition(Position.THIRD, 3),
           new ShowStay(Position.SECOND, 1),
           new ShowShift(Optional.of(ShowShift.Direction.UP), Optional.empty(), 2),
-          new ShowTechnique(What.FOURTH_FINGER));
+          new ShowTechnique(Technique.FOURTH_FINGER));
 
   static ImmutableList<AuditionPiece> pieces(int seed, int count, int notes) {
     PlannerFactory planners = new PlannerFactory(StandardRules.commonPractice(), LeftHand.MEDIUM);
@@ -59,7 +58,7 @@ class AuditionOptimumTest {
       boolean whole = inOnePiece || skill instanceof ShowStay;
       List<List<Integer>> longer = new ArrayList<>();
       for (List<Integer> before : all) {
-        for (int k = 0; k <= skill.asked(); k += whole ? skill.asked() : 1) {
+        for (int k = 0; k <= skill.amount(); k += whole ? skill.amount() : 1) {
           List<Integer> one = new ArrayList<>(before);
           one.add(k);
           longer.add(one);
@@ -75,7 +74,7 @@ class AuditionOptimumTest {
     Brief.Builder brief = Brief.builder("some");
     for (int j = 0; j < skills.size(); j++) {
       if (amounts.get(j) > 0) {
-        brief.demanding(skills.get(j).asking(amounts.get(j)));
+        brief.addDemand(skills.get(j).asking(amounts.get(j)));
       }
     }
     return piece
@@ -121,7 +120,7 @@ class AuditionOptimumTest {
       assertThat(audition.extra()).isEqualTo(least.getAsLong());
     }
     for (RequiredSkill skill : audition.skills()) {
-      assertThat(skill.met()).isEqualTo(skill.amountShown() >= skill.skill().asked());
+      assertThat(skill.met()).isEqualTo(skill.amountShown() >= skill.skill().amount());
     }
   }
 

@@ -68,7 +68,7 @@ class AuditionPlannerTest {
     assertThat(audition.pieces().get(0).plan()).isEqualTo(silent.free());
     assertThat(audition.skills()).allMatch(skill -> skill.shown().get(0) == 0);
     assertThat(audition.skills())
-        .allMatch(skill -> skill.offers().stream().allMatch(offer -> offer.piece() == 1));
+        .allMatch(skill -> skill.marginalCosts().stream().allMatch(offer -> offer.piece() == 1));
   }
 
   @Test
@@ -76,16 +76,16 @@ class AuditionPlannerTest {
     ImmutableList<AuditionPiece> pieces = pieces(3, 3, 20);
     Audition audition = AuditionPlanner.plan(pieces, HIGH, false);
     for (RequiredSkill skill : audition.skills()) {
-      for (MarginalCost offer : skill.offers()) {
-        int others = skill.amountFreely() - skill.freely().get(offer.piece());
+      for (MarginalCost offer : skill.marginalCosts()) {
+        int others = skill.amountInCheapest() - skill.cheapest().get(offer.piece());
         Position position = ((ShowPosition) skill.skill()).position();
         assertThat(others + offer.plan().notesByPosition().getOrDefault(position, 0))
-            .isGreaterThanOrEqualTo(skill.skill().asked());
+            .isGreaterThanOrEqualTo(skill.skill().amount());
         assertThat(offer.amount())
             .isEqualTo(offer.plan().notesByPosition().getOrDefault(position, 0));
       }
     }
-    assertThat(audition.skills()).anyMatch(skill -> !skill.offers().isEmpty());
+    assertThat(audition.skills()).anyMatch(skill -> !skill.marginalCosts().isEmpty());
   }
 
   @Test

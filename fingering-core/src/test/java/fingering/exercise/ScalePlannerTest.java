@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.google.common.collect.ImmutableSet;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.fingerboard.LeftHand;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
@@ -78,7 +78,7 @@ class ScalePlannerTest {
   @Test
   void scaleOnOneStringStartsOnTheLowestTonicOfTheString() {
     Instrument violin = Instruments.standard().named("violin");
-    Brief brief = Brief.builder("sul A").demanding(DemandText.on(violin).strings("A")).build();
+    Brief brief = Brief.builder("sul A").addDemand(DemandParser.of(violin).strings("A")).build();
     PlannedScale planned = planned("violin", request("Bb major", 1), Optional.empty(), brief);
 
     assertThat(planned.exercise().from()).isEqualTo(Pitch.parse("Bb4"));

@@ -24,7 +24,7 @@ class ExpectedLossTest {
             .mapToDouble(rule -> Weights.commonPractice().of(rule) / 60.0)
             .toArray();
     start[3] = 0;
-    MeasuredPiece lesson = MeasuredPiece.of(List.of(players), SCORING, LeftHand.MEDIUM);
+    MeasuredVersion lesson = MeasuredVersion.of(List.of(players), SCORING, LeftHand.MEDIUM);
     return new ExpectedLoss(
         ImmutableList.of(new TrainingPiece(ImmutableList.of(lesson))), start, 10);
   }

@@ -67,7 +67,7 @@ class AlternativesTest {
   @Test
   void theFirstWayIsThatOfTheBestPlan() {
     Passage passage = Music.viola().notes("C4/1 D4/1 E4/1 F4/1 G4/1 A4/1 B4/1 C5/1");
-    Brief brief = Brief.free("third").showing(RequiredStays.in(Position.THIRD, 4));
+    Brief brief = Brief.free("third").withRequirement(RequiredStays.in(Position.THIRD, 4));
     Planner planner = planner(passage);
     ImmutableList<Alternative> ways = planner.alternatives(brief, 4, 5);
     assertThat(ways).hasSize(5);
@@ -95,12 +95,13 @@ class AlternativesTest {
     for (Alternative way : ways.subList(1, 6)) {
       MomentExplanation why = new MomentExplanation(ways.get(0), way);
       assertThat(why.byRule().stream().mapToLong(MomentExplanation.Difference::points).sum())
-          .isEqualTo(why.more());
+          .isEqualTo(why.extraCost());
       assertThat(why.byRule()).allMatch(difference -> difference.points() != 0);
-      assertThat(why.neighbours()).noneMatch(change -> change.chosen().moment() == 6);
-      assertThat(why.neighbours()).noneMatch(change -> change.chosen().takenLike(change.other()));
+      assertThat(why.changesElsewhere()).noneMatch(change -> change.chosen().moment() == 6);
+      assertThat(why.changesElsewhere())
+          .noneMatch(change -> change.chosen().sameFingering(change.other()));
       assertThat(way.plan().shifts() - ways.get(0).plan().shifts())
-          .isEqualTo(why.shiftsAdded().size() - why.shiftsSpared().size());
+          .isEqualTo(why.shiftsAdded().size() - why.shiftsSaved().size());
     }
   }
 

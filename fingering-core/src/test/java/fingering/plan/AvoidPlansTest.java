@@ -2,7 +2,7 @@ package fingering.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.fingerboard.Frame.Shape;
 import fingering.fingerboard.Placement;
 import fingering.music.Music;
@@ -26,7 +26,7 @@ class AvoidPlansTest {
     Plan asked =
         planner.plan(
             Brief.builder("asked")
-                .demanding(DemandText.on(passage.instrument()).avoid(thing).get(0))
+                .addDemand(DemandParser.of(passage.instrument()).avoid(thing).get(0))
                 .build());
     assertThat(comes(free, what)).as("free: %s", thing).isTrue();
     assertThat(comes(asked, what)).as("without: %s", thing).isFalse();

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import fingering.demand.Demand;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.demand.ShowPosition;
 import fingering.demand.ShowStay;
 import fingering.fingerboard.Finger;
@@ -24,12 +24,12 @@ class BriefTest {
       Music.viola()
           .notes("D4/1 E4/1 F4/1 G4/1 A4/1 B4/1 C5/1 D5/1 C5/1 B4/1 A4/1 G4/1 F4/1 E4/1 D4/1 C4/1");
 
-  private static final DemandText TEXT = DemandText.on(LINE.instrument());
+  private static final DemandParser TEXT = DemandParser.of(LINE.instrument());
 
   private static Plan plan(Demand... demands) {
     Brief.Builder brief = Brief.builder("asked");
     for (Demand demand : demands) {
-      brief.demanding(demand);
+      brief.addDemand(demand);
     }
     return Planner.of(LINE, StandardRules.commonPractice()).plan(brief.build());
   }
@@ -70,8 +70,8 @@ class BriefTest {
         Planner.of(LINE, StandardRules.commonPractice())
             .plan(
                 Brief.builder("asked")
-                    .demanding(TEXT.avoid("fourth-finger,open-strings").get(0))
-                    .demanding(TEXT.avoid("open-strings").get(0))
+                    .addDemand(TEXT.avoid("fourth-finger,open-strings").get(0))
+                    .addDemand(TEXT.avoid("open-strings").get(0))
                     .build());
     assertThat(plan.fourthFingers()).isZero();
     assertThat(plan.openStrings()).isZero();
@@ -83,7 +83,7 @@ class BriefTest {
     Passage low = Music.viola().notes("C3/1 G3/1 C3/1");
     Plan plan =
         Planner.of(low, StandardRules.commonPractice())
-            .plan(Brief.builder("asked").demanding(TEXT.avoid("open-strings").get(0)).build());
+            .plan(Brief.builder("asked").addDemand(TEXT.avoid("open-strings").get(0)).build());
     assertThat(plan.notes().stream().map(PlannedNote::finger)).first().isEqualTo("0");
     assertThat(plan.notes().get(1).open()).isFalse();
   }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.demand.MeasureSpan;
 import fingering.demand.ShowPosition;
 import fingering.fingerboard.Finger;
@@ -134,7 +134,7 @@ class ChoiceSearchTest {
       notes.append(random.pitch(50, 66)).append("/1 ");
     }
     Planner planner = Planner.of(Music.viola().meter(2, 4).notes(notes.toString()), SCORING);
-    Brief brief = low().toBuilder().demanding(new ShowPosition(Position.SECOND, 2)).build();
+    Brief brief = low().toBuilder().addDemand(new ShowPosition(Position.SECOND, 2)).build();
     Predicate<List<Grip>> shown =
         path ->
             path.stream()
@@ -154,7 +154,7 @@ class ChoiceSearchTest {
   void theWaysOfAllMeasuresAreTheBestPlans(@ForAll int seed) {
     Passage passage = Music.viola().notes(new RandomMusic(seed).line(7, 50, 74));
     Planner planner = Planner.of(passage, SCORING);
-    Brief brief = Brief.free("free").showing(RequiredStays.in(Position.FIRST, 1));
+    Brief brief = Brief.free("free").withRequirement(RequiredStays.in(Position.FIRST, 1));
     assertThat(Choice.of(planner, brief, MeasureSpan.WHOLE, 8))
         .extracting(choice -> choice.plan().total())
         .isEqualTo(
@@ -183,19 +183,19 @@ class ChoiceSearchTest {
       choice
           .changesAfter(choices.get(0))
           .forEach(change -> assertThat(change.other().moment()).isGreaterThan(choice.to()));
-      assertThat(choice.against(choices.get(0)).more())
+      assertThat(choice.comparedWith(choices.get(0)).more())
           .isEqualTo(choice.plan().total() - choices.get(0).plan().total());
       List<String> positions = choice.plan().notes().stream().map(PlannedNote::position).toList();
-      assertThat(choice.goesOnIn()).isEmpty();
-      assertThat(positions).contains(choice.comesFrom().orElseThrow().toString());
+      assertThat(choice.positionAfter()).isEmpty();
+      assertThat(positions).contains(choice.positionBefore().orElseThrow().toString());
     }
   }
 
   @Test
   void aFixedMeasureLeavesOneWay() {
     Planner planner = Planner.of(Music.viola().notes("C3/4 D3/4"), SCORING);
-    DemandText text = DemandText.on(Music.viola().notes("C3/1").instrument());
-    Brief brief = Brief.builder("one").demanding(text.fix("2.1=IV/1@1")).build();
+    DemandParser text = DemandParser.of(Music.viola().notes("C3/1").instrument());
+    Brief brief = Brief.builder("one").addDemand(text.fix("2.1=IV/1@1")).build();
     assertThat(Choice.of(planner, brief, MeasureSpan.parse("2"), 5)).hasSize(1);
   }
 

@@ -37,8 +37,8 @@ class ConcurrentPlansTest {
       ImmutableList.of(
           Brief.free("free"),
           Brief.preferring("low", ImmutableSet.of(Position.HALF, Position.FIRST)),
-          Brief.free("third").showing(RequiredStays.in(Position.THIRD, 8)),
-          Brief.free("second").showing(RequiredStays.in(Position.SECOND, 4)));
+          Brief.free("third").withRequirement(RequiredStays.in(Position.THIRD, 8)),
+          Brief.free("second").withRequirement(RequiredStays.in(Position.SECOND, 4)));
 
   private static ImmutableList<Plan> plans(Planner planner, int first) {
     ImmutableList.Builder<Plan> plans = ImmutableList.builder();

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import fingering.demand.EarlierPlan;
-import fingering.demand.EarlierPlan.PlannedBefore;
+import fingering.demand.EarlierPlan.EarlierNote;
 import fingering.demand.KeepPlan;
 import fingering.demand.MeasureSpan;
 import fingering.fingerboard.Placement;
@@ -29,15 +29,15 @@ class EarlierPlanTest {
         plan.notes().stream().map(EarlierPlanTest::note).collect(ImmutableList.toImmutableList()));
   }
 
-  private static PlannedBefore note(PlannedNote note) {
+  private static EarlierNote note(PlannedNote note) {
     Placement placement = note.placement();
-    return new PlannedBefore(
+    return new EarlierNote(
         note.note().place().measure(),
         OptionalInt.of(note.note().place().measureIndex()),
         note.note().place().onset().bigDecimalValue(6, RoundingMode.HALF_UP),
         note.note().written(),
         note.note().midi(),
-        new KeepPlan.Taken(
+        new KeepPlan.KeptFingering(
             placement.string(),
             placement.finger(),
             note.open() ? Optional.empty() : Optional.of(placement.frame().position()),
@@ -49,10 +49,10 @@ class EarlierPlanTest {
     ImmutableList<Plan> plans = planner.plans(Brief.free("free"), which);
     Plan some = plans.get(plans.size() - 1);
     KeepPlan kept = of(some).on(passage, MeasureSpan.WHOLE);
-    Plan again = planner.plan(Brief.builder("kept").demanding(kept).build());
+    Plan again = planner.plan(Brief.builder("kept").addDemand(kept).build());
     assertThat(kept.notes()).hasSize(some.notes().size());
     for (int i = 0; i < some.notes().size(); i++) {
-      assertThat(again.notes().get(i).takenLike(some.notes().get(i))).isTrue();
+      assertThat(again.notes().get(i).sameFingering(some.notes().get(i))).isTrue();
     }
     assertThat(again.total()).isLessThanOrEqualTo(some.total());
   }

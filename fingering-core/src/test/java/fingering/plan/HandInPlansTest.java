@@ -122,13 +122,16 @@ class HandInPlansTest {
     Passage harmonic =
         changed(passage, passage.instrument(), n -> n.midi() == 88 ? asHarmonic(n) : n);
     Planner planner = Planner.of(harmonic, StandardRules.commonPractice());
-    assertThat(planner.tryPlan(Brief.free("two").showing(RequiredStays.in(Position.THIRD, 2))))
+    assertThat(
+            planner.tryPlan(Brief.free("two").withRequirement(RequiredStays.in(Position.THIRD, 2))))
         .isPresent();
-    assertThat(planner.tryPlan(Brief.free("three").showing(RequiredStays.in(Position.THIRD, 3))))
+    assertThat(
+            planner.tryPlan(
+                Brief.free("three").withRequirement(RequiredStays.in(Position.THIRD, 3))))
         .isEmpty();
     assertThat(
             Planner.of(passage, StandardRules.commonPractice())
-                .tryPlan(Brief.free("three").showing(RequiredStays.in(Position.FOURTH, 3))))
+                .tryPlan(Brief.free("three").withRequirement(RequiredStays.in(Position.FOURTH, 3))))
         .isPresent();
   }
 

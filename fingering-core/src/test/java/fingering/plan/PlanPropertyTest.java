@@ -154,7 +154,7 @@ class PlanPropertyTest {
     RandomMusic random = new RandomMusic(seed);
     Passage passage =
         Music.viola().tempo(SLOW).notes(random.line(3, 62, 74)); // D4 to D5: there is a 3rd
-    Brief brief = Brief.preferring("low", LOW).showing(RequiredStays.in(Position.THIRD, 2));
+    Brief brief = Brief.preferring("low", LOW).withRequirement(RequiredStays.in(Position.THIRD, 2));
     int fewest = fewest(passage, true);
     if (fewest < Integer.MAX_VALUE) {
       Plan plan = Planner.of(passage, scoring).plan(brief);

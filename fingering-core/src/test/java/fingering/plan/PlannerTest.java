@@ -120,7 +120,7 @@ class PlannerTest {
   @Test
   void printedFingeringsAndStringsAreKept() {
     Passage passage = Music.viola().notes("A3/1 D4/1@4 E4/1 G4/1@1$2 A4/1@4$2 A4/1$2");
-    Plan kept = plan(passage, Brief.free("printed").keepingPrinted(true));
+    Plan kept = plan(passage, Brief.free("printed").withKeepPrinted(true));
     assertThat(kept.notes().get(1).finger()).isEqualTo("4");
     assertThat(kept.notes().get(3).finger()).isEqualTo("1");
     assertThat(kept.notes().get(4).finger()).isEqualTo("4");
@@ -132,7 +132,7 @@ class PlannerTest {
   @Test
   void aPrintedFingerThatCannotTakeTheNoteIsPassedOver() {
     Passage passage = Music.viola().notes("C3/1@3 D3/1");
-    Plan kept = plan(passage, Brief.free("printed").keepingPrinted(true));
+    Plan kept = plan(passage, Brief.free("printed").withKeepPrinted(true));
     assertThat(kept.notes().get(0).finger()).isEqualTo("0");
   }
 
@@ -142,7 +142,7 @@ class PlannerTest {
     Position position = Position.parse(name);
     Passage passage =
         Music.violin().notes("B4/1 C5/1 D5/1 E5/1 F5/1 E5/1 F5/1 G5/1 A5/1 B5/1 C6/1 D6/1");
-    Plan plan = plan(passage, Brief.free(name).showing(RequiredStays.in(position, notes)));
+    Plan plan = plan(passage, Brief.free(name).withRequirement(RequiredStays.in(position, notes)));
     assertThat(BruteForce.stays(plan.grips(), position, notes)).isTrue();
     assertThat(plan.total()).isGreaterThanOrEqualTo(plan(passage, Brief.free("free")).total());
   }
@@ -152,7 +152,10 @@ class PlannerTest {
     Passage passage = Music.violin().notes("B4/1 C5/1 D5/1");
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(
-            () -> plan(passage, Brief.free("third").showing(RequiredStays.in(Position.THIRD, 4))))
+            () ->
+                plan(
+                    passage,
+                    Brief.free("third").withRequirement(RequiredStays.in(Position.THIRD, 4))))
         .withMessageContaining("'third'");
   }
 
@@ -207,7 +210,7 @@ class PlannerTest {
   @Test
   void threeSingleNotesOutsideAreFewerThanTwoDoubleStops() {
     Passage passage = Music.viola().notes("D5/1 E5/1 D5/1 r/1 C4+G4/1 D4+A4/1 C4+G4/1");
-    Brief low = Brief.preferring("low", LOW).showing(RequiredStays.in(Position.THIRD, 3));
+    Brief low = Brief.preferring("low", LOW).withRequirement(RequiredStays.in(Position.THIRD, 3));
     assertThat(plan(passage, low).notesOutside()).isEqualTo(3);
   }
 
@@ -218,7 +221,7 @@ class PlannerTest {
   @Test
   void theFirstOfSeveralPlansIsTheBestPlan() {
     Passage passage = Music.viola().notes("C4/1 D4/1 E4/1 F4/1 G4/1 A4/1 B4/1 C5/1");
-    Brief brief = Brief.preferring("low", LOW).showing(RequiredStays.in(Position.THIRD, 2));
+    Brief brief = Brief.preferring("low", LOW).withRequirement(RequiredStays.in(Position.THIRD, 2));
     assertThat(plans(passage, brief, 6)).hasSize(6).startsWith(plan(passage, brief));
   }
 
@@ -258,7 +261,7 @@ class PlannerTest {
   @Test
   void severalPlansOfABriefThatCannotBeMetAreRefusedByItsName() {
     Passage passage = Music.violin().notes("B4/1 C5/1 D5/1");
-    Brief brief = Brief.free("third").showing(RequiredStays.in(Position.THIRD, 4));
+    Brief brief = Brief.free("third").withRequirement(RequiredStays.in(Position.THIRD, 4));
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(() -> plans(passage, brief, 3))
         .withMessageContaining("'third'");
@@ -267,7 +270,7 @@ class PlannerTest {
   @Test
   void printedFingeringsAreKeptInEveryOneOfThePlans() {
     Passage passage = Music.viola().notes("A3/1 D4/1@4 E4/1 G4/1@1$2 A4/1@4$2 A4/1$2");
-    assertThat(plans(passage, Brief.free("printed").keepingPrinted(true), 8))
+    assertThat(plans(passage, Brief.free("printed").withKeepPrinted(true), 8))
         .hasSize(8)
         .allSatisfy(
             plan -> {

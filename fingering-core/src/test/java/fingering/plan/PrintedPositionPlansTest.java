@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.music.Music;
 import fingering.music.Note;
 import fingering.music.Passage;
@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 
 /** Words such as '3rd pos.' in plans that keep what is printed. */
 class PrintedPositionPlansTest {
-  private static final Brief KEEPING = Brief.free("kept").keepingPrinted(true);
+  private static final Brief KEEPING = Brief.free("kept").withKeepPrinted(true);
 
   /** The same music with words for a position over its notes from one on. */
   private static Passage named(Optional<Position> position, End end, Passage p, int from) {
@@ -75,7 +75,7 @@ class PrintedPositionPlansTest {
   @Test
   void wordsCostWhatTheSameDemandCosts() {
     Brief asked =
-        Brief.builder("asked").demanding(DemandText.on(LINE.instrument()).stay("3@1-2")).build();
+        Brief.builder("asked").addDemand(DemandParser.of(LINE.instrument()).stay("3@1-2")).build();
     assertThat(plan(third(LINE, 0), KEEPING).total()).isEqualTo(plan(LINE, asked).total());
   }
 
@@ -107,7 +107,7 @@ class PrintedPositionPlansTest {
   @Test
   void whatIsDemandedGoesBeforeTheWords() {
     Brief asked =
-        KEEPING.toBuilder().demanding(DemandText.on(LINE.instrument()).allow("1")).build();
+        KEEPING.toBuilder().addDemand(DemandParser.of(LINE.instrument()).allow("1")).build();
     assertThat(positions(plan(third(LINE, 2), asked))).containsOnly("1");
   }
 

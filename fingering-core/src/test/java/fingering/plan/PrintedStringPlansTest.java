@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.demand.ShowPosition;
 import fingering.music.Music;
 import fingering.music.Note;
@@ -70,11 +70,11 @@ class PrintedStringPlansTest {
   // The plan is the cheapest of those that a player may be asked for by name of the string.
   @Test
   void wordsCostWhatTheSameDemandCosts() {
-    DemandText text = DemandText.on(LINE.instrument());
+    DemandParser text = DemandParser.of(LINE.instrument());
     Brief asked =
         Brief.builder("asked")
-            .demanding(text.strings("IV@1"))
-            .demanding(text.strings("IV@2"))
+            .addDemand(text.strings("IV@1"))
+            .addDemand(text.strings("IV@2"))
             .build();
     assertThat(plan(sul(4, LINE, 0, 1, 2, 3, 4, 5), Brief.free("free")).total())
         .isEqualTo(plan(LINE, asked).total());
@@ -96,8 +96,8 @@ class PrintedStringPlansTest {
 
   @Test
   void whatIsDemandedGoesBeforeTheWords() {
-    DemandText text = DemandText.on(LINE.instrument());
-    Brief asked = Brief.builder("asked").demanding(text.fix("1.2=III/1")).build();
+    DemandParser text = DemandParser.of(LINE.instrument());
+    Brief asked = Brief.builder("asked").addDemand(text.fix("1.2=III/1")).build();
     Plan plan = plan(sul(4, LINE, 1, 2), asked);
     assertThat(strings(plan).subList(1, 3)).containsExactly(3, 4);
     assertThat(StringDeviation.of(plan))
@@ -109,7 +109,7 @@ class PrintedStringPlansTest {
 
   @Test
   void wordsThatLeaveNoWayToShowASkillAreNamed() {
-    Brief asked = Brief.builder("asked").demanding(new ShowPosition(Position.FIRST, 5)).build();
+    Brief asked = Brief.builder("asked").addDemand(new ShowPosition(Position.FIRST, 5)).build();
     Passage low = Music.violin().notes("D4/1 E4/1 F4/1 G4/1 B4/1 C5/1");
     assertThat(plan(low, asked).notesByPosition().get(Position.FIRST)).isEqualTo(5);
     assertThatExceptionOfType(InfeasibleBriefException.class)
@@ -118,7 +118,7 @@ class PrintedStringPlansTest {
             "What 'asked' must show cannot be shown on one string where words ask for it ('sul' in"
                 + " m. 1–2); ask for less, or leave the words out of account with --ignore-words.");
     // What cannot be met anyhow is not put down to the words.
-    Brief more = Brief.builder("more").demanding(new ShowPosition(Position.FIRST, 9)).build();
+    Brief more = Brief.builder("more").addDemand(new ShowPosition(Position.FIRST, 9)).build();
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(() -> plan(sul(4, low, 2, 3, 4), more))
         .withMessageContaining("can show 1st position in 9 stopped notes");

@@ -176,7 +176,7 @@ class ScaleFingeringsTest {
       return Brief.free(where);
     }
     if (where.startsWith("sul ")) {
-      return Brief.free(where).keepingPrinted(true);
+      return Brief.free(where).withKeepPrinted(true);
     }
     return Brief.within(
         where,

@@ -26,7 +26,7 @@ class SparingMarksTest {
 
   private static Plan plan(Passage passage, boolean asPrinted) {
     return Planner.of(passage, StandardRules.commonPractice())
-        .plan(Brief.free("free").keepingPrinted(asPrinted));
+        .plan(Brief.free("free").withKeepPrinted(asPrinted));
   }
 
   /** The marked notes: {@code 3rd pos. D5=1/2} is first finger on the second string. */

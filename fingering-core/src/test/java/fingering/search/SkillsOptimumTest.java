@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
 import fingering.demand.AllRequirements;
-import fingering.demand.Avoid.What;
 import fingering.demand.ShowPosition;
 import fingering.demand.ShowShift;
 import fingering.demand.ShowStay;
@@ -117,7 +116,7 @@ class SkillsOptimumTest {
         AllRequirements.of(
             ImmutableList.of(
                 new ShowPosition(Position.FIRST, 1).in(passage),
-                new ShowTechnique(What.FOURTH_FINGER).in(passage),
+                new ShowTechnique(Technique.FOURTH_FINGER).in(passage),
                 new ShowPosition(Position.THIRD, 1).in(passage))),
         path ->
             stoppedIn(path, Position.FIRST) >= 1

@@ -3,7 +3,7 @@ package fingering.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Frame.Shape;
 import fingering.fingerboard.Grip;
@@ -40,7 +40,7 @@ class SkillsProgramTest {
   }
 
   private static Plan plan(Passage passage, String... demands) {
-    DemandText text = DemandText.on(passage.instrument());
+    DemandParser text = DemandParser.of(passage.instrument());
     Brief.Builder brief = Brief.builder("asked");
     for (int i = 0; i < demands.length; i += 2) {
       text.read(demands[i], demands[i + 1]).forEach(brief::demanding);
@@ -135,9 +135,9 @@ class SkillsProgramTest {
     assertThat(passage.moments()).hasSizeGreaterThan(150);
     assertThat(
             FlowProgram.of(layers, plan.total())
-                .showing("1st", 4, notesIn(passage, 1))
-                .showing("2nd", 16, notesIn(passage, 2))
-                .showing("3rd", 8, notesIn(passage, 3))
+                .withRequirement("1st", 4, notesIn(passage, 1))
+                .withRequirement("2nd", 16, notesIn(passage, 2))
+                .withRequirement("3rd", 8, notesIn(passage, 3))
                 .least())
         .hasValue(plan.total());
     // The skills bind: without them there is something cheaper.
@@ -167,8 +167,8 @@ class SkillsProgramTest {
             passage.moments(), withoutOpen(passage, layers.grips()), SCORING, Penalty.NONE);
     assertThat(
             FlowProgram.of(stopped, plan.total())
-                .showing("1st", 4, notesIn(passage, 1))
-                .showing("fourth", 1, (m, before, now) -> fingers(now, "4"))
+                .withRequirement("1st", 4, notesIn(passage, 1))
+                .withRequirement("fourth", 1, (m, before, now) -> fingers(now, "4"))
                 .staying(
                     measures(passage),
                     grip -> inPosition(grip, Position.SECOND) ? 1 : 0,
@@ -236,9 +236,9 @@ class SkillsProgramTest {
     assertThat(passage.moments()).hasSize(60);
     assertThat(
             FlowProgram.of(layers, plan.total())
-                .showing("1st", 10, notesIn(passage, 1))
-                .showing("2nd", 10, notesIn(passage, 2))
-                .showing("up", 3, (m, before, now) -> guidedUp(passage, m, before, now))
+                .withRequirement("1st", 10, notesIn(passage, 1))
+                .withRequirement("2nd", 10, notesIn(passage, 2))
+                .withRequirement("up", 3, (m, before, now) -> guidedUp(passage, m, before, now))
                 .least())
         .hasValue(plan.total());
   }

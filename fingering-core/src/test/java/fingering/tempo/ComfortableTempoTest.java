@@ -49,7 +49,7 @@ class ComfortableTempoTest {
     TempoLimit limit = tightest(Studies.violin("quarter=150", "B4/0.25 D5/0.25", UP));
     double way = fromNut(36.0 / 7) - fromNut(12.0 / 7);
     assertThat(limit.cause()).isEqualTo(LimitCause.SHIFT);
-    assertThat(limit.says()).isEqualTo("shift from 1st to 3rd in a sixteenth");
+    assertThat(limit.text()).isEqualTo("shift from 1st to 3rd in a sixteenth");
     assertThat((double) limit.neededMicros()).isCloseTo(fitts(way), within(1.0));
     assertThat(limit.freeMicros()).isEqualTo(90_000);
     assertThat(limit.factor()).isCloseTo(90_000 / fitts(way), within(1e-5));
@@ -124,7 +124,7 @@ class ComfortableTempoTest {
     String sixteen = "B4/0.25 ~C#5/0.25 ~D5/0.25 ~C#5/0.25 ".repeat(20);
     String taken = "2:1:1 2:2:1 2:3:1 2:2:1 ".repeat(20);
     ComfortableTempo tempo = tempo(Studies.violin("quarter=60", sixteen, taken));
-    ImmutableList<TempoLimit> apart = tempo.tightestApart(3);
+    ImmutableList<TempoLimit> apart = tempo.tightestDistinct(3);
     assertThat(apart.get(0)).isEqualTo(tempo.tightest(1).get(0));
     for (int i = 0; i < apart.size(); i++) {
       for (TempoLimit later : apart.subList(i + 1, apart.size())) {

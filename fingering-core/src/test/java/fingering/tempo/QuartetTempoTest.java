@@ -95,7 +95,7 @@ class QuartetTempoTest {
                     limit.place(),
                     limit.marked(),
                     limit.factor(),
-                    limit.says()));
+                    limit.text()));
       }
     }
   }

@@ -79,7 +79,7 @@ final class DifficultyScale {
 
   /** Measures above the tempo of the players of the scale, whatever players were asked for. */
   private int above(MeasureLimits limits) {
-    return limits.count((double) players.actionPercent() / limits.level().actionPercent());
+    return limits.countBelow((double) players.actionPercent() / limits.level().actionPercent());
   }
 
   private Component position(PartMusic music) {

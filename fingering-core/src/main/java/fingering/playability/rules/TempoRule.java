@@ -31,7 +31,7 @@ public final class TempoRule implements CheckRule {
   @Override
   public void check(PartMusic music, Findings findings) {
     for (PlayerLine line : music.lines()) {
-      for (TempoLimit limit : line.limits().under(haste)) {
+      for (TempoLimit limit : line.limits().below(haste)) {
         if (divided(line, limit.moment()) || begins(music, line, limit.moment())) {
           continue;
         }
@@ -98,7 +98,7 @@ public final class TempoRule implements CheckRule {
   private static Words words(PartMusic music, TempoLimit limit, boolean avoided) {
     String says =
         "%s: it needs %s and has %s"
-            .formatted(limit.says(), seconds(limit.neededMicros()), seconds(limit.freeMicros()));
+            .formatted(limit.text(), seconds(limit.neededMicros()), seconds(limit.freeMicros()));
     String slower =
         limit.factor() < SLOWER
             ? ""

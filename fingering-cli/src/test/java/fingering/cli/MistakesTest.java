@@ -92,7 +92,7 @@ class MistakesTest {
         "plan DEMO --show third               | write 3=8, eight notes in 3rd",
         "plan DEMO --choose 4                 | with --show 4=8, eight notes in 4th",
         "plan DEMO --choices 99               | the lower number first",
-        "plan DEMO --choices 9-2              | Measure 2 comes before the other; give the lower",
+        "plan DEMO --choices 9-2              | ends at measure 2, before it begins; give the lower",
         "chart viola --position 40            | the highest by number on the viola is 14th",
         "chart cello --position 40            | the highest by number on the cello is 7th",
         "chart                                | give the INSTRUMENT: violin, viola, cello or bass",

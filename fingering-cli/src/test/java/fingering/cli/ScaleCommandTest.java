@@ -146,12 +146,12 @@ class ScaleCommandTest {
       delimiter = '|',
       textBlock =
           """
-          H major --instrument violin               | 2 | 'H major' is no scale
+          H major --instrument violin               | 2 | 'H major' is not a scale
           G# major --instrument violin              | 2 | the same notes are written as Ab major
           D major                                   | 2 | name it with --instrument
           D major --instrument oud                  | 2 | no instrument 'oud'
           D major --instrument violin --octaves 7   | 2 | ask for 1 to 5
-          D major --instrument violin --slur 1      | 2 | a bow takes 2 to 24 eighths
+          D major --instrument violin --slur 1      | 2 | a slur has 2 to 24 eighths
           D major --instrument violin --from E4     | 2 | start on D4
           D major --instrument violin --pattern x   | 2 | choose of steps, thirds, double-thirds
           D chromatic --instrument violin --pattern thirds | 2 | only scales of seven notes

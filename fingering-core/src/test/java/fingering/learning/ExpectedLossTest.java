@@ -33,7 +33,7 @@ class ExpectedLossTest {
     return Arrays.stream(point).map(x -> x + random.nextGaussian() / 2).toArray();
   }
 
-  private static void assertGradientIsThatOfFiniteDifferences(ExpectedLoss loss) {
+  private static void assertGradientMatchesFiniteDifferences(ExpectedLoss loss) {
     double[] point = off(loss.startPoint(), new Random(5));
     double[] gradient = new double[point.length];
     loss.at(point, gradient);
@@ -52,17 +52,17 @@ class ExpectedLossTest {
   }
 
   @Test
-  void theGradientIsThatOfFiniteDifferences() {
+  void theGradientMatchesFiniteDifferences() {
     TrainingExample fast = Marked.by(SCORING, "one", Marked.violin(3, 30));
-    assertGradientIsThatOfFiniteDifferences(loss(fast));
+    assertGradientMatchesFiniteDifferences(loss(fast));
   }
 
   @Test
-  void theGradientOfSparseMarksOfTwoPlayersIsThatOfFiniteDifferences() {
+  void theGradientForSparseMarksOfTwoPlayersMatchesFiniteDifferences() {
     TrainingExample one =
         new TrainingExample("one", Music.violin().notes("A4/1@0 B4/1 C5/1@2 D5/1 E5/1@4 A5/1"));
     TrainingExample two =
         new TrainingExample("two", Music.violin().notes("A4/1@4$3 B4/1 C5/1@2 D5/1$2 E5/1 A5/1"));
-    assertGradientIsThatOfFiniteDifferences(loss(one, two));
+    assertGradientMatchesFiniteDifferences(loss(one, two));
   }
 }

@@ -13,13 +13,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A student who cannot use a finger yet, or must not: common practice, no source. */
+/** Plans for a student who cannot or must not use a finger: common practice, no source. */
 class AvoidPlansTest {
   private static boolean comes(Plan plan, Predicate<Placement> what) {
     return plan.notes().stream().map(PlannedNote::placement).anyMatch(what);
   }
 
-  /** A thing comes in the free plan, and in none that has to do without it. */
+  /** Checks that a technique is in the free plan but not in the one that avoids it. */
   private static Plan without(Passage passage, String thing, Predicate<Placement> what) {
     Planner planner = Planner.of(passage, StandardRules.commonPractice());
     Plan free = planner.plan(Brief.free("free choice"));
@@ -41,7 +41,7 @@ class AvoidPlansTest {
     "third-finger, 3, D4/1 E4/1 F#4/1 G4/1",
     "fourth-finger, 4, A5/1 B5/1 A5/1 G5/1",
   })
-  void aFingerThatIsHurtRests(String thing, String symbol, String events) {
+  void anInjuredFingerIsNotUsed(String thing, String symbol, String events) {
     without(Music.violin().notes(events), thing, taken -> taken.finger().symbol().equals(symbol));
   }
 

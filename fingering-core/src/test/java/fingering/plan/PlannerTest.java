@@ -39,7 +39,7 @@ class PlannerTest {
 
   // first-position C major scale, common practice, no source
   @Test
-  void theScaleOfCMajorOnTheViolaGoesOpenOneTwoThreeOnEachString() {
+  void theScaleOfCMajorOnTheViolaUsesOpenOneTwoThreeOnEachString() {
     Passage scale =
         Music.viola()
             .notes(
@@ -53,9 +53,9 @@ class PlannerTest {
     assertThat(plan.fourthFingers()).isZero();
   }
 
-  // G major scale in 1st position, the first that a violinist learns: common practice, no source
+  // G major scale in 1st position, the first scale of a violinist: common practice, no source
   @Test
-  void theScaleOfGMajorOnTheViolinStaysInFirstWithoutBeingAsked() {
+  void theScaleOfGMajorOnTheViolinStaysInFirstByItself() {
     Passage scale =
         Music.violin().notes("G3/0.5 A3/0.5 B3/0.5 C4/0.5 D4/0.5 E4/0.5 F#4/0.5 G4/0.5");
     Plan plan = plan(scale, Brief.free("free"));
@@ -106,10 +106,11 @@ class PlannerTest {
         .containsExactly(false, false, false, false, false, true, false);
   }
 
-  // common practice, no source: who goes up for one note of a quick run stays there for its
-  // neighbours, but not beyond a breath
+  // common practice, no source: a player who moves up for one note of a fast run stays there for
+  // its
+  // neighbours, but not beyond a rest
   @Test
-  void notesBesideOneThatCannotBeReachedMayBePlayedUpThere() {
+  void notesCloseToOneOutOfReachMayBePlayedInItsPosition() {
     Passage leaps = Music.viola().notes("A4/1 A4/1 C5/.25 A5/.25 C5/.25 A5/.25 r/1 A4/1 C5/1");
     Plan plan = plan(leaps, Brief.preferring("low", LOW));
     assertThat(plan.notes().stream().map(PlannedNote::outside).toList())
@@ -130,7 +131,7 @@ class PlannerTest {
   }
 
   @Test
-  void aPrintedFingerThatCannotTakeTheNoteIsPassedOver() {
+  void aPrintedFingerThatCannotPlayTheNoteIsIgnored() {
     Passage passage = Music.viola().notes("C3/1@3 D3/1");
     Plan kept = plan(passage, Brief.free("printed").withKeepPrinted(true));
     assertThat(kept.notes().get(0).finger()).isEqualTo("0");
@@ -189,7 +190,7 @@ class PlannerTest {
   }
 
   @Test
-  void aChordShiftsAndCrossesOnceAndItsNotesStandLowestFirst() {
+  void aChordHasOneShiftAndOneCrossingAndItsLowestNoteFirst() {
     Passage passage = Music.viola().notes("B4/1 E3+C4/1");
     Plan plan = plan(passage, Brief.free("free"));
     assertThat(plan.notes()).extracting(note -> note.note().midi()).containsExactly(71, 52, 60);
@@ -198,7 +199,7 @@ class PlannerTest {
   }
 
   @Test
-  void theHardestMeasuresComeDearestFirst() {
+  void theHardestMeasuresAreSortedByCost() {
     Passage passage = Music.violin().notes("A4/4 B4/4 B4/0.25 B6/0.25 G3/0.25 B6/0.25 r/3 A4/4");
     Plan plan = plan(passage, Brief.free("free"));
     var hardest = plan.hardestMeasures(2);
@@ -242,7 +243,7 @@ class PlannerTest {
   }
 
   @Test
-  void plansThatDifferInPlacesAllTakeAnotherStringOrPositionSomewhere() {
+  void plansThatDifferInPlacesDifferInAStringOrPosition() {
     Passage passage = Music.viola().notes("D3*4+B3/1 C4/1 B3/1 C4/1 D4/1 E4/1 F4/1");
     Planner planner = Planner.of(passage, StandardRules.commonPractice());
     ImmutableList<Plan> plans =
@@ -259,7 +260,7 @@ class PlannerTest {
   }
 
   @Test
-  void severalPlansOfABriefThatCannotBeMetAreRefusedByItsName() {
+  void severalPlansOfAnInfeasibleBriefAreRefusedByItsName() {
     Passage passage = Music.violin().notes("B4/1 C5/1 D5/1");
     Brief brief = Brief.free("third").withRequirement(RequiredStays.in(Position.THIRD, 4));
     assertThatExceptionOfType(InfeasibleBriefException.class)

@@ -43,7 +43,7 @@ class SkillsProgramTest {
     DemandParser text = DemandParser.of(passage.instrument());
     Brief.Builder brief = Brief.builder("asked");
     for (int i = 0; i < demands.length; i += 2) {
-      text.read(demands[i], demands[i + 1]).forEach(brief::demanding);
+      text.read(demands[i], demands[i + 1]).forEach(brief::addDemand);
     }
     return Planner.of(passage, SCORING).plan(brief.build());
   }
@@ -135,9 +135,9 @@ class SkillsProgramTest {
     assertThat(passage.moments()).hasSizeGreaterThan(150);
     assertThat(
             FlowProgram.of(layers, plan.total())
-                .withRequirement("1st", 4, notesIn(passage, 1))
-                .withRequirement("2nd", 16, notesIn(passage, 2))
-                .withRequirement("3rd", 8, notesIn(passage, 3))
+                .showing("1st", 4, notesIn(passage, 1))
+                .showing("2nd", 16, notesIn(passage, 2))
+                .showing("3rd", 8, notesIn(passage, 3))
                 .least())
         .hasValue(plan.total());
     // The skills bind: without them there is something cheaper.
@@ -167,8 +167,8 @@ class SkillsProgramTest {
             passage.moments(), withoutOpen(passage, layers.grips()), SCORING, Penalty.NONE);
     assertThat(
             FlowProgram.of(stopped, plan.total())
-                .withRequirement("1st", 4, notesIn(passage, 1))
-                .withRequirement("fourth", 1, (m, before, now) -> fingers(now, "4"))
+                .showing("1st", 4, notesIn(passage, 1))
+                .showing("fourth", 1, (m, before, now) -> fingers(now, "4"))
                 .staying(
                     measures(passage),
                     grip -> inPosition(grip, Position.SECOND) ? 1 : 0,
@@ -236,9 +236,9 @@ class SkillsProgramTest {
     assertThat(passage.moments()).hasSize(60);
     assertThat(
             FlowProgram.of(layers, plan.total())
-                .withRequirement("1st", 10, notesIn(passage, 1))
-                .withRequirement("2nd", 10, notesIn(passage, 2))
-                .withRequirement("up", 3, (m, before, now) -> guidedUp(passage, m, before, now))
+                .showing("1st", 10, notesIn(passage, 1))
+                .showing("2nd", 10, notesIn(passage, 2))
+                .showing("up", 3, (m, before, now) -> guidedUp(passage, m, before, now))
                 .least())
         .hasValue(plan.total());
   }

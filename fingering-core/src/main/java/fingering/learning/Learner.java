@@ -65,8 +65,9 @@ public final class Learner {
    * @param rules the rules whose weights are learned
    * @param start the start weights, one for each rule; a rule with weight 0 is left out
    * @param hand the player's left hand
-   * @throws FingeringException if there is no example, an example has fewer than {@value
-   *     #LEAST_FINGERED} notes with a printed finger, or a rule has no start weight
+   * @throws FingeringException if there is no example, or an example has fewer than {@value
+   *     #LEAST_FINGERED} notes with a printed finger
+   * @throws IllegalArgumentException if a rule has no start weight
    * @throws fingering.plan.InfeasibleBriefException if a note is out of the instrument's range
    */
   public static Learner of(

@@ -165,7 +165,7 @@ class ScaleExerciseTest {
     assertThatThrownBy(() -> request.withOctaves(6)).hasMessageContaining("ask for 1 to 5");
     assertThatThrownBy(() -> request.withSlur(1)).hasMessage("a slur has 2 to 24 eighths, not 1");
     assertThatThrownBy(() -> request.withPattern(ScalePattern.THIRDS))
-        .hasMessageContaining("the chromatic scale on C is none");
+        .hasMessageContaining("the chromatic scale on C is not one");
     assertThatThrownBy(() -> on("violin", request, "D4"))
         .hasMessage("Chromatic scale on C does not start on D4");
   }

@@ -167,7 +167,7 @@ class ScalePlannerTest {
     assertThatThrownBy(() -> planned("violin", "G major", 5))
         .isInstanceOf(FingeringException.class)
         .hasMessage(
-            "The violin has 4 octaves of G major at most, from G3, and not 5:"
+            "The violin has at most 4 octaves of G major, from G3, not 5:"
                 + " ask for fewer octaves.");
   }
 
@@ -178,7 +178,7 @@ class ScalePlannerTest {
         .isInstanceOf(FingeringException.class)
         .hasMessageStartingWith(
             "With these demands, the viola has at most 1 octave of D major, from D4, not"
-                + " 2; from D3: D3 in measure 1, beat 1 cannot be reached")
+                + " 2; from D3: D3 in measure 1, beat 1 cannot be played")
         .hasMessageEndingWith("so allow one of these too.");
   }
 
@@ -189,7 +189,7 @@ class ScalePlannerTest {
           """
           viola | D2 | 1 | D2 is below C3, the lowest note of the viola: start higher, or leave the start out.
           bass  | D2 | 1 | D2 is below E2, the lowest note of the double bass: start higher, or leave the start out.
-          viola | D5 | 3 | The viola has 2 octaves of D major at most, from D5, and not 3: ask for fewer octaves, or start lower.
+          viola | D5 | 3 | The viola has at most 2 octaves of D major, from D5, not 3: ask for fewer octaves, or start lower.
           viola | D8 | 1 | The viola has no octave of D major from D8: start lower.
           """)
   void startOutOfRangeIsRefused(String instrument, String from, int octaves, String message) {

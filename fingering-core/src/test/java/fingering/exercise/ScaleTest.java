@@ -206,7 +206,7 @@ class ScaleTest {
     assertThatThrownBy(() -> Scale.parse(text))
         .isInstanceOf(FingeringException.class)
         .hasMessageContaining("seven sharps or flats")
-        .hasMessageEndingWith("written as " + other);
+        .hasMessageEndingWith("write the same notes as " + other);
   }
 
   @Test

@@ -162,7 +162,7 @@ class LearnerTest {
 
   @Test
   void aRuleWithoutAStartWeightIsRefusedByName() {
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(
             () ->
                 Learner.of(

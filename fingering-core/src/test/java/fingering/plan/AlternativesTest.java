@@ -125,7 +125,7 @@ class AlternativesTest {
     List<Alternative> alternatives = new ArrayList<>();
     alternatives.addAll(planner.alternatives(Brief.free("free"), 0, 1));
     alternatives.addAll(planner.alternatives(Brief.free("free"), 1, 1));
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(() -> new MomentExplanation(alternatives.get(0), alternatives.get(1)))
         .withMessageContaining("different moments");
   }

@@ -133,7 +133,7 @@ class BriefTest {
       value = {
         "allow | 99 | position",
         "strings | Q | no string",
-        "avoid | thumbs | cannot avoid 'thumbs'",
+        "avoid | thumbs | 'thumbs' cannot be avoided or shown",
         "stay | 3 | does not say in which measures",
         "fix | 12=III | measure and beat",
         "fix | III/4 | does not say how to play a note",
@@ -141,8 +141,8 @@ class BriefTest {
         "show | 3 | write 3=8",
         "show | 3=0 | ask for 1 to 100",
         "show-stay | 3=99 | ask for 1 to 64",
-        "show-technique | vibrato | cannot avoid 'vibrato'",
-        "hide | 3 | nothing that can be demanded"
+        "show-technique | vibrato | 'vibrato' cannot be avoided or shown",
+        "hide | 3 | 'hide' is not a demand"
       })
   void aTextThatIsNotADemandIsRefused(String key, String value, String said) {
     assertThatExceptionOfType(FingeringException.class)
@@ -154,7 +154,7 @@ class BriefTest {
   void measuresThatThePassageDoesNotHaveAreNamed() {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> plan(TEXT.stay("3@7-9")))
-        .withMessageContaining("Measure 7")
+        .withMessageContaining("no measure 7 in Viola")
         .withMessageContaining("measures 1 to 4");
   }
 

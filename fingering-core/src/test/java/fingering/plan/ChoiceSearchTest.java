@@ -206,7 +206,7 @@ class ChoiceSearchTest {
     Planner planner = Planner.of(SCALE, SCORING);
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Choice.best(planner, Brief.free("free"), MeasureSpan.parse("9"), 4))
-        .withMessageContaining("Measure 9");
+        .withMessageContaining("no measure 9 in Violin");
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Choice.best(planner, Brief.free("free"), MeasureSpan.parse("1"), 0))
         .withMessageContaining("ask for 1 or more");

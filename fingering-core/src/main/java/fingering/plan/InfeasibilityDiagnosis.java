@@ -83,7 +83,7 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
               + brief.name()
               + "' cannot show what it must show and also follow the strings printed in the part ("
               + passage.oneString().stream()
-                  .map(PrintedString::told)
+                  .map(PrintedString::description)
                   .collect(Collectors.joining(", "))
               + "); ask for less, or ignore the printed words with --ignore-words.");
     }

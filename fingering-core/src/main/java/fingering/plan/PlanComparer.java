@@ -327,11 +327,8 @@ public final class PlanComparer {
     if (!allowed.isEmpty()) {
       return Brief.within(name, allowed);
     }
-    ImmutableSet.Builder<Position> positions = ImmutableSet.builder();
-    for (int halves = 1; halves <= upperPosition().halves(); halves++) {
-      positions.add(new Position(halves));
-    }
-    return Brief.preferring(name, positions.build());
+    return Brief.preferring(
+        name, ImmutableSet.copyOf(Position.range(Position.HALF, upperPosition())));
   }
 
   private Optional<Plan> longestStay(

@@ -51,7 +51,7 @@ public final class PlanRemarks {
               + " keeps the printed positions: "
               + list(
                   clear.stream()
-                      .map(words -> words.told() + " (to " + words.end().told() + ")")
+                      .map(words -> words.description() + " (to " + words.end().description() + ")")
                       .toList())
               + (clear.stream().anyMatch(PlanRemarks::numeral)
                   ? "; a numeral that cannot be a string is read as a position"
@@ -62,7 +62,7 @@ public final class PlanRemarks {
     addFingers(remarks);
     if (!ambiguous.isEmpty()) {
       remarks.add(
-          list(ambiguous.stream().map(PrintedPosition::told).toList())
+          list(ambiguous.stream().map(PrintedPosition::description).toList())
               + " may mean a string or a position and "
               + (ambiguous.size() == 1 ? "is" : "are")
               + " not kept; write 'sul G' or '3rd pos.' into the part, or say which with --strings or --stay.");
@@ -85,7 +85,7 @@ public final class PlanRemarks {
     remarks.add(
         name()
             + " leaves the position of "
-            + words.told()
+            + words.description()
             + (words.line() ? " for " : " from ")
             + list(places(words.line() ? elsewhere : first))
             + (words.line() ? "" : " on")

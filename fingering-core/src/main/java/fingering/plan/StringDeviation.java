@@ -46,7 +46,7 @@ public record StringDeviation(Plan plan, PrintedString words, ImmutableList<Plan
     return "'"
         + plan.name()
         + "' leaves the string of "
-        + words.told()
+        + words.description()
         + " for "
         + moments.asMap().values().stream()
             .limit(MOST_NAMED)

@@ -30,8 +30,7 @@ public final class BeatConversion {
   /** The same tempo in another value, rounded down to two decimals where it has more. */
   public static Tempo in(Tempo tempo, BeatUnit unit) {
     BigFraction perMinute = tempo.quartersPerMinute().divide(unit.quarters());
-    BigDecimal told = perMinute.bigDecimalValue(DECIMALS, RoundingMode.DOWN).stripTrailingZeros();
-    return new Tempo(unit, told.setScale(Math.max(0, told.scale())));
+    return new Tempo(unit, perMinute.bigDecimalValue(DECIMALS, RoundingMode.DOWN));
   }
 
   /**
@@ -66,6 +65,6 @@ public final class BeatConversion {
   }
 
   private static int value(BeatUnit unit) {
-    return VALUES.indexOf(unit.name().equals("sixteenth") ? "16th" : unit.name());
+    return VALUES.indexOf(unit.name());
   }
 }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.GenerationMode;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
@@ -20,8 +21,8 @@ class NoteNamesTest {
     return Arbitraries.of(NoteNames.all());
   }
 
-  @Property(tries = 500)
-  void everyNoteIsReadBackAsItIsCalled(
+  @Property(generation = GenerationMode.EXHAUSTIVE)
+  void everyNoteIsReadBackFromItsName(
       @ForAll("languages") NoteNames names,
       @ForAll Letter letter,
       @ForAll @IntRange(min = -2, max = 2) int alter,
@@ -65,7 +66,7 @@ class NoteNamesTest {
     "en, f♯, F#",
     "en, Fx, F##"
   })
-  void musiciansCallNotesSo(String language, String typed, String english) {
+  void noteNamesAreTranslated(String language, String typed, String english) {
     assertThat(NoteNames.parse(language).note(typed)).hasToString(english);
   }
 
@@ -89,7 +90,7 @@ class NoteNamesTest {
     "es, mi bemol mayor, Eb major",
     "es, escala de sol menor armónica, G harmonic minor"
   })
-  void musiciansCallScalesSo(String language, String typed, String english) {
+  void scaleNamesAreTranslated(String language, String typed, String english) {
     NoteNames names = NoteNames.parse(language);
     assertThat(names.scale(typed)).isEqualTo(english);
     assertThat(NoteNames.all().stream().filter(each -> each.reads(typed)).findFirst())
@@ -98,7 +99,7 @@ class NoteNamesTest {
   }
 
   @Test
-  void whatIsNoneIsRefusedWithExamples() {
+  void unknownNamesAreRefusedWithExamples() {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> NoteNames.parse("de").scale("J-Dur"))
         .withMessageContaining("'H-Dur'");
@@ -111,7 +112,7 @@ class NoteNamesTest {
   }
 
   @Test
-  void aNoteIsReadWithoutAnOctaveTooAndANumberAloneIsLeftAsItIs() {
+  void aNoteNeedsNoOctaveAndANumberAloneStaysAsItIs() {
     NoteNames german = NoteNames.parse("de");
     assertThat(german.pitch(" H ")).isEqualTo("B");
     assertThat(german.pitch("H3")).isEqualTo("B3");
@@ -119,13 +120,13 @@ class NoteNamesTest {
   }
 
   @Test
-  void aKeyThatIsNoneInTheLanguageCannotBeRead() {
+  void aKeyOfAnotherLanguageCannotBeRead() {
     assertThat(NoteNames.parse("de").reads("H-Dur")).isTrue();
     assertThat(NoteNames.parse("fr").reads("H-Dur")).isFalse();
   }
 
   @Test
-  void doubleSharpsAndDoubleFlatsAreTheMost() {
+  void doubleSharpsAndDoubleFlatsAreTheLargestAlterations() {
     assertThat(new NoteNames.Note(Letter.F, 2)).hasToString("F##");
     assertThat(new NoteNames.Note(Letter.B, -2)).hasToString("Bbb");
     assertThatExceptionOfType(FingeringException.class)

@@ -257,7 +257,7 @@ public final class PracticeWords {
   }
 
   private static String figure(Tempo tempo) {
-    return tempo.perMinute().stripTrailingZeros().toPlainString();
+    return tempo.perMinute().toPlainString();
   }
 
   /** With what the metronome is best set to, where that is another value. */

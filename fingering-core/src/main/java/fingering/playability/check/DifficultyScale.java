@@ -90,7 +90,7 @@ final class DifficultyScale {
     }
     Position told = highest;
     // The thumb comes after the highest positions of the neck.
-    double number = highest.equals(Position.THUMB) ? 8 : highest.halves() / 2.0;
+    double number = highest.halves().isPresent() ? highest.halves().getAsInt() / 2.0 : 8;
     return component("highest-position", number, amount -> told.display() + " position");
   }
 

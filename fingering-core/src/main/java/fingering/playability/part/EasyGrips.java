@@ -9,6 +9,7 @@ import fingering.music.Moment;
 import fingering.playability.CheckLevel;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 
@@ -19,7 +20,7 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
  */
 public final class EasyGrips {
   /** The hand goes no higher without need, in half positions: 3rd. */
-  private static final int EVERYWHERE = Position.THIRD.halves();
+  private static final int EVERYWHERE = Position.THIRD.rank();
 
   /** Above what is needed there is so much choice, in half positions: one position. */
   private static final int CHOICE = 2;
@@ -27,7 +28,7 @@ public final class EasyGrips {
   /** Music so near belongs to one gesture, in microseconds. */
   private static final long AROUND = 1_000_000;
 
-  private static final int HIGHEST = Position.THUMB.halves();
+  private static final int HIGHEST = Position.THUMB.rank();
 
   private final CheckLevel level;
 
@@ -38,11 +39,11 @@ public final class EasyGrips {
   private final Map<ImmutableList<Grip>, Kept> kept = new MapMaker().weakKeys().makeMap();
 
   private static final class Kept {
-    private final int needed;
+    private final Position needed;
     private final AtomicReferenceArray<ImmutableList<Grip>> upTo =
         new AtomicReferenceArray<>(HIGHEST + 1);
 
-    Kept(int needed) {
+    Kept(Position needed) {
       this.needed = needed;
     }
   }
@@ -52,8 +53,8 @@ public final class EasyGrips {
     this.level = level;
   }
 
-  /** The lowest position, in half positions, in which one of the grips can be taken. */
-  public int needed(ImmutableList<Grip> grips) {
+  /** The lowest position in which one of the grips can be played. */
+  public Position needed(ImmutableList<Grip> grips) {
     return kept(grips).needed;
   }
 
@@ -62,7 +63,7 @@ public final class EasyGrips {
       Instrument instrument,
       ImmutableList<Moment> moments,
       ImmutableList<ImmutableList<Grip>> ways) {
-    int anywhere = Math.min(EVERYWHERE, level.highest(instrument).halves());
+    int anywhere = Math.min(EVERYWHERE, level.highest(instrument).rank());
     int[] around = new int[HIGHEST + 1];
     ImmutableList.Builder<ImmutableList<Grip>> easy =
         ImmutableList.builderWithExpectedSize(ways.size());
@@ -71,11 +72,11 @@ public final class EasyGrips {
     for (int m = 0; m < moments.size(); m++) {
       long now = moments.get(m).startMicros();
       while (next < moments.size() && moments.get(next).startMicros() - now <= AROUND) {
-        around[needed(ways.get(next))]++;
+        around[needed(ways.get(next)).rank()]++;
         next++;
       }
       while (now - moments.get(first).startMicros() > AROUND) {
-        around[needed(ways.get(first))]--;
+        around[needed(ways.get(first)).rank()]--;
         first++;
       }
       int needed = highest(around);
@@ -100,7 +101,7 @@ public final class EasyGrips {
     if (known.upTo.get(position) == null) {
       ImmutableList<Grip> low =
           grips.stream()
-              .filter(grip -> grip.frame().position().halves() <= position)
+              .filter(grip -> grip.frame().position().rank() <= position)
               .collect(ImmutableList.toImmutableList());
       // The first stays, where two threads come at once: costs go by the list as one object.
       known.upTo.compareAndSet(position, null, low.isEmpty() ? grips : plain(low));
@@ -165,11 +166,10 @@ public final class EasyGrips {
     return kept.computeIfAbsent(grips, all -> new Kept(lowest(all)));
   }
 
-  private static int lowest(ImmutableList<Grip> grips) {
-    int lowest = HIGHEST;
-    for (Grip grip : grips) {
-      lowest = Math.min(lowest, grip.frame().position().halves());
-    }
-    return lowest;
+  private static Position lowest(ImmutableList<Grip> grips) {
+    return grips.stream()
+        .map(grip -> grip.frame().position())
+        .min(Comparator.naturalOrder())
+        .orElse(Position.THUMB);
   }
 }

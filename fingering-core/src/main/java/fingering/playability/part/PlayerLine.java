@@ -39,9 +39,9 @@ public record PlayerLine(ImmutableList<ImmutableList<Grip>> ways, Plan plan, Mea
    */
   public boolean inOnePosition(int m, BiPredicate<Grip, Grip> fits) {
     int highest =
-        Math.max(grip(m - 1).frame().position().halves(), grip(m).frame().position().halves());
+        Math.max(grip(m - 1).frame().position().rank(), grip(m).frame().position().rank());
     for (Grip left : ways.get(m - 1)) {
-      if (left.frame().position().halves() > highest) {
+      if (left.frame().position().rank() > highest) {
         continue;
       }
       for (Grip reached : ways.get(m)) {

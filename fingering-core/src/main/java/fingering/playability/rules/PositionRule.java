@@ -32,14 +32,14 @@ public final class PositionRule implements CheckRule {
     }
     for (PlayerLine line : music.lines()) {
       for (int m = 0; m < line.moments().size(); m++) {
-        Position reached = new Position(easy.needed(line.ways().get(m)));
+        Position reached = easy.needed(line.ways().get(m));
         if (reached.compareTo(highest) > 0) {
           Moment moment = line.moment(m);
           findings.add(
               FindingKind.POSITION_BEYOND_LEVEL,
               Together.IN_A_SECTION,
               Severity.RISKY,
-              reached.halves(),
+              reached.rank(),
               moment,
               () -> words(music.instrument(), moment, reached, highest));
         }

@@ -93,7 +93,7 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
     try {
       return Optional.of(new Key(letter, alter, mode));
     } catch (FingeringException e) {
-      // No key signature has so many sharps or flats.
+      // There is no key signature with this many sharps or flats.
       return Optional.empty();
     }
   }

@@ -38,9 +38,9 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
         moment.starting().stream().anyMatch(note -> note.midi() < instrument.lowest().midi());
     String why =
         below
-            ? "it lies below the lowest string"
+            ? "it is below the lowest string"
                 + (standard ? "" : " (" + lowest(instrument) + ", " + tuning + ")")
-            : "it lies beyond the end of the fingerboard" + (standard ? "" : " (" + tuning + ")");
+            : "it is beyond the end of the fingerboard" + (standard ? "" : " (" + tuning + ")");
     return new InfeasibleBriefException(
         "The "
             + instrument.spoken()

@@ -29,12 +29,12 @@ class ExpectedLossTest {
         ImmutableList.of(new TrainingPiece(ImmutableList.of(lesson))), start, 10);
   }
 
-  private static double[] off(double[] point, Random random) {
+  private static double[] perturbed(double[] point, Random random) {
     return Arrays.stream(point).map(x -> x + random.nextGaussian() / 2).toArray();
   }
 
   private static void assertGradientMatchesFiniteDifferences(ExpectedLoss loss) {
-    double[] point = off(loss.startPoint(), new Random(5));
+    double[] point = perturbed(loss.startPoint(), new Random(5));
     double[] gradient = new double[point.length];
     loss.at(point, gradient);
     for (int r = 0; r < point.length; r++) {

@@ -131,10 +131,11 @@ class ForwardBackwardTest {
     Passage passage = Music.violin().notes("G3/0.25 E6/0.25 G3/0.25 E6/0.25 A3/0.25 E6/0.25");
     ImmutableList<ImmutableList<Grip>> grips = Planner.of(passage, SCORING).grips();
     Lattice lattice = Lattice.of(passage.moments(), grips, RULES);
-    double[] dear = RULES.stream().mapToDouble(rule -> 1e4).toArray();
+    double[] expensive = RULES.stream().mapToDouble(rule -> 1e4).toArray();
     double[] slopes = new double[lattice.table().size()];
     double expected =
-        ForwardBackward.expected(lattice, lattice.table().factors(dear), losses(grips, 1), slopes);
+        ForwardBackward.expected(
+            lattice, lattice.table().factors(expensive), losses(grips, 1), slopes);
     assertThat(expected).isBetween(0.0, 6.0);
     assertThat(slopes).doesNotContain(Double.NaN);
   }

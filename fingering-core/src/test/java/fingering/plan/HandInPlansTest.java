@@ -186,7 +186,7 @@ class HandInPlansTest {
     return new Tuning("viola", name, strings.build());
   }
 
-  // a viola strung as a violin: the part a fifth higher lies in the same places
+  // a viola strung as a violin: the part a fifth higher is in the same places
   @Property(tries = 40)
   void aPassageAFifthHigherOnStringsAFifthHigherHasTheSamePlan(@ForAll int seed) {
     String events = new RandomMusic(seed).withDoubleStops(12, 48, 76);

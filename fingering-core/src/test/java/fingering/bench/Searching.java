@@ -53,9 +53,9 @@ public class Searching {
     private final Brief free = Brief.free("free");
     private final Brief audition =
         Brief.builder("audition")
-            .demanding(new ShowPosition(Position.FIRST, 8))
-            .demanding(new ShowPosition(Position.SECOND, 8))
-            .demanding(new ShowPosition(Position.THIRD, 8))
+            .addDemand(new ShowPosition(Position.FIRST, 8))
+            .addDemand(new ShowPosition(Position.SECOND, 8))
+            .addDemand(new ShowPosition(Position.THIRD, 8))
             .build();
     private final Graph<Integer, DefaultWeightedEdge> graph =
         new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);

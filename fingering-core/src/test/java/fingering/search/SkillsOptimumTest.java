@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
 import fingering.demand.AllRequirements;
-import fingering.demand.Avoid.What;
 import fingering.demand.ShowPosition;
 import fingering.demand.ShowShift;
 import fingering.demand.ShowStay;
 import fingering.demand.ShowTechnique;
+import fingering.demand.Technique;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
@@ -90,7 +90,7 @@ class SkillsOptimumTest {
     assertBest(
         passage,
         seed,
-        new ShowPosition(Position.THIRD, wanted).in(passage),
+        new ShowPosition(Position.THIRD, wanted).requirement(passage),
         path -> stoppedIn(path, Position.THIRD) >= wanted);
   }
 
@@ -103,7 +103,7 @@ class SkillsOptimumTest {
     assertBest(
         passage,
         seed,
-        new ShowStay(Position.FIRST, measures).in(passage),
+        new ShowStay(Position.FIRST, measures).requirement(passage),
         path -> measuresIn(passage, path, Position.FIRST) >= measures);
   }
 
@@ -116,9 +116,9 @@ class SkillsOptimumTest {
         seed,
         AllRequirements.of(
             ImmutableList.of(
-                new ShowPosition(Position.FIRST, 1).in(passage),
-                new ShowTechnique(What.FOURTH_FINGER).in(passage),
-                new ShowPosition(Position.THIRD, 1).in(passage))),
+                new ShowPosition(Position.FIRST, 1).requirement(passage),
+                new ShowTechnique(Technique.FOURTH_FINGER).requirement(passage),
+                new ShowPosition(Position.THIRD, 1).requirement(passage))),
         path ->
             stoppedIn(path, Position.FIRST) >= 1
                 && stoppedIn(path, Position.THIRD) >= 1
@@ -161,7 +161,7 @@ class SkillsOptimumTest {
         seed,
         new ShowShift(
                 Optional.of(ShowShift.Direction.UP), Optional.of(ShiftKind.SAME_FINGER), times)
-            .in(passage),
+            .requirement(passage),
         path -> guidedUp(passage, path) >= times);
   }
 }

@@ -3,7 +3,7 @@ package fingering.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Frame.Shape;
 import fingering.fingerboard.Grip;
@@ -40,10 +40,10 @@ class SkillsProgramTest {
   }
 
   private static Plan plan(Passage passage, String... demands) {
-    DemandText text = DemandText.on(passage.instrument());
+    DemandParser text = DemandParser.of(passage.instrument());
     Brief.Builder brief = Brief.builder("asked");
     for (int i = 0; i < demands.length; i += 2) {
-      text.read(demands[i], demands[i + 1]).forEach(brief::demanding);
+      text.read(demands[i], demands[i + 1]).forEach(brief::addDemand);
     }
     return Planner.of(passage, SCORING).plan(brief.build());
   }

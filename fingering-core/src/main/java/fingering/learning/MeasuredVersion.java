@@ -10,14 +10,16 @@ import fingering.scoring.CostRule;
 import fingering.scoring.Scoring;
 import java.util.List;
 
-/** One music, measured once, with all the fingerings that players gave it. */
-final class MeasuredPiece {
+/**
+ * One version of a piece, for example with one bowing, with the fingerings that players printed.
+ */
+final class MeasuredVersion {
   private final ImmutableList<TrainingExample> examples;
   private final Planner planner;
   private final Lattice lattice;
   private final double[][] losses;
 
-  private MeasuredPiece(
+  private MeasuredVersion(
       ImmutableList<TrainingExample> examples,
       Planner planner,
       Lattice lattice,
@@ -29,21 +31,21 @@ final class MeasuredPiece {
   }
 
   /**
-   * Measures the music of some examples that differ in nothing but printed fingers and strings.
+   * The version of some examples that differ only in printed fingers and strings.
    *
-   * @throws fingering.plan.InfeasibleBriefException if a note lies out of the instrument's range
+   * @throws fingering.plan.InfeasibleBriefException if a note is out of the instrument's range
    */
-  static MeasuredPiece of(List<TrainingExample> examples, Scoring scoring, LeftHand hand) {
+  static MeasuredVersion of(List<TrainingExample> examples, Scoring scoring, LeftHand hand) {
     Planner planner = Planner.of(examples.get(0).passage(), scoring, hand);
     ImmutableList<CostRule> rules = scoring.rules();
-    return new MeasuredPiece(
+    return new MeasuredVersion(
         ImmutableList.copyOf(examples),
         planner,
         Lattice.of(examples.get(0).passage().moments(), planner.grips(), rules),
         losses(examples, planner.grips()));
   }
 
-  /** How many players fingered it. */
+  /** The number of players who fingered it. */
   int players() {
     return examples.size();
   }
@@ -56,7 +58,7 @@ final class MeasuredPiece {
     return lattice.table().occurs(rule);
   }
 
-  /** What each grip of each moment differs from the print, added up over the players. */
+  /** The loss of each grip of each moment, summed over the players. */
   private static double[][] losses(
       List<TrainingExample> examples, ImmutableList<ImmutableList<Grip>> grips) {
     double[][] losses =
@@ -68,10 +70,11 @@ final class MeasuredPiece {
   }
 
   /**
-   * How far a path is expected to differ from what the players printed, added up over the players.
+   * The expected loss of a path, summed over the players.
    *
-   * @param weights of the rules, in natural units
-   * @param gradient is added the gradient by the logarithm of each weight
+   * @param weights the weights of the rules in natural units
+   * @param gradient receives, in addition to its values, the gradient by the logarithm of each
+   *     weight
    */
   double expectedLoss(double[] weights, double[] gradient) {
     AmountTable table = lattice.table();
@@ -84,9 +87,9 @@ final class MeasuredPiece {
     return expected;
   }
 
-  /** The agreement of the free plan with each player. */
+  /** The agreement of the cheapest plan with each player. */
   ImmutableList<Agreement> agreements(Scoring scoring) {
-    Plan plan = planner.scoredBy(scoring).plan(Brief.free("free choice"));
+    Plan plan = planner.withScoring(scoring).plan(Brief.free("free choice"));
     return examples.stream()
         .map(example -> Agreement.of(plan, example.passage()))
         .collect(ImmutableList.toImmutableList());

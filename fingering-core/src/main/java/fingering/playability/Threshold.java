@@ -2,75 +2,82 @@ package fingering.playability;
 
 import java.util.Locale;
 
-/** What a level says of its players. Each is a line of the level's file. */
+/** A setting of a level. Each is a key of the level's file. */
 public enum Threshold {
-  PLAN(Form.NAME, "preset of the rules by which the easiest fingering is sought"),
-  TEMPO(Form.NAME, "level of docs/tempo.md that says how quick fingers and bow are"),
-  HASTE(Form.PERCENT, "of the time needed; with less than that a spot is worth knowing"),
-  RISKY_HASTE(Form.PERCENT, "of the time needed; with less than that it is risky"),
+  PLAN(Form.NAME, "weights for the easiest fingering: the name of a preset"),
+  TEMPO(Form.NAME, "speed of fingers and bow: the name of a preset"),
+  HASTE(Form.PERCENT, "of the time needed; a place with less time is worth knowing"),
+  RISKY_HASTE(Form.PERCENT, "of the time needed; a place with less time is risky"),
 
-  HIGHEST_VIOLIN(Form.POSITION, "highest position on the violin; 'any' for no limit"),
+  HIGHEST_VIOLIN(Form.POSITION, "highest position on the violin; any: no limit"),
   HIGHEST_VIOLA(Form.POSITION, "highest position on the viola"),
-  HIGHEST_CELLO(Form.POSITION, "highest position on the cello, 'thumb' with the thumb"),
-  HIGHEST_BASS(Form.POSITION, "highest position on the double bass, 'thumb' with the thumb"),
+  HIGHEST_CELLO(Form.POSITION, "highest position on the cello"),
+  HIGHEST_BASS(Form.POSITION, "highest position on the double bass"),
   BASS_TO_LOW_C(Form.YES_NO, "whether some basses have a fifth string or an extension"),
-  EXTENSIONS(Form.YES_NO, "whether a finger may reach out of the hand's frame"),
+  EXTENSIONS(Form.YES_NO, "whether fingers may stretch out of the frame of the hand"),
 
   STRINGS_AT_ONCE(Form.NUMBER, "strings that sound together"),
-  STOPPED_AT_ONCE(Form.NUMBER, "of them, strings that are stopped"),
-  CHORD_HELD(Form.SECONDS, "a chord of three strings or more may be written so long"),
-  UNDIVIDED_CHORD(Form.SEVERITY, "a chord in a section that only a divided one can play, unmarked"),
+  STOPPED_AT_ONCE(Form.NUMBER, "stopped strings among these"),
+  CHORD_HELD(Form.SECONDS, "longest chord of three or more strings"),
+  UNDIVIDED_CHORD(Form.SEVERITY, "severity of an unmarked chord that needs a divided section"),
 
-  NATURAL_HARMONICS(Form.YES_NO, "whether natural harmonics are known"),
-  ARTIFICIAL_HARMONICS(Form.YES_NO, "whether artificial harmonics are known"),
-  SLUR_OVER_A_STRING(Form.SECONDS, "a slur over a string between needs so long from note to note"),
+  NATURAL_HARMONICS(Form.YES_NO, "whether players know natural harmonics"),
+  ARTIFICIAL_HARMONICS(Form.YES_NO, "whether players know artificial harmonics"),
+  SLUR_OVER_A_STRING(Form.SECONDS, "least time from note to note in a slur that skips a string"),
 
-  BOW_PP(Form.SECONDS, "a violin's bow lasts so long at pp and softer"),
-  BOW_P(Form.SECONDS, "the same at p"),
-  BOW_MF(Form.SECONDS, "the same at mp, mf and where nothing is marked"),
-  BOW_F(Form.SECONDS, "the same at f"),
-  BOW_FF(Form.SECONDS, "the same at ff and louder"),
-  BOW_RISKY(Form.PERCENT, "of a bow; what is longer than that is risky"),
+  BOW_PP(Form.SECONDS, "length of one bow on the violin at pp and softer"),
+  BOW_P(Form.SECONDS, "length of one bow at p"),
+  BOW_MF(Form.SECONDS, "length of one bow at mp and mf, and without a dynamic"),
+  BOW_F(Form.SECONDS, "length of one bow at f"),
+  BOW_FF(Form.SECONDS, "length of one bow at ff and louder"),
+  BOW_RISKY(Form.PERCENT, "of one bow; anything longer is risky"),
 
-  TO_PIZZICATO(Form.SECONDS, "from the bow to plucking"),
-  TO_ARCO(Form.SECONDS, "from plucking to the bow"),
+  TO_PIZZICATO(Form.SECONDS, "to change from arco to pizzicato, with the bow in the hand"),
+  TO_ARCO(Form.SECONDS, "to change from pizzicato to arco"),
   MUTE_ON(Form.SECONDS, "to put the mute on"),
   MUTE_OFF(Form.SECONDS, "to take the mute off"),
-  NEW_INSTRUMENT(Form.SECONDS, "to take another instrument"),
-  TUNE_A_STRING(Form.SECONDS, "to tune a string anew"),
+  NEW_INSTRUMENT(Form.SECONDS, "to change instruments"),
+  TUNE_A_STRING(Form.SECONDS, "to retune a string"),
 
   CLEFS_VIOLIN(Form.CLEFS, "clefs that violinists read"),
   CLEFS_VIOLA(Form.CLEFS, "clefs that violists read"),
   CLEFS_CELLO(Form.CLEFS, "clefs that cellists read"),
   CLEFS_BASS(Form.CLEFS, "clefs that bassists read"),
-  BETWEEN_CLEFS(Form.SECONDS, "from one change of clef to the next");
+  BETWEEN_CLEFS(Form.SECONDS, "least time between two clef changes");
 
   /** How a value is written. */
   enum Form {
     /** The name of a preset or a level. */
-    NAME("a name such as intermediate"),
+    NAME("a name such as intermediate", "intermediate"),
     /** A whole number with or without a percent sign. */
-    PERCENT("a percentage such as 85 %"),
+    PERCENT("a percentage such as 85 %", "85 %"),
     /** Seconds in decimals. */
-    SECONDS("seconds such as 1.5 s"),
+    SECONDS("seconds such as 1.5 s", "1.5 s"),
     /** A whole number. */
-    NUMBER("a whole number such as 2"),
+    NUMBER("a whole number such as 2", "2"),
     /** Yes or no. */
-    YES_NO("yes or no"),
+    YES_NO("yes or no", "yes"),
     /** A position, or any. */
-    POSITION("a position such as 3, thumb or any"),
-    /** Names of clefs with commas between. */
-    CLEFS("clefs such as 'alto, treble'"),
+    POSITION("a position such as 3, thumb or any", "3"),
+    /** Names of clefs. */
+    CLEFS("clefs such as [alto, treble]", "[alto, treble]"),
     /** A severity. */
-    SEVERITY("unplayable, risky or worth-knowing");
+    SEVERITY("unplayable, risky or worth-knowing", "risky");
 
+    private final String description;
     private final String example;
 
-    Form(String example) {
+    Form(String description, String example) {
+      this.description = description;
       this.example = example;
     }
 
-    /** As in: write {@code seconds such as 1.5}. */
+    /** What to write, with an example: {@code seconds such as 1.5 s}. */
+    String description() {
+      return description;
+    }
+
+    /** An example: {@code 1.5 s}. */
     String example() {
       return example;
     }
@@ -89,7 +96,7 @@ public enum Threshold {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** What it says. */
+  /** Describes the setting. */
   public String explanation() {
     return explanation;
   }

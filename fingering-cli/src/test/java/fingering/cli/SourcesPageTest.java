@@ -25,9 +25,9 @@ class SourcesPageTest {
   private static final Path PROJECT = Path.of("..");
   private static final List<String> MODULES =
       List.of("tuning-tables", "fingering-core", "fingering-cli");
-  private static final Pattern NAMING = Pattern.compile(".*\\.(java|table|level|weights)");
+  private static final Pattern NAMING = Pattern.compile(".*\\.(java|table|yaml)");
   private static final Pattern TEST_OR_TABLE =
-      Pattern.compile(".*(Test|\\.table|\\.level|\\.weights)");
+      Pattern.compile(".*(Test|\\.table|\\.yaml)");
   private static final Pattern CODE = Pattern.compile("`([^`]+)`");
   private static final Splitter CELLS = Splitter.on(" | ");
 
@@ -85,7 +85,11 @@ class SourcesPageTest {
   }
 
   private static String name(Path file) {
-    return file.getFileName().toString().replace(".java", "");
+    String name = file.getFileName().toString();
+    // A level and weights have the same name.
+    return name.endsWith(".yaml")
+        ? file.getParent().getFileName() + "/" + name
+        : name.replace(".java", "");
   }
 
   private static String text(Path file) {

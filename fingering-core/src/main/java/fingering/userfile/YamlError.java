@@ -13,6 +13,9 @@ final class YamlError {
   /** A line of the form {@code key = value}, which user files do not have. */
   private static final Pattern EQUALS = Pattern.compile("\\s*([a-z][a-z-]*)\\s*=.*");
 
+  static final String INVALID =
+      "this is not valid YAML; check quotes, brackets, spaces and indentation";
+
   private YamlError() {}
 
   static UserFileException of(String file, String text, JsonProcessingException error) {
@@ -37,10 +40,10 @@ final class YamlError {
     if (EQUALS.matcher(line(text, line)).matches()) {
       return new Place(file, line).refusal(colon(line(text, line)));
     }
-    return new Place(file, line).refusal(problem(message, error));
+    return new Place(file, line).refusal(problem(message));
   }
 
-  private static String problem(String message, JsonProcessingException error) {
+  private static String problem(String message) {
     if (message.contains("TAB")) {
       return "a tab is used for the indentation; use spaces";
     }
@@ -57,10 +60,16 @@ final class YamlError {
     if (message.contains("cannot start any token")) {
       return "a value begins with a sign that has a meaning in YAML; put the value in quotes";
     }
+    if (message.contains("but found ':'")) {
+      return "a key is missing before the colon; write one";
+    }
+    if (message.contains("but found ']'") || message.contains("but found '}'")) {
+      return "there is a bracket too many; remove it";
+    }
     if (message.contains("expected <block end>")) {
       return "the indentation is wrong; begin keys that belong together in the same column";
     }
-    return "this is not valid YAML (" + firstLine(error) + "); check quotes, brackets, and spaces";
+    return INVALID;
   }
 
   /** Advice for a line that has an equals sign instead of a colon. */
@@ -77,13 +86,5 @@ final class YamlError {
 
   private static String line(String text, int number) {
     return text.lines().skip(number - 1L).findFirst().orElse("");
-  }
-
-  static String firstLine(Exception error) {
-    String message =
-        error instanceof JsonProcessingException json
-            ? json.getOriginalMessage()
-            : String.valueOf(error.getMessage());
-    return message.lines().findFirst().orElse("unreadable");
   }
 }

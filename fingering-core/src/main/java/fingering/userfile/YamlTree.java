@@ -2,7 +2,6 @@ package fingering.userfile;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
@@ -16,8 +15,6 @@ final class YamlTree {
   /** Levels of lists and keys in each other; no user file needs more than four. */
   private static final int DEEPEST = 20;
 
-  private static final YAMLFactory YAML = new YAMLFactory();
-
   private final String file;
   private final YAMLParser parser;
 
@@ -28,14 +25,13 @@ final class YamlTree {
 
   static Node parse(String file, String text) {
     refuseControlCharacters(file, text);
-    try (YAMLParser parser = YAML.createParser(text)) {
+    try (YAMLParser parser = new PlainYamlFactory(file).createParser(text)) {
       return new YamlTree(file, parser).document();
     } catch (JsonProcessingException e) {
       throw YamlError.of(file, text, e);
     } catch (IllegalArgumentException e) {
       // SnakeYAML throws it for some escapes, such as "\UFFFFFFFF".
-      throw new Place(file, 1)
-          .refusal("this is not valid YAML (" + YamlError.firstLine(e) + "); correct it");
+      throw new Place(file, 1).refusal(YamlError.INVALID);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -67,7 +63,6 @@ final class YamlTree {
   }
 
   private Node node(JsonToken token, int depth) throws IOException {
-    refuseUnsupported();
     if (depth > DEEPEST) {
       throw place().refusal("lists and keys are nested too deeply; correct the brackets");
     }
@@ -83,7 +78,6 @@ final class YamlTree {
   private ImmutableMap<String, Node.Entry> entries(int depth) throws IOException {
     Map<String, Node.Entry> entries = new LinkedHashMap<>();
     while (parser.nextToken() == JsonToken.FIELD_NAME) {
-      refuseUnsupported();
       Place place = place();
       String key = parser.currentName();
       Node.Entry earlier = entries.get(key);
@@ -105,21 +99,6 @@ final class YamlTree {
       items.add(node(token, depth + 1));
     }
     return items.build();
-  }
-
-  private void refuseUnsupported() throws IOException {
-    if (parser.isCurrentAlias()) {
-      throw place()
-          .refusal(
-              "'*%s' refers to another value; write the value itself".formatted(parser.getText()));
-    }
-    if (parser.getObjectId() != null) {
-      throw place()
-          .refusal("remove '&%s': names for values are not used".formatted(parser.getObjectId()));
-    }
-    if (parser.getTypeId() != null) {
-      throw place().refusal("remove the tag before the value: tags such as '!!str' are not used");
-    }
   }
 
   private Place place() {

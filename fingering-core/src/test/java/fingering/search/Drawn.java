@@ -50,7 +50,7 @@ final class Drawn {
   private static Scoring scoring(int seed) {
     return Scoring.of(
         ImmutableList.of(new DrawnForGrips(seed), new DrawnForWays(seed)),
-        Weights.parse("drawn", "drawn-for-grips = 1\ndrawn-for-ways = 1"));
+        Weights.parse("drawn", "drawn-for-grips: 1\ndrawn-for-ways: 1"));
   }
 
   /** Charges a grip nothing, one or two. */

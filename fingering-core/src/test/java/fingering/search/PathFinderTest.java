@@ -110,7 +110,7 @@ class PathFinderTest {
   @Test
   void aRuleThatLooksBackTwoNotesIsRefusedWhetherOrNotThereIsSomethingToFind() {
     Scoring scoring =
-        Scoring.of(ImmutableList.of(new ThreeNotes()), Weights.parse("w", "three-notes = 1"));
+        Scoring.of(ImmutableList.of(new ThreeNotes()), Weights.parse("w", "three-notes: 1"));
     LayeredGraph all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
     LayeredGraph layers = new LayeredGraph(all.moments(), all.grips(), scoring, Penalty.NONE);
     assertThatExceptionOfType(FingeringException.class)

@@ -80,7 +80,7 @@ public record Table(String name, ImmutableList<Row> rows) {
 
     /** A complaint about this row that something else made. */
     public BadTableException bad(FingeringException complaint) {
-      return bad(String.valueOf(complaint.getMessage()));
+      return complaint instanceof BadTableException already ? already : bad(complaint.getMessage());
     }
   }
 

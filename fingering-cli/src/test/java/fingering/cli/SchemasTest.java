@@ -444,8 +444,7 @@ final class SchemasTest {
     assertThat(texts(level.get("required")))
         .isEqualTo(names(level.get("properties")))
         .hasSize(Threshold.values().length);
-    for (String preset :
-        List.of("/$defs/preset/enum", "/properties/preset/enum")) {
+    for (String preset : List.of("/$defs/preset/enum", "/properties/preset/enum")) {
       assertThat(texts(tree(preset.contains("defs") ? "level" : "player").at(preset)))
           .isEqualTo(new TreeSet<>(Weights.presets()));
     }

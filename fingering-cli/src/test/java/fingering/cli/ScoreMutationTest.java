@@ -21,12 +21,12 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Good scores, each with a few things wrong: whatever comes of them is a plan or one clear
- * sentence. How many is set with {@code -Dmutations=50000}, the random numbers with {@code
- * -Dseed=7}, and {@code -Dmutation=12} repeats a single one.
+ * sentence. {@code -Dmutations=50000} sets how many, {@code -Dseed=7} or {@code -Dseed=random} the
+ * seed, and {@code -Dmutation=12} repeats a single one.
  */
 final class ScoreMutationTest {
   private static final int MUTATIONS = Integer.getInteger("mutations", 500);
-  private static final long SEED = Long.getLong("seed", System.nanoTime() % 1_000_000);
+  private static final long SEED = seed(System.getProperty("seed", "1"));
   private static final int ONLY = Integer.getInteger("mutation", -1);
   private static final int SECONDS = 20;
   private static final int MOST_TOLD = 20;
@@ -37,6 +37,10 @@ final class ScoreMutationTest {
   private ExecutorService runner = daemon();
   private volatile Thread running;
   private int plans;
+
+  private static long seed(String text) {
+    return text.equals("random") ? System.nanoTime() % 1_000_000 : Long.parseLong(text);
+  }
 
   @Test
   void everyOutcomeIsAPlanOrOneClearSentence() throws IOException, InterruptedException {

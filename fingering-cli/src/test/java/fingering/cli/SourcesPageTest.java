@@ -26,8 +26,7 @@ class SourcesPageTest {
   private static final List<String> MODULES =
       List.of("tuning-tables", "fingering-core", "fingering-cli");
   private static final Pattern NAMING = Pattern.compile(".*\\.(java|table|yaml)");
-  private static final Pattern TEST_OR_TABLE =
-      Pattern.compile(".*(Test|\\.table|\\.yaml)");
+  private static final Pattern TEST_OR_TABLE = Pattern.compile(".*(Test|\\.table|\\.yaml)");
   private static final Pattern CODE = Pattern.compile("`([^`]+)`");
   private static final Splitter CELLS = Splitter.on(" | ");
 

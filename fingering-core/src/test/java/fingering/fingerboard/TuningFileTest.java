@@ -8,6 +8,7 @@ import fingering.tables.Tuning;
 import fingering.userfile.UserFileException;
 import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.GenerationMode;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
@@ -119,7 +120,7 @@ class TuningFileTest {
         .withMessage("own.yaml, line 1: the file is empty; write keys and values into it");
   }
 
-  @Property(tries = 200)
+  @Property(generation = GenerationMode.EXHAUSTIVE)
   void aTextCutShortIsReadOrRefusedInASentence(@ForAll @IntRange(max = 130) int end) {
     String cut = OPEN_G.substring(0, Math.min(end, OPEN_G.length()));
     try {

@@ -253,7 +253,7 @@ final class SchemasTest {
             Arguments.of("player", read(examples.resolve("imke.yaml"))),
             Arguments.of("player", read(examples.resolve("jonte.yaml"))),
             Arguments.of("player", "positions: half, 1-4, 2½\npatterns: 0-1, augmented second"),
-            Arguments.of("player", "positions: 1\nshifts: none\nsize: 3/4\nhand: 102mm"),
+            Arguments.of("player", "positions: 1\nshifts: none\nsize: 375mm\nhand: 102mm"),
             Arguments.of("player", "extensions: []\nsize: 15.5\nhand: small"),
             Arguments.of("weights", "shift: 20"),
             Arguments.of("weights", "{\"shift\": \"20\", \"crossing\": 0}"),

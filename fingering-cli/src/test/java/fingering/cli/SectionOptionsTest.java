@@ -29,8 +29,8 @@ final class SectionOptionsTest {
     Session plan = Session.of("plan", DEMO, "--player", IMKE, "--player", JONTE).succeeded();
     assertThat(plan.out())
         .contains("Preset: beginner; players: ", "New to these players", "Together")
-        .containsPattern("free choice, [^:]*imke\\.player: ")
-        .containsPattern("free choice,\\s[^:]*jonte\\.player: ");
+        .containsPattern("free choice, [^:]*imke\\.yaml: ")
+        .containsPattern("free choice,\\s[^:]*jonte\\.yaml: ");
     assertThat(Session.of("plan", DEMO, "--player", IMKE).succeeded().out())
         .contains("New to this player")
         .doesNotContain("Together");

@@ -122,7 +122,7 @@ class MistakesTest {
         "compare DEMO --instrument violin     | check the part, --instrument",
         // Files that are written
         "plan DEMO --write DEMO               | choose another name",
-        "plan DEMO --write BARRED             | let it end in .mxl",
+        "plan DEMO --write BARRED             | use a name that ends in .mxl",
         "plan DEMO --output BARRED            | make it first, or choose another",
         "plan DEMO --output THERE             | give --output a new name",
         // Demands, students, levels

@@ -43,7 +43,7 @@ final class OneStringOutputTest {
   @Test
   void thePageShowsWhatThePlanSaysOfItsStrings() throws IOException {
     Session plan = Session.of("plan", SLUICE).succeeded();
-    assertThat(page()).containsSequence(lines(plan, "Note: plans keep", "out of account"));
+    assertThat(page()).containsSequence(lines(plan, "Note: plans stay", "these words"));
     assertThat(page()).containsSequence(lines(plan, "'free choice' leaves", "below the string"));
   }
 

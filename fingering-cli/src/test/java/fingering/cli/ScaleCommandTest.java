@@ -120,7 +120,7 @@ class ScaleCommandTest {
 
     Session session = scale("D major", "--instrument", "violin", "--write", file).refused(2);
 
-    assertThat(session.err()).contains("exists already and is not written over");
+    assertThat(session.err()).contains("already exists and is not overwritten");
     assertThat(Files.readString(file)).isEqualTo("my notes");
   }
 

@@ -106,7 +106,7 @@ public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind,
   @Override
   public String text() {
     return "show "
-        + kind.map(ShiftKind::told).orElse("a shift")
+        + kind.map(ShiftKind::phrase).orElse("a shift")
         + direction.map(one -> " " + one.word).orElse("")
         + (times == 1 ? "" : ", " + times + " times");
   }

@@ -4,10 +4,8 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.scoring.CostRule;
-import fingering.scoring.NoteContext;
-import fingering.scoring.NoteRule;
-import fingering.scoring.Transition;
-import fingering.scoring.TransitionRule;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
 
 /**
  * The layered graph of a passage with the amounts of all rules at each node and edge, as numbers of
@@ -34,12 +32,12 @@ final class Lattice {
     int[][] nodes = new int[moments.size()][];
     int[][] edges = new int[moments.size()][];
     for (int m = 0; m < nodes.length; m++) {
-      nodes[m] = measurement.nodes(NoteContext.of(moments.get(m)), grips.get(m));
+      nodes[m] = measurement.nodes(PacedNote.of(moments.get(m)), grips.get(m));
       edges[m] =
           m == 0
               ? new int[0]
               : measurement.edges(
-                  Transition.between(moments.get(m - 1), moments.get(m)),
+                  TimedTransition.between(moments.get(m - 1), moments.get(m)),
                   grips.get(m - 1),
                   grips.get(m));
     }
@@ -57,28 +55,24 @@ final class Lattice {
       pairs = new int[2 * rules.size()];
     }
 
-    int[] nodes(NoteContext context, ImmutableList<Grip> grips) {
+    int[] nodes(PacedNote note, ImmutableList<Grip> grips) {
       int[] numbers = new int[grips.size()];
       for (int j = 0; j < numbers.length; j++) {
         for (int r = 0; r < rules.size(); r++) {
-          if (rules.get(r) instanceof NoteRule rule) {
-            add(r, rule.amount(context, grips.get(j)));
-          }
+          add(r, note.amount(rules.get(r), grips.get(j)));
         }
         numbers[j] = bundle();
       }
       return numbers;
     }
 
-    int[] edges(Transition transition, ImmutableList<Grip> before, ImmutableList<Grip> now) {
+    int[] edges(TimedTransition transition, ImmutableList<Grip> before, ImmutableList<Grip> now) {
       int[] numbers = new int[before.size() * now.size()];
       for (int e = 0; e < numbers.length; e++) {
         Grip from = before.get(e / now.size());
         Grip to = now.get(e % now.size());
         for (int r = 0; r < rules.size(); r++) {
-          if (rules.get(r) instanceof TransitionRule rule) {
-            add(r, rule.amount(transition, from, to));
-          }
+          add(r, transition.amount(rules.get(r), from, to));
         }
         numbers[e] = bundle();
       }
@@ -86,10 +80,6 @@ final class Lattice {
     }
 
     private void add(int rule, long amount) {
-      if (amount < 0) {
-        throw new IllegalStateException(
-            "the rule '" + rules.get(rule).id() + "' charged " + amount);
-      }
       if (amount > 0) {
         pairs[filled++] = rule;
         pairs[filled++] = Math.toIntExact(amount);

@@ -27,7 +27,7 @@ public record PlanSkillGap(
     Map<List<String>, TreeSet<Integer>> moments = new LinkedHashMap<>();
     for (SkillGap skill : SkillGap.of(player, plan.passage().moments(), plan.grips())) {
       moments
-          .computeIfAbsent(List.of(skill.rule(), skill.what()), key -> new TreeSet<>())
+          .computeIfAbsent(List.of(skill.rule(), skill.skill()), key -> new TreeSet<>())
           .add(skill.moment());
     }
     return moments.entrySet().stream()

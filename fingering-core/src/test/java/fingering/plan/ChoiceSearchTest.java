@@ -15,9 +15,9 @@ import fingering.music.Moment;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
-import fingering.scoring.NoteContext;
+import fingering.scoring.PacedNote;
 import fingering.scoring.Scoring;
-import fingering.scoring.Transition;
+import fingering.scoring.TimedTransition;
 import fingering.scoring.rules.StandardRules;
 import fingering.search.RequiredStays;
 import fingering.search.VisibleFingering;
@@ -68,11 +68,11 @@ class ChoiceSearchTest {
             m == 0
                 ? 0
                 : SCORING.cost(
-                    Transition.between(passage.moments().get(m - 1), moment),
+                    TimedTransition.between(passage.moments().get(m - 1), moment),
                     path.get(m - 1),
                     grip);
         path.add(grip);
-        step(cost + transition + SCORING.cost(NoteContext.of(moment), grip));
+        step(cost + transition + SCORING.cost(PacedNote.of(moment), grip));
         path.remove(m);
       }
     }

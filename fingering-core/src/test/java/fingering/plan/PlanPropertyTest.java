@@ -13,9 +13,9 @@ import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
 import fingering.scoring.Charge;
-import fingering.scoring.NoteContext;
+import fingering.scoring.PacedNote;
 import fingering.scoring.Scoring;
-import fingering.scoring.Transition;
+import fingering.scoring.TimedTransition;
 import fingering.scoring.rules.StandardRules;
 import fingering.search.BruteForce;
 import fingering.search.RequiredStays;
@@ -53,9 +53,9 @@ class PlanPropertyTest {
     List<Moment> moments = plan.passage().moments();
     long sum = 0;
     for (int m = 0; m < moments.size(); m++) {
-      sum += scoring.cost(NoteContext.of(moments.get(m)), plan.grips().get(m));
+      sum += scoring.cost(PacedNote.of(moments.get(m)), plan.grips().get(m));
       if (m > 0) {
-        Transition transition = Transition.between(moments.get(m - 1), moments.get(m));
+        TimedTransition transition = TimedTransition.between(moments.get(m - 1), moments.get(m));
         sum += scoring.cost(transition, plan.grips().get(m - 1), plan.grips().get(m));
       }
     }

@@ -27,7 +27,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
-/** Skills to show, against a walk over every path that counts them in its own way. */
+/** Required skills, against brute force that counts them independently. */
 class SkillsOptimumTest {
   private static final int MOST = 6;
 
@@ -38,9 +38,9 @@ class SkillsOptimumTest {
 
   private static void assertBest(
       Passage passage, int seed, Requirement requirement, Predicate<List<Grip>> wanted) {
-    LayeredGraph layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
-    var found = PathFinder.best(layers, requirement);
-    var brute = BruteForce.best(layers, wanted);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
+    var found = PathFinder.best(graph, requirement);
+    var brute = BruteForce.best(graph, wanted);
     assertThat(found.isPresent()).isEqualTo(brute.isPresent());
     found.ifPresent(
         path -> {
@@ -82,7 +82,7 @@ class SkillsOptimumTest {
   }
 
   @Property(tries = 60)
-  void soManyNotesInThirdAreShownAtTheLeastCost(
+  void aNumberOfNotesInThirdIsShownAtTheLowestCost(
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 7) int notes,
       @ForAll @IntRange(min = 1, max = 4) int wanted) {
@@ -95,7 +95,7 @@ class SkillsOptimumTest {
   }
 
   @Property(tries = 60)
-  void aStayOfWholeMeasuresIsShownAtTheLeastCost(
+  void aStayOfWholeMeasuresIsShownAtTheLowestCost(
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 7) int notes,
       @ForAll @IntRange(min = 1, max = 2) int measures) {
@@ -108,7 +108,7 @@ class SkillsOptimumTest {
   }
 
   @Property(tries = 60)
-  void severalSkillsAtOnceAreShownAtTheLeastCost(
+  void severalSkillsAreShownAtTheLowestCost(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 7) int notes) {
     Passage passage = line(seed, notes);
     assertBest(
@@ -125,14 +125,14 @@ class SkillsOptimumTest {
                 && fourth(path));
   }
 
-  /** The same pitch by another letter: a finger that only changes its name shifts nowhere. */
+  /** The same pitch with another spelling under the same finger, which is no shift. */
   private static boolean respelled(Passage passage, int m) {
     Note before = passage.moments().get(m - 1).starting().get(0);
     Note now = passage.moments().get(m).starting().get(0);
     return before.midi() == now.midi() && !before.sounding().equals(now.sounding());
   }
 
-  /** Shifts up with one finger staying on its string, no rest and no open string between. */
+  /** Upward shifts with one finger on one string, without a rest or an open string between. */
   private static int guidedUp(Passage passage, List<Grip> path) {
     int shifts = 0;
     for (int m = 1; m < path.size(); m++) {
@@ -151,7 +151,7 @@ class SkillsOptimumTest {
   }
 
   @Property(tries = 300)
-  void shiftsOfAKindAreShownAtTheLeastCost(
+  void shiftsOfAKindAreShownAtTheLowestCost(
       @ForAll int seed,
       @ForAll @IntRange(min = 2, max = 7) int notes,
       @ForAll @IntRange(min = 1, max = 2) int times) {

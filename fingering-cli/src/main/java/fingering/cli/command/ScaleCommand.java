@@ -207,8 +207,7 @@ final class ScaleCommand implements Callable<Integer> {
   private static void write(PlannedScale planned, Path target, NewFiles files) {
     ScoreFile file = planned.exercise().file();
     files.score(
-        file.unfinished(ScoreMarker.mark(file.text(), PlanMarks.of(planned.plan())), target),
-        target);
+        file.stage(ScoreMarker.mark(file.text(), PlanMarks.of(planned.plan())), target), target);
   }
 
   private String text(PlannedScale planned, ScoringContext charging, LeftHand left) {

@@ -16,23 +16,23 @@ import org.audiveris.proxymusic.PartName;
 import org.audiveris.proxymusic.ScoreInstrument;
 import org.audiveris.proxymusic.ScorePart;
 
-/** Tells the parts of a score by the signs they bear. */
-final class InstrumentSigns {
-  /** Names that voices and strings share: alto is the French viola. */
+/** Detects the instruments of parts from their names, sounds and clefs. */
+final class InstrumentDetector {
+  /** Names shared by voices and strings; alto is the French name of the viola. */
   private static final Pattern VOICE =
       Pattern.compile("\\b(?:alto|altos|bass|basses|basso|bassi)\\b", Pattern.CASE_INSENSITIVE);
 
   private final Instruments instruments;
 
-  InstrumentSigns(Instruments instruments) {
+  InstrumentDetector(Instruments instruments) {
     this.instruments = instruments;
   }
 
   /**
-   * The name of a part.
+   * Returns the name of a part.
    *
    * @param number its number, from 1
-   * @param listed its entry in the list of parts, if there is one
+   * @param listed its entry in the list of parts, if it has one
    */
   static String name(int number, Optional<ScorePart> listed) {
     return names(listed).stream().findFirst().orElse("Part " + number);
@@ -42,7 +42,7 @@ final class InstrumentSigns {
     return Stream.concat(
             listed.map(ScorePart::getPartName).map(PartName::getValue).stream(),
             Stream.concat(
-                players(listed).stream()
+                scoreInstruments(listed).stream()
                     .map(ScoreInstrument::getInstrumentName)
                     .filter(Objects::nonNull),
                 listed.map(ScorePart::getPartAbbreviation).map(PartName::getValue).stream()))
@@ -51,7 +51,7 @@ final class InstrumentSigns {
         .collect(ImmutableList.toImmutableList());
   }
 
-  private static ImmutableList<ScoreInstrument> players(Optional<ScorePart> listed) {
+  private static ImmutableList<ScoreInstrument> scoreInstruments(Optional<ScorePart> listed) {
     return listed.map(p -> ImmutableList.copyOf(p.getScoreInstrument())).orElse(ImmutableList.of());
   }
 
@@ -59,31 +59,31 @@ final class InstrumentSigns {
    * Describes a part.
    *
    * @param number its number, from 1
-   * @param listed its entry in the list of parts, if there is one
-   * @param part its music, walked through
+   * @param listed its entry in the list of parts, if it has one
+   * @param part its music, read to the end
    */
-  PartInfo describe(int number, Optional<ScorePart> listed, PartWalk part) {
+  PartInfo describe(int number, Optional<ScorePart> listed, PartReader part) {
     String id = Strings.nullToEmpty(listed.map(ScorePart::getId).orElse(""));
-    Optional<Instrument> shown =
-        players(listed).stream()
+    Optional<Instrument> named =
+        scoreInstruments(listed).stream()
             .map(ScoreInstrument::getInstrumentSound)
             .filter(Objects::nonNull)
             .flatMap(sound -> instruments.bySound(sound.strip()).stream())
             .findFirst()
-            .or(() -> names(listed).stream().flatMap(n -> named(n, part).stream()).findFirst());
-    Optional<Instrument> found = shown.or(() -> part.firstClef().flatMap(this::byClef));
+            .or(() -> names(listed).stream().flatMap(n -> byName(n, part).stream()).findFirst());
+    Optional<Instrument> found = named.or(() -> part.firstClef().flatMap(this::byClef));
     return new PartInfo(
         number,
         id,
         name(number, listed),
         found,
-        shown.isEmpty() && found.isPresent(),
-        found.flatMap(read -> doubt(read, shown.isPresent(), listed)));
+        named.isEmpty() && found.isPresent(),
+        found.flatMap(read -> doubt(read, named.isPresent(), listed)));
   }
 
-  /** What is to be said where a part names several instruments, another, or none. */
-  private Optional<String> doubt(Instrument read, boolean shown, Optional<ScorePart> listed) {
-    if (shown) {
+  /** A remark if a part names several instruments, another instrument, or none. */
+  private Optional<String> doubt(Instrument read, boolean named, Optional<ScorePart> listed) {
+    if (named) {
       return names(listed).stream()
           .findFirst()
           .flatMap(
@@ -93,7 +93,7 @@ final class InstrumentSigns {
                       .findFirst()
                       .map(
                           other ->
-                              "the name '%s' speaks of the %s too; it is read for the %s, and with --instrument %s for the other"
+                              "the part name '%s' also mentions the %s; the part is read for the %s, or with --instrument %s for the other"
                                   .formatted(name, other.spoken(), read.spoken(), other.id())));
     }
     Optional<String> another =
@@ -105,7 +105,7 @@ final class InstrumentSigns {
         another
             .map(
                 name ->
-                    "'%s' is no part for a bowed string instrument; by its first clef it is read for the %s, and with --instrument for another"
+                    "'%s' is not a part for a bowed string instrument; by its first clef it is read for the %s, or with --instrument for another"
                         .formatted(name, read.spoken()))
             .orElseGet(
                 () ->
@@ -114,22 +114,22 @@ final class InstrumentSigns {
   }
 
   private Optional<String> otherSound(Optional<ScorePart> listed) {
-    return players(listed).stream()
+    return scoreInstruments(listed).stream()
         .map(ScoreInstrument::getInstrumentSound)
         .filter(Objects::nonNull)
         .filter(sound -> instruments.isOtherSound(sound.strip()))
         .findFirst();
   }
 
-  /** The instrument that a name speaks of; an alto or a bass may as well be a voice. */
-  private Optional<Instrument> named(String name, PartWalk part) {
+  /** The instrument in a part name; an alto or a bass may also be a voice. */
+  private Optional<Instrument> byName(String name, PartReader part) {
     Optional<Instrument> found = instruments.byPartName(name);
     if (found.isEmpty() || !VOICE.matcher(name).find()) {
       return found;
     }
     boolean treble = part.firstClef().map(clef -> clef.getSign() == ClefSign.G).orElse(false);
     boolean alto = found.get().id().equals("viola");
-    return (treble && alto) || part.sings() ? Optional.empty() : found;
+    return (treble && alto) || part.hasLyrics() ? Optional.empty() : found;
   }
 
   private Optional<Instrument> byClef(Clef clef) {
@@ -150,7 +150,7 @@ final class InstrumentSigns {
     if (octave == null || octave.signum() == 0) {
       return instruments.byClef(sign + line);
     }
-    // A bass clef with an 8 below is what programs give the double bass.
+    // Programs give the double bass a bass clef with an 8 below.
     return (sign + line).equals("F4") && octave.intValue() == -1
         ? instruments.byPartName("double bass")
         : Optional.empty();

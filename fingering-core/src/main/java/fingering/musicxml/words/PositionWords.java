@@ -1,4 +1,4 @@
-package fingering.musicxml.timeline;
+package fingering.musicxml.words;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
@@ -15,8 +15,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Knows words that name a position of the hand, {@code 3rd pos.}, {@code III. Lage}. */
-final class PositionWords {
+/**
+ * Recognises words that name a position of the hand, {@code 3rd pos.}, {@code III. Lage}.
+ * Immutable.
+ */
+public final class PositionWords {
   private static final int FIELDS = 5;
   private static final int WORDS = 2;
   private static final int MEANING = 3;
@@ -28,25 +31,25 @@ final class PositionWords {
   private static final Pattern FRACTION = Pattern.compile("½|(?<!\\d)1/2(?!\\d)");
   private static final Pattern OTHER = Pattern.compile("[^\\p{L}\\p{N}]+");
 
-  /** What words say. */
-  enum Kind {
+  /** The kinds of instructions. */
+  public enum Kind {
     /** A position. */
     POSITION,
-    /** The thumb comes onto the string, somewhere. */
+    /** The thumb comes onto the string, at an unnamed place. */
     THUMB,
-    /** A Roman numeral by itself, which names strings in some editions and positions in others. */
+    /** A Roman numeral alone, which names strings in some editions and positions in others. */
     NUMERAL
   }
 
   /**
-   * What was read.
+   * An instruction that was read.
    *
-   * @param kind what it says
-   * @param position the position, of a numeral the one it may mean; empty for the thumb
+   * @param kind its kind
+   * @param position the position; for a numeral, its possible meaning; empty for the thumb
    */
-  record Said(Kind kind, Optional<Position> position) {}
+  public record Instruction(Kind kind, Optional<Position> position) {}
 
-  /** A number among the words, and where the words go on behind it. */
+  /** A number among the words, and the index of the next word. */
   private record Counted(Position position, int next) {}
 
   private static final class Holder {
@@ -92,8 +95,8 @@ final class PositionWords {
                 + ")?");
   }
 
-  /** The words of the table. */
-  static PositionWords standard() {
+  /** Returns the standard words. */
+  public static PositionWords standard() {
     return Holder.STANDARD;
   }
 
@@ -108,8 +111,8 @@ final class PositionWords {
     return word.toLowerCase(Locale.ROOT);
   }
 
-  /** What words say of the position; empty where they say nothing, or name two to choose from. */
-  Optional<Said> read(String text) {
+  /** Returns the instruction in a text; empty if it names no position, or two to choose from. */
+  public Optional<Instruction> read(String text) {
     String flat =
         Normalizer.normalize(FRACTION.matcher(text).replaceAll(HALF), Normalizer.Form.NFKC);
     ImmutableList<String> all =
@@ -120,35 +123,35 @@ final class PositionWords {
     ImmutableList<String> words =
         all.stream().map(PositionWords::fold).collect(ImmutableList.toImmutableList());
     for (int i = 0; i < words.size(); i++) {
-      Optional<Said> said = at(words, i);
-      if (said.isPresent()) {
-        return said;
+      Optional<Instruction> instruction = at(words, i);
+      if (instruction.isPresent()) {
+        return instruction;
       }
     }
-    // Capitals alone: v is a bow stroke, and x may be anything.
+    // Only capitals: v is a bow stroke, and x may be anything.
     return all.size() == 1 && !all.get(0).equals(words.get(0))
         ? Optional.ofNullable(romans.get(words.get(0)))
-            .map(number -> new Said(Kind.NUMERAL, Optional.of(Position.of(number))))
+            .map(number -> new Instruction(Kind.NUMERAL, Optional.of(Position.of(number))))
         : Optional.empty();
   }
 
-  private Optional<Said> at(List<String> words, int i) {
+  private Optional<Instruction> at(List<String> words, int i) {
     if (thumbs.contains(words.get(i))) {
-      return Optional.of(new Said(Kind.THUMB, Optional.empty()));
+      return Optional.of(new Instruction(Kind.THUMB, Optional.empty()));
     }
     if (nouns.contains(words.get(i))) {
       return number(words, i + 1)
-          .filter(number -> !another(words, number.next()))
-          .map(number -> new Said(Kind.POSITION, Optional.of(number.position())));
+          .filter(number -> !otherAfter(words, number.next()))
+          .map(number -> new Instruction(Kind.POSITION, Optional.of(number.position())));
     }
     return number(words, i)
         .filter(number -> number.next() < words.size())
         .filter(number -> nouns.contains(words.get(number.next())))
-        .filter(number -> !before(words, i) && !another(words, number.next() + 1))
-        .map(number -> new Said(Kind.POSITION, Optional.of(number.position())));
+        .filter(number -> !otherBefore(words, i) && !otherAfter(words, number.next() + 1))
+        .map(number -> new Instruction(Kind.POSITION, Optional.of(number.position())));
   }
 
-  /** The number that stands there; {@code 2½} is one. */
+  /** The number at an index; {@code 2½} is one number. */
   private Optional<Counted> number(List<String> words, int i) {
     if (i >= words.size()) {
       return Optional.empty();
@@ -185,14 +188,14 @@ final class PositionWords {
     return number < 1 || number > MOST ? Optional.empty() : Optional.of(number);
   }
 
-  /** Whether a number stands before: {@code 2nd or 3rd pos.}. */
-  private boolean before(List<String> words, int i) {
+  /** Whether another number comes before: {@code 2nd or 3rd pos.}. */
+  private boolean otherBefore(List<String> words, int i) {
     int last = i > 0 && joining.contains(words.get(i - 1)) ? i - 2 : i - 1;
     return last >= 0 && number(words, last).isPresent();
   }
 
   /** Whether another number follows: {@code 2nd pos. or 3rd}. */
-  private boolean another(List<String> words, int i) {
+  private boolean otherAfter(List<String> words, int i) {
     return i < words.size() && joining.contains(words.get(i)) && number(words, i + 1).isPresent();
   }
 }

@@ -1,8 +1,11 @@
-package fingering.musicxml.element;
+package fingering.musicxml.timeline;
 
 import fingering.music.Measure;
 import fingering.music.Place;
 import fingering.musicxml.UnreadableScoreException;
+import fingering.musicxml.element.Meter;
+import fingering.musicxml.element.Quarters;
+import fingering.musicxml.element.TempoMark;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.HashMap;
@@ -11,16 +14,18 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Keeps count of the time while a part is walked through: what a division is worth, how far the
- * measure has come, and where the next note begins. All times are in quarter notes and exact.
+ * Counts time while a part is read: the length of a division, the position in the measure, and the
+ * onset of the next note. All times are exact, in quarter notes.
  */
 public final class PartClock {
   private static final BigFraction ZERO = BigFraction.ZERO;
 
-  /** No note and no rest is longer; a whole opera is not. In quarter notes. */
+  /** The longest permitted note or rest, in quarter notes. A whole opera is shorter. */
   private static final int MOST_QUARTERS = 100_000;
 
-  /** The common division of real music has fewer than 64 bits. */
+  /**
+   * The longest permitted denominator, in bits. Common divisions of real music have fewer than 64.
+   */
   private static final int MOST_BITS = 512;
 
   private final String name;
@@ -38,7 +43,7 @@ public final class PartClock {
   private BigFraction chordOnset = ZERO;
 
   /**
-   * Stands before the first measure, where a division is a quarter note and the meter 4/4.
+   * Starts before the first measure, with one division to a quarter note and a 4/4 meter.
    *
    * @param name the part's name, for messages
    */
@@ -46,7 +51,11 @@ public final class PartClock {
     this.name = name;
   }
 
-  /** Goes to the start of the next measure, which has that number in print. */
+  /**
+   * Moves to the start of the next measure.
+   *
+   * @param number the printed number of the measure
+   */
   public void beginMeasure(String number) {
     this.number = number;
     here = ZERO;
@@ -55,10 +64,7 @@ public final class PartClock {
     measureMeter = meter;
   }
 
-  /**
-   * Ends the measure. It is as long as what was met in it goes, or a full measure where that is
-   * nothing.
-   */
+  /** Ends the measure. Its length is that of its content, or a full measure if it is empty. */
   public Measure endMeasure(int fifths, String rehearsal) {
     BigFraction length = reached.signum() > 0 ? reached : measureMeter.length();
     Measure ended =
@@ -76,42 +82,46 @@ public final class PartClock {
     return ended;
   }
 
-  /** Index of the measure, from 0. */
+  /** Returns the index of the measure, from 0. */
   public int measure() {
     return measure;
   }
 
-  /** Number of the measure in print. */
+  /** Returns the printed number of the measure. */
   public String number() {
     return number;
   }
 
-  /** Quarter notes from the start of the part to the start of the measure. */
+  /** Returns the quarter notes from the start of the part to the start of the measure. */
   public BigFraction start() {
     return start;
   }
 
-  /** Quarter notes from the start of the measure. */
+  /** Returns the current position, in quarter notes from the start of the measure. */
   public BigFraction here() {
     return here;
   }
 
-  /** Whether nothing of the measure has passed. */
+  /** Returns whether the position is the start of the measure. */
   public boolean atMeasureStart() {
     return here.signum() == 0;
   }
 
-  /** Says how many divisions a quarter note has from here on. */
-  public void divide(BigDecimal quarter) {
-    if (quarter.signum() <= 0) {
-      throw unreadable("does not divide by a number above 0", "change of divisions");
+  /**
+   * Sets the number of divisions of a quarter note from here on.
+   *
+   * @throws UnreadableScoreException if it is not above 0, or out of range
+   */
+  public void divisions(BigDecimal perQuarter) {
+    if (perQuarter.signum() <= 0) {
+      throw unreadable("is not above 0", "number of divisions");
     }
-    refuseWild(quarter, "change of divisions");
-    divisions = fraction(quarter);
+    checkRange(perQuarter, "number of divisions");
+    divisions = fraction(perQuarter);
     durations.clear();
   }
 
-  /** Sets the meter from here on; that of this measure too, where nothing of it has passed. */
+  /** Sets the meter from here on; at the start of a measure, for that measure too. */
   public void meter(Meter meter) {
     this.meter = meter;
     if (atMeasureStart()) {
@@ -120,16 +130,17 @@ public final class PartClock {
   }
 
   /**
-   * So many divisions in quarter notes.
+   * Converts a duration to quarter notes.
    *
-   * @param duration divisions; null where the score tells none, which cannot be read
-   * @param what what lasts so long, for messages
+   * @param duration a number of divisions; null if the file has none
+   * @param what the element with this duration, for messages
+   * @throws UnreadableScoreException if the duration is missing, negative or too long
    */
   public BigFraction length(@Nullable BigDecimal duration, String what) {
     if (duration == null || duration.signum() < 0) {
-      throw unreadable("has no length that can be read", what);
+      throw unreadable("has no readable duration", what);
     }
-    refuseWild(duration, what);
+    checkRange(duration, what);
     BigFraction length = durations.computeIfAbsent(duration, d -> fraction(d).divide(divisions));
     if (Quarters.value(length) > MOST_QUARTERS) {
       throw unreadable("is longer than %d quarter notes".formatted(MOST_QUARTERS), what);
@@ -137,31 +148,36 @@ public final class PartClock {
     return length;
   }
 
-  /** The place so many divisions away, before here where below 0; no earlier than the measure. */
-  public BigFraction away(BigDecimal duration) {
-    refuseWild(duration, "direction");
-    BigFraction at = here.add(fraction(duration).divide(divisions));
+  /**
+   * Returns the position this many divisions from here, not before the start of the measure.
+   *
+   * @param offset divisions; negative for an earlier position
+   */
+  public BigFraction offset(BigDecimal offset) {
+    checkRange(offset, "direction");
+    BigFraction at = here.add(fraction(offset).divide(divisions));
     return at.signum() < 0 ? ZERO : at;
   }
 
-  /** Goes back so many divisions, no further than to the start of the measure. */
+  /** Moves back by a number of divisions, at most to the start of the measure. */
   public void backup(@Nullable BigDecimal duration) {
     move(length(duration, "backup").negate(), "backup");
   }
 
-  /** Goes on so many divisions. */
+  /** Moves forward by a number of divisions. */
   public void forward(@Nullable BigDecimal duration) {
     move(length(duration, "forward"), "forward");
   }
 
   /**
-   * Where the next note begins: here, or with the note before it where it joins that one's chord.
+   * Returns the onset of the next note: the current position, or the onset of the previous note if
+   * both are in one chord.
    */
   public BigFraction onset(boolean chord) {
     return chord ? chordOnset : here;
   }
 
-  /** Goes past a note or a rest of that length; a further note of a chord takes no time. */
+  /** Moves past a note or a rest. Further notes of a chord take no time. */
   public void note(BigFraction length, boolean chord) {
     if (chord) {
       reached = max(reached, sums.of(chordOnset, length));
@@ -177,10 +193,11 @@ public final class PartClock {
     reached = max(reached, here);
   }
 
-  // Lengths without a common division make ever longer fractions, and each sum takes longer.
+  // Durations without a common division make fractions longer and sums slower with every note.
   private BigFraction divisible(BigFraction time, String what) {
     if (time.getDenominator().bitLength() > MOST_BITS) {
-      throw unreadable("has a length that fits no common division with those before", what);
+      throw unreadable(
+          "has a duration without a common division with the durations before it", what);
     }
     return time;
   }
@@ -195,19 +212,24 @@ public final class PartClock {
         : BigFraction.of(value.unscaledValue(), BigInteger.TEN.pow(value.scale()));
   }
 
-  /** Refuses a number such as 1e999999999, which would fill the memory once reckoned with. */
-  public void refuseWild(BigDecimal value, String what) {
-    if (TempoMark.isWild(value)) {
-      throw unreadable("has a number out of all range", what);
+  /** Refuses a number such as 1e999999999, which would fill the memory in calculations. */
+  public void checkRange(BigDecimal value, String what) {
+    if (TempoMark.isOutOfRange(value)) {
+      throw unreadable("contains a number that is out of range", what);
     }
   }
 
-  /** Says that what stands here cannot be read. */
+  /**
+   * Returns the exception for an unreadable element at the current position.
+   *
+   * @param fault the fault, as a predicate
+   * @param what the element
+   */
   public UnreadableScoreException unreadable(String fault, String what) {
     BigFraction beat = here.divide(measureMeter.beat()).add(BigFraction.ONE);
     Place place = new Place(measure, number, here, beat);
     return new UnreadableScoreException(
-        "A %s in %s, %s, %s: mend that measure in your notation program and export the score again."
+        "A %s in %s, %s, %s: fix that measure in your notation program and export the score again."
             .formatted(what, name, place, fault));
   }
 }

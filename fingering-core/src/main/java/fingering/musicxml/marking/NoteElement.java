@@ -5,10 +5,10 @@ import fingering.musicxml.xml.XmlElement;
 import fingering.musicxml.xml.XmlElement.Leaf;
 import java.util.Optional;
 
-/** A note element as it lies in the text: what a mark has to know of it. */
-final class NoteShape {
+/** The positions in the text of a note element and of those children that marks concern. */
+final class NoteElement {
 
-  /** The note itself. */
+  /** The note element itself. */
   final XmlElement note;
 
   private boolean chord;
@@ -23,8 +23,8 @@ final class NoteShape {
   private Optional<XmlElement> openString = Optional.empty();
   private Optional<XmlElement> thumb = Optional.empty();
 
-  /** Reads the note whose start tag the cursor stands on, to its end. */
-  NoteShape(XmlCursor cursor) {
+  /** Reads the note whose start tag the cursor is on, to its end. */
+  NoteElement(XmlCursor cursor) {
     note = cursor.element(name -> readChild(cursor, name));
   }
 
@@ -34,26 +34,26 @@ final class NoteShape {
       case "voice" -> {
         Leaf leaf = cursor.leaf();
         voice = leaf.text();
-        return passed(leaf.element());
+        return remember(leaf.element());
       }
       case "staff" -> {
         Leaf leaf = cursor.leaf();
         staff = leaf.text();
-        return passed(leaf.element());
+        return remember(leaf.element());
       }
-      // What is not printed is no place for a mark that is to be seen, and says nothing to print.
+      // Notations that are not printed cannot hold visible marks, and do not show any.
       case "notations" -> {
         if (!cursor.has("print-object", "no")) {
-          return passed(readNotations(cursor));
+          return remember(readNotations(cursor));
         }
       }
       case "lyric", "play", "listen" -> pastNotations = true;
       default -> {}
     }
-    return passed(cursor.skip());
+    return remember(cursor.skip());
   }
 
-  private XmlElement passed(XmlElement child) {
+  private XmlElement remember(XmlElement child) {
     if (!pastNotations) {
       beforeNotations = Optional.of(child);
     }
@@ -104,52 +104,52 @@ final class NoteShape {
     }
   }
 
-  /** Whether it sounds with the note before it. */
+  /** Returns whether it is in a chord with the previous note. */
   boolean chord() {
     return chord;
   }
 
-  /** The text of its voice, "" if it has none. */
+  /** Returns its voice, "" if it has none. */
   String voice() {
     return voice;
   }
 
-  /** The text of its staff, "" if it has none. */
+  /** Returns its staff, "" if it has none. */
   String staff() {
     return staff;
   }
 
-  /** The last child that has to stand before new notations. */
+  /** Returns the last child that must come before new notations. */
   Optional<XmlElement> beforeNotations() {
     return beforeNotations;
   }
 
-  /** The first notations that are printed. */
+  /** Returns the first notations element that is printed. */
   Optional<XmlElement> notations() {
     return notations;
   }
 
-  /** The first technical element in notations that are printed. */
+  /** Returns the first technical element in printed notations. */
   Optional<XmlElement> technical() {
     return technical;
   }
 
-  /** The first fingering that is neither a substitution nor an alternative. */
+  /** Returns the first fingering that is neither a substitution nor an alternative. */
   Optional<Leaf> fingering() {
     return fingering;
   }
 
-  /** The first string number. */
+  /** Returns the first string number. */
   Optional<Leaf> string() {
     return string;
   }
 
-  /** The open-string sign. */
+  /** Returns the open-string sign. */
   Optional<XmlElement> openString() {
     return openString;
   }
 
-  /** The thumb sign. */
+  /** Returns the thumb sign. */
   Optional<XmlElement> thumb() {
     return thumb;
   }

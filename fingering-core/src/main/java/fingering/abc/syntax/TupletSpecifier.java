@@ -3,20 +3,25 @@ package fingering.abc.syntax;
 import java.util.OptionalInt;
 
 /**
- * The beginning of a tuplet (ABC 2.1, section 'Duplets, triplets, quadruplets, etc.').
+ * The tuplet specifier before the notes of a tuplet (ABC 2.1, section 'Duplets, triplets,
+ * quadruplets, etc.').
  *
- * @param actual so many notes ...
- * @param normal ... in the time of so many
- * @param notes how many notes, chords and rests it holds
- * @param start where it is typed
+ * @param actual number of notes played in the time of ...
+ * @param normal ... this number of notes
+ * @param notes number of notes, chords and rests in the tuplet
+ * @param start its position
  */
-public record TupletSign(int actual, int normal, int notes, LineCursor start) {
+public record TupletSpecifier(int actual, int normal, int notes, LineCursor start) {
   private static final int MOST_SHORT = 9;
   private static final int MOST = 64;
 
-  /** Reads the tuplet that comes next, an opening bracket and a digit. */
-  public static TupletSign read(LineCursor cursor, AbcMeter meter) {
-    LineCursor start = cursor.back(0);
+  /**
+   * Reads the next tuplet specifier, which begins with an opening bracket and a digit.
+   *
+   * @throws AbcException if it is not valid
+   */
+  public static TupletSpecifier read(LineCursor cursor, AbcMeter meter) {
+    LineCursor start = cursor.copy();
     cursor.take('(');
     int actual = cursor.number();
     OptionalInt normal = OptionalInt.empty();
@@ -28,16 +33,17 @@ public record TupletSign(int actual, int normal, int notes, LineCursor start) {
       }
     }
     if (normal.isEmpty() && (actual < 2 || actual > MOST_SHORT)) {
-      throw start.wrong(
-          "a tuplet of %d does not say in whose time it is played: write the number too, as in (%d:8."
+      throw start.error(
+          "a tuplet of %d needs the number of notes in whose time it is played: write both numbers, as in (%d:8."
               .formatted(actual, actual));
     }
-    TupletSign sign =
-        new TupletSign(
+    TupletSpecifier sign =
+        new TupletSpecifier(
             actual, normal.orElseGet(() -> usual(actual, meter)), notes.orElse(actual), start);
-    if (!sign.sane()) {
-      throw start.wrong(
-          "a tuplet takes numbers from 1 to %d: write one such as (3 or (5:4:5.".formatted(MOST));
+    if (!sign.valid()) {
+      throw start.error(
+          "the numbers of a tuplet are from 1 to %d: write a tuplet such as (3 or (5:4:5."
+              .formatted(MOST));
     }
     return sign;
   }
@@ -54,7 +60,7 @@ public record TupletSign(int actual, int normal, int notes, LineCursor start) {
     };
   }
 
-  private boolean sane() {
+  private boolean valid() {
     return actual >= 1
         && actual <= MOST
         && normal >= 1

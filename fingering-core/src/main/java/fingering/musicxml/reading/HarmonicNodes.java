@@ -12,31 +12,31 @@ import java.util.OptionalInt;
 import java.util.function.IntPredicate;
 import java.util.stream.Stream;
 
-/** Tells where the strings of an instrument are touched, in the semitones that parts print. */
-final class NaturalNodes {
+/** The nodes of an instrument's strings, in semitones as printed in parts. */
+final class HarmonicNodes {
 
   /**
    * A node of an open string.
    *
    * @param string the string
    * @param node the node
-   * @param sound the pitch that is heard
+   * @param sound the sounding pitch
    */
   record Touch(OpenString string, Node node, Pitch sound) {}
 
   private final Instrument instrument;
 
-  NaturalNodes(Instrument instrument) {
+  HarmonicNodes(Instrument instrument) {
     this.instrument = instrument;
   }
 
-  /** The lowest sounding pitch of the instrument. */
+  /** Returns the lowest pitch of the instrument. */
   Pitch lowest() {
     return instrument.lowest();
   }
 
   /**
-   * Whether a pitch is that of an open string.
+   * Returns whether a pitch is that of an open string.
    *
    * @param printed the string printed at it, from 1
    */
@@ -44,8 +44,8 @@ final class NaturalNodes {
     return strings(printed).anyMatch(string -> string.pitch().midi() == pitch.midi());
   }
 
-  /** Whether a pitch is heard where some node of a string is touched. */
-  boolean sound(Pitch pitch) {
+  /** Returns whether a pitch is a natural harmonic of a string. */
+  boolean isHarmonic(Pitch pitch) {
     return instrument.strings().stream()
         .anyMatch(string -> sounding(pitch.midi() - string.pitch().midi()).isPresent());
   }
@@ -56,12 +56,12 @@ final class NaturalNodes {
   }
 
   /**
-   * Finds the string on which a place is touched. Best is a sound that the part prints too, then
-   * one that is not the pitch of the place, for there a circle would do; then the lowest partial,
-   * the place next to the nut, the highest string (common practice).
+   * Finds the string on which a place is touched. Prefers a sounding pitch that the part prints
+   * too; then one that differs from the place, because otherwise a circle would be enough; then the
+   * lowest partial, the place nearest to the nut, and the highest string (common practice).
    *
-   * @param printed the string printed, from 1
-   * @param shown which sounds the part prints beside the place, by MIDI number
+   * @param printed the printed string, from 1
+   * @param shown whether the part prints a sounding pitch, by MIDI number
    */
   Optional<Touch> touched(Pitch place, OptionalInt printed, IntPredicate shown) {
     return strings(printed)
@@ -81,27 +81,32 @@ final class NaturalNodes {
                 above(string.pitch(), sounds(node)).map(sound -> new Touch(string, node, sound)));
   }
 
-  /** The node that many semitones above what is stopped. */
+  /** Returns the node this many semitones above the stopped note. */
   static Optional<Node> at(int semitones) {
     return Node.all().stream().filter(node -> place(node) == semitones).findFirst();
   }
 
-  /** The node next to the nut whose partial sounds that many semitones above what is stopped. */
+  /**
+   * Returns the node nearest to the nut whose partial sounds this many semitones above the stopped
+   * note.
+   */
   static Optional<Node> sounding(int semitones) {
     return Node.all().stream().filter(node -> sounds(node) == semitones).findFirst();
   }
 
-  /** Semitones from what is stopped to the place that is touched. */
+  /** Returns the semitones from the stopped note to the touched place. */
   static int place(Node node) {
     return (int) Math.round(node.place());
   }
 
-  /** Semitones from what is stopped to what is heard. */
+  /** Returns the semitones from the stopped note to the sounding pitch. */
   static int sounds(Node node) {
     return (int) Math.round(node.sounds());
   }
 
-  /** The pitch so many semitones above, or below where negative, in its usual spelling. */
+  /**
+   * Returns the pitch a number of semitones higher, or lower if negative, in its usual spelling.
+   */
   static Optional<Pitch> above(Pitch pitch, int semitones) {
     try {
       return Optional.of(Transposition.ofSemitones(semitones).apply(pitch));

@@ -1,4 +1,4 @@
-package fingering.musicxml.timeline;
+package fingering.musicxml.words;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
@@ -15,49 +15,52 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Knows words that name a string to play on, {@code sul G}, and words that end them. */
-final class StringWords {
+/**
+ * Recognises words that name a string to play on, {@code sul G}, and words that end them.
+ * Immutable.
+ */
+public final class StringWords {
   private static final int FIELDS = 5;
   private static final String NONE = "-";
   private static final int MOST = 5;
   private static final Pattern AND = Pattern.compile("[/&+]");
   private static final Pattern OTHER = Pattern.compile("[^\\p{L}\\p{N}]+");
 
-  /** What words ask for. */
-  enum Kind {
+  /** The kinds of instructions. */
+  public enum Kind {
     /** One string. */
     STRING,
-    /** Several strings to choose from, or all again. */
+    /** Several strings to choose from, or all strings again. */
     ENDS,
-    /** What is usual again: the place of the bow if another was asked for, else all strings. */
+    /** Back to normal: the place of the bow if another was asked for, otherwise all strings. */
     USUAL,
-    /** A place or manner of the bow. */
+    /** A special place or use of the bow. */
     PLACE,
-    /** The bow as usual. */
+    /** The normal use of the bow. */
     BOW,
-    /** The note on which the thumb lies, which is no string. */
+    /** The note for the thumb, which does not name a string. */
     THUMB
   }
 
   /**
-   * What was read.
+   * An instruction that was read.
    *
-   * @param kind what it asks for
-   * @param string the string, by its letter or number; empty where none is asked for
+   * @param kind its kind
+   * @param string the string, by its letter or number; empty if it names none
    */
-  record Asked(Kind kind, String string) {}
+  public record Instruction(Kind kind, String string) {}
 
-  /** Words of the table, found in a text. */
-  private record Reading(Kind kind, String name, int start, int end) {}
+  /** A match of words of the table in a text. */
+  private record Match(Kind kind, String name, int start, int end) {}
 
   private record Form(Kind kind, Pattern pattern, String meaning) {
-    Optional<Reading> at(String text, int from) {
+    Optional<Match> find(String text, int from) {
       Matcher matcher = pattern.matcher(text);
       if (!matcher.find(from)) {
         return Optional.empty();
       }
       String name = matcher.groupCount() > 0 ? matcher.group(1) : meaning;
-      return Optional.of(new Reading(kind, name, matcher.start(), matcher.end()));
+      return Optional.of(new Match(kind, name, matcher.start(), matcher.end()));
     }
   }
 
@@ -67,7 +70,7 @@ final class StringWords {
   }
 
   private final ImmutableMap<String, String> names;
-  private final Pattern another;
+  private final Pattern otherString;
   private final Pattern ordinal;
   private final ImmutableList<Form> forms;
 
@@ -83,13 +86,13 @@ final class StringWords {
     String note = any(words(table, "note"));
     String figure = any(Stream.concat(romans(), figures()));
     String ending = any(words(table, "ending"));
-    // A raised ending may be parted from its figure, but the e of 'III e IV' is none.
+    // A raised ending may be separated from its figure, but the e of 'III e IV' is not an ending.
     String alone = " (?:%s)(?! (?:(?-i:[A-G])|%s)(?: |$))".formatted(ending, figure);
     String ended =
         "(?:%s)(?:(?:%s)|%s)|%s|%s"
             .formatted(figure, ending, alone, any(romans()), any(words(table, "ordinal")));
     String number = ended + "|" + any(figures());
-    another =
+    otherString =
         compile("(?:%s) (?:(?-i:[A-G])|%s|%s)".formatted(any(words(table, "and")), number, note));
     ordinal = compile("(" + ended + ")");
     forms =
@@ -98,8 +101,8 @@ final class StringWords {
             .collect(ImmutableList.toImmutableList());
   }
 
-  /** The words of the table. */
-  static StringWords standard() {
+  /** Returns the standard words. */
+  public static StringWords standard() {
     return Holder.STANDARD;
   }
 
@@ -115,7 +118,7 @@ final class StringWords {
     return Stream.iterate(MOST, n -> n > 0, n -> n - 1).map(n -> Integer.toString(n));
   }
 
-  /** One of the words, the longest first. */
+  /** A pattern for any of the words, the longest first. */
   private static String any(Stream<String> words) {
     return words
         .sorted((a, b) -> b.length() - a.length())
@@ -157,45 +160,45 @@ final class StringWords {
   }
 
   /**
-   * All that words ask for, in their order. Of several readings that begin with one word the
-   * longest counts.
+   * Returns the instructions in a text, in order. Of several matches that begin at the same word,
+   * the longest counts.
    *
-   * @param line whether a line begins with them, so that a bare {@code IV} is a string
+   * @param line whether a line begins at the words, so that a bare {@code IV} is a string
    */
-  ImmutableList<Asked> read(String words, boolean line) {
+  public ImmutableList<Instruction> read(String words, boolean line) {
     String text = plain(words);
     Matcher bare = ordinal.matcher(text);
     if (line && bare.matches()) {
-      return ImmutableList.of(new Asked(Kind.STRING, string(bare.group(1))));
+      return ImmutableList.of(new Instruction(Kind.STRING, string(bare.group(1))));
     }
-    ImmutableList.Builder<Asked> all = ImmutableList.builder();
+    ImmutableList.Builder<Instruction> all = ImmutableList.builder();
     int from = 0;
     while (from < text.length()) {
-      Optional<Reading> first = first(text, from);
+      Optional<Match> first = first(text, from);
       if (first.isEmpty()) {
         break;
       }
       from = first.get().end();
-      all.add(asked(first.get(), text.substring(from).strip()));
+      all.add(instruction(first.get(), text.substring(from).strip()));
     }
     return all.build();
   }
 
-  private Optional<Reading> first(String text, int from) {
+  private Optional<Match> first(String text, int from) {
     return forms.stream()
-        .flatMap(form -> form.at(text, from).stream())
+        .flatMap(form -> form.find(text, from).stream())
         .min(
-            Comparator.comparingInt(Reading::start)
-                .thenComparing(Reading::end, Comparator.reverseOrder()));
+            Comparator.comparingInt(Match::start)
+                .thenComparing(Match::end, Comparator.reverseOrder()));
   }
 
-  private Asked asked(Reading reading, String rest) {
-    return reading.kind() == Kind.STRING && !another.matcher(rest).lookingAt()
-        ? new Asked(Kind.STRING, string(reading.name()))
-        : new Asked(reading.kind() == Kind.STRING ? Kind.ENDS : reading.kind(), "");
+  private Instruction instruction(Match match, String rest) {
+    return match.kind() == Kind.STRING && !otherString.matcher(rest).lookingAt()
+        ? new Instruction(Kind.STRING, string(match.name()))
+        : new Instruction(match.kind() == Kind.STRING ? Kind.ENDS : match.kind(), "");
   }
 
-  /** The letter, or the number in figures, of what names a string. */
+  /** The letter, or the number in figures, of a string. */
   private String string(String named) {
     String name = named.toLowerCase(Locale.ROOT);
     if (names.containsKey(name)) {
@@ -213,7 +216,7 @@ final class StringWords {
     throw new IllegalStateException("'" + named + "' names no string");
   }
 
-  /** Letters and figures parted by single blanks; raised letters come down. */
+  /** Letters and figures separated by single blanks; raised letters become normal ones. */
   private static String plain(String words) {
     String flat = AND.matcher(Normalizer.normalize(words, Normalizer.Form.NFKC)).replaceAll(" e ");
     return OTHER.matcher(flat).replaceAll(" ").strip();

@@ -1,9 +1,10 @@
-package fingering.musicxml.element;
+package fingering.musicxml.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.music.Measure;
 import fingering.musicxml.Refusal;
+import fingering.musicxml.element.Meter;
 import java.math.BigDecimal;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -12,14 +13,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** The count of time, as the MusicXML 4.0 reference tells it of durations, backup and forward. */
+/** Counting time as the MusicXML 4.0 reference defines durations, backup and forward. */
 class PartClockTest {
   private final PartClock clock = new PartClock("Viola");
 
   @BeforeEach
   void beginsWithFourDivisions() {
     clock.beginMeasure("1");
-    clock.divide(BigDecimal.valueOf(4));
+    clock.divisions(BigDecimal.valueOf(4));
   }
 
   private static BigDecimal divisions(long count) {
@@ -39,11 +40,11 @@ class PartClockTest {
   }
 
   @Test
-  void notesFollowOneAnother() {
+  void notesFollowEachOther() {
     note(4);
     note(2);
     assertThat(clock.here()).isEqualTo(quarters(3, 2));
-    clock.divide(divisions(3));
+    clock.divisions(divisions(3));
     note(1);
     assertThat(clock.here()).isEqualTo(quarters(11, 6));
   }
@@ -71,7 +72,7 @@ class PartClockTest {
   }
 
   @Test
-  void measureWithNothingInItIsFull() {
+  void emptyMeasureHasItsFullLength() {
     clock.meter(new Meter(6, 8));
     assertThat(clock.endMeasure(2, "A"))
         .isEqualTo(new Measure(0, "1", BigFraction.ZERO, quarters(3, 1), 2, 6, 8, "A"));
@@ -83,7 +84,7 @@ class PartClockTest {
   }
 
   @Test
-  void meterThatChangesLaterHoldsFromTheNextMeasureOn() {
+  void meterChangedLaterAppliesFromTheNextMeasureOn() {
     note(4);
     clock.meter(new Meter(3, 4));
     assertThat(clock.endMeasure(0, "").beats()).isEqualTo(4);
@@ -92,35 +93,35 @@ class PartClockTest {
   }
 
   @Test
-  void placeNearbyIsNoEarlierThanTheMeasure() {
+  void offsetStaysWithinTheMeasure() {
     note(6);
-    assertThat(clock.away(divisions(-2))).isEqualTo(quarters(1, 1));
-    assertThat(clock.away(new BigDecimal("0.5"))).isEqualTo(quarters(13, 8));
-    assertThat(clock.away(divisions(-7))).isEqualTo(BigFraction.ZERO);
+    assertThat(clock.offset(divisions(-2))).isEqualTo(quarters(1, 1));
+    assertThat(clock.offset(new BigDecimal("0.5"))).isEqualTo(quarters(13, 8));
+    assertThat(clock.offset(divisions(-7))).isEqualTo(BigFraction.ZERO);
     assertThat(clock.here()).isEqualTo(quarters(3, 2));
   }
 
   @Test
-  void whatCannotBeReadIsToldWithItsPlace() {
+  void unreadableElementsAreReportedWithTheirPlace() {
     note(6);
     assertThat(Refusal.of(() -> clock.backup(null)))
-        .startsWith("A backup in Viola, measure 1, beat 2.5, has no length");
+        .startsWith("A backup in Viola, measure 1, beat 2.5, has no readable duration");
     assertThat(Refusal.of(() -> note(-1))).startsWith("A note in Viola, measure 1, beat 2.5, has");
     assertThat(Refusal.of(() -> clock.forward(new BigDecimal("1e999999999"))))
-        .contains("out of all range");
+        .contains("out of range");
     assertThat(Refusal.of(() -> clock.forward(divisions(400_001))))
         .contains("longer than 100000 quarter notes");
-    assertThat(Refusal.of(() -> clock.divide(BigDecimal.ZERO))).contains("above 0");
+    assertThat(Refusal.of(() -> clock.divisions(BigDecimal.ZERO))).contains("above 0");
   }
 
   @Property(tries = 200)
-  void whatIsGoneBackIsGoneAgain(
+  void backupAndForwardCancelOut(
       @ForAll @IntRange(min = 1, max = 960) int divisions,
       @ForAll @IntRange(min = 0, max = 4000) int on,
       @ForAll @IntRange(min = 0, max = 4000) int back) {
     PartClock any = new PartClock("Viola");
     any.beginMeasure("1");
-    any.divide(divisions(divisions));
+    any.divisions(divisions(divisions));
     any.forward(divisions(on));
     any.backup(divisions(back));
     assertThat(any.here()).isEqualTo(quarters(Math.max(0, on - back), divisions));

@@ -1,9 +1,9 @@
-package fingering.musicxml.timeline;
+package fingering.musicxml.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.musicxml.timeline.StringWords.Asked;
-import fingering.musicxml.timeline.StringWords.Kind;
+import fingering.musicxml.words.StringWords.Instruction;
+import fingering.musicxml.words.StringWords.Kind;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,11 +11,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Words as they are printed in parts. The forms marked A are told in S. Adler, The Study of
+ * Words as they are printed in parts. The forms marked A are from S. Adler, The Study of
  * Orchestration (from memory); the others are common practice, no source.
  */
 class StringWordsTest {
-  private static List<Asked> read(String words) {
+  private static List<Instruction> read(String words) {
     return StringWords.standard().read(words, false);
   }
 
@@ -73,7 +73,7 @@ class StringWordsTest {
         "Ⅳ corda | 4",
       })
   void wordsNameOneString(String words, String string) {
-    assertThat(read(words)).containsExactly(new Asked(Kind.STRING, string));
+    assertThat(read(words)).containsExactly(new Instruction(Kind.STRING, string));
   }
 
   @ParameterizedTest
@@ -123,14 +123,14 @@ class StringWordsTest {
         "flautando",
         "col legno"
       })
-  void aPlaceOfTheBowIsNoString(String words) {
-    assertThat(read(words)).extracting(Asked::kind).containsExactly(Kind.PLACE);
+  void aPlaceOfTheBowIsNotAString(String words) {
+    assertThat(read(words)).extracting(Instruction::kind).containsExactly(Kind.PLACE);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"ord.", "nat.", "naturale", "modo ordinario", "gewöhnlich", "pos. nat."})
-  void wordsGoBackToWhatIsUsual(String words) {
-    assertThat(read(words)).extracting(Asked::kind).containsExactly(Kind.USUAL);
+  void wordsReturnToNormal(String words) {
+    assertThat(read(words)).extracting(Instruction::kind).containsExactly(Kind.USUAL);
   }
 
   @ParameterizedTest
@@ -143,29 +143,29 @@ class StringWordsTest {
         "sul G/D",
         "sul III + IV"
       })
-  void wordsGiveStringsBackOrLeaveAChoice(String words) {
-    assertThat(read(words)).extracting(Asked::kind).containsExactly(Kind.ENDS);
+  void wordsFreeStringsOrLeaveAChoice(String words) {
+    assertThat(read(words)).extracting(Instruction::kind).containsExactly(Kind.ENDS);
   }
 
   @Test
-  void severalThingsInOneLineAreReadInTheirOrder() {
+  void severalInstructionsInOneLineAreReadInOrder() {
     assertThat(read("arco, sul D, sul pont."))
-        .extracting(Asked::kind)
+        .extracting(Instruction::kind)
         .containsExactly(Kind.BOW, Kind.STRING, Kind.PLACE);
   }
 
   // A bare numeral is a movement as often as a string.
   @Test
-  void aBareNumeralIsAStringWhereALineBeginsWithIt() {
+  void aBareNumeralIsAStringIfALineBeginsAtIt() {
     StringWords words = StringWords.standard();
-    assertThat(words.read("IV", true)).containsExactly(new Asked(Kind.STRING, "4"));
-    assertThat(words.read(" III  ", true)).containsExactly(new Asked(Kind.STRING, "3"));
+    assertThat(words.read("IV", true)).containsExactly(new Instruction(Kind.STRING, "4"));
+    assertThat(words.read(" III  ", true)).containsExactly(new Instruction(Kind.STRING, "3"));
     assertThat(words.read("cresc.", true)).isEmpty();
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"thumb on D", "Daumen auf A"})
-  void theNoteUnderTheThumbIsNoString(String words) {
-    assertThat(read(words)).extracting(Asked::kind).containsExactly(Kind.THUMB);
+  void theNoteUnderTheThumbIsNotAString(String words) {
+    assertThat(read(words)).extracting(Instruction::kind).containsExactly(Kind.THUMB);
   }
 }

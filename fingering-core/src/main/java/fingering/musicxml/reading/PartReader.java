@@ -7,14 +7,14 @@ import fingering.music.Measure;
 import fingering.music.NoteAddress;
 import fingering.musicxml.element.HarmonicSign;
 import fingering.musicxml.element.Meter;
+import fingering.musicxml.element.NoteNotations;
 import fingering.musicxml.element.NoteTime;
-import fingering.musicxml.element.PartClock;
 import fingering.musicxml.element.TempoMark;
 import fingering.musicxml.element.Transposition;
 import fingering.musicxml.element.WrittenNote;
 import fingering.musicxml.print.PrintCollector;
-import fingering.musicxml.print.PrintedMarks;
 import fingering.musicxml.print.PrintedNotes;
+import fingering.musicxml.timeline.PartClock;
 import fingering.musicxml.timeline.PartTimeline;
 import fingering.musicxml.timeline.PizzicatoMarks;
 import fingering.musicxml.timeline.PositionMarks;
@@ -48,8 +48,8 @@ import org.audiveris.proxymusic.Time;
 import org.audiveris.proxymusic.Transpose;
 import org.audiveris.proxymusic.YesNo;
 
-/** Walks a part from its first element to its last; {@link PartClock} keeps count of the time. */
-final class PartWalk {
+/** Reads a part, measure by measure. {@link PartClock} counts the time. */
+final class PartReader {
   private final int part;
   private final String name;
   private final PartClock clock;
@@ -58,14 +58,14 @@ final class PartWalk {
   private final ImmutableSet.Builder<Integer> implicit = ImmutableSet.builder();
   private final List<WrittenNote> notes = new ArrayList<>();
   private final ImmutableList.Builder<TempoMark> tempi = ImmutableList.builder();
-  private final PizzicatoMarks pluckings = new PizzicatoMarks();
+  private final PizzicatoMarks pizzicato = new PizzicatoMarks();
   private final StringMarks strings = new StringMarks();
   private final PositionMarks positions = new PositionMarks();
   private final TuningMarks tunings = new TuningMarks();
-  private final TrillUpperNotes uppers = new TrillUpperNotes();
+  private final TrillUpperNotes trills = new TrillUpperNotes();
   private final PrintCollector print = new PrintCollector();
   private Optional<Clef> firstClef = Optional.empty();
-  private boolean sings;
+  private boolean hasLyrics;
   private boolean transposes;
   private boolean lowClef;
   private int microtones;
@@ -80,31 +80,36 @@ final class PartWalk {
   private int noteIndex;
 
   /**
-   * Stands at the beginning of the part of that index.
+   * Starts at the beginning of a part.
    *
+   * @param part index of the part, from 0
    * @param name the part's name, for messages
    */
-  PartWalk(int part, String name) {
+  PartReader(int part, String name) {
     this.part = part;
     this.name = name;
     this.clock = new PartClock(name);
   }
 
-  /** Stands at the beginning of the same part again, with nothing met. */
-  PartWalk anew() {
-    return new PartWalk(part, name);
+  /** Returns a reader at the beginning of the same part. */
+  PartReader restarted() {
+    return new PartReader(part, name);
   }
 
-  /** Ends the walk, and tells all that was met on it. */
+  /**
+   * Ends the part and returns its content.
+   *
+   * @throws UnreadableScoreException if too many notes begin together
+   */
   PartTimeline end() {
-    pluckings.mark(notes);
+    pizzicato.mark(notes);
     ImmutableList<PartTimeline.Slot> slots = PartTimeline.slots(notes);
     return new PartTimeline(
             ImmutableList.copyOf(measures),
             implicit.build(),
             slots,
             tempi.build(),
-            pluckings.changes(),
+            pizzicato.changes(),
             strings.stretches(slots, measures),
             positions.stretches(slots, measures),
             tunings.all(),
@@ -113,20 +118,24 @@ final class PartWalk {
             lowClef,
             microtones,
             unpitched)
-        .withoutClusters(name);
+        .checkSlots(name);
   }
 
-  /** The first clef of the part, on whichever staff. */
+  /** Returns the first clef of the part, on any staff. */
   Optional<Clef> firstClef() {
     return firstClef;
   }
 
-  /** Whether words are sung to it. */
-  boolean sings() {
-    return sings;
+  /** Returns whether the part has lyrics. */
+  boolean hasLyrics() {
+    return hasLyrics;
   }
 
-  /** Walks through the next measure. */
+  /**
+   * Reads the next measure.
+   *
+   * @throws UnreadableScoreException if it contains an unreadable element
+   */
   void measure(ScorePartwise.Part.Measure measure) {
     int index = clock.measure();
     clock.beginMeasure(
@@ -140,7 +149,7 @@ final class PartWalk {
       implicit.add(index);
     }
     measure.getNoteOrBackupOrForward().forEach(this::element);
-    uppers.endMeasure(notes);
+    trills.endMeasure(notes);
     print.endMeasure(index);
     measures.add(clock.endMeasure(measureFifths, rehearsal));
   }
@@ -166,7 +175,7 @@ final class PartWalk {
 
   private void attributes(Attributes attributes) {
     if (attributes.getDivisions() != null) {
-      clock.divide(attributes.getDivisions());
+      clock.divisions(attributes.getDivisions());
     }
     for (Key key : attributes.getKey()) {
       int before = fifths;
@@ -202,11 +211,11 @@ final class PartWalk {
   }
 
   private int semitones(BigDecimal value, String what) {
-    clock.refuseWild(value, what);
+    clock.checkRange(value, what);
     try {
       return value.setScale(0, RoundingMode.HALF_UP).intValueExact();
     } catch (ArithmeticException e) {
-      throw clock.unreadable("is out of all range", what);
+      throw clock.unreadable("is out of range", what);
     }
   }
 
@@ -224,7 +233,7 @@ final class PartWalk {
             .ifPresent(tempo -> tempi.add(new TempoMark(clock.measure(), at, tempo, false)));
       }
       if (type.getScordatura() != null) {
-        tunings.sign(type.getScordatura(), clock.number());
+        tunings.scordatura(type.getScordatura(), clock.number());
       }
       for (Object word : type.getWordsOrSymbol()) {
         if (word instanceof FormattedTextId text && text.getValue() != null) {
@@ -235,35 +244,35 @@ final class PartWalk {
     String forVoice = direction.getVoice() == null ? "" : direction.getVoice().strip();
     print.direction(direction, clock.measure(), at);
     BigFraction when = clock.start().add(at);
-    boolean once = pluckings.words(words, when, forVoice);
-    String said = String.join(" ", words);
-    strings.direction(direction, said, clock.number(), when, forVoice);
-    positions.direction(direction, said, clock.measure(), when, forVoice);
+    boolean single = pizzicato.words(words, when, forVoice);
+    String text = String.join(" ", words);
+    strings.direction(direction, text, clock.measure(), when, forVoice);
+    positions.direction(direction, text, clock.measure(), when, forVoice);
     if (direction.getSound() != null) {
-      sound(direction.getSound(), at, !once);
+      sound(direction.getSound(), at, !single);
     }
   }
 
-  private void sound(Sound sound, BigFraction place, boolean plucks) {
+  private void sound(Sound sound, BigFraction place, boolean changesPizzicato) {
     BigFraction at = sound.getOffset() == null ? place : offset(sound.getOffset(), true);
     TempoMark.of(sound)
         .ifPresent(tempo -> tempi.add(new TempoMark(clock.measure(), at, tempo, true)));
-    if (plucks && sound.getPizzicato() != null) {
-      pluckings.sound(sound.getPizzicato() == YesNo.YES, clock.start().add(at));
+    if (changesPizzicato && sound.getPizzicato() != null) {
+      pizzicato.change(sound.getPizzicato() == YesNo.YES, clock.start().add(at));
     }
   }
 
-  // The offset of a direction moves only its print, unless it says that it is heard too.
-  private BigFraction offset(Offset offset, boolean heard) {
-    if (offset == null || offset.getValue() == null || !(heard || offset.getSound() == YesNo.YES)) {
+  // The offset of a direction moves only its print, unless it says that it moves the sound too.
+  private BigFraction offset(Offset offset, boolean sound) {
+    if (offset == null || offset.getValue() == null || !(sound || offset.getSound() == YesNo.YES)) {
       return clock.here();
     }
-    return clock.away(offset.getValue());
+    return clock.offset(offset.getValue());
   }
 
   private void note(Note note) {
-    sings |= !note.getLyric().isEmpty();
-    // A note that takes no time is played like a grace note, whatever the file calls it.
+    hasLyrics |= !note.getLyric().isEmpty();
+    // A note without duration is played like a grace note.
     boolean grace =
         note.getGrace() != null || (note.getDuration() != null && note.getDuration().signum() == 0);
     boolean chord = note.getChord() != null;
@@ -277,7 +286,7 @@ final class PartWalk {
     print.dynamics(note, clock.measure(), onset);
     NoteAddress address = new NoteAddress(part, clock.measure(), noteIndex);
     NoteTime time = new NoteTime(address, onset, length, grace, chord, voice);
-    PrintedMarks marks = new PrintedMarks(note);
+    NoteNotations marks = new NoteNotations(note);
     if (note.getCue() == null && note.getRest() == null) {
       if (note.getPitch() != null) {
         WrittenNote written = pitched(note, marks, time);
@@ -287,7 +296,7 @@ final class PartWalk {
         unpitched++;
       }
     } else if (note.getPrintObject() != YesNo.NO) {
-      // A rest of a cue says nothing; the part has its own.
+      // A cue rest is not shown, because the part has its own rests.
       if (note.getCue() == null) {
         print(note, marks.lines(), time, Optional.empty());
       } else if (note.getPitch() != null) {
@@ -301,13 +310,13 @@ final class PartWalk {
     print.note(PrintedNotes.of(note, time, lines.tieStart(), pitch), lines);
   }
 
-  private WrittenNote pitched(Note note, PrintedMarks printed, NoteTime time) {
+  private WrittenNote pitched(Note note, NoteNotations printed, NoteTime time) {
     Pitch pitch = pitch(note.getPitch());
-    // A tie carries an accidental over the bar line to its own note only (common practice).
+    // Over a bar line, an accidental applies only to the tied note itself (common practice).
     if (note.getAccidental() != null || !printed.lines().tieStop()) {
-      uppers.shows(pitch, time.onset());
+      trills.shows(pitch, time.onset());
     }
-    printed.ornament().ifPresent(trill -> uppers.trill(notes.size(), trill, fifths));
+    printed.ornament().ifPresent(trill -> trills.trill(notes.size(), trill, fifths));
     return new WrittenNote(
         time,
         clock.start().add(time.onset()),
@@ -317,12 +326,12 @@ final class PartWalk {
         HarmonicSign.of(note, printed.harmonic()),
         printed.marks(),
         printed.lines(),
-        printed.plucked());
+        printed.pizzicato());
   }
 
   private Pitch pitch(org.audiveris.proxymusic.Pitch pitch) {
     if (pitch.getStep() == null) {
-      throw clock.unreadable("has no pitch that can be read", "note");
+      throw clock.unreadable("has no readable pitch", "note");
     }
     int alter = 0;
     if (pitch.getAlter() != null) {
@@ -334,7 +343,7 @@ final class PartWalk {
     try {
       return new Pitch(Letter.valueOf(pitch.getStep().name()), alter, pitch.getOctave());
     } catch (FingeringException e) {
-      throw clock.unreadable("is out of all range", "note");
+      throw clock.unreadable("is out of range", "note");
     }
   }
 }

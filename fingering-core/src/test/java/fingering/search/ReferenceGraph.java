@@ -3,8 +3,8 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
-import fingering.scoring.NoteContext;
-import fingering.scoring.Transition;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jgrapht.Graph;
@@ -15,21 +15,21 @@ import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleDirectedWeightedGraph;
 
 /**
- * Layers as a graph of JGraphT: a vertex for each grip of each moment, {@code moment/grip}, between
- * a source and a sink. Costs are whole numbers far below 2^53, so that its doubles hold them
- * exactly.
+ * A layered graph as a graph of JGraphT: a vertex for each grip of each moment, {@code
+ * moment/grip}, between a source and a sink. Costs are whole numbers far below 2^53, so doubles
+ * hold them exactly.
  */
-final class LayerGraph {
+final class ReferenceGraph {
   private final LayeredGraph layers;
   private final Graph<String, DefaultWeightedEdge> graph =
       new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
 
-  private LayerGraph(LayeredGraph layers) {
+  private ReferenceGraph(LayeredGraph layers) {
     this.layers = layers;
   }
 
-  static LayerGraph of(LayeredGraph layers) {
-    LayerGraph made = new LayerGraph(layers);
+  static ReferenceGraph of(LayeredGraph layers) {
+    ReferenceGraph made = new ReferenceGraph(layers);
     made.graph.addVertex("source");
     made.graph.addVertex("sink");
     int last = layers.moments().size() - 1;
@@ -45,20 +45,20 @@ final class LayerGraph {
     return made;
   }
 
-  /** Joins a grip to those before it. */
+  /** Adds the edges that lead to a grip. */
   private void join(int m, int j) {
     Moment moment = layers.moments().get(m);
     Grip grip = layers.grips().get(m).get(j);
-    long own = layers.scoring().cost(NoteContext.of(moment), grip);
+    long own = layers.scoring().cost(PacedNote.of(moment), grip);
     if (m == 0) {
       edge("source", "0/" + j, own);
       return;
     }
-    Transition transition = Transition.between(layers.moments().get(m - 1), moment);
+    TimedTransition transition = TimedTransition.between(layers.moments().get(m - 1), moment);
     ImmutableList<Grip> before = layers.grips().get(m - 1);
     for (int i = 0; i < before.size(); i++) {
-      long way = layers.scoring().cost(transition, before.get(i), grip);
-      edge((m - 1) + "/" + i, m + "/" + j, own + way);
+      long edgeCost = layers.scoring().cost(transition, before.get(i), grip);
+      edge((m - 1) + "/" + i, m + "/" + j, own + edgeCost);
     }
   }
 
@@ -66,20 +66,20 @@ final class LayerGraph {
     graph.setEdgeWeight(graph.addEdge(from, to), (double) cost);
   }
 
-  /** What the cheapest path costs. */
+  /** The cost of the cheapest path. */
   long cheapest() {
     return (long) new DijkstraShortestPath<>(graph).getPathWeight("source", "sink");
   }
 
   /**
-   * The paths without a loop, cheapest first, one by one. By Yen's algorithm, since Eppstein's in
-   * JGraphT 1.5.2 leaves out some paths of such graphs.
+   * The loopless paths, cheapest first, by Yen's algorithm; Eppstein's in JGraphT 1.5.2 misses some
+   * paths of these graphs.
    */
   YenShortestPathIterator<String, DefaultWeightedEdge> paths() {
     return new YenShortestPathIterator<>(graph, "source", "sink");
   }
 
-  /** What a player sees of a path. */
+  /** The visible fingering of a path. */
   List<String> seen(GraphPath<String, DefaultWeightedEdge> path) {
     List<String> inner = path.getVertexList().subList(1, path.getLength());
     return IntStream.range(0, inner.size())

@@ -1,12 +1,11 @@
-package fingering.musicxml.print;
+package fingering.musicxml.element;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Range;
 import fingering.music.Marks;
-import fingering.musicxml.element.Ornament;
 import fingering.musicxml.element.WrittenNote.Lines;
-import fingering.musicxml.timeline.PizzicatoMarks;
+import fingering.musicxml.words.PizzicatoWords;
 import jakarta.xml.bind.JAXBElement;
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -31,12 +30,12 @@ import org.audiveris.proxymusic.Tied;
 import org.audiveris.proxymusic.TiedType;
 import org.audiveris.proxymusic.YesNo;
 
-/** Collects what is printed at one note besides pitch and length. */
-public final class PrintedMarks {
+/** Reads the ties, slurs, fingers and other notations of a note element. */
+public final class NoteNotations {
   private static final ImmutableSet<String> ACCENTS = ImmutableSet.of("accent", "strong-accent");
   private static final ImmutableSet<String> FINGERS = ImmutableSet.of("0", "1", "2", "3", "4", "T");
 
-  /** SMuFL's glyph. */
+  /** The SMuFL name of the sign. */
   private static final String LEFT_PIZZICATO = "pluckedLeftHandPizzicato";
 
   private static final Range<BigInteger> STRINGS =
@@ -47,7 +46,7 @@ public final class PrintedMarks {
   private boolean accent;
   private Optional<Harmonic> harmonic = Optional.empty();
   private boolean leftPlucked;
-  private Optional<Boolean> plucked;
+  private Optional<Boolean> pizzicato;
   private Optional<String> finger = Optional.empty();
   private OptionalInt string = OptionalInt.empty();
   private boolean tieStop;
@@ -55,8 +54,9 @@ public final class PrintedMarks {
   private final ImmutableList.Builder<Integer> slurStops = ImmutableList.builder();
   private final ImmutableList.Builder<Integer> slurStarts = ImmutableList.builder();
 
-  public PrintedMarks(Note note) {
-    plucked = Optional.ofNullable(note.getPizzicato()).map(said -> said == YesNo.YES);
+  /** Reads the notations of a note. */
+  public NoteNotations(Note note) {
+    pizzicato = Optional.ofNullable(note.getPizzicato()).map(said -> said == YesNo.YES);
     for (Tie tie : note.getTie()) {
       tieStart |= tie.getType() == StartStop.START;
       tieStop |= tie.getType() == StartStop.STOP;
@@ -66,14 +66,17 @@ public final class PrintedMarks {
     }
   }
 
-  /** The marks, but for the pitches of trills and harmonics: those wait for the music around. */
+  /**
+   * Returns the marks without the pitches of trills and harmonics, which depend on the music around
+   * the note.
+   */
   public Marks marks() {
     return accent || leftPlucked || finger.isPresent() || string.isPresent()
         ? new Marks(Optional.empty(), accent, Optional.empty(), leftPlucked, finger, string)
         : Marks.NONE;
   }
 
-  /** The trill, or another ornament with an upper note. */
+  /** Returns the trill, or another ornament with an upper note. */
   public Optional<Ornament> ornament() {
     return ornament.map(
         printed -> {
@@ -85,17 +88,17 @@ public final class PrintedMarks {
         });
   }
 
-  /** The sign of a harmonic. */
+  /** Returns the sign of a harmonic. */
   public Optional<Harmonic> harmonic() {
     return harmonic;
   }
 
-  /** Whether the right hand plucks the string, where the note itself says so. */
-  public Optional<Boolean> plucked() {
-    return plucked;
+  /** Returns whether the right hand plucks the string, if the note itself says so. */
+  public Optional<Boolean> pizzicato() {
+    return pizzicato;
   }
 
-  /** The ties and slurs. */
+  /** Returns the ties and slurs. */
   public Lines lines() {
     return new Lines(tieStop, tieStart, slurStops.build(), slurStarts.build());
   }
@@ -133,9 +136,9 @@ public final class PrintedMarks {
           harmonic = Optional.of(sign);
         }
       }
-      // The plus sign, whatever a wind player means by it.
+      // The plus sign, which means something else to wind players.
       case "stopped" -> leftPlucked = true;
-      case "snap-pizzicato" -> plucked = Optional.of(true);
+      case "snap-pizzicato" -> pizzicato = Optional.of(true);
       case "other-technical" -> {
         if (element.getValue() instanceof OtherPlacementText other) {
           leftPlucked |= asksLeftHand(other);
@@ -165,7 +168,7 @@ public final class PrintedMarks {
 
   private static boolean asksLeftHand(OtherPlacementText technique) {
     return LEFT_PIZZICATO.equals(technique.getSmufl())
-        || (technique.getValue() != null && PizzicatoMarks.asksLeftHand(technique.getValue()));
+        || (technique.getValue() != null && PizzicatoWords.askForLeftHand(technique.getValue()));
   }
 
   private void finger(String printed) {

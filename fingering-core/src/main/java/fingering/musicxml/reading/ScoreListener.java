@@ -13,20 +13,23 @@ import org.audiveris.proxymusic.ScorePart;
 import org.audiveris.proxymusic.ScorePartwise;
 
 /**
- * Walks through the parts of a score while the binding reads it, and lets each measure go as soon
- * as it is done with: what the binding makes of a score takes ten times the room of what is kept.
+ * Reads the parts of a score while the XML binding parses it, and discards the objects of each
+ * measure as soon as it is read. They need ten times the memory of the result.
  */
-final class PartsWalk extends Unmarshaller.Listener {
+final class ScoreListener extends Unmarshaller.Listener {
 
-  /** A part, its music so far, and what made it stop: nothing is told of a part that stopped. */
-  private static final class Walked {
+  /**
+   * A part, its music so far, and the error that stopped its reading. The music of a stopped part
+   * is dropped.
+   */
+  private static final class PartState {
     private final ScorePartwise.Part part;
-    private PartWalk walk;
+    private PartReader reader;
     private Optional<UnreadableScoreException> fault = Optional.empty();
 
-    Walked(ScorePartwise.Part part, PartWalk walk) {
+    PartState(ScorePartwise.Part part, PartReader reader) {
       this.part = part;
-      this.walk = walk;
+      this.reader = reader;
     }
 
     void measure(ScorePartwise.Part.Measure measure) {
@@ -34,26 +37,26 @@ final class PartsWalk extends Unmarshaller.Listener {
         return;
       }
       try {
-        walk.measure(measure);
+        reader.measure(measure);
       } catch (UnreadableScoreException e) {
         fault = Optional.of(e);
-        walk = walk.anew();
+        reader = reader.restarted();
       }
     }
 
     PartTimeline end() {
       try {
-        return walk.end();
+        return reader.end();
       } catch (UnreadableScoreException e) {
         fault = Optional.of(e);
-        return walk.anew().end();
+        return reader.restarted().end();
       }
     }
   }
 
-  private final InstrumentSigns signs = new InstrumentSigns(Instruments.standard());
+  private final InstrumentDetector instruments = new InstrumentDetector(Instruments.standard());
   private final List<ScorePart> listed = new ArrayList<>();
-  private final List<Walked> parts = new ArrayList<>();
+  private final List<PartState> parts = new ArrayList<>();
   private boolean empty = true;
 
   @Override
@@ -63,22 +66,23 @@ final class PartsWalk extends Unmarshaller.Listener {
     } else if (read instanceof ScorePartwise.Part.Measure measure
         && parent instanceof ScorePartwise.Part part) {
       empty = false;
-      walked(part).measure(measure);
+      state(part).measure(measure);
       measure.getNoteOrBackupOrForward().clear();
     } else if (read instanceof ScorePartwise.Part part) {
-      walked(part);
+      state(part);
     }
   }
 
-  private Walked walked(ScorePartwise.Part part) {
+  private PartState state(ScorePartwise.Part part) {
     int index = parts.size();
     if (index > 0 && parts.get(index - 1).part == part) {
       return parts.get(index - 1);
     }
-    Walked begun =
-        new Walked(part, new PartWalk(index, InstrumentSigns.name(index + 1, entry(part, index))));
-    parts.add(begun);
-    return begun;
+    PartState created =
+        new PartState(
+            part, new PartReader(index, InstrumentDetector.name(index + 1, entry(part, index))));
+    parts.add(created);
+    return created;
   }
 
   private Optional<ScorePart> entry(ScorePartwise.Part part, int index) {
@@ -87,16 +91,15 @@ final class PartsWalk extends Unmarshaller.Listener {
         : listed.stream().skip(index).findFirst();
   }
 
-  /** Whether no part has a measure. */
+  /** Returns whether no part has a measure. */
   boolean empty() {
     return empty;
   }
 
   /**
-   * The score that has been read. A part that cannot be read is left out, and is refused only when
-   * it is asked for.
+   * Returns the score. A part that cannot be read is left out, and refused only if it is requested.
    *
-   * @param remarks what else was assumed in reading it, a sentence each
+   * @param remarks other assumptions made in reading, one sentence each
    * @throws UnreadableScoreException if no part can be read
    */
   Score score(String title, ImmutableList<String> remarks) {
@@ -104,11 +107,11 @@ final class PartsWalk extends Unmarshaller.Listener {
     ImmutableList.Builder<PartTimeline> timelines = ImmutableList.builder();
     ImmutableMap.Builder<Integer, UnreadableScoreException> faults = ImmutableMap.builder();
     for (int i = 0; i < parts.size(); i++) {
-      Walked walked = parts.get(i);
-      timelines.add(walked.end());
-      infos.add(signs.describe(i + 1, entry(walked.part, i), walked.walk));
+      PartState state = parts.get(i);
+      timelines.add(state.end());
+      infos.add(instruments.describe(i + 1, entry(state.part, i), state.reader));
       int number = i + 1;
-      walked.fault.ifPresent(fault -> faults.put(number, fault));
+      state.fault.ifPresent(fault -> faults.put(number, fault));
     }
     ImmutableMap<Integer, UnreadableScoreException> unread = faults.buildOrThrow();
     if (unread.size() == parts.size()) {

@@ -1,9 +1,9 @@
-package fingering.musicxml.timeline;
+package fingering.musicxml.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.musicxml.timeline.PositionWords.Kind;
-import fingering.musicxml.timeline.PositionWords.Said;
+import fingering.musicxml.words.PositionWords.Instruction;
+import fingering.musicxml.words.PositionWords.Kind;
 import fingering.tables.Position;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Words for a position as teachers write them into parts: common practice, no source. */
 class PositionWordsTest {
-  private static Optional<Said> read(String words) {
+  private static Optional<Instruction> read(String words) {
     return PositionWords.standard().read(words);
   }
 
@@ -55,19 +55,20 @@ class PositionWordsTest {
       })
   void wordsNameAPosition(String words, String position) {
     assertThat(read(words))
-        .contains(new Said(Kind.POSITION, Optional.of(Position.parse(position))));
+        .contains(new Instruction(Kind.POSITION, Optional.of(Position.parse(position))));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"thumb on D", "thumb pos.", "Daumenlage", "avec le pouce", "capotasto"})
-  void theThumbEndsThePositionBeforeAndNamesNone(String words) {
-    assertThat(read(words)).contains(new Said(Kind.THUMB, Optional.empty()));
+  void theThumbEndsThePreviousPositionAndNamesNone(String words) {
+    assertThat(read(words)).contains(new Instruction(Kind.THUMB, Optional.empty()));
   }
 
   @ParameterizedTest
   @CsvSource({"III, 3", "IV., 4", "(I), 1", "VII, 7"})
   void aRomanNumeralAloneMayMeanAString(String words, String number) {
-    assertThat(read(words)).contains(new Said(Kind.NUMERAL, Optional.of(Position.parse(number))));
+    assertThat(read(words))
+        .contains(new Instruction(Kind.NUMERAL, Optional.of(Position.parse(number))));
   }
 
   @ParameterizedTest

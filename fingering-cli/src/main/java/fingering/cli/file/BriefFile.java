@@ -38,7 +38,7 @@ public final class BriefFile {
    */
   public static ImmutableList<Brief> read(Path file, Passage passage) {
     // A plan to keep is looked for beside the brief that names it.
-    DemandText demands = PlanFile.demands(passage, file.toAbsolutePath().getParent());
+    DemandText demands = PlanFile.demands(passage, file.toAbsolutePath().resolveSibling(""));
     return KeyedFile.read(
         file, "briefs", parser -> new BriefFile(file.toString(), demands, parser).file());
   }

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** The page of sources lists what tests, tables and code name, and nothing else. */
+/** The page of sources lists the sources named in tests, tables and code, and no others. */
 class SourcesPageTest {
   private static final Path PROJECT = Path.of("..");
   private static final List<String> MODULES =

@@ -37,8 +37,7 @@ import picocli.CommandLine.Parameters;
 /** Checks scores for what string players cannot or should not be asked to play. */
 @Command(
     name = "check",
-    description =
-        "Checks string parts, and lists what players at a level cannot play or may fail to play.",
+    description = "Lists what players at a level cannot play, and what is risky for them.",
     exitCodeList = "1:a finding is at least as severe as --fail-on",
     footer = {
       "",

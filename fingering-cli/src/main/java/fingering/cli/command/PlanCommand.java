@@ -86,7 +86,7 @@ final class PlanCommand extends BaseCommand {
       paramLabel = "MEASURES",
       converter = Converters.MeasureSpanConverter.class,
       description =
-          "List fingerings of these measures (17 or 17-18), best first, and what each changes before and after: 4, or as many as --best says.")
+          "List fingerings of these measures (17 or 17-18), best first, and what each changes before and after: 4, or as many as --best gives.")
   Optional<MeasureSpan> choices = Optional.empty();
 
   @Option(

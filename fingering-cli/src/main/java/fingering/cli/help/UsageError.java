@@ -38,7 +38,7 @@ public final class UsageError {
   private static final Pattern NUMBER = Pattern.compile("'(.*)' is not an? (int|double|long)");
 
   private static final Pattern FILE =
-      Pattern.compile("cannot convert '(.*)' to Path \\(.*", Pattern.DOTALL);
+      Pattern.compile("cannot convert '(.*)' to [^']*\\bPath \\(.*", Pattern.DOTALL);
 
   private final ParameterException exception;
   private final CommandLine command;
@@ -155,7 +155,7 @@ public final class UsageError {
     String name = command.getCommandSpec().qualifiedName();
     List<String> known = List.copyOf(command.getSubcommands().keySet());
     if (root() && word.equals("help")) {
-      return "type 'fingering --help' for help, or 'fingering plan --help' for the help of one command";
+      return "there is no command 'help'; for the help of one command, type 'fingering plan --help'";
     }
     if (root() && (exists(word) || word.matches(".*\\.[a-z]{2,9}"))) {
       return "'%s' is not a command; put one before the file, such as 'fingering compare %s'"

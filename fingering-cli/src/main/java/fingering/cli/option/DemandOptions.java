@@ -42,7 +42,7 @@ public final class DemandOptions {
       names = "--avoid",
       paramLabel = "THINGS",
       description =
-          "Do without these: open-strings, first-finger, second-finger, third-finger, fourth-finger, thumb, extensions, harmonics.")
+          "Avoid these: open-strings, first-finger, second-finger, third-finger, fourth-finger, thumb, extensions, harmonics.")
   List<String> avoid = List.of();
 
   @Option(

@@ -16,7 +16,7 @@ import fingering.plan.PlanComparer;
  * @param score the score
  * @param reading the options by which it was read
  * @param passage the passage to plan
- * @param students the students whom the plan is for
+ * @param students the students that the plan is made for
  * @param scoringContext the rules with their weights, and their source
  */
 public record PlanningContext(

@@ -56,7 +56,7 @@ public final class ScoreArgument extends TuneOptions {
     if (path.toString().equals(DEMO) && !Files.exists(path)) {
       throw new SelectionException(
           "There is no file demo: the built-in excerpt is docs/demo/demo.musicxml, and 'fingering"
-              + " demo' compares plans for it.");
+              + " demo' compares it.");
     }
     return read(path);
   }

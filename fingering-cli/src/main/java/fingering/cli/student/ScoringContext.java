@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param scoring the rules with their weights
  * @param weights the name of the file of weights; empty if there is none
  * @param preset the name of the preset; empty if the file of weights names every rule
- * @param students the students whom the plans are for
+ * @param students the students that the plans are made for
  * @param level how fast the player is
  */
 public record ScoringContext(

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * A student whom plans are made for.
+ * A student that plans are made for.
  *
  * @param file the player file that describes the student, as typed
  * @param player what the file says

@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * The students whom a plan is made for: one, or a section that shares the plan.
+ * The students that a plan is made for: one, or a section that shares the plan.
  *
  * @param known the students who have a player file
  */

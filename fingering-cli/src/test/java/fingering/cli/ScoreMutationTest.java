@@ -21,11 +21,12 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * A damaged score gives a plan or one clear sentence. {@code -Dmutations=50000} sets the number of
- * scores and {@code -Dseed=7} the random numbers; {@code -Dmutation=12} repeats a single score.
+ * scores, {@code -Dseed=7} or {@code -Dseed=random} the seed, and {@code -Dmutation=12} repeats a
+ * single score.
  */
 final class ScoreMutationTest {
   private static final int MUTATIONS = Integer.getInteger("mutations", 500);
-  private static final long SEED = Long.getLong("seed", System.nanoTime() % 1_000_000);
+  private static final long SEED = seed(System.getProperty("seed", "1"));
   private static final int ONLY = Integer.getInteger("mutation", -1);
   private static final int SECONDS = 20;
   private static final int MAX_FAULTS = 20;
@@ -36,6 +37,10 @@ final class ScoreMutationTest {
   private ExecutorService runner = daemon();
   private volatile Thread running;
   private int plans;
+
+  private static long seed(String text) {
+    return text.equals("random") ? System.nanoTime() % 1_000_000 : Long.parseLong(text);
+  }
 
   @Test
   void everyOutcomeIsAPlanOrOneClearSentence() throws IOException, InterruptedException {

@@ -26,7 +26,9 @@ final class WrongValuesTest {
   /** Wrong for every option: a date, a tempo, a number, a position, a file in a missing folder. */
   private static final String WRONG = "no/such/thing";
 
-  /** Options that accept any text: a remark, a printed measure name, a new folder, a new journal. */
+  /**
+   * Options that accept any text: a remark, a printed measure name, a new folder, a new journal.
+   */
   private static final Set<String> FREE =
       Set.of(
           "journal add --note",

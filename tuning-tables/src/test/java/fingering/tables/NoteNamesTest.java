@@ -7,6 +7,7 @@ import java.util.Locale;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.GenerationMode;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
@@ -20,7 +21,7 @@ class NoteNamesTest {
     return Arbitraries.of(NoteNames.all());
   }
 
-  @Property(tries = 500)
+  @Property(generation = GenerationMode.EXHAUSTIVE)
   void everyNoteIsReadBackAsItIsCalled(
       @ForAll("languages") NoteNames names,
       @ForAll Letter letter,

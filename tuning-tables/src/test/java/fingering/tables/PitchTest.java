@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.ForAll;
+import net.jqwik.api.GenerationMode;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
@@ -13,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PitchTest {
-  @Property(tries = 500)
+  @Property(generation = GenerationMode.EXHAUSTIVE)
   void aSpellingIsReadBackAsItWasWritten(
       @ForAll Letter letter,
       @ForAll @IntRange(min = -3, max = 3) int alter,
@@ -37,7 +38,7 @@ class PitchTest {
     assertThat(Pitch.parse(spelling).hertz()).isCloseTo(hertz, within(0.001));
   }
 
-  @Property(tries = 200)
+  @Property(generation = GenerationMode.EXHAUSTIVE)
   void anOctaveHigherSoundsTwiceTheFrequency(
       @ForAll Letter letter,
       @ForAll @IntRange(min = -2, max = 2) int alter,

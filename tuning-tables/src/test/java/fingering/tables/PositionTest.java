@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import java.util.List;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.GenerationMode;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
@@ -53,7 +54,7 @@ class PositionTest {
     assertThat(Position.parse(text).display()).isEqualTo(display);
   }
 
-  @Property(tries = 48)
+  @Property(generation = GenerationMode.EXHAUSTIVE)
   void aPositionIsReadBackAsItIsWritten(@ForAll @IntRange(min = 1, max = 48) int halves) {
     Position position = new Position(halves);
     assertThat(Position.parse(position.toString())).isEqualTo(position);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.GenerationMode;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
@@ -229,7 +230,7 @@ class TuningsTest {
         .withMessageStartingWith("own.tuning: there is no tuning in it");
   }
 
-  @Property(tries = 200)
+  @Property(generation = GenerationMode.EXHAUSTIVE)
   void aTextCutShortIsReadOrRefusedInASentence(@ForAll @IntRange(max = 260) int end) {
     String cut = OWN.substring(0, Math.min(end, OWN.length()));
     try {

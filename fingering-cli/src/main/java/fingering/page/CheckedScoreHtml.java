@@ -131,7 +131,7 @@ final class CheckedScoreHtml {
       if (!any || group.severity() != told) {
         told = group.severity();
         any = true;
-        html.append("<h4>").append(capital(told.told())).append("</h4>\n");
+        html.append("<h4>").append(capital(told.label())).append("</h4>\n");
       }
       group(group);
     }

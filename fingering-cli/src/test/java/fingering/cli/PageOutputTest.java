@@ -69,7 +69,7 @@ class PageOutputTest {
     assertThat(shifts).contains("m.&nbsp;25", "down from 3rd to 1st", "in the rest before it");
   }
 
-  /** What {@code marks} tells of the demo, line by line: m. 9, beat 1: f at once after p. */
+  /** What {@code marks} prints for the demo, line by line: m. 9, beat 1: sudden f after p. */
   @Test
   void whatToCircleIsThatOfTheMarksCommand() {
     String page = compared().replaceAll("<[^>]*>", " ").replace("&nbsp;", " ");
@@ -83,7 +83,7 @@ class PageOutputTest {
             .filter(line -> line.startsWith("  m. "))
             .map(line -> line.strip().replaceFirst("(beat [0-9.]+) +", "$1: "))
             .toList();
-    assertThat(lines).hasSizeGreaterThan(15).contains("m. 9, beat 1: f at once after p");
+    assertThat(lines).hasSizeGreaterThan(15).contains("m. 9, beat 1: sudden f after p");
     assertThat(lines).allSatisfy(line -> assertThat(told).contains(line));
   }
 

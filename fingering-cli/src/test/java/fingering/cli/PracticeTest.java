@@ -182,7 +182,7 @@ final class PracticeTest {
     Session marks = Session.of("marks", DEMO).succeeded();
     assertThat(marks.lines()).allMatch(line -> line.length() <= 80);
     assertThat(marks.out().indexOf("Sudden changes")).isLessThan(marks.out().indexOf("Other"));
-    assertThat(marks.out()).contains("p, subito", "pizz.: 0.6 s of rest before it");
+    assertThat(marks.out()).contains("p subito", "pizz.: 0.6 s of rest before it");
   }
 
   @Test
@@ -209,7 +209,7 @@ final class PracticeTest {
         .doesNotContain("Small steps");
     assertThat(
             practice("--from", "60", "--to", "60", "--by", day, "--today", today).succeeded().out())
-        .contains("The goal is clean already: keep it so.", "four steps below")
+        .contains("The goal is clean already: keep it so.", "4 steps below")
         .doesNotContain("Small steps", "--from");
   }
 }

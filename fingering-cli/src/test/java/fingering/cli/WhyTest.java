@@ -67,8 +67,7 @@ final class WhyTest {
 
     String err = Session.of("plan", score, "--why", "7.2", "--write", marked).refused(2).err();
 
-    assertThat(err)
-        .contains("measure 7, beat 2; the nearest that does stands in measure 2, beat 1.");
+    assertThat(err).contains("measure 7, beat 2; the nearest note begins in measure 2, beat 1.");
     assertThat(marked).doesNotExist();
   }
 }

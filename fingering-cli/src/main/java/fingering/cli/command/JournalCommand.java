@@ -105,7 +105,7 @@ final class JournalCommand extends BaseCommand {
               measures.orElse(MeasureSpan.WHOLE),
               note);
       Journal whole = journal.file().add(entry);
-      Journal added = new Journal(ImmutableList.of(entry), whole.bad(), whole.remarks());
+      Journal added = new Journal(ImmutableList.of(entry), whole.badLines(), whole.remarks());
       spec.commandLine()
           .getOut()
           .print(JournalText.of(added, Screen.columns(), new OutputFile().style()));

@@ -63,7 +63,7 @@ final class MarksCommand extends BaseCommand {
         kind = Optional.of(circle.kind());
       }
       String place = "m. " + circle.place().measure() + ", beat " + circle.place().beatText();
-      List<String> says = TextLayout.wrap(circle.says(), Screen.columns() - PLACE_COLUMNS - 2, 0);
+      List<String> says = TextLayout.wrap(circle.text(), Screen.columns() - PLACE_COLUMNS - 2, 0);
       lines.add("  " + TextLayout.pad(place, PLACE_COLUMNS) + says.get(0));
       says.stream().skip(1).forEach(more -> lines.add(" ".repeat(PLACE_COLUMNS + 2) + more));
     }

@@ -161,7 +161,7 @@ final class PracticeCommand extends BaseCommand {
                 ImmutableSet.copyOf(rest),
                 metronome),
             known);
-    PracticeWords words = new PracticeWords(practice, known.clean(MeasureSpan.WHOLE).isEmpty());
+    PracticeWords words = new PracticeWords(practice, known.lastClean(MeasureSpan.WHOLE).isEmpty());
     ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, planning.scoringContext().level());
     Optional<SpotsText.Exercises> written =
         exercises.map(folder -> new SpotsText.Exercises(folder, spots));

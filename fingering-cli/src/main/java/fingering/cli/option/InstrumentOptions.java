@@ -79,8 +79,7 @@ public final class InstrumentOptions {
               .orElseThrow(
                   () ->
                       new SelectionException(
-                          e.getMessage()
-                              + "; choose one of these with --tuning, or give a file with your own."));
+                          e.getMessage() + ", or give a file of your own with --tuning."));
       return own(file, instrument, known);
     }
   }

@@ -23,7 +23,7 @@ public final class JournalText {
   /** What is wrong with it, a sentence each. */
   public static List<String> problems(Journal journal) {
     List<String> problems = new ArrayList<>();
-    for (Journal.BadLine bad : journal.bad()) {
+    for (Journal.BadLine bad : journal.badLines()) {
       String text = bad.text().replaceAll("\\p{Cntrl}", " ").strip();
       problems.add(
           "Journal, line "
@@ -31,7 +31,7 @@ public final class JournalText {
               + " is left out and kept as it is: '"
               + (text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text)
               + "': "
-              + bad.why()
+              + bad.reason()
               + ".");
     }
     journal.remarks().forEach(remark -> problems.add("Journal: " + remark));

@@ -64,7 +64,7 @@ public final class PracticeWords {
           "Hard "
               + named(limit.measures())
               + ": "
-              + limit.says()
+              + limit.reason()
               + "; comfortable up to "
               + TempoText.mark(MetronomeScale.EXACT.atMost(limit.comfort()))
               + ". Practise alone first.");
@@ -173,8 +173,8 @@ public final class PracticeWords {
     steps.add("The whole: start at " + set(day.start()) + ", " + below() + ".");
     steps.add("Go up: " + climb(day) + ".");
     steps.add("Each step twice without a slip before the next. Slips? One step back.");
-    if (day.full() > 0) {
-      steps.add("Last " + times(day.full()) + " through at " + set(day.top()) + ".");
+    if (day.runThroughs() > 0) {
+      steps.add("Last " + times(day.runThroughs()) + " through at " + set(day.top()) + ".");
     }
     return steps.build();
   }
@@ -183,7 +183,7 @@ public final class PracticeWords {
   private String below() {
     LadderRequest request = whole().request();
     boolean beyond = request.clean().perMinute().compareTo(request.goal().perMinute()) > 0;
-    return "four steps below " + (beyond ? "the goal" : "what is clean");
+    return TempoLadder.STEPS_BACK + " steps below " + (beyond ? "the goal" : "what is clean");
   }
 
   /** Whether the first day is one on which spots are worked on. */
@@ -224,7 +224,7 @@ public final class PracticeWords {
         switch (day.kind()) {
           case DAY -> "the day";
           case EVE -> "once, no more";
-          default -> day.full() == 0 ? "–" : times(day.full());
+          default -> day.runThroughs() == 0 ? "–" : times(day.runThroughs());
         });
     return cells.build();
   }
@@ -257,7 +257,7 @@ public final class PracticeWords {
   }
 
   private static String figure(Tempo tempo) {
-    return tempo.perMinute().stripTrailingZeros().toPlainString();
+    return tempo.perMinute().toPlainString();
   }
 
   /** With what the metronome is best set to, where that is another value. */

@@ -260,7 +260,7 @@ class AuditionTest {
     Path sheet = sheet("instrument: cello\nscales: [{scale: D major}]\n");
 
     assertThat(Session.of("audition", sheet, "--player", imke).refused(2).err())
-        .contains("is for the cello, and the player of ", "plays the viola");
+        .contains("is for the cello, but the player of ", "plays the viola");
   }
 
   @Test

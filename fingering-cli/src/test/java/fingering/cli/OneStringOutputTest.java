@@ -58,7 +58,7 @@ final class OneStringOutputTest {
   }
 
   @Test
-  void thePageShowsTheWaysToTakeTwoMeasures() throws IOException {
+  void thePageShowsTheFingeringsOfTwoMeasures() throws IOException {
     Session ways = Session.of("plan", DEMO, "--choices", "24-25").succeeded();
     assertThat(page()).containsSequence(lines(ways, "  m.  beat", "  A4"));
     assertThat(page()).containsSequence(lines(ways, "The ways in", "in m. 25."));
@@ -85,7 +85,7 @@ final class OneStringOutputTest {
   }
 
   @Test
-  void everyPlanKeepsToTheStringsAndDataSayWhereNot() {
+  void everyPlanKeepsToTheStringsAndJsonSaysWhereNot() {
     JsonNode plan = Session.of("plan", SLUICE, "--format", "json").json();
     assertThat(strings(plan, 1, 4)).containsOnly("4");
     assertThat(strings(plan, 6, 7)).containsOnly("3");
@@ -99,14 +99,14 @@ final class OneStringOutputTest {
   }
 
   @Test
-  void wordsAreLeftOutOfAccountWhereThatIsAsked() {
+  void wordsAreIgnoredOnRequest() {
     JsonNode plan = Session.of("plan", SLUICE, "--ignore-words", "--format", "json").json();
     assertThat(strings(plan, 1, 4)).contains("3");
     assertThat(plan.get("remarks")).isEmpty();
   }
 
   @Test
-  void whatIsDemandedGoesBeforeTheWords() {
+  void demandsOverrideTheWords() {
     JsonNode plan = Session.of("plan", SLUICE, "--strings", "D@3", "--format", "json").json();
     assertThat(strings(plan, 3, 3)).containsOnly("3");
     assertThat(strings(plan, 1, 2)).containsOnly("4");

@@ -25,7 +25,7 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void onePlanIsMadeAndToldToEachPlayer() {
+  void onePlanIsMadeAndExplainedToEachPlayer() {
     Session plan = Session.of("plan", DEMO, "--player", IMKE, "--player", JONTE).succeeded();
     assertThat(plan.out())
         .contains("Preset: beginner; players: ", "New to these players", "Together")
@@ -54,7 +54,7 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void whatIsNewIsToldInDataByPlayer() throws IOException {
+  void jsonListsWhatIsNewForEachPlayer() throws IOException {
     Path low = player("low.yaml", "positions: 1");
     Path third = player("third.yaml", "positions: 1, 3", "shifts: rest");
     JsonNode plan =
@@ -86,7 +86,7 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void theSmallestHandIsPlannedForAndTheCommandLineGoesBeforeIt() throws IOException {
+  void theSmallestHandIsUsedUnlessTheCommandLineGivesOne() throws IOException {
     Path small = player("small.yaml", "hand: small");
     Path large = player("large.yaml", "hand: large");
     JsonNode both =
@@ -113,7 +113,7 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void theSizeIsThatOfThePlayerWhoReachesLeast() throws IOException {
+  void theSizeIsThatOfThePlayerWithTheSmallestHand() throws IOException {
     Path short15 = player("a.yaml", "instrument: viola", "size: 15", "hand: 105mm");
     Path long165 = player("b.yaml", "instrument: viola", "size: 16.5", "hand: 105mm");
     JsonNode plan =
@@ -137,7 +137,7 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void playersOfTwoInstrumentsAreNoSection() throws IOException {
+  void playersOfTwoInstrumentsAreRefused() throws IOException {
     Path viola = player("viola.yaml", "instrument: viola");
     Path cello = player("cello.yaml", "instrument: cello");
     assertThat(Session.of("plan", DEMO, "--player", viola, "--player", cello).refused(2).err())

@@ -8,7 +8,8 @@ import fingering.audition.PlannedPiece;
 import fingering.audition.RequiredSkill;
 import fingering.cli.json.DemandsJson;
 import fingering.cli.json.PlanJson;
-import fingering.cli.option.ScoringContext;
+import fingering.cli.json.ScoringJson;
+import fingering.cli.student.ScoringContext;
 
 /** A sheet with its plans, as JSON. */
 public final class AuditionJson {
@@ -27,7 +28,7 @@ public final class AuditionJson {
             .put("instrument", answer.instrument().id())
             .put("tuning", answer.instrument().tuning())
             .put("size", answer.instrument().size());
-    charging.fill(root);
+    ScoringJson.fill(root, charging);
     root.put("counted", answer.sheet().inOnePiece() ? "in-one-piece" : "together")
         .put("shownIn", answer.sheet().excerptsOnly() ? "excerpts" : "all")
         .put("met", answer.audition().met())
@@ -83,6 +84,6 @@ public final class AuditionJson {
         .put("cheapest", planned.piece().cheapest().total())
         .put("extra", planned.extraCost());
     answer.written(i).ifPresent(file -> node.put("written", file.toString()));
-    node.set("plan", PlanJson.alone(planned.plan(), charging));
+    node.set("plan", PlanJson.document(planned.plan(), charging));
   }
 }

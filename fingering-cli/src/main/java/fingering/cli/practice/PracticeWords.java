@@ -55,7 +55,7 @@ public final class PracticeWords {
             + " to "
             + TempoText.mark(request.goal())
             + " by "
-            + Dates.told(request.by())
+            + Dates.full(request.by())
             + ".");
     about.addAll(PlanRemarks.of(practice.plan()));
     about.add(reach(), shrinking());
@@ -144,7 +144,7 @@ public final class PracticeWords {
 
   /** The date of the first day. */
   public String day() {
-    return Dates.told(whole().days().get(0).date());
+    return Dates.full(whole().days().get(0).date());
   }
 
   /** What to do on the first day. */

@@ -2,7 +2,7 @@ package fingering.cli.text;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Iterables;
-import fingering.cli.option.ScoringContext;
+import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.NumberRanges;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;

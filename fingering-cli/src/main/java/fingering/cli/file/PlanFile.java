@@ -17,6 +17,7 @@ import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import fingering.tables.Position;
+import fingering.userfile.SmallFile;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;

@@ -79,13 +79,15 @@ final class BriefsTest {
   void aBadLineIsNamedByItsNumber() throws IOException {
     Path bad = file("bad.yaml", "name: x\nshow:\n  - 3=8\n  - three\n");
     assertThat(Session.of("plan", DEMO, "--brief", bad).refused(2).err())
-        .contains("bad.yaml, line 4: 'three' does not say what to show how often");
+        .contains("bad.yaml, line 4: 'three' does not say what to show and how much of it");
     Path key = file("key.yaml", "name: x\nhide: 3\n");
     assertThat(Session.of("plan", DEMO, "--brief", key).refused(2).err())
-        .contains("key.yaml, line 2: 'hide' is nothing that can be demanded");
+        .contains(
+            "key.yaml, line 2: there is no key 'hide' in a file of briefs; choose from name, allow, strings");
     Path broken = file("broken.yaml", "name: [x\n");
     assertThat(Session.of("plan", DEMO, "--brief", broken).refused(2).err())
-        .contains("broken.yaml, line ");
+        .contains(
+            "broken.yaml, line 1: a list or bracket is not closed; check the commas and brackets");
   }
 
   @Test
@@ -95,7 +97,7 @@ final class BriefsTest {
             .succeeded();
     assertThat(compared.out().replaceAll("\\s+", " "))
         .contains(
-            "'no' cannot be made. No fingering of this passage can both stay in 1st position and");
+            "'no' cannot be planned. No fingering of this passage can both stay in 1st position and");
   }
 
   @Test

@@ -61,7 +61,7 @@ class CompletionTest {
     "plan, --keep-p, --keep-printed --keep-plan",
     "check, --fail, --fail-on",
     "'plan --choose', th, third",
-    "'plan --preset', f, beginner",
+    "'plan --preset', b, beginner",
     "'compare --instrument', viol, violin viola",
     "'compare --format', '', text json html svg",
     "journal, sh, show"

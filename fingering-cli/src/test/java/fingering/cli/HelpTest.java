@@ -20,7 +20,7 @@ class HelpTest {
   private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
 
   private static final Pattern WRITTEN =
-      Pattern.compile(".*\\.(musicxml|html|svg|weights|level|journal)|hearing");
+      Pattern.compile(".*\\.(musicxml|html|svg|yaml|journal)|hearing");
 
   @TempDir Path folder;
 

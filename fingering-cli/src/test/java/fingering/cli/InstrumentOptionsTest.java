@@ -17,11 +17,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 final class InstrumentOptionsTest {
   private static final String OPEN_G =
       """
-      # tuned for an open fifth
-      cello | open-g | 1 | G3 | - | at home
-      cello | open-g | 2 | D3 | - | at home
-      cello | open-g | 3 | G2 | - | at home
-      cello | open-g | 4 | D2 | - | at home
+      # tuned for an open fifth at home
+      instrument: cello
+      name: open-g
+      strings: [G3, D3, G2, D2]
       """;
 
   @TempDir Path folder;
@@ -31,7 +30,7 @@ final class InstrumentOptionsTest {
   }
 
   private Path tuning(String text) throws IOException {
-    return Files.writeString(folder.resolve("own.tuning"), text);
+    return Files.writeString(folder.resolve("own.yaml"), text);
   }
 
   private static JsonNode plan(Object... arguments) {
@@ -188,7 +187,7 @@ final class InstrumentOptionsTest {
     assertThat(refusal(score("Viola", "A4"), "--tuning", "solo"))
         .contains("'solo' is for the double bass, not for the viola");
     assertThat(refusal(score("Viola", "A4"), "--tuning", tuning(OPEN_G)))
-        .contains("'open-g'", "own.tuning is for the cello", "the part is for the viola");
+        .contains("'open-g'", "own.yaml is for the cello", "the part is for the viola");
   }
 
   @Test
@@ -199,9 +198,9 @@ final class InstrumentOptionsTest {
   }
 
   @Test
-  void aRowThatCannotBeReadIsNamedWithFileAndLine() throws IOException {
+  void aStringThatCannotBeReadIsNamedWithFileAndLine() throws IOException {
     assertThat(refusal(score("Cello", "A3"), "--tuning", tuning(OPEN_G.replace("D3", "H3"))))
-        .contains("own.tuning, line 3: 'H3' is not a pitch", "string | open pitch");
+        .contains("own.yaml, line 4: 'H3' is not a pitch");
   }
 
   @Test
@@ -211,7 +210,7 @@ final class InstrumentOptionsTest {
 
   @Test
   void aFileInAnotherEncodingIsRefused() throws IOException {
-    Path file = folder.resolve("latin.tuning");
+    Path file = folder.resolve("latin.yaml");
     Files.write(file, OPEN_G.replace("home", "café").getBytes(StandardCharsets.ISO_8859_1));
 
     assertThat(refusal(score("Cello", "A3"), "--tuning", file)).contains("UTF-8");
@@ -226,7 +225,7 @@ final class InstrumentOptionsTest {
   @Test
   void anEmptyFileHoldsNoTuning() throws IOException {
     assertThat(refusal(score("Cello", "A3"), "--tuning", tuning("")))
-        .contains("own.tuning: there is no tuning in it");
+        .contains("own.yaml, line 1: the file is empty");
   }
 
   @Test

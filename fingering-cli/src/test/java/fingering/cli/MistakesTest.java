@@ -42,8 +42,17 @@ class MistakesTest {
             .put("EMPTY", Files.createFile(folder.resolve("empty.musicxml")))
             .put("ARCHIVE", archive(folder.resolve("own.zip")))
             .put("LATIN", latin("tune.abc", "X:1\nT:F\u00fcr G\u00e4ste\nK:G clef=alto\nD2 G2|\n"))
-            .put("PUPIL", latin("pupil.player", "# Sch\u00fclerin\npositions = 1\n"))
+            .put("OLD", text("old.yaml", "positions = 1\n"))
+            .put("BARE", text("bare.yaml", "# nothing yet\n"))
+            .put("TABBED", text("tabbed.yaml", "positions:\n\t- 1\n"))
+            .put("TWICE", text("twice.yaml", "hand: small\nhand: large\n"))
+            .put("LOUD", text("loud.yaml", "loud: 3\n"))
+            .put("PUPIL", latin("pupil.yaml", "# Sch\u00fclerin\npositions: 1\n"))
             .buildOrThrow();
+  }
+
+  private static Path text(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
   }
 
   private static Path latin(String name, String text) throws IOException {
@@ -89,10 +98,10 @@ class MistakesTest {
         "practice DEMO --to quarter=96 --by   | --by needs a date after it, such as 2026-12-12",
         "practice DEMO --metronome            | --metronome needs one of exact, traditional after it",
         "plan DEMO --write                    | the name of a new file after it, such as marked.musicxml",
-        "plan DEMO --show third               | write 3=8, eight notes in 3rd",
+        "plan DEMO --show third               | write 3=8 for eight notes in 3rd",
         "plan DEMO --choose 4                 | with --show 4=8, eight notes in 4th",
-        "plan DEMO --choices 99               | the lower number first",
-        "plan DEMO --choices 9-2              | Measure 2 comes before the other; give the lower",
+        "plan DEMO --choices 99               | no measure 99 in Viola, which has measures 0 to 32",
+        "plan DEMO --choices 9-2              | ends at measure 2, before it begins; give the lower",
         "chart viola --position 40            | the highest by number on the viola is 14th",
         "chart cello --position 40            | the highest by number on the cello is 7th",
         "chart                                | give the INSTRUMENT: violin, viola, cello or bass",
@@ -138,7 +147,12 @@ class MistakesTest {
         "learn DEMO                           | finger more notes",
         "practice DEMO --to quarter=96 --by 12.12.2026 | such as 2026-12-12",
         "practice DEMO --to quarter=96 --by 2026-12-12 | give one with --from",
-        "audition DEMO                        | a sheet has keys and values",
+        "audition DEMO                        | an audition sheet consists of keys with values",
+        "plan DEMO --player OLD               | write a colon after the key, 'positions: ', instead of '='",
+        "plan DEMO --player BARE              | the file is empty; write keys and values into it",
+        "plan DEMO --player TABBED            | a tab is used for the indentation; use spaces",
+        "plan DEMO --player TWICE             | 'hand' is given twice, first in line 1; write it once",
+        "plan DEMO --weights LOUD             | there is no key 'loud' in a weights file; correct or remove it",
         "journal add                          | give --clean, --note or both",
         "chart violin --key D                 | write tonic and mode",
         "scale D --instrument violin          | write tonic and kind",

@@ -19,7 +19,7 @@ import org.xml.sax.InputSource;
 
 /** What a student types to practise. */
 final class PracticeTest {
-  private static final Path IMKE = Path.of("..", "docs", "examples", "imke.player");
+  private static final Path IMKE = Path.of("..", "docs", "examples", "imke.yaml");
 
   @TempDir Path folder;
 

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 final class SectionOptionsTest {
   private static final Path EXAMPLES = Path.of("..", "docs", "examples");
-  private static final Path IMKE = EXAMPLES.resolve("imke.player");
-  private static final Path JONTE = EXAMPLES.resolve("jonte.player");
+  private static final Path IMKE = EXAMPLES.resolve("imke.yaml");
+  private static final Path JONTE = EXAMPLES.resolve("jonte.yaml");
 
   @TempDir Path folder;
 
@@ -29,8 +29,8 @@ final class SectionOptionsTest {
     Session plan = Session.of("plan", DEMO, "--player", IMKE, "--player", JONTE).succeeded();
     assertThat(plan.out())
         .contains("Preset: beginner; players: ", "New to these players", "Together")
-        .containsPattern("free choice, [^:]*imke\\.player: ")
-        .containsPattern("free choice,\\s[^:]*jonte\\.player: ");
+        .containsPattern("free choice, [^:]*imke\\.yaml: ")
+        .containsPattern("free choice,\\s[^:]*jonte\\.yaml: ");
     assertThat(Session.of("plan", DEMO, "--player", IMKE).succeeded().out())
         .contains("New to this player")
         .doesNotContain("Together");
@@ -55,8 +55,8 @@ final class SectionOptionsTest {
 
   @Test
   void whatIsNewIsToldInDataByPlayer() throws IOException {
-    Path low = player("low.player", "positions = 1");
-    Path third = player("third.player", "positions = 1, 3", "shifts = rest");
+    Path low = player("low.yaml", "positions: 1");
+    Path third = player("third.yaml", "positions: 1, 3", "shifts: rest");
     JsonNode plan =
         Session.of(
                 "plan",
@@ -73,7 +73,7 @@ final class SectionOptionsTest {
     assertThat(plan.at("/scoring/players")).hasSize(2);
     List<JsonNode> news = entries(plan.get("new"));
     assertThat(news)
-        .filteredOn(one -> one.get("player").asText().endsWith("low.player"))
+        .filteredOn(one -> one.get("player").asText().endsWith("low.yaml"))
         .extracting(one -> one.get("what").asText())
         .containsExactly("3rd position");
     assertThat(texts(plan.get("new"), "rule")).contains("new-position");
@@ -87,8 +87,8 @@ final class SectionOptionsTest {
 
   @Test
   void theSmallestHandIsPlannedForAndTheCommandLineGoesBeforeIt() throws IOException {
-    Path small = player("small.player", "hand = small");
-    Path large = player("large.player", "hand = large");
+    Path small = player("small.yaml", "hand: small");
+    Path large = player("large.yaml", "hand: large");
     JsonNode both =
         Session.of("plan", DEMO, "--player", large, "--player", small, "--format", "json").json();
     assertThat(both.get("notes"))
@@ -114,8 +114,8 @@ final class SectionOptionsTest {
 
   @Test
   void theSizeIsThatOfThePlayerWhoReachesLeast() throws IOException {
-    Path short15 = player("a.player", "instrument = viola", "size = 15", "hand = 105mm");
-    Path long165 = player("b.player", "instrument = viola", "size = 16.5", "hand = 105mm");
+    Path short15 = player("a.yaml", "instrument: viola", "size: 15", "hand: 105mm");
+    Path long165 = player("b.yaml", "instrument: viola", "size: 16.5", "hand: 105mm");
     JsonNode plan =
         Session.of("plan", DEMO, "--player", short15, "--player", long165, "--format", "json")
             .json();
@@ -138,8 +138,8 @@ final class SectionOptionsTest {
 
   @Test
   void playersOfTwoInstrumentsAreNoSection() throws IOException {
-    Path viola = player("viola.player", "instrument = viola");
-    Path cello = player("cello.player", "instrument = cello");
+    Path viola = player("viola.yaml", "instrument: viola");
+    Path cello = player("cello.yaml", "instrument: cello");
     assertThat(Session.of("plan", DEMO, "--player", viola, "--player", cello).refused(2).err())
         .contains("a section plays one instrument, and these players play the viola and the cello");
   }

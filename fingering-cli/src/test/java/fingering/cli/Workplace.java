@@ -25,7 +25,7 @@ final class Workplace {
   private static final String INTO_A_FILE = " >+\\s*\\S+$";
   private static final Pattern FILE =
       Pattern.compile(
-          "[\\w./*-]+(/|\\.(musicxml|xml|mxl|abc|yaml|json|player|level|weights|journal|html|svg|sarif"
+          "[\\w./*-]+(/|\\.(musicxml|xml|mxl|abc|yaml|json|journal|html|svg|sarif"
               + "|ics)(@.*)?)");
   private static final Set<String> BEFORE_A_FILE =
       Set.of("--journal", "--calendar", "--exercises", "--output", "--write");

@@ -39,8 +39,8 @@ class WrittenTest {
         "audition HEARING --write NEW/h --output NEW/h.json     | h.json h",
         "chart viola --output NEW/viola.svg                     | viola.svg",
         "check MARCH --output NEW/found.txt                     | found.txt",
-        "check --print-level intermediate --output NEW/my.level | my.level",
-        "learn MARKED --output NEW/my.weights                   | my.weights",
+        "check --print-level intermediate --output NEW/my-level.yaml | my-level.yaml",
+        "learn MARKED --output NEW/my-weights.yaml | my-weights.yaml",
         "journal add --clean half=40 --journal NEW/my.journal   | my.journal",
         "journal show --journal NEW/my.journal                  |",
         "practice DEMO --from half=30 --to half=48 --by 2026-12-12 --today 2026-11-21"

@@ -107,7 +107,7 @@ public final class AuditionText {
       row(
           SkillWords.asked(skill.skill()),
           2,
-          amount(skill, skill.amountFreely()),
+          amount(skill, skill.amountInCheapest()),
           amount(skill, skill.amountShown()));
     }
     line("");
@@ -116,21 +116,21 @@ public final class AuditionText {
   private static String amount(RequiredSkill skill, int amount) {
     return amount == 0
         ? "missing"
-        : (amount < skill.skill().asked() ? "short: " : "")
+        : (amount < skill.skill().amount() ? "short: " : "")
             + SkillWords.amount(skill.skill(), amount);
   }
 
   private void offers() {
     List<RequiredSkill> wanting =
-        answer.audition().skills().stream().filter(skill -> !skill.metFreely()).toList();
+        answer.audition().skills().stream().filter(skill -> !skill.metByCheapest()).toList();
     if (wanting.isEmpty()) {
       return;
     }
     titles("Where each could be shown by itself", "points more");
     for (RequiredSkill skill : wanting) {
       paragraph(SkillWords.asked(skill.skill()) + none(skill), 2);
-      skill.offers().stream().limit(OFFERS).forEach(offer -> offer(skill, offer));
-      int untold = skill.offers().size() - OFFERS;
+      skill.marginalCosts().stream().limit(OFFERS).forEach(offer -> offer(skill, offer));
+      int untold = skill.marginalCosts().size() - OFFERS;
       if (untold > 0) {
         paragraph("and in " + count(untold, "other piece") + " for more", 4);
       }
@@ -140,7 +140,7 @@ public final class AuditionText {
 
   /** What is said of a skill that no piece can make up by itself; nothing of others. */
   private static String none(RequiredSkill skill) {
-    return !skill.offers().isEmpty()
+    return !skill.marginalCosts().isEmpty()
         ? ""
         : skill.met()
             ? ": in no piece alone"
@@ -153,14 +153,14 @@ public final class AuditionText {
             + ", "
             + SkillWords.measures(offer.plan(), skill.skill(), offer.amount()),
         4,
-        Long.toString(offer.extra()));
+        Long.toString(offer.extraCost()));
   }
 
   private void price() {
     if (answer.audition().skills().isEmpty()) {
       return;
     }
-    long extra = answer.audition().extra();
+    long extra = answer.audition().extraCost();
     boolean met = answer.audition().met();
     String shown = met ? "all that is asked for" : "what can be shown of it";
     paragraph(

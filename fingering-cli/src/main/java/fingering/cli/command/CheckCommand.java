@@ -57,7 +57,7 @@ import picocli.CommandLine.Spec;
       "  fingering check docs/examples/lanterns.musicxml --part Viola \\",
       "    --level beginner --fail-on unplayable",
       "  fingering check docs/examples --format html --output findings.html",
-      "  fingering check --print-level intermediate --output our.level"
+      "  fingering check --print-level intermediate --output our-level.yaml"
     })
 final class CheckCommand implements Callable<Integer> {
   /** Forms in which findings are printed. */

@@ -42,9 +42,9 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  fingering plan docs/demo/demo.musicxml --choose third --write mine.musicxml",
-      "  fingering learn mine.musicxml --output my.weights",
-      "  fingering learn mine.musicxml --start my.weights --strength 10 \\",
-      "    --output more.weights"
+      "  fingering learn mine.musicxml --output my-weights.yaml",
+      "  fingering learn mine.musicxml --start my-weights.yaml --strength 10 \\",
+      "    --output more-weights.yaml"
     })
 final class LearnCommand implements Callable<Integer> {
   /** Columns of the line that tells how far it is. */

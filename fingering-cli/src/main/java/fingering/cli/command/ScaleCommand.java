@@ -197,7 +197,7 @@ final class ScaleCommand implements Callable<Integer> {
 
   private PlanComparer comparer(Passage passage, ScoringContext charging, LeftHand left) {
     return PlanComparer.of(passage, charging.scoring(), left, demands.allowed())
-        .demanding(demands.of(passage));
+        .withDemands(demands.of(passage));
   }
 
   private Plan plan(PlanComparer comparer) {

@@ -17,7 +17,7 @@ public final class ErrorMessage {
           + " JAVA_TOOL_OPTIONS=-Xss16m.";
     }
     return foreseen(exception)
-        ? exception.getMessage().replaceFirst("(?<=[^.])$", ".")
+        ? exception.getMessage().replaceFirst("(?<=[^.?])$", ".")
         : "something went wrong that was not foreseen ("
             + exception.getClass().getSimpleName()
             + ": "

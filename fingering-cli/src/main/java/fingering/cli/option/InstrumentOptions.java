@@ -1,13 +1,12 @@
 package fingering.cli.option;
 
-import fingering.cli.file.SmallFile;
+import fingering.fingerboard.TuningFile;
 import fingering.musicxml.SelectionException;
-import fingering.tables.BadTableException;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.Tuning;
-import fingering.tables.Tunings;
+import fingering.userfile.SmallFile;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -87,14 +86,7 @@ public final class InstrumentOptions {
   }
 
   private static Tuning own(Path file, Instrument instrument, Instruments known) {
-    Tuning own;
-    try {
-      own = Tunings.read(file.toString(), SmallFile.text(file, "a tuning"), known);
-    } catch (BadTableException e) {
-      throw new SelectionException(
-          e.getMessage()
-              + " (a row is: instrument | tuning | string | open pitch | down to, or - | source).");
-    }
+    Tuning own = TuningFile.parse(file.toString(), SmallFile.text(file, "a tuning file"), known);
     if (!own.instrument().equals(instrument.id())) {
       throw new SelectionException(
           "The tuning '%s' in %s is for the %s, and the part is for the %s: give a tuning for the %s, or choose another part with --part."

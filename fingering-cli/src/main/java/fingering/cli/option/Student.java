@@ -1,6 +1,5 @@
 package fingering.cli.option;
 
-import fingering.cli.file.SmallFile;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.reading.PartInfo;
 import fingering.player.FingerPattern;
@@ -8,6 +7,7 @@ import fingering.player.Player;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
+import fingering.userfile.SmallFile;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
@@ -23,17 +23,11 @@ public record Student(String file, Player player) {
   /**
    * Reads a player file.
    *
-   * @throws SelectionException if it cannot be read; the message is one sentence
+   * @throws FingeringException if it cannot be read; the message is one sentence
    */
   static Student read(Path file) {
-    try {
-      String text = SmallFile.text(file, "a player");
-      return new Student(file.toString(), Player.parse(file.toString(), text));
-    } catch (SelectionException e) {
-      throw e;
-    } catch (FingeringException e) {
-      throw new SelectionException(e.getMessage() + ".");
-    }
+    String text = SmallFile.text(file, "a player file");
+    return new Student(file.toString(), Player.parse(file.toString(), text));
   }
 
   /**

@@ -3,9 +3,9 @@ package fingering.cli.option;
 import com.google.common.base.Ascii;
 import fingering.abc.TuneScore;
 import fingering.abc.Tunebook;
-import fingering.cli.file.SmallFile;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.file.ScoreFile;
+import fingering.userfile.SmallFile;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
@@ -27,7 +27,7 @@ public class TuneOptions {
   /** Reads a file: ABC notation where its name ends in .abc, MusicXML otherwise. */
   public ScoreFile read(Path file) {
     if (Ascii.toLowerCase(file.toString()).endsWith(".abc")) {
-      return read(file.toString(), SmallFile.text(file, "tunes", MAX_KIB));
+      return read(file.toString(), SmallFile.text(file, "a file of tunes", MAX_KIB));
     }
     if (tune.isPresent()) {
       throw new SelectionException(

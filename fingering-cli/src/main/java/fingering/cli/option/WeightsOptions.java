@@ -1,12 +1,11 @@
 package fingering.cli.option;
 
-import fingering.cli.file.SmallFile;
-import fingering.musicxml.SelectionException;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
 import fingering.scoring.rules.StandardRules;
 import fingering.tables.FingeringException;
 import fingering.tempo.PlayerSpeed;
+import fingering.userfile.SmallFile;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
@@ -27,7 +26,7 @@ public final class WeightsOptions {
       names = "--weights",
       paramLabel = "FILE",
       description =
-          "Your own points for some or all rules, a line each: shift = 20; the preset gives the rest.")
+          "Your own points for some or all rules, such as 'shift: 20'; the preset gives the rest.")
   Optional<Path> weights = Optional.empty();
 
   @Option(
@@ -42,7 +41,7 @@ public final class WeightsOptions {
   /**
    * The rules with the weights that the options ask for, else with those of the students' preset.
    *
-   * @throws SelectionException if the file cannot be read or does not fit the rules; the message is
+   * @throws FingeringException if the file cannot be read or does not fit the rules; the message is
    *     one sentence
    */
   public ScoringContext charging(Students students) {
@@ -61,17 +60,12 @@ public final class WeightsOptions {
   /**
    * The weights of a file, which need not name every rule.
    *
-   * @throws SelectionException if the file cannot be read or names what is no rule; the message is
+   * @throws FingeringException if the file cannot be read or names an unknown rule; the message is
    *     one sentence
    */
   public static Weights own(Path file) {
-    try {
-      return Weights.parse(file.toString(), SmallFile.text(file, "weights"), StandardRules.all());
-    } catch (SelectionException e) {
-      throw e;
-    } catch (FingeringException e) {
-      throw new SelectionException(e.getMessage() + ".");
-    }
+    return Weights.parse(
+        file.toString(), SmallFile.text(file, "a weights file"), StandardRules.all());
   }
 
   static final class PresetConverter implements ITypeConverter<String> {

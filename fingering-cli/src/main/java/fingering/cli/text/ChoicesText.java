@@ -47,7 +47,7 @@ public final class ChoicesText {
     ChoicesText page = new ChoicesText(ways, columns);
     List<Plan> named = new ArrayList<>();
     for (Choice way : ways) {
-      named.add(way.plan().named(PlanComparer.place(named.size() + 1)));
+      named.add(way.plan().withName(PlanComparer.rankName(named.size() + 1)));
     }
     Choice best = ways.get(0);
     Comparison side =
@@ -56,10 +56,10 @@ public final class ChoicesText {
         ComparisonText.some(
             side,
             charging,
-            note -> note.moment() >= best.from() && note.moment() <= best.to(),
+            note -> note.moment() >= best.firstMoment() && note.moment() <= best.lastMoment(),
             columns,
             style));
-    page.text.append(style.bold("The ways" + span.told())).append('\n');
+    page.text.append(style.bold("The ways" + span.phrase())).append('\n');
     page.plan(named.get(0).name());
     for (int i = 1; i < named.size(); i++) {
       page.way(named.get(i).name(), ways.get(i));
@@ -92,12 +92,12 @@ public final class ChoicesText {
 
   private void way(String name, Choice way) {
     Choice best = ways.get(0);
-    MomentExplanation why = way.against(best);
+    MomentExplanation why = way.comparedWith(best);
     List<String> told = new ArrayList<>();
-    told.add(price(why.more()) + ", " + hand(way));
+    told.add(price(why.extraCost()) + ", " + hand(way));
     told.add(rest(way.changesBefore(best), way.changesAfter(best)));
     shifts("also shifts to", why.shiftsAdded()).ifPresent(told::add);
-    shifts("does not shift to", why.shiftsSpared()).ifPresent(told::add);
+    shifts("does not shift to", why.shiftsSaved()).ifPresent(told::add);
     paragraph("  " + name + ": " + String.join("; ", told) + ".");
   }
 
@@ -110,8 +110,8 @@ public final class ChoicesText {
   }
 
   private static String hand(Choice way) {
-    Optional<Position> from = way.comesFrom();
-    Optional<Position> to = way.goesOnIn();
+    Optional<Position> from = way.positionBefore();
+    Optional<Position> to = way.positionAfter();
     String comes = from.map(p -> "comes from " + p.display()).orElse("begins the passage");
     String goes = to.map(p -> "goes on in " + p.display()).orElse("ends it");
     return comes + " and " + (from.isEmpty() || to.isPresent() ? goes : "ends the passage");

@@ -79,15 +79,20 @@ public final class WhyText {
     String way = "The next best way is " + taken(why.other());
     String totals =
         " (" + why.other().plan().total() + " against " + why.chosen().plan().total() + ")";
-    if (why.more() > 0) {
-      return way + ": the best plan with it costs " + points(why.more()) + " more" + totals + ".";
+    if (why.extraCost() > 0) {
+      return way
+          + ": the best plan with it costs "
+          + points(why.extraCost())
+          + " more"
+          + totals
+          + ".";
     }
-    if (why.more() == 0) {
+    if (why.extraCost() == 0) {
       return way + ": the best plan with it costs the same, so either will do.";
     }
     return way
         + ": the best plan with it costs "
-        + points(-why.more())
+        + points(-why.extraCost())
         + " less"
         + totals
         + ", but leaves the positions of '"
@@ -121,7 +126,7 @@ public final class WhyText {
   }
 
   private static String neighbours(MomentExplanation why) {
-    ImmutableList<MomentExplanation.Change> changes = why.neighbours();
+    ImmutableList<MomentExplanation.Change> changes = why.changesElsewhere();
     if (changes.isEmpty()) {
       return "No other note would change with it.";
     }
@@ -151,8 +156,8 @@ public final class WhyText {
     if (!why.shiftsAdded().isEmpty()) {
       told.add("The hand would also shift in " + list(why.shiftsAdded(), WhyText::place) + ".");
     }
-    if (!why.shiftsSpared().isEmpty()) {
-      told.add("It would not shift in " + list(why.shiftsSpared(), WhyText::place) + ".");
+    if (!why.shiftsSaved().isEmpty()) {
+      told.add("It would not shift in " + list(why.shiftsSaved(), WhyText::place) + ".");
     }
     return told.build();
   }

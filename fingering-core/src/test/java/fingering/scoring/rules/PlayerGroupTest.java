@@ -16,16 +16,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Players who share one plan: common practice, no source. */
+/** Players who share one plan. Common practice, no source. */
 class PlayerGroupTest {
-  private static final Player FIRST_ONLY = player("positions = 1\nshifts = none");
-  private static final Player THIRD_ONLY = player("positions = 3\nshifts = slur");
+  private static final Player FIRST_ONLY = player("positions: 1\nshifts: none");
+  private static final Player THIRD_ONLY = player("positions: 3\nshifts: slur");
   private static final PlayerGroup BOTH = new PlayerGroup(ImmutableList.of(FIRST_ONLY, THIRD_ONLY));
   private static final RuleCase SLURRED_UP =
       RuleCase.on("violin", "B4/1 ~D5/1").by(2, "1", "1st").by(2, "1", "3rd");
 
   @Test
-  void whatIsNewToOneIsChargedAndWhatIsNewToTwoIsChargedOnce() {
+  void aSkillThatIsNewToOneOrTwoPlayersIsChargedOnce() {
     RuleCase second = RuleCase.on("violin", "C#5/1").by(2, "1", "2nd");
     RuleCase third = RuleCase.on("violin", "D5/1").by(2, "1", "3rd");
     assertThat(second.charged("new-position", BOTH.rules())).isEqualTo(1);
@@ -35,7 +35,7 @@ class PlayerGroupTest {
   }
 
   @Test
-  void whatIsNewToTheSecondPlayerIsChargedTooWhoeverComesFirst() {
+  void theOrderOfPlayersDoesNotMatter() {
     PlayerGroup turned = new PlayerGroup(BOTH.players().reverse());
     RuleCase third = RuleCase.on("violin", "D5/1").by(2, "1", "3rd");
     assertThat(third.charged("new-position", turned.rules())).isEqualTo(1);
@@ -43,13 +43,13 @@ class PlayerGroupTest {
   }
 
   @Test
-  void aShiftIsChargedAsToThePlayerToWhomMostOfItIsNew() {
+  void aShiftIsChargedAsForThePlayerToWhomMostIsNew() {
     assertThat(SLURRED_UP.charged("new-shift", BOTH.rules())).isEqualTo(2);
     assertThat(SLURRED_UP.charged("new-shift", THIRD_ONLY)).isEqualTo(1);
   }
 
   @Test
-  void whatSetsTheFingeringItselfIsChargedAsToOnePlayer() {
+  void otherRulesChargeAsForOnePlayer() {
     assertThat(SLURRED_UP.charged("shift", BOTH.rules())).isEqualTo(10);
     assertThat(BOTH.rules())
         .extracting(CostRule::id)
@@ -57,7 +57,7 @@ class PlayerGroupTest {
   }
 
   @Test
-  void ofPlayersOfWhomNothingIsSaidNothingIsAsked() {
+  void playersWithoutListedSkillsAreChargedNothing() {
     PlayerGroup unknown = new PlayerGroup(ImmutableList.of(Player.UNKNOWN, Player.UNKNOWN));
     assertThat(unknown.rules())
         .filteredOn(rule -> rule.id().startsWith("new-"))
@@ -73,15 +73,15 @@ class PlayerGroupTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "hand = small | hand = large | small",
-        "hand = large | size = 16 | medium",
-        "hand = 98mm | hand = medium | 98mm",
-        "hand = 111mm | hand = large | 111mm",
+        "hand: small | hand: large | small",
+        "hand: large | size: 16 | medium",
+        "hand: 98mm | hand: medium | 98mm",
+        "hand: 111mm | hand: large | 111mm",
       })
   void theSmallestHandDecides(String one, String other, String smallest) {
     PlayerGroup section = new PlayerGroup(ImmutableList.of(player(one), player(other)));
     Instrument viola = Instruments.standard().named("viola");
-    assertThat(section.narrowest(viola).hand().orElse(LeftHand.MEDIUM))
+    assertThat(section.smallestReach(viola).hand().orElse(LeftHand.MEDIUM))
         .isEqualTo(LeftHand.parse(smallest));
     assertThat(section.smallestHand(viola)).isEqualTo(LeftHand.parse(smallest));
   }
@@ -89,21 +89,21 @@ class PlayerGroupTest {
   // One hand reaches less of a longer string: geometry.
   @Test
   void ofEqualHandsTheOneOnTheLongerStringReachesLeast() {
-    Player shorter = player("instrument = viola\nsize = 15\nhand = 105mm");
-    Player longer = player("instrument = viola\nsize = 16.5\nhand = 105mm");
+    Player shorter = player("instrument: viola\nsize: 15\nhand: 105mm");
+    Player longer = player("instrument: viola\nsize: 16.5\nhand: 105mm");
     PlayerGroup section = new PlayerGroup(ImmutableList.of(shorter, longer));
-    assertThat(section.narrowest(Instruments.standard().named("viola"))).isEqualTo(longer);
+    assertThat(section.smallestReach(Instruments.standard().named("viola"))).isEqualTo(longer);
   }
 
   @Test
-  void theLeastExperiencedNamesThePreset() {
+  void thePresetIsThatOfTheLeastExperienced() {
     assertThat(
-            new PlayerGroup(ImmutableList.of(player("preset = advanced"), player("size = 1")))
+            new PlayerGroup(ImmutableList.of(player("preset: advanced"), player("size: 1")))
                 .preset())
         .hasValue("common-practice");
     assertThat(
             new PlayerGroup(
-                    ImmutableList.of(player("preset = intermediate"), player("preset = beginner")))
+                    ImmutableList.of(player("preset: intermediate"), player("preset: beginner")))
                 .preset())
         .hasValue("beginner");
     assertThat(new PlayerGroup(ImmutableList.of(Player.UNKNOWN)).preset()).isEmpty();
@@ -111,12 +111,12 @@ class PlayerGroupTest {
     for (String preset : Weights.presets()) {
       assertThat(
               new PlayerGroup(
-                      ImmutableList.of(player("preset = " + preset), player("preset = beginner")))
+                      ImmutableList.of(player("preset: " + preset), player("preset: beginner")))
                   .preset())
           .hasValue("beginner");
       assertThat(
               new PlayerGroup(
-                      ImmutableList.of(player("preset = advanced"), player("preset = " + preset)))
+                      ImmutableList.of(player("preset: advanced"), player("preset: " + preset)))
                   .preset())
           .hasValue(preset);
     }
@@ -125,13 +125,12 @@ class PlayerGroupTest {
   @Test
   void aSectionPlaysOneInstrument() {
     PlayerGroup mixed =
-        new PlayerGroup(
-            ImmutableList.of(player("instrument = viola"), player("instrument = cello")));
+        new PlayerGroup(ImmutableList.of(player("instrument: viola"), player("instrument: cello")));
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(mixed::instrument)
         .withMessageContaining("play the viola and the cello");
     assertThat(
-            new PlayerGroup(ImmutableList.of(player("instrument = viola"), Player.UNKNOWN))
+            new PlayerGroup(ImmutableList.of(player("instrument: viola"), Player.UNKNOWN))
                 .instrument())
         .isEqualTo(Optional.of(Instruments.standard().named("viola")));
     assertThatExceptionOfType(FingeringException.class)

@@ -137,7 +137,7 @@ final class AbcTest {
 
   @ParameterizedTest
   @CsvSource({
-    "'h', '--abc, line 1, column 1: ''h'' is no note'",
+    "'h', '--abc, line 1, column 1: ''h'' is not a note'",
     "'K:G\\nD2 G&B', '--abc, line 2, column 5: ''&'' begins a second voice'",
     "'K:C tenor\\nA', 'name it with --instrument'",
     "'', '--abc contains no tune'",

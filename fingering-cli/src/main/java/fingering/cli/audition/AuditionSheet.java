@@ -80,6 +80,7 @@ public record AuditionSheet(
 
   /** Where the sheet lies: what it names is looked for there. */
   Path folder() {
-    return Path.of(file).toAbsolutePath().getParent();
+    Path absolute = Path.of(file).toAbsolutePath();
+    return Optional.ofNullable(absolute.getParent()).orElse(absolute);
   }
 }

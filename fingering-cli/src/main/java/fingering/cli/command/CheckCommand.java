@@ -159,8 +159,8 @@ final class CheckCommand implements Callable<Integer> {
     int files = found.files().size();
     ProgressBar bar =
         new ProgressBar(err, files, files > 1 && CommandLine.Help.Ansi.AUTO.enabled());
-    FileCheck.Manner manner =
-        new FileCheck.Manner(
+    FileCheck.Settings settings =
+        new FileCheck.Settings(
             () -> Checker.of(wanted),
             reading::read,
             checked.request(),
@@ -174,7 +174,7 @@ final class CheckCommand implements Callable<Integer> {
       ParallelChecks.check(
           found.files(),
           Math.max(1, Math.min(jobs.orElse(Runtime.getRuntime().availableProcessors()), files)),
-          new FileCheck(manner),
+          new FileCheck(settings),
           bar::step,
           file -> bar.around(() -> tell(file, report, counting, err)));
       CheckTally tally = counting.tally();

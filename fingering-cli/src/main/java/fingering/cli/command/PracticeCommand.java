@@ -194,7 +194,7 @@ final class PracticeCommand implements Callable<Integer> {
               page(
                   words,
                   known,
-                  SpotsText.told(spots, written),
+                  SpotsText.paragraphs(spots, written),
                   CircleFinder.of(set.passage(), set.printed()));
         };
     try (NewFiles files = new NewFiles()) {

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * A command that a page of the handbook shows, and what the page says that it prints.
+ * A command that a page of the handbook shows, with the output shown below it.
  *
  * @param command as typed, without the folder of the launcher
  * @param printed the lines below it, to the next command or to text that is no block
@@ -19,7 +19,7 @@ record DocumentedCommand(String command, List<String> printed) {
   static final Path ROOT = Path.of("..");
   static final Path DOCS = ROOT.resolve("docs");
 
-  /** A line of the page that is left out of what is printed. */
+  /** A line of the page that stands for omitted output. */
   static final String LEFT_OUT = "…";
 
   private static final String INDENT = "    ";
@@ -58,7 +58,7 @@ record DocumentedCommand(String command, List<String> printed) {
         below = false;
       }
     }
-    all.forEach(told -> strip(told.printed()));
+    all.forEach(command -> strip(command.printed()));
     return all;
   }
 
@@ -79,7 +79,7 @@ record DocumentedCommand(String command, List<String> printed) {
     }
   }
 
-  /** The page says that the command is refused. */
+  /** Whether the page shows that the command is rejected. */
   boolean refused() {
     return !printed.isEmpty() && printed.get(0).startsWith("fingering: ");
   }

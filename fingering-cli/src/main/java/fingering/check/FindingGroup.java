@@ -79,7 +79,7 @@ public record FindingGroup(Severity severity, FindingKind kind, ImmutableList<Fi
     return messages.values().stream()
         .skip(messages.size() == most + 1 ? most + 1 : most)
         .flatMap(List::stream)
-        .sorted(Finding.IN_THE_PART)
+        .sorted(Finding.BY_PLACE)
         .collect(ImmutableList.toImmutableList());
   }
 

@@ -108,7 +108,7 @@ public final class CheckPage implements CheckReport {
   /** The number of findings of each severity, in words. */
   private static String counted(Map<Severity, Integer> counts) {
     return counts.entrySet().stream()
-        .map(count -> count.getValue() + " " + count.getKey().told())
+        .map(count -> count.getValue() + " " + count.getKey().label())
         .collect(Collectors.joining(", ", "Found: ", "."));
   }
 

@@ -129,7 +129,7 @@ final class CheckedScoreHtml {
     Optional<Severity> last = Optional.empty();
     for (FindingGroup group : FindingGroup.of(options.shown(part))) {
       if (!last.equals(Optional.of(group.severity()))) {
-        html.append("<h4>").append(capital(group.severity().told())).append("</h4>\n");
+        html.append("<h4>").append(capital(group.severity().label())).append("</h4>\n");
         last = Optional.of(group.severity());
       }
       group(group);

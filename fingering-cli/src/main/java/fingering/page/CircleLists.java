@@ -28,7 +28,7 @@ final class CircleLists {
         kind = Optional.of(circle.kind());
       }
       html.append("<li>").append(MeasureLinks.beat(circle.place(), linked)).append(": ");
-      html.append(Svg.escaped(circle.says())).append("</li>");
+      html.append(Svg.escaped(circle.text())).append("</li>");
     }
     return html.append("</ul>\n").toString();
   }

@@ -61,7 +61,8 @@ class FileCheckTest {
     AtomicInteger asked = new AtomicInteger();
     FileCheck once =
         new FileCheck(
-            settings(path -> asked.incrementAndGet() == 1 ? thrown(new OutOfMemoryError()) : fine()));
+            settings(
+                path -> asked.incrementAndGet() == 1 ? thrown(new OutOfMemoryError()) : fine()));
     assertThat(once.of(Path.of("a.xml")).check()).isPresent();
     FileCheck always = new FileCheck(settings(path -> thrown(new OutOfMemoryError())));
     assertThat(always.of(Path.of("a.xml")).problem()).contains("OutOfMemoryError");

@@ -250,7 +250,8 @@ class AuditionTest {
     String out = Session.of("audition", HEARING, "--player", imke).succeeded().out();
 
     assertThat(out.replaceAll("\\s+", " "))
-        .contains("new to this player: ", "stop if it hurts, rest", "Your teacher has the last word");
+        .contains(
+            "new to this player: ", "stop if it hurts, rest", "Your teacher has the last word");
     assertThat(out.lines()).allMatch(line -> line.length() <= 80);
   }
 

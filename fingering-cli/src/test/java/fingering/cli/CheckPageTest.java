@@ -36,7 +36,7 @@ class CheckPageTest {
     String html = Files.readString(CheckPages.ORCHESTRA.in(folder));
     assertThat(html)
         .contains("<h1>Lanterns on the Weir: can it be played?</h1>")
-        .contains("B1 lies below the lowest string of the cello", "Violin I", "Not checked: Flute.")
+        .contains("B1 is below the lowest string of the cello", "Violin I", "Not checked: Flute.")
         .contains("Players and their teachers have the last word.");
   }
 

@@ -33,8 +33,7 @@ final class ComfortableTempoOutputTest {
   @Test
   void everyPlanHasAComfortableTempoAndThreeLimits() {
     String text = text(Session.of("compare", DEMO, "--with-second"));
-    String section =
-        text.substring(text.indexOf("Comfortable tempo"), text.indexOf("Summary"));
+    String section = text.substring(text.indexOf("Comfortable tempo"), text.indexOf("Summary"));
     assertThat(section).contains("1st position: up to", "3rd position: up to", "1st to 3rd: up to");
     for (String plan : section.split(": up to ", -1)) {
       assertThat(plan.split("m\\. \\d", -1).length - 1).isIn(0, 3);

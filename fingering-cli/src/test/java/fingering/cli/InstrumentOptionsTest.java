@@ -180,7 +180,7 @@ final class InstrumentOptionsTest {
 
   @Test
   void whatNoFileCanBeCalledIsAnUnknownTuning() throws IOException {
-    assertThat(refusal(score("Viola", "A4"), "--tuning", "\0")).contains("known are standard");
+    assertThat(refusal(score("Viola", "A4"), "--tuning", "\0")).contains("choose standard");
   }
 
   @Test
@@ -194,7 +194,7 @@ final class InstrumentOptionsTest {
   @Test
   void anUnknownSizeIsAnsweredWithThoseThatAreKnown() throws IOException {
     assertThat(refusal(score("Cello", "A3"), "--size", "16"))
-        .contains("no size '16' of the cello; known are 4/4, 7/8, 3/4, 1/2, 1/4");
+        .contains("no size '16' of the cello; choose 4/4, 7/8, 3/4, 1/2, 1/4");
     assertThat(refusal(score("Cello", "A3"), "--size", "61mm")).contains("give 345 to 1035 mm");
   }
 

@@ -59,7 +59,7 @@ class NoteNamesOptionTest {
             Session.of("chart", "violin", "--key", "D-major", "--note-names", "de")
                 .refused(2)
                 .err())
-        .contains("--key: 'D-major' is no scale or key in the note names 'de'", "'H-Dur'");
+        .contains("--key: 'D-major' is not a scale or key in note names 'de'", "'H-Dur'");
     assertThat(Session.of("scale", "D", "major", "--note-names", "klingon").refused(2).err())
         .contains("choose en, de, fr, it, es");
   }

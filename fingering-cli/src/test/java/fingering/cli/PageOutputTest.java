@@ -69,7 +69,7 @@ class PageOutputTest {
     assertThat(shifts).contains("m.&nbsp;25", "down from 3rd to 1st", "in the rest before it");
   }
 
-  /** The lines that {@code marks} prints for the demo: m. 9, beat 1: f at once after p. */
+  /** The lines that {@code marks} prints for the demo: m. 9, beat 1: sudden f after p. */
   @Test
   void circlesAreThoseOfTheMarksCommand() {
     String page = compared().replaceAll("<[^>]*>", " ").replace("&nbsp;", " ");
@@ -83,7 +83,7 @@ class PageOutputTest {
             .filter(line -> line.startsWith("  m. "))
             .map(line -> line.strip().replaceFirst("(beat [0-9.]+) +", "$1: "))
             .toList();
-    assertThat(lines).hasSizeGreaterThan(15).contains("m. 9, beat 1: f at once after p");
+    assertThat(lines).hasSizeGreaterThan(15).contains("m. 9, beat 1: sudden f after p");
     assertThat(lines).allSatisfy(line -> assertThat(text).contains(line));
   }
 
@@ -122,7 +122,9 @@ class PageOutputTest {
   void onePlanIsShownAlone() {
     String page =
         Session.of("plan", Session.DEMO, "--choose", "third", "--format", "html").succeeded().out();
-    assertThat(page).contains("A, above the staff: 3rd position").doesNotContain("B, below the staff");
+    assertThat(page)
+        .contains("A, above the staff: 3rd position")
+        .doesNotContain("B, below the staff");
   }
 
   @Test

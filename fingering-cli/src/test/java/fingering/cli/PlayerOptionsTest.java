@@ -177,7 +177,7 @@ final class PlayerOptionsTest {
     assertThat(Session.of("compare", DEMO, "--player", folder).refused(2).err())
         .contains("is a folder");
     assertThat(Session.of("plan", DEMO, "--player", player("size = 9/8")).refused(2).err())
-        .contains("my.player: no size '9/8' of the viola; known are");
+        .contains("my.player: no size '9/8' of the viola; choose");
     assertThat(Session.of("plan", DEMO, "--player", player("size = 9/8"), "--size", "15").code())
         .isZero();
     assertThat(Session.of("demo", "--player", player("positions = 1")).code()).isEqualTo(2);

@@ -33,7 +33,7 @@ class PracticePageTest {
             .toList();
     assertThat(lines).hasSizeGreaterThan(25);
     assertThat(lines).allSatisfy(line -> assertThat(page).contains(line));
-    assertThat(page).contains("m. 9, beat 1: f at once after p", PracticeText.CARE);
+    assertThat(page).contains("m. 9, beat 1: sudden f after p", PracticeText.CARE);
   }
 
   @Test

@@ -45,7 +45,8 @@ class ScaleCommandTest {
             "pos.    1st                                │",
             "bow     ╰─────────╯    ╰──────────────╯    │ ╰─────────╯    ╰──────────────╯");
     assertThat(lines).contains("Points by rule                     free choice");
-    assertThat(String.join(" ", lines)).contains("stop if it hurts", "Your teacher has the last word");
+    assertThat(String.join(" ", lines))
+        .contains("stop if it hurts", "Your teacher has the last word");
   }
 
   @ParameterizedTest

@@ -55,7 +55,8 @@ final class WhyTest {
 
     Session why = Session.of("plan", score, "--why", "1.1").succeeded();
 
-    assertThat(why.out()).contains("plays C3 open on IV.", "The plan allows no other fingering here");
+    assertThat(why.out())
+        .contains("plays C3 open on IV.", "The plan allows no other fingering here");
     JsonNode json = Session.of("plan", score, "--why", "1.1", "--format", "json").json();
     assertThat(entries(json.at("/why/alternatives"))).isEmpty();
   }
@@ -67,8 +68,7 @@ final class WhyTest {
 
     String err = Session.of("plan", score, "--why", "7.2", "--write", marked).refused(2).err();
 
-    assertThat(err)
-        .contains("measure 7, beat 2; the nearest that does stands in measure 2, beat 1.");
+    assertThat(err).contains("measure 7, beat 2; the nearest note begins in measure 2, beat 1.");
     assertThat(marked).doesNotExist();
   }
 }

@@ -8,9 +8,7 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/**
- * The page of a check in a real browser, with the rules of axe-core 4.10 (WCAG 2).
- */
+/** The page of a check in a real browser, with the rules of axe-core 4.10 (WCAG 2). */
 class CheckInBrowserTest extends InBrowser {
   private static Browser shown(CheckPages page, int width) throws Exception {
     Browser shown = browser();

@@ -8,14 +8,18 @@ import fingering.tables.Pitch;
 import fingering.tables.PositionNames;
 
 /**
- * The hand of the double bass. In the 1-2-4 school first, second and fourth finger lie a semitone
- * apart; the third may take the fourth's place from 5th position and does from 7th (F. Simandl, New
- * Method for the Double Bass, from memory). The four-finger hand has a semitone for each finger
- * wherever it reaches so far. Above, the thumb lies on the string.
+ * The hand of the double bass. In 1-2-4 fingering, the first, second and fourth finger are each a
+ * semitone apart; the third can replace the fourth from 5th position up, and always does from 7th
+ * (F. Simandl, New Method for the Double Bass, from memory). In four-finger fingering, each finger
+ * has its own semitone in the positions where the hand can span a minor third. Above the neck
+ * positions, the thumb is on the string.
  */
 final class BassHand implements ThumbPositionHand {
-  private static final int THIRD_MAY = 8;
-  private static final int THIRD_DOES = 12;
+  /** Place of the first finger from which the third can replace the fourth: 5th position. */
+  private static final int THIRD_OPTIONAL = 8;
+
+  /** Place of the first finger from which the third always replaces the fourth: 7th position. */
+  private static final int THIRD_ALWAYS = 12;
 
   private final double stringLength;
   private final double reach;
@@ -31,14 +35,15 @@ final class BassHand implements ThumbPositionHand {
     fourFingers = hand.fourFingers();
     lowThumb = hand.lowThumb();
     thumb = ThumbPosition.bass(stringLength, reach, Geometry.lastSemitone(instrument));
-    int behind = instrument.strings().stream().mapToInt(BassHand::extension).max().orElse(0);
+    int behindNut =
+        instrument.strings().stream().mapToInt(BassHand::extensionLength).max().orElse(0);
     ImmutableList.Builder<Frame> all = ImmutableList.builder();
     int index = 0;
     PositionNames names = PositionNames.of(instrument);
     for (var entry : names.bySemitone().entrySet()) {
       int first = entry.getKey();
-      if (first > -behind) {
-        int highest = first + (opensToFour(first) ? 3 : 2);
+      if (first > -behindNut) {
+        int highest = first + (usesFourFingers(first) ? 3 : 2);
         all.add(
             new Frame(
                 index++,
@@ -55,15 +60,16 @@ final class BassHand implements ThumbPositionHand {
     touch = new NeckTouch(frames, stringLength, reach);
   }
 
-  private static int extension(OpenString string) {
+  /** Semitones of the extension behind the nut; 0 if there is none. */
+  private static int extensionLength(OpenString string) {
     return string.pitch().midi() - string.lowest().midi();
   }
 
-  /** Whether the hand takes a semitone a finger with its first finger there. */
-  private boolean opensToFour(int first) {
+  /** Whether each finger has its own semitone with the first finger at that place. */
+  private boolean usesFourFingers(int first) {
     return fourFingers
         && first > 0
-        && first < THIRD_DOES
+        && first < THIRD_ALWAYS
         && Geometry.span(stringLength, first, first + 3) <= reach;
   }
 
@@ -73,24 +79,24 @@ final class BassHand implements ThumbPositionHand {
   }
 
   @Override
-  public boolean inLine(Frame frame) {
-    return ThumbPosition.inLine(frame, lowThumb);
+  public boolean forSingleNotes(Frame frame) {
+    return ThumbPosition.forSingleNotes(frame, lowThumb);
   }
 
   @Override
   public ImmutableList<Placement> stopped(OpenString string, Pitch pitch, boolean wide) {
     int semitones = pitch.midi() - string.pitch().midi();
     ImmutableList.Builder<Placement> found = ImmutableList.builder();
-    if (semitones <= 0 && semitones <= -extension(string)) {
+    if (semitones <= 0 && semitones <= -extensionLength(string)) {
       return found.build();
     }
     for (Frame frame : frames) {
       int first = (int) frame.first();
       if (frame.shape() == Shape.THUMB) {
-        if (semitones > 0 && (wide || inLine(frame))) {
+        if (semitones > 0 && (wide || forSingleNotes(frame))) {
           thumb.add(string, semitones, frame, found);
         }
-      } else if (first > 0 || (semitones <= 0 && first > -extension(string))) {
+      } else if (first > 0 || (semitones <= 0 && first > -extensionLength(string))) {
         for (Finger finger : fingers(first, semitones - first)) {
           found.add(
               Placement.stopped(
@@ -107,18 +113,18 @@ final class BassHand implements ThumbPositionHand {
     return found.build();
   }
 
-  /** The fingers that lie so many semitones above the first. */
+  /** The fingers at a place some semitones above the first finger. */
   private ImmutableList<Finger> fingers(int first, int above) {
-    if (opensToFour(first)) {
+    if (usesFourFingers(first)) {
       return above < 0 || above > 3 ? ImmutableList.of() : ImmutableList.of(Finger.of(above + 1));
     }
     return switch (above) {
       case 0 -> ImmutableList.of(Finger.FIRST);
       case 1 -> ImmutableList.of(Finger.SECOND);
       case 2 ->
-          first < THIRD_MAY
+          first < THIRD_OPTIONAL
               ? ImmutableList.of(Finger.FOURTH)
-              : first < THIRD_DOES
+              : first < THIRD_ALWAYS
                   ? ImmutableList.of(Finger.THIRD, Finger.FOURTH)
                   : ImmutableList.of(Finger.THIRD);
       default -> ImmutableList.of();

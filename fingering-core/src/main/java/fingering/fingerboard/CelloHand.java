@@ -5,14 +5,16 @@ import fingering.fingerboard.Frame.Shape;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
+import fingering.tables.Position;
 import fingering.tables.PositionNames;
 import java.util.Map;
 
 /**
- * The hand of the cello. In the neck positions the closed hand has a semitone a finger; extended
- * back only the first finger moves, extended forward the second to fourth move. Above 4th position
- * the fourth finger leaves the string as a rule: 1-2-3 as tone and semitone or semitone and tone,
- * extended to two tones. From the octave up the thumb lies on the string.
+ * The hand of the cello. In the neck positions, the closed hand has one semitone for each finger.
+ * In a backward extension only the first finger moves; in a forward extension the second to fourth
+ * fingers move. Above 4th position the fourth finger is not normally used: fingers 1-2-3 play a
+ * tone and a semitone, a semitone and a tone, or two tones with an extension. From the octave up,
+ * the thumb is on the string.
  */
 final class CelloHand implements ThumbPositionHand {
   private static final int LAST_NECK_SEMITONE = 7;
@@ -31,10 +33,10 @@ final class CelloHand implements ThumbPositionHand {
     ImmutableList.Builder<Frame> all = ImmutableList.builder();
     int index = 0;
     PositionNames names = PositionNames.of(instrument);
-    for (Map.Entry<Integer, fingering.tables.Position> entry : names.bySemitone().entrySet()) {
+    for (Map.Entry<Integer, Position> entry : names.bySemitone().entrySet()) {
       int first = entry.getKey();
       for (Shape shape : Shape.values()) {
-        if (opens(shape, first, reach)) {
+        if (canTake(shape, first, reach)) {
           all.add(
               new Frame(
                   index++,
@@ -52,13 +54,13 @@ final class CelloHand implements ThumbPositionHand {
     touch = new NeckTouch(frames, stringLength, reach);
   }
 
-  /** Whether the hand takes that shape with its first finger there: extended, if it reaches. */
-  private boolean opens(Shape shape, int first, double reach) {
-    double room = first <= LAST_NECK_SEMITONE ? reach : 0;
+  /** Whether the hand can take that shape with the first finger at that place. */
+  private boolean canTake(Shape shape, int first, double reach) {
+    double limit = first <= LAST_NECK_SEMITONE ? reach : 0;
     return switch (shape) {
       case CLOSED -> true;
-      case EXTENDED_BACK -> first > 1 && Geometry.span(stringLength, first - 1, first + 3) <= room;
-      case EXTENDED_FORWARD -> Geometry.span(stringLength, first, first + 4) <= room;
+      case EXTENDED_BACK -> first > 1 && Geometry.span(stringLength, first - 1, first + 3) <= limit;
+      case EXTENDED_FORWARD -> Geometry.span(stringLength, first, first + 4) <= limit;
       case LETTERS, THUMB -> false;
     };
   }
@@ -69,8 +71,8 @@ final class CelloHand implements ThumbPositionHand {
   }
 
   @Override
-  public boolean inLine(Frame frame) {
-    return ThumbPosition.inLine(frame, lowThumb);
+  public boolean forSingleNotes(Frame frame) {
+    return ThumbPosition.forSingleNotes(frame, lowThumb);
   }
 
   @Override
@@ -80,7 +82,7 @@ final class CelloHand implements ThumbPositionHand {
     ImmutableList.Builder<Placement> found = ImmutableList.builder();
     for (Frame frame : frames) {
       if (frame.shape() == Shape.THUMB) {
-        if (wide || inLine(frame)) {
+        if (wide || forSingleNotes(frame)) {
           thumb.add(string, semitones, frame, found);
         }
         continue;
@@ -104,7 +106,7 @@ final class CelloHand implements ThumbPositionHand {
     return found.build();
   }
 
-  /** In a chord the fourth finger can be drawn in beside the third. */
+  /** In a chord, the fourth finger can be placed a semitone lower, beside the third. */
   private static boolean drawnIn(Frame frame, int finger, int semitones, boolean wide) {
     return wide
         && finger == 4
@@ -113,7 +115,7 @@ final class CelloHand implements ThumbPositionHand {
         && semitones == frame.first() + 2;
   }
 
-  /** Millimetres of stretch with which the finger takes the place, or -1 where it does not. */
+  /** Stretch in millimetres of the finger at that place, or -1 if it cannot stop there. */
   private double stretch(Frame frame, int finger, int semitones) {
     int rest = (int) frame.first();
     if (rest > LAST_NECK_SEMITONE) {
@@ -137,8 +139,9 @@ final class CelloHand implements ThumbPositionHand {
     if (semitones != place) {
       return -1;
     }
-    // The open hand is charged on the fingers that make it: the first, or third and fourth. The
-    // second falls by itself where it opens, so that D, E and F♯ go 1-2-4 and not 1-3-4.
+    // The stretch of an extended hand counts for the fingers that make the extension: the first, or
+    // the third and fourth. It does not count for the second, so that D, E, F♯ is played 1-2-4, not
+    // 1-3-4.
     return switch (frame.shape()) {
       case LETTERS, CLOSED, THUMB -> 0;
       case EXTENDED_BACK -> finger == 1 ? Geometry.span(stringLength, semitones, rest) : 0;
@@ -148,14 +151,15 @@ final class CelloHand implements ThumbPositionHand {
   }
 
   /**
-   * The same open hand is 1st extended back for A♭ and half extended forward for G♯: the letter
-   * under first, second and fourth finger tells which.
+   * Whether the spelling belongs to another frame with the same hand. The same extended hand is 1st
+   * position extended back for A♭, and half position extended forward for G♯; the letters of the
+   * first, second and fourth finger decide.
    */
   private static boolean respelled(Frame frame, int finger, int letters) {
     if (frame.shape() == Shape.CLOSED || finger == 3) {
       return false;
     }
-    int number = frame.position().halves() / 2;
+    int number = frame.position().number();
     int expected = finger == 1 ? number : finger == 2 ? number + 1 : number + 2;
     return letters != expected;
   }

@@ -10,14 +10,14 @@ import fingering.tables.Position;
 import java.util.Optional;
 
 /**
- * The fingerboard as a picture, before it is drawn: where the notes lie, which finger takes them,
- * and which of them ring with an open string.
+ * The content of a fingerboard chart: the notes, the fingers that stop them, and the open strings
+ * that ring with them.
  *
  * @param instrument the instrument
- * @param key the key whose notes are named; empty where all are
- * @param hand where the hand lies; empty in a chart of the whole fingerboard
- * @param strings the strings shown, the lowest first, as they lie before the player
- * @param rows the open strings, then the stopped places from the nut toward the bridge
+ * @param key the key whose notes are named; empty if all notes are
+ * @param hand the place of the hand; empty in a chart of the whole fingerboard
+ * @param strings the strings shown, lowest first
+ * @param rows the open strings, then the stopped places from the nut to the bridge
  */
 public record Chart(
     Instrument instrument,
@@ -27,24 +27,24 @@ public record Chart(
     ImmutableList<Row> rows) {
 
   /**
-   * Where the hand lies.
+   * The place of the hand.
    *
    * @param position the position
-   * @param remark what players add to its name: lowered, raised; often empty
-   * @param semitones semitones from the open string to the first finger, or to the thumb where it
-   *     lies on the strings, to the nearest whole one
-   * @param others the other places of the same position, in the same measure
+   * @param remark the addition to its name, such as lowered or raised; empty if there is none
+   * @param semitones semitones from the open string to the first finger, or to the thumb in thumb
+   *     position, rounded
+   * @param others the other places of the same position, as semitones
    */
   public record HandPlace(
       Position position, String remark, int semitones, ImmutableList<Integer> others) {}
 
   /**
-   * One place across all strings.
+   * One place on all strings.
    *
-   * @param semitones semitones above the open strings, from 0
+   * @param semitones semitones above the open strings, 0 or more
    * @param millimetres distance from the nut
-   * @param positions the positions whose first finger marks this place, to the nearest semitone
-   * @param cells the notes, in the order of the strings
+   * @param positions the positions whose first finger is here, to the nearest semitone
+   * @param cells the notes, one for each string in order
    */
   public record Row(
       int semitones,
@@ -57,17 +57,17 @@ public record Chart(
    *
    * @param string the string
    * @param semitones semitones above the open string
-   * @param names its name, or both of them where no key decides; empty outside the key
-   * @param standing how it stands to the key
-   * @param fingerings what can stop it in the hand that is shown, or in every position; the easier
-   *     first
-   * @param rings the other open strings that are a unison or octaves away, the nearest first
+   * @param names its name, or both enharmonic names if there is no key; empty outside the key
+   * @param relation the relation to the key
+   * @param fingerings the fingers that can stop it with the hand at the place shown, or in all
+   *     positions; easier ones first
+   * @param rings the other open strings at the unison or octaves, nearest first
    */
   public record Cell(
       OpenString string,
       int semitones,
       ImmutableList<Pitch> names,
-      Standing standing,
+      KeyRelation relation,
       ImmutableList<Fingering> fingerings,
       ImmutableList<OpenString> rings) {
 
@@ -77,37 +77,38 @@ public record Chart(
     }
   }
 
-  /** How a note stands to the key. */
-  public enum Standing {
-    /** A note of the key; without a key, a natural note or the open string. */
+  /** The relation of a note to the key. */
+  public enum KeyRelation {
+    /** In the key; without a key, a natural note or the open string. */
     NAMED,
-    /** Without a key: a note between two natural ones, which bears the names of both. */
+    /** Without a key: a note between two natural notes, with two enharmonic names. */
     BETWEEN,
-    /** The raised sixth or seventh of a minor key. */
+    /** The raised sixth or seventh degree of a minor key. */
     RAISED,
-    /** No note of the key. */
+    /** Not in the key. */
     OUTSIDE
   }
 
   /**
-   * A finger that can take a note.
+   * A finger that can stop a note.
    *
-   * @param name the note as it is spelled for this finger
+   * @param name the spelling of the note for this finger
    * @param finger the finger
-   * @param frame the hand
-   * @param extended whether the finger reaches out of the hand at rest
+   * @param frame the hand frame
+   * @param extended whether the finger is extended
    */
   public record Fingering(Pitch name, Finger finger, Frame frame, boolean extended) {
-    /** The sign in print, with an x before it where the finger reaches: {@code 4}, {@code x4}. */
+    /** The finger as printed, with an x before it if extended: {@code 4}, {@code x4}. */
     public String symbol() {
       return (extended ? "x" : "") + finger.symbol();
     }
   }
 
   /**
-   * Draws up the chart of a fingerboard.
+   * The chart of a fingerboard.
    *
-   * @throws FingeringException if the instrument has no such position, place or string
+   * @throws FingeringException if the instrument has no such position or place
+   * @throws IllegalArgumentException if the instrument has no such string
    */
   public static Chart of(Fingerboard fingerboard, ChartRequest request) {
     return new ChartBuilder(fingerboard, request).chart();

@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Draws up one chart. */
+/** Builds one chart. */
 final class ChartBuilder {
   private final Instrument instrument;
   private final ChartRequest request;
@@ -54,11 +54,13 @@ final class ChartBuilder {
             here.get(0).remark(),
             place,
             places.keySet().stream().filter(other -> other != place).collect(toImmutableList()));
-    return new Chart(instrument, request.key(), Optional.of(hand), strings, under(strings, here));
+    return new Chart(
+        instrument, request.key(), Optional.of(hand), strings, rowsUnderHand(strings, here));
   }
 
-  /** The open strings, and the rows from the lowest to the highest that the hand covers. */
-  private ImmutableList<Row> under(ImmutableList<OpenString> strings, ImmutableList<Frame> frames) {
+  /** The open strings, and the rows from the lowest to the highest place that the hand covers. */
+  private ImmutableList<Row> rowsUnderHand(
+      ImmutableList<OpenString> strings, ImmutableList<Frame> frames) {
     int[] covered =
         IntStream.rangeClosed(1, last)
             .filter(semitones -> strings.stream().anyMatch(s -> covers(s, semitones, frames)))
@@ -71,7 +73,7 @@ final class ChartBuilder {
     return rows.build();
   }
 
-  /** Whether a finger takes the place under any name, in the key or not. */
+  /** Whether a finger can stop the place in any spelling, in the key or not. */
   private boolean covers(OpenString string, int semitones, ImmutableList<Frame> frames) {
     return ChartNotes.ALL.name(string, semitones).names().stream()
         .anyMatch(name -> !fingerings.on(string, semitones, name, frames).isEmpty());
@@ -85,15 +87,15 @@ final class ChartBuilder {
                 new Row(
                     semitones,
                     Geometry.fromNut(instrument.stringLength(), semitones),
-                    marked(semitones),
+                    positionsAt(semitones),
                     strings.stream()
                         .map(string -> cell(string, semitones, frames))
                         .collect(toImmutableList())))
         .collect(toImmutableList());
   }
 
-  /** The positions whose first finger marks a row; thumb position lies wherever the thumb does. */
-  private ImmutableList<Position> marked(int semitones) {
+  /** The positions whose first finger is in a row; thumb position can be anywhere. */
+  private ImmutableList<Position> positionsAt(int semitones) {
     return fingerings.frames().stream()
         .filter(frame -> !frame.position().equals(Position.THUMB))
         .filter(frame -> Math.round(frame.first()) == semitones)
@@ -104,15 +106,15 @@ final class ChartBuilder {
 
   private Cell cell(OpenString string, int semitones, ImmutableList<Frame> frames) {
     ChartNotes.Naming naming = notes.name(string, semitones);
-    ImmutableList<Fingering> taken =
+    ImmutableList<Fingering> found =
         naming.names().stream()
             .flatMap(name -> fingerings.on(string, semitones, name, frames).stream())
             .collect(toImmutableList());
     return new Cell(
-        string, semitones, naming.names(), naming.standing(), taken, rings(string, semitones));
+        string, semitones, naming.names(), naming.relation(), found, rings(string, semitones));
   }
 
-  /** The open strings a note can ring with; its own string cannot sound while it is stopped. */
+  /** The open strings that ring with a note. */
   private ImmutableList<OpenString> rings(OpenString string, int semitones) {
     if (semitones == 0) {
       return ImmutableList.of();
@@ -120,7 +122,7 @@ final class ChartBuilder {
     return RingingStrings.with(instrument, string.number(), string.pitch().midi() + semitones);
   }
 
-  /** The frames of a position by the place of the hand; extending it where it lies is no move. */
+  /** The frames of a position, by the place of the hand; extensions do not change the place. */
   private ImmutableSortedMap<Integer, ImmutableList<Frame>> places(Position position) {
     var places =
         fingerings.frames().stream()
@@ -158,42 +160,42 @@ final class ChartBuilder {
 
   private int place(ImmutableSortedMap<Integer, ImmutableList<Frame>> places) {
     if (request.place().isEmpty()) {
-      return usual(places);
+      return defaultPlace(places);
     }
-    int asked = request.place().getAsInt();
-    if (!places.containsKey(asked)) {
+    int requested = request.place().getAsInt();
+    if (!places.containsKey(requested)) {
       throw new FingeringException(
-          "The "
+          "In "
               + request.position().orElseThrow().display()
               + " position of the "
               + instrument.spoken()
-              + " does not lie "
-              + asked
+              + ", the hand is not "
+              + requested
               + " semitones above the open string; choose "
               + places.keySet().stream().map(Object::toString).collect(Collectors.joining(", "))
               + ".");
     }
-    return asked;
+    return requested;
   }
 
   /**
-   * The place a teacher means where nothing else is said: with the thumb, the octave; otherwise
-   * where most notes of the key, or natural notes, fall under the hand at rest. The lower of
-   * equals.
+   * The default place of a position. In thumb position, the octave. Otherwise the place where most
+   * notes of the key, or natural notes without a key, can be stopped without an extension; the
+   * lower one of several.
    */
-  private int usual(ImmutableSortedMap<Integer, ImmutableList<Frame>> places) {
+  private int defaultPlace(ImmutableSortedMap<Integer, ImmutableList<Frame>> places) {
     Comparator<Integer> better =
         request.position().orElseThrow().equals(Position.THUMB)
             ? Comparator.comparingInt(place -> Math.abs(place - Pitch.OCTAVE))
             : Comparator.comparingLong(
-                place -> -notesAtRest(Objects.requireNonNull(places.get(place))));
+                place -> -notesWithoutExtension(Objects.requireNonNull(places.get(place))));
     return places.keySet().stream().min(better).orElseThrow();
   }
 
-  private long notesAtRest(ImmutableList<Frame> frames) {
+  private long notesWithoutExtension(ImmutableList<Frame> frames) {
     return rows(instrument.strings(), frames, 1, last).stream()
         .flatMap(row -> row.cells().stream())
-        .filter(cell -> cell.standing() == Chart.Standing.NAMED)
+        .filter(cell -> cell.relation() == Chart.KeyRelation.NAMED)
         .filter(cell -> cell.fingerings().stream().anyMatch(fingering -> !fingering.extended()))
         .count();
   }

@@ -10,8 +10,9 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
-/** Which fingers of which hands take the notes of a chart, as a teacher would write them down. */
+/** The fingers for the notes of a chart, as a teacher would write them. */
 final class ChartFingerings {
   private final Fingerboard fingerboard;
 
@@ -19,26 +20,26 @@ final class ChartFingerings {
     this.fingerboard = fingerboard;
   }
 
-  /** The hands that take single notes. */
+  /** The frames for single notes. */
   ImmutableList<Frame> frames() {
-    return fingerboard.lineFrames();
+    return fingerboard.singleNoteFrames();
   }
 
-  private java.util.stream.Stream<Placement> placements(OpenString string, List<Pitch> names) {
+  private Stream<Placement> placements(OpenString string, List<Pitch> names) {
     return names.stream()
         .flatMap(name -> fingerboard.placements(name).stream())
         .filter(placement -> placement.string() == string.number() && !placement.open());
   }
 
-  /** The fingers that take a note under one of its names, by frame; those at rest first. */
+  /** The fingers for a note in one spelling, by frame; those without extension first. */
   ImmutableList<Fingering> on(
       OpenString string, int semitones, Pitch name, ImmutableList<Frame> frames) {
     ImmutableList<Placement> all =
         placements(string, ImmutableList.of(name))
             .filter(placement -> frames.contains(placement.frame()))
             .collect(toImmutableList());
-    // The key of a fingering is what a reader sees: the same finger in a closed and an open hand is
-    // one.
+    // Readers see no difference between the same finger in a closed and an extended hand: the key
+    // leaves out the shape.
     Map<List<Object>, Fingering> fingerings = new LinkedHashMap<>();
     for (Frame frame : frames) {
       for (Placement placement : shown(string, name, frame, all)) {
@@ -60,7 +61,7 @@ final class ChartFingerings {
         name, placement.finger(), placement.frame(), extended(string, semitones, name, placement));
   }
 
-  /** Low and high belong to the hand at rest; reaching half a semitone further does not. */
+  /** Low and high fingers are not extensions; reaching half a semitone further is one. */
   private boolean extended(OpenString string, int semitones, Pitch name, Placement placement) {
     if (outward(string, name, placement)) {
       return placement.stretch() > 0;
@@ -71,14 +72,17 @@ final class ChartFingerings {
     }
     if (placement.frame().shape() == Frame.Shape.EXTENDED_FORWARD
         && placement.finger() == Finger.SECOND) {
-      return true; // it falls by itself there, but not where the closed hand has it
+      return true; // it moves with the hand, so its stretch is 0, but it is away from its usual
+      // place
     }
     double semitone =
         Geometry.span(fingerboard.instrument().stringLength(), semitones - 1, semitones);
     return placement.stretch() > semitone / 2;
   }
 
-  /** Of the placements in a frame those worth showing: where letters count, the letter's finger. */
+  /**
+   * The placements in a frame to show: on violin and viola only that of the finger for the letter.
+   */
   private static ImmutableList<Placement> shown(
       OpenString string, Pitch name, Frame frame, ImmutableList<Placement> all) {
     ImmutableList<Placement> here =
@@ -90,7 +94,7 @@ final class ChartFingerings {
           Comparator.comparing(placement -> placement.finger().number()), here);
     }
     if (frame.shape() != Frame.Shape.LETTERS) {
-      // Where two fingers share a place, the lower one is the stand-in: 3 for 4 on the bass.
+      // If two fingers can stop a place, the lower one is the substitute: 3 for 4 on the bass.
       return ImmutableList.sortedCopyOf(Comparator.comparing(Placement::finger).reversed(), here);
     }
     return here.stream()
@@ -103,13 +107,13 @@ final class ChartFingerings {
         .orElse(ImmutableList.of());
   }
 
-  /** Whether a first or fourth finger reaches for the letter beyond its own. */
+  /** Whether a first or fourth finger reaches outward for a letter that is not its own. */
   private static boolean outward(OpenString string, Pitch name, Placement placement) {
     if (placement.frame().shape() != Frame.Shape.LETTERS || !placement.respelled()) {
       return false;
     }
     int letters = name.letterNumber() - string.pitch().letterNumber();
-    int own = placement.frame().position().halves() / 2 + placement.finger().number() - 1;
+    int own = placement.frame().position().number() + placement.finger().number() - 1;
     return switch (placement.finger()) {
       case FIRST -> letters < own;
       case FOURTH -> letters > own;

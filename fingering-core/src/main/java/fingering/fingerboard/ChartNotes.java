@@ -1,16 +1,19 @@
 package fingering.fingerboard;
 
 import com.google.common.collect.ImmutableList;
-import fingering.fingerboard.Chart.Standing;
+import fingering.fingerboard.Chart.KeyRelation;
 import fingering.tables.Key;
 import fingering.tables.Letter;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
 import java.util.Optional;
 
-/** How the notes of a chart are named: as the key spells them, or by their natural neighbours. */
+/**
+ * Names of the notes of a chart: in the spelling of the key, or from the neighbouring natural
+ * notes.
+ */
 final class ChartNotes {
-  /** Every note, in no key. */
+  /** All notes, without a key. */
   static final ChartNotes ALL = new ChartNotes(Optional.empty());
 
   private final Optional<Key> key;
@@ -19,10 +22,10 @@ final class ChartNotes {
     this.key = key;
   }
 
-  /** The names of a note, and how it stands to the key. */
-  record Naming(ImmutableList<Pitch> names, Standing standing) {
-    private static Naming of(Pitch name, Standing standing) {
-      return new Naming(ImmutableList.of(name), standing);
+  /** The names of a note, and its relation to the key. */
+  record Naming(ImmutableList<Pitch> names, KeyRelation relation) {
+    private static Naming of(Pitch name, KeyRelation relation) {
+      return new Naming(ImmutableList.of(name), relation);
     }
   }
 
@@ -31,28 +34,28 @@ final class ChartNotes {
     if (key.isPresent()) {
       return inKey(key.get(), midi);
     }
-    return semitones == 0 ? Naming.of(string.pitch(), Standing.NAMED) : natural(midi);
+    return semitones == 0 ? Naming.of(string.pitch(), KeyRelation.NAMED) : natural(midi);
   }
 
   private static Naming inKey(Key key, int midi) {
     return key.spelled(midi)
-        .map(pitch -> Naming.of(pitch, Standing.NAMED))
-        .or(() -> key.spelledRaised(midi).map(pitch -> Naming.of(pitch, Standing.RAISED)))
-        .orElse(new Naming(ImmutableList.of(), Standing.OUTSIDE));
+        .map(pitch -> Naming.of(pitch, KeyRelation.NAMED))
+        .or(() -> key.spelledRaised(midi).map(pitch -> Naming.of(pitch, KeyRelation.RAISED)))
+        .orElse(new Naming(ImmutableList.of(), KeyRelation.OUTSIDE));
   }
 
   private static Naming natural(int midi) {
     return altered(midi, 0)
-        .map(pitch -> Naming.of(pitch, Standing.NAMED))
+        .map(pitch -> Naming.of(pitch, KeyRelation.NAMED))
         .orElseGet(
             () ->
                 new Naming(
                     ImmutableList.of(
                         altered(midi, 1).orElseThrow(), altered(midi, -1).orElseThrow()),
-                    Standing.BETWEEN));
+                    KeyRelation.BETWEEN));
   }
 
-  /** The note of that MIDI number whose letter is altered so; empty where no letter fits. */
+  /** The note with that MIDI number and that alteration; empty if there is none. */
   private static Optional<Pitch> altered(int midi, int alter) {
     int natural = midi - alter;
     for (Letter letter : Letter.values()) {

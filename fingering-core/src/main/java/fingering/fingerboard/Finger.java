@@ -2,7 +2,7 @@ package fingering.fingerboard;
 
 import fingering.tables.FingeringException;
 
-/** What stops the string: nothing, one of the four fingers, or the thumb. */
+/** The finger that stops a string, the thumb, or none for an open string. */
 public enum Finger {
   OPEN("0", 0),
   FIRST("1", 1),
@@ -20,9 +20,10 @@ public enum Finger {
   }
 
   /**
-   * The finger of that number, 1 to 4.
+   * The finger with that number.
    *
-   * @throws FingeringException if there is none
+   * @param number 1 to 4
+   * @throws FingeringException if there is no such finger
    */
   public static Finger of(int number) {
     return switch (number) {
@@ -34,12 +35,12 @@ public enum Finger {
     };
   }
 
-  /** The sign in print: 0 for open, 1 to 4, T for the thumb. */
+  /** The printed symbol: 0 for an open string, 1 to 4, or T for the thumb. */
   public String symbol() {
     return symbol;
   }
 
-  /** 1 to 4 for a finger, 0 for an open string and for the thumb. */
+  /** The number: 1 to 4 for a finger, 0 for an open string and for the thumb. */
   public int number() {
     return number;
   }

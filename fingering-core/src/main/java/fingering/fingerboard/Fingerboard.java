@@ -8,7 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** An instrument under the hand: every placement of a pitch on every string. */
+/** The fingerboard of an instrument for a certain hand: finds the placements of a pitch. */
 public final class Fingerboard {
   private final Instrument instrument;
   private final HandModel hand;
@@ -20,12 +20,12 @@ public final class Fingerboard {
     harmonics = new Harmonics(instrument, hand);
   }
 
-  /** The fingerboard of an instrument under a medium hand of its school. */
+  /** The fingerboard of an instrument for a medium-sized hand. */
   public static Fingerboard of(Instrument instrument) {
     return of(instrument, LeftHand.MEDIUM);
   }
 
-  /** The fingerboard of an instrument under a player's hand. */
+  /** The fingerboard of an instrument for a certain hand. */
   public static Fingerboard of(Instrument instrument, LeftHand hand) {
     return new Fingerboard(
         instrument,
@@ -41,38 +41,40 @@ public final class Fingerboard {
     return instrument;
   }
 
-  /** The hand frames, from the nut upward, thumb position last. */
+  /** All hand frames from the nut up, thumb position last. */
   public ImmutableList<Frame> frames() {
     return hand.frames();
   }
 
-  /** The frames that serve single notes, in the same order; the others only serve double stops. */
-  public ImmutableList<Frame> lineFrames() {
-    return hand.frames().stream().filter(hand::inLine).collect(ImmutableList.toImmutableList());
+  /** The frames for single notes, in the same order; the others are for double stops only. */
+  public ImmutableList<Frame> singleNoteFrames() {
+    return hand.frames().stream()
+        .filter(hand::forSingleNotes)
+        .collect(ImmutableList.toImmutableList());
   }
 
   /**
-   * Every playable placement of a sounding pitch, by string from the highest, then by frame and
-   * finger. An open string has one for each frame, since the hand stays where it is. Empty where
-   * the pitch lies out of range.
+   * All placements of a sounding pitch, by string from the highest, then by frame and finger. An
+   * open string has one placement for each frame, because the hand can be anywhere. Empty if the
+   * pitch is out of range.
    */
   public ImmutableList<Placement> placements(Pitch sounding) {
     return placements(PitchRequest.of(sounding), false);
   }
 
-  /** The placements of what a note asks for, ordered as above. */
+  /** All placements of a note, in the same order. */
   public ImmutableList<Placement> placements(PitchRequest note) {
     return placements(note, false);
   }
 
-  /** The placements as above, with the wide reaches that only double stops ask for. */
+  /** The same, with the wide stretches of double stops if {@code wide} is set. */
   ImmutableList<Placement> placements(PitchRequest note, boolean wide) {
     if (note.harmonic().isPresent()) {
-      ImmutableList<Placement> touched = harmonics.placements(note.pitch(), note.harmonic().get());
-      if (!touched.isEmpty()) {
-        return touched;
+      ImmutableList<Placement> touching = harmonics.placements(note.pitch(), note.harmonic().get());
+      if (!touching.isEmpty()) {
+        return touching;
       }
-      // What lies on no node can still be stopped, an emergency every player knows.
+      // A pitch that is at no node can still be stopped, as players do if a harmonic is impossible.
     }
     ImmutableList.Builder<Placement> found = ImmutableList.builder();
     for (OpenString string : instrument.strings()) {
@@ -80,13 +82,16 @@ public final class Fingerboard {
       found.addAll(hand.stopped(string, note.pitch(), wide));
     }
     ImmutableList<Placement> all = found.build();
-    // At the very end of the fingerboard no finger is left above; the plan still has to go on.
-    boolean plucked = note.leftPlucked() && all.stream().anyMatch(Fingerboard::plucks);
+    // At the end of the fingerboard the fourth finger may be the only one, with none left to pluck.
+    // Keep its placements then: a plan without the plucking finger is better than none.
+    boolean plucking = note.leftPlucked() && all.stream().anyMatch(Fingerboard::canPluck);
     return all.stream()
-        .filter(placement -> !plucked || plucks(placement))
+        .filter(placement -> !plucking || canPluck(placement))
         .map(
             placement ->
-                note.trill().map(upper -> trilled(placement, upper, wide)).orElse(placement))
+                note.trill()
+                    .map(upper -> withTrillFinger(placement, upper, wide))
+                    .orElse(placement))
         .collect(ImmutableList.toImmutableList());
   }
 
@@ -97,42 +102,42 @@ public final class Fingerboard {
     }
     int semitones = pitch.midi() - string.pitch().midi();
     for (Frame frame : hand.frames()) {
-      if (wide || hand.inLine(frame)) {
+      if (wide || hand.forSingleNotes(frame)) {
         found.add(Placement.open(string.number(), semitones, instrument.stringLength(), frame));
       }
     }
   }
 
-  /** Whether a finger above is left to pluck. */
-  private static boolean plucks(Placement placement) {
+  /** Whether a higher finger is free to pluck the string. */
+  private static boolean canPluck(Placement placement) {
     return placement.finger() != Finger.FOURTH;
   }
 
-  /**
-   * The placement with the finger that beats the upper note from the same frame, if there is one.
-   */
-  private Placement trilled(Placement placement, Pitch upper, boolean wide) {
+  /** The placement with the finger that trills from the same frame, if there is one. */
+  private Placement withTrillFinger(Placement placement, Pitch upper, boolean wide) {
     OpenString string = instrument.string(placement.string());
-    Optional<Finger> beats =
+    Optional<Finger> trills =
         hand.stopped(string, upper, wide).stream()
             .filter(above -> above.frame().index() == placement.frame().index())
             .map(Placement::finger)
             .filter(finger -> finger.number() > placement.finger().number())
             .min(Comparator.comparingInt(Finger::number));
-    return beats.map(placement::trilling).orElse(placement);
+    return trills.map(placement::trilling).orElse(placement);
   }
 
   /**
-   * Whether a frame makes sense for these placements: the low thumb only where thumb and finger
-   * stop, or one of them touches an artificial harmonic above the other.
+   * Whether these placements may use a frame. The thumb below its range for single notes is allowed
+   * only together with a finger on another string, or for an artificial harmonic.
    */
-  boolean needs(Frame frame, List<Placement> together) {
-    return hand.inLine(frame)
+  boolean allows(Frame frame, List<Placement> together) {
+    return hand.forSingleNotes(frame)
         || (together.stream().anyMatch(p -> p.finger() == Finger.THUMB)
             && together.stream().anyMatch(p -> p.finger().number() > 0 || p.touch().isPresent()));
   }
 
-  /** Whether two placements can be held at once: different strings, one frame, within reach. */
+  /**
+   * Whether two placements can be held together: on different strings, in one frame, within reach.
+   */
   boolean together(Placement a, Placement b) {
     if (a.string() == b.string() || a.frame().index() != b.frame().index()) {
       return false;

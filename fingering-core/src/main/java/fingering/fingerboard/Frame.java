@@ -4,15 +4,15 @@ import fingering.tables.Position;
 import java.util.OptionalInt;
 
 /**
- * A hand frame: where the hand stands, at rest, before any finger stretches or draws back.
+ * A hand frame: a place and shape of the hand, before any finger stretches.
  *
- * @param index index among the frames of its hand, from 0
- * @param position the position's name
- * @param remark what players add to the name: lowered, raised, behind the nut; often empty
- * @param first place of the first finger of the hand at rest, in semitones above the open string
- * @param share the same place as a share of the length of the string from the nut, 0 to 1
- * @param highest place of the highest finger as the frame is shaped, in semitones
- * @param shape whether the hand is closed, extended, or has its thumb on the string
+ * @param index index among the frames of the hand, from 0
+ * @param position the position
+ * @param remark the addition to its name: lowered, raised, behind the nut; empty if there is none
+ * @param first place of the first finger, in semitones above the open string
+ * @param share the same place as a fraction of the string length, from the nut; below 0 behind it
+ * @param highest place of the highest finger, in semitones above the open string
+ * @param shape the shape of the hand
  */
 public record Frame(
     int index,
@@ -23,44 +23,44 @@ public record Frame(
     double highest,
     Shape shape) {
 
-  /** In thumb position the first finger at rest lies this many semitones above the thumb. */
+  /** Semitones from the thumb to the first finger in thumb position. */
   static final int THUMB_TO_FIRST = 2;
 
-  /** The shape of the hand in its frame. */
+  /** The shape of the hand. */
   public enum Shape {
-    /** A letter a finger, each finger low or high as the letter asks: violin and viola. */
+    /** One letter for each finger, low or high depending on the accidental: violin and viola. */
     LETTERS,
-    /** The hand as it falls, each finger in one place: cello and double bass. */
+    /** Closed, each finger at one place: cello and double bass. */
     CLOSED,
-    /** The first finger reaches back, the others stay. */
+    /** Backward extension: the first finger reaches back, the others stay. */
     EXTENDED_BACK,
-    /** The second to fourth finger and the thumb move forward, the first stays. */
+    /** Forward extension: the second to fourth finger and the thumb move up, the first stays. */
     EXTENDED_FORWARD,
-    /** The thumb lies on the string, the first to third finger above it. */
+    /** Thumb position: the thumb is on the string, the first to third finger above it. */
     THUMB
   }
 
   /**
-   * Whether the hand has to shift to come from this frame into the other. Opening or closing the
-   * hand where it stands is no shift; bringing the thumb up or taking it down is one.
+   * Whether the hand must shift from this frame to the other. An extension is not a shift; placing
+   * the thumb on the string, or taking it off, is one.
    */
   public boolean shiftsTo(Frame other) {
     return first != other.first || (shape == Shape.THUMB) != (other.shape == Shape.THUMB);
   }
 
-  /** Semitones from the first to the highest finger at rest. */
+  /** Semitones from the first to the highest finger. */
   public double span() {
     return highest - first;
   }
 
-  /** Semitones of the thumb above the open string, where it lies on the string. */
+  /** Place of the thumb, in semitones above the open string; empty unless in thumb position. */
   public OptionalInt thumb() {
     return shape == Shape.THUMB
         ? OptionalInt.of((int) first - THUMB_TO_FIRST)
         : OptionalInt.empty();
   }
 
-  /** The name as musicians say it, with what they add: {@code 2nd lowered}. */
+  /** The name as musicians say it, with the remark: {@code 2nd lowered}. */
   public String display() {
     return remark.isEmpty() ? position.display() : position.display() + " " + remark;
   }

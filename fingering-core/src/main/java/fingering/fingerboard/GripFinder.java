@@ -11,48 +11,47 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /**
- * Every grip with which the hand can take a moment of music. Moments that ask for the same get one
- * and the same list. Safe for use by many threads.
+ * Finds the possible grips for a moment. Results are cached: moments with the same notes get the
+ * same list object. Safe for use by many threads.
  */
 public final class GripFinder {
   private final Fingerboard fingerboard;
   private final Map<PitchRequest, ImmutableList<Placement>> placements = new ConcurrentHashMap<>();
   private final Map<PitchRequest, ImmutableList<Placement>> widePlacements =
       new ConcurrentHashMap<>();
-  private final Map<PitchRequest, ImmutableList<Grip>> alone = new ConcurrentHashMap<>();
-  private final Map<Together, ImmutableList<Grip>> together = new ConcurrentHashMap<>();
-
+  private final Map<PitchRequest, ImmutableList<Grip>> single = new ConcurrentHashMap<>();
+  private final Map<Chord, ImmutableList<Grip>> chords = new ConcurrentHashMap<>();
   private final Map<List<PitchRequest>, ImmutableList<Grip>> divided = new ConcurrentHashMap<>();
 
-  /** Notes that one hand holds; plucked ones need not lie on neighbouring strings. */
-  private record Together(List<PitchRequest> notes, boolean anyStrings) {}
+  /** Notes to hold together; bowed ones must be on adjacent strings, plucked ones on any. */
+  private record Chord(List<PitchRequest> notes, boolean anyStrings) {}
 
-  /** A finder for one fingerboard; it remembers what it has found. */
+  /** A finder for a fingerboard, with an empty cache. */
   public GripFinder(Fingerboard fingerboard) {
     this.fingerboard = fingerboard;
   }
 
   /**
-   * The grips of a moment, a placement for each of its {@link Moment#sounding() sounding} notes; of
-   * the struck notes alone, with the held ones let go, where nothing else can be held; and where no
-   * hand can take even those together, {@link Grip#divided() divided} ones. Empty only where a note
-   * lies out of range.
+   * The grips for all {@link Moment#sounding() sounding} notes of a moment. If there are none, the
+   * grips for the {@link Moment#starting() starting} notes, with the held notes released. If there
+   * are none either, {@link Grip#divided() divided} grips for the starting notes. Empty only if a
+   * note is out of range.
    */
   public ImmutableList<Grip> grips(Moment moment) {
     if (moment.held().isEmpty() && moment.starting().size() == 1) {
-      return alone.computeIfAbsent(
+      return single.computeIfAbsent(
           PitchRequest.of(moment.starting().get(0)), note -> compute(List.of(note), false));
     }
-    ImmutableList<Grip> all = grips(soundings(moment.sounding()), moment.pizzicato());
+    ImmutableList<Grip> all = grips(requests(moment.sounding()), moment.pizzicato());
     if (all.isEmpty() && !moment.held().isEmpty()) {
-      all = grips(soundings(moment.starting()), moment.pizzicato());
+      all = grips(requests(moment.starting()), moment.pizzicato());
     }
     return all.isEmpty()
-        ? divided.computeIfAbsent(soundings(moment.starting()), this::divided)
+        ? divided.computeIfAbsent(requests(moment.starting()), this::divided)
         : all;
   }
 
-  private static List<PitchRequest> soundings(List<Note> notes) {
+  private static List<PitchRequest> requests(List<Note> notes) {
     return notes.stream().map(PitchRequest::of).collect(Collectors.toList());
   }
 
@@ -65,8 +64,8 @@ public final class GripFinder {
   }
 
   private ImmutableList<Grip> grips(List<PitchRequest> notes, boolean pizzicato) {
-    return together.computeIfAbsent(
-        new Together(notes, pizzicato), asked -> compute(asked.notes, asked.anyStrings));
+    return chords.computeIfAbsent(
+        new Chord(notes, pizzicato), chord -> compute(chord.notes, chord.anyStrings));
   }
 
   private ImmutableList<Grip> compute(List<PitchRequest> notes, boolean anyStrings) {
@@ -79,28 +78,28 @@ public final class GripFinder {
 
   private void extend(
       List<PitchRequest> notes,
-      List<Placement> taken,
+      List<Placement> chosen,
       boolean anyStrings,
       ImmutableList.Builder<Grip> found) {
-    if (taken.size() == notes.size()) {
-      if ((anyStrings || neighbours(taken)) && fingerboard.needs(taken.get(0).frame(), taken)) {
-        found.add(new Grip(ImmutableList.copyOf(taken), taken.get(0).frame(), false));
+    if (chosen.size() == notes.size()) {
+      if ((anyStrings || adjacent(chosen)) && fingerboard.allows(chosen.get(0).frame(), chosen)) {
+        found.add(new Grip(ImmutableList.copyOf(chosen), chosen.get(0).frame(), false));
       }
       return;
     }
-    PitchRequest note = notes.get(taken.size());
+    PitchRequest note = notes.get(chosen.size());
     for (Placement next : notes.size() > 1 ? widePlacements(note) : placements(note)) {
-      if (taken.stream().allMatch(earlier -> fingerboard.together(earlier, next))) {
-        taken.add(next);
-        extend(notes, taken, anyStrings, found);
-        taken.remove(taken.size() - 1);
+      if (chosen.stream().allMatch(earlier -> fingerboard.together(earlier, next))) {
+        chosen.add(next);
+        extend(notes, chosen, anyStrings, found);
+        chosen.remove(chosen.size() - 1);
       }
     }
   }
 
-  /** The bow takes strings that lie side by side. */
-  private static boolean neighbours(List<Placement> taken) {
-    int[] strings = taken.stream().mapToInt(Placement::string).sorted().toArray();
+  /** Whether the strings are adjacent, so that the bow can play them together. */
+  private static boolean adjacent(List<Placement> chosen) {
+    int[] strings = chosen.stream().mapToInt(Placement::string).sorted().toArray();
     return strings[strings.length - 1] - strings[0] == strings.length - 1;
   }
 

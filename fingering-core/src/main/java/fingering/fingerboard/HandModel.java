@@ -4,57 +4,61 @@ import com.google.common.collect.ImmutableList;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
 
-/** A school of the left hand: the frames there are, and what each finger can stop in them. */
+/** A model of the left hand on an instrument: its frames, and the places each finger can stop. */
 interface HandModel {
-  /** The frames, from the nut upward. */
+  /** The frames, from the nut up. */
   ImmutableList<Frame> frames();
 
   /**
-   * Whether the frame serves every kind of note; otherwise, as the thumb far down the neck, only
-   * grips that need the thumb itself.
+   * Whether the frame can be used for single notes. Otherwise it is thumb position low on the neck,
+   * only for grips that need the thumb.
    */
-  default boolean inLine(Frame frame) {
+  default boolean forSingleNotes(Frame frame) {
     return true;
   }
 
   /**
-   * The stopped placements of a sounding pitch on a string; empty where it cannot be stopped.
+   * The stopped placements of a sounding pitch on a string; empty if it cannot be stopped.
    *
-   * @param wide whether to reach as far as the hand can with another finger down, not as far only
-   *     as a line would have it
+   * @param wide whether to include the wide stretches of double stops
    */
   ImmutableList<Placement> stopped(OpenString string, Pitch pitch, boolean wide);
 
   /**
-   * The placements with which a finger can touch the string at a place, ordinary ones of which the
-   * touch is still to be told. A finger that only touches may reach further than one that stops.
+   * The placements in which a finger can touch a string at a place, without their {@link
+   * Placement#touch() touch}. A touching finger may reach further than a stopping one.
    *
-   * @param place semitones above the open string, not always whole
+   * @param place semitones above the open string, not necessarily whole
    */
   default ImmutableList<Placement> touching(OpenString string, double place) {
     return stopped(string, string.above((int) Math.round(place)), false);
   }
 
-  /** Millimetres that lie within reach of the fingers of an artificial harmonic. */
+  /**
+   * The reach for an artificial harmonic, in millimetres; 0 if that finger cannot stop one.
+   *
+   * @param stops the finger that stops the note
+   */
   double reach(Finger stops);
 
-  /** Whether two stopped placements of one frame can be held together on two strings. */
+  /** Whether two stopped placements in one frame, on two strings, can be held together. */
   default boolean together(Placement a, Placement b) {
     if (a.finger() == b.finger()) {
-      // One finger across two neighbouring strings stops a fifth or a fourth: the same place on
-      // both.
+      // One finger can bar two adjacent strings at the same place.
       return a.semitones() == b.semitones() && Math.abs(a.string() - b.string()) == 1;
     }
     return a.finger().number() < b.finger().number() ? holds(a, b) : holds(b, a);
   }
 
-  /** Whether two different fingers can be held together, the lower finger first. */
+  /** Whether two different fingers can stop together, the lower finger first. */
   default boolean holds(Placement low, Placement high) {
     return high.semitones() > low.semitones() || sideBySide(low, high);
   }
 
   /**
-   * The share of the reach that two fingers span, by how many fingers lie apart (common practice).
+   * The fraction of the reach that two fingers can span (common practice, no source).
+   *
+   * @param apart difference of the finger numbers
    */
   static double share(int apart) {
     return switch (apart) {
@@ -65,8 +69,8 @@ interface HandModel {
   }
 
   /**
-   * Whether neighbouring fingers stand in one place with a string between them, as in chords; on
-   * strings that lie side by side one finger would take both.
+   * Whether neighbouring fingers stop the same place with at least one string between them, as in
+   * chords. On adjacent strings, one finger would bar both.
    */
   static boolean sideBySide(Placement low, Placement high) {
     return high.semitones() == low.semitones()

@@ -9,12 +9,12 @@ import fingering.tables.Pitch;
 import java.util.Comparator;
 import java.util.Optional;
 
-/** Where harmonics lie: nodes at k/n of the sounding string, not at tempered places. */
+/** Finds the placements of harmonics, at nodes k/n of the sounding string. */
 final class Harmonics {
-  /** A partial further than this from the note's tempered pitch is another note, in semitones. */
+  /** Largest difference between a partial and the tempered pitch of its note, in semitones. */
   private static final double IN_TUNE = 0.25;
 
-  /** Semitones of the touch that players use where only the sound is printed: a fourth. */
+  /** Interval of the touched note if only the sounding pitch is printed: a fourth, in semitones. */
   private static final int TOUCHED_FOURTH = 5;
 
   private final Instrument instrument;
@@ -25,15 +25,15 @@ final class Harmonics {
     this.hand = hand;
   }
 
-  /** Every way to touch a harmonic; empty where it lies on no node within reach. */
+  /** All placements of a harmonic; empty if no suitable node is within reach. */
   ImmutableList<Placement> placements(Pitch sounding, Harmonic harmonic) {
     if (harmonic.kind() == Harmonic.Kind.ARTIFICIAL) {
       int above = harmonic.touched().orElseThrow().midi() - harmonic.stopped().orElseThrow().midi();
       return artificial(harmonic.stopped().get(), above);
     }
     ImmutableList<Placement> natural = natural(sounding, harmonic);
-    // A circle over a note that no open string has among its partials: a touched fourth above the
-    // note two octaves below is how players make it.
+    // A circle above a note that is no partial of an open string: players stop the note two octaves
+    // below and touch the fourth above it.
     return natural.isEmpty()
             && harmonic.touched().isEmpty()
             && sounding.midi() - 2 * Pitch.OCTAVE > instrument.lowest().midi()
@@ -62,8 +62,8 @@ final class Harmonics {
 
   private static boolean fits(
       Node node, OpenString string, Pitch sounding, Optional<Pitch> touched) {
-    double off = string.pitch().midi() + node.sounds() - sounding.midi();
-    return Math.abs(off) < IN_TUNE
+    double difference = string.pitch().midi() + node.sounds() - sounding.midi();
+    return Math.abs(difference) < IN_TUNE
         && touched.map(t -> near(t.midi() - string.pitch().midi(), node)).orElse(true);
   }
 
@@ -87,8 +87,8 @@ final class Harmonics {
     ImmutableList.Builder<Placement> found = ImmutableList.builder();
     for (OpenString string : instrument.strings()) {
       for (Placement base : hand.stopped(string, stopped, true)) {
-        double left = instrument.stringLength() - base.millimetres();
-        double touched = base.millimetres() + node.get().millimetres(left);
+        double remaining = instrument.stringLength() - base.millimetres();
+        double touched = base.millimetres() + node.get().millimetres(remaining);
         if (touched - base.millimetres() <= hand.reach(base.finger())) {
           Finger above = base.finger() == Finger.THUMB ? Finger.THIRD : Finger.FOURTH;
           found.add(base.touching(new HarmonicTouch(above, touched, node.get().partial())));

@@ -4,12 +4,18 @@ import com.google.common.collect.ImmutableList;
 import fingering.tables.OpenString;
 
 /**
- * Where fingers of cello and double bass touch without stopping: wherever they can stop, and from
- * the neck the third or fourth finger further up, as far as the hand reaches. So the third takes
- * the octave harmonic from below (F. Simandl, New Method for the Double Bass, from memory).
+ * The placements in which fingers of cello and double bass can touch a harmonic node: all stopped
+ * placements, and in the neck positions also the third or fourth finger further up, within the
+ * reach of the hand. This includes the octave harmonic touched by the third finger from below (F.
+ * Simandl, New Method for the Double Bass, from memory).
+ *
+ * @param frames the frames of the hand
+ * @param stringLength length of the open string in millimetres
+ * @param reach reach from first to fourth finger in millimetres
  */
 record NeckTouch(ImmutableList<Frame> frames, double stringLength, double reach) {
 
+  /** See {@link HandModel#touching}. */
   ImmutableList<Placement> touching(HandModel hand, OpenString string, double place) {
     int semitones = (int) Math.round(place);
     ImmutableList<Placement> stopped = hand.stopped(string, string.above(semitones), false);
@@ -40,7 +46,7 @@ record NeckTouch(ImmutableList<Frame> frames, double stringLength, double reach)
     return found.build();
   }
 
-  /** Millimetres from first finger, or thumb, to the finger that touches above it. */
+  /** See {@link HandModel#reach}. */
   double reach(Finger stops) {
     return switch (stops) {
       case FIRST -> reach;

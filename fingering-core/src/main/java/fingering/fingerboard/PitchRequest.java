@@ -6,22 +6,22 @@ import fingering.tables.Pitch;
 import java.util.Optional;
 
 /**
- * What the left hand has to make sound: as much of a note as decides where it can be taken.
+ * The properties of a note that determine its placements.
  *
  * @param pitch the sounding pitch
- * @param trill the sounding upper note of a trill
- * @param harmonic how it is a harmonic; empty for an ordinary note
- * @param leftPlucked whether the left hand has to pluck it too
+ * @param trill the sounding upper note of a trill; empty if there is none
+ * @param harmonic the harmonic; empty for an ordinary note
+ * @param leftPlucked whether the left hand plucks it
  */
 public record PitchRequest(
     Pitch pitch, Optional<Pitch> trill, Optional<Harmonic> harmonic, boolean leftPlucked) {
 
-  /** An ordinary note of that sounding pitch. */
+  /** An ordinary note with that sounding pitch. */
   public static PitchRequest of(Pitch pitch) {
     return new PitchRequest(pitch, Optional.empty(), Optional.empty(), false);
   }
 
-  /** What a note of the music asks for. */
+  /** The properties of a note. */
   public static PitchRequest of(Note note) {
     return new PitchRequest(
         note.sounding(), note.marks().trill(), note.marks().harmonic(), note.marks().leftPlucked());

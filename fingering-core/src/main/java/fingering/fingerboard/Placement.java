@@ -4,19 +4,20 @@ import fingering.music.Marks;
 import java.util.Optional;
 
 /**
- * One playable way to sound one note.
+ * A string and finger for one note, in a hand frame.
  *
- * @param string number of the string, 1 being the highest
- * @param finger what stops it; for a natural harmonic the finger that touches
- * @param semitones semitones of the finger's place above the open string, 0 when open, below 0 on
- *     an extension behind the nut
- * @param frame the hand frame in which it is played; an open string keeps the frame the hand is in
- * @param millimetres distance of the finger's place from the nut
- * @param stretch millimetres by which the finger reaches beyond where the frame lets it fall
- * @param respelled whether the finger takes the note under a neighbouring letter's name (A♭ by the
- *     finger that has G♯)
+ * @param string number of the string, 1 for the highest
+ * @param finger the stopping finger; the touching finger for a natural harmonic; {@link
+ *     Finger#OPEN} for an open string
+ * @param semitones place of the finger in semitones above the open string: 0 if open, below 0 on an
+ *     extension behind the nut
+ * @param frame the hand frame; for an open string, the frame the hand is in
+ * @param millimetres distance of the finger from the nut, in millimetres
+ * @param stretch distance by which the finger stretches out of the frame, in millimetres
+ * @param respelled whether the note is spelled with a neighbouring letter of that of the finger: A♭
+ *     with the finger for G♯
  * @param touch the touch of a harmonic; empty for an ordinary note
- * @param trill the finger that beats the upper note of a trill; empty where there is no trill or no
+ * @param trill the finger that plays the upper note of a trill; empty if there is no trill, or no
  *     finger for it
  */
 public record Placement(
@@ -30,7 +31,7 @@ public record Placement(
     Optional<HarmonicTouch> touch,
     Optional<Finger> trill) {
 
-  /** A string that sounds from the nut, or so many semitones below it on an extension. */
+  /** An open string; below 0 semitones for the end of an extension. */
   static Placement open(int string, int semitones, double stringLength, Frame frame) {
     return new Placement(
         string,
@@ -65,13 +66,21 @@ public record Placement(
         Optional.empty());
   }
 
-  /** The same place touched for a harmonic. */
-  Placement touching(HarmonicTouch how) {
+  /** The same placement with the touch of a harmonic. */
+  Placement touching(HarmonicTouch harmonic) {
     return new Placement(
-        string, finger, semitones, frame, millimetres, stretch, respelled, Optional.of(how), trill);
+        string,
+        finger,
+        semitones,
+        frame,
+        millimetres,
+        stretch,
+        respelled,
+        Optional.of(harmonic),
+        trill);
   }
 
-  /** The same place with a finger that trills. */
+  /** The same placement with a trilling finger. */
   Placement trilling(Finger upper) {
     return new Placement(
         string,
@@ -85,18 +94,18 @@ public record Placement(
         Optional.of(upper));
   }
 
-  /** Whether it agrees with the finger and the string printed at its note, as far as they are. */
+  /** Whether it agrees with the finger and string printed at its note, if any. */
   public boolean asPrinted(Marks marks) {
     return marks.finger().map(finger.symbol()::equals).orElse(true)
         && marks.string().orElse(string) == string;
   }
 
-  /** Whether the string sounds open, from the nut or from the end of its extension. */
+  /** Whether the string is open, including the open end of an extension. */
   public boolean open() {
     return finger == Finger.OPEN;
   }
 
-  /** Whether a finger stops an ordinary note: neither open nor a harmonic. */
+  /** Whether it is an ordinary stopped note, neither open nor a harmonic. */
   public boolean stopped() {
     return finger != Finger.OPEN && touch.isEmpty();
   }

@@ -8,16 +8,16 @@ import fingering.tables.OpenString;
 import fingering.tables.Pitch;
 import java.util.Comparator;
 
-/** Which open strings a stopped note rings with: those a unison or whole octaves away. */
+/** Open strings that ring in sympathy with a stopped note, at the unison or whole octaves. */
 public final class RingingStrings {
   private RingingStrings() {}
 
   /**
-   * The open strings that ring, the nearest first; the note's own string cannot sound while it is
-   * stopped.
+   * The open strings that ring with a note, nearest first. The string of the note itself does not
+   * ring, because it is stopped.
    *
-   * @param string number of the string on which the note is stopped
-   * @param midi the note as it sounds
+   * @param string number of the string of the note
+   * @param midi MIDI number of the sounding note
    */
   public static ImmutableList<OpenString> with(Instrument instrument, int string, int midi) {
     return instrument.strings().stream()

@@ -5,51 +5,57 @@ import fingering.tables.OpenString;
 import fingering.tables.Position;
 
 /**
- * Thumb position of cello and double bass: the thumb lies across the strings like a nut, first to
- * third finger stop above it, the fourth rests.
+ * Thumb position of cello and double bass. The thumb lies across the strings like a nut, and the
+ * first to third finger stop above it. The fourth is not used.
  */
 final class ThumbPosition {
-  /** The octave, where the thumb is at home (common practice, no source). */
+  /**
+   * The lowest usual place of the thumb in single notes, in semitones (common practice, no source).
+   */
   private static final int OCTAVE = 12;
 
-  /** Where the neck ends and the thumb comes up from behind it, in semitones (common practice). */
-  private static final int LOWEST_ASKED = 7;
+  /**
+   * The same for players who use the thumb low: the end of the neck (common practice, no source).
+   */
+  private static final int NECK_END = 7;
 
   /** The lowest place of the thumb in double stops and artificial harmonics, in semitones. */
   private static final int LOWEST = 1;
 
-  /** The thumb stands off from the third finger further than the first from the fourth. */
+  /** Reach from thumb to third finger, as a multiple of that from first to fourth finger. */
   static final double THUMB_SHARE = 1.2;
 
   /**
-   * Where a finger lies above the thumb, in semitones.
+   * The places of a finger, in semitones above the thumb.
    *
-   * @param lowest drawn in
+   * @param finger the finger
+   * @param lowest the lowest place
    * @param atRest the highest place without a stretch
-   * @param highest stretched
+   * @param highest the highest place
    */
-  private record Room(Finger finger, int lowest, int atRest, int highest) {}
+  private record FingerRange(Finger finger, int lowest, int atRest, int highest) {}
 
-  /** A perfect fourth from thumb to third finger, a fifth stretched (common practice). */
-  private static final ImmutableList<Room> CELLO =
+  /** A perfect fourth from thumb to third finger, or a fifth with a stretch (common practice). */
+  private static final ImmutableList<FingerRange> CELLO =
       ImmutableList.of(
-          new Room(Finger.FIRST, 1, 2, 3),
-          new Room(Finger.SECOND, 2, 4, 5),
-          new Room(Finger.THIRD, 4, 5, 7));
+          new FingerRange(Finger.FIRST, 1, 2, 3),
+          new FingerRange(Finger.SECOND, 2, 4, 5),
+          new FingerRange(Finger.THIRD, 4, 5, 7));
 
   /** A major third to a perfect fourth from thumb to third finger (common practice). */
-  private static final ImmutableList<Room> BASS =
+  private static final ImmutableList<FingerRange> BASS =
       ImmutableList.of(
-          new Room(Finger.FIRST, 1, 2, 2),
-          new Room(Finger.SECOND, 2, 3, 4),
-          new Room(Finger.THIRD, 3, 5, 5));
+          new FingerRange(Finger.FIRST, 1, 2, 2),
+          new FingerRange(Finger.SECOND, 2, 3, 4),
+          new FingerRange(Finger.THIRD, 3, 5, 5));
 
   private final double stringLength;
   private final double reach;
   private final int end;
-  private final ImmutableList<Room> fingers;
+  private final ImmutableList<FingerRange> fingers;
 
-  private ThumbPosition(double stringLength, double reach, int end, ImmutableList<Room> fingers) {
+  private ThumbPosition(
+      double stringLength, double reach, int end, ImmutableList<FingerRange> fingers) {
     this.stringLength = stringLength;
     this.reach = reach * THUMB_SHARE;
     this.end = end;
@@ -64,12 +70,12 @@ final class ThumbPosition {
     return new ThumbPosition(stringLength, reach, end, BASS);
   }
 
-  /** Whether single notes are played in a frame: any of the neck, or the thumb high enough. */
-  static boolean inLine(Frame frame, boolean lowThumb) {
-    return frame.thumb().orElse(OCTAVE) >= (lowThumb ? LOWEST_ASKED : OCTAVE);
+  /** Whether a frame can be used for single notes: not in thumb position, or high enough. */
+  static boolean forSingleNotes(Frame frame, boolean lowThumb) {
+    return frame.thumb().orElse(OCTAVE) >= (lowThumb ? NECK_END : OCTAVE);
   }
 
-  /** The frames, from the lowest thumb upward, numbered on from an index. */
+  /** The frames from the lowest thumb up, with consecutive indices from the given one. */
   ImmutableList<Frame> frames(int firstIndex) {
     ImmutableList.Builder<Frame> frames = ImmutableList.builder();
     int index = firstIndex;
@@ -89,7 +95,7 @@ final class ThumbPosition {
     return frames.build();
   }
 
-  /** Adds the placements of a place in a thumb frame. */
+  /** Adds the placements at a place in a frame of thumb position. */
   void add(OpenString string, int semitones, Frame frame, ImmutableList.Builder<Placement> found) {
     int thumb = frame.thumb().orElseThrow();
     if (semitones > end) {
@@ -102,27 +108,27 @@ final class ThumbPosition {
               string.number(), Finger.THUMB, semitones, frame, millimetres, 0, false));
     }
     int above = semitones - thumb;
-    for (Room room : fingers) {
-      if (above >= room.lowest()
-          && above <= room.highest()
+    for (FingerRange range : fingers) {
+      if (above >= range.lowest()
+          && above <= range.highest()
           && Geometry.span(stringLength, thumb, semitones) <= reach) {
         double stretch =
-            above <= room.atRest()
+            above <= range.atRest()
                 ? 0
-                : Geometry.span(stringLength, thumb + room.atRest(), semitones);
+                : Geometry.span(stringLength, thumb + range.atRest(), semitones);
         found.add(
             Placement.stopped(
-                string.number(), room.finger(), semitones, frame, millimetres, stretch, false));
+                string.number(), range.finger(), semitones, frame, millimetres, stretch, false));
       }
     }
   }
 
-  /** Whether thumb and finger, or two fingers, can be held together, the lower one first. */
+  /** Whether thumb and finger, or two fingers, can stop together, the lower one first. */
   boolean holds(Placement low, Placement high) {
     int apart = high.finger().number() - low.finger().number();
-    double room =
+    double limit =
         low.finger() == Finger.THUMB ? reach : reach / THUMB_SHARE * HandModel.share(apart);
-    return high.millimetres() - low.millimetres() <= room
+    return high.millimetres() - low.millimetres() <= limit
         && high.semitones() - low.semitones() >= apart;
   }
 }

@@ -3,12 +3,12 @@ package fingering.fingerboard;
 import com.google.common.collect.ImmutableList;
 import fingering.tables.OpenString;
 
-/** A hand that leaves the neck for thumb position: cello and double bass. */
+/** A hand with thumb position: cello and double bass. */
 interface ThumbPositionHand extends HandModel {
-  /** Where the fingers lie above the thumb. */
+  /** The model of thumb position. */
   ThumbPosition thumb();
 
-  /** Where the fingers touch harmonics. */
+  /** The model of touching harmonics. */
   NeckTouch touch();
 
   @Override

@@ -7,43 +7,43 @@ import fingering.tables.Pitch;
 import fingering.tables.Position;
 
 /**
- * The hand of violin and viola: a finger takes a letter. In 1st position the first finger has the
- * next letter above the open string, in 3rd the third; low and high belong to the same position. In
- * half position the second finger has the letter that the first has in 1st.
+ * The hand of violin and viola: one letter for each finger. In 1st position, the first finger has
+ * the letter above the open string, in 3rd the third letter above; low and high fingers belong to
+ * the same position. In half position, the second finger has the letter that the first has in 1st.
  *
- * <p>A letter lies on average 12/7 of a semitone above its neighbour; around that centre a finger
- * moves low and high. Names follow the frame, so a place that is only spelled otherwise stays in
- * it.
+ * <p>The centre of a finger is the mean place of its letter; neighbouring letters are 12/7
+ * semitones apart on average. A finger moves low and high around its centre. It can also stop a
+ * note spelled with a neighbouring letter, so that enharmonic spellings need no shift.
  */
 final class ViolinHand implements HandModel {
-  /** Semitones a letter spans on average: seven letters to an octave of twelve semitones. */
+  /** Mean distance of neighbouring letters in semitones: seven letters in an octave of twelve. */
   private static final double LETTER = 12.0 / 7;
 
-  /** How far from its centre a finger may lie when the letter agrees: every single alteration. */
+  /** Largest distance of a finger from its centre for its own letter: allows a sharp or a flat. */
   private static final double SPELLED = 1.75;
 
-  /** How far from its centre a finger may lie when the note is spelled with the next letter. */
+  /** The same for a note spelled with a neighbouring letter. */
   private static final double RESPELLED = 1.3;
 
-  /** The same in half position, where the neighbouring frame is only a semitone away. */
+  /** The same in half position, which is only a semitone from 1st. */
   private static final double RESPELLED_HALF = 0.6;
 
-  /** How far the fourth finger reaches up, or the first draws back, in a line, in semitones. */
+  /** Extension of the fourth finger up, or the first back, in single notes, in semitones. */
   private static final double EXTENSION = 2;
 
-  /** How far they reach with another finger down: fingered octaves and tenths, in semitones. */
+  /** The same in double stops, for fingered octaves and tenths. */
   private static final double WIDE_EXTENSION = 4.6;
 
-  /** A finger lies easily this far from its centre, in semitones. */
+  /** Distance of a finger from its centre without a stretch, in semitones. */
   private static final double EASY = 0.9;
 
-  /** The fourth finger, the shortest, lies easily only this far above its centre. */
+  /** The same for the fourth finger, the shortest, above its centre. */
   private static final double EASY_FOURTH = 0.3;
 
-  /** Up to this share of its reach the hand opens at ease (common practice, no source). */
+  /** Fraction of the reach that the hand spans without a stretch (common practice, no source). */
   private static final double AT_EASE = 0.85;
 
-  /** The fingers above the first that the highest position still has on the fingerboard. */
+  /** Number of fingers above the first that are on the fingerboard in the highest position. */
   private static final int FINGERS_AT_THE_END = 2;
 
   private final double stringLength;
@@ -71,10 +71,10 @@ final class ViolinHand implements HandModel {
     return frames;
   }
 
-  /** Centre of a finger in a position, in semitones above the open string. */
+  /** The centre of a finger in a position, in semitones above the open string. */
   private static double centre(int position, int finger) {
     int letters = position + finger - 1;
-    // In half position the first finger lies a semitone above the open string, never on it.
+    // In half position, the first finger is a semitone above the open string, never at the nut.
     return letters == 0 ? 1 : LETTER * letters;
   }
 
@@ -111,7 +111,7 @@ final class ViolinHand implements HandModel {
   private boolean fits(
       Frame frame, int finger, int semitones, int lettersOff, double off, double extension) {
     boolean half = frame.position().equals(Position.HALF);
-    // A chord may squeeze the fingers more than a line would.
+    // In chords the fingers can be closer together than in single notes.
     double respelled = half ? RESPELLED_HALF : extension > EXTENSION ? SPELLED : RESPELLED;
     if (half && finger == 1) {
       return semitones == 1;

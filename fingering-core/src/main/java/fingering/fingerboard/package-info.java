@@ -1,10 +1,11 @@
 /**
- * Where a pitch can be stopped and by what hand: fingers, hand frames, reach, and the grips of one
- * or more strings. Lengths are millimetres, places on a string semitones above the open one.
+ * The left hand on the fingerboard: fingers, hand frames, reach, the placements of a note, and the
+ * grips of one or more notes. Lengths are in millimetres, places on a string in semitones above the
+ * open string.
  *
- * <p>It knows {@link fingering.music} and {@link fingering.tables}; not what a grip costs. No
- * method takes or returns null unless it says so. All values are immutable; a {@link
- * fingering.fingerboard.GripFinder} remembers what it found, and serves many threads.
+ * <p>Depends on {@link fingering.music} and {@link fingering.tables}; costs are computed elsewhere.
+ * No method takes or returns null unless annotated. All values are immutable; a {@link
+ * fingering.fingerboard.GripFinder} has a cache. All classes are safe for use by many threads.
  */
 @NullMarked
 package fingering.fingerboard;

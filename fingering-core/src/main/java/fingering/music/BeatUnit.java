@@ -8,10 +8,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A note value that a metronome mark counts. What {@link #toString} writes {@link #parse} reads.
+ * A note value that a metronome mark counts. {@link #parse} reads the text of {@link #toString}.
  *
- * @param name the value as MusicXML and American English name it: breve, whole, half, quarter,
- *     eighth, 16th or sixteenth, 32nd, 64th
+ * @param name the MusicXML name of the value: breve, whole, half, quarter, eighth, 16th, 32nd,
+ *     64th; {@code sixteenth} is accepted and becomes {@code 16th}
  * @param dots augmentation dots, 0 to 2
  */
 public record BeatUnit(String name, int dots) {
@@ -22,21 +22,23 @@ public record BeatUnit(String name, int dots) {
   public static final BeatUnit QUARTER = new BeatUnit("quarter", 0);
 
   /**
-   * Checks the components.
+   * Checks the components, and replaces {@code sixteenth} by {@code 16th}.
    *
-   * @throws FingeringException if the name is none of a note value, or there are not 0 to 2 dots
+   * @throws FingeringException if the name is not a note value, or there are not 0 to 2 dots
    */
   public BeatUnit {
     if (dots < 0 || dots > 2) {
       throw new FingeringException(dots + " dots on a beat unit");
     }
+    name = name.equals("sixteenth") ? "16th" : name;
     undotted(name);
   }
 
   /**
    * Reads {@code half}, {@code quarter.}, {@code dotted-quarter} or {@code double-dotted-quarter}.
+   * Case does not matter.
    *
-   * @throws FingeringException if the text is no note value
+   * @throws FingeringException if the text is not a note value
    */
   public static BeatUnit parse(String text) {
     Matcher matcher = FORM.matcher(text.strip().toLowerCase(Locale.ROOT));
@@ -58,7 +60,7 @@ public record BeatUnit(String name, int dots) {
       case "half" -> BigFraction.of(2);
       case "quarter" -> BigFraction.of(1);
       case "eighth" -> BigFraction.of(1, 2);
-      case "16th", "sixteenth" -> BigFraction.of(1, 4);
+      case "16th" -> BigFraction.of(1, 4);
       case "32nd" -> BigFraction.of(1, 8);
       case "64th" -> BigFraction.of(1, 16);
       default ->
@@ -73,7 +75,7 @@ public record BeatUnit(String name, int dots) {
     return undotted(name).multiply(dotted);
   }
 
-  /** {@code half}, {@code dotted-quarter}, {@code double-dotted-quarter}. */
+  /** For example {@code half}, {@code dotted-quarter} or {@code double-dotted-quarter}. */
   @Override
   public String toString() {
     return (dots == 0 ? "" : dots == 1 ? "dotted-" : "double-dotted-") + name;

@@ -5,20 +5,20 @@ import fingering.tables.Letter;
 import fingering.tables.Pitch;
 
 /**
- * A clef: which line of the staff carries which note.
+ * A clef.
  *
- * @param sign its shape
- * @param line the line it stands on, 1 the lowest, to 5
- * @param octaves octaves by which the notes lie above what it shows: -1 for an 8 below
+ * @param sign the shape
+ * @param line the line of the staff that the clef marks, 1 for the lowest to 5
+ * @param octaves octave transposition: -1 for a clef with an 8 below
  */
 public record Clef(Sign sign, int line, int octaves) {
-  /** The three shapes of clefs. */
+  /** The shape of a clef, and the note that its line has. */
   public enum Sign {
-    /** Carries the G above middle C. */
+    /** Marks the G above middle C. */
     G(new Pitch(Letter.G, 0, 4)),
-    /** Carries the F below middle C. */
+    /** Marks the F below middle C. */
     F(new Pitch(Letter.F, 0, 3)),
-    /** Carries middle C. */
+    /** Marks middle C. */
     C(new Pitch(Letter.C, 0, 4));
 
     private final int letterNumber;
@@ -47,16 +47,17 @@ public record Clef(Sign sign, int line, int octaves) {
    */
   public Clef {
     if (line < 1 || line > 5) {
-      throw new FingeringException("a clef on line " + line + " of five");
+      throw new FingeringException(
+          "a clef is on one of the lines 1 to 5 of the staff, not on line " + line);
     }
   }
 
-  /** Where a note stands: steps above the lowest line, below 0 under the staff. */
+  /** The place of a written note on the staff, in steps above the lowest line; below 0 under it. */
   public int step(Pitch written) {
     return written.letterNumber() - sign.letterNumber - 7 * octaves + 2 * (line - 1);
   }
 
-  /** The name players call it by: treble, alto, tenor, bass; else its letter and line. */
+  /** The common name: treble, alto, tenor or bass; otherwise letter and line. */
   public String display() {
     Clef plain = new Clef(sign, line, 0);
     if (plain.equals(TREBLE)) {

@@ -4,32 +4,31 @@ import fingering.tables.Pitch;
 import java.util.Optional;
 
 /**
- * What a part prints of a harmonic besides its sound.
+ * A harmonic as a part notates it, apart from its sounding pitch.
  *
- * @param kind on the open string, or over a stopped note
- * @param touched the pitch of the place that is touched, as if stopped there and as it would sound;
- *     empty where only the sound is printed
- * @param stopped the sounding pitch of what is stopped (artificial) or of the open string
- *     (natural); empty where it is not printed
+ * @param kind natural or artificial
+ * @param touched the pitch that a note stopped at the touched place would sound; empty if only the
+ *     sounding pitch is printed
+ * @param stopped the sounding pitch of the stopped note (artificial) or of the open string
+ *     (natural); empty if not printed
  */
 public record Harmonic(Kind kind, Optional<Pitch> touched, Optional<Pitch> stopped) {
-  /** How the string is shortened. */
+  /** Natural or artificial. */
   public enum Kind {
-    /** A node of the open string is touched. */
+    /** A finger touches a node of the open string. */
     NATURAL,
-    /** One finger, or the thumb, stops a note; another touches a node above it. */
+    /** A finger or the thumb stops a note, and another finger touches a node above it. */
     ARTIFICIAL
   }
 
-  /** A natural harmonic of which the part prints only the sound. */
+  /** A natural harmonic of which only the sounding pitch is printed. */
   public static final Harmonic NATURAL =
       new Harmonic(Kind.NATURAL, Optional.empty(), Optional.empty());
 
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if an artificial harmonic lacks its stopped or its touched
-   *     note
+   * @throws IllegalArgumentException if an artificial harmonic lacks its stopped or touched note
    */
   public Harmonic {
     if (kind == Kind.ARTIFICIAL && (stopped.isEmpty() || touched.isEmpty())) {

@@ -4,30 +4,33 @@ import com.google.common.collect.ImmutableList;
 import fingering.tables.Letter;
 import java.math.BigInteger;
 
-/** What a key signature does to a letter. */
+/** Key signatures, as a number of sharps, negative for flats. */
 public final class KeySignature {
 
-  /** The letters in the order in which key signatures take them as sharps. */
-  private static final ImmutableList<Letter> SHARPS =
+  /** The letters in the order of sharps. */
+  private static final ImmutableList<Letter> ORDER_OF_SHARPS =
       ImmutableList.of(Letter.F, Letter.C, Letter.G, Letter.D, Letter.A, Letter.E, Letter.B);
 
-  /** Every letter raised or lowered twice: no key goes further. */
-  private static final int MOST = 14;
+  /** The most sharps or flats: each letter altered twice. */
+  private static final int MAX_SIGNS = 14;
 
   private KeySignature() {}
 
-  /** The sharps, or flats below 0, that a score tells; no more than there are keys. */
-  public static int fifths(BigInteger told) {
-    return told.max(BigInteger.valueOf(-MOST)).min(BigInteger.valueOf(MOST)).intValue();
+  /** The number of sharps in a score, negative for flats, limited to -14 to 14. */
+  public static int fifths(BigInteger written) {
+    return written
+        .max(BigInteger.valueOf(-MAX_SIGNS))
+        .min(BigInteger.valueOf(MAX_SIGNS))
+        .intValue();
   }
 
   /**
-   * Semitones by which a letter is raised.
+   * Semitones by which a key signature raises a letter, negative if it lowers it.
    *
-   * @param fifths sharps, or flats below 0, of the key signature
+   * @param fifths number of sharps, negative for flats
    */
   public static int alter(Letter letter, int fifths) {
-    int turn = SHARPS.indexOf(letter);
-    return Math.floorDiv(fifths - turn + SHARPS.size() - 1, SHARPS.size());
+    int index = ORDER_OF_SHARPS.indexOf(letter);
+    return Math.floorDiv(fifths - index + ORDER_OF_SHARPS.size() - 1, ORDER_OF_SHARPS.size());
   }
 }

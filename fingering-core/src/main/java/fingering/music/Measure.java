@@ -3,16 +3,16 @@ package fingering.music;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A measure of the part.
+ * A measure of a part.
  *
  * @param index index in the part, from 0
- * @param number the number as printed
- * @param start quarter notes from the start of the part
- * @param length length in quarter notes, as filled
- * @param fifths sharps (positive) or flats (negative) of the key signature
- * @param beats upper figure of the meter
- * @param beatType lower figure of the meter
- * @param rehearsal the rehearsal mark at its start, empty where there is none
+ * @param number the measure number as printed
+ * @param start start in quarter notes from the start of the part
+ * @param length length of its content in quarter notes
+ * @param fifths number of sharps of the key signature, negative for flats
+ * @param beats upper number of the time signature
+ * @param beatType lower number of the time signature, at least 1
+ * @param rehearsal the rehearsal mark at its start; empty if there is none
  */
 public record Measure(
     int index,
@@ -24,7 +24,19 @@ public record Measure(
     int beatType,
     String rehearsal) {
 
-  /** The place of a time, in quarter notes from the start of the measure. */
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if the index is below 0, or the lower number of the time
+   *     signature below 1
+   */
+  public Measure {
+    if (index < 0 || beatType < 1) {
+      throw new IllegalArgumentException("measure %d in %d/%d".formatted(index, beats, beatType));
+    }
+  }
+
+  /** The place at a time in quarter notes from the start of the measure. */
   public Place place(BigFraction onset) {
     BigFraction beat = onset.divide(BigFraction.of(4, beatType));
     return new Place(index, number, onset, beat.add(BigFraction.ONE));

@@ -9,80 +9,97 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
- * A time in the part as a player names it. What {@link #toString} writes {@link #parse} reads,
- * where the measure's number has neither points nor spaces.
+ * A time in the part as a player names it: measure and beat. {@link #parse} reads the text of
+ * {@link #toString} if the measure number contains neither points nor spaces.
  *
- * @param measure the measure's number as printed
- * @param beat the beat as the player counts it, from 1, in decimals
+ * @param measure the measure number as printed
+ * @param beat the beat as the player counts it, 1 for the first, in decimals; kept without trailing
+ *     zeros
  */
 public record MeasureBeat(String measure, BigDecimal beat) {
   private static final Pattern WRITTEN = Pattern.compile("([^.\\s]+)\\.(\\d{1,3}(?:\\.\\d{1,6})?)");
 
-  /** How far a beat may lie from what is written of it in two decimals or more, or in none. */
+  /** Tolerance in beats for a whole number, or for two decimals and more. */
   private static final double FINE = 0.006;
 
-  /** The same for one decimal: 2.3 is the second third of a beat, but 2.2 is no quarter of it. */
+  /** Tolerance in beats for one decimal: 2.3 means 2.33, a third of a beat; 2.2 is not 2.25. */
   private static final double COARSE = 0.04;
 
   /**
-   * Reads a measure and a beat: {@code 17.2}, {@code 17.2.5}.
+   * Removes trailing zeros of the beat.
    *
-   * @throws FingeringException if the text is none
+   * @throws IllegalArgumentException if the beat is below 0
+   */
+  public MeasureBeat {
+    if (beat.signum() < 0) {
+      throw new IllegalArgumentException("a beat below 0");
+    }
+    BigDecimal stripped = beat.stripTrailingZeros();
+    beat = stripped.setScale(Math.max(0, stripped.scale()));
+  }
+
+  /**
+   * Reads measure and beat: {@code 17.2}, or {@code 17.2.5} for beat 2.5.
+   *
+   * @throws FingeringException if the text is not of that form
    */
   public static MeasureBeat parse(String text) {
     Matcher matcher = WRITTEN.matcher(text.strip());
     if (!matcher.matches()) {
       throw new FingeringException(
-          "'" + text + "' is no measure and beat; write them as 17.2, or 17.2.5 for beat 2.5");
+          "'" + text + "' is not a measure and beat; write 17.2, or 17.2.5 for beat 2.5");
     }
     return new MeasureBeat(matcher.group(1), new BigDecimal(matcher.group(2)));
   }
 
   /**
-   * The index of the moment at that time in a passage, from 0. Where grace notes stand before a
-   * note, it is the note.
+   * The index of the moment at that time in a passage, from 0. Where a note has grace notes, it is
+   * the index of the note itself.
    *
-   * @throws FingeringException if no note begins then; the message is one sentence and names the
-   *     nearest moment
+   * @throws FingeringException if no note begins at that time; the message is one sentence and
+   *     names the nearest moment
    */
   public int in(Passage passage) {
     List<Moment> moments = passage.moments();
     return IntStream.range(0, moments.size())
-        .filter(m -> moments.get(m).place().measure().equals(measure) && at(moments.get(m)))
+        .filter(m -> moments.get(m).place().measure().equals(measure) && matches(moments.get(m)))
         .boxed()
         .min(
             Comparator.comparing((Integer m) -> moments.get(m).grace())
-                .thenComparingDouble(m -> away(moments.get(m))))
-        .orElseThrow(() -> none(passage));
+                .thenComparingDouble(m -> distance(moments.get(m))))
+        .orElseThrow(() -> noneAt(passage));
   }
 
-  private boolean at(Moment moment) {
-    return away(moment) <= (beat.scale() == 1 ? COARSE : FINE);
+  private boolean matches(Moment moment) {
+    return distance(moment) <= (beat.scale() == 1 ? COARSE : FINE);
   }
 
-  private double away(Moment moment) {
+  private double distance(Moment moment) {
     return Math.abs(moment.place().beat().doubleValue() - beat.doubleValue());
   }
 
-  private FingeringException none(Passage passage) {
+  private FingeringException noneAt(Passage passage) {
     Moment nearest =
         passage.moments().stream()
             .min(
-                Comparator.comparingLong((Moment moment) -> measuresAway(passage, moment))
-                    .thenComparingDouble(this::away))
+                Comparator.comparingLong((Moment moment) -> measureDistance(passage, moment))
+                    .thenComparingDouble(this::distance))
             .orElseThrow();
     return new FingeringException(
         "No note begins in measure "
             + measure
             + ", beat "
             + beat.toPlainString()
-            + "; the nearest that does stands in "
+            + "; the nearest note begins in "
             + nearest.place()
             + ".");
   }
 
-  /** By index where the passage has the measure, else by number, else the first is nearest. */
-  private long measuresAway(Passage passage, Moment moment) {
+  /**
+   * Compares indices if the passage has the measure, else printed numbers; if a number is not
+   * numeric, the first measure counts as nearest.
+   */
+  private long measureDistance(Passage passage, Moment moment) {
     int index = moment.place().measureIndex();
     return passage.measures().stream()
         .filter(candidate -> candidate.number().equals(measure))
@@ -99,7 +116,7 @@ public record MeasureBeat(String measure, BigDecimal beat) {
     return printed.matches("\\d{1,9}") ? Long.parseLong(printed) : -1;
   }
 
-  /** {@code 17.2}, {@code 17.2.5}. */
+  /** For example {@code 17.2}, or {@code 17.2.5} for beat 2.5. */
   @Override
   public String toString() {
     return measure + "." + beat.toPlainString();

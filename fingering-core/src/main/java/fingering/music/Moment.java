@@ -1,24 +1,25 @@
 package fingering.music;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Iterables;
+import java.util.Comparator;
 import java.util.List;
 
 /**
- * A moment at which at least one note begins: a single note, a double stop or chord, or a note that
- * begins while others are held.
+ * A moment at which at least one note starts: a single note, a double stop, a chord, or a note that
+ * starts while others are held.
  *
- * @param starting the notes that begin, lowest first; at least one
- * @param held notes begun earlier that still sound, lowest first
- * @param startMicros microseconds from the start of the passage, at the tempo asked for
- * @param soundMicros how long the longest note that begins here sounds, in microseconds
- * @param restMicros silence between the end of the moment before and this one, in microseconds; 0
- *     for the first
- * @param slurred whether a slur joins this moment to the one before
- * @param grace whether these are grace notes
- * @param pizzicato whether the string is plucked here
- * @param meanNoteMicros how slowly the music goes around here: the mean length in microseconds of
- *     this moment and the six on either side, none counted for more than a second; 0 where not
- *     reckoned
+ * @param starting the notes that start at this moment, lowest first; at least one
+ * @param held the notes that started earlier and still sound, lowest first
+ * @param startMicros time from the start of the passage, in microseconds
+ * @param soundMicros length of the longest note that starts here, in microseconds
+ * @param restMicros rest between the end of the previous moment and this one, in microseconds; 0
+ *     for the first moment
+ * @param slurred whether a slur joins this moment to the previous one
+ * @param grace whether the notes are grace notes
+ * @param pizzicato whether the notes are plucked
+ * @param meanNoteMicros the pace of the music: the mean length in microseconds of this moment and
+ *     the six on either side, each counted as a second at most; 0 if not computed
  */
 public record Moment(
     ImmutableList<Note> starting,
@@ -34,21 +35,21 @@ public record Moment(
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if no note begins
+   * @throws IllegalArgumentException if no note starts
    */
   public Moment {
     if (starting.isEmpty()) {
-      throw new IllegalArgumentException("a moment without a note that begins");
+      throw new IllegalArgumentException("a moment without a note that starts");
     }
   }
 
-  /** Moments on either side that tell the pace (common practice, no source). */
+  /** Moments on either side that count for the pace (common practice, no source). */
   private static final int AROUND = 6;
 
-  /** No note counts for more than this in the pace, in microseconds. */
+  /** Longer notes count as this length in the pace, in microseconds. */
   private static final long LONGEST = 1_000_000;
 
-  /** A moment whose pace is not reckoned. */
+  /** A moment without a pace. */
   public Moment(
       ImmutableList<Note> starting,
       ImmutableList<Note> held,
@@ -61,7 +62,7 @@ public record Moment(
     this(starting, held, startMicros, soundMicros, restMicros, slurred, grace, pizzicato, 0);
   }
 
-  /** The same moments, each with the pace of the music around it. */
+  /** The same moments, each with its pace. */
   public static ImmutableList<Moment> paced(List<Moment> moments) {
     ImmutableList.Builder<Moment> paced = ImmutableList.builder();
     for (int m = 0; m < moments.size(); m++) {
@@ -87,18 +88,17 @@ public record Moment(
     return paced.build();
   }
 
-  /** The place where the notes begin. */
+  /** The place in the music. */
   public Place place() {
     return starting.get(0).place();
   }
 
-  /** All notes the left hand holds at this moment, lowest first. */
+  /** All notes that sound at this moment, starting or held, lowest first. */
   public ImmutableList<Note> sounding() {
     if (held.isEmpty()) {
       return starting;
     }
     return ImmutableList.sortedCopyOf(
-        java.util.Comparator.comparingInt(Note::midi),
-        com.google.common.collect.Iterables.concat(starting, held));
+        Comparator.comparingInt(Note::midi), Iterables.concat(starting, held));
   }
 }

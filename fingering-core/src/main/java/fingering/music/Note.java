@@ -4,15 +4,15 @@ import fingering.tables.Pitch;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A sounding note; tied notes are one.
+ * A note as it sounds; tied notes are one note.
  *
- * @param address where the (first) note stands in the file
- * @param place where it stands in the music
- * @param written the note as printed
- * @param sounding the note as it sounds, spelled alike
- * @param start quarter notes from the start of the part
- * @param length length with its ties in quarter notes; 0 for a grace note
- * @param marks what is printed at it
+ * @param address address of the note in the score, of the first if tied
+ * @param place the place in the music
+ * @param written the printed pitch
+ * @param sounding the sounding pitch, in the same spelling
+ * @param start start in quarter notes from the start of the part
+ * @param length length in quarter notes including tied notes; 0 for a grace note
+ * @param marks the marks printed at it
  */
 public record Note(
     NoteAddress address,
@@ -23,12 +23,12 @@ public record Note(
     BigFraction length,
     Marks marks) {
 
-  /** The sounding MIDI number. */
+  /** The MIDI number of the sounding pitch. */
   public int midi() {
     return sounding.midi();
   }
 
-  /** Where the note ends, in quarter notes from the start of the part. */
+  /** The end in quarter notes from the start of the part. */
   public BigFraction end() {
     return start.add(length);
   }

@@ -3,8 +3,8 @@ package fingering.music;
 import java.util.Comparator;
 
 /**
- * Where a note stands in a score, counted in document order from 0. Every {@code <note>} element
- * counts: rests, grace notes, cue notes and the further notes of a chord too.
+ * The address of a note in a score, counted in document order from 0. All {@code <note>} elements
+ * count, including rests, grace notes, cue notes and all notes of a chord.
  *
  * @param part index of the part among the {@code <part>} elements of the score, from 0
  * @param measure index of the measure among the {@code <measure>} elements of that part, from 0
@@ -26,12 +26,12 @@ public record NoteAddress(int part, int measure, int note) implements Comparable
   public NoteAddress {
     if (part < 0 || measure < 0 || note < 0) {
       throw new IllegalArgumentException(
-          "A note address counts from 0, but got part %d, measure %d, note %d."
+          "negative index in note address: part %d, measure %d, note %d"
               .formatted(part, measure, note));
     }
   }
 
-  /** Compares by place in the document: by part, then measure, then note. */
+  /** Compares in document order: by part, then measure, then note. */
   @Override
   public int compareTo(NoteAddress other) {
     return DOCUMENT_ORDER.compare(this, other);

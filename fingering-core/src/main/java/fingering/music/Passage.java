@@ -5,19 +5,19 @@ import fingering.tables.Instrument;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * The music of one part, or some measures of it, ready to be planned.
+ * The music of a part, or of some of its measures.
  *
- * @param title title of the score, empty where it has none
- * @param partId the part's id in the score
- * @param partName the part's name as printed
- * @param instrument the instrument it is read for
- * @param tempi the tempi, in order of time; the first holds from its beginning, as asked for,
- *     printed or assumed, and the later ones are scaled with it
+ * @param title title of the score; empty if it has none
+ * @param partId id of the part in the score
+ * @param partName name of the part as printed
+ * @param instrument the instrument that plays it
+ * @param tempi the tempi, in order of time. The first applies from the start: the requested,
+ *     printed or default tempo. If a tempo was requested, the later ones are scaled in proportion
  * @param measures the measures, in order
  * @param moments the moments, in order of time
- * @param remarks what was assumed in reading, a sentence each
- * @param oneString where words ask for one string, in order of time
- * @param positions where words name the position of the hand, in order of time
+ * @param remarks remarks from reading the score, one sentence each
+ * @param oneString printed words that ask for one string, in order of time
+ * @param positions printed words that name a position of the hand, in order of time
  */
 public record Passage(
     String title,
@@ -80,7 +80,7 @@ public record Passage(
         title, partId, partName, instrument, tempi, measures, moments, remarks, ImmutableList.of());
   }
 
-  /** The same passage where no words ask for one string. */
+  /** The same passage without words that ask for one string. */
   public Passage ignoringStringWords() {
     return new Passage(
         title,
@@ -95,7 +95,7 @@ public record Passage(
         positions);
   }
 
-  /** A passage in one tempo throughout. */
+  /** A passage in one tempo, without words that ask for one string or name a position. */
   public Passage(
       String title,
       String partId,
@@ -116,31 +116,31 @@ public record Passage(
         remarks);
   }
 
-  /** The tempo at which it begins, as asked for, printed or assumed. */
+  /** The tempo at the start: the requested, printed or default tempo. */
   public Tempo tempo() {
     return tempi.get(0).tempo();
   }
 
-  /** The tempo in force at a place, in quarter notes from the start of the part. */
+  /** The tempo at a time in quarter notes from the start of the part. */
   public Tempo tempoAt(BigFraction start) {
-    Tempo inForce = tempo();
+    Tempo current = tempo();
     for (TempoChange change : tempi) {
       if (change.start().compareTo(start) > 0) {
         break;
       }
-      inForce = change.tempo();
+      current = change.tempo();
     }
-    return inForce;
+    return current;
   }
 
-  /** Whether a finger, a string or a position is printed in it. */
+  /** Whether any finger, string or position is printed. */
   public boolean fingered() {
-    return positions.stream().anyMatch(asked -> asked.position().isPresent())
+    return positions.stream().anyMatch(words -> words.position().isPresent())
         || notes().stream()
             .anyMatch(n -> n.marks().finger().isPresent() || n.marks().string().isPresent());
   }
 
-  /** All sounding notes in score order, those of a chord lowest first. */
+  /** All notes in order of time, those of a chord lowest first. */
   public ImmutableList<Note> notes() {
     return moments.stream()
         .flatMap(moment -> moment.starting().stream())

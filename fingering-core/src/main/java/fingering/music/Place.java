@@ -1,26 +1,28 @@
 package fingering.music;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A place in the part, as a player finds it.
+ * A place in a part, as players name it.
  *
  * @param measureIndex index of the measure in the part, from 0
- * @param measure the measure's number as printed
- * @param onset quarter notes from the start of the measure, 0 or more
- * @param beat the beat as a player counts it, from 1 (in 6/8 each eighth counts one)
+ * @param measure the measure number as printed
+ * @param onset time in quarter notes from the start of the measure, 0 or more
+ * @param beat the beat as players count it, 1 for the first; in 6/8 each eighth is a beat
  */
 public record Place(int measureIndex, String measure, BigFraction onset, BigFraction beat) {
 
-  /** The beat in short decimals: 1, 2.5, 3.33. */
+  /** The beat with at most two decimals: 1, 2.5, 3.33. */
   public String beatText() {
-    return new java.math.BigDecimal(beat.doubleValue())
-        .setScale(2, java.math.RoundingMode.HALF_UP)
+    return new BigDecimal(beat.doubleValue())
+        .setScale(2, RoundingMode.HALF_UP)
         .stripTrailingZeros()
         .toPlainString();
   }
 
-  /** As in a sentence: {@code measure 12, beat 2.5}. */
+  /** For use in a sentence: {@code measure 12, beat 2.5}. */
   @Override
   public String toString() {
     return "measure " + measure + ", beat " + beatText();

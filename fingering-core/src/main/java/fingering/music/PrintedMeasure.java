@@ -4,15 +4,15 @@ import com.google.common.collect.ImmutableList;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A measure as it is printed.
+ * A measure as printed.
  *
  * @param index index in the part, from 0
- * @param clef the clef in force at its beginning
+ * @param clef the clef at its start
  * @param clefs changes of clef within it, in order
- * @param notes its notes and rests, in document order
+ * @param notes notes and rests, in document order
  * @param keys changes of key within it, in order
- * @param texts words, dynamics and tempi over and under it, in order of time
- * @param repeatStart whether a repeat begins with it
+ * @param texts words, dynamics and tempo marks, in order of time
+ * @param repeatStart whether it starts a repeat
  * @param end the bar line at its end
  */
 public record PrintedMeasure(
@@ -28,21 +28,21 @@ public record PrintedMeasure(
   /**
    * A change of clef within a measure.
    *
-   * @param onset quarter notes from the start of the measure, over 0
-   * @param clef the clef from there on
+   * @param onset time in quarter notes from the start of the measure, above 0
+   * @param clef the new clef
    */
   public record ClefChange(BigFraction onset, Clef clef) {}
 
   /**
    * A change of key within a measure.
    *
-   * @param onset quarter notes from the start of the measure, over 0
-   * @param before sharps, or flats below 0, until there
-   * @param fifths sharps, or flats below 0, from there on
+   * @param onset time in quarter notes from the start of the measure, above 0
+   * @param before number of sharps before, negative for flats
+   * @param fifths number of sharps after, negative for flats
    */
   public record KeyChange(BigFraction onset, int before, int fifths) {}
 
-  /** Bar lines. */
+  /** A bar line. */
   public enum Bar {
     SINGLE,
     DOUBLE,
@@ -50,30 +50,30 @@ public record PrintedMeasure(
     REPEAT
   }
 
-  /** The clef in force at a time, in quarter notes from the start of the measure. */
+  /** The clef at a time in quarter notes from the start of the measure. */
   public Clef clefAt(BigFraction onset) {
-    Clef inForce = clef;
+    Clef current = clef;
     for (ClefChange change : clefs) {
       if (change.onset().compareTo(onset) <= 0) {
-        inForce = change.clef();
+        current = change.clef();
       }
     }
-    return inForce;
+    return current;
   }
 
   /**
-   * The key in force at a time.
+   * The key signature at a time: number of sharps, negative for flats.
    *
-   * @param onset quarter notes from the start of the measure
-   * @param atStart sharps, or flats below 0, at the beginning of the measure
+   * @param onset time in quarter notes from the start of the measure
+   * @param atStart the key signature at the start of the measure
    */
   public int fifthsAt(BigFraction onset, int atStart) {
-    int inForce = atStart;
+    int current = atStart;
     for (KeyChange change : keys) {
       if (change.onset().compareTo(onset) <= 0) {
-        inForce = change.fifths();
+        current = change.fifths();
       }
     }
-    return inForce;
+    return current;
   }
 }

@@ -8,23 +8,23 @@ import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A note or a rest as it is printed; tied notes are several.
+ * A note or rest as printed; each of several tied notes is one.
  *
- * @param address where it stands in the file
- * @param onset quarter notes from the start of its measure
- * @param length quarter notes that it takes; 0 for a grace note
- * @param value the note value in print
- * @param pitch the pitch in print; empty for a rest
- * @param accidental semitones that the printed accidental shows, -2 to 2; empty where none is
+ * @param address address in the score
+ * @param onset time in quarter notes from the start of its measure
+ * @param length length in quarter notes; 0 for a grace note
+ * @param value the printed note value
+ * @param pitch the printed pitch; empty for a rest
+ * @param accidental the printed accidental in semitones, -2 to 2; empty if there is none
  * @param grace whether it is a grace note
- * @param cue whether it is a cue: another part's note, to be read and not played
- * @param chord whether it shares the stem of the note before it
- * @param voice the voice as numbered in the file
- * @param tied whether a tie leads on from it
- * @param beam how it is joined to its neighbours
- * @param tuplet notes of the tuplet it belongs to: 3 in a triplet; 0 where in none
+ * @param cue whether it is a cue note, which is not played
+ * @param chord whether it belongs to the same chord as the note before it
+ * @param voice the voice as named in the score
+ * @param tied whether it is tied to the next note
+ * @param beam its part in a beam
+ * @param tuplet number of the tuplet it belongs to, 3 for a triplet; 0 if there is none
  * @param tremolo its tremolo
- * @param signs what stands at its head
+ * @param signs the signs at the note
  */
 public record PrintedNote(
     NoteAddress address,
@@ -43,15 +43,16 @@ public record PrintedNote(
     Tremolo tremolo,
     ImmutableSet<Sign> signs) {
 
-  /** The longest value that is told apart, and the shortest, as parts of a whole note. */
+  /** The shortest note value, as a fraction of a whole note: 1/256. */
   private static final int SHORTEST = 256;
 
   /**
    * A note value.
    *
-   * @param part which part of a whole note: 1 a whole, 2 a half, 4 a quarter, to 256; 0 a breve
-   * @param dots augmentation dots, from 0
-   * @param wholeMeasure whether it is the rest of a whole measure, whatever the meter
+   * @param part denominator of the value: 1 for a whole note, 2 for a half, 4 for a quarter, to
+   *     256; 0 for a breve
+   * @param dots number of augmentation dots, 0 or more
+   * @param wholeMeasure whether it is a whole-measure rest
    */
   public record Value(int part, int dots, boolean wholeMeasure) {
     /**
@@ -65,13 +66,13 @@ public record PrintedNote(
       }
     }
 
-    /** Flags or beams of the value: 1 for an eighth; 0 for a quarter and longer. */
+    /** Number of flags or beams: 1 for an eighth; 0 for a quarter and longer. */
     public int flags() {
       return part < 8 ? 0 : Integer.numberOfTrailingZeros(part) - 2;
     }
   }
 
-  /** How a note is joined to its neighbours by its first beam. */
+  /** The part of a note in its primary beam. */
   public enum Beam {
     NONE,
     BEGIN,
@@ -80,29 +81,29 @@ public record PrintedNote(
   }
 
   /**
-   * Strokes of a tremolo.
+   * A tremolo.
    *
-   * @param contexts how many, from 0
-   * @param role at one note, or where in a pair of notes that share them
+   * @param strokes number of strokes through the stem, 0 or more
+   * @param role on one note, or first or second of two notes
    */
-  public record Tremolo(int contexts, Role role) {
+  public record Tremolo(int strokes, Role role) {
     /** No tremolo. */
     public static final Tremolo NONE = new Tremolo(0, Role.ALONE);
 
-    /** The place of a note in a tremolo. */
+    /** The role of a note in a tremolo. */
     public enum Role {
       ALONE,
       FIRST,
       SECOND
     }
 
-    /** Whether two notes share it. */
+    /** Whether the tremolo alternates between two notes. */
     public boolean paired() {
       return role != Role.ALONE;
     }
   }
 
-  /** Signs at a note's head. */
+  /** A sign at a note. */
   public enum Sign {
     STACCATO,
     ACCENT,
@@ -121,7 +122,7 @@ public record PrintedNote(
     return pitch.isEmpty();
   }
 
-  /** Where it ends, in quarter notes from the start of its measure. */
+  /** The end in quarter notes from the start of its measure. */
   public BigFraction end() {
     return onset.add(length);
   }

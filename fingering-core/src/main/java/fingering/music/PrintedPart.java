@@ -5,13 +5,13 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What a reader sees on the staff of a part, or of some measures of it. Keys and meters are told by
- * the {@link Measure measures} of the passage.
+ * The printed staff of a part, or of some of its measures. Key and time signatures are in the
+ * {@link Measure measures} of the passage.
  *
  * @param measures the measures, in order
- * @param slurs the slurs that touch them, in document order of their ends
- * @param wedges the hairpins that touch them, in order of their beginnings
- * @param endings the endings of repeats that touch them, in order
+ * @param slurs the slurs that overlap them, in document order of their ends
+ * @param wedges the hairpins that overlap them, in order of their starts
+ * @param endings the endings of repeats that overlap them, in order
  */
 public record PrintedPart(
     ImmutableList<PrintedMeasure> measures,
@@ -22,40 +22,42 @@ public record PrintedPart(
   /**
    * A slur.
    *
-   * @param from the note at which it begins
-   * @param to the note at which it ends
+   * @param from the note where it starts
+   * @param to the note where it ends
    */
   public record Slur(NoteAddress from, NoteAddress to) {}
 
   /**
    * A hairpin.
    *
-   * @param from where it begins
-   * @param to where it ends
-   * @param start the beginning in quarter notes from the start of the part
-   * @param end the end in quarter notes from the start of the part, after the start
-   * @param louder whether it opens
+   * @param from the place where it starts
+   * @param to the place where it ends
+   * @param start start in quarter notes from the start of the part
+   * @param end end in quarter notes from the start of the part, after the start
+   * @param louder whether it is a crescendo
    */
   public record Wedge(Place from, Place to, BigFraction start, BigFraction end, boolean louder) {}
 
   /**
    * An ending of a repeat.
    *
-   * @param first index of the measure with which it begins
-   * @param last index of the measure with which it ends
-   * @param number how it is printed: {@code 1}, {@code 1, 2}
+   * @param first index of its first measure
+   * @param last index of its last measure
+   * @param number the printed number, for example {@code 1} or {@code 1, 2}
    * @param closed whether its bracket is closed at the end
    */
   public record Ending(int first, int last, String number, boolean closed) {}
 
-  /** Words, dynamics and other texts, in order of time. */
+  /** Words, dynamics and other texts of all measures, in order of time. */
   public ImmutableList<PrintedText> texts() {
     return measures.stream()
         .flatMap(measure -> measure.texts().stream())
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** The same as far as it concerns some measures, by index in the part, and one voice or all. */
+  /**
+   * The same staff restricted to some measures, by index in the part, and to one voice if given.
+   */
   public PrintedPart only(int first, int last, Optional<String> voice) {
     return new PrintedPart(
         measures.stream()

@@ -5,15 +5,15 @@ import fingering.tables.Position;
 import java.util.Optional;
 
 /**
- * Words over the staff that name the position of the hand, {@code 3rd pos.}, and what they hold
- * for.
+ * Words above the staff that name a position of the hand, such as {@code 3rd pos.}, and the notes
+ * they apply to.
  *
  * @param words the words as printed
- * @param position the position; empty where a numeral may as well mean a string
- * @param from where the first of the notes begins
- * @param to where the last of them begins
- * @param end what ends them, unless a note before cannot be reached
- * @param notes the notes for which the hand is to be there
+ * @param position the position; empty if it is a numeral that may mean a string instead
+ * @param from the place of the first note
+ * @param to the place of the last note
+ * @param end the reason why they end there
+ * @param notes the notes to play in that position
  */
 public record PrintedPosition(
     String words,
@@ -24,7 +24,7 @@ public record PrintedPosition(
     ImmutableSet<NoteAddress> notes)
     implements PrintedWords {
 
-  /** Whether a line is printed behind the words, so that they hold as long as that. */
+  /** Whether a line after the words shows how long they apply. */
   public boolean line() {
     return end == PrintedString.End.LINE;
   }

@@ -3,41 +3,42 @@ package fingering.music;
 import com.google.common.collect.ImmutableSet;
 
 /**
- * Words over the staff that ask for one string, {@code sul G}, and what they hold for.
+ * Words above the staff that ask for one string, such as {@code sul G}, and the notes they apply
+ * to.
  *
  * @param words the words as printed
- * @param string number of the string, 1 being the highest
- * @param from where the first of the notes begins
- * @param to where the last of them begins
- * @param end what ends them
+ * @param string number of the string, 1 for the highest
+ * @param from the place of the first note
+ * @param to the place of the last note
+ * @param end the reason why they end there
  * @param notes the notes to play on the string
  */
 public record PrintedString(
     String words, int string, Place from, Place to, End end, ImmutableSet<NoteAddress> notes)
     implements PrintedWords {
 
-  /** What ends such words. */
+  /** Why printed words no longer apply. */
   public enum End {
-    /** The line printed behind them. */
+    /** Their printed line ends. */
     LINE("the end of its line"),
-    /** Other words, for another string or for all. */
+    /** Other words follow, for another string or for all strings. */
     WORDS("the next words"),
-    /** A rest. */
+    /** A rest follows. */
     REST("the rest"),
-    /** A note too high for the string. */
+    /** The next note is too high. */
     CLIMB("where the line climbs"),
-    /** Nothing: they hold to the last note. */
+    /** They apply to the last note of the part. */
     PART("the end");
 
-    private final String told;
+    private final String description;
 
-    End(String told) {
-      this.told = told;
+    End(String description) {
+      this.description = description;
     }
 
-    /** As in a sentence: {@code the rest}. */
-    public String told() {
-      return told;
+    /** For use in a sentence: {@code the rest}. */
+    public String description() {
+      return description;
     }
   }
 }

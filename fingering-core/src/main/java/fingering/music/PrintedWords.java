@@ -2,22 +2,22 @@ package fingering.music;
 
 import com.google.common.collect.ImmutableSet;
 
-/** Words over the staff that hold for some of the notes below. */
+/** Words above the staff that apply to some of the notes. */
 public interface PrintedWords {
   /** The words as printed. */
   String words();
 
-  /** Where the first of the notes begins. */
+  /** The place of the first note they apply to. */
   Place from();
 
-  /** Where the last of the notes begins. */
+  /** The place of the last note they apply to. */
   Place to();
 
-  /** The notes that they hold for. */
+  /** The notes they apply to. */
   ImmutableSet<NoteAddress> notes();
 
-  /** As in a sentence: {@code 'sul G' in m. 5–8}. */
-  default String told() {
+  /** For use in a sentence: {@code 'sul G' in m. 5–8}. */
+  default String description() {
     return "'"
         + words()
         + "' in m. "
@@ -25,7 +25,7 @@ public interface PrintedWords {
         + (from().measureIndex() == to().measureIndex() ? "" : "–" + to().measure());
   }
 
-  /** Whether a moment has one of the notes. */
+  /** Whether they apply to a note that starts at the moment. */
   default boolean concerns(Moment moment) {
     return moment.starting().stream().anyMatch(note -> notes().contains(note.address()));
   }

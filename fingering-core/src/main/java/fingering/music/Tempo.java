@@ -2,42 +2,49 @@ package fingering.music;
 
 import fingering.tables.FingeringException;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A metronome mark. What {@link #toString} writes {@link #parse} reads; two marks are equal where
- * their numbers are written with as many decimals, so that 60 and 60.0 are not.
+ * A metronome mark. {@link #parse} reads the text of {@link #toString}. Trailing zeros do not
+ * count: 60 and 60.0 are the same tempo.
  *
  * @param unit the note value counted
- * @param perMinute how many of them a minute, over 0 to 1000
+ * @param perMinute number of them per minute, above 0, up to 1000; kept without trailing decimal
+ *     zeros
  */
 public record Tempo(BeatUnit unit, BigDecimal perMinute) {
   private static final int DIGITS = 20;
   private static final BigDecimal FASTEST = BigDecimal.valueOf(1000);
 
-  /** The tempo taken where a score names none and none is asked for: quarter = 96. */
+  /** The tempo used when neither the score nor the user gives one: quarter = 96. */
   public static final Tempo DEFAULT = new Tempo(BeatUnit.QUARTER, BigDecimal.valueOf(96));
 
   /**
-   * Checks the components.
+   * Checks the components, and removes trailing zeros of the number.
    *
-   * @throws FingeringException if the number is not over 0 and up to 1000, or has too many digits
+   * @throws FingeringException if the number is not above 0 and at most 1000, or has more than 20
+   *     digits
    */
   public Tempo {
-    // A number written with a vast exponent is refused before anything is computed with it.
+    // Refuse huge exponents before computing: 1e999999999 would fill the memory as plain digits.
     if (Math.abs((long) perMinute.scale()) > DIGITS || perMinute.precision() > DIGITS) {
-      throw new FingeringException("a tempo is a plain number over 0 and up to 1000");
+      throw new FingeringException("a tempo is a plain number above 0 and at most 1000");
     }
     if (perMinute.signum() <= 0 || perMinute.compareTo(FASTEST) > 0) {
       throw new FingeringException(
-          "a tempo of " + perMinute.toPlainString() + " a minute is not over 0 and up to 1000");
+          "a tempo of "
+              + perMinute.toPlainString()
+              + " per minute is not above 0 and at most 1000");
     }
+    BigDecimal stripped = perMinute.stripTrailingZeros();
+    perMinute = stripped.setScale(Math.max(0, stripped.scale()));
   }
 
   /**
    * Reads {@code half=84} or {@code dotted-quarter=63}; a bare number counts quarter notes.
    *
-   * @throws FingeringException if the text is no metronome mark
+   * @throws FingeringException if the text is not a metronome mark
    */
   public static Tempo parse(String text) {
     int equals = text.indexOf('=');
@@ -52,21 +59,18 @@ public record Tempo(BeatUnit unit, BigDecimal perMinute) {
     }
   }
 
-  /** Quarter notes a minute, exact. */
+  /** Quarter notes per minute, exact. */
   public BigFraction quartersPerMinute() {
     return fraction(perMinute).multiply(unit.quarters());
   }
 
   private static BigFraction fraction(BigDecimal value) {
-    BigFraction unscaled = BigFraction.of(value.unscaledValue());
-    return value.scale() >= 0
-        ? unscaled.divide(java.math.BigInteger.TEN.pow(value.scale()))
-        : unscaled.multiply(java.math.BigInteger.TEN.pow(-value.scale()));
+    return BigFraction.of(value.unscaledValue()).divide(BigInteger.TEN.pow(value.scale()));
   }
 
-  /** {@code half=84}, without needless zeros. */
+  /** For example {@code half=84} or {@code quarter=66.5}. */
   @Override
   public String toString() {
-    return unit + "=" + perMinute.stripTrailingZeros().toPlainString();
+    return unit + "=" + perMinute.toPlainString();
   }
 }

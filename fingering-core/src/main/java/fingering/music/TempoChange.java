@@ -3,9 +3,9 @@ package fingering.music;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A tempo, and from where on it holds.
+ * A tempo and the time from which it applies.
  *
- * @param start quarter notes from the start of the part
- * @param tempo the tempo from there on
+ * @param start time in quarter notes from the start of the part
+ * @param tempo the new tempo
  */
 public record TempoChange(BigFraction start, Tempo tempo) {}

@@ -1,10 +1,9 @@
 /**
- * What is to be played: a passage of measures and moments, with what is printed at them. Time is
- * exact in quarter notes and, at the tempo asked for, in microseconds.
+ * The music to play: a passage of measures and moments, and the marks printed in it. Times are
+ * exact in quarter notes; at a tempo, they are rounded to microseconds.
  *
- * <p>It knows {@link fingering.tables} only: whatever file music came from, it looks alike here. No
- * method takes or returns null unless it says so. All values are immutable and may be shared by
- * threads.
+ * <p>Depends on {@link fingering.tables} only, and on no file format. No method takes or returns
+ * null unless annotated. All values are immutable and safe for use by many threads.
  */
 @NullMarked
 package fingering.music;

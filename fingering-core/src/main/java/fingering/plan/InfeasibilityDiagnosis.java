@@ -78,7 +78,7 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
               + brief.name()
               + "' must show cannot be shown on one string where words ask for it ("
               + passage.oneString().stream()
-                  .map(PrintedString::told)
+                  .map(PrintedString::description)
                   .collect(Collectors.joining(", "))
               + "); ask for less, or leave the words out of account with --ignore-words.");
     }

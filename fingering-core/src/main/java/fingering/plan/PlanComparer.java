@@ -302,11 +302,7 @@ public final class PlanComparer {
     if (!allowed.isEmpty()) {
       return Brief.within(name, allowed);
     }
-    ImmutableSet.Builder<Position> positions = ImmutableSet.builder();
-    for (int halves = 1; halves <= upper().halves(); halves++) {
-      positions.add(new Position(halves));
-    }
-    return Brief.preferring(name, positions.build());
+    return Brief.preferring(name, ImmutableSet.copyOf(Position.range(Position.HALF, upper())));
   }
 
   private Optional<Plan> longest(ImmutableList<Integer> lengths, Function<Integer, Brief> brief) {

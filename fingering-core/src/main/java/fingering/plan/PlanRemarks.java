@@ -49,7 +49,7 @@ public final class PlanRemarks {
               + " keeps the hand where it is printed: "
               + listed(
                   named.stream()
-                      .map(asked -> asked.told() + " (to " + asked.end().told() + ")")
+                      .map(asked -> asked.description() + " (to " + asked.end().description() + ")")
                       .toList())
               + (named.stream().anyMatch(PlanRemarks::numeral)
                   ? "; a numeral that can be no string is read as a position"
@@ -60,7 +60,7 @@ public final class PlanRemarks {
     fingers(told);
     if (!unclear.isEmpty()) {
       told.add(
-          listed(unclear.stream().map(PrintedPosition::told).toList())
+          listed(unclear.stream().map(PrintedPosition::description).toList())
               + " may mean a string or a position and "
               + (unclear.size() == 1 ? "is" : "are")
               + " not kept; write 'sul G' or '3rd pos.' into the part, or say which with --strings or --stay.");
@@ -83,7 +83,7 @@ public final class PlanRemarks {
     told.add(
         name()
             + " leaves the position of "
-            + asked.told()
+            + asked.description()
             + (asked.line() ? " for " : " from ")
             + listed(places(asked.line() ? elsewhere : first))
             + (asked.line() ? "" : " on")

@@ -45,7 +45,7 @@ public record StringDeviation(Plan plan, PrintedString asked, ImmutableList<Plan
     return "'"
         + plan.name()
         + "' leaves the string of "
-        + asked.told()
+        + asked.description()
         + " for "
         + moments.asMap().values().stream()
             .limit(TOLD)

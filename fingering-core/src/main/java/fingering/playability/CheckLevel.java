@@ -16,9 +16,9 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What can be asked of players of a level, as a file gives it that a teacher can read and change.
+ * The limits of players at a level, from a file that a teacher can read and change.
  *
- * @param name what to call the level
+ * @param name the name of the level, or of the user's file
  * @param settings a setting for each threshold
  */
 public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings) {
@@ -28,10 +28,10 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
   private static final String ANY = "any";
 
   /**
-   * What a level says to one threshold.
+   * The value of a threshold.
    *
-   * @param value the value as written, in the form that its threshold asks for
-   * @param source where it is from
+   * @param value the value as written, in the form of its threshold
+   * @param source the source of the value
    */
   public record Setting(String value, String source) {}
 
@@ -48,20 +48,20 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
     }
   }
 
-  /** The names of the levels of the library, the most advanced first. */
+  /** Returns the names of the built-in levels, the most advanced first. */
   public static ImmutableList<String> presets() {
     return PRESETS;
   }
 
-  /** The name of a level as {@link #presets} has it, typed in capital or small letters. */
+  /** Returns the built-in level of this name, in upper or lower case; empty if there is none. */
   public static Optional<String> presetName(String typed) {
     return PRESETS.stream().filter(typed.strip()::equalsIgnoreCase).findFirst();
   }
 
   /**
-   * A level of the library. Case does not matter.
+   * Returns a built-in level. Case does not matter.
    *
-   * @throws FingeringException if there is none of that name
+   * @throws FingeringException if there is no level of that name
    */
   public static CheckLevel preset(String name) {
     String known = known(name);
@@ -80,9 +80,9 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
   }
 
   /**
-   * The file of a level of the library, to copy and change.
+   * Returns the file of a built-in level, to copy and change.
    *
-   * @throws FingeringException if there is none of that name
+   * @throws FingeringException if there is no level of that name
    */
   public static String text(String name) {
     String file = known(name) + ".level";
@@ -107,17 +107,17 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
     return LevelFile.parse(name, text);
   }
 
-  /** The level as a file that {@link #parse} reads. */
+  /** Returns the level as a file that {@link #parse} reads. */
   public String file() {
     return LevelFile.write(this);
   }
 
-  /** The source of a value. */
+  /** Returns the source of a value. */
   public String source(Threshold threshold) {
     return setting(threshold).source();
   }
 
-  /** What it says to a threshold. */
+  /** Returns the setting of a threshold. */
   Setting setting(Threshold threshold) {
     return Objects.requireNonNull(settings.get(threshold));
   }
@@ -129,32 +129,36 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
     return setting(threshold).value();
   }
 
-  /** Seconds of a threshold. */
+  /**
+   * Returns the seconds of a threshold.
+   *
+   * @throws IllegalArgumentException if its values have another form, as for all getters below
+   */
   public double seconds(Threshold threshold) {
     return LevelFile.number(value(threshold, Threshold.Form.SECONDS));
   }
 
-  /** A percentage as a share, 1 for 100 %. */
+  /** Returns a percentage as a share, 1 for 100 %. */
   public double share(Threshold threshold) {
     return LevelFile.number(value(threshold, Threshold.Form.PERCENT)) / 100;
   }
 
-  /** A whole number. */
+  /** Returns a whole number. */
   public int number(Threshold threshold) {
     return (int) LevelFile.number(value(threshold, Threshold.Form.NUMBER));
   }
 
-  /** Whether it says yes. */
+  /** Returns whether the value is yes. */
   public boolean yes(Threshold threshold) {
     return value(threshold, Threshold.Form.YES_NO).equals("yes");
   }
 
-  /** A severity. */
+  /** Returns a severity. */
   public Severity severity(Threshold threshold) {
     return LevelFile.severity(value(threshold, Threshold.Form.SEVERITY));
   }
 
-  /** The highest position on an instrument; thumb position where all are allowed. */
+  /** Returns the highest position on an instrument; thumb position if there is no limit. */
   public Position highest(Instrument instrument) {
     String value =
         value(
@@ -168,7 +172,7 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
     return value.equals(ANY) ? Position.THUMB : Position.parse(value);
   }
 
-  /** The clefs that players of an instrument read, as {@link fingering.music.Clef#display}. */
+  /** Returns the clefs that players of an instrument read, named as by {@code Clef.display}. */
   public ImmutableSet<String> clefs(Instrument instrument) {
     String value =
         value(
@@ -182,13 +186,13 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
     return ImmutableSet.copyOf(LevelFile.COMMAS.splitToList(value));
   }
 
-  /** The weights by which the easiest fingering is sought. */
+  /** Returns the weights that define the easiest fingering. */
   public Weights weights() {
     return Weights.preset(value(Threshold.PLAN, Threshold.Form.NAME));
   }
 
-  /** How quick its players are. */
-  public PlayerSpeed tempo() {
+  /** Returns the speed of the players. */
+  public PlayerSpeed playerSpeed() {
     return PlayerSpeed.named(value(Threshold.TEMPO, Threshold.Form.NAME));
   }
 }

@@ -7,22 +7,24 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
- * What to check of a score. Start from {@link #WHOLE}.
+ * The parts of a score to check, and how. Start from {@link #WHOLE} and change what differs; the
+ * order of the changes does not matter.
  *
- * @param parts names, ids or numbers of the parts; empty for every string part that shows itself
- * @param instrument the instrument to read the named parts for; empty for the one each shows
+ * @param parts names, ids or numbers of the parts; empty for every recognised string part
+ * @param instrument the instrument of the named parts; empty to recognise it from each part, and
+ *     always empty if no parts are named
  * @param tempo the tempo at the beginning; empty for the printed one
- * @param forces who plays from the parts; empty to go by their names and the score
- * @param built makes, of the instrument that a part shows, the one that is played
+ * @param forces who plays from the parts; empty to decide by part names and the score
+ * @param setup changes the standard instrument of a part to the one played, such as another tuning
  */
 public record CheckRequest(
     ImmutableList<String> parts,
     Optional<Instrument> instrument,
     Optional<Tempo> tempo,
     Optional<Forces> forces,
-    UnaryOperator<Instrument> built) {
+    UnaryOperator<Instrument> setup) {
 
-  /** Every string part, as printed. */
+  /** Every recognised string part, as printed. */
   public static final CheckRequest WHOLE =
       new CheckRequest(
           ImmutableList.of(),
@@ -31,28 +33,44 @@ public record CheckRequest(
           Optional.empty(),
           UnaryOperator.identity());
 
-  /** The same request for these parts only. */
-  public CheckRequest withParts(Iterable<String> wanted) {
-    return new CheckRequest(ImmutableList.copyOf(wanted), instrument, tempo, forces, built);
+  /**
+   * Checks the components.
+   *
+   * @throws IllegalArgumentException if an instrument is given but no part
+   */
+  public CheckRequest {
+    if (instrument.isPresent() && parts.isEmpty()) {
+      throw new IllegalArgumentException("an instrument is given, but no part that it is for");
+    }
   }
 
-  /** The same request for parts read for this instrument. */
-  public CheckRequest withInstrument(Instrument wanted) {
-    return new CheckRequest(parts, Optional.of(wanted), tempo, forces, built);
+  /** Returns the request for these parts only, each for the instrument recognised from it. */
+  public CheckRequest withParts(Iterable<String> newParts) {
+    return new CheckRequest(ImmutableList.copyOf(newParts), Optional.empty(), tempo, forces, setup);
   }
 
-  /** The same request at this tempo. */
-  public CheckRequest withTempo(Tempo wanted) {
-    return new CheckRequest(parts, instrument, Optional.of(wanted), forces, built);
+  /**
+   * Returns the request for these parts only, read for this instrument.
+   *
+   * @throws IllegalArgumentException if there are no parts
+   */
+  public CheckRequest withParts(Iterable<String> newParts, Instrument newInstrument) {
+    return new CheckRequest(
+        ImmutableList.copyOf(newParts), Optional.of(newInstrument), tempo, forces, setup);
   }
 
-  /** The same request for parts from which so many play. */
-  public CheckRequest withForces(Forces wanted) {
-    return new CheckRequest(parts, instrument, tempo, Optional.of(wanted), built);
+  /** Returns the request with another tempo at the beginning. */
+  public CheckRequest withTempo(Tempo newTempo) {
+    return new CheckRequest(parts, instrument, Optional.of(newTempo), forces, setup);
   }
 
-  /** The same request for instruments strung or built otherwise. */
-  public CheckRequest withBuilt(UnaryOperator<Instrument> wanted) {
-    return new CheckRequest(parts, instrument, tempo, forces, wanted);
+  /** Returns the request for parts played by one player or by a section. */
+  public CheckRequest withForces(Forces newForces) {
+    return new CheckRequest(parts, instrument, tempo, Optional.of(newForces), setup);
+  }
+
+  /** Returns the request for instruments of another tuning or size. */
+  public CheckRequest withSetup(UnaryOperator<Instrument> newSetup) {
+    return new CheckRequest(parts, instrument, tempo, forces, newSetup);
   }
 }

@@ -3,35 +3,35 @@ package fingering.playability;
 import com.google.common.collect.ImmutableList;
 
 /**
- * How hard a part is, from 1 to 10. It is reckoned on the fingering that is easiest for the level,
- * whatever the level's limits are.
+ * The difficulty of a part, from 1 to 10. It is computed from the easiest fingering under the
+ * weights of the level, so compare grades of one level only.
  *
- * @param components what makes it hard or easy, the hardest first
+ * @param components the graded components, the highest grade first
  */
 public record Difficulty(ImmutableList<Component> components) {
-  /** The hardest sides of a part that count. */
+  /** The number of highest grades that count. */
   private static final int COUNT = 3;
 
   private static final double MOST = 10;
 
-  /** How a grade comes about, in one sentence. */
+  /** An explanation of the grade, in one sentence. */
   public static final String EXPLANATION =
-      "A part is as hard as its three hardest sides: the grade is the mean of their grades.";
+      "The mean of the three highest grades of a part, such as those for pace or highest position.";
 
   /**
-   * A side of a part.
+   * A graded component of the difficulty.
    *
-   * @param id stable name in data: {@code highest-position}
-   * @param name what it is, a few words
-   * @param explanation how it is graded, in one sentence
-   * @param amount how much there is of it, in words: {@code 5th position}, {@code 3.2 a measure}
+   * @param id a stable name in data: {@code highest-position}
+   * @param name a short name to show
+   * @param explanation what is graded, in one sentence
+   * @param amount the amount in words: {@code 5th position}, {@code 3.2 a measure}
    * @param grade its grade, 1 to 10
    */
   public record Component(String id, String name, String explanation, String amount, double grade) {
     /**
      * Checks the components.
      *
-     * @throws IllegalArgumentException if the grade lies out of its range
+     * @throws IllegalArgumentException if the grade is out of range
      */
     public Component {
       if (!(grade >= 1 && grade <= MOST)) {
@@ -40,12 +40,12 @@ public record Difficulty(ImmutableList<Component> components) {
     }
   }
 
-  /** The grade, 1 to 10, unrounded. */
+  /** Returns the unrounded grade, 1 to 10. */
   public double exact() {
     return components.stream().limit(COUNT).mapToDouble(Component::grade).average().orElse(1);
   }
 
-  /** The grade, 1 to 10. */
+  /** Returns the grade, 1 to 10. */
   public int grade() {
     return (int) Math.round(exact());
   }

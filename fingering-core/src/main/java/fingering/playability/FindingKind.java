@@ -3,57 +3,66 @@ package fingering.playability;
 import java.util.Locale;
 
 /**
- * The kinds of findings. Their ids are stable, and each is explained in one sentence, so that a
- * report can list them as its rules.
+ * The kinds of findings. Their ids are stable. Each has a title and a one-sentence explanation,
+ * with which reports list them as rules.
  */
 public enum FindingKind {
-  OUT_OF_RANGE("out of range", "A note lies below the lowest string or beyond the fingerboard."),
-  CHORD_NO_HAND("chord no hand takes", "No hand or bow can take these notes together."),
-  CHORD_TOO_QUICK("chord too quick", "A double stop or chord has too little time to be set."),
+  OUT_OF_RANGE("out of range", "A note is below the lowest string or beyond the fingerboard."),
+  CHORD_NO_HAND(
+      "chord out of reach", "No hand can stop these notes together, or two need the same string."),
+  CHORD_TOO_QUICK(
+      "chord too quick", "There is too little time to set the fingers for a double stop or chord."),
   CHORD_NOT_HELD(
-      "chord not held", "A bow holds two strings; of a longer chord the others fall silent."),
+      "chord not sustained",
+      "The bow sustains only two strings, so the rest of a long chord stops."),
   DOUBLE_STOP_BEYOND_LEVEL(
-      "double stop beyond the level", "The level has not learned such double stops or chords."),
+      "double stop beyond the level",
+      "Players at this level have not learned this kind of double stop or chord."),
   HELD_NOTE_LET_GO(
-      "held note let go", "A note cannot be held on while the notes over it are played."),
-  LEAP_TOO_QUICK("leap too quick", "The hand has too little time to shift."),
-  POSITION_BEYOND_LEVEL("position beyond the level", "The hand has to go higher than the level."),
+      "held note cut short", "A held note has to be released to play the notes above it."),
+  LEAP_TOO_QUICK("leap too quick", "There is too little time for the hand to shift."),
+  POSITION_BEYOND_LEVEL(
+      "position beyond the level",
+      "A note needs a higher position than players at this level have learned."),
   EXTENSION_BEYOND_LEVEL(
       "extension beyond the level",
-      "A finger has to reach out further than the level has learned."),
+      "A note needs an extension, which players at this level have not learned."),
   CROSSING_TOO_QUICK(
-      "string crossing too quick", "The bow has too little time to reach, or pass over, a string."),
-  SLUR_OVER_A_STRING(
-      "slur over a string", "Under a slur the bow has to pass over a string that lies between."),
-  HARMONIC_NOT_THERE("no such harmonic", "No string has the harmonic, or no hand can touch it."),
+      "string crossing too quick", "There is too little time for the bow to cross to the string."),
+  SLUR_OVER_A_STRING("slur over a string", "The bow has to skip a string within a slur."),
+  HARMONIC_NOT_THERE("no such harmonic", "No string has this harmonic, or no hand can reach it."),
   HARMONIC_BEYOND_LEVEL(
-      "harmonic beyond the level", "The level has not learned this kind of harmonic."),
+      "harmonic beyond the level", "Players at this level have not learned this kind of harmonic."),
   TRILL_WITHOUT_FINGER(
-      "trill without a finger", "No finger is free for the upper note of the trill."),
-  TRILL_TOO_SHORT("trill too short", "There is too little time to trill."),
+      "no finger for the trill", "No finger is free for the upper note of the trill."),
+  TRILL_TOO_SHORT("trill too short", "There is too little time for a trill."),
   TREMOLO_TOO_WIDE(
       "tremolo too wide",
-      "A tremolo of two notes has to lie under one hand, on one string or on neighbouring strings."),
+      "The two notes of a tremolo must lie under one hand, on one string or two neighbouring ones."),
   ABOVE_COMFORTABLE_TEMPO(
-      "above the comfortable tempo", "The notes go faster than fingers and bow follow at ease."),
-  PLUCKED_TOO_QUICK("pizzicato too quick", "The notes go faster than a finger plucks."),
-  BOW_TOO_SHORT("bow too short", "A note or slur lasts longer than a bow at its dynamic."),
-  CHANGE_TO_PIZZICATO("no time for pizzicato", "There is too little time to go from bow to pluck."),
-  CHANGE_TO_ARCO("no time for the bow", "There is too little time to take up the bow again."),
-  CHANGE_OF_MUTE("no time for the mute", "There is too little time to put a mute on or off."),
+      "above the comfortable tempo", "The notes are faster than fingers and bow play comfortably."),
+  PLUCKED_TOO_QUICK("pizzicato too quick", "The notes are faster than a finger can pluck."),
+  BOW_TOO_SHORT("bow too short", "A note or slur lasts longer than one bow at its dynamic."),
+  CHANGE_TO_PIZZICATO(
+      "no time for pizzicato", "There is too little time to change from the bow to pizzicato."),
+  CHANGE_TO_ARCO(
+      "no time for arco", "There is too little time to change from pizzicato back to the bow."),
+  CHANGE_OF_MUTE(
+      "no time for the mute", "There is too little time to put the mute on or take it off."),
   CHANGE_OF_INSTRUMENT(
-      "no time for the instrument", "There is too little time to change the instrument."),
-  CHANGE_OF_TUNING("no time to tune", "There is too little time to tune a string anew."),
-  CHANGES_OF_CLEF("many changes of clef", "The clef changes again before players have settled."),
-  CLEF_NOT_USUAL("clef not usual", "Players of the level do not read this clef."),
+      "no time to change instruments", "There is too little time to change instruments."),
+  CHANGE_OF_TUNING("no time to retune", "There is too little time to retune a string."),
+  CHANGES_OF_CLEF("clef changes too often", "The clef changes again soon after the last change."),
+  CLEF_NOT_USUAL("unfamiliar clef", "Players at this level do not read this clef."),
   DIVISI_NOT_MARKED(
-      "divisi not marked", "A section has to guess whether it divides or plays double stops."),
+      "divisi not marked", "The part does not say whether to divide or to play double stops."),
   DIVISI_NOT_ENDED(
-      "divisi not ended", "After a divided passage the part does not say that all play again."),
+      "divisi not ended", "The part does not say where a divided section plays together again."),
   SCORDATURA_CONFLICT(
-      "scordatura in conflict", "The strings as tuned do not have what the part asks for."),
-  STRING_WITHOUT_NOTE("not on that string", "A note does not lie on the string that is asked for."),
-  SHARED_PART("part for two instruments", "One staff serves instruments of different range.");
+      "scordatura conflict", "The part does not fit the tuning that it was checked for."),
+  STRING_WITHOUT_NOTE(
+      "not on that string", "A note cannot be played on the string that the part asks for."),
+  SHARED_PART("part for two instruments", "One staff is for two instruments of different range.");
 
   private final String title;
   private final String explanation;
@@ -63,17 +72,17 @@ public enum FindingKind {
     this.explanation = explanation;
   }
 
-  /** The name in data, lower case with hyphens: {@code out-of-range}. */
+  /** Returns the stable name in data: {@code out-of-range}. */
   public String id() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** A few words, as a heading. */
+  /** Returns the title, a few words. */
   public String title() {
     return title;
   }
 
-  /** What is wrong, in one sentence. */
+  /** Returns an explanation of the problem, in one sentence. */
   public String explanation() {
     return explanation;
   }

@@ -2,14 +2,14 @@ package fingering.playability;
 
 import java.util.Locale;
 
-/** How many play from a part. */
+/** Who plays from a part. */
 public enum Forces {
-  /** One player, who has to play all of it. */
+  /** One player, who has to play all notes. */
   ONE_PLAYER,
   /** A section, which can divide. */
   SECTION;
 
-  /** The name in data: {@code one-player}. */
+  /** Returns the name in data: {@code one-player}. */
   public String id() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }

@@ -5,16 +5,16 @@ import fingering.musicxml.reading.PartInfo;
 import fingering.tables.Instrument;
 
 /**
- * What was found in a part.
+ * The result of the check of a part.
  *
  * @param part the part
  * @param instrument the instrument it was checked for
- * @param forces how many play from it
- * @param measures measures in it
- * @param notes sounding notes in it, tied ones once
+ * @param forces who plays from it
+ * @param measures the number of its measures
+ * @param notes the number of its notes; tied notes count once
  * @param findings the findings, in the order of the part
- * @param difficulty how hard it is
- * @param remarks what was assumed in reading it, a sentence each
+ * @param difficulty its difficulty
+ * @param remarks assumptions made while reading it, a sentence each
  */
 public record PartCheck(
     PartInfo part,
@@ -26,7 +26,7 @@ public record PartCheck(
     Difficulty difficulty,
     ImmutableList<String> remarks) {
 
-  /** Findings of a severity. */
+  /** Returns the number of findings of a severity. */
   public int count(Severity severity) {
     int count = 0;
     for (Finding finding : findings) {

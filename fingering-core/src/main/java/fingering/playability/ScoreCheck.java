@@ -6,13 +6,13 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /**
- * What was found in a score.
+ * The result of the check of a score.
  *
- * @param title the score's title, empty where it has none
+ * @param title the title of the score; empty if it has none
  * @param level the level it was checked for
- * @param parts its string parts, in score order; empty where it has none
+ * @param parts the checked parts, in score order; empty if none was recognised as a string part
  * @param leftOut the parts that were not checked
- * @param remarks what was assumed for the score as a whole, a sentence each
+ * @param remarks assumptions made for the score as a whole, a sentence each
  */
 public record ScoreCheck(
     String title,
@@ -21,27 +21,27 @@ public record ScoreCheck(
     ImmutableList<PartInfo> leftOut,
     ImmutableList<String> remarks) {
 
-  /** All findings, part by part. */
+  /** Returns all findings, part by part. */
   public ImmutableList<Finding> findings() {
     return parts.stream()
         .flatMap(part -> part.findings().stream())
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** Findings of a severity in all parts. */
+  /** Returns the number of findings of a severity in all parts. */
   public int count(Severity severity) {
     return parts.stream().mapToInt(part -> part.count(severity)).sum();
   }
 
-  /** The severity of the gravest finding; empty where there is none. */
-  public Optional<Severity> gravest() {
+  /** Returns the highest severity of all findings; empty if there are none. */
+  public Optional<Severity> mostSevere() {
     return parts.stream()
         .flatMap(part -> part.findings().stream())
         .map(Finding::severity)
         .min(Comparator.naturalOrder());
   }
 
-  /** The hardest part; empty where there is none. */
+  /** Returns the most difficult part; empty if no part was checked. */
   public Optional<PartCheck> hardest() {
     return parts.stream().max(Comparator.comparingDouble(part -> part.difficulty().exact()));
   }

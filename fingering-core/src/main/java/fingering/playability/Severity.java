@@ -2,26 +2,26 @@ package fingering.playability;
 
 import java.util.Locale;
 
-/** How much a finding weighs, the gravest first. */
+/** The severity of a finding, the most severe first. */
 public enum Severity {
-  /** No player and no bow can do it as it is written. */
+  /** No player at any level can play it as written. */
   UNPLAYABLE,
-  /** It can go wrong with players of the level. */
+  /** It can go wrong with players at this level. */
   RISKY,
-  /** It can be played; the arranger may want to know, or to say more in the part. */
+  /** It can be played, but the arranger may want to know, or to mark the part more clearly. */
   WORTH_KNOWING;
 
-  /** The name in data: {@code worth-knowing}. */
+  /** Returns the name in data: {@code worth-knowing}. */
   public String id() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** As in a sentence: {@code worth knowing}. */
-  public String told() {
+  /** Returns the name to show: {@code worth knowing}. */
+  public String label() {
     return id().replace('-', ' ');
   }
 
-  /** Whether it weighs as much as the other, or more. */
+  /** Returns whether this is as severe as the other, or more severe. */
   public boolean atLeast(Severity other) {
     return compareTo(other) <= 0;
   }

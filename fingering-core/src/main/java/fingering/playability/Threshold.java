@@ -2,50 +2,51 @@ package fingering.playability;
 
 import java.util.Locale;
 
-/** What a level says of its players. Each is a line of the level's file. */
+/** The thresholds of a level. Each is a line of the level's file. */
 public enum Threshold {
-  PLAN(Form.NAME, "preset of the rules by which the easiest fingering is sought"),
-  TEMPO(Form.NAME, "level of docs/tempo.md that says how quick fingers and bow are"),
-  HASTE(Form.PERCENT, "of the time needed; with less than that a spot is worth knowing"),
-  RISKY_HASTE(Form.PERCENT, "of the time needed; with less than that it is risky"),
+  PLAN(Form.NAME, "the preset of weights for the easiest fingering (docs/presets.md)"),
+  TEMPO(Form.NAME, "the level for the speed of fingers and bow (docs/tempo.md)"),
+  HASTE(Form.PERCENT, "a place is worth knowing if it has less than this share of the time needed"),
+  RISKY_HASTE(Form.PERCENT, "a place is risky if it has less than this share of the time needed"),
 
-  HIGHEST_VIOLIN(Form.POSITION, "highest position on the violin; 'any' for no limit"),
-  HIGHEST_VIOLA(Form.POSITION, "highest position on the viola"),
-  HIGHEST_CELLO(Form.POSITION, "highest position on the cello, 'thumb' with the thumb"),
-  HIGHEST_BASS(Form.POSITION, "highest position on the double bass, 'thumb' with the thumb"),
-  BASS_TO_LOW_C(Form.YES_NO, "whether some basses have a fifth string or an extension"),
-  EXTENSIONS(Form.YES_NO, "whether a finger may reach out of the hand's frame"),
+  HIGHEST_VIOLIN(Form.POSITION, "the highest position on the violin; 'any' for no limit"),
+  HIGHEST_VIOLA(Form.POSITION, "the highest position on the viola"),
+  HIGHEST_CELLO(Form.POSITION, "the highest position on the cello; 'thumb' for thumb position"),
+  HIGHEST_BASS(
+      Form.POSITION, "the highest position on the double bass; 'thumb' for thumb position"),
+  BASS_TO_LOW_C(Form.YES_NO, "whether some basses have a fifth string or a C extension"),
+  EXTENSIONS(Form.YES_NO, "whether players use extensions"),
 
-  STRINGS_AT_ONCE(Form.NUMBER, "strings that sound together"),
-  STOPPED_AT_ONCE(Form.NUMBER, "of them, strings that are stopped"),
-  CHORD_HELD(Form.SECONDS, "a chord of three strings or more may be written so long"),
-  UNDIVIDED_CHORD(Form.SEVERITY, "a chord in a section that only a divided one can play, unmarked"),
+  STRINGS_AT_ONCE(Form.NUMBER, "the most strings played at once"),
+  STOPPED_AT_ONCE(Form.NUMBER, "the most stopped strings played at once"),
+  CHORD_HELD(Form.SECONDS, "the longest chord of three or more strings"),
+  UNDIVIDED_CHORD(Form.SEVERITY, "the severity of an unmarked divisi"),
 
-  NATURAL_HARMONICS(Form.YES_NO, "whether natural harmonics are known"),
-  ARTIFICIAL_HARMONICS(Form.YES_NO, "whether artificial harmonics are known"),
-  SLUR_OVER_A_STRING(Form.SECONDS, "a slur over a string between needs so long from note to note"),
+  NATURAL_HARMONICS(Form.YES_NO, "whether players know natural harmonics"),
+  ARTIFICIAL_HARMONICS(Form.YES_NO, "whether players know artificial harmonics"),
+  SLUR_OVER_A_STRING(Form.SECONDS, "the least time between two slurred notes that skip a string"),
 
-  BOW_PP(Form.SECONDS, "a violin's bow lasts so long at pp and softer"),
-  BOW_P(Form.SECONDS, "the same at p"),
-  BOW_MF(Form.SECONDS, "the same at mp, mf and where nothing is marked"),
-  BOW_F(Form.SECONDS, "the same at f"),
-  BOW_FF(Form.SECONDS, "the same at ff and louder"),
-  BOW_RISKY(Form.PERCENT, "of a bow; what is longer than that is risky"),
+  BOW_PP(Form.SECONDS, "the duration of one violin bow at pp and softer"),
+  BOW_P(Form.SECONDS, "the duration of one violin bow at p"),
+  BOW_MF(Form.SECONDS, "the duration of one violin bow at mp, at mf and without a dynamic"),
+  BOW_F(Form.SECONDS, "the duration of one violin bow at f"),
+  BOW_FF(Form.SECONDS, "the duration of one violin bow at ff and louder"),
+  BOW_RISKY(Form.PERCENT, "a slur is risky if it is longer than this share of a bow"),
 
-  TO_PIZZICATO(Form.SECONDS, "from the bow to plucking"),
-  TO_ARCO(Form.SECONDS, "from plucking to the bow"),
-  MUTE_ON(Form.SECONDS, "to put the mute on"),
-  MUTE_OFF(Form.SECONDS, "to take the mute off"),
-  NEW_INSTRUMENT(Form.SECONDS, "to take another instrument"),
-  TUNE_A_STRING(Form.SECONDS, "to tune a string anew"),
+  TO_PIZZICATO(Form.SECONDS, "the time to change from the bow to pizzicato"),
+  TO_ARCO(Form.SECONDS, "the time to change from pizzicato to the bow"),
+  MUTE_ON(Form.SECONDS, "the time to put the mute on"),
+  MUTE_OFF(Form.SECONDS, "the time to take the mute off"),
+  NEW_INSTRUMENT(Form.SECONDS, "the time to change to another instrument"),
+  TUNE_A_STRING(Form.SECONDS, "the time to retune a string"),
 
-  CLEFS_VIOLIN(Form.CLEFS, "clefs that violinists read"),
-  CLEFS_VIOLA(Form.CLEFS, "clefs that violists read"),
-  CLEFS_CELLO(Form.CLEFS, "clefs that cellists read"),
-  CLEFS_BASS(Form.CLEFS, "clefs that bassists read"),
-  BETWEEN_CLEFS(Form.SECONDS, "from one change of clef to the next");
+  CLEFS_VIOLIN(Form.CLEFS, "the clefs that violinists read"),
+  CLEFS_VIOLA(Form.CLEFS, "the clefs that violists read"),
+  CLEFS_CELLO(Form.CLEFS, "the clefs that cellists read"),
+  CLEFS_BASS(Form.CLEFS, "the clefs that bassists read"),
+  BETWEEN_CLEFS(Form.SECONDS, "the least time between two clef changes");
 
-  /** How a value is written. */
+  /** The form of a value. */
   enum Form {
     /** The name of a preset or a level. */
     NAME("a name such as intermediate"),
@@ -70,7 +71,7 @@ public enum Threshold {
       this.example = example;
     }
 
-    /** As in: write {@code seconds such as 1.5}. */
+    /** Returns what a value has to be, for messages: {@code seconds such as 1.5 s}. */
     String example() {
       return example;
     }
@@ -84,12 +85,12 @@ public enum Threshold {
     this.explanation = explanation;
   }
 
-  /** The key in a level's file. */
+  /** Returns the key in a level's file. */
   public String key() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** What it says. */
+  /** Returns an explanation, as a phrase without a full stop. */
   public String explanation() {
     return explanation;
   }

@@ -1,11 +1,11 @@
 /**
- * The arranger's check: what cannot, or should not, be asked of the string parts of a score for
- * players of a level. Times are seconds, or microseconds where so named.
+ * The arranger's check: findings in the string parts of a score that players at a level cannot or
+ * should not be asked to play. Times are in seconds, or in microseconds if the name says so.
  *
- * <p>It knows {@link fingering.plan}, {@link fingering.tempo} and {@link fingering.musicxml}, and
- * the rooms below them. No method takes or returns null unless it says so. All values are
- * immutable; only a {@link fingering.playability.check.Checker} keeps anything, and serves many
- * threads.
+ * <p>The package depends on {@link fingering.plan}, {@link fingering.tempo}, {@link
+ * fingering.musicxml} and what these depend on. Unless a method says otherwise, it neither takes
+ * nor returns null. All values are immutable. A {@link fingering.playability.check.Checker} caches
+ * grips and costs, and is thread-safe.
  */
 @NullMarked
 package fingering.playability;

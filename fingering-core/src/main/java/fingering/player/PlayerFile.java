@@ -18,7 +18,6 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Reads a player file, and complains of it by line. */
@@ -112,7 +111,7 @@ final class PlayerFile {
       throw new FingeringException(
           "'" + word + "' is no range of positions; write the lower one first, such as 1-3");
     }
-    return IntStream.rangeClosed(from.halves(), to.halves()).mapToObj(Position::new);
+    return Position.range(from, to).stream();
   }
 
   private ImmutableSet<FingerPattern> patterns(Entry entry, Optional<Instrument> instrument) {

@@ -29,10 +29,10 @@ public final class UnmetPrerequisites {
 
   public UnmetPrerequisites(Player player) {
     this.player = player;
-    player.positions().ifPresent(all -> all.forEach(one -> positions.set(one.halves())));
+    player.positions().ifPresent(all -> all.forEach(one -> positions.set(one.rank())));
     thumb = lists(FingerPattern.THUMB);
     if (thumb) {
-      positions.set(Position.THUMB.halves());
+      positions.set(Position.THUMB.rank());
     }
     closed = lists(FingerPattern.CLOSED);
     patterns = player.patterns().map(HandPatterns::new);
@@ -57,7 +57,7 @@ public final class UnmetPrerequisites {
   public boolean position(Placement placement) {
     return player.positions().isPresent()
         && !placement.open()
-        && !positions.get(placement.frame().position().halves());
+        && !positions.get(placement.frame().position().rank());
   }
 
   /** Whether a finger stops where no learned pattern has it. */

@@ -9,8 +9,8 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * The same tempo counted in another note value. Half = 72 is quarter = 144; dotted quarter = 40 is
- * eighth = 120 (arithmetic of note values).
+ * Converts tempi between note values: half = 72 is quarter = 144, and dotted quarter = 40 is eighth
+ * = 120 (arithmetic of note values).
  */
 public final class BeatConversion {
   private static final ImmutableList<String> VALUES =
@@ -19,45 +19,44 @@ public final class BeatConversion {
   /** Clicks slower than this are subdivided (common practice, no source). */
   private static final BigDecimal SLOW = BigDecimal.valueOf(60);
 
-  /** Clicks faster than this, the end of the traditional scale, are drawn together. */
+  /** Above this, the end of the traditional scale, the metronome clicks a longer value. */
   private static final BigDecimal FAST = BigDecimal.valueOf(208);
 
-  /** Decimals to which a tempo is told that has no end of them in the other value. */
+  /** Decimals kept where the converted tempo is not a whole number. */
   private static final int DECIMALS = 2;
 
   private BeatConversion() {}
 
-  /** The same tempo in another value, rounded down to two decimals where it has more. */
+  /** Returns the same tempo counted in another value, rounded down to two decimals. */
   public static Tempo in(Tempo tempo, BeatUnit unit) {
     BigFraction perMinute = tempo.quartersPerMinute().divide(unit.quarters());
-    BigDecimal told = perMinute.bigDecimalValue(DECIMALS, RoundingMode.DOWN).stripTrailingZeros();
-    return new Tempo(unit, told.setScale(Math.max(0, told.scale())));
+    return new Tempo(unit, perMinute.bigDecimalValue(DECIMALS, RoundingMode.DOWN));
   }
 
   /**
-   * The tempo in the value that a metronome is best set to: subdivided below 60 a minute, so that
-   * the clicks hold the beat together, and in a longer value above 208.
+   * Returns the tempo in the note value that the metronome should click: a shorter value below 60
+   * beats a minute, because slow clicks are hard to follow, and a longer one above 208.
    */
   public static Tempo clicks(Tempo tempo) {
-    Tempo told = tempo;
-    while (told.perMinute().compareTo(SLOW) < 0) {
-      Optional<BeatUnit> shorter = subdivided(told.unit());
+    Tempo clicks = tempo;
+    while (clicks.perMinute().compareTo(SLOW) < 0) {
+      Optional<BeatUnit> shorter = subdivided(clicks.unit());
       if (shorter.isEmpty()) {
-        return told;
+        return clicks;
       }
-      told = in(told, shorter.get());
+      clicks = in(clicks, shorter.get());
     }
-    while (told.perMinute().compareTo(FAST) > 0) {
-      int value = value(told.unit());
+    while (clicks.perMinute().compareTo(FAST) > 0) {
+      int value = value(clicks.unit());
       if (value <= 0) {
-        return told;
+        return clicks;
       }
-      told = in(told, new BeatUnit(VALUES.get(value - 1), told.unit().dots()));
+      clicks = in(clicks, new BeatUnit(VALUES.get(value - 1), clicks.unit().dots()));
     }
-    return told;
+    return clicks;
   }
 
-  /** Halves of a plain value, thirds of a dotted one. */
+  /** Returns half of a plain value, or a third of a dotted one; empty if there is none. */
   private static Optional<BeatUnit> subdivided(BeatUnit unit) {
     int value = value(unit);
     return value < 0 || value + 1 == VALUES.size() || unit.dots() > 1
@@ -66,6 +65,6 @@ public final class BeatConversion {
   }
 
   private static int value(BeatUnit unit) {
-    return VALUES.indexOf(unit.name().equals("sixteenth") ? "16th" : unit.name());
+    return VALUES.indexOf(unit.name());
   }
 }

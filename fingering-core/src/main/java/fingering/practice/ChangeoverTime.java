@@ -6,15 +6,20 @@ import java.util.List;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** How much time there is for what the hands have to change (common practice, no source). */
+/**
+ * Describes how much time the hands have for a change, such as to pizzicato or for a mute (common
+ * practice, no source).
+ */
 final class ChangeoverTime {
-  /** To lay the bow into the hand and set the thumb for pizzicato, or to take it up again. */
+  /** Seconds to change from the bow hold to the hold for pizzicato, or back. */
   private static final double NEW_HOLD = 1.0;
 
-  /** To put a mute on; taking it off is quicker. */
+  /** Seconds to put a mute on. */
   private static final double MUTE_ON = 3.0;
 
+  /** Seconds to take a mute off. */
   private static final double MUTE_OFF = 2.0;
+
   private static final double MICROS = 1e6;
 
   private final List<Moment> moments;
@@ -27,11 +32,14 @@ final class ChangeoverTime {
     return moment.restMicros() / MICROS;
   }
 
-  private static String told(double seconds) {
-    return String.format(Locale.ROOT, "%.1f s", seconds);
+  private static String restBefore(double seconds) {
+    return seconds > 0
+        ? String.format(Locale.ROOT, "%.1f s of rest before it", seconds)
+        : "no rest before it";
   }
 
-  private int from(BigFraction start) {
+  /** Returns the index of the first moment at a time or later. */
+  private int momentAt(BigFraction start) {
     for (int m = 0; m < moments.size(); m++) {
       if (moments.get(m).starting().get(0).start().compareTo(start) >= 0) {
         return m;
@@ -40,17 +48,15 @@ final class ChangeoverTime {
     return moments.size();
   }
 
-  /** The rest before what stands at a time. */
-  String seconds(BigFraction start) {
-    int m = from(start);
-    if (m == 0 || m == moments.size()) {
-      return "ready before the start";
-    }
-    double rest = rest(moments.get(m));
-    return rest > 0 ? told(rest) + " of rest before it" : "no rest before it";
+  /** Describes the rest before a time, in quarter notes from the start of the part. */
+  String restBefore(BigFraction start) {
+    int m = momentAt(start);
+    return m == 0 || m == moments.size()
+        ? "prepare it before you start"
+        : restBefore(rest(moments.get(m)));
   }
 
-  /** A mute. */
+  /** Describes the time for putting a mute on or taking it off. */
   String mute(PrintedText sign) {
     String text = sign.text().toLowerCase(Locale.ROOT);
     boolean off =
@@ -59,43 +65,45 @@ final class ChangeoverTime {
             || text.contains("via")
             || text.contains("ohne")
             || text.contains("take");
-    int m = from(sign.start());
+    int m = momentAt(sign.start());
     if (m == 0 || m == moments.size()) {
-      return sign.text() + ": " + seconds(sign.start());
+      return sign.text() + ": " + restBefore(sign.start());
     }
     boolean enough = rest(moments.get(m)) >= (off ? MUTE_OFF : MUTE_ON);
     return sign.text()
         + ": "
-        + seconds(sign.start())
-        + (enough ? ", enough" : ", little: practise the move by itself");
+        + restBefore(sign.start())
+        + (enough ? ", enough time" : ", not enough: practise the move on its own");
   }
 
-  /** The change to or from plucking at a moment. */
-  String plucked(int m) {
+  /** Describes the time for the change to pizzicato or back to the bow at moment {@code m}. */
+  String pluckingChange(int m) {
     Moment moment = moments.get(m);
     String word = moment.pizzicato() ? "pizz." : "arco";
     if (m == 0) {
-      return word + ": ready before the start";
+      return word + ": prepare it before you start";
     }
     double rest = rest(moment);
-    String time = rest > 0 ? told(rest) + " of rest before it" : "no rest before it";
+    String time = restBefore(rest);
     if (!moment.pizzicato()) {
       return "arco: "
           + time
-          + (rest >= NEW_HOLD ? ", time to find the bow hold" : ", the bow has to be ready");
+          + (rest >= NEW_HOLD ? ", time to find the bow hold" : ", have the bow ready");
     }
     int end = m;
     while (end < moments.size() && moments.get(end).pizzicato()) {
       end++;
     }
-    boolean into = rest >= NEW_HOLD;
-    boolean out = end == moments.size() || rest(moments.get(end)) >= NEW_HOLD;
+    boolean timeBefore = rest >= NEW_HOLD;
+    boolean timeAfter = end == moments.size() || rest(moments.get(end)) >= NEW_HOLD;
     return "pizz.: "
         + time
-        + (into && out
-            ? ", time to change the hold"
-            : into
-                ? ", time to change the hold, but none to change back: keep the bow in hand"
-                : out ? ", keep the bow in hand at first" : ", keep the bow in hand");
+        + (timeBefore && timeAfter
+            ? ", time to change your hold"
+            : timeBefore
+                ? ", time to change your hold but not to change back: keep the bow in your hand"
+                : timeAfter
+                    ? ", keep the bow in your hand at first"
+                    : ", keep the bow in your hand");
   }
 }

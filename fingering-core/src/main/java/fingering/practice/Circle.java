@@ -3,21 +3,21 @@ package fingering.practice;
 import fingering.music.Place;
 
 /**
- * Something to circle in the part before playing.
+ * A sign or word to circle in the part before playing.
  *
- * @param kind what it is
- * @param place where it stands
- * @param says what to see there, and what to do
+ * @param kind its kind
+ * @param place its place
+ * @param text what is there, and what to do about it
  */
-public record Circle(Kind kind, Place place, String says) {
-  /** Kinds of things to circle, in the order in which to look for them. */
+public record Circle(Kind kind, Place place, String text) {
+  /** Kinds of things to circle, the most easily overlooked first. */
   public enum Kind {
-    /** A dynamic that changes at once and by far. */
+    /** A sudden, large change of dynamic. */
     SUDDEN("Sudden changes"),
     /** A long crescendo or diminuendo. */
     LONG_HAIRPIN("Long hairpins"),
-    /** Plucking, bow, mute, string: something in the hands changes. */
-    CHANGE("Changes to make in time"),
+    /** A change for the hands: pizzicato, bow, mute or string. */
+    CHANGE("Changes to prepare"),
     /** Any other dynamic. */
     DYNAMIC("Other dynamics"),
     /** Accented notes. */
@@ -33,7 +33,7 @@ public record Circle(Kind kind, Place place, String says) {
       this.heading = heading;
     }
 
-    /** The kind in print. */
+    /** Returns the heading of a list of this kind. */
     public String heading() {
       return heading;
     }

@@ -23,19 +23,19 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Finds what to circle in a part (common practice, no source). */
+/** Finds signs and words to circle in a part (common practice, no source). */
 public final class CircleFinder {
   private static final ImmutableList<String> LOUDNESS =
       ImmutableList.of("pppp", "ppp", "pp", "p", "mp", "mf", "f", "ff", "fff", "ffff");
 
-  /** So many steps at once are sudden: p to f is three, mf to f one. */
+  /** A change of this many dynamic levels is sudden: p to f is three, mf to f is one. */
   private static final int SUDDEN_STEPS = 2;
 
-  /** A hairpin of so many measures is long. */
+  /** A hairpin of this many measures is long. */
   private static final int LONG_MEASURES = 2;
 
   private static final Pattern SUBITO = Pattern.compile("\\b(?:sub\\.?|subito)(?:\\W|$)");
-  private static final Pattern GROWING =
+  private static final Pattern HAIRPIN_WORD =
       Pattern.compile("^(?:cresc|dim|decresc|morendo|calando).*");
   private static final Pattern STRING =
       Pattern.compile("^(?:sul|sulla|sur|auf|auf der|am) .*|^col legno.*|^(?:ord|nat)\\b.*");
@@ -45,37 +45,37 @@ public final class CircleFinder {
   private final PrintedPart part;
   private final List<PrintedText> texts;
   private final List<Circle> found = new ArrayList<>();
-  private final ChangeoverTime hands;
+  private final ChangeoverTime changeover;
 
   private CircleFinder(Passage passage, PrintedPart part) {
     this.passage = passage;
     this.part = part;
     texts = part.texts();
-    hands = new ChangeoverTime(passage.moments());
+    changeover = new ChangeoverTime(passage.moments());
   }
 
   /**
-   * What to circle in a passage, by kinds, each in the order of the music.
+   * Returns what to circle in a passage, sorted by kind, then by place.
    *
-   * @param part what is printed of it
+   * @param part the printed signs of the same passage
    */
   public static ImmutableList<Circle> of(Passage passage, PrintedPart part) {
-    CircleFinder circles = new CircleFinder(passage, part);
-    circles.dynamics();
-    circles.hairpins();
-    circles.words();
-    circles.plucking();
-    circles.accents();
-    circles.repeats();
+    CircleFinder finder = new CircleFinder(passage, part);
+    finder.dynamics();
+    finder.hairpins();
+    finder.words();
+    finder.pluckingChanges();
+    finder.accents();
+    finder.repeats();
     return ImmutableList.sortedCopyOf(
         Comparator.comparing(Circle::kind)
             .thenComparingInt(circle -> circle.place().measureIndex())
             .thenComparingDouble(circle -> circle.place().onset().doubleValue()),
-        circles.found);
+        finder.found);
   }
 
-  private void add(Circle.Kind kind, Place place, String says) {
-    found.add(new Circle(kind, place, says));
+  private void add(Circle.Kind kind, Place place, String text) {
+    found.add(new Circle(kind, place, text));
   }
 
   private List<PrintedText> all(Kind kind) {
@@ -88,15 +88,15 @@ public final class CircleFinder {
       String text = sign.text();
       int level = LOUDNESS.indexOf(text);
       String last = before.map(PrintedText::text).orElse("");
-      boolean led = before.filter(from -> led(from.start(), sign.start())).isPresent();
+      boolean gradual = before.filter(from -> gradual(from.start(), sign.start())).isPresent();
       boolean far =
           level >= 0
               && LOUDNESS.contains(last)
               && Math.abs(level - LOUDNESS.indexOf(last)) >= SUDDEN_STEPS;
       if (subito(sign) || level < 0) {
-        add(Circle.Kind.SUDDEN, sign.place(), text + (subito(sign) ? ", subito" : ": at once"));
-      } else if (far && !led) {
-        add(Circle.Kind.SUDDEN, sign.place(), text + " at once after " + last);
+        add(Circle.Kind.SUDDEN, sign.place(), text + (subito(sign) ? " subito" : ": sudden"));
+      } else if (far && !gradual) {
+        add(Circle.Kind.SUDDEN, sign.place(), "sudden " + text + " after " + last);
       } else {
         add(Circle.Kind.DYNAMIC, sign.place(), text);
       }
@@ -104,11 +104,11 @@ public final class CircleFinder {
     }
   }
 
-  /** Whether a hairpin or such words lead from one time to another. */
-  private boolean led(BigFraction from, BigFraction to) {
+  /** Returns whether a hairpin, or a word such as cresc., begins between two times. */
+  private boolean gradual(BigFraction from, BigFraction to) {
     return Stream.concat(
             part.wedges().stream().map(Wedge::start),
-            all(Kind.WORDS).stream().filter(CircleFinder::growing).map(PrintedText::start))
+            all(Kind.WORDS).stream().filter(CircleFinder::hairpinWord).map(PrintedText::start))
         .anyMatch(start -> start.compareTo(from) >= 0 && start.compareTo(to) < 0);
   }
 
@@ -116,8 +116,8 @@ public final class CircleFinder {
     return sign.text().toLowerCase(Locale.ROOT);
   }
 
-  private static boolean growing(PrintedText sign) {
-    return GROWING.matcher(lower(sign)).matches();
+  private static boolean hairpinWord(PrintedText sign) {
+    return HAIRPIN_WORD.matcher(lower(sign)).matches();
   }
 
   private boolean subito(PrintedText sign) {
@@ -133,7 +133,7 @@ public final class CircleFinder {
       }
     }
     for (PrintedText words : all(Kind.WORDS)) {
-      if (growing(words)) {
+      if (hairpinWord(words)) {
         Optional<PrintedText> end =
             all(Kind.DYNAMIC).stream()
                 .filter(one -> one.start().compareTo(words.start()) > 0)
@@ -152,36 +152,38 @@ public final class CircleFinder {
       Place from, BigFraction start, Optional<Place> to, BigFraction end, boolean louder) {
     int last = to.map(CircleFinder::lastMeasure).orElse(from.measureIndex());
     int measures = last - from.measureIndex() + 1;
-    String way = louder ? "crescendo" : "diminuendo";
+    String name = louder ? "crescendo" : "diminuendo";
     if (measures < LONG_MEASURES) {
-      add(Circle.Kind.DYNAMIC, from, way);
+      add(Circle.Kind.DYNAMIC, from, name);
       return;
     }
-    String until = number(from.measureIndex() + measures / 2, to.orElseThrow());
+    String middle = number(from.measureIndex() + measures / 2, to.orElseThrow());
     add(
         Circle.Kind.LONG_HAIRPIN,
         from,
-        way
-            + " over "
-            + measures
-            + " measures"
+        name
             + inForce(start).map(one -> " from " + one).orElse("")
             + reached(end, to.orElseThrow())
                 .filter(one -> !inForce(start).equals(Optional.of(one)))
                 .map(one -> " to " + one)
                 .orElse("")
+            + " over "
+            + measures
+            + " measures: "
             + (louder
-                ? ": begin softer than you think, and still be soft in measure "
-                : ": begin full, and still have sound in measure ")
-            + until);
+                ? "start softer than you think, and do not get loud before measure "
+                : "start full, and do not fade before measure ")
+            + middle);
   }
 
-  /** One that ends on the first beat ends with the measure before. */
+  /**
+   * Returns the last measure of a hairpin: one that ends on a first beat ends a measure earlier.
+   */
   private static int lastMeasure(Place end) {
     return end.measureIndex() - (end.onset().signum() == 0 ? 1 : 0);
   }
 
-  /** The number of the measure of that index, or, beyond the passage, of the end. */
+  /** Returns the printed number of a measure, or of the hairpin's end if beyond the passage. */
   private String number(int index, Place end) {
     return passage.measures().stream()
         .filter(measure -> measure.index() == index)
@@ -190,7 +192,7 @@ public final class CircleFinder {
         .orElse(end.measure());
   }
 
-  /** The dynamic that holds at a time, or stands there. */
+  /** Returns the dynamic that applies at a time. */
   private Optional<String> inForce(BigFraction at) {
     return all(Kind.DYNAMIC).stream()
         .filter(sign -> sign.start().compareTo(at) <= 0)
@@ -198,7 +200,7 @@ public final class CircleFinder {
         .map(PrintedText::text);
   }
 
-  /** The dynamic to which a hairpin leads: at its end, or soon behind it. */
+  /** Returns the dynamic that a hairpin leads to: at its end, or up to a measure later. */
   private Optional<String> reached(BigFraction end, Place place) {
     return all(Kind.DYNAMIC).stream()
         .filter(sign -> sign.start().compareTo(end) >= 0)
@@ -213,15 +215,18 @@ public final class CircleFinder {
       if (sign.kind() == Kind.TEMPO) {
         add(Circle.Kind.WORDS, sign.place(), sign.text().replace("=", " = "));
       } else if (sign.kind() == Kind.MUTE) {
-        add(Circle.Kind.CHANGE, sign.place(), hands.mute(sign));
+        add(Circle.Kind.CHANGE, sign.place(), changeover.mute(sign));
       } else if (sign.kind() == Kind.WORDS
-          && !growing(sign)
+          && !hairpinWord(sign)
           && !text.startsWith("pizz")
           && !text.startsWith("arco")) {
         if (MUTE.matcher(text).matches()) {
-          add(Circle.Kind.CHANGE, sign.place(), hands.mute(sign));
+          add(Circle.Kind.CHANGE, sign.place(), changeover.mute(sign));
         } else if (STRING.matcher(text).matches()) {
-          add(Circle.Kind.CHANGE, sign.place(), sign.text() + ": " + hands.seconds(sign.start()));
+          add(
+              Circle.Kind.CHANGE,
+              sign.place(),
+              sign.text() + ": " + changeover.restBefore(sign.start()));
         } else if (!SUBITO.matcher(text).find()) {
           add(Circle.Kind.WORDS, sign.place(), sign.text());
         }
@@ -229,12 +234,12 @@ public final class CircleFinder {
     }
   }
 
-  private void plucking() {
+  private void pluckingChanges() {
     List<Moment> moments = passage.moments();
     for (int m = 0; m < moments.size(); m++) {
       boolean before = m > 0 && moments.get(m - 1).pizzicato();
       if (moments.get(m).pizzicato() != before) {
-        add(Circle.Kind.CHANGE, moments.get(m).place(), hands.plucked(m));
+        add(Circle.Kind.CHANGE, moments.get(m).place(), changeover.pluckingChange(m));
       }
     }
   }
@@ -261,7 +266,7 @@ public final class CircleFinder {
     for (PrintedMeasure measure : part.measures()) {
       Measure read = passage.measures().get(measure.index() - passage.measures().get(0).index());
       if (measure.repeatStart()) {
-        add(Circle.Kind.REPEAT, read.place(BigFraction.ZERO), "repeat from here");
+        add(Circle.Kind.REPEAT, read.place(BigFraction.ZERO), "the repeat starts here");
       }
       for (Ending ending : part.endings()) {
         if (ending.first() == measure.index()) {
@@ -272,7 +277,7 @@ public final class CircleFinder {
         add(
             Circle.Kind.REPEAT,
             read.place(BigFraction.ZERO),
-            "repeat at its end: find the place to go back to");
+            "repeat at the end of this measure: find where to go back to");
       }
     }
     all(Kind.JUMP).forEach(jump -> add(Circle.Kind.REPEAT, jump.place(), jump.text()));

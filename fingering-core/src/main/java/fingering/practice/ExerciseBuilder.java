@@ -10,8 +10,8 @@ import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Tempo;
 import fingering.plan.Plan;
+import fingering.practice.SpotExercise.Event;
 import fingering.practice.SpotExercise.Fingered;
-import fingering.practice.SpotExercise.Stroke;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import java.math.BigDecimal;
@@ -19,7 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Writes exercises out of a plan's own notes and fingers (common practice, no source). */
+/** Builds exercises from the notes and fingers of a plan (common practice, no source). */
 final class ExerciseBuilder {
   private static final BeatUnit HALF = new BeatUnit("half", 0);
   private static final BeatUnit QUARTER = BeatUnit.QUARTER;
@@ -28,8 +28,8 @@ final class ExerciseBuilder {
   private static final BeatUnit SHORT = new BeatUnit("16th", 0);
   private static final Tempo SLOW = new Tempo(QUARTER, BigDecimal.valueOf(60));
 
-  /** Eighths, or pairs of dotted and short notes, to a measure. */
-  private static final int IN_MEASURE = 8;
+  /** Notes in a measure of eighths, or of dotted eighths and sixteenths. */
+  private static final int NOTES_IN_MEASURE = 8;
 
   private final Plan plan;
   private final Instrument instrument;
@@ -40,7 +40,7 @@ final class ExerciseBuilder {
   }
 
   private SpotExercise exercise(
-      String what, int moment, ImmutableList<ImmutableList<Stroke>> measures) {
+      String name, int moment, ImmutableList<ImmutableList<Event>> measures) {
     Moment at = plan.passage().moments().get(moment);
     int fifths =
         plan.passage().measures().stream()
@@ -48,7 +48,7 @@ final class ExerciseBuilder {
             .map(Measure::fifths)
             .findFirst()
             .orElse(0);
-    String title = what + ", measure " + at.place().measure();
+    String title = name + ", measure " + at.place().measure();
     return new SpotExercise(title, instrument, fifths, SLOW, measures);
   }
 
@@ -71,17 +71,18 @@ final class ExerciseBuilder {
     return fingered.build();
   }
 
-  private static Stroke rest(BeatUnit value) {
-    return new Stroke(ImmutableList.of(), value);
+  private static Event rest(BeatUnit value) {
+    return new Event(ImmutableList.of(), value);
   }
 
-  private static ImmutableList<Stroke> measure(Stroke... contexts) {
-    return ImmutableList.copyOf(contexts);
+  private static ImmutableList<Event> measure(Event... events) {
+    return ImmutableList.copyOf(events);
   }
 
   /**
-   * The note under the finger that leaves, where the hand has arrived; empty where that finger is
-   * no guide, or where the hand moves unheard: in a rest, or while an open string sounds.
+   * Returns the guide note of a shift: the note under the old finger once the hand has arrived.
+   * Empty if the finger stays the same or an open string was played, and if the hand moves
+   * silently, in a rest or while an open string sounds.
    */
   Optional<Fingered> guide(int from, int to) {
     if (to - from > 1 || rest(from, to) > 0) {
@@ -89,8 +90,8 @@ final class ExerciseBuilder {
     }
     Placement left = plan.grips().get(from).top();
     Placement reached = plan.grips().get(to).top();
-    double way = reached.frame().first() - left.frame().first();
-    int semitones = left.semitones() + (int) Math.round(way);
+    double distance = reached.frame().first() - left.frame().first();
+    int semitones = left.semitones() + (int) Math.round(distance);
     if (!left.stopped() || semitones <= 0 || left.finger() == reached.finger()) {
       return Optional.empty();
     }
@@ -98,98 +99,98 @@ final class ExerciseBuilder {
     return Optional.of(new Fingered(written(sounding), left.finger().symbol(), left.string()));
   }
 
-  /** Microseconds of rest on the way from one moment to another, as printed. */
+  /** Returns the microseconds of printed rest between two moments. */
   long rest(int from, int to) {
     return plan.passage().moments().subList(from + 1, to + 1).stream()
         .mapToLong(Moment::restMicros)
         .sum();
   }
 
-  /** The shift alone and slow, with a stop before it, and over the guide note if there is one. */
+  /** Writes a shift: slowly, with a stop before it, and over the guide note if there is one. */
   SpotExercise shift(int from, int to) {
     ImmutableList<Fingered> left = notes(from);
     ImmutableList<Fingered> reached = notes(to);
-    ImmutableList.Builder<ImmutableList<Stroke>> measures = ImmutableList.builder();
-    measures.add(measure(new Stroke(left, HALF), new Stroke(reached, HALF)));
-    measures.add(measure(new Stroke(left, QUARTER), rest(QUARTER), new Stroke(reached, HALF)));
+    ImmutableList.Builder<ImmutableList<Event>> measures = ImmutableList.builder();
+    measures.add(measure(new Event(left, HALF), new Event(reached, HALF)));
+    measures.add(measure(new Event(left, QUARTER), rest(QUARTER), new Event(reached, HALF)));
     guide(from, to)
         .ifPresent(
             guide ->
                 measures.add(
                     measure(
-                        new Stroke(left, QUARTER),
-                        new Stroke(ImmutableList.of(guide), QUARTER),
-                        new Stroke(reached, HALF))));
-    measures.add(measure(new Stroke(reached, HALF), new Stroke(left, HALF)));
+                        new Event(left, QUARTER),
+                        new Event(ImmutableList.of(guide), QUARTER),
+                        new Event(reached, HALF))));
+    measures.add(measure(new Event(reached, HALF), new Event(left, HALF)));
     return exercise("Shift", to, measures.build());
   }
 
-  /** Two grips one after the other, held long. */
-  SpotExercise held(String what, int from, int to) {
+  /** Writes two grips one after the other, in half notes. */
+  SpotExercise held(String name, int from, int to) {
     return exercise(
-        what,
+        name,
         to,
         ImmutableList.of(
-            measure(new Stroke(notes(from), HALF), new Stroke(notes(to), HALF)),
-            measure(new Stroke(notes(to), HALF), new Stroke(notes(from), HALF))));
+            measure(new Event(notes(from), HALF), new Event(notes(to), HALF)),
+            measure(new Event(notes(to), HALF), new Event(notes(from), HALF))));
   }
 
-  /** A run in dotted rhythms, both ways round. */
+  /** Writes a run in dotted rhythms: long-short, then short-long. */
   SpotExercise dotted(int from, int to) {
-    List<Stroke> contexts = new ArrayList<>();
+    List<Event> events = new ArrayList<>();
     for (boolean longFirst : List.of(true, false)) {
       for (int m = from, i = 0; m <= to; m++, i++) {
         boolean dot = (i % 2 == 0) == longFirst;
-        contexts.add(new Stroke(notes(m), dot ? DOTTED : SHORT));
+        events.add(new Event(notes(m), dot ? DOTTED : SHORT));
       }
-      pad(contexts, longFirst ? ImmutableList.of(DOTTED, SHORT) : ImmutableList.of(SHORT, DOTTED));
+      pad(events, longFirst ? ImmutableList.of(DOTTED, SHORT) : ImmutableList.of(SHORT, DOTTED));
     }
-    return exercise("Dotted rhythms", from, measures(contexts));
+    return exercise("Dotted rhythms", from, measures(events));
   }
 
-  /** The bow alone on the open strings of a run, and then with the fingers. */
+  /** Writes the open strings of a run, then the run itself. */
   SpotExercise crossing(int from, int to) {
-    List<Stroke> contexts = new ArrayList<>();
+    List<Event> events = new ArrayList<>();
     for (int m = from; m <= to; m++) {
       ImmutableList<Fingered> open =
           notes(m).stream()
               .map(note -> open(note.string()))
               .collect(ImmutableList.toImmutableList());
-      contexts.add(new Stroke(open, EIGHTH));
+      events.add(new Event(open, EIGHTH));
     }
-    pad(contexts, ImmutableList.of(EIGHTH));
+    pad(events, ImmutableList.of(EIGHTH));
     for (int m = from; m <= to; m++) {
-      contexts.add(new Stroke(notes(m), EIGHTH));
+      events.add(new Event(notes(m), EIGHTH));
     }
-    pad(contexts, ImmutableList.of(EIGHTH));
-    return exercise("String crossings", from, measures(contexts));
+    pad(events, ImmutableList.of(EIGHTH));
+    return exercise("String crossings", from, measures(events));
   }
 
-  /** A figure twice, with a stop after each time. */
+  /** Writes a figure twice, with a stop after each time. */
   SpotExercise figure(int from, int to) {
-    List<Stroke> contexts = new ArrayList<>();
+    List<Event> events = new ArrayList<>();
     for (int time = 0; time < 2; time++) {
       for (int m = from; m <= to; m++) {
-        contexts.add(new Stroke(notes(m), EIGHTH));
+        events.add(new Event(notes(m), EIGHTH));
       }
-      contexts.add(rest(EIGHTH));
-      pad(contexts, ImmutableList.of(EIGHTH));
+      events.add(rest(EIGHTH));
+      pad(events, ImmutableList.of(EIGHTH));
     }
-    return exercise("Figure", from, measures(contexts));
+    return exercise("Repeated figure", from, measures(events));
   }
 
   private Fingered open(int string) {
     return new Fingered(written(instrument.string(string).pitch()), "0", string);
   }
 
-  private static void pad(List<Stroke> contexts, ImmutableList<BeatUnit> values) {
-    while (contexts.size() % IN_MEASURE != 0) {
-      contexts.add(rest(values.get(contexts.size() % values.size())));
+  private static void pad(List<Event> events, ImmutableList<BeatUnit> values) {
+    while (events.size() % NOTES_IN_MEASURE != 0) {
+      events.add(rest(values.get(events.size() % values.size())));
     }
   }
 
-  private static ImmutableList<ImmutableList<Stroke>> measures(List<Stroke> contexts) {
-    return Lists.partition(contexts, IN_MEASURE).stream()
+  private static ImmutableList<ImmutableList<Event>> measures(List<Event> events) {
+    return Lists.partition(events, NOTES_IN_MEASURE).stream()
         .map(ImmutableList::copyOf)
         .collect(ImmutableList.toImmutableList());
   }

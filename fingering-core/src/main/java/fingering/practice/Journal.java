@@ -9,34 +9,35 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What was clean, day by day, as a student wrote it down. The order of the lines is the order of
- * what happened, whatever the clock said; the last line about some measures counts.
+ * A student's practice journal: the fastest clean tempo, day by day. The order of the lines counts,
+ * not their dates, because a clock may have been wrong. The last line about the same measures is
+ * the valid one.
  *
  * @param entries the entries, in the order of the file
- * @param bad lines that are no entries; they stay in the file
- * @param remarks what else is odd, a sentence each
+ * @param badLines lines that are not entries; they stay in the file
+ * @param remarks warnings about valid lines, a sentence each
  */
 public record Journal(
     ImmutableList<JournalEntry> entries,
-    ImmutableList<BadLine> bad,
+    ImmutableList<BadLine> badLines,
     ImmutableList<String> remarks) {
   private static final char UNREADABLE = '\uFFFD';
   private static final String BYTE_ORDER_MARK = "\uFEFF";
 
-  /** A journal in which nothing is written. */
+  /** A journal without entries. */
   public static final Journal EMPTY =
       new Journal(ImmutableList.of(), ImmutableList.of(), ImmutableList.of());
 
   /**
-   * A line that is no entry.
+   * A line that is not an entry.
    *
    * @param number its number, from 1
    * @param text the line
-   * @param why why it is none
+   * @param reason what is wrong with it, without a full stop
    */
-  public record BadLine(int number, String text, String why) {}
+  public record BadLine(int number, String text, String reason) {}
 
-  /** Reads the text of a journal. Blank lines and those that begin with # are no entries. */
+  /** Reads the text of a journal, without blank lines and lines that begin with {@code #}. */
   public static Journal parse(String text) {
     String content = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
     ImmutableList.Builder<JournalEntry> entries = ImmutableList.builder();
@@ -60,14 +61,14 @@ public record Journal(
         }
         if (cut) {
           remarks.add(
-              "Line %d, the last, has no end: its note may be cut off. It is kept."
+              "Line %d, the last one, has no line break: its note may be cut off. The line is kept."
                   .formatted(i + 1));
         }
         last = Optional.of(entry);
         entries.add(entry);
       } catch (FingeringException e) {
-        String why = (cut ? "it was cut off before its end; " : "") + e.getMessage();
-        bad.add(new BadLine(i + 1, line, why));
+        String reason = (cut ? "it is cut off; " : "") + e.getMessage();
+        bad.add(new BadLine(i + 1, line, reason));
       }
     }
     return new Journal(entries.build(), bad.build(), remarks.build());
@@ -75,16 +76,18 @@ public record Journal(
 
   private static JournalEntry entry(String line) {
     if (line.indexOf(UNREADABLE) >= 0) {
-      throw new FingeringException("it is not text in UTF-8");
+      throw new FingeringException("it is not UTF-8 text");
     }
     return JournalEntry.parse(line);
   }
 
   /**
-   * The last tempo that was clean, of the whole or of some measures. Measures are no slower than
-   * the whole was, unless they were found so since.
+   * Returns the last clean tempo of the whole piece or of some measures; empty if these have no
+   * entry. A later, faster entry of the whole piece counts for its measures as well.
+   *
+   * @param measures {@link MeasureSpan#WHOLE}, or a span exactly as an entry has it
    */
-  public Optional<Tempo> clean(MeasureSpan measures) {
+  public Optional<Tempo> lastClean(MeasureSpan measures) {
     Optional<Tempo> own = Optional.empty();
     Optional<Tempo> known = Optional.empty();
     for (JournalEntry entry : entries) {
@@ -105,8 +108,8 @@ public record Journal(
     return one.quartersPerMinute().compareTo(other.quartersPerMinute()) >= 0 ? one : other;
   }
 
-  /** Whether the whole was practised on a day: then the next day is the first of a ladder. */
-  public boolean practised(LocalDate date) {
+  /** Returns whether an entry of this date is about the whole piece. */
+  public boolean practisedWhole(LocalDate date) {
     return entries.stream()
         .anyMatch(
             entry ->

@@ -16,10 +16,10 @@ import java.util.Optional;
 /**
  * A line of the journal: {@code 2026-11-21 18:30 | quarter=60 | all | read through}.
  *
- * @param when local date and time, to the minute
- * @param clean the fastest tempo that was clean, 10 a minute or more; empty where none was
+ * @param when the local date and time, to the minute
+ * @param clean the fastest clean tempo, 10 beats a minute or more; empty if none was clean
  * @param measures the measures it is about
- * @param note what else there is to say, on one line, may be empty
+ * @param note a note on one line; may be empty
  */
 public record JournalEntry(
     LocalDateTime when, Optional<Tempo> clean, MeasureSpan measures, String note) {
@@ -30,30 +30,30 @@ public record JournalEntry(
   private static final String NONE = "-";
   private static final int FIELDS = 4;
 
-  /** Far more than anybody writes about a day. */
+  /** Characters; far more than anybody writes about a day. */
   private static final int LONGEST_NOTE = 2000;
 
   /**
-   * Brings the time to the minute and the note onto one line.
+   * Truncates the time to the minute, and joins the lines of the note.
    *
-   * @throws JournalException if the note is very long, or the tempo very slow
+   * @throws JournalException if the note is too long or the tempo too slow
    */
   public JournalEntry {
     when = when.truncatedTo(ChronoUnit.MINUTES);
     note = note.replaceAll("[\\p{Cntrl}\\s\\u2028\\u2029]+", " ").strip();
     if (note.length() > LONGEST_NOTE) {
       throw new JournalException(
-          "A note of "
+          "The note has "
               + note.length()
-              + " characters is too long for a journal: write "
+              + " characters: shorten it to at most "
               + LONGEST_NOTE
-              + " at most.");
+              + ".");
     }
     clean.ifPresent(
         tempo -> {
           if (tempo.perMinute().compareTo(BigDecimal.TEN) < 0) {
             throw new JournalException(
-                "A clean tempo of " + tempo + " is too slow: count a shorter note value.");
+                "A clean tempo of " + tempo + " is too slow: count in a shorter note value.");
           }
         });
   }
@@ -61,7 +61,7 @@ public record JournalEntry(
   /**
    * Reads a line.
    *
-   * @throws FingeringException if it is no entry; the message says why
+   * @throws FingeringException if it is not an entry; the message says why
    */
   static JournalEntry parse(String line) {
     List<String> fields = List.of(line.split("\\|", FIELDS));
@@ -70,7 +70,7 @@ public record JournalEntry(
           "it has "
               + fields.size()
               + (fields.size() == 1 ? " field" : " fields")
-              + " and not date and time, clean tempo, measures and note, parted by |");
+              + " instead of four: date and time, clean tempo, measures, and note, separated by |");
     }
     String clean = fields.get(1).strip();
     String measures = fields.get(2).strip();
@@ -86,11 +86,11 @@ public record JournalEntry(
       return LocalDateTime.parse(text, WHEN);
     } catch (DateTimeParseException e) {
       throw new FingeringException(
-          "'" + text + "' is no date and time; write them as 2026-11-21 18:30", e);
+          "'" + text + "' is not a date and time such as 2026-11-21 18:30", e);
     }
   }
 
-  /** The entry as a line of the file, without its end. */
+  /** Returns the entry as a line of the file, without a line break. */
   String line() {
     String span =
         measures

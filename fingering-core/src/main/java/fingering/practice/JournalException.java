@@ -2,17 +2,17 @@ package fingering.practice;
 
 import fingering.tables.FingeringException;
 
-/** A journal that cannot be read or written, or an entry that cannot be made. */
+/** Thrown if a journal cannot be read or written, or an entry is not valid. */
 public final class JournalException extends FingeringException {
 
   private static final long serialVersionUID = 1L;
 
-  /** Makes the exception with the sentence to show. */
+  /** Creates an exception with the sentence to show. */
   public JournalException(String message) {
     super(message);
   }
 
-  /** The same with what caused it. */
+  /** Creates an exception with the sentence to show and its cause. */
   public JournalException(String message, Throwable cause) {
     super(message, cause);
   }

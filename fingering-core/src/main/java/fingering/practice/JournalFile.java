@@ -15,14 +15,13 @@ import java.time.Duration;
 import java.util.Optional;
 
 /**
- * The file of a journal. It only grows: an entry is one line, written at once behind what is there,
- * under a lock, and brought to the disk before the entry counts as made. Nothing in it is ever
- * changed or taken away.
+ * The file of a journal. Entries are only appended, one line each, while the file is locked, and
+ * flushed to disk before {@link #add} returns. What is in the file is never changed or removed.
  *
- * @param path the file; it need not exist
+ * @param path the file; it may be missing
  */
 public record JournalFile(Path path) {
-  /** Far more than years of practice take. */
+  /** Far more than years of practice need. */
   private static final long MOST_BYTES = 16L << 20;
 
   private static final int TRIES = 400;
@@ -31,16 +30,16 @@ public record JournalFile(Path path) {
   private static final String HEAD =
       """
       # Practice journal: date and time | clean tempo, or - | measures, or all | note
-      # Lines are only added. A line that begins with # is a comment.
+      # New lines are added at the end. Lines that begin with # are comments.
       """;
 
-  /** Does something with the open and locked file. */
+  /** Work on the open and locked file. */
   private interface Work<T> {
     T with(FileChannel file) throws IOException;
   }
 
   /**
-   * Reads the journal; one that does not exist is empty.
+   * Reads the journal; a missing file is an empty journal.
    *
    * @throws JournalException if it cannot be read; the message is one sentence
    */
@@ -51,14 +50,14 @@ public record JournalFile(Path path) {
   }
 
   /**
-   * Adds an entry at the end, and makes the file where there is none.
+   * Appends an entry, and creates the file if it is missing.
    *
-   * @return the journal with the entry
+   * @return the journal with the entry, as read from the file
    * @throws JournalException if it cannot be written; the message is one sentence, and the file is
-   *     as it was
+   *     unchanged
    */
   public Journal add(JournalEntry entry) {
-    // One channel for both: closing another on the same file would give the lock away.
+    // Reads and writes through one channel: closing a second one could release the lock.
     return locked(
         false,
         file -> {
@@ -69,15 +68,15 @@ public record JournalFile(Path path) {
           write(file, lines);
           Journal known = Journal.parse(before);
           Journal now = Journal.parse(before + lines);
-          // What was cut off shows no more once its line is ended; it is told this once.
+          // Once the line has its line break, nothing shows that it was cut off: report it now.
           ImmutableList<String> remarks =
               torn && !known.equals(Journal.EMPTY)
                   ? ImmutableList.<String>builder()
-                      .add("The last line had no end: it is kept as it was, and ended.")
+                      .add("The last line had no line break: it was kept, and a break was added.")
                       .addAll(now.remarks())
                       .build()
                   : now.remarks();
-          return new Journal(now.entries(), now.bad(), remarks);
+          return new Journal(now.entries(), now.badLines(), remarks);
         },
         StandardOpenOption.CREATE,
         StandardOpenOption.READ,
@@ -87,7 +86,7 @@ public record JournalFile(Path path) {
   private void refuseOtherEncoding(String text) {
     if (text.indexOf('\0') >= 0) {
       throw new JournalException(
-          "%s is not text in UTF-8 and nothing was added: save it again in that encoding."
+          "%s is not UTF-8 text, so nothing was added: save it in that encoding first."
               .formatted(path));
     }
   }
@@ -110,7 +109,7 @@ public record JournalFile(Path path) {
   private String text(FileChannel file) throws IOException {
     if (file.size() > MOST_BYTES) {
       throw new JournalException(
-          "%s is larger than %d MiB and no journal: check its name."
+          "%s is larger than %d MiB, too large for a journal: check its name."
               .formatted(path, MOST_BYTES >> 20));
     }
     ByteBuffer bytes = ByteBuffer.allocate((int) file.size());
@@ -121,7 +120,7 @@ public record JournalFile(Path path) {
   private <T> T locked(boolean shared, Work<T> work, StandardOpenOption... how) {
     if (Files.exists(path) && !Files.isRegularFile(path)) {
       throw new JournalException(
-          "%s is no file to keep a journal in: name a text file.".formatted(path));
+          "%s is not a file: give the name of a text file for the journal.".formatted(path));
     }
     try (FileChannel file = FileChannel.open(path, how);
         FileLock lock = lock(file, shared)) {
@@ -140,10 +139,10 @@ public record JournalFile(Path path) {
     }
   }
 
-  /** Waits while another program holds the file, but not for ever. */
+  /** Locks the file; waits some seconds while another program holds it. */
   private FileLock lock(FileChannel file, boolean shared) throws IOException {
     for (int i = 0; i < TRIES; i++) {
-      Optional<FileLock> lock = tried(file, shared);
+      Optional<FileLock> lock = tryLock(file, shared);
       if (lock.isPresent()) {
         return lock.get();
       }
@@ -158,11 +157,11 @@ public record JournalFile(Path path) {
         "Another program is writing %s: close it, and try again.".formatted(path));
   }
 
-  private static Optional<FileLock> tried(FileChannel file, boolean shared) throws IOException {
+  private static Optional<FileLock> tryLock(FileChannel file, boolean shared) throws IOException {
     try {
       return Optional.ofNullable(file.tryLock(0, Long.MAX_VALUE, shared));
     } catch (OverlappingFileLockException e) {
-      // Another thread of this very program has it.
+      // Another thread of this program holds it.
       return Optional.empty();
     }
   }

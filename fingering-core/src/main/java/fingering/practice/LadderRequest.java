@@ -9,13 +9,14 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 
 /**
- * What a tempo ladder leads to.
+ * The start and the goal of a tempo ladder. Mind the order of the two tempi: a clean tempo above
+ * the goal is allowed, and makes a ladder that stays at the goal.
  *
- * @param clean the last tempo that was clean, 10 a minute or more, in the unit of the goal
- * @param goal the tempo to be reached, 10 a minute or more
+ * @param clean the last clean tempo, 10 beats a minute or more; converted to the unit of the goal
+ * @param goal the tempo to reach, 10 beats a minute or more
  * @param first the first day of practice
- * @param by the day on which it is played; not before the first, and within two years of it
- * @param rest days of the week without practice; not all of them
+ * @param by the day of the performance; not before the first day, and within two years of it
+ * @param rest days of the week without practice; not all seven
  */
 public record LadderRequest(
     Tempo clean, Tempo goal, LocalDate first, LocalDate by, ImmutableSet<DayOfWeek> rest) {
@@ -23,23 +24,24 @@ public record LadderRequest(
   private static final int MOST_DAYS = 731;
 
   /**
-   * Checks the request.
+   * Checks the request, and converts the clean tempo.
    *
-   * @throws FingeringException if it cannot be met; the message is one sentence
+   * @throws FingeringException if a date, a tempo or the rest days are out of range; the message is
+   *     one sentence
    */
   public LadderRequest {
     if (by.isBefore(first)) {
       throw new FingeringException(
-          "The day itself, %s, lies before %s, the first day of practice: give a later day."
+          "The performance on %s is before the first day of practice, %s: choose a later date."
               .formatted(by, first));
     }
     if (ChronoUnit.DAYS.between(first, by) > MOST_DAYS) {
       throw new FingeringException(
-          "From %s to %s are more than two years: plan a nearer day.".formatted(first, by));
+          "From %s to %s is more than two years: choose an earlier date.".formatted(first, by));
     }
     if (rest.size() == DayOfWeek.values().length) {
       throw new FingeringException(
-          "All seven days of the week are rest days: leave one for practice.");
+          "All seven days of the week are rest days: leave at least one for practice.");
     }
     refuseSlow(clean);
     refuseSlow(goal);
@@ -49,7 +51,8 @@ public record LadderRequest(
   private static void refuseSlow(Tempo tempo) {
     if (tempo.perMinute().compareTo(SLOWEST) < 0) {
       throw new FingeringException(
-          "A tempo of %s is too slow to practise by: count a shorter note value.".formatted(tempo));
+          "A tempo of %s is too slow to practise with: count in a shorter note value."
+              .formatted(tempo));
     }
   }
 }

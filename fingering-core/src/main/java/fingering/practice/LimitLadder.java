@@ -4,11 +4,11 @@ import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
 
 /**
- * The ladder of measures that limit a plan.
+ * The ladder of measures that limit the tempo of a plan.
  *
  * @param measures the measures
- * @param says what limits them
- * @param comfort their highest comfortable tempo, told as a tempo of the beginning
- * @param ladder their own ladder
+ * @param reason what limits their tempo, without a full stop
+ * @param comfort the highest tempo at the beginning of the piece at which they are comfortable
+ * @param ladder the ladder for these measures
  */
-public record LimitLadder(MeasureSpan measures, String says, Tempo comfort, TempoLadder ladder) {}
+public record LimitLadder(MeasureSpan measures, String reason, Tempo comfort, TempoLadder ladder) {}

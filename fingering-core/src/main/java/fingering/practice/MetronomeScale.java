@@ -8,16 +8,16 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 
-/** The settings of a metronome, in beats a minute. */
+/** The tempi that a metronome can be set to, in beats a minute. */
 public enum MetronomeScale {
-  /** Every whole number; below 20 every tenth. */
+  /** All whole numbers; below 20 all tenths. */
   EXACT,
 
   /**
    * The marks of the traditional pendulum metronome, Maelzel's: from 40 by twos to 60, by threes to
-   * 72, by fours to 120, by sixes to 144, by eights to 208 (common practice, from memory). Below 40
-   * halves of the marks, for the clicks are subdivided there; above 208 the marks twice, for they
-   * count a longer value.
+   * 72, by fours to 120, by sixes to 144, by eights to 208 (common practice, from memory). Below
+   * 40, halves of the marks, because the metronome clicks a shorter value; above 208, doubles of
+   * the marks, because it clicks a longer one.
    */
   TRADITIONAL;
 
@@ -53,12 +53,12 @@ public enum MetronomeScale {
     return scale.build();
   }
 
-  /** The marks of the traditional scale itself, 40 to 208. */
+  /** Returns the marks of the traditional metronome, 40 to 208. */
   public static ImmutableList<Integer> marks() {
     return MARKS;
   }
 
-  /** The highest setting that is no faster; the tempo itself where there is none so slow. */
+  /** Returns the fastest setting that is not above the tempo; the tempo itself if all are above. */
   public Tempo atMost(Tempo tempo) {
     BigDecimal perMinute = tempo.perMinute();
     return switch (this) {
@@ -72,7 +72,7 @@ public enum MetronomeScale {
     };
   }
 
-  /** The lowest setting that is faster; the tempo itself where there is none so fast. */
+  /** Returns the slowest setting above the tempo; if there is none, the fastest or the tempo. */
   public Tempo above(Tempo tempo) {
     BigDecimal perMinute = tempo.perMinute();
     return switch (this) {

@@ -20,18 +20,20 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The practice of a plan until the day it is played: a ladder for the whole, and one of their own
- * for the measures that limit it.
+ * The practice of a plan until the performance: a tempo ladder for the whole piece, and one for
+ * each group of measures that limits its tempo.
  *
  * @param plan the plan
- * @param level how quick the player is
- * @param whole the ladder of the whole
- * @param limits the ladders of measures whose steps shrink before the goal, in score order
+ * @param level the speed of the player
+ * @param whole the ladder of the whole piece
+ * @param limits the ladders of measures whose steps become smaller before the goal, in score order;
+ *     each has the same dates as the whole
  */
 public record PracticePlan(
     Plan plan, PlayerSpeed level, TempoLadder whole, ImmutableList<LimitLadder> limits) {
   /**
-   * Measures that get a ladder of their own; who practises more places by themselves, none well.
+   * The most measures with a ladder of their own; nobody practises more places separately, and
+   * well.
    */
   private static final int MOST = 3;
 
@@ -39,14 +41,14 @@ public record PracticePlan(
   private static final double FASTEST = 1000;
 
   /**
-   * What is asked for.
+   * The request for a practice plan.
    *
-   * @param from the tempo that is clean where the journal tells none
-   * @param goal the tempo to be reached
-   * @param today the first day, or, where the journal has it, the last one practised
-   * @param by the day on which it is played
+   * @param from the clean tempo to start from if the journal has none
+   * @param goal the tempo to reach; the ladder counts in its unit
+   * @param today today's date; the ladder begins tomorrow if the journal has an entry for today
+   * @param by the day of the performance
    * @param rest days of the week without practice
-   * @param metronome what the metronome can be set to
+   * @param metronome the settings of the metronome
    */
   public record Request(
       Optional<Tempo> from,
@@ -57,36 +59,38 @@ public record PracticePlan(
       MetronomeScale metronome) {}
 
   /**
-   * Makes it.
+   * Creates the practice of a plan.
    *
-   * @throws FingeringException if the request cannot be met; the message is one sentence
+   * @throws FingeringException if there is no clean tempo to start from, or a date or tempo is out
+   *     of range; the message is one sentence
    */
   public static PracticePlan of(Plan plan, PlayerSpeed level, Request request, Journal journal) {
     ComfortableTempo comfort = ComfortableTempo.of(plan, level);
     Tempo clean =
         journal
-            .clean(MeasureSpan.WHOLE)
+            .lastClean(MeasureSpan.WHOLE)
             .or(request::from)
             .orElseThrow(
                 () ->
                     new FingeringException(
-                        "No clean tempo is known to start from: give one with --from, or write it"
-                            + " into the journal."));
+                        "There is no clean tempo to start from: give one with --from, or add it to"
+                            + " the journal."));
     Scaled scaled = new Scaled(comfort.marked(), request.goal());
-    boolean done = journal.practised(request.today()) && request.today().isBefore(request.by());
+    boolean done =
+        journal.practisedWhole(request.today()) && request.today().isBefore(request.by());
     LocalDate first = done ? request.today().plusDays(1) : request.today();
     TempoLadder whole =
         TempoLadder.of(
-            goal(request, first, clean),
-            size(request, comfort.factor().stream().boxed().findFirst(), scaled));
+            ladderRequest(request, first, clean),
+            stepSize(request, comfort.factor().stream().boxed().findFirst(), scaled));
     ImmutableList.Builder<LimitLadder> limits = ImmutableList.builder();
-    for (List<TempoLimit> together : together(comfort, scaled, request.goal())) {
+    for (List<TempoLimit> group : groups(comfort, scaled, request.goal())) {
       TempoLimit tightest =
-          together.stream().min(Comparator.comparingDouble(TempoLimit::factor)).orElseThrow();
+          group.stream().min(Comparator.comparingDouble(TempoLimit::factor)).orElseThrow();
       MeasureSpan span =
           MeasureSpan.of(
-              together.get(0).first().measure(),
-              Collections.max(together, Comparator.comparingInt(PracticePlan::end))
+              group.get(0).first().measure(),
+              Collections.max(group, Comparator.comparingInt(PracticePlan::lastMeasure))
                   .last()
                   .measure());
       limits.add(
@@ -95,58 +99,66 @@ public record PracticePlan(
               tightest.says(),
               scaled.times(tightest.factor()).orElseThrow(),
               TempoLadder.leading(
-                  goal(request, first, journal.clean(span).orElse(clean)),
-                  size(request, Optional.of(tightest.factor()), scaled))));
+                  ladderRequest(request, first, journal.lastClean(span).orElse(clean)),
+                  stepSize(request, Optional.of(tightest.factor()), scaled))));
     }
     return new PracticePlan(plan, level, whole, limits.build());
   }
 
-  private static LadderRequest goal(Request request, LocalDate first, Tempo clean) {
+  private static LadderRequest ladderRequest(Request request, LocalDate first, Tempo clean) {
     return new LadderRequest(clean, request.goal(), first, request.by(), request.rest());
   }
 
-  private static StepSize size(Request request, Optional<Double> factor, Scaled scaled) {
+  private static StepSize stepSize(Request request, Optional<Double> factor, Scaled scaled) {
     return new StepSize(request.metronome(), factor.flatMap(scaled::times));
   }
 
-  /** Multiples of the tempo at the beginning, in the unit of the goal. */
+  /**
+   * Multiplies the tempo at the beginning, in the unit of the goal.
+   *
+   * @param marked the tempo at the beginning
+   * @param goal the goal
+   */
   private record Scaled(Tempo marked, Tempo goal) {
+    /** Returns the product, rounded down; empty if no metronome goes so fast or so slow. */
     Optional<Tempo> times(double factor) {
       double perMinute =
           marked.quartersPerMinute().doubleValue() / goal.unit().quarters().doubleValue() * factor;
-      BigDecimal told = BigDecimal.valueOf(perMinute).setScale(DECIMALS, RoundingMode.DOWN);
-      return perMinute >= FASTEST || told.signum() == 0
+      BigDecimal rounded = BigDecimal.valueOf(perMinute).setScale(DECIMALS, RoundingMode.DOWN);
+      return perMinute >= FASTEST || rounded.signum() == 0
           ? Optional.empty()
-          : Optional.of(new Tempo(goal.unit(), told));
+          : Optional.of(new Tempo(goal.unit(), rounded));
     }
   }
 
-  /** What limits before the goal, measures that touch drawn together. */
-  private static List<List<TempoLimit>> together(
+  /** Returns the limits below the goal, in score order, with adjacent measures in one group. */
+  private static List<List<TempoLimit>> groups(
       ComfortableTempo comfort, Scaled scaled, Tempo goal) {
     List<TempoLimit> limiting =
         comfort.tightest(MOST).stream()
             .filter(limit -> shrinks(limit, scaled, goal))
             .sorted(Comparator.comparingInt(limit -> limit.first().measureIndex()))
             .toList();
-    List<List<TempoLimit>> together = new ArrayList<>();
+    List<List<TempoLimit>> groups = new ArrayList<>();
     for (TempoLimit limit : limiting) {
-      List<TempoLimit> last = together.isEmpty() ? List.of() : together.get(together.size() - 1);
-      boolean next =
-          last.stream().anyMatch(before -> end(before) + 1 >= limit.first().measureIndex());
-      if (next) {
-        last.add(limit);
+      List<TempoLimit> previous = groups.isEmpty() ? List.of() : groups.get(groups.size() - 1);
+      boolean adjacent =
+          previous.stream()
+              .anyMatch(before -> lastMeasure(before) + 1 >= limit.first().measureIndex());
+      if (adjacent) {
+        previous.add(limit);
       } else {
-        together.add(new ArrayList<>(List.of(limit)));
+        groups.add(new ArrayList<>(List.of(limit)));
       }
     }
-    return together;
+    return groups;
   }
 
-  private static int end(TempoLimit limit) {
+  private static int lastMeasure(TempoLimit limit) {
     return limit.last().measureIndex();
   }
 
+  /** Returns whether the steps of a limit become smaller before the goal. */
   private static boolean shrinks(TempoLimit limit, Scaled scaled, Tempo goal) {
     StepSize size = new StepSize(MetronomeScale.EXACT, scaled.times(limit.factor()));
     return size.smallerFrom()

@@ -5,20 +5,20 @@ import fingering.music.Place;
 import java.util.Optional;
 
 /**
- * A place where a plan can fail at tempo.
+ * A place where a plan is likely to fail at tempo.
  *
- * @param place where it is
- * @param measures the measures in which it lies, as printed
- * @param why what is hard there
- * @param todo what to do, a sentence each
- * @param check the ringing note by which to hear whether the hand has arrived; empty where there is
- *     none
- * @param exercise the exercise written out; empty where there is nothing to be written
+ * @param place its first moment, or the note on which a shift arrives
+ * @param measures its measures as printed: {@code 17} or {@code 15–17}
+ * @param reason what is hard there, without a full stop
+ * @param instructions how to practise it, one or more full sentences each
+ * @param listenFor a note in octaves with an open string that shows whether the hand has arrived,
+ *     without a full stop; empty if there is none
+ * @param exercise the exercise; empty if none can be written
  */
 public record PracticeSpot(
     Place place,
     String measures,
-    String why,
-    ImmutableList<String> todo,
-    Optional<String> check,
+    String reason,
+    ImmutableList<String> instructions,
+    Optional<String> listenFor,
     Optional<SpotExercise> exercise) {}

@@ -23,32 +23,35 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * Finds the few places where a plan can fail at tempo: the shifts with the least time, and the
- * measures that limit its comfortable tempo, and the figure that comes most often in a row. The
- * exercises are common practice, no source.
+ * Finds the few places where a plan is likely to fail at tempo: the shifts with the least time, the
+ * measures that limit its comfortable tempo, and the figure most often repeated in a row (common
+ * practice, no source).
  */
 public final class PracticeSpots {
   private static final int SHIFTS = 2;
   private static final int LIMITS = 3;
 
-  /** Notes of a run that its exercise takes, at most. */
+  /** The most moments of a run that its exercise has. */
   private static final int RUN = 8;
 
   private static final double MICROS = 1e6;
 
+  private static final String SHIFT_ALONE =
+      "Play the shift alone, slowly. Then play up to it, stop, look, and shift.";
+
   private final Plan plan;
   private final Passage passage;
-  private final ExerciseBuilder drill;
+  private final ExerciseBuilder exercises;
   private final Set<Integer> measures = new HashSet<>();
   private final List<PracticeSpot> spots = new ArrayList<>();
 
   private PracticeSpots(Plan plan) {
     this.plan = plan;
     passage = plan.passage();
-    drill = new ExerciseBuilder(plan);
+    exercises = new ExerciseBuilder(plan);
   }
 
-  /** The spots of a plan, in score order, six at most. */
+  /** Returns the spots of a plan in score order, at most six. */
   public static ImmutableList<PracticeSpot> of(Plan plan, PlayerSpeed level) {
     PracticeSpots found = new PracticeSpots(plan);
     plan.notes().stream()
@@ -56,20 +59,20 @@ public final class PracticeSpots {
         .map(note -> found.arrival(note.moment()))
         .flatMap(Optional::stream)
         .distinct()
-        .filter(found::ordinary)
-        .sorted(Comparator.comparingLong(found::free))
+        .filter(found::writable)
+        .sorted(Comparator.comparingLong(found::timeMicros))
         .limit(SHIFTS)
         .forEach(found::shift);
     ComfortableTempo.of(plan, level).tightestApart(SHIFTS + LIMITS).stream()
         .filter(limit -> !found.measures.contains(limit.place().measureIndex()))
         .limit(LIMITS)
         .forEach(found::limit);
-    RepeatedFigures.most(plan).filter(found::ordinary).ifPresent(found::figure);
+    RepeatedFigures.most(plan).filter(found::writable).ifPresent(found::figure);
     return ImmutableList.sortedCopyOf(
         Comparator.comparingInt((PracticeSpot spot) -> spot.place().measureIndex()), found.spots);
   }
 
-  /** The first stopped note after a shift: an open string leaves the hand on its way. */
+  /** Returns the first stopped note after a shift; the hand may still move under open strings. */
   private Optional<Integer> arrival(int shift) {
     for (int m = shift; m < plan.grips().size(); m++) {
       if (!plan.grips().get(m).open()) {
@@ -83,7 +86,7 @@ public final class PracticeSpots {
     return plan.grips().get(from).frame().shiftsTo(plan.grips().get(to).frame());
   }
 
-  /** The last moment before another at which a finger stops a string. */
+  /** Returns the last moment before another at which a finger stops a string. */
   private int stoppedBefore(int moment) {
     for (int m = moment - 1; m > 0; m--) {
       if (!plan.grips().get(m).open()) {
@@ -93,8 +96,8 @@ public final class PracticeSpots {
     return Math.max(0, moment - 1);
   }
 
-  /** Whether exercises can be made of it: two grips without harmonics and undivided chords. */
-  private boolean ordinary(int moment) {
+  /** Returns whether a shift can be written as an exercise: no harmonics, no divided chords. */
+  private boolean writable(int moment) {
     return plain(stoppedBefore(moment)) && plain(moment);
   }
 
@@ -103,15 +106,17 @@ public final class PracticeSpots {
     return !grip.divided() && grip.placements().stream().allMatch(p -> p.touch().isEmpty());
   }
 
-  private long free(int moment) {
+  private long timeMicros(int moment) {
     int from = stoppedBefore(moment);
     return passage.moments().get(moment).startMicros() - passage.moments().get(from).startMicros();
   }
 
-  /** How much of the time between two moments is rest, as printed. */
+  /** Describes how much of the time between two moments is printed rest. */
   private String rest(int from, int to) {
-    long micros = drill.rest(from, to);
-    return micros > 0 ? String.format(Locale.ROOT, ", %.1f s of it rest", micros / MICROS) : "";
+    long micros = exercises.rest(from, to);
+    return micros > 0
+        ? String.format(Locale.ROOT, ", including %.1f s of rest", micros / MICROS)
+        : "";
   }
 
   private void shift(int to) {
@@ -122,47 +127,47 @@ public final class PracticeSpots {
     if (!measures.add(at.place().measureIndex())) {
       return;
     }
-    ImmutableList.Builder<String> todo = ImmutableList.builder();
-    todo.add("Play the shift alone and slow. Then stop before it, look, and go.");
-    drill
+    ImmutableList.Builder<String> instructions = ImmutableList.builder();
+    instructions.add(SHIFT_ALONE);
+    exercises
         .guide(from, to)
         .map(guide -> slide(guide, reached))
-        .or(() -> unheard(from, to, reached))
-        .ifPresent(todo::add);
+        .or(() -> silentShift(from, to, reached))
+        .ifPresent(instructions::add);
     spots.add(
         new PracticeSpot(
             at.place(),
             span(from, to),
             String.format(
                 Locale.ROOT,
-                "the hand shifts from %s to %s, %.1f s from the beginning of the last stopped note%s",
+                "the hand shifts from %s to %s; you have %.1f s from the start of the last stopped note%s",
                 left.frame().display(),
                 reached.frame().display(),
-                free(to) / MICROS,
+                timeMicros(to) / MICROS,
                 rest(from, to)),
-            todo.build(),
-            check(to),
-            Optional.of(drill.shift(from, to))));
+            instructions.build(),
+            ringingNote(to),
+            Optional.of(exercises.shift(from, to))));
   }
 
   private static String slide(SpotExercise.Fingered guide, Grip reached) {
-    return "Slide finger %s lightly to the guide note %s, then set %s."
+    return "Slide finger %s lightly to the guide note %s, then put down %s."
         .formatted(guide.finger(), guide.written().display(), named(reached));
   }
 
-  /** Where the hand can move without being heard; empty where it cannot. */
-  private Optional<String> unheard(int from, int to, Grip reached) {
+  /** Describes a shift that the hand makes silently; empty if it has to be heard. */
+  private Optional<String> silentShift(int from, int to, Grip reached) {
     List<String> when = new ArrayList<>();
     if (to - from > 1) {
       when.add(to - from == 2 ? "under the open string" : "under the open strings");
     }
-    if (drill.rest(from, to) > 0) {
-      when.add("in the rest");
+    if (exercises.rest(from, to) > 0) {
+      when.add("during the rest");
     }
     return when.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "Lift the finger, move %s without a sound, then set %s."
+            "Lift the finger, shift silently %s, then put down %s."
                 .formatted(String.join(" and ", when), named(reached)));
   }
 
@@ -171,7 +176,7 @@ public final class PracticeSpots {
     return finger == Finger.THUMB ? "the thumb" : "finger " + finger.symbol();
   }
 
-  private boolean ordinary(RepeatedFigures.Figure figure) {
+  private boolean writable(RepeatedFigures.Figure figure) {
     boolean known = measures.contains(passage.moments().get(figure.from()).place().measureIndex());
     return !known && IntStream.rangeClosed(figure.from(), figure.to()).allMatch(this::plain);
   }
@@ -183,10 +188,10 @@ public final class PracticeSpots {
         new PracticeSpot(
             first.place(),
             span(figure.from(), figure.from() + figure.length() * figure.times() - 1),
-            "one figure %d times in a row".formatted(figure.times()),
-            ImmutableList.of("Stop after each time, and count aloud. Then two at a time."),
+            "the same figure %d times in a row".formatted(figure.times()),
+            ImmutableList.of("Stop after each one and count aloud. Then play two at a time."),
             Optional.empty(),
-            Optional.of(drill.figure(figure.from(), figure.to()))));
+            Optional.of(exercises.figure(figure.from(), figure.to()))));
   }
 
   private String span(int from, int to) {
@@ -198,8 +203,8 @@ public final class PracticeSpots {
   private void limit(TempoLimit limit) {
     int to = limit.moment();
     boolean run = limit.cause() == LimitCause.RUN;
-    int begin = begin(to);
-    int end = end(begin);
+    int begin = firstInMeasure(to);
+    int end = lastOfRun(begin);
     for (int m = limit.first().measureIndex(); m <= limit.last().measureIndex(); m++) {
       measures.add(m);
     }
@@ -207,44 +212,45 @@ public final class PracticeSpots {
     for (int m = begin; m <= end; m++) {
       playable &= plain(m);
     }
-    boolean runs = playable && end > begin;
-    boolean pair = to > 0 && plain(to - 1) && plain(to);
-    ImmutableList<String> todo;
+    boolean canWriteRun = playable && end > begin;
+    boolean canWritePair = to > 0 && plain(to - 1) && plain(to);
+    ImmutableList<String> instructions;
     Optional<SpotExercise> exercise;
     switch (limit.cause()) {
       case SHIFT, SLIDE -> {
-        todo =
-            ImmutableList.of("Play the shift alone and slow. Then stop before it, look, and go.");
+        instructions = ImmutableList.of(SHIFT_ALONE);
         exercise =
-            to > 0 && ordinary(to)
-                ? Optional.of(drill.shift(stoppedBefore(to), to))
+            to > 0 && writable(to)
+                ? Optional.of(exercises.shift(stoppedBefore(to), to))
                 : Optional.empty();
       }
       case CROSSING, SKIP -> {
-        todo = crossings();
-        exercise = runs ? Optional.of(drill.crossing(begin, end)) : Optional.empty();
+        instructions = crossings();
+        exercise = canWriteRun ? Optional.of(exercises.crossing(begin, end)) : Optional.empty();
       }
       case STRETCH, HOP, CHORD -> {
-        todo =
+        instructions =
             ImmutableList.of(
-                "Set the fingers without the bow. Let the thumb and wrist give way first.",
-                "Then hold each grip long. Stop at the first ache.");
-        exercise = pair ? Optional.of(drill.held("Grip", to - 1, to)) : Optional.empty();
+                "Place the fingers without the bow. Keep the thumb and wrist loose.",
+                "Then hold each note or chord long. Stop as soon as anything aches.");
+        exercise =
+            canWritePair ? Optional.of(exercises.held("Held notes", to - 1, to)) : Optional.empty();
       }
       case TRILL, GRACE_NOTES -> {
-        todo = ImmutableList.of("Leave the ornament out until the notes go in time.");
-        exercise = runs ? Optional.of(drill.dotted(begin, end)) : Optional.empty();
+        instructions = ImmutableList.of("Leave out the ornament until the notes are in time.");
+        exercise = canWriteRun ? Optional.of(exercises.dotted(begin, end)) : Optional.empty();
       }
       default -> {
         boolean crosses = limit.says().contains("crossing");
-        todo =
+        instructions =
             crosses
                 ? crossings()
-                : ImmutableList.of("Play it in dotted rhythms, long-short, then short-long.");
+                : ImmutableList.of("Play it in dotted rhythms: first long-short, then short-long.");
         exercise =
-            !runs
+            !canWriteRun
                 ? Optional.empty()
-                : Optional.of(crosses ? drill.crossing(begin, end) : drill.dotted(begin, end));
+                : Optional.of(
+                    crosses ? exercises.crossing(begin, end) : exercises.dotted(begin, end));
       }
     }
     spots.add(
@@ -252,39 +258,42 @@ public final class PracticeSpots {
             limit.first(),
             run ? limit.measures() : span(begin, end),
             limit.says(),
-            todo,
+            instructions,
             Optional.empty(),
             exercise));
   }
 
   private static ImmutableList<String> crossings() {
-    return ImmutableList.of("Bow it on the open strings alone. Then add the fingers.");
+    return ImmutableList.of("First bow it on the open strings. Then add the fingers.");
   }
 
-  /** The first moment of a measure. */
-  private int begin(int moment) {
+  /** Returns the first moment of a moment's measure. */
+  private int firstInMeasure(int moment) {
     int begin = moment;
-    while (begin > 0 && inOne(begin - 1, moment)) {
+    while (begin > 0 && sameMeasure(begin - 1, moment)) {
       begin--;
     }
     return begin;
   }
 
-  private int end(int begin) {
+  /** Returns the last moment of a run from a moment on, within its measure. */
+  private int lastOfRun(int begin) {
     int end = begin;
-    while (end + 1 < passage.moments().size() && end - begin + 1 < RUN && inOne(begin, end + 1)) {
+    while (end + 1 < passage.moments().size()
+        && end - begin + 1 < RUN
+        && sameMeasure(begin, end + 1)) {
       end++;
     }
     return end;
   }
 
-  private boolean inOne(int one, int other) {
+  private boolean sameMeasure(int one, int other) {
     return passage.moments().get(one).place().measureIndex()
         == passage.moments().get(other).place().measureIndex();
   }
 
-  /** The first note in the new position that rings with another string. */
-  private Optional<String> check(int moment) {
+  /** Describes the first note in the new position that rings with another open string. */
+  private Optional<String> ringingNote(int moment) {
     Grip arrived = plan.grips().get(moment);
     for (int m = moment; m < plan.grips().size(); m++) {
       Grip grip = plan.grips().get(m);
@@ -300,7 +309,7 @@ public final class PracticeSpots {
                 : Optional.empty();
         if (rings.isPresent()) {
           return Optional.of(
-              "%s in %s has to ring with the open %s string"
+              "%s in %s should ring with the open %s string"
                   .formatted(
                       notes.get(i).written().display(),
                       passage.moments().get(m).place(),

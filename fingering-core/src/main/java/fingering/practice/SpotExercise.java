@@ -19,52 +19,52 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * An exercise for a spot, in 4/4, with fingers and strings.
+ * An exercise for a practice spot, in 4/4, with fingers and strings.
  *
  * @param title its title
  * @param instrument the instrument
- * @param fifths the key signature of the spot: sharps, or flats below 0
+ * @param fifths the key signature: the number of sharps, or of flats as a negative number
  * @param tempo a slow tempo to begin with
- * @param measures what is played, measure by measure, each four quarters long
+ * @param measures the music by measure, each four quarters long
  */
 public record SpotExercise(
     String title,
     Instrument instrument,
     int fifths,
     Tempo tempo,
-    ImmutableList<ImmutableList<Stroke>> measures) {
+    ImmutableList<ImmutableList<Event>> measures) {
 
   /**
    * A fingered note.
    *
    * @param written the pitch as written
-   * @param finger the finger's sign
-   * @param string the string, 1 being the highest
+   * @param finger the finger as printed
+   * @param string the number of the string, 1 for the highest
    */
   public record Fingered(Pitch written, String finger, int string) {}
 
   /**
-   * What is struck, or a rest where there is no note.
+   * A note, a chord or a rest.
    *
-   * @param notes the notes, lowest first
-   * @param value how long
+   * @param notes the notes, lowest first; empty for a rest
+   * @param value its duration
    */
-  public record Stroke(ImmutableList<Fingered> notes, BeatUnit value) {}
+  public record Event(ImmutableList<Fingered> notes, BeatUnit value) {}
 
-  /** The score without fingers. */
+  /** Returns the score without fingers. */
   PlainScore score() {
     ClefChoice staff = new ClefChoice(instrument);
     ImmutableList.Builder<PlainScore.Measure> plain = ImmutableList.builder();
-    for (ImmutableList<Stroke> measure : measures) {
+    for (ImmutableList<Event> measure : measures) {
       ImmutableList<PlainNote> notes =
           measure.stream()
               .map(
-                  context ->
+                  event ->
                       PlainNote.of(
-                          context.notes().stream()
+                          event.notes().stream()
                               .map(Fingered::written)
                               .collect(ImmutableList.toImmutableList()),
-                          context.value()))
+                          event.value()))
               .collect(ImmutableList.toImmutableList());
       plain.add(new PlainScore.Measure(staff.next(notes), notes));
     }
@@ -79,14 +79,14 @@ public record SpotExercise(
         plain.build());
   }
 
-  /** The text of the score in MusicXML, with fingers, and strings where they change. */
+  /** Returns the score as MusicXML, with all fingers, and string numbers where they change. */
   public String text() {
     ImmutableList.Builder<NoteMarks> marks = ImmutableList.builder();
     int string = 0;
     for (int m = 0; m < measures.size(); m++) {
       int note = 0;
-      for (Stroke context : measures.get(m)) {
-        for (Fingered fingered : context.notes()) {
+      for (Event event : measures.get(m)) {
+        for (Fingered fingered : event.notes()) {
           boolean changes = fingered.string() != string;
           string = fingered.string();
           marks.add(
@@ -97,14 +97,14 @@ public record SpotExercise(
                   Optional.empty()));
           note++;
         }
-        note += context.notes().isEmpty() ? 1 : 0;
+        note += event.notes().isEmpty() ? 1 : 0;
       }
     }
     return ScoreMarker.mark(PlainScoreWriter.text(score()), marks.build());
   }
 
   /**
-   * Writes it to a new file.
+   * Writes the exercise to a new file.
    *
    * @throws fingering.musicxml.UnwritableScoreException if the file exists or cannot be written
    */
@@ -113,11 +113,11 @@ public record SpotExercise(
   }
 
   /**
-   * Writes it, and leaves it beside its place until it is told to appear.
+   * Writes the exercise to a temporary file next to its target; the result moves it into place.
    *
-   * @throws fingering.musicxml.UnwritableScoreException as above
+   * @throws fingering.musicxml.UnwritableScoreException if the file exists or cannot be written
    */
-  public StagedScore unfinished(Path target) {
+  public StagedScore stage(Path target) {
     return file().unfinished(text(), target);
   }
 

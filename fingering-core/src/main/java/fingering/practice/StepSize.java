@@ -4,57 +4,66 @@ import fingering.music.Tempo;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * How small the steps of a ladder are: a twentieth of the tempo where the plan is at ease, half of
- * that near its highest comfortable tempo, a quarter above it; but never less than one setting of
- * the metronome, and such a step is held for more days instead (common practice, no source).
+ * The size of the steps of a ladder: 5 % of the tempo well below the plan's highest comfortable
+ * tempo, half of that near it, and a quarter above it. A step is at least one setting of the
+ * metronome; one that is larger than it should be is prepared for several days (common practice, no
+ * source).
  *
- * @param metronome what the metronome can be set to
- * @param comfort the highest comfortable tempo, in the unit of the ladder; empty where nothing
- *     limits the plan
+ * @param metronome the settings of the metronome
+ * @param comfort the highest comfortable tempo, in any unit; empty if nothing limits the plan
  */
 public record StepSize(MetronomeScale metronome, Optional<Tempo> comfort) {
-  /** From this share of the comfortable tempo on, steps are smaller. */
-  private static final BigDecimal NEAR = new BigDecimal("0.85");
+  /** Above this share of the comfortable tempo, steps are smaller. */
+  private static final BigFraction NEAR = BigFraction.of(85, 100);
 
   private static final BigDecimal AT_EASE = new BigDecimal("0.05");
   private static final BigDecimal NEAR_COMFORT = new BigDecimal("0.025");
   private static final BigDecimal ABOVE_COMFORT = new BigDecimal("0.0125");
+  private static final BigDecimal FASTEST = BigDecimal.valueOf(1000);
   private static final int DECIMALS = 6;
 
-  /** Where the smaller steps begin; empty where nothing limits the plan. */
+  /**
+   * Returns the tempo at which smaller steps begin, in the unit of the comfortable tempo; empty if
+   * nothing limits the plan.
+   */
   public Optional<Tempo> smallerFrom() {
     return comfort.map(
         tempo ->
             new Tempo(
-                tempo.unit(), tempo.perMinute().multiply(NEAR).setScale(2, RoundingMode.DOWN)));
+                tempo.unit(),
+                tempo.perMinute().multiply(NEAR.bigDecimalValue()).setScale(2, RoundingMode.DOWN)));
   }
 
-  /** The step that is small enough at a tempo, as a share of it. */
+  /** Returns the size of a step from a tempo, as a share of it. */
   public BigDecimal share(Tempo tempo) {
-    if (comfort.isEmpty() || tempo.perMinute().compareTo(near()) < 0) {
+    if (comfort.isEmpty()) {
       return AT_EASE;
     }
-    boolean above = tempo.perMinute().compareTo(comfort.get().perMinute()) >= 0;
-    return above ? ABOVE_COMFORT : NEAR_COMFORT;
+    // Compared in quarters, because the two tempi may count different note values.
+    BigFraction share = tempo.quartersPerMinute().divide(comfort.get().quartersPerMinute());
+    if (share.compareTo(NEAR) < 0) {
+      return AT_EASE;
+    }
+    return share.compareTo(BigFraction.ONE) >= 0 ? ABOVE_COMFORT : NEAR_COMFORT;
   }
 
-  private BigDecimal near() {
-    return comfort.orElseThrow().perMinute().multiply(NEAR);
-  }
-
-  /** The tempo one step up: as far as is small enough, or the next setting. */
+  /** Returns the tempo one step up, at least the next setting of the metronome. */
   public Tempo up(Tempo tempo) {
-    BigDecimal far = tempo.perMinute().multiply(BigDecimal.ONE.add(share(tempo)));
+    BigDecimal far = tempo.perMinute().multiply(BigDecimal.ONE.add(share(tempo))).min(FASTEST);
     Tempo next = metronome.above(tempo);
     if (next.perMinute().compareTo(far) >= 0) {
       return next;
     }
-    return metronome.atMost(new Tempo(tempo.unit(), far.setScale(DECIMALS, RoundingMode.DOWN)));
+    Tempo further =
+        metronome.atMost(new Tempo(tempo.unit(), far.setScale(DECIMALS, RoundingMode.DOWN)));
+    // Above the fastest setting, rounding down to a setting would go back.
+    return further.perMinute().compareTo(next.perMinute()) < 0 ? next : further;
   }
 
-  /** A tempo about one step down that is a setting, and lower. */
+  /** Returns a setting about one step down; it is always slower. */
   public Tempo down(Tempo tempo) {
     BigDecimal less =
         tempo
@@ -62,13 +71,13 @@ public record StepSize(MetronomeScale metronome, Optional<Tempo> comfort) {
             .divide(BigDecimal.ONE.add(share(tempo)), DECIMALS, RoundingMode.DOWN)
             .stripTrailingZeros();
     Tempo lower = metronome.atMost(new Tempo(tempo.unit(), less));
-    // Rounded down it may lie more than a step away, and the next setting still be lower.
+    // Rounding down may have gone further than one step: take the next setting if it is slower too.
     Tempo next = metronome.above(lower);
     return next.perMinute().compareTo(tempo.perMinute()) < 0 ? next : lower;
   }
 
-  /** For how many days a step to the next tempo is prepared, so that each gains little enough. */
-  int days(Tempo from, Tempo to) {
+  /** Returns how many days a step takes: more than one if it is larger than it should be. */
+  int daysFor(Tempo from, Tempo to) {
     BigDecimal gain =
         to.perMinute()
             .subtract(from.perMinute())

@@ -8,50 +8,55 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * From a clean tempo to a goal in small steps, day by day. Each day begins some steps below what
- * was clean last and ends at most one step above it. Where there is time the steps are spread, so
- * that the goal is reached when a quarter of the days are left. Where there is not, the ladder says
- * how far it leads; its steps never grow. The last day before brings nothing new (common practice,
- * no source).
+ * A plan from a clean tempo to a goal in small steps, day by day. Each day begins {@value
+ * #STEPS_BACK} steps below the last clean tempo and ends at most one step above it. If there is
+ * time, the steps are spread over the days, and the goal is reached with a quarter of the days
+ * left. If not, the ladder ends below the goal; its steps never grow. The day before the
+ * performance brings nothing new (common practice, no source).
  *
- * @param request what it leads to
- * @param size how small its steps are
- * @param reachable the tempo at which it ends: the goal, or less where the days do not suffice
- * @param days a day for each date from the first to the day itself
+ * @param request the start and the goal
+ * @param size the size of the steps
+ * @param reachable the tempo at which it ends: the goal, or less if there are too few days
+ * @param days one day for each date from the first day to the performance
  */
 public record TempoLadder(
     LadderRequest request, StepSize size, Tempo reachable, ImmutableList<PracticeDay> days) {
 
-  /** So many steps below the last clean tempo a day begins. */
-  private static final int BACK = 4;
+  /** The number of steps below the last clean tempo at which a day begins. */
+  public static final int STEPS_BACK = 4;
 
   /** The share of the days after which the goal is reached, in quarters. */
   private static final int QUARTERS = 3;
 
-  private static final int EVERY_DAY = 7;
-  private static final int TWICE = 3;
-  private static final int EVERY_SECOND = 14;
+  /** Days before the performance from which there are run-throughs every second day. */
+  private static final int EVERY_SECOND_DAY = 14;
 
-  /** Makes the ladder, its steps spread over the days that there are. */
+  /** Days before the performance from which there is a run-through every day. */
+  private static final int EVERY_DAY = 7;
+
+  /** Days before the performance from which there are two run-throughs a day. */
+  private static final int TWICE_A_DAY = 3;
+
+  /** Creates a ladder whose steps are spread over the available days. */
   public static TempoLadder of(LadderRequest request, StepSize size) {
     return of(request, size, true);
   }
 
-  /** Makes a ladder that takes a step each day, so that hard measures lead the whole. */
+  /** Creates a ladder with a step each day, which keeps hard measures ahead of the whole piece. */
   static TempoLadder leading(LadderRequest request, StepSize size) {
     return of(request, size, false);
   }
 
   private static TempoLadder of(LadderRequest request, StepSize size, boolean spread) {
-    ImmutableList<LocalDate> climbing = climbing(request);
-    List<Tempo> pace = pace(request, size, climbing.size());
+    int practiceDays = practiceDays(request).size();
+    List<Tempo> pace = pace(request, size, practiceDays);
     int last = pace.size() - 1;
-    int arrival = spread ? Math.max(last, (climbing.size() * QUARTERS + 3) / 4) : last;
+    int arrival = spread ? Math.max(last, (practiceDays * QUARTERS + 3) / 4) : last;
     Tempo reachable = pace.get(last);
     ImmutableList.Builder<PracticeDay> days = ImmutableList.builder();
     Tempo clean = request.clean();
-    int climbed = 0;
-    int untried = 0;
+    int practised = 0;
+    int daysWithoutRunThrough = 0;
     for (LocalDate date = request.first(); !date.isAfter(request.by()); date = date.plusDays(1)) {
       PracticeDay.Kind kind = kind(request, date);
       if (kind == PracticeDay.Kind.REST) {
@@ -59,24 +64,25 @@ public record TempoLadder(
         continue;
       }
       if (kind == PracticeDay.Kind.PRACTICE) {
-        climbed++;
+        practised++;
       }
-      Tempo top = pace.get(Math.min(last, (int) ((long) last * climbed / Math.max(1, arrival))));
-      int full = full(kind, request, date, there(clean, reachable), untried);
-      untried = full > 0 ? 0 : untried + 1;
-      days.add(new PracticeDay(date, kind, steps(kind, clean, top, size), full));
+      Tempo top = pace.get(Math.min(last, (int) ((long) last * practised / Math.max(1, arrival))));
+      int runThroughs =
+          runThroughs(kind, request, date, reached(clean, reachable), daysWithoutRunThrough);
+      daysWithoutRunThrough = runThroughs > 0 ? 0 : daysWithoutRunThrough + 1;
+      days.add(new PracticeDay(date, kind, steps(kind, clean, top, size), runThroughs));
       clean = top;
     }
     return new TempoLadder(request, size, reachable, days.build());
   }
 
-  /** Whether it ends at the goal. */
+  /** Returns whether the ladder ends at the goal. */
   public boolean reachesGoal() {
     return reachable.perMinute().compareTo(request.goal().perMinute()) == 0;
   }
 
-  /** The days on which there may be something new. */
-  private static ImmutableList<LocalDate> climbing(LadderRequest request) {
+  /** Returns the days that may bring a new tempo. */
+  private static ImmutableList<LocalDate> practiceDays(LadderRequest request) {
     return request
         .first()
         .datesUntil(request.by())
@@ -94,14 +100,17 @@ public record TempoLadder(
     return date.plusDays(1).equals(request.by()) ? PracticeDay.Kind.EVE : PracticeDay.Kind.PRACTICE;
   }
 
-  /** The fastest tempo after each day of climbing, at full pace; the first is what is clean. */
+  /**
+   * Returns the fastest tempo of each practice day if each takes a step; the first element is the
+   * tempo before the first day.
+   */
   private static List<Tempo> pace(LadderRequest request, StepSize size, int days) {
     List<Tempo> pace = new ArrayList<>();
     Tempo now = slower(request.clean(), request.goal());
     pace.add(now);
     while (now.perMinute().compareTo(request.goal().perMinute()) < 0 && pace.size() <= days) {
       Tempo next = slower(size.up(now), request.goal());
-      for (int held = 1; held < size.days(now, next) && pace.size() <= days; held++) {
+      for (int held = 1; held < size.daysFor(now, next) && pace.size() <= days; held++) {
         pace.add(now);
       }
       if (pace.size() <= days) {
@@ -116,42 +125,49 @@ public record TempoLadder(
     return one.perMinute().compareTo(other.perMinute()) <= 0 ? one : other;
   }
 
-  private static boolean there(Tempo clean, Tempo end) {
+  private static boolean reached(Tempo clean, Tempo end) {
     return clean.perMinute().compareTo(end.perMinute()) >= 0;
   }
 
   private static ImmutableList<Tempo> steps(
       PracticeDay.Kind kind, Tempo clean, Tempo top, StepSize size) {
     Tempo start = slower(clean, top);
-    for (int i = 0; i < BACK; i++) {
+    for (int i = 0; i < STEPS_BACK; i++) {
       start = size.down(start);
     }
     List<Tempo> steps = new ArrayList<>();
-    for (Tempo step = start;
-        step.perMinute().compareTo(top.perMinute()) < 0;
-        step = size.up(step)) {
-      steps.add(step);
+    steps.add(start);
+    Tempo next = size.up(start);
+    // Above the fastest setting of the metronome there is no next step.
+    while (next.perMinute().compareTo(top.perMinute()) < 0
+        && next.perMinute().compareTo(steps.get(steps.size() - 1).perMinute()) > 0) {
+      steps.add(next);
+      next = size.up(next);
     }
-    // Before the day itself and on it one slow tempo is enough to find the hand.
+    // On the day of the performance and the day before, one slow tempo is enough.
     return kind == PracticeDay.Kind.PRACTICE
         ? ImmutableList.<Tempo>builder().addAll(steps).add(top).build()
         : ImmutableList.of(steps.get(0), top);
   }
 
-  /** More often as the day comes nearer, once the last tempo has been reached. */
-  private static int full(
-      PracticeDay.Kind kind, LadderRequest request, LocalDate date, boolean there, int untried) {
+  /** Returns the run-throughs of a day: once the last tempo is reached, more often near the end. */
+  private static int runThroughs(
+      PracticeDay.Kind kind,
+      LadderRequest request,
+      LocalDate date,
+      boolean reached,
+      int daysWithoutRunThrough) {
     if (kind == PracticeDay.Kind.EVE || kind == PracticeDay.Kind.DAY) {
       return 1;
     }
     long left = ChronoUnit.DAYS.between(date, request.by());
-    if (!there) {
+    if (!reached) {
       return 0;
     }
-    if (left <= TWICE) {
+    if (left <= TWICE_A_DAY) {
       return 2;
     }
-    int apart = left <= EVERY_DAY ? 1 : left <= EVERY_SECOND ? 2 : 3;
-    return untried + 1 >= apart ? 1 : 0;
+    int apart = left <= EVERY_DAY ? 1 : left <= EVERY_SECOND_DAY ? 2 : 3;
+    return daysWithoutRunThrough + 1 >= apart ? 1 : 0;
   }
 }

@@ -1,11 +1,12 @@
 /**
- * What to do with a plan until the day it is played: the tempo ladder, the journal that tells what
- * was clean, practice spots with their exercises, what to circle in the part.
+ * Practice of a plan until the performance: the tempo ladder, the journal of clean tempi, practice
+ * spots with their exercises, and what to circle in the part.
  *
- * <p>It knows {@link fingering.plan}, {@link fingering.tempo} and {@link fingering.exercise}, and
- * the rooms below them. Nothing here asks for the date: it is told. No method takes or returns null
- * unless it says so. All values are immutable; a journal file is locked while it is written,
- * against other programs too.
+ * <p>The package depends on {@link fingering.plan}, {@link fingering.tempo}, {@link
+ * fingering.exercise} and what these depend on. Nothing here reads the clock; callers pass dates.
+ * Unless a method says otherwise, it neither takes nor returns null. All values are immutable and
+ * thread-safe. Journal files are locked against other threads and programs while they are read or
+ * written.
  */
 @NullMarked
 package fingering.practice;

@@ -36,7 +36,8 @@ class CelloAndBassHandTest {
     "3, 1st, A2 Bb2 B2 C3",
     "3, 4th, D3 Eb3 E3 F3"
   })
-  void theClosedHandOfTheCelloHasASemitoneAFinger(int string, String position, String notes) {
+  void theClosedHandOfTheCelloHasOneSemitoneForEachFinger(
+      int string, String position, String notes) {
     List<String> each = BLANK.splitToList(notes);
     for (int finger = 1; finger <= 4; finger++) {
       assertThat(spelled(each.get(finger - 1), string, finger, position, CLOSED))
@@ -76,14 +77,14 @@ class CelloAndBassHandTest {
 
   // common practice, no source
   @Test
-  void aFirstFingerASemitoneAboveTheOpenStringIsHalfPositionHoweverSpelled() {
+  void aFirstFingerASemitoneAboveTheNutIsHalfPositionInAnySpelling() {
     assertThat(spelled("Ab2", 3, 1, "half", CLOSED)).isTrue();
     assertThat(spelled("G#2", 3, 1, "half", CLOSED)).isTrue();
     assertThat(spelled("Ab2", 3, 1, "1st", CLOSED)).isFalse();
   }
 
   @Test
-  void openingTheHandOnAFingerThatStaysIsNoShift() {
+  void anExtensionIsNotAShift() {
     Frame closed = frame("1st", CLOSED);
     assertThat(closed.shiftsTo(frame("1st", EXTENDED_BACK))).isFalse();
     assertThat(closed.shiftsTo(frame("1st", EXTENDED_FORWARD))).isFalse();
@@ -113,7 +114,7 @@ class CelloAndBassHandTest {
     "6th, F3 F#3 G3",
     "6½, F#3 G3 G#3"
   })
-  void theBassTakesAToneWithFirstSecondAndFourth(String position, String notes) {
+  void firstSecondAndFourthFingerOfTheBassSpanATone(String position, String notes) {
     List<String> each = BLANK.splitToList(notes);
     assertThat(bass.all(each.get(0), 1, "1", position)).hasSize(1);
     assertThat(bass.all(each.get(1), 1, "2", position)).hasSize(1);
@@ -135,7 +136,7 @@ class CelloAndBassHandTest {
 
   // Simandl, from memory
   @Test
-  void inSeventhPositionTheThirdFingerTakesThePlaceOfTheFourth() {
+  void inSeventhPositionTheThirdFingerReplacesTheFourth() {
     assertThat(bass.all("A3", 1, "3", "7")).hasSize(1);
     assertThat(bass.all("A3", 1, "4", "7")).isEmpty();
   }

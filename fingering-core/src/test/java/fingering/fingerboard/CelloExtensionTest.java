@@ -16,9 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/**
- * How far the cellist's hand opens, and the positions above the neck: common practice, no source.
- */
+/** Extensions of the cello, and the positions above the neck: common practice, no source. */
 class CelloExtensionTest {
   private static final Splitter BLANK = Splitter.on(' ');
   private static final Instrument CELLO = Instruments.standard().named("cello");
@@ -48,7 +46,7 @@ class CelloExtensionTest {
     "90mm, 4th, false",
     "96mm, 4th, true"
   })
-  void theHandExtendsForwardWhereItSpansAMajorThird(String hand, String position, boolean opens) {
+  void aForwardExtensionSpansAMajorThird(String hand, String position, boolean opens) {
     assertThat(opens(CELLO, hand, position, EXTENDED_FORWARD)).isEqualTo(opens);
   }
 
@@ -60,13 +58,12 @@ class CelloExtensionTest {
     "medium, 1st, true",
     "large, 1st, true"
   })
-  void theFirstFingerExtendsBackWhereTheHandSpansAMajorThird(
-      String hand, String position, boolean opens) {
+  void aBackwardExtensionSpansAMajorThird(String hand, String position, boolean opens) {
     assertThat(opens(CELLO, hand, position, EXTENDED_BACK)).isEqualTo(opens);
   }
 
   @Test
-  void inHalfPositionTheFirstFingerCannotReachBackBehindTheNut() {
+  void halfPositionHasNoBackwardExtension() {
     assertThat(opens(CELLO, "200mm", "half", EXTENDED_BACK)).isFalse();
   }
 
@@ -97,14 +94,14 @@ class CelloExtensionTest {
     "6th, G4",
     "6th raised, G#4"
   })
-  void ofTwoPlacesOfAPositionOneIsLoweredOrRaised(String name, String note) {
+  void oneOfTwoPlacesOfAPositionIsLoweredOrRaised(String name, String note) {
     assertThat(Taken.on("cello").on(note, 1))
         .filteredOn(p -> p.frame().display().equals(name) && p.frame().shape() == CLOSED)
         .extracting(Placement::finger)
         .containsExactly(Finger.FIRST);
   }
 
-  // on the A string: semitone and tone, tone and semitone, and two tones with the hand stretched
+  // on the A string: semitone and tone, tone and semitone, and two tones with a stretch
   @ParameterizedTest
   @CsvSource({
     "5th lowered, F4, F#4 G4, G#4, A4",
@@ -113,7 +110,7 @@ class CelloExtensionTest {
     "6th raised, G#4, A4 A#4, B4, B#4",
     "7th, A4, A#4 B4, C5, C#5"
   })
-  void aboveTheNeckFirstSecondAndThirdSpanAMinorThirdAndAMajorOneStretched(
+  void aboveTheNeckFirstToThirdFingerSpanAMinorOrAStretchedMajorThird(
       String name, String first, String seconds, String third, String stretched) {
     assertThat(above(name, first, "1")).isEqualTo("at rest");
     for (String second : BLANK.split(seconds)) {
@@ -134,10 +131,10 @@ class CelloExtensionTest {
   }
 
   @Test
-  void aboveTheNeckTheFourthFingerLeavesTheString() {
+  void aboveTheNeckTheFourthFingerIsNotUsed() {
     for (int midi = 57; midi <= 88; midi++) {
       assertThat(Taken.on("cello").on(Pitches.natural(midi).toString(), 1))
-          .filteredOn(p -> p.frame().position().halves() >= Position.of(5).halves())
+          .filteredOn(p -> p.frame().position().compareTo(Position.of(5)) >= 0)
           .extracting(Placement::finger)
           .doesNotContain(Finger.FOURTH);
     }
@@ -152,9 +149,9 @@ class CelloExtensionTest {
   }
 
   @Test
-  void noExtensionStandsAboveFourthPosition() {
+  void thereAreNoExtensionsAboveFourthPosition() {
     assertThat(Fingerboard.of(CELLO, LeftHand.LARGE).frames())
         .filteredOn(frame -> frame.shape() == EXTENDED_BACK || frame.shape() == EXTENDED_FORWARD)
-        .allMatch(frame -> frame.position().halves() <= Position.FOURTH.halves());
+        .allMatch(frame -> frame.position().compareTo(Position.FOURTH) <= 0);
   }
 }

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import fingering.fingerboard.Chart.Cell;
 import fingering.fingerboard.Chart.Fingering;
+import fingering.fingerboard.Chart.KeyRelation;
 import fingering.fingerboard.Chart.Row;
-import fingering.fingerboard.Chart.Standing;
 import fingering.tables.FingeringException;
 import fingering.tables.Instruments;
 import fingering.tables.Key;
@@ -61,7 +61,7 @@ class ChartTest {
   // 328 · 0.332580 = 109.1; two octaves at three quarters.
   @ParameterizedTest
   @CsvSource({"0, 0", "1, 18.409", "7, 109.086", "12, 164", "24, 246"})
-  void rowsLieWhereEqualTemperamentPutsThem(int semitones, double millimetres) {
+  void rowsAreInEqualTemperament(int semitones, double millimetres) {
     assertThat(row(chart("violin", ChartRequest.whole()), semitones).millimetres())
         .isCloseTo(millimetres, within(0.001));
   }
@@ -70,7 +70,7 @@ class ChartTest {
   // cello 580/690 31.8, bass 850/1060 28.03.
   @ParameterizedTest
   @CsvSource({"violin, 29", "viola, 29", "cello, 31", "bass, 28"})
-  void wholeFingerboardEndsWhereTheWoodDoes(String instrument, int last) {
+  void theWholeFingerboardIsShownToItsEnd(String instrument, int last) {
     List<Integer> semitones = semitones(chart(instrument, ChartRequest.whole()));
 
     assertThat(semitones.get(0)).isZero();
@@ -78,13 +78,13 @@ class ChartTest {
   }
 
   @Test
-  void stringsStandFromTheLowestToTheHighest() {
+  void stringsAreShownFromTheLowestToTheHighest() {
     assertThat(chart("viola", ChartRequest.whole()).strings())
         .extracting(OpenString::letterName)
         .containsExactly("C", "G", "D", "A");
   }
 
-  // Every G, D, A and E in first position, as teachers let them ring; common practice, no source
+  // Every G, D, A and E in first position rings, as teachers show; common practice, no source
   @Test
   void violinRingsOnEveryGDAAndEOfFirstPosition() {
     List<String> ringing =
@@ -100,13 +100,13 @@ class ChartTest {
   }
 
   @Test
-  void stoppedStringDoesNotRingWithItself() {
+  void stoppedStringDoesNotRing() {
     // A5 on the A string: no other string of the violin is tuned to an A
     assertThat(cell(position("violin", "3"), 2, "A5").rings()).isEmpty();
   }
 
   @Test
-  void ringingStringsAreNamedTheNearestFirst() {
+  void ringingStringsAreListedNearestFirst() {
     assertThat(cell(position("violin", "1"), 3, "A4").rings())
         .extracting(OpenString::roman)
         .containsExactly("II");
@@ -129,7 +129,7 @@ class ChartTest {
     "6, F3",
     "7, G3"
   })
-  void firstFingerOfTheBassLiesWhereSimandlHasIt(String position, String note) {
+  void firstFingerOfTheBassIsWhereSimandlPlacesIt(String position, String note) {
     assertThat(fingers(position("bass", position), 1, note)).isEqualTo("1");
   }
 
@@ -140,7 +140,7 @@ class ChartTest {
   }
 
   @Test
-  void rowsThatTheHandCoversStayWhereTheKeyHasNoNoteInThem() {
+  void rowsUnderTheHandAreShownEvenWithoutNotesOfTheKey() {
     // fifth position: first finger on C, F, B♭ and E♭ (Simandl, from memory), none in A major
     Chart chart = chart("bass", ChartRequest.whole().in(Position.of(5)).with(Key.parse("A-major")));
 
@@ -148,15 +148,15 @@ class ChartTest {
   }
 
   @Test
-  void fourthFingerComesBeforeTheThirdThatMayStandInForIt() {
-    // Simandl (from memory): the third may take the fourth's place from fifth position
+  void fourthFingerComesBeforeTheThirdThatCanReplaceIt() {
+    // Simandl (from memory): the third finger can replace the fourth from fifth position up
     assertThat(fingers(position("bass", "5"), 1, "F3")).isEqualTo("4 3");
   }
 
-  // common practice, no source: the closed hand of the cello, and the hand extended both ways
+  // common practice, no source: the closed hand of the cello, and both extensions
   @ParameterizedTest
   @CsvSource({"Eb3, x1", "E3, 1", "F3, 2", "F#3, 3 x2", "G3, 4 x3", "G#3, x4"})
-  void celloShowsTheClosedHandFirstAndWhatItReaches(String note, String fingers) {
+  void celloShowsTheClosedHandBeforeExtensions(String note, String fingers) {
     assertThat(fingers(position("cello", "1"), 2, note)).isEqualTo(fingers);
   }
 
@@ -165,17 +165,17 @@ class ChartTest {
   @CsvSource({
     "Eb4, 1", "E4, 1", "F4, 2", "F#4, 2", "Gb4, 3", "G4, 3", "G#4, 3", "A4, 4", "Bb4, x4"
   })
-  void violinTakesALetterWithAFingerLowAndHigh(String note, String finger) {
+  void violinShowsOneFingerForALetterLowAndHigh(String note, String finger) {
     assertThat(fingers(position("violin", "1"), 3, note)).isEqualTo(finger);
   }
 
   @Test
-  void lowSecondFingerIsNoExtension() {
+  void lowSecondFingerIsNotAnExtension() {
     assertThat(fingers(position("violin", "1"), 1, "Gb5")).isEqualTo("2");
   }
 
   @Test
-  void firstFingerDrawnBackIsAnExtension() {
+  void firstFingerReachingBackIsAnExtension() {
     Chart third =
         chart("violin", ChartRequest.whole().in(Position.THIRD).with(Key.parse("A-major")));
 
@@ -184,15 +184,15 @@ class ChartTest {
   }
 
   @Test
-  void withoutAKeyNotesBetweenNaturalsBearBothNames() {
+  void withoutAKeyNotesBetweenNaturalsHaveBothNames() {
     Cell cell = row(chart("violin", ChartRequest.whole()), 4).cells().get(1);
 
     assertThat(cell.names()).extracting(Pitch::display).containsExactly("F♯4", "G♭4");
-    assertThat(cell.standing()).isEqualTo(Standing.BETWEEN);
+    assertThat(cell.relation()).isEqualTo(KeyRelation.BETWEEN);
   }
 
   @Test
-  void keyNamesItsOwnNotesAndNoOthers() {
+  void onlyNotesOfTheKeyAreNamed() {
     Chart chart = chart("violin", ChartRequest.whole().with(Key.parse("D-major")));
 
     assertThat(
@@ -202,21 +202,21 @@ class ChartTest {
                 .map(pitch -> pitch.display().replaceAll("\\d", ""))
                 .distinct())
         .containsExactlyInAnyOrder("D", "E", "F♯", "G", "A", "B", "C♯");
-    assertThat(row(chart, 3).cells().get(1).standing()).isEqualTo(Standing.OUTSIDE);
+    assertThat(row(chart, 3).cells().get(1).relation()).isEqualTo(KeyRelation.OUTSIDE);
   }
 
   @Test
-  void minorKeyHasItsRaisedNotesApart() {
+  void raisedNotesOfAMinorKeyAreMarked() {
     Chart chart = chart("violin", ChartRequest.whole().with(Key.parse("g-minor")));
 
-    assertThat(cell(chart, 3, "F4").standing()).isEqualTo(Standing.NAMED);
-    assertThat(cell(chart, 3, "F#4").standing()).isEqualTo(Standing.RAISED);
+    assertThat(cell(chart, 3, "F4").relation()).isEqualTo(KeyRelation.NAMED);
+    assertThat(cell(chart, 3, "F#4").relation()).isEqualTo(KeyRelation.RAISED);
   }
 
   // common practice, no source: second position of the cello has C or C♯ under the first finger of
   // the A string; C♯ has more natural notes under the hand on all strings, C those of flat keys
   @Test
-  void positionThatLiesInTwoPlacesIsShownWhereMostNotesOfTheKeyAre() {
+  void positionWithTwoPlacesIsShownWhereMostNotesOfTheKeyAre() {
     ChartRequest second = ChartRequest.whole().in(Position.SECOND);
 
     assertThat(place(chart("cello", second))).isEqualTo(4);
@@ -232,13 +232,13 @@ class ChartTest {
   // finger of each position on the nearest semitone; common practice, no source
   @ParameterizedTest
   @CsvSource({"1, half", "2, 1", "3, 2", "5, 3", "7, 4", "9, 5", "10, 6", "12, 7"})
-  void wholeFingerboardMarksWhereTheFirstFingerBeginsAPosition(int semitones, String position) {
+  void wholeFingerboardMarksTheFirstFingerOfEachPosition(int semitones, String position) {
     assertThat(row(chart("violin", ChartRequest.whole()), semitones).positions())
         .containsExactly(Position.parse(position));
   }
 
   @Test
-  void singleStringStandsAlone() {
+  void singleStringIsShownAlone() {
     Chart chart = chart("viola", ChartRequest.whole().on(4));
 
     assertThat(chart.strings()).extracting(OpenString::letterName).containsExactly("C");
@@ -246,7 +246,7 @@ class ChartTest {
   }
 
   @Test
-  void singleStringKnowsEveryPositionThatTakesItsNotes() {
+  void singleStringShowsAllPositionsForItsNotes() {
     // D3 and G3 on the viola's C string, as in any viola method; common practice, no source
     Cell cell = cell(chart("viola", ChartRequest.whole().on(4)), 4, "G3");
 
@@ -259,7 +259,7 @@ class ChartTest {
   }
 
   @Test
-  void unknownPositionIsRefusedWithThoseThereAre() {
+  void unknownPositionIsRefusedWithTheChoices() {
     assertThatThrownBy(() -> position("bass", "1½"))
         .isInstanceOf(FingeringException.class)
         .hasMessageContaining("The double bass has no 1½ position")
@@ -267,7 +267,7 @@ class ChartTest {
   }
 
   @Test
-  void placeWhereThePositionDoesNotLieIsRefused() {
+  void placeThatThePositionDoesNotHaveIsRefused() {
     assertThatThrownBy(() -> chart("cello", ChartRequest.whole().in(Position.SECOND).at(7)))
         .isInstanceOf(FingeringException.class)
         .hasMessageContaining("choose 3, 4.");

@@ -7,10 +7,7 @@ import fingering.tables.Position;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/**
- * Notes struck together and the grips that hold them, told as finger and string from the lowest
- * note up: {@code 1@4 2@3}.
- */
+/** The grips of chords, written as finger and string from the lowest note up: {@code 1@4 2@3}. */
 final class Chords {
   private final Fingerboard fingerboard;
 
@@ -30,7 +27,7 @@ final class Chords {
     return new Chords(Fingerboard.of(instrument, hand));
   }
 
-  /** Every grip that one hand can hold, of an event in the words of {@link Music}. */
+  /** All grips that one hand can hold, for an event in the notation of {@link Music}. */
   List<Grip> held(String event) {
     return new GripFinder(fingerboard)
         .grips(Music.on(fingerboard.instrument().id()).notes(event).moments().get(0)).stream()
@@ -39,19 +36,19 @@ final class Chords {
   }
 
   /** The grips in any position. */
-  List<String> told(String notes) {
-    return held(notes + "/1").stream().map(Chords::told).toList();
+  List<String> fingers(String notes) {
+    return held(notes + "/1").stream().map(Chords::fingers).toList();
   }
 
   /** The grips in one position. */
   List<String> in(String position, String notes) {
     return held(notes + "/1").stream()
         .filter(grip -> grip.frame().position().equals(Position.parse(position)))
-        .map(Chords::told)
+        .map(Chords::fingers)
         .toList();
   }
 
-  static String told(Grip grip) {
+  static String fingers(Grip grip) {
     return grip.placements().stream()
         .map(placement -> placement.finger().symbol() + "@" + placement.string())
         .collect(Collectors.joining(" "));

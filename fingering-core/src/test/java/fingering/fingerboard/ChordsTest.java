@@ -25,8 +25,7 @@ class ChordsTest {
     "G3+Eb4+C5, 0@4 1@3 2@2, C minor over G",
     "B3+G#4+E5, 2@4 3@3 4@2, E major over B"
   })
-  void chordsOfFirstPositionLieUnderTheHandOfTheViolinist(
-      String notes, String fingers, String name) {
+  void violinChordsOfFirstPosition(String notes, String fingers, String name) {
     assertThat(VIOLIN.in("1st", notes)).as(name).contains(fingers);
   }
 
@@ -37,7 +36,7 @@ class ChordsTest {
     "C3+A3+F4+C5, 0@4 1@3 2@2 2@1, 1st, F major over C",
     "F3+C4+A4+F5, 1@4 1@3 2@2 3@1, 3rd, F major"
   })
-  void chordsOfTheViolaAreThoseOfTheViolinAFifthLower(
+  void violaChordsAreViolinChordsAFifthLower(
       String notes, String fingers, String position, String name) {
     assertThat(Chords.on("viola").in(position, notes)).as(name).contains(fingers);
   }
@@ -51,54 +50,57 @@ class ChordsTest {
     "G2+D3+Bb3, 0@3 0@2 1@1, half, G minor",
     "D2+A2+D3+A3, 1@4 1@3 0@2 0@1, 1st, open fifths"
   })
-  void chordsOfTheNeckLieUnderTheHandOfTheCellist(
-      String notes, String fingers, String position, String name) {
+  void celloChordsOfTheNeckPositions(String notes, String fingers, String position, String name) {
     assertThat(Chords.on("cello").in(position, notes)).as(name).contains(fingers);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"Ab3+C4", "G3+Bb3", "A3+C4", "G3+C#4", "A3+C#4", "Ab3+A3"})
-  void twoNotesOfTheLowestStringAloneCannotSoundTogether(String notes) {
+  void twoNotesThatOnlyTheLowestStringHasCannotSoundTogether(String notes) {
     assertThat(VIOLIN.held(notes + "/1")).isEmpty();
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"C2+E2", "D2+F#2", "C2+F2", "Eb2+F2"})
-  void norCanTwoOfTheLowestStringOfTheCello(String notes) {
+  void twoNotesThatOnlyTheLowestCelloStringHasCannotSoundTogether(String notes) {
     assertThat(Chords.on("cello").held(notes + "/1")).isEmpty();
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"G3+A3+E5", "G3+C4+G4", "A3+B3+E4+B4"})
-  void aChordWithTwoSuchNotesIsNoneEither(String notes) {
+  void aChordWithTwoSuchNotesIsImpossible(String notes) {
     assertThat(VIOLIN.held(notes + "/1")).isEmpty();
   }
 
-  // 2@4 and 3@2 in one place, the D string between them
+  // 2@4 and 3@2 at one place, with the D string between them
   @Test
-  void neighbouringFingersStandSideBySideAcrossAString() {
-    assertThat(VIOLIN.told("B3+E4+C#5")).contains("2@4 1@3 3@2");
+  void neighbouringFingersStopOnePlaceWithAStringBetween() {
+    assertThat(VIOLIN.fingers("B3+E4+C#5")).contains("2@4 1@3 3@2");
   }
 
   @Test
-  void onNeighbouringStringsOneFingerTakesBothPlacesAndNotTwo() {
-    assertThat(VIOLIN.told("B3+F#4"))
+  void onAdjacentStringsOneFingerBarsBoth() {
+    assertThat(VIOLIN.fingers("B3+F#4"))
         .contains("2@4 2@3")
         .doesNotContain("2@4 3@3", "3@4 2@3", "1@4 2@3", "2@4 1@3");
   }
 
   @Test
-  void oneFingerDoesNotTakeTwoPlaces() {
-    assertThat(VIOLIN.told("A3+F4")).isNotEmpty().noneMatch(told -> told.matches("(.)@4 \\1@3"));
-    assertThat(VIOLIN.told("C4+E4")).isNotEmpty().noneMatch(told -> told.matches("(.)@4 \\1@3"));
+  void oneFingerCannotStopTwoPlaces() {
+    assertThat(VIOLIN.fingers("A3+F4"))
+        .isNotEmpty()
+        .noneMatch(fingers -> fingers.matches("(.)@4 \\1@3"));
+    assertThat(VIOLIN.fingers("C4+E4"))
+        .isNotEmpty()
+        .noneMatch(fingers -> fingers.matches("(.)@4 \\1@3"));
   }
 
   @Test
-  void theBowReachesThreeStringsThatLieSideBySide() {
+  void theBowPlaysThreeAdjacentStrings() {
     assertThat(VIOLIN.held("G3+D4+E5/1"))
         .isNotEmpty()
         .allMatch(grip -> grip.placements().stream().anyMatch(p -> p.string() == 2));
-    assertThat(VIOLIN.held("G3+D4+E5/1pz").stream().map(Chords::told)).contains("0@4 0@3 0@1");
+    assertThat(VIOLIN.held("G3+D4+E5/1pz").stream().map(Chords::fingers)).contains("0@4 0@3 0@1");
   }
 
   @Test
@@ -108,7 +110,7 @@ class ChordsTest {
   }
 
   @Test
-  void fiveStringsHoldFiveNotes() {
+  void fiveStringsCanPlayFiveNotes() {
     Instruments known = Instruments.standard();
     Instrument viola =
         known.named("viola").tuned(known.tuning(known.named("viola"), "five-string"));

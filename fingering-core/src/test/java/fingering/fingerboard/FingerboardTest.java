@@ -38,7 +38,7 @@ class FingerboardTest {
   }
 
   @Property(tries = 200)
-  void noPlacementIsToldTwice(
+  void noPlacementIsListedTwice(
       @ForAll @IntRange(min = 0, max = 3) int which, @ForAll @IntRange(min = 28, max = 100) int m) {
     Instrument instrument = Instruments.standard().all().get(which);
     assertThat(Fingerboard.of(instrument).placements(Pitches.natural(m))).doesNotHaveDuplicates();
@@ -47,7 +47,7 @@ class FingerboardTest {
   // common practice, no source: the ranges of orchestral parts
   @ParameterizedTest
   @CsvSource({"violin, G3, E7", "viola, C3, A6", "cello, C2, C5", "bass, E1, A3"})
-  void everyNoteOfTheRangeIsPlayedInSharpsAndInFlats(String id, String lowest, String highest) {
+  void everyNoteOfTheRangeHasAPlacementInSharpsAndFlats(String id, String lowest, String highest) {
     Fingerboard fingerboard = Fingerboard.of(Instruments.standard().named(id));
     for (int midi = Pitch.parse(lowest).midi(); midi <= Pitch.parse(highest).midi(); midi++) {
       assertThat(fingerboard.placements(Pitches.natural(midi))).as("%s", midi).isNotEmpty();
@@ -56,7 +56,7 @@ class FingerboardTest {
   }
 
   @Test
-  void framesStandInOrderFromTheNutUpward() {
+  void framesAreInOrderFromTheNutUp() {
     for (Instrument instrument : Instruments.standard().all()) {
       var frames = Fingerboard.of(instrument).frames();
       for (int i = 0; i < frames.size(); i++) {
@@ -78,7 +78,7 @@ class FingerboardTest {
 
   // Pythagoras: half the string sounds the octave
   @Test
-  void theOctaveLiesAtHalfTheString() {
+  void theOctaveIsAtHalfTheString() {
     assertThat(Geometry.fromNut(328, 12)).isCloseTo(164, within(1e-9));
     assertThat(Geometry.fromNut(690, 24)).isCloseTo(690 * 0.75, within(1e-9));
     assertThat(Geometry.fromNut(375, 0)).isZero();
@@ -86,13 +86,13 @@ class FingerboardTest {
 
   // Pythagoras: two thirds of the string sound the just fifth, two cents wider than the tempered
   @Test
-  void theTemperedFifthLiesNearAThirdOfTheString() {
+  void theTemperedFifthIsNearAThirdOfTheString() {
     double sounding = (375 - Geometry.fromNut(375, 7)) / 375;
     assertThat(sounding / (2 / 3.0)).isCloseTo(1, within(0.002)).isGreaterThan(1);
   }
 
   @Test
-  void semitonesGrowNarrowerUpTheString() {
+  void semitonesAreNarrowerUpTheString() {
     for (int n = 0; n < 24; n++) {
       double lower = Geometry.fromNut(328, n + 1) - Geometry.fromNut(328, n);
       double higher = Geometry.fromNut(328, n + 2) - Geometry.fromNut(328, n + 1);

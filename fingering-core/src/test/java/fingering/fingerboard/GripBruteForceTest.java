@@ -17,7 +17,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The grips that are found are those that a hand can hold, no more and no fewer. */
+/** Compares the grips found with all combinations that a hand can hold. */
 class GripBruteForceTest {
   private static final List<LeftHand> HANDS =
       List.of(
@@ -33,8 +33,8 @@ class GripBruteForceTest {
         id + hand, key -> Fingerboard.of(Instruments.standard().named(id), HANDS.get(hand)));
   }
 
-  /** Compares what is found with what is tried, and counts it. */
-  private static int same(String id, int hand, String event) {
+  /** Compares the grips found with exhaustive search, and returns their number. */
+  private static int assertSameGrips(String id, int hand, String event) {
     Fingerboard fingerboard = fingerboard(id, hand);
     Moment moment = Music.on(id).notes(event).moments().get(0);
     List<List<Placement>> found = new ArrayList<>();
@@ -44,26 +44,26 @@ class GripBruteForceTest {
         assertThat(grip.frame()).as(event).isEqualTo(grip.top().frame());
       }
     }
-    List<List<Placement>> tried =
+    List<List<Placement>> expected =
         new PhysicalHand(fingerboard, HANDS.get(hand))
             .holds(moment.starting().stream().map(PitchRequest::of).toList(), moment.pizzicato());
-    assertThat(new HashSet<>(found)).as(event).isEqualTo(new HashSet<>(tried));
-    assertThat(found).as(event).hasSameSizeAs(tried);
+    assertThat(new HashSet<>(found)).as(event).isEqualTo(new HashSet<>(expected));
+    assertThat(found).as(event).hasSameSizeAs(expected);
     return found.size();
   }
 
   @ParameterizedTest
   @CsvSource({"violin, 0", "violin, 2", "viola, 1", "cello, 0", "cello, 3", "bass, 1", "bass, 3"})
-  void everyDoubleStopIsFoundInEveryWayItCanBeHeld(String id, int hand) {
+  void allGripsOfEveryDoubleStopAreFound(String id, int hand) {
     int lowest = fingerboard(id, hand).instrument().lowest().midi();
-    int ways = 0;
+    int grips = 0;
     for (int low = lowest; low < lowest + 27; low++) {
       for (int high = low; high <= low + 17; high++) {
         String notes = Pitches.flat(low) + "+" + Pitches.natural(high);
-        ways += same(id, hand, notes + "/1");
+        grips += assertSameGrips(id, hand, notes + "/1");
       }
     }
-    assertThat(ways).isGreaterThan(1000);
+    assertThat(grips).isGreaterThan(1000);
   }
 
   private static String chord(Random random, int lowest, int notes) {
@@ -77,7 +77,7 @@ class GripBruteForceTest {
   }
 
   @Property(tries = 150)
-  void everyChordIsFoundInEveryWayItCanBeHeld(
+  void allGripsOfRandomChordsAreFound(
       @ForAll long seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 0, max = 3) int hand,
@@ -86,6 +86,6 @@ class GripBruteForceTest {
     String id = List.of("violin", "viola", "cello", "bass").get(which);
     int lowest = fingerboard(id, hand).instrument().lowest().midi();
     String chord = chord(new Random(seed), lowest, notes);
-    same(id, hand, chord + (plucked ? "/1pz" : "/1"));
+    assertSameGrips(id, hand, chord + (plucked ? "/1pz" : "/1"));
   }
 }

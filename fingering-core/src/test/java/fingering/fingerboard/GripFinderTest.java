@@ -1,7 +1,9 @@
 package fingering.fingerboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import com.google.common.collect.ImmutableList;
 import fingering.music.Moment;
 import fingering.music.Music;
 import fingering.music.RandomMusic;
@@ -25,11 +27,11 @@ class GripFinderTest {
   private static List<String> inFirst(String instrument, String event) {
     return grips(instrument, event).stream()
         .filter(grip -> !grip.divided() && grip.frame().position().equals(Position.FIRST))
-        .map(GripFinderTest::told)
+        .map(GripFinderTest::fingers)
         .toList();
   }
 
-  private static String told(Grip grip) {
+  private static String fingers(Grip grip) {
     return grip.placements().stream()
         .map(p -> p.finger().symbol() + "@" + p.string())
         .reduce((a, b) -> a + " " + b)
@@ -54,13 +56,13 @@ class GripFinderTest {
     "B3+G4, 2@3 3@2, a sixth",
     "E4+C5, 1@2 2@1, a sixth"
   })
-  void sixthsThirdsAndOctavesLieInFirstPositionOnTheViola(
+  void sixthsThirdsAndOctavesInFirstPositionOnTheViola(
       String notes, String fingers, String interval) {
     assertThat(inFirst("viola", notes + "/1")).as(interval).contains(fingers);
   }
 
   @Test
-  void anOpenStringSoundsBesideAStoppedOne() {
+  void anOpenStringSoundsWithAStoppedNote() {
     assertThat(inFirst("viola", "D3+G3/1")).contains("1@4 0@3");
     assertThat(inFirst("viola", "C3+B3/1")).contains("0@4 2@3");
     assertThat(inFirst("viola", "C3+G3/1")).contains("0@4 0@3");
@@ -74,21 +76,28 @@ class GripFinderTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"C3+Db3/1", "C3+D3/1", "C3+F3/1"})
-  void notesOfTheLowestStringAloneAreDivided(String event) {
+  void twoNotesThatOnlyTheLowestStringHasAreDivided(String event) {
     assertThat(grips("viola", event)).isNotEmpty().allMatch(Grip::divided);
   }
 
   @Test
-  void theBowCannotPassOverAStringButPizzicatoCan() {
-    assertThat(grips("viola", "C3+A4/1").stream().filter(g -> !g.divided()).map(x -> told(x)))
+  void theBowCannotSkipAStringButPizzicatoCan() {
+    assertThat(grips("viola", "C3+A4/1").stream().filter(g -> !g.divided()).map(x -> fingers(x)))
         .doesNotContain("0@4 0@1");
-    assertThat(grips("viola", "C3+A4/1pz").stream().map(x -> told(x))).contains("0@4 0@1");
+    assertThat(grips("viola", "C3+A4/1pz").stream().map(x -> fingers(x))).contains("0@4 0@1");
   }
 
   @Test
-  void aNoteOutOfRangeHasNoGripNorHasAChordWithIt() {
+  void aNoteOutOfRangeOrAChordWithItHasNoGrip() {
     assertThat(grips("viola", "B2/1")).isEmpty();
     assertThat(grips("viola", "B2+G3/1")).isEmpty();
+  }
+
+  @Test
+  void aGripHasAPlacement() {
+    Frame frame = grips("violin", "A4/1").get(0).frame();
+    assertThatExceptionOfType(IllegalArgumentException.class)
+        .isThrownBy(() -> new Grip(ImmutableList.of(), frame, false));
   }
 
   @Test
@@ -97,7 +106,7 @@ class GripFinderTest {
   }
 
   @Property(tries = 150)
-  void theStringsOfAGripLieSideBySideUnderTheBow(
+  void theStringsOfABowedGripAreAdjacent(
       @ForAll @IntRange(min = 0, max = 1_000_000) int seed,
       @ForAll @IntRange(min = 0, max = 2) int which) {
     String instrument = List.of("violin", "viola", "cello").get(which);
@@ -127,11 +136,11 @@ class GripFinderTest {
     GripFinder finder = new GripFinder(Taken.on("viola").fingerboard());
     List<Grip> second = finder.grips(passage.moments().get(1));
     assertThat(second).isNotEmpty().allMatch(grip -> grip.placements().size() == 2);
-    assertThat(second.stream().map(x -> told(x))).contains("1@4 3@3");
+    assertThat(second.stream().map(x -> fingers(x))).contains("1@4 3@3");
   }
 
   @Test
-  void aHeldNoteThatNoHandCanKeepIsLetGo() {
+  void aHeldNoteThatCannotBeKeptIsReleased() {
     var passage = Music.viola().notes("C3*2+E4/1 D3/1");
     GripFinder finder = new GripFinder(Taken.on("viola").fingerboard());
     assertThat(finder.grips(passage.moments().get(1)))

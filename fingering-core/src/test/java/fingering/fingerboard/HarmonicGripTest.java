@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Artificial harmonics held alone, together, and beside an open string: common practice, no source.
  */
 class HarmonicGripTest {
-  /** The stopped notes of an event as artificial harmonics touched at the fourth, but open ones. */
+  /** The grips of an event in which all stopped notes are artificial harmonics at the fourth. */
   private static List<String> touched(String id, String event, String open) {
     Moment plain = Music.on(id).notes(event + "/1").moments().get(0);
     ImmutableList<Note> notes =
@@ -27,7 +27,7 @@ class HarmonicGripTest {
     Moment moment =
         new Moment(notes, ImmutableList.of(), 0, plain.soundMicros(), 0, false, false, false);
     return new GripFinder(Taken.on(id).fingerboard())
-        .grips(moment).stream().filter(grip -> !grip.divided()).map(Chords::told).toList();
+        .grips(moment).stream().filter(grip -> !grip.divided()).map(Chords::fingers).toList();
   }
 
   private static Note touched(Note note) {
@@ -53,13 +53,14 @@ class HarmonicGripTest {
 
   @ParameterizedTest
   @CsvSource({"violin, A4+E5, 1@3 1@2", "cello, E4+B4, T@2 T@1", "cello, G3+D4, T@2 T@1"})
-  void twoOfThemAFifthApartLieUnderOneHand(String id, String stopped, String fingers) {
+  void twoArtificialHarmonicsAFifthApartFitOneHand(String id, String stopped, String fingers) {
     assertThat(touched(id, stopped, "")).contains(fingers);
   }
 
   @ParameterizedTest
   @CsvSource({"violin, D4+B4, D4, 0@3 1@2", "cello, D3+C4, D3, 0@2 T@1"})
-  void oneOfThemSoundsOverAnOpenString(String id, String notes, String open, String fingers) {
+  void anArtificialHarmonicSoundsWithAnOpenString(
+      String id, String notes, String open, String fingers) {
     assertThat(touched(id, notes, open)).contains(fingers);
   }
 }

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Where harmonics are touched. A string sounds its n-th partial, n times its frequency, where it is
- * touched at k/n of its length (acoustics of the string); pitches of notes are those of ISO 16.
+ * The touch of harmonics. A string touched at k/n of its length sounds its n-th partial, with n
+ * times the frequency (acoustics of a string). Pitches are those of ISO 16.
  */
 class HarmonicTouchTest {
   private static List<Placement> natural(String id, String pitch) {
@@ -45,7 +45,7 @@ class HarmonicTouchTest {
     return placement.touch().orElseThrow();
   }
 
-  // partials in semitones of equal temperament and the cents by which they miss it: 12·log2(n)
+  // partials in semitones, and their difference from equal temperament in cents: 12·log2(n)
   @ParameterizedTest
   @CsvSource({"2, 12, 0", "3, 19, 1.96", "4, 24, 0", "5, 28, -13.69", "6, 31, 1.96", "8, 36, 0"})
   void aNaturalHarmonicSoundsAPartialOfItsString(int partial, int semitones, double cents) {
@@ -67,13 +67,13 @@ class HarmonicTouchTest {
   }
 
   @Test
-  void everyNodeLiesAtAWholeNumberOfPartsOfTheStringAndUnderAFinger() {
+  void everyNodeIsAtAFractionOfTheStringAndUnderAFinger() {
     for (Instrument instrument : Instruments.standard().all()) {
       double length = instrument.stringLength();
       for (int midi = instrument.lowest().midi(); midi < 108; midi++) {
         for (Placement p : harmonic(instrument.id(), Pitches.natural(midi), Harmonic.NATURAL)) {
           if (p.touch().isEmpty() || touch(p).finger() != p.finger()) {
-            continue; // stopped, or an artificial one
+            continue; // stopped, or an artificial harmonic
           }
           double part = touch(p).millimetres() / length * touch(p).partial();
           assertThat(part).isCloseTo(Math.rint(part), within(1e-9));
@@ -96,7 +96,7 @@ class HarmonicTouchTest {
         .toList();
   }
 
-  // nodes at 1/2; 1/3 and 2/3; 1/4 and 3/4; fifths of the string; 5/6 lies off the fingerboard
+  // nodes at 1/2; 1/3 and 2/3; 1/4 and 3/4; fifths of the string; 5/6 is beyond the fingerboard
   @ParameterizedTest
   @CsvSource({
     "G4, 500",
@@ -106,7 +106,7 @@ class HarmonicTouchTest {
     "D6, 167",
     "G6, 125 375 625"
   })
-  void theGStringOfTheViolinIsTouchedAtEveryNodeOverItsFingerboard(String sound, String nodes) {
+  void theGStringOfTheViolinHasAllNodesOnTheFingerboard(String sound, String nodes) {
     assertThat(thousandths("violin", sound, 4))
         .containsExactlyElementsOf(
             Splitter.on(' ').splitToStream(nodes).map(Long::valueOf).toList());
@@ -114,14 +114,14 @@ class HarmonicTouchTest {
 
   @ParameterizedTest
   @CsvSource({"A4, 500", "E5, 333 667", "A5, 250 750", "C#6, 200 400 600 800"})
-  void andSoIsTheAStringOfTheCello(String sound, String nodes) {
+  void theAStringOfTheCelloHasAllNodesOnTheFingerboard(String sound, String nodes) {
     assertThat(thousandths("cello", sound, 1))
         .containsExactlyElementsOf(
             Splitter.on(' ').splitToStream(nodes).map(Long::valueOf).toList());
   }
 
   @Test
-  void aPrintedNodeDecidesWhereTheStringIsTouched() {
+  void thePrintedNodeIsTheOneTouched() {
     Harmonic fourth =
         new Harmonic(
             Harmonic.Kind.NATURAL, Optional.of(Pitch.parse("G4")), Optional.of(Pitch.parse("D4")));
@@ -132,7 +132,7 @@ class HarmonicTouchTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"violin", "viola", "cello", "bass"})
-  void noHarmonicIsToldTwice(String id) {
+  void noHarmonicIsListedTwice(String id) {
     int lowest = Instruments.standard().named(id).lowest().midi();
     for (int midi = lowest; midi < lowest + 60; midi++) {
       assertThat(harmonic(id, Pitches.natural(midi), Harmonic.NATURAL)).doesNotHaveDuplicates();
@@ -140,8 +140,8 @@ class HarmonicTouchTest {
   }
 
   // S. Adler, The Study of Orchestration, from memory: a touched fourth sounds two octaves above
-  // the
-  // stopped note, a fifth an octave and a fifth, a major third two octaves and a major third
+  // the stopped note, a touched fifth an octave and a fifth, a touched major third two octaves and
+  // a major third
   @ParameterizedTest
   @CsvSource({
     "violin, B4, 5, 24, 4, 4",
@@ -152,7 +152,7 @@ class HarmonicTouchTest {
     "cello, A3, 4, 28, 5, 5",
     "bass, A3, 5, 24, 4, 4"
   })
-  void anArtificialHarmonicIsTouchedAtThatPartOfTheStringLeft(
+  void anArtificialHarmonicIsTouchedAtAFractionOfTheRemainingString(
       String id, String stopped, int above, int sounds, int part, int partial) {
     double length = Instruments.standard().named(id).stringLength();
     List<Placement> found = artificial(id, stopped, above, sounds);
@@ -181,10 +181,10 @@ class HarmonicTouchTest {
                     || (p.finger() == Finger.FIRST && touch(p).finger() == Finger.FOURTH));
   }
 
-  // a quarter of the 651 mm that a semitone leaves of the cello's string is 163 mm, within the 168
-  // of thumb and third finger but not the 140 of first and fourth
+  // a quarter of the 651 mm above the semitone on a cello string is 163 mm, within the 168 mm of
+  // thumb and third finger but not the 140 mm of first and fourth
   @Test
-  void lowOnTheNeckOnlyThumbAndThirdReachTheTouchedFourth() {
+  void lowOnTheNeckOnlyThumbAndThirdFingerReachTheTouchedFourth() {
     assertThat(artificial("cello", "Bb3", 5, 24))
         .filteredOn(p -> p.string() == 1)
         .isNotEmpty()
@@ -193,14 +193,14 @@ class HarmonicTouchTest {
 
   // a third of the 1060 mm of the double bass, less a tone, is 315 mm
   @Test
-  void whatNoHandReachesIsStoppedInstead() {
+  void aHarmonicOutOfReachIsStoppedInstead() {
     assertThat(artificial("bass", "F#1", 7, 19)).isNotEmpty().allMatch(Placement::stopped);
   }
 
   // B♭6 is no partial of G, D, A or E; stopped on B♭4, the touched fourth sounds two octaves higher
   // (common practice, no source)
   @Test
-  void aCircleThatLiesOnNoNodeIsTouchedAFourthAboveTheNoteTwoOctavesBelow() {
+  void aCircleWithoutANaturalHarmonicIsATouchedFourthTwoOctavesBelow() {
     assertThat(natural("violin", "Bb6"))
         .isNotEmpty()
         .allMatch(p -> p.finger() == Finger.FIRST && touch(p).finger() == Finger.FOURTH)
@@ -210,13 +210,13 @@ class HarmonicTouchTest {
   }
 
   @Test
-  void aCircleOverANoteTooLowForAnyHarmonicIsStopped() {
+  void aCircleAboveANoteTooLowForAHarmonicIsAnOrdinaryNote() {
     assertThat(natural("violin", "A3")).isNotEmpty().allMatch(Placement::stopped);
     assertThat(natural("cello", "C2")).isNotEmpty().allMatch(Placement::open);
   }
 
   @Test
-  void aCircleOverTheLowestNoteOfAFiveStringedBassIsReadWithoutFail() {
+  void aCircleAboveTheLowestNoteOfAFiveStringBassIsAnOpenString() {
     Instruments known = Instruments.standard();
     Instrument bass = known.named("bass");
     Fingerboard low = Fingerboard.of(bass.tuned(known.tuning(bass, "five-string-low-b")));
@@ -226,7 +226,7 @@ class HarmonicTouchTest {
   }
 
   @Test
-  void harmonicsAreToldByStringThenFrame() {
+  void harmonicsAreSortedByStringThenFrame() {
     for (String id : List.of("violin", "cello", "bass")) {
       List<Placement> found = natural(id, "D5");
       assertThat(found).isNotEmpty();

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
+import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -15,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Sizes of hands: common practice, no source. */
+/** Hand sizes: common practice, no source. */
 class LeftHandTest {
   @ParameterizedTest
   @CsvSource({
@@ -29,13 +30,13 @@ class LeftHandTest {
     "Large, viola, 113.4",
     "' SMALL ', viola, 96.6"
   })
-  void aHandReachesAShareOfWhatTheInstrumentExpects(String hand, String on, double millimetres) {
+  void theReachIsRelativeToThatOfTheInstrument(String hand, String on, double millimetres) {
     Instrument instrument = Instruments.standard().named(on);
     assertThat(LeftHand.parse(hand).reach(instrument)).isCloseTo(millimetres, within(1e-9));
   }
 
   @Test
-  void theReachOfAChildsHandGoesWithTheSizeOfTheInstrument() {
+  void theReachDependsOnTheSizeOfTheInstrument() {
     Instruments known = Instruments.standard();
     Instrument half = known.named("cello").sized(known.size(known.named("cello"), "1/2"));
     assertThat(LeftHand.MEDIUM.reach(half)).isEqualTo(112);
@@ -44,14 +45,14 @@ class LeftHandTest {
 
   @ParameterizedTest
   @CsvSource({"102mm, 102", "102 mm, 102", "98.5mm, 98.5", "40, 40", "220MM, 220", "140.0, 140"})
-  void aMeasuredHandReachesThatFarOnEveryInstrument(String text, double millimetres) {
+  void aMeasuredReachIsTheSameOnEveryInstrument(String text, double millimetres) {
     for (Instrument instrument : Instruments.standard().all()) {
       assertThat(LeftHand.parse(text).reach(instrument)).isEqualTo(millimetres);
     }
   }
 
   @Property(tries = 100)
-  void aReachIsReadBackAsItIsWritten(@ForAll @IntRange(min = 400, max = 2200) int tenths) {
+  void everyReachIsRead(@ForAll @IntRange(min = 400, max = 2200) int tenths) {
     double millimetres = tenths / 10.0;
     LeftHand hand = LeftHand.parse(millimetres + "mm");
     assertThat(hand.millimetres()).hasValue(millimetres);
@@ -80,7 +81,7 @@ class LeftHandTest {
         "NaN",
         "١٠٢"
       })
-  void whatIsNoHandIsRefusedAndWhatIsOneIsSaid(String text) {
+  void textThatIsNotAHandIsRefusedWithTheChoices(String text) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> LeftHand.parse(text))
         .withMessageContaining("'" + text + "'")
@@ -89,7 +90,17 @@ class LeftHandTest {
   }
 
   @Test
-  void theWaysOfAHandAreChosenOneByOne() {
+  void aReachThatIsNotAboveZeroIsRefused() {
+    for (double reach : new double[] {0, -1, Double.NaN}) {
+      assertThatExceptionOfType(IllegalArgumentException.class)
+          .isThrownBy(() -> new LeftHand(reach, OptionalDouble.empty(), false, false));
+      assertThatExceptionOfType(IllegalArgumentException.class)
+          .isThrownBy(() -> new LeftHand(1, OptionalDouble.of(reach), false, false));
+    }
+  }
+
+  @Test
+  void techniquesAreIndependentOfTheReach() {
     LeftHand hand = LeftHand.parse("130mm").withFourFingers(true).withLowThumb(true);
     assertThat(hand.fourFingers()).isTrue();
     assertThat(hand.lowThumb()).isTrue();
@@ -98,7 +109,7 @@ class LeftHandTest {
   }
 
   @Test
-  void aMediumHandOfTheOneTwoFourSchoolIsTakenWhereNoneIsNamed() {
+  void theDefaultIsAMediumHandWithOneTwoFourFingering() {
     assertThat(LeftHand.parse("medium")).isEqualTo(LeftHand.MEDIUM);
     assertThat(LeftHand.MEDIUM.fourFingers()).isFalse();
     assertThat(LeftHand.MEDIUM.lowThumb()).isFalse();

@@ -12,8 +12,8 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /**
- * The neck of cello and double bass written out: for each position and shape of the hand the
- * semitones above the open string of each finger.
+ * Tables of the neck positions of cello and double bass: for each position and shape of the hand,
+ * the semitones of each finger above the open string.
  */
 class NeckTableTest {
   private static final Splitter BLANK = Splitter.on(' ').omitEmptyStrings();
@@ -76,7 +76,7 @@ class NeckTableTest {
     return rows;
   }
 
-  private static Set<String> taken(String id, OpenString string) {
+  private static Set<String> placed(String id, OpenString string) {
     Instrument instrument = Instruments.standard().named(id);
     Fingerboard fingerboard = Fingerboard.of(instrument);
     Set<String> rows = new TreeSet<>();
@@ -98,16 +98,16 @@ class NeckTableTest {
   }
 
   @Test
-  void theCelloHasThesePlacesOnEveryStringAndNoOthers() {
+  void theCelloHasExactlyThesePlacesOnEveryString() {
     for (OpenString string : Instruments.standard().named("cello").strings()) {
-      assertThat(taken("cello", string)).isEqualTo(written(CELLO));
+      assertThat(placed("cello", string)).isEqualTo(written(CELLO));
     }
   }
 
   @Test
-  void theBassHasThesePlacesOnEveryStringAndNoOthers() {
+  void theBassHasExactlyThesePlacesOnEveryString() {
     for (OpenString string : Instruments.standard().named("bass").strings()) {
-      assertThat(taken("bass", string)).isEqualTo(written(BASS));
+      assertThat(placed("bass", string)).isEqualTo(written(BASS));
     }
   }
 }

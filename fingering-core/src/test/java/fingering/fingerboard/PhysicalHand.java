@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a hand can hold, told a second time from the string lengths and the reach alone, and every
- * combination of single notes tried for it.
+ * An independent model of the grips that a hand can hold, from string length and reach alone. It
+ * tries all combinations of placements.
  */
 final class PhysicalHand {
   private final Instrument instrument;
@@ -21,7 +21,7 @@ final class PhysicalHand {
     lowThumb = hand.lowThumb();
   }
 
-  /** Every combination of placements, one a note, that one hand can hold under bow or fingers. */
+  /** All combinations of one placement for each note that one hand can hold, bowed or plucked. */
   List<List<Placement>> holds(List<PitchRequest> notes, boolean plucked) {
     List<List<Placement>> all = List.of(List.of());
     for (PitchRequest note : notes) {
@@ -39,13 +39,13 @@ final class PhysicalHand {
       all = longer;
     }
     return all.stream()
-        .filter(some -> plucked || sideBySide(some))
-        .filter(this::thumbWhereItMay)
+        .filter(some -> plucked || adjacent(some))
+        .filter(this::thumbAllowed)
         .toList();
   }
 
-  /** No silent string between two that sound. */
-  private boolean sideBySide(List<Placement> notes) {
+  /** Whether the strings are adjacent. */
+  private boolean adjacent(List<Placement> notes) {
     boolean[] sounding = new boolean[instrument.strings().size() + 1];
     notes.forEach(note -> sounding[note.string()] = true);
     int runs = 0;
@@ -55,8 +55,8 @@ final class PhysicalHand {
     return runs == 1;
   }
 
-  /** On the neck the thumb comes up only to hold a note together with a finger. */
-  private boolean thumbWhereItMay(List<Placement> notes) {
+  /** Whether the thumb is on the neck only together with a finger. */
+  private boolean thumbAllowed(List<Placement> notes) {
     Frame frame = notes.get(0).frame();
     if (frame.shape() != Frame.Shape.THUMB || frame.first() - 2 >= (lowThumb ? 7 : 12)) {
       return true;
@@ -89,13 +89,13 @@ final class PhysicalHand {
     double length = instrument.stringLength();
     double apart =
         length / Math.pow(2, a.semitones() / 12.0) - length / Math.pow(2, b.semitones() / 12.0);
-    boolean beside = semitones == 0 && higher == 1 && strings > 1;
+    boolean sideBySide = semitones == 0 && higher == 1 && strings > 1;
     double fingers = reach * (higher == 1 ? 0.55 : higher == 2 ? 0.65 : 1);
     return switch (a.frame().shape()) {
-      case LETTERS -> (semitones >= higher || beside) && apart <= fingers;
+      case LETTERS -> (semitones >= higher || sideBySide) && apart <= fingers;
       case THUMB ->
           semitones >= higher && apart <= (a.finger() == Finger.THUMB ? 1.2 * reach : fingers);
-      case CLOSED, EXTENDED_BACK, EXTENDED_FORWARD -> semitones > 0 || beside;
+      case CLOSED, EXTENDED_BACK, EXTENDED_FORWARD -> semitones > 0 || sideBySide;
     };
   }
 }

@@ -11,13 +11,14 @@ import java.util.List;
 import java.util.function.ObjDoubleConsumer;
 import org.junit.jupiter.api.Test;
 
-/** Nothing is out of reach, and nothing within range is left out. */
+/** No placement is out of reach, and no pitch in range is without one. */
 class PlacementReachTest {
   private static final List<LeftHand> HANDS =
       List.of(LeftHand.SMALL, LeftHand.MEDIUM, LeftHand.LARGE);
 
-  /** Every stopped placement, with what the hand reaches in millimetres. */
-  private static void each(Instrument instrument, LeftHand hand, ObjDoubleConsumer<Placement> say) {
+  /** Visits every stopped placement, with the reach of the hand in millimetres. */
+  private static void each(
+      Instrument instrument, LeftHand hand, ObjDoubleConsumer<Placement> check) {
     Fingerboard fingerboard = Fingerboard.of(instrument, hand);
     int lowest = instrument.lowest().midi();
     for (int midi = lowest; midi <= lowest + 60; midi++) {
@@ -25,7 +26,7 @@ class PlacementReachTest {
         for (boolean wide : new boolean[] {false, true}) {
           for (Placement placement : fingerboard.placements(PitchRequest.of(pitch), wide)) {
             if (!placement.open()) {
-              say.accept(placement, hand.reach(instrument));
+              check.accept(placement, hand.reach(instrument));
             }
           }
         }
@@ -33,13 +34,13 @@ class PlacementReachTest {
     }
   }
 
-  /** Millimetres from one place in semitones to another: Mersenne, equal temperament. */
+  /** Millimetres between two places in semitones: Mersenne's law, equal temperament. */
   private static double between(Instrument instrument, double low, double high) {
     return instrument.stringLength() * (Math.pow(2, -low / 12) - Math.pow(2, -high / 12));
   }
 
   @Test
-  void everyStoppedPlaceLiesOverTheFingerboard() {
+  void everyStoppedPlaceIsOnTheFingerboard() {
     for (Instrument instrument : Instruments.standard().all()) {
       each(
           instrument,
@@ -51,11 +52,11 @@ class PlacementReachTest {
     }
   }
 
-  // low and high, or under the next name, a finger lies at most 1¾ semitones off its letter; a
-  // letter
-  // is 12/7 of a semitone on average
+  // a finger is at most 1¾ semitones from the centre of its letter; letters are 12/7 semitones
+  // apart on
+  // average
   @Test
-  void whatAViolinFingerTakesBeyondItsLetterLiesWithinReachOfTheHand() {
+  void violinExtensionsAreWithinReach() {
     for (String id : List.of("violin", "viola")) {
       Instrument instrument = Instruments.standard().named(id);
       for (LeftHand hand : HANDS) {
@@ -64,7 +65,7 @@ class PlacementReachTest {
             hand,
             (placement, reach) -> {
               Frame frame = placement.frame();
-              int letters = frame.position().halves() / 2 + placement.finger().number() - 1;
+              int letters = frame.position().number() + placement.finger().number() - 1;
               double off = placement.semitones() - 12 / 7.0 * letters;
               if (off > 1.75) {
                 assertThat(placement.finger()).isEqualTo(Finger.FOURTH);
@@ -81,7 +82,7 @@ class PlacementReachTest {
   }
 
   @Test
-  void noCelloHandOpensWiderThanItReaches() {
+  void celloFramesAreWithinReach() {
     Instrument cello = Instruments.standard().named("cello");
     for (LeftHand hand : HANDS) {
       for (Frame frame : Fingerboard.of(cello, hand).frames()) {
@@ -96,7 +97,7 @@ class PlacementReachTest {
   }
 
   @Test
-  void noFingerLiesFurtherFromTheThumbThanAFifthMoreThanFirstFromFourth() {
+  void noFingerIsFurtherFromTheThumbThanSixFifthsOfTheReach() {
     for (String id : List.of("cello", "bass")) {
       Instrument instrument = Instruments.standard().named(id);
       for (LeftHand hand : HANDS) {
@@ -116,7 +117,7 @@ class PlacementReachTest {
   }
 
   @Test
-  void theFourFingerHandOfTheBassOpensNoWiderThanItReaches() {
+  void fourFingerFramesOfTheBassAreWithinReach() {
     Instrument bass = Instruments.standard().named("bass");
     for (LeftHand hand : HANDS) {
       each(
@@ -132,7 +133,7 @@ class PlacementReachTest {
   }
 
   @Test
-  void everyPitchFromTheLowestStringToTheEndOfTheFingerboardIsTakenInEveryTuning() {
+  void everyPitchOnTheFingerboardHasAPlacementInEveryTuning() {
     Instruments known = Instruments.standard();
     for (Instrument standard : known.all()) {
       for (Tuning tuning : known.tunings(standard)) {

@@ -37,7 +37,7 @@ class PositionTablesTest {
     "1, 4th, B5 C6 D6 E6",
     "1, 5th, C6 D6 E6 F6"
   })
-  void onTheViolinEachFingerTakesItsLetter(int string, String position, String notes) {
+  void onTheViolinEachFingerPlaysItsLetter(int string, String position, String notes) {
     assertFingers("violin", string, position, notes);
   }
 
@@ -64,7 +64,7 @@ class PositionTablesTest {
     "1, 4th, E5 F5 G5 A5",
     "1, 5th, F5 G5 A5 B5"
   })
-  void onTheViolaEachFingerTakesItsLetter(int string, String position, String notes) {
+  void onTheViolaEachFingerPlaysItsLetter(int string, String position, String notes) {
     assertFingers("viola", string, position, notes);
   }
 
@@ -77,7 +77,7 @@ class PositionTablesTest {
     "viola, 4, C#3 D#3 E3 F3",
     "viola, 1, A#4 B4 C5 D5"
   })
-  void inHalfPositionTheHandLiesBackAgainstTheNut(String instrument, int string, String notes) {
+  void inHalfPositionTheHandIsAgainstTheNut(String instrument, int string, String notes) {
     List<String> each = BLANK.splitToList(notes);
     for (int finger = 1; finger <= 4; finger++) {
       assertThat(Taken.on(instrument).all(each.get(finger - 1), string, "" + finger, "half"))

@@ -6,7 +6,7 @@ import fingering.tables.Pitch;
 import fingering.tables.Position;
 import java.util.List;
 
-/** Takes notes by name: {@code Taken.on("viola").by("D3", 4, "1", "1st")}. */
+/** Finds placements by name: {@code Taken.on("viola").by("D3", 4, "1", "1st")}. */
 public final class Taken {
   private final Fingerboard fingerboard;
 
@@ -18,7 +18,7 @@ public final class Taken {
     return on(instrument, LeftHand.MEDIUM);
   }
 
-  /** The same under another hand. */
+  /** The same with another hand. */
   public static Taken on(String instrument, LeftHand hand) {
     return on(Instruments.standard().named(instrument), hand);
   }
@@ -31,7 +31,7 @@ public final class Taken {
     return fingerboard;
   }
 
-  /** Every placement of the pitch on that string by that finger in that position. */
+  /** All placements of a pitch on a string with a finger in a position. */
   public List<Placement> all(String pitch, int string, String finger, String position) {
     return all(PitchRequest.of(Pitch.parse(pitch)), string, finger, position);
   }
@@ -46,19 +46,19 @@ public final class Taken {
         .toList();
   }
 
-  /** Every placement of the pitch on that string, whatever the hand. */
+  /** All placements of a pitch on a string. */
   public List<Placement> on(String pitch, int string) {
     return fingerboard.placements(Pitch.parse(pitch)).stream()
         .filter(placement -> placement.string() == string)
         .toList();
   }
 
-  /** The easiest of them, by stretch. */
+  /** The grip with the least stretch. */
   public Grip by(String pitch, int string, String finger, String position) {
     return by(PitchRequest.of(Pitch.parse(pitch)), string, finger, position);
   }
 
-  /** The same with what a note asks for besides its pitch. */
+  /** The same for a note with a trill or harmonic. */
   public Grip by(PitchRequest note, int string, String finger, String position) {
     return all(note, string, finger, position).stream()
         .min(java.util.Comparator.comparingDouble(Placement::stretch))
@@ -67,9 +67,9 @@ public final class Taken {
             () ->
                 new AssertionError(
                     note.pitch()
-                        + " is not taken on "
+                        + " has no placement on string "
                         + string
-                        + " by "
+                        + " with finger "
                         + finger
                         + " in "
                         + position));

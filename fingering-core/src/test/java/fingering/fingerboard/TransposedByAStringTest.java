@@ -10,9 +10,9 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
-/** Strings a fifth apart feel alike: a fifth higher is the same place one string over. */
+/** On strings a fifth apart, a fifth higher is the same place on the next string. */
 class TransposedByAStringTest {
-  /** All that a placement says but its string. */
+  /** A placement without its string. */
   private record Place(
       Finger finger, int semitones, Frame frame, double millimetres, double stretch, boolean re) {}
 
@@ -33,7 +33,7 @@ class TransposedByAStringTest {
   }
 
   @Property(tries = 600)
-  void aFifthHigherLiesInTheSamePlaceOfTheNextString(
+  void aFifthHigherIsTheSamePlaceOnTheNextString(
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 2, max = 4) int string,
       @ForAll @IntRange(min = 0, max = 31) int semitones,

@@ -10,9 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Which finger beats a trill, and which is left to pluck: common practice, no source. */
+/** Fingers for trills and left-hand pizzicato: common practice, no source. */
 class TrillFingerTest {
-  /** The fingers that stop and beat in a position with the hand closed, such as {@code 1-2 3-4}. */
+  /** The stopping and trilling fingers in a position with the hand closed: {@code 1-2 3-4}. */
   private static String trills(Taken hand, String note, String upper, int string, String position) {
     PitchRequest trilled =
         new PitchRequest(
@@ -38,13 +38,13 @@ class TrillFingerTest {
     "E5, F5, 2, 3rd, 2-3",
     "D5, E5, 2, 3rd, 1-2"
   })
-  void theNextFingerBeatsATrillOfTheViolin(
+  void onTheViolinTheNextFingerTrills(
       String note, String upper, int string, String position, String fingers) {
     assertThat(trills(Taken.on("violin"), note, upper, string, position)).contains(fingers);
   }
 
   @Test
-  void theFourthFingerHasNoneAboveIt() {
+  void aTrillAboveTheFourthFingerHasNoFinger() {
     for (String id : List.of("violin", "viola", "cello", "bass")) {
       Fingerboard fingerboard = Taken.on(id).fingerboard();
       int lowest = fingerboard.instrument().lowest().midi();
@@ -66,7 +66,7 @@ class TrillFingerTest {
     "E5, F#5, 1, 5th, 0-none",
     "A4, Bb4, 2, 1st, 0-1"
   })
-  void theFirstFingerBeatsOverAnOpenString(
+  void theFirstFingerTrillsAboveAnOpenString(
       String note, String upper, int string, String position, String fingers) {
     assertThat(trills(Taken.on("violin"), note, upper, string, position)).isEqualTo(fingers);
   }
@@ -81,13 +81,13 @@ class TrillFingerTest {
     "B3, C4, 1-2",
     "C#4, D4, 3-4"
   })
-  void theClosedHandOfTheCelloTrillsATonePastTheNextFinger(
+  void theClosedHandOfTheCelloTrillsAToneWithTheFingerAfterNext(
       String note, String upper, String fingers) {
     assertThat(trills(Taken.on("cello"), note, upper, 1, "1st")).isEqualTo(fingers);
   }
 
   @Test
-  void theExtendedHandOfTheCelloTrillsATonePastNoFinger() {
+  void theFirstFingerOfTheExtendedCelloHandTrillsAToneWithTheSecond() {
     PitchRequest trilled =
         new PitchRequest(
             Pitch.parse("B3"), Optional.of(Pitch.parse("C#4")), Optional.empty(), false);
@@ -103,11 +103,11 @@ class TrillFingerTest {
 
   @ParameterizedTest
   @CsvSource({"A4, B4, T-1", "A4, Bb4, T-1", "B4, C5, 1-2", "C#5, D5, 2-3", "D5, Eb5, 3-none"})
-  void inThumbPositionTheThumbStopsUnderATrillToo(String note, String upper, String fingers) {
+  void theThumbCanStopTheNoteOfATrill(String note, String upper, String fingers) {
     assertThat(trills(Taken.on("cello"), note, upper, 1, "thumb")).contains(fingers);
   }
 
-  // first, second and fourth a semitone apart
+  // first, second and fourth finger are each a semitone apart
   @ParameterizedTest
   @CsvSource({"A2, Bb2, 1-2", "Bb2, B2, 2-4", "A2, B2, 1-4", "Bb2, C3, 2-none", "B2, C3, 4-none"})
   void theBassTrillsASemitoneWithTheNextFingerAndAToneWithFirstAndFourth(
@@ -117,13 +117,13 @@ class TrillFingerTest {
 
   @ParameterizedTest
   @CsvSource({"G2, Ab2, half, 0-1", "G2, A2, half, 0-2", "G2, A2, 1st, 0-1"})
-  void overAnOpenStringOfTheBassTheFingerThatLiesThereBeats(
+  void onAnOpenStringOfTheBassTheFingerAtTheUpperNoteTrills(
       String note, String upper, String position, String fingers) {
     assertThat(trills(Taken.on("bass"), note, upper, 1, position)).isEqualTo(fingers);
   }
 
   @Test
-  void theFourFingerHandOfTheBassTrillsAToneWithFirstAndThird() {
+  void withFourFingersTheBassTrillsAToneWithFirstAndThird() {
     Taken four = Taken.on("bass", LeftHand.MEDIUM.withFourFingers(true));
     assertThat(trills(four, "D3", "E3", 1, "4th")).isEqualTo("1-3");
   }
@@ -138,7 +138,7 @@ class TrillFingerTest {
   }
 
   @Test
-  void aFingerAboveTheOneThatStopsIsLeftToPluck() {
+  void aHigherFingerIsFreeToPluck() {
     assertThat(plucked("violin", "B4"))
         .contains(Finger.FIRST, Finger.SECOND, Finger.THIRD)
         .doesNotContain(Finger.FOURTH);
@@ -148,13 +148,13 @@ class TrillFingerTest {
   }
 
   @Test
-  void openStringsArePluckedByAnyFinger() {
+  void anOpenStringCanBePlucked() {
     assertThat(plucked("violin", "G3")).containsExactly(Finger.OPEN);
     assertThat(plucked("violin", "E5")).contains(Finger.OPEN);
   }
 
   @Test
-  void everyNoteOfARangeCanBePluckedByTheLeftHand() {
+  void everyNoteCanBePluckedByTheLeftHand() {
     for (String id : List.of("violin", "viola", "cello", "bass")) {
       var instrument = Instruments.standard().named(id);
       int top = instrument.string(1).pitch().midi() + Geometry.lastSemitone(instrument);

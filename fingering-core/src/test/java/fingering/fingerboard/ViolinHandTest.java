@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-/** How violinists name positions: common practice, no source. */
+/** Positions as violinists name them: common practice, no source. */
 class ViolinHandTest {
   private final Taken violin = Taken.on("violin");
 
@@ -32,7 +32,7 @@ class ViolinHandTest {
   }
 
   @Test
-  void gSharpByTheFingerOfAFlatIsMarkedAsRespelled() {
+  void gSharpWithTheFingerOfAFlatIsRespelled() {
     assertThat(violin.by("Ab4", 3, "4", "1st").top().respelled()).isFalse();
     assertThat(violin.by("Ab4", 3, "3", "1st").top().respelled()).isTrue();
     assertThat(violin.by("G#4", 3, "4", "1st").top().respelled()).isTrue();
@@ -46,7 +46,7 @@ class ViolinHandTest {
   }
 
   @Test
-  void theFourthFingerInFirstPositionTakesTheNextOpenString() {
+  void theFourthFingerInFirstPositionPlaysTheNextOpenString() {
     for (int string = 2; string <= 4; string++) {
       String open = violin.fingerboard().instrument().string(string - 1).pitch().toString();
       assertThat(violin.by(open, string, "4", "1st").top().semitones()).isEqualTo(7);
@@ -54,12 +54,12 @@ class ViolinHandTest {
   }
 
   @Test
-  void theFirstFingerNeverTakesThePlaceOfTheNut() {
+  void theFirstFingerNeverStopsAtTheNut() {
     assertThat(violin.all("Fb5", 1, "1", "1st")).isEmpty();
   }
 
   @Test
-  void anOpenStringLeavesTheHandWhereItIs() {
+  void anOpenStringAllowsEveryFrame() {
     assertThat(violin.all("A4", 2, "0", "1st")).hasSize(1);
     assertThat(violin.all("A4", 2, "0", "3rd")).hasSize(1);
     assertThat(violin.all("G##4", 2, "0", "3rd")).hasSize(1);

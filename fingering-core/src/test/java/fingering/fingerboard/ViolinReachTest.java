@@ -12,16 +12,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** How high and how wide violinists and violists reach: common practice, no source. */
+/** Range and reach of violin and viola: common practice, no source. */
 class ViolinReachTest {
   private static final Chords VIOLIN = Chords.on("violin");
   private static final Chords LARGE = Chords.on("violin", LeftHand.LARGE);
   private static final Chords SMALL = Chords.on("violin", LeftHand.SMALL);
 
-  // 270 mm of fingerboard under 328 of string, 308 under 375: 12·log2(L / (L - f)) = 29.99 and 29.8
+  // fingerboard 270 of 328 mm, 308 of 375 mm: 12·log2(L / (L - f)) = 29.99 and 29.8
   @ParameterizedTest
   @CsvSource({"violin, 29", "viola, 29", "cello, 31", "bass, 28"})
-  void theFingerboardEndsSomewhatAboveTheSecondOctave(String id, int last) {
+  void theFingerboardEndsAboveTheSecondOctave(String id, int last) {
     Instrument instrument = Instruments.standard().named(id);
     double left = instrument.stringLength() - instrument.fingerboardLength();
     assertThat(Math.floor(12 * Math.log(instrument.stringLength() / left) / Math.log(2)))
@@ -37,13 +37,13 @@ class ViolinReachTest {
   // S. Adler, The Study of Orchestration, from memory: players go up to E7 and higher
   @ParameterizedTest
   @CsvSource({"violin, E7", "violin, A7", "viola, A6", "viola, D7"})
-  void theHighestNotesLieOnTheHighestString(String instrument, String note) {
+  void theHighestNotesAreOnTheHighestString(String instrument, String note) {
     assertThat(Taken.on(instrument).fingerboard().placements(Pitch.parse(note)))
         .isNotEmpty()
         .allMatch(placement -> placement.string() == 1);
   }
 
-  // a minor tenth from A3 measures 108 mm on a string of 328 mm, a major tenth from C4 100
+  // on a string of 328 mm, a minor tenth from A3 measures 108 mm, a major tenth from C4 100 mm
   @Test
   void aMediumHandHasNoTenthsInFirstPositionButInThird() {
     assertThat(VIOLIN.held("A3+C5/1")).isEmpty();
@@ -61,49 +61,49 @@ class ViolinReachTest {
   @Test
   void aSmallHandHasTheMajorTenthASemitoneHigher() {
     assertThat(SMALL.held("C4+E5/1")).isEmpty();
-    assertThat(SMALL.told("D4+F#5")).contains("1@4 4@3");
+    assertThat(SMALL.fingers("D4+F#5")).contains("1@4 4@3");
   }
 
   @ParameterizedTest
   @CsvSource({"A3+A4, 1@4 4@3, 1st", "B4+B5, 1@2 4@1, 1st", "D4+D5, 1@4 4@3, 4th"})
-  void octavesLieUnderFirstAndFourth(String octave, String fingers, String position) {
+  void firstAndFourthFingerPlayOctaves(String octave, String fingers, String position) {
     assertThat(VIOLIN.in(position, octave)).contains(fingers);
   }
 
   @ParameterizedTest
   @CsvSource({"C4+C5", "D4+D5", "E4+E5", "G4+G5", "C5+C6"})
-  void fingeredOctavesLieUnderFirstAndThirdAndSecondAndFourthFromThirdPosition(String octave) {
-    assertThat(VIOLIN.told(octave)).containsAnyOf("1@4 3@3", "1@3 3@2", "1@2 3@1");
-    assertThat(VIOLIN.told(octave)).containsAnyOf("2@4 4@3", "2@3 4@2", "2@2 4@1");
+  void fingeredOctavesArePossibleFromThirdPosition(String octave) {
+    assertThat(VIOLIN.fingers(octave)).containsAnyOf("1@4 3@3", "1@3 3@2", "1@2 3@1");
+    assertThat(VIOLIN.fingers(octave)).containsAnyOf("2@4 4@3", "2@3 4@2", "2@2 4@1");
   }
 
   @Test
   void fingeredOctavesAreTooWideInFirstPosition() {
-    assertThat(VIOLIN.told("A3+A4")).isNotEmpty().doesNotContain("1@4 3@3", "2@4 4@3");
+    assertThat(VIOLIN.fingers("A3+A4")).isNotEmpty().doesNotContain("1@4 3@3", "2@4 4@3");
     assertThat(VIOLIN.in("half", "Ab3+Ab4")).contains("1@4 4@3").doesNotContain("1@4 3@3");
   }
 
   @ParameterizedTest
   @CsvSource({"E4+E4, 1@3 4@4", "B4+B4, 1@2 4@3", "F5+F5, 1@1 4@2", "G5+G5, 1@1 4@2"})
-  void aUnisonLiesUnderFirstAndFourthOfNeighbouringStrings(String unison, String fingers) {
-    assertThat(VIOLIN.told(unison)).contains(fingers);
+  void firstAndFourthFingerPlayUnisonsOnAdjacentStrings(String unison, String fingers) {
+    assertThat(VIOLIN.fingers(unison)).contains(fingers);
   }
 
   @ParameterizedTest
   @CsvSource({"D4+D4, 4@4 0@3", "A4+A4, 4@3 0@2", "E5+E5, 4@2 0@1"})
-  void theOpenStringSoundsInUnisonWithTheFourthFinger(String unison, String fingers) {
+  void theFourthFingerPlaysAUnisonWithAnOpenString(String unison, String fingers) {
     assertThat(VIOLIN.in("1st", unison)).contains(fingers);
   }
 
   @Test
-  void aUnisonOfTheLowestStringAloneIsNone() {
+  void aUnisonThatOnlyTheLowestStringHasIsImpossible() {
     assertThat(VIOLIN.held("A3+A3/1")).isEmpty();
     assertThat(VIOLIN.held("G3+G3/1")).isEmpty();
   }
 
   @ParameterizedTest
   @CsvSource({"A3+E4, 1@4 1@3", "B3+F#4, 2@4 2@3", "F4+C5, 2@3 2@2", "E5+B5, 4@2 4@1"})
-  void fifthsLieUnderOneFinger(String fifth, String fingers) {
+  void oneFingerPlaysFifths(String fifth, String fingers) {
     assertThat(VIOLIN.in("1st", fifth)).contains(fingers);
   }
 
@@ -115,8 +115,7 @@ class ViolinReachTest {
     "C5+A5, 2@2 3@1",
     "D4+B4, 0@3 1@2"
   })
-  void sixthsLieUnderNeighbouringFingersWithTheLowerOneOnTheLowerString(
-      String sixth, String fingers) {
+  void sixthsHaveNeighbouringFingersTheLowerOneOnTheLowerString(String sixth, String fingers) {
     assertThat(VIOLIN.in("1st", sixth)).contains(fingers);
   }
 
@@ -128,11 +127,11 @@ class ViolinReachTest {
     "C#5+E5, 2@2 0@1",
     "D5+F#5, 3@2 1@1"
   })
-  void thirdsLieTwoFingersApartWithTheHigherOneOnTheLowerString(String third, String fingers) {
+  void thirdsHaveFingersTwoApartTheHigherOneOnTheLowerString(String third, String fingers) {
     assertThat(VIOLIN.in("1st", third)).contains(fingers);
   }
 
-  // the octave harmonic by the fourth finger reaching up from 3rd position, the hand staying there
+  // the octave harmonic with an extended fourth finger in 3rd position
   @Test
   void theFourthFingerReachesTheOctaveHarmonicFromThirdPosition() {
     for (int string = 1; string <= 4; string++) {
@@ -145,9 +144,9 @@ class ViolinReachTest {
   }
 
   @Test
-  void aMeasuredHandCountsNotTheInstrument() {
+  void aMeasuredReachReplacesThatOfTheInstrument() {
     Chords reaching = Chords.on("violin", LeftHand.parse("120mm"));
-    assertThat(reaching.told("A3+C#5")).contains("1@4 4@3");
+    assertThat(reaching.fingers("A3+C#5")).contains("1@4 4@3");
     assertThat(Chords.on("violin", LeftHand.parse("118mm")).held("A3+C#5/1")).isEmpty();
   }
 
@@ -156,7 +155,7 @@ class ViolinReachTest {
     Instruments known = Instruments.standard();
     Instrument half = known.named("violin").sized(known.size(known.named("violin"), "1/2"));
     LeftHand hand = LeftHand.parse("105mm");
-    assertThat(Chords.on(half, hand).told("A3+C#5")).contains("1@4 4@3");
+    assertThat(Chords.on(half, hand).fingers("A3+C#5")).contains("1@4 4@3");
     assertThat(Chords.on("violin", hand).held("A3+C#5/1")).isEmpty();
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import fingering.tables.FingeringException;
+import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,7 +28,7 @@ class MeasureBeatTest {
     "3.1, 7",
     "3.1.25, 8"
   })
-  void aMeasureAndABeatFindTheNotesThatBeginThen(String written, int moment) {
+  void measureAndBeatFindTheNoteThatBeginsThere(String written, int moment) {
     assertThat(MeasureBeat.parse(written).in(PASSAGE)).isEqualTo(moment);
   }
 
@@ -41,30 +42,42 @@ class MeasureBeatTest {
         "9.1 | measure 3, beat 1",
         "X1.1 | measure 1, beat 1"
       })
-  void aTimeAtWhichNoNoteBeginsIsRefusedWithTheNearest(String written, String nearest) {
+  void aTimeWithoutANoteIsRefusedWithTheNearest(String written, String nearest) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> MeasureBeat.parse(written).in(PASSAGE))
         .withMessageStartingWith("No note begins in measure ")
-        .withMessageEndingWith("; the nearest that does stands in " + nearest + ".");
+        .withMessageEndingWith("; the nearest note begins in " + nearest + ".");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"", "17", "17.", ".2", "17.x", "17,2", "17.2.", "17.2.3.4", "17 2"})
-  void whatIsNoMeasureAndBeatIsRefusedWithAnExample(String written) {
+  void textThatIsNotAMeasureAndBeatIsRefusedWithAnExample(String written) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> MeasureBeat.parse(written))
         .withMessageContaining("'" + written + "'")
         .withMessageContaining("17.2");
   }
 
+  @ParameterizedTest
+  @CsvSource({"1.2.5, 1.2.50", "1.10, 1.10.0", "1.2, 1.2.000"})
+  void trailingZerosOfABeatDoNotCount(String one, String other) {
+    assertThat(MeasureBeat.parse(other)).isEqualTo(MeasureBeat.parse(one)).hasToString(one);
+  }
+
   @Test
-  void theNumberOfAMeasureNeedBeNoNumber() {
+  void aBeatBelowZeroIsRefused() {
+    assertThatExceptionOfType(IllegalArgumentException.class)
+        .isThrownBy(() -> new MeasureBeat("1", BigDecimal.valueOf(-1)));
+  }
+
+  @Test
+  void aMeasureNumberMayContainLetters() {
     assertThat(MeasureBeat.parse("X1.2").measure()).isEqualTo("X1");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"17.2", "17.2.5", "X1.1.333"})
-  void aTimeIsReadBackAsItIsWritten(String written) {
+  void measureAndBeatAreReadBack(String written) {
     assertThat(MeasureBeat.parse(written)).hasToString(written);
     assertThat(MeasureBeat.parse(MeasureBeat.parse(written).toString()))
         .isEqualTo(MeasureBeat.parse(written));

@@ -16,11 +16,11 @@ import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Sets music for tests. Events are parted by blanks: {@code C3/1} is a quarter note, {@code r/0.5}
- * an eighth rest, {@code C3/1:3} a triplet eighth, {@code ~D3/1} slurred to the one before, {@code
- * C3+E3/1} a double stop, {@code C3*4+E3/1} the same with the C held for four quarters. After the
- * length come {@code !} for an accent, {@code tr}, {@code pz} for pizzicato, {@code @2} for a
- * printed finger and {@code $3} for a printed string.
+ * Builds passages for tests. Events are separated by blanks: {@code C3/1} is a quarter note, {@code
+ * r/0.5} an eighth rest, {@code C3/1:3} a triplet eighth, {@code ~D3/1} slurred to the one before,
+ * {@code C3+E3/1} a double stop, {@code C3*4+E3/1} the same with the C held for four quarters.
+ * After the length come {@code !} for an accent, {@code tr}, {@code pz} for pizzicato, {@code @2}
+ * for a printed finger and {@code $3} for a printed string.
  */
 public final class Music {
   private static final Pattern EVENT =
@@ -75,7 +75,7 @@ public final class Music {
     for (String event : BLANKS.split(events)) {
       Matcher matcher = EVENT.matcher(event);
       if (!matcher.matches()) {
-        throw new IllegalArgumentException("no event: " + event);
+        throw new IllegalArgumentException("not an event: " + event);
       }
       BigFraction length = quarters(matcher.group(3));
       BigFraction start = now;
@@ -88,7 +88,7 @@ public final class Music {
               .filter(note -> note.end().compareTo(start) > 0)
               .sorted(Comparator.comparingInt(Note::midi))
               .collect(ImmutableList.toImmutableList());
-      ImmutableList<Note> starting = strike(matcher, start, length);
+      ImmutableList<Note> starting = startingNotes(matcher, start, length);
       BigFraction end =
           starting.stream().map(Note::end).max(Comparator.naturalOrder()).orElseThrow();
       BigFraction rest = start.subtract(silentFrom);
@@ -116,7 +116,7 @@ public final class Music {
         ImmutableList.of());
   }
 
-  /** A trill with the tone above, whatever the key. */
+  /** A trill with the tone above, in any key. */
   private static Marks trilled(Marks marks, Pitch pitch) {
     return new Marks(
         Optional.of(Pitch.spelled(pitch.letterNumber() + 1, pitch.midi() + 2)),
@@ -127,7 +127,8 @@ public final class Music {
         marks.string());
   }
 
-  private ImmutableList<Note> strike(Matcher matcher, BigFraction start, BigFraction length) {
+  private ImmutableList<Note> startingNotes(
+      Matcher matcher, BigFraction start, BigFraction length) {
     Marks marks =
         new Marks(
             Optional.empty(),

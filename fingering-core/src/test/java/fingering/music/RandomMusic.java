@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
-/** Sets random events, in the words of {@link Music}, the same for the same seed. */
+/** Random events in the notation of {@link Music}, reproducible by seed. */
 public final class RandomMusic {
   private static final List<String> LENGTHS = List.of("1", "0.5", "0.25", "1:3", "2", "1.5");
   private static final List<String> TEMPI = List.of("quarter=40", "quarter=96", "half=120");
@@ -19,12 +19,12 @@ public final class RandomMusic {
     random = new Random(seed);
   }
 
-  /** A single line between two MIDI numbers, some notes slurred, some rests between. */
+  /** A melody between two MIDI numbers, with some slurs and rests. */
   public String line(int notes, int lowest, int highest) {
     return events(notes, lowest, highest, 0);
   }
 
-  /** The same where every third event is a double stop. */
+  /** The same with about one double stop in three events. */
   public String withDoubleStops(int notes, int lowest, int highest) {
     return events(notes, lowest, highest, 3);
   }

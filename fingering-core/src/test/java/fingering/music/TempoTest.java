@@ -25,25 +25,54 @@ class TempoTest {
     "half..=4, 14",
     "double-dotted-half=4, 14"
   })
-  void aMetronomeMarkCountsQuartersAMinute(String mark, int quarters) {
+  void aMetronomeMarkGivesQuartersPerMinute(String mark, int quarters) {
     assertThat(Tempo.parse(mark).quartersPerMinute()).isEqualTo(BigFraction.of(quarters));
   }
 
   @Test
-  void anOddMetronomeNumberStaysExact() {
+  void aDecimalTempoIsExact() {
     assertThat(Tempo.parse("eighth=66.6").quartersPerMinute()).isEqualTo(BigFraction.of(333, 10));
   }
 
   @Test
-  void aTempoIsReadBackAsItIsWritten() {
+  void aTempoIsReadBack() {
     assertThat(Tempo.parse("half = 84.0")).hasToString("half=84");
     assertThat(Tempo.parse("dotted-quarter=63")).hasToString("dotted-quarter=63");
     assertThat(Tempo.parse(Tempo.DEFAULT.toString())).isEqualTo(Tempo.DEFAULT);
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "60, 60.0",
+    "quarter=60, quarter=6e1",
+    "half=84.50, half=84.5",
+    "quarter=0.5, quarter=.500",
+    "16th=200, sixteenth=200",
+    "dotted-16th=90, dotted-sixteenth=90.00"
+  })
+  void oneTempoInTwoSpellingsIsOneValueWithOneText(String one, String other) {
+    assertThat(Tempo.parse(one))
+        .isEqualTo(Tempo.parse(other))
+        .hasSameHashCodeAs(Tempo.parse(other));
+    assertThat(Tempo.parse(one)).hasToString(Tempo.parse(other).toString());
+  }
+
+  @Test
+  void wholeTempiArePrintedWithoutDecimalsOrExponents() {
+    assertThat(Tempo.parse("1e2")).hasToString("quarter=100");
+    assertThat(Tempo.parse("600.0").perMinute().toPlainString()).isEqualTo("600");
+    assertThat(Tempo.parse("600").perMinute()).hasToString("600");
+  }
+
+  @Test
+  void sixteenthIsAnotherNameOf16th() {
+    assertThat(new BeatUnit("sixteenth", 1)).isEqualTo(new BeatUnit("16th", 1));
+    assertThat(BeatUnit.parse("Sixteenth.")).hasToString("dotted-16th");
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"breve", "whole", "half", "quarter", "eighth", "16th", "32nd", "64th"})
-  void everyNoteValueIsReadBackAsItIsWritten(String name) {
+  void everyNoteValueIsReadBack(String name) {
     for (int dots = 0; dots <= 2; dots++) {
       BeatUnit unit = new BeatUnit(name, dots);
       assertThat(BeatUnit.parse(unit.toString())).isEqualTo(unit);
@@ -64,19 +93,25 @@ class TempoTest {
         "half...=60",
         "double-half=60"
       })
-  void whatIsNoTempoIsRefused(String text) {
+  void textThatIsNotATempoIsRefused(String text) {
     assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> Tempo.parse(text));
   }
 
   @Test
+  void aMeasureNeedsANoteValueForItsBeats() {
+    assertThatExceptionOfType(IllegalArgumentException.class)
+        .isThrownBy(() -> new Measure(0, "1", BigFraction.ZERO, BigFraction.ONE, 0, 4, 0, ""));
+  }
+
+  @Test
   void aMomentWithoutANoteIsRefused() {
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(
             () -> new Moment(ImmutableList.of(), ImmutableList.of(), 0, 1, 0, false, false, false));
   }
 
   @Test
-  void aPlaceIsToldByMeasureAndBeat() {
+  void aPlaceIsShownAsMeasureAndBeat() {
     Passage passage = Music.viola().meter(6, 8).notes("C4/1.5 D4/1:3 E4/1:3 F4/1:3 G4/1.5");
     assertThat(passage.notes().stream().map(note -> note.place().toString()))
         .containsExactly(
@@ -88,7 +123,7 @@ class TempoTest {
   }
 
   @Test
-  void aHeldNoteSoundsOnUnderTheNextOnes() {
+  void aHeldNoteSoundsThroughTheNextMoments() {
     Passage passage = Music.viola().tempo("quarter=60").notes("D3*2+B3/1 C4/1 B3/1");
     assertThat(passage.moments()).extracting(m -> m.sounding().size()).containsExactly(2, 2, 1);
     assertThat(passage.moments())

@@ -104,7 +104,7 @@ class ChoiceSearchTest {
   }
 
   private static boolean low(Grip grip) {
-    return grip.frame().position().halves() <= 4;
+    return grip.frame().position().compareTo(Position.SECOND) <= 0;
   }
 
   private static Brief low() {

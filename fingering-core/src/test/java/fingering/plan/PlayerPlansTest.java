@@ -48,14 +48,14 @@ class PlayerPlansTest {
   /** Who has learned each thing that is kept. */
   private static Player learned(Predicate<Object> kept) {
     return Player.UNKNOWN
-        .withPositions(some(Stream.iterate(1, halves -> halves + 1).limit(48), kept))
+        .withPositions(some(Position.range(Position.HALF, Position.THUMB).stream(), kept))
         .withPatterns(set(Arrays.stream(FingerPattern.values()).filter(kept)))
         .withExtensions(set(Arrays.stream(Extension.values()).filter(kept)))
         .withShifts(set(Arrays.stream(ShiftKind.values()).filter(kept)));
   }
 
-  private static ImmutableSet<Position> some(Stream<Integer> halves, Predicate<Object> kept) {
-    return set(halves.map(Position::new).filter(kept));
+  private static ImmutableSet<Position> some(Stream<Position> positions, Predicate<Object> kept) {
+    return set(positions.filter(kept));
   }
 
   private static <T> ImmutableSet<T> set(Stream<T> all) {

@@ -14,17 +14,17 @@ class CheckLevelTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"advanced", "common-practice", "intermediate", "beginner"})
-  void everyValueHasASourceAndTheFileIsReadBack(String name) {
+  void everyValueHasASourceAndTheWrittenFileReadsBack(String name) {
     CheckLevel level = CheckLevel.preset(name);
     assertThat(Threshold.values())
         .allSatisfy(threshold -> assertThat(level.source(threshold)).isNotBlank());
     assertThat(CheckLevel.parse(name, level.file())).isEqualTo(level);
     assertThat(CheckLevel.parse(name, CheckLevel.text(name))).isEqualTo(level);
-    assertThat(level.tempo().name()).isEqualTo(name);
+    assertThat(level.playerSpeed().name()).isEqualTo(name);
   }
 
   @Test
-  void theLowerLevelHasTheLowerPositionsAndTakesTheLongerTime() {
+  void lowerLevelsHaveLowerPositionsAndNeedMoreTime() {
     for (int i = 1; i < CheckLevel.presets().size(); i++) {
       CheckLevel upper = CheckLevel.preset(CheckLevel.presets().get(i - 1));
       CheckLevel lower = CheckLevel.preset(CheckLevel.presets().get(i));
@@ -47,7 +47,7 @@ class CheckLevelTest {
   }
 
   @Test
-  void aBadFileSaysWhereAndWhat() {
+  void malformedFilesAreRefusedWithLineAndReason() {
     String text = CheckLevel.text("intermediate");
     refused(text.replace("mute-on ", "mute-in "), "own.level, line 38: there is no 'mute-in'");
     refused(

@@ -15,13 +15,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Sets small scores for tests. Events are parted by blanks, measures by bars: {@code C4/1} is a
- * quarter note, {@code C4+E4/2} a double stop, {@code r/4} a rest, {@code "con_sord."} words,
+ * Writes small scores for tests. Events are separated by spaces, measures by bars: {@code C4/1} is
+ * a quarter note, {@code C4+E4/2} a double stop, {@code r/4} a rest, {@code "con_sord."} words,
  * {@code {pp}} a dynamic, {@code <...>} the content of another direction, {@code [C4]} a clef,
  * {@code ||} a final bar line, and {@code &} goes back to the start of the measure for a second
- * voice. Behind the length stand, after commas, {@code (} and {@code )} for a slur, {@code tr},
- * {@code trem}, {@code from} and {@code to} for a tremolo, {@code harm}, {@code s4} for a printed
- * string, {@code -} and {@code _} for the start and the end of a tie.
+ * voice. After the length and a comma follow {@code (} and {@code )} for a slur, {@code tr}, {@code
+ * trem}, {@code from} and {@code to} for a tremolo, {@code harm}, {@code s4} for a printed string,
+ * and {@code -} and {@code _} for the start and the end of a tie.
  */
 public final class Scored {
   private static final Splitter BLANKS = Splitter.onPattern("\\s+").omitEmptyStrings();
@@ -40,7 +40,7 @@ public final class Scored {
     return new Scored();
   }
 
-  /** One part of that name, in quarter = 60. */
+  /** Returns a score of one part, at quarter = 60. */
   public static Scored of(String name, String music) {
     return score().part(name, music);
   }
@@ -50,7 +50,7 @@ public final class Scored {
     return this;
   }
 
-  /** Parts that follow sound an octave lower, and say so. */
+  /** Transposes the parts that follow an octave down. */
   public Scored octaveLower() {
     octaveLower = true;
     return this;
@@ -200,7 +200,7 @@ public final class Scored {
         .check(read(), CheckRequest.WHOLE.withForces(forces));
   }
 
-  /** The findings of a kind in all parts. */
+  /** Returns the findings of a kind in all parts. */
   public ImmutableList<Finding> findings(String level, FindingKind kind) {
     return of(check(level), kind);
   }

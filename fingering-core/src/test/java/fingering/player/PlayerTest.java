@@ -65,10 +65,10 @@ class PlayerTest {
   @Test
   void aRangeOfPositionsHasAllBetweenItsEnds() {
     assertThat(read("positions = half-2").positions().orElseThrow())
-        .containsExactly(Position.HALF, Position.FIRST, new Position(3), Position.SECOND);
+        .containsExactly(Position.HALF, Position.FIRST, Position.ofHalves(3), Position.SECOND);
     assertThat(read("positions = 1, 3–4, thumb").positions().orElseThrow())
         .containsExactly(
-            Position.FIRST, Position.THIRD, new Position(7), Position.FOURTH, Position.THUMB);
+            Position.FIRST, Position.THIRD, Position.ofHalves(7), Position.FOURTH, Position.THUMB);
   }
 
   @Test
@@ -98,8 +98,8 @@ class PlayerTest {
           shifts = rest, thumb     | 'thumb' is no shift; choose from rest, open string, same finger,
           shifts = rest, none      | 'none' is no shift
           preset = loud            | there are no weights 'loud'; choose one of common-practice, beginner
-          instrument = banjo       | no instrument 'banjo'; known are violin, viola, cello, bass
-          hand = huge              | 'huge' is no hand; write small, medium, large
+          instrument = banjo       | no instrument 'banjo'; choose violin, viola, cello, bass
+          hand = huge              | 'huge' is not a hand; write small, medium, large
           """)
   void whatCannotBeReadIsNamedWithItsLineAndTheWordsAllowed(String line, String why) {
     assertThatExceptionOfType(FingeringException.class)

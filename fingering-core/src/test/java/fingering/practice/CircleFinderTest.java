@@ -53,7 +53,7 @@ class CircleFinderTest {
     Score score = ScoreReader.read(ScoreFile.of(text, ImmutableList.of()));
     Passage passage = score.passage(PassageRequest.WHOLE);
     return CircleFinder.of(passage, score.printed(passage, Optional.empty())).stream()
-        .map(circle -> circle.kind() + " " + circle.place().measure() + ": " + circle.says())
+        .map(circle -> circle.kind() + " " + circle.place().measure() + ": " + circle.text())
         .toList();
   }
 
@@ -67,23 +67,23 @@ class CircleFinderTest {
                 dynamic("p") + words("sub.") + quarters(4),
                 dynamic("sf") + quarters(4)))
         .containsExactly(
-            "SUDDEN 3: ff at once after mp",
-            "SUDDEN 4: p, subito",
-            "SUDDEN 5: sf: at once",
+            "SUDDEN 3: sudden ff after mp",
+            "SUDDEN 4: p subito",
+            "SUDDEN 5: sf: sudden",
             "DYNAMIC 1: p",
             "DYNAMIC 2: mp");
   }
 
   @Test
-  void lettersThatTheFormatDoesNotNameAreToldAsPrinted() {
+  void otherDynamicsAreShownAsPrinted() {
     assertThat(
             circles(
                 sign("<dynamics><other-dynamics>sfzp</other-dynamics></dynamics>") + quarters(4)))
-        .containsExactly("SUDDEN 1: sfzp: at once");
+        .containsExactly("SUDDEN 1: sfzp: sudden");
   }
 
   @Test
-  void dynamicsThatAHairpinLeadsToAreNotSudden() {
+  void dynamicAtTheEndOfAHairpinIsNotSudden() {
     assertThat(
             circles(
                 dynamic("p") + sign("<wedge type=\"crescendo\"/>") + quarters(4),
@@ -91,15 +91,15 @@ class CircleFinderTest {
                 quarters(4),
                 sign("<wedge type=\"stop\"/>") + dynamic("f") + quarters(4)))
         .containsExactly(
-            "LONG_HAIRPIN 1: crescendo over 3 measures from p to f: begin softer than you think,"
-                + " and still be soft in measure 2",
+            "LONG_HAIRPIN 1: crescendo from p to f over 3 measures: start softer than you think,"
+                + " and do not get loud before measure 2",
             "DYNAMIC 1: p",
             "DYNAMIC 4: f");
   }
 
-  /** At quarter = 96, which is assumed here, a quarter rest takes 0.6 s and a half rest 1.3 s. */
+  /** At quarter = 96, the default here, a quarter rest takes 0.6 s and a half rest 1.3 s. */
   @Test
-  void plucksAreToldWithTheTimeThereIs() {
+  void pizzicatoAndArcoShowTheTimeForTheChange() {
     assertThat(
             circles(
                 quarters(2) + rest(2),
@@ -108,14 +108,14 @@ class CircleFinderTest {
                 words("pizz.") + quarters(3) + rest(1),
                 words("arco") + quarters(4)))
         .containsExactly(
-            "CHANGE 2: pizz.: 1.3 s of rest before it, time to change the hold",
+            "CHANGE 2: pizz.: 1.3 s of rest before it, time to change your hold",
             "CHANGE 3: arco: 1.3 s of rest before it, time to find the bow hold",
-            "CHANGE 4: pizz.: no rest before it, keep the bow in hand",
-            "CHANGE 5: arco: 0.6 s of rest before it, the bow has to be ready");
+            "CHANGE 4: pizz.: no rest before it, keep the bow in your hand",
+            "CHANGE 5: arco: 0.6 s of rest before it, have the bow ready");
   }
 
   @Test
-  void mutesStringsRepeatsAccentsAndTempiAreTold() {
+  void findsMutesStringsRepeatsAccentsAndTempi() {
     String accented =
         "<note><pitch><step>A</step><octave>4</octave></pitch><duration>1</duration><notations>"
             + "<articulations><accent/></articulations></notations></note>";
@@ -132,11 +132,11 @@ class CircleFinderTest {
                     + quarters(4)
                     + "<barline location=\"right\"><repeat direction=\"backward\"/></barline>"))
         .containsExactly(
-            "CHANGE 2: con sord.: no rest before it, little: practise the move by itself",
+            "CHANGE 2: con sord.: no rest before it, not enough: practise the move on its own",
             "CHANGE 3: sul G: no rest before it",
             "ACCENT 1: accents on beats 3, 4",
             "WORDS 1: Allegro",
             "WORDS 1: quarter = 96",
-            "REPEAT 3: repeat at its end: find the place to go back to");
+            "REPEAT 3: repeat at the end of this measure: find where to go back to");
   }
 }

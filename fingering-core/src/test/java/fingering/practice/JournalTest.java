@@ -40,7 +40,7 @@ class JournalTest {
   }
 
   @Test
-  void entryIsALineOfPlainText() throws IOException {
+  void entryIsOneLineOfText() throws IOException {
     file().add(entry("2026-11-21T18:30:12", "quarter=60", "read\nthrough | slowly "));
     file()
         .add(
@@ -54,60 +54,60 @@ class JournalTest {
             "2026-11-21 18:30 | quarter=60 | all | read through | slowly",
             "2026-11-22 09:00 | - | 13-14 |");
     Journal read = file().read();
-    assertThat(read.bad()).isEmpty();
+    assertThat(read.badLines()).isEmpty();
     assertThat(read.entries()).hasSize(2);
     assertThat(read.entries().get(0).note()).isEqualTo("read through | slowly");
     assertThat(read.entries().get(1).measures()).isEqualTo(MeasureSpan.of("13", "14"));
   }
 
   @Test
-  void lastCleanTempoCountsAndABadDayTakesItBack() {
+  void lastCleanTempoCountsEvenIfSlower() {
     file().add(entry("2026-11-21T18:30", "quarter=60", ""));
     file().add(entry("2026-11-22T18:30", "quarter=66", ""));
     file().add(entry("2026-11-23T18:30", "quarter=58", "tired"));
     Journal read = file().read();
-    assertThat(read.clean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=58"));
-    assertThat(read.clean(MeasureSpan.of("13", "14"))).isEmpty();
-    assertThat(read.practised(LocalDate.of(2026, 11, 23))).isTrue();
-    assertThat(read.practised(LocalDate.of(2026, 11, 24))).isFalse();
+    assertThat(read.lastClean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=58"));
+    assertThat(read.lastClean(MeasureSpan.of("13", "14"))).isEmpty();
+    assertThat(read.practisedWhole(LocalDate.of(2026, 11, 23))).isTrue();
+    assertThat(read.practisedWhole(LocalDate.of(2026, 11, 24))).isFalse();
   }
 
   @Test
-  void measuresAreNoSlowerThanTheWholeUnlessFoundSoSince() {
+  void fasterWholeCountsForItsMeasuresUntilTheyHaveANewEntry() {
     String own = "2026-11-21 18:30 | quarter=76 | 13-14 |\n";
     String slower = "2026-11-22 18:30 | quarter=66 | all |\n";
     String faster = "2026-11-23 18:30 | quarter=80 | all |\n";
     String since = "2026-11-24 18:30 | quarter=70 | 13-14 |\n";
     MeasureSpan span = MeasureSpan.of("13", "14");
-    assertThat(Journal.parse(slower).clean(span)).isEmpty();
-    assertThat(Journal.parse(own + slower).clean(span)).contains(Tempo.parse("76"));
-    assertThat(Journal.parse(own + slower + faster).clean(span)).contains(Tempo.parse("80"));
-    assertThat(Journal.parse(own + faster + since).clean(span)).contains(Tempo.parse("70"));
-    assertThat(Journal.parse(own + faster + since).clean(MeasureSpan.WHOLE))
+    assertThat(Journal.parse(slower).lastClean(span)).isEmpty();
+    assertThat(Journal.parse(own + slower).lastClean(span)).contains(Tempo.parse("76"));
+    assertThat(Journal.parse(own + slower + faster).lastClean(span)).contains(Tempo.parse("80"));
+    assertThat(Journal.parse(own + faster + since).lastClean(span)).contains(Tempo.parse("70"));
+    assertThat(Journal.parse(own + faster + since).lastClean(MeasureSpan.WHOLE))
         .contains(Tempo.parse("80"));
   }
 
   @Test
-  void aLineCutOffByACrashIsReportedKeptAndNotMixedWithTheNext() throws IOException {
+  void lineCutOffByACrashIsReportedAndKept() throws IOException {
     file().add(entry("2026-11-21T18:30", "quarter=60", ""));
     String torn = "2026-11-22 18:30 | quarter=6";
     Files.writeString(file().path(), torn, StandardOpenOption.APPEND);
 
     Journal read = file().read();
-    assertThat(read.bad()).hasSize(1);
-    assertThat(read.bad().get(0).text()).isEqualTo(torn);
-    assertThat(read.bad().get(0).why()).contains("cut off");
-    assertThat(read.clean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=60"));
+    assertThat(read.badLines()).hasSize(1);
+    assertThat(read.badLines().get(0).text()).isEqualTo(torn);
+    assertThat(read.badLines().get(0).reason()).contains("cut off");
+    assertThat(read.lastClean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=60"));
 
     Journal added = file().add(entry("2026-11-23T18:30", "quarter=63", ""));
-    assertThat(added.remarks()).anyMatch(remark -> remark.contains("had no end"));
+    assertThat(added.remarks()).anyMatch(remark -> remark.contains("had no line break"));
     assertThat(text()).contains(torn + "\n2026-11-23 18:30 | quarter=63");
-    assertThat(file().read().clean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=63"));
+    assertThat(file().read().lastClean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=63"));
   }
 
-  /** Wherever a crash cuts the last line, no tempo is read that was not written. */
+  /** No cut of the last line yields a tempo that was not written. */
   @Test
-  void noCutOfALineIsTakenForAnotherTempo() {
+  void cutLineIsNeverReadAsAnotherTempo() {
     String line = entry("2026-11-22T18:30", "quarter=120", "fine").line();
     for (int length = 0; length < line.length(); length++) {
       Journal read = Journal.parse(line.substring(0, length));
@@ -117,17 +117,17 @@ class JournalTest {
   }
 
   @Test
-  void clockSetBackIsToldAndTheOrderOfTheLinesCounts() {
+  void clockSetBackIsReportedAndTheOrderOfTheLinesCounts() {
     file().add(entry("2026-11-22T18:30", "quarter=66", ""));
     Journal now = file().add(entry("2026-11-20T18:30", "quarter=69", "clock was wrong"));
     assertThat(now.remarks()).anyMatch(remark -> remark.contains("clock set back"));
-    assertThat(now.clean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=69"));
+    assertThat(now.lastClean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=69"));
     assertThat(file().read()).isEqualTo(now);
   }
 
   @Test
-  void linesSpoiltByHandAreReportedAndKept() throws IOException {
-    String spoilt =
+  void malformedLinesAreReportedAndKept() throws IOException {
+    String malformed =
         """
         \uFEFF# my own words
         2026-11-21 18:30 | quarter=60 | all | good\r
@@ -137,7 +137,7 @@ class JournalTest {
         2026-11-22 18:30 | quarter=fast | all |
         2026-11-22 18:30 | quarter=63 | all | good again
         """;
-    Files.writeString(file().path(), spoilt);
+    Files.writeString(file().path(), malformed);
     Files.write(
         file().path(),
         "2026-11-23 18:30 | quarter=66 | all | sch\u00f6n\n".getBytes(StandardCharsets.ISO_8859_1),
@@ -145,21 +145,21 @@ class JournalTest {
     byte[] before = Files.readAllBytes(file().path());
 
     Journal read = file().read();
-    assertThat(read.bad().stream().map(Journal.BadLine::number)).containsExactly(3, 5, 6, 8);
-    assertThat(read.bad().stream().map(Journal.BadLine::why))
+    assertThat(read.badLines().stream().map(Journal.BadLine::number)).containsExactly(3, 5, 6, 8);
+    assertThat(read.badLines().stream().map(Journal.BadLine::reason))
         .satisfiesExactly(
-            why -> assertThat(why).contains("1 field"),
-            why -> assertThat(why).contains("no date and time"),
-            why -> assertThat(why).contains("not a tempo"),
-            why -> assertThat(why).contains("UTF-8"));
-    assertThat(read.clean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=63"));
+            reason -> assertThat(reason).contains("1 field"),
+            reason -> assertThat(reason).contains("not a date and time"),
+            reason -> assertThat(reason).contains("not a tempo"),
+            reason -> assertThat(reason).contains("UTF-8"));
+    assertThat(read.lastClean(MeasureSpan.WHOLE)).contains(Tempo.parse("quarter=63"));
 
     file().add(entry("2026-11-24T18:30", "quarter=66", ""));
     assertThat(Files.readAllBytes(file().path())).startsWith(before);
   }
 
   @Test
-  void manyWritersLoseNoLineAndMixNone() throws Exception {
+  void concurrentWritersLoseAndMixNoLines() throws Exception {
     int writers = 8;
     int each = 25;
     ExecutorService pool = Executors.newFixedThreadPool(writers);
@@ -179,25 +179,25 @@ class JournalTest {
     }
     pool.shutdown();
     Journal read = file().read();
-    assertThat(read.bad()).isEmpty();
+    assertThat(read.badLines()).isEmpty();
     assertThat(read.entries().stream().map(JournalEntry::note).distinct()).hasSize(writers * each);
     assertThat(text().lines().filter(line -> line.startsWith("#"))).hasSize(2);
   }
 
-  /** Two programs: another Java writes at the same time. */
+  /** Another Java process writes at the same time. */
   @Test
-  void twoProgramsWritingAtOnceLoseNoLine() throws Exception {
-    Process other = other(file().path());
+  void concurrentProgramsLoseNoLines() throws Exception {
+    Process other = startWriter(file().path());
     for (int i = 0; i < Writer.LINES; i++) {
       file().add(entry("2026-11-21T18:30", "quarter=60", "here " + i));
     }
     assertThat(other.waitFor()).isZero();
     Journal read = file().read();
-    assertThat(read.bad()).isEmpty();
+    assertThat(read.badLines()).isEmpty();
     assertThat(read.entries()).hasSize(2 * Writer.LINES);
   }
 
-  private static Process other(Path journal) throws IOException {
+  private static Process startWriter(Path journal) throws IOException {
     return new ProcessBuilder(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
             "-cp",
@@ -223,7 +223,7 @@ class JournalTest {
   }
 
   @Test
-  void aLockOfAnotherProgramIsWaitedFor() throws Exception {
+  void addWaitsForTheLockOfAnotherProgram() throws Exception {
     file().add(entry("2026-11-21T18:30", "quarter=60", ""));
     ExecutorService pool = Executors.newSingleThreadExecutor();
     Future<Journal> waiting;
@@ -240,10 +240,10 @@ class JournalTest {
   }
 
   @Test
-  void whatIsNoJournalIsLeftAlone() throws IOException {
+  void filesThatAreNotJournalsAreRefusedAndUnchanged() throws IOException {
     assertThatThrownBy(() -> new JournalFile(folder).read())
         .isInstanceOf(JournalException.class)
-        .hasMessageContaining("no file to keep a journal in");
+        .hasMessageContaining("is not a file");
     assertThatThrownBy(
             () ->
                 new JournalFile(folder.resolve("none").resolve("j"))
@@ -260,7 +260,7 @@ class JournalTest {
   }
 
   @Test
-  void entryOutOfAllReasonIsRefused() {
+  void tooSlowTempoAndTooLongNoteAreRefused() {
     assertThatThrownBy(() -> entry("2026-11-21T18:30", "whole=2", ""))
         .isInstanceOf(JournalException.class);
     assertThatThrownBy(() -> entry("2026-11-21T18:30", "60", "x".repeat(3000)))

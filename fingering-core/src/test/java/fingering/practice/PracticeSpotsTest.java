@@ -26,7 +26,7 @@ import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
-/** Where a plan can fail, and what to do there; common practice, no source. */
+/** Practice spots of the demo: common practice, no source. */
 class PracticeSpotsTest {
   private static final Path DEMO = Path.of("..", "docs", "demo", "demo.musicxml");
 
@@ -48,16 +48,16 @@ class PracticeSpotsTest {
   }
 
   @Test
-  void shiftsAndLimitingMeasuresAreTheSpots() {
+  void spotsAreShiftsAndLimitingMeasures() {
     assertThat(spots()).hasSizeBetween(3, 6);
-    assertThat(spots().stream().map(PracticeSpot::why))
-        .anyMatch(why -> why.contains("shifts from 1st to 3rd"))
-        .anyMatch(why -> why.contains("shifts from 3rd to 1st"))
-        .anyMatch(why -> why.contains("in a row"));
+    assertThat(spots().stream().map(PracticeSpot::reason))
+        .anyMatch(reason -> reason.contains("shifts from 1st to 3rd"))
+        .anyMatch(reason -> reason.contains("shifts from 3rd to 1st"))
+        .anyMatch(reason -> reason.contains("in a row"));
   }
 
   @Test
-  void exercisesAreWrittenInFullMeasuresWithAFingerAtEveryNote() {
+  void exercisesHaveFullMeasuresAndAFingerOnEveryNote() {
     for (PracticeSpot spot : spots()) {
       Passage passage = read(spot.exercise().orElseThrow());
       assertThat(passage.measures()).extracting(Measure::length).containsOnly(BigFraction.of(4));
@@ -68,17 +68,17 @@ class PracticeSpotsTest {
   }
 
   @Test
-  void exercisesHaveTheNotesAndFingersOfThePlanOrTheOpenStringsAndGuideNotes() {
+  void exercisesUseOnlyPlannedNotesOpenStringsAndGuideNotes() {
     Set<String> planned =
         third().notes().stream().map(PracticeSpotsTest::fingered).collect(Collectors.toSet());
     for (PracticeSpot spot : spots()) {
-      List<Note> strangers =
+      List<Note> others =
           read(spot.exercise().orElseThrow()).notes().stream()
               .filter(note -> !planned.contains(fingered(note)))
               .filter(note -> !note.marks().finger().orElseThrow().equals("0"))
               .toList();
-      boolean shift = spot.why().contains("shifts");
-      assertThat(strangers).hasSizeLessThanOrEqualTo(shift ? 1 : 0);
+      boolean shift = spot.reason().contains("shifts");
+      assertThat(others).hasSizeLessThanOrEqualTo(shift ? 1 : 0);
     }
   }
 
@@ -91,7 +91,7 @@ class PracticeSpotsTest {
   }
 
   @Test
-  void figureThatComesAgainAndAgainIsStoppedAfterEachTime() {
+  void repeatedFigureHasAStopAfterEachTime() {
     Passage passage =
         Music.on("violin")
             .tempo("quarter=60")
@@ -107,15 +107,18 @@ class PracticeSpotsTest {
         .containsExactly("A4", "B4", "C#5", "B4", "A4", "B4", "C#5", "B4");
   }
 
-  /** The guide finger would slide on a string that has to sound open. */
+  /** A guide finger would slide on a string that has to sound open. */
   @Test
-  void aHandThatMovesUnderOpenStringsMovesWithoutASlide() {
+  void shiftUnderAnOpenStringHasNoGuideNote() {
     PracticeSpot up =
-        spots().stream().filter(s -> s.why().contains("from 1st to 3rd")).findFirst().orElseThrow();
+        spots().stream()
+            .filter(s -> s.reason().contains("from 1st to 3rd"))
+            .findFirst()
+            .orElseThrow();
 
-    assertThat(up.todo())
-        .anyMatch(todo -> todo.startsWith("Lift the finger, move under the open string"))
-        .noneMatch(todo -> todo.contains("guide note"));
+    assertThat(up.instructions())
+        .anyMatch(text -> text.startsWith("Lift the finger, shift silently under the open string"))
+        .noneMatch(text -> text.contains("guide note"));
     assertThat(read(up.exercise().orElseThrow()).notes())
         .extracting(note -> note.written().toString())
         .doesNotContain("A4");
@@ -123,8 +126,8 @@ class PracticeSpotsTest {
 
   /** In octaves with an open string (acoustics: partials of the string). */
   @Test
-  void arrivalIsHeardByANoteThatRings() {
-    assertThat(spots().stream().flatMap(spot -> spot.check().stream()))
-        .contains("D5 in measure 17, beat 1 has to ring with the open D string");
+  void ringingNoteConfirmsTheArrival() {
+    assertThat(spots().stream().flatMap(spot -> spot.listenFor().stream()))
+        .contains("D5 in measure 17, beat 1 should ring with the open D string");
   }
 }

@@ -17,7 +17,7 @@ import fingering.tempo.PlayerSpeed;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** What to do where this or that keeps a plan from going faster; common practice, no source. */
+/** Instructions by what limits the tempo: common practice, no source. */
 class SpotsByCauseTest {
   private static ImmutableList<PracticeSpot> spots(Music on, String events) {
     Plan plan =
@@ -30,44 +30,45 @@ class SpotsByCauseTest {
     Passage passage =
         ScoreReader.read(ScoreFile.of(spot.exercise().orElseThrow().text(), ImmutableList.of()))
             .passage(PassageRequest.WHOLE);
-    return passage.notes().stream().map(SpotsByCauseTest::taken).toList();
+    return passage.notes().stream().map(SpotsByCauseTest::fingered).toList();
   }
 
-  private static String taken(Note note) {
+  private static String fingered(Note note) {
     return note.written() + "/" + note.marks().finger().orElseThrow();
   }
 
-  private static PracticeSpot only(ImmutableList<PracticeSpot> spots, String todo) {
+  private static PracticeSpot only(ImmutableList<PracticeSpot> spots, String instruction) {
     return spots.stream()
-        .filter(spot -> spot.todo().stream().anyMatch(each -> each.contains(todo)))
+        .filter(spot -> spot.instructions().stream().anyMatch(each -> each.contains(instruction)))
         .findFirst()
         .orElseThrow(() -> new AssertionError(spots.toString()));
   }
 
   @Test
-  void aTrillIsLeftOutUntilTheNotesGoInTime() {
+  void trillIsPractisedWithoutTheOrnament() {
     PracticeSpot spot =
         only(
             spots(Music.violin().tempo("quarter=120"), "A4/1 B4/0.25tr A4/0.25 G4/0.5 A4/1"),
-            "Leave the ornament out");
+            "Leave out the ornament");
 
-    // Twice, in dotted rhythms both ways round, and with no trill.
+    // Twice, in both dotted rhythms, and without the trill.
     assertThat(exercise(spot).stream().map(note -> note.substring(0, 2)))
         .containsExactly("A4", "B4", "A4", "G4", "A4", "A4", "B4", "A4", "G4", "A4");
   }
 
   @Test
-  void aGripIsSetWithoutTheBowAndHeldLong() {
+  void chordIsPractisedWithoutTheBowThenHeld() {
     PracticeSpot spot =
         only(
             spots(Music.violin().tempo("quarter=120"), "A4/2 G3+D4+B4/0.25 A3+F#4+D5/0.25 D4/2"),
-            "Set the fingers without the bow");
+            "Place the fingers without the bow");
 
-    assertThat(spot.todo()).anyMatch(todo -> todo.contains("Stop at the first ache"));
+    assertThat(spot.instructions())
+        .anyMatch(text -> text.contains("Stop as soon as anything aches"));
   }
 
   @Test
-  void aFigureThatComesAgainAndAgainIsCountedWhereItsMeasureIsNoHardOne() {
+  void repeatedFigureOutsideHardMeasuresIsASpot() {
     String hard = "D4/0.25 E4/0.25 F#4/0.25 G4/0.25 A4/0.25 B4/0.25 C#5/0.25 D5/0.25 r/2 ";
     String figure = "A4/0.5 B4/0.5 C#5/0.5 B4/0.5 ";
     PracticeSpot spot =
@@ -75,16 +76,16 @@ class SpotsByCauseTest {
             spots(
                 Music.violin().tempo("quarter=80"),
                 hard.repeat(3) + "r/4 " + figure.repeat(4) + "A4/4"),
-            "Stop after each time, and count aloud");
+            "Stop after each one and count aloud");
 
-    assertThat(spot.why()).isEqualTo("one figure 4 times in a row");
+    assertThat(spot.reason()).isEqualTo("the same figure 4 times in a row");
     assertThat(spot.measures()).isEqualTo("5–6");
     assertThat(exercise(spot)).startsWith("A4/0", "B4/1", "C#5/2", "B4/1");
   }
 
   @Test
-  void aMusicWithNothingHardInItHasNoFigureEither() {
+  void easyMusicHasNoRepeatedFigure() {
     assertThat(spots(Music.violin().tempo("quarter=60"), "A4/4 B4/4 C#5/4"))
-        .noneMatch(spot -> spot.why().contains("figure"));
+        .noneMatch(spot -> spot.reason().contains("figure"));
   }
 }

@@ -16,19 +16,19 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
-/** What holds of every ladder. */
+/** Invariants of all tempo ladders. */
 class TempoLadderPropertyTest {
   private static final LocalDate FIRST = LocalDate.of(2026, 11, 2);
 
-  /** A ladder that is asked for. */
-  record Asked(LadderRequest request, StepSize size) {
+  /** The input of a ladder. */
+  record Input(LadderRequest request, StepSize size) {
     TempoLadder ladder() {
       return TempoLadder.of(request, size);
     }
 
-    /** The same with the first day missed, and nothing played. */
-    Asked missed() {
-      return new Asked(
+    /** Returns the same input after a missed first day. */
+    Input missed() {
+      return new Input(
           new LadderRequest(
               request.clean(),
               request.goal(),
@@ -40,7 +40,7 @@ class TempoLadderPropertyTest {
   }
 
   @Provide
-  Arbitrary<Asked> asked() {
+  Arbitrary<Input> input() {
     Arbitrary<BigDecimal> tempi =
         Arbitraries.integers().between(100, 3000).map(tenths -> BigDecimal.valueOf(tenths, 1));
     Arbitrary<List<String>> units =
@@ -57,7 +57,7 @@ class TempoLadderPropertyTest {
             Arbitraries.of(MetronomeScale.class))
         .as(
             (clean, goal, comfort, unit, free, days, metronome) ->
-                new Asked(
+                new Input(
                     new LadderRequest(
                         tempo(unit, clean), tempo(unit, goal), FIRST, FIRST.plusDays(days), free),
                     new StepSize(metronome, comfort.map(one -> tempo(unit, one)))));
@@ -71,97 +71,97 @@ class TempoLadderPropertyTest {
     return ladder.days().stream().filter(day -> day.kind() != PracticeDay.Kind.REST).toList();
   }
 
-  private static BigDecimal figure(Tempo tempo) {
+  private static BigDecimal perMinute(Tempo tempo) {
     return tempo.perMinute();
   }
 
   @Property
-  void everyDayStartsStrictlyBelowTheLastCleanTempo(@ForAll("asked") Asked asked) {
-    BigDecimal clean = figure(asked.request().clean());
-    for (PracticeDay day : played(asked.ladder())) {
-      assertThat(figure(day.start())).isLessThan(clean);
-      clean = figure(day.top());
+  void everyDayStartsStrictlyBelowTheLastCleanTempo(@ForAll("input") Input input) {
+    BigDecimal clean = perMinute(input.request().clean());
+    for (PracticeDay day : played(input.ladder())) {
+      assertThat(perMinute(day.start())).isLessThan(clean);
+      clean = perMinute(day.top());
     }
   }
 
   @Property
-  void noStepPassesTheGoal(@ForAll("asked") Asked asked) {
-    for (PracticeDay day : played(asked.ladder())) {
-      assertThat(figure(day.top())).isLessThanOrEqualTo(figure(asked.request().goal()));
+  void noStepIsAboveTheGoal(@ForAll("input") Input input) {
+    for (PracticeDay day : played(input.ladder())) {
+      assertThat(perMinute(day.top())).isLessThanOrEqualTo(perMinute(input.request().goal()));
     }
   }
 
   @Property
-  void ladderEndsAtTheGoalOrAtTheTempoItAnnounced(@ForAll("asked") Asked asked) {
-    TempoLadder ladder = asked.ladder();
+  void ladderEndsAtTheReachableTempo(@ForAll("input") Input input) {
+    TempoLadder ladder = input.ladder();
     PracticeDay day = ladder.days().get(ladder.days().size() - 1);
     assertThat(day.kind()).isEqualTo(PracticeDay.Kind.DAY);
     assertThat(day.top()).isEqualTo(ladder.reachable());
     assertThat(ladder.reachesGoal())
-        .isEqualTo(figure(ladder.reachable()).compareTo(figure(asked.request().goal())) == 0);
+        .isEqualTo(perMinute(ladder.reachable()).compareTo(perMinute(input.request().goal())) == 0);
   }
 
-  /** Nothing is ever asked for that is more than the smallest setting and the small share above. */
+  /** A step is at most its share of the tempo, or one setting of the metronome. */
   @Property
-  void noDayAsksForMoreThanOneStepBeyondWhatWasClean(@ForAll("asked") Asked asked) {
-    StepSize size = asked.size();
-    Tempo clean = asked.request().clean();
-    for (PracticeDay day : played(asked.ladder())) {
-      BigDecimal share = figure(clean).multiply(BigDecimal.ONE.add(size.share(clean)));
-      BigDecimal most = share.max(figure(size.metronome().above(clean)));
-      assertThat(figure(day.top())).isLessThanOrEqualTo(most);
+  void noDayGoesMoreThanOneStepAboveTheLastCleanTempo(@ForAll("input") Input input) {
+    StepSize size = input.size();
+    Tempo clean = input.request().clean();
+    for (PracticeDay day : played(input.ladder())) {
+      BigDecimal share = perMinute(clean).multiply(BigDecimal.ONE.add(size.share(clean)));
+      BigDecimal most = share.max(perMinute(size.metronome().above(clean)));
+      assertThat(perMinute(day.top())).isLessThanOrEqualTo(most);
       for (int i = 1; i < day.steps().size() && day.kind() == PracticeDay.Kind.PRACTICE; i++) {
         Tempo from = day.steps().get(i - 1);
-        BigDecimal far = figure(from).multiply(BigDecimal.ONE.add(size.share(from)));
-        assertThat(figure(day.steps().get(i)))
-            .isLessThanOrEqualTo(far.max(figure(size.metronome().above(from))));
+        BigDecimal far = perMinute(from).multiply(BigDecimal.ONE.add(size.share(from)));
+        assertThat(perMinute(day.steps().get(i)))
+            .isLessThanOrEqualTo(far.max(perMinute(size.metronome().above(from))));
       }
       clean = day.top();
     }
   }
 
   @Property
-  void aMissedDayNeitherRaisesTheNextNorPromisesMore(@ForAll("asked") Asked asked) {
-    if (!asked.request().first().isBefore(asked.request().by())) {
+  void missedDayRaisesNeitherTheNextDayNorTheReachableTempo(@ForAll("input") Input input) {
+    if (!input.request().first().isBefore(input.request().by())) {
       return;
     }
-    TempoLadder before = asked.ladder();
-    TempoLadder after = asked.missed().ladder();
-    assertThat(figure(after.reachable())).isLessThanOrEqualTo(figure(before.reachable()));
+    TempoLadder before = input.ladder();
+    TempoLadder after = input.missed().ladder();
+    assertThat(perMinute(after.reachable())).isLessThanOrEqualTo(perMinute(before.reachable()));
     PracticeDay next = played(after).get(0);
-    BigDecimal clean = figure(asked.request().clean());
-    assertThat(figure(next.start())).isLessThan(clean);
-    BigDecimal share = BigDecimal.ONE.add(asked.size().share(asked.request().clean()));
-    assertThat(figure(next.top()))
+    BigDecimal clean = perMinute(input.request().clean());
+    assertThat(perMinute(next.start())).isLessThan(clean);
+    BigDecimal share = BigDecimal.ONE.add(input.size().share(input.request().clean()));
+    assertThat(perMinute(next.top()))
         .isLessThanOrEqualTo(
             clean
                 .multiply(share)
-                .max(figure(asked.size().metronome().above(asked.request().clean()))));
+                .max(perMinute(input.size().metronome().above(input.request().clean()))));
   }
 
   @Property
-  void fullTempoComesMoreOftenAsTheDayComesNearer(@ForAll("asked") Asked asked) {
-    LocalDate by = asked.request().by();
-    TempoLadder ladder = asked.ladder();
-    if (asked.request().rest().isEmpty() && ladder.days().size() > 28) {
-      assertThat(full(ladder, by.minusDays(7)))
-          .isGreaterThanOrEqualTo(full(ladder, by.minusDays(14)));
-      assertThat(full(ladder, by.minusDays(14)))
-          .isGreaterThanOrEqualTo(full(ladder, by.minusDays(21)));
+  void runThroughsBecomeMoreFrequent(@ForAll("input") Input input) {
+    LocalDate by = input.request().by();
+    TempoLadder ladder = input.ladder();
+    if (input.request().rest().isEmpty() && ladder.days().size() > 28) {
+      assertThat(runThroughs(ladder, by.minusDays(7)))
+          .isGreaterThanOrEqualTo(runThroughs(ladder, by.minusDays(14)));
+      assertThat(runThroughs(ladder, by.minusDays(14)))
+          .isGreaterThanOrEqualTo(runThroughs(ladder, by.minusDays(21)));
     }
   }
 
-  private static int full(TempoLadder ladder, LocalDate from) {
+  private static int runThroughs(TempoLadder ladder, LocalDate from) {
     return ladder.days().stream()
         .filter(day -> !day.date().isBefore(from) && day.date().isBefore(from.plusDays(7)))
-        .mapToInt(PracticeDay::full)
+        .mapToInt(PracticeDay::runThroughs)
         .sum();
   }
 
   @Property
-  void ladderIsTheSameForTheSameRequest(@ForAll("asked") Asked asked) {
-    assertThat(asked.ladder()).isEqualTo(asked.ladder());
-    assertThat(Optional.of(asked.ladder().days().size()))
-        .contains((int) (asked.request().by().toEpochDay() - FIRST.toEpochDay()) + 1);
+  void sameInputGivesTheSameLadder(@ForAll("input") Input input) {
+    assertThat(input.ladder()).isEqualTo(input.ladder());
+    assertThat(Optional.of(input.ladder().days().size()))
+        .contains((int) (input.request().by().toEpochDay() - FIRST.toEpochDay()) + 1);
   }
 }

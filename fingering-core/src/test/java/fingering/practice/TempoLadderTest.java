@@ -13,9 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/**
- * The arithmetic of beats, the metronome, and single ladders. Ladders: common practice, no source.
- */
+/** Beat conversion, metronome settings, and examples of ladders (common practice, no source). */
 class TempoLadderTest {
 
   /** Arithmetic of note values: two quarters to a half, three eighths to a dotted quarter. */
@@ -30,8 +28,8 @@ class TempoLadderTest {
     "quarter=100, dotted-quarter, dotted-quarter=66.66",
     "whole=30, 16th, 16th=480"
   })
-  void theSameTempoIsCountedInAnotherValue(String tempo, String unit, String told) {
-    Tempo expected = Tempo.parse(told);
+  void tempoIsConvertedToAnotherNoteValue(String tempo, String unit, String converted) {
+    Tempo expected = Tempo.parse(converted);
     assertThat(BeatConversion.in(Tempo.parse(tempo), expected.unit()).toString())
         .isEqualTo(expected.toString());
     assertThat(expected.unit().toString()).isEqualTo(unit);
@@ -49,7 +47,7 @@ class TempoLadderTest {
     "quarter=216, half=108",
     "eighth=500, half=125"
   })
-  void slowClicksAreSubdividedAndQuickOnesDrawnTogether(String tempo, String clicks) {
+  void slowClicksAreSubdividedAndFastOnesCombined(String tempo, String clicks) {
     assertThat(BeatConversion.clicks(Tempo.parse(tempo)).toString()).isEqualTo(clicks);
   }
 
@@ -79,8 +77,7 @@ class TempoLadderTest {
     "213, 208, 216",
     "430, 416, 432"
   })
-  void traditionalMetronomeIsSetToTheNearestMarkBelowOrAbove(
-      String at, String below, String above) {
+  void traditionalMetronomeHasMarksBelowAndAbove(String at, String below, String above) {
     Tempo tempo = Tempo.parse(at);
     assertThat(MetronomeScale.TRADITIONAL.atMost(tempo).toString()).isEqualTo("quarter=" + below);
     assertThat(MetronomeScale.TRADITIONAL.above(tempo).toString()).isEqualTo("quarter=" + above);
@@ -100,7 +97,7 @@ class TempoLadderTest {
   }
 
   @Test
-  void stepsShrinkNearTheComfortableTempoAndAboveIt() {
+  void stepsAreSmallerNearAndAboveTheComfortableTempo() {
     StepSize size = steps("100");
     assertThat(size.up(Tempo.parse("80"))).isEqualTo(Tempo.parse("84"));
     assertThat(size.up(Tempo.parse("86"))).isEqualTo(Tempo.parse("88"));
@@ -109,7 +106,31 @@ class TempoLadderTest {
   }
 
   @Test
-  void aMarkTooLargeForADayIsPreparedForSeveral() {
+  void comfortableTempoMayCountAnotherNoteValue() {
+    StepSize quarters = steps("100");
+    StepSize halves = new StepSize(MetronomeScale.EXACT, Optional.of(Tempo.parse("half=50")));
+    for (String tempo : List.of("80", "86", "100", "160")) {
+      assertThat(halves.up(Tempo.parse(tempo))).isEqualTo(quarters.up(Tempo.parse(tempo)));
+    }
+  }
+
+  /** 832 is the fastest traditional setting; without a next setting there is no further step. */
+  @Test
+  void tempiBeyondTheFastestSettingHaveALadder() {
+    TempoLadder traditional =
+        TempoLadder.of(
+            request("16th=900", "16th=900", "2026-11-23", "2026-12-12"),
+            new StepSize(MetronomeScale.TRADITIONAL, Optional.empty()));
+    assertThat(traditional.reachable()).isEqualTo(Tempo.parse("16th=900"));
+    TempoLadder exact =
+        TempoLadder.of(
+            request("16th=970", "16th=1000", "2026-11-23", "2026-12-12"),
+            new StepSize(MetronomeScale.EXACT, Optional.empty()));
+    assertThat(exact.reachesGoal()).isTrue();
+  }
+
+  @Test
+  void largeStepIsPreparedForSeveralDays() {
     LadderRequest request = request("quarter=92", "quarter=100", "2026-11-16", "2026-12-12");
     StepSize size = new StepSize(MetronomeScale.TRADITIONAL, Optional.of(Tempo.parse("100")));
     List<String> tops =
@@ -122,13 +143,13 @@ class TempoLadderTest {
   }
 
   @Test
-  void halfNotesLeadToAGoalCountedInQuarters() {
+  void cleanTempoIsConvertedToTheUnitOfTheGoal() {
     LadderRequest request = request("half=36", "quarter=96", "2026-11-23", "2026-12-12");
     assertThat(request.clean().toString()).isEqualTo("quarter=72");
   }
 
   @Test
-  void sundaysAreFreeAndTheEveBringsNothingNew() {
+  void restDaysHaveNoStepsAndTheEveNoNewTempo() {
     TempoLadder ladder =
         TempoLadder.of(request("60", "96", "2026-11-23", "2026-12-12"), steps("95"));
     assertThat(ladder.days()).hasSize(20);
@@ -140,13 +161,13 @@ class TempoLadderTest {
         .containsExactly("2026-11-29", "2026-12-06");
     PracticeDay eve = ladder.days().get(18);
     assertThat(eve.kind()).isEqualTo(PracticeDay.Kind.EVE);
-    assertThat(eve.full()).isEqualTo(1);
+    assertThat(eve.runThroughs()).isEqualTo(1);
     assertThat(eve.steps()).hasSize(2);
     assertThat(ladder.days().get(17).top()).isEqualTo(eve.top());
   }
 
   @Test
-  void whereTheDaysDoNotSufficeTheReachableTempoIsAnnouncedAndNoStepGrows() {
+  void tooFewDaysLowerTheReachableTempo() {
     TempoLadder ladder =
         TempoLadder.of(request("72", "132", "2026-12-07", "2026-12-12"), steps("140"));
     assertThat(ladder.reachesGoal()).isFalse();
@@ -155,9 +176,9 @@ class TempoLadderTest {
   }
 
   @Test
-  void ladderThatCannotBeIsRefusedInASentence() {
+  void impossibleRequestsAreRefused() {
     assertThatThrownBy(() -> request("72", "132", "2026-12-13", "2026-12-12"))
-        .hasMessageContaining("lies before 2026-12-13");
+        .hasMessageContaining("before the first day of practice, 2026-12-13");
     assertThatThrownBy(() -> request("72", "132", "2026-12-12", "2029-12-12"))
         .hasMessageContaining("more than two years");
     assertThatThrownBy(() -> request("5", "132", "2026-12-01", "2026-12-12"))

@@ -173,7 +173,7 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 1, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
     // Unlike a brief's, this penalty tells apart where the hand waits under an open string.
-    ToLongFunction<Grip> high = grip -> grip.frame().position().halves() > 2 ? 7 : 0;
+    ToLongFunction<Grip> high = grip -> grip.frame().position().rank() > 2 ? 7 : 0;
     Passage passage = open ? openStrings(seed, which, notes) : line(seed, which, notes);
     LayeredGraph layers = Thinned.layers(passage, MOST, seed, high);
     assertBest(layers, Requirement.NONE, k, path -> true);
@@ -184,7 +184,7 @@ class DistinctPathsOptimumTest {
       @ForAll int seed,
       @ForAll @IntRange(min = 2, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
-    ToLongFunction<Grip> high = grip -> grip.frame().position().halves();
+    ToLongFunction<Grip> high = grip -> grip.frame().position().rank();
     LayeredGraph layers = Thinned.layers(line(seed, 0, notes), MOST, seed, high);
     assertBest(
         layers,

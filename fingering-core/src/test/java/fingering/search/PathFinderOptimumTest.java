@@ -100,7 +100,7 @@ class PathFinderOptimumTest {
   @Property(tries = 60)
   void theLeastPenaltyComesBeforeTheLeastCost(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
-    ToLongFunction<Grip> high = grip -> grip.frame().position().halves() > 2 ? 7 : 0;
+    ToLongFunction<Grip> high = grip -> grip.frame().position().rank() > 2 ? 7 : 0;
     LayeredGraph layers = Thinned.layers(viola(seed, notes), MOST, seed, high);
     assertThat(PathFinder.best(layers, Requirement.NONE))
         .isEqualTo(BruteForce.best(layers, path -> true));
@@ -123,7 +123,7 @@ class PathFinderOptimumTest {
   @Property(tries = 40)
   void penaltyAndStayTogetherAreStillTheBest(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 7) int notes) {
-    ToLongFunction<Grip> high = grip -> grip.frame().position().halves();
+    ToLongFunction<Grip> high = grip -> grip.frame().position().rank();
     LayeredGraph layers = Thinned.layers(violin(seed, notes), MOST, seed, high);
     assertBest(
         layers,

@@ -1,6 +1,6 @@
 package fingering.tables;
 
-/** A table of facts cannot be read; the message names the table and, where it can, the line. */
+/** A table cannot be read; the message names the table and, if possible, the line. */
 public final class BadTableException extends FingeringException {
   private static final long serialVersionUID = 1L;
 

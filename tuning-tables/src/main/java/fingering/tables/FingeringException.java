@@ -1,15 +1,15 @@
 package fingering.tables;
 
 /**
- * Input that cannot be used: something typed, a file, or a request that nothing meets. Its message
- * is written for the person who gave the input. Every such refusal of the library is of this type;
- * any other exception is a fault of the program, or a wrong use of the API.
+ * Thrown when input cannot be used: typed text, a file, or a request that cannot be met. The
+ * message is for the person who gave the input. The library reports all invalid input with this
+ * type or a subtype; any other exception is a bug in the program or a misuse of the API.
  */
 public class FingeringException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   /**
-   * A refusal.
+   * Creates an exception.
    *
    * @param message what is wrong, where, and what to do about it
    */
@@ -18,16 +18,16 @@ public class FingeringException extends RuntimeException {
   }
 
   /**
-   * A refusal that something else led to.
+   * Creates an exception with a cause.
    *
    * @param message what is wrong, where, and what to do about it
-   * @param cause what led to it
+   * @param cause the cause
    */
   public FingeringException(String message, Throwable cause) {
     super(message, cause);
   }
 
-  /** The message; never missing. */
+  /** The message, never null. */
   @Override
   public String getMessage() {
     return String.valueOf(super.getMessage());

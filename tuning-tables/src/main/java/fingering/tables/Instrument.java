@@ -5,19 +5,20 @@ import java.util.Comparator;
 import java.util.Locale;
 
 /**
- * A bowed instrument as it is built and strung.
+ * A bowed instrument of a certain size in a certain tuning.
  *
  * @param id short name in data and commands: violin, viola, cello, bass
  * @param name the name in print
  * @param kind how the left hand is used
- * @param tuning name of the tuning: standard, five-string
- * @param size name of the size: 4/4, 16, or a length in millimetres
+ * @param tuning name of the tuning, for example standard or five-string
+ * @param size name of the size, for example 4/4 or 16, or a length such as 610mm
  * @param strings the strings, the highest (I) first
- * @param stringLength sounding length of an open string, nut to bridge, in millimetres
- * @param fingerboardLength nut to the end of the fingerboard, in millimetres
- * @param reach millimetres between first and fourth finger of a medium hand that the size fits
- * @param writtenOctaves octaves from the written to the sounding note where a part does not say: -1
- *     for the double bass, 0 for the others
+ * @param stringLength length of an open string from nut to bridge, in millimetres
+ * @param fingerboardLength length of the fingerboard from the nut, in millimetres
+ * @param reach reach of a medium-sized hand of players of this size, from first to fourth finger,
+ *     in millimetres
+ * @param writtenOctaves octaves from the written to the sounding note, if the part does not specify
+ *     a transposition: -1 for the double bass, 0 for the others
  */
 public record Instrument(
     String id,
@@ -31,21 +32,21 @@ public record Instrument(
     double reach,
     int writtenOctaves) {
 
-  /** Which school of the left hand an instrument follows. */
+  /** How the left hand of an instrument is used. */
   public enum HandKind {
-    /** A letter a finger: violin and viola. */
+    /** One letter for each finger: violin and viola. */
     VIOLIN,
-    /** A semitone a finger, with extensions: cello. */
+    /** One semitone for each finger, with extensions: cello. */
     CELLO,
-    /** First, second and fourth finger a semitone apart: double bass. */
+    /** First, second and fourth finger each a semitone apart: double bass. */
     BASS
   }
 
   /**
    * Checks the components.
    *
-   * @throws FingeringException if there are not 1 to 8 strings in their order, a length is not over
-   *     0, or the fingerboard is as long as the string
+   * @throws FingeringException if there are not 1 to 8 strings in order of their numbers, if a
+   *     length is not above 0, or if the fingerboard is not shorter than the string
    */
   public Instrument {
     if (strings.isEmpty() || strings.size() > 8) {
@@ -62,7 +63,12 @@ public record Instrument(
     }
     if (!(fingerboardLength > 0) || fingerboardLength >= stringLength) {
       throw new FingeringException(
-          name + ": a fingerboard of " + fingerboardLength + " mm under such a string");
+          name
+              + ": a fingerboard of "
+              + fingerboardLength
+              + " mm with a string of "
+              + stringLength
+              + " mm");
     }
     if (!(reach > 0)) {
       throw new FingeringException(name + ": a reach of " + reach + " mm");
@@ -70,7 +76,7 @@ public record Instrument(
   }
 
   /**
-   * The same instrument tuned otherwise.
+   * The same instrument in another tuning.
    *
    * @throws FingeringException if the tuning is for another instrument
    */
@@ -93,7 +99,8 @@ public record Instrument(
   }
 
   /**
-   * The same instrument built in another size; the fingerboard shrinks or grows with the string.
+   * The same instrument in another size. The length of the fingerboard is proportional to the
+   * string.
    *
    * @throws FingeringException if the size is for another instrument
    */
@@ -116,7 +123,7 @@ public record Instrument(
   }
 
   /**
-   * The string of that number, 1 being the highest.
+   * The string with that number, 1 for the highest.
    *
    * @throws IllegalArgumentException if there is no such string
    */
@@ -127,12 +134,12 @@ public record Instrument(
     return strings.get(number - 1);
   }
 
-  /** The name as it stands within a sentence: double bass. */
+  /** The name within a sentence, in lower case: double bass. */
   public String spoken() {
     return name.toLowerCase(Locale.ROOT);
   }
 
-  /** The lowest sounding pitch: that of the lowest open string, or of its extension. */
+  /** The lowest sounding pitch, that of the lowest open string or of its extension. */
   public Pitch lowest() {
     return strings.stream()
         .map(OpenString::lowest)

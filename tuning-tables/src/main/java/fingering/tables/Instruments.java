@@ -19,23 +19,23 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The instruments that the tables know, their tunings and sizes, and the signs by which a part
- * shows its instrument. Immutable.
+ * The instruments of the tables, their tunings and sizes, and the signs by which the instrument of
+ * a part is recognised. Immutable.
  */
 public final class Instruments {
   private static final Pattern NOT_LETTERS = Pattern.compile("[^a-z]+");
-  private static final Pattern BESIDE =
+  private static final Pattern QUALIFIER =
       Pattern.compile("(?<= )(i{1,3}|iv|solo|soli|string|strings|section|tutti|div)(?= )");
-  private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+  private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
 
   private final ImmutableMap<String, Instrument> byId;
   private final ImmutableListMultimap<String, Tuning> tunings;
   private final ImmutableListMultimap<String, Size> sizes;
   private final ImmutableMap<String, String> words;
   private final ImmutableMap<String, String> wordsAlone;
-  private final ImmutableSet<String> joining;
-  private final ImmutableSet<String> others;
-  private final ImmutableSet<String> families;
+  private final ImmutableSet<String> conjunctions;
+  private final ImmutableSet<String> otherInstruments;
+  private final ImmutableSet<String> otherFamilies;
   private final ImmutableMap<String, String> sounds;
   private final ImmutableMap<String, String> clefs;
 
@@ -49,9 +49,9 @@ public final class Instruments {
             .collect(ImmutableMap.toImmutableMap(Instrument::id, instrument -> instrument));
     words = signs(signs, "word");
     wordsAlone = signs(signs, "alone");
-    joining = words(signs, "and");
-    others = words(signs, "other");
-    families = words(signs, "family");
+    conjunctions = words(signs, "and");
+    otherInstruments = words(signs, "other");
+    otherFamilies = words(signs, "family");
     sounds = signs(signs, "sound");
     clefs = signs(signs, "clef");
   }
@@ -74,7 +74,7 @@ public final class Instruments {
     Set<String> ids = new LinkedHashSet<>();
     for (Table.Row row : instruments.rows()) {
       if (!ids.add(row.text(0))) {
-        throw row.bad("'" + row.text(0) + "' stands here a second time; keep one of them");
+        throw row.bad("'" + row.text(0) + "' appears twice; delete one of the rows");
       }
     }
     return ImmutableSet.copyOf(ids);
@@ -91,7 +91,7 @@ public final class Instruments {
                 () -> row.bad("'" + id + "' has no size '" + row.text(3) + "' in sizes.table"));
     if (!size.equals(new Size(id, size.name(), row.millimetres(4), row.millimetres(6)))) {
       throw row.bad(
-          "string length and reach are others than in sizes.table for the size '%s' of '%s'"
+          "string length and reach differ from those of size '%s' of '%s' in sizes.table"
               .formatted(size.name(), id));
     }
     try {
@@ -145,20 +145,20 @@ public final class Instruments {
     return byId.values().asList();
   }
 
-  /** The tunings that the tables have for an instrument, the standard one first. */
+  /** The tunings of an instrument, the standard one first. */
   public ImmutableList<Tuning> tunings(Instrument instrument) {
     return tunings.get(instrument.id());
   }
 
-  /** The sizes that the tables have of an instrument, the largest first. */
+  /** The sizes of an instrument, the largest first. */
   public ImmutableList<Size> sizes(Instrument instrument) {
     return sizes.get(instrument.id());
   }
 
   /**
-   * The tuning of that name for an instrument. Case does not matter.
+   * The tuning of an instrument with that name. Case does not matter.
    *
-   * @throws FingeringException if the tables know none such; the message lists those they know
+   * @throws FingeringException if there is no such tuning; the message lists those there are
    */
   public Tuning tuning(Instrument instrument, String name) {
     String wanted = name.strip();
@@ -166,7 +166,7 @@ public final class Instruments {
         .orElseThrow(() -> noTuning(instrument, wanted));
   }
 
-  /** The instrument of an id that stands in the tables. */
+  /** The instrument with that id, which is in the tables. */
   private Instrument byId(String id) {
     return Objects.requireNonNull(byId.get(id), id);
   }
@@ -180,20 +180,19 @@ public final class Instruments {
             .collect(Collectors.joining(" and "));
     return new FingeringException(
         others.isEmpty()
-            ? "no tuning '%s' for the %s; known are %s"
-                .formatted(wanted, instrument.spoken(), known)
+            ? "no tuning '%s' for the %s; choose %s".formatted(wanted, instrument.spoken(), known)
             : "the tuning '%s' is for %s, not for the %s, whose tunings are %s"
                 .formatted(wanted, others, instrument.spoken(), known));
   }
 
   /**
-   * The size of that name, or with a string of that length in millimetres, such as {@code 610mm},
-   * of 0.5 to 1.5 times the string of the instrument given. The reach for a length lies in
-   * proportion between the sizes next to it; below the smallest size it goes with the string, and
-   * above the largest it stays.
+   * The size with that name, or with a string of that length, such as {@code 610mm}. The length is
+   * 0.5 to 1.5 times that of the given instrument. The reach for a length is interpolated between
+   * the nearest two sizes. Below the smallest size it is proportional to the string length; above
+   * the largest it is constant.
    *
-   * @throws FingeringException if the tables know no such size, listing those they know, or if the
-   *     length is out of bounds
+   * @throws FingeringException if there is no such size, or if the length is out of bounds; the
+   *     message lists the choices
    */
   public Size size(Instrument instrument, String name) {
     String wanted = name.strip();
@@ -202,7 +201,7 @@ public final class Instruments {
         .orElseThrow(
             () ->
                 new FingeringException(
-                    "no size '%s' of the %s; known are %s, or a string length such as %.0fmm"
+                    "no size '%s' of the %s; choose %s, or a string length such as %.0fmm"
                         .formatted(
                             wanted,
                             instrument.spoken(),
@@ -213,22 +212,22 @@ public final class Instruments {
   }
 
   /**
-   * The instrument of that name or one of its names in another language.
+   * The instrument with that name, in English, Italian, German or French.
    *
-   * @throws FingeringException if the tables know none such
+   * @throws FingeringException if there is none; the message lists the instruments
    */
   public Instrument named(String name) {
     return byPartName(name)
         .orElseThrow(
             () ->
                 new FingeringException(
-                    "no instrument '" + name + "'; known are " + String.join(", ", byId.keySet())));
+                    "no instrument '" + name + "'; choose " + String.join(", ", byId.keySet())));
   }
 
   /**
-   * The instrument that a part's name speaks of, in English, Italian, German or French. Of several
-   * it is the first; but a part for cello and bass is the cello's, who reads it at pitch (common
-   * practice).
+   * The instrument that a part name mentions, in English, Italian, German or French; the first if
+   * it mentions several. A part for cello and bass counts as a cello part, because only the cello
+   * plays it at written pitch (common practice).
    */
   public Optional<Instrument> byPartName(String partName) {
     ImmutableList<Instrument> named = allInPartName(partName);
@@ -239,27 +238,27 @@ public final class Instruments {
         .or(() -> named.stream().findFirst());
   }
 
-  /** The instruments that a part's name speaks of, in its order; none comes twice. */
+  /** The instruments that a part name mentions, in its order, each once. */
   public ImmutableList<Instrument> allInPartName(String partName) {
     String name = plain(partName);
-    // Abbreviations and 'bass' count only where the name says nothing else.
-    Optional<ImmutableList<String>> nothingElse = signs(BESIDE.matcher(name).replaceAll(" "));
-    return nothingElse.orElseGet(() -> wordsIn(name)).stream()
+    // Abbreviations and 'bass' count only if the name contains no other words.
+    Optional<ImmutableList<String>> signsOnly = signs(QUALIFIER.matcher(name).replaceAll(" "));
+    return signsOnly.orElseGet(() -> wordsIn(name)).stream()
         .distinct()
         .map(this::byId)
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** Whether a part's name speaks of an instrument, or a voice, that is no bowed string. */
-  public boolean namesAnother(String partName) {
+  /** Whether a part name mentions a voice, or an instrument that is not a bowed string. */
+  public boolean namesOtherInstrument(String partName) {
     String name = plain(partName);
-    return others.stream().anyMatch(word -> name.contains(" " + word + " "));
+    return otherInstruments.stream().anyMatch(word -> name.contains(" " + word + " "));
   }
 
-  /** The words of a name in lower case without accents, blanks around each. */
+  /** The words of a name in lower case, without accents, with blanks around each. */
   private static String plain(String partName) {
     String plain =
-        MARKS
+        ACCENTS
             .matcher(
                 Normalizer.normalize(
                     partName.toLowerCase(Locale.ROOT).replace("ß", "ss"), Normalizer.Form.NFD))
@@ -267,14 +266,17 @@ public final class Instruments {
     return " " + NOT_LETTERS.matcher(plain).replaceAll(" ").strip() + " ";
   }
 
-  /** The ids that a name of signs and of words such as 'and' alone speaks of; empty of another. */
+  /**
+   * The ids that a name mentions if it consists of signs and conjunctions only; empty if it
+   * contains anything else.
+   */
   private Optional<ImmutableList<String>> signs(String name) {
     ImmutableList.Builder<String> ids = ImmutableList.builder();
     String left = name.strip();
     while (!left.isEmpty()) {
       String rest = left + " ";
       Optional<String> sign =
-          Stream.of(wordsAlone.keySet(), words.keySet(), joining)
+          Stream.of(wordsAlone.keySet(), words.keySet(), conjunctions)
               .flatMap(Set::stream)
               .filter(one -> rest.startsWith(one + " "))
               .max(Comparator.comparingInt(String::length));
@@ -289,7 +291,7 @@ public final class Instruments {
     return Optional.of(ids.build());
   }
 
-  /** The ids of the words in a name; of words that begin together the longest counts. */
+  /** The ids of the words in a name; the longest match counts. */
   private ImmutableList<String> wordsIn(String name) {
     ImmutableList.Builder<String> ids = ImmutableList.builder();
     int at = 0;
@@ -305,19 +307,24 @@ public final class Instruments {
     return ids.build();
   }
 
-  /** The instrument of a MusicXML standard sound such as {@code strings.viola}. */
+  /** The instrument of a MusicXML standard sound, for example {@code strings.viola}. */
   public Optional<Instrument> bySound(String sound) {
     return Optional.ofNullable(sounds.get(sound)).map(byId::get);
   }
 
   /**
-   * Whether a MusicXML standard sound is of a family without bowed strings: {@code wind.flutes}.
+   * Whether a MusicXML standard sound belongs to a family without bowed strings, for example {@code
+   * wind.flutes}.
    */
-  public boolean soundsOtherwise(String sound) {
-    return families.stream().anyMatch(family -> sound.startsWith(family + "."));
+  public boolean isOtherSound(String sound) {
+    return otherFamilies.stream().anyMatch(family -> sound.startsWith(family + "."));
   }
 
-  /** The instrument that a first clef suggests: sign and line as MusicXML names them, say C3. */
+  /**
+   * The instrument that the first clef of a part suggests.
+   *
+   * @param signAndLine sign and line of the clef as in MusicXML, for example {@code C3}
+   */
   public Optional<Instrument> byClef(String signAndLine) {
     return Optional.ofNullable(clefs.get(signAndLine)).map(byId::get);
   }

@@ -7,10 +7,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A key: its tonic and its mode, with seven sharps or flats at most.
+ * A key with at most seven sharps or flats.
  *
  * @param letter letter of the tonic
- * @param alter semitones by which the tonic is raised or lowered, -1 to 1
+ * @param alter semitones by which the tonic is raised, -1 to 1
  * @param mode major or minor
  */
 public record Key(Letter letter, int alter, Mode mode) {
@@ -18,7 +18,7 @@ public record Key(Letter letter, int alter, Mode mode) {
       Pattern.compile("([a-g])(?:[- ]?(sharp|flat|#|♯|b|♭))?[- ]?(major|minor)");
 
   private static final int OCTAVE_OF_TONIC = 4;
-  private static final int MOST_SIGNS = 7;
+  private static final int MAX_SIGNS = 7;
   private static final int SIXTH = 5;
   private static final int SEVENTH = 6;
 
@@ -26,7 +26,7 @@ public record Key(Letter letter, int alter, Mode mode) {
   public enum Mode {
     /** The major scale. */
     MAJOR(0, 2, 4, 5, 7, 9, 11),
-    /** The natural minor scale; its raised notes are told apart. */
+    /** The natural minor scale; {@link Key#raised()} has the raised notes. */
     MINOR(0, 2, 3, 5, 7, 8, 10);
 
     private final ImmutableList<Integer> steps;
@@ -43,16 +43,17 @@ public record Key(Letter letter, int alter, Mode mode) {
    */
   public Key {
     int signs = signs(letter, alter, mode);
-    if (Math.abs(alter) > 1 || Math.abs(signs) > MOST_SIGNS) {
+    if (Math.abs(alter) > 1 || Math.abs(signs) > MAX_SIGNS) {
       throw new FingeringException(
-          "a key has seven sharps or flats at most, not " + Math.abs(signs));
+          "a key has at most seven sharps or flats, not " + Math.abs(signs));
     }
   }
 
   /**
-   * Reads a key such as {@code D-major}, {@code g minor}, {@code F#-major} or {@code B-flat-major}.
+   * Reads a key, for example {@code D-major}, {@code g minor}, {@code F#-major} or {@code
+   * B-flat-major}. Case does not matter.
    *
-   * @throws FingeringException if the text is not a key with seven sharps or flats at most
+   * @throws FingeringException if the text is not a key with at most seven sharps or flats
    */
   public static Key parse(String text) {
     Matcher matcher = NAME.matcher(text.strip().toLowerCase(Locale.ROOT));
@@ -67,7 +68,7 @@ public record Key(Letter letter, int alter, Mode mode) {
         };
     Letter letter = Letter.valueOf(matcher.group(1).toUpperCase(Locale.ROOT));
     Mode mode = Mode.valueOf(matcher.group(3).toUpperCase(Locale.ROOT));
-    if (Math.abs(signs(letter, alter, mode)) > MOST_SIGNS) {
+    if (Math.abs(signs(letter, alter, mode)) > MAX_SIGNS) {
       throw unknown(text);
     }
     return new Key(letter, alter, mode);
@@ -78,22 +79,24 @@ public record Key(Letter letter, int alter, Mode mode) {
         "'"
             + text
             + "' is not a key; write tonic and mode, such as D-major, Bb-major or F#-minor, with"
-            + " seven sharps or flats at most");
+            + " at most seven sharps or flats");
   }
 
-  /** Sharps of a key, or flats where negative, counted along the circle of fifths. */
+  /** Number of sharps, negative for flats, from the circle of fifths. */
   private static int signs(Letter letter, int alter, Mode mode) {
-    // F lies a fifth below C; each letter of F C G D A E B is a fifth above the one before it.
+    // F is a fifth below C; each letter of F C G D A E B is a fifth above the one before it.
     int fifths = "FCGDAEB".indexOf(letter.name()) - 1;
-    return fifths + MOST_SIGNS * alter - (mode == Mode.MINOR ? 3 : 0);
+    return fifths + MAX_SIGNS * alter - (mode == Mode.MINOR ? 3 : 0);
   }
 
-  /** The number of sharps in the key signature, negative for flats, -7 to 7. */
+  /** Number of sharps in the key signature, negative for flats, -7 to 7. */
   public int signs() {
     return signs(letter, alter, mode);
   }
 
-  /** The seven notes, upward from the tonic in the fourth octave; minor in its natural form. */
+  /**
+   * The seven notes of the scale, natural minor in minor, up from the tonic in the fourth octave.
+   */
   public ImmutableList<Pitch> scale() {
     Pitch tonic = new Pitch(letter, alter, OCTAVE_OF_TONIC);
     ImmutableList.Builder<Pitch> notes = ImmutableList.builder();
@@ -104,7 +107,9 @@ public record Key(Letter letter, int alter, Mode mode) {
     return notes.build();
   }
 
-  /** The raised sixth and seventh of a minor key, which lead up to its tonic; none in major. */
+  /**
+   * The raised sixth and seventh degrees of a minor key, which lead up to the tonic; none in major.
+   */
   public ImmutableList<Pitch> raised() {
     if (mode == Mode.MAJOR) {
       return ImmutableList.of();
@@ -117,30 +122,30 @@ public record Key(Letter letter, int alter, Mode mode) {
     return Pitch.spelled(pitch.letterNumber(), pitch.midi() + 1);
   }
 
-  /** The note of the scale that sounds as that MIDI number; empty where the key has none. */
+  /** The note of the scale with that MIDI number; empty if the scale has none. */
   public Optional<Pitch> spelled(int midi) {
-    return among(scale(), midi);
+    return find(scale(), midi);
   }
 
-  /** The raised note of a minor key that sounds as that MIDI number; empty where it has none. */
+  /** The {@link #raised() raised} note with that MIDI number; empty if the key has none. */
   public Optional<Pitch> spelledRaised(int midi) {
-    return among(raised(), midi);
+    return find(raised(), midi);
   }
 
-  private static Optional<Pitch> among(ImmutableList<Pitch> notes, int midi) {
+  private static Optional<Pitch> find(ImmutableList<Pitch> notes, int midi) {
     return notes.stream()
         .filter(note -> Math.floorMod(midi - note.midi(), Pitch.OCTAVE) == 0)
         .map(note -> note.plusOctaves((midi - note.midi()) / Pitch.OCTAVE))
         .findFirst();
   }
 
-  /** The name in plain ASCII that {@link #parse} reads back: {@code D-major}, {@code Bb-minor}. */
+  /** The name in ASCII, which {@link #parse} reads: {@code D-major}, {@code Bb-minor}. */
   @Override
   public String toString() {
     return letter + (alter < 0 ? "b" : alter > 0 ? "#" : "") + "-" + modeName();
   }
 
-  /** The name as musicians read it: {@code D major}, {@code B♭ minor}. */
+  /** The name with musical signs: {@code D major}, {@code B♭ minor}. */
   public String display() {
     return letter + (alter < 0 ? "♭" : alter > 0 ? "♯" : "") + " " + modeName();
   }

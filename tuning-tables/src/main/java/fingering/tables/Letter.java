@@ -1,6 +1,6 @@
 package fingering.tables;
 
-/** The seven note letters, from C upward as octaves are counted. */
+/** The seven note letters, from C up, where octaves begin. */
 public enum Letter {
   C(0, 0),
   D(1, 2),

@@ -3,41 +3,41 @@ package fingering.tables;
 import com.google.common.collect.ImmutableList;
 
 /**
- * A node of a vibrating string: where a finger that only touches makes one of its partials sound.
- * Nodes lie at k/n of the string, not at tempered places.
+ * A node of a vibrating string: a place where a light touch makes a harmonic sound. Nodes are at
+ * k/n of the string length, which differs from equal temperament.
  *
- * @param numerator k, the number of the node from the nut, with no divisor in common with n
- * @param partial n, the number of the partial that sounds, from 2
+ * @param numerator k, the number of the node counted from the nut; k and n have no common divisor
+ * @param partial n, the number of the partial that sounds, at least 2
  */
 public record Node(int numerator, int partial) {
-  /** The highest partial that parts ask for by name of its node (common practice). */
-  private static final int HIGHEST = 8;
+  /** The highest partial that parts write as a natural harmonic (common practice, no source). */
+  private static final int MAX_PARTIAL = 8;
 
-  /** The partial left out: it lies a third of a semitone under every note of the scale. */
-  private static final int FLAT = 7;
+  /** The 7th partial is left out: it is a third of a semitone flat. */
+  private static final int OUT_OF_TUNE = 7;
 
   private static final ImmutableList<Node> ALL = enumerate();
 
   /**
    * Checks the components.
    *
-   * @throws FingeringException if the fraction is not between 0 and 1, or not in its lowest terms
+   * @throws FingeringException if k/n is not between 0 and 1, or not in lowest terms
    */
   public Node {
-    if (partial < 2 || numerator < 1 || numerator >= partial || divisor(numerator, partial) > 1) {
+    if (partial < 2 || numerator < 1 || numerator >= partial || gcd(numerator, partial) > 1) {
       throw new FingeringException("there is no node " + numerator + "/" + partial);
     }
   }
 
-  private static int divisor(int a, int b) {
-    return b == 0 ? a : divisor(b, a % b);
+  private static int gcd(int a, int b) {
+    return b == 0 ? a : gcd(b, a % b);
   }
 
   private static ImmutableList<Node> enumerate() {
     ImmutableList.Builder<Node> nodes = ImmutableList.builder();
-    for (int n = 2; n <= HIGHEST; n++) {
+    for (int n = 2; n <= MAX_PARTIAL; n++) {
       for (int k = 1; k < n; k++) {
-        if (n != FLAT && divisor(k, n) == 1) {
+        if (n != OUT_OF_TUNE && gcd(k, n) == 1) {
           nodes.add(new Node(k, n));
         }
       }
@@ -45,22 +45,25 @@ public record Node(int numerator, int partial) {
     return nodes.build();
   }
 
-  /** The nodes of the 2nd to 6th and the 8th partial, lower partials first. */
+  /** The nodes of partials 2 to 6 and 8, lower partials first. */
   public static ImmutableList<Node> all() {
     return ALL;
   }
 
-  /** Millimetres from the nut on an open string of that length. */
+  /** Distance from the nut, in the unit of the string length, on an open string. */
   public double millimetres(double stringLength) {
     return stringLength * numerator / partial;
   }
 
-  /** The place in semitones above the open string: where a stopped note of that pitch would lie. */
+  /**
+   * The place as a number of semitones: a note stopped at the node would sound that far above the
+   * open string. Usually not a whole number.
+   */
   public double place() {
     return -Pitch.OCTAVE * Math.log(1 - (double) numerator / partial) / Math.log(2);
   }
 
-  /** How far the partial sounds above the open string, in semitones; not whole but near it. */
+  /** The pitch of the partial in semitones above the open string; close to a whole number. */
   public double sounds() {
     return Pitch.OCTAVE * Math.log(partial) / Math.log(2);
   }

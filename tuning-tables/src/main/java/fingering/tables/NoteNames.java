@@ -15,22 +15,22 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * What notes, keys and scales are called in a language: {@code H-Dur}, {@code ré bémol majeur}.
- * Source: {@code note-names.table}, common practice. Case, accents and hyphens do not matter.
+ * Names of notes, keys and scales in a language: {@code H-Dur}, {@code ré bémol majeur}. Case,
+ * accents and hyphens do not matter. Source: {@code note-names.table}, common practice.
  */
 public final class NoteNames {
-  /** Double sharps and double flats are the most that have names. */
-  public static final int MOST_ALTERED = 2;
+  /** The largest alteration that has a name: double sharps and double flats. */
+  public static final int MAX_ALTERATION = 2;
 
   private static final Splitter NAMES = Splitter.on(',').trimResults();
   private static final Splitter BLANKS = Splitter.on(' ').omitEmptyStrings();
-  private static final Pattern MARKS = Pattern.compile("\\p{M}");
-  private static final Pattern BETWEEN = Pattern.compile("[-\\s]+");
+  private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
+  private static final Pattern SEPARATORS = Pattern.compile("[-\\s]+");
   private static final Pattern OCTAVE = Pattern.compile("(.*?)\\s*(-?\\d{1,2})");
-  private static final String CLOSE = "-";
+  private static final String NO_BLANK = "-";
   private static final String ENGLISH = "en";
 
-  /** What is told where a name is none, by language. */
+  /** Examples for error messages, by language. */
   private static final ImmutableMap<String, String> EXAMPLES =
       ImmutableMap.of(
           ENGLISH,
@@ -45,24 +45,24 @@ public final class NoteNames {
           "'si bemol', 're mayor', 'sol menor armónica'");
 
   /**
-   * A note by its name alone, in no octave.
+   * A note without an octave.
    *
-   * @param letter its letter
-   * @param alter semitones by which it is raised or lowered, -2 to 2
+   * @param letter the letter
+   * @param alter semitones by which it is raised, negative if lowered, -2 to 2
    */
   public record Note(Letter letter, int alter) {
     /**
      * Checks the alteration.
      *
-     * @throws FingeringException if it is not within -2 to 2
+     * @throws FingeringException if it is not -2 to 2
      */
     public Note {
-      if (Math.abs(alter) > MOST_ALTERED) {
-        throw new FingeringException("alteration " + alter + " is not within -2 to 2");
+      if (Math.abs(alter) > MAX_ALTERATION) {
+        throw new FingeringException("alteration " + alter + " is not between -2 and 2");
       }
     }
 
-    /** The name in plain ASCII, as commands and files have it: {@code F#}, {@code Bb}. */
+    /** The name in ASCII, as in commands and files: {@code F#}, {@code Bb}. */
     @Override
     public String toString() {
       return letter + (alter < 0 ? "b".repeat(-alter) : "#".repeat(alter));
@@ -73,7 +73,7 @@ public final class NoteNames {
   private final ImmutableMap<String, Note> notes;
   private final ImmutableMap<Note, String> names;
   private final ImmutableMap<String, String> words;
-  private final ImmutableSet<String> dropped;
+  private final ImmutableSet<String> ignored;
 
   private NoteNames(String language, List<Table.Row> rows) {
     this.language = language;
@@ -95,13 +95,13 @@ public final class NoteNames {
     names = ImmutableMap.copyOf(written);
     ImmutableMap.Builder<String, String> kinds = ImmutableMap.builder();
     for (Table.Row row : of(rows, "word")) {
-      names(row).forEach(word -> kinds.put(plain(word), row.text(2)));
+      names(row).forEach(word -> kinds.put(normalized(word), row.text(2)));
     }
     words = kinds.buildOrThrow();
-    dropped =
+    ignored =
         of(rows, "drop").stream()
             .flatMap(row -> names(row).stream())
-            .map(NoteNames::plain)
+            .map(NoteNames::normalized)
             .collect(ImmutableSet.toImmutableSet());
   }
 
@@ -113,7 +113,7 @@ public final class NoteNames {
     return NAMES.splitToList(row.text(3));
   }
 
-  /** Every letter with every sign. */
+  /** The names of a letter with an accidental: each letter name with each accidental name. */
   private static List<String> joined(List<String> letters, List<String> signs) {
     return letters.stream()
         .flatMap(letter -> signs.stream().map(sign -> letter + ending(sign)))
@@ -121,25 +121,25 @@ public final class NoteNames {
   }
 
   private static String ending(String sign) {
-    return sign.startsWith(CLOSE) ? sign.substring(CLOSE.length()) : " " + sign;
+    return sign.startsWith(NO_BLANK) ? sign.substring(NO_BLANK.length()) : " " + sign;
   }
 
   private static void put(
       Note note,
-      List<String> called,
+      List<String> variants,
       Map<String, Note> read,
       Map<Note, String> written,
       Table.Row row) {
-    for (String name : called) {
-      Note other = read.putIfAbsent(plain(name), note);
+    for (String name : variants) {
+      Note other = read.putIfAbsent(normalized(name), note);
       if (other != null && !other.equals(note)) {
         throw row.bad("'" + name + "' is " + other + " and " + note);
       }
     }
-    written.putIfAbsent(note, called.get(0));
+    written.putIfAbsent(note, variants.get(0));
   }
 
-  /** The languages that the table knows, English first. */
+  /** The names in all languages of the table, English first. */
   public static ImmutableList<NoteNames> all() {
     return rows().entrySet().stream()
         .map(entry -> new NoteNames(entry.getKey(), entry.getValue()))
@@ -153,52 +153,55 @@ public final class NoteNames {
   }
 
   /**
-   * The names of a language.
+   * The names in a language.
    *
-   * @param language its code: en, de, fr, it, es (ISO 639-1)
-   * @throws FingeringException if the table does not know it
+   * @param language the language code: en, de, fr, it, es (ISO 639-1)
+   * @throws FingeringException if the table does not have the language
    */
   public static NoteNames parse(String language) {
     Map<String, List<Table.Row>> rows = rows();
     String wanted = language.strip().toLowerCase(Locale.ROOT);
     if (!rows.containsKey(wanted)) {
       throw new FingeringException(
-          "no note names are known in '%s'; choose %s"
+          "no note names for language '%s'; choose %s"
               .formatted(language, String.join(", ", rows.keySet())));
     }
     return new NoteNames(wanted, rows.get(wanted));
   }
 
-  /** What is typed for a sign, for an accent and for a blank, all in one way. */
-  private static String plain(String text) {
+  /** Lower case without accents, with ASCII accidentals and single blanks. */
+  private static String normalized(String text) {
     String signs = text.strip().replace('♯', '#').replace('♭', 'b').replace("\u00df", "ss");
-    String bare = MARKS.matcher(Normalizer.normalize(signs, Normalizer.Form.NFD)).replaceAll("");
-    return BETWEEN.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll(" ");
+    String bare = ACCENTS.matcher(Normalizer.normalize(signs, Normalizer.Form.NFD)).replaceAll("");
+    return SEPARATORS.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll(" ");
   }
 
   /**
-   * The note of that name.
+   * The note with that name.
    *
-   * @throws FingeringException if it is none in this language
+   * @throws FingeringException if the text is not a note in this language
    */
   public Note note(String text) {
-    return Optional.ofNullable(notes.get(plain(text))).orElseThrow(() -> unknown(text, "note"));
+    return Optional.ofNullable(notes.get(normalized(text)))
+        .orElseThrow(() -> unknown(text, "note"));
   }
 
   /**
-   * The usual name of a note, which {@link #note} reads back.
+   * The usual name of a note, which {@link #note} reads.
    *
-   * @throws FingeringException if it is altered by more than this language has names for
+   * @throws FingeringException if the note has no name in this language
    */
   public String name(Note note) {
     return Optional.ofNullable(names.get(note))
-        .orElseThrow(() -> new FingeringException(note + " has no name of its own in " + language));
+        .orElseThrow(
+            () -> new FingeringException(note + " has no name in language '" + language + "'"));
   }
 
   /**
-   * A pitch, or a note where no octave is typed, in English: {@code H3} is {@code B3}.
+   * Translates a pitch, or a note without an octave, into English: {@code H3} to {@code B3}. A
+   * number alone is returned as it is.
    *
-   * @throws FingeringException if it is none in this language
+   * @throws FingeringException if the text is not a pitch or note in this language
    */
   public String pitch(String text) {
     Matcher octave = OCTAVE.matcher(text.strip());
@@ -208,13 +211,13 @@ public final class NoteNames {
   }
 
   /**
-   * A scale or a key in English: {@code H-Dur} is {@code B major}.
+   * Translates a scale or key into English: {@code H-Dur} to {@code B major}.
    *
-   * @throws FingeringException if it is none in this language
+   * @throws FingeringException if the text is not a scale or key in this language
    */
   public String scale(String text) {
-    List<String> typed = BLANKS.splitToList(plain(text));
-    // The longest name counts, and of two the last: 'septième de dominante sur la bémol'.
+    List<String> typed = BLANKS.splitToList(normalized(text));
+    // The longest name counts; of equally long ones the last: 'septième de dominante sur la bémol'.
     for (int length = typed.size() - 1; length > 0; length--) {
       for (int from = typed.size() - length; from >= 0; from--) {
         Note note = notes.get(String.join(" ", typed.subList(from, from + length)));
@@ -230,13 +233,13 @@ public final class NoteNames {
   private String without(List<String> typed, int from, int length) {
     StringBuilder rest = new StringBuilder();
     for (int i = 0; i < typed.size(); i++) {
-      boolean left = (i < from || i >= from + length) && !dropped.contains(typed.get(i));
-      rest.append(left ? (rest.length() == 0 ? "" : " ") + typed.get(i) : "");
+      boolean kept = (i < from || i >= from + length) && !ignored.contains(typed.get(i));
+      rest.append(kept ? (rest.length() == 0 ? "" : " ") + typed.get(i) : "");
     }
     return rest.toString();
   }
 
-  /** Whether a scale or a key can be read in this language. */
+  /** Whether the text is a scale or key in this language. */
   public boolean reads(String text) {
     try {
       return !scale(text).isEmpty();
@@ -247,11 +250,11 @@ public final class NoteNames {
 
   private FingeringException unknown(String text, String what) {
     return new FingeringException(
-        "'%s' is no %s in the note names '%s'; write such as %s"
+        "'%s' is not a %s in note names '%s'; write for example %s"
             .formatted(text, what, language, EXAMPLES.get(language)));
   }
 
-  /** The code of the language, which {@link #parse} reads back. */
+  /** The language code, which {@link #parse} reads. */
   @Override
   public String toString() {
     return language;

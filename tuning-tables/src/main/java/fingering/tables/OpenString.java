@@ -3,28 +3,27 @@ package fingering.tables;
 /**
  * One string of an instrument.
  *
- * @param number number counted from the highest string, which is 1, as MusicXML counts
- * @param pitch the sounding pitch of the open string, from the nut
- * @param lowest the pitch to which an extension behind the nut carries the string down; the open
- *     pitch where there is none
+ * @param number the number of the string, 1 for the highest, as in MusicXML
+ * @param pitch the sounding pitch of the open string
+ * @param lowest the lowest pitch of an extension behind the nut; the open pitch if there is none
  */
 public record OpenString(int number, Pitch pitch, Pitch lowest) {
-  /** Letters from the open string to a note so many semitones above it. */
+  /** Letters from the open string to a note, by semitones above the string. */
   private static final int[] LETTERS = {0, 1, 1, 2, 2, 3, 3, 4, 5, 5, 6, 6};
 
   /**
    * Checks the components.
    *
-   * @throws FingeringException if the number is not 1 to 8, or the lowest pitch not within an
-   *     octave below the open one
+   * @throws FingeringException if the number is not 1 to 8, or the lowest pitch is above the open
+   *     pitch or more than an octave below it
    */
   public OpenString {
     if (number < 1 || number > 8) {
-      throw new FingeringException("string number " + number + " is not within 1 to 8");
+      throw new FingeringException("string number " + number + " is not 1 to 8");
     }
     if (lowest.midi() > pitch.midi() || pitch.midi() - lowest.midi() > Pitch.OCTAVE) {
       throw new FingeringException(
-          "an extension leads down from "
+          "an extension goes down from "
               + pitch.display()
               + " by an octave at most, not to "
               + lowest.display());
@@ -37,8 +36,11 @@ public record OpenString(int number, Pitch pitch, Pitch lowest) {
   }
 
   /**
-   * The pitch so many semitones above the open string, spelled as the interval usually is: minor
-   * and major seconds, thirds, sixths and sevenths, perfect fourths and fifths, augmented fourths.
+   * The pitch that many semitones above the open string, in the usual spelling of the interval:
+   * minor and major seconds, thirds, sixths and sevenths, perfect fourths and fifths, augmented
+   * fourths.
+   *
+   * @param semitones below 0 for a pitch below the open string
    */
   public Pitch above(int semitones) {
     int letters =
@@ -52,7 +54,7 @@ public record OpenString(int number, Pitch pitch, Pitch lowest) {
     return RomanNumeral.of(number);
   }
 
-  /** The name players call the string by: the letter of its open pitch. */
+  /** The letter name of the string, that of its open pitch. */
   public String letterName() {
     return pitch.letterName();
   }

@@ -2,17 +2,17 @@ package fingering.tables;
 
 import com.google.common.base.CharMatcher;
 import com.google.common.collect.ImmutableList;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A spelled pitch: a letter, its alteration and its octave in scientific pitch notation (middle C
- * is C4). Two spellings of one key of the keyboard, G♯4 and A♭4, are different pitches with the
- * same {@link #midi() MIDI number}.
+ * A spelled pitch in scientific pitch notation, in which middle C is C4. Enharmonic spellings, such
+ * as G♯4 and A♭4, are different pitches with the same {@link #midi() MIDI number}.
  *
- * @param letter the note letter
- * @param alter semitones by which the letter is raised (sharps) or lowered (flats), -3 to 3
- * @param octave octave number, -1 to 10
+ * @param letter the letter
+ * @param alter semitones by which the letter is raised, negative if lowered, -3 to 3
+ * @param octave the octave number, -1 to 10
  */
 public record Pitch(Letter letter, int alter, int octave) {
   private static final Pattern SPELLING = Pattern.compile("([A-Ga-g])([#♯xb♭]{0,3})(-?\\d{1,2})");
@@ -32,20 +32,20 @@ public record Pitch(Letter letter, int alter, int octave) {
   /**
    * Checks the components.
    *
-   * @throws FingeringException if the alteration is not within -3 to 3 semitones, or the octave not
-   *     within -1 to 10
+   * @throws FingeringException if the alteration is not -3 to 3 semitones, or the octave not -1 to
+   *     10
    */
   public Pitch {
     if (alter < -3 || alter > 3) {
-      throw new FingeringException("alteration " + alter + " is not within -3 to 3 semitones");
+      throw new FingeringException("alteration " + alter + " is not between -3 and 3 semitones");
     }
     if (octave < -1 || octave > 10) {
-      throw new FingeringException("octave " + octave + " is not within -1 to 10");
+      throw new FingeringException("octave " + octave + " is not between -1 and 10");
     }
   }
 
   /**
-   * Reads a pitch such as {@code C4}, {@code F#5}, {@code B♭3} or {@code Ebb2}.
+   * Reads a pitch, for example {@code C4}, {@code F#5}, {@code B♭3} or {@code Ebb2}.
    *
    * @throws FingeringException if the text is not a pitch
    */
@@ -60,28 +60,28 @@ public record Pitch(Letter letter, int alter, int octave) {
       alter += sign == 'x' ? 2 : FLATS.matches(sign) ? -1 : 1;
     }
     return new Pitch(
-        Letter.valueOf(matcher.group(1).toUpperCase(java.util.Locale.ROOT)),
+        Letter.valueOf(matcher.group(1).toUpperCase(Locale.ROOT)),
         alter,
         Integer.parseInt(matcher.group(3)));
   }
 
-  /** The natural note of that {@link #letterNumber() letter number}. */
+  /** The natural note with that {@link #letterNumber() letter number}. */
   public static Pitch natural(int letterNumber) {
     Letter letter = LETTERS.get(Math.floorMod(letterNumber, LETTERS.size()));
     return new Pitch(letter, 0, Math.floorDiv(letterNumber, LETTERS.size()));
   }
 
   /**
-   * The pitch of that {@link #letterNumber() letter number} altered to sound as that MIDI number.
+   * The pitch with that {@link #letterNumber() letter number} and that MIDI number.
    *
-   * @throws FingeringException if that takes more than three sharps or flats
+   * @throws FingeringException if it would need more than three sharps or flats
    */
   public static Pitch spelled(int letterNumber, int midi) {
     Pitch natural = natural(letterNumber);
     return new Pitch(natural.letter(), midi - natural.midi(), natural.octave());
   }
 
-  /** The MIDI note number: middle C is 60 and each semitone counts one. */
+  /** The MIDI note number: 60 for middle C, one more for each semitone up. */
   public int midi() {
     return OCTAVE * (octave + 1) + letter.semitones() + alter;
   }
@@ -91,28 +91,28 @@ public record Pitch(Letter letter, int alter, int octave) {
     return A4_HERTZ * Math.pow(2, (midi() - A4_MIDI) / (double) OCTAVE);
   }
 
-  /** Letters counted upward from C0, so that neighbouring letters differ by one. */
+  /** The number of letters above C0: 0 for C0, 1 for D0, 7 for C1. */
   public int letterNumber() {
     return LETTERS.size() * octave + letter.steps();
   }
 
-  /** The same spelling some octaves higher, or lower where {@code octaves} is negative. */
+  /** The same pitch that many octaves higher, or lower if {@code octaves} is negative. */
   public Pitch plusOctaves(int octaves) {
     return new Pitch(letter, alter, octave + octaves);
   }
 
-  /** The spelling in plain ASCII that {@link #parse} reads back: {@code C4}, {@code F#5}. */
+  /** The pitch in ASCII, which {@link #parse} reads: {@code C4}, {@code F#5}. */
   @Override
   public String toString() {
     return letter + (alter < 0 ? "b".repeat(-alter) : "#".repeat(alter)) + octave;
   }
 
-  /** The spelling as musicians read it: {@code F♯5}, {@code B♭3}. */
+  /** The pitch with musical signs: {@code F♯5}, {@code B♭3}. */
   public String display() {
     return letterName() + octave;
   }
 
-  /** The spelling without its octave: {@code F♯}, {@code B♭}. */
+  /** The pitch without its octave: {@code F♯}, {@code B♭}. */
   public String letterName() {
     return letter + (alter < 0 ? "♭".repeat(-alter) : "♯".repeat(alter));
   }

@@ -16,16 +16,15 @@ final class Sizes {
   private static final Pattern MILLIMETRES =
       Pattern.compile("(\\d{1,5}(?:\\.\\d{1,3})?)\\s*mm", Pattern.CASE_INSENSITIVE);
 
-  /**
-   * A string shorter or longer than these shares of the usual one belongs to another instrument.
-   */
+  /** The shortest string, as a multiple of the usual length of the instrument. */
   private static final double SHORTEST = 0.5;
 
+  /** The longest string, as a multiple of the usual length of the instrument. */
   private static final double LONGEST = 1.5;
 
   private Sizes() {}
 
-  /** Every size of a table, in its order. */
+  /** All sizes of a table, in its order. */
   static ImmutableList<Size> all(Table table, ImmutableSet<String> instruments) {
     ImmutableList.Builder<Size> sizes = ImmutableList.builder();
     Set<String> seen = new HashSet<>();
@@ -35,7 +34,7 @@ final class Sizes {
       Size size = new Size(row.text(0), row.text(1), row.millimetres(2), row.millimetres(3));
       if (!seen.add(size.instrument() + " " + size.name())) {
         throw row.bad(
-            "the size '%s' of '%s' stands here a second time; keep one of them"
+            "the size '%s' of '%s' appears twice; delete one of the rows"
                 .formatted(size.name(), size.instrument()));
       }
       sizes.add(size);
@@ -44,9 +43,9 @@ final class Sizes {
   }
 
   /**
-   * The size that a length such as {@code 610mm} describes; empty where the text is no length.
+   * The size with a string length such as {@code 610mm}; empty if the text is not a length.
    *
-   * @throws FingeringException if no such instrument is built so short or long
+   * @throws FingeringException if the length is not 0.5 to 1.5 times that of the instrument
    */
   static Optional<Size> ofLength(Instrument instrument, String text, ImmutableList<Size> sizes) {
     Matcher matcher = MILLIMETRES.matcher(text);
@@ -58,10 +57,10 @@ final class Sizes {
     double longest = LONGEST * instrument.stringLength();
     if (length < shortest || length > longest) {
       throw new FingeringException(
-          "a string of %s mm is none of a %s; give %d to %d mm"
+          "a %s has no string of %s mm; give %d to %d mm"
               .formatted(
-                  matcher.group(1),
                   instrument.spoken(),
+                  matcher.group(1),
                   (int) Math.ceil(shortest),
                   (int) Math.floor(longest)));
     }
@@ -70,22 +69,22 @@ final class Sizes {
   }
 
   /**
-   * The reach of the player whom a string of that length fits: between two sizes in proportion to
-   * the way from one to the other, below the smallest in proportion to the string. Above the
-   * largest it stays, for a hand grows no further.
+   * The reach of a player of an instrument with that string length: interpolated linearly between
+   * two sizes, proportional to the string below the smallest size, and constant above the largest,
+   * because hands of adults do not grow.
    */
   private static double reach(double length, ImmutableList<Size> sizes) {
-    ImmutableList<Size> rising =
+    ImmutableList<Size> ascending =
         ImmutableList.sortedCopyOf(Comparator.comparingDouble(Size::stringLength), sizes);
-    Size below = rising.get(0);
+    Size below = ascending.get(0);
     if (length <= below.stringLength()) {
       return below.reach() * length / below.stringLength();
     }
-    for (Size above : rising) {
+    for (Size above : ascending) {
       if (length <= above.stringLength()) {
-        double way =
+        double fraction =
             (length - below.stringLength()) / (above.stringLength() - below.stringLength());
-        return below.reach() + way * (above.reach() - below.reach());
+        return below.reach() + fraction * (above.reach() - below.reach());
       }
       below = above;
     }

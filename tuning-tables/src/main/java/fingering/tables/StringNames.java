@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** The names by which players ask for a string: C, IV, 4, sul C. */
+/** Finds a string by the names that players use: C, IV, 4, sul C. */
 public final class StringNames {
   private static final Pattern SUL = Pattern.compile("^sul(l[ao'])?[ -]*");
   private static final Pattern WORD = Pattern.compile("[ -]*(string|corda)$");
@@ -16,22 +16,23 @@ public final class StringNames {
     this.instrument = instrument;
   }
 
-  /** The names of an instrument's strings as it is tuned. */
+  /** The names of the strings of an instrument in its present tuning. */
   public static StringNames of(Instrument instrument) {
     return new StringNames(instrument);
   }
 
   /**
-   * The string of that letter, Roman numeral or number (1 is the highest), with or without 'sul'.
+   * The string with that letter, Roman numeral or number (1 is the highest), with or without 'sul'
+   * before it or 'string' after it. Case does not matter.
    *
-   * @throws FingeringException if there is none, or several share the letter
+   * @throws FingeringException if there is no such string, or if several have the same letter
    */
   public OpenString find(String text) {
-    String bare = SUL.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceFirst("");
-    String name = WORD.matcher(bare).replaceFirst("");
+    String withoutSul = SUL.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceFirst("");
+    String name = WORD.matcher(withoutSul).replaceFirst("");
     ImmutableList<OpenString> found =
         instrument.strings().stream()
-            .filter(string -> answers(string, name))
+            .filter(string -> hasName(string, name))
             .collect(ImmutableList.toImmutableList());
     if (found.size() == 1) {
       return found.get(0);
@@ -39,14 +40,14 @@ public final class StringNames {
     throw new FingeringException(
         (found.isEmpty()
                 ? "The " + instrument.name().toLowerCase(Locale.ROOT) + " has no string '"
-                : "Several strings answer to '")
+                : "Several strings are called '")
             + text
             + "'; choose "
-            + known()
+            + choices()
             + ".");
   }
 
-  private static boolean answers(OpenString string, String name) {
+  private static boolean hasName(OpenString string, String name) {
     return name.equals(Integer.toString(string.number()))
         || name.equalsIgnoreCase(string.roman())
         || name.equals(plain(string.letterName()));
@@ -56,7 +57,7 @@ public final class StringNames {
     return letterName.toLowerCase(Locale.ROOT).replace('♯', '#').replace('♭', 'b');
   }
 
-  private String known() {
+  private String choices() {
     return instrument.strings().reverse().stream()
         .map(string -> string.roman() + " (" + string.letterName() + ")")
         .collect(Collectors.joining(", "));

@@ -10,21 +10,21 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
- * A table of facts: one row a fact, its fields parted by {@code |}, its last field the source.
- * Blank lines and what follows {@code #} at the start of a line are not read.
+ * A table of facts, one in each row. Fields are separated by {@code |}; the last is the source.
+ * Blank lines, and lines that start with {@code #}, are ignored.
  *
- * @param name the table's name
- * @param rows its rows, in order
+ * @param name the name of the table, for messages
+ * @param rows the rows, in order
  */
 public record Table(String name, ImmutableList<Row> rows) {
   private static final Splitter FIELDS = Splitter.on('|').trimResults();
 
   /**
-   * One row, with the line it stands on.
+   * One row of a table.
    *
-   * @param table the table's name
-   * @param line the line, from 1
-   * @param fields what stands between the bars
+   * @param table the name of the table
+   * @param line the number of the line, from 1
+   * @param fields the fields, without surrounding blanks
    */
   public record Row(String table, int line, ImmutableList<String> fields) {
     /**
@@ -43,7 +43,7 @@ public record Table(String name, ImmutableList<Row> rows) {
     /**
      * The whole number in a field, counted from 0.
      *
-     * @throws BadTableException if there is none
+     * @throws BadTableException if the field is not a whole number
      */
     public int integer(int field) {
       try {
@@ -60,40 +60,45 @@ public record Table(String name, ImmutableList<Row> rows) {
           return value;
         }
       } catch (NumberFormatException e) {
-        // told below, with the other values that are no length
+        // reported below, together with lengths out of range
       }
       throw bad("'" + text(field) + "' is not a length in millimetres");
     }
 
-    /** Refuses the row where the field names none of the instruments. */
+    /**
+     * Checks that the field names one of the instruments.
+     *
+     * @throws BadTableException if it does not
+     */
     void refuseUnknown(int field, ImmutableSet<String> instruments) {
       if (!instruments.contains(text(field))) {
-        throw bad(
-            "no instrument '" + text(field) + "'; known are " + String.join(", ", instruments));
+        throw bad("no instrument '" + text(field) + "'; choose " + String.join(", ", instruments));
       }
     }
 
-    /** What to throw where the row cannot be meant. */
+    /** An exception about this row, to be thrown by the caller. */
     public BadTableException bad(String complaint) {
       return new BadTableException(table, line, complaint);
     }
 
-    /** A complaint about this row that something else made. */
+    /** An exception about this row with the message of another; one that names a row is kept. */
     public BadTableException bad(FingeringException complaint) {
-      return bad(String.valueOf(complaint.getMessage()));
+      return complaint instanceof BadTableException named ? named : bad(complaint.getMessage());
     }
   }
 
-  /** Reads the table of that name that lies beside this class. */
+  /** Reads the table with that resource name in this package. */
   static Table read(String name, int fields) {
     return beside(Table.class, name, fields);
   }
 
   /**
-   * Reads the table of that name that lies beside a class.
+   * Reads the table with that resource name in the package of a class.
    *
-   * @param fields how many fields each row has, the source among them
-   * @throws BadTableException if a row has another number of fields
+   * @param owner the class
+   * @param fields number of fields in each row, including the source
+   * @throws BadTableException if a row has a different number of fields
+   * @throws IllegalStateException if there is no such resource
    */
   public static Table beside(Class<?> owner, String name, int fields) {
     try (InputStream in = owner.getResourceAsStream(name)) {
@@ -116,8 +121,7 @@ public record Table(String name, ImmutableList<Row> rows) {
       }
       List<String> values = FIELDS.splitToList(line);
       if (values.size() != fields) {
-        throw new BadTableException(
-            name, number, values.size() + " fields where " + fields + " belong");
+        throw new BadTableException(name, number, values.size() + " fields instead of " + fields);
       }
       rows.add(new Row(name, number, ImmutableList.copyOf(values)));
     }

@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /**
- * Reads tunings from rows of text, a row a string: {@code instrument | tuning | string | open pitch
- * | down to | source}. Pitches are sounding, string 1 is the highest, and {@code -} says that no
- * extension carries the string down. Blank lines and lines that begin with {@code #} are not read.
+ * Reads tunings from rows of text, one for each string: {@code instrument | tuning | string | open
+ * pitch | down to | source}. Pitches are sounding pitches, string 1 is the highest, and {@code -}
+ * means that there is no extension. Blank lines and lines that start with {@code #} are ignored.
  */
 public final class Tunings {
   static final int FIELDS = 6;
 
-  /** What can be typed on a command line without quotes, and is told from a file's name. */
+  /** A name that needs no quotes on a command line, and that no file name can be confused with. */
   private static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
   private static final String NO_EXTENSION = "-";
@@ -55,7 +55,7 @@ public final class Tunings {
     return tuning;
   }
 
-  /** Every tuning of a table, in its order. */
+  /** All tunings of a table, in its order. */
   static ImmutableList<Tuning> all(Table table, ImmutableSet<String> instruments) {
     ImmutableList<Table.Row> rows = table.rows();
     List<Tuning> tunings = new ArrayList<>();
@@ -69,7 +69,7 @@ public final class Tunings {
       if (tunings.stream().anyMatch(earlier -> sameTuning(earlier, tuning))) {
         throw rows.get(from)
             .bad(
-                "'%s' for '%s' stands here a second time; keep its strings together and once"
+                "'%s' for '%s' appears twice; keep its rows together, and each string once"
                     .formatted(tuning.name(), tuning.instrument()));
       }
       tunings.add(tuning);

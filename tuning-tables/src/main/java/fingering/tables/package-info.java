@@ -1,9 +1,9 @@
 /**
- * Pitches, positions and keys, and the facts about bowed instruments: strings, open pitches,
- * lengths and names, each read from a table that names its source.
+ * Pitches, positions and keys, and facts about bowed instruments: strings, open pitches, lengths
+ * and names. The facts are read from tables that name their sources.
  *
- * <p>It knows nothing of the other rooms. No method takes or returns null unless it says so. All
- * values are immutable; tables are read once, and any number of threads may ask.
+ * <p>Depends on no other package. No method takes or returns null unless annotated. All values are
+ * immutable and safe for use by many threads.
  */
 @NullMarked
 package fingering.tables;

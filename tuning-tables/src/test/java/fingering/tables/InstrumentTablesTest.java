@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import org.junit.jupiter.api.Test;
 
-/** Tables that do not agree stop the program, with table and line. */
+/** Inconsistent tables are refused, with table and line. */
 class InstrumentTablesTest {
   private static final String INSTRUMENTS =
       """
@@ -42,7 +42,7 @@ class InstrumentTablesTest {
   }
 
   @Test
-  void tablesThatAgreeMakeAnInstrument() {
+  void consistentTablesMakeAnInstrument() {
     Instruments known = read(INSTRUMENTS, TUNINGS, SIZES, SIGNS);
     Instrument gamba = known.named("gamba");
     assertThat(gamba.strings()).hasSize(2);
@@ -61,7 +61,7 @@ class InstrumentTablesTest {
   }
 
   @Test
-  void theUsualSizeIsAmongTheSizes() {
+  void theUsualSizeMustBeInTheSizeTable() {
     assertRefused(
         INSTRUMENTS,
         TUNINGS,
@@ -71,37 +71,37 @@ class InstrumentTablesTest {
   }
 
   @Test
-  void theUsualSizeHasOneLengthInBothTables() {
+  void theUsualSizeMustHaveTheSameLengthInBothTables() {
     assertRefused(
         INSTRUMENTS,
         TUNINGS,
         SIZES.replace("700", "701"),
         SIGNS,
-        "instruments.table, line 2: string length and reach are others than in sizes.table");
+        "instruments.table, line 2: string length and reach differ from those of size 'big' of 'gamba' in sizes.table");
   }
 
   @Test
-  void anInstrumentStandsInItsTableOnce() {
+  void anInstrumentMayAppearOnce() {
     assertRefused(
         INSTRUMENTS + "gamba | Gamba | cello | big | 700 | 500 | 130 | 0 | invented\n",
         TUNINGS,
         SIZES,
         SIGNS,
-        "instruments.table, line 3: 'gamba' stands here a second time");
+        "instruments.table, line 3: 'gamba' appears twice");
   }
 
   @Test
-  void aTuningStandsInItsTableOnce() {
+  void aTuningMayAppearOnce() {
     assertRefused(
         INSTRUMENTS,
         TUNINGS + "gamba | standard | 1 | D4 | - | invented\n",
         SIZES,
         SIGNS,
-        "tunings.table, line 5: 'standard' for 'gamba' stands here a second time");
+        "tunings.table, line 5: 'standard' for 'gamba' appears twice");
   }
 
   @Test
-  void theStringsOfATuningAreCompleteAndInOrder() {
+  void theStringsOfATuningMustBeCompleteAndInOrder() {
     assertRefused(
         INSTRUMENTS,
         TUNINGS.replace("low      | 1", "low      | 2"),
@@ -111,42 +111,42 @@ class InstrumentTablesTest {
   }
 
   @Test
-  void aSizeStandsInItsTableOnce() {
+  void aSizeMayAppearOnce() {
     assertRefused(
         INSTRUMENTS,
         TUNINGS,
         SIZES.replace("small", "big"),
         SIGNS,
-        "sizes.table, line 2: the size 'big' of 'gamba' stands here a second time");
+        "sizes.table, line 2: the size 'big' of 'gamba' appears twice");
   }
 
   @Test
-  void onlyInstrumentsThatAreKnownHaveTunings() {
+  void aTuningNeedsAKnownInstrument() {
     assertRefused(
         INSTRUMENTS,
         TUNINGS + "lute | standard | 1 | D4 | - | invented\n",
         SIZES,
         SIGNS,
-        "tunings.table, line 5: no instrument 'lute'; known are gamba");
+        "tunings.table, line 5: no instrument 'lute'; choose gamba");
   }
 
   @Test
-  void onlyInstrumentsThatAreKnownHaveSizes() {
+  void aSizeNeedsAKnownInstrument() {
     assertRefused(
         INSTRUMENTS,
         TUNINGS,
         SIZES + "lute | big | 700 | 130 | invented\n",
         SIGNS,
-        "sizes.table, line 3: no instrument 'lute'; known are gamba");
+        "sizes.table, line 3: no instrument 'lute'; choose gamba");
   }
 
   @Test
-  void onlyInstrumentsThatAreKnownHaveSigns() {
+  void aSignNeedsAKnownInstrument() {
     assertRefused(
         INSTRUMENTS,
         TUNINGS,
         SIZES,
         SIGNS + "word | lute | lute | invented\n",
-        "signs.table, line 2: no instrument 'lute'; known are gamba");
+        "signs.table, line 2: no instrument 'lute'; choose gamba");
   }
 }

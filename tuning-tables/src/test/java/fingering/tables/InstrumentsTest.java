@@ -16,7 +16,7 @@ class InstrumentsTest {
   private final Instruments instruments = Instruments.standard();
 
   @Test
-  void theFourBowedInstrumentsAreKnownViolinFirst() {
+  void thereAreFourInstrumentsViolinFirst() {
     assertThat(instruments.all())
         .extracting(Instrument::id)
         .containsExactly("violin", "viola", "cello", "bass");
@@ -39,7 +39,7 @@ class InstrumentsTest {
   }
 
   @Test
-  void neighbouringStringsLieAFifthApartAndOnTheBassAFourth() {
+  void adjacentStringsAreAFifthApartAndAFourthOnTheBass() {
     for (Instrument instrument : instruments.all()) {
       int apart = instrument.kind() == HandKind.BASS ? 5 : 7;
       for (int n = 1; n < 4; n++) {
@@ -59,12 +59,12 @@ class InstrumentsTest {
   }
 
   @Test
-  void stringsGrowLongerFromViolinToBass() {
+  void stringsAreLongerFromViolinToBass() {
     assertThat(instruments.all().stream().map(Instrument::stringLength).toList()).isSorted();
   }
 
   @Test
-  void aStringIsCalledByItsNumeralAndItsLetter() {
+  void aStringHasANumeralAndALetter() {
     OpenString lowest = instruments.named("viola").string(4);
     assertThat(lowest.roman()).isEqualTo("IV");
     assertThat(lowest.letterName()).isEqualTo("C");
@@ -72,7 +72,7 @@ class InstrumentsTest {
   }
 
   @Test
-  void theLowestNoteOfAnInstrumentIsItsLowestOpenString() {
+  void theLowestNoteIsTheLowestOpenString() {
     assertThat(instruments.named("viola").lowest()).hasToString("C3");
   }
 
@@ -109,7 +109,7 @@ class InstrumentsTest {
     "Contrebasses, bass",
     "Cb., bass"
   })
-  void aPartsNameShowsItsInstrumentInFourLanguages(String name, String id) {
+  void thePartNameGivesTheInstrumentInFourLanguages(String name, String id) {
     assertThat(instruments.byPartName(name)).map(Instrument::id).contains(id);
   }
 
@@ -130,7 +130,7 @@ class InstrumentsTest {
     "Violoncello, cello, cello",
     "Violin I (bass clef), violin, violin"
   })
-  void ofSeveralInstrumentsTheFirstCountsButTheCelloBeforeTheBass(
+  void theFirstOfSeveralInstrumentsCountsButTheCelloBeforeTheBass(
       String name, String id, String all) {
     assertThat(instruments.byPartName(name)).map(Instrument::id).contains(id);
     assertThat(instruments.allInPartName(name).stream().map(Instrument::id))
@@ -140,20 +140,20 @@ class InstrumentsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {"Flute", "Flauto I", "Große Flöte", "Bass Clarinet", "2 Corni in F", "Klavier"})
-  void aPartForAnotherInstrumentIsKnownAsSuch(String name) {
+  void namesOfOtherInstrumentsAreRecognised(String name) {
     assertThat(instruments.byPartName(name)).isEmpty();
-    assertThat(instruments.namesAnother(name)).isTrue();
+    assertThat(instruments.namesOtherInstrument(name)).isTrue();
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"", "Part 1", "Violin", "Solo", "Violation"})
-  void otherNamesSpeakOfNoOther(String name) {
-    assertThat(instruments.namesAnother(name)).isFalse();
+  void otherNamesMentionNoOtherInstrument(String name) {
+    assertThat(instruments.namesOtherInstrument(name)).isFalse();
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"Flute", "Oboe", "", "Klavier", "Violation", "Timpani"})
-  void aPartForOtherInstrumentsShowsNoBowedOne(String name) {
+  void aPartForAnotherInstrumentHasNoBowedInstrument(String name) {
     assertThat(instruments.byPartName(name)).isEmpty();
   }
 
@@ -165,16 +165,16 @@ class InstrumentsTest {
     "strings.cello, cello",
     "strings.contrabass, bass"
   })
-  void aStandardSoundShowsItsInstrument(String sound, String id) {
+  void aStandardSoundGivesTheInstrument(String sound, String id) {
     assertThat(instruments.bySound(sound)).map(Instrument::id).contains(id);
   }
 
   @Test
-  void theSoundOfAFluteShowsNoInstrument() {
+  void theSoundOfAFluteGivesNoInstrument() {
     assertThat(instruments.bySound("wind.flutes.flute")).isEmpty();
-    assertThat(instruments.soundsOtherwise("wind.flutes.flute")).isTrue();
-    assertThat(instruments.soundsOtherwise("strings.violin")).isFalse();
-    assertThat(instruments.soundsOtherwise("strings.viola-damore")).isFalse();
+    assertThat(instruments.isOtherSound("wind.flutes.flute")).isTrue();
+    assertThat(instruments.isOtherSound("strings.violin")).isFalse();
+    assertThat(instruments.isOtherSound("strings.viola-damore")).isFalse();
   }
 
   // common practice, no source: treble clef on line 2, alto clef on line 3, bass clef on line 4
@@ -185,12 +185,12 @@ class InstrumentsTest {
   }
 
   @Test
-  void thePercussionClefSuggestsNone() {
+  void thePercussionClefSuggestsNoInstrument() {
     assertThat(instruments.byClef("percussion2")).isEmpty();
   }
 
   @Test
-  void anUnknownInstrumentIsRefusedWithThoseThatAreKnown() {
+  void anUnknownInstrumentIsRefusedWithTheChoices() {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> instruments.named("ukulele"))
         .withMessageContaining("'ukulele'")
@@ -198,12 +198,12 @@ class InstrumentsTest {
   }
 
   @Test
-  void aStringTheInstrumentHasNotIsRefused() {
+  void aStringThatDoesNotExistIsRefused() {
     Instrument violin = instruments.named("violin");
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(() -> violin.string(5))
         .withMessage("Violin has no string 5");
-    assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> violin.string(0));
+    assertThatExceptionOfType(IllegalArgumentException.class).isThrownBy(() -> violin.string(0));
   }
 
   private static Instrument built(
@@ -248,7 +248,7 @@ class InstrumentsTest {
     "375, 375, 105, a fingerboard of 375.0 mm",
     "375, 308, 0, a reach of 0.0 mm"
   })
-  void lengthsOfWhichNoInstrumentCanBeBuiltAreRefused(
+  void impossibleLengthsAreRefused(
       double string, double fingerboard, double reach, String complaint) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> built(strings(4), string, fingerboard, reach))

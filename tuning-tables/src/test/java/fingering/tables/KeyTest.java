@@ -38,7 +38,7 @@ class KeyTest {
         .collect(Collectors.joining(" "));
   }
 
-  /** Every tonic of either mode that seven sharps or flats are enough for. */
+  /** All major and minor keys with at most seven sharps or flats. */
   private static ImmutableList<Key> all() {
     ImmutableList.Builder<Key> keys = ImmutableList.builder();
     for (Key.Mode mode : Key.Mode.values()) {
@@ -57,12 +57,12 @@ class KeyTest {
 
   // the circle of fifths, as in any primer of music; common practice, no source
   @Test
-  void thereAreFifteenKeysOfEitherMode() {
+  void thereAreFifteenMajorAndFifteenMinorKeys() {
     assertThat(all()).hasSize(30);
   }
 
   @Test
-  void everyKeyReadsItsOwnName() {
+  void everyKeyIsReadBack() {
     assertThat(all())
         .allSatisfy(
             key -> {
@@ -72,7 +72,7 @@ class KeyTest {
   }
 
   @Test
-  void aKeyIsNamedByItsTonicAndItsMode() {
+  void theNameOfAKeyHasTonicAndMode() {
     assertThat(Key.parse("bb-minor")).hasToString("Bb-minor");
     assertThat(Key.parse("f# major").display()).isEqualTo("F♯ major");
   }
@@ -84,13 +84,13 @@ class KeyTest {
   }
 
   @Test
-  void theTonicOfALowerCaseMinorKeyIsTheLetterBAndNotAFlat() {
+  void bMinorInLowerCaseIsTheLetterBNotAFlat() {
     assertThat(Key.parse("b-minor")).isEqualTo(new Key(Letter.B, 0, Key.Mode.MINOR));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"", "D", "H-dur", "D-lydian", "G#-major", "Fb-major", "Dbb-major"})
-  void whatIsNoKeyIsRefusedWithTheForm(String text) {
+  void textThatIsNotAKeyIsRefusedWithExamples(String text) {
     assertThatThrownBy(() -> Key.parse(text))
         .isInstanceOf(FingeringException.class)
         .hasMessageContaining("'" + text + "'")
@@ -99,7 +99,7 @@ class KeyTest {
 
   // the melodic minor scale; common practice, no source
   @Test
-  void aMinorKeyRaisesItsSixthAndSeventhOnTheWayToTheTonic() {
+  void aMinorKeyRaisesItsSixthAndSeventhDegrees() {
     assertThat(Key.parse("G-minor").raised())
         .extracting(Pitch::toString)
         .containsExactly("E5", "F#5");
@@ -107,7 +107,7 @@ class KeyTest {
   }
 
   @Test
-  void aSoundIsSpelledAsTheKeyHasItInAnyOctave() {
+  void aMidiNumberIsSpelledInTheKeyInAnyOctave() {
     Key key = Key.parse("F#-major");
 
     // E♯3 sounds as F3 = 53 (MIDI numbers: middle C is 60)

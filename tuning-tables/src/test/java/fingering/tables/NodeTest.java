@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Textbook knowledge, acoustics of the string: partial n has nodes at k/n of the length. */
+/** Textbook acoustics of a string: partial n has nodes at k/n of the length. */
 class NodeTest {
   @ParameterizedTest
   @CsvSource({"1, 2, 328, 164", "1, 4, 328, 82", "2, 3, 690, 460", "2, 5, 690, 276"})
@@ -19,7 +19,7 @@ class NodeTest {
   // the pure intervals 2:1, 3:2, 4:3 and 3:1 in semitones, 12 times the logarithm to the base 2
   @ParameterizedTest
   @CsvSource({"1, 2, 12", "1, 3, 7.019550", "1, 4, 4.980450", "2, 3, 19.019550"})
-  void aNodeLiesUnderThePureIntervalThatIsStoppedThere(int k, int n, double semitones) {
+  void theNodeIsAtThePlaceOfThePureInterval(int k, int n, double semitones) {
     assertThat(new Node(k, n).place()).isCloseTo(semitones, within(1e-6));
   }
 
@@ -32,7 +32,7 @@ class NodeTest {
 
   // common practice, no source: the 7th partial is out of tune with every scale
   @Test
-  void everyNodeUpToTheEighthPartialIsKnownButThoseOfTheSeventh() {
+  void allNodesOfPartialsTwoToEightAreKnownExceptTheSeventh() {
     assertThat(Node.all())
         .extracting(node -> node.numerator() + "/" + node.partial())
         .containsExactly(
@@ -42,7 +42,7 @@ class NodeTest {
 
   @ParameterizedTest
   @CsvSource({"0, 1", "1, 1", "0, 2", "2, 2", "3, 2", "2, 4", "-1, 3"})
-  void whereNoPartialHasItsOwnNodeThereIsNone(int k, int n) {
+  void fractionsThatAreNotNodesAreRefused(int k, int n) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> new Node(k, n))
         .withMessage("there is no node " + k + "/" + n);

@@ -22,7 +22,7 @@ class NoteNamesTest {
   }
 
   @Property(generation = GenerationMode.EXHAUSTIVE)
-  void everyNoteIsReadBackAsItIsCalled(
+  void everyNoteIsReadBackFromItsName(
       @ForAll("languages") NoteNames names,
       @ForAll Letter letter,
       @ForAll @IntRange(min = -2, max = 2) int alter,
@@ -66,7 +66,7 @@ class NoteNamesTest {
     "en, f♯, F#",
     "en, Fx, F##"
   })
-  void musiciansCallNotesSo(String language, String typed, String english) {
+  void noteNamesAreTranslated(String language, String typed, String english) {
     assertThat(NoteNames.parse(language).note(typed)).hasToString(english);
   }
 
@@ -90,7 +90,7 @@ class NoteNamesTest {
     "es, mi bemol mayor, Eb major",
     "es, escala de sol menor armónica, G harmonic minor"
   })
-  void musiciansCallScalesSo(String language, String typed, String english) {
+  void scaleNamesAreTranslated(String language, String typed, String english) {
     NoteNames names = NoteNames.parse(language);
     assertThat(names.scale(typed)).isEqualTo(english);
     assertThat(NoteNames.all().stream().filter(each -> each.reads(typed)).findFirst())
@@ -99,7 +99,7 @@ class NoteNamesTest {
   }
 
   @Test
-  void whatIsNoneIsRefusedWithExamples() {
+  void unknownNamesAreRefusedWithExamples() {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> NoteNames.parse("de").scale("J-Dur"))
         .withMessageContaining("'H-Dur'");
@@ -112,7 +112,7 @@ class NoteNamesTest {
   }
 
   @Test
-  void aNoteIsReadWithoutAnOctaveTooAndANumberAloneIsLeftAsItIs() {
+  void aNoteNeedsNoOctaveAndANumberAloneStaysAsItIs() {
     NoteNames german = NoteNames.parse("de");
     assertThat(german.pitch(" H ")).isEqualTo("B");
     assertThat(german.pitch("H3")).isEqualTo("B3");
@@ -120,13 +120,13 @@ class NoteNamesTest {
   }
 
   @Test
-  void aKeyThatIsNoneInTheLanguageCannotBeRead() {
+  void aKeyOfAnotherLanguageCannotBeRead() {
     assertThat(NoteNames.parse("de").reads("H-Dur")).isTrue();
     assertThat(NoteNames.parse("fr").reads("H-Dur")).isFalse();
   }
 
   @Test
-  void doubleSharpsAndDoubleFlatsAreTheMost() {
+  void doubleSharpsAndDoubleFlatsAreTheLargestAlterations() {
     assertThat(new NoteNames.Note(Letter.F, 2)).hasToString("F##");
     assertThat(new NoteNames.Note(Letter.B, -2)).hasToString("Bbb");
     assertThatExceptionOfType(FingeringException.class)

@@ -15,12 +15,12 @@ class OpenStringTest {
     "0, G3", "1, Ab3", "2, A3", "3, Bb3", "4, B3", "5, C4", "6, C#4", "7, D4", "8, Eb4", "9, E4",
     "10, F4", "11, F#4", "12, G4", "14, A4", "19, D5", "24, G5"
   })
-  void aNoteAboveTheOpenStringIsSpelledAsItsInterval(int semitones, String note) {
+  void aNoteAboveTheOpenStringHasTheSpellingOfItsInterval(int semitones, String note) {
     assertThat(new OpenString(4, Pitch.parse("G3")).above(semitones)).hasToString(note);
   }
 
   @Test
-  void aNoteOnTheExtensionBelowTheOpenStringIsSpelledSoToo() {
+  void aNoteOnAnExtensionHasTheSpellingOfItsInterval() {
     OpenString extended = new OpenString(4, Pitch.parse("E1"), Pitch.parse("C1"));
     assertThat(extended.above(-4)).hasToString("C1");
   }
@@ -34,14 +34,14 @@ class OpenStringTest {
 
   @ParameterizedTest
   @ValueSource(ints = {0, 9})
-  void aStringOfAnotherNumberIsRefused(int number) {
+  void otherStringNumbersAreRefused(int number) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> new OpenString(number, Pitch.parse("A3")))
         .withMessageStartingWith("string number " + number);
   }
 
   @Test
-  void anExtensionLeadsDownByAnOctaveAtMost() {
+  void anExtensionGoesDownAnOctaveAtMost() {
     Pitch open = Pitch.parse("E2");
     assertThat(new OpenString(4, open, Pitch.parse("E1")).lowest()).hasToString("E1");
     assertThatExceptionOfType(FingeringException.class)

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PitchTest {
   @Property(generation = GenerationMode.EXHAUSTIVE)
-  void aSpellingIsReadBackAsItWasWritten(
+  void everyPitchIsReadBack(
       @ForAll Letter letter,
       @ForAll @IntRange(min = -3, max = 3) int alter,
       @ForAll @IntRange(min = -1, max = 10) int octave) {
@@ -34,12 +34,12 @@ class PitchTest {
   // ISO 16:1975 sets A4 at 440 Hz; the others follow by equal temperament, 2^(n/12).
   @ParameterizedTest
   @CsvSource({"A4, 440", "C4, 261.626", "E2, 82.407", "G3, 195.998", "E5, 659.255", "A3, 220"})
-  void pitchesSoundInEqualTemperamentFromTheTuningNote(String spelling, double hertz) {
+  void frequenciesAreInEqualTemperamentFromA4(String spelling, double hertz) {
     assertThat(Pitch.parse(spelling).hertz()).isCloseTo(hertz, within(0.001));
   }
 
   @Property(generation = GenerationMode.EXHAUSTIVE)
-  void anOctaveHigherSoundsTwiceTheFrequency(
+  void anOctaveUpDoublesTheFrequency(
       @ForAll Letter letter,
       @ForAll @IntRange(min = -2, max = 2) int alter,
       @ForAll @IntRange(min = 0, max = 8) int octave) {
@@ -50,7 +50,7 @@ class PitchTest {
 
   // common practice, no source
   @Test
-  void gSharpAndAFlatAreOneKeyButTwoPitches() {
+  void gSharpAndAFlatAreDifferentPitchesWithOneMidiNumber() {
     Pitch sharp = Pitch.parse("G#4");
     Pitch flat = Pitch.parse("Ab4");
     assertThat(sharp.midi()).isEqualTo(flat.midi());
@@ -59,25 +59,25 @@ class PitchTest {
   }
 
   @Test
-  void bFlatIsReadInLowerCaseAndInSigns() {
+  void bFlatIsReadWithALowerCaseBAndWithASign() {
     assertThat(Pitch.parse("bb3")).isEqualTo(new Pitch(Letter.B, -1, 3));
     assertThat(Pitch.parse(" B♭3 ")).isEqualTo(new Pitch(Letter.B, -1, 3));
   }
 
   @Test
-  void accidentalsAreShownAsSignsAndWrittenInPlainLetters() {
+  void accidentalsAreSignsForDisplayAndAsciiInText() {
     assertThat(Pitch.parse("Bb3").display()).isEqualTo("B♭3");
     assertThat(Pitch.parse("F♯5")).hasToString("F#5");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"", "H4", "C", "4", "C4#", "C##b#4", "C11", "C 4", "C-2", "Cxx4"})
-  void whatIsNoPitchIsRefused(String text) {
+  void textThatIsNotAPitchIsRefused(String text) {
     assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> Pitch.parse(text));
   }
 
   @Test
-  void theRefusalShowsWhatWasWrittenAndHowToWriteIt() {
+  void theMessageShowsTheTextAndTheForm() {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Pitch.parse("H4"))
         .withMessageContaining("'H4'")

@@ -18,25 +18,25 @@ class PositionNamesTest {
 
   // F. Simandl, New Method for the Double Bass, from memory
   @Test
-  void simandlNamesAPositionOfTheBassForEverySemitone() {
+  void simandlNamesABassPositionForEachSemitone() {
     assertThat(names("bass")).isEqualTo("half 1 2 2½ 3 3½ 4 5 5½ 6 6½ 7");
   }
 
-  // common practice, no source: on the A string 1st on B, 2nd on C or C♯, 3rd on D, 4th on E
+  // common practice, no source; on the A string: 1st on B, 2nd on C or C♯, 3rd on D, 4th on E
   @Test
-  void theCelloNamesItsPositionsByTheFirstFingerOfTheClosedHand() {
+  void celloPositionsDependOnTheFirstFingerOfTheClosedHand() {
     assertThat(names("cello")).isEqualTo("half 1 2 2 3 3 4 5 5 6 6 7");
   }
 
   // common practice, no source
   @Test
-  void violinAndViolaNameTheirPositionsByLettersAndNeedNoTable() {
+  void violinAndViolaHaveNoPositionTable() {
     assertThat(names("violin")).isEmpty();
     assertThat(names("viola")).isEmpty();
   }
 
   @Test
-  void noPositionBeginsOnTheOpenString() {
+  void noPositionIsAtTheNut() {
     assertThat(PositionNames.of(Instruments.standard().named("bass")).at(0)).isEmpty();
     assertThat(PositionNames.of(Instruments.standard().named("bass")).at(4))
         .contains(Position.parse("2½"));
@@ -44,7 +44,7 @@ class PositionNamesTest {
 
   // common practice, no source
   @Test
-  void theCelloSaysLoweredAndRaisedWhereTwoSemitonesShareAPosition() {
+  void celloPositionsOnTwoSemitonesAreLoweredOrRaised() {
     PositionNames cello = PositionNames.of(Instruments.standard().named("cello"));
     assertThat(cello.remark(3)).isEqualTo("lowered");
     assertThat(cello.remark(4)).isEmpty();

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Lengths of strings and hands are common practice, no source. */
+/** String lengths and reaches: common practice, no source. */
 class SizesTest {
   private static final Instruments KNOWN = Instruments.standard();
 
@@ -24,7 +24,7 @@ class SizesTest {
 
   @ParameterizedTest
   @CsvSource({"violin, 4/4, 328", "viola, 16, 375", "cello, 4/4, 690", "bass, 3/4, 1060"})
-  void theUsualSizeIsTheOneOfTheInstrument(String id, String name, double length) {
+  void theUsualSizeIsThatOfTheInstrument(String id, String name, double length) {
     Instrument instrument = KNOWN.named(id);
     assertThat(instrument.size()).isEqualTo(name);
     assertThat(size(id, name).stringLength())
@@ -40,13 +40,13 @@ class SizesTest {
     "cello, 4/4 7/8 3/4 1/2 1/4",
     "bass, 4/4 3/4 1/2 1/4"
   })
-  void theSizesThatAreBuiltAreKnownLargestFirst(String id, String names) {
+  void theSizesAreListedLargestFirst(String id, String names) {
     assertThat(KNOWN.sizes(KNOWN.named(id)).stream().map(Size::name))
         .containsExactly(names.split(" "));
   }
 
   @Test
-  void aSmallerSizeHasAShorterStringAndNoLargerHand() {
+  void aSmallerSizeHasAShorterStringAndNoLargerReach() {
     for (Instrument instrument : KNOWN.all()) {
       for (int i = 1; i < KNOWN.sizes(instrument).size(); i++) {
         Size larger = KNOWN.sizes(instrument).get(i - 1);
@@ -59,13 +59,13 @@ class SizesTest {
 
   @ParameterizedTest
   @CsvSource({"violin, 4/4, 105", "viola, 15, 105", "cello, 4/4, 140", "bass, 4/4, 140"})
-  void sizesForGrownPlayersKeepAGrownHand(String id, String name, double reach) {
+  void sizesForAdultsHaveAnAdultReach(String id, String name, double reach) {
     assertThat(size(id, name).reach()).isEqualTo(reach);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"violin", "cello", "bass"})
-  void belowThemTheHandShrinksAsTheStringDoes(String id) {
+  void inSmallerSizesTheReachIsProportionalToTheString(String id) {
     Instrument usual = KNOWN.named(id);
     assertThat(KNOWN.sizes(usual))
         .filteredOn(size -> size.reach() < usual.reach())
@@ -77,7 +77,7 @@ class SizesTest {
   }
 
   @Test
-  void theFingerboardShrinksWithTheString() {
+  void theFingerboardIsProportionalToTheString() {
     Instrument violin = KNOWN.named("violin");
     Instrument half = violin.sized(size("violin", "1/2"));
     assertThat(half.fingerboardLength() / half.stringLength())
@@ -86,7 +86,7 @@ class SizesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"610mm", "610 mm", " 610MM ", "610.0mm"})
-  void aLengthInMillimetresIsASizeToo(String text) {
+  void aSizeCanBeALengthInMillimetres(String text) {
     Size size = size("cello", text);
     assertThat(size.instrument()).isEqualTo("cello");
     assertThat(size.stringLength()).isEqualTo(610);
@@ -94,52 +94,52 @@ class SizesTest {
   }
 
   @Test
-  void theReachForALengthBetweenTwoSizesLiesBetweenTheirs() {
+  void theReachIsInterpolatedBetweenSizes() {
     // 3/4: 620 mm, 126 mm; 1/2: 550 mm, 112 mm
     assertThat(size("cello", "585mm").reach()).isCloseTo(119, within(1e-9));
     assertThat(size("cello", "620mm").reach()).isEqualTo(126);
   }
 
   @Test
-  void belowTheSmallestSizeTheReachGoesWithTheStringAndAboveTheLargestItStays() {
+  void theReachIsProportionalBelowTheSmallestSizeAndConstantAboveTheLargest() {
     assertThat(size("cello", "441mm").reach()).isCloseTo(90, within(1e-9));
     assertThat(size("viola", "420mm").reach()).isEqualTo(105);
   }
 
   @Property(generation = GenerationMode.EXHAUSTIVE)
-  void aLongerStringNeverHasASmallerHand(@ForAll @IntRange(min = 345, max = 1034) int length) {
+  void theReachNeverDecreasesWithTheLength(@ForAll @IntRange(min = 345, max = 1034) int length) {
     assertThat(size("cello", length + "mm").reach())
         .isLessThanOrEqualTo(size("cello", length + 1 + "mm").reach());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"164mm", "492mm"})
-  void halfAndOneAndAHalfTimesTheUsualLengthAreTakenStill(String length) {
+  void halfAndOneAndAHalfTimesTheUsualLengthAreAccepted(String length) {
     assertThat(size("violin", length).name()).isEqualTo(length);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"163mm", "493mm", "0mm", "99999mm"})
-  void aLengthThatBelongsToAnotherInstrumentIsRefused(String length) {
+  void lengthsOutsideTheRangeAreRefused(String length) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> size("violin", length))
         .withMessage(
-            "a string of %s mm is none of a violin; give 164 to 492 mm"
+            "a violin has no string of %s mm; give 164 to 492 mm"
                 .formatted(length.replace("mm", "")));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"5/4", "", "mm", "-610mm", "1e3mm", "610", "610 cm", "NaNmm"})
-  void anUnknownSizeIsRefusedWithThoseThatAreKnown(String name) {
+  void anUnknownSizeIsRefusedWithTheChoices(String name) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> size("cello", name))
         .withMessage(
-            "no size '%s' of the cello; known are 4/4, 7/8, 3/4, 1/2, 1/4, or a string length such as 690mm"
+            "no size '%s' of the cello; choose 4/4, 7/8, 3/4, 1/2, 1/4, or a string length such as 690mm"
                 .formatted(name));
   }
 
   @Test
-  void aSizeOfAnotherInstrumentDoesNotFit() {
+  void aSizeOfAnotherInstrumentIsRefused() {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> KNOWN.named("viola").sized(size("cello", "1/2")))
         .withMessageContaining("cello")

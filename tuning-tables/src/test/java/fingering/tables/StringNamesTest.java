@@ -14,13 +14,13 @@ class StringNamesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {"C", "c", "IV", "iv", "4", "sul C", "sul-C", "sulC", "C string", "IV corda"})
-  void aStringGoesByItsLetterItsNumeralAndItsNumber(String name) {
+  void aStringIsFoundByLetterNumeralOrNumber(String name) {
     assertThat(StringNames.of(VIOLA).find(name).pitch()).isEqualTo(Pitch.parse("C3"));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"E", "V", "5", "0", "", "sul", "sul pont."})
-  void aStringThatIsNotThereIsRefusedWithThoseThatAre(String name) {
+  void anUnknownStringIsRefusedWithTheChoices(String name) {
     assertThatThrownBy(() -> StringNames.of(VIOLA).find(name))
         .isInstanceOf(FingeringException.class)
         .hasMessage(
@@ -29,7 +29,7 @@ class StringNamesTest {
 
   // A–E–A–E, an old tuning of the violin; common practice, no source
   @Test
-  void aLetterThatTwoStringsShareIsRefused() {
+  void aLetterOfTwoStringsIsRefused() {
     Instrument crossed =
         Instruments.standard()
             .named("violin")
@@ -44,12 +44,12 @@ class StringNamesTest {
                         new OpenString(4, Pitch.parse("A3")))));
 
     assertThatThrownBy(() -> StringNames.of(crossed).find("A"))
-        .hasMessageContaining("Several strings answer to 'A'");
+        .hasMessageContaining("Several strings are called 'A'");
     assertThat(StringNames.of(crossed).find("IV").pitch()).isEqualTo(Pitch.parse("A3"));
   }
 
   @Test
-  void aStringTunedToAnAccidentalGoesByItInPlainLetters() {
+  void anAccidentalOfAStringCanBeTypedInAscii() {
     Instrument solo =
         new Instrument(
             "bass",

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class TableTest {
   @Test
-  void remarksAndBlankLinesAreNotFacts() {
+  void commentsAndBlankLinesAreIgnored() {
     Table table = Table.parse("t.table", "# head\n\nviolin | 1 | E5\n  \nviolin | 2 | A4\n", 3);
     assertThat(table.rows()).hasSize(2);
     assertThat(table.rows().get(1).line()).isEqualTo(5);
@@ -19,14 +19,14 @@ class TableTest {
   }
 
   @Test
-  void aRowThatLacksItsSourceFailsNamingTableAndLine() {
+  void aRowWithoutASourceFailsWithTableAndLine() {
     assertThatExceptionOfType(BadTableException.class)
         .isThrownBy(() -> Table.parse("strings.table", "# head\nviolin | 1 | E5", 4))
-        .withMessage("strings.table, line 2: 3 fields where 4 belong");
+        .withMessage("strings.table, line 2: 3 fields instead of 4");
   }
 
   @Test
-  void aStringNumberInWordsFailsNamingTableAndLine() {
+  void aNumberInWordsFailsWithTableAndLine() {
     Table.Row row = row("violin | one | E5");
     assertThatExceptionOfType(BadTableException.class)
         .isThrownBy(() -> row.integer(1))
@@ -34,7 +34,7 @@ class TableTest {
   }
 
   @Test
-  void anEmptyFieldFailsNamingTableLineAndField() {
+  void anEmptyFieldFailsWithTableLineAndField() {
     Table.Row row = row("violin |  | E5");
     assertThatExceptionOfType(BadTableException.class)
         .isThrownBy(() -> row.text(1))
@@ -43,7 +43,7 @@ class TableTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"long", "-328", "0", "NaN", "Infinity", "10000"})
-  void whatIsNoStringLengthFailsNamingTableAndLine(String length) {
+  void anImpossibleLengthFailsWithTableAndLine(String length) {
     Table.Row row = row("violin | " + length + " | source");
     assertThatExceptionOfType(BadTableException.class)
         .isThrownBy(() -> row.millimetres(1))
@@ -51,7 +51,7 @@ class TableTest {
   }
 
   @Test
-  void aTableThatIsNotInTheLibraryIsMissedByName() {
+  void aMissingTableIsReportedByName() {
     assertThatIllegalStateException()
         .isThrownBy(() -> Table.read("harps.table", 4))
         .withMessageContaining("harps.table");
@@ -65,7 +65,7 @@ class TableTest {
     "signs.table, 4",
     "positions.table, 5"
   })
-  void everyFactNamesItsSource(String name, int fields) {
+  void everyRowHasASource(String name, int fields) {
     assertThat(Table.read(name, fields).rows())
         .isNotEmpty()
         .allSatisfy(row -> assertThat(row.text(fields - 1)).isNotBlank());

@@ -47,7 +47,7 @@ class TuningsTest {
     "e-string-to-d, G2 D2 A1 D1",
     "viennese, A2 F#2 D2 A1 F1"
   })
-  void theBassIsTunedOtherwiseThanInFourthsFromE(String name, String open) {
+  void theBassHasOtherTunings(String name, String open) {
     assertThat(strings(tuning("bass", name))).isEqualTo(open);
   }
 
@@ -69,7 +69,7 @@ class TuningsTest {
     "cello, b-f-sharp-d-a, A3 D3 F#2 B1",
     "cello, b-flat-f-sharp-d-a, A3 D3 F#2 Bb1"
   })
-  void aScordaturaHasTheStringsOfItsPiece(String instrument, String name, String open) {
+  void aScordaturaIsThatOfItsPiece(String instrument, String name, String open) {
     assertThat(strings(tuning(instrument, name))).isEqualTo(open);
   }
 
@@ -80,8 +80,7 @@ class TuningsTest {
     "viola, semitone-up, 1",
     "bass, solo, 2"
   })
-  void aTuningUpRaisesEveryStringAlikeAndKeepsItsLetterSteps(
-      String instrument, String name, int semitones) {
+  void aTuningUpRaisesAllStringsByTheSameInterval(String instrument, String name, int semitones) {
     Tuning standard = tuning(instrument, "standard");
     assertThat(tuning(instrument, name).strings())
         .hasSameSizeAs(standard.strings())
@@ -95,7 +94,7 @@ class TuningsTest {
 
   // S. Adler, The Study of Orchestration, from memory
   @Test
-  void theExtensionCarriesTheBassDownToC() {
+  void theExtensionOfTheBassGoesDownToC() {
     Instrument extended = KNOWN.named("bass").tuned(tuning("bass", "c-extension"));
     assertThat(extended.string(4).pitch()).hasToString("E1");
     assertThat(extended.string(4).lowest()).hasToString("C1");
@@ -104,7 +103,7 @@ class TuningsTest {
   }
 
   @Test
-  void theStandardTuningComesFirstAndIsTheOneOfTheInstrument() {
+  void theStandardTuningIsFirstAndThatOfTheInstrument() {
     assertThat(KNOWN.all())
         .allSatisfy(
             instrument -> {
@@ -127,20 +126,20 @@ class TuningsTest {
   }
 
   @Test
-  void aTuningIsFoundHoweverItsNameIsTyped() {
+  void caseAndBlanksOfATuningNameDoNotMatter() {
     assertThat(KNOWN.tuning(KNOWN.named("bass"), " Solo ").name()).isEqualTo("solo");
   }
 
   @Test
-  void anUnknownTuningIsRefusedWithThoseThatAreKnown() {
+  void anUnknownTuningIsRefusedWithTheChoices() {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> tuning("viola", "Sideways"))
         .withMessage(
-            "no tuning 'Sideways' for the viola; known are standard, five-string, semitone-up");
+            "no tuning 'Sideways' for the viola; choose standard, five-string, semitone-up");
   }
 
   @Test
-  void aTuningOfAnotherInstrumentIsRefusedNamingBoth() {
+  void aTuningOfAnotherInstrumentIsRefusedWithBothInstruments() {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> tuning("viola", "solo"))
         .withMessageStartingWith("the tuning 'solo' is for the double bass, not for the viola");
@@ -186,9 +185,9 @@ class TuningsTest {
         "| 2 | D3; | 1 | D3; 3: string 1 where string 2 belongs",
         "| 2 | D3; | 2 | A3; 3: string 2 (A3) is not lower than string 1 (G3)",
         "| 2 | D3; | 2 | G3; 3: string 2 (G3) is not lower",
-        "| D2 | C2; | D2 | E2; 6: an extension leads down",
+        "| D2 | C2; | D2 | E2; 6: an extension goes down",
         "| D2 | C2; | D2 | down; 6: 'down' is not a pitch",
-        "| D2 | C2; | D2; 6: 5 fields where 6 belong",
+        "| D2 | C2; | D2; 6: 5 fields instead of 6",
         "C2 | at home; C2 |; 6: field 6 is empty",
         "cello | open-g | 1; kazoo | open-g | 1; 3: 'open-g' for 'cello' begins",
         "cello | open-g | 3; cello | open-d | 3; 5: 'open-d' for 'cello' begins"
@@ -205,7 +204,7 @@ class TuningsTest {
     assertThatExceptionOfType(BadTableException.class)
         .isThrownBy(() -> own(OWN.replace("cello", "kazoo")))
         .withMessage(
-            "own.tuning, line 2: no instrument 'kazoo'; known are violin, viola, cello, bass");
+            "own.tuning, line 2: no instrument 'kazoo'; choose violin, viola, cello, bass");
   }
 
   @Test

@@ -3,8 +3,8 @@ package fingering.cli.chart;
 import fingering.cli.chart.SvgPage.Anchor;
 import fingering.fingerboard.Chart;
 import fingering.fingerboard.Chart.Cell;
+import fingering.fingerboard.Chart.KeyRelation;
 import fingering.fingerboard.Chart.Row;
-import fingering.fingerboard.Chart.Standing;
 import fingering.tables.OpenString;
 import fingering.tables.Position;
 import java.util.List;
@@ -151,7 +151,7 @@ public final class ChartSvg {
           .append(
               chart.rows().stream()
                   .map(row -> row.cells().get(index))
-                  .filter(note -> note.standing() != Standing.OUTSIDE)
+                  .filter(note -> note.relation() != KeyRelation.OUTSIDE)
                   .map(this::inWords)
                   .collect(Collectors.joining(", ")))
           .append(". ");

@@ -3,7 +3,7 @@ package fingering.cli.chart;
 import fingering.cli.chart.SvgPage.Anchor;
 import fingering.cli.terminal.TextLayout;
 import fingering.fingerboard.Chart;
-import fingering.fingerboard.Chart.Standing;
+import fingering.fingerboard.Chart.KeyRelation;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -62,7 +62,7 @@ final class ChartSvgLegend {
     if (chart.hand().isPresent() && ChartWords.any(chart, ChartWords::fingersDifferByName)) {
       lines.add("2/3: one finger for each name of the note.");
     }
-    if (ChartWords.any(chart, note -> note.standing() == Standing.RAISED)) {
+    if (ChartWords.any(chart, note -> note.relation() == KeyRelation.RAISED)) {
       lines.add("(  ): raised 6th or 7th of the minor key.");
     }
     lines.addAll(ChartWords.advice(chart));

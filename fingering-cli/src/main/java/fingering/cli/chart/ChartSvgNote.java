@@ -3,7 +3,7 @@ package fingering.cli.chart;
 import com.google.common.base.Splitter;
 import fingering.cli.chart.SvgPage.Anchor;
 import fingering.fingerboard.Chart.Cell;
-import fingering.fingerboard.Chart.Standing;
+import fingering.fingerboard.Chart.KeyRelation;
 import java.util.List;
 
 /** Draws the notes of a chart: a disc on the string, with the name beside it. */
@@ -46,7 +46,7 @@ final class ChartSvgNote {
 
   private void small(Cell note, double x, double y) {
     double size = letters;
-    boolean named = note.standing() == Standing.NAMED;
+    boolean named = note.relation() == KeyRelation.NAMED;
     double radius = 0.26 * size;
     if (ChartWords.rings(note)) {
       page.circle(x, y, 1.9 * radius, PAPER + strokeWidth(0.14 * size));
@@ -99,7 +99,7 @@ final class ChartSvgNote {
         (others.isEmpty() ? "" : "or " + others)
             + (ChartWords.rings(note) ? " " + ringing(note) : "");
     double up = below.isEmpty() ? 0 : 0.14 * unit;
-    boolean named = note.standing() == Standing.NAMED;
+    boolean named = note.relation() == KeyRelation.NAMED;
     page.onWood(left, y - up, letters, named, ChartWords.name(note, true));
     if (!below.isEmpty()) {
       page.onWood(left, y + 0.2 * unit, 0.24 * unit, false, below.strip());

@@ -4,8 +4,8 @@ import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.fingerboard.Chart;
 import fingering.fingerboard.Chart.Cell;
+import fingering.fingerboard.Chart.KeyRelation;
 import fingering.fingerboard.Chart.Row;
-import fingering.fingerboard.Chart.Standing;
 import fingering.tables.OpenString;
 import fingering.tables.Position;
 import java.util.List;
@@ -105,7 +105,7 @@ public final class ChartText {
   private String styled(Cell note, String content) {
     return ChartWords.rings(note)
         ? style.marked(content)
-        : note.standing() == Standing.NAMED ? content : style.dim(content);
+        : note.relation() == KeyRelation.NAMED ? content : style.dim(content);
   }
 
   /** Name, fingers and ringing string; fewer of these if the column is narrow. */
@@ -143,10 +143,10 @@ public final class ChartText {
     if (ChartWords.fingersShown(chart)) {
       fingersLegend();
     }
-    if (ChartWords.any(chart, note -> note.standing() == Standing.RAISED)) {
+    if (ChartWords.any(chart, note -> note.relation() == KeyRelation.RAISED)) {
       line("( )   raised 6th or 7th of the minor key");
     }
-    if (ChartWords.any(chart, note -> note.standing() == Standing.OUTSIDE)) {
+    if (ChartWords.any(chart, note -> note.relation() == KeyRelation.OUTSIDE)) {
       line("·     not in the key");
     }
     line("");

@@ -7,7 +7,7 @@ import fingering.fingerboard.Chart;
 import fingering.fingerboard.Chart.Cell;
 import fingering.fingerboard.Chart.Fingering;
 import fingering.fingerboard.Chart.HandPlace;
-import fingering.fingerboard.Chart.Standing;
+import fingering.fingerboard.Chart.KeyRelation;
 import fingering.fingerboard.Finger;
 import fingering.tables.Instrument;
 import fingering.tables.Instrument.HandKind;
@@ -138,7 +138,7 @@ public final class ChartWords {
       letters.add(name.letterName());
     }
     String name = String.join("/", letters) + (octave ? cell.names().get(0).octave() : "");
-    return cell.standing() == Standing.RAISED ? "(" + name + ")" : name;
+    return cell.relation() == KeyRelation.RAISED ? "(" + name + ")" : name;
   }
 
   /** The fingers of a note in the hand position of the chart: {@code 3 x2}, {@code 2/3}. */

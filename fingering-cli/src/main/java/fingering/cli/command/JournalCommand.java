@@ -126,7 +126,7 @@ final class JournalCommand implements Callable<Integer> {
               measures.orElse(MeasureSpan.WHOLE),
               note);
       Journal now = kept.file().add(entry);
-      Journal one = new Journal(ImmutableList.of(entry), now.bad(), now.remarks());
+      Journal one = new Journal(ImmutableList.of(entry), now.badLines(), now.remarks());
       spec.commandLine()
           .getOut()
           .print(JournalText.of(one, OutputFile.columns(), new OutputFile().style()));

@@ -70,7 +70,7 @@ final class MarksCommand implements Callable<Integer> {
         kind = Optional.of(circle.kind());
       }
       String place = "m. " + circle.place().measure() + ", beat " + circle.place().beatText();
-      List<String> says = TextLayout.wrap(circle.says(), OutputFile.columns() - PLACE - 2, 0);
+      List<String> says = TextLayout.wrap(circle.text(), OutputFile.columns() - PLACE - 2, 0);
       lines.add("  " + TextLayout.pad(place, PLACE) + says.get(0));
       says.stream().skip(1).forEach(more -> lines.add(" ".repeat(PLACE + 2) + more));
     }

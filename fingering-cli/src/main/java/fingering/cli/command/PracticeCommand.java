@@ -180,7 +180,7 @@ final class PracticeCommand implements Callable<Integer> {
                 ImmutableSet.copyOf(rest),
                 metronome),
             known);
-    PracticeWords words = new PracticeWords(practice, known.clean(MeasureSpan.WHOLE).isEmpty());
+    PracticeWords words = new PracticeWords(practice, known.lastClean(MeasureSpan.WHOLE).isEmpty());
     ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, set.charging().level());
     Optional<SpotsText.Exercises> written =
         exercises.map(folder -> new SpotsText.Exercises(folder, spots));

@@ -23,7 +23,7 @@ public final class JournalText {
   /** The problems of a journal, a sentence each. */
   public static List<String> problems(Journal journal) {
     List<String> problems = new ArrayList<>();
-    for (Journal.BadLine bad : journal.bad()) {
+    for (Journal.BadLine bad : journal.badLines()) {
       String text = bad.text().replaceAll("\\p{Cntrl}", " ").strip();
       problems.add(
           "Journal, line "
@@ -31,7 +31,7 @@ public final class JournalText {
               + " is skipped but kept: '"
               + (text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text)
               + "': "
-              + bad.why()
+              + bad.reason()
               + ".");
     }
     journal.remarks().forEach(remark -> problems.add("Journal: " + remark));

@@ -126,10 +126,13 @@ public final class PracticeCalendar {
         .append(day.top().unit())
         .append(" notes: ")
         .append(PracticeWords.climb(day))
-        .append(day.full() > 0 && day.kind() == PracticeDay.Kind.PRACTICE ? "; then through: " : "")
         .append(
-            day.full() > 0 && day.kind() == PracticeDay.Kind.PRACTICE
-                ? PracticeWords.times(day.full())
+            day.runThroughs() > 0 && day.kind() == PracticeDay.Kind.PRACTICE
+                ? "; then through: "
+                : "")
+        .append(
+            day.runThroughs() > 0 && day.kind() == PracticeDay.Kind.PRACTICE
+                ? PracticeWords.times(day.runThroughs())
                 : "")
         .append(".\n")
         .append(PracticeText.CARE)

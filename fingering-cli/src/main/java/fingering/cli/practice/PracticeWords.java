@@ -63,7 +63,7 @@ public final class PracticeWords {
           "Hard "
               + named(limit.measures())
               + ": "
-              + limit.says()
+              + limit.reason()
               + "; comfortable up to "
               + TempoText.mark(MetronomeScale.EXACT.atMost(limit.comfort()))
               + ". Practise this separately first.");
@@ -173,8 +173,9 @@ public final class PracticeWords {
     steps.add("Go up: " + climb(day) + ".");
     steps.add(
         "Play each step twice without a mistake before the next. After a mistake, go back one step.");
-    if (day.full() > 0) {
-      steps.add("Finally, play it " + times(day.full()) + " through at " + set(day.top()) + ".");
+    if (day.runThroughs() > 0) {
+      steps.add(
+          "Finally, play it " + times(day.runThroughs()) + " through at " + set(day.top()) + ".");
     }
     return steps.build();
   }
@@ -183,7 +184,7 @@ public final class PracticeWords {
   private String below() {
     LadderRequest request = whole().request();
     boolean beyond = request.clean().perMinute().compareTo(request.goal().perMinute()) > 0;
-    return "four steps below " + (beyond ? "the goal" : "your clean tempo");
+    return TempoLadder.STEPS_BACK + " steps below " + (beyond ? "the goal" : "your clean tempo");
   }
 
   /** Whether the first day is a day of practice, with work on spots. */
@@ -224,7 +225,7 @@ public final class PracticeWords {
         switch (day.kind()) {
           case DAY -> "the day";
           case EVE -> "once only";
-          default -> day.full() == 0 ? "–" : times(day.full());
+          default -> day.runThroughs() == 0 ? "–" : times(day.runThroughs());
         });
     return cells.build();
   }
@@ -257,7 +258,7 @@ public final class PracticeWords {
   }
 
   private static String figure(Tempo tempo) {
-    return tempo.perMinute().stripTrailingZeros().toPlainString();
+    return tempo.perMinute().toPlainString();
   }
 
   /** The tempo, with the setting of the metronome if that is another note value. */

@@ -37,9 +37,9 @@ public final class SpotsText {
     ImmutableList.Builder<String> paragraphs = ImmutableList.builder();
     for (int i = 0; i < spots.size(); i++) {
       PracticeSpot spot = spots.get(i);
-      StringBuilder says = new StringBuilder("m. " + spot.measures() + ": " + spot.why() + ".");
-      spot.todo().forEach(todo -> says.append(' ').append(todo));
-      spot.check().ifPresent(check -> says.append(" Listen: ").append(check).append('.'));
+      StringBuilder says = new StringBuilder("m. " + spot.measures() + ": " + spot.reason() + ".");
+      spot.instructions().forEach(text -> says.append(' ').append(text));
+      spot.listenFor().ifPresent(text -> says.append(" Listen: ").append(text).append('.'));
       int number = i;
       written
           .flatMap(exercises -> exercises.file(number))
@@ -85,8 +85,7 @@ public final class SpotsText {
             .get(i)
             .exercise()
             .ifPresent(
-                exercise ->
-                    files.score(exercise.unfinished(file.orElseThrow()), file.orElseThrow()));
+                exercise -> files.score(exercise.stage(file.orElseThrow()), file.orElseThrow()));
       }
     }
 

@@ -78,7 +78,7 @@ final class CheckTable {
         (severity, count) ->
             cells.append(
                 TextLayout.padLeft(
-                    count == 0 ? "–" : Integer.toString(count), severity.told().length() + 2)));
+                    count == 0 ? "–" : Integer.toString(count), severity.label().length() + 2)));
     return cells.toString();
   }
 }

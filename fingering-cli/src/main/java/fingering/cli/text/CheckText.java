@@ -184,6 +184,6 @@ public final class CheckText implements CheckReport {
   }
 
   private String severity(Severity severity) {
-    return severity == Severity.WORTH_KNOWING ? severity.told() : style.marked(severity.told());
+    return severity == Severity.WORTH_KNOWING ? severity.label() : style.marked(severity.label());
   }
 }

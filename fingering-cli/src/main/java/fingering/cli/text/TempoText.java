@@ -74,7 +74,7 @@ public final class TempoText {
     return "up to "
         + mark(tempo.tempo().get())
         + " (planned at "
-        + tempo.marked().perMinute().stripTrailingZeros().toPlainString()
+        + tempo.marked().perMinute().toPlainString()
         + "); limits: "
         + tempo.tightestApart(LIMITS).stream()
             .map(limit -> limit(limit, tempo.marked()))

@@ -42,7 +42,7 @@ final class BeamDrawing {
 
   /** Draws the strokes of a tremolo between two stems, without touching the stems. */
   void tremolo(List<Stem> pair) {
-    int most = pair.get(0).tremolo().contexts() + pair.get(0).lead().value().flags();
+    int most = pair.get(0).tremolo().strokes() + pair.get(0).lead().value().flags();
     Slant slant = slant(pair, most);
     double gap = Math.min(6, (slant.xs().get(1) - slant.xs().get(0)) / 5);
     for (int level = 1; level <= most; level++) {

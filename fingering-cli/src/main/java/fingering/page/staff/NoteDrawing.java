@@ -150,13 +150,13 @@ final class NoteDrawing {
     if (stem.stemmed()) {
       stem(column, stem, beamed, scale);
     }
-    contexts(column, stem, beamed);
+    strokes(column, stem, beamed);
   }
 
   /** Draws the strokes of a tremolo on one note, centred on the free part of its stem. */
-  private void contexts(Column column, Stem stem, boolean beamed) {
-    int contexts = stem.tremolo().contexts();
-    if (contexts == 0 || stem.tremolo().paired()) {
+  private void strokes(Column column, Stem stem, boolean beamed) {
+    int strokes = stem.tremolo().strokes();
+    if (strokes == 0 || stem.tremolo().paired()) {
       return;
     }
     double direction = stem.up ? -1 : 1;
@@ -165,9 +165,9 @@ final class NoteDrawing {
     double end = stem.tip - direction * (flags == 0 ? 0 : beamed ? 6 * flags : 6 * flags + 6);
     double x = stem.stemmed() ? stemX(column, stem) : column.x;
     double middle =
-        stem.stemmed() ? (head + end) / 2 : head + direction * (4 + STROKE * contexts / 2);
-    for (int i = 0; i < contexts; i++) {
-      svg.use("g-stroke", x, middle + STROKE * (i - (contexts - 1) / 2.0));
+        stem.stemmed() ? (head + end) / 2 : head + direction * (4 + STROKE * strokes / 2);
+    for (int i = 0; i < strokes; i++) {
+      svg.use("g-stroke", x, middle + STROKE * (i - (strokes - 1) / 2.0));
     }
   }
 

@@ -56,7 +56,7 @@ final class Stem {
   Tremolo tremolo() {
     return notes.stream()
         .map(PrintedNote::tremolo)
-        .filter(tremolo -> tremolo.contexts() > 0)
+        .filter(tremolo -> tremolo.strokes() > 0)
         .findFirst()
         .orElse(Tremolo.NONE);
   }

@@ -98,7 +98,7 @@ final class InstrumentSigns {
     }
     Optional<String> another =
         names(listed).stream()
-            .filter(instruments::namesAnother)
+            .filter(instruments::namesOtherInstrument)
             .findFirst()
             .or(() -> otherSound(listed).map(sound -> name(0, listed)));
     return Optional.of(
@@ -117,7 +117,7 @@ final class InstrumentSigns {
     return players(listed).stream()
         .map(ScoreInstrument::getInstrumentSound)
         .filter(Objects::nonNull)
-        .filter(sound -> instruments.soundsOtherwise(sound.strip()))
+        .filter(sound -> instruments.isOtherSound(sound.strip()))
         .findFirst();
   }
 

@@ -43,7 +43,7 @@ final class PositionReading {
    * a full stop may count something else.
    */
   private static boolean maybeString(Stretch stretch, Instrument instrument, Note first) {
-    int number = stretch.position().halves() / 2;
+    int number = stretch.position().number();
     return stretch.words().endsWith(".")
         || (number <= instrument.strings().size()
             && instrument.string(number).pitch().midi() <= first.midi());

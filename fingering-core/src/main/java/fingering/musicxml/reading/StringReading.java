@@ -90,7 +90,7 @@ record StringReading(ImmutableList<PrintedString> asked, ImmutableList<String> r
     return "plans keep to one string where words ask for it: "
         + asked.stream()
             .limit(TOLD)
-            .map(one -> one.told() + " (to " + one.end().told() + ")")
+            .map(one -> one.description() + " (to " + one.end().description() + ")")
             .collect(Collectors.joining(", "))
         + (more > 0 ? " and " + more + (more == 1 ? " place more" : " places more") : "")
         + "; --ignore-words leaves them out of account";

@@ -166,11 +166,10 @@ final class PositionWords {
       next++;
     }
     boolean andHalf = next < words.size() && halves.contains(words.get(next));
-    Position position = Position.of(count.get());
     return Optional.of(
         andHalf
-            ? new Counted(new Position(position.halves() + 1), next + 1)
-            : new Counted(position, next));
+            ? new Counted(Position.ofHalves(2 * count.get() + 1), next + 1)
+            : new Counted(Position.of(count.get()), next));
   }
 
   private Optional<Integer> figure(String word) {

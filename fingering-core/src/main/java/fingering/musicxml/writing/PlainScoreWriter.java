@@ -168,12 +168,12 @@ public final class PlainScoreWriter {
 
   private static Direction tempo(Tempo tempo) {
     Metronome metronome = new Metronome();
-    metronome.setBeatUnit(type(tempo.unit()));
+    metronome.setBeatUnit(tempo.unit().name());
     for (int dot = 0; dot < tempo.unit().dots(); dot++) {
       metronome.getBeatUnitDot().add(new Empty());
     }
     PerMinute perMinute = new PerMinute();
-    perMinute.setValue(tempo.perMinute().stripTrailingZeros().toPlainString());
+    perMinute.setValue(tempo.perMinute().toPlainString());
     metronome.setPerMinute(perMinute);
     DirectionType type = new DirectionType();
     type.setMetronome(metronome);
@@ -219,17 +219,12 @@ public final class PlainScoreWriter {
     note.setDuration(BigDecimal.valueOf(duration.longValue()));
     note.setVoice(VOICE);
     NoteType type = new NoteType();
-    type.setValue(type(value));
+    type.setValue(value.name());
     note.setType(type);
     for (int dot = 0; dot < value.dots(); dot++) {
       note.getDot().add(new EmptyPlacement());
     }
     return note;
-  }
-
-  /** The note value as MusicXML names it. */
-  private static String type(BeatUnit value) {
-    return value.name().equals("sixteenth") ? "16th" : value.name();
   }
 
   private static org.audiveris.proxymusic.Pitch pitch(Pitch plain) {

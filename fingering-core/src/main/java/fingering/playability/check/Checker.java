@@ -46,30 +46,30 @@ import fingering.tempo.PlayerSpeed;
 import java.util.Optional;
 
 /**
- * Checks scores for a level. It keeps the grips and costs that it has found, so that one checker
- * for many scores is far quicker than one for each. Safe for use by many threads.
+ * Checks scores for a level. It caches grips and costs, so one checker for many scores is much
+ * faster than one for each. Thread-safe.
  */
 public final class Checker {
   private final CheckLevel level;
-  private final PlayerSpeed tempo;
+  private final PlayerSpeed playerSpeed;
   private final PlannerFactory planners;
-  private final EasyGrips easy;
-  private final ScoreWords words = new ScoreWords();
+  private final EasyGrips easyGrips;
+  private final ScoreWords scoreWords = new ScoreWords();
   private final ImmutableList<CheckRule> rules;
   private final DifficultyScale difficulty;
 
   private Checker(CheckLevel level) {
     this.level = level;
-    tempo = level.tempo();
+    playerSpeed = level.playerSpeed();
     planners =
         new PlannerFactory(Scoring.of(StandardRules.all(), level.weights()), LeftHand.MEDIUM);
-    easy = new EasyGrips(level);
+    easyGrips = new EasyGrips(level);
     rules =
         ImmutableList.of(
             new RangeRule(level, Instruments.standard()),
             new ChordRule(level),
             new TempoRule(level),
-            new PositionRule(level, easy),
+            new PositionRule(level, easyGrips),
             new ExtensionRule(level),
             new SlurRule(level),
             new HarmonicRule(level),
@@ -83,17 +83,21 @@ public final class Checker {
     difficulty = new DifficultyScale();
   }
 
-  /** A checker for a level. */
+  /** Creates a checker for a level. */
   public static Checker of(CheckLevel level) {
     return new Checker(level);
   }
 
-  /** The level it checks for. */
+  /** Returns the level of the players. */
   public CheckLevel level() {
     return level;
   }
 
-  /** Checks every string part of a score that shows itself. */
+  /**
+   * Checks every recognised string part of a score.
+   *
+   * @throws fingering.musicxml.UnreadableScoreException if a part cannot be read
+   */
   public ScoreCheck check(Score score) {
     return check(score, CheckRequest.WHOLE);
   }
@@ -101,8 +105,8 @@ public final class Checker {
   /**
    * Checks parts of a score.
    *
-   * @throws fingering.musicxml.SelectionException if the request names a part that is not there, or
-   *     one whose instrument neither it nor the request shows
+   * @throws fingering.musicxml.SelectionException if the request names a part that the score does
+   *     not have, or one whose instrument is neither recognised nor given
    * @throws fingering.musicxml.UnreadableScoreException if a part cannot be read
    */
   public ScoreCheck check(Score score, CheckRequest request) {
@@ -112,16 +116,18 @@ public final class Checker {
     remarks.addAll(score.remarks());
     for (PartInfo part : chosen) {
       if (request.parts().isEmpty() && !score.hasNotes(part) && score.readable(part)) {
-        remarks.add(part.name() + " has no note and is left out");
+        remarks.add(part.name() + " has no notes and was not checked");
       } else {
         parts.add(check(score, part, request));
       }
     }
     ImmutableList<PartCheck> checked = parts.build();
     if (checked.isEmpty()) {
-      remarks.add("no part shows a string instrument; name parts with --part and --instrument");
+      remarks.add(
+          "no part was recognised as a string part; name one with --part and its instrument with"
+              + " --instrument");
     } else if (request.forces().isEmpty()) {
-      Seating.remark(checked, words).ifPresent(remarks::add);
+      Seating.remark(checked, scoreWords).ifPresent(remarks::add);
     }
     return new ScoreCheck(
         score.title(),
@@ -142,14 +148,14 @@ public final class Checker {
   }
 
   private PartCheck check(Score score, PartInfo part, CheckRequest request) {
-    PassageRequest asked =
+    PassageRequest selection =
         new PassageRequest(
             Optional.empty(),
-            request.parts().isEmpty() ? Optional.empty() : request.instrument(),
+            request.instrument(),
             Optional.empty(),
             request.tempo(),
             Optional.empty());
-    PartMusic music = music(score, part, score.passage(part, asked, request.built()), request);
+    PartMusic music = music(score, part, score.passage(part, selection, request.setup()), request);
     Findings findings = Findings.of(music);
     for (CheckRule rule : rules) {
       rule.check(music, findings);
@@ -168,35 +174,39 @@ public final class Checker {
   }
 
   private PartMusic music(Score score, PartInfo part, Passage passage, CheckRequest request) {
-    PlayerLines lines = new PlayerLines(passage, planners, easy, tempo);
-    ImmutableList.Builder<Optional<Moment>> left = ImmutableList.builder();
-    ImmutableList.Builder<ImmutableList<Grip>> grips = ImmutableList.builder();
+    PlayerLines lines = new PlayerLines(passage, planners, easyGrips, playerSpeed);
+    ImmutableList.Builder<Optional<Moment>> playableMoments = ImmutableList.builder();
+    ImmutableList.Builder<ImmutableList<Grip>> gripsOfMoments = ImmutableList.builder();
     for (Moment moment : passage.moments()) {
-      ImmutableList<Grip> all = lines.ways(moment);
+      ImmutableList<Grip> all = lines.grips(moment);
       Optional<Moment> kept = all.isEmpty() ? lines.playable(moment) : Optional.of(moment);
-      left.add(kept);
-      grips.add(all.isEmpty() ? kept.map(lines::ways).orElse(ImmutableList.of()) : all);
+      playableMoments.add(kept);
+      gripsOfMoments.add(all.isEmpty() ? kept.map(lines::grips).orElse(ImmutableList.of()) : all);
     }
-    ImmutableList<Optional<Moment>> playable = left.build();
-    ImmutableList<ImmutableList<Grip>> ways = grips.build();
+    ImmutableList<Optional<Moment>> playable = playableMoments.build();
+    ImmutableList<ImmutableList<Grip>> grips = gripsOfMoments.build();
     PrintedNoteIndex prints = new PrintedNoteIndex(score.printed(passage, Optional.empty()));
     ImmutableList<PrintedText> texts = prints.part().texts();
-    Forces forces = request.forces().orElseGet(() -> Seating.of(score, part, words));
+    Forces forces = request.forces().orElseGet(() -> Seating.of(score, part, scoreWords));
     Players players =
         Players.of(
-            forces, passage.moments(), texts, words, Players.voices(passage.moments(), prints));
+            forces,
+            passage.moments(),
+            texts,
+            scoreWords,
+            Players.voices(passage.moments(), prints));
     return new PartMusic(
         part,
         passage,
         forces,
         texts,
-        words,
+        scoreWords,
         prints,
         players,
         MovementStarts.of(passage, prints),
         playable,
-        ways,
-        lines.of(playable, ways, players, prints),
-        lines::ways);
+        grips,
+        lines.of(playable, grips, players, prints),
+        lines::grips);
   }
 }

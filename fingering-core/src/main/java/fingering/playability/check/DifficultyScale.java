@@ -19,28 +19,28 @@ import java.util.Locale;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 
-/** Grades a part by the sides that {@code difficulty.table} has. */
+/** Grades a part by the components in {@code difficulty.table}. */
 final class DifficultyScale {
   private static final String NAME = "difficulty.table";
   private static final int FIELDS = 6;
   private static final double MICROS = 1e6;
   private static final double LIMIT = 10;
 
-  /** Of a part's pace the quicker part counts: so much of it may go slower. */
-  private static final double SLOWER = 0.9;
+  /** The quantile of the pace of all notes that is graded: the fastest tenth of the part. */
+  private static final double PACE_QUANTILE = 0.9;
 
-  /** The tempo is judged for the same players whatever the level. */
+  /** The level whose comfortable tempo is graded, for all levels of the check. */
   private static final String PLAYERS = "intermediate";
 
   private final Table table = Table.beside(DifficultyScale.class, NAME, FIELDS);
   private final PlayerSpeed players = PlayerSpeed.named(PLAYERS);
 
-  /** How hard a part is. */
+  /** Returns the difficulty of a part. */
   Difficulty of(PartMusic music) {
     if (music.lines().isEmpty()) {
       return new Difficulty(ImmutableList.of());
     }
-    // The upper line has everything that is not divided.
+    // The upper line also has all undivided notes.
     Plan plan = music.lines().get(0).plan();
     int measures =
         (int)
@@ -77,7 +77,7 @@ final class DifficultyScale {
     return count;
   }
 
-  /** Measures above the tempo of the players of the scale, whatever players were asked for. */
+  /** Returns the number of measures above the comfortable tempo of {@link #PLAYERS}. */
   private int above(MeasureLimits limits) {
     return limits.count((double) players.actionPercent() / limits.level().actionPercent());
   }
@@ -85,13 +85,13 @@ final class DifficultyScale {
   private Component position(PartMusic music) {
     Position highest = Position.HALF;
     for (PlayerLine line : music.lines()) {
-      Position reached = line.plan().highestPosition().orElse(Position.HALF);
-      highest = reached.compareTo(highest) > 0 ? reached : highest;
+      Position ofLine = line.plan().highestPosition().orElse(Position.HALF);
+      highest = ofLine.compareTo(highest) > 0 ? ofLine : highest;
     }
-    Position told = highest;
-    // The thumb comes after the highest positions of the neck.
-    double number = highest.equals(Position.THUMB) ? 8 : highest.halves() / 2.0;
-    return component("highest-position", number, amount -> told.display() + " position");
+    Position reached = highest;
+    // Thumb position counts as 8th, above the highest neck position.
+    double number = highest.halves().isPresent() ? highest.halves().getAsInt() / 2.0 : 8;
+    return component("highest-position", number, amount -> reached.display() + " position");
   }
 
   private Component per(Plan plan, String id, int count, int measures, String what) {
@@ -111,7 +111,7 @@ final class DifficultyScale {
             .mapToDouble(moment -> MICROS / Math.max(1, moment.meanNoteMicros()))
             .sorted()
             .toArray();
-    double pace = quick.length == 0 ? 0 : quick[(int) (SLOWER * (quick.length - 1))];
+    double pace = quick.length == 0 ? 0 : quick[(int) (PACE_QUANTILE * (quick.length - 1))];
     return component("pace", pace, amount -> decimals(amount) + " notes a second");
   }
 
@@ -131,8 +131,8 @@ final class DifficultyScale {
                 : (most == 1 ? "1 sharp or flat" : most + " sharps or flats"));
   }
 
-  /** Between two grades a side is graded in proportion. */
-  private Component component(String id, double amount, DoubleFunction<String> told) {
+  /** Returns a graded component; amounts between two grades are interpolated. */
+  private Component component(String id, double amount, DoubleFunction<String> amountText) {
     Table.Row row =
         table.rows().stream()
             .filter(one -> one.text(0).equals(id))
@@ -145,7 +145,8 @@ final class DifficultyScale {
       double part = Math.min(1, (amount - steps[i - 1]) / (steps[i] - steps[i - 1]));
       grade = i + part;
     }
-    return new Component(id, row.text(1), row.text(2), told.apply(amount), Math.min(LIMIT, grade));
+    return new Component(
+        id, row.text(1), row.text(2), amountText.apply(amount), Math.min(LIMIT, grade));
   }
 
   private static String decimals(double amount) {

@@ -10,40 +10,44 @@ import fingering.playability.part.ScoreWords;
 import fingering.tables.Instrument;
 import java.util.Optional;
 
-/** Tells from the names of the parts whether one player or a section plays from each. */
+/** Decides from the part names and the score whether a part is for one player or a section. */
 final class Seating {
-  /** Chamber music for strings with a bass has fewer string parts, or fewer others. */
+  /**
+   * The fewest string parts of an orchestra, which also has a double bass or at least {@link
+   * #ORCHESTRA_OTHERS} other parts (common practice, no source).
+   */
   private static final int ORCHESTRA_STRINGS = 4;
 
   private static final int ORCHESTRA_OTHERS = 3;
 
   private Seating() {}
 
-  /** Who plays from a part. */
+  /** Returns who plays from a part. */
   static Forces of(Score score, PartInfo part, ScoreWords words) {
-    ImmutableSet<ScoreWords.Kind> told = words.read(part.name());
-    if (told.contains(ScoreWords.Kind.ONE)) {
+    ImmutableSet<ScoreWords.Kind> meanings = words.read(part.name());
+    if (meanings.contains(ScoreWords.Kind.ONE)) {
       return Forces.ONE_PLAYER;
     }
-    return told.contains(ScoreWords.Kind.SECTION) || orchestra(score, words)
+    return meanings.contains(ScoreWords.Kind.SECTION) || orchestra(score, words)
         ? Forces.SECTION
         : Forces.ONE_PLAYER;
   }
 
-  /** What was assumed of parts whose names do not tell. */
+  /** Returns a remark if there are parts whose names do not say who plays. */
   static Optional<String> remark(ImmutableList<PartCheck> parts, ScoreWords words) {
     return parts.stream()
         .filter(
             check -> {
-              ImmutableSet<ScoreWords.Kind> told = words.read(check.part().name());
-              return !told.contains(ScoreWords.Kind.ONE) && !told.contains(ScoreWords.Kind.SECTION);
+              ImmutableSet<ScoreWords.Kind> meanings = words.read(check.part().name());
+              return !meanings.contains(ScoreWords.Kind.ONE)
+                  && !meanings.contains(ScoreWords.Kind.SECTION);
             })
         .findFirst()
         .map(
             check ->
                 check.forces() == Forces.SECTION
-                    ? "parts are taken for sections, as in an orchestra"
-                    : "parts are taken for one player each, as in chamber music");
+                    ? "each part is assumed to be for a section, as in an orchestra"
+                    : "each part is assumed to be for one player, as in chamber music");
   }
 
   private static boolean orchestra(Score score, ScoreWords words) {

@@ -9,84 +9,91 @@ import fingering.music.Moment;
 import fingering.playability.CheckLevel;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
- * The grips among which the easiest fingering is sought: none higher than the music around asks
- * for. A check has to be quick, and nobody goes up without need where a part is to be easy. Safe
- * for use by many threads.
+ * Limits the grips among which the easiest fingering is searched: none much higher than the
+ * surrounding notes need. This keeps the check fast, and nobody plays an easy part in a higher
+ * position than necessary. Thread-safe.
  */
 public final class EasyGrips {
-  /** The hand goes no higher without need, in half positions: 3rd. */
-  private static final int EVERYWHERE = Position.THIRD.halves();
+  /** The position up to which all grips are kept, in half positions: 3rd. */
+  private static final int ALWAYS_ALLOWED = Position.THIRD.rank();
 
-  /** Above what is needed there is so much choice, in half positions: one position. */
-  private static final int CHOICE = 2;
+  /** The half positions allowed above the position that is needed: one position. */
+  private static final int MARGIN = 2;
 
-  /** Music so near belongs to one gesture, in microseconds. */
-  private static final long AROUND = 1_000_000;
+  /** Notes within this time before or after count as surrounding, in microseconds. */
+  private static final long NEARBY = 1_000_000;
 
-  private static final int HIGHEST = Position.THUMB.halves();
+  private static final int HIGHEST = Position.THUMB.rank();
 
   private final CheckLevel level;
 
   /**
-   * By list of grips as one object, what is left of it up to each position; what was not asked for
-   * is missing.
+   * Results by list of grips; weak keys are compared by identity. The planner caches costs by the
+   * identity of lists as well, so each result must stay the same object.
    */
-  private final Map<ImmutableList<Grip>, Kept> kept = new MapMaker().weakKeys().makeMap();
+  private final Map<ImmutableList<Grip>, Cached> cache = new MapMaker().weakKeys().makeMap();
 
-  private static final class Kept {
-    private final int needed;
+  private static final class Cached {
+    private final Position lowestPosition;
+
+    /** The grips up to a position, by its half positions; null until computed. */
     private final AtomicReferenceArray<ImmutableList<Grip>> upTo =
         new AtomicReferenceArray<>(HIGHEST + 1);
 
-    Kept(int needed) {
-      this.needed = needed;
+    Cached(Position lowestPosition) {
+      this.lowestPosition = lowestPosition;
     }
   }
 
-  /** For players of a level. */
+  /** Creates the limits for players at a level. */
   public EasyGrips(CheckLevel level) {
     this.level = level;
   }
 
-  /** The lowest position, in half positions, in which one of the grips can be taken. */
-  public int needed(ImmutableList<Grip> grips) {
-    return kept(grips).needed;
+  /** Returns the lowest position of all grips. */
+  public Position lowestPosition(ImmutableList<Grip> grips) {
+    return cached(grips).lowestPosition;
   }
 
-  /** The grips of each moment that are worth a thought; where nothing is easier, all of them. */
+  /**
+   * Returns the easy grips of each moment; all grips of a moment if none is easier.
+   *
+   * @param allGrips every grip of each moment
+   */
   ImmutableList<ImmutableList<Grip>> of(
       Instrument instrument,
       ImmutableList<Moment> moments,
-      ImmutableList<ImmutableList<Grip>> ways) {
-    int anywhere = Math.min(EVERYWHERE, level.highest(instrument).halves());
-    int[] around = new int[HIGHEST + 1];
+      ImmutableList<ImmutableList<Grip>> allGrips) {
+    int alwaysAllowed = Math.min(ALWAYS_ALLOWED, level.highest(instrument).rank());
+    int[] nearbyPositions = new int[HIGHEST + 1];
     ImmutableList.Builder<ImmutableList<Grip>> easy =
-        ImmutableList.builderWithExpectedSize(ways.size());
+        ImmutableList.builderWithExpectedSize(allGrips.size());
     int first = 0;
     int next = 0;
     for (int m = 0; m < moments.size(); m++) {
       long now = moments.get(m).startMicros();
-      while (next < moments.size() && moments.get(next).startMicros() - now <= AROUND) {
-        around[needed(ways.get(next))]++;
+      while (next < moments.size() && moments.get(next).startMicros() - now <= NEARBY) {
+        nearbyPositions[lowestPosition(allGrips.get(next)).rank()]++;
         next++;
       }
-      while (now - moments.get(first).startMicros() > AROUND) {
-        around[needed(ways.get(first))]--;
+      while (now - moments.get(first).startMicros() > NEARBY) {
+        nearbyPositions[lowestPosition(allGrips.get(first)).rank()]--;
         first++;
       }
-      int needed = highest(around);
-      easy.add(upTo(ways.get(m), needed <= anywhere ? anywhere : needed + CHOICE));
+      int needed = highest(nearbyPositions);
+      easy.add(upTo(allGrips.get(m), needed <= alwaysAllowed ? alwaysAllowed : needed + MARGIN));
     }
     return easy.build();
   }
 
-  private static int highest(int[] around) {
+  private static int highest(int[] nearbyPositions) {
     int highest = HIGHEST;
-    while (highest > 0 && around[highest] == 0) {
+    while (highest > 0 && nearbyPositions[highest] == 0) {
       highest--;
     }
     return highest;
@@ -96,22 +103,22 @@ public final class EasyGrips {
     if (position >= HIGHEST) {
       return grips;
     }
-    Kept known = kept(grips);
+    Cached known = cached(grips);
     if (known.upTo.get(position) == null) {
       ImmutableList<Grip> low =
           grips.stream()
-              .filter(grip -> grip.frame().position().halves() <= position)
+              .filter(grip -> grip.frame().position().rank() <= position)
               .collect(ImmutableList.toImmutableList());
-      // The first stays, where two threads come at once: costs go by the list as one object.
+      // If two threads compute it at once, the first result wins, because costs are cached by it.
       known.upTo.compareAndSet(position, null, low.isEmpty() ? grips : plain(low));
     }
     return known.upTo.get(position);
   }
 
   /**
-   * On violin and viola the grips that take each note by its own letter, and none in half position
-   * where 1st has one too; on cello and bass of those that differ in the hand's shape alone the one
-   * with the hand closed.
+   * Removes grips with an easier equivalent. On violin and viola these are respelled notes, and
+   * half position if 1st position has a grip. On cello and bass these are open hands with the same
+   * fingers in the same places as a closed hand.
    */
   private static ImmutableList<Grip> plain(ImmutableList<Grip> grips) {
     boolean letters = grips.get(0).frame().shape() == Shape.LETTERS;
@@ -131,7 +138,7 @@ public final class EasyGrips {
     return grip.frame().shape() != Shape.CLOSED && grip.frame().shape() != Shape.THUMB;
   }
 
-  /** Whether the other has the same fingers in the same places, with the hand closed. */
+  /** Returns whether the other grip has the same fingers in the same places, with a closed hand. */
   private static boolean closed(Grip grip, Grip other) {
     if (opens(other)) {
       return false;
@@ -161,15 +168,14 @@ public final class EasyGrips {
     return false;
   }
 
-  private Kept kept(ImmutableList<Grip> grips) {
-    return kept.computeIfAbsent(grips, all -> new Kept(lowest(all)));
+  private Cached cached(ImmutableList<Grip> grips) {
+    return cache.computeIfAbsent(grips, all -> new Cached(lowest(all)));
   }
 
-  private static int lowest(ImmutableList<Grip> grips) {
-    int lowest = HIGHEST;
-    for (Grip grip : grips) {
-      lowest = Math.min(lowest, grip.frame().position().halves());
-    }
-    return lowest;
+  private static Position lowest(ImmutableList<Grip> grips) {
+    return grips.stream()
+        .map(grip -> grip.frame().position())
+        .min(Comparator.naturalOrder())
+        .orElse(Position.THUMB);
   }
 }

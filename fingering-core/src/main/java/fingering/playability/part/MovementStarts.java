@@ -7,18 +7,26 @@ import fingering.music.Passage;
 import fingering.music.PrintedMeasure.Bar;
 import java.util.BitSet;
 
-/** Finds where movements begin: there is time for everything before them. */
+/**
+ * Finds where movements begin, because there is time for any change before them. A movement begins
+ * after a final bar line, or where measure numbers start again at 1 (or at 0, with a pickup).
+ *
+ * <p>A double bar, or a lower number than before, is not enough: both occur within movements, and
+ * to assume a pause there would hide findings. The reading of position numerals has a wider rule
+ * that includes both: after a double bar, a Roman numeral more likely counts a movement than names
+ * a position. The two rules err on different sides and so are kept apart.
+ */
 public final class MovementStarts {
   private MovementStarts() {}
 
-  /** The moments with which a movement begins. */
+  /** Returns the indices of the moments of the passage that begin a movement. */
   public static BitSet of(Passage passage, PrintedNoteIndex prints) {
     BitSet measures = new BitSet();
     for (int i = 1; i < passage.measures().size(); i++) {
-      boolean anew =
-          beginsCounting(passage.measures(), i)
+      boolean begins =
+          numberedFromStart(passage.measures(), i)
               || prints.part().measures().get(i - 1).end() == Bar.FINAL;
-      measures.set(passage.measures().get(i).index(), anew);
+      measures.set(passage.measures().get(i).index(), begins);
     }
     BitSet moments = new BitSet();
     ImmutableList<Moment> all = passage.moments();
@@ -32,8 +40,8 @@ public final class MovementStarts {
     return moments;
   }
 
-  /** A pickup may be measure 0; the measure after it begins nothing. */
-  private static boolean beginsCounting(ImmutableList<Measure> measures, int i) {
+  /** Returns whether numbering starts again here; measure 1 after a pickup 0 does not count. */
+  private static boolean numberedFromStart(ImmutableList<Measure> measures, int i) {
     String number = measures.get(i).number();
     return number.equals("0") || (number.equals("1") && !measures.get(i - 1).number().equals("0"));
   }

@@ -5,16 +5,16 @@ import fingering.music.Note;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Notes in words. */
+/** Notes as text. */
 public final class NoteText {
   private NoteText() {}
 
-  /** The notes that begin, as written: {@code C4+E4}. */
+  /** Returns the written pitches of the notes that begin: {@code C4+E4}. */
   public static String of(Moment moment) {
     return of(moment.starting());
   }
 
-  /** The notes as written, joined by plus signs. */
+  /** Returns the written pitches of notes, joined by plus signs. */
   public static String of(List<Note> notes) {
     return notes.stream().map(note -> note.written().display()).collect(Collectors.joining("+"));
   }

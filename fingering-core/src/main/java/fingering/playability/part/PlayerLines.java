@@ -21,43 +21,47 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Shares the music of a part out among its players: the whole of it for one; for a section that
- * divides, a line for each group. What no player can play is left out, and the rest is planned.
+ * Divides a part into the lines of its players and plans each line: one line for one player, a line
+ * for each group of a divided section. Notes out of range are left out. Use an instance once.
  */
 public final class PlayerLines {
-  /** Further groups are not told apart. */
+  /** The most groups of a divided section; any further, lower notes belong to the last group. */
   private static final int MOST = 4;
 
   private final Passage passage;
   private final PlannerFactory planners;
   private final GripFinder finder;
-  private final EasyGrips easy;
-  private final PlayerSpeed tempo;
-  private final Map<NoteAddress, Integer> lower = new HashMap<>();
+  private final EasyGrips easyGrips;
+  private final PlayerSpeed playerSpeed;
 
-  public PlayerLines(Passage passage, PlannerFactory planners, EasyGrips easy, PlayerSpeed tempo) {
+  /** The groups of notes that are not for the first group, 0. */
+  private final Map<NoteAddress, Integer> lowerGroups = new HashMap<>();
+
+  /** Creates the lines of a passage for players of a speed. */
+  public PlayerLines(
+      Passage passage, PlannerFactory planners, EasyGrips easyGrips, PlayerSpeed playerSpeed) {
     this.passage = passage;
     this.planners = planners;
     finder = planners.finder(passage.instrument());
-    this.easy = easy;
-    this.tempo = tempo;
+    this.easyGrips = easyGrips;
+    this.playerSpeed = playerSpeed;
   }
 
-  /** A moment without its notes out of range; empty where no note is left. */
+  /** Returns a moment without its notes out of range; empty if no note is left. */
   public Optional<Moment> playable(Moment moment) {
     ImmutableList<Note> left =
         moment.starting().stream()
-            .filter(note -> !ways(with(moment, ImmutableList.of(note))).isEmpty())
+            .filter(note -> !grips(with(moment, ImmutableList.of(note))).isEmpty())
             .collect(ImmutableList.toImmutableList());
     return left.isEmpty() ? Optional.empty() : Optional.of(with(moment, left));
   }
 
-  /** Every grip of a moment; empty where a note that begins lies out of range. */
-  public ImmutableList<Grip> ways(Moment moment) {
+  /** Returns every grip of a moment; an empty list if a note that begins is out of range. */
+  public ImmutableList<Grip> grips(Moment moment) {
     return finder.grips(moment);
   }
 
-  /** The same moment where these notes begin and none is held. */
+  /** Returns the moment with these notes beginning, and none held. */
   public static Moment with(Moment moment, ImmutableList<Note> starting) {
     return with(moment, starting, ImmutableList.of(), moment.soundMicros(), moment.restMicros());
   }
@@ -81,46 +85,48 @@ public final class PlayerLines {
   }
 
   /**
-   * The lines of a part, planned; none where nothing can be played.
+   * Returns the planned lines of the part; none if nothing can be played.
    *
-   * @param ways the grips of each moment that can be played
+   * @param playable each moment without notes out of range; empty if none is left
+   * @param grips the grips of each playable moment
    */
   public ImmutableList<PlayerLine> of(
       ImmutableList<Optional<Moment>> playable,
-      ImmutableList<ImmutableList<Grip>> ways,
+      ImmutableList<ImmutableList<Grip>> grips,
       Players players,
       PrintedNoteIndex prints) {
     int groups = 1;
     for (int m = 0; m < playable.size(); m++) {
       if (playable.get(m).isPresent() && players.canDivide(m)) {
-        groups = Math.max(groups, divide(m, playable.get(m).get(), ways.get(m), players, prints));
+        groups = Math.max(groups, divide(m, playable.get(m).get(), grips.get(m), players, prints));
       }
     }
     ImmutableList.Builder<PlayerLine> lines = ImmutableList.builder();
     for (int group = 0; group < groups; group++) {
-      line(group, playable, ways).ifPresent(lines::add);
+      line(group, playable, grips).ifPresent(lines::add);
     }
     return lines.build();
   }
 
-  /** Notes which notes of a moment are not for the first group, and tells how many groups play. */
+  /** Assigns the notes of a moment to groups, and returns the number of groups. */
   private int divide(
-      int m, Moment moment, ImmutableList<Grip> ways, Players players, PrintedNoteIndex prints) {
-    boolean apart = players.divided().get(m) || ways.get(0).divided();
-    if (moment.starting().size() + moment.held().size() == 1 || !(apart || players.divides(m))) {
+      int m, Moment moment, ImmutableList<Grip> grips, Players players, PrintedNoteIndex prints) {
+    boolean mustDivide = players.divided().get(m) || grips.get(0).divided();
+    if (moment.starting().size() + moment.held().size() == 1
+        || !(mustDivide || players.divides(m))) {
       return 1;
     }
-    if (players.voices().get(m) && !ways.isEmpty()) {
-      return byVoice(moment, prints);
+    if (players.voices().get(m) && !grips.isEmpty()) {
+      return divideByVoice(moment, prints);
     }
     int size = moment.starting().size();
     for (int i = 0; i < size; i++) {
-      mark(moment.starting().get(i), size - 1 - i);
+      assign(moment.starting().get(i), size - 1 - i);
     }
     return Math.min(MOST, size);
   }
 
-  private int byVoice(Moment moment, PrintedNoteIndex prints) {
+  private int divideByVoice(Moment moment, PrintedNoteIndex prints) {
     List<String> voices = new ArrayList<>();
     for (Note note : moment.sounding()) {
       String voice = prints.voice(note);
@@ -130,31 +136,31 @@ public final class PlayerLines {
     }
     voices.sort(null);
     for (Note note : moment.starting()) {
-      mark(note, voices.indexOf(prints.voice(note)));
+      assign(note, voices.indexOf(prints.voice(note)));
     }
     return Math.min(MOST, voices.size());
   }
 
-  private void mark(Note note, int group) {
+  private void assign(Note note, int group) {
     if (group > 0) {
-      lower.put(note.address(), Math.min(group, MOST - 1));
+      lowerGroups.put(note.address(), Math.min(group, MOST - 1));
     }
   }
 
   private ImmutableList<Note> of(int group, ImmutableList<Note> notes) {
-    return lower.isEmpty()
+    return lowerGroups.isEmpty()
         ? notes
         : notes.stream()
-            .filter(note -> lower.getOrDefault(note.address(), 0) == group)
+            .filter(note -> lowerGroups.getOrDefault(note.address(), 0) == group)
             .collect(ImmutableList.toImmutableList());
   }
 
   private Optional<PlayerLine> line(
       int group,
       ImmutableList<Optional<Moment>> playable,
-      ImmutableList<ImmutableList<Grip>> ways) {
+      ImmutableList<ImmutableList<Grip>> grips) {
     ImmutableList.Builder<Moment> moments = ImmutableList.builder();
-    ImmutableList.Builder<ImmutableList<Grip>> grips = ImmutableList.builder();
+    ImmutableList.Builder<ImmutableList<Grip>> gripsOfLine = ImmutableList.builder();
     long silentFrom = 0;
     for (int m = 0; m < playable.size(); m++) {
       if (playable.get(m).isEmpty()) {
@@ -169,16 +175,19 @@ public final class PlayerLines {
       boolean whole =
           starting.size() == moment.starting().size() && held.size() == moment.held().size();
       Moment own =
-          whole && lower.isEmpty() ? moment : alone(moment, starting, held, silentFrom, whole);
+          whole && lowerGroups.isEmpty()
+              ? moment
+              : forGroup(moment, starting, held, silentFrom, whole);
       moments.add(own);
-      grips.add(whole ? ways.get(m) : ways(own));
+      gripsOfLine.add(whole ? grips.get(m) : grips(own));
       silentFrom = Math.max(silentFrom, own.startMicros() + own.soundMicros());
     }
     ImmutableList<Moment> all = moments.build();
-    return all.isEmpty() ? Optional.empty() : Optional.of(line(all, grips.build()));
+    return all.isEmpty() ? Optional.empty() : Optional.of(line(all, gripsOfLine.build()));
   }
 
-  private static Moment alone(
+  /** Returns the moment as one group has it, with its own duration and rest. */
+  private static Moment forGroup(
       Moment moment,
       ImmutableList<Note> starting,
       ImmutableList<Note> held,
@@ -193,7 +202,7 @@ public final class PlayerLines {
         silentFrom == 0 ? 0 : Math.max(0, moment.startMicros() - silentFrom));
   }
 
-  /** The length of the longest; grace notes, which have none, are alike. */
+  /** Returns the longest duration; 1 for grace notes, which have none. */
   private static double longest(ImmutableList<Note> notes) {
     double longest = 0;
     for (Note note : notes) {
@@ -202,21 +211,21 @@ public final class PlayerLines {
     return longest == 0 ? 1 : longest;
   }
 
-  /** The easy ways, but all where words ask for a string, on which they may not lie. */
-  private ImmutableList<ImmutableList<Grip>> worth(
-      ImmutableList<Moment> moments, ImmutableList<ImmutableList<Grip>> ways) {
-    ImmutableList<ImmutableList<Grip>> worth = easy.of(passage.instrument(), moments, ways);
+  /** Returns the easy grips, or all grips where words ask for a string that may need others. */
+  private ImmutableList<ImmutableList<Grip>> candidates(
+      ImmutableList<Moment> moments, ImmutableList<ImmutableList<Grip>> grips) {
+    ImmutableList<ImmutableList<Grip>> easy = easyGrips.of(passage.instrument(), moments, grips);
     if (passage.oneString().isEmpty()) {
-      return worth;
+      return easy;
     }
-    List<ImmutableList<Grip>> all = new ArrayList<>(worth);
-    for (PrintedString asked : passage.oneString()) {
-      concerned(moments, asked).stream().forEach(m -> all.set(m, ways.get(m)));
+    List<ImmutableList<Grip>> all = new ArrayList<>(easy);
+    for (PrintedString words : passage.oneString()) {
+      momentsOn(moments, words).stream().forEach(m -> all.set(m, grips.get(m)));
     }
     return ImmutableList.copyOf(all);
   }
 
-  private PlayerLine line(ImmutableList<Moment> moments, ImmutableList<ImmutableList<Grip>> ways) {
+  private PlayerLine line(ImmutableList<Moment> moments, ImmutableList<ImmutableList<Grip>> grips) {
     Passage music =
         new Passage(
             passage.title(),
@@ -228,29 +237,29 @@ public final class PlayerLines {
             moments,
             passage.remarks(),
             passage.oneString());
-    Plan plan = planners.of(music, worth(moments, ways)).plan(Brief.free("check"));
-    return new PlayerLine(ways, plan, MeasureLimits.of(plan, tempo));
+    Plan plan = planners.of(music, candidates(moments, grips)).plan(Brief.free("check"));
+    return new PlayerLine(grips, plan, MeasureLimits.of(plan, playerSpeed));
   }
 
-  /** The moments that words ask for on one string. */
-  public static BitSet concerned(List<Moment> moments, PrintedString asked) {
+  /** Returns the indices of the moments that words ask to be played on one string. */
+  public static BitSet momentsOn(List<Moment> moments, PrintedString words) {
     int low = 0;
     int high = moments.size();
     while (low < high) {
       int middle = (low + high) >>> 1;
-      if (moments.get(middle).place().measureIndex() < asked.from().measureIndex()) {
+      if (moments.get(middle).place().measureIndex() < words.from().measureIndex()) {
         low = middle + 1;
       } else {
         high = middle;
       }
     }
-    BitSet concerned = new BitSet();
+    BitSet onString = new BitSet();
     for (int m = low; m < moments.size(); m++) {
-      if (moments.get(m).place().measureIndex() > asked.to().measureIndex()) {
+      if (moments.get(m).place().measureIndex() > words.to().measureIndex()) {
         break;
       }
-      concerned.set(m, asked.concerns(moments.get(m)));
+      onString.set(m, words.concerns(moments.get(m)));
     }
-    return concerned;
+    return onString;
   }
 }

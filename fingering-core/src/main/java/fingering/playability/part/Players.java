@@ -9,16 +9,16 @@ import java.util.BitSet;
 import java.util.List;
 
 /**
- * Who plays each moment of a part.
+ * Who plays each moment of a part, as sets of indices of moments.
  *
- * @param solo the moments that one player has
- * @param divided those at which the section is told to divide
- * @param doubleStops those at which each is told to play all notes
- * @param voices those whose notes stand in several voices
+ * @param solo the moments for one player
+ * @param divided the moments marked for a divided section
+ * @param doubleStops the moments at which each player is to play all notes
+ * @param voices the moments with notes in several voices
  */
 public record Players(BitSet solo, BitSet divided, BitSet doubleStops, BitSet voices) {
 
-  /** Reads who plays. */
+  /** Reads who plays from the words in the part. */
   public static Players of(
       Forces forces,
       List<Moment> moments,
@@ -36,8 +36,8 @@ public record Players(BitSet solo, BitSet divided, BitSet doubleStops, BitSet vo
       if (text.kind() != PrintedText.Kind.WORDS) {
         continue;
       }
-      ImmutableSet<ScoreWords.Kind> told = words.read(text.text());
-      if (told.isEmpty()) {
+      ImmutableSet<ScoreWords.Kind> meanings = words.read(text.text());
+      if (meanings.isEmpty()) {
         continue;
       }
       int at = TextPlaces.momentAt(moments, text);
@@ -46,15 +46,15 @@ public record Players(BitSet solo, BitSet divided, BitSet doubleStops, BitSet vo
       doubleStops.set(from, at, doubles);
       from = at;
       if (forces == Forces.SECTION) {
-        alone = (alone || told.contains(ScoreWords.Kind.SOLO)) && !tutti(told);
+        alone = (alone || meanings.contains(ScoreWords.Kind.SOLO)) && !tutti(meanings);
       }
-      if (told.contains(ScoreWords.Kind.DIVIDED)) {
+      if (meanings.contains(ScoreWords.Kind.DIVIDED)) {
         divides = true;
         doubles = false;
-      } else if (told.contains(ScoreWords.Kind.DOUBLE_STOP)) {
+      } else if (meanings.contains(ScoreWords.Kind.DOUBLE_STOP)) {
         divides = false;
         doubles = true;
-      } else if (told.contains(ScoreWords.Kind.TOGETHER) || tutti(told)) {
+      } else if (meanings.contains(ScoreWords.Kind.TOGETHER) || tutti(meanings)) {
         divides = false;
         doubles = false;
       }
@@ -65,26 +65,21 @@ public record Players(BitSet solo, BitSet divided, BitSet doubleStops, BitSet vo
     return new Players(solo, divided, doubleStops, voices);
   }
 
-  private static boolean tutti(ImmutableSet<ScoreWords.Kind> told) {
-    return told.contains(ScoreWords.Kind.TUTTI);
+  private static boolean tutti(ImmutableSet<ScoreWords.Kind> meanings) {
+    return meanings.contains(ScoreWords.Kind.TUTTI);
   }
 
-  /** Whether the notes of a moment may be shared out among players. */
+  /** Returns whether the notes of a moment may be divided among players. */
   public boolean canDivide(int m) {
     return !solo.get(m) && !doubleStops.get(m);
   }
 
-  /** Whether the part itself shows that they are. */
+  /** Returns whether the part says that they are, by words or by voices. */
   public boolean divides(int m) {
     return canDivide(m) && (divided.get(m) || voices.get(m));
   }
 
-  /** Whether the part says in words how to take several notes. */
-  boolean told(int m) {
-    return solo.get(m) || divided.get(m) || doubleStops.get(m);
-  }
-
-  /** The moments at which several notes sound in several voices. */
+  /** Returns the indices of the moments with notes in several voices. */
   public static BitSet voices(ImmutableList<Moment> moments, PrintedNoteIndex prints) {
     BitSet several = new BitSet();
     for (int m = 0; m < moments.size(); m++) {

@@ -8,14 +8,14 @@ import fingering.music.PrintedMeasure;
 import fingering.music.PrintedNote;
 import fingering.music.PrintedPart;
 
-/** How notes are printed, found by their addresses. */
+/** Finds printed notes and clefs by the addresses of notes. */
 public record PrintedNoteIndex(PrintedPart part) {
 
   private PrintedMeasure measure(NoteAddress address) {
     return part.measures().get(address.measure() - part.measures().get(0).index());
   }
 
-  /** How a note is printed. */
+  /** Returns the printed form of a note. */
   PrintedNote of(Note note) {
     NoteAddress address = note.address();
     ImmutableList<PrintedNote> notes = measure(address).notes();
@@ -33,17 +33,17 @@ public record PrintedNoteIndex(PrintedPart part) {
     throw new IllegalStateException("no note is printed at " + address);
   }
 
-  /** The voice of a note as numbered in the file. */
+  /** Returns the voice of a note as numbered in the file. */
   String voice(Note note) {
     return of(note).voice();
   }
 
-  /** The clef in which a note is read. */
+  /** Returns the clef that applies to a note. */
   public Clef clef(Note note) {
     return measure(note.address()).clefAt(note.place().onset());
   }
 
-  /** Whether one of these notes has a tremolo, alone or as one of a pair. */
+  /** Returns whether one of these notes has a tremolo, alone or as one of a pair. */
   public boolean tremolo(ImmutableList<Note> notes, PrintedNote.Tremolo.Role role) {
     for (Note note : notes) {
       PrintedNote.Tremolo tremolo = of(note).tremolo();

@@ -15,18 +15,18 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
- * Words that tell who plays and what has to be changed, from {@code score-words.table}. What has
- * been read once is remembered. Safe for use by many threads.
+ * Finds words that say who plays or what to change, from {@code score-words.table}. Texts are
+ * cached. Thread-safe.
  */
 public final class ScoreWords {
   private static final String NAME = "score-words.table";
   private static final int FIELDS = 4;
-  private static final int REMEMBERED = 2000;
+  private static final int MOST_CACHED = 2000;
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");
   private static final Pattern OTHER = Pattern.compile("[^a-z0-9]+");
   private static final Splitter BLANKS = Splitter.on(' ').omitEmptyStrings();
 
-  /** What words tell. */
+  /** The meanings of words. */
   public enum Kind {
     DIVIDED,
     TOGETHER,
@@ -44,11 +44,12 @@ public final class ScoreWords {
 
   private record Entry(List<String> words, Kind kind) {}
 
-  /** By first word, the longest first. */
+  /** The entries by first word, the longest first. */
   private final ImmutableListMultimap<String, Entry> entries;
 
-  private final Map<String, ImmutableSet<Kind>> read = new ConcurrentHashMap<>();
+  private final Map<String, ImmutableSet<Kind>> cache = new ConcurrentHashMap<>();
 
+  /** Reads the table. */
   public ScoreWords() {
     ImmutableListMultimap.Builder<String, Entry> all = ImmutableListMultimap.builder();
     all.orderValuesBy(Comparator.comparingInt(entry -> -entry.words.size()));
@@ -69,15 +70,15 @@ public final class ScoreWords {
     throw row.bad("there is no kind '" + row.text(0) + "'");
   }
 
-  /** All that words tell. */
+  /** Returns all meanings of a text. */
   public ImmutableSet<Kind> read(String text) {
-    ImmutableSet<Kind> known = read.get(text);
+    ImmutableSet<Kind> known = cache.get(text);
     if (known == null) {
-      if (read.size() >= REMEMBERED) {
-        read.clear();
+      if (cache.size() >= MOST_CACHED) {
+        cache.clear();
       }
       known = ImmutableSet.copyOf(find(words(text)));
-      read.put(text, known);
+      cache.put(text, known);
     }
     return known;
   }

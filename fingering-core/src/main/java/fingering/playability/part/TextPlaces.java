@@ -5,18 +5,20 @@ import fingering.music.PrintedText;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Where texts stand among the moments. */
+/** Finds moments by time. */
 public final class TextPlaces {
   private TextPlaces() {}
 
-  /** The first moment that begins with a text or later; the number of moments where none does. */
+  /** Returns the index of the first moment at a text or later; the number of moments if none. */
   public static int momentAt(List<Moment> moments, PrintedText text) {
     return momentAt(moments, text.start());
   }
 
   /**
-   * The same for a time in quarter notes from the start of the part. Grace notes stand before the
-   * note of their time.
+   * Returns the index of the first moment at a time or later; the number of moments if none. Grace
+   * notes come before the note of their time.
+   *
+   * @param start the time in quarter notes from the start of the part
    */
   public static int momentAt(List<Moment> moments, BigFraction start) {
     int low = 0;

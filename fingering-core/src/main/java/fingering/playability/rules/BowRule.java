@@ -10,30 +10,30 @@ import fingering.playability.Severity;
 import fingering.playability.Threshold;
 import fingering.playability.part.NoteText;
 import fingering.playability.part.PartMusic;
-import fingering.playability.rules.Findings.Together;
-import fingering.playability.rules.Findings.Words;
+import fingering.playability.rules.Findings.Merge;
+import fingering.playability.rules.Findings.Message;
 import fingering.tables.Instrument;
 import java.util.Iterator;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
-/** Notes and slurs that last longer than a bow does at their dynamic. */
+/** Finds notes and slurs that last longer than one bow at their dynamic. */
 public final class BowRule implements CheckRule {
   private static final double MICROS = 1e6;
 
-  /** Heavier strings take more bow (common practice, no source). */
+  /** Shares of the duration of a violin bow; thicker strings use more bow (common practice). */
   private static final double CELLO = 0.85;
 
   private static final double BASS = 0.7;
 
-  /** Nobody notices a bow that is so much longer (common practice, no source). */
-  private static final double LITTLE = 1.15;
+  /** The share of a bow that is still accepted (common practice, no source). */
+  private static final double TOLERANCE = 1.15;
 
   private final ImmutableMap<Loudness, Double> seconds;
   private final double risky;
 
-  /** Loudness as far as it asks for bow, the softest first. */
+  /** The dynamics that differ in the use of the bow, the softest first. */
   private enum Loudness {
     PP,
     P,
@@ -43,32 +43,33 @@ public final class BowRule implements CheckRule {
   }
 
   /**
-   * A bow that has to last longer than it does.
+   * A note or slur that is longer than one bow.
    *
-   * @param first where it begins
-   * @param slurred whether it takes more than one moment
-   * @param asked how many seconds it is to last
-   * @param bow how many seconds a bow lasts
-   * @param loudness how loud that is
+   * @param first its first moment
+   * @param slurred whether it has more than one moment
+   * @param lasts its seconds
+   * @param bow the seconds of one bow
+   * @param loudness its dynamic
    */
   private record LongBow(
-      Moment first, boolean slurred, double asked, double bow, Loudness loudness) {
+      Moment first, boolean slurred, double lasts, double bow, Loudness loudness) {
 
-    Words words(boolean section) {
-      return new Words(
+    Message message(boolean section) {
+      return new Message(
           String.format(
               Locale.ROOT,
-              "%s lasts %.1f s, and a bow about %.1f s at %s",
+              "%s lasts %.1f s, but one bow at %s lasts only about %.1f s",
               slurred ? "The slur from " + NoteText.of(first) : NoteText.of(first),
-              asked,
-              bow,
-              loudness.name().toLowerCase(Locale.ROOT)),
+              lasts,
+              loudness.name().toLowerCase(Locale.ROOT),
+              bow),
           section
-              ? "Let the players change bows at different times, and say so."
-              : "Show where the bow may change.");
+              ? "Ask for staggered bow changes in the part."
+              : "Mark where the player may change bow.");
     }
   }
 
+  /** Creates the rule for a level. */
   public BowRule(CheckLevel level) {
     seconds =
         ImmutableMap.of(
@@ -100,16 +101,16 @@ public final class BowRule implements CheckRule {
         end = Math.max(end, music.moment(i).startMicros() + music.moment(i).soundMicros());
       }
       double bow = Objects.requireNonNull(seconds.get(loudness)) * share;
-      double asked = (end - first.startMicros()) / MICROS;
-      if (asked > bow * LITTLE && bowed(music, first)) {
-        LongBow context = new LongBow(first, from > m + 1, asked, bow, loudness);
+      double lasts = (end - first.startMicros()) / MICROS;
+      if (lasts > bow * TOLERANCE && bowed(music, first)) {
+        LongBow longBow = new LongBow(first, from > m + 1, lasts, bow, loudness);
         findings.add(
             FindingKind.BOW_TOO_SHORT,
-            Together.IN_A_PASSAGE,
-            context.slurred() && asked > bow * risky ? Severity.RISKY : Severity.WORTH_KNOWING,
-            asked / bow,
+            Merge.IN_A_PASSAGE,
+            longBow.slurred() && lasts > bow * risky ? Severity.RISKY : Severity.WORTH_KNOWING,
+            lasts / bow,
             first,
-            () -> context.words(music.section()));
+            () -> longBow.message(music.section()));
       }
     }
   }
@@ -122,7 +123,7 @@ public final class BowRule implements CheckRule {
     };
   }
 
-  /** The first moment behind the slur that begins at one. */
+  /** Returns the first moment after the slur that begins at moment {@code m}. */
   private static int end(PartMusic music, int m) {
     int end = m + 1;
     while (end < music.moments().size() && music.moment(end).slurred()) {
@@ -141,7 +142,9 @@ public final class BowRule implements CheckRule {
     return Optional.empty();
   }
 
-  /** What a dynamic asks for from there on; an accent such as sf asks for nothing that lasts. */
+  /**
+   * Returns the loudness from a dynamic on; empty for an accent such as sf, which does not last.
+   */
   private static Optional<Loudness> loudness(String dynamic) {
     return switch (dynamic) {
       case "p", "fp", "sfp", "rfp" -> Optional.of(Loudness.P);

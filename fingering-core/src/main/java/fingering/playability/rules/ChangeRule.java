@@ -11,35 +11,39 @@ import fingering.playability.Threshold;
 import fingering.playability.part.PartMusic;
 import fingering.playability.part.ScoreWords;
 import fingering.playability.part.TextPlaces;
+import fingering.playability.rules.Findings.Merge;
+import fingering.playability.rules.Findings.Message;
 import fingering.playability.rules.Findings.Spot;
-import fingering.playability.rules.Findings.Together;
-import fingering.playability.rules.Findings.Words;
 import fingering.tables.Tuning;
 import java.util.Locale;
 
-/** Time to go from bow to pluck and back, for mutes, other instruments and other tunings. */
+/**
+ * Finds places with too little time to change between bow and pizzicato, for a mute, for another
+ * instrument or for another tuning.
+ */
 public final class ChangeRule implements CheckRule {
   private static final double MICROS = 1e6;
 
-  /** Of a bowed note a player may give up so much for what follows (common practice, no source). */
-  private static final double GIVEN_UP = 0.25;
+  /** The share of a bowed note that may be cut before pizzicato (common practice, no source). */
+  private static final double CUT = 0.25;
 
-  /** ... but no more than this, in seconds. */
-  private static final double GIVEN_UP_MOST = 0.3;
+  /** The most seconds of a bowed note that may be cut before pizzicato. */
+  private static final double MOST_CUT = 0.3;
 
-  /** So much of the time needed is enough; nobody measures finer (common practice, no source). */
-  private static final double NEARLY = 0.9;
+  /** The share of the time needed that is still accepted (common practice, no source). */
+  private static final double TOLERANCE = 0.9;
 
-  /** Less time than this is none, in seconds. */
-  private static final double NOTHING = 0.02;
+  /** Seconds below which there is no time at all. */
+  private static final double NO_TIME = 0.02;
 
-  /** To pluck takes this, in seconds (common practice, no source). */
+  /** Seconds to pluck (common practice, no source). */
   private static final double PLUCK = 0.1;
 
   private final CheckLevel level;
   private final double toPizzicato;
   private final double toArco;
 
+  /** Creates the rule for a level. */
   public ChangeRule(CheckLevel level) {
     this.level = level;
     toPizzicato = level.seconds(Threshold.TO_PIZZICATO);
@@ -50,24 +54,24 @@ public final class ChangeRule implements CheckRule {
   public void check(PartMusic music, Findings findings) {
     for (int m = 1; m < music.moments().size(); m++) {
       Moment moment = music.moment(m);
-      if (moment.pizzicato() != music.moment(m - 1).pizzicato() && !music.movements().get(m)) {
-        plucking(music, m, findings);
+      if (moment.pizzicato() != music.moment(m - 1).pizzicato() && !music.movementStarts().get(m)) {
+        pluckingChange(music, m, findings);
       }
     }
     boolean muted = false;
     for (PrintedText text : music.texts()) {
-      ImmutableSet<ScoreWords.Kind> told = music.told(text);
-      if (told.contains(ScoreWords.Kind.INSTRUMENT)) {
+      ImmutableSet<ScoreWords.Kind> meanings = music.meanings(text);
+      if (meanings.contains(ScoreWords.Kind.INSTRUMENT)) {
         change(music, text, FindingKind.CHANGE_OF_INSTRUMENT, Threshold.NEW_INSTRUMENT, findings);
       }
-      if (told.contains(ScoreWords.Kind.TUNING)) {
+      if (meanings.contains(ScoreWords.Kind.TUNING)) {
         change(music, text, FindingKind.CHANGE_OF_TUNING, Threshold.TUNE_A_STRING, findings);
         tuning(music, text, findings);
       }
       boolean drawn = text.kind() == PrintedText.Kind.MUTE;
       boolean off =
-          told.contains(ScoreWords.Kind.MUTE_OFF) || (drawn && text.text().endsWith("off"));
-      boolean on = !off && (told.contains(ScoreWords.Kind.MUTE_ON) || drawn);
+          meanings.contains(ScoreWords.Kind.MUTE_OFF) || (drawn && text.text().endsWith("off"));
+      boolean on = !off && (meanings.contains(ScoreWords.Kind.MUTE_ON) || drawn);
       if (on && !muted) {
         change(music, text, FindingKind.CHANGE_OF_MUTE, Threshold.MUTE_ON, findings);
       } else if (off && muted) {
@@ -77,26 +81,29 @@ public final class ChangeRule implements CheckRule {
     }
   }
 
-  private void plucking(PartMusic music, int m, Findings findings) {
+  private void pluckingChange(PartMusic music, int m, Findings findings) {
     Moment before = music.moment(m - 1);
     Moment moment = music.moment(m);
     boolean toPluck = moment.pizzicato();
     double since = (moment.startMicros() - before.startMicros()) / MICROS;
     double sounds = Math.min(since, before.soundMicros() / MICROS);
-    // A plucked note rings on by itself while the hand does something else.
+    // A plucked note rings on while the hand takes up the bow.
     double free =
-        toPluck
-            ? since - sounds + Math.min(GIVEN_UP_MOST, GIVEN_UP * sounds)
-            : Math.max(0, since - PLUCK);
+        toPluck ? since - sounds + Math.min(MOST_CUT, CUT * sounds) : Math.max(0, since - PLUCK);
     double needed = toPluck ? toPizzicato : toArco;
-    if (free < needed * NEARLY && !plucksByLeftHand(toPluck ? moment : before)) {
+    if (free < needed * TOLERANCE && !plucksByLeftHand(toPluck ? moment : before)) {
       findings.add(
           toPluck ? FindingKind.CHANGE_TO_PIZZICATO : FindingKind.CHANGE_TO_ARCO,
-          Together.IN_A_PASSAGE,
+          Merge.IN_A_PASSAGE,
           free < needed / 2 ? Severity.RISKY : Severity.WORTH_KNOWING,
           needed - free,
           moment,
-          () -> words(music, toPluck ? "The change to pizzicato" : "The bow", needed, free));
+          () ->
+              message(
+                  music,
+                  toPluck ? "The change to pizzicato" : "The change back to the bow",
+                  needed,
+                  free));
     }
   }
 
@@ -104,20 +111,20 @@ public final class ChangeRule implements CheckRule {
     return moment.starting().stream().anyMatch(note -> note.marks().leftPlucked());
   }
 
-  /** The notes are read as the instrument is strung usually, whatever words ask for. */
+  /** Reports words that ask for another tuning if the notes were checked in the standard one. */
   private static void tuning(PartMusic music, PrintedText text, Findings findings) {
     if (music.instrument().tuning().equals(Tuning.STANDARD)) {
       findings.add(
           FindingKind.SCORDATURA_CONFLICT,
-          Together.NEVER,
+          Merge.NEVER,
           text.place(),
           new Spot(
               Severity.WORTH_KNOWING,
               0,
               ImmutableList.of(),
               () ->
-                  new Words(
-                      "'%s' asks for another tuning, and the part was checked in the usual one"
+                  new Message(
+                      "'%s' asks for another tuning, but the part was checked in the standard one"
                           .formatted(text.text()),
                       "Check it again with --tuning.")));
     }
@@ -126,37 +133,37 @@ public final class ChangeRule implements CheckRule {
   private void change(
       PartMusic music, PrintedText text, FindingKind kind, Threshold threshold, Findings findings) {
     int m = TextPlaces.momentAt(music.moments(), text);
-    if (m == music.moments().size() || music.movements().get(m)) {
+    if (m == music.moments().size() || music.movementStarts().get(m)) {
       return;
     }
     Moment moment = music.moment(m);
     double needed = level.seconds(threshold);
     double free = moment.restMicros() / MICROS;
-    if (free < needed * NEARLY) {
+    if (free < needed * TOLERANCE) {
       findings.add(
           kind,
-          Together.NEVER,
+          Merge.NEVER,
           free < needed / 2 ? Severity.RISKY : Severity.WORTH_KNOWING,
           needed - free,
           moment,
-          () -> words(music, "'" + text.text() + "'", needed, free));
+          () -> message(music, "'" + text.text() + "'", needed, free));
     }
   }
 
-  private static String told(double seconds) {
+  private static String seconds(double seconds) {
     return String.format(Locale.ROOT, seconds < 1 ? "%.2f s" : "%.1f s", seconds);
   }
 
-  private static Words words(PartMusic music, String what, double needed, double free) {
-    return new Words(
+  private static Message message(PartMusic music, String change, double needed, double free) {
+    return new Message(
         String.format(
             Locale.ROOT,
-            "%s takes %s, and there %s",
-            what,
-            told(needed),
-            free < NOTHING ? "is no time at all" : "are " + told(free)),
+            "%s takes %s, but there is %s",
+            change,
+            seconds(needed),
+            free < NO_TIME ? "no time at all" : "only " + seconds(free)),
         music.section()
-            ? "Leave some notes out before it, or let the section do it desk by desk."
-            : "Leave some notes out before it.");
+            ? "Write a longer rest before it, or let the section change desk by desk."
+            : "Write a longer rest before it.");
   }
 }

@@ -3,10 +3,10 @@ package fingering.playability.rules;
 import fingering.playability.part.PartMusic;
 
 /**
- * A small rule that looks for findings of one family. It keeps nothing from part to part; what it
- * needs of the level it looks up when it is made.
+ * A rule of the check, which finds one family of problems. It reads the level when it is created,
+ * and stores nothing about parts.
  */
 public interface CheckRule {
-  /** Tells what it finds in a part, in the order of the music. */
+  /** Adds the findings in a part, in the order of the music. */
   void check(PartMusic music, Findings findings);
 }

@@ -13,28 +13,30 @@ import fingering.playability.Threshold;
 import fingering.playability.part.NoteText;
 import fingering.playability.part.PartMusic;
 import fingering.playability.part.PlayerLines;
-import fingering.playability.rules.Findings.Together;
-import fingering.playability.rules.Findings.Words;
+import fingering.playability.rules.Findings.Merge;
+import fingering.playability.rules.Findings.Message;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Double stops and chords: what hand and bow can take at once, and what the level has learned. */
+/** Finds double stops and chords that hand or bow cannot play, or the level has not learned. */
 public final class ChordRule implements CheckRule {
   private static final int BOWED_AT_ONCE = 2;
   private static final double MICROS = 1e6;
+  private static final String DIVIDE = "Write 'div.' above it.";
 
-  private final int strings;
-  private final int stopped;
-  private final double held;
+  private final int mostStrings;
+  private final int mostStopped;
+  private final double longestMicros;
   private final Severity undivided;
 
+  /** Creates the rule for a level. */
   public ChordRule(CheckLevel level) {
-    strings = level.number(Threshold.STRINGS_AT_ONCE);
-    stopped = level.number(Threshold.STOPPED_AT_ONCE);
-    held = level.seconds(Threshold.CHORD_HELD) * MICROS;
+    mostStrings = level.number(Threshold.STRINGS_AT_ONCE);
+    mostStopped = level.number(Threshold.STOPPED_AT_ONCE);
+    longestMicros = level.seconds(Threshold.CHORD_HELD) * MICROS;
     undivided = level.severity(Threshold.UNDIVIDED_CHORD);
   }
 
@@ -47,53 +49,53 @@ public final class ChordRule implements CheckRule {
           || music.players().divides(m)) {
         continue;
       }
-      chord(music, m, moment.get(), music.ways().get(m), findings);
+      chord(music, m, moment.get(), music.grips().get(m), findings);
     }
   }
 
   private void chord(
-      PartMusic music, int m, Moment moment, ImmutableList<Grip> ways, Findings findings) {
+      PartMusic music, int m, Moment moment, ImmutableList<Grip> grips, Findings findings) {
     boolean canDivide = music.players().canDivide(m);
-    if (ways.get(0).divided()) {
+    if (grips.get(0).divided()) {
       noHand(music, moment, canDivide, findings);
       return;
     }
-    if (ways.get(0).placements().size() < moment.starting().size() + moment.held().size()) {
+    if (grips.get(0).placements().size() < moment.starting().size() + moment.held().size()) {
       findings.add(
           FindingKind.HELD_NOTE_LET_GO,
-          Together.IN_A_PASSAGE,
+          Merge.IN_A_PASSAGE,
           Severity.WORTH_KNOWING,
           moment.held().size(),
           moment,
           () -> letGo(moment, canDivide));
       return;
     }
-    int together = ways.get(0).placements().size();
-    int fingers = least(ways);
-    if (together > strings || fingers > stopped) {
+    int strings = grips.get(0).placements().size();
+    int fingers = fewestFingers(grips);
+    if (strings > mostStrings || fingers > mostStopped) {
       findings.add(
           FindingKind.DOUBLE_STOP_BEYOND_LEVEL,
-          Together.IN_A_SECTION,
+          Merge.IN_A_SECTION,
           Severity.RISKY,
-          together + fingers,
+          strings + fingers,
           moment,
-          () -> beyond(moment, together, fingers, canDivide));
+          () -> beyond(moment, strings, fingers, canDivide));
     }
     if (canDivide) {
       findings.add(
           FindingKind.DIVISI_NOT_MARKED,
-          Together.IN_A_SECTION,
+          Merge.IN_A_SECTION,
           undivided,
-          together,
+          strings,
           moment,
           () -> unmarked(moment));
     } else if (moment.starting().size() > BOWED_AT_ONCE
         && !moment.pizzicato()
-        && moment.soundMicros() > held
+        && moment.soundMicros() > longestMicros
         && !music.prints().tremolo(moment.starting(), Role.ALONE)) {
       findings.add(
           FindingKind.CHORD_NOT_HELD,
-          Together.IN_A_PASSAGE,
+          Merge.IN_A_PASSAGE,
           Severity.WORTH_KNOWING,
           moment.soundMicros() / MICROS,
           moment,
@@ -110,14 +112,14 @@ public final class ChordRule implements CheckRule {
                 : broken(music, moment) ? Severity.WORTH_KNOWING : Severity.RISKY;
     findings.add(
         FindingKind.CHORD_NO_HAND,
-        Together.IN_A_MEASURE,
+        Merge.IN_A_MEASURE,
         severity,
         moment.starting().size(),
         moment,
         () -> noHand(music, moment, canDivide));
   }
 
-  private static Words noHand(PartMusic music, Moment moment, boolean canDivide) {
+  private static Message noHand(PartMusic music, Moment moment, boolean canDivide) {
     Instrument instrument = music.instrument();
     String notes = NoteText.of(moment);
     String reason =
@@ -125,56 +127,57 @@ public final class ChordRule implements CheckRule {
             ? "%s has more notes than the %s has strings".formatted(notes, instrument.spoken())
             : onStrings(instrument, moment)
                 ? (broken(music, moment)
-                        ? "The hand has to move within %s on the %s, so that it can only be broken"
-                        : "%s is out of one hand's reach on the %s")
+                        ? "%s can only be broken on the %s, because the hand has to move within it"
+                        : "%s is beyond the reach of one hand on the %s")
                     .formatted(notes, instrument.spoken())
-                : "%s needs one string of the %s for two notes"
-                    .formatted(notes, instrument.spoken());
-    String way =
+                : "%s notes of %s need the same string of the %s"
+                    .formatted(
+                        moment.starting().size() == 2 ? "Both" : "Two", notes, instrument.spoken());
+    String wayOut =
         canDivide
-            ? "Write 'div.' over it."
+            ? DIVIDE
             : without(music, moment)
-                .map(note -> "Leave " + note.written().display() + " out.")
-                .orElse("Spread the notes, or give some of them to another player.");
-    return new Words(reason, way);
+                .map(note -> "Leave out " + note.written().display() + ".")
+                .orElse("Write the notes one after another, or give some to another player.");
+    return new Message(reason, wayOut);
   }
 
-  /** Whether a hand that moves can play a chord one pair of notes after the other, as bows do. */
+  /** Returns whether a moving hand can play a chord broken, one pair of notes after the other. */
   private static boolean broken(PartMusic music, Moment moment) {
     ImmutableList<Note> notes = moment.starting();
     for (int i = 1; i < notes.size(); i++) {
       ImmutableList<Note> pair = notes.subList(i - 1, i + 1);
-      if (music.grips().apply(PlayerLines.with(moment, pair)).get(0).divided()) {
+      if (music.gripFinder().apply(PlayerLines.with(moment, pair)).get(0).divided()) {
         return false;
       }
     }
     return notes.size() > BOWED_AT_ONCE && !moment.grace();
   }
 
-  /** A note without which a hand can take the rest. */
+  /** Returns a note without which one hand can play the rest, an inner one if possible. */
   private static Optional<Note> without(PartMusic music, Moment moment) {
     List<Note> notes = moment.starting();
-    // The outer notes are heard most.
+    // The outer notes are heard most: try the inner ones first.
     for (int i = 1; i <= notes.size(); i++) {
       Note left = notes.get(i % notes.size());
       ImmutableList<Note> rest =
           notes.stream()
               .filter(note -> !note.equals(left))
               .collect(ImmutableList.toImmutableList());
-      if (!music.grips().apply(PlayerLines.with(moment, rest)).get(0).divided()) {
+      if (!music.gripFinder().apply(PlayerLines.with(moment, rest)).get(0).divided()) {
         return Optional.of(left);
       }
     }
     return Optional.empty();
   }
 
-  /** Whether each note can have a string of its own, however far the hand would have to reach. */
+  /** Returns whether each note can have its own string, regardless of the reach of the hand. */
   private static boolean onStrings(Instrument instrument, Moment moment) {
     List<Integer> free = new ArrayList<>();
     for (OpenString string : instrument.strings()) {
       free.add(string.lowest().midi());
     }
-    // From the highest note down, each takes the highest string that is low enough.
+    // From the highest note down, assign the highest free string that is low enough.
     for (Note note : moment.starting().reverse()) {
       Optional<Integer> string = free.stream().filter(open -> open <= note.midi()).findFirst();
       if (string.isEmpty()) {
@@ -185,10 +188,10 @@ public final class ChordRule implements CheckRule {
     return true;
   }
 
-  /** The fewest fingers that one of the grips asks for; a finger across two strings is one. */
-  private static int least(ImmutableList<Grip> ways) {
+  /** Returns the fewest stopped strings in any of the grips. */
+  private static int fewestFingers(ImmutableList<Grip> grips) {
     int least = Integer.MAX_VALUE;
-    for (Grip grip : ways) {
+    for (Grip grip : grips) {
       int fingers = 0;
       for (Placement placement : grip.placements()) {
         fingers += placement.open() ? 0 : 1;
@@ -198,37 +201,37 @@ public final class ChordRule implements CheckRule {
     return least;
   }
 
-  private static Words letGo(Moment moment, boolean canDivide) {
-    return new Words(
-        "%s cannot be held on under %s by one hand"
+  private static Message letGo(Moment moment, boolean canDivide) {
+    return new Message(
+        "One hand cannot hold %s while it plays %s"
             .formatted(NoteText.of(moment.held()), NoteText.of(moment)),
-        canDivide ? "Write 'div.' over it." : "Write it shorter.");
+        canDivide ? DIVIDE : "Shorten the held note.");
   }
 
-  private static Words beyond(Moment moment, int together, int fingers, boolean canDivide) {
+  private static Message beyond(Moment moment, int strings, int fingers, boolean canDivide) {
     String what =
         fingers == 0
-            ? together + " open strings together"
-            : together == fingers
-                ? together + " stopped strings together"
-                : together + " strings together, " + fingers + " of them stopped";
-    return new Words(
-        "%s takes %s, which the level has not learned"
+            ? strings + " open strings"
+            : strings == fingers
+                ? strings + " stopped strings"
+                : strings + " strings, " + fingers + " of them stopped";
+    return new Message(
+        "%s takes %s at once, which this level has not learned"
             .formatted(NoteText.of(moment.sounding()), what),
-        canDivide ? "Write 'div.' over it." : "Keep one of the notes, or one and an open string.");
+        canDivide ? DIVIDE : "Keep one note, or one note with an open string.");
   }
 
-  private static Words unmarked(Moment moment) {
-    return new Words(
-        "%s can be divided or played by each, and the part does not say which"
+  private static Message unmarked(Moment moment) {
+    return new Message(
+        "The part does not say whether to divide %s or to play double stops"
             .formatted(NoteText.of(moment.sounding())),
-        "Write 'div.' or 'non div.' over it.");
+        "Write 'div.' or 'non div.' above it.");
   }
 
-  private static Words notHeld(Moment moment) {
-    return new Words(
-        "Of %s a bow holds two notes for %.1f s, and the others are only touched"
+  private static Message notHeld(Moment moment) {
+    return new Message(
+        "The bow can sustain only two notes of %s for %.1f s"
             .formatted(NoteText.of(moment), moment.soundMicros() / MICROS),
-        "Show by shorter notes which two are held.");
+        "Shorten the notes that are not to be sustained.");
   }
 }

@@ -9,17 +9,18 @@ import fingering.playability.FindingKind;
 import fingering.playability.Severity;
 import fingering.playability.Threshold;
 import fingering.playability.part.PartMusic;
-import fingering.playability.rules.Findings.Together;
-import fingering.playability.rules.Findings.Words;
+import fingering.playability.rules.Findings.Merge;
+import fingering.playability.rules.Findings.Message;
 import java.util.Locale;
 
-/** Clefs that players of the level do not read, and clefs that change too often. */
+/** Finds clefs that players at the level do not read, and clefs that change too often. */
 public final class ClefRule implements CheckRule {
   private static final double MICROS = 1e6;
 
   private final CheckLevel level;
   private final double between;
 
+  /** Creates the rule for a level. */
   public ClefRule(CheckLevel level) {
     this.level = level;
     between = level.seconds(Threshold.BETWEEN_CLEFS);
@@ -30,7 +31,7 @@ public final class ClefRule implements CheckRule {
     ImmutableSet<String> known = level.clefs(music.instrument());
     ImmutableList<Moment> moments = music.moments();
     Clef clef = music.prints().clef(moments.get(0).starting().get(0));
-    // What comes before the first change was read from the start.
+    // The clef at the beginning does not count as a change.
     long changed = -(long) (between * MICROS);
     for (int m = 0; m < moments.size(); m++) {
       Moment moment = moments.get(m);
@@ -39,33 +40,33 @@ public final class ClefRule implements CheckRule {
       if (!known.contains(plain.display())) {
         findings.add(
             FindingKind.CLEF_NOT_USUAL,
-            Together.IN_A_SECTION,
+            Merge.IN_A_SECTION,
             Severity.WORTH_KNOWING,
             0,
             moment,
             () ->
-                new Words(
-                    "Players of the level do not read the %s clef on the %s"
+                new Message(
+                    "Players at this level do not read %s clef on the %s"
                         .formatted(plain.display(), music.instrument().spoken()),
                     "Write it in " + String.join(" or ", known) + " clef."));
       }
-      if (!now.equals(clef) && !music.movements().get(m)) {
+      if (!now.equals(clef) && !music.movementStarts().get(m)) {
         double since = (moment.startMicros() - changed) / MICROS;
         if (since < between) {
           findings.add(
               FindingKind.CHANGES_OF_CLEF,
-              Together.IN_A_PASSAGE,
+              Merge.IN_A_PASSAGE,
               Severity.WORTH_KNOWING,
               -since,
               moment,
               () ->
-                  new Words(
+                  new Message(
                       String.format(
                           Locale.ROOT,
-                          "The clef changes to %s %.1f s after the last change",
+                          "The clef changes to %s only %.1f s after the last change",
                           plain.display(),
                           since),
-                      "Keep to one clef, with some more ledger lines."));
+                      "Stay in one clef and use ledger lines."));
         }
         changed = moment.startMicros();
       }

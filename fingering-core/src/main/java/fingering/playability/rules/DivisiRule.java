@@ -5,24 +5,24 @@ import fingering.playability.FindingKind;
 import fingering.playability.Severity;
 import fingering.playability.part.NoteText;
 import fingering.playability.part.PartMusic;
-import fingering.playability.rules.Findings.Together;
-import fingering.playability.rules.Findings.Words;
+import fingering.playability.rules.Findings.Merge;
+import fingering.playability.rules.Findings.Message;
 
-/** Divided passages of which the part does not say where they end. */
+/** Finds divided passages without a marked end. */
 public final class DivisiRule implements CheckRule {
-  /** After so many measures of single notes nobody knows who plays (common practice). */
+  /** Measures of single notes after which it is unclear who plays (common practice, no source). */
   private static final int MEASURES = 4;
 
   @Override
   public void check(PartMusic music, Findings findings) {
     int single = -1;
-    boolean told = false;
+    boolean reported = false;
     for (int m = 0; m < music.moments().size(); m++) {
       Moment moment = music.moment(m);
       boolean several = moment.starting().size() + moment.held().size() > 1;
       if (!music.players().divided().get(m) || several) {
         single = -1;
-        told = several ? false : told;
+        reported = several ? false : reported;
         continue;
       }
       if (single < 0) {
@@ -30,19 +30,19 @@ public final class DivisiRule implements CheckRule {
       }
       Moment first = music.moment(single);
       int measures = moment.place().measureIndex() - first.place().measureIndex();
-      if (!told && measures >= MEASURES) {
-        told = true;
+      if (!reported && measures >= MEASURES) {
+        reported = true;
         findings.add(
             FindingKind.DIVISI_NOT_ENDED,
-            Together.NEVER,
+            Merge.NEVER,
             Severity.WORTH_KNOWING,
             measures,
             first,
             () ->
-                new Words(
-                    "The section is told to divide, but from %s on there is one line"
+                new Message(
+                    "The section is divided, but from %s on there is only one line"
                         .formatted(NoteText.of(first)),
-                    "Write 'unis.' where all play again, or rests for the others."));
+                    "Write 'unis.' where all play again, or rests for the other players."));
       }
     }
   }

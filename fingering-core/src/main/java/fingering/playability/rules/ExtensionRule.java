@@ -12,20 +12,21 @@ import fingering.playability.Threshold;
 import fingering.playability.part.NoteText;
 import fingering.playability.part.PartMusic;
 import fingering.playability.part.PlayerLine;
-import fingering.playability.rules.Findings.Together;
-import fingering.playability.rules.Findings.Words;
+import fingering.playability.rules.Findings.Merge;
+import fingering.playability.rules.Findings.Message;
 import fingering.tables.Instrument.HandKind;
 import fingering.tables.Position;
 import java.util.Map;
 
-/** Notes for which a finger has to reach out of the hand's frame, at levels that do not yet. */
+/** Finds notes that need an extension, at levels that have not learned extensions. */
 public final class ExtensionRule implements CheckRule {
   private final CheckLevel level;
   private final boolean learned;
 
-  /** By list of grips as one object. */
+  /** Whether an extension is needed, by list of grips; weak keys are compared by identity. */
   private final Map<ImmutableList<Grip>, Boolean> needed = new MapMaker().weakKeys().makeMap();
 
+  /** Creates the rule for a level. */
   public ExtensionRule(CheckLevel level) {
     this.level = level;
     learned = level.yes(Threshold.EXTENSIONS);
@@ -40,42 +41,44 @@ public final class ExtensionRule implements CheckRule {
     boolean cello = music.instrument().kind() == HandKind.CELLO;
     for (PlayerLine line : music.lines()) {
       for (int m = 0; m < line.moments().size(); m++) {
-        ImmutableList<Grip> ways = line.ways().get(m);
-        if (needed.computeIfAbsent(ways, all -> needed(all, highest, cello))) {
+        ImmutableList<Grip> grips = line.grips().get(m);
+        if (needed.computeIfAbsent(grips, all -> needed(all, highest, cello))) {
           String notes = NoteText.of(line.moment(m).sounding());
           findings.add(
               FindingKind.EXTENSION_BEYOND_LEVEL,
-              Together.IN_A_SECTION,
+              Merge.IN_A_SECTION,
               Severity.WORTH_KNOWING,
               0,
               line.moment(m),
               () ->
-                  new Words(
-                      notes + " asks for an extension, which the level has not learned",
-                      "Give the note to another part, or write one that lies in the hand as it falls."));
+                  new Message(
+                      notes + " needs an extension, which this level has not learned",
+                      "Give the note to another part, or write one that needs no extension."));
         }
       }
       findings.endRuns();
     }
   }
 
-  /** Whether the note lies in the level's positions, but in each only for a hand that opens. */
-  private static boolean needed(ImmutableList<Grip> ways, Position highest, boolean cello) {
+  /**
+   * Returns whether there are grips in the level's positions, but all of them with an extension.
+   */
+  private static boolean needed(ImmutableList<Grip> grips, Position highest, boolean cello) {
     boolean within = false;
-    for (Grip grip : ways) {
+    for (Grip grip : grips) {
       Position position = grip.frame().position();
-      // On the cello half position comes after the extensions.
+      // On the cello, half position is learned after the extensions.
       boolean known =
           position.compareTo(highest) <= 0 && !(cello && position.equals(Position.HALF));
       within |= known;
-      if (known && !reachesOut(grip)) {
+      if (known && !hasExtension(grip)) {
         return false;
       }
     }
     return within;
   }
 
-  private static boolean reachesOut(Grip grip) {
+  private static boolean hasExtension(Grip grip) {
     for (Placement placement : grip.placements()) {
       Shape shape = placement.frame().shape();
       boolean opens = shape == Shape.EXTENDED_BACK || shape == Shape.EXTENDED_FORWARD;

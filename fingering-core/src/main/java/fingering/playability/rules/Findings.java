@@ -18,59 +18,66 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * Gathers the findings of a part. Spots of one kind that follow closely become one finding, told by
- * its hardest spot; only what is told is put into words.
+ * Collects the findings of a part. Nearby spots of one kind are merged into one finding, described
+ * by its hardest spot; messages of the others are never built.
  */
 public final class Findings {
   private final PartInfo part;
   private final List<Finding> all = new ArrayList<>();
   private final Map<FindingKind, Run> runs = new EnumMap<>(FindingKind.class);
 
-  /**
-   * By index of measure, whether a movement begins there: nothing runs over from the one before.
-   */
-  private final BitSet begins;
+  /** The indices of the measures that begin a movement; spots are not merged across them. */
+  private final BitSet movementStarts;
 
-  private Findings(PartInfo part, BitSet begins) {
+  private Findings(PartInfo part, BitSet movementStarts) {
     this.part = part;
-    this.begins = begins;
+    this.movementStarts = movementStarts;
   }
 
-  /** With nothing found yet in a part. */
+  /** Creates an empty collection for a part. */
   public static Findings of(PartMusic music) {
-    BitSet begins = new BitSet();
-    music.movements().stream().forEach(m -> begins.set(music.moment(m).place().measureIndex()));
-    return new Findings(music.info(), begins);
+    BitSet measures = new BitSet();
+    music.movementStarts().stream()
+        .forEach(m -> measures.set(music.moment(m).place().measureIndex()));
+    return new Findings(music.info(), measures);
   }
 
   /**
-   * What is told of a spot.
+   * The message of a spot.
    *
    * @param reason what is wrong, without a full stop
-   * @param wayOut what to write instead, a sentence; empty for nothing
+   * @param wayOut how to fix it, a full sentence; empty if nothing is proposed
    */
-  record Words(String reason, String wayOut) {}
+  record Message(String reason, String wayOut) {}
 
-  /** How spots of a kind are taken together. */
-  enum Together {
-    /** Each for itself. */
+  /** How far apart spots of one kind may be to be merged. */
+  enum Merge {
+    /** Spots are never merged. */
     NEVER(-1),
-    /** Those of one measure. */
+    /** Spots in one measure are merged. */
     IN_A_MEASURE(0),
-    /** Those of neighbouring measures. */
+    /** Spots in neighbouring measures are merged. */
     IN_A_PASSAGE(1),
-    /** Those with no more than some lines of music between them. */
+    /** Spots up to eight measures apart are merged. */
     IN_A_SECTION(8);
 
     private final int measures;
 
-    Together(int measures) {
+    Merge(int measures) {
       this.measures = measures;
     }
   }
 
-  /** A spot: the heavier, the harder among those of its severity. */
-  record Spot(Severity severity, double weight, ImmutableList<Note> notes, Supplier<Words> words) {
+  /**
+   * A spot.
+   *
+   * @param severity its severity
+   * @param weight how hard it is among spots of one kind and severity; higher is harder
+   * @param notes its notes
+   * @param message builds its message
+   */
+  record Spot(
+      Severity severity, double weight, ImmutableList<Note> notes, Supplier<Message> message) {
     boolean harderThan(Spot other) {
       return severity != other.severity ? severity.atLeast(other.severity) : weight > other.weight;
     }
@@ -92,18 +99,18 @@ public final class Findings {
   /** Adds a spot at a moment, about the notes that begin there. */
   void add(
       FindingKind kind,
-      Together together,
+      Merge merge,
       Severity severity,
       double weight,
       Moment at,
-      Supplier<Words> words) {
-    add(kind, together, at.place(), new Spot(severity, weight, at.starting(), words));
+      Supplier<Message> message) {
+    add(kind, merge, at.place(), new Spot(severity, weight, at.starting(), message));
   }
 
-  /** Adds a spot at a place. Spots of a kind are added in the order of time. */
-  void add(FindingKind kind, Together together, Place place, Spot spot) {
+  /** Adds a spot at a place. Add the spots of one kind in order of time. */
+  void add(FindingKind kind, Merge merge, Place place, Spot spot) {
     Run run = runs.get(kind);
-    if (run != null && follows(run.to, place, together)) {
+    if (run != null && mergeable(run.to, place, merge)) {
       run.to = place;
       run.spots++;
       if (spot.harderThan(run.hardest)) {
@@ -117,26 +124,26 @@ public final class Findings {
     runs.put(kind, new Run(place, spot));
   }
 
-  private boolean follows(Place before, Place now, Together together) {
-    int next = begins.nextSetBit(before.measureIndex() + 1);
-    return now.measureIndex() - before.measureIndex() <= together.measures
+  private boolean mergeable(Place before, Place now, Merge merge) {
+    int next = movementStarts.nextSetBit(before.measureIndex() + 1);
+    return now.measureIndex() - before.measureIndex() <= merge.measures
         && (next < 0 || next > now.measureIndex());
   }
 
-  /** Ends what runs: what is added next is told for itself. */
+  /** Ends all runs: what is added next is not merged with what was added before. */
   void endRuns() {
     runs.forEach(this::end);
     runs.clear();
   }
 
   private void end(FindingKind kind, Run run) {
-    Words words = run.hardest.words.get();
+    Message message = run.hardest.message.get();
     String others =
         run.spots == 1
             ? "."
             : run.spots == 2
-                ? ", and there is one place more like it."
-                : ", and there are " + (run.spots - 1) + " places more like it.";
+                ? " (one more place like this)."
+                : " (" + (run.spots - 1) + " more places like this).";
     all.add(
         new Finding(
             kind,
@@ -145,13 +152,13 @@ public final class Findings {
             run.from,
             run.to,
             run.hardest.notes,
-            words.reason + others,
-            words.wayOut.isEmpty() ? Optional.empty() : Optional.of(words.wayOut)));
+            message.reason + others,
+            message.wayOut.isEmpty() ? Optional.empty() : Optional.of(message.wayOut)));
   }
 
-  /** All of them, in the order of the part. */
+  /** Returns all findings, in the order of the part. */
   public ImmutableList<Finding> inOrder() {
     endRuns();
-    return ImmutableList.sortedCopyOf(Finding.IN_THE_PART, all);
+    return ImmutableList.sortedCopyOf(Finding.BY_PLACE, all);
   }
 }

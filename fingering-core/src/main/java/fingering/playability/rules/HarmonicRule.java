@@ -11,17 +11,18 @@ import fingering.playability.FindingKind;
 import fingering.playability.Severity;
 import fingering.playability.Threshold;
 import fingering.playability.part.PartMusic;
+import fingering.playability.rules.Findings.Merge;
+import fingering.playability.rules.Findings.Message;
 import fingering.playability.rules.Findings.Spot;
-import fingering.playability.rules.Findings.Together;
-import fingering.playability.rules.Findings.Words;
 import fingering.tables.Instrument;
 import java.util.Optional;
 
-/** Harmonics that no string has, and kinds of harmonics that the level has not learned. */
+/** Finds harmonics that no string has, and kinds of harmonics that the level has not learned. */
 public final class HarmonicRule implements CheckRule {
   private final boolean natural;
   private final boolean artificial;
 
+  /** Creates the rule for a level. */
   public HarmonicRule(CheckLevel level) {
     natural = level.yes(Threshold.NATURAL_HARMONICS);
     artificial = level.yes(Threshold.ARTIFICIAL_HARMONICS);
@@ -36,21 +37,21 @@ public final class HarmonicRule implements CheckRule {
       }
       for (Note note : playable.get().starting()) {
         if (note.marks().harmonic().isPresent() && !open(music.instrument(), note)) {
-          harmonic(playable.get(), note, music.ways().get(m), findings);
+          harmonic(playable.get(), note, music.grips().get(m), findings);
         }
       }
     }
   }
 
-  /** A circle over an open string only says that it is open. */
+  /** Returns whether a note is an open string: a circle above one only says that it is open. */
   private static boolean open(Instrument instrument, Note note) {
     return instrument.strings().stream().anyMatch(s -> s.pitch().midi() == note.midi());
   }
 
-  private void harmonic(Moment moment, Note note, ImmutableList<Grip> ways, Findings findings) {
+  private void harmonic(Moment moment, Note note, ImmutableList<Grip> grips, Findings findings) {
     boolean touched = false;
     boolean byOneFinger = false;
-    for (Grip grip : ways) {
+    for (Grip grip : grips) {
       int at = grip.notes(moment).indexOf(note);
       Placement placement = grip.placements().get(at);
       touched |= placement.touch().isPresent();
@@ -63,30 +64,30 @@ public final class HarmonicRule implements CheckRule {
       Severity severity = alone && how.touched().isPresent() ? Severity.UNPLAYABLE : Severity.RISKY;
       findings.add(
           FindingKind.HARMONIC_NOT_THERE,
-          Together.IN_A_SECTION,
+          Merge.IN_A_SECTION,
           moment.place(),
           spot(severity, note, notThere(note, how)));
     } else if (byOneFinger ? !natural : !artificial) {
       findings.add(
           FindingKind.HARMONIC_BEYOND_LEVEL,
-          Together.IN_A_SECTION,
+          Merge.IN_A_SECTION,
           moment.place(),
           spot(Severity.RISKY, note, notLearned(note, byOneFinger)));
     }
   }
 
-  private static Spot spot(Severity severity, Note note, Words words) {
-    return new Spot(severity, note.midi(), ImmutableList.of(note), () -> words);
+  private static Spot spot(Severity severity, Note note, Message message) {
+    return new Spot(severity, note.midi(), ImmutableList.of(note), () -> message);
   }
 
-  private static Words notLearned(Note note, boolean natural) {
-    return new Words(
-        "%s is %s harmonic, which the level has not learned"
+  private static Message notLearned(Note note, boolean natural) {
+    return new Message(
+        "%s is %s harmonic, which this level has not learned"
             .formatted(note.sounding().display(), natural ? "a natural" : "an artificial"),
-        "Write the note without the harmonic, or leave it to some of the players.");
+        "Write an ordinary note, or give the harmonic to players who know it.");
   }
 
-  private static Words notThere(Note note, Harmonic how) {
+  private static Message notThere(Note note, Harmonic how) {
     String where =
         how.touched()
             .map(
@@ -94,12 +95,12 @@ public final class HarmonicRule implements CheckRule {
                     how.stopped()
                         .map(
                             stopped ->
-                                "touching %s over %s sounds no harmonic that a hand can take"
+                                "touching %s above %s gives no harmonic that a hand can reach"
                                     .formatted(touched.display(), stopped.display()))
                         .orElse("no open string has a harmonic at " + touched.display()))
-            .orElse("no open string has it, and no hand makes it of a stopped note");
-    return new Words(
-        "%s cannot be had as a harmonic: %s".formatted(note.sounding().display(), where),
-        "Write a touched fourth over the note two octaves below the sound, or leave the sign out.");
+            .orElse("no open string has it, and no hand can reach it as an artificial harmonic");
+    return new Message(
+        "%s cannot be played as a harmonic: %s".formatted(note.sounding().display(), where),
+        "Stop the note two octaves lower and touch a fourth above it, or remove the sign.");
   }
 }

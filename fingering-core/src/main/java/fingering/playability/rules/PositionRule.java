@@ -8,20 +8,21 @@ import fingering.playability.part.EasyGrips;
 import fingering.playability.part.NoteText;
 import fingering.playability.part.PartMusic;
 import fingering.playability.part.PlayerLine;
-import fingering.playability.rules.Findings.Together;
-import fingering.playability.rules.Findings.Words;
+import fingering.playability.rules.Findings.Merge;
+import fingering.playability.rules.Findings.Message;
 import fingering.tables.Instrument;
 import fingering.tables.Position;
 
-/** Positions above those of the level, where no fingering avoids them. */
+/** Finds notes that no fingering reaches in the positions of the level. */
 public final class PositionRule implements CheckRule {
   private final CheckLevel level;
 
-  private final EasyGrips easy;
+  private final EasyGrips easyGrips;
 
-  public PositionRule(CheckLevel level, EasyGrips easy) {
+  /** Creates the rule for a level. */
+  public PositionRule(CheckLevel level, EasyGrips easyGrips) {
     this.level = level;
-    this.easy = easy;
+    this.easyGrips = easyGrips;
   }
 
   @Override
@@ -32,27 +33,28 @@ public final class PositionRule implements CheckRule {
     }
     for (PlayerLine line : music.lines()) {
       for (int m = 0; m < line.moments().size(); m++) {
-        Position reached = new Position(easy.needed(line.ways().get(m)));
+        Position reached = easyGrips.lowestPosition(line.grips().get(m));
         if (reached.compareTo(highest) > 0) {
           Moment moment = line.moment(m);
           findings.add(
               FindingKind.POSITION_BEYOND_LEVEL,
-              Together.IN_A_SECTION,
+              Merge.IN_A_SECTION,
               Severity.RISKY,
-              reached.halves(),
+              reached.rank(),
               moment,
-              () -> words(music.instrument(), moment, reached, highest));
+              () -> message(music.instrument(), moment, reached, highest));
         }
       }
       findings.endRuns();
     }
   }
 
-  private static Words words(Instrument instrument, Moment moment, Position at, Position highest) {
+  private static Message message(
+      Instrument instrument, Moment moment, Position at, Position highest) {
     String notes = NoteText.of(moment.sounding());
-    return new Words(
-        "%s needs %s position on the %s, and the level goes to %s"
+    return new Message(
+        "%s needs %s position on the %s, but this level goes only up to %s"
             .formatted(notes, at.display(), instrument.spoken(), highest.display()),
-        "Write it an octave lower, or mark an easier part for some of the players.");
+        "Write it an octave lower, or add an easier ossia.");
   }
 }

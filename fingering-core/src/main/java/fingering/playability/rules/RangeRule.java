@@ -8,18 +8,23 @@ import fingering.playability.FindingKind;
 import fingering.playability.Severity;
 import fingering.playability.Threshold;
 import fingering.playability.part.PartMusic;
+import fingering.playability.rules.Findings.Merge;
+import fingering.playability.rules.Findings.Message;
 import fingering.playability.rules.Findings.Spot;
-import fingering.playability.rules.Findings.Together;
-import fingering.playability.rules.Findings.Words;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.Pitch;
 
-/** Notes below the lowest string and beyond the fingerboard. */
+/** Finds notes below the lowest string or beyond the fingerboard. */
 public final class RangeRule implements CheckRule {
   private final CheckLevel level;
   private final Instruments instruments;
 
+  /**
+   * Creates the rule for a level.
+   *
+   * @param instruments the instruments with their tunings
+   */
   public RangeRule(CheckLevel level, Instruments instruments) {
     this.level = level;
     this.instruments = instruments;
@@ -44,7 +49,7 @@ public final class RangeRule implements CheckRule {
   private void out(PartMusic music, Moment moment, Note note, Findings findings) {
     Instrument instrument = music.instrument();
     boolean low = note.midi() < instrument.lowest().midi();
-    int off = low ? instrument.lowest().midi() - note.midi() : note.midi();
+    int distance = low ? instrument.lowest().midi() - note.midi() : note.midi();
     boolean extended = low && extension(instrument, note);
     Severity severity =
         extended && level.yes(Threshold.BASS_TO_LOW_C) ? Severity.RISKY : Severity.UNPLAYABLE;
@@ -52,21 +57,21 @@ public final class RangeRule implements CheckRule {
         low && strungHigher(instrument, note)
             ? FindingKind.SCORDATURA_CONFLICT
             : FindingKind.OUT_OF_RANGE,
-        Together.IN_A_MEASURE,
+        Merge.IN_A_MEASURE,
         moment.place(),
         new Spot(
             severity,
-            off,
+            distance,
             ImmutableList.of(note),
             () -> low ? below(instrument, note, extended) : above(instrument, note)));
   }
 
-  /** Whether the instrument has the note as it is usually strung. */
+  /** Returns whether the instrument has the note in its standard tuning. */
   private boolean strungHigher(Instrument instrument, Note note) {
     return note.midi() >= instruments.named(instrument.id()).lowest().midi();
   }
 
-  /** Whether a fifth string or an extension of the bass has it. */
+  /** Returns whether a bass with a fifth string or a C extension has the note. */
   private boolean extension(Instrument instrument, Note note) {
     return instruments.tunings(instrument).stream()
         .flatMap(tuning -> tuning.strings().stream())
@@ -74,29 +79,29 @@ public final class RangeRule implements CheckRule {
             string -> instrument.id().equals("bass") && string.lowest().midi() <= note.midi());
   }
 
-  private Words below(Instrument instrument, Note note, boolean extended) {
-    String why =
-        "%s lies below the lowest string of the %s, %s"
+  private Message below(Instrument instrument, Note note, boolean extended) {
+    String reason =
+        "%s is below the lowest string of the %s, %s"
             .formatted(
                 note.written().display(),
                 instrument.spoken(),
                 written(instrument, instrument.lowest()));
-    return new Words(
-        why,
+    return new Message(
+        reason,
         extended
-            ? "Only basses with a fifth string or an extension have it: write it an octave higher"
-                + " for the others, as small notes."
+            ? "Only basses with a fifth string or a C extension have it: add the upper octave in"
+                + " small notes for the others."
             : "Write it an octave higher, or give it to a lower instrument.");
   }
 
-  private static Words above(Instrument instrument, Note note) {
-    return new Words(
-        "%s lies beyond the end of the %s's fingerboard"
+  private static Message above(Instrument instrument, Note note) {
+    return new Message(
+        "%s is beyond the end of the %s fingerboard"
             .formatted(note.written().display(), instrument.spoken()),
         "Write it an octave lower, or give it to a higher instrument.");
   }
 
-  /** A sounding pitch as the instrument's parts write it. */
+  /** Returns a sounding pitch as written in the instrument's parts. */
   static String written(Instrument instrument, Pitch sounding) {
     return sounding.plusOctaves(-instrument.writtenOctaves()).display();
   }

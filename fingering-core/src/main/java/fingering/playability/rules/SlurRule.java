@@ -10,16 +10,17 @@ import fingering.playability.Threshold;
 import fingering.playability.part.NoteText;
 import fingering.playability.part.PartMusic;
 import fingering.playability.part.PlayerLine;
-import fingering.playability.rules.Findings.Together;
-import fingering.playability.rules.Findings.Words;
+import fingering.playability.rules.Findings.Merge;
+import fingering.playability.rules.Findings.Message;
 import java.util.Locale;
 
-/** Slurs under which the bow has to pass over a string. */
+/** Finds slurs within which the bow has to skip a string. */
 public final class SlurRule implements CheckRule {
   private static final double MICROS = 1e6;
 
   private final double needed;
 
+  /** Creates the rule for a level. */
   public SlurRule(CheckLevel level) {
     needed = level.seconds(Threshold.SLUR_OVER_A_STRING);
   }
@@ -35,22 +36,22 @@ public final class SlurRule implements CheckRule {
         }
         double since = (moment.startMicros() - before.startMicros()) / MICROS;
         if (since < needed
-            && passesOver(line.grip(m - 1), line.grip(m))
-            && !line.inOnePosition(m, (left, reached) -> !passesOver(left, reached))) {
+            && skipsString(line.grip(m - 1), line.grip(m))
+            && !line.inOnePosition(m, (left, reached) -> !skipsString(left, reached))) {
           findings.add(
               FindingKind.SLUR_OVER_A_STRING,
-              Together.IN_A_PASSAGE,
+              Merge.IN_A_PASSAGE,
               since < needed / 2 ? Severity.RISKY : Severity.WORTH_KNOWING,
               -since,
               moment,
-              () -> words(before, moment, since));
+              () -> message(before, moment, since));
         }
       }
       findings.endRuns();
     }
   }
 
-  private static boolean passesOver(Grip before, Grip now) {
+  private static boolean skipsString(Grip before, Grip now) {
     int nearest = Integer.MAX_VALUE;
     for (Placement left : before.placements()) {
       for (Placement reached : now.placements()) {
@@ -60,14 +61,14 @@ public final class SlurRule implements CheckRule {
     return nearest > 1;
   }
 
-  private static Words words(Moment before, Moment now, double since) {
-    return new Words(
+  private static Message message(Moment before, Moment now, double since) {
+    return new Message(
         String.format(
             Locale.ROOT,
-            "From %s to %s the bow passes over a string under a slur, with %.2f s from note to note",
+            "From %s to %s the bow has to skip a string within a slur, in only %.2f s",
             NoteText.of(before),
             NoteText.of(now),
             since),
-        "End the slur before the leap.");
+        "End the slur before the skip.");
   }
 }

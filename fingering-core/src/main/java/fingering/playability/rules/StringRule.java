@@ -9,13 +9,13 @@ import fingering.playability.FindingKind;
 import fingering.playability.Severity;
 import fingering.playability.part.PartMusic;
 import fingering.playability.part.PlayerLines;
+import fingering.playability.rules.Findings.Merge;
+import fingering.playability.rules.Findings.Message;
 import fingering.playability.rules.Findings.Spot;
-import fingering.playability.rules.Findings.Together;
-import fingering.playability.rules.Findings.Words;
 import fingering.tables.Instrument;
 import java.util.BitSet;
 
-/** Notes that do not lie on the string that words or a printed numeral ask for. */
+/** Finds notes that cannot be played on the string that words or a printed numeral ask for. */
 public final class StringRule implements CheckRule {
 
   @Override
@@ -28,60 +28,62 @@ public final class StringRule implements CheckRule {
       for (Note note : moment.starting()) {
         if (note.marks().string().isPresent()) {
           int string = note.marks().string().getAsInt();
-          check(music, m, new Asked(note, string, "string " + string), findings);
+          check(music, m, new Request(note, string, "string " + string), findings);
         }
       }
     }
-    for (PrintedString asked : music.passage().oneString()) {
+    for (PrintedString words : music.passage().oneString()) {
       findings.endRuns();
-      BitSet concerned = PlayerLines.concerned(music.moments(), asked);
-      for (int m = concerned.nextSetBit(0); m >= 0; m = concerned.nextSetBit(m + 1)) {
+      BitSet onString = PlayerLines.momentsOn(music.moments(), words);
+      for (int m = onString.nextSetBit(0); m >= 0; m = onString.nextSetBit(m + 1)) {
         if (music.playable().get(m).isPresent()) {
           Note note = music.playable().get(m).get().starting().get(0);
-          check(music, m, new Asked(note, asked.string(), "'" + asked.words() + "'"), findings);
+          check(music, m, new Request(note, words.string(), "'" + words.words() + "'"), findings);
         }
       }
     }
   }
 
-  private static void check(PartMusic music, int m, Asked asked, Findings findings) {
+  private static void check(PartMusic music, int m, Request request, Findings findings) {
     Instrument instrument = music.instrument();
     Moment moment = music.playable().get(m).orElseThrow();
-    if (asked.strung(instrument) && asked.taken(music.ways().get(m), moment)) {
+    if (request.exists(instrument) && request.reachable(music.grips().get(m), moment)) {
       return;
     }
-    boolean never = !asked.strung(instrument) || asked.below(instrument);
+    boolean impossible = !request.exists(instrument) || request.below(instrument);
     findings.add(
         FindingKind.STRING_WITHOUT_NOTE,
-        Together.IN_A_PASSAGE,
+        Merge.IN_A_PASSAGE,
         moment.place(),
         new Spot(
-            never ? Severity.RISKY : Severity.WORTH_KNOWING,
+            impossible ? Severity.RISKY : Severity.WORTH_KNOWING,
             1,
-            ImmutableList.of(asked.note),
-            () -> asked.told(instrument)));
+            ImmutableList.of(request.note),
+            () -> request.message(instrument)));
   }
 
   /**
-   * A note that is asked for on a string.
+   * A note with the string that the part asks for.
    *
-   * @param words what asks for it
+   * @param note the note
+   * @param string the number of the string, 1 for the highest
+   * @param words the words or the numeral, to show
    */
-  private record Asked(Note note, int string, String words) {
+  private record Request(Note note, int string, String words) {
 
-    /** Whether the instrument has the string. */
-    boolean strung(Instrument instrument) {
+    /** Returns whether the instrument has the string. */
+    boolean exists(Instrument instrument) {
       return string <= instrument.strings().size();
     }
 
-    /** Whether the note lies below the string. */
+    /** Returns whether the note is below the string. */
     boolean below(Instrument instrument) {
       return note.midi() < instrument.string(string).lowest().midi();
     }
 
-    /** Whether one of the ways to take a moment takes the note there. */
-    boolean taken(ImmutableList<Grip> ways, Moment moment) {
-      for (Grip grip : ways) {
+    /** Returns whether one of the grips of a moment has the note on the string. */
+    boolean reachable(ImmutableList<Grip> grips, Moment moment) {
+      for (Grip grip : grips) {
         int at = grip.notes(moment).indexOf(note);
         if (at >= 0 && grip.placements().get(at).string() == string) {
           return true;
@@ -90,22 +92,22 @@ public final class StringRule implements CheckRule {
       return false;
     }
 
-    Words told(Instrument instrument) {
-      if (!strung(instrument)) {
-        return new Words(
-            "%s asks for a string that the %s does not have".formatted(words, instrument.spoken()),
-            "Correct the number of the string.");
+    Message message(Instrument instrument) {
+      if (!exists(instrument)) {
+        return new Message(
+            "The part asks for %s, which the %s does not have"
+                .formatted(words, instrument.spoken()),
+            "Correct the string.");
       }
       String lowest = RangeRule.written(instrument, instrument.string(string).lowest());
       return below(instrument)
-          ? new Words(
-              "%s does not lie on the string that %s asks for: its lowest note is %s"
+          ? new Message(
+              "%s is too low for %s: the lowest note of that string is %s"
                   .formatted(note.written().display(), words, lowest),
-              "Say where the string may be left, or ask for a lower one.")
-          : new Words(
-              "%s cannot be taken on the string that %s asks for"
-                  .formatted(note.written().display(), words),
-              "Say where the string may be left.");
+              "Mark where the player may leave the string, or choose a lower one.")
+          : new Message(
+              "%s cannot be played as marked (%s)".formatted(note.written().display(), words),
+              "Mark where the player may leave the string.");
     }
   }
 }

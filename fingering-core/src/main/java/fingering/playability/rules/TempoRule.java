@@ -9,20 +9,21 @@ import fingering.playability.Threshold;
 import fingering.playability.part.PartMusic;
 import fingering.playability.part.PlayerLine;
 import fingering.playability.part.TextPlaces;
-import fingering.playability.rules.Findings.Together;
-import fingering.playability.rules.Findings.Words;
+import fingering.playability.rules.Findings.Merge;
+import fingering.playability.rules.Findings.Message;
 import fingering.tempo.LimitCause;
 import fingering.tempo.TempoLimit;
 import java.util.Locale;
 
-/** Leaps, crossings, chords, trills and runs that have too little time. */
+/** Finds leaps, crossings, chords, trills and runs with too little time. */
 public final class TempoRule implements CheckRule {
-  /** A tempo slower than this share of the one marked is no way out. */
-  private static final double SLOWER = 0.7;
+  /** The least share of the marked tempo that is proposed as a slower one. */
+  private static final double SLOWEST_PROPOSED = 0.7;
 
   private final double haste;
   private final double riskyHaste;
 
+  /** Creates the rule for a level. */
   public TempoRule(CheckLevel level) {
     haste = level.share(Threshold.HASTE);
     riskyHaste = level.share(Threshold.RISKY_HASTE);
@@ -32,44 +33,44 @@ public final class TempoRule implements CheckRule {
   public void check(PartMusic music, Findings findings) {
     for (PlayerLine line : music.lines()) {
       for (TempoLimit limit : line.limits().under(haste)) {
-        if (divided(line, limit.moment()) || begins(music, line, limit.moment())) {
+        if (divided(line, limit.moment()) || beginsMovement(music, line, limit.moment())) {
           continue;
         }
         Severity severity = limit.factor() < riskyHaste ? Severity.RISKY : Severity.WORTH_KNOWING;
-        boolean avoided =
-            kind(limit) == FindingKind.LEAP_TOO_QUICK && avoided(line, limit.moment());
-        if (!avoided || severity == Severity.RISKY) {
+        boolean avoidable =
+            kind(limit) == FindingKind.LEAP_TOO_QUICK && avoidable(line, limit.moment());
+        if (!avoidable || severity == Severity.RISKY) {
           findings.add(
               kind(limit),
-              Together.IN_A_PASSAGE,
-              avoided ? Severity.WORTH_KNOWING : severity,
+              Merge.IN_A_PASSAGE,
+              avoidable ? Severity.WORTH_KNOWING : severity,
               -limit.factor(),
               line.moment(limit.moment()),
-              () -> words(music, limit, avoided));
+              () -> message(music, limit, avoidable));
         }
       }
       findings.endRuns();
     }
   }
 
-  /** What no hand takes is told as that. */
+  /** Returns whether a chord out of reach is involved, which another rule reports. */
   private static boolean divided(PlayerLine line, int m) {
     Grip grip = line.grip(m);
     return grip.divided() || (m > 0 && line.grip(m - 1).divided());
   }
 
-  /** Between two movements there is time for everything. */
-  private static boolean begins(PartMusic music, PlayerLine line, int m) {
+  /** Returns whether a movement begins at a moment of a line: there is time for any change. */
+  private static boolean beginsMovement(PartMusic music, PlayerLine line, int m) {
     int at = TextPlaces.momentAt(music.moments(), line.moment(m).starting().get(0).start());
-    return m > 0 && music.movements().get(at);
+    return m > 0 && music.movementStarts().get(at);
   }
 
-  /** Whether the two notes also lie in one position, without a finger that hops. */
-  private static boolean avoided(PlayerLine line, int m) {
-    return m > 0 && line.inOnePosition(m, TempoRule::follows);
+  /** Returns whether the two notes also lie in one position, without a finger that hops. */
+  private static boolean avoidable(PlayerLine line, int m) {
+    return m > 0 && line.inOnePosition(m, TempoRule::easyChange);
   }
 
-  private static boolean follows(Grip left, Grip reached) {
+  private static boolean easyChange(Grip left, Grip reached) {
     int nearest = Integer.MAX_VALUE;
     for (Placement a : left.placements()) {
       for (Placement b : reached.placements()) {
@@ -95,37 +96,36 @@ public final class TempoRule implements CheckRule {
     };
   }
 
-  private static Words words(PartMusic music, TempoLimit limit, boolean avoided) {
+  private static Message message(PartMusic music, TempoLimit limit, boolean avoidable) {
     String says =
-        "%s: it needs %s and has %s"
+        "%s: needs %s, but has only %s"
             .formatted(limit.says(), seconds(limit.neededMicros()), seconds(limit.freeMicros()));
     String slower =
-        limit.factor() < SLOWER
+        limit.factor() < SLOWEST_PROPOSED
             ? ""
             : limit
                 .tempo()
-                .map(at -> "take it at " + at.toString().replace("=", " = ") + " or slower")
+                .map(at -> "play it at " + at.toString().replace("=", " = ") + " or slower")
                 .orElse("");
-    String way =
+    String wayOut =
         switch (kind(limit)) {
           case LEAP_TOO_QUICK ->
-              avoided
+              avoidable
                   ? "Mark a fingering in one position"
-                  : "Give the hand a rest or a longer note before it";
-          case CROSSING_TOO_QUICK -> "Write it on neighbouring strings or in one octave";
-          case CHORD_TOO_QUICK -> music.section() ? "Divide it" : "Leave a note of it out";
+                  : "Write a rest or a longer note before it";
+          case CROSSING_TOO_QUICK -> "Keep the notes on neighbouring strings or within an octave";
+          case CHORD_TOO_QUICK -> music.section() ? "Divide it" : "Leave out one of its notes";
           case TRILL_TOO_SHORT -> "Write a mordent or a grace note instead";
-          case PLUCKED_TOO_QUICK -> "Let two groups of the section take turns, or write arco";
+          case PLUCKED_TOO_QUICK ->
+              music.section() ? "Let two groups take turns, or write arco" : "Write arco";
           default ->
-              limit.cause() == LimitCause.BOW
-                  ? "Write a tremolo without measure"
-                  : "Write fewer notes";
+              limit.cause() == LimitCause.BOW ? "Write an unmeasured tremolo" : "Write fewer notes";
         };
-    return new Words(capital(says), way + (slower.isEmpty() ? "." : ", or " + slower + "."));
+    return new Message(capital(says), wayOut + (slower.isEmpty() ? "." : ", or " + slower + "."));
   }
 
-  /** {@code 0.21 s}. */
-  static String seconds(long micros) {
+  /** Returns a time as text: {@code 0.21 s}. */
+  private static String seconds(long micros) {
     return String.format(Locale.ROOT, "%.2f s", micros / 1e6);
   }
 

@@ -11,10 +11,10 @@ import fingering.playability.Severity;
 import fingering.playability.part.NoteText;
 import fingering.playability.part.PartMusic;
 import fingering.playability.part.PlayerLine;
-import fingering.playability.rules.Findings.Together;
-import fingering.playability.rules.Findings.Words;
+import fingering.playability.rules.Findings.Merge;
+import fingering.playability.rules.Findings.Message;
 
-/** Trills without a free finger, and tremolos of two notes that do not lie under one hand. */
+/** Finds trills without a free finger, and tremolos whose two notes do not lie under one hand. */
 public final class TrillRule implements CheckRule {
 
   @Override
@@ -35,26 +35,26 @@ public final class TrillRule implements CheckRule {
   private static void trills(PlayerLine line, int m, Findings findings) {
     Moment moment = line.moment(m);
     for (Note note : moment.starting()) {
-      if (note.marks().trill().isPresent() && !trilled(line.ways().get(m), moment, note)) {
+      if (note.marks().trill().isPresent() && !canTrill(line.grips().get(m), moment, note)) {
         findings.add(
             FindingKind.TRILL_WITHOUT_FINGER,
-            Together.IN_A_PASSAGE,
+            Merge.IN_A_PASSAGE,
             Severity.RISKY,
             0,
             moment,
             () ->
-                new Words(
+                new Message(
                     "No finger is free to trill %s with %s"
                         .formatted(
                             note.written().display(),
                             note.marks().trill().orElseThrow().letterName()),
-                    "Trill a single note, or leave the trill out."));
+                    "Trill a single note, or remove the trill."));
       }
     }
   }
 
-  private static boolean trilled(ImmutableList<Grip> ways, Moment moment, Note note) {
-    for (Grip grip : ways) {
+  private static boolean canTrill(ImmutableList<Grip> grips, Moment moment, Note note) {
+    for (Grip grip : grips) {
       int at = grip.notes(moment).indexOf(note);
       if (grip.placements().get(at).trill().isPresent()) {
         return true;
@@ -66,22 +66,22 @@ public final class TrillRule implements CheckRule {
   private static void tremolo(PartMusic music, PlayerLine line, int m, Findings findings) {
     Moment one = line.moment(m);
     Moment other = line.moment(m + 1);
-    if (underOneHand(line.ways().get(m), line.ways().get(m + 1))) {
+    if (underOneHand(line.grips().get(m), line.grips().get(m + 1))) {
       return;
     }
     findings.add(
         FindingKind.TREMOLO_TOO_WIDE,
-        Together.IN_A_PASSAGE,
+        Merge.IN_A_PASSAGE,
         Severity.RISKY,
         Math.abs(one.starting().get(0).midi() - other.starting().get(0).midi()),
         one,
         () ->
-            new Words(
-                "%s and %s do not lie under one hand on one string or on neighbouring strings"
+            new Message(
+                "%s and %s do not lie under one hand, on one string or on two neighbouring strings"
                     .formatted(NoteText.of(one), NoteText.of(other)),
                 music.section()
-                    ? "Divide: let each half repeat one of the notes."
-                    : "Write notes that lie closer."));
+                    ? "Divide the section, and let each half repeat one of the notes."
+                    : "Write notes that are closer together."));
   }
 
   private static boolean underOneHand(ImmutableList<Grip> some, ImmutableList<Grip> others) {
@@ -95,7 +95,9 @@ public final class TrillRule implements CheckRule {
     return false;
   }
 
-  /** Whether the hand can hold both, and the bow go from one to the other, again and again. */
+  /**
+   * Returns whether one hand can keep both grips in place, on strings that the bow can alternate.
+   */
   private static boolean alternate(Grip one, Grip other) {
     int lowest = Integer.MIN_VALUE;
     int highest = Integer.MAX_VALUE;

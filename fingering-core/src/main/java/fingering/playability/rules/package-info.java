@@ -1,4 +1,4 @@
-/** The rules of the check: each finds one family of problems in a part. */
+/** The rules of the check. Each finds one family of problems in a part. */
 @NullMarked
 package fingering.playability.rules;
 

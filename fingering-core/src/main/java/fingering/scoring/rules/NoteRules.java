@@ -117,11 +117,10 @@ final class NoteRules {
       int fromOctave = frame.thumb().getAsInt() - Pitch.OCTAVE;
       return THUMB_AT_OCTAVE + (fromOctave < 0 ? -fromOctave : fromOctave / 2);
     }
-    int halves = frame.position().halves();
+    int number = frame.position().number();
     if (frame.shape() != Frame.Shape.LETTERS) {
-      return frame.span() <= BASS_SPAN ? halves / 2 : NECK[Math.min(halves / 2, NECK.length - 1)];
+      return frame.span() <= BASS_SPAN ? number : NECK[Math.min(number, NECK.length - 1)];
     }
-    int number = halves / 2;
     return number < UNFAMILIAR.length ? UNFAMILIAR[number] : number + 2;
   }
 

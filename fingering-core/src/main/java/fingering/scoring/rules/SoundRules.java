@@ -96,7 +96,7 @@ final class SoundRules {
     if (grip.top().open() || frame.thumb().isPresent()) {
       return 0;
     }
-    return Math.max(0, frame.position().halves() / 2 - 3);
+    return Math.max(0, frame.position().number() - 3);
   }
 
   private static boolean crosses(Transition transition, Grip before, Grip now) {

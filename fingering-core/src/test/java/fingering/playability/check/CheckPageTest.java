@@ -9,18 +9,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
-/** What {@code docs/arrangers.md} lists is all there is. */
+/** {@code docs/arrangers.md} lists all kinds of findings and all levels. */
 class CheckPageTest {
 
   @Test
-  void thePageHasEveryKind() throws IOException {
+  void pageListsEveryKind() throws IOException {
     String page = page();
     assertThat(FindingKind.values())
         .allSatisfy(kind -> assertThat(page).contains("`" + kind.id() + "`"));
   }
 
   @Test
-  void thePageHasEveryLevel() throws IOException {
+  void pageListsEveryLevel() throws IOException {
     String page = page();
     assertThat(CheckLevel.presets())
         .allSatisfy(level -> assertThat(page).contains("`" + level + "`"));

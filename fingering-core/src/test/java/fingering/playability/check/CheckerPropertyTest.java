@@ -48,7 +48,7 @@ class CheckerPropertyTest {
   }
 
   @Property(tries = 60)
-  void theLowerLevelHasEveryUnplayableFindingOfTheUpper(
+  void lowerLevelsKeepAllUnplayableFindings(
       @ForAll("music") String music, @ForAll @IntRange(min = 40, max = 200) int tempo) {
     Scored score = Scored.of("Violin", music).tempo(tempo);
     List<String> before = List.of();
@@ -60,7 +60,7 @@ class CheckerPropertyTest {
   }
 
   @Property(tries = 60)
-  void aNoteBelowTheLowestStringIsAlwaysFound(
+  void noteBelowTheLowestStringIsAlwaysFound(
       @ForAll("music") String music, @ForAll @IntRange(min = 24, max = 54) int low) {
     assertThat(
             Scored.of("Violin", music + " " + name(low) + "/1")
@@ -69,7 +69,7 @@ class CheckerPropertyTest {
   }
 
   @Property(tries = 40)
-  void whatOnePlayerCannotDoASectionCanDivide(@ForAll("music") String music) {
+  void chordsOfASectionAreNeverUnplayable(@ForAll("music") String music) {
     assertThat(Scored.of("Violins", music).findings("advanced", FindingKind.CHORD_NO_HAND))
         .noneMatch(finding -> finding.severity() == Severity.UNPLAYABLE);
   }

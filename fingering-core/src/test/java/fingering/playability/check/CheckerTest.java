@@ -47,7 +47,7 @@ class CheckerTest {
     "Bassi, bass",
     "Cb., bass",
   })
-  void stringPartsShowThemselvesInFourLanguages(String name, String instrument) {
+  void stringPartsAreRecognisedInFourLanguages(String name, String instrument) {
     String clef = instrument.equals("viola") ? "[C3] " : "";
     assertThat(Scored.of(name, clef + "A3/4").check("advanced").parts())
         .singleElement()
@@ -55,7 +55,7 @@ class CheckerTest {
   }
 
   @Test
-  void otherPartsAreLeftOutAndNamed() {
+  void otherPartsAreLeftOutAndListed() {
     ScoreCheck check =
         Scored.score()
             .part("Flute", "A5/4")
@@ -70,7 +70,7 @@ class CheckerTest {
   }
 
   @Test
-  void anAltoInTheAltoClefIsAViola() {
+  void altoInAltoClefIsAViola() {
     assertThat(Scored.of("Alto", "[C3] A4/4").check("advanced").parts()).hasSize(1);
     assertThat(Scored.of("Alto", "[G2] A4/4").check("advanced").parts()).isEmpty();
     assertThat(Scored.score().part("Alto", "strings.viola", "[G2] A4/4").check("advanced").parts())
@@ -78,28 +78,27 @@ class CheckerTest {
   }
 
   @Test
-  void aPartWithoutNotesIsLeftOut() {
+  void partWithoutNotesIsLeftOut() {
     ScoreCheck check = Scored.score().part("Violin", "A4/4").part("Viola", "r/4").check("advanced");
     assertThat(check.parts()).hasSize(1);
-    assertThat(check.remarks()).contains("Viola has no note and is left out");
+    assertThat(check.remarks()).contains("Viola has no notes and was not checked");
   }
 
   @Test
-  void aScoreWithoutStringsSaysSo() {
+  void scoreWithoutStringPartsHasARemark() {
     ScoreCheck check = Scored.of("Flute", "A5/4").check("advanced");
     assertThat(check.findings()).isEmpty();
-    assertThat(check.gravest()).isEmpty();
+    assertThat(check.mostSevere()).isEmpty();
     assertThat(check.hardest()).isEmpty();
-    assertThat(check.remarks()).anySatisfy(remark -> assertThat(remark).contains("no part shows"));
+    assertThat(check.remarks())
+        .anySatisfy(remark -> assertThat(remark).contains("no part was recognised"));
   }
 
   @Test
   void namedPartsAreCheckedForTheInstrumentNamed() {
     Checker checker = Checker.of(CheckLevel.preset("advanced"));
     CheckRequest request =
-        CheckRequest.WHOLE
-            .withParts(List.of("Flute"))
-            .withInstrument(Instruments.standard().named("violin"));
+        CheckRequest.WHOLE.withParts(List.of("Flute"), Instruments.standard().named("violin"));
     assertThat(checker.check(Scored.of("Flute", "F3/4").read(), request).findings())
         .extracting(Finding::kind)
         .containsExactly(FindingKind.OUT_OF_RANGE);
@@ -111,22 +110,30 @@ class CheckerTest {
         .isInstanceOf(SelectionException.class);
   }
 
+  /** Recognised parts keep their own instruments, so an instrument without parts has no meaning. */
   @Test
-  void aStringTunedUpLosesItsLowestNote() {
+  void instrumentWithoutPartsIsRefused() {
+    assertThatThrownBy(
+            () -> CheckRequest.WHOLE.withParts(List.of(), Instruments.standard().named("violin")))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void stringTunedUpLosesItsLowestNote() {
     Instruments instruments = Instruments.standard();
     Tuning up = instruments.tuning(instruments.named("violin"), "a-e-a-e");
     assertThat(
             Checker.of(CheckLevel.preset("advanced"))
                 .check(
                     Scored.of("Violin", "G3/4").read(),
-                    CheckRequest.WHOLE.withBuilt(instrument -> instrument.tuned(up)))
+                    CheckRequest.WHOLE.withSetup(instrument -> instrument.tuned(up)))
                 .findings())
         .extracting(Finding::kind)
         .containsExactly(FindingKind.SCORDATURA_CONFLICT);
   }
 
   @Test
-  void aStringOrchestraPlaysInSectionsAndAQuartetDoesNot() {
+  void stringOrchestraHasSectionsAndQuartetSinglePlayers() {
     Scored quartet =
         Scored.score()
             .part("Violin I", "A4/4")
@@ -150,7 +157,7 @@ class CheckerTest {
   }
 
   @Test
-  void celloAndBassOnOneStaffIsWorthKnowing() {
+  void celloAndBassOnOneStaffAreReported() {
     assertThat(
             Scored.of("Violoncelli e Contrabbassi", "[F4] A3/4")
                 .findings("advanced", FindingKind.SHARED_PART))
@@ -160,7 +167,7 @@ class CheckerTest {
   }
 
   @Test
-  void oneCheckerFindsTheSameTwice() {
+  void checkerFindsTheSameAgain() {
     Checker checker = Checker.of(CheckLevel.preset("beginner"));
     Scored music = Scored.of("Violin", "A4/0.25 A6/0.25 G3+A3/0.5 F3/1 r/2").tempo(120);
     assertThat(checker.check(music.read()).findings())
@@ -169,16 +176,16 @@ class CheckerTest {
   }
 
   @Test
-  void findingsStandInTheOrderOfThePartAndTheGravestFirst() {
+  void findingsAreSortedByPlace() {
     List<Finding> findings =
         Scored.of("Violin", "A4/4 | F3/4 | A6/4 | F3/4").check("beginner").findings();
-    assertThat(findings).isSortedAccordingTo(Finding.IN_THE_PART);
+    assertThat(findings).isSortedAccordingTo(Finding.BY_PLACE);
     assertThat(Severity.UNPLAYABLE.atLeast(Severity.RISKY)).isTrue();
     assertThat(Severity.WORTH_KNOWING.atLeast(Severity.RISKY)).isFalse();
   }
 
   @Test
-  void kindsHaveStableIdsAndOneSentence() {
+  void kindsHaveIdsAndOneSentenceExplanations() {
     assertThat(FindingKind.values())
         .allSatisfy(
             kind -> {
@@ -188,7 +195,7 @@ class CheckerTest {
   }
 
   @Test
-  void aScaleInFirstPositionIsEasierThanAVirtuosoPassage() {
+  void scaleInFirstPositionIsEasierThanAVirtuosoPassage() {
     Difficulty easy = difficulty("A4/1 B4/1 C#5/1 D5/1 | E5/1 D5/1 C#5/1 B4/1");
     Difficulty hard =
         difficulty("A4+C#5/0.25 A6/0.25 E7/0.25 C5+A5/0.25 ".repeat(4) + "| D7/1 r/3");

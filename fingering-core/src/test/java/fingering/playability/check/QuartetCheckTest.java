@@ -20,22 +20,22 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Real quartets are played, so that next to nothing in them is unplayable: what is found are
- * mistakes of the files. The scores are not part of the project; {@code -Dquartets=FOLDER} names a
- * folder of compressed MusicXML, {@code -Dlevel=LEVEL} another level than professional, and {@code
- * mvn -pl fingering-core -am test -Dtest=QuartetCheckTest -Dsurefire.failIfNoSpecifiedTests=false}
- * runs it alone and lists the findings.
+ * Checks real quartets. They are played, so unplayable findings must be rare: errors in the files.
+ * The scores are not part of the project; {@code -Dquartets=FOLDER} names a folder of compressed
+ * MusicXML, {@code -Dlevel=LEVEL} a level other than advanced. {@code mvn -pl fingering-core -am
+ * test -Dtest=QuartetCheckTest -Dsurefire.failIfNoSpecifiedTests=false} runs only this test and
+ * lists the findings.
  */
 class QuartetCheckTest {
-  private static final int FILES_FOR_EACH_MISTAKE = 8;
-  private static final String PROFESSIONAL = "advanced";
+  private static final int FILES_PER_ERROR = 8;
+  private static final String ADVANCED = "advanced";
 
   @Test
-  void nextToNothingInRealQuartetsIsUnplayable() throws IOException {
+  void realQuartetsHaveHardlyAnyUnplayableFindings() throws IOException {
     String folder = System.getProperty("quartets", "");
     assumeTrue(
         !folder.isEmpty(), "skipped: give a folder of quartets in MusicXML with -Dquartets=FOLDER");
-    Checker checker = Checker.of(CheckLevel.preset(System.getProperty("level", PROFESSIONAL)));
+    Checker checker = Checker.of(CheckLevel.preset(System.getProperty("level", ADVANCED)));
     Map<String, Integer> counts = new TreeMap<>();
     int unplayable = 0;
     List<Path> files = scores(Path.of(folder));
@@ -44,20 +44,20 @@ class QuartetCheckTest {
       ScoreCheck check = checker.check(score);
       unplayable += check.count(Severity.UNPLAYABLE);
       for (Finding finding : check.findings()) {
-        counts.merge(finding.severity().told() + ", " + finding.kind().id(), 1, Integer::sum);
+        counts.merge(finding.severity().label() + ", " + finding.kind().id(), 1, Integer::sum);
         System.out.printf(
             "%s %s %s: %s, %s %s%n",
             file.getFileName(),
             finding.part().name(),
             finding.where(),
-            finding.severity().told(),
+            finding.severity().label(),
             finding.reason(),
             finding.wayOut().orElse(""));
       }
     }
     counts.forEach((kind, count) -> System.out.println(count + " " + kind));
     assertThat(files).isNotEmpty();
-    assertThat(unplayable).isLessThanOrEqualTo(files.size() / FILES_FOR_EACH_MISTAKE);
+    assertThat(unplayable).isLessThanOrEqualTo(files.size() / FILES_PER_ERROR);
   }
 
   private static List<Path> scores(Path folder) throws IOException {

@@ -9,7 +9,7 @@ import fingering.playability.FindingKind;
 import fingering.playability.Scored;
 import org.junit.jupiter.api.Test;
 
-/** Time for what the hands change: common practice, no source. */
+/** Time for changes, clefs and strings: common practice, no source. */
 class ChangeRuleTest {
 
   private static long count(String music, String level, FindingKind kind) {
@@ -29,7 +29,7 @@ class ChangeRuleTest {
   }
 
   @Test
-  void soDoesTheBow() {
+  void arcoNeedsTime() {
     String back = "\"pizz.\" A4/0.25 \"arco\" B4/0.75 r/3";
     assertThat(count(back, "beginner", FindingKind.CHANGE_TO_ARCO)).isEqualTo(1);
     assertThat(count("\"pizz.\" A4/1 r/2 \"arco\" B4/1", "beginner", FindingKind.CHANGE_TO_ARCO))
@@ -37,7 +37,7 @@ class ChangeRuleTest {
   }
 
   @Test
-  void aMuteTakesLongerOnThanOff() {
+  void muteTakesLongerToPutOnThanToTakeOff() {
     for (String on : new String[] {"con_sord.", "mit_Dämpfer", "avec_sourdine", "with_mute"}) {
       assertThat(count("A4/3 r/1 | \"" + on + "\" A4/4", "advanced", FindingKind.CHANGE_OF_MUTE))
           .as(on)
@@ -62,7 +62,7 @@ class ChangeRuleTest {
   }
 
   @Test
-  void aPassageEndsWithItsMovement() {
+  void spotsAreNotMergedAcrossMovements() {
     String last = "A4/3.875 \"pizz.\" B4/0.125";
     String first = "\"arco\" A4/1 A4/0.125 \"pizz.\" B4/0.5 r/2";
     assertThat(count(last + " | " + first, "beginner", FindingKind.CHANGE_TO_PIZZICATO))
@@ -72,13 +72,13 @@ class ChangeRuleTest {
   }
 
   @Test
-  void betweenMovementsThereIsTimeForIt() {
+  void thereIsTimeForAMuteBetweenMovements() {
     assertThat(count("A4/4 || \"con_sord.\" A4/4", "beginner", FindingKind.CHANGE_OF_MUTE))
         .isZero();
   }
 
   @Test
-  void aMuteThatIsOnIsNotPutOnAgain() {
+  void muteThatIsOnIsNotPutOnAgain() {
     assertThat(
             count(
                 "\"con_sord.\" A4/4 | \"con_sord.\" A4/4", "advanced", FindingKind.CHANGE_OF_MUTE))
@@ -86,7 +86,7 @@ class ChangeRuleTest {
   }
 
   @Test
-  void anotherInstrumentHasToBeTaken() {
+  void changeOfInstrumentNeedsTime() {
     assertThat(
             count(
                 "A4/4 | r/4 | \"nimmt_Bratsche\" A4/4",
@@ -103,7 +103,7 @@ class ChangeRuleTest {
 
   /** MusicXML 4.0, elements scordatura and accord. */
   @Test
-  void theSignOfScordaturaIsToldAsWordsAre() {
+  void scordaturaSignCountsLikeWords() {
     String sign =
         "<scordatura><accord_string=\"4\"><tuning-step>A</tuning-step><tuning-octave>3</tuning-octave></accord></scordatura>";
     assertThat(
@@ -115,7 +115,7 @@ class ChangeRuleTest {
   }
 
   @Test
-  void anotherTuningIsToldAndTakesTime() {
+  void otherTuningIsReportedAndNeedsTime() {
     assertThat(count("\"Scordatura\" A4/4", "advanced", FindingKind.SCORDATURA_CONFLICT))
         .isEqualTo(1);
     assertThat(count("A4/4 | \"Scordatura\" A4/4", "advanced", FindingKind.CHANGE_OF_TUNING))
@@ -123,7 +123,7 @@ class ChangeRuleTest {
   }
 
   @Test
-  void clefsThatTheLevelDoesNotRead() {
+  void clefsThatTheLevelDoesNotReadAreReported() {
     assertThat(Scored.of("Viola", "[C3] A4/4").findings("beginner", FindingKind.CLEF_NOT_USUAL))
         .isEmpty();
     assertThat(Scored.of("Viola", "[G2] A4/4").findings("beginner", FindingKind.CLEF_NOT_USUAL))
@@ -133,7 +133,7 @@ class ChangeRuleTest {
   }
 
   @Test
-  void clefsThatChangeAtOnceAgain() {
+  void clefThatChangesAgainSoonIsReported() {
     String often = "[F4] A2/4 | [C4] A3/1 [F4] A2/1 r/2";
     assertThat(Scored.of("Cello", often).findings("common-practice", FindingKind.CHANGES_OF_CLEF))
         .hasSize(1);
@@ -144,7 +144,7 @@ class ChangeRuleTest {
   }
 
   @Test
-  void aStringThatDoesNotHaveTheNote() {
+  void noteThatIsNotOnTheStringIsReported() {
     assertThat(count("\"sul_G\" C4/1 D4/1 G3/2", "advanced", FindingKind.STRING_WITHOUT_NOTE))
         .isZero();
     assertThat(count("\"sul_E\" C4/1 r/3", "advanced", FindingKind.STRING_WITHOUT_NOTE))

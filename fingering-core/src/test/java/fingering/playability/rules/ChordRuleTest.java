@@ -9,64 +9,64 @@ import fingering.playability.Scored;
 import fingering.playability.Severity;
 import org.junit.jupiter.api.Test;
 
-/** What hand and bow can take at once: common practice, no source, unless one is named. */
+/** Double stops and chords: common practice, no source, unless one is named. */
 class ChordRuleTest {
-  private static final String NEEDS_ONE_STRING = "A3+B3/2 r/2";
+  private static final String SAME_STRING = "A3+B3/2 r/2";
 
-  /** A chord that N. Rimsky-Korsakov's table of three-note chords has (from memory). */
-  private static final String IN_THE_TABLES = "G3+D4+B4/1 r/3";
+  /** A chord in N. Rimsky-Korsakov's table of three-note chords (from memory). */
+  private static final String TABLE_CHORD = "G3+D4+B4/1 r/3";
 
   @Test
-  void twoNotesThatNeedOneStringAreUnplayableForOnePlayer() {
+  void twoNotesOnOneStringAreUnplayableForOnePlayer() {
     assertThat(
-            Scored.of("Violin", NEEDS_ONE_STRING)
+            Scored.of("Violin", SAME_STRING)
                 .findings("advanced", Forces.ONE_PLAYER, FindingKind.CHORD_NO_HAND))
         .singleElement()
         .satisfies(
             finding -> {
               assertThat(finding.severity()).isEqualTo(Severity.UNPLAYABLE);
               assertThat(finding.reason())
-                  .isEqualTo("A3+B3 needs one string of the violin for two notes.");
-              assertThat(finding.wayOut()).contains("Leave B3 out.");
+                  .isEqualTo("Both notes of A3+B3 need the same string of the violin.");
+              assertThat(finding.wayOut()).contains("Leave out B3.");
             });
   }
 
   @Test
-  void aSectionDividesThem() {
-    Scored music = Scored.of("Violins", NEEDS_ONE_STRING);
+  void sectionDividesTwoNotesOnOneString() {
+    Scored music = Scored.of("Violins", SAME_STRING);
     assertThat(music.findings("advanced", FindingKind.CHORD_NO_HAND))
         .extracting(Finding::severity, finding -> finding.wayOut().orElse(""))
         .containsExactly(
-            org.assertj.core.groups.Tuple.tuple(Severity.WORTH_KNOWING, "Write 'div.' over it."));
+            org.assertj.core.groups.Tuple.tuple(Severity.WORTH_KNOWING, "Write 'div.' above it."));
     assertThat(music.findings("beginner", FindingKind.CHORD_NO_HAND))
         .extracting(Finding::severity)
         .containsExactly(Severity.RISKY);
-    assertThat(Scored.of("Violins", "\"div.\" " + NEEDS_ONE_STRING).check("advanced").findings())
+    assertThat(Scored.of("Violins", "\"div.\" " + SAME_STRING).check("advanced").findings())
         .isEmpty();
     assertThat(Scored.of("Violins", "A3/2 r/2 & B3/2").check("advanced").findings()).isEmpty();
   }
 
   @Test
-  void aSoloistOfASectionDoesNot() {
+  void soloistOfASectionDoesNotDivide() {
     assertThat(
-            Scored.of("Violins", "\"solo\" " + NEEDS_ONE_STRING)
+            Scored.of("Violins", "\"solo\" " + SAME_STRING)
                 .findings("advanced", FindingKind.CHORD_NO_HAND))
         .extracting(Finding::severity)
         .containsExactly(Severity.UNPLAYABLE);
     assertThat(
-            Scored.of("Violins", "\"solo\" G4/4 | \"tutti\" " + NEEDS_ONE_STRING)
+            Scored.of("Violins", "\"solo\" G4/4 | \"tutti\" " + SAME_STRING)
                 .findings("advanced", FindingKind.CHORD_NO_HAND))
         .extracting(Finding::severity)
         .containsExactly(Severity.WORTH_KNOWING);
   }
 
   @Test
-  void aChordOfTheTablesIsPlayable() {
-    assertThat(Scored.of("Violin", IN_THE_TABLES).check("advanced").findings()).isEmpty();
+  void chordOfTheTableIsPlayable() {
+    assertThat(Scored.of("Violin", TABLE_CHORD).check("advanced").findings()).isEmpty();
   }
 
   @Test
-  void aChordThatTheBowBreaksWhileTheHandMovesIsWorthKnowing() {
+  void chordBrokenByAMovingHandIsWorthKnowing() {
     assertThat(
             Scored.of("Violoncello", "[F4] Bb2+G3+C4/1 r/3")
                 .findings("advanced", FindingKind.CHORD_NO_HAND))
@@ -87,7 +87,7 @@ class ChordRuleTest {
   }
 
   @Test
-  void twoStringsSoundOnOfALongChord() {
+  void longChordIsNotSustained() {
     assertThat(
             Scored.of("Violin", "G3+D4+B4+G5/4").findings("advanced", FindingKind.CHORD_NOT_HELD))
         .hasSize(1);
@@ -100,7 +100,7 @@ class ChordRuleTest {
   }
 
   @Test
-  void aNoteHeldUnderAnotherOnItsStringHasToGo() {
+  void heldNoteOnTheSameStringIsCutShort() {
     assertThat(
             Scored.of("Violin", "A3/4 & r/1 B3/3")
                 .findings("advanced", FindingKind.HELD_NOTE_LET_GO))
@@ -112,7 +112,7 @@ class ChordRuleTest {
   }
 
   @Test
-  void inTheFirstYearsADoubleStopHasAnOpenString() {
+  void beginnersPlayDoubleStopsWithAnOpenString() {
     assertThat(
             Scored.of("Violin", "D4+B4/2 r/2")
                 .findings("beginner", FindingKind.DOUBLE_STOP_BEYOND_LEVEL))
@@ -123,7 +123,7 @@ class ChordRuleTest {
   }
 
   @Test
-  void aSectionIsToldWhetherItDivides() {
+  void undividedNotesOfASectionNeedAMark() {
     assertThat(
             Scored.of("Violins", "D4+B4/2 r/2").findings("advanced", FindingKind.DIVISI_NOT_MARKED))
         .hasSize(1);
@@ -141,7 +141,7 @@ class ChordRuleTest {
   }
 
   @Test
-  void eachLineOfADividedSectionIsCheckedForItself() {
+  void eachLineOfADividedSectionIsChecked() {
     assertThat(
             Scored.of("Violins", "\"div.\" A4+A6/4 | \"unis.\" A4/4")
                 .findings("intermediate", FindingKind.POSITION_BEYOND_LEVEL))
@@ -151,7 +151,7 @@ class ChordRuleTest {
   }
 
   @Test
-  void aDividedPassageHasAnEnd() {
+  void dividedPassageNeedsAnEnd() {
     String single = " A4/4 | A4/4 | A4/4 | A4/4 | A4/4 | A4/4";
     assertThat(
             Scored.of("Violins", "\"div.\" D4+B4/4 |" + single)

@@ -6,7 +6,7 @@ import fingering.playability.FindingKind;
 import fingering.playability.Scored;
 import org.junit.jupiter.api.Test;
 
-/** Rules of hand and bow on the smallest cases: common practice, no source. */
+/** Smallest cases of the rules of hand and bow: common practice, no source. */
 class HandAndBowTest {
 
   private static long count(String part, String music, String level, FindingKind kind) {
@@ -14,20 +14,21 @@ class HandAndBowTest {
   }
 
   @Test
-  void aLeapNeedsTime() {
+  void leapNeedsTime() {
     String leap = "B3/0.25 D7/0.25 B3/0.25 D7/0.25 r/3";
     Scored music = Scored.of("Violin", leap).tempo(160);
     assertThat(music.findings("advanced", FindingKind.LEAP_TOO_QUICK))
         .isNotEmpty()
         .allSatisfy(
             finding ->
-                assertThat(finding.reason()).containsPattern("it needs 0\\.\\d\\d s and has 0\\."));
+                assertThat(finding.reason())
+                    .containsPattern("needs 0\\.\\d\\d s, but has only 0\\."));
     assertThat(Scored.of("Violin", leap).tempo(40).findings("advanced", FindingKind.LEAP_TOO_QUICK))
         .isEmpty();
   }
 
   @Test
-  void aRunAboveTheComfortableTempoIsFoundAtTheLevelThatIsTooSlowForIt() {
+  void runIsTooFastForALowerLevel() {
     String run = "D4/0.25 E4/0.25 F#4/0.25 G4/0.25 A4/0.25 B4/0.25 C#5/0.25 D5/0.25 ".repeat(2);
     Scored music = Scored.of("Violin", run).tempo(110);
     assertThat(music.findings("advanced", FindingKind.ABOVE_COMFORTABLE_TEMPO)).isEmpty();
@@ -35,7 +36,7 @@ class HandAndBowTest {
   }
 
   @Test
-  void thirdPositionIsAboveTheFirstYears() {
+  void highPositionsAreBeyondLowerLevels() {
     assertThat(count("Violin", "F6/4", "beginner", FindingKind.POSITION_BEYOND_LEVEL)).isEqualTo(1);
     assertThat(count("Violin", "B5/4", "beginner", FindingKind.POSITION_BEYOND_LEVEL)).isZero();
     assertThat(count("Violin", "E6/4", "intermediate", FindingKind.POSITION_BEYOND_LEVEL)).isZero();
@@ -45,7 +46,7 @@ class HandAndBowTest {
   }
 
   @Test
-  void spotsOfOnePassageAreOneFinding() {
+  void nearbySpotsAreOneFinding() {
     assertThat(
             Scored.of("Violin", "F6/4 | A6/4 | F6/4 | A4/4")
                 .findings("beginner", FindingKind.POSITION_BEYOND_LEVEL))
@@ -54,14 +55,14 @@ class HandAndBowTest {
             finding -> {
               assertThat(finding.where()).isEqualTo("m. 1–3");
               assertThat(finding.passage()).isTrue();
-              assertThat(finding.reason()).startsWith("A6 needs").contains("2 places more");
+              assertThat(finding.reason()).startsWith("A6 needs").contains("2 more places");
               assertThat(finding.notes()).hasSize(1);
             });
   }
 
   @Test
-  void theCelloOfTheFirstYearsHasAClosedHand() {
-    // E flat on the D string asks the first finger back (common practice, no source).
+  void beginnersOnTheCelloHaveNoExtensions() {
+    // E flat on the D string needs a backward extension (common practice, no source).
     assertThat(count("Cello", "[F4] Eb3/4", "beginner", FindingKind.EXTENSION_BEYOND_LEVEL))
         .isEqualTo(1);
     assertThat(count("Cello", "[F4] E3/4", "beginner", FindingKind.EXTENSION_BEYOND_LEVEL))
@@ -71,7 +72,7 @@ class HandAndBowTest {
   }
 
   @Test
-  void underASlurTheBowCannotPassOverAString() {
+  void slurCannotSkipAString() {
     String over = "G3/0.25,( E5/0.25,) r/3";
     assertThat(count("Violin", over, "beginner", FindingKind.SLUR_OVER_A_STRING)).isEqualTo(1);
     assertThat(count("Violin", "G3/0.25 E5/0.25 r/3", "beginner", FindingKind.SLUR_OVER_A_STRING))
@@ -84,7 +85,7 @@ class HandAndBowTest {
   }
 
   @Test
-  void aNaturalHarmonicIsNotForTheFirstYears() {
+  void beginnersHaveNoNaturalHarmonics() {
     // The octave harmonic of the A string.
     assertThat(count("Violin", "A5/4,harm", "beginner", FindingKind.HARMONIC_BEYOND_LEVEL))
         .isEqualTo(1);
@@ -95,7 +96,7 @@ class HandAndBowTest {
   }
 
   @Test
-  void aHarmonicThatNoStringHasIsNotThere() {
+  void harmonicThatNoStringHasIsReported() {
     // No open string of the violin has F4 among its partials, and it is too low for a touched
     // fourth.
     assertThat(count("Violin", "F4/4,harm", "advanced", FindingKind.HARMONIC_NOT_THERE))
@@ -104,7 +105,7 @@ class HandAndBowTest {
   }
 
   @Test
-  void aTremoloOfTwoNotesLiesUnderOneHand() {
+  void tremoloOfTwoNotesMustLieUnderOneHand() {
     assertThat(count("Violin", "A4/2,from C5/2,to", "advanced", FindingKind.TREMOLO_TOO_WIDE))
         .isZero();
     assertThat(count("Violin", "B4/2,from G5/2,to", "advanced", FindingKind.TREMOLO_TOO_WIDE))
@@ -114,7 +115,7 @@ class HandAndBowTest {
   }
 
   @Test
-  void aBowIsShorterTheLouderItIs() {
+  void loudBowsAreShorter() {
     String held = "A4/4,- | A4/4,_";
     assertThat(count("Violin", "{pp} " + held, "advanced", FindingKind.BOW_TOO_SHORT)).isZero();
     assertThat(count("Violin", "{ff} " + held, "advanced", FindingKind.BOW_TOO_SHORT)).isEqualTo(1);
@@ -133,7 +134,7 @@ class HandAndBowTest {
         .isEqualTo(1);
     assertThat(count("Violin", "{f} A4/4,- | A4/2,_ r/2", "advanced", FindingKind.BOW_TOO_SHORT))
         .isZero();
-    // After fp the note goes on softly.
+    // After fp the note continues softly.
     assertThat(count("Violin", "{fp} " + held, "advanced", FindingKind.BOW_TOO_SHORT)).isZero();
   }
 
@@ -142,35 +143,35 @@ class HandAndBowTest {
   }
 
   @Test
-  void theBowNeedsTimeToPassOverAString() {
+  void bowNeedsTimeToSkipAString() {
     String over = "G3/0.25 E5/0.25 r/3.5";
     assertThat(found(200, over, FindingKind.CROSSING_TOO_QUICK)).isTrue();
     assertThat(found(80, over, FindingKind.CROSSING_TOO_QUICK)).isFalse();
   }
 
   @Test
-  void aChordNeedsTimeToBeSet() {
+  void chordNeedsTime() {
     String chords = "A4/0.25 G3+D4+B4+G5/0.25 A4/0.25 r/3.25";
     assertThat(found(200, chords, FindingKind.CHORD_TOO_QUICK)).isTrue();
     assertThat(found(80, chords, FindingKind.CHORD_TOO_QUICK)).isFalse();
   }
 
   @Test
-  void aFingerPlucksSlowerThanABow() {
+  void pizzicatoIsSlowerThanTheBow() {
     String plucked = "\"pizz.\" A4/0.25 A4/0.25 A4/0.25 A4/0.25 r/3";
     assertThat(found(180, plucked, FindingKind.PLUCKED_TOO_QUICK)).isTrue();
     assertThat(found(80, plucked, FindingKind.PLUCKED_TOO_QUICK)).isFalse();
   }
 
   @Test
-  void aTrillNeedsTwoNotes() {
+  void trillNeedsTime() {
     String trill = "B4/0.25,tr A4/0.5 r/3";
     assertThat(found(180, trill, FindingKind.TRILL_TOO_SHORT)).isTrue();
     assertThat(found(80, trill, FindingKind.TRILL_TOO_SHORT)).isFalse();
   }
 
   @Test
-  void aTrillOverAChordNeedsAFreeFinger() {
+  void trillInAChordNeedsAFreeFinger() {
     assertThat(
             count("Cello", "[F4] Gb2+Db3+Eb3/4,tr", "advanced", FindingKind.TRILL_WITHOUT_FINGER))
         .isEqualTo(1);

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Ranges against the handbooks of S. Adler, The Study of Orchestration, and W. Piston,
- * Orchestration, from memory: the open strings below, and above what both allow an orchestra.
+ * Ranges in S. Adler, The Study of Orchestration, and W. Piston, Orchestration, from memory: the
+ * open strings, and the highest notes that both allow in an orchestra.
  */
 class RangeRuleTest {
 
@@ -24,7 +24,7 @@ class RangeRuleTest {
     "Violoncello, C2, B1, E6",
     "Contrabass, E2, Eb2, G4", // written an octave above its sound
   })
-  void theLowestStringIsTheLowestNoteAndTheHandbooksHighestIsInRange(
+  void handbookRangesAreInRangeAndNotesBelowAreNot(
       String part, String lowest, String below, String highest) {
     assertThat(found(part, lowest)).isEmpty();
     assertThat(found(part, highest)).isEmpty();
@@ -33,7 +33,7 @@ class RangeRuleTest {
         .satisfies(
             finding -> {
               assertThat(finding.notes()).hasSize(1);
-              assertThat(finding.reason()).contains("lies below the lowest string");
+              assertThat(finding.reason()).contains("is below the lowest string");
               assertThat(finding.wayOut()).isPresent();
               assertThat(finding.where()).isEqualTo("m. 1, beat 1");
             });
@@ -45,25 +45,25 @@ class RangeRuleTest {
   }
 
   @Test
-  void beyondTheFingerboardIsOutOfRangeAndTheRestIsStillChecked() {
+  void notesInRangeAreStillChecked() {
     ScoreCheck check = Scored.of("Violin", "C9/1 A4/1 F3/1 r/1 | A3+B3/1 r/3").check("advanced");
     assertThat(check.findings())
         .extracting(Finding::kind)
         .containsExactly(FindingKind.OUT_OF_RANGE, FindingKind.CHORD_NO_HAND);
-    assertThat(check.gravest()).contains(Severity.UNPLAYABLE);
+    assertThat(check.mostSevere()).contains(Severity.UNPLAYABLE);
     assertThat(check.parts().get(0).notes()).isEqualTo(5);
   }
 
   @Test
-  void aPartWithoutOneNoteInRangeIsChecked() {
+  void partWithoutNotesInRangeIsChecked() {
     ScoreCheck check = Scored.of("Violin", "C2/1 D2/1 E2/1 F2/1").check("beginner");
     assertThat(check.findings()).hasSize(1);
     assertThat(check.parts().get(0).difficulty().grade()).isEqualTo(1);
   }
 
   @Test
-  void someBassesHaveTheLowC() {
-    // S. Adler, from memory: an extension or a fifth string carries some basses to C.
+  void someBassesHaveALowC() {
+    // S. Adler, from memory: an extension or a fifth string takes some basses down to C.
     Scored music = Scored.score().octaveLower().part("Double Bass", "D2/1 r/3 | B1/1 r/3");
     assertThat(music.findings("advanced", FindingKind.OUT_OF_RANGE))
         .extracting(Finding::severity)

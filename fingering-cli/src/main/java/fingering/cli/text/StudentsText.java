@@ -85,7 +85,7 @@ public final class StudentsText {
     }
     List<String> ranges = MeasureRanges.of(measures);
     return Optional.of(
-        "%s: open strings of half a second or more ring without vibrato, in m. %s; play them all open, or all stopped (--avoid open-strings@%s)."
+        "%s: open strings of half a second or more ring without vibrato, in m. %s; either everyone plays them open or no one does (--avoid open-strings@%s)."
             .formatted(plan.name(), SummaryText.list(ranges), ranges.get(0).replace('–', '-')));
   }
 

@@ -20,9 +20,9 @@ class CompareFirstAndThird {
     PlanComparer comparer =
         PlanComparer.of(passage, StandardRules.commonPractice(), LeftHand.SMALL, ImmutableSet.of());
 
-    print(comparer.first());
+    print(comparer.firstPositionPlan());
     // Empty if the music does not allow a longer stay.
-    comparer.upperPlan().ifPresent(CompareFirstAndThird::print);
+    comparer.upperPositionPlan().ifPresent(CompareFirstAndThird::print);
   }
 
   private static void print(Plan plan) {

@@ -62,7 +62,7 @@ class OwnRule {
             .buildKeepingLast();
 
     Planner usual = Planner.of(passage, Scoring.of(StandardRules.all(), Weights.preset("intermediate")));
-    Planner own = usual.scoredBy(Scoring.of(rules, new Weights(points)));
+    Planner own = usual.withScoring(Scoring.of(rules, new Weights(points)));
     print("usual", usual.plan(Brief.free("usual")));
     print("own", own.plan(Brief.free("own")));
   }

@@ -38,7 +38,8 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /**
- * The life of one note as {@code docs/contributing/architecture.md} tells it, against the program.
+ * Checks the page {@code docs/contributing/architecture.md}, which follows one note through the
+ * program.
  */
 class ArchitecturePageTest {
   private static final Path DOCS = Path.of("..", "docs");
@@ -50,7 +51,7 @@ class ArchitecturePageTest {
   private final Passage passage = ScoreReader.read(file).passage(PassageRequest.WHOLE);
   private final PlanComparer comparer =
       PlanComparer.of(passage, StandardRules.commonPractice(), LeftHand.MEDIUM, ImmutableSet.of());
-  private final Plan plan = comparer.upperPlan().orElseThrow();
+  private final Plan plan = comparer.upperPositionPlan().orElseThrow();
   private final PlannedNote planned =
       plan.notes().stream()
           .filter(one -> one.note().place().toString().equals(PLACE))
@@ -67,12 +68,12 @@ class ArchitecturePageTest {
   }
 
   @Test
-  void theNoteGoesItsWayAsShown() throws IOException {
+  void theNoteIsPlannedAsShown() throws IOException {
     assertThat(blocks().subList(1, 5)).containsExactly(note(), placements(), charges(), search());
   }
 
   @Test
-  void thePictureHasEveryPackageInOrder() throws IOException {
+  void thePictureShowsEveryPackageInOrder() throws IOException {
     String picture = Files.readString(DOCS.resolve("pictures").resolve("architecture.svg"));
     assertThat(picture)
         .containsSubsequence(
@@ -159,11 +160,11 @@ class ArchitecturePageTest {
   private String search() {
     ImmutableList<ImmutableList<Grip>> grips =
         Planner.of(passage, StandardRules.commonPractice()).grips();
-    BigInteger ways = BigInteger.ONE;
-    long steps = 0;
+    BigInteger paths = BigInteger.ONE;
+    long edges = 0;
     for (int m = 0; m < grips.size(); m++) {
-      ways = ways.multiply(BigInteger.valueOf(grips.get(m).size()));
-      steps += m == 0 ? 0 : (long) grips.get(m - 1).size() * grips.get(m).size();
+      paths = paths.multiply(BigInteger.valueOf(grips.get(m).size()));
+      edges += m == 0 ? 0 : (long) grips.get(m - 1).size() * grips.get(m).size();
     }
     return """
         layers (moments)            %d
@@ -175,26 +176,26 @@ class ArchitecturePageTest {
                 grips.size(),
                 grips.stream().mapToInt(List::size).sum(),
                 grips.get(planned.moment()).size(),
-                steps,
-                ways.toString().length())
+                edges,
+                paths.toString().length())
         + comparer.alternatives(plan.brief(), planned.moment(), 3).stream()
-            .map(this::way)
+            .map(this::alternative)
             .collect(joining("\n"));
   }
 
-  private String way(Alternative way) {
-    Placement taken = way.plan().notes().get(index).placement();
+  private String alternative(Alternative alternative) {
+    Placement placement = alternative.plan().notes().get(index).placement();
     return "%-28s%d points"
         .formatted(
             "best path with %s on %s, %s"
                 .formatted(
-                    taken.finger().symbol(),
-                    RomanNumeral.of(taken.string()),
-                    taken.frame().position().display()),
-            way.plan().total());
+                    placement.finger().symbol(),
+                    RomanNumeral.of(placement.string()),
+                    placement.frame().position().display()),
+            alternative.plan().total());
   }
 
-  /** The indented blocks of the page, flush left. */
+  /** The indented blocks of the page, without their indentation. */
   private static List<String> blocks() throws IOException {
     List<String> blocks = new ArrayList<>();
     String last = "";

@@ -23,12 +23,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The programs of the documentation, compiled and run. */
+/** Compiles and runs the programs of the documentation. */
 class LibraryExamplesTest {
   private static final Path PROJECT = Path.of("..").toAbsolutePath().normalize();
   private static final Path PROGRAMS = PROJECT.resolve("docs/examples/library");
 
-  /** A command of the page, and the block below it. */
+  /** A command of the page and the block below it. */
   private static final Pattern EXAMPLE =
       Pattern.compile("(?m)^    java -cp \\S+ (\\S+\\.java .*)\\n\\n((?:    .*\\n)+)");
 
@@ -100,7 +100,7 @@ class LibraryExamplesTest {
     return block.replaceAll("(?m)^    ", "");
   }
 
-  /** What a program prints, compiled without a warning; files are named from the project. */
+  /** The output of a program, which must compile without warnings. */
   private String run(Path program, String... arguments) throws Exception {
     Path classes = Files.createDirectory(folder.resolve("classes"));
     int code =

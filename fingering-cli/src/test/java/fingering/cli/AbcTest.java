@@ -68,7 +68,7 @@ final class AbcTest {
   void severalTunesAreNamedToChooseFrom() {
     assertThat(Session.of("compare", FERRY).refused(2).err())
         .contains(
-            "ferry.abc holds 3 tunes; choose one with --tune: 1 The Ferry Home, 2 Rain on the Slates, 3 Barge Song");
+            "ferry.abc contains 3 tunes; choose one with --tune: 1 The Ferry Home, 2 Rain on the Slates, 3 Barge Song");
   }
 
   @Test
@@ -85,10 +85,10 @@ final class AbcTest {
   void whatWasTakenIsTold() {
     Session session = Session.of("plan", "--abc", "D2 GA B2|").succeeded();
     assertThat(session.out())
-        .contains("Note: the tune names no number (X:), meter (M:), note length (L:), key (K:)");
+        .contains("Note: the tune has no number (X:), meter (M:), note length (L:), key (K:)");
     assertThat(session.lines()).allMatch(line -> line.length() <= 80);
     JsonNode compared = Session.of("compare", "--abc", "D2 GA B2|", "--format", "json").json();
-    assertThat(compared.get("remarks").get(0).asText()).startsWith("the tune names no number (X:)");
+    assertThat(compared.get("remarks").get(0).asText()).startsWith("the tune has no number (X:)");
   }
 
   @ParameterizedTest
@@ -110,7 +110,7 @@ final class AbcTest {
   void aMarkedCopyNeverReplacesAFile() throws IOException {
     Path mine = Files.writeString(folder.resolve("mine.musicxml"), "my score");
     assertThat(Session.of("plan", "--abc", SCALE, "--write", mine).refused(2).err())
-        .contains("exists already");
+        .contains("already exists");
     assertThat(mine).hasContent("my score");
     Session.of("plan", "--abc", SCALE, "--write", folder.resolve("scale.abc")).refused(2);
     try (Stream<Path> files = Files.list(folder)) {
@@ -140,7 +140,7 @@ final class AbcTest {
     "'h', '--abc, line 1, column 1: ''h'' is no note'",
     "'K:G\\nD2 G&B', '--abc, line 2, column 5: ''&'' begins a second voice'",
     "'K:C tenor\\nA', 'name it with --instrument'",
-    "'', '--abc holds no tune'",
+    "'', '--abc contains no tune'",
     "'z4', '--abc, line 1, column 3: the tune ends here without a note'",
   })
   void aTypedTuneThatCannotBeReadIsRefused(String abc, String told) {
@@ -161,7 +161,7 @@ final class AbcTest {
     assertThat(Session.of("plan", DEMO, "--tune", "1").refused(2).err())
         .contains("--tune chooses among the tunes of a file in ABC notation");
     assertThat(Session.of("plan", FERRY, "--tune", "9").refused(2).err())
-        .contains("holds no tune 9");
+        .contains("contains no tune 9");
   }
 
   @Test

@@ -169,11 +169,11 @@ class AuditionTest {
     assertThat(session.out().replaceAll("\\s+", " "))
         .contains(
             "7. Weir m. 0–4",
-            "line 3: With what is asked for, the viola has 1 octave of D major at most",
+            "line 3: With these demands, the viola has at most 1 octave of D major",
             "line 6: 'quick' is not a tempo",
             "line 9: Viola has no measures 'Q to D'",
             "line 10: There is no file ",
-            "line 12: Measure 40 does not come in Viola",
+            "line 12: There is no measure 40 in Viola",
             "line 14: ");
     JsonNode json = Session.json(Session.of("audition", sheet, "--format", "json").out());
     assertThat(texts(json.get("problems"), "line"))
@@ -192,7 +192,7 @@ class AuditionTest {
           instrument: viola@scales: 3                                  | line 2: 'scales' is a list
           instrument: viola@scales: [{key: D}]                         | line 2: 'key' is no key of a scale
           instrument: viola@excerpts: [{scale: D}]                     | line 2: 'scale' is no key of an excerpt
-          instrument: viola@positions: 3=x@scales: [{scale: D major}]  | line 2: '3=x' does not say what to show how often
+          instrument: viola@positions: 3=x@scales: [{scale: D major}]  | line 2: '3=x' does not say what to show and how much of it
           instrument: viola@counted: twice@scales: [{scale: D major}]  | line 2: 'counted' is together or in-one-piece
           instrument: viola@scales: [{octaves: 1}]                     | line 2: 'scale' is missing
           title: [x                                                    | this is no YAML

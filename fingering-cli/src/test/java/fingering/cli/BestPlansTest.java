@@ -64,7 +64,7 @@ final class BestPlansTest {
     Session best = Session.of("plan", score, "--best", 5, "--allow", "1");
 
     assertThat(best.succeeded().out())
-        .contains("No other plan takes another string or position.")
+        .contains("No other plan uses a different string or position.")
         .doesNotContain("2nd");
   }
 }

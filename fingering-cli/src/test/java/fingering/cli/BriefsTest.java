@@ -79,10 +79,10 @@ final class BriefsTest {
   void badLineIsReportedWithItsNumber() throws IOException {
     Path bad = file("bad.yaml", "name: x\nshow:\n  - 3=8\n  - three\n");
     assertThat(Session.of("plan", DEMO, "--brief", bad).refused(2).err())
-        .contains("bad.yaml, line 4: 'three' does not say what to show how often");
+        .contains("bad.yaml, line 4: 'three' does not say what to show and how much of it");
     Path key = file("key.yaml", "name: x\nhide: 3\n");
     assertThat(Session.of("plan", DEMO, "--brief", key).refused(2).err())
-        .contains("key.yaml, line 2: 'hide' is nothing that can be demanded");
+        .contains("key.yaml, line 2: 'hide' is not a demand");
     Path broken = file("broken.yaml", "name: [x\n");
     assertThat(Session.of("plan", DEMO, "--brief", broken).refused(2).err())
         .contains("broken.yaml, line ");
@@ -95,7 +95,7 @@ final class BriefsTest {
             .succeeded();
     assertThat(compared.out().replaceAll("\\s+", " "))
         .contains(
-            "'no' cannot be made. No fingering of this passage can both stay in 1st position and");
+            "'no' cannot be planned. No fingering of this passage can both stay in 1st position and");
   }
 
   @Test

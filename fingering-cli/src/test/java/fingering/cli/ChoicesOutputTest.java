@@ -103,7 +103,7 @@ final class ChoicesOutputTest {
   @Test
   void missingMeasuresAreRejected() {
     assertThat(Session.of("plan", DEMO, "--choices", "99").refused(2).err())
-        .contains("Measure 99 does not come in Viola");
+        .contains("There is no measure 99 in Viola");
     Session.of("plan", DEMO, "--choices", "1-2-3").refused(2);
     Session.of("plan", DEMO, "--choices", "1", "--why", "1.1").refused(2);
     Session.of("plan", DEMO, "--choices", "1", "--best", 99).refused(2);

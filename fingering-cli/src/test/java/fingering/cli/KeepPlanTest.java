@@ -86,7 +86,7 @@ final class KeepPlanTest {
     }
     assertThat(taken(again)).isNotEqualTo(taken(free));
     assertThat(again.at("/demands/0/demand").asText())
-        .matches("take \\d+ notes as in .*plan\\.json, m\\. 25–29");
+        .matches("play \\d+ notes as in .*plan\\.json, m\\. 25–29");
   }
 
   @Test
@@ -163,9 +163,9 @@ final class KeepPlanTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "E4, G4 | it has F4 in measure 2, onset 0, where the score has G4; plan this music anew",
+        "E4, G4 | it has F4 in measure 2, onset 0, where the score has G4; plan this music again",
         "E4, G4, E4, D4 | F4 in measure 2, onset 0, where the score has G4, and G4 in measure 3,"
-            + " onset 0, where the score has E4, and 1 note more unlike; plan",
+            + " onset 0, where the score has E4, and 1 more difference; plan",
       })
   void notesThatTheScoreHasNotAreNamed(String notes, String said) throws IOException {
     Path file = plan(TinyScore.titled("Air").part("Viola", "E4", "F4", "G4", "A4").in(folder));
@@ -191,7 +191,7 @@ final class KeepPlanTest {
             Session.of("plan", DEMO, "--keep-plan", file + "@17-18", "--allow", "3@17")
                 .refused(2)
                 .err())
-        .contains("as in", "plan.json, m. 17–18", "leave out or soften one of these");
+        .contains("as in", "plan.json, m. 17–18", "drop or relax one of these demands");
   }
 
   @Test
@@ -223,10 +223,10 @@ final class KeepPlanTest {
     Session.of("plan", DEMO, "--measures", "1-2", "--format", "json", "--output", low).succeeded();
     assertThat(Session.of("plan", DEMO, "--measures", "20-24", "--keep-plan", low).refused(2).err())
         .contains(
-            "low.json has no note of Viola, measures 20 to 24; give a plan of these measures");
+            "low.json has no note of Viola, which has measures 20 to 24; give a plan of these measures");
     assertThat(Session.of("plan", DEMO, "--keep-plan", low + "@20").refused(2).err())
         .contains("low.json has no note in measure 20 of Viola");
     assertThat(Session.of("plan", DEMO, "--keep-plan", low + "@77").refused(2).err())
-        .contains("Measure 77 does not come in Viola");
+        .contains("There is no measure 77 in Viola");
   }
 }

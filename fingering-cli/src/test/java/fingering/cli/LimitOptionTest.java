@@ -54,7 +54,7 @@ final class LimitOptionTest {
   private static String shown(ScoreLimit limit) {
     boolean bytes = limit == ScoreLimit.BYTES || limit == ScoreLimit.UNPACKED;
     return bytes
-        ? (limit.usual() >> 20) + " MiB"
-        : "%,d".formatted(limit.usual()).replace(',', ' ');
+        ? (limit.defaultValue() >> 20) + " MiB"
+        : "%,d".formatted(limit.defaultValue()).replace(',', ' ');
   }
 }

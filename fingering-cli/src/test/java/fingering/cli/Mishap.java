@@ -91,7 +91,7 @@ final class Mishap {
             passage, StandardRules.commonPractice(), LeftHand.MEDIUM, ImmutableSet.of());
     Plan plan =
         compared
-            ? comparer.compare(false).plans().get(0)
+            ? comparer.comparePositions(false).plans().get(0)
             : comparer.plan(Brief.free("free choice"));
     plans++;
     Path target = folder.resolve("marked-" + part.number() + ".musicxml");

@@ -89,10 +89,10 @@ class MistakesTest {
         "practice DEMO --to quarter=96 --by   | --by needs a date after it, such as 2026-12-12",
         "practice DEMO --metronome            | --metronome needs one of exact, traditional after it",
         "plan DEMO --write                    | the name of a new file after it, such as marked.musicxml",
-        "plan DEMO --show third               | write 3=8, eight notes in 3rd",
+        "plan DEMO --show third               | write 3=8 for eight notes in 3rd",
         "plan DEMO --choose 4                 | with --show 4=8, eight notes in 4th",
-        "plan DEMO --choices 99               | the lower number first",
-        "plan DEMO --choices 9-2              | Measure 2 comes before the other; give the lower",
+        "plan DEMO --choices 99               | no measure 99 in Viola, which has measures 0 to 32",
+        "plan DEMO --choices 9-2              | ends at measure 2, before it begins; give the lower",
         "chart viola --position 40            | the highest by number on the viola is 14th",
         "chart cello --position 40            | the highest by number on the cello is 7th",
         "chart                                | give the INSTRUMENT: violin, viola, cello or bass",
@@ -122,7 +122,7 @@ class MistakesTest {
         "compare DEMO --instrument violin     | check the part, --instrument",
         // Files that are written
         "plan DEMO --write DEMO               | choose another name",
-        "plan DEMO --write BARRED             | let it end in .mxl",
+        "plan DEMO --write BARRED             | use a name that ends in .mxl",
         "plan DEMO --output BARRED            | make it first, or choose another",
         "plan DEMO --output THERE             | give --output a new name",
         // Demands, students, levels

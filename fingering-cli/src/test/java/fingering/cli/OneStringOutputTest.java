@@ -43,7 +43,7 @@ final class OneStringOutputTest {
   @Test
   void pageShowsTheRemarkOnStrings() throws IOException {
     Session plan = Session.of("plan", SLUICE).succeeded();
-    assertThat(page()).containsSequence(lines(plan, "Note: plans keep", "out of account"));
+    assertThat(page()).containsSequence(lines(plan, "Note: plans stay", "these words"));
     assertThat(page()).containsSequence(lines(plan, "'free choice' leaves", "below the string"));
   }
 
@@ -73,8 +73,8 @@ final class OneStringOutputTest {
     String price = kept.lines().get(kept.lines().size() - 1);
     assertThat(page())
         .containsSubsequence("Demands on 'as demanded':", price)
-        .contains("- take 24 notes as in second.json, m. 25–29");
-    assertThat(kept.out()).contains("take 24 notes as in");
+        .contains("- play 24 notes as in second.json, m. 25–29");
+    assertThat(kept.out()).contains("play 24 notes as in");
   }
 
   private static List<String> strings(JsonNode plan, int from, int to) {
@@ -110,6 +110,6 @@ final class OneStringOutputTest {
     JsonNode plan = Session.of("plan", SLUICE, "--strings", "D@3", "--format", "json").json();
     assertThat(strings(plan, 3, 3)).containsOnly("3");
     assertThat(strings(plan, 1, 2)).containsOnly("4");
-    assertThat(plan.get("remarks").toString()).contains("something else is demanded");
+    assertThat(plan.get("remarks").toString()).contains("ruled out by your demands");
   }
 }

@@ -39,7 +39,7 @@ final class RefusedWritingTest {
   void aFolderIsNotWrittenOver() throws IOException {
     Path target = Files.createDirectory(folder.resolve("copy.musicxml"));
 
-    assertThat(refused(target)).contains("copy.musicxml exists already");
+    assertThat(refused(target)).contains("copy.musicxml already exists");
     assertThat(Session.of("compare", DEMO, "--output", target).refused(2).err())
         .contains("exists already");
     assertThat(names()).containsExactly("copy.musicxml");
@@ -55,7 +55,7 @@ final class RefusedWritingTest {
 
     for (Path target : List.of(score, hard, soft, around)) {
       assertThat(Session.of("plan", score, "--write", target).refused(2).err())
-          .contains("is the score that was read, and is never written over");
+          .contains("is the score that was read and is never overwritten");
     }
     assertThat(score).hasSameBinaryContentAs(DEMO);
     assertThat(names()).containsExactly("hard.musicxml", "part.musicxml", "soft.musicxml");
@@ -66,7 +66,7 @@ final class RefusedWritingTest {
     Path link = folder.resolve("link.musicxml");
     Files.createSymbolicLink(link, folder.resolve("elsewhere.musicxml"));
 
-    assertThat(refused(link)).contains("exists already");
+    assertThat(refused(link)).contains("already exists");
     assertThat(Session.of("compare", DEMO, "--output", link).refused(2).err())
         .contains("exists already");
     assertThat(names()).containsExactly("link.musicxml");
@@ -84,7 +84,7 @@ final class RefusedWritingTest {
   @Test
   void aNameThatNoDiskTakesIsRefused() throws IOException {
     assertThat(refused(folder.resolve("n".repeat(300) + ".musicxml")))
-        .contains("name not too long");
+        .contains("name is not too long");
     assertThat(names()).isEmpty();
   }
 

@@ -121,7 +121,7 @@ class ScaleCommandTest {
 
     Session session = scale("D major", "--instrument", "violin", "--write", file).refused(2);
 
-    assertThat(session.err()).contains("exists already and is not written over");
+    assertThat(session.err()).contains("already exists and is not overwritten");
     assertThat(Files.readString(file)).isEqualTo("my notes");
   }
 
@@ -147,17 +147,17 @@ class ScaleCommandTest {
       delimiter = '|',
       textBlock =
           """
-          H major --instrument violin               | 2 | 'H major' is no scale
-          G# major --instrument violin              | 2 | the same notes are written as Ab major
+          H major --instrument violin               | 2 | 'H major' is not a scale
+          G# major --instrument violin              | 2 | write the same notes as Ab major
           D major                                   | 2 | name it with --instrument
           D major --instrument oud                  | 2 | no instrument 'oud'
           D major --instrument violin --octaves 7   | 2 | ask for 1 to 5
-          D major --instrument violin --slur 1      | 2 | a bow takes 2 to 24 eighths
+          D major --instrument violin --slur 1      | 2 | a slur has 2 to 24 eighths
           D major --instrument violin --from E4     | 2 | start on D4
-          D major --instrument violin --pattern x   | 2 | choose of steps, thirds, double-thirds
-          D chromatic --instrument violin --pattern thirds | 2 | only scales of seven notes
-          D major --instrument violin --octaves 5   | 2 | 3 octaves of D major at most, from D4, and not 5
-          D major --instrument viola --allow 3      | 2 | 1 octave of D major at most, from D4, and not 2
+          D major --instrument violin --pattern x   | 2 | choose one of steps, thirds, double-thirds
+          D chromatic --instrument violin --pattern thirds | 2 | only seven-note scales
+          D major --instrument violin --octaves 5   | 2 | at most 3 octaves of D major, from D4, not 5
+          D major --instrument viola --allow 3      | 2 | at most 1 octave of D major, from D4, not 2
           D major --instrument viola --tuning x     | 2 | no tuning 'x'
           """)
   void impossibleRequestsAreRejectedInOneSentence(String arguments, int code, String message) {

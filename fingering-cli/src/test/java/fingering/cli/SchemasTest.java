@@ -10,7 +10,7 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.playability.FindingKind;
 import fingering.tempo.LimitCause;
 import java.io.IOException;
@@ -291,7 +291,7 @@ final class SchemasTest {
     String cause = "/$defs/comfortableTempo/properties/limits/items/properties/cause/enum";
     assertThat(texts(tree("plan").at(cause)))
         .isEqualTo(new TreeSet<>(Arrays.stream(LimitCause.values()).map(LimitCause::id).toList()));
-    for (String key : DemandText.KEYS) {
+    for (String key : DemandParser.KEYS) {
       assertThat(tree("brief").at("/$defs/brief/properties").has(key)).as(key).isTrue();
     }
   }

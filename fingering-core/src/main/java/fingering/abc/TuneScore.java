@@ -11,15 +11,15 @@ import fingering.abc.syntax.SourceLine;
 import fingering.abc.xml.TuneXml;
 
 /**
- * A tune put into MusicXML.
+ * A tune converted to MusicXML.
  *
- * @param musicXml the text of a partwise score of one part
- * @param remarks what was assumed or left out, a sentence each
+ * @param musicXml the text of a partwise score with one part
+ * @param remarks assumptions and omissions, one sentence each, without full stop
  */
 public record TuneScore(String musicXml, ImmutableList<String> remarks) {
 
   /**
-   * Puts a tune into MusicXML.
+   * Converts a tune to MusicXML.
    *
    * @throws AbcException if it cannot be read
    */
@@ -30,11 +30,11 @@ public record TuneScore(String musicXml, ImmutableList<String> remarks) {
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
     remarks.addAll(tune.remarks());
     source
-        .behind()
+        .leftOver()
         .ifPresent(
             line ->
                 remarks.add(
-                    "the tune ends at an empty line; line %d and what follows is left out"
+                    "the tune ends at an empty line; the text from line %d on is left out"
                         .formatted(line.number())));
     return new TuneScore(TuneXml.of(tune), remarks.build());
   }

@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * A text in ABC notation: one tune, or several that each begin with a field X: (ABC 2.1, file
- * structure). A text without that field is one tune. Immutable.
+ * A text in ABC notation: one tune, or several tunes that each begin with a field X: (ABC 2.1, file
+ * structure). A text without this field is one tune. Immutable and thread-safe.
  */
 public final class Tunebook {
   private static final int TITLES_NAMED = 20;
@@ -25,11 +25,11 @@ public final class Tunebook {
   }
 
   /**
-   * Reads where the tunes of a text begin and end. Whether they can be read is found out when one
-   * is chosen.
+   * Divides a text into tunes. A tune is read only when it is chosen.
    *
-   * @param source how messages call the text: the name of its file
-   * @throws AbcException if the text holds no tune
+   * @param source the name of the text in messages, usually a file name
+   * @param text the text in ABC notation
+   * @throws AbcException if the text contains no tune
    */
   public static Tunebook parse(String source, String text) {
     List<SourceLine> lines = new ArrayList<>();
@@ -37,9 +37,9 @@ public final class Tunebook {
       lines.add(printable(new SourceLine(source, lines.size() + 1, line)));
     }
     ImmutableList<TuneSource> tunes =
-        lines.stream().anyMatch(Tunebook::begins)
+        lines.stream().anyMatch(Tunebook::beginsTune)
             ? numbered(lines)
-            : ImmutableList.of(alone(source, lines));
+            : ImmutableList.of(onlyTune(source, lines));
     return new Tunebook(source, tunes);
   }
 
@@ -47,22 +47,22 @@ public final class Tunebook {
     for (int i = 0; i < line.text().length(); i++) {
       char c = line.text().charAt(i);
       if ((c < ' ' && c != '\t') || c == 0xFFFE || c == 0xFFFF) {
-        throw line.wrong(
-            i, "a character stands here that cannot be printed: see that this is a text.");
+        throw line.error(
+            i, "this character cannot be printed: check that the file is a text file.");
       }
     }
     return line;
   }
 
-  private static boolean begins(SourceLine line) {
+  private static boolean beginsTune(SourceLine line) {
     return line.field() && line.letter() == 'X';
   }
 
-  private static boolean says(SourceLine line) {
+  private static boolean hasContent(SourceLine line) {
     return !line.blank() && !line.comment();
   }
 
-  private static TuneSource alone(String source, List<SourceLine> lines) {
+  private static TuneSource onlyTune(String source, List<SourceLine> lines) {
     int from = 0;
     while (from < lines.size() && lines.get(from).blank()) {
       from++;
@@ -71,18 +71,18 @@ public final class Tunebook {
     while (to < lines.size() && !lines.get(to).blank()) {
       to++;
     }
-    if (lines.subList(from, to).stream().noneMatch(Tunebook::says)) {
+    if (lines.subList(from, to).stream().noneMatch(Tunebook::hasContent)) {
       throw new AbcException(
-          "%s holds no tune: type some notes, as in K:D and D2 FA d4.".formatted(source));
+          "%s contains no tune: type some notes, such as D2 FA d4 below K:D.".formatted(source));
     }
     lines.subList(to, lines.size()).stream()
-        .filter(Tunebook::says)
+        .filter(Tunebook::hasContent)
         .findFirst()
         .ifPresent(
             line -> {
-              throw line.wrong(
+              throw line.error(
                   0,
-                  "an empty line ends a tune, and this stands behind one: take the empty line out, or begin each tune with X: and a number.");
+                  "this line comes after an empty line, which ends the tune: remove the empty line, or begin each tune with X: and a number.");
             });
     return TuneSource.of(
         ImmutableList.of(), ImmutableList.copyOf(lines.subList(from, to)), Optional.empty());
@@ -90,14 +90,14 @@ public final class Tunebook {
 
   private static ImmutableList<TuneSource> numbered(List<SourceLine> lines) {
     int at = 0;
-    while (!begins(lines.get(at))) {
+    while (!beginsTune(lines.get(at))) {
       at++;
     }
     ImmutableList<SourceLine> shared = shared(lines.subList(0, at));
     ImmutableList.Builder<TuneSource> tunes = ImmutableList.builder();
     while (at < lines.size()) {
       int next = at + 1;
-      while (next < lines.size() && !begins(lines.get(next))) {
+      while (next < lines.size() && !beginsTune(lines.get(next))) {
         next++;
       }
       int end = at;
@@ -108,13 +108,13 @@ public final class Tunebook {
           TuneSource.of(
               shared,
               ImmutableList.copyOf(lines.subList(at, end)),
-              lines.subList(end, next).stream().filter(Tunebook::says).findFirst()));
+              lines.subList(end, next).stream().filter(Tunebook::hasContent).findFirst()));
       at = next;
     }
     return tunes.build();
   }
 
-  /** The fields of the file's header, which hold for all its tunes. */
+  /** The fields of the file header, which apply to all tunes. */
   private static ImmutableList<SourceLine> shared(List<SourceLine> before) {
     ImmutableList.Builder<SourceLine> shared = ImmutableList.builder();
     for (SourceLine line : before) {
@@ -122,7 +122,7 @@ public final class Tunebook {
         break;
       }
       if (line.field() && (line.letter() == 'K' || line.letter() == 'T')) {
-        throw line.wrong(0, "a tune begins with X: and its number: put this line below it.");
+        throw line.error(0, "a tune begins with X: and its number: put this line below X:.");
       }
       if (line.field() || line.comment()) {
         shared.add(line);
@@ -131,7 +131,7 @@ public final class Tunebook {
     return shared.build();
   }
 
-  /** The tunes, each by number and title, as in a list to choose from. */
+  /** Returns the tunes, each by number and title, for a list of choices. */
   public ImmutableList<String> tunes() {
     return tunes.stream().map(TuneSource::toString).collect(ImmutableList.toImmutableList());
   }
@@ -140,8 +140,7 @@ public final class Tunebook {
    * Reads one of the tunes.
    *
    * @param number the number in its X: field; empty for the only tune
-   * @throws AbcException if there is no such tune, if there are several to choose from, or if it
-   *     cannot be read
+   * @throws AbcException if there is no such tune, if several match, or if it cannot be read
    */
   public TuneScore choose(Optional<String> number) {
     return TuneScore.of(number.map(this::numbered).orElseGet(this::only));
@@ -150,7 +149,8 @@ public final class Tunebook {
   private TuneSource only() {
     if (tunes.size() > 1) {
       throw new AbcException(
-          "%s holds %d tunes; choose one with --tune: %s".formatted(source, tunes.size(), list()));
+          "%s contains %d tunes; choose one with --tune: %s"
+              .formatted(source, tunes.size(), list()));
     }
     return tunes.get(0);
   }
@@ -162,16 +162,16 @@ public final class Tunebook {
             .collect(ImmutableList.toImmutableList());
     if (found.size() > 1) {
       throw new AbcException(
-          "%s holds %d tunes with the number %s: give each a number of its own in its field X:."
+          "%s contains %d tunes with the number %s: give each tune another number in its field X:."
               .formatted(source, found.size(), number.strip()));
     }
     if (found.isEmpty()) {
-      String there = list();
+      String choices = list();
       throw new AbcException(
-          there.isBlank()
-              ? "%s holds a single tune without a number: leave out --tune.".formatted(source)
-              : "%s holds no tune %s; choose one with --tune: %s"
-                  .formatted(source, number.strip(), there));
+          choices.isBlank()
+              ? "%s contains a single tune without a number: leave out --tune.".formatted(source)
+              : "%s contains no tune %s; choose one with --tune: %s"
+                  .formatted(source, number.strip(), choices));
     }
     return found.get(0);
   }
@@ -182,7 +182,7 @@ public final class Tunebook {
             .limit(TITLES_NAMED)
             .map(TuneSource::toString)
             .collect(Collectors.joining(", "));
-    int untold = tunes.size() - TITLES_NAMED;
-    return untold > 0 ? named + " and %d more".formatted(untold) : named;
+    int more = tunes.size() - TITLES_NAMED;
+    return more > 0 ? named + " and %d more".formatted(more) : named;
   }
 }

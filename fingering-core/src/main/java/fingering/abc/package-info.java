@@ -1,11 +1,9 @@
 /**
- * Reads music typed in ABC notation, as far as a single line needs it, and puts it into MusicXML,
- * so that everything that is done with a score can be done with it (ABC standard 2.1, from memory).
- * A {@link fingering.abc.Tunebook} holds tunes; the {@link fingering.abc.TuneScore} of one is the
- * text of a score.
+ * Reads tunes in ABC notation with a single voice and converts them to MusicXML, so that they can
+ * be used like any score (ABC standard 2.1, from memory). A {@link fingering.abc.Tunebook} contains
+ * tunes; a {@link fingering.abc.TuneScore} is one of them as a score.
  *
- * <p>It knows {@link fingering.tables} only. No method takes or returns null unless it says so.
- * What it hands out is immutable.
+ * <p>Depends only on {@link fingering.tables}. Immutable and thread-safe.
  */
 @NullMarked
 package fingering.abc;

@@ -3,18 +3,18 @@ package fingering.audition;
 import com.google.common.collect.ImmutableList;
 
 /**
- * An audition, planned.
+ * A planned audition.
  *
- * @param pieces the pieces in their order, with their plans
- * @param skills what is asked for, in its order
+ * @param pieces the pieces with their plans, in the order given
+ * @param skills the required skills, in the order given
  */
 public record Audition(ImmutableList<PlannedPiece> pieces, ImmutableList<RequiredSkill> skills) {
-  /** Points of all pieces above their own cheapest plans together, 0 or more. */
-  public long extra() {
-    return pieces.stream().mapToLong(PlannedPiece::extra).sum();
+  /** The points of all plans above the cheapest plans of the pieces, 0 or more. */
+  public long extraCost() {
+    return pieces.stream().mapToLong(PlannedPiece::extraCost).sum();
   }
 
-  /** Whether everything that is asked for is shown. */
+  /** Whether all required skills are shown. */
   public boolean met() {
     return skills.stream().allMatch(RequiredSkill::met);
   }

@@ -8,20 +8,20 @@ import fingering.plan.Planner;
 /**
  * An excerpt or a scale of an audition.
  *
- * @param name what it is called
- * @param planner plans its passage
- * @param free its cheapest plan, that keeps what is demanded of this piece alone
- * @param shows whether what it shows counts for what is asked of the whole
+ * @param name its name
+ * @param planner the planner of its passage
+ * @param cheapest its cheapest plan that meets the demands on this piece
+ * @param counts whether the skills that it shows count for the audition
  */
-public record AuditionPiece(String name, Planner planner, Plan free, boolean shows) {
+public record AuditionPiece(String name, Planner planner, Plan cheapest, boolean counts) {
 
   /**
    * A piece with its cheapest plan.
    *
-   * @param own what is demanded of this piece alone
-   * @throws InfeasibleBriefException if it cannot be planned so
+   * @param own the demands on this piece only
+   * @throws InfeasibleBriefException if no plan meets them
    */
-  public static AuditionPiece of(String name, Planner planner, Brief own, boolean shows) {
-    return new AuditionPiece(name, planner, planner.plan(own), shows);
+  public static AuditionPiece of(String name, Planner planner, Brief own, boolean counts) {
+    return new AuditionPiece(name, planner, planner.plan(own), counts);
   }
 }

@@ -1,7 +1,7 @@
 package fingering.audition;
 
 import com.google.common.collect.ImmutableList;
-import fingering.audition.PieceCosts.Known;
+import fingering.audition.PieceCosts.KnownPlan;
 import fingering.demand.Skill;
 import fingering.tables.FingeringException;
 import java.util.ArrayList;
@@ -12,148 +12,148 @@ import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 
 /**
- * Plans a set of pieces so that together they show what is asked for, at the least points above the
- * pieces' own cheapest plans, all pieces added up. Of all ways to share out among the pieces what
- * has to be shown it is the cheapest, and in each piece the cheapest plan that shows its share.
+ * Plans a set of pieces that together have to show some skills, at the least total cost. It finds
+ * the cheapest distribution of the required amounts over the pieces, and for each piece the
+ * cheapest plan that shows its share.
  */
 public final class AuditionPlanner {
   private final ImmutableList<PieceCosts> pieces;
-  private final ImmutableList<SkillScale> steps;
+  private final ImmutableList<LeveledSkill> skills;
 
-  private AuditionPlanner(ImmutableList<AuditionPiece> pieces, ImmutableList<SkillScale> steps) {
-    this.steps = steps;
+  private AuditionPlanner(ImmutableList<AuditionPiece> pieces, ImmutableList<LeveledSkill> skills) {
+    this.skills = skills;
     this.pieces =
         pieces.stream()
-            .map(piece -> new PieceCosts(piece, steps))
+            .map(piece -> new PieceCosts(piece, skills))
             .collect(ImmutableList.toImmutableList());
   }
 
   /**
-   * Plans an audition. Where not everything can be shown, each skill is shown that can be together
-   * with those before it.
+   * Plans an audition. If not all skills can be shown together, a skill is shown if that is
+   * possible together with the earlier ones that are shown.
    *
-   * @param pieces the pieces
-   * @param asked what they have to show together
-   * @param inOnePiece whether each skill has to be shown whole in one piece, as stays always are;
-   *     otherwise what the pieces show is added up
-   * @throws FingeringException if there is no piece, or so much is asked for that the search cannot
-   *     carry it
+   * @param pieces the pieces, at least one
+   * @param required the skills that they have to show together
+   * @param inOnePiece whether one piece has to show the whole of each skill; otherwise the amounts
+   *     of the pieces are added, except for stays
+   * @throws FingeringException if there is no piece, or the required skills have too many
+   *     combinations of amounts for the search
    */
   public static Audition plan(
-      ImmutableList<AuditionPiece> pieces, ImmutableList<Skill> asked, boolean inOnePiece) {
+      ImmutableList<AuditionPiece> pieces, ImmutableList<Skill> required, boolean inOnePiece) {
     if (pieces.isEmpty()) {
       throw new FingeringException("there is no piece to plan; name an excerpt or a scale");
     }
     return new AuditionPlanner(
             pieces,
-            asked.stream()
-                .map(skill -> SkillScale.of(skill, inOnePiece))
+            required.stream()
+                .map(skill -> LeveledSkill.of(skill, inOnePiece))
                 .collect(ImmutableList.toImmutableList()))
         .plan();
   }
 
   private Audition plan() {
-    List<Integer> tops = new ArrayList<>(steps.stream().map(SkillScale::top).toList());
-    AuditionSolver all = solver(tops);
-    // Before all are planned together, since what is found here is of use to that.
-    ImmutableList<ImmutableList<MarginalCost>> offers =
-        IntStream.range(0, steps.size())
-            .mapToObj(this::offers)
+    List<Integer> targets = new ArrayList<>(skills.stream().map(LeveledSkill::target).toList());
+    AuditionSolver solver = solver(targets);
+    // Computed first, because the solver reuses the results of these searches.
+    ImmutableList<ImmutableList<MarginalCost>> marginalCosts =
+        IntStream.range(0, skills.size())
+            .mapToObj(this::marginalCosts)
             .collect(ImmutableList.toImmutableList());
-    Optional<ImmutableList<Known>> plans = all.solve();
+    Optional<ImmutableList<KnownPlan>> plans = solver.solve();
     if (plans.isEmpty()) {
-      plans = most(tops);
+      plans = solveGreedily(targets);
     }
-    return audition(plans.orElseThrow(), offers);
+    return audition(plans.orElseThrow(), marginalCosts);
   }
 
-  private AuditionSolver solver(List<Integer> tops) {
-    return new AuditionSolver(pieces, ImmutableList.copyOf(tops));
+  private AuditionSolver solver(List<Integer> targets) {
+    return new AuditionSolver(pieces, ImmutableList.copyOf(targets));
   }
 
-  /** Shows one skill after the other, as far as each can be shown with those before it. */
-  private Optional<ImmutableList<Known>> most(List<Integer> tops) {
-    for (int j = 0; j < tops.size(); j++) {
-      tops.set(j, 0);
+  /** Adds one skill after the other, if it can be shown together with those added before. */
+  private Optional<ImmutableList<KnownPlan>> solveGreedily(List<Integer> targets) {
+    for (int j = 0; j < targets.size(); j++) {
+      targets.set(j, 0);
     }
-    Optional<ImmutableList<Known>> plans = solver(tops).solve();
-    for (int j = 0; j < tops.size(); j++) {
-      tops.set(j, steps.get(j).top());
-      Optional<ImmutableList<Known>> more = solver(tops).solve();
+    Optional<ImmutableList<KnownPlan>> plans = solver(targets).solve();
+    for (int j = 0; j < targets.size(); j++) {
+      targets.set(j, skills.get(j).target());
+      Optional<ImmutableList<KnownPlan>> more = solver(targets).solve();
       if (more.isPresent()) {
         plans = more;
       } else {
-        tops.set(j, 0);
+        targets.set(j, 0);
       }
     }
     return plans;
   }
 
-  /** The pieces that can make up what is short of a skill, each by itself. */
-  private ImmutableList<MarginalCost> offers(int skill) {
-    SkillScale step = steps.get(skill);
-    int freely = pieces.stream().mapToInt(piece -> piece.reachedFreely(skill)).sum();
-    if (freely >= step.top()) {
+  /** The pieces that can show the missing amount of a skill by themselves, cheapest first. */
+  private ImmutableList<MarginalCost> marginalCosts(int skill) {
+    int target = skills.get(skill).target();
+    int reached = pieces.stream().mapToInt(piece -> piece.levelOfCheapest(skill)).sum();
+    if (reached >= target) {
       return ImmutableList.of();
     }
-    List<MarginalCost> offers = new ArrayList<>();
+    List<MarginalCost> costs = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
-      if (pieces.get(i).piece().shows()) {
-        offer(i, skill, step.top() - freely).ifPresent(offers::add);
+      if (pieces.get(i).piece().counts()) {
+        marginalCost(i, skill, target - reached).ifPresent(costs::add);
       }
     }
-    return offers.stream()
-        .sorted(Comparator.comparingLong(MarginalCost::extra))
+    return costs.stream()
+        .sorted(Comparator.comparingLong(MarginalCost::extraCost))
         .collect(ImmutableList.toImmutableList());
   }
 
-  private Optional<MarginalCost> offer(int index, int skill, int missing) {
+  private Optional<MarginalCost> marginalCost(int index, int skill, int missing) {
     PieceCosts piece = pieces.get(index);
-    int freely = piece.reachedFreely(skill);
-    // What the first of it costs is a bound for every smaller part of it.
-    piece.settle(piece.alone(skill, freely + 1));
-    ImmutableList<Integer> wanted = piece.alone(skill, freely + missing);
-    piece.settle(wanted);
+    int reached = piece.levelOfCheapest(skill);
+    // The cost of one more level is a lower bound for all further levels.
+    piece.search(piece.only(skill, reached + 1));
+    ImmutableList<Integer> levels = piece.only(skill, reached + missing);
+    piece.search(levels);
     return piece
-        .best(wanted)
-        .map(Known::plan)
+        .best(levels)
+        .map(KnownPlan::plan)
         .map(
             plan ->
                 new MarginalCost(
                     index,
-                    RequiredSkill.amount(steps.get(skill).skill(), plan),
-                    plan.total() - piece.piece().free().total(),
+                    RequiredSkill.amount(skills.get(skill).skill(), plan),
+                    plan.total() - piece.piece().cheapest().total(),
                     plan));
   }
 
   private Audition audition(
-      ImmutableList<Known> plans, ImmutableList<ImmutableList<MarginalCost>> offers) {
+      ImmutableList<KnownPlan> plans, ImmutableList<ImmutableList<MarginalCost>> marginalCosts) {
     ImmutableList.Builder<PlannedPiece> planned = ImmutableList.builder();
     for (int i = 0; i < pieces.size(); i++) {
       planned.add(new PlannedPiece(pieces.get(i).piece(), plans.get(i).plan()));
     }
     ImmutableList<PlannedPiece> all = planned.build();
-    ImmutableList.Builder<RequiredSkill> skills = ImmutableList.builder();
-    for (int j = 0; j < steps.size(); j++) {
-      SkillScale step = steps.get(j);
-      int skill = j;
-      int reached = plans.stream().mapToInt(one -> one.reached().get(skill)).sum();
-      skills.add(
+    ImmutableList.Builder<RequiredSkill> required = ImmutableList.builder();
+    for (int j = 0; j < skills.size(); j++) {
+      LeveledSkill skill = skills.get(j);
+      int index = j;
+      int reached = plans.stream().mapToInt(one -> one.levels().get(index)).sum();
+      required.add(
           new RequiredSkill(
-              step.skill(),
-              step.whole(),
-              amounts(all, one -> RequiredSkill.amount(step.skill(), one.piece().free())),
-              amounts(all, one -> RequiredSkill.amount(step.skill(), one.plan())),
-              offers.get(j),
-              reached >= step.top()));
+              skill.skill(),
+              skill.inOnePiece(),
+              amounts(all, one -> RequiredSkill.amount(skill.skill(), one.piece().cheapest())),
+              amounts(all, one -> RequiredSkill.amount(skill.skill(), one.plan())),
+              marginalCosts.get(j),
+              reached >= skill.target()));
     }
-    return new Audition(all, skills.build());
+    return new Audition(all, required.build());
   }
 
   private static ImmutableList<Integer> amounts(
       ImmutableList<PlannedPiece> pieces, ToIntFunction<PlannedPiece> amount) {
     return pieces.stream()
-        .map(one -> one.piece().shows() ? amount.applyAsInt(one) : 0)
+        .map(one -> one.piece().counts() ? amount.applyAsInt(one) : 0)
         .collect(ImmutableList.toImmutableList());
   }
 }

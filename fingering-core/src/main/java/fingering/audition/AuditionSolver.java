@@ -1,140 +1,147 @@
 package fingering.audition;
 
 import com.google.common.collect.ImmutableList;
-import fingering.audition.PieceCosts.Known;
-import fingering.audition.PieceCosts.Searched;
-import fingering.audition.SkillAssignment.Choice;
-import fingering.audition.SkillAssignment.Possibility;
+import fingering.audition.PieceCosts.KnownPlan;
+import fingering.audition.PieceCosts.SearchResult;
+import fingering.audition.SkillAssignment.Assignment;
+import fingering.audition.SkillAssignment.Option;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Finds the plans of all pieces that together reach some steps at the least cost, exactly. What is
- * allotted by what each piece costs at least is compared with what the plans known so far can do;
- * where it is less, the pieces that it relies on are searched, until both are the same. Each round
- * settles something that was open, so that it ends; as a rule after a few.
+ * Finds the plans of all pieces that together reach the target levels at the least cost. The result
+ * is exact. Each round solves the assignment twice, by {@link SkillAssignment}: over lower bounds
+ * of the costs of each piece, and over the plans found so far, which give an upper bound. While the
+ * bounds differ, the searches on which the lower one relies are run. Every round runs at least one
+ * new search, so the loop ends, usually after a few rounds.
  */
 final class AuditionSolver {
-  /** Points go before the number of pieces that leave their own cheapest plan. */
+  /**
+   * The weight of a point in the upper bound. At equal points, fewer pieces that leave their
+   * cheapest plan win.
+   */
   private static final long POINT = 1024;
 
   private final ImmutableList<PieceCosts> pieces;
-  private final ImmutableList<Integer> tops;
-  private final SkillLevels steps;
+  private final ImmutableList<Integer> targets;
+  private final LevelCombinations combinations;
 
-  /** For each piece and steps what that costs at least, by the searches looked at so far. */
-  private final long[][] least;
+  /** A lower bound of the cost, by piece and combination, from the searches read so far. */
+  private final long[][] lowerBounds;
 
-  private final int[] lookedAt;
+  /** The number of searches of each piece that {@link #lowerBounds} includes. */
+  private final int[] searchesRead;
 
-  AuditionSolver(ImmutableList<PieceCosts> pieces, ImmutableList<Integer> tops) {
+  AuditionSolver(ImmutableList<PieceCosts> pieces, ImmutableList<Integer> targets) {
     this.pieces = pieces;
-    this.tops = tops;
-    steps = new SkillLevels(tops);
-    least = new long[pieces.size()][steps.size()];
-    lookedAt = new int[pieces.size()];
+    this.targets = targets;
+    combinations = new LevelCombinations(targets);
+    lowerBounds = new long[pieces.size()][combinations.size()];
+    searchesRead = new int[pieces.size()];
   }
 
-  /** The plans; empty where the pieces cannot show so much. */
-  Optional<ImmutableList<Known>> solve() {
+  /** The plans of the pieces; empty if the pieces cannot reach the targets. */
+  Optional<ImmutableList<KnownPlan>> solve() {
     while (true) {
-      Optional<Choice> upper =
+      Optional<Assignment> upper =
           SkillAssignment.cheapest(
-              steps, pieces.stream().map(this::known).toList(), Long.MAX_VALUE);
-      long most = upper.map(choice -> choice.cost() / POINT).orElse(Long.MAX_VALUE);
-      List<ImmutableList<Possibility>> possible =
-          IntStream.range(0, pieces.size()).mapToObj(i -> possible(i, most)).toList();
-      Optional<Choice> lower = SkillAssignment.cheapest(steps, possible, most);
+              combinations, pieces.stream().map(this::knownOptions).toList(), Long.MAX_VALUE);
+      long upperBound = upper.map(one -> one.cost() / POINT).orElse(Long.MAX_VALUE);
+      List<ImmutableList<Option>> options =
+          IntStream.range(0, pieces.size()).mapToObj(i -> possibleOptions(i, upperBound)).toList();
+      Optional<Assignment> lower = SkillAssignment.cheapest(combinations, options, upperBound);
       if (lower.isEmpty()) {
         return Optional.empty();
       }
-      if (lower.get().cost() == most) {
+      if (lower.get().cost() == upperBound) {
         return upper.map(this::plans);
       }
-      settle(
+      search(
           IntStream.range(0, pieces.size())
-              .map(i -> possible.get(i).get(lower.get().chosen().get(i)).reached())
-              .mapToObj(steps::get)
+              .map(i -> options.get(i).get(lower.get().chosen().get(i)).combination())
+              .mapToObj(combinations::get)
               .toList());
     }
   }
 
-  /** For each cost that a piece has at least, the most that might be had for it. */
-  private ImmutableList<Possibility> possible(int i, long most) {
+  /** The combinations that a piece might reach at each lower bound, without dominated ones. */
+  private ImmutableList<Option> possibleOptions(int i, long upperBound) {
     PieceCosts piece = pieces.get(i);
-    long free = piece.piece().free().total();
-    if (!piece.piece().shows()) {
-      return ImmutableList.of(new Possibility(0, 0));
+    long cheapest = piece.piece().cheapest().total();
+    if (!piece.piece().counts()) {
+      return ImmutableList.of(new Option(0, 0));
     }
-    look(i);
-    long[] costs = least[i];
+    updateLowerBounds(i);
+    long[] costs = lowerBounds[i];
     return IntStream.range(0, costs.length)
-        .filter(s -> costs[s] < PieceCosts.NEVER && costs[s] - free <= most)
-        .filter(s -> steps.rises(costs, s))
-        .mapToObj(s -> new Possibility(s, costs[s] - free))
+        .filter(c -> costs[c] < PieceCosts.INFEASIBLE && costs[c] - cheapest <= upperBound)
+        .filter(c -> combinations.costsLessThanHigher(costs, c))
+        .mapToObj(c -> new Option(c, costs[c] - cheapest))
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** Looks at the searches of a piece that were made since. */
-  private void look(int i) {
-    List<Searched> searches = pieces.get(i).searches();
-    for (; lookedAt[i] < searches.size(); lookedAt[i]++) {
-      Searched one = searches.get(lookedAt[i]);
-      int asked = steps.number(one.asked());
-      // A search for more than is asked for here tells nothing of less.
-      if (steps.get(asked).equals(one.asked())) {
-        for (int s = asked; s < steps.size(); s++) {
-          if (steps.within(asked, s)) {
-            least[i][s] = Math.max(least[i][s], one.cost());
+  /** Includes the searches of a piece that were run since the last update. */
+  private void updateLowerBounds(int i) {
+    List<SearchResult> searches = pieces.get(i).searches();
+    for (; searchesRead[i] < searches.size(); searchesRead[i]++) {
+      SearchResult result = searches.get(searchesRead[i]);
+      int searched = combinations.number(result.levels());
+      // A search beyond the targets says nothing about lower levels.
+      if (combinations.get(searched).equals(result.levels())) {
+        for (int c = searched; c < combinations.size(); c++) {
+          if (combinations.atMost(searched, c)) {
+            lowerBounds[i][c] = Math.max(lowerBounds[i][c], result.cost());
           }
         }
       }
     }
   }
 
-  private ImmutableList<Possibility> known(PieceCosts piece) {
-    ImmutableList.Builder<Possibility> all = ImmutableList.builder();
-    long free = piece.piece().free().total();
+  private ImmutableList<Option> knownOptions(PieceCosts piece) {
+    ImmutableList.Builder<Option> options = ImmutableList.builder();
+    long cheapest = piece.piece().cheapest().total();
     for (int p = 0; p < piece.plans().size(); p++) {
-      Known one = piece.plans().get(p);
-      all.add(
-          new Possibility(
-              steps.number(one.reached()), (one.plan().total() - free) * POINT + (p == 0 ? 0 : 1)));
+      KnownPlan known = piece.plans().get(p);
+      options.add(
+          new Option(
+              combinations.number(known.levels()),
+              (known.plan().total() - cheapest) * POINT + (p == 0 ? 0 : 1)));
     }
-    return all.build();
+    return options.build();
   }
 
-  private ImmutableList<Known> plans(Choice choice) {
+  private ImmutableList<KnownPlan> plans(Assignment assignment) {
     return IntStream.range(0, pieces.size())
-        .mapToObj(i -> pieces.get(i).plans().get(choice.chosen().get(i)))
+        .mapToObj(i -> pieces.get(i).plans().get(assignment.chosen().get(i)))
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** Searches what was allotted, without what the others make needless. */
-  private void settle(List<ImmutableList<Integer>> allotted) {
-    List<List<Integer>> needed = new ArrayList<>();
-    allotted.forEach(one -> needed.add(new ArrayList<>(one)));
-    // What is not settled yet is spared first.
-    for (boolean settled : new boolean[] {false, true}) {
+  /** Searches the levels assigned to each piece, without those beyond the targets. */
+  private void search(List<ImmutableList<Integer>> assigned) {
+    List<List<Integer>> levels = new ArrayList<>();
+    assigned.forEach(one -> levels.add(new ArrayList<>(one)));
+    // Pieces whose cost is not known exactly are reduced first.
+    for (boolean exact : new boolean[] {false, true}) {
       for (int i = 0; i < pieces.size(); i++) {
-        if (pieces.get(i).settled(allotted.get(i)) == settled) {
-          spare(needed, i);
+        if (pieces.get(i).exact(assigned.get(i)) == exact) {
+          removeExcess(levels, i);
         }
       }
     }
     for (int i = 0; i < pieces.size(); i++) {
-      pieces.get(i).settle(ImmutableList.copyOf(needed.get(i)));
+      pieces.get(i).search(ImmutableList.copyOf(levels.get(i)));
     }
   }
 
-  private void spare(List<List<Integer>> needed, int piece) {
-    for (int j = 0; j < tops.size(); j++) {
+  /** Lowers the levels of a piece as far as the other pieces still reach the targets with it. */
+  private void removeExcess(List<List<Integer>> levels, int piece) {
+    for (int j = 0; j < targets.size(); j++) {
       int skill = j;
-      int all = needed.stream().mapToInt(one -> one.get(skill)).sum();
-      int own = needed.get(piece).get(j);
-      needed.get(piece).set(j, Math.max(0, own - Math.max(0, all - tops.get(j))));
+      int total = levels.stream().mapToInt(one -> one.get(skill)).sum();
+      int own = levels.get(piece).get(j);
+      levels.get(piece).set(j, Math.max(0, own - Math.max(0, total - targets.get(j))));
     }
   }
 }

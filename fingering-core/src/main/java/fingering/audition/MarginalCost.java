@@ -3,11 +3,11 @@ package fingering.audition;
 import fingering.plan.Plan;
 
 /**
- * What it costs to show in one piece what the cheapest plans leave short of a skill.
+ * The cost of showing the missing amount of a skill in a single piece.
  *
- * @param piece index of the piece, from 0
- * @param amount how much of the skill the piece then shows
- * @param extra points above the piece's own cheapest plan
- * @param plan the cheapest plan of the piece that shows so much
+ * @param piece index of the piece in the audition, from 0
+ * @param amount the amount of the skill that the piece then shows
+ * @param extraCost points above the cheapest plan of the piece
+ * @param plan the cheapest plan of the piece that shows this amount
  */
-public record MarginalCost(int piece, int amount, long extra, Plan plan) {}
+public record MarginalCost(int piece, int amount, long extraCost, Plan plan) {}

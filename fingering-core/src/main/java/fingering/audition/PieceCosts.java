@@ -11,117 +11,118 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * What a piece costs by how much it shows, as far as it has been searched. To ask for more never
- * costs less, so that each search tells of others too: what asks for more costs as much at least,
- * and what the plan found shows costs as much at most. Not safe for use by many threads.
+ * The cost of a piece by the levels of skills that it shows, as far as it has been searched. Higher
+ * levels never cost less. A search therefore gives a lower bound for all higher levels, and the
+ * plan that it finds an upper bound for all levels that the plan reaches. Not thread-safe.
  */
 final class PieceCosts {
-  /** More than any plan costs. */
-  static final long NEVER = Long.MAX_VALUE / 1024;
+  /** The cost of levels that the piece cannot reach; more than any plan costs. */
+  static final long INFEASIBLE = Long.MAX_VALUE / 1024;
 
   /**
-   * A plan that is known.
+   * A plan that a search found.
    *
    * @param plan the plan
-   * @param reached the steps that it reaches
+   * @param levels the level that it reaches, by skill
    */
-  record Known(Plan plan, ImmutableList<Integer> reached) {}
+  record KnownPlan(Plan plan, ImmutableList<Integer> levels) {}
 
   /**
-   * A search that was made.
+   * The result of a search.
    *
-   * @param asked the steps that were asked for
-   * @param cost points of the best plan for it, or {@link #NEVER}
+   * @param levels the levels required, by skill
+   * @param cost points of the cheapest plan that reaches them, or {@link #INFEASIBLE}
    */
-  record Searched(ImmutableList<Integer> asked, long cost) {}
+  record SearchResult(ImmutableList<Integer> levels, long cost) {}
 
   private final AuditionPiece piece;
-  private final ImmutableList<SkillScale> steps;
-  private final List<Searched> searched = new ArrayList<>();
-  private final List<Known> known = new ArrayList<>();
+  private final ImmutableList<LeveledSkill> skills;
+  private final List<SearchResult> searches = new ArrayList<>();
+  private final List<KnownPlan> plans = new ArrayList<>();
 
-  PieceCosts(AuditionPiece piece, ImmutableList<SkillScale> steps) {
+  PieceCosts(AuditionPiece piece, ImmutableList<LeveledSkill> skills) {
     this.piece = piece;
-    this.steps = steps;
-    known(piece.free());
-    searched.add(
-        new Searched(
-            steps.stream().map(step -> 0).collect(ImmutableList.toImmutableList()),
-            piece.free().total()));
+    this.skills = skills;
+    addPlan(piece.cheapest());
+    searches.add(
+        new SearchResult(
+            skills.stream().map(skill -> 0).collect(ImmutableList.toImmutableList()),
+            piece.cheapest().total()));
   }
 
   AuditionPiece piece() {
     return piece;
   }
 
-  /** The plans found, the piece's own cheapest first. */
-  List<Known> plans() {
-    return known;
+  /** The plans found, the cheapest plan of the piece first. More may be added at the end. */
+  List<KnownPlan> plans() {
+    return plans;
   }
 
-  /** The searches made, in their order; more are added at the end. */
-  List<Searched> searches() {
-    return searched;
+  /** The results of the searches, in order. More may be added at the end. */
+  List<SearchResult> searches() {
+    return searches;
   }
 
-  private void known(Plan plan) {
-    known.add(
-        new Known(
+  private void addPlan(Plan plan) {
+    plans.add(
+        new KnownPlan(
             plan,
-            steps.stream()
-                .map(step -> piece.shows() ? step.reached(plan) : 0)
+            skills.stream()
+                .map(skill -> piece.counts() ? skill.level(plan) : 0)
                 .collect(ImmutableList.toImmutableList())));
   }
 
-  /** The step of a skill that the cheapest plan reaches. */
-  int reachedFreely(int skill) {
-    return known.get(0).reached().get(skill);
+  /** The level of a skill that the cheapest plan of the piece reaches. */
+  int levelOfCheapest(int skill) {
+    return plans.get(0).levels().get(skill);
   }
 
-  /** So many steps of one skill and nothing of the others. */
-  ImmutableList<Integer> alone(int skill, int step) {
-    return IntStream.range(0, steps.size())
-        .mapToObj(j -> j == skill ? step : 0)
+  /** A level of one skill, and 0 of the others. */
+  ImmutableList<Integer> only(int skill, int level) {
+    return IntStream.range(0, skills.size())
+        .mapToObj(j -> j == skill ? level : 0)
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** The best plan known that shows so much. */
-  Optional<Known> best(ImmutableList<Integer> asked) {
-    return known.stream()
-        .filter(one -> within(asked, one.reached()))
-        .min(Comparator.comparingLong(one -> one.plan().total()));
+  /** The cheapest known plan that reaches some levels. */
+  Optional<KnownPlan> best(ImmutableList<Integer> levels) {
+    return plans.stream()
+        .filter(known -> atMost(levels, known.levels()))
+        .min(Comparator.comparingLong(known -> known.plan().total()));
   }
 
-  private static boolean within(ImmutableList<Integer> some, ImmutableList<Integer> others) {
+  private static boolean atMost(ImmutableList<Integer> some, ImmutableList<Integer> others) {
     return IntStream.range(0, some.size()).allMatch(j -> some.get(j) <= others.get(j));
   }
 
-  /** Whether a search would tell nothing new. */
-  boolean settled(ImmutableList<Integer> asked) {
-    long least =
-        searched.stream()
-            .filter(one -> within(one.asked(), asked))
-            .mapToLong(Searched::cost)
+  /** Whether the cost of some levels is known exactly. */
+  boolean exact(ImmutableList<Integer> levels) {
+    long lowerBound =
+        searches.stream()
+            .filter(result -> atMost(result.levels(), levels))
+            .mapToLong(SearchResult::cost)
             .max()
             .orElseThrow();
-    return least == NEVER || best(asked).map(one -> one.plan().total() == least).orElse(false);
+    return lowerBound == INFEASIBLE
+        || best(levels).map(known -> known.plan().total() == lowerBound).orElse(false);
   }
 
   /**
-   * Makes sure that the cost of showing so much is known exactly.
+   * Searches the cheapest plan that reaches some levels, if its cost is not known exactly.
    *
-   * @throws FingeringException if that is more than the search can carry
+   * @throws FingeringException if the levels need more states than the search allows
    */
-  void settle(ImmutableList<Integer> asked) {
-    if (settled(asked)) {
+  void search(ImmutableList<Integer> levels) {
+    if (exact(levels)) {
       return;
     }
-    Brief.Builder brief = piece.free().brief().toBuilder();
-    IntStream.range(0, steps.size())
-        .filter(j -> asked.get(j) > 0)
-        .forEach(j -> brief.demanding(steps.get(j).at(asked.get(j))));
+    Brief.Builder brief = piece.cheapest().brief().toBuilder();
+    IntStream.range(0, skills.size())
+        .filter(j -> levels.get(j) > 0)
+        .forEach(j -> brief.addDemand(skills.get(j).atLevel(levels.get(j))));
     Optional<Plan> plan = piece.planner().tryPlan(brief.build());
-    plan.ifPresent(this::known);
-    searched.add(new Searched(asked, plan.map(Plan::total).orElse(NEVER)));
+    plan.ifPresent(this::addPlan);
+    searches.add(new SearchResult(levels, plan.map(Plan::total).orElse(INFEASIBLE)));
   }
 }

@@ -3,14 +3,14 @@ package fingering.audition;
 import fingering.plan.Plan;
 
 /**
- * A piece with the plan that it is played by.
+ * A piece of an audition with its plan.
  *
  * @param piece the piece
- * @param plan its plan: the cheapest that shows what this piece has to show for the whole
+ * @param plan the cheapest plan that shows the share of this piece in the required skills
  */
 public record PlannedPiece(AuditionPiece piece, Plan plan) {
-  /** Points above the piece's own cheapest plan, 0 or more. */
-  public long extra() {
-    return plan.total() - piece.free().total();
+  /** The points of the plan above the cheapest plan of the piece, 0 or more. */
+  public long extraCost() {
+    return plan.total() - piece.cheapest().total();
   }
 }

@@ -5,47 +5,47 @@ import fingering.demand.Skill;
 import fingering.plan.Plan;
 
 /**
- * A skill that an audition asks for, and where it is shown.
+ * A skill that an audition requires, and where it is shown.
  *
- * @param skill the skill, in the amount asked for
- * @param inOnePiece whether one piece has to show all of it; otherwise what all show adds up
- * @param freely how much each piece shows in its cheapest plan; 0 for a piece that does not count
- * @param shown how much each shows in the plans that are made
- * @param offers where the cheapest plans leave it short: the pieces that can make it up by
- *     themselves, the cheapest first
- * @param met whether the plans that are made show it
+ * @param skill the skill, with the required amount
+ * @param inOnePiece whether one piece has to show the whole amount; otherwise amounts are added
+ * @param cheapest the amount in the cheapest plan of each piece; 0 for a piece that does not count
+ * @param shown the amount in the plan of each piece; 0 for a piece that does not count
+ * @param marginalCosts the pieces that can show the missing amount by themselves, cheapest first;
+ *     empty if the cheapest plans show the skill
+ * @param met whether the plans show the required amount
  */
 public record RequiredSkill(
     Skill skill,
     boolean inOnePiece,
-    ImmutableList<Integer> freely,
+    ImmutableList<Integer> cheapest,
     ImmutableList<Integer> shown,
-    ImmutableList<MarginalCost> offers,
+    ImmutableList<MarginalCost> marginalCosts,
     boolean met) {
 
-  /** How much the cheapest plans show of it, as it is counted. */
-  public int amountFreely() {
-    return counted(freely);
+  /** The amount in the cheapest plans: the sum over the pieces, or the most in one piece. */
+  public int amountInCheapest() {
+    return total(cheapest);
   }
 
-  /** How much the plans that are made show of it, as it is counted. */
+  /** The amount in the plans: the sum over the pieces, or the most in one piece. */
   public int amountShown() {
-    return counted(shown);
+    return total(shown);
   }
 
-  /** Whether the cheapest plans show it already. */
-  public boolean metFreely() {
-    return amountFreely() >= skill.asked();
+  /** Whether the cheapest plans show the required amount. */
+  public boolean metByCheapest() {
+    return amountInCheapest() >= skill.amount();
   }
 
-  private int counted(ImmutableList<Integer> amounts) {
+  private int total(ImmutableList<Integer> amounts) {
     return inOnePiece
         ? amounts.stream().mapToInt(Integer::intValue).max().orElse(0)
         : amounts.stream().mapToInt(Integer::intValue).sum();
   }
 
-  /** How much of a skill a plan shows. */
+  /** The amount of a skill that a plan shows. */
   static int amount(Skill skill, Plan plan) {
-    return skill.amountIn(plan.passage(), plan.grips());
+    return skill.amountShown(plan.passage(), plan.grips());
   }
 }

@@ -6,76 +6,78 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Chooses one possibility for each piece so that together they reach the top of all steps at the
- * least cost, exactly, by dynamic programming over the pieces: what has been reached so far, at
- * what least cost. Among equals the possibility that stands earlier in the list of the last piece
- * wins, then of the one before it, and so on.
+ * Chooses one option for each piece so that together they reach all target levels at the least
+ * cost. The result is exact: dynamic programming over the pieces, as for the multiple-choice
+ * knapsack problem, with the least cost of each combination of levels reached so far. At equal cost
+ * the earlier option of the last piece wins, then that of the piece before it, and so on.
  */
 final class SkillAssignment {
   /**
-   * What a piece can do.
+   * An option of a piece.
    *
-   * @param reached the number of the steps that it reaches
-   * @param cost what that costs, 0 or more
+   * @param combination number of the combination of levels that it reaches
+   * @param cost its cost, 0 or more
    */
-  record Possibility(int reached, long cost) {}
+  record Option(int combination, long cost) {}
 
   /**
-   * The choice.
+   * A choice of options.
    *
-   * @param chosen index of the possibility of each piece
-   * @param cost of all together
+   * @param chosen index of the chosen option, by piece
+   * @param cost the total cost
    */
-  record Choice(ImmutableList<Integer> chosen, long cost) {}
+  record Assignment(ImmutableList<Integer> chosen, long cost) {}
 
   private static final int NOT_REACHED = -1;
 
   private SkillAssignment() {}
 
   /**
-   * The cheapest choice; empty where none reaches the top.
+   * The cheapest assignment that reaches the targets; empty if there is none.
    *
-   * @param most choices that cost more than this are not looked for
+   * @param pieces the options of each piece
+   * @param mostCost the highest cost of an assignment to consider
    */
-  static Optional<Choice> cheapest(
-      SkillLevels steps, List<ImmutableList<Possibility>> pieces, long most) {
-    long[] costs = new long[steps.size()];
+  static Optional<Assignment> cheapest(
+      LevelCombinations combinations, List<ImmutableList<Option>> pieces, long mostCost) {
+    long[] costs = new long[combinations.size()];
     Arrays.fill(costs, NOT_REACHED);
     costs[0] = 0;
-    int[][] from = new int[pieces.size()][steps.size()];
-    int[][] by = new int[pieces.size()][steps.size()];
+    int[][] previous = new int[pieces.size()][combinations.size()];
+    int[][] chosen = new int[pieces.size()][combinations.size()];
     for (int i = 0; i < pieces.size(); i++) {
-      long[] next = new long[steps.size()];
+      long[] next = new long[combinations.size()];
       Arrays.fill(next, NOT_REACHED);
-      ImmutableList<Possibility> all = pieces.get(i);
-      for (int p = 0; p < all.size(); p++) {
-        for (int s = 0; s < costs.length; s++) {
-          long cost = costs[s] + all.get(p).cost();
-          if (costs[s] != NOT_REACHED && cost <= most) {
-            int to = steps.together(s, all.get(p).reached());
-            if (next[to] == NOT_REACHED || cost < next[to]) {
-              next[to] = cost;
-              from[i][to] = s;
-              by[i][to] = p;
+      ImmutableList<Option> options = pieces.get(i);
+      for (int o = 0; o < options.size(); o++) {
+        for (int c = 0; c < costs.length; c++) {
+          long cost = costs[c] + options.get(o).cost();
+          if (costs[c] != NOT_REACHED && cost <= mostCost) {
+            int sum = combinations.sum(c, options.get(o).combination());
+            if (next[sum] == NOT_REACHED || cost < next[sum]) {
+              next[sum] = cost;
+              previous[i][sum] = c;
+              chosen[i][sum] = o;
             }
           }
         }
       }
       costs = next;
     }
-    int top = steps.size() - 1;
-    return costs[top] == NOT_REACHED
+    int target = combinations.size() - 1;
+    return costs[target] == NOT_REACHED
         ? Optional.empty()
-        : Optional.of(new Choice(back(from, by, top), costs[top]));
+        : Optional.of(new Assignment(trace(previous, chosen, target), costs[target]));
   }
 
-  private static ImmutableList<Integer> back(int[][] from, int[][] by, int top) {
-    Integer[] chosen = new Integer[from.length];
-    int at = top;
-    for (int i = from.length - 1; i >= 0; i--) {
-      chosen[i] = by[i][at];
-      at = from[i][at];
+  /** The chosen options, traced back from the target. */
+  private static ImmutableList<Integer> trace(int[][] previous, int[][] chosen, int target) {
+    Integer[] options = new Integer[previous.length];
+    int combination = target;
+    for (int i = previous.length - 1; i >= 0; i--) {
+      options[i] = chosen[i][combination];
+      combination = previous[i][combination];
     }
-    return ImmutableList.copyOf(chosen);
+    return ImmutableList.copyOf(options);
   }
 }

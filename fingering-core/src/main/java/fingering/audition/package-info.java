@@ -1,10 +1,10 @@
 /**
- * What is prepared for an audition: a set of pieces that together have to show some skills, planned
- * so that they do at the least cost.
+ * Auditions: several pieces that together have to show some skills, planned at the least total
+ * cost.
  *
- * <p>It knows {@link fingering.plan} and {@link fingering.demand}; not where the pieces came from.
- * No method takes or returns null unless it says so. All values that are handed out are immutable;
- * an audition is planned in one thread.
+ * <p>The package depends on {@link fingering.plan} and {@link fingering.demand}. No method accepts
+ * or returns null unless it says so. Public values are immutable; an audition is planned in one
+ * thread.
  */
 @NullMarked
 package fingering.audition;

@@ -5,9 +5,9 @@ import fingering.fingerboard.Grip;
 import fingering.search.Requirement;
 import fingering.tables.FingeringException;
 
-/** Several requirements at once: a state holds the state of each. */
+/** The product automaton of several requirements; it is satisfied if all of them are. */
 public final class AllRequirements implements Requirement {
-  /** The most states the search is asked to carry. */
+  /** The most states of the product automaton. */
   public static final int MOST_STATES = 20_000;
 
   private final ImmutableList<Requirement> all;
@@ -19,9 +19,9 @@ public final class AllRequirements implements Requirement {
   }
 
   /**
-   * All of these together.
+   * A requirement that is satisfied if all of these are.
    *
-   * @throws FingeringException if they need more than {@value #MOST_STATES} states together
+   * @throws FingeringException if the product automaton has more than {@value #MOST_STATES} states
    */
   public static Requirement of(ImmutableList<Requirement> all) {
     long states = 1;
@@ -29,9 +29,9 @@ public final class AllRequirements implements Requirement {
       states *= each.states();
       if (states > MOST_STATES) {
         throw new FingeringException(
-            "So much cannot be shown in one plan: the search would have to keep more than "
+            "These demands are too many for one plan: the search would have to distinguish more than "
                 + MOST_STATES
-                + " cases apart at every note; ask for fewer notes or fewer skills at once.");
+                + " cases at every note; ask for fewer notes or fewer skills at once.");
       }
     }
     if (all.isEmpty()) {
@@ -73,16 +73,15 @@ public final class AllRequirements implements Requirement {
 
   @Override
   public int next(int state, long symbol) {
-    int left = state;
-    long read = symbol;
+    int states = state;
+    long symbols = symbol;
     int next = 0;
     int unit = 1;
     for (Requirement each : all) {
-      int own = each.states();
-      next += each.next(left % own, read % each.symbols()) * unit;
-      left /= own;
-      read /= each.symbols();
-      unit *= own;
+      next += each.next(states % each.states(), symbols % each.symbols()) * unit;
+      states /= each.states();
+      symbols /= each.symbols();
+      unit *= each.states();
     }
     return next;
   }

@@ -11,7 +11,7 @@ import java.util.BitSet;
 import java.util.stream.Collectors;
 
 /**
- * Stay within some positions.
+ * Use only some positions.
  *
  * @param positions the positions allowed, at least one
  * @param span where
@@ -30,13 +30,13 @@ public record AllowPositions(ImmutableSet<Position> positions, MeasureSpan span)
   }
 
   @Override
-  public BitSet concerns(Passage passage) {
-    return span.in(passage);
+  public BitSet moments(Passage passage) {
+    return span.moments(passage);
   }
 
-  /** Whether every stopped note, and the hand, are in the positions. */
+  /** Whether the hand and every stopped note are in the positions. */
   @Override
-  public boolean keeps(Moment moment, Grip grip) {
+  public boolean allows(Moment moment, Grip grip) {
     if (!positions.contains(grip.frame().position())) {
       return false;
     }
@@ -49,10 +49,10 @@ public record AllowPositions(ImmutableSet<Position> positions, MeasureSpan span)
   }
 
   @Override
-  public String words() {
+  public String text() {
     return "stay in "
         + positions.stream().sorted().map(Position::display).collect(Collectors.joining(", "))
         + " position"
-        + span.words();
+        + span.suffix();
   }
 }

@@ -10,7 +10,7 @@ import java.util.BitSet;
 import java.util.stream.Collectors;
 
 /**
- * Stay on some strings; on one: sul G, sul C.
+ * Use only some strings. A single string is sul G, sul C and the like.
  *
  * @param strings numbers of the strings allowed, 1 being the highest; at least one
  * @param span where
@@ -28,19 +28,19 @@ public record AllowStrings(ImmutableSet<Integer> strings, MeasureSpan span) impl
   }
 
   @Override
-  public BitSet concerns(Passage passage) {
-    return span.in(passage);
+  public BitSet moments(Passage passage) {
+    return span.moments(passage);
   }
 
   @Override
-  public boolean keeps(Moment moment, Grip grip) {
+  public boolean allows(Moment moment, Grip grip) {
     return grip.placements().stream().allMatch(p -> strings.contains(p.string()));
   }
 
   @Override
-  public String words() {
+  public String text() {
     return (strings.size() == 1 ? "play on string " : "play on strings ")
         + strings.stream().sorted().map(RomanNumeral::of).collect(Collectors.joining(", "))
-        + span.words();
+        + span.suffix();
   }
 }

@@ -3,42 +3,43 @@ package fingering.demand;
 import fingering.fingerboard.Grip;
 import fingering.search.Requirement;
 
-/** Counts up to what is asked for; more makes no difference. */
+/** An automaton that counts up to a target and stays there. */
 final class BoundedCount implements Requirement {
-  /** How much of what is counted one moment has. */
+  /** The count that one moment adds. */
   interface Count {
     /**
-     * The count, 0 or more.
+     * The count at a moment, 0 or more.
      *
      * @param moment index of the moment
-     * @param before the grip before; at the first moment the grip itself
+     * @param before the grip of the previous moment; at the first moment the grip itself
+     * @param now the grip of the moment
      */
-    int of(int moment, Grip before, Grip now);
+    int at(int moment, Grip before, Grip now);
   }
 
-  private final int wanted;
+  private final int target;
   private final boolean looksBack;
   private final Count count;
 
-  private BoundedCount(int wanted, boolean looksBack, Count count) {
-    this.wanted = wanted;
+  private BoundedCount(int target, boolean looksBack, Count count) {
+    this.target = target;
     this.looksBack = looksBack;
     this.count = count;
   }
 
-  /** Counts what a grip has by itself. */
-  static BoundedCount to(int wanted, Count count) {
-    return new BoundedCount(wanted, false, count);
+  /** Counts something in each grip by itself; the count ignores the grip before. */
+  static BoundedCount ofGrips(int target, Count count) {
+    return new BoundedCount(target, false, count);
   }
 
-  /** Counts what lies in the way from one grip to the next. */
-  static BoundedCount ways(int wanted, Count count) {
-    return new BoundedCount(wanted, true, count);
+  /** Counts something in each transition from one grip to the next. */
+  static BoundedCount ofTransitions(int target, Count count) {
+    return new BoundedCount(target, true, count);
   }
 
   @Override
   public int states() {
-    return wanted + 1;
+    return target + 1;
   }
 
   @Override
@@ -48,21 +49,21 @@ final class BoundedCount implements Requirement {
 
   @Override
   public long symbols() {
-    return wanted + 1L;
+    return target + 1L;
   }
 
   @Override
   public long symbol(int moment, Grip before, Grip now) {
-    return Math.min(wanted, count.of(moment, before, now));
+    return Math.min(target, count.at(moment, before, now));
   }
 
   @Override
   public int next(int state, long symbol) {
-    return (int) Math.min(wanted, state + symbol);
+    return (int) Math.min(target, state + symbol);
   }
 
   @Override
   public boolean satisfied(int state) {
-    return state == wanted;
+    return state == target;
   }
 }

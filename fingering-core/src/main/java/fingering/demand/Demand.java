@@ -2,6 +2,6 @@ package fingering.demand;
 
 /** One thing that a plan must keep, avoid or show. Immutable. */
 public sealed interface Demand permits GripDemand, Skill {
-  /** The demand in words, to follow 'the plan must': {@code stay in 3rd position, m. 6-11}. */
-  String words();
+  /** The demand as a verb phrase after 'must': {@code stay in 3rd position, m. 6–11}. */
+  String text();
 }

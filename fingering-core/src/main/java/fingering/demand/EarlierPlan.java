@@ -21,168 +21,175 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /**
- * A plan that was made before, perhaps of more measures than are planned now.
+ * An earlier plan, perhaps of other measures than the passage that is planned now.
  *
- * @param source what to call it, its file say
+ * @param source its name in messages, usually its file
  * @param notes its notes, in score order
  */
-public record EarlierPlan(String source, ImmutableList<PlannedBefore> notes) {
-  private static final int NAMED = 2;
+public record EarlierPlan(String source, ImmutableList<EarlierNote> notes) {
+  /** The most notes that a message names. */
+  private static final int MOST_NAMED = 2;
+
   private static final int ONSET_DIGITS = 6;
 
   /**
-   * A note of such a plan.
+   * A note of an earlier plan.
    *
    * @param measure its measure's number as printed
-   * @param measureIndex index of the measure in the part, from 0; empty where it is not known
+   * @param measureIndex index of the measure in the part, from 0; empty if unknown
    * @param onset quarter notes from the start of the measure, to six decimals
    * @param written the note as printed
    * @param midi the sounding MIDI number
-   * @param taken how it is taken
+   * @param fingering its fingering
    */
-  public record PlannedBefore(
+  public record EarlierNote(
       String measure,
       OptionalInt measureIndex,
       BigDecimal onset,
       Pitch written,
       int midi,
-      KeepPlan.Taken taken) {}
+      KeepPlan.KeptFingering fingering) {}
 
-  /** A place in the passage that notes begin at, and what begins there. */
-  private record Spot(int measure, BigDecimal onset) {}
+  /** A time at which notes begin: a measure index and an onset within the measure. */
+  private record Onset(int measure, BigDecimal onset) {}
 
-  private record Key(Spot spot, String written, int midi) {}
+  private record Key(Onset onset, String written, int midi) {}
 
-  /** A note of the plan that the passage has not. */
-  private record Stray(PlannedBefore note, Spot spot) {}
+  /** A note of the plan that the passage does not have. */
+  private record UnmatchedNote(EarlierNote note, Onset onset) {}
 
   /**
-   * The demand to take the notes of a passage as the plan does, as far as the plan has them.
+   * The demand to keep the fingering of this plan for the notes of a passage that it contains.
    *
-   * <p>A measure is found by its index, as long as it bears the same number still; else, and where
-   * the plan has no index, by its number: where that is repeated, the first in the plan is the
-   * first in the passage, and so on. Notes of one pitch at one place, as grace notes may be, are
-   * paired in their order.
+   * <p>A measure is found by its index if it still has the same number. Otherwise, or if the plan
+   * has no index, it is found by its number; of repeated numbers, the first in the plan is the
+   * first in the passage, and so on. Notes of the same pitch at the same place, such as grace
+   * notes, are matched in order.
    *
-   * @param span the measures to take them in
-   * @throws FingeringException if the plan has a note there that the passage has not, or none that
-   *     it has; the message is one sentence
+   * @param span the measures in which the plan is kept
+   * @throws FingeringException if the plan has a note in these measures that the passage does not
+   *     have, or no note that it has; the message is one sentence
    */
-  public KeepPlan on(Passage passage, MeasureSpan span) {
-    Range<Integer> wanted = span.measures(passage);
-    ListMultimap<Key, NoteAddress> there = ArrayListMultimap.create();
-    ListMultimap<Spot, String> names = ArrayListMultimap.create();
+  public KeepPlan demand(Passage passage, MeasureSpan span) {
+    Range<Integer> measures = span.measureIndices(passage);
+    ListMultimap<Key, NoteAddress> addresses = ArrayListMultimap.create();
+    ListMultimap<Onset, String> names = ArrayListMultimap.create();
     passage
         .notes()
         .forEach(
             note -> {
-              BigDecimal onset =
-                  plain(note.place().onset().bigDecimalValue(ONSET_DIGITS, RoundingMode.HALF_UP));
-              Spot spot = new Spot(note.place().measureIndex(), onset);
-              there.put(new Key(spot, note.written().toString(), note.midi()), note.address());
-              names.put(spot, note.written().display());
+              Onset onset =
+                  new Onset(
+                      note.place().measureIndex(),
+                      rounded(
+                          note.place()
+                              .onset()
+                              .bigDecimalValue(ONSET_DIGITS, RoundingMode.HALF_UP)));
+              addresses.put(new Key(onset, note.written().toString(), note.midi()), note.address());
+              names.put(onset, note.written().display());
             });
-    ImmutableMap.Builder<NoteAddress, KeepPlan.Taken> taken = ImmutableMap.builder();
-    List<Stray> strays = new ArrayList<>();
-    int found = 0;
-    ImmutableList<OptionalInt> measures = measures(passage);
+    ImmutableMap.Builder<NoteAddress, KeepPlan.KeptFingering> fingerings = ImmutableMap.builder();
+    List<UnmatchedNote> unmatched = new ArrayList<>();
+    int matched = 0;
+    ImmutableList<OptionalInt> noteMeasures = measureIndices(passage);
     for (int i = 0; i < notes.size(); i++) {
-      PlannedBefore note = notes.get(i);
-      if (measures.get(i).isEmpty() || !wanted.contains(measures.get(i).getAsInt())) {
+      EarlierNote note = notes.get(i);
+      OptionalInt measure = noteMeasures.get(i);
+      if (measure.isEmpty() || !measures.contains(measure.getAsInt())) {
         continue;
       }
-      Spot spot = new Spot(measures.get(i).getAsInt(), plain(note.onset()));
+      Onset onset = new Onset(measure.getAsInt(), rounded(note.onset()));
       List<NoteAddress> candidates =
-          there.get(new Key(spot, note.written().toString(), note.midi()));
+          addresses.get(new Key(onset, note.written().toString(), note.midi()));
       if (candidates.isEmpty()) {
-        strays.add(new Stray(note, spot));
+        unmatched.add(new UnmatchedNote(note, onset));
       } else {
-        taken.put(candidates.remove(0), note.taken());
-        found++;
+        fingerings.put(candidates.remove(0), note.fingering());
+        matched++;
       }
     }
-    if (!strays.isEmpty()) {
-      throw new FingeringException(unlike(strays, names));
+    if (!unmatched.isEmpty()) {
+      throw new FingeringException(mismatch(unmatched, names));
     }
-    if (found == 0) {
+    if (matched == 0) {
       throw new FingeringException(
           source
               + " has no note"
-              + span.told()
+              + span.phrase()
               + " of "
               + passage.partName()
-              + ", measures "
+              + ", which has measures "
               + passage.measures().get(0).number()
               + " to "
               + passage.measures().get(passage.measures().size() - 1).number()
               + "; give a plan of these measures.");
     }
-    return new KeepPlan(source, taken.buildOrThrow(), span);
+    return new KeepPlan(source, fingerings.buildOrThrow(), span);
   }
 
-  private static BigDecimal plain(BigDecimal onset) {
+  private static BigDecimal rounded(BigDecimal onset) {
     return onset.setScale(ONSET_DIGITS, RoundingMode.HALF_UP);
   }
 
-  /** The measure of the passage in which each note stands; empty where the passage has it not. */
-  private ImmutableList<OptionalInt> measures(Passage passage) {
+  /** The measure index in the passage of each note; empty if the passage does not have it. */
+  private ImmutableList<OptionalInt> measureIndices(Passage passage) {
     Map<Integer, String> numbers = new HashMap<>();
     ListMultimap<String, Integer> indices = ArrayListMultimap.create();
     for (Measure measure : passage.measures()) {
       numbers.put(measure.index(), measure.number());
       indices.put(measure.number(), measure.index());
     }
-    ImmutableList.Builder<OptionalInt> found = ImmutableList.builder();
-    Map<String, Integer> times = new HashMap<>();
+    ImmutableList.Builder<OptionalInt> result = ImmutableList.builder();
+    Map<String, Integer> occurrences = new HashMap<>();
     for (int i = 0; i < notes.size(); i++) {
-      PlannedBefore note = notes.get(i);
-      if (i == 0 || leaves(notes.get(i - 1), note)) {
-        times.merge(note.measure(), 1, Integer::sum);
+      EarlierNote note = notes.get(i);
+      if (i == 0 || inNewMeasure(notes.get(i - 1), note)) {
+        occurrences.merge(note.measure(), 1, Integer::sum);
       }
       OptionalInt index = note.measureIndex();
       if (index.isPresent()) {
         String number = numbers.get(index.getAsInt());
         if (number == null || number.equals(note.measure())) {
-          found.add(number == null ? OptionalInt.empty() : index);
+          result.add(number == null ? OptionalInt.empty() : index);
           continue;
         }
       }
-      List<Integer> alike = indices.get(note.measure());
-      int time = Objects.requireNonNull(times.get(note.measure()));
-      found.add(
-          alike.isEmpty() || time > alike.size()
+      List<Integer> sameNumber = indices.get(note.measure());
+      int occurrence = Objects.requireNonNull(occurrences.get(note.measure()));
+      result.add(
+          occurrence > sameNumber.size()
               ? OptionalInt.empty()
-              : OptionalInt.of(alike.get(time - 1)));
+              : OptionalInt.of(sameNumber.get(occurrence - 1)));
     }
-    return found.build();
+    return result.build();
   }
 
-  /** Whether a note stands in another measure than the one before. */
-  private static boolean leaves(PlannedBefore before, PlannedBefore note) {
+  /** Whether a note is in another measure than the one before. */
+  private static boolean inNewMeasure(EarlierNote before, EarlierNote note) {
     return !note.measure().equals(before.measure())
         || !note.measureIndex().equals(before.measureIndex())
         || note.onset().compareTo(before.onset()) < 0;
   }
 
-  private String unlike(List<Stray> strays, ListMultimap<Spot, String> names) {
-    int more = strays.size() - NAMED;
+  private String mismatch(List<UnmatchedNote> unmatched, ListMultimap<Onset, String> names) {
+    int more = unmatched.size() - MOST_NAMED;
     return source
-        + " is no plan of this music: it has "
-        + strays.stream()
-            .limit(NAMED)
-            .map(stray -> told(stray, names.get(stray.spot())))
+        + " is not a plan of this music: it has "
+        + unmatched.stream()
+            .limit(MOST_NAMED)
+            .map(one -> describe(one.note(), names.get(one.onset())))
             .collect(Collectors.joining(", and "))
-        + (more > 0 ? ", and " + more + (more == 1 ? " note" : " notes") + " more unlike" : "")
-        + "; plan this music anew, or take the measures of it that fit.";
+        + (more > 0 ? ", and " + more + " more " + (more == 1 ? "difference" : "differences") : "")
+        + "; plan this music again, or keep only the measures that match.";
   }
 
-  private static String told(Stray stray, List<String> there) {
-    return stray.note().written().display()
+  private static String describe(EarlierNote note, List<String> inScore) {
+    return note.written().display()
         + " in measure "
-        + stray.note().measure()
+        + note.measure()
         + ", onset "
-        + stray.note().onset().stripTrailingZeros().toPlainString()
+        + note.onset().stripTrailingZeros().toPlainString()
         + ", where the score has "
-        + (there.isEmpty() ? "no note" : String.join("+", there));
+        + (inScore.isEmpty() ? "no note" : String.join("+", inScore));
   }
 }

@@ -16,9 +16,9 @@ import java.util.OptionalInt;
 import java.util.StringJoiner;
 
 /**
- * Take one note so. In a chord one of the notes that begin must be taken so.
+ * Play one note with a given fingering. In a chord, one of the notes that begin must have it.
  *
- * @param when measure and beat
+ * @param when measure and beat of the note
  * @param string number of the string, 1 being the highest; empty for any
  * @param finger the finger; empty for any
  * @param position the position; empty for any
@@ -34,29 +34,29 @@ public record FixNote(
   public FixNote {
     if (string.isEmpty() && finger.isEmpty() && position.isEmpty()) {
       throw new FingeringException(
-          "nothing is fixed for m. " + when.measure() + "; give a string, a finger or a position");
+          "nothing is fixed for the note at " + when + "; give a string, a finger or a position");
     }
   }
 
   @Override
-  public BitSet concerns(Passage passage) {
+  public BitSet moments(Passage passage) {
     BitSet moments = new BitSet();
     moments.set(when.in(passage));
     return moments;
   }
 
   @Override
-  public boolean keeps(Moment moment, Grip grip) {
+  public boolean allows(Moment moment, Grip grip) {
     for (int i = 0; i < grip.placements().size(); i++) {
       Note note = grip.notes(moment).get(i);
-      if (moment.starting().contains(note) && taken(grip.placements().get(i))) {
+      if (moment.starting().contains(note) && matches(grip.placements().get(i))) {
         return true;
       }
     }
     return false;
   }
 
-  private boolean taken(Placement placement) {
+  private boolean matches(Placement placement) {
     return string.orElse(placement.string()) == placement.string()
         && finger.map(placement.finger()::equals).orElse(true)
         && position
@@ -65,16 +65,11 @@ public record FixNote(
   }
 
   @Override
-  public String words() {
-    StringJoiner how = new StringJoiner(", ");
-    string.ifPresent(s -> how.add("string " + RomanNumeral.of(s)));
-    finger.ifPresent(f -> how.add(f == Finger.OPEN ? "open" : "finger " + f.symbol()));
-    position.ifPresent(p -> how.add(p.display() + " position"));
-    return "take the note at "
-        + when.measure()
-        + "."
-        + when.beat().toPlainString()
-        + " with "
-        + how;
+  public String text() {
+    StringJoiner fingering = new StringJoiner(", ");
+    string.ifPresent(s -> fingering.add("on string " + RomanNumeral.of(s)));
+    finger.ifPresent(f -> fingering.add(f == Finger.OPEN ? "open" : "with finger " + f.symbol()));
+    position.ifPresent(p -> fingering.add("in " + p.display() + " position"));
+    return "play the note at " + when + " " + fingering;
   }
 }

@@ -6,23 +6,24 @@ import fingering.music.Passage;
 import fingering.tables.FingeringException;
 import java.util.BitSet;
 
-/** A demand on each grip by itself, in some measures or everywhere. */
+/** A constraint on each grip by itself, in some measures or everywhere. */
 public sealed interface GripDemand extends Demand
     permits AllowPositions, AllowStrings, Avoid, StayIn, FixNote, KeepPlan {
   /**
-   * The moments of a passage that it concerns.
+   * The moments of a passage to which it applies.
    *
-   * @throws FingeringException if the passage has no such measure or no note at that time
+   * @throws FingeringException if the passage does not have the measures or the note that it names
    */
-  BitSet concerns(Passage passage);
+  BitSet moments(Passage passage);
 
-  /** Whether a grip keeps it at a moment that it concerns. */
-  boolean keeps(Moment moment, Grip grip);
+  /** Whether a grip meets it, at a moment to which it applies. */
+  boolean allows(Moment moment, Grip grip);
 
   /**
-   * Whether a moment at which no grip keeps it is left free, instead of making the plan impossible.
+   * Whether it is a soft constraint, dropped at moments where no grip meets it. A hard constraint
+   * makes the plan infeasible there.
    */
-  default boolean yields() {
+  default boolean soft() {
     return false;
   }
 }

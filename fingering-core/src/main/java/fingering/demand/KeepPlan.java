@@ -15,26 +15,28 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Take notes as an earlier plan did.
+ * Keep the fingering of an earlier plan.
  *
- * @param source what to call the plan, its file say
- * @param notes how each of its notes is taken
+ * @param source the name of the plan in messages, usually its file
+ * @param notes the fingering of each note to keep
  * @param span where
  */
-public record KeepPlan(String source, ImmutableMap<NoteAddress, Taken> notes, MeasureSpan span)
+public record KeepPlan(
+    String source, ImmutableMap<NoteAddress, KeptFingering> notes, MeasureSpan span)
     implements GripDemand {
 
   /**
-   * How a note is taken.
+   * The fingering of a note.
    *
    * @param string number of the string, 1 being the highest
    * @param finger the finger
    * @param position the position; empty for an open string
-   * @param thumb in thumb position the semitones of the thumb above the open string; empty where it
+   * @param thumb in thumb position the semitones of the thumb above the open string; empty if it
    *     does not matter
    */
-  public record Taken(int string, Finger finger, Optional<Position> position, OptionalInt thumb) {
-    private boolean so(Placement placement) {
+  public record KeptFingering(
+      int string, Finger finger, Optional<Position> position, OptionalInt thumb) {
+    private boolean matches(Placement placement) {
       return placement.string() == string
           && placement.finger() == finger
           && position.map(placement.frame().position()::equals).orElse(true)
@@ -43,7 +45,7 @@ public record KeepPlan(String source, ImmutableMap<NoteAddress, Taken> notes, Me
   }
 
   @Override
-  public BitSet concerns(Passage passage) {
+  public BitSet moments(Passage passage) {
     BitSet moments = new BitSet();
     for (int m = 0; m < passage.moments().size(); m++) {
       moments.set(
@@ -55,13 +57,13 @@ public record KeepPlan(String source, ImmutableMap<NoteAddress, Taken> notes, Me
   }
 
   @Override
-  public boolean keeps(Moment moment, Grip grip) {
-    ImmutableList<Note> held = grip.notes(moment);
-    for (int i = 0; i < held.size(); i++) {
-      Taken taken = notes.get(held.get(i).address());
-      if (taken != null
-          && moment.starting().contains(held.get(i))
-          && !taken.so(grip.placements().get(i))) {
+  public boolean allows(Moment moment, Grip grip) {
+    ImmutableList<Note> sounding = grip.notes(moment);
+    for (int i = 0; i < sounding.size(); i++) {
+      KeptFingering fingering = notes.get(sounding.get(i).address());
+      if (fingering != null
+          && moment.starting().contains(sounding.get(i))
+          && !fingering.matches(grip.placements().get(i))) {
         return false;
       }
     }
@@ -69,11 +71,11 @@ public record KeepPlan(String source, ImmutableMap<NoteAddress, Taken> notes, Me
   }
 
   @Override
-  public String words() {
-    return "take "
+  public String text() {
+    return "play "
         + (notes.size() == 1 ? "a note" : notes.size() + " notes")
         + " as in "
         + source
-        + span.words();
+        + span.suffix();
   }
 }

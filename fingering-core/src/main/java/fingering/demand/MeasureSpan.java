@@ -11,9 +11,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Some measures of a passage, both ends within, or all of it.
+ * A range of measures of a passage, both ends included, or the whole passage.
  *
- * @param ends the first and the last as printed; empty for the whole passage
+ * @param ends the numbers of the first and the last measure; empty for the whole passage
  */
 public record MeasureSpan(Optional<Ends> ends) {
   /** The whole passage. */
@@ -29,33 +29,34 @@ public record MeasureSpan(Optional<Ends> ends) {
    */
   public record Ends(String first, String last) {}
 
-  /** From one measure to another, as printed. */
+  /** The span from one measure to another, by their numbers as printed. */
   public static MeasureSpan of(String first, String last) {
     return new MeasureSpan(Optional.of(new Ends(first, last)));
   }
 
   /**
-   * Reads measures as printed: {@code 9-16}, {@code 9}.
+   * Reads measure numbers as printed: {@code 9-16}, {@code 9}.
    *
-   * @throws FingeringException if the text is none
+   * @throws FingeringException if the text is neither a number nor a range
    */
   public static MeasureSpan parse(String text) {
     Matcher matcher = WRITTEN.matcher(text.strip());
     if (!matcher.matches()) {
       throw new FingeringException(
-          "'" + text + "' are no measures; write them as printed, 9-16 or 9");
+          "'" + text + "' is not a range of measures; write the numbers as printed, 9-16 or 9");
     }
     String first = matcher.group(1);
     return of(first, Optional.ofNullable(matcher.group(2)).orElse(first));
   }
 
   /**
-   * The indices of these measures in the part, from 0.
+   * The indices of these measures in the part, from 0. If a number occurs more than once, it means
+   * the first measure with that number; the last measure is the first one not before it.
    *
-   * @throws FingeringException if the passage has no such measure, or they stand the other way
-   *     round
+   * @throws FingeringException if the passage does not have these measures, or the last comes
+   *     before the first
    */
-  public Range<Integer> measures(Passage passage) {
+  public Range<Integer> measureIndices(Passage passage) {
     if (ends.isEmpty()) {
       return Range.all();
     }
@@ -70,11 +71,11 @@ public record MeasureSpan(Optional<Ends> ends) {
   /**
    * The moments of a passage that begin in these measures.
    *
-   * @throws FingeringException if the passage has no such measure, or they stand the other way
-   *     round
+   * @throws FingeringException if the passage does not have these measures, or the last comes
+   *     before the first
    */
-  public BitSet in(Passage passage) {
-    Range<Integer> measures = measures(passage);
+  public BitSet moments(Passage passage) {
+    Range<Integer> measures = measureIndices(passage);
     BitSet moments = new BitSet();
     for (int m = 0; m < passage.moments().size(); m++) {
       moments.set(m, measures.contains(passage.moments().get(m).place().measureIndex()));
@@ -93,22 +94,27 @@ public record MeasureSpan(Optional<Ends> ends) {
   private static FingeringException missing(Passage passage, String number) {
     if (passage.measures().stream().anyMatch(measure -> measure.number().equals(number))) {
       return new FingeringException(
-          "Measure " + number + " comes before the other; give the lower number first.");
+          "The range of measures ends at measure "
+              + number
+              + ", before it begins; give the lower number first.");
     }
     return new FingeringException(
-        "Measure "
+        "There is no measure "
             + number
-            + " does not come in "
+            + " in "
             + passage.partName()
-            + ", measures "
+            + ", which has measures "
             + passage.measures().get(0).number()
             + " to "
             + passage.measures().get(passage.measures().size() - 1).number()
-            + "; give measures as printed, the lower number first.");
+            + "; give measure numbers as printed.");
   }
 
-  /** As in a sentence: {@code in measure 9}, {@code in measures 9-16}; empty for the whole. */
-  public String told() {
+  /**
+   * A phrase to put after another: {@code " in measure 9"}, {@code " in measures 9–16"}; empty for
+   * the whole passage.
+   */
+  public String phrase() {
     return ends.map(
             e ->
                 e.first().equals(e.last())
@@ -117,8 +123,8 @@ public record MeasureSpan(Optional<Ends> ends) {
         .orElse("");
   }
 
-  /** After a demand: {@code , m. 9-16}; empty for the whole passage. */
-  String words() {
+  /** A suffix to put after a demand: {@code ", m. 9–16"}; empty for the whole passage. */
+  String suffix() {
     return ends.map(
             e ->
                 e.first().equals(e.last())

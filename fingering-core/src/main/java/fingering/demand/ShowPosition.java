@@ -11,29 +11,29 @@ import fingering.tables.Position;
 import java.util.BitSet;
 
 /**
- * Show a position: so many stopped notes in it, together or not. Open strings and harmonics never
- * count, nor does a note that is only held on.
+ * Show a position in a number of stopped notes, together or apart. Open strings and harmonics do
+ * not count; a held note counts only where it begins.
  *
  * @param position the position
- * @param notes stopped notes, 1 to {@value #MOST}
+ * @param notes the number of stopped notes, 1 to {@value #MOST}
  */
 public record ShowPosition(Position position, int notes) implements Skill {
-  /** The most notes that can be asked for. */
+  /** The most notes that can be required. */
   public static final int MOST = 100;
 
   /**
    * Checks the components.
    *
-   * @throws FingeringException if the number of notes lies out of its range
+   * @throws FingeringException if the number of notes is out of range
    */
   public ShowPosition {
     if (notes < 1 || notes > MOST) {
       throw new FingeringException(
-          notes + " notes cannot be asked for in a position; ask for 1 to " + MOST);
+          notes + " notes in a position cannot be required; ask for 1 to " + MOST);
     }
   }
 
-  /** How many notes of a moment a grip stops in the position. */
+  /** The number of notes that a grip stops in the position at a moment. */
   int shown(Moment moment, Grip grip) {
     int shown = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
@@ -48,8 +48,8 @@ public record ShowPosition(Position position, int notes) implements Skill {
   }
 
   @Override
-  public Requirement in(Passage passage) {
-    return BoundedCount.to(notes, (m, before, now) -> shown(passage.moments().get(m), now));
+  public Requirement requirement(Passage passage) {
+    return BoundedCount.ofGrips(notes, (m, before, now) -> shown(passage.moments().get(m), now));
   }
 
   @Override
@@ -62,12 +62,12 @@ public record ShowPosition(Position position, int notes) implements Skill {
   }
 
   @Override
-  public int asked() {
+  public int amount() {
     return notes;
   }
 
   @Override
-  public int amountIn(Passage passage, ImmutableList<Grip> path) {
+  public int amountShown(Passage passage, ImmutableList<Grip> path) {
     int shown = 0;
     for (int m = 0; m < path.size(); m++) {
       shown += shown(passage.moments().get(m), path.get(m));
@@ -76,17 +76,17 @@ public record ShowPosition(Position position, int notes) implements Skill {
   }
 
   @Override
-  public Skill asking(int amount) {
+  public Skill withAmount(int amount) {
     return new ShowPosition(position, amount);
   }
 
   @Override
-  public boolean addsUp() {
+  public boolean additive() {
     return true;
   }
 
   @Override
-  public String words() {
+  public String text() {
     return "show "
         + position.display()
         + " position in "

@@ -14,23 +14,23 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Show shifts, of one kind or of any.
+ * Show a number of shifts.
  *
- * @param direction up or down the string; empty for either
- * @param kind the kind; empty for any
- * @param times how often, 1 to {@value #MOST}
+ * @param direction the direction along the string; empty for either
+ * @param kind the kind of shift; empty for any
+ * @param times the number of shifts, 1 to {@value #MOST}
  */
 public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind, int times)
     implements Skill {
-  /** The most shifts that can be asked for. */
+  /** The most shifts that can be required. */
   public static final int MOST = 50;
 
-  /** Where the hand goes. */
+  /** The direction of a shift. */
   public enum Direction {
     /** Towards the bridge. */
-    UP("up"),
+    UP("upward"),
     /** Towards the nut. */
-    DOWN("down");
+    DOWN("downward");
 
     private final String word;
 
@@ -42,21 +42,20 @@ public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind,
   /**
    * Checks the components.
    *
-   * @throws FingeringException if the number of shifts lies out of its range
+   * @throws FingeringException if the number of shifts is out of range
    */
   public ShowShift {
     if (times < 1 || times > MOST) {
-      throw new FingeringException(times + " shifts cannot be asked for; ask for 1 to " + MOST);
+      throw new FingeringException(times + " shifts cannot be required; ask for 1 to " + MOST);
     }
   }
 
-  /** Whether the hand shifts so on the way to a moment. */
-  private boolean shifts(Transition transition, Grip before, Grip now) {
+  /** Whether a transition is a shift in this direction and of this kind. */
+  private boolean matches(Transition transition, Grip before, Grip now) {
+    Direction actual = now.frame().first() > before.frame().first() ? Direction.UP : Direction.DOWN;
     return HandMovement.shifts(transition, before, now)
-        && direction
-            .map(way -> (now.frame().first() > before.frame().first()) == (way == Direction.UP))
-            .orElse(true)
-        && kind.map(wanted -> wanted.is(transition, before, now)).orElse(true);
+        && direction.map(actual::equals).orElse(true)
+        && kind.map(required -> required.is(transition, before, now)).orElse(true);
   }
 
   private static List<Transition> transitions(Passage passage) {
@@ -68,10 +67,10 @@ public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind,
   }
 
   @Override
-  public Requirement in(Passage passage) {
+  public Requirement requirement(Passage passage) {
     List<Transition> transitions = transitions(passage);
-    return BoundedCount.ways(
-        times, (m, before, now) -> m > 0 && shifts(transitions.get(m - 1), before, now) ? 1 : 0);
+    return BoundedCount.ofTransitions(
+        times, (m, before, now) -> m > 0 && matches(transitions.get(m - 1), before, now) ? 1 : 0);
   }
 
   @Override
@@ -79,36 +78,36 @@ public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind,
     List<Transition> transitions = transitions(passage);
     BitSet moments = new BitSet();
     for (int m = 1; m < path.size(); m++) {
-      moments.set(m, shifts(transitions.get(m - 1), path.get(m - 1), path.get(m)));
+      moments.set(m, matches(transitions.get(m - 1), path.get(m - 1), path.get(m)));
     }
     return moments;
   }
 
   @Override
-  public int asked() {
+  public int amount() {
     return times;
   }
 
   @Override
-  public int amountIn(Passage passage, ImmutableList<Grip> path) {
+  public int amountShown(Passage passage, ImmutableList<Grip> path) {
     return shownIn(passage, path).cardinality();
   }
 
   @Override
-  public Skill asking(int amount) {
+  public Skill withAmount(int amount) {
     return new ShowShift(direction, kind, amount);
   }
 
   @Override
-  public boolean addsUp() {
+  public boolean additive() {
     return true;
   }
 
   @Override
-  public String words() {
+  public String text() {
     return "show "
-        + (times == 1 ? "" : times + " times ")
-        + kind.map(ShiftKind::told).orElse("a shift")
-        + direction.map(way -> " " + way.word).orElse("");
+        + kind.map(ShiftKind::phrase).orElse("a shift")
+        + direction.map(one -> " " + one.word).orElse("")
+        + (times == 1 ? "" : ", " + times + " times");
   }
 }

@@ -11,145 +11,155 @@ import java.util.BitSet;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
- * Show a stay: so many whole measures, one after another, in which the hand does not leave the
- * position and stops at least one note.
+ * Show a stay: a number of consecutive whole measures in which the hand does not leave the
+ * position, with at least one stopped note in each measure.
  *
  * @param position the position
- * @param measures whole measures, 1 to {@value #MOST}
+ * @param measures the number of whole measures, 1 to {@value #MOST}
  */
 public record ShowStay(Position position, int measures) implements Skill {
-  /** The most measures that can be asked for. */
+  /** The most measures that can be required. */
   public static final int MOST = 64;
 
   /**
    * Checks the components.
    *
-   * @throws FingeringException if the number of measures lies out of its range
+   * @throws FingeringException if the number of measures is out of range
    */
   public ShowStay {
     if (measures < 1 || measures > MOST) {
       throw new FingeringException(
-          "a stay of " + measures + " measures cannot be asked for; ask for 1 to " + MOST);
+          "a stay of " + measures + " measures cannot be required; ask for 1 to " + MOST);
     }
   }
 
   @Override
-  public Requirement in(Passage passage) {
-    return new Staying(passage, stay());
+  public Requirement requirement(Passage passage) {
+    return new StayAutomaton(passage, stayIn());
   }
 
   @Override
   public BitSet shownIn(Passage passage, ImmutableList<Grip> path) {
     BitSet moments = new BitSet();
-    runs(
+    forEachMeasure(
         passage,
         path,
-        (run, whole) -> {
-          if (whole >= measures) {
-            moments.or(run);
+        (stay, length) -> {
+          if (length >= measures) {
+            moments.or(stay);
           }
         });
     return moments;
   }
 
-  private interface Runs {
-    /** Takes the moments of whole measures so far, one after another, and how many they are. */
-    void run(BitSet moments, int whole);
+  private interface StayConsumer {
+    /**
+     * Receives the stay that ends with a measure.
+     *
+     * @param stay its moments; empty if the measure does not belong to a stay
+     * @param length its number of whole measures
+     */
+    void accept(BitSet stay, int length);
   }
 
-  private void runs(Passage passage, ImmutableList<Grip> path, Runs runs) {
-    BitSet run = new BitSet();
-    int whole = 0;
+  private void forEachMeasure(Passage passage, ImmutableList<Grip> path, StayConsumer consumer) {
+    BitSet stay = new BitSet();
+    int length = 0;
     for (int from = 0; from < path.size(); ) {
       int to = from;
       boolean stayed = true;
       boolean stopped = false;
       int measure = passage.moments().get(from).place().measureIndex();
       while (to < path.size() && passage.moments().get(to).place().measureIndex() == measure) {
-        stayed &= stay().keeps(passage.moments().get(to), path.get(to));
-        stopped |= stops(path.get(to));
+        stayed &= stayIn().allows(passage.moments().get(to), path.get(to));
+        stopped |= hasStoppedNote(path.get(to));
         to++;
       }
       if (stayed && stopped) {
-        run.set(from, to);
-        whole++;
+        stay.set(from, to);
+        length++;
       } else {
-        run.clear();
-        whole = 0;
+        stay.clear();
+        length = 0;
       }
-      runs.run(run, whole);
+      consumer.accept(stay, length);
       from = to;
     }
   }
 
   @Override
-  public int asked() {
+  public int amount() {
     return measures;
   }
 
   @Override
-  public int amountIn(Passage passage, ImmutableList<Grip> path) {
+  public int amountShown(Passage passage, ImmutableList<Grip> path) {
     AtomicInteger longest = new AtomicInteger();
-    runs(passage, path, (run, whole) -> longest.accumulateAndGet(whole, Math::max));
+    forEachMeasure(passage, path, (stay, length) -> longest.accumulateAndGet(length, Math::max));
     return longest.get();
   }
 
   @Override
-  public Skill asking(int amount) {
+  public Skill withAmount(int amount) {
     return new ShowStay(position, amount);
   }
 
   @Override
-  public boolean addsUp() {
+  public boolean additive() {
     return false;
   }
 
-  private StayIn stay() {
+  private StayIn stayIn() {
     return new StayIn(position, MeasureSpan.WHOLE);
   }
 
-  private static boolean stops(Grip grip) {
+  private static boolean hasStoppedNote(Grip grip) {
     return grip.placements().stream().anyMatch(Placement::stopped);
   }
 
   @Override
-  public String words() {
+  public String text() {
     return "stay in "
         + position.display()
         + " position for "
         + (measures == 1 ? "a whole measure" : measures + " whole measures");
   }
 
-  /** Three times the measures behind, and of the one in hand: left, nothing stopped, stopped. */
-  private final class Staying implements Requirement {
+  /**
+   * Counts the consecutive whole measures of a stay. A state is three times the number of complete
+   * measures, plus the phase of the current measure; the last state is final.
+   */
+  private final class StayAutomaton implements Requirement {
+    // Phases of the current measure: the hand has left the position; it is in the position, without
+    // or with a stopped note so far.
     private static final int LEFT = 0;
-    private static final int IDLE = 1;
+    private static final int NOTHING_STOPPED = 1;
     private static final int STOPPED = 2;
-    private static final int KINDS = 3;
+    private static final int PHASES = 3;
 
-    // What a symbol says: of the measure, that it begins or ends; of the hand, that it stays,
-    // stops.
+    // Bits of a symbol: the moment begins a measure, ends one; the grip is in the position, has a
+    // stopped note.
     private static final int BEGINS = 1;
     private static final int ENDS = 2;
-    private static final int KEEPS = 4;
+    private static final int IN_POSITION = 4;
     private static final int STOPS = 8;
     private static final int SYMBOLS = 16;
 
     private final Passage passage;
-    private final StayIn stay;
+    private final StayIn stayIn;
 
-    Staying(Passage passage, StayIn stay) {
+    StayAutomaton(Passage passage, StayIn stayIn) {
       this.passage = passage;
-      this.stay = stay;
+      this.stayIn = stayIn;
     }
 
-    private int done() {
-      return measures * KINDS;
+    private int finalState() {
+      return measures * PHASES;
     }
 
     @Override
     public int states() {
-      return done() + 1;
+      return finalState() + 1;
     }
 
     @Override
@@ -161,31 +171,31 @@ public record ShowStay(Position position, int measures) implements Skill {
     public long symbol(int moment, Grip before, Grip now) {
       return (begins(moment) ? BEGINS : 0)
           | (ends(moment) ? ENDS : 0)
-          | (stay.keeps(passage.moments().get(moment), now) ? KEEPS : 0)
-          | (stops(now) ? STOPS : 0);
+          | (stayIn.allows(passage.moments().get(moment), now) ? IN_POSITION : 0)
+          | (hasStoppedNote(now) ? STOPS : 0);
     }
 
     @Override
     public int next(int state, long symbol) {
-      if (state == done()) {
+      if (state == finalState()) {
         return state;
       }
-      int behind = state / KINDS;
-      int kind = state % KINDS;
+      int complete = state / PHASES;
+      int phase = state % PHASES;
       if ((symbol & BEGINS) != 0) {
-        // A measure is over: it counts where the hand stayed and stopped something.
-        behind = kind == STOPPED ? behind : 0;
-        kind = IDLE;
+        // The stay goes on only if the previous measure belongs to it.
+        complete = phase == STOPPED ? complete : 0;
+        phase = NOTHING_STOPPED;
       }
-      if (kind == LEFT || (symbol & KEEPS) == 0) {
+      if (phase == LEFT || (symbol & IN_POSITION) == 0) {
         return LEFT;
       }
-      int so = kind == STOPPED || (symbol & STOPS) != 0 ? STOPPED : IDLE;
-      if ((symbol & ENDS) == 0 || so != STOPPED) {
-        return behind * KINDS + so;
+      int newPhase = phase == STOPPED || (symbol & STOPS) != 0 ? STOPPED : NOTHING_STOPPED;
+      if ((symbol & ENDS) == 0 || newPhase != STOPPED) {
+        return complete * PHASES + newPhase;
       }
-      // The measure that ends counts at once, so that the last one of the passage does too.
-      return behind + 1 >= measures ? done() : (behind + 1) * KINDS + STOPPED;
+      // A measure counts at its last moment, because the last measure of the passage has no next.
+      return complete + 1 >= measures ? finalState() : (complete + 1) * PHASES + STOPPED;
     }
 
     private int measureOf(int moment) {
@@ -202,7 +212,7 @@ public record ShowStay(Position position, int measures) implements Skill {
 
     @Override
     public boolean satisfied(int state) {
-      return state == done();
+      return state == finalState();
     }
   }
 }

@@ -8,55 +8,55 @@ import fingering.tables.FingeringException;
 import java.util.BitSet;
 
 /**
- * Show something in one note at least: the fourth finger, an extension, a harmonic.
+ * Show a technique on at least one note: the fourth finger, an extension, a harmonic.
  *
- * @param what what to show
+ * @param technique what to show
  */
-public record ShowTechnique(Avoid.What what) implements Skill {
+public record ShowTechnique(Technique technique) implements Skill {
   @Override
-  public Requirement in(Passage passage) {
-    return BoundedCount.to(1, (m, before, now) -> has(now) ? 1 : 0);
+  public Requirement requirement(Passage passage) {
+    return BoundedCount.ofGrips(1, (m, before, now) -> shownBy(now) ? 1 : 0);
   }
 
-  private boolean has(Grip grip) {
-    return grip.placements().stream().anyMatch(placement -> Avoid.has(placement, what));
+  private boolean shownBy(Grip grip) {
+    return grip.placements().stream().anyMatch(technique::isIn);
   }
 
   @Override
   public BitSet shownIn(Passage passage, ImmutableList<Grip> path) {
     BitSet moments = new BitSet();
     for (int m = 0; m < path.size(); m++) {
-      moments.set(m, has(path.get(m)));
+      moments.set(m, shownBy(path.get(m)));
     }
     return moments;
   }
 
   @Override
-  public int asked() {
+  public int amount() {
     return 1;
   }
 
   @Override
-  public int amountIn(Passage passage, ImmutableList<Grip> path) {
+  public int amountShown(Passage passage, ImmutableList<Grip> path) {
     return shownIn(passage, path).cardinality();
   }
 
   @Override
-  public Skill asking(int amount) {
+  public Skill withAmount(int amount) {
     if (amount != 1) {
       throw new FingeringException(
-          what.words() + " cannot be asked for in " + amount + " notes; ask for one");
+          technique.text() + " can be required on 1 note only, not on " + amount);
     }
     return this;
   }
 
   @Override
-  public boolean addsUp() {
+  public boolean additive() {
     return true;
   }
 
   @Override
-  public String words() {
-    return "show " + what.words() + " in one note at least";
+  public String text() {
+    return "show " + technique.text() + " on at least one note";
   }
 }

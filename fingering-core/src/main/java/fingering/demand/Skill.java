@@ -7,11 +7,11 @@ import fingering.search.Requirement;
 import fingering.tables.FingeringException;
 import java.util.BitSet;
 
-/** A demand on the plan as a whole: that something is shown in it somewhere. */
+/** A demand on the plan as a whole: something that it must show somewhere. */
 public sealed interface Skill extends Demand
     permits ShowPosition, ShowStay, ShowShift, ShowTechnique {
-  /** The same as an automaton that the search carries along. */
-  Requirement in(Passage passage);
+  /** The automaton that checks it along a path through a passage. */
+  Requirement requirement(Passage passage);
 
   /**
    * The moments of a path at which it is shown.
@@ -20,23 +20,23 @@ public sealed interface Skill extends Demand
    */
   BitSet shownIn(Passage passage, ImmutableList<Grip> path);
 
-  /** How much is asked for, from 1: stopped notes, whole measures, shifts, notes. */
-  int asked();
+  /** The amount required, from 1, in stopped notes, whole measures, shifts or notes. */
+  int amount();
 
   /**
-   * How much of it a path shows, counted as {@link #asked}.
+   * The amount that a path shows, in the unit of {@link #amount}. It may be more than required.
    *
    * @param path a grip for each moment of the passage
    */
-  int amountIn(Passage passage, ImmutableList<Grip> path);
+  int amountShown(Passage passage, ImmutableList<Grip> path);
 
   /**
-   * The same asked for in another amount.
+   * A copy with another amount.
    *
-   * @throws FingeringException if so much cannot be asked for
+   * @throws FingeringException if the amount is out of range
    */
-  Skill asking(int amount);
+  Skill withAmount(int amount);
 
-  /** Whether what several pieces show of it adds up; a stay is made in one piece or not at all. */
-  boolean addsUp();
+  /** Whether the amounts of several pieces may be added; a stay has to be in one piece. */
+  boolean additive();
 }

@@ -14,19 +14,19 @@ import java.util.BitSet;
  */
 public record StayIn(Position position, MeasureSpan span) implements GripDemand {
   @Override
-  public BitSet concerns(Passage passage) {
-    return span.in(passage);
+  public BitSet moments(Passage passage) {
+    return span.moments(passage);
   }
 
   @Override
-  public boolean keeps(Moment moment, Grip grip) {
+  public boolean allows(Moment moment, Grip grip) {
     return grip.frame().position().equals(position)
         && grip.placements().stream()
             .allMatch(p -> p.open() || p.frame().position().equals(position));
   }
 
   @Override
-  public String words() {
-    return "keep the hand in " + position.display() + " position" + span.words();
+  public String text() {
+    return "keep the hand in " + position.display() + " position" + span.suffix();
   }
 }

@@ -1,9 +1,10 @@
 /**
- * What a plan must show, keep or avoid: each demand said by itself, in words and as a test of grips
- * or of whole paths.
+ * Demands: what a plan must show, keep or avoid. A demand constrains each grip by itself or a whole
+ * path, and describes itself in words.
  *
- * <p>It knows {@link fingering.search} and the rooms below that; not the brief that puts demands
- * together. No method takes or returns null unless it says so. All values are immutable.
+ * <p>The package depends on {@link fingering.search} and the packages below that. Briefs, which
+ * combine demands, are in {@code fingering.plan}. No method accepts or returns null unless it says
+ * so. All values are immutable.
  */
 @NullMarked
 package fingering.demand;

@@ -9,18 +9,20 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /**
- * The clefs in which an instrument is written, the usual one first: a measure goes into a higher
- * one where it would need more than three ledger lines (common practice). Not safe for use by many
- * threads.
+ * Chooses the clef of each measure for an instrument. It is the usual clef, or a higher one if a
+ * measure would need more than three ledger lines (common practice). {@link #next} must be called
+ * once for each measure, in order. Not thread-safe.
  */
 public final class ClefChoice {
-  /** Letters from the top line to a note on the third ledger line. */
+  /** Letter names from the top line to a note on the third ledger line. */
   private static final int THREE_LEDGERS = 6;
 
+  /** The clefs of the instrument, lowest and most usual first. */
   private final ImmutableList<PlainClef> clefs;
-  private Optional<PlainClef> now = Optional.empty();
 
-  /** The staff of an instrument, before its first measure. */
+  private Optional<PlainClef> current = Optional.empty();
+
+  /** Starts before the first measure of an instrument. */
   public ClefChoice(Instrument instrument) {
     clefs =
         switch (instrument.id()) {
@@ -31,7 +33,11 @@ public final class ClefChoice {
         };
   }
 
-  /** The clef to be set before the next measure; empty where that in force will do. */
+  /**
+   * The clef to write before the next measure; empty if the current one stays.
+   *
+   * @param notes the notes of the measure, at least one
+   */
   public Optional<PlainClef> next(ImmutableList<PlainNote> notes) {
     int highest =
         notes.stream()
@@ -39,16 +45,16 @@ public final class ClefChoice {
             .max(Comparator.comparingInt(Pitch::letterNumber))
             .orElseThrow()
             .letterNumber();
-    PlainClef wanted =
+    PlainClef suitable =
         clefs.stream()
             .filter(clef -> highest - topLine(clef).letterNumber() <= THREE_LEDGERS)
             .findFirst()
             .orElse(clefs.get(clefs.size() - 1));
-    if (now.filter(wanted::equals).isPresent()) {
+    if (current.filter(suitable::equals).isPresent()) {
       return Optional.empty();
     }
-    now = Optional.of(wanted);
-    return now;
+    current = Optional.of(suitable);
+    return current;
   }
 
   private static Pitch topLine(PlainClef clef) {

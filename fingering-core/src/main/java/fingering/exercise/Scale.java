@@ -14,19 +14,19 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
- * A scale or an arpeggio by its name, in no octave yet.
+ * A scale or an arpeggio, without an octave.
  *
- * @param kind which kind it is
+ * @param kind its kind
  * @param letter letter of the tonic, or of the root of a seventh chord
- * @param alter semitones by which that is raised or lowered, -1 to 1
+ * @param alter semitones by which the letter is raised or lowered, -1 to 1
  */
 public record Scale(ScaleKind kind, Letter letter, int alter) {
   private static final String TONIC = "([a-g])(?: ?(sharp|flat|#|♯|b|♭))?";
   private static final Pattern TONIC_FIRST = Pattern.compile(TONIC + " (.+)");
   private static final Pattern KIND_FIRST = Pattern.compile("(.+) on " + TONIC);
 
-  /** What is typed for a kind besides its own words. */
-  private static final ImmutableMap<String, ScaleKind> OTHER_WORDS =
+  /** Other names that users type for a kind. */
+  private static final ImmutableMap<String, ScaleKind> OTHER_NAMES =
       ImmutableMap.of(
           "minor", ScaleKind.MELODIC_MINOR,
           "minor natural", ScaleKind.NATURAL_MINOR,
@@ -36,19 +36,20 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
   private static final int LETTERS = 7;
   private static final int MIDDLE_OCTAVE = 4;
 
-  /** A seventh chord has no more than double sharps and flats. */
+  /** The most sharps or flats before a note: double sharps and double flats. */
   private static final int MOST_ALTERED = 2;
 
   /**
    * Checks that the notes can be written.
    *
-   * @throws FingeringException if the key has more than seven sharps or flats, a chromatic scale
-   *     begins on the tonic of no key, or a seventh chord needs more than a double flat
+   * @throws FingeringException if the key needs more than seven sharps or flats, the first note of
+   *     a chromatic scale is the tonic of no key, or a seventh chord needs more than double sharps
+   *     or flats
    */
   public Scale {
     if (!writable(kind, letter, alter)) {
       throw new FingeringException(
-          "%s %s goes beyond seven sharps or flats"
+          "%s %s needs more than seven sharps or flats"
               .formatted(new Pitch(letter, alter, MIDDLE_OCTAVE).letterName(), kind.words()));
     }
   }
@@ -79,7 +80,7 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
       case NATURAL_MINOR, HARMONIC_MINOR, MELODIC_MINOR, MINOR_ARPEGGIO ->
           key(letter, alter, Key.Mode.MINOR);
       case DOMINANT_SEVENTH -> {
-        // The chord stands on the fifth of the key, so the tonic lies a fourth above it.
+        // The root is the fifth degree of the key, so the tonic is a fourth above it.
         Pitch root = new Pitch(letter, alter, MIDDLE_OCTAVE);
         Pitch tonic = Pitch.spelled(root.letterNumber() + 3, root.midi() + 5);
         yield key(tonic.letter(), tonic.alter(), Key.Mode.MAJOR);
@@ -92,17 +93,17 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
     try {
       return Optional.of(new Key(letter, alter, mode));
     } catch (FingeringException e) {
-      // No key signature has so many sharps or flats.
+      // There is no key signature with this many sharps or flats.
       return Optional.empty();
     }
   }
 
   /**
    * Reads a scale such as {@code D major}, {@code G# harmonic minor}, {@code B-flat major
-   * arpeggio}, {@code chromatic on C} or {@code A dominant seventh}; a minor scale of which no form
-   * is said is the melodic one.
+   * arpeggio}, {@code chromatic on C} or {@code A dominant seventh}. A minor scale is melodic
+   * unless the text says otherwise.
    *
-   * @throws FingeringException if the text is none
+   * @throws FingeringException if the text is not a scale, or the scale cannot be written
    */
   public static Scale parse(String text) {
     String name =
@@ -127,7 +128,7 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
         ImmutableList.copyOf(ScaleKind.values()).stream()
             .filter(each -> each.words().equals(words.replaceFirst("(seventh) arpeggio", "$1")))
             .findFirst()
-            .or(() -> Optional.ofNullable(OTHER_WORDS.get(words)))
+            .or(() -> Optional.ofNullable(OTHER_NAMES.get(words)))
             .orElseThrow(() -> unknown(text));
     int alter =
         switch (sign.orElse("")) {
@@ -138,13 +139,13 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
     Letter tonic = Letter.valueOf(letter.toUpperCase(Locale.ROOT));
     if (!writable(kind, tonic, alter)) {
       throw new FingeringException(
-          "'%s' goes beyond seven sharps or flats; the same notes are written as %s"
+          "'%s' needs more than seven sharps or flats; write the same notes as %s"
               .formatted(text, enharmonic(kind, new Pitch(tonic, alter, MIDDLE_OCTAVE))));
     }
     return new Scale(kind, tonic, alter);
   }
 
-  /** The scale of that kind on a note of the same sound, with the fewest sharps or flats. */
+  /** The scale of a kind on an enharmonic tonic, with the fewest sharps or flats. */
   private static Scale enharmonic(ScaleKind kind, Pitch tonic) {
     return ImmutableList.copyOf(Letter.values()).stream()
         .flatMap(each -> IntStream.rangeClosed(-1, 1).mapToObj(alter -> new Pitch(each, alter, 4)))
@@ -157,31 +158,31 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
 
   private static FingeringException unknown(String text) {
     return new FingeringException(
-        "'%s' is no scale; write tonic and kind, such as 'D major' or 'chromatic on C'; kinds are %s"
+        "'%s' is not a scale; write tonic and kind, such as 'D major' or 'chromatic on C'; the kinds are %s"
             .formatted(text, ScaleKind.all()));
   }
 
-  /** Sharps of the key signature it is written under, or flats below 0; 0 where it has no key. */
+  /** The sharps of its key signature, or flats if below 0; 0 if it has no key. */
   public int signs() {
     return signature(kind, letter, alter).map(Key::signs).orElse(0);
   }
 
-  /** The tonic in that octave. */
+  /** The tonic in an octave. */
   public Pitch tonic(int octave) {
     return new Pitch(letter, alter, octave);
   }
 
   /**
-   * Where to start: the tonic in an octave, {@code 4}, or as a pitch, {@code D4}.
+   * Reads a first note: an octave, {@code 4}, or a pitch, {@code D4}.
    *
-   * @throws FingeringException if the text is neither, or another note than the tonic
+   * @throws FingeringException if the text is neither, or the pitch is not the tonic
    */
   public Pitch start(String text) {
-    String wanted = text.strip();
-    if (wanted.matches("\\d")) {
-      return tonic(Integer.parseInt(wanted));
+    String start = text.strip();
+    if (start.matches("\\d")) {
+      return tonic(Integer.parseInt(start));
     }
-    Pitch pitch = Pitch.parse(wanted);
+    Pitch pitch = Pitch.parse(start);
     if (!pitch.equals(tonic(pitch.octave()))) {
       throw new FingeringException(
           "%s does not start on %s; start on %s"
@@ -194,8 +195,8 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
    * A note of the scale.
    *
    * @param from the tonic from which degrees are counted
-   * @param degree the degree, from 0; it may lie below the tonic or above the octave
-   * @param rising whether it is played on the way up; some scales fall otherwise
+   * @param degree the degree, 0 for the tonic; it may be below 0 or above the octave
+   * @param rising whether the scale is rising; some scales descend with other notes
    */
   public Pitch tone(Pitch from, int degree, boolean rising) {
     int octaves = Math.floorDiv(degree, kind.notesInOctave());
@@ -209,13 +210,13 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
         : Pitch.spelled(from.letterNumber() + LETTERS * octaves + kind.letters(within), midi);
   }
 
-  /** Natural where there is such a note, else sharp on the way up and flat on the way down. */
+  /** A natural if possible, otherwise a sharp when rising and a flat when falling. */
   private static Pitch chromatic(int midi, boolean rising) {
     return natural(midi)
         .orElseGet(
             () -> {
-              Pitch beside = natural(rising ? midi - 1 : midi + 1).orElseThrow();
-              return Pitch.spelled(beside.letterNumber(), midi);
+              Pitch neighbour = natural(rising ? midi - 1 : midi + 1).orElseThrow();
+              return Pitch.spelled(neighbour.letterNumber(), midi);
             });
   }
 
@@ -227,14 +228,14 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
         .findFirst();
   }
 
-  /** The notes from the tonic up to that so many octaves above. */
+  /** The rising notes from a tonic, over a number of octaves. */
   public ImmutableList<Pitch> up(Pitch from, int octaves) {
     return IntStream.rangeClosed(0, octaves * kind.notesInOctave())
         .mapToObj(degree -> tone(from, degree, true))
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** The notes from the tonic so many octaves above a tonic down to that one. */
+  /** The falling notes down to a tonic, over a number of octaves. */
   public ImmutableList<Pitch> down(Pitch to, int octaves) {
     return IntStream.rangeClosed(0, octaves * kind.notesInOctave())
         .mapToObj(degree -> tone(to, degree, false))
@@ -242,7 +243,7 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
         .reverse();
   }
 
-  /** The name as musicians read it: {@code G♯ harmonic minor}, {@code Dominant seventh on A}. */
+  /** The name as a title: {@code G♯ harmonic minor}, {@code Dominant seventh on A}. */
   public String display() {
     String name = new Pitch(letter, alter, MIDDLE_OCTAVE).letterName();
     if (!kind.namedOn()) {
@@ -252,7 +253,7 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + " on " + name;
   }
 
-  /** The name as it stands within a sentence: {@code the dominant seventh on A}. */
+  /** The name within a sentence: {@code the dominant seventh on A}. */
   public String spoken() {
     String name = display();
     return kind.namedOn()

@@ -2,7 +2,7 @@ package fingering.exercise;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSortedSet;
-import fingering.exercise.ScalePattern.Stroke;
+import fingering.exercise.ScalePattern.ScaleNote;
 import fingering.music.BeatUnit;
 import fingering.music.Passage;
 import fingering.music.Tempo;
@@ -21,13 +21,13 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /**
- * A scale or arpeggio on an instrument, from a certain note: up, and down again to where it began,
- * in eighths. A scale of seven notes holds its tonics for a quarter, so that each octave fills a
- * measure and begins on the beat; triads go in 6/8; the last note is held (common practice).
+ * A scale or arpeggio as an exercise for an instrument: up and down in eighths, from a given tonic.
+ * In a seven-note scale each tonic is a quarter, so each octave fills a measure and begins on a
+ * beat. Triads are in 6/8. The last note is longer (common practice).
  *
- * @param request what is practised
- * @param instrument the instrument, as it is tuned and built
- * @param from the tonic at which it begins, as written
+ * @param request the scale and how to play it
+ * @param instrument the instrument, with its tuning and size
+ * @param from the first note, a tonic, as written
  */
 public record ScaleExercise(ScaleRequest request, Instrument instrument, Pitch from) {
   private static final int TRIAD = 3;
@@ -37,9 +37,9 @@ public record ScaleExercise(ScaleRequest request, Instrument instrument, Pitch f
   private static final Tempo IN_SIX = new Tempo(new BeatUnit("quarter", 1), BigDecimal.valueOf(50));
 
   /**
-   * Checks where it begins.
+   * Checks the first note.
    *
-   * @throws FingeringException if that is not the tonic
+   * @throws FingeringException if it is not the tonic
    */
   public ScaleExercise {
     if (!from.equals(request.scale().tonic(from.octave()))) {
@@ -48,39 +48,39 @@ public record ScaleExercise(ScaleRequest request, Instrument instrument, Pitch f
     }
   }
 
-  /** The tonic at the top, as written. */
+  /** The highest tonic, as written. */
   public Pitch top() {
     return from.plusOctaves(request.octaves());
   }
 
-  /** Every pitch it needs, as written, from the lowest to the highest. */
+  /** All pitches, as written, lowest first. */
   public ImmutableSortedSet<Pitch> pitches() {
-    return contexts().stream()
-        .flatMap(context -> context.pitches().stream())
+    return notes().stream()
+        .flatMap(note -> note.pitches().stream())
         .collect(
             ImmutableSortedSet.toImmutableSortedSet(
                 Comparator.comparingInt(Pitch::midi).thenComparingInt(Pitch::letterNumber)));
   }
 
-  private ImmutableList<Stroke> contexts() {
+  private ImmutableList<ScaleNote> notes() {
     int lowest = instrument.lowest().midi() - Pitch.OCTAVE * instrument.writtenOctaves();
     return request
         .pattern()
-        .contexts(request.scale(), from, request.octaves(), midi -> midi >= lowest);
+        .notes(request.scale(), from, request.octaves(), midi -> midi >= lowest);
   }
 
-  /** The score, without a finger. */
+  /** The score, without fingerings. */
   public PlainScore score() {
     boolean inSix = request.scale().kind().notesInOctave() == TRIAD;
-    boolean held =
+    boolean longTonics =
         request.scale().kind().sevenNotes()
             && request.pattern() != ScalePattern.THIRDS
             && !request.even();
-    ScaleRhythm rhythm = ScaleRhythm.of(contexts(), held, inSix ? 6 : 8, request.slur());
-    ClefChoice staff = new ClefChoice(instrument);
+    ScaleRhythm rhythm = ScaleRhythm.of(notes(), longTonics, inSix ? 6 : 8, request.slur());
+    ClefChoice clefs = new ClefChoice(instrument);
     ImmutableList.Builder<PlainScore.Measure> measures = ImmutableList.builder();
     for (ImmutableList<PlainNote> notes : rhythm.measures()) {
-      measures.add(new PlainScore.Measure(staff.next(notes), notes));
+      measures.add(new PlainScore.Measure(clefs.next(notes), notes));
     }
     return new PlainScore(
         request.title(),
@@ -97,17 +97,17 @@ public record ScaleExercise(ScaleRequest request, Instrument instrument, Pitch f
     return inSix ? IN_SIX : request.pattern() == ScalePattern.DOUBLE_THIRDS ? DOUBLE : SINGLE;
   }
 
-  /** The score as MusicXML that lies in no file yet. */
+  /** The score as MusicXML in memory. */
   public ScoreFile file() {
     return ScoreFile.of(PlainScoreWriter.text(score()), ImmutableList.of());
   }
 
-  /** The score, read again like any other. */
+  /** The score as read back from its MusicXML. */
   Score read() {
     return ScoreReader.read(file());
   }
 
-  /** The passage that the score is read as, so that a plan for it can be marked there. */
+  /** The passage read from its MusicXML; marks of a plan for it can be written there. */
   public Passage passage() {
     return passage(read());
   }

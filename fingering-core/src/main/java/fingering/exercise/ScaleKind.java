@@ -8,20 +8,20 @@ import java.util.stream.Stream;
 public enum ScaleKind {
   /** The major scale. */
   MAJOR("major", Letters.ALL, steps(0, 2, 4, 5, 7, 9, 11)),
-  /** The minor scale as the key signature has it. */
+  /** The minor scale with the notes of its key signature. */
   NATURAL_MINOR("natural minor", Letters.ALL, steps(0, 2, 3, 5, 7, 8, 10)),
   /** The minor scale with a raised seventh. */
   HARMONIC_MINOR("harmonic minor", Letters.ALL, steps(0, 2, 3, 5, 7, 8, 11)),
-  /** The minor scale that rises with raised sixth and seventh and falls as the natural one. */
+  /** The minor scale with raised sixth and seventh when rising, natural when falling. */
   MELODIC_MINOR(
       "melodic minor", Letters.ALL, steps(0, 2, 3, 5, 7, 9, 11), steps(0, 2, 3, 5, 7, 8, 10)),
-  /** Every semitone, in sharps upward and in flats downward. */
+  /** Every semitone, with sharps when rising and flats when falling. */
   CHROMATIC("chromatic", Letters.NONE, steps(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11)),
   /** The major triad. */
   MAJOR_ARPEGGIO("major arpeggio", Letters.TRIAD, steps(0, 4, 7)),
   /** The minor triad. */
   MINOR_ARPEGGIO("minor arpeggio", Letters.TRIAD, steps(0, 3, 7)),
-  /** The major triad with a minor seventh, named by its own root. */
+  /** The major triad with a minor seventh, named after its root. */
   DOMINANT_SEVENTH("dominant seventh", Letters.SEVENTH, steps(0, 4, 7, 10)),
   /** The diminished triad with a diminished seventh. */
   DIMINISHED_SEVENTH("diminished seventh", Letters.SEVENTH, steps(0, 3, 6, 9));
@@ -50,47 +50,47 @@ public enum ScaleKind {
     return ImmutableList.copyOf(semitones);
   }
 
-  /** The letters that kinds take, counted from the tonic. */
+  /** The letter names of kinds, counted from the tonic. */
   private static final class Letters {
     static final ImmutableList<Integer> ALL = steps(0, 1, 2, 3, 4, 5, 6);
     static final ImmutableList<Integer> TRIAD = steps(0, 2, 4);
     static final ImmutableList<Integer> SEVENTH = steps(0, 2, 4, 6);
 
-    /** What is spelled without regard to degrees. */
+    /** For kinds whose spelling does not follow degrees. */
     static final ImmutableList<Integer> NONE = steps();
   }
 
-  /** The kind in words: {@code harmonic minor}. */
+  /** The name of the kind: {@code harmonic minor}. */
   public String words() {
     return words;
   }
 
-  /** All kinds in words, for a reader to choose from. */
+  /** The names of all kinds, separated by commas. */
   static String all() {
     return Stream.of(values()).map(ScaleKind::words).collect(Collectors.joining(", "));
   }
 
-  /** How many notes it has to the octave, 3 to 12. */
+  /** The number of notes in an octave, 3 to 12. */
   public int notesInOctave() {
     return up.size();
   }
 
-  /** Whether it is a scale of seven notes. */
+  /** Whether it is a seven-note scale. */
   public boolean sevenNotes() {
     return letters.equals(Letters.ALL);
   }
 
-  /** Whether it is named after its kind, as the chromatic scale on C is. */
+  /** Whether the name puts the kind before the first note, as in the chromatic scale on C. */
   boolean namedOn() {
     return this == CHROMATIC || this == DOMINANT_SEVENTH || this == DIMINISHED_SEVENTH;
   }
 
-  /** Letters from the tonic to a degree of the first octave; of the chromatic scale none. */
+  /** The letter names from the tonic to a degree of the first octave; not for chromatic scales. */
   int letters(int degree) {
     return letters.get(degree);
   }
 
-  /** Semitones from the tonic to a degree of the first octave. */
+  /** The semitones from the tonic to a degree of the first octave. */
   int semitones(int degree, boolean rising) {
     return (rising ? up : down).get(degree);
   }

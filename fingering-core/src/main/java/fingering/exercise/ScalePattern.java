@@ -8,13 +8,13 @@ import java.util.Locale;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 
-/** How the notes of a scale follow one another. */
+/** The order in which the notes of a scale are played. */
 public enum ScalePattern {
-  /** Note after note, up and down. */
+  /** By step, up and down. */
   STEPS(""),
-  /** Each note and the third above it, and down each note and the third below it. */
+  /** Broken thirds: each note with the third above it, then each with the third below it. */
   THIRDS("in broken thirds"),
-  /** Each note together with the third above it. */
+  /** Double stops: each note together with the third above it. */
   DOUBLE_THIRDS("in double-stop thirds");
 
   private final String words;
@@ -24,22 +24,22 @@ public enum ScalePattern {
   }
 
   /**
-   * What is struck at a time.
+   * A note or a double stop of an exercise.
    *
    * @param pitches as written, lowest first
-   * @param tonic whether its lowest note is the tonic
+   * @param tonic whether the lowest pitch is the tonic
    */
-  record Stroke(ImmutableList<Pitch> pitches, boolean tonic) {}
+  record ScaleNote(ImmutableList<Pitch> pitches, boolean tonic) {}
 
-  /** The pattern in words that follow the name of the scale; empty for steps. */
+  /** The words that follow the name of the scale; empty for steps. */
   public String words() {
     return words;
   }
 
   /**
-   * The pattern of that name.
+   * The pattern of a name. Case does not matter.
    *
-   * @throws FingeringException if there is none
+   * @throws FingeringException if there is no pattern of that name
    */
   public static ScalePattern named(String name) {
     return Arrays.stream(values())
@@ -50,13 +50,13 @@ public enum ScalePattern {
                 new FingeringException(
                     "'"
                         + name
-                        + "' is no pattern; choose of "
+                        + "' is not a pattern; choose one of "
                         + Arrays.stream(values())
                             .map(ScalePattern::toString)
                             .collect(Collectors.joining(", "))));
   }
 
-  /** The name as it is typed: {@code double-thirds}. */
+  /** The name as users type it: {@code double-thirds}. */
   @Override
   public String toString() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -65,66 +65,66 @@ public enum ScalePattern {
   /**
    * The notes of a scale, up and down.
    *
-   * @param from the tonic at the bottom
-   * @param below whether the instrument has a note of that MIDI number below the tonic, as written
+   * @param from the lowest tonic
+   * @param playable whether the instrument is low enough for a written MIDI number below the tonic
    */
-  ImmutableList<Stroke> contexts(Scale scale, Pitch from, int octaves, IntPredicate below) {
-    Strokes contexts = new Strokes(scale, from);
+  ImmutableList<ScaleNote> notes(Scale scale, Pitch from, int octaves, IntPredicate playable) {
+    NoteBuilder notes = new NoteBuilder(scale, from);
     int top = octaves * scale.kind().notesInOctave();
     switch (this) {
       case STEPS -> {
         for (int degree = 0; degree < top; degree++) {
-          contexts.single(degree, true);
+          notes.single(degree, true);
         }
         for (int degree = top; degree >= 0; degree--) {
-          contexts.single(degree, false);
+          notes.single(degree, false);
         }
       }
       case DOUBLE_THIRDS -> {
         for (int degree = 0; degree < top; degree++) {
-          contexts.third(degree, true);
+          notes.third(degree, true);
         }
         for (int degree = top; degree >= 0; degree--) {
-          contexts.third(degree, false);
+          notes.third(degree, false);
         }
       }
       case THIRDS -> {
         for (int degree = 0; degree < top; degree++) {
-          contexts.single(degree, true);
-          contexts.single(degree + 2, true);
+          notes.single(degree, true);
+          notes.single(degree + 2, true);
         }
         for (int degree = top; degree > 1; degree--) {
-          contexts.single(degree, false);
-          contexts.single(degree - 2, false);
+          notes.single(degree, false);
+          notes.single(degree - 2, false);
         }
-        // The last pair turns below the tonic, where the instrument goes so far.
-        if (below.test(scale.tone(from, -1, false).midi())) {
-          contexts.single(1, false);
-          contexts.single(-1, false);
+        // The last pair goes around the tonic if the instrument has the note below it.
+        if (playable.test(scale.tone(from, -1, false).midi())) {
+          notes.single(1, false);
+          notes.single(-1, false);
         }
-        contexts.single(0, false);
+        notes.single(0, false);
       }
     }
-    return contexts.all.build();
+    return notes.all.build();
   }
 
-  private static final class Strokes {
-    private final ImmutableList.Builder<Stroke> all = ImmutableList.builder();
+  private static final class NoteBuilder {
+    private final ImmutableList.Builder<ScaleNote> all = ImmutableList.builder();
     private final Scale scale;
     private final Pitch from;
 
-    Strokes(Scale scale, Pitch from) {
+    NoteBuilder(Scale scale, Pitch from) {
       this.scale = scale;
       this.from = from;
     }
 
     void single(int degree, boolean rising) {
-      all.add(new Stroke(ImmutableList.of(scale.tone(from, degree, rising)), tonic(degree)));
+      all.add(new ScaleNote(ImmutableList.of(scale.tone(from, degree, rising)), tonic(degree)));
     }
 
     void third(int degree, boolean rising) {
       all.add(
-          new Stroke(
+          new ScaleNote(
               ImmutableList.of(
                   scale.tone(from, degree, rising), scale.tone(from, degree + 2, rising)),
               tonic(degree)));

@@ -20,66 +20,66 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Plans a scale from the lowest tonic from which it can be planned, where there is one from which
- * no finger has to reach out of the hand for the first note.
+ * Plans a scale from the lowest possible tonic. It prefers a tonic whose first note needs no
+ * stretch.
  */
 public final class ScalePlanner {
-  /** No string instrument goes higher. */
+  /** The highest octave of any string instrument. */
   private static final int HIGHEST_OCTAVE = 9;
 
   private final ScaleRequest request;
   private final Fingerboard fingerboard;
   private final Optional<Pitch> from;
-  private final Function<Passage, Plan> planning;
+  private final Function<Passage, Plan> planner;
 
   private ScalePlanner(
       ScaleRequest request,
       Fingerboard fingerboard,
       Optional<Pitch> from,
-      Function<Passage, Plan> planning) {
+      Function<Passage, Plan> planner) {
     this.request = request;
     this.fingerboard = fingerboard;
     this.from = from;
-    this.planning = planning;
+    this.planner = planner;
   }
 
   /**
    * Plans a scale.
    *
-   * @param request what is practised
-   * @param instrument the instrument, as it is tuned and built
+   * @param request the scale and how to play it
+   * @param instrument the instrument, with its tuning and size
    * @param hand the player's left hand
-   * @param from the tonic to begin with, as written; empty for the lowest, as above
-   * @param planning makes a plan of a passage, and throws {@link InfeasibleBriefException} where
-   *     there is none
-   * @throws FingeringException if the instrument does not have so many octaves, or they cannot be
-   *     planned so; the message is one sentence and names the most that can be
+   * @param from the first note, a tonic, as written; empty for the lowest possible one
+   * @param planner makes a plan of a passage; throws {@link InfeasibleBriefException} if there is
+   *     none
+   * @throws FingeringException if the instrument does not have this many octaves, or no plan is
+   *     possible; the message is one sentence and names the most octaves that are possible
    */
   public static PlannedScale plan(
       ScaleRequest request,
       Instrument instrument,
       LeftHand hand,
       Optional<Pitch> from,
-      Function<Passage, Plan> planning) {
-    return new ScalePlanner(request, Fingerboard.of(instrument, hand), from, planning).plan();
+      Function<Passage, Plan> planner) {
+    return new ScalePlanner(request, Fingerboard.of(instrument, hand), from, planner).plan();
   }
 
   private PlannedScale plan() {
     ImmutableList<ScaleExercise> all = onFingerboard(request.octaves());
     if (all.isEmpty()) {
-      throw tooMany();
+      throw outOfRange();
     }
     List<String> obstacles = new ArrayList<>();
-    return lowest(all, obstacles).orElseThrow(() -> unmet(all.get(0), obstacles.get(0)));
+    return lowest(all, obstacles).orElseThrow(() -> infeasible(all.get(0), obstacles.get(0)));
   }
 
-  /** The scale from each tonic from which its notes lie on the fingerboard, the lowest first. */
+  /** The exercise from each tonic, lowest first, if all of its notes are on the fingerboard. */
   private ImmutableList<ScaleExercise> onFingerboard(int octaves) {
     return from.map(Stream::of)
         .orElseGet(() -> IntStream.rangeClosed(0, HIGHEST_OCTAVE).mapToObj(request.scale()::tonic))
         .filter(tonic -> tonic.octave() + octaves <= HIGHEST_OCTAVE)
         .map(tonic -> exercise(octaves, tonic))
-        .filter(exercise -> exercise.pitches().stream().allMatch(this::has))
+        .filter(exercise -> exercise.pitches().stream().allMatch(this::onFingerboard))
         .collect(ImmutableList.toImmutableList());
   }
 
@@ -87,7 +87,7 @@ public final class ScalePlanner {
     return new ScaleExercise(request.withOctaves(octaves), fingerboard.instrument(), tonic);
   }
 
-  private boolean has(Pitch written) {
+  private boolean onFingerboard(Pitch written) {
     return !fingerboard.placements(sounding(written)).isEmpty();
   }
 
@@ -96,21 +96,22 @@ public final class ScalePlanner {
   }
 
   /**
-   * The first of some that can be planned, and begins under the hand if there is one; why not is
-   * added for each that cannot.
+   * The first exercise that has a plan. One whose first note needs no stretch is preferred.
+   *
+   * @param obstacles receives the reason for each exercise without a plan
    */
   private Optional<PlannedScale> lowest(List<ScaleExercise> all, List<String> obstacles) {
-    Optional<PlannedScale> reaching = Optional.empty();
+    Optional<PlannedScale> withStretch = Optional.empty();
     for (ScaleExercise exercise : all) {
       try {
         Score score = exercise.read();
         PlannedScale planned =
-            new PlannedScale(exercise, score, planning.apply(exercise.passage(score)));
-        Optional<Place> divided = divided(planned.plan());
+            new PlannedScale(exercise, score, planner.apply(exercise.passage(score)));
+        Optional<Place> divided = dividedChord(planned.plan());
         if (divided.isPresent()) {
-          obstacles.add("no hand can hold the notes of %s together.".formatted(divided.get()));
-        } else if (reaches(planned.plan())) {
-          reaching = reaching.or(() -> Optional.of(planned));
+          obstacles.add("no hand can play the notes of %s together.".formatted(divided.get()));
+        } else if (startsWithStretch(planned.plan())) {
+          withStretch = withStretch.or(() -> Optional.of(planned));
         } else {
           return Optional.of(planned);
         }
@@ -118,27 +119,27 @@ public final class ScalePlanner {
         obstacles.add(e.getMessage());
       }
     }
-    return reaching;
+    return withStretch;
   }
 
-  /** Whether a finger has to leave the hand for the very first note. */
-  private static boolean reaches(Plan plan) {
+  /** Whether the first note of a plan needs a stretch. */
+  private static boolean startsWithStretch(Plan plan) {
     return plan.grips().get(0).placements().stream().anyMatch(one -> one.stretch() > 0);
   }
 
-  /** Where notes are to sound together that no hand can hold. */
-  private static Optional<Place> divided(Plan plan) {
+  /** The first place where no hand can play the notes that sound together. */
+  private static Optional<Place> dividedChord(Plan plan) {
     return IntStream.range(0, plan.grips().size())
         .filter(m -> plan.grips().get(m).divided())
         .mapToObj(m -> plan.passage().moments().get(m).place())
         .findFirst();
   }
 
-  private FingeringException tooMany() {
+  private FingeringException outOfRange() {
     Instrument instrument = fingerboard.instrument();
     if (from.filter(start -> sounding(start).midi() < instrument.lowest().midi()).isPresent()) {
       return new FingeringException(
-          "%s lies below %s, the lowest note of the %s: start higher, or leave the start out."
+          "%s is below %s, the lowest note of the %s: start higher, or leave the start out."
               .formatted(
                   from.get().display(),
                   instrument.lowest().plusOctaves(-instrument.writtenOctaves()).display(),
@@ -150,44 +151,48 @@ public final class ScalePlanner {
         "The %s has %s%s: %s."
             .formatted(
                 instrument.spoken(),
-                counted(most),
+                mostOctaves(most),
                 most.isPresent() || from.isEmpty() ? "" : " from " + from.get().display(),
                 most.isEmpty()
                     ? start
                     : "ask for fewer octaves" + (from.isPresent() ? ", or " + start : "")));
   }
 
-  private FingeringException unmet(ScaleExercise first, String obstacle) {
+  private FingeringException infeasible(ScaleExercise first, String obstacle) {
     Optional<ScaleExercise> most =
         most(
             octaves ->
                 lowest(onFingerboard(octaves), new ArrayList<>()).map(PlannedScale::exercise));
     return new FingeringException(
-        "With what is asked for, the %s has %s; from %s: %s"
+        "With these demands, the %s has %s; from %s: %s"
             .formatted(
                 fingerboard.instrument().spoken(),
-                counted(most),
+                mostOctaves(most),
                 first.from().display(),
                 obstacle));
   }
 
-  /** The exercise of the most octaves, of fewer than are asked for, that there is. */
-  private Optional<ScaleExercise> most(IntFunction<Optional<ScaleExercise>> some) {
+  /**
+   * The exercise with the most octaves, fewer than requested.
+   *
+   * @param exercise gives an exercise with a number of octaves, if there is one
+   */
+  private Optional<ScaleExercise> most(IntFunction<Optional<ScaleExercise>> exercise) {
     return IntStream.iterate(request.octaves() - 1, octaves -> octaves > 0, octaves -> octaves - 1)
-        .mapToObj(some)
+        .mapToObj(exercise)
         .flatMap(Optional::stream)
         .findFirst();
   }
 
-  private String counted(Optional<ScaleExercise> most) {
+  private String mostOctaves(Optional<ScaleExercise> most) {
     String scale =
         request.scale().spoken()
             + (request.pattern().words().isEmpty() ? "" : " " + request.pattern().words());
     return most.map(
             one ->
-                "%s of %s at most, from %s, and not %d"
+                "at most %s of %s, from %s, not %d"
                     .formatted(
-                        ScaleRequest.counted(one.request().octaves()),
+                        ScaleRequest.octaves(one.request().octaves()),
                         scale,
                         one.from().display(),
                         request.octaves()))

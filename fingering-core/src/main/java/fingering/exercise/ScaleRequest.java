@@ -5,13 +5,14 @@ import fingering.tables.FingeringException;
 import java.util.Optional;
 
 /**
- * What is to be practised. Start from {@link #of} and add what is asked for.
+ * A scale to practise and how to play it. Start with {@link #of} and change the details.
  *
  * @param scale the scale or arpeggio
- * @param octaves how many octaves up and down, 1 to 5
- * @param pattern how its notes follow one another
- * @param even whether a scale of seven notes has all notes alike; its tonics are held otherwise
- * @param slur eighths to a bow, 2 to 24; 0 for separate bows
+ * @param octaves the number of octaves up and down, 1 to {@value #MOST_OCTAVES}
+ * @param pattern the order of the notes
+ * @param even whether all notes of a seven-note scale are equally long; otherwise its tonics are
+ *     twice as long
+ * @param slur eighths in a slur, 2 to {@value #LONGEST_SLUR}; 0 for separate bows
  * @param tempo the tempo; empty for the usual one
  */
 public record ScaleRequest(
@@ -20,14 +21,14 @@ public record ScaleRequest(
   /** The most octaves. */
   public static final int MOST_OCTAVES = 5;
 
-  /** The most eighths to a bow. */
+  /** The most eighths in a slur. */
   public static final int LONGEST_SLUR = 24;
 
   /**
    * Checks the request.
    *
-   * @throws FingeringException if a number is out of range, or thirds are asked for in what is no
-   *     scale of seven notes
+   * @throws FingeringException if a number is out of range, or the pattern is in thirds and the
+   *     scale does not have seven notes
    */
   public ScaleRequest {
     if (octaves < 1 || octaves > MOST_OCTAVES) {
@@ -36,55 +37,55 @@ public record ScaleRequest(
     }
     if (slur != 0 && (slur < 2 || slur > LONGEST_SLUR)) {
       throw new FingeringException(
-          "a bow takes 2 to %d eighths, not %d".formatted(LONGEST_SLUR, slur));
+          "a slur has 2 to %d eighths, not %d".formatted(LONGEST_SLUR, slur));
     }
     if (pattern != ScalePattern.STEPS && !scale.kind().sevenNotes()) {
       throw new FingeringException(
-          "only scales of seven notes go in thirds, and %s is none; leave the pattern out"
+          "only seven-note scales can be played in thirds, and %s is not one; leave the pattern out"
               .formatted(scale.spoken()));
     }
   }
 
-  /** A scale in separate bows, its tonics held, at the usual tempo. */
+  /** A scale by step in separate bows, with long tonics, at the usual tempo. */
   public static ScaleRequest of(Scale scale, int octaves) {
     return new ScaleRequest(scale, octaves, ScalePattern.STEPS, false, 0, Optional.empty());
   }
 
-  /** The same in so many octaves. */
+  /** A copy with another number of octaves. */
   public ScaleRequest withOctaves(int other) {
     return new ScaleRequest(scale, other, pattern, even, slur, tempo);
   }
 
-  /** The same in that pattern. */
+  /** A copy with another pattern. */
   public ScaleRequest withPattern(ScalePattern other) {
     return new ScaleRequest(scale, octaves, other, even, slur, tempo);
   }
 
-  /** The same with all notes alike but the last, or with held tonics. */
-  public ScaleRequest withEven(boolean alike) {
-    return new ScaleRequest(scale, octaves, pattern, alike, slur, tempo);
+  /** A copy with equally long notes except for the last, or with long tonics. */
+  public ScaleRequest withEven(boolean other) {
+    return new ScaleRequest(scale, octaves, pattern, other, slur, tempo);
   }
 
-  /** The same with so many eighths to a bow, 0 for separate bows. */
+  /** A copy with another number of eighths in a slur, 0 for separate bows. */
   public ScaleRequest withSlur(int eighths) {
     return new ScaleRequest(scale, octaves, pattern, even, eighths, tempo);
   }
 
-  /** The same at that tempo. */
+  /** A copy with a tempo. */
   public ScaleRequest withTempo(Tempo other) {
     return new ScaleRequest(scale, octaves, pattern, even, slur, Optional.of(other));
   }
 
-  /** What it is called: {@code D major in broken thirds, 2 octaves}. */
+  /** The title: {@code D major in broken thirds, 2 octaves}. */
   public String title() {
     return scale.display()
         + (pattern.words().isEmpty() ? "" : " " + pattern.words())
         + ", "
-        + counted(octaves);
+        + octaves(octaves);
   }
 
   /** {@code 1 octave}, {@code 2 octaves}. */
-  static String counted(int octaves) {
+  static String octaves(int octaves) {
     return octaves == 1 ? "1 octave" : octaves + " octaves";
   }
 }

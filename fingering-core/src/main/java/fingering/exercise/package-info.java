@@ -1,10 +1,9 @@
 /**
- * Scales and arpeggios to be practised: their notes, rightly spelled, their rhythm and bowing, the
- * score that holds them, and the plan of the lowest that can be planned.
+ * Scales and arpeggios to practise: their notes and spelling, rhythm, bowing, score and plan.
  *
- * <p>It knows {@link fingering.plan} and the rooms below that, and {@link fingering.musicxml}, by
- * which a scale is written and read again like any score. No method takes or returns null unless it
- * says so. All values are immutable.
+ * <p>The package depends on {@link fingering.plan} and the packages below that, and on {@link
+ * fingering.musicxml}, with which it writes a scale and reads it back like any score. No method
+ * accepts or returns null unless it says so. All values are immutable.
  */
 @NullMarked
 package fingering.exercise;

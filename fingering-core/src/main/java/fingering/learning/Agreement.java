@@ -9,21 +9,22 @@ import fingering.tables.FingeringException;
 import java.util.OptionalDouble;
 
 /**
- * How far plans agree with what players printed, in shares from 0 to 1.
+ * The agreement of plans with printed fingerings, as fractions from 0 to 1.
  *
- * @param string share of the notes with a printed string that the plan takes on it; empty where no
- *     string is printed
- * @param stringAndFinger share of the notes with a printed finger that the plan takes with it, and
- *     on the printed string where there is one
+ * @param string of the notes with a printed string, the fraction that is on that string in the
+ *     plan; empty if no string is printed
+ * @param stringAndFinger of the notes with a printed finger, the fraction that has that finger in
+ *     the plan, and that string if one is printed
  */
 public record Agreement(OptionalDouble string, double stringAndFinger) {
 
   /**
    * The agreement of a plan with the marks of a passage.
    *
-   * @param plan a plan of the same music; its own marks do not matter
-   * @throws IllegalArgumentException if the plan has another number of notes than the passage, or
-   *     no finger is printed in the passage
+   * @param plan a plan of the same music; the marks of its own passage are ignored
+   * @param printed the passage with the marks
+   * @throws IllegalArgumentException if the plan and the passage have different numbers of notes
+   * @throws FingeringException if no finger is printed in the passage
    */
   public static Agreement of(Plan plan, Passage printed) {
     ImmutableList<Note> notes = printed.notes();
@@ -31,9 +32,9 @@ public record Agreement(OptionalDouble string, double stringAndFinger) {
       throw new IllegalArgumentException(
           "a plan of "
               + plan.notes().size()
-              + " notes cannot agree with a passage of "
+              + " notes cannot be compared with a passage of "
               + notes.size()
-              + "; compare a plan of the same music");
+              + " notes; compare a plan of the same music");
     }
     int strings = 0;
     int sameString = 0;
@@ -60,21 +61,21 @@ public record Agreement(OptionalDouble string, double stringAndFinger) {
   }
 
   /**
-   * The mean of several, each counting alike; of the strings, of those that have any.
+   * The unweighted mean of some agreements. For strings it is the mean of those that have one.
    *
    * @throws IllegalArgumentException if there are none
    */
-  public static Agreement mean(ImmutableList<Agreement> several) {
+  public static Agreement mean(ImmutableList<Agreement> agreements) {
     return new Agreement(
-        several.stream()
+        agreements.stream()
             .map(Agreement::string)
             .filter(OptionalDouble::isPresent)
             .mapToDouble(OptionalDouble::getAsDouble)
             .average(),
-        several.stream()
+        agreements.stream()
             .mapToDouble(Agreement::stringAndFinger)
             .average()
             .orElseThrow(
-                () -> new IllegalArgumentException("a mean of nothing; give an agreement")));
+                () -> new IllegalArgumentException("no agreements given; give at least one")));
   }
 }

@@ -8,18 +8,19 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What the rules find at the nodes and edges of a lattice. A bundle is the amounts of all rules at
- * one place; few bundles differ, so that each is kept, priced and counted once.
+ * The amounts that the rules charge at the nodes and edges of a lattice. The amounts of all rules
+ * at one node or edge are a bundle. Few bundles are different, so each is stored, and its cost
+ * computed, only once.
  */
 final class AmountTable {
   /**
-   * Costs beyond this count as this much, in natural units. Two such factors and a scale stay well
-   * inside the range of a double, so that no path ever vanishes.
+   * The upper bound of a cost, in natural units; higher costs are reduced to it. The product of two
+   * such factors and a scaling factor does not underflow a double, so no path gets probability 0.
    */
-  static final double DEAREST = 150;
+  static final double MOST_COST = 150;
 
-  /** The bundle without any amount. */
-  static final int NOTHING = 0;
+  /** The number of the bundle without any amount. */
+  static final int EMPTY = 0;
 
   private final int[] from;
   private final int[] rules;
@@ -31,7 +32,7 @@ final class AmountTable {
     this.amounts = amounts;
   }
 
-  /** Collects bundles and numbers them. */
+  /** Collects bundles and gives them numbers. */
   static final class Builder {
     private final Map<ImmutableIntArray, Integer> numbers = new HashMap<>();
     private final List<ImmutableIntArray> bundles = new ArrayList<>();
@@ -41,10 +42,10 @@ final class AmountTable {
     }
 
     /**
-     * The number of a bundle.
+     * Adds a bundle, if it is new, and returns its number.
      *
-     * @param pairs rule and amount by turns, amounts above 0 only
-     * @param length how much of the array is filled
+     * @param pairs the index of a rule and its amount, alternating; only amounts above 0
+     * @param length the number of array elements in use
      */
     int add(int[] pairs, int length) {
       ImmutableIntArray bundle = ImmutableIntArray.copyOf(Arrays.copyOf(pairs, length));
@@ -73,12 +74,12 @@ final class AmountTable {
     }
   }
 
-  /** How many bundles there are. */
+  /** The number of bundles. */
   int size() {
     return from.length - 1;
   }
 
-  /** Whether a rule finds anything in any bundle. */
+  /** Whether a rule has an amount in any bundle. */
   boolean occurs(int rule) {
     return Arrays.stream(rules).anyMatch(r -> r == rule);
   }
@@ -91,26 +92,28 @@ final class AmountTable {
     return cost;
   }
 
-  /** exp(−cost) of every bundle, for these weights in natural units. */
+  /** The factor exp(−cost) of each bundle, for weights in natural units. */
   double[] factors(double[] weights) {
     double[] factors = new double[size()];
     for (int k = 0; k < factors.length; k++) {
-      factors[k] = Math.exp(-Math.min(DEAREST, cost(k, weights)));
+      factors[k] = Math.exp(-Math.min(MOST_COST, cost(k, weights)));
     }
     return factors;
   }
 
   /**
-   * Adds to the gradient by the logarithm of each weight, for how often each bundle is met. Bundles
-   * beyond the dearest cost do not change with the weights.
+   * Adds derivatives by the logarithm of each weight to a gradient. A bundle at the upper bound of
+   * the cost does not depend on the weights.
+   *
+   * @param byCost the derivative by the cost of each bundle
    */
-  void addGradient(double[] met, double[] weights, double[] gradient) {
-    for (int k = 0; k < met.length; k++) {
-      if (met[k] == 0 || cost(k, weights) > DEAREST) {
+  void addGradient(double[] byCost, double[] weights, double[] gradient) {
+    for (int k = 0; k < byCost.length; k++) {
+      if (byCost[k] == 0 || cost(k, weights) > MOST_COST) {
         continue;
       }
       for (int i = from[k]; i < from[k + 1]; i++) {
-        gradient[rules[i]] += met[k] * amounts[i] * weights[rules[i]];
+        gradient[rules[i]] += byCost[k] * amounts[i] * weights[rules[i]];
       }
     }
   }

@@ -4,9 +4,10 @@ import com.google.common.collect.ImmutableList;
 import java.util.List;
 
 /**
- * What learning makes least: how far a path is expected to differ from the printed marks, and half
- * the strength times the squared distance from the start, all in logarithms of weights. A rule that
- * weighs nothing at the start is switched off, and stays so.
+ * The objective of learning, as a function of the logarithms of the weights: the expected loss of a
+ * path, which is its difference from the printed marks, plus an L2 regularization term. That term
+ * is half the strength times the squared distance from the start weights. A rule with start weight
+ * 0 stays switched off.
  */
 final class ExpectedLoss implements Lbfgs.Function {
   private final ImmutableList<TrainingPiece> pieces;
@@ -14,10 +15,10 @@ final class ExpectedLoss implements Lbfgs.Function {
   private final double strength;
 
   /**
-   * The loss expected in some pieces.
+   * The objective for some pieces.
    *
-   * @param start the weights at the start in natural units, 0 or more
-   * @param strength how strongly they hold, 0 or more
+   * @param start the start weights in natural units, 0 or more
+   * @param strength the strength of the regularization, 0 or more
    */
   ExpectedLoss(ImmutableList<TrainingPiece> pieces, double[] start, double strength) {
     this.pieces = pieces;
@@ -25,7 +26,7 @@ final class ExpectedLoss implements Lbfgs.Function {
     this.strength = strength;
   }
 
-  /** The logarithms of the start weights; 0 for a rule that is switched off. */
+  /** The point of the start weights: their logarithms, or 0 for a rule that is switched off. */
   double[] startPoint() {
     double[] point = new double[start.length];
     for (int r = 0; r < point.length; r++) {
@@ -46,50 +47,52 @@ final class ExpectedLoss implements Lbfgs.Function {
   @Override
   public double at(double[] point, double[] gradient) {
     double[] weights = weights(point);
-    // Each music adds to a gradient of its own, and these are added in order, so that the sum is
-    // the same to the last bit however many threads there are.
-    List<Sum> sums =
+    // Each version has its own gradient, and the gradients are added in order. The sum is therefore
+    // the same to the last bit for any number of threads.
+    List<Term> terms =
         pieces.parallelStream()
-            .flatMap(piece -> piece.lessons().stream().map(lesson -> sum(piece, lesson, weights)))
+            .flatMap(
+                piece -> piece.versions().stream().map(version -> term(piece, version, weights)))
             .toList();
     double value = 0;
-    for (Sum sum : sums) {
-      value += sum.loss;
+    for (Term term : terms) {
+      value += term.loss;
       for (int r = 0; r < gradient.length; r++) {
-        gradient[r] += sum.gradient[r];
+        gradient[r] += term.gradient[r];
       }
     }
-    return value + pull(point, gradient);
+    return value + regularization(point, gradient);
   }
 
-  private static final class Sum {
+  private static final class Term {
     private final double loss;
     private final double[] gradient;
 
-    Sum(double loss, double[] gradient) {
+    Term(double loss, double[] gradient) {
       this.loss = loss;
       this.gradient = gradient;
     }
   }
 
-  private static Sum sum(TrainingPiece piece, MeasuredPiece lesson, double[] weights) {
-    double share = piece.share(lesson);
+  private static Term term(TrainingPiece piece, MeasuredVersion version, double[] weights) {
+    double share = piece.share(version);
     double[] gradient = new double[weights.length];
-    double loss = share * lesson.expectedLoss(weights, gradient);
+    double loss = share * version.expectedLoss(weights, gradient);
     for (int r = 0; r < gradient.length; r++) {
       gradient[r] *= share;
     }
-    return new Sum(loss, gradient);
+    return new Term(loss, gradient);
   }
 
-  private double pull(double[] point, double[] gradient) {
-    double[] home = startPoint();
-    double pull = 0;
+  /** The regularization term; adds its gradient. */
+  private double regularization(double[] point, double[] gradient) {
+    double[] origin = startPoint();
+    double term = 0;
     for (int r = 0; r < point.length; r++) {
-      double away = start[r] > 0 ? point[r] - home[r] : 0;
-      pull += strength / 2 * away * away;
-      gradient[r] += strength * away;
+      double distance = start[r] > 0 ? point[r] - origin[r] : 0;
+      term += strength / 2 * distance * distance;
+      gradient[r] += strength * distance;
     }
-    return pull;
+    return term;
   }
 }

@@ -3,38 +3,41 @@ package fingering.learning;
 import java.util.Arrays;
 
 /**
- * Means over all paths of a lattice by passing forward and backward, exactly, in time linear in
- * edges. Sums are kept as numbers, not logarithms, and scaled to 1 at every moment.
+ * Computes expectations over all paths of a lattice with the forward-backward algorithm. The result
+ * is exact, and the time is linear in the number of edges. Sums are probabilities, not logarithms,
+ * and are scaled to 1 at each moment.
  */
 final class ForwardBackward {
   private final Lattice lattice;
   private final double[] factors;
   private final double[][] losses;
 
-  /** The probability of the grips of each moment as far as the moments up to it tell. */
-  private final double[][] reached;
+  /** The forward probability of each grip of each moment, given the moments up to it. */
+  private final double[][] forward;
 
-  /** The loss that is expected up to each grip of each moment, its own with it. */
+  /** The expected loss up to each grip of each moment, with its own loss. */
   private final double[][] past;
 
+  /** The scaling factor of each moment. */
   private final double[] scale;
 
   private ForwardBackward(Lattice lattice, double[] factors, double[][] losses) {
     this.lattice = lattice;
     this.factors = factors;
     this.losses = losses;
-    reached = new double[lattice.moments()][];
+    forward = new double[lattice.moments()][];
     past = new double[lattice.moments()][];
     scale = new double[lattice.moments()];
   }
 
   /**
-   * The loss that is expected of a path, when each is as probable as exp(−cost).
+   * The expected loss of a path whose probability is proportional to exp(−cost).
    *
    * @param factors exp(−cost) of each bundle
    * @param losses the loss of each grip of each moment
-   * @param slopes is added, for each bundle, how much the loss expected falls when the bundle gets
-   *     dearer: the covariance of the loss and of how often the bundle is met
+   * @param slopes receives for each bundle, in addition to its value, the decrease of the expected
+   *     loss per unit of the bundle's cost: the covariance of the loss and the number of times that
+   *     the bundle occurs
    */
   static double expected(Lattice lattice, double[] factors, double[][] losses, double[] slopes) {
     ForwardBackward passes = new ForwardBackward(lattice, factors, losses);
@@ -47,99 +50,100 @@ final class ForwardBackward {
     int last = lattice.moments() - 1;
     for (int m = 0; m <= last; m++) {
       int[] nodes = lattice.nodes(m);
-      reached[m] = new double[nodes.length];
+      forward[m] = new double[nodes.length];
       past[m] = new double[nodes.length];
       if (m == 0) {
-        Arrays.fill(reached[m], 1);
+        Arrays.fill(forward[m], 1);
       } else {
-        arrive(m);
+        enter(m);
       }
       for (int j = 0; j < nodes.length; j++) {
         past[m][j] += losses[m][j];
-        reached[m][j] *= factors[nodes[j]];
-        scale[m] += reached[m][j];
+        forward[m][j] *= factors[nodes[j]];
+        scale[m] += forward[m][j];
       }
       for (int j = 0; j < nodes.length; j++) {
-        reached[m][j] /= scale[m];
+        forward[m][j] /= scale[m];
       }
     }
     double expected = 0;
-    for (int j = 0; j < reached[last].length; j++) {
-      expected += reached[last][j] * past[last][j];
+    for (int j = 0; j < forward[last].length; j++) {
+      expected += forward[last][j] * past[last][j];
     }
     return expected;
   }
 
-  private void arrive(int m) {
+  /** Carries probabilities and expected losses over the edges to a moment. */
+  private void enter(int m) {
     int[] edges = lattice.edges(m);
-    double[] here = reached[m];
+    double[] now = forward[m];
     double[] loss = past[m];
-    for (int i = 0; i < reached[m - 1].length; i++) {
-      double left = reached[m - 1][i];
-      double before = past[m - 1][i];
-      int row = i * here.length;
-      for (int j = 0; j < here.length; j++) {
-        double way = left * factors[edges[row + j]];
-        here[j] += way;
-        loss[j] += way * before;
+    for (int i = 0; i < forward[m - 1].length; i++) {
+      double before = forward[m - 1][i];
+      double lossBefore = past[m - 1][i];
+      int row = i * now.length;
+      for (int j = 0; j < now.length; j++) {
+        double probability = before * factors[edges[row + j]];
+        now[j] += probability;
+        loss[j] += probability * lossBefore;
       }
     }
-    for (int j = 0; j < here.length; j++) {
-      loss[j] = here[j] > 0 ? loss[j] / here[j] : 0;
+    for (int j = 0; j < now.length; j++) {
+      loss[j] = now[j] > 0 ? loss[j] / now[j] : 0;
     }
   }
 
   private void backward(double expected, double[] slopes) {
-    double[] beyond = new double[reached[lattice.moments() - 1].length];
-    Arrays.fill(beyond, 1);
-    double[] future = new double[beyond.length];
+    double[] backward = new double[forward[lattice.moments() - 1].length];
+    Arrays.fill(backward, 1);
+    double[] future = new double[backward.length];
     for (int m = lattice.moments() - 1; m >= 0; m--) {
       int[] nodes = lattice.nodes(m);
-      double[] entering = new double[beyond.length];
-      for (int j = 0; j < beyond.length; j++) {
-        double probability = reached[m][j] * beyond[j];
+      double[] entering = new double[backward.length];
+      for (int j = 0; j < backward.length; j++) {
+        double probability = forward[m][j] * backward[j];
         slopes[nodes[j]] += probability * (past[m][j] + future[j] - expected);
-        entering[j] = factors[nodes[j]] * beyond[j] / scale[m];
+        entering[j] = factors[nodes[j]] * backward[j] / scale[m];
         future[j] += losses[m][j];
       }
       if (m > 0) {
-        double[] sooner = new double[reached[m - 1].length];
-        beyond = leave(m, entering, future, sooner, expected, slopes);
-        future = sooner;
+        double[] futureBefore = new double[forward[m - 1].length];
+        backward = leave(m, entering, future, futureBefore, expected, slopes);
+        future = futureBefore;
       }
     }
   }
 
   /**
-   * From the grips of a moment back to those before it.
+   * Carries probabilities and expected losses over the edges back from a moment.
    *
-   * @param entering what lies behind each grip now, with the factor of the grip
-   * @param future the loss expected from each grip now on, its own with it
-   * @param sooner is set the loss expected after each grip before
-   * @return what lies behind each grip before
+   * @param entering the backward value of each grip of the moment, multiplied by its own factor
+   * @param future the expected loss from each grip of the moment on, with its own loss
+   * @param futureBefore receives the expected loss after each grip of the moment before
+   * @return the backward value of each grip of the moment before
    */
   private double[] leave(
       int m,
       double[] entering,
       double[] future,
-      double[] sooner,
+      double[] futureBefore,
       double expected,
       double[] slopes) {
     int[] edges = lattice.edges(m);
-    double[] beyond = new double[sooner.length];
-    for (int i = 0; i < beyond.length; i++) {
-      double left = reached[m - 1][i];
-      double before = past[m - 1][i] - expected;
+    double[] backward = new double[futureBefore.length];
+    for (int i = 0; i < backward.length; i++) {
+      double before = forward[m - 1][i];
+      double excessBefore = past[m - 1][i] - expected;
       int row = i * entering.length;
       for (int j = 0; j < entering.length; j++) {
         int edge = edges[row + j];
-        double way = factors[edge] * entering[j];
-        beyond[i] += way;
-        sooner[i] += way * future[j];
-        slopes[edge] += left * way * (before + future[j]);
+        double probability = factors[edge] * entering[j];
+        backward[i] += probability;
+        futureBefore[i] += probability * future[j];
+        slopes[edge] += before * probability * (excessBefore + future[j]);
       }
-      sooner[i] = beyond[i] > 0 ? sooner[i] / beyond[i] : 0;
+      futureBefore[i] = backward[i] > 0 ? futureBefore[i] / backward[i] : 0;
     }
-    return beyond;
+    return backward;
   }
 }

@@ -4,14 +4,13 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.scoring.CostRule;
-import fingering.scoring.NoteContext;
-import fingering.scoring.NoteRule;
-import fingering.scoring.Transition;
-import fingering.scoring.TransitionRule;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
 
 /**
- * The layered graph of some music with what every rule finds at every node and edge, as numbers of
- * bundles: 4 bytes an edge. Arrays are not copied; nobody changes them.
+ * The layered graph of a passage with the amounts of all rules at each node and edge, as numbers of
+ * bundles in an {@link AmountTable}: 4 bytes for each edge. Returned arrays are not copies and must
+ * not be changed.
  */
 final class Lattice {
   private final AmountTable table;
@@ -24,71 +23,63 @@ final class Lattice {
     this.edges = edges;
   }
 
-  /** Measures the music once by every rule. */
+  /** Applies every rule to every node and edge. */
   static Lattice of(
       ImmutableList<Moment> moments,
       ImmutableList<ImmutableList<Grip>> grips,
       ImmutableList<CostRule> rules) {
-    Measuring measuring = new Measuring(rules);
+    Measurement measurement = new Measurement(rules);
     int[][] nodes = new int[moments.size()][];
     int[][] edges = new int[moments.size()][];
     for (int m = 0; m < nodes.length; m++) {
-      nodes[m] = measuring.nodes(NoteContext.of(moments.get(m)), grips.get(m));
+      nodes[m] = measurement.nodes(PacedNote.of(moments.get(m)), grips.get(m));
       edges[m] =
           m == 0
               ? new int[0]
-              : measuring.edges(
-                  Transition.between(moments.get(m - 1), moments.get(m)),
+              : measurement.edges(
+                  TimedTransition.between(moments.get(m - 1), moments.get(m)),
                   grips.get(m - 1),
                   grips.get(m));
     }
-    return new Lattice(measuring.table.build(), nodes, edges);
+    return new Lattice(measurement.table.build(), nodes, edges);
   }
 
-  private static final class Measuring {
+  private static final class Measurement {
     private final ImmutableList<CostRule> rules;
     private final AmountTable.Builder table = new AmountTable.Builder();
     private final int[] pairs;
     private int filled;
 
-    Measuring(ImmutableList<CostRule> rules) {
+    Measurement(ImmutableList<CostRule> rules) {
       this.rules = rules;
       pairs = new int[2 * rules.size()];
     }
 
-    int[] nodes(NoteContext context, ImmutableList<Grip> grips) {
+    int[] nodes(PacedNote note, ImmutableList<Grip> grips) {
       int[] numbers = new int[grips.size()];
       for (int j = 0; j < numbers.length; j++) {
         for (int r = 0; r < rules.size(); r++) {
-          if (rules.get(r) instanceof NoteRule rule) {
-            found(r, rule.amount(context, grips.get(j)));
-          }
+          add(r, note.amount(rules.get(r), grips.get(j)));
         }
         numbers[j] = bundle();
       }
       return numbers;
     }
 
-    int[] edges(Transition transition, ImmutableList<Grip> before, ImmutableList<Grip> now) {
+    int[] edges(TimedTransition transition, ImmutableList<Grip> before, ImmutableList<Grip> now) {
       int[] numbers = new int[before.size() * now.size()];
       for (int e = 0; e < numbers.length; e++) {
-        Grip left = before.get(e / now.size());
-        Grip reached = now.get(e % now.size());
+        Grip from = before.get(e / now.size());
+        Grip to = now.get(e % now.size());
         for (int r = 0; r < rules.size(); r++) {
-          if (rules.get(r) instanceof TransitionRule rule) {
-            found(r, rule.amount(transition, left, reached));
-          }
+          add(r, transition.amount(rules.get(r), from, to));
         }
         numbers[e] = bundle();
       }
       return numbers;
     }
 
-    private void found(int rule, long amount) {
-      if (amount < 0) {
-        throw new IllegalStateException(
-            "the rule '" + rules.get(rule).id() + "' charged " + amount);
-      }
+    private void add(int rule, long amount) {
       if (amount > 0) {
         pairs[filled++] = rule;
         pairs[filled++] = Math.toIntExact(amount);
@@ -116,8 +107,8 @@ final class Lattice {
   }
 
   /**
-   * The bundle of each way to a moment, from the second: grip before times number of grips now,
-   * plus grip now.
+   * The bundle of each edge to a moment. The index of an edge is the index of the grip before times
+   * the number of grips now, plus the index of the grip now. There are none to the first moment.
    */
   int[] edges(int moment) {
     return edges[moment];

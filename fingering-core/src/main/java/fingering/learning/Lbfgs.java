@@ -6,44 +6,50 @@ import java.util.Iterator;
 import java.util.function.IntConsumer;
 
 /**
- * Goes down a smooth function of many variables, with a memory of the last steps for its curvature
- * (limited-memory BFGS; Nocedal 1980, from memory) and a step that is halved until it gains enough.
+ * Minimizes a smooth function of many variables with L-BFGS (Nocedal 1980, from memory) and a
+ * backtracking line search that halves the step until it meets the Armijo condition.
  */
 final class Lbfgs {
+  /** The number of steps from which the curvature is estimated. */
   private static final int MEMORY = 10;
+
   private static final int MOST_STEPS = 300;
   private static final int MOST_HALVINGS = 40;
 
-  /** A step that gains a smaller share of the function than this is the last. */
-  private static final double SMALL_GAIN = 1e-7;
+  /** The relative decrease of the function below which the search ends. */
+  private static final double SMALL_DECREASE = 1e-7;
 
-  /** What share of the promised gain a step must keep (Armijo, from memory). */
-  private static final double KEPT = 1e-4;
+  /** The constant of the Armijo condition (from memory). */
+  private static final double ARMIJO = 1e-4;
 
-  /** No variable moves further at once: they are logarithms. */
-  private static final double FURTHEST = 1;
+  /** The largest first step of a variable; the variables are logarithms. */
+  private static final double LARGEST_STEP = 1;
 
   /** A function with its gradient. */
   interface Function {
     /**
      * The value at a point.
      *
-     * @param gradient zero at the call, the gradient after it
+     * @param gradient receives the gradient; contains zeros at the call
      */
     double at(double[] point, double[] gradient);
   }
 
-  /** A step taken: how far the point moved, and how much the gradient changed with it. */
+  /** A past step: the changes s of the point and y of the gradient, in the usual notation. */
   private static final class Step {
-    private final double[] moved;
-    private final double[] changed;
-    private final double along;
-    private double share;
+    private final double[] pointChange;
+    private final double[] gradientChange;
 
-    Step(double[] moved, double[] changed) {
-      this.moved = moved;
-      this.changed = changed;
-      along = dot(moved, changed);
+    /** The curvature sᵀy. */
+    private final double curvature;
+
+    /** The coefficient α of the two-loop recursion. */
+    private double coefficient;
+
+    Step(double[] pointChange, double[] gradientChange) {
+      this.pointChange = pointChange;
+      this.gradientChange = gradientChange;
+      curvature = dot(pointChange, gradientChange);
     }
   }
 
@@ -61,40 +67,40 @@ final class Lbfgs {
   }
 
   /**
-   * Where the function is least, as far as steps down from the start find it.
+   * A local minimum of a function, found from a start point.
    *
-   * @param progress is told the number of each step, from 1
+   * @param progress receives the number of each step, from 1, before the step
    */
-  static double[] least(Function function, double[] start, IntConsumer progress) {
-    Lbfgs descent = new Lbfgs(function, start);
+  static double[] minimize(Function function, double[] start, IntConsumer progress) {
+    Lbfgs search = new Lbfgs(function, start);
     for (int step = 1; step <= MOST_STEPS; step++) {
       progress.accept(step);
-      double before = descent.value;
-      if (!descent.step()) {
+      double before = search.value;
+      if (!search.step()) {
         break;
       }
-      if (before - descent.value < SMALL_GAIN * (1 + Math.abs(before))) {
+      if (before - search.value < SMALL_DECREASE * (1 + Math.abs(before))) {
         break;
       }
     }
-    return descent.point;
+    return search.point;
   }
 
-  /** Takes a step; false where none gains anything. */
+  /** Takes one step; returns false if none decreases the function enough. */
   private boolean step() {
     double[] direction = direction();
     double slope = dot(direction, gradient);
     if (!(slope < 0)) {
       return false;
     }
-    double length = Math.min(1, FURTHEST / largest(direction));
+    double length = Math.min(1, LARGEST_STEP / largest(direction));
     for (int halving = 0; halving < MOST_HALVINGS; halving++) {
-      double[] next = plus(point, direction, length);
-      double[] there = new double[point.length];
-      double reached = function.at(next, there);
-      if (reached <= value + KEPT * length * slope) {
-        remember(next, there);
-        value = reached;
+      double[] newPoint = plus(point, direction, length);
+      double[] newGradient = new double[point.length];
+      double newValue = function.at(newPoint, newGradient);
+      if (newValue <= value + ARMIJO * length * slope) {
+        accept(newPoint, newGradient);
+        value = newValue;
         return true;
       }
       length /= 2;
@@ -102,37 +108,40 @@ final class Lbfgs {
     return false;
   }
 
-  /** The way down, by the curvature that the last steps showed. */
+  /** The descent direction, by the two-loop recursion. */
   private double[] direction() {
-    double[] way = gradient.clone();
-    for (Iterator<Step> late = memory.descendingIterator(); late.hasNext(); ) {
-      Step step = late.next();
-      step.share = dot(step.moved, way) / step.along;
-      way = plus(way, step.changed, -step.share);
+    double[] result = gradient.clone();
+    for (Iterator<Step> steps = memory.descendingIterator(); steps.hasNext(); ) {
+      Step step = steps.next();
+      step.coefficient = dot(step.pointChange, result) / step.curvature;
+      result = plus(result, step.gradientChange, -step.coefficient);
     }
     if (!memory.isEmpty()) {
       Step last = memory.getLast();
-      way = plus(new double[way.length], way, last.along / dot(last.changed, last.changed));
+      double scale = last.curvature / dot(last.gradientChange, last.gradientChange);
+      result = plus(new double[result.length], result, scale);
     }
     for (Step step : memory) {
-      way = plus(way, step.moved, step.share - dot(step.changed, way) / step.along);
+      double correction = dot(step.gradientChange, result) / step.curvature;
+      result = plus(result, step.pointChange, step.coefficient - correction);
     }
-    return plus(new double[way.length], way, -1);
+    return plus(new double[result.length], result, -1);
   }
 
-  private void remember(double[] next, double[] there) {
-    Step step = new Step(plus(next, point, -1), plus(there, gradient, -1));
-    // Where the function bends the other way a step says nothing about its floor.
-    if (step.along > 1e-12 * dot(step.changed, step.changed)) {
+  private void accept(double[] newPoint, double[] newGradient) {
+    Step step = new Step(plus(newPoint, point, -1), plus(newGradient, gradient, -1));
+    // Steps without positive curvature would make the direction unusable.
+    if (step.curvature > 1e-12 * dot(step.gradientChange, step.gradientChange)) {
       memory.addLast(step);
       if (memory.size() > MEMORY) {
         memory.removeFirst();
       }
     }
-    point = next;
-    gradient = there;
+    point = newPoint;
+    gradient = newGradient;
   }
 
+  /** The largest absolute value of a vector. */
   private static double largest(double[] vector) {
     double largest = 0;
     for (double entry : vector) {
@@ -149,10 +158,11 @@ final class Lbfgs {
     return sum;
   }
 
-  private static double[] plus(double[] a, double[] b, double times) {
+  /** The vector a + factor · b. */
+  private static double[] plus(double[] a, double[] b, double factor) {
     double[] sum = a.clone();
     for (int i = 0; i < sum.length; i++) {
-      sum[i] += times * b[i];
+      sum[i] += factor * b[i];
     }
     return sum;
   }

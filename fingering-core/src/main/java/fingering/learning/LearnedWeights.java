@@ -5,17 +5,17 @@ import fingering.scoring.Weights;
 import java.util.Optional;
 
 /**
- * Weights that were learned, and how well they do. Agreements are means over pieces, and in each
- * piece over its players.
+ * Learned weights and their quality. Each agreement is a mean over pieces of the mean over the
+ * players of a piece.
  *
- * @param examples what they were learned from, in the order given
- * @param pieces how many pieces these are
- * @param strength how strongly the start weights held
- * @param weights points for every rule
- * @param before agreement of the plans by the start weights
- * @param after agreement of the plans by the learned weights
- * @param leftOut agreement on each piece of the plans by weights learned from the others alone;
- *     empty where there is only one piece
+ * @param examples the training examples, in the order given
+ * @param pieces the number of different pieces among them
+ * @param strength the strength with which the start weights were held
+ * @param weights the weights of all rules
+ * @param before the agreement of plans with the start weights
+ * @param after the agreement of plans with the learned weights
+ * @param leftOut the agreement by leave-one-out cross-validation: of each piece with weights
+ *     learned from the other pieces; empty if there is only one piece
  */
 public record LearnedWeights(
     ImmutableList<TrainingExample> examples,

@@ -16,28 +16,28 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Learns the weights under which plans are expected to differ least from what players printed. A
- * path has the probability exp(−cost/T), made to sum to 1 over all paths of the passage, and the
- * loss expected under it is made least (minimum risk: Smith, Eisner 2006, from memory); whatever is
- * not printed, the position or the string, is left open. Nothing is left to chance: the same
- * examples give the same weights.
+ * Learns weights from printed fingerings by minimum-risk training (Smith and Eisner 2006, from
+ * memory). The probability of a path is proportional to exp(−cost/T), and the weights minimize the
+ * expected difference between a path and the printed marks. Anything that is not printed, such as a
+ * position or a string, does not count. The result is deterministic: the same examples give the
+ * same weights.
  */
 public final class Learner {
-  /** How strongly the start weights hold where nothing else is asked for. */
+  /** The default strength with which the start weights are held. */
   public static final double STRENGTH = 30;
 
-  /** The strongest hold that can be asked for. */
+  /** The highest strength. */
   public static final double STRONGEST = 1_000_000;
 
-  /** Notes with a printed finger that an example must have. */
+  /** The fewest notes with a printed finger in an example. */
   public static final int LEAST_FINGERED = 8;
 
   private static final String CROSSING = "crossing";
 
-  /** Points of half a crossing where the start does not say. */
+  /** The weight of the crossing rule if the start weights have none. */
   private static final long USUAL_CROSSING = 20;
 
-  /** T in halves of a crossing at the start weights. */
+  /** The temperature T, in multiples of the start weight of the crossing rule. */
   private static final int TEMPERATURE = 1;
 
   private static final long MOST_POINTS = 999_999;
@@ -59,15 +59,16 @@ public final class Learner {
   }
 
   /**
-   * Measures the examples by the rules, equal music once. Examples with equal notes are one piece.
+   * A learner for some examples. Examples with the same notes are one piece.
    *
-   * @param examples what to learn from, at least one
-   * @param rules the rules to weigh
-   * @param start the weights to start from, one for every rule; what weighs 0 is left out
-   * @param hand the hand that is to play
-   * @throws FingeringException if there is no example, an example has fewer than {@value
-   *     #LEAST_FINGERED} notes with a printed finger, or a rule has no start weight
-   * @throws fingering.plan.InfeasibleBriefException if a note lies out of the instrument's range
+   * @param examples the training examples, at least one
+   * @param rules the rules whose weights are learned
+   * @param start the start weights, one for each rule; a rule with weight 0 is left out
+   * @param hand the player's left hand
+   * @throws FingeringException if there is no example, or an example has fewer than {@value
+   *     #LEAST_FINGERED} notes with a printed finger
+   * @throws IllegalArgumentException if a rule has no start weight
+   * @throws fingering.plan.InfeasibleBriefException if a note is out of the instrument's range
    */
   public static Learner of(
       ImmutableList<TrainingExample> examples,
@@ -100,39 +101,40 @@ public final class Learner {
 
   private static ImmutableList<TrainingPiece> pieces(
       ImmutableList<TrainingExample> examples, Scoring scoring, LeftHand hand) {
-    Map<Object, Map<Object, List<TrainingExample>>> sorted = new LinkedHashMap<>();
+    Map<Object, Map<Object, List<TrainingExample>>> grouped = new LinkedHashMap<>();
     for (TrainingExample example : examples) {
-      sorted
-          .computeIfAbsent(example.piece(), piece -> new LinkedHashMap<>())
-          .computeIfAbsent(example.music(), music -> new ArrayList<>())
+      grouped
+          .computeIfAbsent(example.pieceKey(), key -> new LinkedHashMap<>())
+          .computeIfAbsent(example.versionKey(), key -> new ArrayList<>())
           .add(example);
     }
-    return sorted.values().stream()
+    return grouped.values().stream()
         .map(
-            musics ->
+            versions ->
                 new TrainingPiece(
-                    musics.values().stream()
-                        .map(players -> MeasuredPiece.of(players, scoring, hand))
+                    versions.values().stream()
+                        .map(players -> MeasuredVersion.of(players, scoring, hand))
                         .collect(ImmutableList.toImmutableList())))
         .collect(ImmutableList.toImmutableList());
   }
 
   /**
-   * Learns from all pieces, and for a fair measure from all but each.
+   * Learns weights from all pieces. If there are several, it also runs leave-one-out
+   * cross-validation.
    *
-   * @param strength how strongly the start weights hold: half of it times the square of how far the
-   *     logarithm of a weight moves stands against the notes in a hundred, of every piece, that
-   *     differ; 0 to {@value #STRONGEST}
+   * @param strength the strength of the regularization towards the start weights, 0 to {@value
+   *     #STRONGEST}. Half of it times the squared change in the logarithm of a weight is added to
+   *     the expected number of different notes per hundred, summed over the pieces
+   * @param progress receives the progress
    * @throws FingeringException if the strength is out of range
    */
   public LearnedWeights learn(double strength, LearningProgress progress) {
     if (!(strength >= 0 && strength <= STRONGEST)) {
       throw new FingeringException(
-          "the start weights cannot hold with a strength of %s; give 0 to %.0f"
-              .formatted(strength, STRONGEST));
+          "a strength of %s is out of range; give 0 to %.0f".formatted(strength, STRONGEST));
     }
     Optional<Agreement> leftOut =
-        pieces.size() < 2 ? Optional.empty() : Optional.of(leftOut(strength, progress));
+        pieces.size() < 2 ? Optional.empty() : Optional.of(crossValidate(strength, progress));
     Weights weights = weights(pieces, strength, progress, 0);
     return new LearnedWeights(
         examples,
@@ -144,36 +146,45 @@ public final class Learner {
         leftOut);
   }
 
-  private Agreement leftOut(double strength, LearningProgress progress) {
-    ImmutableList.Builder<Agreement> each = ImmutableList.builder();
+  /** The agreement by leave-one-out cross-validation. */
+  private Agreement crossValidate(double strength, LearningProgress progress) {
+    ImmutableList.Builder<Agreement> agreements = ImmutableList.builder();
     for (int p = 0; p < pieces.size(); p++) {
-      TrainingPiece out = pieces.get(p);
+      TrainingPiece leftOut = pieces.get(p);
       ImmutableList<TrainingPiece> others =
           pieces.stream()
-              .filter(piece -> !piece.equals(out))
+              .filter(piece -> !piece.equals(leftOut))
               .collect(ImmutableList.toImmutableList());
       Weights weights = weights(others, strength, progress, pieces.size() - p);
-      each.add(agreement(ImmutableList.of(out), weights));
+      agreements.add(agreement(ImmutableList.of(leftOut), weights));
     }
-    return Agreement.mean(each.build());
+    return Agreement.mean(agreements.build());
   }
 
-  private Agreement agreement(ImmutableList<TrainingPiece> some, Weights weights) {
-    Scoring by = Scoring.of(scoring.rules(), weights);
+  private Agreement agreement(ImmutableList<TrainingPiece> tested, Weights weights) {
+    Scoring tuned = Scoring.of(scoring.rules(), weights);
     return Agreement.mean(
-        some.stream().map(piece -> piece.agreement(by)).collect(ImmutableList.toImmutableList()));
+        tested.stream()
+            .map(piece -> piece.agreement(tuned))
+            .collect(ImmutableList.toImmutableList()));
   }
 
+  /** The weights learned from some pieces. */
   private Weights weights(
-      ImmutableList<TrainingPiece> from, double strength, LearningProgress progress, int left) {
-    double natural = TEMPERATURE * startCrossing();
-    double[] begin =
-        scoring.rules().stream().mapToDouble(rule -> start.of(rule) / natural).toArray();
-    ExpectedLoss loss = new ExpectedLoss(from, begin, strength);
-    double[] point = Lbfgs.least(loss, loss.startPoint(), step -> progress.step(left, step));
-    return points(from, loss.weights(point), natural);
+      ImmutableList<TrainingPiece> training,
+      double strength,
+      LearningProgress progress,
+      int remaining) {
+    double temperature = TEMPERATURE * startCrossing();
+    double[] startWeights =
+        scoring.rules().stream().mapToDouble(rule -> start.of(rule) / temperature).toArray();
+    ExpectedLoss loss = new ExpectedLoss(training, startWeights, strength);
+    double[] point =
+        Lbfgs.minimize(loss, loss.startPoint(), step -> progress.step(remaining, step));
+    return points(training, loss.weights(point), temperature);
   }
 
+  /** The start weight of the crossing rule. */
   private double startCrossing() {
     return scoring.rules().stream()
         .filter(rule -> rule.id().equals(CROSSING))
@@ -183,19 +194,23 @@ public final class Learner {
         .orElse(USUAL_CROSSING);
   }
 
-  /** Whole points, with a crossing where it was, and rules that never occur too. */
-  private Weights points(ImmutableList<TrainingPiece> from, double[] learned, double natural) {
+  /**
+   * Learned weights in whole points. They are scaled so that the crossing rule keeps its start
+   * weight. A rule that never occurs in the pieces keeps its start weight too.
+   */
+  private Weights points(
+      ImmutableList<TrainingPiece> training, double[] learned, double temperature) {
     ImmutableList<CostRule> rules = scoring.rules();
     int crossing = Iterables.indexOf(rules, rule -> rule.id().equals(CROSSING));
     double scale =
-        crossing >= 0 && learned[crossing] > 0 ? startCrossing() / learned[crossing] : natural;
+        crossing >= 0 && learned[crossing] > 0 ? startCrossing() / learned[crossing] : temperature;
     ImmutableMap.Builder<String, Long> points = ImmutableMap.builder();
     IntStream.range(0, rules.size())
         .forEach(
             r ->
                 points.put(
                     rules.get(r).id(),
-                    from.stream().anyMatch(piece -> piece.occurs(r))
+                    training.stream().anyMatch(piece -> piece.occurs(r))
                         ? Math.min(MOST_POINTS, Math.round(learned[r] * scale))
                         : start.of(rules.get(r))));
     return new Weights(points.buildOrThrow());

@@ -1,16 +1,16 @@
 package fingering.learning;
 
-/** Is told how far learning has come. */
+/** Receives the progress of learning. */
 public interface LearningProgress {
-  /** Tells nobody. */
-  LearningProgress SILENT = (left, step) -> {};
+  /** Ignores the progress. */
+  LearningProgress SILENT = (remaining, step) -> {};
 
   /**
-   * A step begins.
+   * Called at the start of each step.
    *
-   * @param left how often the weights are still to be learned after this time: once for each piece
-   *     left out
-   * @param step number of the step, from 1; how many there will be is not known
+   * @param remaining the number of optimizations that follow the current one; cross-validation
+   *     needs one for each piece
+   * @param step number of the step in the current optimization, from 1; the total is not known
    */
-  void step(int left, int step);
+  void step(int remaining, int step);
 }

@@ -8,27 +8,26 @@ import fingering.music.Note;
 import fingering.music.NoteAddress;
 import fingering.music.Passage;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
  * A fingered passage to learn from.
  *
- * @param name what to call it in remarks, a file name say
- * @param passage the music, with the fingers and strings that a player printed
+ * @param name its name in messages, usually a file name
+ * @param passage the music, with printed fingers and strings
  */
 public record TrainingExample(String name, Passage passage) {
   private static final double HALF = 0.5;
-  private static final NoteAddress NOWHERE = new NoteAddress(0, 0, 0);
+  private static final NoteAddress NO_ADDRESS = new NoteAddress(0, 0, 0);
 
-  /** How many notes have a printed finger. */
+  /** The number of notes with a printed finger. */
   public int fingered() {
     return (int) passage.notes().stream().filter(note -> note.marks().finger().isPresent()).count();
   }
 
-  /**
-   * The instrument, pitches and lengths, whatever the bowing and the fingering: what piece it is.
-   */
-  Object piece() {
+  /** A key for the piece: instrument, pitches, onsets and lengths, without bowing and fingering. */
+  Object pieceKey() {
     return List.of(
         passage.instrument().id(),
         passage.notes().stream()
@@ -36,8 +35,8 @@ public record TrainingExample(String name, Passage passage) {
             .toList());
   }
 
-  /** All that the rules see, without the fingers and strings printed. */
-  Object music() {
+  /** A key for the version: everything that the rules use, without printed fingers and strings. */
+  Object versionKey() {
     return List.of(
         passage.instrument(), passage.moments().stream().map(TrainingExample::unfingered).toList());
   }
@@ -61,7 +60,7 @@ public record TrainingExample(String name, Passage passage) {
   private static Note unfingered(Note note) {
     Marks own = note.marks();
     return new Note(
-        NOWHERE,
+        NO_ADDRESS,
         note.place(),
         note.written(),
         note.sounding(),
@@ -72,13 +71,13 @@ public record TrainingExample(String name, Passage passage) {
             own.accent(),
             own.harmonic(),
             own.leftPlucked(),
-            java.util.Optional.empty(),
+            Optional.empty(),
             OptionalInt.empty()));
   }
 
   /**
-   * Adds what the grips of each moment differ from what is printed: a half for each note on another
-   * string, and a half for each on another string or with another finger.
+   * Adds the loss of each grip of each moment: 1/2 for each note that is not on its printed string,
+   * and 1/2 for each note that does not have its printed string and finger.
    */
   void addLosses(ImmutableList<ImmutableList<Grip>> grips, double[][] losses) {
     for (int m = 0; m < losses.length; m++) {

@@ -4,33 +4,33 @@ import com.google.common.collect.ImmutableList;
 import fingering.scoring.Scoring;
 
 /**
- * A piece in all its fingerings, under one bowing or several.
+ * A piece with all its fingerings.
  *
- * @param lessons the piece under each of its bowings, at least one
+ * @param versions the versions of the piece, for example with different bowings; at least one
  */
-record TrainingPiece(ImmutableList<MeasuredPiece> lessons) {
-  /** So many moments every piece counts, long or short. */
+record TrainingPiece(ImmutableList<MeasuredVersion> versions) {
+  /** The number of moments as which every piece counts, whatever its length. */
   private static final double MOMENTS = 100;
 
   private int players() {
-    return lessons.stream().mapToInt(MeasuredPiece::players).sum();
+    return versions.stream().mapToInt(MeasuredVersion::players).sum();
   }
 
-  /** Whether a rule finds anything anywhere in the piece. */
+  /** Whether a rule charges anything in the piece. */
   boolean occurs(int rule) {
-    return lessons.stream().anyMatch(lesson -> lesson.occurs(rule));
+    return versions.stream().anyMatch(version -> version.occurs(rule));
   }
 
-  /** What a player of one of it counts: pieces count alike, and so do their players. */
-  double share(MeasuredPiece lesson) {
-    return MOMENTS / lesson.moments() / players();
+  /** The weight of one player of a version: all pieces, and all players of a piece, are equal. */
+  double share(MeasuredVersion version) {
+    return MOMENTS / version.moments() / players();
   }
 
-  /** The agreement of the free plan with the players, each counting alike. */
+  /** The agreement of the cheapest plan with the players, who are weighted equally. */
   Agreement agreement(Scoring scoring) {
     return Agreement.mean(
-        lessons.stream()
-            .flatMap(lesson -> lesson.agreements(scoring).stream())
+        versions.stream()
+            .flatMap(version -> version.agreements(scoring).stream())
             .collect(ImmutableList.toImmutableList()));
   }
 }

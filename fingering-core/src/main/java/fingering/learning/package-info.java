@@ -1,10 +1,10 @@
 /**
- * Learns the weights of the rules from fingered scores: the weights under which what players
- * printed is likeliest.
+ * Learns the weights of the rules from fingered scores: the weights with the least expected
+ * difference between plans and printed fingerings.
  *
- * <p>It knows {@link fingering.plan} and {@link fingering.scoring}, and the rooms below them; not
- * the files the examples came from. No method takes or returns null unless it says so. What is
- * learned is the same to the last bit, however many threads there are.
+ * <p>The package depends on {@link fingering.plan}, {@link fingering.scoring} and the packages
+ * below them. No method accepts or returns null unless it says so. Learned weights are the same to
+ * the last bit for any number of threads.
  */
 @NullMarked
 package fingering.learning;

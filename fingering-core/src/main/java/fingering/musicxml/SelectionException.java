@@ -3,14 +3,14 @@ package fingering.musicxml;
 import fingering.tables.FingeringException;
 
 /**
- * A request that does not fit the score: no such part, measure, voice or instrument, or several to
- * choose from. The message is one sentence that says what there is to choose.
+ * A request that does not fit the score: the part, measures, voice or instrument do not exist, or
+ * several match. The message is one sentence that lists the choices.
  */
 public final class SelectionException extends FingeringException {
 
   private static final long serialVersionUID = 1L;
 
-  /** Makes the exception with the sentence to show. */
+  /** Creates the exception with the message to show. */
   public SelectionException(String message) {
     super(message);
   }

@@ -5,32 +5,33 @@ import javax.xml.stream.Location;
 import javax.xml.stream.XMLStreamException;
 
 /**
- * A score that cannot be read. The message is one sentence for the person at the keyboard: what is
- * wrong, where, and what to do next.
+ * A score that cannot be read. The message is one sentence for the user: what is wrong, where, and
+ * what to do.
  */
 public final class UnreadableScoreException extends FingeringException {
 
   private static final long serialVersionUID = 1L;
 
-  /** Makes the exception with the sentence to show. */
+  /** Creates the exception with the message to show. */
   public UnreadableScoreException(String message) {
     super(message);
   }
 
-  /** Makes the exception with the sentence to show and the failure underneath, for logs. */
+  /** Creates the exception with the message to show and its cause. */
   public UnreadableScoreException(String message, Throwable cause) {
     super(message, cause);
   }
 
-  /** The sentence for a score that is not well-formed XML, with the place. */
+  /** Returns the exception for a score that is not well-formed XML, with line and column. */
   public static UnreadableScoreException malformed(XMLStreamException e) {
-    Location where = e.getLocation();
+    Location location = e.getLocation();
     String place =
-        where == null || where.getLineNumber() < 1
+        location == null || location.getLineNumber() < 1
             ? ""
-            : " at line %d, column %d".formatted(where.getLineNumber(), where.getColumnNumber());
+            : " at line %d, column %d"
+                .formatted(location.getLineNumber(), location.getColumnNumber());
     return new UnreadableScoreException(
-        "The score is not well-formed XML%s: export it again from your notation program, or mend it there."
+        "The score is not well-formed XML%s: export it again from your notation program, or correct the file there."
             .formatted(place),
         e);
   }

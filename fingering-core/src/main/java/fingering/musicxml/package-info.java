@@ -1,12 +1,13 @@
 /**
- * Reads scores in MusicXML and writes marks back into them, and simple music as new scores. A
- * {@link fingering.musicxml.file.ScoreFile} is read into a {@link
- * fingering.musicxml.reading.Score}, whose parts become passages of {@link fingering.music}.
+ * Reads scores in MusicXML, writes marks into them, and writes simple music as new scores. {@link
+ * fingering.musicxml.file.ScoreFile} is a file, {@link fingering.musicxml.reading.ScoreReader}
+ * reads it, {@link fingering.musicxml.reading.Score} has its parts and passages, and {@link
+ * fingering.musicxml.marking.ScoreMarker} marks a copy. This package itself has only the exceptions
+ * of its subpackages.
  *
- * <p>It knows {@link fingering.music} and {@link fingering.tables}. The types of the XML binding
- * stay inside: no other room sees them. No method takes or returns null unless it says so. A file
- * and a score that have been read are immutable and may be shared by threads, and several threads
- * may read and write at once; files are never written over.
+ * <p>The subpackages depend on {@link fingering.music} and {@link fingering.tables}. Types of the
+ * XML binding appear only in them. Files and scores that have been read are immutable and
+ * thread-safe; no file is overwritten.
  */
 @NullMarked
 package fingering.musicxml;

@@ -13,15 +13,15 @@ import fingering.search.Requirement;
 import fingering.tables.Position;
 
 /**
- * What a plan must respect. Immutable.
+ * The constraints on a plan. Immutable.
  *
- * @param name what to call the plan
- * @param preferred the positions to be left for as few notes as can be: those that cannot be
- *     reached in them, and those close by; empty for all
+ * @param name the name of the plan
+ * @param preferred the preferred positions. As few notes as possible are outside them: only notes
+ *     that are out of reach there, and notes close to those. Empty for no preference
  * @param demands what the plan must keep, avoid and show
- * @param requirement what else it must show
- * @param keepPrinted whether fingerings and strings printed in the part are kept, as far as there
- *     are grips for them
+ * @param requirement a further requirement on the whole path
+ * @param keepPrinted whether the plan keeps printed fingers, strings and positions where a grip for
+ *     them exists
  */
 public record Brief(
     String name,
@@ -30,37 +30,37 @@ public record Brief(
     Requirement requirement,
     boolean keepPrinted) {
 
-  /** The cheapest plan, free of conditions. */
+  /** A brief for the cheapest plan without constraints. */
   public static Brief free(String name) {
     return builder(name).build();
   }
 
-  /** The cheapest plan in these positions alone; in all where there are none. */
+  /** A brief for the cheapest plan in these positions only; an empty set allows all positions. */
   public static Brief within(String name, ImmutableSet<Position> positions) {
     Builder builder = builder(name);
     return positions.isEmpty()
         ? builder.build()
-        : builder.demanding(new AllowPositions(positions, MeasureSpan.WHOLE)).build();
+        : builder.addDemand(new AllowPositions(positions, MeasureSpan.WHOLE)).build();
   }
 
-  /** The cheapest plan in these positions as far as they reach. */
+  /** A brief for the cheapest plan that leaves these positions for as few notes as possible. */
   public static Brief preferring(String name, ImmutableSet<Position> positions) {
-    return builder(name).preferring(positions).build();
+    return builder(name).withPreferred(positions).build();
   }
 
-  /** A brief to be put together. */
+  /** A builder of a brief without constraints. */
   public static Builder builder(String name) {
     return new Builder(name);
   }
 
-  /** This brief to be changed. */
+  /** A builder that starts with the values of this brief. */
   public Builder toBuilder() {
-    Builder builder = builder(name).preferring(preferred).showing(requirement);
-    demands.forEach(builder::demanding);
-    return builder.keepingPrinted(keepPrinted);
+    Builder builder = builder(name).withPreferred(preferred).withRequirement(requirement);
+    demands.forEach(builder::addDemand);
+    return builder.withKeepPrinted(keepPrinted);
   }
 
-  /** Puts a brief together. Not safe for use by many threads. */
+  /** Builds a brief. Not thread-safe. */
   public static final class Builder {
     private String name;
     private ImmutableSet<Position> preferred = ImmutableSet.of();
@@ -72,69 +72,69 @@ public record Brief(
       this.name = name;
     }
 
-    /** Calls the plan so. */
-    public Builder named(String other) {
-      name = other;
+    /** Sets the name of the plan. */
+    public Builder withName(String newName) {
+      name = newName;
       return this;
     }
 
-    /** Leaves these positions for as few notes as can be. */
-    public Builder preferring(ImmutableSet<Position> positions) {
+    /** Sets the preferred positions; empty for no preference. */
+    public Builder withPreferred(ImmutableSet<Position> positions) {
       preferred = positions;
       return this;
     }
 
-    /** Demands something more. */
-    public Builder demanding(Demand demand) {
+    /** Adds a demand. */
+    public Builder addDemand(Demand demand) {
       demands.add(demand);
       return this;
     }
 
-    /** Demands that the whole path satisfies this instead of what was required before. */
-    public Builder showing(Requirement shown) {
-      requirement = shown;
+    /** Sets the further requirement on the whole path, in place of the previous one. */
+    public Builder withRequirement(Requirement newRequirement) {
+      requirement = newRequirement;
       return this;
     }
 
-    /** Keeps what is printed, or not. */
-    public Builder keepingPrinted(boolean keep) {
+    /** Sets whether the plan keeps printed fingers, strings and positions. */
+    public Builder withKeepPrinted(boolean keep) {
       keepPrinted = keep;
       return this;
     }
 
-    /** The brief. */
+    /** Builds the brief. */
     public Brief build() {
       return new Brief(name, preferred, demands.build(), requirement, keepPrinted);
     }
   }
 
-  /** The same brief with something the plan must show. */
-  public Brief showing(Requirement shown) {
-    return toBuilder().showing(shown).build();
+  /** A copy with another requirement on the whole path, in place of this one. */
+  public Brief withRequirement(Requirement newRequirement) {
+    return toBuilder().withRequirement(newRequirement).build();
   }
 
-  /** The same brief, keeping what is printed or not. */
-  public Brief keepingPrinted(boolean keep) {
-    return toBuilder().keepingPrinted(keep).build();
+  /** A copy that keeps printed fingers, strings and positions, or does not. */
+  public Brief withKeepPrinted(boolean keep) {
+    return toBuilder().withKeepPrinted(keep).build();
   }
 
-  /** The same brief by another name. */
-  public Brief named(String other) {
-    return toBuilder().named(other).build();
+  /** A copy with another name. */
+  public Brief withName(String newName) {
+    return toBuilder().withName(newName).build();
   }
 
-  /** The same brief with these demands instead of its own. */
-  public Brief withDemands(ImmutableList<Demand> others) {
-    return new Brief(name, preferred, others, requirement, keepPrinted);
+  /** A copy with these demands in place of its own. */
+  public Brief withDemands(ImmutableList<Demand> newDemands) {
+    return new Brief(name, preferred, newDemands, requirement, keepPrinted);
   }
 
-  /** Whether stopped notes in that position are where the brief prefers them. */
+  /** Whether a position is among the preferred ones, or there is no preference. */
   public boolean prefers(Position position) {
     return preferred.isEmpty() || preferred.contains(position);
   }
 
-  /** The demands on each grip by itself. */
-  public ImmutableList<GripDemand> limits() {
+  /** The demands that each grip meets or fails by itself. */
+  public ImmutableList<GripDemand> gripDemands() {
     return demands.stream()
         .filter(GripDemand.class::isInstance)
         .map(GripDemand.class::cast)
@@ -149,10 +149,10 @@ public record Brief(
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** All that a path through a passage must show. */
-  Requirement shown(Passage passage) {
+  /** Everything that a path through a passage must show, as one requirement. */
+  Requirement pathRequirement(Passage passage) {
     ImmutableList.Builder<Requirement> all = ImmutableList.builder();
-    skills().forEach(skill -> all.add(skill.in(passage)));
+    skills().forEach(skill -> all.add(skill.requirement(passage)));
     if (requirement != Requirement.NONE) {
       all.add(requirement);
     }

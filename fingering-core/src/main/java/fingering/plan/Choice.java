@@ -9,66 +9,67 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * A way to take some measures, with the best plan that takes them so.
+ * A fingering of some measures, with the cheapest plan that uses it.
  *
- * @param from index of their first moment in the passage, from 0
- * @param to index of their last moment
- * @param plan the best plan with these strings and positions in them
+ * @param firstMoment index of the first moment of the measures in the passage, from 0
+ * @param lastMoment index of the last moment of the measures
+ * @param plan the cheapest plan with these strings and positions in the measures
  */
-public record Choice(int from, int to, Plan plan) {
+public record Choice(int firstMoment, int lastMoment, Plan plan) {
   /**
-   * The ways in which a brief lets the notes of some measures be taken, each with the best plan
-   * that takes them so; best first, the first being that of the best plan. Two ways differ in the
-   * string or, stopped, the position of a note that begins there. Takes the time of a plan for each
-   * moment of the measures and each way.
+   * The best fingerings of some measures under a brief, best first. The first is that of the best
+   * plan. Two of them differ in the string of a note that begins in the measures, or in the
+   * position of a stopped one. The running time is that of one plan for each moment of the measures
+   * and each choice.
    *
    * @param span the measures
-   * @param k how many, from 1; fewer where there are fewer
-   * @throws InfeasibleBriefException if there is none
-   * @throws FingeringException if the passage has no such measures, or none of its notes begins in
-   *     them, or k is below 1
+   * @param k the most choices to return, from 1
+   * @throws InfeasibleBriefException if no plan meets the brief
+   * @throws FingeringException if the passage does not have these measures, no note begins in them,
+   *     or k is below 1
    */
-  public static ImmutableList<Choice> of(Planner planner, Brief brief, MeasureSpan span, int k) {
-    BitSet moments = span.in(planner.passage());
+  public static ImmutableList<Choice> best(Planner planner, Brief brief, MeasureSpan span, int k) {
+    BitSet moments = span.moments(planner.passage());
     if (k < 1) {
-      throw new FingeringException(k + " ways cannot be searched; ask for 1 or more.");
+      throw new FingeringException(k + " choices cannot be listed; ask for 1 or more.");
     }
     if (moments.isEmpty()) {
-      throw new FingeringException("No note begins" + span.told() + "; ask about other measures.");
+      throw new FingeringException("No note begins" + span.phrase() + "; choose other measures.");
     }
-    ImmutableList<Choice> found =
-        ChoiceSearch.best(planner.layers(brief), brief.shown(planner.passage()), moments, k)
+    ImmutableList<Choice> choices =
+        ChoiceSearch.best(
+                planner.graph(brief), brief.pathRequirement(planner.passage()), moments, k)
             .stream()
             .map(path -> planner.plan(brief, path))
             .map(plan -> new Choice(moments.nextSetBit(0), moments.length() - 1, plan))
             .collect(ImmutableList.toImmutableList());
-    if (found.isEmpty()) {
-      throw planner.unmet(brief);
+    if (choices.isEmpty()) {
+      throw planner.infeasible(brief);
     }
-    return found;
+    return choices;
   }
 
-  /** How the notes that begin in the measures are taken, in score order. */
+  /** The planned notes that begin in the measures, in score order. */
   public ImmutableList<PlannedNote> notes() {
     return plan.notes().stream().filter(this::within).collect(ImmutableList.toImmutableList());
   }
 
   private boolean within(PlannedNote note) {
-    return note.moment() >= from && note.moment() <= to;
+    return note.moment() >= firstMoment && note.moment() <= lastMoment;
   }
 
-  /** The position of the last stopped note before the measures; empty where there is none. */
-  public Optional<Position> comesFrom() {
+  /** The position of the last stopped note before the measures; empty if there is none. */
+  public Optional<Position> positionBefore() {
     return plan.notes().stream()
-        .filter(note -> note.moment() < from && !note.open())
+        .filter(note -> note.moment() < firstMoment && !note.open())
         .reduce((earlier, later) -> later)
         .map(Choice::position);
   }
 
-  /** The position of the first stopped note after the measures; empty where there is none. */
-  public Optional<Position> goesOnIn() {
+  /** The position of the first stopped note after the measures; empty if there is none. */
+  public Optional<Position> positionAfter() {
     return plan.notes().stream()
-        .filter(note -> note.moment() > to && !note.open())
+        .filter(note -> note.moment() > lastMoment && !note.open())
         .findFirst()
         .map(Choice::position);
   }
@@ -78,35 +79,49 @@ public record Choice(int from, int to, Plan plan) {
   }
 
   /**
-   * What this choice changes of another before the measures: the notes of both, in score order.
+   * The notes before the measures whose fingering differs from that of another choice, in score
+   * order.
    *
-   * @throws IllegalArgumentException if the other is one of other measures
+   * @param reference the choice to compare with; it is the {@code chosen} side of each change
+   * @throws IllegalArgumentException if the other choice is of other measures or another passage
    */
-  public ImmutableList<MomentExplanation.Change> changesBefore(Choice other) {
-    return changes(other, 0, from - 1);
+  public ImmutableList<MomentExplanation.Change> changesBefore(Choice reference) {
+    return changes(reference, 0, firstMoment - 1);
   }
 
-  /** The same after the measures. */
-  public ImmutableList<MomentExplanation.Change> changesAfter(Choice other) {
-    return changes(other, to + 1, plan.passage().moments().size() - 1);
+  /**
+   * The notes after the measures whose fingering differs from that of another choice, in score
+   * order.
+   *
+   * @param reference the choice to compare with; it is the {@code chosen} side of each change
+   * @throws IllegalArgumentException if the other choice is of other measures or another passage
+   */
+  public ImmutableList<MomentExplanation.Change> changesAfter(Choice reference) {
+    return changes(reference, lastMoment + 1, plan.passage().moments().size() - 1);
   }
 
-  private ImmutableList<MomentExplanation.Change> changes(Choice other, int first, int last) {
-    if (other.from != from || !other.plan.passage().equals(plan.passage())) {
-      throw new IllegalArgumentException("two ways of different measures cannot be compared");
+  private ImmutableList<MomentExplanation.Change> changes(Choice reference, int first, int last) {
+    if (reference.firstMoment != firstMoment
+        || reference.lastMoment != lastMoment
+        || !reference.plan.passage().equals(plan.passage())) {
+      throw new IllegalArgumentException("choices for different measures cannot be compared");
     }
-    ImmutableList<PlannedNote> now = other.plan.notes();
-    ImmutableList<PlannedNote> then = plan.notes();
-    return IntStream.range(0, now.size())
-        .filter(i -> now.get(i).moment() >= first && now.get(i).moment() <= last)
-        .filter(i -> !now.get(i).takenLike(then.get(i)))
-        .mapToObj(i -> new MomentExplanation.Change(now.get(i), then.get(i)))
+    ImmutableList<PlannedNote> before = reference.plan.notes();
+    ImmutableList<PlannedNote> after = plan.notes();
+    return IntStream.range(0, before.size())
+        .filter(i -> before.get(i).moment() >= first && before.get(i).moment() <= last)
+        .filter(i -> !before.get(i).sameFingering(after.get(i)))
+        .mapToObj(i -> new MomentExplanation.Change(before.get(i), after.get(i)))
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** This choice and another as two ways to take the first of the moments. */
-  public MomentExplanation against(Choice other) {
+  /**
+   * A comparison of the two plans. Its moment is the first of the measures.
+   *
+   * @param reference the choice to compare with; it is the {@code chosen} side of the comparison
+   */
+  public MomentExplanation comparedWith(Choice reference) {
     return new MomentExplanation(
-        new Alternative(other.from, other.plan), new Alternative(from, plan));
+        new Alternative(reference.firstMoment, reference.plan), new Alternative(firstMoment, plan));
   }
 }

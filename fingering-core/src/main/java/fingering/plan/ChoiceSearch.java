@@ -14,12 +14,14 @@ import java.util.PriorityQueue;
 import java.util.function.Predicate;
 
 /**
- * The ways through some moments, each with the best whole path that has it. Two ways differ where a
- * note that begins there has another string or, stopped, another position.
+ * Finds the k best fingerings of some moments, each with the cheapest complete path that contains
+ * it. Two fingerings differ if a note that begins there has another string or, if stopped, another
+ * position.
  *
- * <p>The ways not yet found are parted into branches that share none: those that go with a found
- * way up to a moment and part from it there. The best path of each branch is searched exactly, and
- * the best of these bests is the next way (Lawler 1972, from memory).
+ * <p>Partitioning after Lawler (1972, from memory): the fingerings not yet found are divided into
+ * disjoint branches. Each branch agrees with a found fingering up to some moment and differs from
+ * it there. The cheapest path of each branch is found exactly; the cheapest of these is the next
+ * result.
  */
 final class ChoiceSearch {
   private static final Comparator<Branch> BEST_FIRST =
@@ -28,14 +30,15 @@ final class ChoiceSearch {
           .thenComparingInt(Branch::number);
 
   /**
-   * Ways that part from all that were found.
+   * A set of fingerings that contains none of those already found.
    *
-   * @param path the best path that has one of them
-   * @param layers what they may take
-   * @param from which of the moments is the first at which they are not of one mind
-   * @param number how many branches were made before
+   * @param path the cheapest path of the set
+   * @param graph the grips that the set allows
+   * @param from index into {@link #moments} of the first moment at which the set allows more than
+   *     one fingering
+   * @param number how many branches were created before; breaks ties
    */
-  private record Branch(Path path, LayeredGraph layers, int from, int number) {}
+  private record Branch(Path path, LayeredGraph graph, int from, int number) {}
 
   private final Requirement requirement;
   private final int[] moments;
@@ -48,52 +51,52 @@ final class ChoiceSearch {
   }
 
   /**
-   * The k best ways, each by its best path, best first; fewer where there are fewer. Takes the time
-   * of a search for each moment of each way but the last.
+   * The cheapest paths with the k best fingerings, best first; fewer if there are fewer. Runs one
+   * search for each moment of each result except the last.
    */
   static ImmutableList<Path> best(
-      LayeredGraph layers, Requirement requirement, BitSet moments, int k) {
+      LayeredGraph graph, Requirement requirement, BitSet moments, int k) {
     ChoiceSearch search = new ChoiceSearch(requirement, moments);
-    search.branch(layers, 0);
-    ImmutableList.Builder<Path> found = ImmutableList.builder();
-    for (int wanted = k; wanted > 0 && !search.branches.isEmpty(); wanted--) {
+    search.addBranch(graph, 0);
+    ImmutableList.Builder<Path> paths = ImmutableList.builder();
+    for (int missing = k; missing > 0 && !search.branches.isEmpty(); missing--) {
       Branch branch = search.branches.poll();
-      found.add(branch.path());
-      if (wanted > 1) {
-        search.part(branch);
+      paths.add(branch.path());
+      if (missing > 1) {
+        search.divide(branch);
       }
     }
-    return found.build();
+    return paths.build();
   }
 
-  /** Makes the branches that part from the best way of one. */
-  private void part(Branch branch) {
-    LayeredGraph left = branch.layers();
+  /** Adds the branches that divide a set of fingerings without its best. */
+  private void divide(Branch branch) {
+    LayeredGraph graph = branch.graph();
     for (int i = branch.from(); i < moments.length; i++) {
       int m = moments[i];
-      VisibleFingering taken = seen(left, m, branch.path().grips().get(m));
-      LayeredGraph along = left;
-      LayeredGraph others = only(left, m, grip -> !seen(along, m, grip).equals(taken));
-      branch(others, i);
-      left = only(left, m, grip -> seen(along, m, grip).equals(taken));
+      LayeredGraph current = graph;
+      VisibleFingering best = visible(current, m, branch.path().grips().get(m));
+      addBranch(restrict(current, m, grip -> !visible(current, m, grip).equals(best)), i);
+      graph = restrict(current, m, grip -> visible(current, m, grip).equals(best));
     }
   }
 
-  private void branch(LayeredGraph layers, int from) {
-    PathFinder.best(layers, requirement)
-        .ifPresent(path -> branches.add(new Branch(path, layers, from, number++)));
+  private void addBranch(LayeredGraph graph, int from) {
+    PathFinder.best(graph, requirement)
+        .ifPresent(path -> branches.add(new Branch(path, graph, from, number++)));
   }
 
-  private static VisibleFingering seen(LayeredGraph layers, int m, Grip grip) {
-    return VisibleFingering.of(layers.moments().get(m), grip, Grain.PLACES);
+  private static VisibleFingering visible(LayeredGraph graph, int m, Grip grip) {
+    return VisibleFingering.of(graph.moments().get(m), grip, Grain.PLACES);
   }
 
-  private static LayeredGraph only(LayeredGraph layers, int m, Predicate<Grip> kept) {
-    ImmutableList<Grip> all = layers.grips().get(m);
-    BitSet closed = new BitSet();
-    for (int g = 0; g < all.size(); g++) {
-      closed.set(g, !kept.test(all.get(g)));
+  /** The graph in which a moment has only the grips that pass a test. */
+  private static LayeredGraph restrict(LayeredGraph graph, int m, Predicate<Grip> test) {
+    ImmutableList<Grip> grips = graph.grips().get(m);
+    BitSet excluded = new BitSet();
+    for (int g = 0; g < grips.size(); g++) {
+      excluded.set(g, !test.test(grips.get(g)));
     }
-    return layers.closing((moment, grip) -> moment == m && closed.get(grip));
+    return graph.closing((moment, grip) -> moment == m && excluded.get(grip));
   }
 }

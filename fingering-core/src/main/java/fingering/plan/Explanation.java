@@ -13,8 +13,8 @@ import java.util.Map;
 import java.util.function.Supplier;
 
 /**
- * Why a plan costs what it does. It is worked out when first asked for, since whoever only plans
- * does not ask. Safe for use by many threads.
+ * The cost of a plan, broken down by rule and moment. It is computed on first access, because
+ * planning alone does not need it. Thread-safe.
  */
 public final class Explanation {
   private final Supplier<ImmutableList<Charge>> charges;
@@ -26,16 +26,18 @@ public final class Explanation {
   }
 
   /**
-   * The explanation of a path by a scoring.
+   * The explanation of a path under a scoring. If its charges do not add up to the total, its
+   * methods throw {@link IllegalStateException}.
    *
-   * @param total the points of the path; an explanation that comes to another sum is never given
+   * @param path a grip for each moment
+   * @param total the cost of the path in points
    */
   public static Explanation of(
       Scoring scoring, ImmutableList<Moment> moments, ImmutableList<Grip> path, long total) {
-    return new Explanation(() -> explained(scoring, moments, path, total), scoring);
+    return new Explanation(() -> checkedCharges(scoring, moments, path, total), scoring);
   }
 
-  private static ImmutableList<Charge> explained(
+  private static ImmutableList<Charge> checkedCharges(
       Scoring scoring, ImmutableList<Moment> moments, ImmutableList<Grip> path, long total) {
     ImmutableList<Charge> charges = scoring.explain(moments, path);
     long sum = charges.stream().mapToLong(Charge::cost).sum();
@@ -50,7 +52,7 @@ public final class Explanation {
     return charges.get();
   }
 
-  /** The charges added up by rule, dearest first; rules that charged nothing are left out. */
+  /** The charges added up by rule, most expensive first, without rules that charged nothing. */
   public ImmutableList<RuleCost> rules() {
     return rules.get();
   }
@@ -63,11 +65,11 @@ public final class Explanation {
           new RuleCost(rule.id(), rule.name(), rule.explanation(), rule.unit(), 0, 0, 0));
     }
     for (Charge charge : charges) {
-      costs.computeIfPresent(charge.rule(), (id, cost) -> cost.and(charge));
+      costs.computeIfPresent(charge.rule(), (id, cost) -> cost.plus(charge));
     }
     return scoring.rules().stream()
         .map(rule -> costs.get(rule.id()))
-        .filter(cost -> cost.notes() > 0)
+        .filter(cost -> cost.moments() > 0)
         .sorted(Comparator.comparingLong(RuleCost::cost).reversed())
         .collect(ImmutableList.toImmutableList());
   }

@@ -14,80 +14,84 @@ import fingering.search.NodeFilter;
 import fingering.tables.FingeringException;
 import java.util.BitSet;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** The grips that a brief leaves at each moment. */
+/** The grips that a brief allows at each moment. */
 final class GripSelection implements NodeFilter {
   private final ImmutableList<ImmutableList<Grip>> grips;
 
-  /** By moment, the grips that are not left. */
-  private final BitSet[] closed;
+  /** The indices of the excluded grips by moment; null if none was excluded there. */
+  private final BitSet[] excluded;
 
-  private boolean any;
+  private boolean anyExcluded;
 
   private GripSelection(ImmutableList<ImmutableList<Grip>> grips) {
     this.grips = grips;
-    closed = new BitSet[grips.size()];
+    excluded = new BitSet[grips.size()];
   }
 
   /**
-   * The grips of each moment that keep every limit of a brief; none where none does. Of these the
-   * ones that are on the string that words ask for, where there are such, and, where the brief
-   * keeps what is printed, in the position that words name.
+   * Selects the grips of each moment that meet every grip demand of a brief. Soft constraints
+   * narrow them further where at least one grip remains: printed fingers, strings and positions if
+   * the brief keeps them, and the string that printed words ask for.
    *
-   * @throws FingeringException if a limit speaks of measures or notes that are not there
+   * @throws FingeringException if a demand names measures or notes that the passage does not have
    */
   static GripSelection of(Brief brief, Passage passage, ImmutableList<ImmutableList<Grip>> grips) {
     GripSelection selection = new GripSelection(grips);
-    for (GripDemand limit : brief.limits()) {
-      BitSet concerned = limit.concerns(passage);
-      for (int m = concerned.nextSetBit(0); m >= 0; m = concerned.nextSetBit(m + 1)) {
+    for (GripDemand demand : brief.gripDemands()) {
+      BitSet moments = demand.moments(passage);
+      for (int m = moments.nextSetBit(0); m >= 0; m = moments.nextSetBit(m + 1)) {
         Moment moment = passage.moments().get(m);
-        selection.keep(m, grip -> limit.keeps(moment, grip), limit.yields());
+        selection.restrict(m, grip -> demand.allows(moment, grip), demand.soft());
       }
     }
     if (brief.keepPrinted()) {
       for (int m = 0; m < grips.size(); m++) {
         Moment moment = passage.moments().get(m);
-        selection.keep(m, grip -> grip.asPrinted(moment), true);
+        selection.restrict(m, grip -> grip.asPrinted(moment), true);
       }
     }
-    for (PrintedString asked : passage.oneString()) {
+    for (PrintedString words : passage.oneString()) {
       for (int m = 0; m < grips.size(); m++) {
         Moment moment = passage.moments().get(m);
-        if (asked.concerns(moment)) {
-          selection.keep(m, grip -> onString(asked, moment, grip), true);
+        if (words.concerns(moment)) {
+          selection.restrict(m, grip -> onString(words, moment, grip), true);
         }
       }
     }
     if (brief.keepPrinted()) {
-      passage.positions().forEach(asked -> selection.keep(asked, passage));
+      passage.positions().forEach(words -> selection.restrict(words, passage));
     }
     return selection;
   }
 
-  /** Words without a line hold no more where the hand cannot be there: it has to move. */
-  private void keep(PrintedPosition asked, Passage passage) {
-    if (asked.position().isEmpty()) {
+  /**
+   * Keeps the hand in a printed position. Words without a line end at the first moment that is out
+   * of reach in the position, because the hand has to move there.
+   */
+  private void restrict(PrintedPosition words, Passage passage) {
+    if (words.position().isEmpty()) {
       return;
     }
-    StayIn there = new StayIn(asked.position().get(), MeasureSpan.WHOLE);
+    StayIn stay = new StayIn(words.position().get(), MeasureSpan.WHOLE);
     for (int m = 0; m < grips.size(); m++) {
       Moment moment = passage.moments().get(m);
-      if (asked.concerns(moment)
-          && !keep(m, grip -> there.keeps(moment, grip), true)
-          && !asked.line()) {
+      if (words.concerns(moment)
+          && !restrict(m, grip -> stay.allows(moment, grip), true)
+          && !words.line()) {
         return;
       }
     }
   }
 
-  private static boolean onString(PrintedString asked, Moment moment, Grip grip) {
+  private static boolean onString(PrintedString words, Moment moment, Grip grip) {
     ImmutableList<Note> notes = grip.notes(moment);
     for (int i = 0; i < notes.size(); i++) {
       if (moment.starting().contains(notes.get(i))
-          && asked.notes().contains(notes.get(i).address())
-          && grip.placements().get(i).string() != asked.string()) {
+          && words.notes().contains(notes.get(i).address())
+          && grip.placements().get(i).string() != words.string()) {
         return false;
       }
     }
@@ -95,46 +99,46 @@ final class GripSelection implements NodeFilter {
   }
 
   /**
-   * Closes the grips that are not wanted, but where it yields and none at all would be left;
-   * returns whether it has.
+   * Excludes the grips of a moment that fail a test.
+   *
+   * @param soft whether the test is ignored if no grip would remain
+   * @return whether the test was applied
    */
-  private boolean keep(int moment, Predicate<Grip> wanted, boolean yields) {
-    BitSet left = new BitSet();
+  private boolean restrict(int moment, Predicate<Grip> test, boolean soft) {
+    BitSet failing = new BitSet();
     for (int g = 0; g < grips.get(moment).size(); g++) {
-      left.set(g, at(moment, g) || !wanted.test(grips.get(moment).get(g)));
+      failing.set(g, at(moment, g) || !test.test(grips.get(moment).get(g)));
     }
-    if (!yields || left.cardinality() < grips.get(moment).size()) {
-      closed[moment] = left;
-      any = true;
-      return true;
+    if (soft && failing.cardinality() == grips.get(moment).size()) {
+      return false;
     }
-    return false;
+    excluded[moment] = failing;
+    anyExcluded = true;
+    return true;
   }
 
   @Override
   public boolean at(int moment, int grip) {
-    return closed[moment] != null && closed[moment].get(grip);
+    return excluded[moment] != null && excluded[moment].get(grip);
   }
 
-  /** What the search must not take. */
-  NodeFilter closing() {
-    return any ? this : NodeFilter.NONE;
+  /** The filter that keeps the search from using excluded grips. */
+  NodeFilter filter() {
+    return anyExcluded ? this : NodeFilter.NONE;
   }
 
-  /** The grips left at a moment. */
-  Stream<Grip> left(int moment) {
+  /** The grips allowed at a moment. */
+  Stream<Grip> allowed(int moment) {
     ImmutableList<Grip> all = grips.get(moment);
-    return java.util.stream.IntStream.range(0, all.size())
-        .filter(g -> !at(moment, g))
-        .mapToObj(all::get);
+    return IntStream.range(0, all.size()).filter(g -> !at(moment, g)).mapToObj(all::get);
   }
 
-  /** The moments at which nothing is left. */
-  BitSet empty() {
-    BitSet empty = new BitSet();
+  /** The moments at which no grip is allowed. */
+  BitSet infeasibleMoments() {
+    BitSet infeasible = new BitSet();
     for (int m = 0; m < grips.size(); m++) {
-      empty.set(m, closed[m] != null && closed[m].cardinality() == grips.get(m).size());
+      infeasible.set(m, excluded[m] != null && excluded[m].cardinality() == grips.get(m).size());
     }
-    return empty;
+    return infeasible;
   }
 }

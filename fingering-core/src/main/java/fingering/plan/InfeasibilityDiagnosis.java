@@ -13,19 +13,23 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * Says why no plan meets a brief: which note cannot be taken, or which demands cannot be met
- * together, and what to do.
+ * Explains why no plan meets a brief: which note is out of reach or which demands conflict, and
+ * what to do about it.
  *
- * @param planner plans the passage
- * @param brief what cannot be met
+ * @param planner the planner of the passage
+ * @param brief the brief that no plan meets
  */
 record InfeasibilityDiagnosis(Planner planner, Brief brief) {
   /**
-   * No hand takes more notes at once; of clusters that a damaged file holds, the rest is counted.
+   * The most notes of a moment that a message names. No hand can play more; a damaged file may hold
+   * larger clusters.
    */
-  private static final int NAMED = 8;
+  private static final int MOST_NAMED = 8;
 
-  /** No string has the notes of a moment. */
+  /** The most positions that a message names. */
+  private static final int MOST_POSITIONS = 4;
+
+  /** The refusal of a moment with a note that the instrument does not have. */
   static InfeasibleBriefException outOfRange(Passage passage, Moment moment) {
     Instrument instrument = passage.instrument();
     boolean standard = instrument.tuning().equals(Tuning.STANDARD);
@@ -34,9 +38,9 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
         moment.starting().stream().anyMatch(note -> note.midi() < instrument.lowest().midi());
     String why =
         below
-            ? "it lies below the lowest string"
+            ? "it is below the lowest string"
                 + (standard ? "" : " (" + lowest(instrument) + ", " + tuning + ")")
-            : "it lies beyond the end of the fingerboard" + (standard ? "" : " (" + tuning + ")");
+            : "it is beyond the end of the fingerboard" + (standard ? "" : " (" + tuning + ")");
     return new InfeasibleBriefException(
         "The "
             + instrument.spoken()
@@ -54,37 +58,38 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
   }
 
   /**
-   * The note itself is named as written, so where that sounds elsewhere the lowest says it sounds.
+   * The lowest note of an instrument. The message names notes as written, so on a transposing
+   * instrument this one is marked as sounding.
    */
   private static String lowest(Instrument instrument) {
     return (instrument.writtenOctaves() == 0 ? "" : "sounding ") + instrument.lowest().display();
   }
 
   private static String names(Moment moment) {
-    int more = moment.starting().size() - NAMED;
+    int more = moment.starting().size() - MOST_NAMED;
     return moment.starting().stream()
-            .limit(NAMED)
+            .limit(MOST_NAMED)
             .map(note -> note.written().display())
             .collect(Collectors.joining("+"))
         + (more > 0 ? " and " + more + " more" : "");
   }
 
-  /** What is told. */
-  InfeasibleBriefException told() {
+  /** The exception with the explanation as its message. */
+  InfeasibleBriefException exception() {
     Passage passage = planner.passage();
-    if (!passage.oneString().isEmpty() && planner.meets(brief, brief.demands())) {
+    if (!passage.oneString().isEmpty() && planner.feasible(brief, brief.demands())) {
       return new InfeasibleBriefException(
-          "What '"
+          "'"
               + brief.name()
-              + "' must show cannot be shown on one string where words ask for it ("
+              + "' cannot show what it must show and also follow the strings printed in the part ("
               + passage.oneString().stream()
                   .map(PrintedString::description)
                   .collect(Collectors.joining(", "))
-              + "); ask for less, or leave the words out of account with --ignore-words.");
+              + "); ask for less, or ignore the printed words with --ignore-words.");
     }
-    Optional<ImmutableList<Demand>> smallest =
-        Contradiction.smallest(brief.demands(), some -> planner.meets(brief, some));
-    if (smallest.isEmpty() || smallest.get().isEmpty()) {
+    Optional<ImmutableList<Demand>> conflict =
+        ConflictingDemands.minimal(brief.demands(), some -> planner.feasible(brief, some));
+    if (conflict.isEmpty() || conflict.get().isEmpty()) {
       return new InfeasibleBriefException(
           "No fingering of this passage shows what '"
               + brief.name()
@@ -92,13 +97,13 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
               + brief.requirement()
               + "; ask for less, or allow more positions.");
     }
-    Brief contradictory = brief.withDemands(smallest.get());
-    BitSet moments = GripSelection.of(contradictory, passage, planner.grips()).empty();
-    if (smallest.get().size() == 1 && smallest.get().get(0) instanceof AllowPositions within) {
+    Brief conflicting = brief.withDemands(conflict.get());
+    BitSet moments = GripSelection.of(conflicting, passage, planner.grips()).infeasibleMoments();
+    if (conflict.get().size() == 1 && conflict.get().get(0) instanceof AllowPositions within) {
       return unreachable(within, moments.nextSetBit(0));
     }
     return new InfeasibleBriefException(
-        new Contradiction(smallest.get(), moments).words(this::name));
+        new ConflictingDemands(conflict.get(), moments).message(this::name));
   }
 
   private String name(int m) {
@@ -107,25 +112,25 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
   }
 
   private InfeasibleBriefException unreachable(AllowPositions within, int m) {
-    String where =
+    String reachable =
         planner.grips().get(m).stream()
             .map(grip -> grip.frame().position())
             .distinct()
             .sorted()
             .map(Object::toString)
-            .limit(4)
+            .limit(MOST_POSITIONS)
             .collect(Collectors.joining(", "));
-    String positions =
+    String allowed =
         within.positions().stream()
             .sorted()
             .map(Object::toString)
             .collect(Collectors.joining(", "));
     return new InfeasibleBriefException(
         name(m)
-            + " cannot be reached in the positions allowed ("
-            + positions
-            + "); it can be taken in position "
-            + where
-            + ", so allow one of these.");
+            + " cannot be played in the positions allowed ("
+            + allowed
+            + "); it can be played in position "
+            + reachable
+            + ", so allow one of these too.");
   }
 }

@@ -2,7 +2,10 @@ package fingering.plan;
 
 import fingering.tables.FingeringException;
 
-/** No plan can meet a brief; the message says which note and which demand stand in the way. */
+/**
+ * Thrown if no plan meets a brief. The message is one sentence that names the note or the demands
+ * that rule it out, and what to do.
+ */
 public final class InfeasibleBriefException extends FingeringException {
   private static final long serialVersionUID = 1L;
 

@@ -7,51 +7,51 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * Why a plan takes the notes of a moment as it does and not another way.
+ * Compares the fingering that a plan uses at a moment with an alternative.
  *
- * @param chosen the way the plan takes them
- * @param other another way, with the best plan that takes them so
+ * @param chosen the fingering of the plan
+ * @param other the alternative, with the cheapest plan that uses it
  */
 public record MomentExplanation(Alternative chosen, Alternative other) {
 
   /**
-   * What a rule charges the other plan more.
+   * The difference in what a rule charges the two plans.
    *
    * @param rule id of the rule
    * @param name its name in print
-   * @param points points more; below 0 where the other plan is charged less, never 0
+   * @param points points of the other plan above the chosen one; never 0, below 0 if it is less
    */
   public record Difference(String rule, String name, long points) {}
 
   /**
-   * A note that is taken differently.
+   * A note with a different fingering.
    *
-   * @param chosen as the plan takes it
-   * @param other as the other plan takes it
+   * @param chosen the note in the chosen plan
+   * @param other the note in the other plan
    */
   public record Change(PlannedNote chosen, PlannedNote other) {}
 
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if the two ways are not of one moment of one passage
+   * @throws IllegalArgumentException if the two are for different moments or passages
    */
   public MomentExplanation {
     if (chosen.moment() != other.moment()
         || !chosen.plan().passage().equals(other.plan().passage())) {
-      throw new IllegalArgumentException("two ways of different moments cannot be compared");
+      throw new IllegalArgumentException("alternatives for different moments cannot be compared");
     }
   }
 
   /**
-   * Points that the other plan costs more. Below 0 only where the brief prefers some positions and
-   * the other plan leaves them for more notes.
+   * Points of the other plan above the chosen one. Below 0 only if the brief prefers some positions
+   * and the other plan leaves them for more notes.
    */
-  public long more() {
+  public long extraCost() {
     return other.plan().total() - chosen.plan().total();
   }
 
-  /** What each rule charges more or less; what costs more first, by size. Adds up to the whole. */
+  /** The differences by rule, largest first; together they are {@link #extraCost}. */
   public ImmutableList<Difference> byRule() {
     Map<String, Difference> differences = new LinkedHashMap<>();
     other.plan().rules().forEach(rule -> add(differences, rule, rule.cost()));
@@ -69,31 +69,31 @@ public record MomentExplanation(Alternative chosen, Alternative other) {
         (a, b) -> new Difference(a.rule(), a.name(), a.points() + b.points()));
   }
 
-  /** The notes of other moments that the other plan takes differently, in score order. */
-  public ImmutableList<Change> neighbours() {
-    ImmutableList<PlannedNote> now = chosen.plan().notes();
-    ImmutableList<PlannedNote> then = other.plan().notes();
-    return IntStream.range(0, now.size())
-        .filter(i -> now.get(i).moment() != chosen.moment())
-        .filter(i -> !now.get(i).takenLike(then.get(i)))
-        .mapToObj(i -> new Change(now.get(i), then.get(i)))
+  /** The notes of other moments whose fingering differs, in score order. */
+  public ImmutableList<Change> changesElsewhere() {
+    ImmutableList<PlannedNote> before = chosen.plan().notes();
+    ImmutableList<PlannedNote> after = other.plan().notes();
+    return IntStream.range(0, before.size())
+        .filter(i -> before.get(i).moment() != chosen.moment())
+        .filter(i -> !before.get(i).sameFingering(after.get(i)))
+        .mapToObj(i -> new Change(before.get(i), after.get(i)))
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** The notes to which the hand shifts in the other plan alone, in score order. */
+  /** The notes to which the hand shifts only in the other plan, in score order. */
   public ImmutableList<PlannedNote> shiftsAdded() {
-    return shiftsMissing(other.plan(), chosen.plan());
+    return shiftsOnlyIn(other.plan(), chosen.plan());
   }
 
-  /** The notes to which the hand shifts in the chosen plan alone, in score order. */
-  public ImmutableList<PlannedNote> shiftsSpared() {
-    return shiftsMissing(chosen.plan(), other.plan());
+  /** The notes to which the hand shifts only in the chosen plan, in score order. */
+  public ImmutableList<PlannedNote> shiftsSaved() {
+    return shiftsOnlyIn(chosen.plan(), other.plan());
   }
 
-  private static ImmutableList<PlannedNote> shiftsMissing(Plan from, Plan in) {
-    return IntStream.range(0, from.notes().size())
-        .filter(i -> from.notes().get(i).shift() && !in.notes().get(i).shift())
-        .mapToObj(from.notes()::get)
+  private static ImmutableList<PlannedNote> shiftsOnlyIn(Plan one, Plan another) {
+    return IntStream.range(0, one.notes().size())
+        .filter(i -> one.notes().get(i).shift() && !another.notes().get(i).shift())
+        .mapToObj(one.notes()::get)
         .collect(ImmutableList.toImmutableList());
   }
 }

@@ -8,34 +8,41 @@ import fingering.search.Penalty;
 import java.util.BitSet;
 
 /**
- * Counts the stopped notes outside the positions that a brief prefers, but for those that cannot be
- * reached inside and those close by: who has to go up stays there for the gesture.
+ * A penalty of 1 for each stopped note outside the positions that a brief prefers. Notes that are
+ * out of reach there are exempt, and so are notes close to them, because a player who has to move
+ * up stays there for the whole figure.
  */
 final class OutsidePositions implements Penalty {
-  /** Around a note that cannot be reached the hand may stay up so long, in microseconds. */
+  /** The longest time, in microseconds, that the hand may stay up around a note out of reach. */
   private static final long NEARBY = 1_000_000;
 
-  /** A rest this long lets the hand come back in any case, in microseconds. */
-  private static final long BREATH = 500_000;
+  /** The shortest rest, in microseconds, after which the hand has to come back. */
+  private static final long RETURNING_REST = 500_000;
 
   private final Brief brief;
-  private final BitSet excused;
 
-  private OutsidePositions(Brief brief, BitSet excused) {
+  /** The moments at which nothing is counted. */
+  private final BitSet exempt;
+
+  private OutsidePositions(Brief brief, BitSet exempt) {
     this.brief = brief;
-    this.excused = excused;
+    this.exempt = exempt;
   }
 
-  /** What to count where a brief leaves these grips; nothing where it prefers no positions. */
-  static Penalty counted(Brief brief, ImmutableList<Moment> moments, GripSelection left) {
+  /**
+   * The penalty of a brief; none if it prefers no positions.
+   *
+   * @param selection the grips that the brief allows
+   */
+  static Penalty of(Brief brief, ImmutableList<Moment> moments, GripSelection selection) {
     return brief.preferred().isEmpty()
         ? Penalty.NONE
-        : new OutsidePositions(brief, excused(brief, moments, left));
+        : new OutsidePositions(brief, exempt(brief, moments, selection));
   }
 
   @Override
   public long of(int moment, Grip grip) {
-    return excused.get(moment) ? 0 : outside(brief, grip);
+    return exempt.get(moment) ? 0 : outside(brief, grip);
   }
 
   private static long outside(Brief brief, Grip grip) {
@@ -46,26 +53,31 @@ final class OutsidePositions implements Penalty {
     return outside;
   }
 
-  /** The moments that cannot be reached in the preferred positions, and those close by. */
-  private static BitSet excused(Brief brief, ImmutableList<Moment> moments, GripSelection left) {
-    BitSet excused = new BitSet();
+  /** The moments that are out of reach in the preferred positions, and those close to them. */
+  private static BitSet exempt(
+      Brief brief, ImmutableList<Moment> moments, GripSelection selection) {
+    BitSet exempt = new BitSet();
     for (int m = 0; m < moments.size(); m++) {
-      if (left.left(m).allMatch(grip -> outside(brief, grip) > 0)) {
-        excused.set(m);
-        for (int next = m + 1; next < moments.size() && joined(moments, m, next, next); next++) {
-          excused.set(next);
+      if (selection.allowed(m).allMatch(grip -> outside(brief, grip) > 0)) {
+        exempt.set(m);
+        for (int next = m + 1; next < moments.size() && close(moments, m, next, next); next++) {
+          exempt.set(next);
         }
-        for (int before = m - 1; before >= 0 && joined(moments, before, m, before + 1); before--) {
-          excused.set(before);
+        for (int before = m - 1; before >= 0 && close(moments, before, m, before + 1); before--) {
+          exempt.set(before);
         }
       }
     }
-    return excused;
+    return exempt;
   }
 
-  /** Whether two moments belong to one gesture, as far as time and the rest before a third tell. */
-  private static boolean joined(ImmutableList<Moment> moments, int from, int to, int restBefore) {
+  /**
+   * Whether two moments are close in time, with no long rest before a third.
+   *
+   * @param restBefore index of the third moment
+   */
+  private static boolean close(ImmutableList<Moment> moments, int from, int to, int restBefore) {
     return moments.get(to).startMicros() - moments.get(from).startMicros() <= NEARBY
-        && moments.get(restBefore).restMicros() < BREATH;
+        && moments.get(restBefore).restMicros() < RETURNING_REST;
   }
 }

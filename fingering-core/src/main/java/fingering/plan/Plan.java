@@ -6,7 +6,6 @@ import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.music.Passage;
 import fingering.scoring.Charge;
-import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.Comparator;
 import java.util.List;
@@ -15,13 +14,13 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * A fingering for every note of a passage, with its cost explained.
+ * A fingering for every note of a passage, with its cost.
  *
  * @param brief the brief it meets
  * @param passage the music
  * @param grips a grip for each moment
  * @param notes a planned note for each sounding note, in score order, chords lowest first
- * @param explanation why it costs what it does
+ * @param explanation the cost by rule and moment
  * @param total the plan's cost in points
  */
 public record Plan(
@@ -33,20 +32,20 @@ public record Plan(
     long total) {
 
   /**
-   * A measure with its cost.
+   * The cost of a measure.
    *
    * @param measure its number as printed
    * @param cost points
-   * @param dearest the name of the rule that charges it most
+   * @param costliestRule the name of the rule that charges it most
    */
-  public record MeasureCost(String measure, long cost, String dearest) {}
+  public record MeasureCost(String measure, long cost, String costliestRule) {}
 
-  /** What each rule charged each moment; together the total. */
+  /** The charge of each rule at each moment; together they are the total. */
   public ImmutableList<Charge> charges() {
     return explanation.charges();
   }
 
-  /** The charges added up by rule, dearest first; rules that charged nothing are left out. */
+  /** The charges added up by rule, most expensive first, without rules that charged nothing. */
   public ImmutableList<RuleCost> rules() {
     return explanation.rules();
   }
@@ -56,27 +55,27 @@ public record Plan(
     return brief.name();
   }
 
-  /** The same plan by another name. */
-  public Plan named(String other) {
-    return new Plan(brief.named(other), passage, grips, notes, explanation, total);
+  /** A copy with another name. */
+  public Plan withName(String newName) {
+    return new Plan(brief.withName(newName), passage, grips, notes, explanation, total);
   }
 
-  /** How often the hand shifts. */
+  /** The number of shifts. */
   public int shifts() {
     return (int) notes.stream().filter(PlannedNote::shift).count();
   }
 
-  /** How often the bow crosses to another string. */
+  /** The number of string crossings. */
   public int crossings() {
     return (int) notes.stream().filter(note -> note.crossing() > 0).count();
   }
 
-  /** Notes taken by the fourth finger. */
+  /** The number of notes with the fourth finger. */
   public int fourthFingers() {
     return count(Finger.FOURTH);
   }
 
-  /** Notes on an open string. */
+  /** The number of notes on an open string. */
   public int openStrings() {
     return count(Finger.OPEN);
   }
@@ -91,7 +90,7 @@ public record Plan(
     return positions.isEmpty() ? Optional.empty() : Optional.of(positions.lastKey());
   }
 
-  /** Stopped notes in each position; open strings and harmonics count in none. */
+  /** The number of stopped notes by position; open strings and harmonics are not counted. */
   public ImmutableSortedMap<Position, Integer> notesByPosition() {
     TreeMap<Position, Integer> counts = new TreeMap<>();
     for (PlannedNote note : notes) {
@@ -102,7 +101,7 @@ public record Plan(
     return ImmutableSortedMap.copyOf(counts);
   }
 
-  /** The runs of notes between shifts, in order; runs of open strings alone are left out. */
+  /** The stays between shifts, in order, without those that have no stopped note. */
   public ImmutableList<Stay> stays() {
     ImmutableList.Builder<Stay> stays = ImmutableList.builder();
     int start = 0;
@@ -126,18 +125,18 @@ public record Plan(
     return notes.get(note).placement().frame().position();
   }
 
-  /** Notes that lie outside the positions the brief prefers. */
+  /** The number of notes outside the positions that the brief prefers. */
   public int notesOutside() {
     return (int) notes.stream().filter(PlannedNote::outside).count();
   }
 
   /**
-   * The measures with the highest cost, dearest first; those that cost nothing are left out.
+   * The most expensive measures, most expensive first, without those that cost nothing.
    *
-   * @param howMany how many at the most, 0 or more
-   * @throws FingeringException if that is below 0
+   * @param limit the most measures to return, 0 or more
+   * @throws IllegalArgumentException if the limit is below 0
    */
-  public ImmutableList<MeasureCost> hardestMeasures(int howMany) {
+  public ImmutableList<MeasureCost> hardestMeasures(int limit) {
     TreeMap<Integer, Map<String, Long>> costs = new TreeMap<>();
     for (Charge charge : charges()) {
       int measure = passage.moments().get(charge.moment()).place().measureIndex();
@@ -148,15 +147,15 @@ public record Plan(
     return costs.entrySet().stream()
         .map(entry -> measureCost(entry.getKey(), entry.getValue()))
         .sorted(Comparator.comparingLong(MeasureCost::cost).reversed())
-        .limit(howMany)
+        .limit(limit)
         .collect(ImmutableList.toImmutableList());
   }
 
   private MeasureCost measureCost(int measureIndex, Map<String, Long> costs) {
-    String dearest =
+    String costliest =
         costs.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
     String name =
-        rules().stream().filter(r -> r.rule().equals(dearest)).findFirst().orElseThrow().name();
+        rules().stream().filter(r -> r.rule().equals(costliest)).findFirst().orElseThrow().name();
     long cost = costs.values().stream().mapToLong(Long::longValue).sum();
     return new MeasureCost(number(measureIndex), cost, name);
   }
@@ -170,7 +169,7 @@ public record Plan(
   }
 
   /**
-   * What the rules charged one moment; nothing where there is no such moment.
+   * The charges at one moment; none if the passage does not have that moment.
    *
    * @param moment index of the moment in the passage, from 0
    */

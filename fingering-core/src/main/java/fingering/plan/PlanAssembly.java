@@ -11,7 +11,7 @@ import fingering.scoring.Scoring;
 import fingering.scoring.Transition;
 import fingering.search.Path;
 
-/** Puts a plan together from the path that the search found. */
+/** Builds a plan from the path that the search found. */
 final class PlanAssembly {
   private PlanAssembly() {}
 
@@ -26,7 +26,7 @@ final class PlanAssembly {
   }
 
   private static ImmutableList<PlannedNote> notes(Brief brief, Passage passage, Path path) {
-    ImmutableList.Builder<PlannedNote> notes = ImmutableList.builder();
+    ImmutableList.Builder<PlannedNote> planned = ImmutableList.builder();
     for (int m = 0; m < path.grips().size(); m++) {
       Moment moment = passage.moments().get(m);
       Grip grip = path.grips().get(m);
@@ -38,29 +38,32 @@ final class PlanAssembly {
         shift = HandMovement.shifts(transition, before, grip);
         crossing = HandMovement.stringsCrossed(transition, before, grip);
       }
-      ImmutableList<Note> held = grip.notes(moment);
-      for (int i = 0; i < held.size(); i++) {
-        if (moment.starting().contains(held.get(i))) {
+      ImmutableList<Note> notes = grip.notes(moment);
+      for (int i = 0; i < notes.size(); i++) {
+        if (moment.starting().contains(notes.get(i))) {
           Placement placement = grip.placements().get(i);
           boolean outside = !placement.open() && !brief.prefers(placement.frame().position());
-          notes.add(new PlannedNote(m, held.get(i), placement, shift, crossing, outside));
-          shift = false; // a chord shifts and crosses once
+          planned.add(new PlannedNote(m, notes.get(i), placement, shift, crossing, outside));
+          shift = false; // a chord has one shift and one crossing
           crossing = 0;
         }
       }
     }
-    return notes.build();
+    return planned.build();
   }
 
-  /** The notes that begin at a moment, as that grip takes them, and no more. */
+  /**
+   * The notes that begin at a moment, as a grip plays them. Shifts, crossings and preferred
+   * positions are not filled in.
+   */
   static ImmutableList<PlannedNote> starting(int m, Moment moment, Grip grip) {
-    ImmutableList.Builder<PlannedNote> notes = ImmutableList.builder();
-    ImmutableList<Note> held = grip.notes(moment);
-    for (int i = 0; i < held.size(); i++) {
-      if (moment.starting().contains(held.get(i))) {
-        notes.add(new PlannedNote(m, held.get(i), grip.placements().get(i), false, 0, false));
+    ImmutableList.Builder<PlannedNote> planned = ImmutableList.builder();
+    ImmutableList<Note> notes = grip.notes(moment);
+    for (int i = 0; i < notes.size(); i++) {
+      if (moment.starting().contains(notes.get(i))) {
+        planned.add(new PlannedNote(m, notes.get(i), grip.placements().get(i), false, 0, false));
       }
     }
-    return notes.build();
+    return planned.build();
   }
 }

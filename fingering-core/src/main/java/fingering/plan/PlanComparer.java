@@ -12,23 +12,26 @@ import fingering.search.VisibleFingering;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument.HandKind;
 import fingering.tables.Position;
+import java.util.Collections;
 import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Makes the plans a teacher weighs: one in first position, and one with a real stay higher up. On
- * violin and viola the higher one stays in 3rd, on the double bass too, on the cello in 4th. Safe
- * for use by many threads.
+ * Makes the plans that a teacher compares: one in first position, and one with a longer stay in an
+ * upper position. That is 3rd position on violin, viola and double bass, and 4th on the cello.
+ * Thread-safe.
  */
 public final class PlanComparer {
-  /** What the plan that keeps what is printed is called. */
+  /** The name of the plan that keeps printed fingers, strings and positions. */
   public static final String AS_PRINTED = "as printed";
 
-  /** Stopped notes that make a stay real, longest first; a short passage has to do with less. */
-  private static final ImmutableList<Integer> REAL_STAY = ImmutableList.of(8, 6, 4, 2, 1);
+  /** The lengths to try for a stay, in stopped notes. A short passage may only allow a few. */
+  private static final ImmutableList<Integer> STAY_LENGTHS = ImmutableList.of(8, 6, 4, 2, 1);
 
-  /** Stopped notes in each of several positions to show, most first. */
-  private static final ImmutableList<Integer> SHOWN = ImmutableList.of(4, 2, 1);
+  /** The lengths to try for stays in each of several positions, in stopped notes. */
+  private static final ImmutableList<Integer> SHORT_STAY_LENGTHS = ImmutableList.of(4, 2, 1);
+
+  private static final String FREE_CHOICE = "free choice";
 
   private final Passage passage;
   private final Planner planner;
@@ -47,11 +50,11 @@ public final class PlanComparer {
   }
 
   /**
-   * Prepares the plans of a passage.
+   * A comparer of plans for a passage.
    *
    * @param hand the player's left hand
-   * @param allowed the positions the higher plans may use; empty for those up to the stay
-   * @throws InfeasibleBriefException if a note lies out of range
+   * @param allowed the positions that the upper plans may use; empty for all up to the stay
+   * @throws InfeasibleBriefException if a note is out of the instrument's range
    */
   public static PlanComparer of(
       Passage passage, Scoring scoring, LeftHand hand, ImmutableSet<Position> allowed) {
@@ -59,94 +62,104 @@ public final class PlanComparer {
         passage, Planner.of(passage, scoring, hand), allowed, ImmutableList.of());
   }
 
-  /** The same with demands that every plan has to meet besides its own. */
-  public PlanComparer demanding(ImmutableList<Demand> more) {
-    return new PlanComparer(passage, planner, allowed, more);
+  /**
+   * A copy with demands that every plan has to meet besides those of its brief. They replace the
+   * demands of this comparer.
+   */
+  public PlanComparer withDemands(ImmutableList<Demand> newDemands) {
+    return new PlanComparer(passage, planner, allowed, newDemands);
   }
 
-  private Brief demanded(Brief brief) {
+  /** A brief with the demands of this comparer; those that it has already are not repeated. */
+  private Brief withOwnDemands(Brief brief) {
     Brief.Builder builder = brief.toBuilder();
-    demands.forEach(builder::demanding);
+    demands.stream()
+        .filter(demand -> !brief.demands().contains(demand))
+        .forEach(builder::addDemand);
     return builder.build();
   }
 
-  /** The position in which the higher plan stays. */
-  public Position upper() {
-    if (!allowed.isEmpty() && !allowed.contains(usualUpper())) {
-      return java.util.Collections.max(allowed);
+  /** The position in which the upper plan stays. */
+  public Position upperPosition() {
+    if (!allowed.isEmpty() && !allowed.contains(usualUpperPosition())) {
+      return Collections.max(allowed);
     }
-    return usualUpper();
+    return usualUpperPosition();
   }
 
-  private Position usualUpper() {
+  private Position usualUpperPosition() {
     return passage.instrument().kind() == HandKind.CELLO ? Position.FOURTH : Position.THIRD;
   }
 
   /**
-   * The plan in half and first position, or with as few and as low notes above as can be.
+   * The plan in half and first position. As few notes as possible are higher, and as low as
+   * possible.
    *
    * @throws InfeasibleBriefException if no plan meets the demands
    */
-  public Plan first() {
-    return planner.plan(
-        demanded(Brief.preferring("1st position", ImmutableSet.of(Position.HALF, Position.FIRST))));
+  public Plan firstPositionPlan() {
+    return plan(Brief.preferring("1st position", ImmutableSet.of(Position.HALF, Position.FIRST)));
   }
 
   /**
-   * The cheapest plan with a real stay in the upper position; empty where none can be.
+   * The cheapest plan with a stay in the upper position, as long as the passage allows; empty if
+   * there is none.
    *
-   * @throws InfeasibleBriefException if a note cannot be reached in the positions allowed, or as
-   *     the demands want it
+   * @throws InfeasibleBriefException if the allowed positions and the demands leave no grip for a
+   *     note
    */
-  public Optional<Plan> upperPlan() {
-    Brief brief = reaching(upper().display() + " position");
-    return longest(REAL_STAY, notes -> brief.showing(RequiredStays.in(upper(), notes)));
+  public Optional<Plan> upperPositionPlan() {
+    Brief brief = upTo(upperPosition().display() + " position");
+    return longestStay(
+        STAY_LENGTHS, notes -> brief.withRequirement(RequiredStays.in(upperPosition(), notes)));
   }
 
   /**
-   * The cheapest plan that shows 1st, 2nd and 3rd position; empty where none can be.
+   * The cheapest plan with stays in 1st, 2nd and 3rd position, as long as the passage allows; empty
+   * if there is none.
    *
-   * @throws InfeasibleBriefException if a note cannot be reached in the positions allowed, or as
-   *     the demands want it
+   * @throws InfeasibleBriefException if the allowed positions and the demands leave no grip for a
+   *     note
    */
-  public Optional<Plan> firstSecondThird() {
-    Brief brief = reaching("1st to 3rd");
-    ImmutableList<Position> shown =
+  public Optional<Plan> firstToThirdPlan() {
+    Brief brief = upTo("1st to 3rd");
+    ImmutableList<Position> positions =
         ImmutableList.of(Position.FIRST, Position.SECOND, Position.THIRD);
-    return longest(SHOWN, notes -> brief.showing(new RequiredStays(shown, notes)));
+    return longestStay(
+        SHORT_STAY_LENGTHS, notes -> brief.withRequirement(new RequiredStays(positions, notes)));
   }
 
   /**
-   * The plan that keeps what is printed; empty where nothing is printed.
+   * The plan that keeps printed fingers, strings and positions; empty if none is printed.
    *
    * @throws InfeasibleBriefException if no plan meets the demands
    */
-  public Optional<Plan> printed() {
+  public Optional<Plan> asPrintedPlan() {
     return passage.fingered()
-        ? Optional.of(planner.plan(demanded(Brief.free(AS_PRINTED).keepingPrinted(true))))
+        ? Optional.of(plan(Brief.free(AS_PRINTED).withKeepPrinted(true)))
         : Optional.empty();
   }
 
   /**
-   * The best plan of any brief.
+   * The best plan of a brief and the demands of this comparer.
    *
    * @throws InfeasibleBriefException if there is none
    */
   public Plan plan(Brief brief) {
-    return planner.plan(demanded(brief));
+    return planner.plan(withOwnDemands(brief));
   }
 
-  /** What the demands of a plan cost: its points above those of the plan that meets none. */
-  public long above(Plan plan) {
-    return plan.total() - planner.plan(Brief.free("free choice")).total();
+  /** The points of a plan above those of the cheapest plan without constraints. */
+  public long extraCost(Plan plan) {
+    return plan.total() - planner.plan(Brief.free(FREE_CHOICE)).total();
   }
 
   /**
-   * The best plans of several briefs, side by side. A brief that cannot be met is told in a remark.
+   * The best plans of several briefs, side by side. A remark names each brief that cannot be met.
    *
    * @throws InfeasibleBriefException if none of them can be met
    */
-  public Comparison several(ImmutableList<Brief> briefs) {
+  public Comparison compareBriefs(ImmutableList<Brief> briefs) {
     ImmutableList.Builder<Plan> plans = ImmutableList.builder();
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
     InfeasibleBriefException last = null;
@@ -154,70 +167,73 @@ public final class PlanComparer {
       try {
         plans.add(plan(brief));
       } catch (InfeasibleBriefException e) {
-        remarks.add("'" + brief.name() + "' cannot be made. " + e.getMessage());
+        remarks.add("'" + brief.name() + "' cannot be planned. " + e.getMessage());
         last = e;
       }
     }
-    ImmutableList<Plan> made = plans.build();
-    if (made.isEmpty() && last != null) {
+    ImmutableList<Plan> feasible = plans.build();
+    if (feasible.isEmpty() && last != null) {
       throw last;
     }
-    return new Comparison(passage, made, remarks.build());
+    return new Comparison(passage, feasible, remarks.build());
   }
 
   /**
-   * The ways to take the notes of a moment, best first; {@link Planner#alternatives}.
+   * The best fingerings of a moment under a brief and the demands of this comparer, best first; see
+   * {@link Planner#alternatives}.
    *
-   * @throws InfeasibleBriefException if there is none
-   * @throws FingeringException if there is no such moment, or k is below 1
+   * @throws InfeasibleBriefException if no plan meets the brief
+   * @throws FingeringException if the passage does not have that moment, or k is below 1
    */
   public ImmutableList<Alternative> alternatives(Brief brief, int moment, int k) {
-    return planner.alternatives(brief, moment, k);
+    return planner.alternatives(withOwnDemands(brief), moment, k);
   }
 
   /**
-   * The ways to take some measures, best first; {@link Choice#of}.
+   * The best fingerings of some measures under a brief and the demands of this comparer, best
+   * first; see {@link Choice#best}.
    *
-   * @throws InfeasibleBriefException if there is none
-   * @throws FingeringException if there are no such measures, or k is below 1
+   * @throws InfeasibleBriefException if no plan meets the brief
+   * @throws FingeringException if the passage does not have these measures, no note begins in them,
+   *     or k is below 1
    */
   public ImmutableList<Choice> choices(Brief brief, MeasureSpan span, int k) {
-    return Choice.of(planner, brief, span, k);
+    return Choice.best(planner, withOwnDemands(brief), span, k);
   }
 
   /**
-   * The best plans of a brief that take another string or position somewhere, side by side and
-   * named by their place: best, 2nd, 3rd. The finger alone is no difference.
+   * The best plans of a brief that differ in a string or position, side by side and named by rank:
+   * best, 2nd, 3rd. Plans that differ only in fingers count as one. A remark says if there are
+   * fewer than requested.
    *
-   * @param k how many, 1 to {@value fingering.search.PathFinder#MOST}; fewer where there are fewer,
-   *     which a remark says
+   * @param k the most plans to return, 1 to {@value fingering.search.PathFinder#MOST}
    * @throws InfeasibleBriefException if there is none
    * @throws FingeringException if k is out of range
    */
   public Comparison best(Brief brief, int k) {
-    ImmutableList.Builder<Plan> named = ImmutableList.builder();
-    int place = 0;
-    for (Plan plan : planner.plans(demanded(brief), k, VisibleFingering.Grain.PLACES)) {
-      place++;
-      named.add(plan.named(place(place)));
+    ImmutableList.Builder<Plan> plans = ImmutableList.builder();
+    int rank = 0;
+    for (Plan plan : planner.plans(withOwnDemands(brief), k, VisibleFingering.Grain.PLACES)) {
+      rank++;
+      plans.add(plan.withName(rankName(rank)));
     }
     return new Comparison(
-        passage, named.build(), place == k ? ImmutableList.of() : ImmutableList.of(fewer(place)));
+        passage, plans.build(), rank == k ? ImmutableList.of() : ImmutableList.of(fewer(rank)));
   }
 
   private static String fewer(int plans) {
     return plans == 1
-        ? "No other plan takes another string or position."
-        : "No more than " + plans + " plans differ from one another in a string or a position.";
+        ? "No other plan uses a different string or position."
+        : "Only " + plans + " plans differ from one another in a string or a position.";
   }
 
   /**
-   * What the plan is called that is the so-manieth best: best, 2nd, 3rd.
+   * The name of a plan by its rank: {@code best}, {@code 2nd}, {@code 3rd}.
    *
-   * @param number its place, from 1
+   * @param rank the rank, from 1
    */
-  public static String place(int number) {
-    return number == 1 ? "best" : ordinal(number);
+  public static String rankName(int rank) {
+    return rank == 1 ? "best" : ordinal(rank);
   }
 
   private static String ordinal(int number) {
@@ -226,39 +242,46 @@ public final class PlanComparer {
   }
 
   /**
-   * The plans side by side, with the third that shows 2nd position too where asked for.
+   * The first-position plan and the upper-position plan side by side, and the plan that keeps the
+   * printed fingering if there is one.
    *
-   * @throws InfeasibleBriefException if a plan cannot reach a note, or meet the demands
+   * @param withSecond whether to add the plan that shows 1st, 2nd and 3rd position
+   * @throws InfeasibleBriefException if the allowed positions and the demands leave no grip for a
+   *     note, or no first-position plan meets the demands
    */
-  public Comparison compare(boolean withSecond) {
+  public Comparison comparePositions(boolean withSecond) {
     ImmutableList.Builder<Plan> plans = ImmutableList.builder();
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
-    Plan first = first();
+    Plan first = firstPositionPlan();
     plans.add(first);
-    outside(first, remarks);
-    add(upperPlan(), "a stay in " + upper().display() + " position", plans, remarks);
+    addOutside(first, remarks);
+    add(
+        upperPositionPlan(),
+        "a stay in " + upperPosition().display() + " position",
+        plans,
+        remarks);
     if (withSecond) {
-      add(firstSecondThird(), "1st, 2nd and 3rd position together", plans, remarks);
+      add(firstToThirdPlan(), "1st, 2nd and 3rd position together", plans, remarks);
     }
-    printed().ifPresent(plans::add);
-    ImmutableList<Plan> made = plans.build();
-    cheaper(made).ifPresent(remarks::add);
-    return new Comparison(passage, made, remarks.build());
+    asPrintedPlan().ifPresent(plans::add);
+    ImmutableList<Plan> compared = plans.build();
+    cheaperPlan(compared).ifPresent(remarks::add);
+    return new Comparison(passage, compared, remarks.build());
   }
 
   /**
-   * That a plan of free choice costs less than any of these, where it does; nothing where positions
-   * are allowed, for these plans only begin in them.
+   * The remark that a plan in any positions costs less than all of these, if it does. There is no
+   * remark if only some positions are allowed, because that plan would not keep to them.
    */
-  private Optional<String> cheaper(ImmutableList<Plan> made) {
+  private Optional<String> cheaperPlan(ImmutableList<Plan> compared) {
     if (!allowed.isEmpty()) {
       return Optional.empty();
     }
-    long least = made.stream().mapToLong(Plan::total).min().orElseThrow();
-    long free = plan(Brief.free("free choice")).total();
+    long least = compared.stream().mapToLong(Plan::total).min().orElseThrow();
+    long free = plan(Brief.free(FREE_CHOICE)).total();
     return free < least
         ? Optional.of(
-            "A plan of free choice costs %d points, %d less than the cheapest of these: see 'plan --choose free'."
+            "A plan with free choice of positions costs %d points, %d less than the cheapest of these: see 'plan --choose free'."
                 .formatted(free, least - free))
         : Optional.empty();
   }
@@ -273,19 +296,20 @@ public final class PlanComparer {
       return;
     }
     plans.add(plan.get());
-    outside(plan.get(), remarks);
+    addOutside(plan.get(), remarks);
     if (plan.get().brief().requirement() instanceof RequiredStays stays
-        && stays.notes() < (stays.positions().size() == 1 ? REAL_STAY : SHOWN).get(0)) {
+        && stays.notes()
+            < (stays.positions().size() == 1 ? STAY_LENGTHS : SHORT_STAY_LENGTHS).get(0)) {
       remarks.add(
           "'"
               + plan.get().name()
-              + "' can stay for no more than "
+              + "' can stay for only "
               + stays.notes()
               + (stays.notes() == 1 ? " stopped note." : " stopped notes."));
     }
   }
 
-  private static void outside(Plan plan, ImmutableList.Builder<String> remarks) {
+  private static void addOutside(Plan plan, ImmutableList.Builder<String> remarks) {
     int outside = plan.notesOutside();
     if (outside > 0) {
       remarks.add(
@@ -294,20 +318,23 @@ public final class PlanComparer {
               + "' leaves its positions for "
               + outside
               + (outside == 1 ? " note" : " notes")
-              + ", marked !: what they cannot reach, and what lies close by.");
+              + ", marked !: notes that are out of reach there, and notes close to them.");
     }
   }
 
-  private Brief reaching(String name) {
+  /** A brief for the positions allowed, or for all up to the upper one if none is named. */
+  private Brief upTo(String name) {
     if (!allowed.isEmpty()) {
       return Brief.within(name, allowed);
     }
-    return Brief.preferring(name, ImmutableSet.copyOf(Position.range(Position.HALF, upper())));
+    return Brief.preferring(
+        name, ImmutableSet.copyOf(Position.range(Position.HALF, upperPosition())));
   }
 
-  private Optional<Plan> longest(ImmutableList<Integer> lengths, Function<Integer, Brief> brief) {
+  private Optional<Plan> longestStay(
+      ImmutableList<Integer> lengths, Function<Integer, Brief> brief) {
     for (int notes : lengths) {
-      Optional<Plan> plan = planner.tryPlan(demanded(brief.apply(notes)));
+      Optional<Plan> plan = planner.tryPlan(withOwnDemands(brief.apply(notes)));
       if (plan.isPresent()) {
         return plan;
       }

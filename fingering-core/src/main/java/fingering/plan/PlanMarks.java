@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * The marks a teacher would write into the part: the finger at every note, the string where it
- * changes, and the position wherever the hand shifts.
+ * The marks that a teacher would write into the part: the finger at every note, the string where it
+ * changes, and the position at every shift.
  */
 public final class PlanMarks {
   private PlanMarks() {}
@@ -20,28 +20,28 @@ public final class PlanMarks {
     for (PlannedNote note : plan.notes()) {
       boolean stringChanges = note.placement().string() != string;
       string = note.placement().string();
-      boolean positionTold = note.shift() || first;
+      boolean showPosition = note.shift() || first;
       first = false;
       marks.add(
           new NoteMarks(
               note.note().address(),
               Optional.of(note.finger()),
               stringChanges ? OptionalInt.of(string) : OptionalInt.empty(),
-              positionTold ? Optional.of(position(plan, note)) : Optional.empty()));
+              showPosition ? Optional.of(position(plan, note)) : Optional.empty()));
     }
     return marks.build();
   }
 
   /**
-   * Of these marks those that a player needs who keeps the hand where it is and reads the page:
-   * where the hand shifts, a fourth finger where the string is open too, stretches, slides, double
-   * stops. Notes without a mark are left out.
+   * The marks that a player needs who keeps the hand in place unless a mark says otherwise: shifts,
+   * a fourth finger in place of an open string, stretches, slides and double stops. The list has no
+   * entry for a note without a mark.
    */
   public static ImmutableList<NoteMarks> sparing(Plan plan) {
     return SparingMarks.of(plan, of(plan));
   }
 
-  /** {@code 3rd pos.}, or for the thumb where it lies: {@code thumb on D}. */
+  /** {@code 3rd pos.}, or in thumb position {@code thumb on D}. */
   private static String position(Plan plan, PlannedNote note) {
     return note.thumb(plan.passage().instrument())
         .map(pitch -> "thumb on " + pitch.letterName())

@@ -11,9 +11,11 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** What must be said of a plan and of what is printed in the part, a sentence each. */
+/** Remarks on how a plan follows what is printed in the part, a sentence each. */
 public final class PlanRemarks {
-  private static final int TOLD = 4;
+  /** The most places that a remark names. */
+  private static final int MOST_NAMED = 4;
+
   private static final Pattern NUMERAL = Pattern.compile("\\W*[IVX]+\\W*");
 
   private final Plan plan;
@@ -22,95 +24,95 @@ public final class PlanRemarks {
     this.plan = plan;
   }
 
-  /** The sentences: where the plan leaves a string that words ask for, and what it keeps. */
+  /** The remarks: where the plan leaves a printed string, and how it keeps printed fingerings. */
   public static ImmutableList<String> of(Plan plan) {
-    ImmutableList.Builder<String> told = ImmutableList.builder();
-    StringDeviation.of(plan).forEach(left -> told.add(left.words()));
+    ImmutableList.Builder<String> remarks = ImmutableList.builder();
+    StringDeviation.of(plan).forEach(deviation -> remarks.add(deviation.text()));
     if (plan.brief().keepPrinted()) {
-      told.addAll(new PlanRemarks(plan).printed());
+      remarks.addAll(new PlanRemarks(plan).onPrinted());
     }
-    return told.build();
+    return remarks.build();
   }
 
-  private List<String> printed() {
-    List<String> told = new ArrayList<>();
-    List<PrintedPosition> named = new ArrayList<>();
-    List<PrintedPosition> unclear = new ArrayList<>();
+  private List<String> onPrinted() {
+    List<String> remarks = new ArrayList<>();
+    List<PrintedPosition> clear = new ArrayList<>();
+    List<PrintedPosition> ambiguous = new ArrayList<>();
     plan.passage()
         .positions()
-        .forEach(asked -> (asked.position().isPresent() ? named : unclear).add(asked));
+        .forEach(words -> (words.position().isPresent() ? clear : ambiguous).add(words));
     if (!plan.passage().fingered()) {
-      told.add(
-          "No finger, string or position is printed in what was read, so that nothing is kept.");
+      remarks.add(
+          "No finger, string or position is printed in this music, so there is none to keep.");
     }
-    if (!named.isEmpty()) {
-      told.add(
+    if (!clear.isEmpty()) {
+      remarks.add(
           name()
-              + " keeps the hand where it is printed: "
-              + listed(
-                  named.stream()
-                      .map(asked -> asked.description() + " (to " + asked.end().description() + ")")
+              + " keeps the printed positions: "
+              + list(
+                  clear.stream()
+                      .map(words -> words.description() + " (to " + words.end().description() + ")")
                       .toList())
-              + (named.stream().anyMatch(PlanRemarks::numeral)
-                  ? "; a numeral that can be no string is read as a position"
+              + (clear.stream().anyMatch(PlanRemarks::numeral)
+                  ? "; a numeral that cannot be a string is read as a position"
                   : "")
               + ".");
     }
-    named.forEach(asked -> left(asked, told));
-    fingers(told);
-    if (!unclear.isEmpty()) {
-      told.add(
-          listed(unclear.stream().map(PrintedPosition::description).toList())
+    clear.forEach(words -> addDepartures(words, remarks));
+    addFingers(remarks);
+    if (!ambiguous.isEmpty()) {
+      remarks.add(
+          list(ambiguous.stream().map(PrintedPosition::description).toList())
               + " may mean a string or a position and "
-              + (unclear.size() == 1 ? "is" : "are")
+              + (ambiguous.size() == 1 ? "is" : "are")
               + " not kept; write 'sul G' or '3rd pos.' into the part, or say which with --strings or --stay.");
     }
-    return told;
+    return remarks;
   }
 
-  /** Where the hand cannot be in the position that words name. */
-  private void left(PrintedPosition asked, List<String> told) {
+  /** Adds a remark on the notes for which the hand leaves a printed position. */
+  private void addDepartures(PrintedPosition words, List<String> remarks) {
     List<PlannedNote> elsewhere =
         plan.notes().stream()
-            .filter(note -> asked.notes().contains(note.note().address()))
+            .filter(note -> words.notes().contains(note.note().address()))
             .filter(note -> !note.open())
-            .filter(note -> !asked.position().equals(position(note)))
+            .filter(note -> !words.position().equals(position(note)))
             .toList();
     if (elsewhere.isEmpty()) {
       return;
     }
     ImmutableList<PlannedNote> first = ImmutableList.of(elsewhere.get(0));
-    told.add(
+    remarks.add(
         name()
             + " leaves the position of "
-            + asked.description()
-            + (asked.line() ? " for " : " from ")
-            + listed(places(asked.line() ? elsewhere : first))
-            + (asked.line() ? "" : " on")
-            + ": out of reach in it, or something else is printed or demanded.");
+            + words.description()
+            + (words.line() ? " for " : " from ")
+            + list(places(words.line() ? elsewhere : first))
+            + (words.line() ? "" : " on")
+            + ": out of reach there, or ruled out by a printed finger or by your demands.");
   }
 
   private static Optional<Position> position(PlannedNote note) {
     return Optional.of(note.placement().frame().position());
   }
 
-  /** Fingers and strings that the plan does not take as they are printed. */
-  private void fingers(List<String> told) {
-    List<PlannedNote> otherwise =
+  /** Adds a remark on the notes without their printed finger or string. */
+  private void addFingers(List<String> remarks) {
+    List<PlannedNote> different =
         plan.notes().stream()
             .filter(note -> !note.placement().asPrinted(note.note().marks()))
             .toList();
-    if (!otherwise.isEmpty()) {
-      told.add(
+    if (!different.isEmpty()) {
+      remarks.add(
           name()
-              + " does not take as printed: "
-              + listed(places(otherwise))
-              + "; no hand can on this instrument, or something else is demanded.");
+              + " does not keep the printed finger or string of "
+              + list(places(different))
+              + ": unplayable on this instrument, or ruled out by your demands.");
     }
   }
 
-  private static boolean numeral(PrintedPosition asked) {
-    return NUMERAL.matcher(asked.words()).matches();
+  private static boolean numeral(PrintedPosition words) {
+    return NUMERAL.matcher(words.words()).matches();
   }
 
   private String name() {
@@ -124,9 +126,9 @@ public final class PlanRemarks {
     return List.copyOf(places);
   }
 
-  private static String listed(List<String> all) {
-    int more = all.size() - TOLD;
-    return all.stream().limit(TOLD).collect(Collectors.joining(", "))
+  private static String list(List<String> all) {
+    int more = all.size() - MOST_NAMED;
+    return all.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
         + (more > 0 ? " and " + more + " more" : "");
   }
 }

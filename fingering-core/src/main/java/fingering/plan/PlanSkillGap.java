@@ -12,22 +12,22 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
- * Something that a plan asks of a player who has not learned it.
+ * Something in a plan that a player has not learned.
  *
  * @param rule id of the rule that charges it
  * @param what what it is, in words: {@code 3rd position}
- * @param notes where it is asked for: indices in the plan's notes, each once, in order
+ * @param notes where it occurs: indices into the plan's notes, each once, in order
  * @param measures the measures, as printed, in order: {@code 5–6}, {@code 9}
  */
 public record PlanSkillGap(
     String rule, String what, ImmutableList<Integer> notes, ImmutableList<String> measures) {
 
-  /** All that is new to a player in a plan, in the order in which it first comes. */
+  /** Everything in a plan that a player has not learned, by first occurrence. */
   public static ImmutableList<PlanSkillGap> of(Plan plan, Player player) {
     Map<List<String>, TreeSet<Integer>> moments = new LinkedHashMap<>();
     for (SkillGap skill : SkillGap.of(player, plan.passage().moments(), plan.grips())) {
       moments
-          .computeIfAbsent(List.of(skill.rule(), skill.what()), key -> new TreeSet<>())
+          .computeIfAbsent(List.of(skill.rule(), skill.skill()), key -> new TreeSet<>())
           .add(skill.moment());
     }
     return moments.entrySet().stream()
@@ -44,12 +44,12 @@ public record PlanSkillGap(
   /** The first note that begins at each of the moments. */
   private static ImmutableList<Integer> notes(Plan plan, TreeSet<Integer> moments) {
     ImmutableList.Builder<Integer> notes = ImmutableList.builder();
-    int told = -1;
+    int last = -1;
     for (int i = 0; i < plan.notes().size(); i++) {
       int moment = plan.notes().get(i).moment();
-      if (moment != told && moments.contains(moment)) {
+      if (moment != last && moments.contains(moment)) {
         notes.add(i);
-        told = moment;
+        last = moment;
       }
     }
     return notes.build();

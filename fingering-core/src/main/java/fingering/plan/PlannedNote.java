@@ -8,14 +8,15 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * A note with the placement a plan gives it.
+ * A note with the placement that a plan gives it.
  *
  * @param moment index of its moment in the passage, from 0
  * @param note the note
  * @param placement its placement
  * @param shift whether the hand shifts to this note
- * @param crossing strings the bow crosses to this note: 0 none, 1 to the neighbour, 2 skipping one
- * @param outside whether the note lies outside the positions that the brief prefers
+ * @param crossing strings that the bow crosses to this note: 0 for none, 1 to the neighbouring
+ *     string, 2 if it skips one
+ * @param outside whether the note is outside the positions that the brief prefers
  */
 public record PlannedNote(
     int moment, Note note, Placement placement, boolean shift, int crossing, boolean outside) {
@@ -25,19 +26,19 @@ public record PlannedNote(
     return placement.open();
   }
 
-  /** Whether both have the same string, finger and, stopped, position. */
-  public boolean takenLike(PlannedNote other) {
+  /** Whether two notes have the same string, finger and, if stopped, position. */
+  public boolean sameFingering(PlannedNote other) {
     return placement.string() == other.placement.string()
         && placement.finger() == other.placement.finger()
         && (open() || position().equals(other.position()));
   }
 
-  /** The finger's sign: 0 open, 1 to 4, T. */
+  /** The symbol of the finger: 0 for open, 1 to 4, T for the thumb. */
   public String finger() {
     return placement.finger().symbol();
   }
 
-  /** The pitch under the thumb on the note's string, where the hand is in thumb position. */
+  /** The pitch under the thumb on the note's string; empty outside thumb position. */
   public Optional<Pitch> thumb(Instrument instrument) {
     OptionalInt thumb = placement.frame().thumb();
     return thumb.isEmpty()

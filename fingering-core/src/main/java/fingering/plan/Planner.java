@@ -18,10 +18,7 @@ import fingering.tables.FingeringException;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-/**
- * Makes plans for one passage. Safe for use by many threads; each plan is made in the thread that
- * asks.
- */
+/** Makes plans for one passage. Thread-safe; each plan is made in the calling thread. */
 public final class Planner {
   private final Passage passage;
   private final ImmutableList<ImmutableList<Grip>> grips;
@@ -33,16 +30,20 @@ public final class Planner {
     this.costs = costs;
   }
 
-  /** A planner for a passage under a medium hand. */
+  /**
+   * A planner of a passage for a medium hand.
+   *
+   * @throws InfeasibleBriefException if a note is out of the instrument's range
+   */
   public static Planner of(Passage passage, Scoring scoring) {
     return of(passage, scoring, LeftHand.MEDIUM);
   }
 
   /**
-   * A planner for a passage: every grip of every moment is enumerated once. For many passages take
-   * {@link PlannerFactory}.
+   * A planner of a passage. It enumerates every grip of every moment once. For many passages use a
+   * {@link PlannerFactory}, which shares its caches.
    *
-   * @throws InfeasibleBriefException if a note lies out of the instrument's range
+   * @throws InfeasibleBriefException if a note is out of the instrument's range
    */
   public static Planner of(Passage passage, Scoring scoring, LeftHand hand) {
     return new PlannerFactory(scoring, hand).of(passage);
@@ -52,11 +53,11 @@ public final class Planner {
     ImmutableList.Builder<ImmutableList<Grip>> all =
         ImmutableList.builderWithExpectedSize(passage.moments().size());
     for (Moment moment : passage.moments()) {
-      ImmutableList<Grip> found = finder.grips(moment);
-      if (found.isEmpty()) {
+      ImmutableList<Grip> grips = finder.grips(moment);
+      if (grips.isEmpty()) {
         throw InfeasibilityDiagnosis.outOfRange(passage, moment);
       }
-      all.add(found);
+      all.add(grips);
     }
     return of(passage, all.build(), costs);
   }
@@ -70,17 +71,17 @@ public final class Planner {
     return passage;
   }
 
-  /** A plan of the music. */
+  /** The plan that a path describes. */
   Plan plan(Brief brief, Path path) {
     return PlanAssembly.plan(brief, passage, costs.scoring(), path);
   }
 
-  /** The same planner by other rules or weights; the grips are not sought again. */
-  public Planner scoredBy(Scoring other) {
-    return new Planner(passage, grips, new CostCache(other));
+  /** A copy with other rules or weights; it shares the grips of this planner. */
+  public Planner withScoring(Scoring newScoring) {
+    return new Planner(passage, grips, new CostCache(newScoring));
   }
 
-  /** Every grip of every moment, in order of time; none is empty. */
+  /** The grips of each moment, in score order; no list is empty. */
   public ImmutableList<ImmutableList<Grip>> grips() {
     return grips;
   }
@@ -91,28 +92,27 @@ public final class Planner {
    * @throws InfeasibleBriefException if there is none
    */
   public Plan plan(Brief brief) {
-    LayeredGraph layers = layers(brief);
-    return PathFinder.best(layers, brief.shown(passage))
-        .map(path -> plan(brief, path))
-        .orElseThrow(() -> unmet(brief));
+    return tryPlan(brief).orElseThrow(() -> infeasible(brief));
   }
 
   /**
-   * The best plan that meets a brief, or empty where the passage cannot show what is required.
+   * The best plan that meets a brief; empty if each note has a grip that meets it, but no path
+   * shows what the brief requires.
    *
-   * @throws InfeasibleBriefException if a note cannot be reached in the positions allowed
+   * @throws InfeasibleBriefException if the brief leaves no grip for a note
    */
   public Optional<Plan> tryPlan(Brief brief) {
-    return PathFinder.best(layers(brief), brief.shown(passage)).map(path -> plan(brief, path));
+    return PathFinder.best(graph(brief), brief.pathRequirement(passage))
+        .map(path -> plan(brief, path));
   }
 
   /**
-   * The best plans of a brief that a player can tell apart, best first; fewer where there are
-   * fewer. The first is the best plan. Two plans differ where a note has another string or finger,
-   * or, stopped, another position; where the hand waits under an open string is no difference, and
-   * the best stands for all that are alike.
+   * The best plans of a brief that differ for the player, best first. The first is the best plan.
+   * Two plans differ if a note has another string or finger or, if stopped, another position. Plans
+   * that differ only in where the hand waits under an open string count as one, and the best of
+   * them is returned.
    *
-   * @param k how many, 1 to {@value PathFinder#MOST}
+   * @param k the most plans to return, 1 to {@value PathFinder#MOST}
    * @throws InfeasibleBriefException if there is none
    * @throws FingeringException if k is out of range
    */
@@ -121,100 +121,103 @@ public final class Planner {
   }
 
   /**
-   * The best plans of a brief that differ when one looks so closely, best first; fewer where there
-   * are fewer. The first is the best plan, and each is the best of all that look like it.
+   * The best plans of a brief that differ at a level of detail, best first. The first is the best
+   * plan, and each is the best of all plans that look the same at that level.
    *
-   * @param k how many, 1 to {@value PathFinder#MOST}
+   * @param k the most plans to return, 1 to {@value PathFinder#MOST}
    * @throws InfeasibleBriefException if there is none
    * @throws FingeringException if k is out of range
    */
   public ImmutableList<Plan> plans(Brief brief, int k, VisibleFingering.Grain grain) {
-    LayeredGraph layers = layers(brief);
     ImmutableList<Plan> plans =
-        PathFinder.best(layers, brief.shown(passage), k, grain).stream()
+        PathFinder.best(graph(brief), brief.pathRequirement(passage), k, grain).stream()
             .map(path -> plan(brief, path))
             .collect(ImmutableList.toImmutableList());
     if (plans.isEmpty()) {
-      throw unmet(brief);
+      throw infeasible(brief);
     }
     return plans;
   }
 
   /**
-   * The ways in which a brief lets the notes of one moment be taken, each with the best plan that
-   * takes them so; best first, the first being that of the best plan. Two ways differ in the
-   * string, the finger or, stopped, the position of a note that begins then. Takes the time of a
-   * plan for each.
+   * The best fingerings of one moment under a brief, each with the cheapest plan that uses it, best
+   * first. The first is that of the best plan. Two of them differ in the string, the finger or, if
+   * stopped, the position of a note that begins at the moment. The running time is that of one plan
+   * for each alternative.
    *
    * @param moment index of the moment in the passage, from 0
-   * @param k how many, from 1; fewer where there are fewer
-   * @throws InfeasibleBriefException if there is none
-   * @throws FingeringException if there is no such moment, or k is below 1
+   * @param k the most alternatives to return, from 1
+   * @throws InfeasibleBriefException if no plan meets the brief
+   * @throws FingeringException if the passage does not have that moment, or k is below 1
    */
   public ImmutableList<Alternative> alternatives(Brief brief, int moment, int k) {
     if (moment < 0 || moment >= grips.size() || k < 1) {
       throw new FingeringException(
-          k + " ways of moment " + moment + " of " + grips.size() + " cannot be searched");
+          "%d alternatives at moment %d of %d cannot be listed; ask for 1 or more, at moment 0 to %d."
+              .formatted(k, moment, grips.size(), grips.size() - 1));
     }
-    ImmutableList.Builder<Alternative> found = ImmutableList.builder();
-    LayeredGraph layers = layers(brief);
-    Optional<Path> path = PathFinder.best(layers, brief.shown(passage));
+    ImmutableList.Builder<Alternative> alternatives = ImmutableList.builder();
+    LayeredGraph graph = graph(brief);
+    Optional<Path> path = PathFinder.best(graph, brief.pathRequirement(passage));
     if (path.isEmpty()) {
-      throw unmet(brief);
+      throw infeasible(brief);
     }
-    for (int wanted = k; wanted > 0 && path.isPresent(); wanted--) {
+    for (int missing = k; missing > 0 && path.isPresent(); missing--) {
       Plan plan = plan(brief, path.get());
-      found.add(new Alternative(moment, plan));
-      layers = otherwise(layers, moment, path.get().grips().get(moment));
-      path = wanted == 1 ? Optional.empty() : PathFinder.best(layers, brief.shown(passage));
+      alternatives.add(new Alternative(moment, plan));
+      graph = withoutFingering(graph, moment, path.get().grips().get(moment));
+      path =
+          missing == 1 ? Optional.empty() : PathFinder.best(graph, brief.pathRequirement(passage));
     }
-    return found.build();
+    return alternatives.build();
   }
 
-  /** The layers without the grips that take the notes of a moment as that one does. */
-  private static LayeredGraph otherwise(LayeredGraph layers, int m, Grip taken) {
-    Moment moment = layers.moments().get(m);
-    ImmutableList<PlannedNote> as = PlanAssembly.starting(m, moment, taken);
-    ImmutableList<Grip> all = layers.grips().get(m);
-    return layers.closing(
-        (at, grip) -> at == m && alike(as, PlanAssembly.starting(m, moment, all.get(grip))));
+  /** The graph without the grips of a moment that have the same fingering as one of them. */
+  private static LayeredGraph withoutFingering(LayeredGraph graph, int m, Grip used) {
+    Moment moment = graph.moments().get(m);
+    ImmutableList<PlannedNote> notes = PlanAssembly.starting(m, moment, used);
+    ImmutableList<Grip> all = graph.grips().get(m);
+    return graph.closing(
+        (at, grip) ->
+            at == m && sameFingering(notes, PlanAssembly.starting(m, moment, all.get(grip))));
   }
 
-  private static boolean alike(ImmutableList<PlannedNote> some, ImmutableList<PlannedNote> others) {
-    return IntStream.range(0, some.size()).allMatch(i -> some.get(i).takenLike(others.get(i)));
+  private static boolean sameFingering(
+      ImmutableList<PlannedNote> some, ImmutableList<PlannedNote> others) {
+    return IntStream.range(0, some.size()).allMatch(i -> some.get(i).sameFingering(others.get(i)));
   }
 
   /**
-   * What a brief leaves of the grips.
+   * The search graph with the grips that a brief allows.
    *
-   * @throws InfeasibleBriefException if that is nothing somewhere
+   * @throws InfeasibleBriefException if it allows none at some moment
    */
-  LayeredGraph layers(Brief brief) {
-    GripSelection left = GripSelection.of(brief, passage, grips);
-    if (!left.empty().isEmpty()) {
-      throw unmet(brief);
+  LayeredGraph graph(Brief brief) {
+    GripSelection selection = GripSelection.of(brief, passage, grips);
+    if (!selection.infeasibleMoments().isEmpty()) {
+      throw infeasible(brief);
     }
     return new LayeredGraph(
         passage.moments(),
         grips,
         costs,
-        OutsidePositions.counted(brief, passage.moments(), left),
-        left.closing());
+        OutsidePositions.of(brief, passage.moments(), selection),
+        selection.filter());
   }
 
-  /** Whether some demands can be met together, whatever it costs and whatever string is asked. */
-  boolean meets(Brief brief, ImmutableList<Demand> demands) {
+  /** Whether a plan can meet some demands together, if printed string words are ignored. */
+  boolean feasible(Brief brief, ImmutableList<Demand> demands) {
     Brief some = brief.withDemands(demands);
-    GripSelection left = GripSelection.of(some, passage.ignoringStringWords(), grips);
-    return left.empty().isEmpty()
+    GripSelection selection = GripSelection.of(some, passage.ignoringStringWords(), grips);
+    return selection.infeasibleMoments().isEmpty()
         && PathFinder.best(
-                new LayeredGraph(passage.moments(), grips, costs, Penalty.NONE, left.closing()),
-                some.shown(passage))
+                new LayeredGraph(passage.moments(), grips, costs, Penalty.NONE, selection.filter()),
+                some.pathRequirement(passage))
             .isPresent();
   }
 
-  /** Says which demands cannot be met together, and where. */
-  InfeasibleBriefException unmet(Brief brief) {
-    return new InfeasibilityDiagnosis(this, brief).told();
+  /** The exception that explains why no plan meets a brief. */
+  InfeasibleBriefException infeasible(Brief brief) {
+    return new InfeasibilityDiagnosis(this, brief).exception();
   }
 }

@@ -14,47 +14,46 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Planners for many passages, by one scoring and under one hand. The grips and the costs found for
- * one passage serve the next, so that the second takes a fraction of the time. Safe for use by many
- * threads.
+ * Makes planners for many passages with one scoring and one hand. They share caches of grips and
+ * costs, which makes later passages much faster. Thread-safe.
  */
 public final class PlannerFactory {
   private final LeftHand hand;
   private final CostCache costs;
   private final Map<Instrument, GripFinder> finders = new ConcurrentHashMap<>();
 
-  /** Planners by a scoring, under a hand. */
+  /** A factory of planners with a scoring and a hand. */
   public PlannerFactory(Scoring scoring, LeftHand hand) {
     this.hand = hand;
     costs = new CostCache(scoring);
   }
 
   /**
-   * A planner for a passage.
+   * A planner of a passage.
    *
-   * @throws InfeasibleBriefException if a note lies out of the instrument's range
+   * @throws InfeasibleBriefException if a note is out of the instrument's range
    */
   public Planner of(Passage passage) {
     return Planner.of(passage, finder(passage.instrument()), costs);
   }
 
   /**
-   * A planner for a passage that takes its moments with these grips and no others. Costs are shared
-   * where lists of grips are one object, not where they are merely equal.
+   * A planner of a passage that uses only the given grips. Cached costs are shared between lists of
+   * grips that are the same object, not between equal ones.
    *
-   * @param ways some of the {@link #finder grips} of each moment, at least one
-   * @throws IllegalArgumentException if there is not a list for each moment, or one is empty
+   * @param grips for each moment of the passage some of the grips that {@link #finder} finds, at
+   *     least one
+   * @throws IllegalArgumentException if there is not one list for each moment, or a list is empty
    */
-  public Planner of(Passage passage, ImmutableList<ImmutableList<Grip>> ways) {
-    if (ways.size() != passage.moments().size() || ways.stream().anyMatch(List::isEmpty)) {
-      throw new IllegalArgumentException("a moment is without a grip to take it with");
+  public Planner of(Passage passage, ImmutableList<ImmutableList<Grip>> grips) {
+    if (grips.size() != passage.moments().size() || grips.stream().anyMatch(List::isEmpty)) {
+      throw new IllegalArgumentException("each moment needs a list of grips that is not empty");
     }
-    return Planner.of(passage, ways, costs);
+    return Planner.of(passage, grips, costs);
   }
 
-  /** The finder of the grips with which an instrument takes moments of music. */
-  public GripFinder finder(Instrument wanted) {
-    return finders.computeIfAbsent(
-        wanted, instrument -> new GripFinder(Fingerboard.of(instrument, hand)));
+  /** The shared finder of grips for an instrument. */
+  public GripFinder finder(Instrument instrument) {
+    return finders.computeIfAbsent(instrument, key -> new GripFinder(Fingerboard.of(key, hand)));
   }
 }

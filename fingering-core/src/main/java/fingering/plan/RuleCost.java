@@ -3,15 +3,15 @@ package fingering.plan;
 import fingering.scoring.Charge;
 
 /**
- * What one rule charges a whole plan.
+ * The cost of one rule over a whole plan.
  *
  * @param rule id of the rule
  * @param name its name in print
- * @param explanation its sentence
- * @param unit its unit
- * @param weight points a unit
+ * @param explanation a sentence that explains the rule
+ * @param unit what it counts
+ * @param weight points per unit
  * @param amount units charged
- * @param notes how many moments it charged
+ * @param moments the number of moments charged
  */
 public record RuleCost(
     String rule,
@@ -20,15 +20,15 @@ public record RuleCost(
     String unit,
     long weight,
     long amount,
-    int notes) {
+    int moments) {
   /** Points charged. */
   public long cost() {
     return amount * weight;
   }
 
-  /** The same with one charge more. */
-  RuleCost and(Charge charge) {
+  /** The cost with one more charge. */
+  RuleCost plus(Charge charge) {
     return new RuleCost(
-        rule, name, explanation, unit, charge.weight(), amount + charge.amount(), notes + 1);
+        rule, name, explanation, unit, charge.weight(), amount + charge.amount(), moments + 1);
   }
 }

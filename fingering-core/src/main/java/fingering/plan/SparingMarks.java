@@ -22,27 +22,34 @@ import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Picks, of the marks at every note, those that a reader needs who keeps the hand where it is: a
- * mark that tells nothing hides those that do. What the hand takes by itself is reckoned for a
- * medium hand, without any stretch.
+ * Selects the marks that a reader needs who keeps the hand in place unless a mark says otherwise. A
+ * redundant mark makes the others harder to see. The fingerings that a reader chooses without a
+ * mark are computed for a medium hand, without stretches.
  */
 final class SparingMarks {
-  /** How a pitch was taken last, where, and since which coming of the hand. */
-  private record Taken(int string, Finger finger, int measure, int stay) {}
+  /**
+   * The last fingering of a pitch.
+   *
+   * @param measure index of its measure
+   * @param stay number of the stay in which it was played
+   */
+  private record LastFingering(int string, Finger finger, int measure, int stay) {}
 
   private final Plan plan;
   private final Fingerboard board;
-  private final Map<Pitch, Taken> taken = new HashMap<>();
+  private final Map<Pitch, LastFingering> lastFingerings = new HashMap<>();
 
-  /** The strings that a finger has stopped since the hand came. */
-  private final Set<Integer> stopped = new HashSet<>();
+  /** The strings on which a finger has stopped a note in this stay. */
+  private final Set<Integer> stoppedStrings = new HashSet<>();
 
+  /** The number of the current stay; it grows with each shift. */
   private int stay;
 
-  /** Whether a finger has still to show where the hand has come to. */
-  private boolean untold;
+  /** Whether no stopped note has shown the new position yet. */
+  private boolean positionPending;
 
-  private BigFraction silentFrom = BigFraction.ZERO;
+  /** The end of the last sounding note, in quarter notes. */
+  private BigFraction soundEnd = BigFraction.ZERO;
 
   private SparingMarks(Plan plan) {
     this.plan = plan;
@@ -50,16 +57,16 @@ final class SparingMarks {
   }
 
   /**
-   * The marks that are needed.
+   * The marks that a reader needs.
    *
    * @param full the marks at every note of the plan, in the order of its notes
    */
   static ImmutableList<NoteMarks> of(Plan plan, List<NoteMarks> full) {
-    return new SparingMarks(plan).picked(full);
+    return new SparingMarks(plan).select(full);
   }
 
-  private ImmutableList<NoteMarks> picked(List<NoteMarks> full) {
-    ImmutableList.Builder<NoteMarks> picked = ImmutableList.builder();
+  private ImmutableList<NoteMarks> select(List<NoteMarks> full) {
+    ImmutableList.Builder<NoteMarks> selected = ImmutableList.builder();
     int from = 0;
     while (from < full.size()) {
       int moment = plan.notes().get(from).moment();
@@ -67,29 +74,29 @@ final class SparingMarks {
       while (to < full.size() && plan.notes().get(to).moment() == moment) {
         to++;
       }
-      boolean begins = begins(plan.notes().get(from));
+      boolean placesHand = placesHand(plan.notes().get(from));
       for (int i = from; i < to; i++) {
-        pick(plan.notes().get(i), full.get(i), begins).ifPresent(picked::add);
+        select(plan.notes().get(i), full.get(i), placesHand).ifPresent(selected::add);
       }
       for (int i = from; i < to; i++) {
         remember(plan.notes().get(i));
       }
       from = to;
     }
-    return picked.build();
+    return selected.build();
   }
 
-  /** Whether the hand comes to its place at a moment, or begins there anew. */
-  private boolean begins(PlannedNote note) {
+  /** Whether the hand is placed at a note: after a shift, a long rest, or at the beginning. */
+  private boolean placesHand(PlannedNote note) {
     boolean first = note.moment() == 0;
     boolean moves = note.shift() || (!first && frame(note.moment() - 1).shiftsTo(frame(note)));
     if (moves) {
       stay++;
-      stopped.clear();
+      stoppedStrings.clear();
     }
-    boolean anew = first || afterMeasureOfRest(note.note());
-    untold |= moves || (anew && above(note));
-    return moves || anew;
+    boolean starts = first || afterMeasureOfRest(note.note());
+    positionPending |= moves || (starts && aboveFirst(note));
+    return moves || starts;
   }
 
   private Frame frame(int moment) {
@@ -100,61 +107,65 @@ final class SparingMarks {
     return note.placement().frame();
   }
 
-  private static boolean above(PlannedNote note) {
+  private static boolean aboveFirst(PlannedNote note) {
     return frame(note).position().compareTo(Position.FIRST) > 0;
   }
 
   private boolean afterMeasureOfRest(Note note) {
-    BigFraction silence = note.start().subtract(silentFrom);
+    BigFraction silence = note.start().subtract(soundEnd);
     return plan.passage().measures().stream()
         .filter(measure -> measure.index() == note.place().measureIndex())
-        .map(SparingMarks::whole)
+        .map(SparingMarks::meterLength)
         .anyMatch(length -> silence.compareTo(length) >= 0);
   }
 
-  private static BigFraction whole(Measure measure) {
+  /** The length of a full measure in quarter notes. */
+  private static BigFraction meterLength(Measure measure) {
     return BigFraction.of(4 * measure.beats(), measure.beatType());
   }
 
   private void remember(PlannedNote note) {
     Placement placement = note.placement();
     int measure = note.note().place().measureIndex();
-    taken.put(
-        note.note().sounding(), new Taken(placement.string(), placement.finger(), measure, stay));
-    untold &= note.open();
+    lastFingerings.put(
+        note.note().sounding(),
+        new LastFingering(placement.string(), placement.finger(), measure, stay));
+    positionPending &= note.open();
     if (!note.open()) {
-      stopped.add(placement.string());
+      stoppedStrings.add(placement.string());
     }
     BigFraction end = note.note().end();
-    silentFrom = end.compareTo(silentFrom) > 0 ? end : silentFrom;
+    soundEnd = end.compareTo(soundEnd) > 0 ? end : soundEnd;
   }
 
-  private Optional<NoteMarks> pick(PlannedNote note, NoteMarks full, boolean begins) {
-    boolean shows = begins || (untold && !note.open());
+  private Optional<NoteMarks> select(PlannedNote note, NoteMarks full, boolean placesHand) {
+    boolean showsPosition = placesHand || (positionPending && !note.open());
     boolean harmonic = note.placement().touch().isPresent();
     Marks printed = note.note().marks();
     boolean finger =
-        shows
-            || (!struckAgain(note.moment()) && asks(note))
+        showsPosition
+            || (!repeated(note.moment()) && needsFinger(note))
             || printed.finger().filter(other -> !other.equals(note.finger())).isPresent();
     boolean string =
-        (shows && above(note) && !note.open())
-            || (finger && (harmonic || elsewhere(note)))
+        (showsPosition && aboveFirst(note) && !note.open())
+            || (finger && (harmonic || ambiguousString(note)))
             || (printed.string().isPresent()
                 && printed.string().getAsInt() != note.placement().string());
-    NoteMarks picked =
+    NoteMarks selected =
         new NoteMarks(
             full.note(),
             finger ? full.finger() : Optional.empty(),
             string ? full.string() : OptionalInt.empty(),
             full.words());
     boolean any =
-        picked.finger().isPresent() || picked.string().isPresent() || picked.words().isPresent();
-    return any ? Optional.of(picked) : Optional.empty();
+        selected.finger().isPresent()
+            || selected.string().isPresent()
+            || selected.words().isPresent();
+    return any ? Optional.of(selected) : Optional.empty();
   }
 
-  /** Whether the moment is the one before, struck again with the same fingers. */
-  private boolean struckAgain(int moment) {
+  /** Whether a moment repeats the one before with the same fingers. */
+  private boolean repeated(int moment) {
     if (moment == 0) {
       return false;
     }
@@ -164,7 +175,7 @@ final class SparingMarks {
       return false;
     }
     for (int i = 0; i < now.size(); i++) {
-      if (!alike(before.get(i), now.get(i))
+      if (!sameFingering(before.get(i), now.get(i))
           || before.get(i).semitones() != now.get(i).semitones()) {
         return false;
       }
@@ -172,101 +183,104 @@ final class SparingMarks {
     return true;
   }
 
-  private static boolean alike(Placement one, Placement other) {
+  private static boolean sameFingering(Placement one, Placement other) {
     return one.string() == other.string() && one.finger() == other.finger();
   }
 
-  /** Whether a reader would not take the note so unasked. */
-  private boolean asks(PlannedNote note) {
+  /** Whether a reader without a mark might choose another fingering for a note. */
+  private boolean needsFinger(PlannedNote note) {
     Placement placement = note.placement();
-    boolean together = plan.grips().get(note.moment()).placements().size() > 1;
-    if (together
+    boolean chord = plan.grips().get(note.moment()).placements().size() > 1;
+    if (chord
         || placement.touch().isPresent()
         || placement.finger() == Finger.THUMB
         || newString(note)
         || slides(note)
-        || departs(note)) {
+        || differsFromLast(note)) {
       return true;
     }
-    List<Placement> atHand = atHand(note);
+    List<Placement> inPlace = inPlace(note);
     if (placement.open()) {
-      return above(note) && !told(note) && couldBeStopped(note);
+      return aboveFirst(note) && !knownFromMeasure(note) && canBeStopped(note);
     }
-    boolean byItself = atHand.stream().anyMatch(one -> alike(one, placement));
-    boolean openToo = atHand.stream().anyMatch(Placement::open);
-    boolean otherFinger = atHand.stream().anyMatch(one -> !one.open() && !alike(one, placement));
-    return !byItself || otherFinger || (openToo && placement.finger() == Finger.FOURTH);
+    boolean natural = inPlace.stream().anyMatch(one -> sameFingering(one, placement));
+    boolean open = inPlace.stream().anyMatch(Placement::open);
+    boolean otherFinger =
+        inPlace.stream().anyMatch(one -> !one.open() && !sameFingering(one, placement));
+    return !natural || otherFinger || (open && placement.finger() == Finger.FOURTH);
   }
 
-  /** Whether a hand above 1st position finds its first note on the string. */
+  /** Whether a note is the first stopped one on its string in a stay above 1st position. */
   private boolean newString(PlannedNote note) {
-    return above(note) && !note.open() && !stopped.contains(note.placement().string());
+    return aboveFirst(note) && !note.open() && !stoppedStrings.contains(note.placement().string());
   }
 
-  /** Whether the finger has just stopped another note of the string. */
+  /** Whether the finger has just stopped another note on the string. */
   private boolean slides(PlannedNote note) {
     Placement now = note.placement();
     return !now.open()
         && note.moment() > 0
         && plan.grips().get(note.moment() - 1).placements().stream()
-            .anyMatch(before -> alike(before, now) && before.semitones() != now.semitones());
+            .anyMatch(
+                before -> sameFingering(before, now) && before.semitones() != now.semitones());
   }
 
-  /** Whether the same note was taken otherwise in this measure or the one before. */
-  private boolean departs(PlannedNote note) {
-    Taken last = taken.get(note.note().sounding());
+  /** Whether the same pitch had another fingering in this measure or the one before. */
+  private boolean differsFromLast(PlannedNote note) {
+    LastFingering last = lastFingerings.get(note.note().sounding());
     return last != null
         && last.stay == stay
         && last.measure >= note.note().place().measureIndex() - 1
-        && !takenLike(last, note);
+        && !sameFingering(last, note);
   }
 
-  /** Whether the reader knows from earlier in the measure, as of an accidental. */
-  private boolean told(PlannedNote note) {
-    Taken last = taken.get(note.note().sounding());
+  /** Whether the fingering is known from earlier in the measure, as an accidental would be. */
+  private boolean knownFromMeasure(PlannedNote note) {
+    LastFingering last = lastFingerings.get(note.note().sounding());
     return last != null
         && last.stay == stay
         && last.measure == note.note().place().measureIndex()
-        && takenLike(last, note);
+        && sameFingering(last, note);
   }
 
-  private static boolean takenLike(Taken last, PlannedNote note) {
+  private static boolean sameFingering(LastFingering last, PlannedNote note) {
     return last.string == note.placement().string() && last.finger == note.placement().finger();
   }
 
-  private List<Placement> everywhere(PlannedNote note) {
+  private List<Placement> allPlacements(PlannedNote note) {
     return board.placements(PitchRequest.of(note.note()));
   }
 
-  private boolean couldBeStopped(PlannedNote note) {
-    return everywhere(note).stream().anyMatch(Placement::stopped);
+  private boolean canBeStopped(PlannedNote note) {
+    return allPlacements(note).stream().anyMatch(Placement::stopped);
   }
 
   /**
-   * The ways to take the note where the hand stands: open, or with the hand as it falls, or opened
-   * as it was for the moment before.
+   * The placements of a note without a shift: open, with the hand in its normal shape, or in the
+   * shape of the moment before.
    */
-  private List<Placement> atHand(PlannedNote note) {
+  private List<Placement> inPlace(PlannedNote note) {
     Frame hand = frame(note);
     Frame before = note.moment() == 0 ? hand : frame(note.moment() - 1);
-    return everywhere(note).stream()
+    return allPlacements(note).stream()
         .filter(one -> one.touch().isEmpty() && one.stretch() == 0 && !one.respelled())
         .filter(one -> !hand.shiftsTo(one.frame()))
-        .filter(one -> one.open() || falls(one.frame()) || one.frame().shape() == before.shape())
+        .filter(one -> one.open() || normal(one.frame()) || one.frame().shape() == before.shape())
         .toList();
   }
 
-  private static boolean falls(Frame frame) {
+  /** Whether the hand is not extended. */
+  private static boolean normal(Frame frame) {
     return switch (frame.shape()) {
       case LETTERS, CLOSED, THUMB -> true;
       case EXTENDED_BACK, EXTENDED_FORWARD -> false;
     };
   }
 
-  /** Whether the same finger takes the note on another string too, without moving the hand. */
-  private boolean elsewhere(PlannedNote note) {
+  /** Whether the same finger can also play the note on another string without a shift. */
+  private boolean ambiguousString(PlannedNote note) {
     Placement placement = note.placement();
-    return atHand(note).stream()
+    return inPlace(note).stream()
         .anyMatch(one -> one.finger() == placement.finger() && one.string() != placement.string());
   }
 }

@@ -8,75 +8,77 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * Where a plan leaves a string that words ask for, because it has to.
+ * The notes for which a plan has to leave a string that printed words ask for.
  *
  * @param plan the plan
- * @param asked the words
- * @param notes the notes it takes elsewhere, in score order; at least one
+ * @param words the printed words
+ * @param notes the notes on other strings, in score order; at least one
  */
-public record StringDeviation(Plan plan, PrintedString asked, ImmutableList<PlannedNote> notes) {
-  private static final int TOLD = 4;
+public record StringDeviation(Plan plan, PrintedString words, ImmutableList<PlannedNote> notes) {
+  /** The most moments that the sentence names. */
+  private static final int MOST_NAMED = 4;
 
-  /** All such places of a plan, in the order of the words. */
+  /** The deviations of a plan, in the order of the printed words. */
   public static ImmutableList<StringDeviation> of(Plan plan) {
-    ImmutableList.Builder<StringDeviation> left = ImmutableList.builder();
-    for (PrintedString asked : plan.passage().oneString()) {
+    ImmutableList.Builder<StringDeviation> deviations = ImmutableList.builder();
+    for (PrintedString words : plan.passage().oneString()) {
       ImmutableList<PlannedNote> notes =
           plan.notes().stream()
-              .filter(planned -> asked.notes().contains(planned.note().address()))
-              .filter(planned -> planned.placement().string() != asked.string())
+              .filter(planned -> words.notes().contains(planned.note().address()))
+              .filter(planned -> planned.placement().string() != words.string())
               .collect(ImmutableList.toImmutableList());
       if (!notes.isEmpty()) {
-        left.add(new StringDeviation(plan, asked, notes));
+        deviations.add(new StringDeviation(plan, words, notes));
       }
     }
-    return left.build();
+    return deviations.build();
   }
 
-  /** The sentence for it. */
-  public String words() {
+  /** A sentence that names the notes and the reasons. */
+  public String text() {
     ImmutableListMultimap<Integer, PlannedNote> moments =
         ImmutableListMultimap.copyOf(
             notes.stream()
                 .collect(
                     ImmutableListMultimap.toImmutableListMultimap(
                         PlannedNote::moment, note -> note)));
-    int more = moments.keySet().size() - TOLD;
+    int more = moments.keySet().size() - MOST_NAMED;
     return "'"
         + plan.name()
         + "' leaves the string of "
-        + asked.description()
+        + words.description()
         + " for "
         + moments.asMap().values().stream()
-            .limit(TOLD)
-            .map(this::told)
+            .limit(MOST_NAMED)
+            .map(this::describe)
             .collect(Collectors.joining(", "))
         + (more > 0 ? " and " + more + " more" : "")
         + ".";
   }
 
-  private String told(Collection<PlannedNote> together) {
-    List<PlannedNote> some = List.copyOf(together);
-    return some.stream()
+  /** Describes notes that begin together, with the reason. */
+  private String describe(Collection<PlannedNote> together) {
+    List<PlannedNote> chord = List.copyOf(together);
+    return chord.stream()
             .map(note -> note.note().written().display())
             .collect(Collectors.joining("+"))
         + " in "
-        + some.get(0).note().place()
+        + chord.get(0).note().place()
         + " ("
-        + why(some.get(0))
+        + reason(chord.get(0))
         + ")";
   }
 
-  private String why(PlannedNote note) {
-    int open = plan.passage().instrument().string(asked.string()).pitch().midi();
+  private String reason(PlannedNote note) {
+    int open = plan.passage().instrument().string(words.string()).pitch().midi();
     if (note.note().midi() < open) {
       return "below the string";
     }
     if (plan.passage().moments().get(note.moment()).sounding().size() > 1) {
-      return "more notes than one at once";
+      return "more than one note at once";
     }
-    return plan.brief().limits().isEmpty() && !plan.brief().keepPrinted()
+    return plan.brief().gripDemands().isEmpty() && !plan.brief().keepPrinted()
         ? "out of reach on it"
-        : "out of reach on it, or something else is demanded";
+        : "out of reach on it, or ruled out by your demands";
   }
 }

@@ -1,11 +1,11 @@
 /**
- * Plans: what a player is to do, note by note, with its cost explained, and plans held side by
- * side. {@link fingering.plan.PlanComparer} is where most callers begin.
+ * Plans: a fingering for every note of a passage, with its cost by rule, and comparisons of plans.
+ * Most callers start with {@link fingering.plan.PlanComparer}.
  *
- * <p>It knows {@link fingering.demand} and the rooms below that, and of {@link fingering.musicxml}
- * the marks alone. No method takes or returns null unless it says so. All values are immutable;
- * planners and comparers remember what they reckoned, and serve many threads. Only the builder of a
- * brief is for one.
+ * <p>The package depends on {@link fingering.demand} and the packages below that, and on the marks
+ * of {@link fingering.musicxml}. No method accepts or returns null unless it says so. All values
+ * are immutable. Planners and comparers cache costs and are thread-safe; only the builder of a
+ * brief is not.
  */
 @NullMarked
 package fingering.plan;

@@ -1,12 +1,12 @@
 package fingering.player;
 
-/** A stretch out of the hand's frame that a student learns (common practice, no source). */
+/** An extension beyond the hand frame that a student learns (common practice, no source). */
 public enum Extension {
-  /** The first finger drawn back; on the cello the hand extended back. */
+  /** The first finger reaches back; on the cello, the backward extension. */
   FIRST_BACK("first back"),
   /**
-   * The fourth finger stretched forward; on the cello the hand extended forward, and above the neck
-   * and in thumb position whichever finger reaches further.
+   * The fourth finger reaches forward; on the cello, the forward extension, and any finger that
+   * reaches forward above the neck positions or in thumb position.
    */
   FOURTH_FORWARD("fourth forward");
 
@@ -16,7 +16,7 @@ public enum Extension {
     this.word = word;
   }
 
-  /** The word for it in a player file. */
+  /** The name in a player file. */
   public String word() {
     return word;
   }

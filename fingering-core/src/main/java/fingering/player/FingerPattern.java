@@ -3,12 +3,12 @@ package fingering.player;
 import fingering.tables.Instrument.HandKind;
 
 /**
- * A shape of the hand that a student learns. On violin and viola it is where the half step lies
- * between the fingers; on cello and double bass whether the hand is closed, extended, or has its
- * thumb on the string. The words are common practice, no source.
+ * A shape of the hand that a student learns. On violin and viola it is the place of the half step
+ * between the fingers; on cello and double bass, whether the hand is closed, extended or in thumb
+ * position. The names are common practice, no source.
  */
 public enum FingerPattern {
-  /** The first finger low: a half step above the open string, in 1st position. */
+  /** The first finger is low: a half step above the open string in 1st position. */
   FIRST_LOW("0-1"),
   /** First and second finger a half step apart. */
   FIRST_SECOND("1-2"),
@@ -20,13 +20,13 @@ public enum FingerPattern {
   APART("apart"),
   /** A step and a half between two neighbouring fingers. */
   AUGMENTED_SECOND("augmented second"),
-  /** The hand as it falls on cello and double bass. */
+  /** The closed hand on cello and double bass. */
   CLOSED("closed"),
-  /** The cello hand with its first finger drawn back. */
+  /** The backward extension on the cello: the first finger reaches back. */
   EXTENDED_BACK("extended back"),
-  /** The cello hand with second to fourth finger and thumb moved forward. */
+  /** The forward extension on the cello: thumb and second to fourth fingers move forward. */
   EXTENDED_FORWARD("extended forward"),
-  /** The thumb on the string; the same as thumb position among the positions. */
+  /** Thumb position; the same as {@code thumb} among the positions. */
   THUMB("thumb");
 
   private final String word;
@@ -35,12 +35,12 @@ public enum FingerPattern {
     this.word = word;
   }
 
-  /** The word for it in a player file. */
+  /** The name in a player file. */
   public String word() {
     return word;
   }
 
-  /** Whether hands of that kind have such a pattern. */
+  /** Whether the pattern exists on instruments of a kind. */
   public boolean fits(HandKind kind) {
     return switch (this) {
       case CLOSED, THUMB -> kind != HandKind.VIOLIN;

@@ -6,24 +6,25 @@ import java.util.EnumSet;
 import java.util.Set;
 
 /**
- * Where the four fingers of violin and viola can lie, and which patterns each way asks for.
- * Neighbouring fingers lie one to three semitones apart and first and fourth finger four to six;
- * the first lies one to three semitones above the open string in 1st position. A half step asks for
- * its pattern, a step and a half for the augmented second, three whole steps for the hand that is
- * apart. A distance is learned where one way at least that has it asks for nothing new.
+ * The hand shapes of violin and viola, and the finger patterns that each requires. Neighbouring
+ * fingers are one to three semitones apart, first and fourth finger four to six; in 1st position
+ * the first finger is one to three semitones above the open string. A half step requires its
+ * pattern, a step and a half the augmented second, and three whole steps {@link
+ * FingerPattern#APART}. A spacing of two fingers is learned if it occurs in a hand shape all of
+ * whose patterns are learned.
  */
 final class HandPatterns {
   private static final int FINGERS = 4;
   private static final int NARROWEST = 4;
   private static final int WIDEST = 6;
 
-  /** The hand with 2 and 3 together, with which most begin (common practice, no source). */
+  /** The hand shape with 2 and 3 together, which most learn first (common practice, no source). */
   private static final ImmutableList<Integer> USUAL = ImmutableList.of(2, 4, 5, 7);
 
   private static final ImmutableList<String> ORDINALS =
       ImmutableList.of("first", "second", "third", "fourth");
 
-  /** The half steps by the finger above them, from the first. */
+  /** By upper finger from the first, the pattern of the half step below it. */
   private static final ImmutableList<FingerPattern> HALF_STEPS =
       ImmutableList.of(
           FingerPattern.FIRST_LOW,
@@ -32,38 +33,38 @@ final class HandPatterns {
           FingerPattern.THIRD_FOURTH);
 
   /**
-   * One way the hand can lie.
+   * A hand shape.
    *
    * @param places semitones of the nut (0) and of each finger above the open string
    */
-  private record Way(ImmutableList<Integer> places) {
-    int from(int finger, int to) {
-      return places.get(to) - places.get(finger);
+  private record HandShape(ImmutableList<Integer> places) {
+    int semitones(int below, int above) {
+      return places.get(above) - places.get(below);
     }
 
-    /** Which patterns it asks for; that of the first finger only where the nut is looked at. */
-    Set<FingerPattern> asks(boolean fromNut) {
-      Set<FingerPattern> asked = EnumSet.noneOf(FingerPattern.class);
+    /** The patterns that the shape requires; the low first finger only if the nut matters. */
+    Set<FingerPattern> required(boolean fromNut) {
+      Set<FingerPattern> required = EnumSet.noneOf(FingerPattern.class);
       for (int finger = fromNut ? 1 : 2; finger <= FINGERS; finger++) {
-        switch (from(finger - 1, finger)) {
-          case 1 -> asked.add(HALF_STEPS.get(finger - 1));
-          case 3 -> asked.add(FingerPattern.AUGMENTED_SECOND);
+        switch (semitones(finger - 1, finger)) {
+          case 1 -> required.add(HALF_STEPS.get(finger - 1));
+          case 3 -> required.add(FingerPattern.AUGMENTED_SECOND);
           default -> {}
         }
       }
-      if (from(1, 2) == 2 && from(2, 3) == 2 && from(3, 4) == 2) {
-        asked.add(FingerPattern.APART);
+      if (semitones(1, 2) == 2 && semitones(2, 3) == 2 && semitones(3, 4) == 2) {
+        required.add(FingerPattern.APART);
       }
-      return asked;
+      return required;
     }
   }
 
-  private static final ImmutableList<Way> WAYS = ways();
+  private static final ImmutableList<HandShape> SHAPES = shapes();
 
-  /** The furthest that a finger of any way lies from the nut. */
+  /** The largest distance of a finger from the nut, in semitones. */
   private static final int FURTHEST = 3 + WIDEST;
 
-  /** By finger, or 0 for the nut, then finger above it, then semitones between: whether new. */
+  /** By lower finger (0 for the nut), upper finger and semitones between them. */
   private final boolean[][][] unlearned;
 
   HandPatterns(ImmutableSet<FingerPattern> learned) {
@@ -71,68 +72,68 @@ final class HandPatterns {
     for (int below = 0; below < FINGERS; below++) {
       for (int above = below + 1; above <= FINGERS; above++) {
         for (int apart = 1; apart <= FURTHEST; apart++) {
-          unlearned[below][above][apart] = asked(learned, below, above, apart);
+          unlearned[below][above][apart] = isUnlearned(learned, below, above, apart);
         }
       }
     }
   }
 
-  private static ImmutableList<Way> ways() {
-    ImmutableList.Builder<Way> ways = ImmutableList.builder();
+  private static ImmutableList<HandShape> shapes() {
+    ImmutableList.Builder<HandShape> shapes = ImmutableList.builder();
     for (int first = 1; first <= 3; first++) {
       for (int second = first + 1; second <= first + 3; second++) {
         for (int third = second + 1; third <= second + 3; third++) {
           for (int fourth = third + 1; fourth <= third + 3; fourth++) {
             if (fourth - first >= NARROWEST && fourth - first <= WIDEST) {
-              ways.add(new Way(ImmutableList.of(0, first, second, third, fourth)));
+              shapes.add(new HandShape(ImmutableList.of(0, first, second, third, fourth)));
             }
           }
         }
       }
     }
-    return ways.build();
+    return shapes.build();
   }
 
-  private static boolean asked(
+  private static boolean isUnlearned(
       ImmutableSet<FingerPattern> learned, int below, int above, int apart) {
-    boolean known = false;
-    for (Way way : WAYS) {
-      if (way.from(below, above) == apart) {
-        if (learned.containsAll(way.asks(below == 0))) {
+    boolean exists = false;
+    for (HandShape shape : SHAPES) {
+      if (shape.semitones(below, above) == apart) {
+        if (learned.containsAll(shape.required(below == 0))) {
           return false;
         }
-        known = true;
+        exists = true;
       }
     }
-    // What no pattern has, fingers crossed or spread, is for other rules to charge.
-    return known;
+    // Spacings in no pattern, with fingers crossed or spread, are charged by other rules.
+    return exists;
   }
 
   /**
-   * Whether no learned pattern puts two fingers so far apart.
+   * Whether a spacing of two fingers needs a pattern that is not learned.
    *
-   * @param below the lower finger, or 0 for the nut
-   * @param above the higher finger, to 4
-   * @param apart semitones from one to the other; below 1 where they are crossed
+   * @param below the lower finger, 1 to 3, or 0 for the nut
+   * @param above the higher finger, up to 4
+   * @param apart semitones from one to the other; below 1 if they are crossed
    */
   boolean unlearned(int below, int above, int apart) {
     return apart > 0 && apart <= FURTHEST && unlearned[below][above][apart];
   }
 
   /**
-   * How a finger lies in 1st position, in words.
+   * The place of a finger in 1st position, in words.
    *
-   * @param semitones its place above the open string
+   * @param semitones semitones above the open string
    */
-  static String placeTold(int finger, int semitones) {
+  static String describePlace(int finger, int semitones) {
     int off = semitones - USUAL.get(finger - 1);
-    // The second finger is at home in two places, which players call low and high.
+    // The second finger has two usual places, which players call low and high.
     String how = off < 0 ? " low" : off > 0 || finger == 2 ? " high" : " in its usual place";
     return "the " + ORDINALS.get(finger - 1) + " finger" + how;
   }
 
-  /** How far two fingers lie apart, the lower one first, in words; what the trade calls it. */
-  static String spacingTold(int below, int above, int apart) {
+  /** The spacing of two fingers in words, the lower finger first. */
+  static String describeSpacing(int below, int above, int apart) {
     boolean neighbours = above - below == 1;
     String how =
         switch (apart) {

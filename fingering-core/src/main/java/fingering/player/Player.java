@@ -9,12 +9,12 @@ import fingering.tables.Position;
 import java.util.Optional;
 
 /**
- * A student: what is charged by default, instrument and hand, and what has been learned. What a
- * heading does not list is new to the player; a heading that is empty says nothing, and nothing is
- * charged for it.
+ * A player: default weights, instrument, hand, and the skills learned. Each component may be empty.
+ * If a component for skills is empty, nothing is known and nothing is charged; otherwise all skills
+ * that it does not list are new to the player.
  *
  * @param preset name of the weights, one of {@link Weights#presets()}
- * @param instrument what the player plays, of its usual size
+ * @param instrument the instrument, in its usual size
  * @param size size of the instrument, as {@link fingering.tables.Instruments#size} reads it
  * @param hand the left hand
  * @param positions the positions learned
@@ -32,7 +32,7 @@ public record Player(
     Optional<ImmutableSet<Extension>> extensions,
     Optional<ImmutableSet<ShiftKind>> shifts) {
 
-  /** A player of whom nothing is said. */
+  /** A player about whom nothing is known. */
   public static final Player UNKNOWN =
       new Player(
           Optional.empty(),
@@ -57,25 +57,25 @@ public record Player(
     return new PlayerFile(name).read(text);
   }
 
-  /** The same player, who has learned these positions and no others. */
+  /** This player with only these positions learned. */
   public Player withPositions(ImmutableSet<Position> learned) {
     return new Player(
         preset, instrument, size, hand, Optional.of(learned), patterns, extensions, shifts);
   }
 
-  /** The same player, who has learned these finger patterns and no others. */
+  /** This player with only these finger patterns learned. */
   public Player withPatterns(ImmutableSet<FingerPattern> learned) {
     return new Player(
         preset, instrument, size, hand, positions, Optional.of(learned), extensions, shifts);
   }
 
-  /** The same player, who has learned these extensions and no others. */
+  /** This player with only these extensions learned. */
   public Player withExtensions(ImmutableSet<Extension> learned) {
     return new Player(
         preset, instrument, size, hand, positions, patterns, Optional.of(learned), shifts);
   }
 
-  /** The same player, who has learned these kinds of shift and no others. */
+  /** This player with only these kinds of shift learned. */
   public Player withShifts(ImmutableSet<ShiftKind> learned) {
     return new Player(
         preset, instrument, size, hand, positions, patterns, extensions, Optional.of(learned));

@@ -8,75 +8,77 @@ import fingering.tables.FingeringException;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 
-/** A way to shift that a student learns (common practice, no source). */
+/** A kind of shift that a student learns (common practice, no source). */
 public enum ShiftKind {
-  /** A rest stands between. */
+  /** In a rest. */
   REST("rest", "a shift over a rest"),
-  /** The hand moves while an open string sounds. */
+  /** While an open string sounds. */
   OPEN_STRING("open string", "a shift on an open string"),
-  /** One finger stays on its string and guides the hand. */
+  /** The same finger plays both notes on one string and guides the hand. */
   SAME_FINGER("same finger", "a shift on one finger"),
-  /** As in scales: up a step to the first finger, or down a step from it. */
+  /** Up a step to the first finger, or down a step from it, as in scales. */
   FIRST_FINGER("first finger", "a shift by the first finger"),
   /** From one finger to another on the same string. */
   ANOTHER_FINGER("another finger", "a shift to another finger"),
   /** From one string to another. */
   ANOTHER_STRING("another string", "a shift to another string"),
-  /** One bow joins the notes; besides the way the fingers go. */
+  /** Under a slur; in addition to one of the other kinds. */
   SLUR("slur", "a shift under a slur");
 
   /** The widest step of a scale, in semitones. */
   private static final int STEP = 2;
 
   private final String word;
-  private final String told;
+  private final String phrase;
 
-  ShiftKind(String word, String told) {
+  ShiftKind(String word, String phrase) {
     this.word = word;
-    this.told = told;
+    this.phrase = phrase;
   }
 
-  /** The word for it in a player file. */
+  /** The name in a player file. */
   public String word() {
     return word;
   }
 
-  /** What it is, in a sentence. */
-  public String told() {
-    return told;
+  /** The kind in words for a sentence, such as {@code a shift over a rest}. */
+  public String phrase() {
+    return phrase;
   }
 
   /**
-   * The kind of that word, which may be joined by hyphens: {@code first-finger}.
+   * The kind with a name, in capital or small letters, with spaces or hyphens: {@code
+   * first-finger}.
    *
-   * @throws FingeringException if there is none
+   * @throws FingeringException if there is no such kind
    */
   public static ShiftKind named(String text) {
-    String asked = text.strip().replace('-', ' ');
+    String name = text.strip().replace('-', ' ');
     return Arrays.stream(values())
-        .filter(kind -> kind.word.equalsIgnoreCase(asked))
+        .filter(kind -> kind.word.equalsIgnoreCase(name))
         .findFirst()
         .orElseThrow(
             () ->
                 new FingeringException(
                     "'"
                         + text
-                        + "' is no kind of shift; choose "
+                        + "' is not a kind of shift; choose "
                         + Arrays.stream(values())
                             .map(kind -> kind.word.replace(' ', '-'))
                             .collect(Collectors.joining(", "))));
   }
 
   /**
-   * Whether a shift is of this kind; under a slur it may be of another kind too.
+   * Whether a shift is of this kind; under a slur it is of another kind too.
    *
-   * @param before the grip that is left; the hand shifts from it to the other
+   * @param before the grip from which the hand shifts
+   * @param now the grip to which it shifts
    */
   public boolean is(Transition transition, Grip before, Grip now) {
     return this == SLUR ? slurred(transition, before) : of(transition, before, now) == this;
   }
 
-  /** How the hand shifts, slur aside; the highest note of each grip carries the line. */
+  /** The kind of a shift apart from slurs, judged by the highest note of each grip. */
   public static ShiftKind of(Transition transition, Grip before, Grip now) {
     if (transition.rest()) {
       return REST;
@@ -95,7 +97,7 @@ public enum ShiftKind {
     return stepByFirst(left, reached) || stepByFirst(reached, left) ? FIRST_FINGER : ANOTHER_FINGER;
   }
 
-  /** Whether a slur joins the notes while the hand moves, so that the way is heard. */
+  /** Whether the shift is heard because a slur joins the notes. */
   static boolean slurred(Transition transition, Grip before) {
     return transition.slurred() && !transition.rest() && !before.open();
   }

@@ -12,12 +12,12 @@ import java.util.BitSet;
 import java.util.Optional;
 
 /**
- * What a player has not learned of a note, or of the way from one to the next. Where a heading of
- * the player is empty, nothing of its kind is.
+ * The skills that a note or a transition needs and a player has not learned. If the player lists no
+ * skills of a kind, nothing of that kind is reported.
  */
 public final class UnmetPrerequisites {
-  /** A fourth finger this far above its place still lies in the hand, in semitones. */
-  private static final double IN_THE_HAND = 0.3;
+  /** Up to this distance from its place a finger is within the hand frame, in semitones. */
+  private static final double IN_FRAME = 0.3;
 
   private final Player player;
   private final BitSet positions = new BitSet();
@@ -27,6 +27,7 @@ public final class UnmetPrerequisites {
   private final boolean back;
   private final boolean forward;
 
+  /** The unmet prerequisites of a player. */
   public UnmetPrerequisites(Player player) {
     this.player = player;
     player.positions().ifPresent(all -> all.forEach(one -> positions.set(one.rank())));
@@ -48,7 +49,7 @@ public final class UnmetPrerequisites {
     return player.extensions().map(all -> all.contains(extension)).orElse(false);
   }
 
-  /** Whether finger patterns are judged at all. */
+  /** Whether the player lists finger patterns. */
   public boolean judgesPatterns() {
     return patterns.isPresent();
   }
@@ -60,7 +61,7 @@ public final class UnmetPrerequisites {
         && !positions.get(placement.frame().position().rank());
   }
 
-  /** Whether a finger stops where no learned pattern has it. */
+  /** Whether a finger stops at a place that it has in no learned pattern. */
   public boolean pattern(Placement placement) {
     if (patterns.isEmpty() || !placement.stopped()) {
       return false;
@@ -71,25 +72,27 @@ public final class UnmetPrerequisites {
               && !reaches(placement)
               && patterns.get().unlearned(0, placement.finger().number(), placement.semitones());
       case CLOSED -> !closed;
-      case EXTENDED_BACK, EXTENDED_FORWARD -> opens(placement) ? !extended(placement) : !closed;
+      case EXTENDED_BACK, EXTENDED_FORWARD ->
+          moves(placement) ? !learnedExtension(placement) : !closed;
       case THUMB -> player.positions().isEmpty() && !thumb;
     };
   }
 
-  /** Which pattern it is that {@link #pattern} finds. */
-  public static String patternTold(Placement placement) {
+  /** The missing pattern of a placement for which {@link #pattern} is true, in words. */
+  public static String describePattern(Placement placement) {
     return switch (placement.frame().shape()) {
-      case LETTERS -> HandPatterns.placeTold(placement.finger().number(), placement.semitones());
+      case LETTERS ->
+          HandPatterns.describePlace(placement.finger().number(), placement.semitones());
       case CLOSED -> "the closed hand";
       case EXTENDED_BACK, EXTENDED_FORWARD ->
-          opens(placement) ? openHand(placement) : "the closed hand";
+          moves(placement) ? extendedHand(placement) : "the closed hand";
       case THUMB -> "thumb position";
     };
   }
 
   /**
-   * Whether two fingers that follow one another on a string, in one position, lie as far apart as
-   * in no learned pattern, though each alone lies where one has it. Violin and viola only.
+   * Whether two successive fingers on one string, in one position, have a spacing that is in no
+   * learned pattern, although each finger alone is. Violin and viola only.
    */
   public boolean spacing(Placement before, Placement now) {
     return judgesPatterns()
@@ -117,33 +120,33 @@ public final class UnmetPrerequisites {
             above.semitones() - below.semitones());
   }
 
-  /** Which distance it is that {@link #spacing} finds. */
-  public static String spacingTold(Placement before, Placement now) {
+  /** The spacing of two placements for which {@link #spacing} is true, in words. */
+  public static String describeSpacing(Placement before, Placement now) {
     boolean up = before.finger().number() < now.finger().number();
     Placement below = up ? before : now;
     Placement above = up ? now : before;
-    return HandPatterns.spacingTold(
+    return HandPatterns.describeSpacing(
         below.finger().number(), above.finger().number(), above.semitones() - below.semitones());
   }
 
-  /** Whether a finger stretches, or the hand opens for it, in a way that is not learned. */
+  /** Whether a placement needs an extension that is not learned. */
   public boolean extension(Placement placement) {
     if (player.extensions().isEmpty() || !placement.stopped()) {
       return false;
     }
     return switch (placement.frame().shape()) {
-      case LETTERS -> reaches(placement) && !extended(placement);
+      case LETTERS -> reaches(placement) && !learnedExtension(placement);
       case CLOSED, THUMB -> placement.stretch() > 0 && !forward;
-      // Where patterns are listed, the open hand is one of them.
+      // If the player lists patterns, the extended hand is one of them.
       case EXTENDED_BACK, EXTENDED_FORWARD ->
-          patterns.isEmpty() && opens(placement) && !extended(placement);
+          patterns.isEmpty() && moves(placement) && !learnedExtension(placement);
     };
   }
 
-  /** Which extension it is that {@link #extension} finds. */
-  public static String extensionTold(Placement placement) {
+  /** The extension of a placement for which {@link #extension} is true, in words. */
+  public static String describeExtension(Placement placement) {
     return switch (placement.frame().shape()) {
-      case EXTENDED_BACK, EXTENDED_FORWARD -> openHand(placement);
+      case EXTENDED_BACK, EXTENDED_FORWARD -> extendedHand(placement);
       default ->
           switch (placement.finger()) {
             case FIRST -> "the first finger " + (back(placement) ? "drawn back" : "stretched");
@@ -154,8 +157,8 @@ public final class UnmetPrerequisites {
     };
   }
 
-  /** Whether that way of reaching out is learned. */
-  private boolean extended(Placement placement) {
+  /** Whether the extension of a placement is learned. */
+  private boolean learnedExtension(Placement placement) {
     return back(placement) ? back : forward;
   }
 
@@ -166,19 +169,19 @@ public final class UnmetPrerequisites {
     };
   }
 
-  /** Whether the finger is one of those that the open hand of the cello moves. */
-  private static boolean opens(Placement placement) {
+  /** Whether the finger is one of those that move in the cello extension. */
+  private static boolean moves(Placement placement) {
     boolean first = placement.finger() == Finger.FIRST;
     return placement.frame().shape() == Shape.EXTENDED_BACK ? first : !first;
   }
 
-  private static String openHand(Placement placement) {
+  private static String extendedHand(Placement placement) {
     return back(placement) ? "the hand extended back" : "the hand extended forward";
   }
 
   /**
-   * Whether on violin and viola the fourth finger takes the letter beyond its own, or the first, in
-   * a position above 1st, the letter below: there it is the low first finger.
+   * Whether, on violin and viola, the fourth finger reaches up to the next letter, or the first
+   * back to the previous one. In 1st position the latter is the low first finger and no extension.
    */
   private static boolean reaches(Placement placement) {
     Frame frame = placement.frame();
@@ -188,13 +191,13 @@ public final class UnmetPrerequisites {
     return switch (placement.finger()) {
       case FIRST ->
           frame.position().compareTo(Position.FIRST) > 0
-              && frame.first() - placement.semitones() > IN_THE_HAND;
-      case FOURTH -> placement.semitones() - frame.highest() > IN_THE_HAND;
+              && frame.first() - placement.semitones() > IN_FRAME;
+      case FOURTH -> placement.semitones() - frame.highest() > IN_FRAME;
       default -> false;
     };
   }
 
-  /** How many kinds of shift that are not learned this one is, at most two. */
+  /** The number of kinds of this shift that are not learned, 0 to 2. */
   public int shift(Transition transition, Grip before, Grip now) {
     if (player.shifts().isEmpty() || !HandMovement.shifts(transition, before, now)) {
       return 0;
@@ -202,12 +205,12 @@ public final class UnmetPrerequisites {
     return (shiftKind(transition, before, now) ? 1 : 0) + (slur(transition, before) ? 1 : 0);
   }
 
-  /** Whether the way the hand shifts is not learned, slur aside. */
+  /** Whether the kind of a shift, apart from slurs, is not learned. */
   public boolean shiftKind(Transition transition, Grip before, Grip now) {
     return !player.shifts().orElseThrow().contains(ShiftKind.of(transition, before, now));
   }
 
-  /** Whether a slur joins the notes of a shift, and such shifts are not learned. */
+  /** Whether a shift is under a slur and slurred shifts are not learned. */
   public boolean slur(Transition transition, Grip before) {
     return ShiftKind.slurred(transition, before)
         && !player.shifts().orElseThrow().contains(ShiftKind.SLUR);

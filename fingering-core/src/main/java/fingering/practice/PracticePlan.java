@@ -96,7 +96,7 @@ public record PracticePlan(
       limits.add(
           new LimitLadder(
               span,
-              tightest.says(),
+              tightest.text(),
               scaled.times(tightest.factor()).orElseThrow(),
               TempoLadder.leading(
                   ladderRequest(request, first, journal.lastClean(span).orElse(clean)),

@@ -63,7 +63,7 @@ public final class PracticeSpots {
         .sorted(Comparator.comparingLong(found::timeMicros))
         .limit(SHIFTS)
         .forEach(found::shift);
-    ComfortableTempo.of(plan, level).tightestApart(SHIFTS + LIMITS).stream()
+    ComfortableTempo.of(plan, level).tightestDistinct(SHIFTS + LIMITS).stream()
         .filter(limit -> !found.measures.contains(limit.place().measureIndex()))
         .limit(LIMITS)
         .forEach(found::limit);
@@ -241,7 +241,7 @@ public final class PracticeSpots {
         exercise = canWriteRun ? Optional.of(exercises.dotted(begin, end)) : Optional.empty();
       }
       default -> {
-        boolean crosses = limit.says().contains("crossing");
+        boolean crosses = limit.text().contains("crossing");
         instructions =
             crosses
                 ? crossings()
@@ -257,7 +257,7 @@ public final class PracticeSpots {
         new PracticeSpot(
             limit.first(),
             run ? limit.measures() : span(begin, end),
-            limit.says(),
+            limit.text(),
             instructions,
             Optional.empty(),
             exercise));

@@ -118,7 +118,7 @@ public record SpotExercise(
    * @throws fingering.musicxml.UnwritableScoreException if the file exists or cannot be written
    */
   public StagedScore stage(Path target) {
-    return file().unfinished(text(), target);
+    return file().stage(text(), target);
   }
 
   private ScoreFile file() {

@@ -4,11 +4,14 @@ import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 
-/** What the left hand and the bow do between two grips: shift, or cross strings. */
+/** Shifts of the left hand and string crossings of the bow between two successive grips. */
 public final class HandMovement {
   private HandMovement() {}
 
-  /** Whether the hand shifts. A note that is only respelled under the same finger is no shift. */
+  /**
+   * Whether the hand shifts. A repeated note that is only spelled differently, under the same
+   * finger, is no shift.
+   */
   public static boolean shifts(Transition transition, Grip before, Grip now) {
     Frame from = before.frame();
     if (!from.shiftsTo(now.frame())) {
@@ -27,8 +30,8 @@ public final class HandMovement {
   }
 
   /**
-   * How many strings the bow crosses: 0 where the grips share a string, 1 to a neighbouring string,
-   * 2 where it skips one.
+   * The number of strings that the bow crosses: 0 if the grips share a string, 1 to a neighbouring
+   * string, 2 if it skips one.
    */
   public static int stringsCrossed(Transition transition, Grip before, Grip now) {
     if (!bowed(transition)) {

@@ -9,16 +9,16 @@ import fingering.music.Note;
 import java.util.Optional;
 
 /**
- * The notes of a moment that sound on from before, and which placements of a grip are theirs. A
- * grip holds all that sounds or, where no hand can, what is struck alone: each note has therefore
- * two numbers before. Immutable.
+ * The notes that are held from one moment to the next, and their placements in a grip. A grip has a
+ * placement for every sounding note or, if no hand can hold them all, for the struck notes only.
+ * Each note therefore has two indices at the earlier moment. Immutable.
  *
- * @param before where each stands among all notes that sounded before, -1 where it did not sound
- * @param beforeStruck where each stands among the notes that were struck before, -1 where it was
- *     held then, too
- * @param now where each stands among all notes that sound now
- * @param soundingBefore how many notes sounded before
- * @param sounding how many sound now
+ * @param before index of each held note among all notes that sounded before, -1 if it did not sound
+ * @param beforeStruck index of each held note among the notes struck before, -1 if it was already
+ *     held then
+ * @param now index of each held note among all notes that sound now
+ * @param soundingBefore number of notes that sounded before
+ * @param sounding number of notes that sound now
  */
 public record HeldNotes(
     ImmutableIntArray before,
@@ -26,11 +26,11 @@ public record HeldNotes(
     ImmutableIntArray now,
     int soundingBefore,
     int sounding) {
-  /** No note sounds on. */
+  /** No held notes. */
   public static final HeldNotes NONE =
       new HeldNotes(ImmutableIntArray.of(), ImmutableIntArray.of(), ImmutableIntArray.of(), 0, 0);
 
-  /** The notes that are held at a moment, seen from the moment before it. */
+  /** The notes held from one moment to the next. */
   static HeldNotes between(Moment before, Moment now) {
     if (now.held().isEmpty()) {
       return NONE;
@@ -38,41 +38,54 @@ public record HeldNotes(
     ImmutableList<Note> sounded = before.sounding();
     ImmutableList<Note> sounding = now.sounding();
     return new HeldNotes(
-        places(now.held(), sounded),
-        places(now.held(), before.starting()),
-        places(now.held(), sounding),
+        indices(now.held(), sounded),
+        indices(now.held(), before.starting()),
+        indices(now.held(), sounding),
         sounded.size(),
         sounding.size());
   }
 
-  private static ImmutableIntArray places(ImmutableList<Note> held, ImmutableList<Note> among) {
+  private static ImmutableIntArray indices(ImmutableList<Note> held, ImmutableList<Note> among) {
     return ImmutableIntArray.copyOf(held.stream().mapToInt(among::indexOf));
   }
 
-  /** Whether there are none. */
+  /** Whether no note is held. */
   public boolean isEmpty() {
     return now.isEmpty();
   }
 
-  /** How many there are. */
+  /** The number of held notes. */
   public int count() {
     return now.length();
   }
 
-  /** Whether one of them sounded at the moment before. */
+  /**
+   * Whether a held note sounded at the moment before.
+   *
+   * @param held index of the held note, from 0
+   */
   public boolean sounded(int held) {
     return before.get(held) >= 0;
   }
 
-  /** How the grip of the moment before took one of them; empty if it had let go of it. */
-  public Optional<Placement> left(int held, Grip grip) {
+  /**
+   * The placement of a held note in the grip of the moment before; empty if that grip had released
+   * it.
+   *
+   * @param held index of the held note, from 0
+   */
+  public Optional<Placement> placementBefore(int held, Grip grip) {
     ImmutableList<Placement> placements = grip.placements();
-    int at = placements.size() == soundingBefore ? before.get(held) : beforeStruck.get(held);
-    return at < 0 ? Optional.empty() : Optional.of(placements.get(at));
+    int index = placements.size() == soundingBefore ? before.get(held) : beforeStruck.get(held);
+    return index < 0 ? Optional.empty() : Optional.of(placements.get(index));
   }
 
-  /** How the grip of this moment takes one of them; empty if it lets go of it. */
-  public Optional<Placement> reached(int held, Grip grip) {
+  /**
+   * The placement of a held note in the grip of this moment; empty if the grip releases it.
+   *
+   * @param held index of the held note, from 0
+   */
+  public Optional<Placement> placementNow(int held, Grip grip) {
     ImmutableList<Placement> placements = grip.placements();
     return placements.size() == sounding
         ? Optional.of(placements.get(now.get(held)))

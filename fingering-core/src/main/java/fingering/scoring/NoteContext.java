@@ -9,20 +9,19 @@ import fingering.music.Note;
 import java.util.List;
 
 /**
- * What the bow, or the finger that plucks, does at a moment, whatever the fingering: all that a
- * {@link NoteRule} may know of it. Strokes that are equal cost the same with the same grip, so that
- * the search reckons them once; times are told no finer than rules can use them.
+ * The music at one moment as a {@link NoteRule} sees it. Equal contexts cost the same with the same
+ * grip, so the search computes each cost once; times are therefore no more precise than the rules
+ * need. The pace of the music around is not part of it, see {@link PacedNote}.
  *
  * @param plucked whether the string is plucked
  * @param slurred whether a slur joins the moment to the one before
  * @param accented whether a note that begins has an accent
- * @param grace whether these are grace notes
- * @param hundredths how long the longest note that begins sounds, in hundredths of a second, to the
- *     tenth below, and no more than {@value #LONG_ENOUGH}
- * @param trilled where the notes with a trill stand among all that sound, from 0
- * @param trilledStruck where they stand among those that begin
- * @param sounding how many notes sound
- * @param slowness how slow the music around is: {@link Slowness#slowness}
+ * @param grace whether the notes are grace notes
+ * @param hundredths length of the longest note that begins, in hundredths of a second, rounded down
+ *     to a tenth of a second, at most {@value #MAX_HUNDREDTHS}
+ * @param trilled indices of the trilled notes among all sounding notes, from 0
+ * @param trilledStruck indices of the trilled notes among the notes that begin, from 0
+ * @param sounding number of sounding notes
  */
 public record NoteContext(
     boolean plucked,
@@ -32,14 +31,13 @@ public record NoteContext(
     long hundredths,
     ImmutableIntArray trilled,
     ImmutableIntArray trilledStruck,
-    int sounding,
-    long slowness) {
-  /** A note longer than this asks for nothing more, in hundredths of a second. */
-  public static final long LONG_ENOUGH = 200;
+    int sounding) {
+  /** The cap on the length of a note, in hundredths of a second; no rule distinguishes more. */
+  public static final long MAX_HUNDREDTHS = 200;
 
-  private static final long TENTH = 100_000;
+  private static final long TENTH_MICROS = 100_000;
 
-  /** The stroke of a moment. */
+  /** The context of a moment. */
   public static NoteContext of(Moment moment) {
     ImmutableList<Note> starting = moment.starting();
     boolean accented = false;
@@ -54,11 +52,10 @@ public record NoteContext(
         moment.slurred(),
         accented,
         moment.grace(),
-        Math.min(LONG_ENOUGH, moment.soundMicros() / TENTH * 10),
+        Math.min(MAX_HUNDREDTHS, moment.soundMicros() / TENTH_MICROS * 10),
         trills ? trilled(starting, moment.sounding()) : ImmutableIntArray.of(),
         trills ? trilled(starting, starting) : ImmutableIntArray.of(),
-        starting.size() + moment.held().size(),
-        Slowness.slowness(moment));
+        starting.size() + moment.held().size());
   }
 
   private static ImmutableIntArray trilled(List<Note> starting, List<Note> among) {
@@ -71,20 +68,15 @@ public record NoteContext(
     return trilled.build();
   }
 
-  /** Which placements of a grip are for notes with a trill. */
+  /** The indices of a grip's placements that play trilled notes. */
   public ImmutableIntArray trilled(Grip grip) {
     return grip.placements().size() == sounding ? trilled : trilledStruck;
   }
 
-  /** The same but for the pace, as if the music did not sing. */
-  public NoteContext unsung() {
-    return slowness == 0
-        ? this
-        : new NoteContext(
-            plucked, slurred, accented, grace, hundredths, trilled, trilledStruck, sounding, 0);
-  }
-
-  /** A number for all of it but what is trilled and {@link #slowness}; equal numbers mean equal. */
+  /**
+   * A number for everything except {@link #trilled} and {@link #trilledStruck}: two contexts have
+   * the same number only if the rest is equal.
+   */
   public long code() {
     long code = hundredths;
     code = code << 8 | sounding;

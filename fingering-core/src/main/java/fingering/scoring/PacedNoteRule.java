@@ -3,15 +3,15 @@ package fingering.scoring;
 import fingering.fingerboard.Grip;
 
 /**
- * A note rule that charges the more the more slowly the music goes: a share for each hundredth of a
- * second that {@link NoteContext#slowness} tells. The share itself does not depend on that.
+ * A rule that judges a single grip, and charges more the slower the music is. The rule gives the
+ * amount per hundredth of a second; the scoring multiplies it by {@link PacedNote#slowness}.
  */
-public interface PacedNoteRule extends NoteRule {
-  /** How much is charged for each hundredth of a second; 0 or more. */
-  long share(NoteContext context, Grip grip);
-
+public non-sealed interface PacedNoteRule extends CostRule {
   @Override
-  default long amount(NoteContext context, Grip grip) {
-    return context.slowness() == 0 ? 0 : context.slowness() * share(context, grip);
+  default int lookBack() {
+    return 0;
   }
+
+  /** The amount charged for each hundredth of a second of slowness, 0 or more. */
+  long share(NoteContext context, Grip grip);
 }

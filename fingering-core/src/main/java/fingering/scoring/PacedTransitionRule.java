@@ -3,16 +3,16 @@ package fingering.scoring;
 import fingering.fingerboard.Grip;
 
 /**
- * A transition rule that charges the more the more slowly the music goes: a share for each
- * hundredth of a second that {@link Transition#slowness} tells. The share itself does not depend on
- * that.
+ * A rule that judges two successive grips, and charges more the slower the music is. The rule gives
+ * the amount per hundredth of a second; the scoring multiplies it by {@link
+ * TimedTransition#slowness}.
  */
-public interface PacedTransitionRule extends TransitionRule {
-  /** How much is charged for each hundredth of a second; 0 or more. */
-  long share(Transition transition, Grip before, Grip now);
-
+public non-sealed interface PacedTransitionRule extends CostRule {
   @Override
-  default long amount(Transition transition, Grip before, Grip now) {
-    return transition.slowness() == 0 ? 0 : transition.slowness() * share(transition, before, now);
+  default int lookBack() {
+    return 1;
   }
+
+  /** The amount charged for each hundredth of a second of slowness, 0 or more. */
+  long share(Transition transition, Grip before, Grip now);
 }

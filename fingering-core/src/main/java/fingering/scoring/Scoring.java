@@ -9,44 +9,56 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * The rules with their weights: one cost function for search and for explanation. Safe for use by
- * many threads as long as its rules are.
+ * The rules with their weights: one cost function for the search and for the explanation. Safe for
+ * use by many threads if its rules are.
  */
 public final class Scoring {
+  /** The highest weight of a rule, in points per unit. */
+  public static final long MAX_WEIGHT = 999_999;
+
+  /** The highest amount that a rule may charge at once. With it no cost overflows. */
+  private static final long MAX_AMOUNT = Integer.MAX_VALUE;
+
+  private static final ImmutableList<Class<? extends CostRule>> KINDS =
+      ImmutableList.of(
+          NoteRule.class,
+          PacedNoteRule.class,
+          TransitionRule.class,
+          TimedTransitionRule.class,
+          PacedTransitionRule.class);
+
   private final ImmutableList<CostRule> rules;
+
+  /** The rules that can charge anything, of all kinds. */
+  private final CostRule[] charging;
+
+  private final long[] chargingWeights;
   private final NoteRule[] noteRules;
   private final long[] noteWeights;
-  private final TransitionRule[] transitionRules;
-  private final long[] transitionWeights;
-  private final TransitionRule[] untimedRules;
-  private final long[] untimedWeights;
-  private final ImmutableList<TimedTransitionRule> timedRules;
-  private final ImmutableLongArray timedWeights;
   private final PacedNoteRule[] pacedNoteRules;
   private final long[] pacedNoteWeights;
+  private final TransitionRule[] transitionRules;
+  private final long[] transitionWeights;
+  private final ImmutableList<TimedTransitionRule> timedRules;
+  private final ImmutableLongArray timedWeights;
   private final PacedTransitionRule[] pacedTransitionRules;
   private final long[] pacedTransitionWeights;
 
   private Scoring(ImmutableList<CostRule> rules, Weights weights) {
     this.rules = rules;
-    List<CostRule> charging =
+    List<CostRule> some =
         rules.stream().filter(rule -> weights.of(rule) > 0 && !rule.idle()).toList();
-    noteRules = of(charging, NoteRule.class).toArray(NoteRule[]::new);
+    charging = some.toArray(CostRule[]::new);
+    chargingWeights = weights(charging, weights);
+    noteRules = of(some, NoteRule.class).toArray(NoteRule[]::new);
     noteWeights = weights(noteRules, weights);
-    transitionRules = of(charging, TransitionRule.class).toArray(TransitionRule[]::new);
-    transitionWeights = weights(transitionRules, weights);
-    untimedRules =
-        of(charging, TransitionRule.class)
-            .filter(rule -> !(rule instanceof TimedTransitionRule))
-            .filter(rule -> !(rule instanceof PacedTransitionRule))
-            .toArray(TransitionRule[]::new);
-    untimedWeights = weights(untimedRules, weights);
-    timedRules = of(charging, TimedTransitionRule.class).collect(ImmutableList.toImmutableList());
-    timedWeights = ImmutableLongArray.copyOf(weights(timedRules.toArray(CostRule[]::new), weights));
-    pacedNoteRules = of(charging, PacedNoteRule.class).toArray(PacedNoteRule[]::new);
+    pacedNoteRules = of(some, PacedNoteRule.class).toArray(PacedNoteRule[]::new);
     pacedNoteWeights = weights(pacedNoteRules, weights);
-    pacedTransitionRules =
-        of(charging, PacedTransitionRule.class).toArray(PacedTransitionRule[]::new);
+    transitionRules = of(some, TransitionRule.class).toArray(TransitionRule[]::new);
+    transitionWeights = weights(transitionRules, weights);
+    timedRules = of(some, TimedTransitionRule.class).collect(ImmutableList.toImmutableList());
+    timedWeights = ImmutableLongArray.copyOf(weights(timedRules.toArray(CostRule[]::new), weights));
+    pacedTransitionRules = of(some, PacedTransitionRule.class).toArray(PacedTransitionRule[]::new);
     pacedTransitionWeights = weights(pacedTransitionRules, weights);
   }
 
@@ -59,126 +71,144 @@ public final class Scoring {
   }
 
   /**
-   * A scoring of these rules.
+   * A scoring by these rules.
    *
-   * @throws IllegalArgumentException if a rule has no weight, or is neither a {@link NoteRule} nor
-   *     a {@link TransitionRule}
+   * @throws IllegalArgumentException if a rule has no weight, or one that is not 0 to {@value
+   *     #MAX_WEIGHT}; if a rule is of more than one kind; or if the unit of a {@link
+   *     TimedTransitionRule} is shorter than a microsecond
    */
   public static Scoring of(ImmutableList<CostRule> rules, Weights weights) {
     for (CostRule rule : rules) {
-      if (!(rule instanceof NoteRule) && !(rule instanceof TransitionRule)) {
+      if (KINDS.stream().filter(kind -> kind.isInstance(rule)).count() > 1) {
         throw new IllegalArgumentException(
-            "the rule '" + rule.id() + "' judges neither a note nor a transition");
+            "the rule '" + rule.id() + "' is of several kinds; make it several rules");
+      }
+      long weight = weights.of(rule);
+      if (weight < 0 || weight > MAX_WEIGHT) {
+        throw new IllegalArgumentException(
+            "the weight of the rule '" + rule.id() + "' is " + weight + ", not 0 to " + MAX_WEIGHT);
+      }
+      if (rule instanceof TimedTransitionRule timed && timed.unitMicros() < 1) {
+        throw new IllegalArgumentException(
+            "the unit of the rule '" + rule.id() + "' is shorter than a microsecond");
       }
     }
     return new Scoring(rules, weights);
   }
 
-  /** The rules, in the order in which they are told. */
+  /** The rules, in the order in which explanations list them. */
   public ImmutableList<CostRule> rules() {
     return rules;
   }
 
-  /** The furthest that any rule looks back, in moments. */
+  /** The largest number of moments that a rule looks back. */
   public int lookBack() {
     return rules.stream().mapToInt(CostRule::lookBack).max().orElse(0);
   }
 
-  /** Points of a grip by itself. */
-  public long cost(NoteContext context, Grip grip) {
+  /** Points for a grip, by all rules. */
+  public long cost(PacedNote note, Grip grip) {
     long cost = 0;
-    for (int i = 0; i < noteRules.length; i++) {
-      cost += charged(noteRules[i], noteRules[i].amount(context, grip)) * noteWeights[i];
+    for (int i = 0; i < charging.length; i++) {
+      cost += note.amount(charging[i], grip) * chargingWeights[i];
     }
     return cost;
   }
 
-  /**
-   * Points of a grip by itself for each hundredth of a second of {@link NoteContext#slowness}: its
-   * cost is that of the {@link NoteContext#unsung unsung} stroke and so much more.
-   */
-  public long paced(NoteContext context, Grip grip) {
+  /** Points for two successive grips, by all rules. */
+  public long cost(TimedTransition transition, Grip before, Grip now) {
+    long cost = 0;
+    for (int i = 0; i < charging.length; i++) {
+      cost += transition.amount(charging[i], before, now) * chargingWeights[i];
+    }
+    return cost;
+  }
+
+  /** Points for a grip by the rules that do not depend on the pace. */
+  public long unpacedCost(NoteContext context, Grip grip) {
+    long cost = 0;
+    for (int i = 0; i < noteRules.length; i++) {
+      cost += checked(noteRules[i], noteRules[i].amount(context, grip)) * noteWeights[i];
+    }
+    return cost;
+  }
+
+  /** Points for a grip for each hundredth of a second of {@link PacedNote#slowness}. */
+  public long pacedCost(NoteContext context, Grip grip) {
     long cost = 0;
     for (int i = 0; i < pacedNoteRules.length; i++) {
       cost +=
-          charged(pacedNoteRules[i], pacedNoteRules[i].share(context, grip)) * pacedNoteWeights[i];
+          checked(pacedNoteRules[i], pacedNoteRules[i].share(context, grip)) * pacedNoteWeights[i];
     }
     return cost;
   }
 
-  /** Points of the way from one grip to the next. */
-  public long cost(Transition transition, Grip before, Grip now) {
-    return cost(transitionRules, transitionWeights, transition, before, now);
+  /** The costs of pairs of grips in a transition, apart from time and pace. */
+  public TransitionCosts costs(Transition transition) {
+    return new TransitionCosts(
+        transition,
+        transitionRules,
+        transitionWeights,
+        pacedTransitionRules,
+        pacedTransitionWeights);
   }
 
-  /** What ways cost in a passing but for what depends on times and pace. */
-  public TransitionCosts untimed(Transition transition) {
-    return new TransitionCosts(untimedRules, untimedWeights, transition);
-  }
-
-  static long cost(
-      TransitionRule[] rules, long[] weights, Transition transition, Grip before, Grip now) {
-    long cost = 0;
-    for (int i = 0; i < rules.length; i++) {
-      cost += charged(rules[i], rules[i].amount(transition, before, now)) * weights[i];
-    }
-    return cost;
-  }
-
-  /** The rules that charge what time is lacking. */
-  public ImmutableList<TimedTransitionRule> timed() {
+  /** The rules that charge for missing time. */
+  public ImmutableList<TimedTransitionRule> timedRules() {
     return timedRules;
   }
 
-  /** Their weights, in points for a unit of each. */
+  /** The weights of {@link #timedRules}, in points per unit of each. */
   public ImmutableLongArray timedWeights() {
     return timedWeights;
   }
 
-  /** Points of the way for each hundredth of a second of {@link Transition#slowness}. */
-  public long paced(Transition transition, Grip before, Grip now) {
-    long cost = 0;
-    for (int i = 0; i < pacedTransitionRules.length; i++) {
-      PacedTransitionRule rule = pacedTransitionRules[i];
-      cost += charged(rule, rule.share(transition, before, now)) * pacedTransitionWeights[i];
-    }
-    return cost;
-  }
-
-  /** The amount, where it is one: the search relies on costs of 0 or more. */
-  private static long charged(CostRule rule, long amount) {
-    if (amount < 0) {
-      throw new IllegalStateException("the rule '" + rule.id() + "' charged " + amount);
+  /** The amount; the search relies on costs of 0 or more that do not overflow. */
+  static long checked(CostRule rule, long amount) {
+    if (amount < 0 || amount > MAX_AMOUNT) {
+      throw new IllegalStateException(
+          "the rule '" + rule.id() + "' charged " + amount + ", not 0 to " + MAX_AMOUNT);
     }
     return amount;
   }
 
-  /** What every rule charges a whole path, moment by moment; charges of nothing are left out. */
+  /** Microseconds that a movement takes by a rule. */
+  static long needed(TimedTransitionRule rule, Transition transition, Grip before, Grip now) {
+    long needed = rule.needed(transition, before, now);
+    if (needed < 0 || needed > TransitionTime.MAX_MICROS) {
+      throw new IllegalStateException(
+          "the rule '"
+              + rule.id()
+              + "' needs "
+              + needed
+              + " microseconds, not 0 to "
+              + TransitionTime.MAX_MICROS);
+    }
+    return needed;
+  }
+
+  /** The charges of every rule along a path, moment by moment; charges of 0 are left out. */
   public ImmutableList<Charge> explain(ImmutableList<Moment> moments, ImmutableList<Grip> path) {
     ImmutableList.Builder<Charge> charges = ImmutableList.builder();
     for (int m = 0; m < path.size(); m++) {
-      NoteContext context = NoteContext.of(moments.get(m));
-      for (int i = 0; i < noteRules.length; i++) {
-        long amount = noteRules[i].amount(context, path.get(m));
-        add(charges, noteRules[i], m, amount, noteWeights[i]);
+      PacedNote note = PacedNote.of(moments.get(m));
+      for (int i = 0; i < charging.length; i++) {
+        add(charges, i, m, note.amount(charging[i], path.get(m)));
       }
       if (m == 0) {
         continue;
       }
-      Transition transition = Transition.between(moments.get(m - 1), moments.get(m));
-      for (int i = 0; i < transitionRules.length; i++) {
-        long amount = transitionRules[i].amount(transition, path.get(m - 1), path.get(m));
-        add(charges, transitionRules[i], m, amount, transitionWeights[i]);
+      TimedTransition transition = TimedTransition.between(moments.get(m - 1), moments.get(m));
+      for (int i = 0; i < charging.length; i++) {
+        add(charges, i, m, transition.amount(charging[i], path.get(m - 1), path.get(m)));
       }
     }
     return charges.build();
   }
 
-  private static void add(
-      ImmutableList.Builder<Charge> charges, CostRule rule, int moment, long amount, long weight) {
-    charged(rule, amount);
-    if (amount * weight > 0) {
-      charges.add(new Charge(rule.id(), moment, amount, weight));
+  private void add(ImmutableList.Builder<Charge> charges, int rule, int moment, long amount) {
+    if (amount > 0) {
+      charges.add(new Charge(charging[rule].id(), moment, amount, chargingWeights[rule]));
     }
   }
 }

@@ -1,11 +1,27 @@
 package fingering.scoring;
 
-/** When a transition rule may charge anything. */
+import fingering.fingerboard.Grip;
+
+/** The hand movement that a transition rule requires before it charges anything. */
 public enum ShiftCondition {
-  /** Whatever the hand does. */
+  /** No condition. */
   ANY,
-  /** Only where the hand shifts. */
+  /** The hand shifts. */
   SHIFT,
-  /** Only where it does not. */
-  STAY
+  /** The hand does not shift. */
+  STAY;
+
+  /**
+   * Whether the condition is met.
+   *
+   * @param shifts whether the hand shifts
+   */
+  boolean met(boolean shifts) {
+    return this == ANY || shifts == (this == SHIFT);
+  }
+
+  /** Whether the movement between two grips meets the condition. */
+  boolean met(Transition transition, Grip before, Grip now) {
+    return this == ANY || met(HandMovement.shifts(transition, before, now));
+  }
 }

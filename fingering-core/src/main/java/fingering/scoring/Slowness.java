@@ -2,17 +2,17 @@ package fingering.scoring;
 
 import fingering.music.Moment;
 
-/** How slowly music goes, as far as it matters to the rules of sound. */
+/** How slow the music is, as far as the rules of sound distinguish it. */
 final class Slowness {
-  /** Music whose notes last no longer on the average does not sing, in microseconds. */
-  private static final long SINGS = 150_000;
+  /** Mean note length up to which music does not count as slow, in microseconds. */
+  private static final long NOT_SLOW_MICROS = 150_000;
 
-  private static final long HUNDREDTH = 10_000;
+  private static final long HUNDREDTH_MICROS = 10_000;
 
   private Slowness() {}
 
-  /** Hundredths of a second by which the notes around are longer than those of passage work. */
-  static long slowness(Moment moment) {
-    return Math.max(0, moment.meanNoteMicros() - SINGS) / HUNDREDTH;
+  /** Hundredths of a second by which the mean length of the notes around exceeds 0.15 s. */
+  static long of(Moment moment) {
+    return Math.max(0, moment.meanNoteMicros() - NOT_SLOW_MICROS) / HUNDREDTH_MICROS;
   }
 }

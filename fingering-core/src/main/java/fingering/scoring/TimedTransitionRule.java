@@ -3,23 +3,27 @@ package fingering.scoring;
 import fingering.fingerboard.Grip;
 
 /**
- * A transition rule that charges the time that is lacking: a unit for every so many microseconds by
- * which a shift needs more than the music leaves it. What it needs does not depend on that.
+ * A rule that charges for missing time. The rule says how long a movement takes; the scoring
+ * compares this with the time that the music gives, see {@link TransitionTime}, and charges one
+ * unit for every {@link #unitMicros} that are missing.
  */
-public interface TimedTransitionRule extends TransitionRule {
-  /** Microseconds in the rule's unit: more than 0. */
-  long unitMicros();
-
-  /** Microseconds that the movement needs; 0 where there is none. Asked where the hand shifts. */
-  long needed(Transition transition, Grip before, Grip now);
-
+public non-sealed interface TimedTransitionRule extends CostRule {
   @Override
-  default long amount(Transition transition, Grip before, Grip now) {
-    return units(needed(transition, before, now), transition.micros(before.open()));
+  default int lookBack() {
+    return 1;
   }
 
-  /** The units that are lacking where so many microseconds are needed and so many are there. */
-  default long units(long needed, long micros) {
-    return needed > micros ? (needed - micros) / unitMicros() : 0;
+  /** Microseconds per unit of the rule, 1 or more. */
+  long unitMicros();
+
+  /**
+   * Microseconds that the movement takes, 0 to {@link TransitionTime#MAX_MICROS}; 0 if there is no
+   * movement. Called only where the {@link #condition} is met; elsewhere nothing is charged.
+   */
+  long needed(Transition transition, Grip before, Grip now);
+
+  /** Whether the hand has to shift, or not to shift, for the rule to charge anything. */
+  default ShiftCondition condition() {
+    return ShiftCondition.ANY;
   }
 }

@@ -4,56 +4,89 @@ import fingering.fingerboard.Grip;
 import java.util.Arrays;
 
 /**
- * What a scoring charges for the ways of one passing, without what {@link TimedTransitionRule
- * hurried} and {@link PacedTransitionRule paced} rules do: by the rules that concern it alone.
+ * Costs of pairs of grips in one transition, apart from time and pace. Only the rules that apply to
+ * the transition are evaluated.
  */
 public final class TransitionCosts {
   private final Transition transition;
-  private final Weighted anyway;
-  private final Weighted shifting;
-  private final Weighted staying;
+  private final WeightedRules always;
+  private final WeightedRules shifting;
+  private final WeightedRules staying;
+  private final PacedTransitionRule[] pacedRules;
+  private final long[] pacedWeights;
 
-  /** Rules with their weights. */
-  private static final class Weighted {
+  private static final class WeightedRules {
     private final TransitionRule[] rules;
     private final long[] weights;
 
-    Weighted(TransitionRule[] all, long[] weights, Transition transition, ShiftCondition occasion) {
+    WeightedRules(
+        TransitionRule[] all, long[] weights, Transition transition, ShiftCondition condition) {
       int[] kept = new int[all.length];
-      int many = 0;
+      int size = 0;
       for (int i = 0; i < all.length; i++) {
-        if (all[i].occasion() == occasion && all[i].concerns(transition)) {
-          kept[many++] = i;
+        if (all[i].condition() == condition && all[i].appliesTo(transition)) {
+          kept[size++] = i;
         }
       }
-      rules = Arrays.stream(kept, 0, many).mapToObj(i -> all[i]).toArray(TransitionRule[]::new);
-      this.weights = Arrays.stream(kept, 0, many).mapToLong(i -> weights[i]).toArray();
+      rules = Arrays.stream(kept, 0, size).mapToObj(i -> all[i]).toArray(TransitionRule[]::new);
+      this.weights = Arrays.stream(kept, 0, size).mapToLong(i -> weights[i]).toArray();
     }
 
     long cost(Transition transition, Grip before, Grip now) {
-      return Scoring.cost(rules, weights, transition, before, now);
+      long cost = 0;
+      for (int i = 0; i < rules.length; i++) {
+        long amount = Scoring.checked(rules[i], rules[i].amount(transition, before, now));
+        cost += amount * weights[i];
+      }
+      return cost;
     }
   }
 
-  TransitionCosts(TransitionRule[] rules, long[] weights, Transition transition) {
+  TransitionCosts(
+      Transition transition,
+      TransitionRule[] rules,
+      long[] weights,
+      PacedTransitionRule[] pacedRules,
+      long[] pacedWeights) {
     this.transition = transition;
-    anyway = new Weighted(rules, weights, transition, ShiftCondition.ANY);
-    shifting = new Weighted(rules, weights, transition, ShiftCondition.SHIFT);
-    staying = new Weighted(rules, weights, transition, ShiftCondition.STAY);
+    always = new WeightedRules(rules, weights, transition, ShiftCondition.ANY);
+    shifting = new WeightedRules(rules, weights, transition, ShiftCondition.SHIFT);
+    staying = new WeightedRules(rules, weights, transition, ShiftCondition.STAY);
+    this.pacedRules = pacedRules;
+    this.pacedWeights = pacedWeights;
   }
 
-  /** Whether the hand shifts on the way from one grip to the next. */
+  /** Whether the hand shifts between two grips. */
   public boolean shifts(Grip before, Grip now) {
     return HandMovement.shifts(transition, before, now);
   }
 
   /**
-   * Points of the way from one grip to the next.
+   * Points by the rules that depend neither on time nor on pace.
    *
-   * @param shifts whether the hand {@link #shifts} on it
+   * @param shifts whether the hand {@link #shifts}
    */
-  public long of(Grip before, Grip now, boolean shifts) {
-    return anyway.cost(transition, before, now)
+  public long untimed(Grip before, Grip now, boolean shifts) {
+    return always.cost(transition, before, now)
         + (shifts ? shifting : staying).cost(transition, before, now);
+  }
+
+  /** Points for each hundredth of a second of {@link TimedTransition#slowness}. */
+  public long paced(Grip before, Grip now) {
+    long cost = 0;
+    for (int i = 0; i < pacedRules.length; i++) {
+      long share = Scoring.checked(pacedRules[i], pacedRules[i].share(transition, before, now));
+      cost += share * pacedWeights[i];
+    }
+    return cost;
+  }
+
+  /**
+   * Microseconds that a movement takes by a rule; 0 where the rule's condition is not met.
+   *
+   * @param shifts whether the hand {@link #shifts}
+   */
+  public long needed(TimedTransitionRule rule, Grip before, Grip now, boolean shifts) {
+    return rule.condition().met(shifts) ? Scoring.needed(rule, transition, before, now) : 0;
   }
 }

@@ -3,26 +3,28 @@ package fingering.scoring;
 import fingering.fingerboard.Grip;
 
 /**
- * A rule that judges the way from one grip to the next. How much time there is a {@link
- * TimedTransitionRule} may charge, and how slow the music is a {@link PacedTransitionRule}; other
- * rules find neither in the passing they are given by the search.
+ * A rule that judges two successive grips. If the charge depends on how much time there is, use
+ * {@link TimedTransitionRule}; if it depends on how slow the music is, {@link PacedTransitionRule}.
  */
-public interface TransitionRule extends CostRule {
+public non-sealed interface TransitionRule extends CostRule {
   @Override
   default int lookBack() {
     return 1;
   }
 
-  /** How much of what the rule charges this passing has, in the rule's unit; 0 or more. */
+  /**
+   * The amount charged, in the rule's unit, 0 or more. Called only where the {@link #condition} is
+   * met and the rule {@link #appliesTo} the transition; elsewhere nothing is charged.
+   */
   long amount(Transition transition, Grip before, Grip now);
 
-  /** What the hand has to do, or not to do, for the rule to charge anything. */
-  default ShiftCondition occasion() {
+  /** Whether the hand has to shift, or not to shift, for the rule to charge anything. */
+  default ShiftCondition condition() {
     return ShiftCondition.ANY;
   }
 
-  /** Whether the rule may charge anything in such a passing, from some grip to some other. */
-  default boolean concerns(Transition transition) {
+  /** Whether the rule charges anything in this transition, for some pair of grips. */
+  default boolean appliesTo(Transition transition) {
     return true;
   }
 }

@@ -5,19 +5,19 @@ import fingering.fingerboard.Grip;
 import java.util.HashMap;
 import java.util.Map;
 
-/** A requirement at work: which state follows which, looked up and not asked for again. */
+/** The transition function of a requirement on a graph, as tables that are filled on demand. */
 final class Automaton {
-  private final LayeredGraph layers;
+  private final LayeredGraph graph;
   private final Requirement requirement;
-  private final Map<Long, int[]> next = new HashMap<>();
+  private final Map<Long, int[]> tables = new HashMap<>();
 
-  /** By moment, {@link #after(int)}; those not asked for yet are missing. */
-  private final int[][][] all;
+  /** By moment, {@link #after(int)}; null where not computed yet. */
+  private final int[][][] byGrip;
 
-  Automaton(LayeredGraph layers, Requirement requirement) {
-    this.layers = layers;
+  Automaton(LayeredGraph graph, Requirement requirement) {
+    this.graph = graph;
     this.requirement = requirement;
-    all = new int[layers.moments().size()][][];
+    byGrip = new int[graph.moments().size()][][];
   }
 
   int states() {
@@ -33,22 +33,25 @@ final class Automaton {
   }
 
   /**
-   * By state, the state after a grip of a moment; at the first moment the grip is its own before.
+   * By state, the state after a grip of a moment. At the first moment pass the grip as {@code
+   * before} too.
    */
   int[] after(int moment, Grip before, Grip now) {
-    return next.computeIfAbsent(requirement.symbol(moment, before, now), this::table);
+    return tables.computeIfAbsent(requirement.symbol(moment, before, now), this::table);
   }
 
-  /** By grip of a moment, the states after it, whatever the grip before. */
+  /**
+   * By grip of a moment, then by state, the state after it, if the requirement does not look back.
+   */
   int[][] after(int moment) {
-    if (all[moment] == null) {
-      ImmutableList<Grip> grips = layers.grips().get(moment);
-      all[moment] = new int[grips.size()][];
+    if (byGrip[moment] == null) {
+      ImmutableList<Grip> grips = graph.grips().get(moment);
+      byGrip[moment] = new int[grips.size()][];
       for (int j = 0; j < grips.size(); j++) {
-        all[moment][j] = after(moment, grips.get(j), grips.get(j));
+        byGrip[moment][j] = after(moment, grips.get(j), grips.get(j));
       }
     }
-    return all[moment];
+    return byGrip[moment];
   }
 
   private int[] table(long symbol) {

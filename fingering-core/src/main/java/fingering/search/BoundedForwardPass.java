@@ -9,213 +9,212 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The least sums with which every grip is reached in every state of a requirement, for the paths
- * within a bound alone. States in which there are none take neither time nor room.
+ * The forward pass of the Viterbi algorithm on the product of a graph and an automaton, limited to
+ * paths within a bound. States that no such path reaches take neither time nor memory.
  */
 final class BoundedForwardPass {
-  private static final long NONE = ForwardPass.NONE;
+  private static final long UNREACHABLE = ForwardPass.UNREACHABLE;
 
-  private final LayeredGraph layers;
+  private final LayeredGraph graph;
   private final Automaton automaton;
 
-  /** The pass through the same layers without the requirement. */
-  private final ForwardPass free;
+  /** The pass through the same graph without a requirement. */
+  private final ForwardPass unconstrained;
 
   private final CostBound bound;
 
-  /** The states in which each moment is reached. */
-  private final List<Reached> reached = new ArrayList<>();
+  /** The states and scores of each moment so far. */
+  private final List<Layer> layers = new ArrayList<>();
 
-  /** Where each state stands among those in which the moment in hand is reached; -1 where not. */
-  private final int[] places;
+  /** By state, its index in the layer that is being computed; -1 if it is not reached yet. */
+  private final int[] indices;
 
-  /** How a moment is reached. */
-  private static final class Reached {
-    /** The states in which it is, ascending. */
+  private static final class Layer {
+    /** The states that are reached, ascending. */
     final int[] states;
 
-    /** For each of them the sum of every grip. */
-    final long[][] sums;
+    /** By index of the state, the score of every grip. */
+    final long[][] scores;
 
-    Reached(int[] states, long[][] sums) {
+    Layer(int[] states, long[][] scores) {
       this.states = states;
-      this.sums = sums;
+      this.scores = scores;
     }
   }
 
   private BoundedForwardPass(
-      LayeredGraph layers, Automaton automaton, ForwardPass free, CostBound bound) {
-    this.layers = layers;
+      LayeredGraph graph, Automaton automaton, ForwardPass unconstrained, CostBound bound) {
+    this.graph = graph;
     this.automaton = automaton;
-    this.free = free;
+    this.unconstrained = unconstrained;
     this.bound = bound;
-    places = new int[automaton.states()];
-    Arrays.fill(places, -1);
+    indices = new int[automaton.states()];
+    Arrays.fill(indices, -1);
   }
 
-  /** The best path that satisfies the requirement, or empty where none within the bound does. */
+  /** The best path that satisfies the requirement, or empty if there is none within the bound. */
   static Optional<Path> best(
-      LayeredGraph layers, Automaton automaton, ForwardPass free, CostBound bound) {
-    BoundedForwardPass pass = new BoundedForwardPass(layers, automaton, free, bound);
-    pass.reached.add(pass.first());
-    for (int m = 1; m < layers.moments().size(); m++) {
-      pass.reached.add(pass.next(m));
+      LayeredGraph graph, Automaton automaton, ForwardPass unconstrained, CostBound bound) {
+    BoundedForwardPass pass = new BoundedForwardPass(graph, automaton, unconstrained, bound);
+    pass.layers.add(pass.first());
+    for (int m = 1; m < graph.moments().size(); m++) {
+      pass.layers.add(pass.next(m));
     }
     return pass.end();
   }
 
-  private Reached first() {
-    ImmutableList<Grip> grips = layers.grips().get(0);
-    long[] most = mostBefore(0);
+  private Layer first() {
+    ImmutableList<Grip> grips = graph.grips().get(0);
+    long[] limits = limitsWithoutNode(0);
     List<Integer> states = new ArrayList<>();
-    List<long[]> sums = new ArrayList<>();
+    List<long[]> scores = new ArrayList<>();
     for (int j = 0; j < grips.size(); j++) {
-      if (most[j] >= 0) {
+      if (limits[j] >= 0) {
         int state = automaton.after(0, grips.get(j), grips.get(j))[0];
-        at(state, states, sums, grips.size())[j] = 0;
+        scores(state, states, scores, grips.size())[j] = 0;
       }
     }
-    return finished(0, states, sums);
+    return finished(0, states, scores);
   }
 
-  private Reached next(int m) {
-    Reached before = reached.get(m - 1);
-    long[] most = mostBefore(m);
-    int grips = most.length;
+  private Layer next(int m) {
+    Layer before = layers.get(m - 1);
+    long[] limits = limitsWithoutNode(m);
+    int grips = limits.length;
     List<Integer> states = new ArrayList<>();
-    List<long[]> sums = new ArrayList<>();
+    List<long[]> scores = new ArrayList<>();
     if (automaton.looksBack()) {
-      reachLookingBack(m, before, most, states, sums);
+      relaxLookingBack(m, before, limits, states, scores);
     } else {
       int[][] after = automaton.after(m);
-      long[] all = new long[grips];
+      long[] reached = new long[grips];
       for (int k = 0; k < before.states.length; k++) {
-        Arrays.fill(all, NONE);
-        free.ways(m).reach(before.sums[k], all);
+        Arrays.fill(reached, UNREACHABLE);
+        unconstrained.edges(m).relax(before.scores[k], reached);
         for (int j = 0; j < grips; j++) {
-          if (all[j] <= most[j]) {
-            long[] to = at(after[j][before.states[k]], states, sums, grips);
-            to[j] = Math.min(to[j], all[j]);
+          if (reached[j] <= limits[j]) {
+            long[] to = scores(after[j][before.states[k]], states, scores, grips);
+            to[j] = Math.min(to[j], reached[j]);
           }
         }
       }
     }
-    return finished(m, states, sums);
+    return finished(m, states, scores);
   }
 
-  /** The sums of a state, which are made where they are missing. */
-  private long[] at(int state, List<Integer> states, List<long[]> sums, int grips) {
-    if (places[state] < 0) {
-      places[state] = sums.size();
+  /** The scores of a state, created on first use. */
+  private long[] scores(int state, List<Integer> states, List<long[]> scores, int grips) {
+    if (indices[state] < 0) {
+      indices[state] = scores.size();
       states.add(state);
-      sums.add(ForwardPass.unreached(grips));
+      scores.add(ForwardPass.unreachable(grips));
     }
-    return sums.get(places[state]);
+    return scores.get(indices[state]);
   }
 
-  /** The highest sum with which each grip can be reached within the bound, itself not counted. */
-  private long[] mostBefore(int m) {
-    long[] own = free.own(m);
-    long[] most = bound.most(m);
-    for (int j = 0; j < most.length; j++) {
-      most[j] = own[j] == NONE ? -1 : most[j] - own[j];
+  /** By grip, the highest score within the bound before its own is added; -1 if there is none. */
+  private long[] limitsWithoutNode(int m) {
+    long[] nodes = unconstrained.nodeScores(m);
+    long[] limits = bound.limits(m);
+    for (int j = 0; j < limits.length; j++) {
+      limits[j] = nodes[j] == UNREACHABLE ? -1 : limits[j] - nodes[j];
     }
-    return most;
+    return limits;
   }
 
-  /** Adds what each grip costs by itself, and puts the states in order. */
-  private Reached finished(int m, List<Integer> states, List<long[]> sums) {
-    long[] own = free.own(m);
-    int[] all = Ints.toArray(states);
-    Arrays.sort(all);
-    long[][] theirs = new long[all.length][];
-    for (int k = 0; k < all.length; k++) {
-      long[] sum = sums.get(places[all[k]]);
-      for (int j = 0; j < own.length; j++) {
-        sum[j] = ForwardPass.plus(sum[j], own[j]);
+  /** Adds the node scores and sorts the states. */
+  private Layer finished(int m, List<Integer> states, List<long[]> scores) {
+    long[] nodes = unconstrained.nodeScores(m);
+    int[] sorted = Ints.toArray(states);
+    Arrays.sort(sorted);
+    long[][] inOrder = new long[sorted.length][];
+    for (int k = 0; k < sorted.length; k++) {
+      long[] ofState = scores.get(indices[sorted[k]]);
+      for (int j = 0; j < nodes.length; j++) {
+        ofState[j] = ForwardPass.plus(ofState[j], nodes[j]);
       }
-      theirs[k] = sum;
+      inOrder[k] = ofState;
     }
-    for (int state : all) {
-      places[state] = -1;
+    for (int state : sorted) {
+      indices[state] = -1;
     }
-    return new Reached(all, theirs);
+    return new Layer(sorted, inOrder);
   }
 
   /**
-   * Reaches every grip from those in every state, where the grip left has a say too. {@link
-   * ForwardPass} takes the same step without a bound: there a grip's states stand side by side,
-   * since all are wanted; here each state stands alone, since most are never reached. A step that
-   * served both would have to ask at every sum where it stands.
+   * Relaxes all edges in all states, if the automaton looks at the previous grip too. {@link
+   * ForwardPass} has the same step without a bound. There the states of a grip are adjacent in
+   * memory, because all are needed; here each state has its own array, because most are never
+   * reached.
    */
-  private void reachLookingBack(
-      int m, Reached before, long[] most, List<Integer> states, List<long[]> sums) {
-    ImmutableList<Grip> leaving = layers.grips().get(m - 1);
-    ImmutableList<Grip> now = layers.grips().get(m);
-    EdgeCostView ways = free.ways(m);
-    for (int i = 0; i < leaving.size(); i++) {
-      for (int j = 0; j < now.size(); j++) {
-        int[] after = automaton.after(m, leaving.get(i), now.get(j));
-        long way = ways.cost(i, j);
+  private void relaxLookingBack(
+      int m, Layer before, long[] limits, List<Integer> states, List<long[]> scores) {
+    ImmutableList<Grip> from = graph.grips().get(m - 1);
+    ImmutableList<Grip> to = graph.grips().get(m);
+    EdgeCostView edges = unconstrained.edges(m);
+    for (int i = 0; i < from.size(); i++) {
+      for (int j = 0; j < to.size(); j++) {
+        int[] after = automaton.after(m, from.get(i), to.get(j));
+        long edge = edges.cost(i, j);
         for (int k = 0; k < before.states.length; k++) {
-          if (before.sums[k][i] != NONE && before.sums[k][i] + way <= most[j]) {
-            long[] to = at(after[before.states[k]], states, sums, now.size());
-            to[j] = Math.min(to[j], before.sums[k][i] + way);
+          if (before.scores[k][i] != UNREACHABLE && before.scores[k][i] + edge <= limits[j]) {
+            long[] ofState = scores(after[before.states[k]], states, scores, to.size());
+            ofState[j] = Math.min(ofState[j], before.scores[k][i] + edge);
           }
         }
       }
     }
   }
 
-  /** The best path, of whose last grips the first among equals is taken, and so on back. */
+  /** The best path. Of equal ones, the first in the order of the last grip, then the one before. */
   private Optional<Path> end() {
-    int last = layers.moments().size() - 1;
-    Reached all = reached.get(last);
+    int last = graph.moments().size() - 1;
+    Layer layer = layers.get(last);
     int grip = -1;
-    int state = -1;
-    long least = NONE;
-    for (int j = 0; j < layers.grips().get(last).size(); j++) {
-      for (int k = 0; k < all.states.length; k++) {
-        if (all.sums[k][j] < least && automaton.satisfied(all.states[k])) {
-          least = all.sums[k][j];
+    int stateIndex = -1;
+    long best = UNREACHABLE;
+    for (int j = 0; j < graph.grips().get(last).size(); j++) {
+      for (int k = 0; k < layer.states.length; k++) {
+        if (layer.scores[k][j] < best && automaton.satisfied(layer.states[k])) {
+          best = layer.scores[k][j];
           grip = j;
-          state = k;
+          stateIndex = k;
         }
       }
     }
-    return least == NONE ? Optional.empty() : Optional.of(path(grip, state, least));
+    return best == UNREACHABLE ? Optional.empty() : Optional.of(backtrack(grip, stateIndex, best));
   }
 
-  private Path path(int lastGrip, int lastState, long sum) {
-    Grip[] grips = new Grip[reached.size()];
+  private Path backtrack(int lastGrip, int lastStateIndex, long score) {
+    Grip[] grips = new Grip[layers.size()];
     int grip = lastGrip;
-    int state = lastState;
+    int stateIndex = lastStateIndex;
     for (int m = grips.length - 1; m > 0; m--) {
-      grips[m] = layers.grips().get(m).get(grip);
-      long before = reached.get(m).sums[state][grip] - free.own(m)[grip];
-      int node = before(m, grip, reached.get(m).states[state], before);
+      grips[m] = graph.grips().get(m).get(grip);
+      long before = layers.get(m).scores[stateIndex][grip] - unconstrained.nodeScores(m)[grip];
+      int node = predecessor(m, grip, layers.get(m).states[stateIndex], before);
       grip = node / automaton.states();
-      state = node % automaton.states();
+      stateIndex = node % automaton.states();
     }
-    grips[0] = layers.grips().get(0).get(grip);
-    return ForwardPass.path(ImmutableList.copyOf(grips), sum);
+    grips[0] = graph.grips().get(0).get(grip);
+    return ForwardPass.path(ImmutableList.copyOf(grips), score);
   }
 
-  /** Grip before times number of states, plus the place of the state before. */
-  private int before(int m, int grip, int state, long sum) {
-    Reached before = reached.get(m - 1);
-    ImmutableList<Grip> leaving = layers.grips().get(m - 1);
-    Grip now = layers.grips().get(m).get(grip);
-    for (int i = 0; i < leaving.size(); i++) {
-      long way = free.ways(m).cost(i, grip);
+  /** Index of the previous grip times the number of states, plus the index of its state. */
+  private int predecessor(int m, int grip, int state, long score) {
+    Layer before = layers.get(m - 1);
+    ImmutableList<Grip> from = graph.grips().get(m - 1);
+    Grip to = graph.grips().get(m).get(grip);
+    for (int i = 0; i < from.size(); i++) {
+      long edge = unconstrained.edges(m).cost(i, grip);
       for (int k = 0; k < before.states.length; k++) {
-        if (before.sums[k][i] != NONE
-            && before.sums[k][i] + way == sum
-            && automaton.after(m, leaving.get(i), now)[before.states[k]] == state) {
+        if (before.scores[k][i] != UNREACHABLE
+            && before.scores[k][i] + edge == score
+            && automaton.after(m, from.get(i), to)[before.states[k]] == state) {
           return i * automaton.states() + k;
         }
       }
     }
-    throw new IllegalStateException("no way leads to grip " + grip + " of moment " + m);
+    throw new IllegalStateException("grip " + grip + " of moment " + m + " has no predecessor");
   }
 }

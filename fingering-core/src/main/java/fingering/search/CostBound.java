@@ -4,62 +4,57 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 
 /**
- * What a path may cost at most. A node from which even the cheapest way onward, whatever it shows,
- * comes to more is on no such path.
+ * An upper bound on the score of a path. A node is outside the bound if even the best continuation
+ * from it, without regard to requirements, exceeds the bound.
  */
 final class CostBound {
-  /** By moment and grip, the least sum from after it to the end. */
-  private final long[][] onward;
+  /** By moment and grip, the lowest score from after the grip to the end. */
+  private final long[][] toEnd;
 
   private final long most;
 
-  private CostBound(long[][] onward, long most) {
-    this.onward = onward;
+  private CostBound(long[][] toEnd, long most) {
+    this.toEnd = toEnd;
     this.most = most;
   }
 
-  /**
-   * A bound within which all paths lie through the layers that a pass without a requirement has
-   * gone through.
-   */
-  static CostBound of(LayeredGraph layers, ForwardPass free) {
-    int last = layers.moments().size() - 1;
-    long[][] onward = new long[last + 1][];
-    onward[last] = new long[layers.grips().get(last).size()];
+  /** A bound that no path exceeds, by a backward pass through the graph. */
+  static CostBound of(LayeredGraph graph, ForwardPass unconstrained) {
+    int last = graph.moments().size() - 1;
+    long[][] toEnd = new long[last + 1][];
+    toEnd[last] = new long[graph.grips().get(last).size()];
     for (int m = last; m > 0; m--) {
-      onward[m - 1] = before(layers, free, m, onward[m]);
+      toEnd[m - 1] = before(graph, unconstrained, m, toEnd[m]);
     }
-    return new CostBound(onward, ForwardPass.NONE - 1);
+    return new CostBound(toEnd, ForwardPass.UNREACHABLE - 1);
   }
 
-  private static long[] before(LayeredGraph layers, ForwardPass free, int m, long[] onward) {
-    EdgeCostView ways = free.ways(m);
-    long[] own = free.own(m);
-    ImmutableList<Grip> before = layers.grips().get(m - 1);
-    long[] reached = new long[own.length];
-    for (int j = 0; j < own.length; j++) {
-      reached[j] = ForwardPass.plus(own[j], onward[j]);
+  private static long[] before(LayeredGraph graph, ForwardPass unconstrained, int m, long[] toEnd) {
+    EdgeCostView edges = unconstrained.edges(m);
+    long[] nodes = unconstrained.nodeScores(m);
+    ImmutableList<Grip> before = graph.grips().get(m - 1);
+    long[] fromNode = new long[nodes.length];
+    for (int j = 0; j < nodes.length; j++) {
+      fromNode[j] = ForwardPass.plus(nodes[j], toEnd[j]);
     }
-    long[] least = new long[before.size()];
-    for (int i = 0; i < least.length; i++) {
-      least[i] = ways.onward(i, reached);
+    long[] lowest = new long[before.size()];
+    for (int i = 0; i < lowest.length; i++) {
+      lowest[i] = edges.toEnd(i, fromNode);
     }
-    return least;
+    return lowest;
   }
 
-  /**
-   * The same for paths that offend no more than one, and cost no more than so many points above.
-   */
+  /** A bound at some points above a path, for paths with no higher penalty. */
   CostBound above(Path path, long points) {
-    return new CostBound(onward, ForwardPass.sum(path) + points);
+    return new CostBound(toEnd, ForwardPass.score(path) + points);
   }
 
-  /** The highest sums with which the grips of a moment can be on a path; -1 where they cannot. */
-  long[] most(int moment) {
-    long[] highest = new long[onward[moment].length];
-    for (int i = 0; i < highest.length; i++) {
-      highest[i] = onward[moment][i] == ForwardPass.NONE ? -1 : most - onward[moment][i];
+  /** By grip of a moment, the highest score within the bound; negative if there is none. */
+  long[] limits(int moment) {
+    long[] limits = new long[toEnd[moment].length];
+    for (int i = 0; i < limits.length; i++) {
+      limits[i] = toEnd[moment][i] == ForwardPass.UNREACHABLE ? -1 : most - toEnd[moment][i];
     }
-    return highest;
+    return limits;
   }
 }

@@ -7,56 +7,63 @@ import fingering.fingerboard.Grip;
 import fingering.scoring.HeldNotes;
 import fingering.scoring.NoteContext;
 import fingering.scoring.Scoring;
+import fingering.scoring.TimedTransition;
 import fingering.scoring.Transition;
+import fingering.scoring.TransitionTime;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 
 /**
- * The costs of nodes and edges by one scoring. Music repeats itself: the costs between the grips of
- * two notes are reckoned once and serve wherever the same notes follow one another alike, in one
- * passage or, where grips are shared, in many, and to add what haste costs takes next to nothing.
- * Grips are the same where their list is one object. Safe for use by many threads.
+ * A cache of node and edge costs by one scoring. Music repeats itself: the costs between the grips
+ * of two notes are computed once and used wherever the same notes follow each other in the same
+ * context, in one passage or, if grips are shared, in many. Missing time is added afterwards, at
+ * little expense. Lists of grips are equal only if they are the same object. Safe for use by many
+ * threads.
  */
 public final class CostCache {
-  /** When more costs than this are kept all are forgotten, at some four bytes each. */
-  private static final long MOST = 24_000_000;
+  /** The capacity, in costs of about four bytes each. A full cache is emptied. */
+  private static final long CAPACITY = 24_000_000;
 
-  /** To add what haste costs to so few takes less than to keep it. */
-  private static final long FEW = 100;
+  /** Up to this many edges, adding missing time again is cheaper than caching the result. */
+  private static final long FEW_EDGES = 100;
 
-  /** What a table takes besides, in costs. */
-  private static final long BESIDES = 32;
+  /** The overhead of a table, in costs. */
+  private static final long OVERHEAD = 32;
 
   private final Scoring scoring;
-  private final long most;
+  private final long capacity;
 
-  /** By identity, which weak keys mean: lists of many grips are too long to be compared. */
+  /** Weak keys compare by identity: long lists of grips take too long to compare. */
   private final Map<ImmutableList<Grip>, Integer> numbers = new MapMaker().weakKeys().makeMap();
 
-  private final AtomicInteger next = new AtomicInteger();
+  private final AtomicInteger nextNumber = new AtomicInteger();
   private final Map<NodeKey, NodeCosts> nodes = new ConcurrentHashMap<>();
   private final Map<EdgeKey, UntimedEdgeCosts> untimed = new ConcurrentHashMap<>();
   private final Map<TimedKey, EdgeCosts> edges = new ConcurrentHashMap<>();
-  private final AtomicLong kept = new AtomicLong();
+  private final AtomicLong size = new AtomicLong();
 
   private record NodeKey(
       int grips, long code, ImmutableIntArray trilled, ImmutableIntArray trilledStruck) {}
 
-  private record EdgeKey(int before, int now, int code, HeldNotes held) {}
+  private record EdgeKey(int from, int to, int code, HeldNotes held) {}
 
-  private record TimedKey(EdgeKey edge, long sinceMicros, long freeMicros) {}
+  private record TimedKey(EdgeKey edge, TransitionTime time) {}
 
-  /** The costs by a scoring, none of them reckoned yet. */
+  /** An empty cache for a scoring. */
   public CostCache(Scoring scoring) {
-    this(scoring, MOST);
+    this(scoring, CAPACITY);
   }
 
-  /** The same, of which not more than so many are kept. */
-  CostCache(Scoring scoring, long most) {
+  /**
+   * An empty cache.
+   *
+   * @param capacity the capacity, in costs
+   */
+  CostCache(Scoring scoring, long capacity) {
     this.scoring = scoring;
-    this.most = most;
+    this.capacity = capacity;
   }
 
   /** The scoring. */
@@ -64,54 +71,57 @@ public final class CostCache {
     return scoring;
   }
 
-  /** The number by which these grips are known here. */
+  /** The number that identifies a list of grips in this cache. */
   int number(ImmutableList<Grip> grips) {
     Integer known = numbers.get(grips);
-    return known == null ? numbers.computeIfAbsent(grips, list -> next.getAndIncrement()) : known;
+    return known == null
+        ? numbers.computeIfAbsent(grips, list -> nextNumber.getAndIncrement())
+        : known;
   }
 
   /**
-   * What each of the grips costs by itself.
+   * The costs of the grips of a moment.
    *
-   * @param number their {@link #number}
+   * @param number the {@link #number} of the grips
    */
   NodeCosts of(NoteContext context, int number, ImmutableList<Grip> grips) {
     NodeKey key = new NodeKey(number, context.code(), context.trilled(), context.trilledStruck());
     NodeCosts known = nodes.get(key);
     if (known == null) {
-      known = NodeCosts.of(scoring, context.unsung(), grips);
-      keep(grips.size());
+      known = NodeCosts.of(scoring, context, grips);
+      makeRoom(grips.size());
       nodes.put(key, known);
     }
     return known;
   }
 
   /**
-   * What every way from some grips to others costs.
+   * The costs of all edges between the grips of two moments.
    *
-   * @param left the {@link #number} of the grips left
-   * @param reached that of the grips reached
+   * @param from the {@link #number} of the earlier grips
+   * @param to the {@link #number} of the later grips
    */
   EdgeCostView of(
-      Transition transition,
-      int left,
-      int reached,
+      TimedTransition timed,
+      int from,
+      int to,
       ImmutableList<Grip> before,
       ImmutableList<Grip> now) {
-    long ways = (long) before.size() * now.size();
-    EdgeKey key = new EdgeKey(left, reached, transition.code(), transition.held());
-    if (ways <= FEW) {
+    long count = (long) before.size() * now.size();
+    Transition transition = timed.transition();
+    EdgeKey key = new EdgeKey(from, to, transition.code(), transition.held());
+    if (count <= FEW_EDGES) {
       return new EdgeCostView(
-          untimed(key, transition, before, now).in(transition), transition.slowness());
+          untimed(key, transition, before, now).at(timed.time()), timed.slowness());
     }
-    TimedKey timed = new TimedKey(key, transition.sinceMicros(), transition.freeMicros());
-    EdgeCosts known = edges.get(timed);
+    TimedKey timedKey = new TimedKey(key, timed.time());
+    EdgeCosts known = edges.get(timedKey);
     if (known == null) {
-      known = untimed(key, transition, before, now).in(transition);
-      keep(ways + BESIDES);
-      edges.put(timed, known);
+      known = untimed(key, transition, before, now).at(timed.time());
+      makeRoom(count + OVERHEAD);
+      edges.put(timedKey, known);
     }
-    return new EdgeCostView(known, transition.slowness());
+    return new EdgeCostView(known, timed.slowness());
   }
 
   private UntimedEdgeCosts untimed(
@@ -119,18 +129,18 @@ public final class CostCache {
     UntimedEdgeCosts known = untimed.get(key);
     if (known == null) {
       known = new UntimedEdgeCosts(scoring, transition, before, now);
-      keep(3 * ((long) before.size() * now.size() + BESIDES));
+      makeRoom(3 * ((long) before.size() * now.size() + OVERHEAD));
       untimed.put(key, known);
     }
     return known;
   }
 
-  private void keep(long more) {
-    if (kept.addAndGet(more) > most) {
+  private void makeRoom(long more) {
+    if (size.addAndGet(more) > capacity) {
       nodes.clear();
       untimed.clear();
       edges.clear();
-      kept.set(more);
+      size.set(more);
     }
   }
 }

@@ -4,115 +4,112 @@ import fingering.tables.FingeringException;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
- * A number for every way from the grips of one moment to those of the next. Safe for use by many
- * threads once it is filled.
+ * A number for every edge between the grips of two moments: rows are the earlier grips, columns the
+ * later ones. Safe for use by many threads once it is filled.
  */
 final class CostMatrix {
   private static final AtomicReferenceArray<long[]> NONE = new AtomicReferenceArray<>(0);
 
-  /** Grips reached. */
-  private final int now;
+  private final int columns;
 
-  /**
-   * By grip left, then grip reached. Half as long as sums are, so that twice as many are at hand.
-   */
+  /** Row by row. As int, so that twice as many fit into the processor's cache. */
   private final int[] values;
 
-  /** By grip left, {@link #excess}; those not asked for yet are missing, and at first all are. */
+  /** By row, {@link #excess}; null where not computed yet. */
   private volatile AtomicReferenceArray<long[]> excess = NONE;
 
-  /** By grip left, the most of all ways from it. */
-  private final int[] most;
+  private final int[] rowMax;
+  private int max;
 
-  /** A table of nothing but 0. */
-  CostMatrix(int before, int now) {
-    this.now = now;
-    values = new int[before * now];
-    most = new int[before];
+  /** A matrix of zeros. */
+  CostMatrix(int rows, int columns) {
+    this.columns = columns;
+    values = new int[rows * columns];
+    rowMax = new int[rows];
   }
 
   /**
-   * Puts a number of 0 or more in its place.
+   * Sets a number, 0 or more, that was 0.
    *
-   * @throws FingeringException if it is beyond what any weights but absurd ones lead to
+   * @throws FingeringException if it is too large, which only absurd weights lead to
    */
-  void put(int left, int reached, long value) {
+  void put(int row, int column, long value) {
     if (value > Integer.MAX_VALUE) {
       throw new FingeringException(
-          "by these weights a single step costs %d points; divide all of them by ten"
+          "with these weights a single transition costs %d points; divide all of them by ten"
               .formatted(value));
     }
-    values[left * now + reached] = (int) value;
-    most[left] = Math.max(most[left], (int) value);
+    values[row * columns + column] = (int) value;
+    rowMax[row] = Math.max(rowMax[row], (int) value);
+    max = Math.max(max, (int) value);
   }
 
-  /** How many grips are reached. */
-  int reached() {
-    return now;
+  int columns() {
+    return columns;
   }
 
-  long get(int left, int reached) {
-    return values[left * now + reached];
+  long get(int row, int column) {
+    return values[row * columns + column];
   }
 
-  /** The most of all ways from a grip. */
-  long most(int left) {
-    return most[left];
+  /** The largest number of a row. */
+  long max(int row) {
+    return rowMax[row];
   }
 
-  /** Whether there is nothing but 0. */
-  boolean empty() {
-    for (int value : most) {
-      if (value > 0) {
-        return false;
-      }
-    }
-    return true;
+  /** The largest number. */
+  long max() {
+    return max;
+  }
+
+  /** Whether all numbers are 0. */
+  boolean zero() {
+    return max == 0;
   }
 
   /**
-   * By grip left, by how much the number of a way from one can exceed, at the most, that of the way
-   * from that to the same place. Nobody changes it.
+   * By other row, the largest amount by which a number of this row exceeds the number of the other
+   * row in the same column. Callers must not change the array.
    */
-  long[] excess(int left) {
+  long[] excess(int row) {
     AtomicReferenceArray<long[]> all = excess;
     if (all == NONE) {
-      // Where two threads come at once one of them reckons in vain.
-      all = new AtomicReferenceArray<>(most.length);
+      // Two threads may both get here; one of them then computes in vain.
+      all = new AtomicReferenceArray<>(rowMax.length);
       excess = all;
     }
-    long[] known = all.get(left);
+    long[] known = all.get(row);
     if (known == null) {
-      known = new long[most.length];
+      known = new long[rowMax.length];
       for (int i = 0; i < known.length; i++) {
-        known[i] = excessOver(left, i);
+        known[i] = excessOver(row, i);
       }
-      all.set(left, known);
+      all.set(row, known);
     }
     return known;
   }
 
-  private long excessOver(int left, int other) {
+  private long excessOver(int row, int other) {
     long greatest = Long.MIN_VALUE;
-    for (int j = 0; j < now; j++) {
-      greatest = Math.max(greatest, (long) values[left * now + j] - values[other * now + j]);
+    for (int j = 0; j < columns; j++) {
+      greatest = Math.max(greatest, (long) values[row * columns + j] - values[other * columns + j]);
     }
     return greatest;
   }
 
-  /** Lowers sums to that of a grip left and the numbers of the ways from it. */
-  void lower(int left, long sum, long[] sums) {
-    int first = left * now;
-    for (int j = 0; j < now; j++) {
-      sums[j] = Math.min(sums[j], sum + values[first + j]);
+  /** Lowers each score to the given one plus the number of its column, if that is less. */
+  void relax(int row, long score, long[] scores) {
+    int first = row * columns;
+    for (int j = 0; j < columns; j++) {
+      scores[j] = Math.min(scores[j], score + values[first + j]);
     }
   }
 
-  /** The same with so many times the numbers of another table added. */
-  void lower(int left, long sum, long times, CostMatrix more, long[] sums) {
-    int first = left * now;
-    for (int j = 0; j < now; j++) {
-      sums[j] = Math.min(sums[j], sum + values[first + j] + times * more.values[first + j]);
+  /** The same, with a multiple of another matrix added to this one. */
+  void relax(int row, long score, long times, CostMatrix other, long[] scores) {
+    int first = row * columns;
+    for (int j = 0; j < columns; j++) {
+      scores[j] = Math.min(scores[j], score + values[first + j] + times * other.values[first + j]);
     }
   }
 }

@@ -1,6 +1,6 @@
 package fingering.search;
 
-import static fingering.search.ForwardPass.NONE;
+import static fingering.search.ForwardPass.UNREACHABLE;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableIntArray;
@@ -10,152 +10,166 @@ import java.util.OptionalInt;
 import java.util.TreeSet;
 
 /**
- * Finds the best paths that look different.
+ * Finds the k best paths with different visible fingerings, by Lawler's partition (E. L. Lawler,
+ * 1972, from memory).
  *
- * <p>Paths that look alike form one path through groups of grips, so what is searched are paths
- * through groups, and none is met twice. They are built from their end: an ending is a group for
- * each moment from some moment on, and carries, for each grip of its first group and each state,
- * the least sum to the end of the passage. With the sums of the forward pass that tells exactly
- * what the best path with this ending costs. The search therefore follows the best ending it knows
- * straight to the beginning, lays aside the endings that part from it on the way, and takes up the
- * best of those next. Endings share no path, so that no more need be laid aside than paths are
- * still wanted.
+ * <p>Paths with the same visible fingering are one path through classes of grips. The search
+ * enumerates paths through classes, so it meets none twice. It divides them by suffix: a class for
+ * each moment from some moment to the end. A suffix stores, for each grip of its first class and
+ * each state, the lowest score from there to the end of the passage; together with the scores of
+ * the forward pass this gives the exact score of the best path with that suffix. The search takes
+ * the best suffix from a queue, extends it to the first moment along its best path, and queues the
+ * suffixes that branch off on the way. Suffixes in the queue have no path in common, so the queue
+ * never needs more entries than paths are still wanted.
  */
 final class DistinctPaths {
-  /** An ending laid aside. */
-  private static final class Ending {
-    /** Of equals the longer comes first, then the one whose grip stands earlier. */
-    static final Comparator<Ending> BEST_FIRST =
-        Comparator.<Ending>comparingLong(ending -> ending.sum)
-            .thenComparingInt(ending -> ending.moment)
-            .thenComparingInt(ending -> ending.node)
-            .thenComparingLong(ending -> ending.number);
+  /** A suffix in the queue. */
+  private static final class Suffix {
+    /** Best first; of equal ones the longest first, then the one with the lowest node. */
+    static final Comparator<Suffix> BEST_FIRST =
+        Comparator.<Suffix>comparingLong(suffix -> suffix.score)
+            .thenComparingInt(suffix -> suffix.moment)
+            .thenComparingInt(suffix -> suffix.node)
+            .thenComparingLong(suffix -> suffix.number);
 
-    /** Sum of the best path that ends so. */
-    final long sum;
+    /** The score of the best path with this suffix. */
+    final long score;
 
-    /** The first moment of the ending. */
+    /** The first moment of the suffix. */
     final int moment;
 
-    /** The node through which the best path goes at that moment. */
+    /** The node of the best path at that moment. */
     final int node;
 
-    /** How many endings were laid aside before. */
+    /** The number of suffixes queued before. */
     final long number;
 
-    /** The group at that moment. */
-    final int group;
+    /** The class at that moment. */
+    final int firstClass;
 
-    /** Groups of the path from which the ending parts there; after that moment they are its own. */
-    final int[] later;
+    /**
+     * The classes of the path from which the suffix branches off; it has those of later moments.
+     */
+    final int[] laterClasses;
 
-    /** The sums from after that moment to the end, by grip of the group and state. */
-    final long[] rest;
+    /** By member of the first class, then state, the lowest score from after it to the end. */
+    final long[] toEnd;
 
-    Ending(long sum, int moment, int node, long number, int group, int[] later, long[] rest) {
-      this.sum = sum;
+    Suffix(
+        long score,
+        int moment,
+        int node,
+        long number,
+        int firstClass,
+        int[] laterClasses,
+        long[] toEnd) {
+      this.score = score;
       this.moment = moment;
       this.node = node;
       this.number = number;
-      this.group = group;
-      this.later = later;
-      this.rest = rest;
+      this.firstClass = firstClass;
+      this.laterClasses = laterClasses;
+      this.toEnd = toEnd;
     }
   }
 
-  private final LayeredGraph layers;
+  private final LayeredGraph graph;
   private final Requirement requirement;
   private final Automaton automaton;
   private final int states;
   private final ForwardPass pass;
-  private final ImmutableList<EquivalenceClasses> lookalikes;
-  private final TreeSet<Ending> aside = new TreeSet<>(Ending.BEST_FIRST);
+
+  /** By moment, the classes of its grips. */
+  private final ImmutableList<EquivalenceClasses> classes;
+
+  private final TreeSet<Suffix> queue = new TreeSet<>(Suffix.BEST_FIRST);
   private long number;
 
-  private DistinctPaths(
-      LayeredGraph layers, Requirement requirement, VisibleFingering.Grain grain) {
-    this.layers = layers;
+  private DistinctPaths(LayeredGraph graph, Requirement requirement, VisibleFingering.Grain grain) {
+    this.graph = graph;
     this.requirement = requirement;
-    automaton = new Automaton(layers, requirement);
+    automaton = new Automaton(graph, requirement);
     states = requirement.states();
-    pass = ForwardPass.of(layers, requirement);
+    pass = ForwardPass.of(graph, requirement);
     ImmutableList.Builder<EquivalenceClasses> all = ImmutableList.builder();
-    for (int m = 0; m < layers.moments().size(); m++) {
-      all.add(EquivalenceClasses.among(layers.moments().get(m), layers.grips().get(m), grain));
+    for (int m = 0; m < graph.moments().size(); m++) {
+      all.add(EquivalenceClasses.of(graph.moments().get(m), graph.grips().get(m), grain));
     }
-    lookalikes = all.build();
+    classes = all.build();
   }
 
-  /** The k best paths that look different, best first; fewer where there are fewer. */
+  /** The k best paths with different visible fingerings, best first; fewer if there are fewer. */
   static ImmutableList<Path> best(
-      LayeredGraph layers, Requirement requirement, int k, VisibleFingering.Grain grain) {
-    DistinctPaths search = new DistinctPaths(layers, requirement, grain);
-    search.begin(k);
+      LayeredGraph graph, Requirement requirement, int k, VisibleFingering.Grain grain) {
+    DistinctPaths search = new DistinctPaths(graph, requirement, grain);
+    search.queueLastMoment(k);
     ImmutableList.Builder<Path> found = ImmutableList.builder();
-    for (int wanted = k - 1; wanted >= 0 && !search.aside.isEmpty(); wanted--) {
-      int[] groups = search.follow(search.aside.pollFirst(), wanted);
-      // The best of the paths that look so is the best where there are no others.
-      PathFinder.best(search.only(groups), requirement).ifPresent(found::add);
+    for (int wanted = k - 1; wanted >= 0 && !search.queue.isEmpty(); wanted--) {
+      int[] path = search.extend(search.queue.pollFirst(), wanted);
+      PathFinder.best(search.onlyClasses(path), requirement).ifPresent(found::add);
     }
     return found.build();
   }
 
-  /** Lays aside the endings of a single moment. */
-  private void begin(int most) {
-    int last = layers.moments().size() - 1;
-    long[] rest = new long[layers.grips().get(last).size() * states];
-    for (int at = 0; at < rest.length; at++) {
-      rest[at] = requirement.satisfied(at % states) ? 0 : NONE;
+  /** Queues the suffixes that consist of the last moment only. */
+  private void queueLastMoment(int wanted) {
+    int last = graph.moments().size() - 1;
+    long[] toEnd = new long[graph.grips().get(last).size() * states];
+    for (int node = 0; node < toEnd.length; node++) {
+      toEnd[node] = requirement.satisfied(node % states) ? 0 : UNREACHABLE;
     }
-    layAside(last, rest, OptionalInt.empty(), new int[last + 1], most);
-  }
-
-  /** Follows an ending to the beginning and lays aside what parts from it; returns its groups. */
-  private int[] follow(Ending ending, int wanted) {
-    int[] groups = ending.later.clone();
-    groups[ending.moment] = ending.group;
-    int[] way = pass.way(ending.moment, ending.node);
-    long[] rest = ending.rest;
-    for (int m = ending.moment - 1; m >= 0; m--) {
-      groups[m] = lookalikes.get(m).groupOf().get(way[m] / states);
-      if (wanted > 0) {
-        long[] all = restBefore(m, lookalikes.get(m + 1).groups().get(groups[m + 1]), rest);
-        layAside(m, all, OptionalInt.of(groups[m]), groups, wanted);
-        rest = of(lookalikes.get(m).groups().get(groups[m]), all);
-      }
-    }
-    return groups;
+    queue(last, toEnd, OptionalInt.empty(), new int[last + 1], wanted);
   }
 
   /**
-   * The least sums from after a moment to the end, by grip of that moment and state.
-   *
-   * @param group the grips open to the moment after
-   * @param rest the same sums for these
+   * Extends a suffix along its best path to the first moment, queues the suffixes that branch off,
+   * and returns the classes of the path.
    */
-  private long[] restBefore(int m, ImmutableIntArray group, long[] rest) {
-    ImmutableList<Grip> now = layers.grips().get(m);
-    EdgeCostView ways = pass.ways(m + 1);
-    long[] own = pass.own(m + 1);
-    long[] sums = pass.sums(m);
-    long[] all = ForwardPass.unreached(now.size() * states);
-    for (int g = 0; g < group.length(); g++) {
-      int reached = group.get(g);
-      if (own[reached] == NONE) {
+  private int[] extend(Suffix suffix, int wanted) {
+    int[] path = suffix.laterClasses.clone();
+    path[suffix.moment] = suffix.firstClass;
+    int[] nodes = pass.backtrack(suffix.moment, suffix.node);
+    long[] toEnd = suffix.toEnd;
+    for (int m = suffix.moment - 1; m >= 0; m--) {
+      path[m] = classes.get(m).classOf().get(nodes[m] / states);
+      if (wanted > 0) {
+        long[] all = toEndBefore(m, classes.get(m + 1).members().get(path[m + 1]), toEnd);
+        queue(m, all, OptionalInt.of(path[m]), path, wanted);
+        toEnd = ofMembers(classes.get(m).members().get(path[m]), all);
+      }
+    }
+    return path;
+  }
+
+  /**
+   * By node of a moment, the lowest score from after it to the end.
+   *
+   * @param nextMembers the grips that the next moment may use
+   * @param nextToEnd by member of these, then state, the lowest score from after it to the end
+   */
+  private long[] toEndBefore(int m, ImmutableIntArray nextMembers, long[] nextToEnd) {
+    ImmutableList<Grip> now = graph.grips().get(m);
+    EdgeCostView edges = pass.edges(m + 1);
+    long[] own = pass.nodeScores(m + 1);
+    long[] scores = pass.scores(m);
+    long[] all = ForwardPass.unreachable(now.size() * states);
+    for (int member = 0; member < nextMembers.length(); member++) {
+      int to = nextMembers.get(member);
+      if (own[to] == UNREACHABLE) {
         continue;
       }
-      Grip next = layers.grips().get(m + 1).get(reached);
+      Grip next = graph.grips().get(m + 1).get(to);
       for (int i = 0; i < now.size(); i++) {
-        if (ForwardPass.unreached(sums, i * states, states)) {
+        if (ForwardPass.unreachable(scores, i * states, states)) {
           continue;
         }
-        long edge = ways.cost(i, reached) + own[reached];
+        long edge = edges.cost(i, to) + own[to];
         int[] after = automaton.after(m + 1, now.get(i), next);
         for (int s = 0; s < states; s++) {
-          int at = i * states + s;
-          long onward = rest[g * states + after[s]];
-          if (sums[at] != NONE && onward != NONE) {
-            all[at] = Math.min(all[at], edge + onward);
+          int node = i * states + s;
+          long rest = nextToEnd[member * states + after[s]];
+          if (scores[node] != UNREACHABLE && rest != UNREACHABLE) {
+            all[node] = Math.min(all[node], edge + rest);
           }
         }
       }
@@ -163,53 +177,59 @@ final class DistinctPaths {
     return all;
   }
 
-  /** Lays aside the endings that begin at a moment, but for the one taken, and keeps the best. */
-  private void layAside(int m, long[] rest, OptionalInt taken, int[] later, int most) {
-    ImmutableList<ImmutableIntArray> groups = lookalikes.get(m).groups();
-    for (int g = 0; g < groups.size(); g++) {
-      if (taken.isPresent() && taken.getAsInt() == g) {
+  /**
+   * Queues the suffixes that begin at a moment, one for each class, and drops the worst ones that
+   * are too many.
+   *
+   * @param taken the class that the current path takes, which is not queued
+   */
+  private void queue(int m, long[] toEnd, OptionalInt taken, int[] laterClasses, int wanted) {
+    ImmutableList<ImmutableIntArray> members = classes.get(m).members();
+    for (int c = 0; c < members.size(); c++) {
+      if (taken.isPresent() && taken.getAsInt() == c) {
         continue;
       }
-      OptionalInt node = best(m, groups.get(g), rest);
-      if (node.isPresent()) {
-        int at = node.getAsInt();
-        long sum = pass.sums(m)[at] + rest[at];
-        aside.add(new Ending(sum, m, at, number++, g, later, of(groups.get(g), rest)));
-        if (aside.size() > most) {
-          aside.pollLast();
+      OptionalInt best = best(m, members.get(c), toEnd);
+      if (best.isPresent()) {
+        int node = best.getAsInt();
+        long score = pass.scores(m)[node] + toEnd[node];
+        long[] ofClass = ofMembers(members.get(c), toEnd);
+        queue.add(new Suffix(score, m, node, number++, c, laterClasses, ofClass));
+        if (queue.size() > wanted) {
+          queue.pollLast();
         }
       }
     }
   }
 
-  /** The node of a group through which the best path goes, or empty where none does. */
-  private OptionalInt best(int m, ImmutableIntArray group, long[] rest) {
-    long[] reached = pass.sums(m);
+  /** The node of a class on the best path through the class, or empty if there is no path. */
+  private OptionalInt best(int m, ImmutableIntArray members, long[] toEnd) {
+    long[] scores = pass.scores(m);
     int best = -1;
-    for (int g = 0; g < group.length(); g++) {
-      int from = group.get(g) * states;
-      for (int at = from; at < from + states; at++) {
-        if (reached[at] != NONE
-            && rest[at] != NONE
-            && (best < 0 || reached[at] + rest[at] < reached[best] + rest[best])) {
-          best = at;
+    for (int member = 0; member < members.length(); member++) {
+      int from = members.get(member) * states;
+      for (int node = from; node < from + states; node++) {
+        if (scores[node] != UNREACHABLE
+            && toEnd[node] != UNREACHABLE
+            && (best < 0 || scores[node] + toEnd[node] < scores[best] + toEnd[best])) {
+          best = node;
         }
       }
     }
     return best < 0 ? OptionalInt.empty() : OptionalInt.of(best);
   }
 
-  /** The sums of a group alone. */
-  private long[] of(ImmutableIntArray group, long[] sums) {
-    long[] some = new long[group.length() * states];
-    for (int g = 0; g < group.length(); g++) {
-      System.arraycopy(sums, group.get(g) * states, some, g * states, states);
+  /** The scores of the nodes of some grips. */
+  private long[] ofMembers(ImmutableIntArray members, long[] scores) {
+    long[] some = new long[members.length() * states];
+    for (int member = 0; member < members.length(); member++) {
+      System.arraycopy(scores, members.get(member) * states, some, member * states, states);
     }
     return some;
   }
 
-  /** The layers with one group for each moment. */
-  private LayeredGraph only(int[] groups) {
-    return layers.closing((m, grip) -> lookalikes.get(m).groupOf().get(grip) != groups[m]);
+  /** The graph limited to one class for each moment. */
+  private LayeredGraph onlyClasses(int[] path) {
+    return graph.closing((m, grip) -> classes.get(m).classOf().get(grip) != path[m]);
   }
 }

@@ -1,57 +1,62 @@
 package fingering.search;
 
 /**
- * What every way from the grips of one moment to those of the next costs, in its place.
+ * The costs of all edges between the grips of two moments, at the pace of the music there.
  *
- * @param costs what it costs wherever these grips follow one another so
+ * @param costs the costs at any pace
  * @param slowness how slow the music is there, in hundredths of a second
  */
 record EdgeCostView(EdgeCosts costs, long slowness) {
-  /** The cost of the way from one grip to another. */
-  long cost(int left, int reached) {
-    return costs.cost(left, reached, slowness);
+  /** The cost of an edge. */
+  long cost(int from, int to) {
+    return costs.cost(from, to, slowness);
+  }
+
+  /** An upper bound on the cost of an edge. */
+  long max() {
+    return costs.max(slowness);
   }
 
   /**
-   * Lowers the sums with which grips are reached. What is reached from the grip of the least sum
-   * for less than from another, however much dearer the way, needs not be reached from that.
+   * Relaxes all edges. Grips that the best grip dominates are skipped: every target is reached from
+   * the best grip for less.
    *
-   * @param before the sums of the grips left, {@link ForwardPass#NONE} where not reached
-   * @param reached the sums so far, one for each grip reached
-   * @return whether any grip can be left
+   * @param before scores of the earlier grips, {@link ForwardPass#UNREACHABLE} if not reached
+   * @param after scores of the later grips so far, which are lowered
+   * @return whether any earlier grip is reached
    */
-  boolean reach(long[] before, long[] reached) {
+  boolean relax(long[] before, long[] after) {
     int best = 0;
     for (int i = 1; i < before.length; i++) {
       best = before[i] < before[best] ? i : best;
     }
-    long least = before[best];
-    if (least == ForwardPass.NONE) {
+    long lowest = before[best];
+    if (lowest == ForwardPass.UNREACHABLE) {
       return false;
     }
-    long[] handicaps = new long[before.length];
-    costs.handicaps(best, slowness, handicaps);
+    long[] margins = new long[before.length];
+    costs.margins(best, slowness, margins);
     for (int i = 0; i < before.length; i++) {
-      if (before[i] != ForwardPass.NONE && before[i] - least <= handicaps[i]) {
-        costs.reach(i, before[i], slowness, reached);
+      if (before[i] != ForwardPass.UNREACHABLE && before[i] - lowest <= margins[i]) {
+        costs.relax(i, before[i], slowness, after);
       }
     }
     return true;
   }
 
   /**
-   * The least sum from after a grip to the end, or {@link ForwardPass#NONE} where none leads there.
+   * The lowest score from after an earlier grip to the end, or {@link ForwardPass#UNREACHABLE}.
    *
-   * @param sums the least sums from the grips reached, themselves counted; {@link ForwardPass#NONE}
-   *     where none leads to the end
+   * @param scores the lowest scores from each later grip to the end, including the grip; {@link
+   *     ForwardPass#UNREACHABLE} if no path leads to the end
    */
-  long onward(int left, long[] sums) {
-    long least = ForwardPass.NONE;
-    for (int j = 0; j < sums.length; j++) {
-      if (sums[j] != ForwardPass.NONE) {
-        least = Math.min(least, sums[j] + cost(left, j));
+  long toEnd(int from, long[] scores) {
+    long lowest = ForwardPass.UNREACHABLE;
+    for (int j = 0; j < scores.length; j++) {
+      if (scores[j] != ForwardPass.UNREACHABLE) {
+        lowest = Math.min(lowest, scores[j] + cost(from, j));
       }
     }
-    return least;
+    return lowest;
   }
 }

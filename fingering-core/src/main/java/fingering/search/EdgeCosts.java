@@ -3,56 +3,61 @@ package fingering.search;
 import java.util.Optional;
 
 /**
- * What every way from the grips of one moment to those of the next costs, whatever the pace of the
- * music. Safe for use by many threads.
+ * The costs of all edges between the grips of two moments, at a given time but any pace. Safe for
+ * use by many threads.
  */
 final class EdgeCosts {
   private final CostMatrix points;
 
-  /** Points for each hundredth of a second of singing. */
+  /** Points for each hundredth of a second of slowness; unused unless {@link #hasPaced}. */
   private final CostMatrix paced;
 
-  /** Whether there are any of these. */
-  private final boolean paces;
+  private final boolean hasPaced;
 
   /**
-   * Costs made of these.
+   * Costs from matrices.
    *
-   * @param paced points for each hundredth of a second of singing; empty where there are none
+   * @param paced points for each hundredth of a second of slowness; empty if all are 0
    */
   EdgeCosts(CostMatrix points, Optional<CostMatrix> paced) {
     this.points = points;
     this.paced = paced.orElse(points);
-    paces = paced.isPresent();
+    hasPaced = paced.isPresent();
   }
 
-  /** The cost of the way from one grip to another where music sings so much. */
-  long cost(int left, int reached, long slowness) {
-    long cost = points.get(left, reached);
-    return paces ? cost + slowness * paced.get(left, reached) : cost;
+  /** The cost of an edge. */
+  long cost(int from, int to, long slowness) {
+    long cost = points.get(from, to);
+    return hasPaced ? cost + slowness * paced.get(from, to) : cost;
   }
 
-  /** Lowers the sums with which grips are reached to those of the ways from one of that sum. */
-  void reach(int left, long sum, long slowness, long[] sums) {
-    if (paces && slowness > 0) {
-      points.lower(left, sum, slowness, paced, sums);
+  /** An upper bound on the cost of an edge. */
+  long max(long slowness) {
+    return hasPaced ? points.max() + slowness * paced.max() : points.max();
+  }
+
+  /** Relaxes the edges from a grip with the given score. */
+  void relax(int from, long score, long slowness, long[] scores) {
+    if (hasPaced && slowness > 0) {
+      points.relax(from, score, slowness, paced, scores);
     } else {
-      points.lower(left, sum, sums);
+      points.relax(from, score, scores);
     }
   }
 
   /**
-   * By grip left, how much dearer a way from one can be at the most than the way from that to the
-   * same place. A grip whose sum is higher by more than that is worth leaving for no place.
+   * By other grip, an upper bound on how much more an edge from this grip costs than the edge from
+   * the other to the same target. If the score of the other grip is higher by more than that, the
+   * other is on no best path.
    *
-   * @param handicaps where they are put
+   * @param margins receives the bounds
    */
-  void handicaps(int left, long slowness, long[] handicaps) {
-    System.arraycopy(points.excess(left), 0, handicaps, 0, handicaps.length);
-    if (paces && slowness > 0) {
-      long[] more = paced.excess(left);
-      for (int i = 0; i < handicaps.length; i++) {
-        handicaps[i] += slowness * more[i];
+  void margins(int from, long slowness, long[] margins) {
+    System.arraycopy(points.excess(from), 0, margins, 0, margins.length);
+    if (hasPaced && slowness > 0) {
+      long[] more = paced.excess(from);
+      for (int i = 0; i < margins.length; i++) {
+        margins[i] += slowness * more[i];
       }
     }
   }

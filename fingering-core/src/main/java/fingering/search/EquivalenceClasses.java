@@ -10,31 +10,31 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The grips of a layer, grouped by what is seen of them.
+ * The grips of a moment, divided into classes with the same visible fingering.
  *
- * @param groupOf the group of each grip, from 0
- * @param groups the indices of the grips in each group, ascending
+ * @param classOf by index of the grip, the index of its class
+ * @param members by index of the class, the indices of its grips, ascending
  */
-record EquivalenceClasses(ImmutableIntArray groupOf, ImmutableList<ImmutableIntArray> groups) {
+record EquivalenceClasses(ImmutableIntArray classOf, ImmutableList<ImmutableIntArray> members) {
 
-  /** Groups the grips of a moment, looking so closely. */
-  static EquivalenceClasses among(
+  /** Divides the grips of a moment into classes. */
+  static EquivalenceClasses of(
       Moment moment, ImmutableList<Grip> grips, VisibleFingering.Grain grain) {
     Map<VisibleFingering, Integer> numbers = new HashMap<>();
-    List<ImmutableIntArray.Builder> groups = new ArrayList<>();
-    ImmutableIntArray.Builder groupOf = ImmutableIntArray.builder(grips.size());
+    List<ImmutableIntArray.Builder> members = new ArrayList<>();
+    ImmutableIntArray.Builder classOf = ImmutableIntArray.builder(grips.size());
     for (int j = 0; j < grips.size(); j++) {
-      VisibleFingering seen = VisibleFingering.of(moment, grips.get(j), grain);
-      int number = numbers.computeIfAbsent(seen, look -> groups.size());
-      if (number == groups.size()) {
-        groups.add(ImmutableIntArray.builder());
+      VisibleFingering visible = VisibleFingering.of(moment, grips.get(j), grain);
+      int number = numbers.computeIfAbsent(visible, fingering -> members.size());
+      if (number == members.size()) {
+        members.add(ImmutableIntArray.builder());
       }
-      groups.get(number).add(j);
-      groupOf.add(number);
+      members.get(number).add(j);
+      classOf.add(number);
     }
     return new EquivalenceClasses(
-        groupOf.build(),
-        groups.stream()
+        classOf.build(),
+        members.stream()
             .map(ImmutableIntArray.Builder::build)
             .collect(ImmutableList.toImmutableList()));
   }

@@ -2,134 +2,176 @@ package fingering.search;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
-import fingering.scoring.NoteContext;
-import fingering.scoring.Transition;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
+import fingering.tables.FingeringException;
 import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * The least sums with which every grip is reached in every state of the requirement, from the first
- * moment to the last. A node is a grip with a state: index of the grip times number of states, plus
- * the state. Takes 8 bytes a node.
+ * The forward pass of the Viterbi algorithm (A. J. Viterbi, 1967, from memory) on the product of
+ * the graph and the automaton of a requirement: the lowest score at which each grip is reached in
+ * each state, from the first moment to the last. A node is a grip with a state; its index is the
+ * index of the grip times the number of states, plus the state. A score is penalty and cost as one
+ * number. Needs 8 bytes per node.
  */
 final class ForwardPass {
-  /** The sum of what cannot be reached. */
-  static final long NONE = Long.MAX_VALUE;
+  /** The score of a node that no path reaches. */
+  static final long UNREACHABLE = Long.MAX_VALUE;
 
-  /** Penalty is counted in this many points, so that no cost outweighs it, whatever the weights. */
-  private static final int PENALTY_BITS = 44;
+  /**
+   * The number of low bits of a score that hold the cost; the penalty is above them. Scores
+   * therefore order paths by penalty first, then by cost. A passage whose costs or penalties may
+   * not fit is refused.
+   */
+  private static final int COST_BITS = 44;
 
-  private final LayeredGraph layers;
+  private static final long MAX_COST = (1L << COST_BITS) - 1;
+
+  /** One less than would fit, so that no score is {@link #UNREACHABLE}. */
+  private static final long MAX_PENALTY = (1L << (Long.SIZE - 1 - COST_BITS)) - 2;
+
+  private final LayeredGraph graph;
   private final Automaton automaton;
   private final int states;
 
-  /** The sums of the nodes of every moment. */
-  private final long[][] sums;
+  /** By moment, the scores of its nodes. */
+  private final long[][] scores;
 
-  /** What the grips of each moment cost by themselves, and the ways to them. */
   private final NodeCosts[] nodes;
 
-  private final EdgeCostView[] ways;
+  /** By moment from the second, the costs of the edges that lead to it. */
+  private final EdgeCostView[] edges;
 
-  /** By moment, {@link #own}; those not asked for are missing. */
-  private final long[][] own;
+  /** By moment, {@link #nodeScores}; null where not computed yet. */
+  private final long[][] nodeScores;
 
-  /** The numbers by which the costs know the grips of each moment. */
+  /** By moment, the number of its grips in the cache. */
   private final int[] numbers;
 
-  /** How slow the music is around each moment. */
+  /** By moment, how slow the music is. */
   private final long[] slowness;
 
-  /** Whether every grip can be taken and costs nothing but points. */
-  private final boolean free;
+  /** Whether there are no closed grips and no penalties. */
+  private final boolean unrestricted;
 
-  private ForwardPass(LayeredGraph layers, Requirement requirement) {
-    this.layers = layers;
-    this.automaton = new Automaton(layers, requirement);
+  /** An upper bound on the cost of all paths so far. */
+  private long costBound;
+
+  /** An upper bound on the penalty of all paths so far. */
+  private long penaltyBound;
+
+  private ForwardPass(LayeredGraph graph, Requirement requirement) {
+    this.graph = graph;
+    this.automaton = new Automaton(graph, requirement);
     states = requirement.states();
-    sums = new long[layers.moments().size()][];
-    nodes = new NodeCosts[sums.length];
-    ways = new EdgeCostView[sums.length];
-    own = new long[sums.length][];
-    slowness = new long[sums.length];
-    numbers = new int[sums.length];
+    scores = new long[graph.moments().size()][];
+    nodes = new NodeCosts[scores.length];
+    edges = new EdgeCostView[scores.length];
+    nodeScores = new long[scores.length][];
+    slowness = new long[scores.length];
+    numbers = new int[scores.length];
     for (int m = 0; m < numbers.length; m++) {
-      numbers[m] = layers.costs().number(layers.grips().get(m));
+      numbers[m] = graph.costs().number(graph.grips().get(m));
     }
-    free = layers.closed() == NodeFilter.NONE && layers.penalty() == Penalty.NONE;
+    unrestricted = graph.closed() == NodeFilter.NONE && graph.penalty() == Penalty.NONE;
   }
 
-  /** Passes through the layers. */
-  static ForwardPass of(LayeredGraph layers, Requirement requirement) {
-    ForwardPass pass = new ForwardPass(layers, requirement);
-    pass.sums[0] = pass.first();
-    for (int m = 1; m < pass.sums.length; m++) {
-      pass.sums[m] = pass.next(m);
+  /**
+   * Runs the forward pass.
+   *
+   * @throws FingeringException if costs are so high that they may outweigh a penalty, or penalties
+   *     so high that their sum may overflow
+   */
+  static ForwardPass of(LayeredGraph graph, Requirement requirement) {
+    ForwardPass pass = new ForwardPass(graph, requirement);
+    pass.scores[0] = pass.first();
+    pass.refuseHighCosts(0);
+    for (int m = 1; m < pass.scores.length; m++) {
+      pass.scores[m] = pass.next(m);
+      pass.refuseHighCosts(m);
     }
     return pass;
   }
 
+  private void refuseHighCosts(int m) {
+    costBound += nodes(m).max(slowness[m]) + (m == 0 ? 0 : edges[m].max());
+    if (costBound > MAX_COST) {
+      throw new FingeringException(
+          "with these weights a plan may cost more than %d points; divide all of them by ten"
+              .formatted(MAX_COST));
+    }
+  }
+
+  private void refuseHighPenalties(long highest) {
+    if (highest > MAX_PENALTY - penaltyBound) {
+      throw new FingeringException(
+          "the passage is too long for the preferences of this brief; plan fewer measures");
+    }
+    penaltyBound += highest;
+  }
+
   private long[] first() {
-    ImmutableList<Grip> grips = layers.grips().get(0);
-    long[] reached = unreached(grips.size() * states);
-    long[] own = own(0);
+    ImmutableList<Grip> grips = graph.grips().get(0);
+    long[] reached = unreachable(grips.size() * states);
+    long[] own = nodeScores(0);
     for (int j = 0; j < grips.size(); j++) {
-      if (own[j] != NONE) {
+      if (own[j] != UNREACHABLE) {
         reached[j * states + automaton.after(0, grips.get(j), grips.get(j))[0]] = own[j];
       }
     }
     return reached;
   }
 
-  /** Sums of so many nodes, none of them reached. */
-  static long[] unreached(int nodes) {
-    long[] sums = new long[nodes];
-    Arrays.fill(sums, NONE);
-    return sums;
+  /** Scores of nodes that are not reached yet. */
+  static long[] unreachable(int nodes) {
+    long[] scores = new long[nodes];
+    Arrays.fill(scores, UNREACHABLE);
+    return scores;
   }
 
   private long[] next(int m) {
-    ImmutableList<Grip> now = layers.grips().get(m);
-    Transition transition =
-        Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
-    ways[m] =
-        layers.costs().of(transition, numbers[m - 1], numbers[m], layers.grips().get(m - 1), now);
-    long[] next = unreached(now.size() * states);
+    ImmutableList<Grip> before = graph.grips().get(m - 1);
+    ImmutableList<Grip> now = graph.grips().get(m);
+    TimedTransition transition =
+        TimedTransition.between(graph.moments().get(m - 1), graph.moments().get(m));
+    edges[m] = graph.costs().of(transition, numbers[m - 1], numbers[m], before, now);
+    long[] next = unreachable(now.size() * states);
     if (states == 1) {
-      ways[m].reach(sums[m - 1], next);
+      edges[m].relax(scores[m - 1], next);
     } else if (automaton.looksBack()) {
-      reachLookingBack(m, next);
+      relaxLookingBack(m, next);
     } else {
-      reachInAllStates(m, next);
+      relaxStateByState(m, next);
     }
-    if (states == 1 && free) {
+    if (states == 1 && unrestricted) {
       nodes(m).addTo(next, slowness[m]);
     } else {
-      addOwn(m, next);
+      addNodeScores(m, next);
     }
     return next;
   }
 
-  private void addOwn(int m, long[] sums) {
-    long[] own = own(m);
+  private void addNodeScores(int m, long[] to) {
+    long[] own = nodeScores(m);
     for (int j = 0; j < own.length; j++) {
-      for (int at = j * states; at < (j + 1) * states; at++) {
-        sums[at] = plus(sums[at], own[j]);
+      for (int node = j * states; node < (j + 1) * states; node++) {
+        to[node] = plus(to[node], own[j]);
       }
     }
   }
 
-  /** Reaches every grip from those in every state, where the grip reached alone has a say. */
-  private void reachInAllStates(int m, long[] next) {
+  /** Relaxes all edges in every state, if the automaton looks only at the grip reached. */
+  private void relaxStateByState(int m, long[] next) {
     int[][] after = automaton.after(m);
-    long[] before = new long[layers.grips().get(m - 1).size()];
+    long[] before = new long[graph.grips().get(m - 1).size()];
     long[] reached = new long[after.length];
     for (int s = 0; s < states; s++) {
       for (int i = 0; i < before.length; i++) {
-        before[i] = sums[m - 1][i * states + s];
+        before[i] = scores[m - 1][i * states + s];
       }
-      Arrays.fill(reached, NONE);
-      if (ways[m].reach(before, reached)) {
+      Arrays.fill(reached, UNREACHABLE);
+      if (edges[m].relax(before, reached)) {
         for (int j = 0; j < reached.length; j++) {
           int to = j * states + after[j][s];
           next[to] = Math.min(next[to], reached[j]);
@@ -138,147 +180,155 @@ final class ForwardPass {
     }
   }
 
-  /** Reaches every grip from those in every state, where the grip left has a say too. */
-  private void reachLookingBack(int m, long[] next) {
-    ImmutableList<Grip> before = layers.grips().get(m - 1);
-    ImmutableList<Grip> now = layers.grips().get(m);
+  /** Relaxes all edges in every state, if the automaton looks at the previous grip too. */
+  private void relaxLookingBack(int m, long[] next) {
+    ImmutableList<Grip> before = graph.grips().get(m - 1);
+    ImmutableList<Grip> now = graph.grips().get(m);
     for (int i = 0; i < before.size(); i++) {
-      if (unreached(sums[m - 1], i * states, states)) {
+      if (unreachable(scores[m - 1], i * states, states)) {
         continue;
       }
       for (int j = 0; j < now.size(); j++) {
         int[] after = automaton.after(m, before.get(i), now.get(j));
-        long way = ways[m].cost(i, j);
+        long edge = edges[m].cost(i, j);
         for (int s = 0; s < states; s++) {
-          long sum = sums[m - 1][i * states + s];
+          long score = scores[m - 1][i * states + s];
           int to = j * states + after[s];
-          next[to] = sum == NONE ? next[to] : Math.min(next[to], sum + way);
+          next[to] = score == UNREACHABLE ? next[to] : Math.min(next[to], score + edge);
         }
       }
     }
   }
 
-  /** The costs of the ways to a moment, from the second. */
-  EdgeCostView ways(int m) {
-    return ways[m];
+  /** The costs of the edges that lead to a moment, from the second. */
+  EdgeCostView edges(int m) {
+    return edges[m];
   }
 
   /**
-   * Cost and penalty of each grip of a moment by itself, as one sum; none of what is closed. Nobody
-   * changes it.
+   * The score of each grip of a moment by itself, {@link #UNREACHABLE} if it is closed. Callers
+   * must not change the array.
    */
-  long[] own(int m) {
-    if (own[m] == null) {
+  long[] nodeScores(int m) {
+    if (nodeScores[m] == null) {
       NodeCosts costs = nodes(m);
-      own[m] = new long[layers.grips().get(m).size()];
-      for (int j = 0; j < own[m].length; j++) {
-        own[m][j] = own(m, j, costs);
+      long[] own = new long[graph.grips().get(m).size()];
+      long highest = 0;
+      for (int j = 0; j < own.length; j++) {
+        if (graph.closed().at(m, j)) {
+          own[j] = UNREACHABLE;
+        } else {
+          long penalty = graph.penalty().of(m, graph.grips().get(m).get(j));
+          highest = Math.max(highest, penalty);
+          own[j] = costs.cost(j, slowness[m]) + (penalty << COST_BITS);
+        }
       }
+      refuseHighPenalties(highest);
+      nodeScores[m] = own;
     }
-    return own[m];
+    return nodeScores[m];
   }
 
   private NodeCosts nodes(int m) {
     if (nodes[m] == null) {
-      NoteContext context = NoteContext.of(layers.moments().get(m));
-      slowness[m] = context.slowness();
-      nodes[m] = layers.costs().of(context, numbers[m], layers.grips().get(m));
+      PacedNote note = PacedNote.of(graph.moments().get(m));
+      slowness[m] = note.slowness();
+      nodes[m] = graph.costs().of(note.context(), numbers[m], graph.grips().get(m));
     }
     return nodes[m];
   }
 
-  private long own(int m, int grip, NodeCosts costs) {
-    if (layers.closed().at(m, grip)) {
-      return NONE;
-    }
-    long penalty = layers.penalty().of(m, layers.grips().get(m).get(grip));
-    return costs.cost(grip, slowness[m]) + (penalty << PENALTY_BITS);
-  }
-
-  /** Whether none of so many sums is that of something reached. */
-  static boolean unreached(long[] sums, int from, int many) {
-    for (int at = from; at < from + many; at++) {
-      if (sums[at] != NONE) {
+  /** Whether a range of scores has only unreachable ones. */
+  static boolean unreachable(long[] scores, int from, int count) {
+    for (int i = from; i < from + count; i++) {
+      if (scores[i] != UNREACHABLE) {
         return false;
       }
     }
     return true;
   }
 
-  /** Two sums as one; none where either is missing. */
-  static long plus(long sum, long more) {
-    return sum == NONE || more == NONE ? NONE : sum + more;
+  /** The sum of two scores; unreachable if either is. */
+  static long plus(long score, long more) {
+    return score == UNREACHABLE || more == UNREACHABLE ? UNREACHABLE : score + more;
   }
 
-  /** The sums of the nodes of a moment. */
-  long[] sums(int moment) {
-    return sums[moment];
+  /** The scores of the nodes of a moment. */
+  long[] scores(int moment) {
+    return scores[moment];
   }
 
-  /** The nodes of the best way to a node of a moment, from the first moment to that one. */
-  int[] way(int moment, int node) {
-    int[] way = new int[moment + 1];
-    way[moment] = node;
+  /** The nodes of the best path that ends at a node, from the first moment on. */
+  int[] backtrack(int moment, int node) {
+    int[] path = new int[moment + 1];
+    path[moment] = node;
     for (int m = moment; m > 0; m--) {
-      way[m - 1] = before(m, way[m]);
+      path[m - 1] = predecessor(m, path[m]);
     }
-    return way;
+    return path;
   }
 
-  /** The node from which a node of a moment is best reached, the first among equals. */
-  private int before(int m, int node) {
-    int reached = node / states;
-    Grip now = layers.grips().get(m).get(reached);
-    long sum = sums[m][node] - own(m, reached, nodes[m]);
-    for (int at = 0; at < sums[m - 1].length; at++) {
-      if (sums[m - 1][at] != NONE
-          && sums[m - 1][at] + ways[m].cost(at / states, reached) == sum
-          && leadsTo(m, at, now, node % states)) {
-        return at;
+  /** The node from which a node is best reached, the first of equal ones. */
+  private int predecessor(int m, int node) {
+    int grip = node / states;
+    Grip now = graph.grips().get(m).get(grip);
+    long score = scores[m][node] - nodeScore(m, grip);
+    for (int before = 0; before < scores[m - 1].length; before++) {
+      if (scores[m - 1][before] != UNREACHABLE
+          && scores[m - 1][before] + edges[m].cost(before / states, grip) == score
+          && leadsTo(m, before, now, node % states)) {
+        return before;
       }
     }
-    throw new IllegalStateException("no way leads to node " + node + " of moment " + m);
+    throw new IllegalStateException("node " + node + " of moment " + m + " has no predecessor");
   }
 
-  private boolean leadsTo(int m, int node, Grip now, int state) {
+  /** The score of one grip by itself; avoids computing those of all grips of long passages. */
+  private long nodeScore(int m, int grip) {
+    return unrestricted ? nodes(m).cost(grip, slowness[m]) : nodeScores(m)[grip];
+  }
+
+  private boolean leadsTo(int m, int before, Grip now, int state) {
     return states == 1
-        || automaton.after(m, layers.grips().get(m - 1).get(node / states), now)[node % states]
+        || automaton.after(m, graph.grips().get(m - 1).get(before / states), now)[before % states]
             == state;
   }
 
   /**
-   * The best path of a pass without a requirement, or empty where no path is open. Among equals the
-   * one whose last grip stands earlier, and so on back.
+   * The best path, if the pass has no requirement; empty if all paths are closed. Of equal ones,
+   * the first in the order of the last grip, then the one before, and so on.
    */
   Optional<Path> best() {
-    int last = sums.length - 1;
+    int last = scores.length - 1;
     int end = -1;
-    long least = NONE;
-    for (int j = 0; j < sums[last].length; j++) {
-      if (sums[last][j] < least) {
-        least = sums[last][j];
+    long lowest = UNREACHABLE;
+    for (int j = 0; j < scores[last].length; j++) {
+      if (scores[last][j] < lowest) {
+        lowest = scores[last][j];
         end = j;
       }
     }
-    return least == NONE ? Optional.empty() : Optional.of(path(way(last, end), least));
+    return lowest == UNREACHABLE
+        ? Optional.empty()
+        : Optional.of(path(backtrack(last, end), lowest));
   }
 
-  private Path path(int[] way, long sum) {
-    ImmutableList.Builder<Grip> grips = ImmutableList.builderWithExpectedSize(way.length);
-    for (int m = 0; m < way.length; m++) {
-      grips.add(layers.grips().get(m).get(way[m]));
+  private Path path(int[] path, long score) {
+    ImmutableList.Builder<Grip> grips = ImmutableList.builderWithExpectedSize(path.length);
+    for (int m = 0; m < path.length; m++) {
+      grips.add(graph.grips().get(m).get(path[m]));
     }
-    return path(grips.build(), sum);
+    return path(grips.build(), score);
   }
 
-  /** Cost and penalty of a path as one sum. */
-  static long sum(Path path) {
-    return path.cost() + (path.penalty() << PENALTY_BITS);
+  /** The score of a path. */
+  static long score(Path path) {
+    return path.cost() + (path.penalty() << COST_BITS);
   }
 
-  /** A path of that sum. */
-  static Path path(ImmutableList<Grip> grips, long sum) {
-    long penalty = sum >>> PENALTY_BITS;
-    return new Path(grips, sum - (penalty << PENALTY_BITS), penalty);
+  /** A path with the given score. */
+  static Path path(ImmutableList<Grip> grips, long score) {
+    long penalty = score >>> COST_BITS;
+    return new Path(grips, score - (penalty << COST_BITS), penalty);
   }
 }

@@ -6,15 +6,14 @@ import fingering.music.Moment;
 import fingering.scoring.Scoring;
 
 /**
- * The layered graph of a passage: a layer a moment, a node a grip, an edge the way from one grip to
- * the next.
+ * The layered graph of a passage: a layer for each moment, a node for each grip, an edge for each
+ * pair of successive grips.
  *
  * @param moments the moments, in order
  * @param grips the grips of each moment
- * @param costs the cost of nodes and edges
- * @param penalty what a grip offends against the brief where nothing better can be had, 0 or more;
- *     the search makes the sum of it least before it looks at costs
- * @param closed the grips that no path takes
+ * @param costs the costs of nodes and edges
+ * @param penalty the penalties of grips, 0 or more; the search minimises their sum before the cost
+ * @param closed the grips that no path may use
  */
 public record LayeredGraph(
     ImmutableList<Moment> moments,
@@ -26,16 +25,19 @@ public record LayeredGraph(
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if there are no moments, or not as many layers of grips
+   * @throws IllegalArgumentException if there are no moments, or not as many lists of grips
    */
   public LayeredGraph {
     if (moments.size() != grips.size() || moments.isEmpty()) {
       throw new IllegalArgumentException(
-          moments.size() + " moments and grips for " + grips.size() + "; there must be as many");
+          moments.size()
+              + " moments and "
+              + grips.size()
+              + " lists of grips; there must be as many of both, and at least one");
     }
   }
 
-  /** Layers in which every grip can be taken. */
+  /** A graph in which all grips are open to paths. */
   public LayeredGraph(
       ImmutableList<Moment> moments,
       ImmutableList<ImmutableList<Grip>> grips,
@@ -49,7 +51,7 @@ public record LayeredGraph(
     return costs.scoring();
   }
 
-  /** The same layers with further grips closed. */
+  /** The same graph with more grips closed. */
   public LayeredGraph closing(NodeFilter more) {
     NodeFilter both = (moment, grip) -> closed.at(moment, grip) || more.at(moment, grip);
     return new LayeredGraph(moments, grips, costs, penalty, both);

@@ -4,38 +4,49 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.scoring.NoteContext;
 import fingering.scoring.Scoring;
+import java.util.Arrays;
 
-/** What each grip of a moment costs by itself. Arrays are not copied; nobody changes them. */
+/** The costs of the grips of a moment, at any pace. */
 final class NodeCosts {
-  private final long[] unsung;
+  private final long[] points;
+
+  /** Points for each hundredth of a second of slowness. */
   private final long[] paced;
 
-  private NodeCosts(long[] unsung, long[] paced) {
-    this.unsung = unsung;
+  private final long maxPoints;
+  private final long maxPaced;
+
+  private NodeCosts(long[] points, long[] paced) {
+    this.points = points;
     this.paced = paced;
+    maxPoints = Arrays.stream(points).max().orElse(0);
+    maxPaced = Arrays.stream(paced).max().orElse(0);
   }
 
-  static NodeCosts of(Scoring scoring, NoteContext unsung, ImmutableList<Grip> grips) {
-    long[] costs = new long[grips.size()];
+  static NodeCosts of(Scoring scoring, NoteContext context, ImmutableList<Grip> grips) {
+    long[] points = new long[grips.size()];
     long[] paced = new long[grips.size()];
-    for (int j = 0; j < costs.length; j++) {
-      costs[j] = scoring.cost(unsung, grips.get(j));
-      paced[j] = scoring.paced(unsung, grips.get(j));
+    for (int j = 0; j < points.length; j++) {
+      points[j] = scoring.unpacedCost(context, grips.get(j));
+      paced[j] = scoring.pacedCost(context, grips.get(j));
     }
-    return new NodeCosts(costs, paced);
+    return new NodeCosts(points, paced);
   }
 
-  /**
-   * Adds the cost of each grip, where music sings so much, to the sums with which it is reached.
-   */
-  void addTo(long[] sums, long slowness) {
-    for (int j = 0; j < sums.length; j++) {
-      sums[j] += unsung[j] + slowness * paced[j];
+  /** Adds the cost of each grip to its score. */
+  void addTo(long[] scores, long slowness) {
+    for (int j = 0; j < scores.length; j++) {
+      scores[j] += points[j] + slowness * paced[j];
     }
   }
 
-  /** The cost of a grip where music sings so much. */
+  /** The cost of a grip. */
   long cost(int grip, long slowness) {
-    return unsung[grip] + slowness * paced[grip];
+    return points[grip] + slowness * paced[grip];
+  }
+
+  /** An upper bound on the cost of a grip. */
+  long max(long slowness) {
+    return maxPoints + slowness * maxPaced;
   }
 }

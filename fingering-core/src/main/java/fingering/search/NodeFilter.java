@@ -1,8 +1,8 @@
 package fingering.search;
 
-/** Which grips must not be taken, whatever the cost. */
+/** Grips that no path may use, at any cost. */
 public interface NodeFilter {
-  /** Closes nothing. */
+  /** Closes no grip. */
   NodeFilter NONE = (moment, grip) -> false;
 
   /**

@@ -4,10 +4,10 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 
 /**
- * A grip for every moment.
+ * A path through a layered graph: one grip for each moment.
  *
  * @param grips the grips, in order
  * @param cost the sum of all node and edge costs, in points
- * @param penalty the sum of what the grips offend against the brief
+ * @param penalty the sum of the penalties of all grips
  */
 public record Path(ImmutableList<Grip> grips, long cost, long penalty) {}

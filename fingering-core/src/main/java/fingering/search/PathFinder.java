@@ -5,80 +5,84 @@ import fingering.tables.FingeringException;
 import java.util.Optional;
 
 /**
- * Finds the best paths through the layers that satisfy a requirement, exactly, by dynamic
- * programming over grips and states of the requirement. Time is linear in moments.
+ * Finds the best paths through a layered graph, exactly, by the Viterbi algorithm. A required skill
+ * is an automaton; the search runs on the product of graph and automaton. Time is linear in the
+ * number of moments.
  *
- * <p>Best is first the least penalty, then the least cost. Among equals the path whose last grip
- * stands earlier in its layer wins, then the one before it, and so on back; grips alike, the lower
- * state of the requirement.
+ * <p>The best path has the lowest penalty and, among those, the lowest cost. Of equal paths, the
+ * one wins whose last grip comes first in its list, then the grip before it, and so on; for the
+ * same grip, the lower state of the requirement.
  */
 public final class PathFinder {
-  /** How many moments before the present one the search keeps. */
+  /** The number of earlier moments that the search remembers. */
   public static final int MEMORY = 1;
 
-  /** The most paths that can be asked for. */
+  /** The highest number of paths that can be requested. */
   public static final int MOST = 100;
 
   private PathFinder() {}
 
   /**
-   * The best path, or empty where no path satisfies the requirement. Takes 8 bytes for each grip,
-   * and as much for each of the states in which paths come near the best.
+   * The best path, or empty if no path satisfies the requirement. Needs 8 bytes per grip, and as
+   * much for each state in which paths come near the best cost.
    *
-   * @throws IllegalArgumentException if a rule looks further back than the search keeps
+   * @throws IllegalArgumentException if a rule looks further back than the search remembers
+   * @throws FingeringException if costs or penalties are too high to be compared exactly
    */
-  public static Optional<Path> best(LayeredGraph layers, Requirement requirement) {
-    refuseLongLookBack(layers);
-    ForwardPass free = ForwardPass.of(layers, Requirement.NONE);
-    Optional<Path> cheapest = free.best();
+  public static Optional<Path> best(LayeredGraph graph, Requirement requirement) {
+    refuseLongLookBack(graph);
+    ForwardPass unconstrained = ForwardPass.of(graph, Requirement.NONE);
+    Optional<Path> cheapest = unconstrained.best();
     if (cheapest.isEmpty() || (requirement.states() == 1 && requirement.satisfied(0))) {
       return cheapest;
     }
-    return new SkillSearch(layers, free, cheapest.get()).best(requirement);
+    return new SkillSearch(graph, unconstrained, cheapest.get()).best(requirement);
   }
 
   /**
-   * The best paths that a player can tell apart; {@link #best(LayeredGraph, Requirement, int,
+   * The best paths with different fingerings: {@link #best(LayeredGraph, Requirement, int,
    * VisibleFingering.Grain)} with {@link VisibleFingering.Grain#FINGERS}.
    *
-   * @param k how many, 1 to {@value #MOST}
-   * @throws IllegalArgumentException if a rule looks further back than the search keeps
-   * @throws FingeringException if k is out of range
+   * @param k the number of paths, 1 to {@value #MOST}
+   * @throws IllegalArgumentException if a rule looks further back than the search remembers
+   * @throws FingeringException if k is out of range, or if costs or penalties are too high to be
+   *     compared exactly
    */
-  public static ImmutableList<Path> best(LayeredGraph layers, Requirement requirement, int k) {
-    return best(layers, requirement, k, VisibleFingering.Grain.FINGERS);
+  public static ImmutableList<Path> best(LayeredGraph graph, Requirement requirement, int k) {
+    return best(graph, requirement, k, VisibleFingering.Grain.FINGERS);
   }
 
   /**
-   * The best paths that differ in {@link VisibleFingering} somewhere, best first; fewer where there
-   * are fewer, none where no path satisfies the requirement. The first is the best path. Of the
-   * paths that look alike the best stands for all. Among equals the one that shares the longest
-   * ending with a path before it comes first.
+   * The best paths that differ in their {@link VisibleFingering}, best first; fewer if there are
+   * fewer, none if no path satisfies the requirement. Each is the best of all paths with the same
+   * visible fingering. Of equal paths, the one that has the longest ending in common with an
+   * earlier path comes first.
    *
-   * <p>Every path is exact in its place. Each further path takes at most twice the time of the
-   * best, as a rule far less. Takes 8 bytes for each grip and state: under 120 MB for 20,000
-   * moments of 40 grips and 18 states, a stay of 8 notes.
+   * <p>The result is exact. Each further path takes at most twice as long as the best path, usually
+   * much less. Needs 8 bytes per grip and state: under 120 MB for 20,000 moments of 40 grips and 18
+   * states (restez of 8 notes).
    *
-   * @param k how many, 1 to {@value #MOST}
-   * @param grain how closely to look for a difference
-   * @throws IllegalArgumentException if a rule looks further back than the search keeps
-   * @throws FingeringException if k is out of range
+   * @param k the number of paths, 1 to {@value #MOST}
+   * @param grain the level of detail at which paths have to differ
+   * @throws IllegalArgumentException if a rule looks further back than the search remembers
+   * @throws FingeringException if k is out of range, or if costs or penalties are too high to be
+   *     compared exactly
    */
   public static ImmutableList<Path> best(
-      LayeredGraph layers, Requirement requirement, int k, VisibleFingering.Grain grain) {
-    refuseLongLookBack(layers);
+      LayeredGraph graph, Requirement requirement, int k, VisibleFingering.Grain grain) {
+    refuseLongLookBack(graph);
     if (k < 1 || k > MOST) {
       throw new FingeringException(k + " best paths cannot be searched; ask for 1 to " + MOST);
     }
-    return DistinctPaths.best(layers, requirement, k, grain);
+    return DistinctPaths.best(graph, requirement, k, grain);
   }
 
-  private static void refuseLongLookBack(LayeredGraph layers) {
-    if (layers.scoring().lookBack() > MEMORY) {
+  private static void refuseLongLookBack(LayeredGraph graph) {
+    if (graph.scoring().lookBack() > MEMORY) {
       throw new IllegalArgumentException(
           "a rule looks back "
-              + layers.scoring().lookBack()
-              + " moments, but the search keeps "
+              + graph.scoring().lookBack()
+              + " moments, but the search remembers only "
               + MEMORY);
     }
   }

@@ -7,20 +7,20 @@ import fingering.tables.FingeringException;
 import fingering.tables.Position;
 
 /**
- * Requires a stay in each of some positions: so many stopped notes, one after another, without the
- * hand leaving the position. Open strings and harmonics neither count nor break a stay.
+ * Requires a stay (restez) in each of some positions: a number of successive stopped notes without
+ * the hand leaving the position. Open strings and harmonics neither count nor interrupt a stay.
  *
- * @param positions the positions to show
- * @param notes stopped notes of a stay, from 1
+ * @param positions the positions, 1 to 8
+ * @param notes the number of stopped notes of each stay, 1 to 100
  */
 public record RequiredStays(ImmutableList<Position> positions, int notes) implements Requirement {
-  /** More strings than any instrument has. */
-  private static final int MOST_STOPPED = 15;
+  /** The cap on stopped notes at one moment; no instrument has more strings. */
+  private static final int MAX_STOPPED = 15;
 
   /**
    * Checks the components.
    *
-   * @throws FingeringException if there are not 1 to 8 positions, or not 1 to 100 notes
+   * @throws FingeringException if a number is out of range
    */
   public RequiredStays {
     if (positions.isEmpty() || positions.size() > 8 || notes < 1 || notes > 100) {
@@ -34,7 +34,8 @@ public record RequiredStays(ImmutableList<Position> positions, int notes) implem
     return new RequiredStays(ImmutableList.of(position), notes);
   }
 
-  // A state is the set of positions shown, and, for the position the hand is in, the notes so far.
+  // A state is the set of positions already shown, and the current run: the position of the hand
+  // with the number of notes so far.
   private int run() {
     return positions.size() * notes;
   }
@@ -44,32 +45,32 @@ public record RequiredStays(ImmutableList<Position> positions, int notes) implem
     return (1 << positions.size()) * (run() + 1);
   }
 
-  // A symbol is the place of the position among those to show, from 1, and the notes stopped.
+  // A symbol is the index of the position in the list, from 1, and the number of stopped notes.
   @Override
   public long symbols() {
-    return (positions.size() + 1L) * (MOST_STOPPED + 1);
+    return (positions.size() + 1L) * (MAX_STOPPED + 1);
   }
 
   @Override
   public long symbol(int moment, Grip before, Grip now) {
     int position = positions.indexOf(now.frame().position());
-    return (position + 1L) * (MOST_STOPPED + 1) + Math.min(MOST_STOPPED, stopped(now));
+    return (position + 1L) * (MAX_STOPPED + 1) + Math.min(MAX_STOPPED, stopped(now));
   }
 
   @Override
   public int next(int state, long symbol) {
     int shown = state / (run() + 1);
-    int running = state % (run() + 1);
-    int position = (int) (symbol / (MOST_STOPPED + 1)) - 1;
+    int current = state % (run() + 1);
+    int position = (int) (symbol / (MAX_STOPPED + 1)) - 1;
     if (position < 0 || (shown & 1 << position) != 0) {
       return shown * (run() + 1);
     }
-    // Runs of one position occupy the numbers position * notes + 1 to position * notes + notes - 1.
+    // A run in a position has the numbers position * notes + 1 to position * notes + notes - 1.
     int soFar =
-        running > position * notes && running <= (position + 1) * notes
-            ? running - position * notes
+        current > position * notes && current <= (position + 1) * notes
+            ? current - position * notes
             : 0;
-    int reached = soFar + (int) (symbol % (MOST_STOPPED + 1));
+    int reached = soFar + (int) (symbol % (MAX_STOPPED + 1));
     if (reached >= notes) {
       return (shown | 1 << position) * (run() + 1);
     }

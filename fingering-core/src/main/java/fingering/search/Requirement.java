@@ -4,12 +4,12 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 
 /**
- * What a whole path must show, as a small automaton that reads the path grip by grip. The search
- * carries its state, so that the cheapest path that satisfies it is found exactly and never mended
- * afterwards.
+ * A constraint on a whole path, as a small deterministic automaton that reads the path grip by
+ * grip. The search runs on the product of graph and automaton, so it finds the cheapest path that
+ * satisfies the constraint exactly.
  */
 public interface Requirement {
-  /** Requires nothing. */
+  /** No constraint: a single state, which satisfies it. */
   Requirement NONE =
       new Requirement() {
         @Override
@@ -38,35 +38,35 @@ public interface Requirement {
         }
       };
 
-  /** How many states there are; a path begins in state 0 before its first grip. */
+  /** The number of states. A path starts in state 0, before its first grip. */
   int states();
 
-  /** Whether the symbol depends on the grip before, and not on the one reached alone. */
+  /** Whether the symbol depends on the previous grip too. */
   default boolean looksBack() {
     return false;
   }
 
-  /** How many symbols there are: all that the automaton can tell apart at one moment. */
+  /** The number of symbols. */
   long symbols();
 
   /**
-   * What the automaton reads at a grip.
+   * The symbol that the automaton reads at a grip.
    *
-   * @param moment index of its moment in the passage, from 0
-   * @param before the grip before; at the first moment the grip itself
+   * @param moment index of the moment in the passage, from 0
+   * @param before the previous grip; at the first moment the grip itself
    * @param now the grip
    * @return 0 to {@link #symbols()} - 1
    */
   long symbol(int moment, Grip before, Grip now);
 
-  /** The state after a symbol. */
+  /** The state that a symbol leads to. */
   int next(int state, long symbol);
 
-  /** The requirements of which it consists; itself where it is one. */
+  /** The requirements that this one combines; only itself if it is a single one. */
   default ImmutableList<Requirement> parts() {
     return ImmutableList.of(this);
   }
 
-  /** Whether a path that ends in that state has shown what is required. */
+  /** Whether a path that ends in a state satisfies the requirement. */
   boolean satisfied(int state);
 }

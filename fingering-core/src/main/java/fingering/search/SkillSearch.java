@@ -4,54 +4,52 @@ import com.google.common.collect.ImmutableList;
 import java.util.Optional;
 
 /**
- * Finds the best path that satisfies a requirement, looking first among those that cost little more
- * than the best that shows nothing. What is found within a bound is the best of all, and the closer
- * the bound the less there is to look at.
+ * Finds the best path that satisfies a requirement, searching first among paths that cost little
+ * more than the best unconstrained path. A path found within a bound is optimal, because all paths
+ * outside cost more; a tighter bound leaves less to search.
  */
 final class SkillSearch {
-  /**
-   * At first paths are sought up to this share above the cheapest, then twice as far, and so on.
-   */
+  /** The first bound is this share of the cheapest cost above it; then the distance doubles. */
   private static final int FIRST_SHARE = 512;
 
-  private final LayeredGraph layers;
+  private final LayeredGraph graph;
 
-  /** The pass through the layers without a requirement. */
-  private final ForwardPass free;
+  /** The pass through the graph without a requirement. */
+  private final ForwardPass unconstrained;
 
   private final Path cheapest;
   private final CostBound bound;
 
-  SkillSearch(LayeredGraph layers, ForwardPass free, Path cheapest) {
-    this.layers = layers;
-    this.free = free;
+  SkillSearch(LayeredGraph graph, ForwardPass unconstrained, Path cheapest) {
+    this.graph = graph;
+    this.unconstrained = unconstrained;
     this.cheapest = cheapest;
-    bound = CostBound.of(layers, free);
+    bound = CostBound.of(graph, unconstrained);
   }
 
-  /** The best path that satisfies the requirement, or empty where none does. */
+  /** The best path that satisfies the requirement, or empty if there is none. */
   Optional<Path> best(Requirement requirement) {
     ImmutableList<Requirement> parts = requirement.parts();
-    long more = 0;
+    long extra = 0;
     if (parts.size() > 1) {
-      // Skills are mostly shown in different places, so that each costs what it costs alone.
+      // Skills are mostly shown in different places, where each costs as much as it costs alone.
       for (Requirement part : parts) {
         Optional<Path> alone = best(part);
         if (alone.isEmpty()) {
           return alone;
         }
-        more += Math.max(0, alone.get().cost() - cheapest.cost());
+        extra += Math.max(0, alone.get().cost() - cheapest.cost());
       }
     }
-    Automaton automaton = new Automaton(layers, requirement);
-    long wider = Math.max(1, cheapest.cost() / FIRST_SHARE);
-    for (; more <= Math.max(wider, cheapest.cost()); more = Math.max(2 * more, wider)) {
+    Automaton automaton = new Automaton(graph, requirement);
+    long step = Math.max(1, cheapest.cost() / FIRST_SHARE);
+    for (; extra <= Math.max(step, cheapest.cost()); extra = Math.max(2 * extra, step)) {
       Optional<Path> found =
-          BoundedForwardPass.best(layers, automaton, free, bound.above(cheapest, more));
+          BoundedForwardPass.best(graph, automaton, unconstrained, bound.above(cheapest, extra));
       if (found.isPresent()) {
         return found;
       }
     }
-    return BoundedForwardPass.best(layers, automaton, free, bound);
+    return BoundedForwardPass.best(graph, automaton, unconstrained, bound);
   }
 }

@@ -6,68 +6,66 @@ import fingering.scoring.Scoring;
 import fingering.scoring.TimedTransitionRule;
 import fingering.scoring.Transition;
 import fingering.scoring.TransitionCosts;
+import fingering.scoring.TransitionTime;
 import java.util.Optional;
 
 /**
- * What every way from the grips of one moment to those of the next costs, whatever the time
- * between. It is what takes long to reckon; with the time it becomes {@link EdgeCosts}. Safe for
- * use by many threads.
+ * The costs of all edges between the grips of two moments, for any time and pace. Computing it
+ * evaluates the rules and takes long; adding the time gives {@link EdgeCosts}. Safe for use by many
+ * threads.
  */
 final class UntimedEdgeCosts {
   private final Scoring scoring;
 
-  /** Whether a grip left is open strings alone. */
+  /** By earlier grip, whether it is only open strings. */
   private final boolean[] open;
 
-  /** Points where there is time enough. */
+  /** Points if no time is missing. */
   private final CostMatrix points;
 
-  /** Points for each hundredth of a second of singing; empty where there are none. */
+  /** Points for each hundredth of a second of slowness; empty if all are 0. */
   private final Optional<CostMatrix> paced;
 
-  /** By rule that charges haste, the microseconds that are needed. */
+  /** By timed rule, the microseconds needed. */
   private final ImmutableList<CostMatrix> needed;
 
   UntimedEdgeCosts(
-      Scoring scoring,
-      Transition transition,
-      ImmutableList<Grip> left,
-      ImmutableList<Grip> reached) {
+      Scoring scoring, Transition transition, ImmutableList<Grip> before, ImmutableList<Grip> now) {
     this.scoring = scoring;
-    open = new boolean[left.size()];
-    points = new CostMatrix(left.size(), reached.size());
-    CostMatrix slowness = new CostMatrix(left.size(), reached.size());
+    open = new boolean[before.size()];
+    points = new CostMatrix(before.size(), now.size());
+    CostMatrix perSlowness = new CostMatrix(before.size(), now.size());
     needed =
-        scoring.timed().stream()
-            .map(rule -> new CostMatrix(left.size(), reached.size()))
+        scoring.timedRules().stream()
+            .map(rule -> new CostMatrix(before.size(), now.size()))
             .collect(ImmutableList.toImmutableList());
-    Transition untimed = transition.atLeisure();
-    TransitionCosts costs = scoring.untimed(untimed);
-    for (int i = 0; i < left.size(); i++) {
-      Grip from = left.get(i);
+    TransitionCosts costs = scoring.costs(transition);
+    for (int i = 0; i < before.size(); i++) {
+      Grip from = before.get(i);
       open[i] = from.open();
-      for (int j = 0; j < reached.size(); j++) {
-        Grip to = reached.get(j);
+      for (int j = 0; j < now.size(); j++) {
+        Grip to = now.get(j);
         boolean shifts = costs.shifts(from, to);
-        points.put(i, j, costs.of(from, to, shifts));
-        slowness.put(i, j, scoring.paced(untimed, from, to));
-        for (int r = 0; shifts && r < needed.size(); r++) {
-          needed.get(r).put(i, j, scoring.timed().get(r).needed(untimed, from, to));
+        points.put(i, j, costs.untimed(from, to, shifts));
+        perSlowness.put(i, j, costs.paced(from, to));
+        for (int r = 0; r < needed.size(); r++) {
+          TimedTransitionRule rule = scoring.timedRules().get(r);
+          needed.get(r).put(i, j, costs.needed(rule, from, to, shifts));
         }
       }
     }
-    paced = Optional.of(slowness).filter(table -> !table.empty());
+    paced = Optional.of(perSlowness).filter(matrix -> !matrix.zero());
   }
 
-  /** The same with the time that a passing leaves. */
-  EdgeCosts in(Transition transition) {
-    return new EdgeCosts(late(transition) ? timed(transition) : points, paced);
+  /** The costs in the time that there is. */
+  EdgeCosts at(TransitionTime time) {
+    return new EdgeCosts(isMissing(time) ? timed(time) : points, paced);
   }
 
-  private boolean late(Transition transition) {
+  private boolean isMissing(TransitionTime time) {
     for (CostMatrix each : needed) {
       for (int i = 0; i < open.length; i++) {
-        if (each.most(i) > transition.micros(open[i])) {
+        if (each.max(i) > time.micros(open[i])) {
           return true;
         }
       }
@@ -75,19 +73,18 @@ final class UntimedEdgeCosts {
     return false;
   }
 
-  private CostMatrix timed(Transition transition) {
+  private CostMatrix timed(TransitionTime time) {
     CostMatrix sum = points;
     for (int r = 0; r < needed.size(); r++) {
-      TimedTransitionRule rule = scoring.timed().get(r);
-      CostMatrix timed = new CostMatrix(open.length, points.reached());
+      TimedTransitionRule rule = scoring.timedRules().get(r);
+      CostMatrix more = new CostMatrix(open.length, points.columns());
       for (int i = 0; i < open.length; i++) {
-        long micros = transition.micros(open[i]);
-        for (int j = 0; j < points.reached(); j++) {
-          long units = rule.units(needed.get(r).get(i, j), micros);
-          timed.put(i, j, sum.get(i, j) + units * scoring.timedWeights().get(r));
+        for (int j = 0; j < points.columns(); j++) {
+          long units = time.missing(rule, needed.get(r).get(i, j), open[i]);
+          more.put(i, j, sum.get(i, j) + units * scoring.timedWeights().get(r));
         }
       }
-      sum = timed;
+      sum = more;
     }
     return sum;
   }

@@ -10,47 +10,47 @@ import fingering.tables.Position;
 import java.util.Optional;
 
 /**
- * What is seen of a grip: by a player, or by a teacher who looks for another way through a passage.
+ * The visible part of a grip: two plans are different for a reader only if it differs somewhere.
  *
- * @param stops how each note is taken, in the order of the grip's placements
+ * @param stops the visible part of each placement, in the order of the grip
  */
 public record VisibleFingering(ImmutableList<Stop> stops) {
 
-  /** How closely one looks. */
+  /** The level of detail at which grips are compared. */
   public enum Grain {
     /**
-     * What a player sees: strings, fingers and where the hand stands. Grips that look alike differ
-     * only in where the hand waits while a string sounds open, or in the shape of the hand around
+     * Strings, fingers and the place of the hand, as a player sees them. Grips in the same class
+     * differ only in where the hand waits during an open string, or in the shape of the hand around
      * the fingers that stop.
      */
     FINGERS,
     /**
-     * What a teacher sees: on which string each note begins and, stopped, in which position. The
-     * finger is no difference, nor is a note that is only held.
+     * The string of each note that begins and, if it is stopped, the position, as a teacher
+     * compares fingerings. Fingers and held notes make no difference.
      */
     PLACES
   }
 
   /**
-   * How one note is taken.
+   * The visible part of a placement.
    *
    * @param string number of the string, 1 being the highest
-   * @param position the position of the hand; empty when open
-   * @param fingering how the string is stopped; empty when open, or where one does not look so
-   *     closely
+   * @param position the position of the hand; empty for an open string
+   * @param fingering the stopping finger and its place; empty for an open string, and with {@link
+   *     Grain#PLACES}
    */
   public record Stop(int string, Optional<Position> position, Optional<Fingering> fingering) {}
 
   /**
-   * How a string is stopped.
+   * A finger on a string, and where the hand is.
    *
-   * @param finger what stops it
+   * @param finger the finger
    * @param semitones semitones of the stopped place above the open string
-   * @param first place of the first finger of the hand at rest, in semitones above the open string
+   * @param first semitones of the first finger of the hand at rest above the open string
    */
   public record Fingering(Finger finger, int semitones, double first) {}
 
-  /** What a player sees of that grip. */
+  /** The visible part of a grip with {@link Grain#FINGERS}. */
   public static VisibleFingering of(Grip grip) {
     return new VisibleFingering(
         grip.placements().stream()
@@ -58,7 +58,7 @@ public record VisibleFingering(ImmutableList<Stop> stops) {
             .collect(ImmutableList.toImmutableList()));
   }
 
-  /** What is seen of the grip of a moment, looking so closely. */
+  /** The visible part of the grip of a moment. */
   public static VisibleFingering of(Moment moment, Grip grip, Grain grain) {
     return grain == Grain.FINGERS ? of(grip) : places(moment, grip);
   }

@@ -1,11 +1,10 @@
 /**
- * Exact search over the grips of a passage by dynamic programming: the best way, the best that
- * differ, and the best that show what is required.
+ * Exact search by dynamic programming over the grips of a passage: the best path, the best paths
+ * that differ visibly, and the best path that satisfies a requirement.
  *
- * <p>It knows {@link fingering.scoring} and the rooms below that; what a requirement means to a
- * teacher it does not know. No method takes or returns null unless it says so. {@link
- * fingering.search.CostCache} remembers what it reckoned, and serves many threads; a search runs in
- * the thread that asks.
+ * <p>Uses {@link fingering.scoring} and the packages that it builds on; it does not know what a
+ * requirement means to a teacher. No method takes or returns null. {@link
+ * fingering.search.CostCache} serves many threads; a search runs in the thread that calls it.
  */
 @NullMarked
 package fingering.search;

@@ -10,34 +10,34 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The highest tempo at which a plan is played at ease. It is a multiple of the tempi marked, the
- * same for the whole passage, as a tempo asked for changes them all alike.
+ * The highest tempo at which a plan is comfortable for a player. It is expressed as one factor for
+ * all tempi of the passage, because a player speeds up or slows down the whole passage.
  *
  * @param level the player's level
  * @param marked the tempo at which the passage begins
- * @param byMeasure what limits each measure most, in score order; measures that nothing limits are
- *     left out
+ * @param byMeasure the tightest limit of each measure, in score order, without measures that have
+ *     none
  */
 public record ComfortableTempo(
     PlayerSpeed level, Tempo marked, ImmutableList<TempoLimit> byMeasure) {
   private static final double WELL_ABOVE = 1.5;
 
-  /** Reckons it for a plan. */
+  /** The comfortable tempo of a plan for players of a level. */
   public static ComfortableTempo of(Plan plan, PlayerSpeed level) {
     return new ComfortableTempo(
         level,
         plan.passage().tempo(),
-        MeasureLimits.of(plan, level).under(Double.POSITIVE_INFINITY));
+        MeasureLimits.of(plan, level).below(Double.POSITIVE_INFINITY));
   }
 
-  /** The multiple of the tempi marked; empty where nothing limits it. */
+  /** The comfortable tempo as a multiple of the marked tempi; empty if there is no limit. */
   public OptionalDouble factor() {
     return byMeasure.stream().mapToDouble(TempoLimit::factor).min();
   }
 
   /**
-   * The tempo with which to begin, rounded down; empty where nothing limits it, or where it lies
-   * above every metronome mark.
+   * The comfortable tempo at the beginning of the passage, rounded down; empty if there is no limit
+   * or it is above every metronome mark.
    */
   public Optional<Tempo> tempo() {
     return factor().isEmpty()
@@ -45,47 +45,52 @@ public record ComfortableTempo(
         : MetronomeMarks.atMost(marked, factor().getAsDouble());
   }
 
-  /** Whether the tempo marked is faster than is at ease. */
+  /** Whether the marked tempo is above the comfortable one. */
   public boolean exceeded() {
     return factor().orElse(1) < 1;
   }
 
   /**
-   * Whether it lies so far above the tempi marked that nobody asks for its figure: half as fast
-   * again at least, or without limit (common practice, no source).
+   * Whether the comfortable tempo is well above the marked one: at least half as fast again, or
+   * without limit. Its exact value is then of no interest (common practice, no source).
    */
   public boolean wellAbove() {
     return factor().isEmpty() || wellAbove(factor().getAsDouble());
   }
 
   /**
-   * Whether a tempo lies so far above another.
+   * Whether a tempo is well above another, as defined by {@link #wellAbove()}.
    *
-   * @param factor the multiple of the other that it is, over 0
+   * @param factor the tempo as a multiple of the other, above 0
    */
   public static boolean wellAbove(double factor) {
     return factor >= WELL_ABOVE;
   }
 
   /**
-   * The same as {@link #tightest}, for people: of runs that have a measure in common only the
-   * tightest.
+   * The tightest limits, tightest first; of runs that have a measure in common only the tightest.
+   *
+   * @param most the most limits to return, 0 or more
    */
-  public ImmutableList<TempoLimit> tightestApart(int howMany) {
-    List<TempoLimit> apart = new ArrayList<>();
+  public ImmutableList<TempoLimit> tightestDistinct(int most) {
+    List<TempoLimit> distinct = new ArrayList<>();
     for (TempoLimit limit : tightest(byMeasure.size())) {
-      if (apart.size() < howMany && apart.stream().noneMatch(limit::shares)) {
-        apart.add(limit);
+      if (distinct.size() < most && distinct.stream().noneMatch(limit::overlapsRun)) {
+        distinct.add(limit);
       }
     }
-    return ImmutableList.copyOf(apart);
+    return ImmutableList.copyOf(distinct);
   }
 
-  /** What limits the most, the tightest first, one of each measure. */
-  public ImmutableList<TempoLimit> tightest(int howMany) {
+  /**
+   * The tightest limits, tightest first, at most one for each measure.
+   *
+   * @param most the most limits to return, 0 or more
+   */
+  public ImmutableList<TempoLimit> tightest(int most) {
     return byMeasure.stream()
         .sorted(Comparator.comparingDouble(TempoLimit::factor))
-        .limit(howMany)
+        .limit(most)
         .collect(ImmutableList.toImmutableList());
   }
 }

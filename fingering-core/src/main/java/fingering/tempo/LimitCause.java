@@ -2,29 +2,29 @@ package fingering.tempo;
 
 import java.util.Locale;
 
-/** What keeps a place from going faster. */
+/** The movement that limits the tempo at a place. */
 public enum LimitCause {
   /** The hand moves to another position. */
   SHIFT,
-  /** A finger slides to another note without a shift of the hand. */
+  /** A finger slides to another note without a shift. */
   SLIDE,
   /** One finger follows another. */
   FINGERS,
-  /** The third and the fourth finger follow one another. */
+  /** The fourth finger follows the third, or the third the fourth. */
   WEAK_FINGERS,
-  /** Finger and bow change together. */
+  /** A finger and the bow change together. */
   TOGETHER,
-  /** New strokes on a note that stays. */
+  /** A new bow stroke with the same fingers. */
   BOW,
-  /** The bow goes to the next string. */
+  /** The bow crosses to the next string. */
   CROSSING,
-  /** The bow passes over a string. */
+  /** The bow skips a string. */
   SKIP,
-  /** One finger hops to another string, or takes over the same place there. */
+  /** A finger moves to another string. */
   HOP,
-  /** A finger reaches out. */
+  /** A finger stretches. */
   STRETCH,
-  /** Several fingers are set at once, or the bow has to break a chord. */
+  /** Several fingers are placed at once, or the bow has to break a chord. */
   CHORD,
   /** A trill. */
   TRILL,
@@ -32,10 +32,10 @@ public enum LimitCause {
   PIZZICATO,
   /** Grace notes. */
   GRACE_NOTES,
-  /** Many changes in a row, none of which would be too much by itself. */
+  /** Many notes in a row, each of which is comfortable by itself. */
   RUN;
 
-  /** The name in data: lower case, words joined by hyphens. */
+  /** The name in JSON: lower case, with hyphens between words. */
   public String id() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }

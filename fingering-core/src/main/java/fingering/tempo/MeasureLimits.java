@@ -4,8 +4,8 @@ import com.google.common.collect.ImmutableList;
 import fingering.plan.Plan;
 
 /**
- * What keeps each measure of a plan from going faster at ease. Only what is asked for is put into
- * words, so that it is quicker than {@link ComfortableTempo} where little is.
+ * The tightest tempo limit of each measure of a plan. Descriptions are written only for the limits
+ * requested, so if few are needed this is faster than {@link ComfortableTempo}.
  */
 public final class MeasureLimits {
   private final PlayerSpeed level;
@@ -28,17 +28,17 @@ public final class MeasureLimits {
   }
 
   /**
-   * The tightest limit of each measure that goes at ease only below a multiple of the tempi marked,
-   * in score order.
+   * The tightest limit of each measure whose comfortable tempo is below a multiple of the marked
+   * tempi, in score order.
    *
-   * @param factor the multiple, 1 for the tempi as marked
+   * @param factor the multiple, 1 for the marked tempi
    */
-  public ImmutableList<TempoLimit> under(double factor) {
-    return limits.under(factor);
+  public ImmutableList<TempoLimit> below(double factor) {
+    return limits.below(factor);
   }
 
-  /** How many measures these are. */
-  public int count(double factor) {
-    return limits.count(factor);
+  /** The number of limits that {@link #below} returns. */
+  public int countBelow(double factor) {
+    return limits.countBelow(factor);
   }
 }

@@ -5,28 +5,29 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 
-/** Figures that a metronome can be set to. */
+/** Rounds tempi to metronome settings. */
 final class MetronomeMarks {
-  private static final double FASTEST = 1000;
+  /** Beats a minute above every setting. */
+  private static final double TOO_FAST = 1000;
 
-  /** Below this a tenth of a beat a minute is told. */
-  private static final double FINE = 20;
+  /** Beats a minute below which a tenth is kept. */
+  private static final double SLOW = 20;
 
   private static final BigDecimal SLOWEST = new BigDecimal("0.1");
 
-  /** What reckoning with fractions of a microsecond may lose, as a share. */
-  private static final double ROUNDING = 1e-6;
+  /** The relative error of times in whole microseconds. */
+  private static final double TOLERANCE = 1e-6;
 
   private MetronomeMarks() {}
 
-  /** The multiple of a tempo, rounded down; empty where no mark goes so high. */
+  /** A multiple of a tempo, rounded down; empty if it is above every metronome mark. */
   static Optional<Tempo> atMost(Tempo tempo, double factor) {
-    double perMinute = tempo.perMinute().doubleValue() * factor * (1 + ROUNDING);
-    if (perMinute >= FASTEST) {
+    double perMinute = tempo.perMinute().doubleValue() * factor * (1 + TOLERANCE);
+    if (perMinute >= TOO_FAST) {
       return Optional.empty();
     }
     BigDecimal rounded =
-        BigDecimal.valueOf(perMinute).setScale(perMinute < FINE ? 1 : 0, RoundingMode.DOWN);
+        BigDecimal.valueOf(perMinute).setScale(perMinute < SLOW ? 1 : 0, RoundingMode.DOWN);
     return Optional.of(new Tempo(tempo.unit(), rounded.max(SLOWEST)));
   }
 }

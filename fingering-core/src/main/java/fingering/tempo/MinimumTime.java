@@ -1,46 +1,47 @@
 package fingering.tempo;
 
 /**
- * The least time that something takes.
+ * The minimum time that a movement takes.
  *
- * @param cause what most of it is for
- * @param micros microseconds, over 0
+ * @param cause the main component of the movement
+ * @param micros microseconds, above 0
  */
 record MinimumTime(LimitCause cause, long micros) {
-  /** The longer of the two. */
-  MinimumTime or(MinimumTime other) {
+  /** The longer of two times; this one if they are equal. */
+  MinimumTime longer(MinimumTime other) {
     return other.micros > micros ? other : this;
   }
 
-  /** A share of it. */
-  MinimumTime times(double share) {
-    return new MinimumTime(cause, Math.round(micros * share));
+  /** The time multiplied by a factor. */
+  MinimumTime times(double factor) {
+    return new MinimumTime(cause, Math.round(micros * factor));
   }
 
-  /** Adds up a need; what adds most is its cause, or, where nothing is added, its ground. */
+  /**
+   * Adds components to a base time. The cause of the total is the largest component, or that of the
+   * base time if none is above 0.
+   */
   static final class Sum {
-    private final LimitCause ground;
     private LimitCause cause;
-    private long most;
+    private long largest;
     private long micros;
 
-    Sum(LimitCause ground, long micros) {
-      this.ground = ground;
+    Sum(LimitCause base, long micros) {
+      cause = base;
       this.micros = micros;
-      cause = ground;
     }
 
-    Sum add(LimitCause added, long more) {
-      if (more > most) {
-        most = more;
-        cause = added;
+    Sum add(LimitCause component, long componentMicros) {
+      if (componentMicros > largest) {
+        largest = componentMicros;
+        cause = component;
       }
-      micros += more;
+      micros += componentMicros;
       return this;
     }
 
-    MinimumTime need() {
-      return new MinimumTime(most > 0 ? cause : ground, micros);
+    MinimumTime total() {
+      return new MinimumTime(cause, micros);
     }
   }
 }

@@ -4,7 +4,7 @@ import com.google.common.collect.ImmutableMap;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Lengths in words. */
+/** Names of note values. */
 final class NoteValues {
   private static final ImmutableMap<BigFraction, String> NAMES =
       ImmutableMap.<BigFraction, String>builder()
@@ -29,7 +29,12 @@ final class NoteValues {
 
   private NoteValues() {}
 
-  /** {@code in a sixteenth}; in seconds where no one note is so long. */
+  /**
+   * A length as a phrase: {@code in a sixteenth}, or {@code in 0.65 s} if no single note has it.
+   *
+   * @param quarters the length in quarter notes
+   * @param micros the same length in microseconds
+   */
   static String in(BigFraction quarters, long micros) {
     String name = NAMES.get(quarters);
     if (name == null) {

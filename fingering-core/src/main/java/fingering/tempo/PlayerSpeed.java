@@ -5,35 +5,35 @@ import fingering.tables.FingeringException;
 import java.util.stream.Collectors;
 
 /**
- * How quick a player is. The levels that come with the library bear the names of the presets of the
- * rules.
+ * The speed of players of a level. The built-in levels have the names of the presets.
  *
- * @param name the level's name
- * @param actionPercent the time that fingers and bow take, in percent of a professional's
- * @param shiftPercent the time that shifts take, in percent of a professional's
+ * @param name the name of the level
+ * @param actionPercent the time for fingers and bow, in percent of a professional's, above 0
+ * @param shiftPercent the time for shifts, in percent of a professional's, above 0
  */
 public record PlayerSpeed(String name, int actionPercent, int shiftPercent) {
 
   /**
    * Checks the components.
    *
-   * @throws FingeringException if a percentage is not over 0
+   * @throws FingeringException if a percentage is not above 0
    */
   public PlayerSpeed {
     if (actionPercent <= 0 || shiftPercent <= 0) {
-      throw new FingeringException("the level '" + name + "' takes no time; give percents over 0");
+      throw new FingeringException(
+          "the level '" + name + "' has a percentage of 0 or less; give percentages above 0");
     }
   }
 
-  /** The levels of the library, the quickest first. */
+  /** The built-in levels, fastest first. */
   public static ImmutableList<PlayerSpeed> all() {
     return PlayerSpeedTable.levels();
   }
 
   /**
-   * A level of the library. Case does not matter.
+   * The built-in level of a name. Case does not matter.
    *
-   * @throws FingeringException if there is none of that name
+   * @throws FingeringException if there is no level of that name
    */
   public static PlayerSpeed named(String name) {
     return all().stream()

@@ -5,7 +5,7 @@ import fingering.tables.Instrument.HandKind;
 import fingering.tables.Table;
 import java.util.Locale;
 
-/** The levels and the instruments of {@code levels.table}. */
+/** Reads {@code levels.table}: the speed of the built-in levels and of instruments. */
 final class PlayerSpeedTable {
   private static final String NAME = "levels.table";
   private static final int FIELDS = 5;
@@ -16,7 +16,7 @@ final class PlayerSpeedTable {
     return rows("level");
   }
 
-  /** How much longer everything takes on an instrument, in the form of a level. */
+  /** The times on an instrument, in percent of those on the violin. */
   static PlayerSpeed instrument(HandKind kind) {
     String name = kind.name().toLowerCase(Locale.ROOT);
     return rows("instrument").stream()

@@ -8,9 +8,9 @@ import fingering.scoring.HandMovement;
 import fingering.scoring.Transition;
 import java.util.Optional;
 
-/** The least time that the hand, or a finger that stays on its string, takes for its way. */
+/** The minimum time for a shift of the hand, or for a slide of a finger along its string. */
 final class ShiftTime {
-  /** Ways are measured on a string of this length, in millimetres, as the rules do. */
+  /** The string length in millimetres to which distances are scaled, as in the scoring rules. */
   static final double REFERENCE = 328;
 
   private final TimeTable times;
@@ -20,43 +20,44 @@ final class ShiftTime {
   }
 
   /**
-   * What it takes to come from one stopped grip to the next that is stopped.
+   * The minimum time from one stopped grip to the next stopped grip.
    *
-   * @param next whether the two follow one another, with no open string between
-   * @return empty where neither hand nor finger travels
+   * @param adjacent whether no open string is between the two moments
+   * @return empty if neither the hand nor a finger moves along a string
    */
-  Optional<MinimumTime> need(Moment from, Grip before, Moment to, Grip reached, boolean next) {
+  Optional<MinimumTime> between(Moment from, Grip before, Moment to, Grip after, boolean adjacent) {
     boolean shifts =
-        next
-            ? HandMovement.shifts(Transition.between(from, to), before, reached)
-            : before.frame().shiftsTo(reached.frame());
-    double hand = shifts ? way(before.frame().first(), reached.frame().first()) : 0;
-    Optional<Double> finger = next ? sliding(before, reached) : Optional.empty();
-    double way = Math.max(hand, finger.orElse(0.0));
-    if (way == 0) {
+        adjacent
+            ? HandMovement.shifts(Transition.between(from, to), before, after)
+            : before.frame().shiftsTo(after.frame());
+    double handDistance = shifts ? distance(before.frame().first(), after.frame().first()) : 0;
+    Optional<Double> slide = adjacent ? longestSlide(before, after) : Optional.empty();
+    double distance = Math.max(handDistance, slide.orElse(0.0));
+    if (distance == 0) {
       return Optional.empty();
     }
-    long micros = times.shift(way, !shifts || finger.isPresent());
+    long micros = times.shift(distance, !shifts || slide.isPresent());
     return Optional.of(new MinimumTime(shifts ? LimitCause.SHIFT : LimitCause.SLIDE, micros));
   }
 
-  /** How far the furthest finger slides that stays on its string; empty where none does. */
-  private static Optional<Double> sliding(Grip before, Grip reached) {
-    Optional<Double> furthest = Optional.empty();
-    for (Placement left : before.placements()) {
-      for (Placement placement : reached.placements()) {
-        if (!left.open()
-            && left.string() == placement.string()
-            && left.finger() == placement.finger()) {
-          double slides = way(left.semitones(), placement.semitones());
-          furthest = Optional.of(Math.max(slides, furthest.orElse(0.0)));
+  /** The longest distance that a finger slides along its string; empty if no finger stays on it. */
+  private static Optional<Double> longestSlide(Grip before, Grip after) {
+    Optional<Double> longest = Optional.empty();
+    for (Placement earlier : before.placements()) {
+      for (Placement later : after.placements()) {
+        if (!earlier.open()
+            && earlier.string() == later.string()
+            && earlier.finger() == later.finger()) {
+          double slide = distance(earlier.semitones(), later.semitones());
+          longest = Optional.of(Math.max(slide, longest.orElse(0.0)));
         }
       }
     }
-    return furthest;
+    return longest;
   }
 
-  private static double way(double from, double to) {
+  /** The distance in millimetres on the reference string between two heights in semitones. */
+  private static double distance(double from, double to) {
     return Math.abs(Geometry.fromNut(REFERENCE, to) - Geometry.fromNut(REFERENCE, from));
   }
 }

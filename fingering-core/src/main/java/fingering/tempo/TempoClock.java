@@ -3,10 +3,10 @@ package fingering.tempo;
 import fingering.music.Moment;
 import java.util.List;
 
-/** The time that the music leaves, at the tempo in force. */
+/** The time available between notes, at the marked tempo, in microseconds. */
 final class TempoClock {
-  /** So many notes on either side are neighbours of a short one (common practice, no source). */
-  private static final int AROUND = 2;
+  /** Notes on either side from which a short note may borrow time (common practice, no source). */
+  private static final int NEIGHBOURS = 2;
 
   private final List<Moment> moments;
   private final TimeTable times;
@@ -16,49 +16,49 @@ final class TempoClock {
     this.times = times;
   }
 
-  /** Microseconds from one onset to another. */
+  /** The time from one onset to another. */
   long between(int from, int to) {
     return moments.get(to).startMicros() - moments.get(from).startMicros();
   }
 
-  /** Microseconds from an onset to the next; for the last to the end of its sound. */
-  long until(int m) {
+  /** The time from an onset to the next; from the last onset to the end of its sound. */
+  long toNext(int m) {
     return m + 1 < moments.size() ? between(m, m + 1) : moments.get(m).soundMicros();
   }
 
-  /** The same, with what short notes take from a long neighbour. */
-  long elastic(int from, int to) {
-    return between(from, to) + lent(from, to);
+  /** The time from one onset to another, with the time borrowed from a longer neighbour. */
+  long flexible(int from, int to) {
+    return between(from, to) + borrowed(from, to);
   }
 
-  /** Nobody plays a short note beside a long one to the letter. */
-  private long lent(int from, int to) {
+  /** The time that short notes may borrow, because players lengthen them beside a long note. */
+  private long borrowed(int from, int to) {
     long longest = 0;
-    for (int m = Math.max(0, from - AROUND); m < from; m++) {
-      longest = Math.max(longest, until(m));
+    for (int m = Math.max(0, from - NEIGHBOURS); m < from; m++) {
+      longest = Math.max(longest, toNext(m));
     }
-    for (int m = to; m < Math.min(moments.size() - 1, to + AROUND); m++) {
-      longest = Math.max(longest, until(m));
+    for (int m = to; m < Math.min(moments.size() - 1, to + NEIGHBOURS); m++) {
+      longest = Math.max(longest, toNext(m));
     }
-    double span = between(from, to);
-    double spared = Math.max(0, longest - 2 * span / (to - from)) * times.share("lent");
-    return Math.round(Math.min(spared, span * times.share("lent-at-most")));
+    double own = between(from, to);
+    double available = Math.max(0, longest - 2 * own / (to - from)) * times.share("lent");
+    return Math.round(Math.min(available, own * times.share("lent-at-most")));
   }
 
-  /** What a shift has: the end of the note left, the rest, and the open strings between. */
-  long free(int from, int to) {
-    long sounds = Math.min(moments.get(from).soundMicros(), until(from));
-    return between(from, to) - Math.round((1 - share(from + 1)) * sounds);
+  /** The time for a shift: the end of the note before it, a rest and open strings between. */
+  long forShift(int from, int to) {
+    long sounding = Math.min(moments.get(from).soundMicros(), toNext(from));
+    return between(from, to) - Math.round((1 - shiftShare(from + 1)) * sounding);
   }
 
-  /** The share of the note before a moment that the hand may take for its way to it. */
-  double share(int m) {
+  /** The share of the note before a moment that a shift to the moment may use. */
+  double shiftShare(int m) {
     return times.share(moments.get(m).slurred() ? "slurred" : "detached");
   }
 
-  /** What grace notes have: half the note before them, and the note after them. */
-  long graces(int first, int main) {
-    long before = first == 0 ? 0 : until(first - 1) / 2;
-    return before + between(first, main) + until(main);
+  /** The time for grace notes: half of the note before them, and the note after them. */
+  long forGraceNotes(int first, int main) {
+    long before = first == 0 ? 0 : toNext(first - 1) / 2;
+    return before + between(first, main) + toNext(main);
   }
 }

@@ -5,17 +5,18 @@ import fingering.music.Tempo;
 import java.util.Optional;
 
 /**
- * What keeps a place of a plan from going faster at ease.
+ * A place in a plan that limits the comfortable tempo.
  *
- * @param moment index in the passage of the moment that it leads to, or of the trilled one, from 0
- * @param place where that is
- * @param first where it begins: at the first note of a run, otherwise the same place
- * @param last where it ends: at the last note of a run, otherwise the same place
+ * @param moment index in the passage, from 0, of the moment that the movement leads to, of the
+ *     trilled moment, or of the middle of a run
+ * @param place the place of that moment
+ * @param first the place of the first note of a run; otherwise the same as {@code place}
+ * @param last the place of the last note of a run; otherwise the same as {@code place}
  * @param marked the tempo in force there
- * @param cause what it is
- * @param says the same in words: {@code shift from 1st to 3rd in a sixteenth}
- * @param neededMicros the least time it takes, in microseconds, over 0
- * @param freeMicros the time it has at the tempo in force, in microseconds, 0 or more
+ * @param cause the cause
+ * @param text a description: {@code shift from 1st to 3rd in a sixteenth}
+ * @param neededMicros the minimum time needed, in microseconds, above 0
+ * @param freeMicros the time available at the tempo in force, in microseconds, 0 or more
  */
 public record TempoLimit(
     int moment,
@@ -24,43 +25,44 @@ public record TempoLimit(
     Place last,
     Tempo marked,
     LimitCause cause,
-    String says,
+    String text,
     long neededMicros,
     long freeMicros) {
 
   /**
    * Checks the components.
    *
-   * @throws IllegalArgumentException if the time needed is not over 0, or the free time below 0
+   * @throws IllegalArgumentException if the time needed is not above 0, or the time available is
+   *     below 0
    */
   public TempoLimit {
     if (neededMicros <= 0 || freeMicros < 0) {
       throw new IllegalArgumentException(
-          "a limit of " + neededMicros + " against " + freeMicros + " microseconds in " + place);
+          "a limit in " + place + " needs " + neededMicros + " of " + freeMicros + " microseconds");
     }
   }
 
-  /** The measures as printed in which it lies: {@code 14}, and of a run {@code 13–14}. */
+  /** The numbers of its measures as printed: {@code 14}, or for a run {@code 13–14}. */
   public String measures() {
     return first.measureIndex() == last.measureIndex()
         ? first.measure()
         : first.measure() + "–" + last.measure();
   }
 
-  /** Whether it is a run that has a measure in common with another. */
-  boolean shares(TempoLimit other) {
+  /** Whether this and another limit are runs that have a measure in common. */
+  boolean overlapsRun(TempoLimit other) {
     return cause == LimitCause.RUN
         && other.cause == LimitCause.RUN
         && first.measureIndex() <= other.last.measureIndex()
         && other.first.measureIndex() <= last.measureIndex();
   }
 
-  /** The highest tempo at ease as a multiple of that in force: 1 where it is just at ease. */
+  /** The highest comfortable tempo as a multiple of the marked one. */
   public double factor() {
     return (double) freeMicros / neededMicros;
   }
 
-  /** The highest tempo at ease, rounded down; empty where it lies above every metronome mark. */
+  /** The highest comfortable tempo, rounded down; empty if it is above every metronome mark. */
   public Optional<Tempo> tempo() {
     return MetronomeMarks.atMost(marked, factor());
   }

@@ -15,31 +15,43 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
-/** Finds what limits each measure of a fingered passage. */
+/** Finds the tightest tempo limit of each measure of a fingered passage. */
 final class TempoLimitFinder {
   private final Passage passage;
   private final List<Moment> moments;
   private final List<Grip> grips;
   private final TimeTable times;
   private final TempoClock clock;
-  private final FingerBowTime actions;
-  private final ShiftTime travel;
-  private final TempoLimitText words;
-  private final double once;
+  private final FingerBowTime fingerBowTime;
+  private final ShiftTime shiftTime;
+  private final TempoLimitText limitText;
 
-  /** By index of measure; missing where nothing limits it. */
+  /** The factor for a movement that does not repeat. */
+  private final double single;
+
+  /** The tightest limit by measure index; null if a measure has none. */
   private final Candidate[] tightest;
 
-  private final Map<Integer, Optional<MinimumTime>> ways = new HashMap<>();
+  /** The shift times from the moment before, by index of the moment. */
+  private final Map<Integer, Optional<MinimumTime>> adjacentShifts = new HashMap<>();
 
-  /** The moments in which it lies, both ends within. */
-  private record Extent(int first, int last) {}
+  /** A range of moments, both ends included. */
+  private record Range(int first, int last) {}
 
-  /** What may be the tightest of its measure; put into words only where it is. */
+  /**
+   * A possible limit. Its description is written only if it is requested.
+   *
+   * @param from index of the moment at which the movement starts
+   * @param to index of the moment to whose measure the limit belongs
+   * @param range the moments that it covers
+   * @param needed the minimum time needed
+   * @param free the time available in microseconds, 0 or more
+   * @param text its description
+   */
   private record Candidate(
-      int from, int to, Extent extent, MinimumTime need, long free, Supplier<String> says) {
+      int from, int to, Range range, MinimumTime needed, long free, Supplier<String> text) {
     double factor() {
-      return (double) free / need.micros();
+      return (double) free / needed.micros();
     }
   }
 
@@ -49,203 +61,209 @@ final class TempoLimitFinder {
     moments = passage.moments();
     times = TimeTable.of(level, passage.instrument());
     clock = new TempoClock(moments, times);
-    actions = new FingerBowTime(times, passage.instrument().stringLength());
-    travel = new ShiftTime(times);
-    words = new TempoLimitText(moments, grips);
-    // Not always that of the last moment: a measure may hold more than its meter, and overlap the
-    // next.
+    fingerBowTime = new FingerBowTime(times, passage.instrument().stringLength());
+    shiftTime = new ShiftTime(times);
+    limitText = new TempoLimitText(moments, grips);
+    // The last moment need not be in the last measure: a measure may hold more than its meter and
+    // overlap the next.
     int last = moments.stream().mapToInt(moment -> moment.place().measureIndex()).max().orElse(-1);
     tightest = new Candidate[last + 1];
-    once = times.share("once");
+    single = times.share("once");
   }
 
-  /** Finds what limits each measure most. */
+  /** Finds the limits; to be called once, before all others. */
   TempoLimitFinder find() {
-    actions();
-    travels();
-    graces();
-    trills();
-    runs();
+    addActions();
+    addShifts();
+    addGraceNotes();
+    addTrills();
+    addRuns();
     return this;
   }
 
-  /** What limits each measure most, in score order, where that is below a multiple of the tempi. */
-  ImmutableList<TempoLimit> under(double factor) {
-    return found()
-        .filter(found -> found.factor() < factor)
+  /** The tightest limit of each measure, in score order, if it is below a multiple of the tempi. */
+  ImmutableList<TempoLimit> below(double factor) {
+    return candidates()
+        .filter(candidate -> candidate.factor() < factor)
         .map(this::limit)
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** How many measures have a limit below a multiple of the tempi. */
-  int count(double factor) {
-    return (int) found().filter(found -> found.factor() < factor).count();
+  /** The number of measures with a limit below a multiple of the tempi. */
+  int countBelow(double factor) {
+    return (int) candidates().filter(candidate -> candidate.factor() < factor).count();
   }
 
-  private Stream<Candidate> found() {
+  private Stream<Candidate> candidates() {
     return Arrays.stream(tightest).filter(Objects::nonNull);
   }
 
-  private void add(int from, int to, MinimumTime need, long free, Supplier<String> says) {
-    add(new Candidate(from, to, new Extent(to, to), need, Math.max(0, free), says));
+  private void add(int from, int to, MinimumTime needed, long free, Supplier<String> text) {
+    add(new Candidate(from, to, new Range(to, to), needed, Math.max(0, free), text));
   }
 
-  private void add(Candidate found) {
-    int measure = moments.get(found.to()).place().measureIndex();
-    Candidate was = tightest[measure];
-    if (was == null || found.factor() < was.factor()) {
-      tightest[measure] = found;
+  private void add(Candidate candidate) {
+    int measure = moments.get(candidate.to()).place().measureIndex();
+    Candidate previous = tightest[measure];
+    if (previous == null || candidate.factor() < previous.factor()) {
+      tightest[measure] = candidate;
     }
   }
 
-  private TempoLimit limit(Candidate found) {
+  private TempoLimit limit(Candidate candidate) {
     return new TempoLimit(
-        found.to(),
-        moments.get(found.to()).place(),
-        moments.get(found.extent().first()).place(),
-        moments.get(found.extent().last()).place(),
-        passage.tempoAt(moments.get(found.from()).starting().get(0).start()),
-        found.need().cause(),
-        found.says().get(),
-        found.need().micros(),
-        found.free());
+        candidate.to(),
+        moments.get(candidate.to()).place(),
+        moments.get(candidate.range().first()).place(),
+        moments.get(candidate.range().last()).place(),
+        passage.tempoAt(moments.get(candidate.from()).starting().get(0).start()),
+        candidate.needed().cause(),
+        candidate.text().get(),
+        candidate.needed().micros(),
+        candidate.free());
   }
 
-  /** Whether it is a grace note, or the note on which grace notes lean: they share their time. */
-  private boolean leans(int m) {
+  /** Whether a moment is a grace note or the note after one; these share their time. */
+  private boolean inGraceFigure(int m) {
     return moments.get(m).grace() || (m > 0 && moments.get(m - 1).grace());
   }
 
-  /** From one onset to the next, each by itself. */
-  private void actions() {
+  /** Adds the limits of fingers and bow from each onset to the next. */
+  private void addActions() {
     for (int m = 1; m < moments.size(); m++) {
-      if (!leans(m - 1)) {
-        MinimumTime need = actions.need(true, grips.get(m - 1), moments.get(m), grips.get(m));
-        add(m - 1, m, need.times(once), clock.elastic(m - 1, m), says(need, m - 1, m));
+      if (!inGraceFigure(m - 1)) {
+        MinimumTime needed =
+            fingerBowTime.between(true, grips.get(m - 1), moments.get(m), grips.get(m));
+        add(m - 1, m, needed.times(single), clock.flexible(m - 1, m), text(needed, m - 1, m));
       }
     }
   }
 
-  private Supplier<String> says(MinimumTime need, int from, int to) {
-    return () -> words.transition(need.cause(), from, to);
+  private Supplier<String> text(MinimumTime needed, int from, int to) {
+    return () -> limitText.transition(needed.cause(), from, to);
   }
 
-  /** From one stopped note to the next; open strings between leave the hand free. */
-  private void travels() {
+  /** Adds the limits of shifts from each stopped note to the next; open strings give time. */
+  private void addShifts() {
     int from = -1;
     for (int m = 0; m < moments.size(); m++) {
       if (grips.get(m).open()) {
         continue;
       }
-      if (from >= 0 && !leans(from)) {
-        Optional<MinimumTime> need = travel(from, m);
-        if (need.isPresent()) {
-          add(from, m, need.get(), clock.free(from, m), says(need.get(), from, m));
+      if (from >= 0 && !inGraceFigure(from)) {
+        Optional<MinimumTime> needed = shift(from, m);
+        if (needed.isPresent()) {
+          add(from, m, needed.get(), clock.forShift(from, m), text(needed.get(), from, m));
         }
       }
       from = m;
     }
   }
 
-  private Optional<MinimumTime> travel(int from, int to) {
+  private Optional<MinimumTime> shift(int from, int to) {
     if (to != from + 1) {
-      return between(from, to);
+      return computeShift(from, to);
     }
-    // Runs ask for the same ways again.
-    Optional<MinimumTime> known = ways.get(to);
-    if (known == null) {
-      known = between(from, to);
-      ways.put(to, known);
+    // Cached, because runs overlap.
+    Optional<MinimumTime> cached = adjacentShifts.get(to);
+    if (cached == null) {
+      cached = computeShift(from, to);
+      adjacentShifts.put(to, cached);
     }
-    return known;
+    return cached;
   }
 
-  private Optional<MinimumTime> between(int from, int to) {
-    return travel.need(
+  private Optional<MinimumTime> computeShift(int from, int to) {
+    return shiftTime.between(
         moments.get(from), grips.get(from), moments.get(to), grips.get(to), to == from + 1);
   }
 
-  /** What the way to a moment takes among others; grace notes are joined in any case. */
-  private long inRow(int m) {
-    long travels = travel(m - 1, m).map(MinimumTime::micros).orElse(0L);
-    return Math.max(actionInRow(m).micros(), Math.round(travels / clock.share(m)));
+  /** The microseconds needed from the moment before to a moment, within a run. */
+  private long neededInRun(int m) {
+    long shift = shift(m - 1, m).map(MinimumTime::micros).orElse(0L);
+    return Math.max(actionInRun(m).micros(), Math.round(shift / clock.shiftShare(m)));
   }
 
-  private MinimumTime actionInRow(int m) {
+  private MinimumTime actionInRun(int m) {
     boolean joined = moments.get(m).slurred() || moments.get(m - 1).grace();
-    return actions.need(joined, grips.get(m - 1), moments.get(m), grips.get(m));
+    return fingerBowTime.between(joined, grips.get(m - 1), moments.get(m), grips.get(m));
   }
 
-  /** Grace notes take the time they need from their neighbours. */
-  private void graces() {
+  /** Adds the limits of grace notes, which use time of the notes around them. */
+  private void addGraceNotes() {
     int first = -1;
     for (int m = 0; m < moments.size(); m++) {
       boolean grace = moments.get(m).grace();
       if (grace && first < 0) {
         first = m;
       } else if (!grace && first >= 0) {
-        long needed = 0;
+        long micros = 0;
         for (int next = first + 1; next <= Math.min(m + 1, moments.size() - 1); next++) {
-          needed += inRow(next);
+          micros += neededInRun(next);
         }
-        MinimumTime need = new MinimumTime(LimitCause.GRACE_NOTES, needed);
+        MinimumTime needed = new MinimumTime(LimitCause.GRACE_NOTES, micros);
         int from = first;
         int to = m;
-        add(from, to, need, clock.graces(from, to), () -> words.graces(from, to));
+        add(from, to, needed, clock.forGraceNotes(from, to), () -> limitText.graceNotes(from, to));
         first = -1;
       }
     }
   }
 
-  private void trills() {
+  private void addTrills() {
     for (int m = 0; m < moments.size(); m++) {
       Moment moment = moments.get(m);
       List<Note> sounding = grips.get(m).notes(moment);
       for (Note note : moment.starting()) {
         if (note.marks().trill().isPresent() && !moment.grace()) {
           Placement placement = grips.get(m).placements().get(sounding.indexOf(note));
-          MinimumTime need = actions.trill(placement).times(once);
-          int at = m;
-          add(m, m, need, moment.soundMicros(), () -> words.trill(at, placement));
+          MinimumTime needed = fingerBowTime.trill(placement).times(single);
+          int trilled = m;
+          add(m, m, needed, moment.soundMicros(), () -> limitText.trill(trilled, placement));
         }
       }
     }
   }
 
-  /** What goes at ease once does not go so many times in a row. */
-  private void runs() {
+  /** Adds the limits of runs: a movement that is comfortable once may not be in a long row. */
+  private void addRuns() {
+    // Sums up to each moment, of the microseconds needed and of the moments in grace figures.
     long[] needed = new long[moments.size()];
-    int[] leaning = new int[moments.size()];
+    int[] graceFigures = new int[moments.size()];
     for (int m = 1; m < moments.size(); m++) {
-      needed[m] = needed[m - 1] + inRow(m);
-      leaning[m] = leaning[m - 1] + (leans(m) ? 1 : 0);
+      needed[m] = needed[m - 1] + neededInRun(m);
+      graceFigures[m] = graceFigures[m - 1] + (inGraceFigure(m) ? 1 : 0);
     }
     for (String kind : List.of("burst", "run")) {
       int length = times.amount(kind);
-      double takes = times.share(kind + "-takes");
+      double factor = times.share(kind + "-takes");
       for (int to = length; to < moments.size(); to++) {
         int from = to - length;
-        if (leaning[to] == leaning[from] && !leans(from)) {
-          long sum = Math.round((needed[to] - needed[from]) * takes);
-          MinimumTime need = new MinimumTime(LimitCause.RUN, sum);
+        if (graceFigures[to] == graceFigures[from] && !inGraceFigure(from)) {
+          long micros = Math.round((needed[to] - needed[from]) * factor);
           int end = to;
-          long free = Math.max(0, clock.elastic(from, to));
-          // It counts for the measure of its middle. The note at its end is no longer part of it.
-          Extent extent = new Extent(from, to - 1);
-          add(new Candidate(from, from + length / 2, extent, need, free, () -> run(from, end)));
+          // The limit belongs to the measure of the middle. The last note is not part of the run.
+          add(
+              new Candidate(
+                  from,
+                  from + length / 2,
+                  new Range(from, to - 1),
+                  new MinimumTime(LimitCause.RUN, micros),
+                  Math.max(0, clock.flexible(from, to)),
+                  () -> runText(from, end)));
         }
       }
     }
   }
 
-  private String run(int from, int to) {
+  private String runText(int from, int to) {
     int shifts = 0;
     int crossings = 0;
     for (int m = from + 1; m <= to; m++) {
       shifts +=
-          travel(m - 1, m).filter(need -> need.cause() == LimitCause.SHIFT).isPresent() ? 1 : 0;
-      crossings += FingerBowTime.apart(grips.get(m - 1), grips.get(m)) > 0 ? 1 : 0;
+          shift(m - 1, m).filter(needed -> needed.cause() == LimitCause.SHIFT).isPresent() ? 1 : 0;
+      crossings += FingerBowTime.stringsApart(grips.get(m - 1), grips.get(m)) > 0 ? 1 : 0;
     }
-    return words.run(to - from, clock.between(from, to), shifts, crossings);
+    return limitText.run(to - from, clock.between(from, to), shifts, crossings);
   }
 }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Says what limits a tempo, as a teacher would. */
+/** Describes tempo limits. */
 final class TempoLimitText {
   private final List<Moment> moments;
   private final List<Grip> grips;
@@ -17,35 +17,35 @@ final class TempoLimitText {
     this.grips = grips;
   }
 
-  /** What is to be done between two moments. */
+  /** Describes the movement from one moment to another, with the time for it. */
   String transition(LimitCause cause, int from, int to) {
     long micros = moments.get(to).startMicros() - moments.get(from).startMicros();
     BigFraction quarters = start(to).subtract(start(from));
-    return what(cause, from, to) + " " + NoteValues.in(quarters, micros);
+    return movement(cause, from, to) + " " + NoteValues.in(quarters, micros);
   }
 
   private BigFraction start(int moment) {
     return moments.get(moment).starting().get(0).start();
   }
 
-  private String what(LimitCause cause, int from, int to) {
+  private String movement(LimitCause cause, int from, int to) {
     Grip before = grips.get(from);
-    Grip reached = grips.get(to);
+    Grip after = grips.get(to);
     return switch (cause) {
-      case SHIFT -> shift(before, reached);
-      case SLIDE -> "finger slides";
-      case FINGERS -> "change of fingers";
+      case SHIFT -> shift(before, after);
+      case SLIDE -> "slide of a finger";
+      case FINGERS -> "change of finger";
       case WEAK_FINGERS -> "third and fourth finger";
       case TOGETHER -> "new finger and new bow";
       case BOW -> "new bow";
       case CROSSING -> "string crossing";
       case SKIP -> "bow skips a string";
-      case HOP -> "finger goes over to another string";
-      case STRETCH -> "finger reaches out";
-      case CHORD -> chord(Math.max(before.placements().size(), reached.placements().size()));
+      case HOP -> "same finger on another string";
+      case STRETCH -> "stretch";
+      case CHORD -> chord(Math.max(before.placements().size(), after.placements().size()));
       case PIZZICATO -> "pizzicato";
       case TRILL, GRACE_NOTES, RUN ->
-          throw new IllegalArgumentException(cause + " lies not between two moments");
+          throw new IllegalArgumentException(cause + " is not between two moments");
     };
   }
 
@@ -53,19 +53,20 @@ final class TempoLimitText {
     return strings == 1 ? "artificial harmonic" : strings == 2 ? "double stop" : "chord";
   }
 
-  private static String shift(Grip before, Grip reached) {
+  private static String shift(Grip before, Grip after) {
     String from = before.frame().display();
-    String to = reached.frame().display();
+    String to = after.frame().display();
     return from.equals(to) ? "shift within " + to : "shift from " + from + " to " + to;
   }
 
-  /** A trill that a moment has to hold. */
+  /** Describes a trill, with the time for it. */
   String trill(int moment, Placement placement) {
-    String free = placement.trill().isPresent() ? "trill " : "trill without free finger ";
+    String trill = placement.trill().isPresent() ? "trill " : "trill without a free finger ";
     long micros = moments.get(moment).soundMicros();
-    return free + NoteValues.in(longest(moments.get(moment)), micros);
+    return trill + NoteValues.in(longest(moments.get(moment)), micros);
   }
 
+  /** The length of the longest note that begins at a moment, in quarter notes. */
   private static BigFraction longest(Moment moment) {
     return moment.starting().stream()
         .map(note -> note.length())
@@ -73,15 +74,20 @@ final class TempoLimitText {
         .orElseThrow();
   }
 
-  /** Grace notes and the note after them. */
-  String graces(int first, int main) {
-    int graces = main - first;
+  /** Describes grace notes, with the length of the note after them. */
+  String graceNotes(int first, int main) {
+    int count = main - first;
     Moment note = moments.get(main);
-    return (graces == 1 ? "grace note " : graces + " grace notes ")
+    return (count == 1 ? "grace note " : count + " grace notes ")
         + NoteValues.in(longest(note), note.soundMicros());
   }
 
-  /** A run, and what it has most of besides fingers. */
+  /**
+   * Describes a run, with its string crossings or its shifts, of which it names the more frequent.
+   *
+   * @param changes the number of transitions
+   * @param micros the time of the run
+   */
   String run(int changes, long micros, int shifts, int crossings) {
     String with =
         crossings > 0 && crossings >= shifts
@@ -92,7 +98,7 @@ final class TempoLimitText {
         Locale.ROOT, "%d notes in a row%s, %.1f a second", changes, with, perSecond);
   }
 
-  private static String count(int number, String what) {
-    return number + " " + what + (number == 1 ? "" : "s");
+  private static String count(int number, String noun) {
+    return number + " " + noun + (number == 1 ? "" : "s");
   }
 }

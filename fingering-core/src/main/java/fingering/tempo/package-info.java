@@ -1,9 +1,9 @@
 /**
- * How fast a plan can be played at ease: the least time that shifts, fingers and bow take, against
- * the time that the music leaves them. Times are microseconds.
+ * The highest comfortable tempo of a plan: the minimum time that shifts, fingers and bow need,
+ * compared with the time that the music gives them. Times are in microseconds.
  *
- * <p>It knows {@link fingering.plan} and the rooms below that. No method takes or returns null
- * unless it says so. All values are immutable.
+ * <p>The package depends on {@link fingering.plan} and the packages below that. No method accepts
+ * or returns null unless it says so. All values are immutable.
  */
 @NullMarked
 package fingering.tempo;

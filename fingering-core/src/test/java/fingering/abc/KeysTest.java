@@ -20,7 +20,7 @@ class KeysTest {
    */
   private static final String SHARPS = "FCGDAEB";
 
-  /** What C D E F G A B, from middle C up, are under a signature. */
+  /** The pitches of C D E F G A B, from middle C up, under a key signature. */
   private static String scale(int fifths) {
     StringBuilder scale = new StringBuilder();
     for (char letter : "CDEFGAB".toCharArray()) {
@@ -49,7 +49,7 @@ class KeysTest {
     "-6, Gb Ebm DbMix AbDor BbPhr CbLyd FLoc",
     "-7, Cb Abm GbMix DbDor EbPhr FbLyd BbLoc"
   })
-  void aKeyHasTheSignsOfTheStandardsTable(int fifths, String keys) {
+  void aKeyHasTheAccidentalsOfTheStandardsTable(int fifths, String keys) {
     List<String> all = Splitter.on(' ').splitToList(keys);
     assertThat(all).hasSize(7);
     for (String key : all) {
@@ -75,12 +75,12 @@ class KeysTest {
         "none",
         ""
       })
-  void aModeIsReadByItsFirstThreeLettersHoweverTheyAreWritten(String key) {
+  void aModeIsReadByItsFirstThreeLettersInAnyCase(String key) {
     assertThat(pitches("K:" + key + "\nCDEFGAB|")).isEqualTo(scale(0));
   }
 
   @Test
-  void aSignatureTakesAccidentalsOfItsOwn() {
+  void aKeySignatureMayHaveAdditionalAccidentals() {
     // The standard's examples: D Phrygian with an F sharp, and the same written out.
     String klezmer = "C4 D4 Eb4 F#4 G4 A4 Bb4";
     assertThat(pitches("K:D Phr ^f\nCDEFGAB|")).isEqualTo(klezmer);
@@ -90,14 +90,14 @@ class KeysTest {
   }
 
   @Test
-  void aTrillGoesToTheNoteOfASignatureThatNoMajorKeyHas() {
+  void aTrillFollowsAnUnusualKeySignature() {
     assertThat(passage("K:D Phr ^f\nTE|TD|Ta|").notes())
         .extracting(note -> note.marks().trill().orElseThrow().toString())
         .containsExactly("F#4", "Eb4", "Bb5");
   }
 
   @Test
-  void aKeyMayChangeOnALineOfItsOwnAndWithin() {
+  void aKeyMayChangeOnASeparateLineAndWithinALine() {
     assertThat(pitches("K:D\nFc|\nK:F\nFB|[K:Eb]EA|]")).isEqualTo("F#4 C#5 F4 Bb4 Eb4 Ab4");
   }
 
@@ -108,10 +108,10 @@ class KeysTest {
     "B#maj, 12 sharps",
     "D#lyd, 10 sharps",
   })
-  void aKeyWithMoreThanSevenSignsIsRefused(String key, String signs) {
+  void aKeyWithMoreThanSevenAccidentalsIsRefused(String key, String signs) {
     assertThat(refusal("K:" + key + "\nC"))
         .isEqualTo(
-            ", line 1, column 3: '%s' would have %s, and a signature has seven at most: write it as another key."
+            ", line 1, column 3: '%s' would have %s, but a key signature has at most seven: write the key in another spelling."
                 .formatted(key, signs));
   }
 
@@ -125,18 +125,18 @@ class KeysTest {
     "bass, cello",
     "C bass-8, bass",
   })
-  void theClefTellsTheInstrumentAsInAScore(String key, String instrument) {
+  void theClefShowsTheInstrumentAsInAScore(String key, String instrument) {
     assertThat(passage("K:" + key + "\n A|").instrument().id()).isEqualTo(instrument);
   }
 
   @Test
-  void theNameOfTheVoiceTellsTheInstrumentBeforeTheClef() {
+  void theNameOfTheVoiceOverridesTheClef() {
     assertThat(passage("V:1 clef=treble name=\"Viola solo\"\nK:C\nc|").instrument().id())
         .isEqualTo("viola");
   }
 
   @Test
-  void anEightAtTheClefAndAnOctaveMoveTheNotes() {
+  void anEightAtTheClefAndAnOctaveShiftTheNotes() {
     assertThat(passage("K:C treble+8\nC|", on("violin")).notes().get(0).written())
         .hasToString("C5");
     assertThat(pitches("K:C bass-8\nC,|")).isEqualTo("C2");
@@ -155,7 +155,7 @@ class KeysTest {
     "K:C transpose=up, 5",
     "K:C clef=C3, 5",
   })
-  void whatIsNoKeyOrClefIsNamedWithItsColumn(String field, int column) {
+  void invalidKeysAndClefsAreRefusedWithTheirColumn(String field, int column) {
     assertThat(refusal(field + "\nC")).startsWith(", line 1, column %d: ".formatted(column));
   }
 }

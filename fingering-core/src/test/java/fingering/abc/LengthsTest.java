@@ -52,7 +52,7 @@ class LengthsTest {
     "(2+3+2)/8, 1",
     "2+3/8, 1/2"
   })
-  void withoutAUnitAMeterBelowThreeQuartersTakesSixteenths(String meter, String length) {
+  void theDefaultUnitBelowThreeQuartersIsASixteenth(String meter, String length) {
     assertThat(eighths("M:" + meter + "\nK:C\nA")).isEqualTo(length);
   }
 
@@ -63,17 +63,17 @@ class LengthsTest {
 
   @ParameterizedTest
   @CsvSource({"1/16, 1/2", "1/4, 2", "1/2, 4", "1, 8", "1/1, 8", "1/64, 1/8"})
-  void theUnitIsWhatIsNamed(String unit, String length) {
+  void theUnitIsRead(String unit, String length) {
     assertThat(eighths("L:" + unit + "\nM:2/4\nK:C\nA")).isEqualTo(length);
   }
 
   @Test
-  void theUnitMayChangeAndAnotherMeterLeavesIt() {
+  void theUnitMayChangeAndANewMeterKeepsIt() {
     assertThat(eighths("M:4/4\nK:C\nA[L:1/16]A|[M:2/4]A|\nL:1/4\nA")).isEqualTo("1 1/2 1/2 2");
   }
 
   @Test
-  void theThreeWaysToWriteABrokenRhythmAreOne() {
+  void theThreeSpellingsOfABrokenRhythmAreEqual() {
     String expected = "3/2 1/2 1/2 3/2 1 1 1 1";
     assertThat(eighths("L:1/16\nK:C\na3b cd3 a2b2c2d2")).isEqualTo(expected);
     assertThat(eighths("L:1/8\nK:C\na3/2b/2 c/2d3/2 abcd")).isEqualTo(expected);
@@ -96,12 +96,12 @@ class LengthsTest {
   }
 
   @Test
-  void aBrokenRhythmWithARestKeepsTheNotesShare() {
+  void aBrokenRhythmMayIncludeARest() {
     assertThat(eighths("K:C\nz>A B>z A")).isEqualTo("1/2 3/2 1");
   }
 
   @Test
-  void aBrokenRhythmSeesNoGraceNotes() {
+  void aBrokenRhythmIgnoresGraceNotes() {
     String expected = "1/2 0 3/2";
     assertThat(eighths("K:C\nA<{g}A")).isEqualTo(expected);
     assertThat(eighths("K:C\nA{g}<A")).isEqualTo(expected);
@@ -141,7 +141,7 @@ class LengthsTest {
   }
 
   @Test
-  void lengthsInsideAChordAndBehindItMultiply() {
+  void lengthsInsideAndAfterAChordMultiply() {
     assertThat(eighths("K:C\n[C2E2G2]3")).isEqualTo("6 6 6").isEqualTo(eighths("K:C\n[CEG]6"));
   }
 
@@ -179,28 +179,28 @@ class LengthsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "A/3, 1, no note values make 1/24 of a whole note",
-    "A0, 2, a note cannot last 0",
-    "A/0, 2, a note cannot last 0",
-    "A12345, 2, the number 12345 is out of all range",
-    "A2B2>c, 5, a rhythm is broken between two notes of one length",
+    "A/3, 1, no note value has the length 1/24 of a whole note",
+    "A0, 2, a note cannot have length 0",
+    "A/0, 2, a note cannot have length 0",
+    "A12345, 2, the number 12345 is out of range",
+    "A2B2>c, 5, a broken rhythm needs two notes of equal length",
     "A>, 2, no note of this measure follows",
     "A>|B, 2, no note of this measure follows",
-    ">A, 1, '>' stands between two notes",
-    "A>>>>B, 2, a rhythm is broken by one to three signs",
-    "A><B, 2, a rhythm is broken by one to three signs",
-    "(3AB|c, 1, the tuplet that begins here has 2 of its 3 notes before the bar line",
-    "(3AB, 1, the tuplet that begins here has 2 of its 3 notes before the bar line",
-    "(3A(3BcdAA, 4, a tuplet begins here before 2 more notes",
-    "(1A, 1, a tuplet of 1 does not say",
-    "(13A, 1, a tuplet of 13 does not say",
-    "(3:0AAA, 1, a tuplet takes numbers from 1 to 64",
+    ">A, 1, '>' belongs between two notes",
+    "A>>>>B, 2, a broken rhythm has one to three equal signs",
+    "A><B, 2, a broken rhythm has one to three equal signs",
+    "(3AB|c, 1, the tuplet that begins here has only 2 of its 3 notes before the bar line",
+    "(3AB, 1, the tuplet that begins here has only 2 of its 3 notes before the bar line",
+    "(3A(3BcdAA, 4, 'a tuplet begins here, but the previous one still needs 2 more notes'",
+    "(1A, 1, a tuplet of 1 needs the number of notes",
+    "(13A, 1, a tuplet of 13 needs the number of notes",
+    "(3:0AAA, 1, the numbers of a tuplet are from 1 to 64",
     "Z2, 1, a rest of whole measures needs a meter",
-    "2A, 1, a length stands right behind its note",
-    "A/2/2, 4, a note has one length",
+    "2A, 1, a length belongs immediately after its note",
+    "A/2/2, 4, a note has only one length",
   })
-  void aLengthThatCannotBeMeantIsNamedWithItsColumn(String notes, int column, String told) {
-    assertThat(refusal(notes)).startsWith(", line 1, column %d: %s".formatted(column, told));
+  void invalidLengthsAreRefusedWithTheirColumn(String notes, int column, String message) {
+    assertThat(refusal(notes)).startsWith(", line 1, column %d: %s".formatted(column, message));
   }
 
   @ParameterizedTest
@@ -216,7 +216,7 @@ class LengthsTest {
     "Q:1/4=2000, 3",
     "Q:1/0=60, 3"
   })
-  void aFieldThatCannotBeReadIsNamedWithItsColumn(String field, int column) {
+  void invalidFieldsAreRefusedWithTheirColumn(String field, int column) {
     assertThat(refusal("X:1\n" + field + "\nK:C\nA"))
         .startsWith(", line 2, column %d: ".formatted(column));
   }

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class MeasuresTest {
   private static final String WALTZ = "X:1\nM:3/4\nL:1/4\nK:C clef=treble\n";
 
-  /** The sample of the standard's section 'The tune body', as remembered; a traditional tune. */
+  /** The example of the standard's section 'The tune body', from memory; a traditional tune. */
   private static final String SAMPLE =
       """
       X:1
@@ -44,12 +44,13 @@ class MeasuresTest {
     String score = Typed.written(SAMPLE).musicXml();
     assertThat(score.split("direction=\"backward\"", -1)).hasSize(3 + 1);
     assertThat(score.split("<ending number=\"2\" type=\"discontinue\"/>", -1)).hasSize(2 + 1);
-    assertThat(passage.remarks()).anyMatch(told -> told.equals("left out: the sign !roll!"));
+    assertThat(passage.remarks())
+        .anyMatch(remark -> remark.equals("left out: the decoration !roll!"));
   }
 
   // Common practice, no source: an incomplete first measure is numbered 0.
   @Test
-  void aPickupIsMeasureNought() {
+  void aPickupIsMeasure0() {
     assertThat(numbers(WALTZ + "A|Bcd|efg|a2|]")).containsExactly("0", "1", "2", "3");
     assertThat(numbers(WALTZ + "Bcd|efg|]")).containsExactly("1", "2");
     assertThat(numbers(WALTZ + "A2|]")).containsExactly("1");
@@ -57,7 +58,7 @@ class MeasuresTest {
   }
 
   @Test
-  void measuresAreAskedForByNumberAsInAScore() {
+  void measuresAreRequestedByNumberAsInAScore() {
     String abc = WALTZ + "A|Bcd|efg|a2|]";
     assertThat(passage(abc, PassageRequest.WHOLE.withMeasures("0-1")).notes()).hasSize(4);
     assertThat(passage(abc, PassageRequest.WHOLE.withMeasures("2-")).notes()).hasSize(4);
@@ -73,7 +74,7 @@ class MeasuresTest {
   }
 
   @Test
-  void aMeasureParedByARepeatKeepsItsNumber() {
+  void aMeasureDividedByARepeatKeepsItsNumber() {
     String abc = WALTZ + "A|Bcd|ef:|\n|:g|abc|de|]";
     assertThat(numbers(abc)).containsExactly("0", "1", "2", "2", "3", "4");
     assertThat(passage(abc, PassageRequest.WHOLE.withMeasures("2")).notes()).hasSize(3);
@@ -81,7 +82,7 @@ class MeasuresTest {
   }
 
   @Test
-  void endingsAreMeasuresOfTheirOwn() {
+  void endingsAreSeparateMeasures() {
     assertThat(numbers(WALTZ + "|:Bcd|1 efg:|2 e2||abc|]")).containsExactly("1", "2", "3", "4");
     assertThat(numbers(WALTZ + "|:A|Bcd|[1 ef:|[2 e2|]")).containsExactly("0", "1", "2", "3");
   }
@@ -89,12 +90,12 @@ class MeasuresTest {
   @ParameterizedTest
   @ValueSource(
       strings = {"|", "||", "|]", "[|", ":|", "|:", "::", ":|:", ":||:", ".|", "[|]", "::|"})
-  void everyBarLineOfTheStandardPartsMeasures(String bar) {
+  void everyBarLineOfTheStandardSeparatesMeasures(String bar) {
     assertThat(numbers(WALTZ + "Bcd" + bar + "efg")).containsExactly("1", "2");
   }
 
   @Test
-  void barLinesOneAfterAnotherAreOne() {
+  void successiveBarLinesAreCombined() {
     assertThat(numbers(WALTZ + "|:Bcd:|\n|:efg|\n||abc| |]")).containsExactly("1", "2", "3");
     assertThat(Typed.written(WALTZ + "Bcd:|\n|:efg:|").musicXml())
         .containsSubsequence("backward", "number=\"2\"", "forward", "backward");
@@ -113,10 +114,10 @@ class MeasuresTest {
   }
 
   @Test
-  void aMeasureThatDoesNotFillItsMeterIsTold() {
+  void aMeasureThatDoesNotFillItsMeterGivesARemark() {
     assertThat(Typed.written(WALTZ + "A|Bcd|ef|gab|c/defg|a2|]").remarks())
         .containsExactly(
-            "2 measures are not filled as the meter asks and are read as typed: 2 (2/4 in 3/4, line 5), 4 (9/8 in 3/4, line 5)");
+            "2 measures are not filled as the meter requires and are read as typed: 2 (2/4 in 3/4, line 5), 4 (9/8 in 3/4, line 5)");
   }
 
   @ParameterizedTest
@@ -128,27 +129,27 @@ class MeasuresTest {
   }
 
   @Test
-  void aChangeOfMeterCountsForTheMeasuresBehindIt() {
+  void aChangeOfMeterAppliesToTheMeasuresAfterIt() {
     assertThat(Typed.written(WALTZ + "Bcd|[M:2/4]ef|ga|\nM:3/4\nabc|]").remarks()).isEmpty();
   }
 
   @ParameterizedTest
   @CsvSource({
-    "A|:::|B, 2, this is no bar line",
-    "' A:B', 3, this is no bar line",
-    "A|:|B, 2, this is no bar line",
+    "A|:::|B, 2, this is not a bar line",
+    "' A:B', 3, this is not a bar line",
+    "A|:|B, 2, this is not a bar line",
     "A[1B, 2, an ending begins in the middle of a measure",
-    "A|0B, 3, an ending is numbered from 1 up",
-    "'A|[1,B', 6, a number belongs here",
-    "A|[3-1B, 3, an ending is numbered from 1 up",
+    "A|0B, 3, endings are numbered from 1",
+    "'A|[1,B', 6, a number is missing here",
+    "A|[3-1B, 3, endings are numbered from 1",
     "A&B, 2, '&' begins a second voice",
     "A], 2, ']' closes nothing here",
-    "A*B, 2, '*' means nothing",
-    "A\\B, 2, '\\' may only stand",
+    "A*B, 2, '*' has no meaning",
+    "A\\B, 2, '\\' is allowed only",
     "z4|z4, 6, the tune ends here without a note",
   })
-  void aBarLineThatCannotBeMeantIsNamedWithItsColumn(String notes, int column, String told) {
+  void invalidBarLinesAreRefusedWithTheirColumn(String notes, int column, String message) {
     assertThat(refusal("K:C\n" + notes).replace("''", "'"))
-        .startsWith(", line 2, column %d: %s".formatted(column, told));
+        .startsWith(", line 2, column %d: %s".formatted(column, message));
   }
 }

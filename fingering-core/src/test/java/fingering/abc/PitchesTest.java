@@ -33,35 +33,36 @@ class PitchesTest {
   }
 
   @Test
-  void accidentalsStandBeforeTheLetter() {
+  void accidentalsComeBeforeTheLetter() {
     assertThat(pitches("K:D\n^G _B =f ^^c __d|F")).isEqualTo("G#4 Bb4 F5 C##5 Dbb5 F#4");
   }
 
   @Test
-  void anAccidentalHoldsToTheBarLine() {
+  void anAccidentalAppliesUpToTheBarLine() {
     assertThat(pitches("K:C\n^F G F|F _B B|[Ac] =c ^c c|c"))
         .isEqualTo("F#4 G4 F#4 F4 Bb4 Bb4 A4 C5 C5 C#5 C#5 C5");
   }
 
   @Test
-  void anAccidentalOfTheSignatureComesBackAfterTheBarLine() {
+  void theKeySignatureAppliesAgainAfterTheBarLine() {
     assertThat(pitches("K:Eb\n=B B|B")).isEqualTo("B4 B4 Bb4");
   }
 
   // Directive propagate-accidentals; its default is 'pitch'.
   @Test
-  void anAccidentalHoldsInAllOctavesAndThatIsTold() {
+  void anAccidentalAppliesToAllOctavesWithARemark() {
     String abc = "M:C\nK:C treble\nL:1/4\nFGAB|^FGAf|f";
     assertThat(pitches(abc)).endsWith("F#4 G4 A4 F#5 F5");
     assertThat(Typed.written(abc).remarks())
         .anySatisfy(
-            told ->
-                assertThat(told).contains("F♯5 in measure 2", "'%%propagate-accidentals octave'"));
+            remark ->
+                assertThat(remark)
+                    .contains("F♯5 in measure 2", "'%%propagate-accidentals octave'"));
   }
 
   @ParameterizedTest
   @CsvSource({"pitch, F#4 F#5 F#4", "octave, F#4 F5 F#4", "not, F#4 F5 F4"})
-  void aTuneMaySayHowFarAccidentalsReach(String reach, String pitches) {
+  void aTuneMayLimitTheRangeOfAccidentals(String reach, String pitches) {
     for (String line : List.of("%%propagate-accidentals ", "I:propagate-accidentals ")) {
       String abc = line + reach + "\nK:C\n^FfF|";
       assertThat(pitches(abc)).as(line).isEqualTo(pitches);
@@ -70,7 +71,7 @@ class PitchesTest {
   }
 
   @Test
-  void nothingIsToldWhereTheOctaveMakesNoDifference() {
+  void noRemarkIfTheOctaveMakesNoDifference() {
     String abc = "X:1\nM:C\nL:1/4\nK:D clef=treble\n^GFf^g|=cC=CC|";
     assertThat(pitches(abc)).isEqualTo("G#4 F#4 F#5 G#5 C5 C4 C4 C4");
     assertThat(Typed.written(abc).remarks()).hasSize(1).first().asString().contains("C4 in");
@@ -86,7 +87,7 @@ class PitchesTest {
 
   // Common practice, no source: print shows an accidental wherever the reader could err.
   @Test
-  void theScorePrintsAccidentalsWhereTheyWouldBeMissed() {
+  void theScorePrintsNecessaryAccidentals() {
     String score = Typed.written("K:C\n^F f F|F").musicXml();
     assertThat(score.split("<accidental>sharp</accidental>", -1)).hasSize(3);
     assertThat(score).doesNotContain("<accidental>natural</accidental>");
@@ -98,22 +99,22 @@ class PitchesTest {
   @CsvSource({
     "^/A, 1, quarter tones",
     "^3/2A, 1, quarter tones",
-    "^^^A, 1, '^^^' is no accidental",
-    "^=A, 1, '^=' is no accidental",
-    "A ^ B, 4, a note from A to G belongs behind the accidental",
+    "^^^A, 1, '^^^' is not an accidental",
+    "^=A, 1, '^=' is not an accidental",
+    "A ^ B, 4, a note from A to G is missing after the accidental",
     "F#, 2, 'a sharp is written before its note: write ^F for F sharp.'",
     "A#c, 2, 'a sharp is written before its note: write ^A for A sharp.'",
     "f♯, 2, 'a sharp is written before its note: write ^f for F sharp.'",
     "#F, 1, 'a sharp is written before its note: write ^F for F sharp.'",
     "B♭, 2, 'a flat is written before its note: write _B for B flat.'",
-    "A h, 3, 'h' is no note and no sign",
+    "A h, 3, 'h' is not a note or a decoration",
     "A ^h, 4, a note from A to G",
-    "'A ,', 3, ''','' stands right behind the letter'",
-    "C''''''''', 1, this note is higher or lower",
-    "'C,,,,,,', 1, this note is higher or lower",
+    "'A ,', 3, ''','' belongs immediately after the letter'",
+    "C''''''''', 1, this note is too high or too low",
+    "'C,,,,,,', 1, this note is too high or too low",
   })
-  void aPitchThatCannotBeReadIsNamedWithItsColumn(String notes, int column, String told) {
+  void invalidPitchesAreRefusedWithTheirColumn(String notes, int column, String message) {
     assertThat(refusal("K:C\n" + notes))
-        .startsWith(", line 2, column %d: %s".formatted(column, told));
+        .startsWith(", line 2, column %d: %s".formatted(column, message));
   }
 }

@@ -17,17 +17,17 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Lines made up at random, written as ABC by a writer of its own and read back. */
+/** Random lines, written as ABC by a separate writer and read back. */
 class RoundTripTest {
   private static final List<Letter> LETTERS = List.of(Letter.values());
   private static final String[] SIGNS = {"__", "_", "=", "^", "^^"};
 
-  /** What a reader has to hear: pitch, start and length in quarter notes. */
+  /** The expected sound: pitch, start and length in quarter notes. */
   private record Heard(String pitch, String start, String length) {}
 
   private record Line(String abc, List<Heard> heard) {}
 
-  /** Writes a line in eighths; keeps accidentals in mind by letter, as ABC does. */
+  /** Writes a line in eighths; tracks accidentals by letter, as ABC does. */
   private static Line line(Random random) {
     StringBuilder abc = new StringBuilder("X:1\nM:none\nL:1/8\nK:C\n");
     List<Heard> heard = new ArrayList<>();

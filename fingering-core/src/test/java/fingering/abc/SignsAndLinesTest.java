@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Slurs, chords, grace notes and decorations. Rules and names: ABC standard 2.1, from memory. */
 class SignsAndLinesTest {
 
-  /** A minus for each moment that a slur joins to the one before, a dot for the others. */
+  /** A minus for each moment that a slur joins to the previous one, a dot for the others. */
   private static String slurs(String notes) {
     StringBuilder joined = new StringBuilder();
     for (Moment moment : passage("K:C\n" + notes).moments()) {
@@ -35,7 +35,7 @@ class SignsAndLinesTest {
     return notes.get(0).marks();
   }
 
-  // The last is the standard's: the bracket behind e ends the slur from c.
+  // The last is the standard's: the bracket after e ends the slur from c.
   @ParameterizedTest
   @CsvSource({
     "(cd)ef, .-..",
@@ -49,12 +49,12 @@ class SignsAndLinesTest {
     "(c d (e) f g a), .-----",
     "({g}c d) e, .--.",
   })
-  void aSlurReachesFromNoteToNote(String notes, String joined) {
+  void aSlurExtendsFromNoteToNote(String notes, String joined) {
     assertThat(slurs(notes)).isEqualTo(joined);
   }
 
   @Test
-  void theNoteAtWhichOneSlurEndsMayBeginAnother() {
+  void oneNoteMayEndASlurAndBeginAnother() {
     assertThat(written("K:C\n(c d (e) f g a)").musicXml())
         .containsSubsequence(
             "number=\"1\"",
@@ -64,14 +64,14 @@ class SignsAndLinesTest {
   }
 
   @Test
-  void aChordIsStruckTogether() {
+  void theNotesOfAChordBeginTogether() {
     assertThat(passage("K:C\n[D2A2] [dBD]4|").moments())
         .extracting(moment -> moment.starting().size())
         .containsExactly(2, 3);
   }
 
   @Test
-  void aTieInsideAChordHoldsItsNoteOnly() {
+  void aTieInsideAChordAppliesToItsNoteOnly() {
     assertThat(passage("K:C\n[D-A]2[DB]2|[DA]2-[DA]2").notes())
         .extracting(note -> note.written() + " " + note.length())
         .containsExactlyInAnyOrder("D4 2", "A4 1", "B4 1", "D4 2", "A4 2");
@@ -96,16 +96,16 @@ class SignsAndLinesTest {
   }
 
   @Test
-  void fingersStandInsideAChord() {
+  void fingersAreWrittenInsideAChord() {
     assertThat(passage("K:C\n[!1!D!3!A]").notes())
         .extracting(note -> note.marks().finger().orElseThrow())
         .containsExactly("1", "3");
   }
 
   @Test
-  void theFifthFingerIsLeftOutAndThatIsTold() {
+  void theFifthFingerIsLeftOutWithARemark() {
     assertThat(marks("!5!A").finger()).isEmpty();
-    assertThat(written("K:C\n!5!A").remarks()).contains("left out: the sign !5!");
+    assertThat(written("K:C\n!5!A").remarks()).contains("left out: the decoration !5!");
   }
 
   @Test
@@ -123,7 +123,7 @@ class SignsAndLinesTest {
     "viola, 'C,', open", "viola, C, harmonic", "viola, A, open", "cello, 'D,', open",
     "cello, 'A,', open", "cello, D, harmonic", "cello, A, harmonic",
   })
-  void aCircleIsAnOpenStringOrAHarmonicByItsPitch(String instrument, String note, String what) {
+  void aCircleMeansAnOpenStringOrAHarmonicByItsPitch(String instrument, String note, String what) {
     Marks marks = passage("K:C\n!open!" + note, on(instrument)).notes().get(0).marks();
     if (what.equals("open")) {
       assertThat(marks.finger()).contains("0");
@@ -146,13 +146,13 @@ class SignsAndLinesTest {
     "!turnx!, B4",
     "!invertedturn!, B4",
   })
-  void ornamentsGoToTheNoteAbove(String sign, String upper) {
+  void ornamentsHaveAnUpperNote(String sign, String upper) {
     assertThat(marks(sign + "A").trill().orElseThrow()).hasToString(upper);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"!mordent!", "!lowermordent!", "M", "~", "!roll!"})
-  void othersDoNot(String sign) {
+  void otherOrnamentsHaveNone(String sign) {
     assertThat(marks(sign + "A").trill()).isEmpty();
   }
 
@@ -210,27 +210,27 @@ class SignsAndLinesTest {
     "!fine!, words",
     "!slide!, scoop",
   })
-  void aSignOfTheStandardStandsInTheScore(String sign, String element) {
+  void aDecorationOfTheStandardIsInTheScore(String sign, String element) {
     assertThat(written("K:C\n" + sign + "A").musicXml()).containsPattern("<" + element + "[ />]");
   }
 
   @Test
-  void aLetterMayBeGivenAnotherSign() {
+  void aLetterMayStandForAnotherDecoration() {
     assertThat(passage("U:W=!trill!\nU:T=!nil!\nK:C\nWATA").notes())
         .extracting(note -> note.marks().trill().isPresent())
         .containsExactly(true, false);
   }
 
   @Test
-  void whatASinglePartDoesNotPlayIsLeftOutAndTold() {
+  void chordSymbolsAndLyricsAreLeftOutWithARemark() {
     assertThat(written("K:C\n\"Am\"A \"F#m7/C\"B\nw: la la\n").remarks())
-        .contains("left out: chord symbols; words to be sung");
+        .contains("left out: chord symbols; lyrics");
     assertThat(written("K:C\n\"Am\"A").musicXml()).doesNotContain("Am");
     assertThat(written("K:C\n\"Cantabile\"A").musicXml()).contains("<words>Cantabile</words>");
   }
 
   @Test
-  void blanksPartTheBeams() {
+  void blanksSeparateBeams() {
     String score = written("K:C\nABc2 AB cd|A`B c/d/|{de}f A y B").musicXml();
     assertThat(score.split(">begin<", -1)).hasSize(1 + 3 + 1 + 2 + 2);
     assertThat(pitches("K:C\nA`B y A y2 B$|\\\nc")).isEqualTo("A4 B4 A4 B4 C5");
@@ -238,35 +238,36 @@ class SignsAndLinesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "(cd, 1, the slur that begins here ends nowhere",
-    "cd), 3, a slur ends here that begins nowhere",
-    "(c)d, 3, a slur ends here at the note at which it begins",
+    "(cd, 1, the slur that begins here has no end",
+    "cd), 3, this slur has no beginning",
+    "(c)d, 3, a slur ends at the note where it begins",
     "((((((((cd, 7, more than 6 slurs are open here",
     "c-d, 2, a tie leads from C5 to D5",
     "c-z, 2, a tie leads from C5 to a rest",
-    "c-|, 2, the tie that begins here leads to no note",
-    "-c, 1, a tie stands behind a note",
+    "c-|, 2, no note follows the tie that begins here",
+    "-c, 1, a tie comes after a note",
     "[CE]-[DE], 5, a tie leads from C4 to D4",
-    "!fun!A, 1, !fun! is no sign that the ABC standard names",
-    "A !f A, 3, the sign that begins here has no end",
+    "!fun!A, 1, !fun! is not a decoration of the ABC standard",
+    "A !f A, 3, the decoration that begins here has no end",
     "A \"f A, 3, the text that begins here has no end",
-    "+f+A, 1, '+' is no sign of a note",
-    "uz, 1, the sign 'upbow' stands before a rest",
-    "A u|B, 3, no note follows the sign 'upbow'",
-    "A T, 3, no note follows the sign 'trill'",
-    "!1!!2!A, 4, the note has a finger already",
-    "!1![CE], 1, the sign '1' does not say which note of the chord",
-    "[C2E], 4, the notes of a chord have to last equally long",
-    "[, 2, a chord holds notes only",
-    "[C|, 3, a chord holds notes only",
-    "A[], 2, this chord holds no note",
-    "{}A, 1, no grace note stands between",
-    "{cA, 4, grace notes stand between",
+    "+f+A, 1, '+' is not a decoration",
+    "uz, 1, the decoration 'upbow' is before a rest",
+    "A u|B, 3, no note follows the decoration 'upbow'",
+    "A T, 3, no note follows the decoration 'trill'",
+    "!1!!2!A, 4, the note already has a finger",
+    "!1![CE], 1, the decoration '1' could belong to any note of the chord",
+    "[C2E], 4, the notes of a chord must have the same length",
+    "[, 2, a chord contains only notes",
+    "[C|, 3, a chord contains only notes",
+    "A[], 2, this chord contains no notes",
+    "{}A, 1, there is no grace note between",
+    "{cA, 4, grace notes are written between",
     "A}, 2, '}' closes nothing here",
     "[K:D A, 1, the field that begins here has no end",
   })
-  void aSignOrLineThatCannotBeMeantIsNamedWithItsColumn(String notes, int column, String told) {
+  void invalidDecorationsAndLinesAreRefusedWithTheirColumn(
+      String notes, int column, String message) {
     assertThat(refusal("K:C\n" + notes))
-        .startsWith(", line 2, column %d: %s".formatted(column, told));
+        .startsWith(", line 2, column %d: %s".formatted(column, message));
   }
 }

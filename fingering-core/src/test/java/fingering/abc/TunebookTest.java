@@ -51,14 +51,14 @@ class TunebookTest {
     assertThat(title(book.choose(Optional.of("7")))).isEqualTo("The Reed");
     assertThatThrownBy(() -> book.choose(Optional.empty()))
         .isInstanceOf(AbcException.class)
-        .hasMessage("two.abc holds 2 tunes; choose one with --tune: 1 The Eel, 7 The Reed");
+        .hasMessage("two.abc contains 2 tunes; choose one with --tune: 1 The Eel, 7 The Reed");
     assertThatThrownBy(() -> book.choose(Optional.of("2")))
         .isInstanceOf(AbcException.class)
-        .hasMessage("two.abc holds no tune 2; choose one with --tune: 1 The Eel, 7 The Reed");
+        .hasMessage("two.abc contains no tune 2; choose one with --tune: 1 The Eel, 7 The Reed");
   }
 
   @Test
-  void theHeaderOfTheFileHoldsForAllItsTunes() {
+  void theFileHeaderAppliesToAllTunes() {
     Tunebook book = Tunebook.parse("two.abc", TWO);
     assertThat(book.choose(Optional.of("1")).musicXml())
         .containsSubsequence("<beats>3<", "<type>quarter<");
@@ -67,7 +67,7 @@ class TunebookTest {
   }
 
   @Test
-  void twoTunesOfOneNumberAreRefused() {
+  void twoTunesWithOneNumberAreRefused() {
     Tunebook book = Tunebook.parse("two.abc", TWO.replace("X:7", "X:1"));
     assertThatThrownBy(() -> book.choose(Optional.of("1")))
         .isInstanceOf(AbcException.class)
@@ -75,25 +75,25 @@ class TunebookTest {
   }
 
   @Test
-  void whatStandsBehindAnEmptyLineIsLeftOutAndTold() {
+  void textAfterAnEmptyLineIsLeftOutWithARemark() {
     assertThat(written("X:1\nM:3/4\nL:1/4\nK:C clef=treble\nABc|\n\ndef|").remarks())
-        .containsExactly("the tune ends at an empty line; line 7 and what follows is left out");
+        .containsExactly("the tune ends at an empty line; the text from line 7 on is left out");
   }
 
   @Test
-  void aTuneWithoutHeaderIsReadAndToldWhatWasTaken() {
+  void aTuneWithoutHeaderIsReadWithARemark() {
     assertThat(written("A2 B2|").remarks())
         .containsExactly(
-            "the tune names no number (X:), meter (M:), note length (L:), key (K:) or clef; free"
-                + " meter, eighths, C major and the treble clef are taken");
+            "the tune has no number (X:), meter (M:), note length (L:), key (K:) or clef; free"
+                + " meter, eighths, C major and the treble clef are assumed");
     assertThat(written("M:2/4\nK:D alto\nA2 B2|").remarks())
-        .contains("the tune names no number (X:) or note length (L:); sixteenths are taken");
+        .contains("the tune has no number (X:) or note length (L:); sixteenths are assumed");
     assertThat(written("X:1\nM:2/4\nL:1/8\nK:D\nA2 B2|").remarks())
-        .containsExactly("the tune names no clef; the treble clef is taken");
+        .containsExactly("the tune has no clef; the treble clef is assumed");
   }
 
   @Test
-  void fieldsThatOnlyInformAndRemarksChangeNothing() {
+  void informationFieldsAndCommentsChangeNothing() {
     String notes = written("X:1\nK:C\nA2 B2|\n").musicXml();
     assertThat(
             written(
@@ -103,7 +103,7 @@ class TunebookTest {
   }
 
   @Test
-  void theScoreNamesTitleComposerAndVoice() {
+  void theScoreHasTitleComposerAndVoice() {
     assertThat(
             written("X:1\nT:Eels & <Reeds>\nC:nobody\nV:1 name=\"Violin 2\"\nK:C\n[V:1]A|\nV:1\nB|")
                 .musicXml())
@@ -112,7 +112,7 @@ class TunebookTest {
   }
 
   @Test
-  void linesMayEndAsOnAnySystem() {
+  void linesMayEndAsOnAnyOperatingSystem() {
     String unix = "X:1\nK:C\nA2\\\nB2|";
     assertThat(written(unix.replace("\n", "\r\n"))).isEqualTo(written(unix));
   }
@@ -120,28 +120,29 @@ class TunebookTest {
   @ParameterizedTest
   @ValueSource(strings = {"", " \n\t\n", "% a remark\n", "%%stretch 1"})
   void aTextWithoutATuneIsRefused(String text) {
-    assertThat(refusal(text)).isEqualTo(" holds no tune: type some notes, as in K:D and D2 FA d4.");
+    assertThat(refusal(text))
+        .isEqualTo(" contains no tune: type some notes, such as D2 FA d4 below K:D.");
   }
 
   @ParameterizedTest
   @CsvSource({
     "K:C|, 1, 4, the tune ends here without a note",
-    "K:C|A||B, 4, 1, an empty line ends a tune",
+    "K:C|A||B, 4, 1, this line comes after an empty line",
     "T:x|X:1|K:C|A, 1, 1, a tune begins with X:",
     "V:1|V:2|K:C|A, 2, 1, a second voice '2' begins here",
     "V:1|K:C|A[V:2]B, 3, 3, a second voice '2' begins here",
     "K:C|A|V:2|B, 3, 1, a second voice '2' begins here",
-    "K:C|A|m:x=A, 3, 1, macros (m:) are not read",
-    "K:C|A|s:x, 3, 1, lines of symbols (s:) are not read",
-    "K:C|+:x|A, 2, 1, a field cannot be continued",
-    "U:a=!trill!|K:C|A, 1, 3, 'a=!trill!' gives no letter a sign",
-    "U:W=!fun!|K:C|A, 1, 3, !fun! is no sign",
-    "%%propagate-accidentals far|K:C|A, 1, 3, 'accidentals propagate not, octave or pitch'",
+    "K:C|A|m:x=A, 3, 1, macros (m:) are not supported",
+    "K:C|A|s:x, 3, 1, symbol lines (s:) are not supported",
+    "K:C|+:x|A, 2, 1, continued fields (+:) are not supported",
+    "U:a=!trill!|K:C|A, 1, 3, 'a=!trill!' does not assign a decoration",
+    "U:W=!fun!|K:C|A, 1, 3, !fun! is not a decoration",
+    "%%propagate-accidentals far|K:C|A, 1, 3, 'propagate-accidentals is followed by not, octave or pitch'",
     "V:1 name=\"x|K:C|A, 1, 5, the name that begins here has no end",
-    "K:C|A\u0007B, 2, 2, a character stands here that cannot be printed",
+    "K:C|A\u0007B, 2, 2, this character cannot be printed",
   })
-  void whatCannotBeReadIsNamedWithLineAndColumn(String abc, int line, int column, String told) {
+  void invalidTunesAreRefusedWithLineAndColumn(String abc, int line, int column, String message) {
     assertThat(refusal(abc.replace("|", "\n")))
-        .startsWith(", line %d, column %d: %s".formatted(line, column, told));
+        .startsWith(", line %d, column %d: %s".formatted(line, column, message));
   }
 }

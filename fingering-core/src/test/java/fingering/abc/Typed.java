@@ -13,7 +13,7 @@ import fingering.tables.Instruments;
 import java.util.List;
 import java.util.Optional;
 
-/** Music typed in ABC, read all the way to a passage. */
+/** Music typed in ABC, read into a passage. */
 final class Typed {
   private Typed() {}
 
@@ -34,7 +34,7 @@ final class Typed {
     return PassageRequest.WHOLE.withInstrument(Instruments.standard().named(instrument));
   }
 
-  /** The notes, as C4 or F#5, parted by blanks. */
+  /** The notes, as C4 or F#5, separated by blanks. */
   static String pitches(String abc) {
     return String.join(
         " ", passage(abc).notes().stream().map(note -> note.written().toString()).toList());
@@ -54,7 +54,7 @@ final class Typed {
     return passage(abc).measures().stream().map(measure -> measure.number()).toList();
   }
 
-  /** Why it is refused, without the name of the source. */
+  /** The message of its refusal, without the name of the source. */
   static String refusal(String abc) {
     AbcException thrown = catchThrowableOfType(AbcException.class, () -> written(abc));
     assertThat(thrown).as("refused: %s", abc).isNotNull();

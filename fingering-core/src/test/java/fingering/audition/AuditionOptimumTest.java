@@ -3,12 +3,12 @@ package fingering.audition;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
-import fingering.demand.Avoid.What;
 import fingering.demand.ShowPosition;
 import fingering.demand.ShowShift;
 import fingering.demand.ShowStay;
 import fingering.demand.ShowTechnique;
 import fingering.demand.Skill;
+import fingering.demand.Technique;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Music;
 import fingering.music.RandomMusic;
@@ -26,8 +26,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
 /**
- * What is shared out among the pieces, against every way to share it out: each piece is planned for
- * every amount of every skill by itself, and all sums are tried.
+ * Compares the distribution over the pieces with all others: each piece is planned for every amount
+ * of every skill, and all sums are tried.
  */
 class AuditionOptimumTest {
   static final ImmutableList<Skill> HIGH =
@@ -38,7 +38,7 @@ class AuditionOptimumTest {
           new ShowPosition(Position.THIRD, 3),
           new ShowStay(Position.SECOND, 1),
           new ShowShift(Optional.of(ShowShift.Direction.UP), Optional.empty(), 2),
-          new ShowTechnique(What.FOURTH_FINGER));
+          new ShowTechnique(Technique.FOURTH_FINGER));
 
   static ImmutableList<AuditionPiece> pieces(int seed, int count, int notes) {
     PlannerFactory planners = new PlannerFactory(StandardRules.commonPractice(), LeftHand.MEDIUM);
@@ -52,14 +52,14 @@ class AuditionOptimumTest {
     return pieces.build();
   }
 
-  /** Every way to ask for some of each skill: none of it, a part where parts add up, all. */
+  /** Every combination of amounts of skills: none, a part if parts are added, or all. */
   private static List<List<Integer>> amounts(List<Skill> skills, boolean inOnePiece) {
     List<List<Integer>> all = List.of(List.of());
     for (Skill skill : skills) {
       boolean whole = inOnePiece || skill instanceof ShowStay;
       List<List<Integer>> longer = new ArrayList<>();
       for (List<Integer> before : all) {
-        for (int k = 0; k <= skill.asked(); k += whole ? skill.asked() : 1) {
+        for (int k = 0; k <= skill.amount(); k += whole ? skill.amount() : 1) {
           List<Integer> one = new ArrayList<>(before);
           one.add(k);
           longer.add(one);
@@ -75,17 +75,17 @@ class AuditionOptimumTest {
     Brief.Builder brief = Brief.builder("some");
     for (int j = 0; j < skills.size(); j++) {
       if (amounts.get(j) > 0) {
-        brief.demanding(skills.get(j).asking(amounts.get(j)));
+        brief.addDemand(skills.get(j).withAmount(amounts.get(j)));
       }
     }
     return piece
         .planner()
         .tryPlan(brief.build())
-        .map(plan -> OptionalLong.of(plan.total() - piece.free().total()))
+        .map(plan -> OptionalLong.of(plan.total() - piece.cheapest().total()))
         .orElse(OptionalLong.empty());
   }
 
-  /** The least that all pieces together cost above their cheapest plans, over every assignment. */
+  /** The least extra cost of all pieces together, over every assignment. */
   private static OptionalLong least(
       List<AuditionPiece> pieces, List<Skill> skills, boolean inOnePiece, List<Integer> left) {
     if (pieces.isEmpty()) {
@@ -115,30 +115,30 @@ class AuditionOptimumTest {
         AuditionPlanner.plan(
             ImmutableList.copyOf(pieces), ImmutableList.copyOf(skills), inOnePiece);
     OptionalLong least =
-        least(pieces, skills, inOnePiece, skills.stream().map(Skill::asked).toList());
+        least(pieces, skills, inOnePiece, skills.stream().map(Skill::amount).toList());
     assertThat(audition.met()).isEqualTo(least.isPresent());
     if (least.isPresent()) {
-      assertThat(audition.extra()).isEqualTo(least.getAsLong());
+      assertThat(audition.extraCost()).isEqualTo(least.getAsLong());
     }
     for (RequiredSkill skill : audition.skills()) {
-      assertThat(skill.met()).isEqualTo(skill.amountShown() >= skill.skill().asked());
+      assertThat(skill.met()).isEqualTo(skill.amountShown() >= skill.skill().amount());
     }
   }
 
   @Property(tries = 12)
-  void positionsSharedOutAmongPiecesCostTheLeastOfAllWaysToShareThem(
+  void positionsAreDistributedOverPiecesAtTheLeastCost(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 2) int pieces) {
     assertLeast(pieces(seed, pieces, 9), HIGH, false);
   }
 
   @Property(tries = 12)
-  void positionsEachShownWholeInOnePieceCostTheLeastOfAllWaysToAssignThem(
+  void positionsInOnePieceEachAreAssignedAtTheLeastCost(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 3) int pieces) {
     assertLeast(pieces(seed, pieces, 9), HIGH, true);
   }
 
   @Property(tries = 10)
-  void staysShiftsAndFingersAreSharedOutAtTheLeastCostToo(@ForAll int seed) {
+  void staysShiftsAndFingersAreDistributedAtTheLeastCost(@ForAll int seed) {
     assertLeast(pieces(seed, 2, 7), MIXED, false);
   }
 }

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 class AuditionPlannerTest {
   @Test
-  void notesInAPositionAreThoseThatTheirPlansStopThere() {
+  void amountsShownAreTheStoppedNotesOfThePlans() {
     ImmutableList<AuditionPiece> pieces = pieces(7, 3, 16);
     Audition audition = AuditionPlanner.plan(pieces, HIGH, false);
     for (int i = 0; i < pieces.size(); i++) {
@@ -31,7 +31,7 @@ class AuditionPlannerTest {
   }
 
   @Test
-  void whatThePiecesShowAnywayChangesNoPlan() {
+  void skillsInTheCheapestPlansChangeNoPlan() {
     Planner planner =
         Planner.of(Music.viola().notes("D4/1 E4/1 F4/1 G4/1"), StandardRules.commonPractice());
     AuditionPiece piece = AuditionPiece.of("low", planner, Brief.free("free"), true);
@@ -40,13 +40,13 @@ class AuditionPlannerTest {
             ImmutableList.of(piece, piece),
             ImmutableList.of(new ShowPosition(Position.FIRST, 5)),
             false);
-    assertThat(audition.extra()).isZero();
-    assertThat(audition.skills().get(0).offers()).isEmpty();
-    assertThat(audition.pieces()).allMatch(one -> one.plan().equals(piece.free()));
+    assertThat(audition.extraCost()).isZero();
+    assertThat(audition.skills().get(0).marginalCosts()).isEmpty();
+    assertThat(audition.pieces()).allMatch(one -> one.plan().equals(piece.cheapest()));
   }
 
   @Test
-  void whatNoPieceCanShowIsLeftOutAndTheRestIsShown() {
+  void aSkillThatNoPieceCanShowIsDroppedAndTheRestIsShown() {
     Planner planner = Planner.of(Music.viola().notes("F4/1 G4/1"), StandardRules.commonPractice());
     AuditionPiece piece = AuditionPiece.of("short", planner, Brief.free("free"), true);
     Audition audition =
@@ -56,40 +56,40 @@ class AuditionPlannerTest {
                 new ShowPosition(Position.THIRD, 3), new ShowPosition(Position.SECOND, 2)),
             false);
     assertThat(audition.skills()).extracting(RequiredSkill::met).containsExactly(false, true);
-    assertThat(audition.skills().get(0).offers()).isEmpty();
+    assertThat(audition.skills().get(0).marginalCosts()).isEmpty();
   }
 
   @Test
-  void aPieceThatDoesNotCountIsPlayedByItsCheapestPlan() {
+  void aPieceThatDoesNotCountKeepsItsCheapestPlan() {
     ImmutableList<AuditionPiece> both = pieces(11, 2, 16);
     AuditionPiece silent =
-        new AuditionPiece("scale", both.get(0).planner(), both.get(0).free(), false);
+        new AuditionPiece("scale", both.get(0).planner(), both.get(0).cheapest(), false);
     Audition audition = AuditionPlanner.plan(ImmutableList.of(silent, both.get(1)), HIGH, false);
-    assertThat(audition.pieces().get(0).plan()).isEqualTo(silent.free());
+    assertThat(audition.pieces().get(0).plan()).isEqualTo(silent.cheapest());
     assertThat(audition.skills()).allMatch(skill -> skill.shown().get(0) == 0);
     assertThat(audition.skills())
-        .allMatch(skill -> skill.offers().stream().allMatch(offer -> offer.piece() == 1));
+        .allMatch(skill -> skill.marginalCosts().stream().allMatch(cost -> cost.piece() == 1));
   }
 
   @Test
-  void anOfferShowsByItselfWhatIsShort() {
+  void aMarginalCostIsThatOfShowingTheMissingAmountInOnePiece() {
     ImmutableList<AuditionPiece> pieces = pieces(3, 3, 20);
     Audition audition = AuditionPlanner.plan(pieces, HIGH, false);
     for (RequiredSkill skill : audition.skills()) {
-      for (MarginalCost offer : skill.offers()) {
-        int others = skill.amountFreely() - skill.freely().get(offer.piece());
+      for (MarginalCost cost : skill.marginalCosts()) {
+        int others = skill.amountInCheapest() - skill.cheapest().get(cost.piece());
         Position position = ((ShowPosition) skill.skill()).position();
-        assertThat(others + offer.plan().notesByPosition().getOrDefault(position, 0))
-            .isGreaterThanOrEqualTo(skill.skill().asked());
-        assertThat(offer.amount())
-            .isEqualTo(offer.plan().notesByPosition().getOrDefault(position, 0));
+        assertThat(others + cost.plan().notesByPosition().getOrDefault(position, 0))
+            .isGreaterThanOrEqualTo(skill.skill().amount());
+        assertThat(cost.amount())
+            .isEqualTo(cost.plan().notesByPosition().getOrDefault(position, 0));
       }
     }
-    assertThat(audition.skills()).anyMatch(skill -> !skill.offers().isEmpty());
+    assertThat(audition.skills()).anyMatch(skill -> !skill.marginalCosts().isEmpty());
   }
 
   @Test
-  void moreThanTheSearchCanCarryIsRefusedBeforeItBegins() {
+  void tooManyCombinationsAreRefused() {
     ImmutableList.Builder<Skill> much = ImmutableList.builder();
     for (String position : List.of("1", "2", "3", "4")) {
       much.add(new ShowPosition(Position.parse(position), 50));

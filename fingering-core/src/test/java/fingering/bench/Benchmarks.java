@@ -13,15 +13,15 @@ import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 
-/** Runs the benchmarks and prints how they compare within the one run. */
+/** Runs the benchmarks and prints how they compare with each other. */
 public final class Benchmarks {
   private Benchmarks() {}
 
   /**
-   * Runs them.
+   * Runs the benchmarks.
    *
-   * @param arguments a score of one part, not compressed, to read and plan; then, if it is given, a
-   *     folder of compressed scores to read and check
+   * @param arguments an uncompressed score with one part, to read and plan; and optionally a folder
+   *     of compressed scores, to read and check
    */
   public static void main(String[] arguments) throws RunnerException {
     List<RunResult> results = new ArrayList<>();

@@ -28,7 +28,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 
-/** A folder of compressed scores on two cores: read by the XML binding alone, and checked. */
+/** Compressed scores on two cores: only read by the XML binding, and checked. */
 @State(Scope.Benchmark)
 public class Checking {
   private static final int CORES = 2;
@@ -44,7 +44,7 @@ public class Checking {
     Object on(Path file) throws IOException, Marshalling.UnmarshallingException;
   }
 
-  /** Finds the scores, the largest first, so that both threads end at about the same time. */
+  /** Lists the scores, the largest first, so that both threads end at about the same time. */
   @Setup
   public void find() throws IOException {
     try (Stream<Path> all = Files.list(Path.of(folder))) {
@@ -61,11 +61,11 @@ public class Checking {
     threads.shutdownNow();
   }
 
-  /** How long each takes, summed up. */
+  /** The total times. */
   @State(Scope.Thread)
   @AuxCounters(AuxCounters.Type.EVENTS)
   public static class Turns {
-    /** Microseconds of bare reading. */
+    /** Microseconds of reading alone. */
     public long bareReading;
 
     /** Microseconds of checking. */
@@ -73,9 +73,8 @@ public class Checking {
   }
 
   /**
-   * The files into the classes of the binding and no further, and then the files read and checked
-   * by a checker that has met nothing before: by turns, so that what else the machine does falls on
-   * both.
+   * Reads the files into the classes of the binding only, and alternately reads and checks them
+   * with a checker whose caches are empty. Alternating spreads other load on the machine over both.
    */
   @Benchmark
   public int byTurns(Turns turns) throws InterruptedException, ExecutionException {

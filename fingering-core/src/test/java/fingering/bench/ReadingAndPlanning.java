@@ -26,7 +26,7 @@ import org.openjdk.jmh.annotations.State;
 /** One part read from its file by the XML binding, and planned. */
 @State(Scope.Benchmark)
 public class ReadingAndPlanning {
-  /** A score of one part, not compressed. */
+  /** An uncompressed score with one part. */
   @Param("")
   public String score;
 
@@ -48,19 +48,19 @@ public class ReadingAndPlanning {
     planners = new PlannerFactory(scoring, LeftHand.MEDIUM);
   }
 
-  /** The file into the classes of the binding, and no further. */
+  /** Reads the file into the classes of the binding only. */
   @Benchmark
   public Object reading() throws Marshalling.UnmarshallingException {
     return Marshalling.unmarshal(new ByteArrayInputStream(bytes));
   }
 
-  /** Every grip found and the best plan made, by planners that have met these notes before. */
+  /** Finds every grip and the best plan, with planners that have cached these notes. */
   @Benchmark
   public Plan planning() {
     return planners.of(passage).plan(Brief.free("free"));
   }
 
-  /** The same by a planner that has met nothing before. */
+  /** The same with a planner whose caches are empty. */
   @Benchmark
   public Plan planningAfresh() {
     return Planner.of(passage, scoring).plan(Brief.free("free"));

@@ -10,9 +10,9 @@ import fingering.music.RandomMusic;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
-import fingering.scoring.NoteContext;
+import fingering.scoring.PacedNote;
 import fingering.scoring.Scoring;
-import fingering.scoring.Transition;
+import fingering.scoring.TimedTransition;
 import fingering.scoring.rules.StandardRules;
 import fingering.search.CostCache;
 import fingering.search.LayeredGraph;
@@ -33,7 +33,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
-/** The best path through the lattice of a viola line, by the search and by a graph library. */
+/** The best path through the graph of a viola line, by the search and by a graph library. */
 public class Searching {
   private Searching() {}
 
@@ -42,7 +42,7 @@ public class Searching {
     return Music.viola().notes(random.line(notes, 48, 76)); // C3 to E5
   }
 
-  /** A lattice with all its costs reckoned. */
+  /** A graph with all costs cached. */
   @State(Scope.Benchmark)
   public static class Lattice {
     @Param({"1000"})
@@ -53,14 +53,17 @@ public class Searching {
     private final Brief free = Brief.free("free");
     private final Brief audition =
         Brief.builder("audition")
-            .demanding(new ShowPosition(Position.FIRST, 8))
-            .demanding(new ShowPosition(Position.SECOND, 8))
-            .demanding(new ShowPosition(Position.THIRD, 8))
+            .addDemand(new ShowPosition(Position.FIRST, 8))
+            .addDemand(new ShowPosition(Position.SECOND, 8))
+            .addDemand(new ShowPosition(Position.THIRD, 8))
             .build();
     private final Graph<Integer, DefaultWeightedEdge> graph =
         new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
 
-    /** Makes the layers and the same as a graph: 0 the source, 1 the sink, then the grips. */
+    /**
+     * Makes the layered graph, and the same graph for JGraphT: 0 the source, 1 the sink, then the
+     * grips.
+     */
     @Setup
     public void make() {
       Passage passage = line(notes);
@@ -89,20 +92,20 @@ public class Searching {
 
     private void join(Scoring scoring, int m, int before, int now) {
       ImmutableList<Grip> grips = layers.grips().get(m);
-      NoteContext context = NoteContext.of(layers.moments().get(m));
+      PacedNote note = PacedNote.of(layers.moments().get(m));
       for (int j = 0; j < grips.size(); j++) {
         graph.addVertex(now + j);
-        long own = scoring.cost(context, grips.get(j));
+        long own = scoring.cost(note, grips.get(j));
         if (m == 0) {
           graph.setEdgeWeight(graph.addEdge(0, now + j), (double) own);
           continue;
         }
-        Transition transition =
-            Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
+        TimedTransition transition =
+            TimedTransition.between(layers.moments().get(m - 1), layers.moments().get(m));
         ImmutableList<Grip> left = layers.grips().get(m - 1);
         for (int i = 0; i < left.size(); i++) {
-          long way = scoring.cost(transition, left.get(i), grips.get(j));
-          graph.setEdgeWeight(graph.addEdge(before + i, now + j), (double) (way + own));
+          long edge = scoring.cost(transition, left.get(i), grips.get(j));
+          graph.setEdgeWeight(graph.addEdge(before + i, now + j), (double) (edge + own));
         }
       }
     }
@@ -113,26 +116,26 @@ public class Searching {
       return PathFinder.best(layers, Requirement.NONE);
     }
 
-    /** JGraphT's Dijkstra on the graph that is ready. */
+    /** JGraphT's Dijkstra, without making the graph. */
     @Benchmark
     public double dijkstra() {
       return new DijkstraShortestPath<>(graph).getPath(0, 1).getWeight();
     }
 
-    /** The cheapest plan of all. */
+    /** The cheapest unconstrained plan. */
     @Benchmark
     public Plan freePlan() {
       return planner.plan(free);
     }
 
-    /** The cheapest that shows eight notes in each of three positions. */
+    /** The cheapest plan with eight notes in each of three positions. */
     @Benchmark
     public Plan threeSkills() {
       return planner.plan(audition);
     }
   }
 
-  /** Lattices of a thousand to a million notes. */
+  /** Graphs of a thousand to a million notes. */
   @State(Scope.Benchmark)
   public static class Lengths {
     private static final int SHORTEST = 1_000;
@@ -142,7 +145,7 @@ public class Searching {
 
     private LayeredGraph layers;
 
-    /** Makes the layers: the same music over and over. */
+    /** Makes the graph from the same music many times in succession. */
     @Setup
     public void make() {
       Passage passage = line(SHORTEST);

@@ -39,7 +39,7 @@ class ScaleExerciseTest {
         .collect(Collectors.joining(" "));
   }
 
-  // The score is written as MusicXML and read again to make the passage.
+  // The score is written as MusicXML and read back as the passage.
   @ParameterizedTest
   @CsvSource({
     "violin, G melodic minor, G3," + " G3 A3 Bb3 C4 D4 E4 F#4 G4 F4 Eb4 D4 C4 Bb3 A3 G3",
@@ -47,7 +47,7 @@ class ScaleExerciseTest {
     "cello, dominant seventh on C, C2, C2 E2 G2 Bb2 C3 Bb2 G2 E2 C2",
     "bass, F major arpeggio, F2, F2 A2 C3 F3 C3 A2 F2"
   })
-  void scoreIsReadAgainAsTheNotesUpAndDown(
+  void scoreIsReadBackAsTheNotesUpAndDown(
       String instrument, String name, String from, String notes) {
     Passage passage = on(instrument, scale(name, 1), from).passage();
 
@@ -66,10 +66,10 @@ class ScaleExerciseTest {
     assertThat(passage.notes().get(0).midi()).isEqualTo(41 - 12);
   }
 
-  // common practice, no source: the tonic lies on a beat, and in 6/8 on one of the two
+  // common practice, no source: the tonic is on a beat, and in 6/8 on one of the two
   @ParameterizedTest
   @EnumSource(ScaleKind.class)
-  void everyTonicLiesOnABeatAndTheLastIsHeldToTheEnd(ScaleKind kind) {
+  void everyTonicIsOnABeatAndTheLastFillsItsMeasure(ScaleKind kind) {
     for (int octaves = 1; octaves <= 3; octaves++) {
       Scale scale = new Scale(kind, Letter.A, 0);
       Passage passage = on("violin", ScaleRequest.of(scale, octaves), "A3").passage();
@@ -89,7 +89,7 @@ class ScaleExerciseTest {
   }
 
   @Test
-  void tonicsAreHeldForAQuarterUnlessAllNotesAreToBeEven() {
+  void tonicsAreQuartersUnlessAllNotesAreEven() {
     ScaleRequest request = scale("D major", 2);
 
     assertThat(lengths(request)).startsWith(2, 1, 1, 1, 1, 1, 1, 2, 1).endsWith(1, 8);
@@ -106,12 +106,12 @@ class ScaleExerciseTest {
   @ParameterizedTest
   @CsvSource({
     "0, 0 1 2 3 4 5 6 7 8 9 10 11 12 13 14",
-    // a held tonic takes a bow of two eighths alone
+    // a long tonic alone fills a bow of two eighths
     "2, 0 1 3 5 7 8 10 12 14",
     "4, 0 3 7 10 14",
     "8, 0 7 14"
   })
-  void slurTakesSoManyEighthsToABow(int slur, String bows) {
+  void slurHasTheNumberOfEighths(int slur, String bows) {
     Passage passage = on("violin", scale("D major", 1).withSlur(slur), "D4").passage();
     List<Moment> moments = passage.moments();
 
@@ -125,7 +125,7 @@ class ScaleExerciseTest {
 
   // common practice, no source
   @Test
-  void brokenThirdsTurnOneNoteBeyondTheTonics() {
+  void brokenThirdsGoOneNoteBeyondTheTonics() {
     ScaleRequest request = scale("D major", 1).withPattern(ScalePattern.THIRDS);
 
     assertThat(written(on("violin", request, "D4").passage()))
@@ -142,7 +142,7 @@ class ScaleExerciseTest {
   }
 
   @Test
-  void doubleThirdsTakeEachNoteWithTheThirdAboveIt() {
+  void doubleThirdsCombineEachNoteWithTheThirdAboveIt() {
     ScaleRequest request = scale("Bb major", 1).withPattern(ScalePattern.DOUBLE_THIRDS);
 
     assertThat(written(on("violin", request, "Bb3").passage()))
@@ -151,7 +151,7 @@ class ScaleExerciseTest {
   }
 
   @Test
-  void scaleHasTheTempoAskedFor() {
+  void scaleHasTheRequestedTempo() {
     Tempo tempo = Tempo.parse("half=72");
 
     assertThat(on("violin", scale("G major", 2).withTempo(tempo), "G3").passage().tempo())
@@ -159,13 +159,13 @@ class ScaleExerciseTest {
   }
 
   @Test
-  void requestOutOfRangeIsRefusedInWords() {
+  void requestOutOfRangeIsRefused() {
     ScaleRequest request = scale("C chromatic", 1);
 
     assertThatThrownBy(() -> request.withOctaves(6)).hasMessageContaining("ask for 1 to 5");
-    assertThatThrownBy(() -> request.withSlur(1)).hasMessage("a bow takes 2 to 24 eighths, not 1");
+    assertThatThrownBy(() -> request.withSlur(1)).hasMessage("a slur has 2 to 24 eighths, not 1");
     assertThatThrownBy(() -> request.withPattern(ScalePattern.THIRDS))
-        .hasMessageContaining("the chromatic scale on C is none");
+        .hasMessageContaining("the chromatic scale on C is not one");
     assertThatThrownBy(() -> on("violin", request, "D4"))
         .hasMessage("Chromatic scale on C does not start on D4");
   }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.google.common.collect.ImmutableSet;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.fingerboard.LeftHand;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
@@ -62,7 +62,7 @@ class ScalePlannerTest {
     assertThat(planned(instrument, scale, 1).exercise().from()).isEqualTo(Pitch.parse(from));
   }
 
-  // In 3rd position the first finger takes the third letter above the open string: any method for
+  // In 3rd position the first finger plays the third letter above the open string: any method for
   // viola; common practice, no source.
   @ParameterizedTest
   @CsvSource({"F major, 2, F3", "G major, 2, G3", "D major, 1, D4", "E major, 1, E4"})
@@ -78,7 +78,7 @@ class ScalePlannerTest {
   @Test
   void scaleOnOneStringStartsOnTheLowestTonicOfTheString() {
     Instrument violin = Instruments.standard().named("violin");
-    Brief brief = Brief.builder("sul A").demanding(DemandText.on(violin).strings("A")).build();
+    Brief brief = Brief.builder("sul A").addDemand(DemandParser.of(violin).strings("A")).build();
     PlannedScale planned = planned("violin", request("Bb major", 1), Optional.empty(), brief);
 
     assertThat(planned.exercise().from()).isEqualTo(Pitch.parse("Bb4"));
@@ -86,7 +86,7 @@ class ScalePlannerTest {
   }
 
   @Test
-  void scaleStartsWhereItIsAskedTo() {
+  void scaleStartsOnTheRequestedTonic() {
     PlannedScale planned =
         planned("viola", request("C major", 2), Optional.of("4"), Brief.free("free"));
 
@@ -94,7 +94,7 @@ class ScalePlannerTest {
     assertThat(planned.exercise().top()).isEqualTo(Pitch.parse("C6"));
   }
 
-  // common practice, no source: two octaves from the lowest string lie in 1st position
+  // common practice, no source: two octaves from the lowest string are in 1st position
   @ParameterizedTest
   @CsvSource({
     "violin, G major",
@@ -117,7 +117,7 @@ class ScalePlannerTest {
     assertThat(plan.notesByPosition().keySet()).containsExactly(Position.FIRST);
   }
 
-  // common practice, no source: the hand goes up on the highest string only
+  // common practice, no source: the hand shifts on the highest string only
   @ParameterizedTest
   @CsvSource({
     "violin, G major",
@@ -132,7 +132,7 @@ class ScalePlannerTest {
     "cello, C major",
     "cello, D major"
   })
-  void scaleOfThreeOctavesShiftsOnTheHighestStringAlone(String instrument, String scale) {
+  void scaleOfThreeOctavesShiftsOnlyOnTheHighestString(String instrument, String scale) {
     Plan plan = planned(instrument, scale, 3).plan();
 
     assertThat(plan.notes().stream().filter(PlannedNote::shift))
@@ -141,9 +141,9 @@ class ScalePlannerTest {
   }
 
   // C. Flesch, Scale System, from memory: 0-1-2-1-2-3-4 on each string, or one finger that slides;
-  // either way each stopped finger of the string is used, and no finger takes three notes in a row
+  // with either, each finger is used on each string, and no finger plays three notes in a row
   @Test
-  void chromaticScaleOfTheViolinGoesThroughAllFingersOfEachString() {
+  void chromaticScaleOfTheViolinUsesAllFingersOnEachString() {
     Plan plan = planned("violin", "chromatic on G", 2).plan();
 
     for (int string = 2; string <= 4; string++) {
@@ -162,24 +162,24 @@ class ScalePlannerTest {
 
   // the four-octave scales of the violin: I. Galamian, Contemporary Violin Technique, from memory
   @Test
-  void violinHasFourOctavesOfGMajorAndNoMore() {
+  void violinHasAtMostFourOctavesOfGMajor() {
     assertThat(planned("violin", "G major", 4).exercise().top()).isEqualTo(Pitch.parse("G7"));
     assertThatThrownBy(() -> planned("violin", "G major", 5))
         .isInstanceOf(FingeringException.class)
         .hasMessage(
-            "The violin has 4 octaves of G major at most, from G3, and not 5:"
+            "The violin has at most 4 octaves of G major, from G3, not 5:"
                 + " ask for fewer octaves.");
   }
 
   @Test
-  void scaleThatDoesNotLieInThePositionIsRefusedWithTheOctavesThatDo() {
+  void scaleOutsideThePositionIsRefusedWithTheOctavesInIt() {
     assertThatThrownBy(
             () -> planned("viola", request("D major", 2), Optional.empty(), in(Position.THIRD)))
         .isInstanceOf(FingeringException.class)
         .hasMessageStartingWith(
-            "With what is asked for, the viola has 1 octave of D major at most, from D4, and not"
-                + " 2; from D3: D3 in measure 1, beat 1 cannot be reached")
-        .hasMessageEndingWith("so allow one of these.");
+            "With these demands, the viola has at most 1 octave of D major, from D4, not"
+                + " 2; from D3: D3 in measure 1, beat 1 cannot be played")
+        .hasMessageEndingWith("so allow one of these too.");
   }
 
   @ParameterizedTest
@@ -187,13 +187,12 @@ class ScalePlannerTest {
       delimiter = '|',
       textBlock =
           """
-          viola | D2 | 1 | D2 lies below C3, the lowest note of the viola: start higher, or leave the start out.
-          bass  | D2 | 1 | D2 lies below E2, the lowest note of the double bass: start higher, or leave the start out.
-          viola | D5 | 3 | The viola has 2 octaves of D major at most, from D5, and not 3: ask for fewer octaves, or start lower.
+          viola | D2 | 1 | D2 is below C3, the lowest note of the viola: start higher, or leave the start out.
+          bass  | D2 | 1 | D2 is below E2, the lowest note of the double bass: start higher, or leave the start out.
+          viola | D5 | 3 | The viola has at most 2 octaves of D major, from D5, not 3: ask for fewer octaves, or start lower.
           viola | D8 | 1 | The viola has no octave of D major from D8: start lower.
           """)
-  void startOutOfRangeIsRefusedInASentence(
-      String instrument, String from, int octaves, String message) {
+  void startOutOfRangeIsRefused(String instrument, String from, int octaves, String message) {
     assertThatThrownBy(
             () ->
                 planned(
@@ -203,14 +202,14 @@ class ScalePlannerTest {
   }
 
   @Test
-  void doubleStopsThatNoHandHoldsAreNotPlanned() {
+  void unplayableDoubleStopsAreRefused() {
     ScaleRequest thirds = request("G major", 1).withPattern(ScalePattern.DOUBLE_THIRDS);
 
-    // G3 and B3 both lie on the G string alone.
+    // G3 and B3 are both on the G string only.
     assertThat(planned("violin", thirds, Optional.empty(), Brief.free("free")).exercise().from())
         .isEqualTo(Pitch.parse("G4"));
     assertThatThrownBy(() -> planned("violin", thirds, Optional.of("3"), Brief.free("free")))
         .hasMessageContaining("no octave of G major in double-stop thirds")
-        .hasMessageContaining("no hand can hold the notes of measure 1, beat 1 together");
+        .hasMessageContaining("no hand can play the notes of measure 1, beat 1 together");
   }
 }

@@ -86,7 +86,7 @@ class ScaleTest {
     assertThat(down(scale)).isEqualTo(backwards(natural));
   }
 
-  // A dominant seventh stands on the fifth of its key, and is written under that signature.
+  // The root of a dominant seventh is the fifth degree of its key.
   @ParameterizedTest
   @CsvSource({
     "G dominant seventh, 0, G B D F G",
@@ -132,7 +132,7 @@ class ScaleTest {
 
   @ParameterizedTest
   @EnumSource(ScaleKind.class)
-  void scaleGoesUpThroughItsOctavesWithoutAStepBack(ScaleKind kind) {
+  void scaleRisesThroughItsOctaves(ScaleKind kind) {
     Scale scale = new Scale(kind, Letter.D, 0);
     List<Pitch> up = scale.up(scale.tonic(OCTAVE), 3);
     List<Pitch> down = scale.down(scale.tonic(OCTAVE), 3);
@@ -186,10 +186,10 @@ class ScaleTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"", "D", "major", "H major", "D lydian", "D arpeggio", "seventh on D"})
-  void whatIsNoScaleIsRefusedWithTheKinds(String text) {
+  void unknownScaleIsRefusedWithTheKinds(String text) {
     assertThatThrownBy(() -> Scale.parse(text))
         .isInstanceOf(FingeringException.class)
-        .hasMessageContaining("'" + text + "' is no scale")
+        .hasMessageContaining("'" + text + "' is not a scale")
         .hasMessageContaining("melodic minor, chromatic, major arpeggio");
   }
 
@@ -202,15 +202,15 @@ class ScaleTest {
     "Gb harmonic minor, F# harmonic minor",
     "D# dominant seventh, Eb dominant seventh"
   })
-  void keyBeyondSevenSignsIsRefusedWithItsOtherName(String text, String other) {
+  void keyBeyondSevenSignsIsRefusedWithItsEnharmonicName(String text, String other) {
     assertThatThrownBy(() -> Scale.parse(text))
         .isInstanceOf(FingeringException.class)
         .hasMessageContaining("seven sharps or flats")
-        .hasMessageEndingWith("written as " + other);
+        .hasMessageEndingWith("write the same notes as " + other);
   }
 
   @Test
-  void scaleStartsOnItsTonicAlone() {
+  void scaleStartsOnlyOnItsTonic() {
     Scale scale = Scale.parse("Eb major");
 
     assertThat(scale.start("4")).isEqualTo(Pitch.parse("Eb4"));

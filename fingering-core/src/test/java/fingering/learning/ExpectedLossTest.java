@@ -24,17 +24,17 @@ class ExpectedLossTest {
             .mapToDouble(rule -> Weights.commonPractice().of(rule) / 60.0)
             .toArray();
     start[3] = 0;
-    MeasuredPiece lesson = MeasuredPiece.of(List.of(players), SCORING, LeftHand.MEDIUM);
+    MeasuredVersion lesson = MeasuredVersion.of(List.of(players), SCORING, LeftHand.MEDIUM);
     return new ExpectedLoss(
         ImmutableList.of(new TrainingPiece(ImmutableList.of(lesson))), start, 10);
   }
 
-  private static double[] off(double[] point, Random random) {
+  private static double[] perturbed(double[] point, Random random) {
     return Arrays.stream(point).map(x -> x + random.nextGaussian() / 2).toArray();
   }
 
-  private static void assertGradientIsThatOfFiniteDifferences(ExpectedLoss loss) {
-    double[] point = off(loss.startPoint(), new Random(5));
+  private static void assertGradientMatchesFiniteDifferences(ExpectedLoss loss) {
+    double[] point = perturbed(loss.startPoint(), new Random(5));
     double[] gradient = new double[point.length];
     loss.at(point, gradient);
     for (int r = 0; r < point.length; r++) {
@@ -52,17 +52,17 @@ class ExpectedLossTest {
   }
 
   @Test
-  void theGradientIsThatOfFiniteDifferences() {
+  void theGradientMatchesFiniteDifferences() {
     TrainingExample fast = Marked.by(SCORING, "one", Marked.violin(3, 30));
-    assertGradientIsThatOfFiniteDifferences(loss(fast));
+    assertGradientMatchesFiniteDifferences(loss(fast));
   }
 
   @Test
-  void theGradientOfSparseMarksOfTwoPlayersIsThatOfFiniteDifferences() {
+  void theGradientForSparseMarksOfTwoPlayersMatchesFiniteDifferences() {
     TrainingExample one =
         new TrainingExample("one", Music.violin().notes("A4/1@0 B4/1 C5/1@2 D5/1 E5/1@4 A5/1"));
     TrainingExample two =
         new TrainingExample("two", Music.violin().notes("A4/1@4$3 B4/1 C5/1@2 D5/1$2 E5/1 A5/1"));
-    assertGradientIsThatOfFiniteDifferences(loss(one, two));
+    assertGradientMatchesFiniteDifferences(loss(one, two));
   }
 }

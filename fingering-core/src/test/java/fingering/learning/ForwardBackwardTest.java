@@ -21,14 +21,14 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
-/** Means over all paths against a walk over every path, priced by the scoring itself. */
+/** Compares expectations with a sum over every path, whose cost is that of the scoring. */
 class ForwardBackwardTest {
   private static final int MOST_GRIPS = 5;
   private static final double NATURAL = 60;
   private static final ImmutableList<CostRule> RULES = StandardRules.all();
   private static final Scoring SCORING = StandardRules.commonPractice();
 
-  /** Means over paths one by one: of losses, of amounts, and of amounts times losses. */
+  /** Expectations by a walk over all paths: of losses, of amounts, and of their products. */
   private static final class Walk {
     private final Passage passage;
     private final List<ImmutableList<Grip>> grips;
@@ -102,7 +102,7 @@ class ForwardBackwardTest {
   }
 
   @Property(tries = 30)
-  void lossAndSlopesAreThoseOfAllPathsOneByOne(
+  void lossAndSlopesMatchTheSumOverAllPaths(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 5) int notes) {
     Passage passage = Marked.violin(seed, notes);
     ImmutableList<ImmutableList<Grip>> grips = thinned(passage, seed);
@@ -127,14 +127,15 @@ class ForwardBackwardTest {
   }
 
   @Test
-  void veryDearPathsStillHaveAProbability() {
+  void veryExpensivePathsStillHaveAProbability() {
     Passage passage = Music.violin().notes("G3/0.25 E6/0.25 G3/0.25 E6/0.25 A3/0.25 E6/0.25");
     ImmutableList<ImmutableList<Grip>> grips = Planner.of(passage, SCORING).grips();
     Lattice lattice = Lattice.of(passage.moments(), grips, RULES);
-    double[] dear = RULES.stream().mapToDouble(rule -> 1e4).toArray();
+    double[] expensive = RULES.stream().mapToDouble(rule -> 1e4).toArray();
     double[] slopes = new double[lattice.table().size()];
     double expected =
-        ForwardBackward.expected(lattice, lattice.table().factors(dear), losses(grips, 1), slopes);
+        ForwardBackward.expected(
+            lattice, lattice.table().factors(expensive), losses(grips, 1), slopes);
     assertThat(expected).isBetween(0.0, 6.0);
     assertThat(slopes).doesNotContain(Double.NaN);
   }

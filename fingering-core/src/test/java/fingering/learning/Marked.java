@@ -17,11 +17,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Music with the marks of a plan printed into it. */
+/** Music with the marks of a plan printed in it. */
 final class Marked {
   private Marked() {}
 
-  /** A random line on the violin, the same for the same seed. */
+  /** A random line for the violin; the same seed gives the same line. */
   static Passage violin(int seed, int notes) {
     RandomMusic random = new RandomMusic(seed);
     return Music.violin().tempo(random.tempo()).notes(random.line(notes, 55, 83)); // G3 to B5

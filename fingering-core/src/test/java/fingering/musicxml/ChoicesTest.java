@@ -12,10 +12,12 @@ import static fingering.musicxml.ScoreText.rest;
 import static fingering.musicxml.ScoreText.score;
 import static fingering.musicxml.ScoreText.violin;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fingering.music.Measure;
 import fingering.music.Passage;
+import fingering.musicxml.reading.PartInfo;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.tables.Instrument;
@@ -76,29 +78,29 @@ class ChoicesTest {
   }
 
   @Test
-  void ofANumberThatOccursTwiceTheFirstIsTakenWithARemark() {
+  void ofTwoMeasuresWithOneNumberTheFirstIsUsedWithARemark() {
     Passage passage = STUDY.passage(PassageRequest.WHOLE.withMeasures("1"));
     assertThat(passage.measures().get(0).index()).isEqualTo(1);
     assertThat(passage.remarks())
-        .contains("measure 1 occurs 2 times in the part; the first is taken");
+        .contains("measure 1 occurs 2 times in the part; the first one is used");
   }
 
   @Test
-  void measuresThatAreNotThereAreAnsweredWithThoseThatAre() {
+  void unknownMeasuresAreRefusedWithAList() {
     assertThatThrownBy(() -> indices("99"))
         .isInstanceOf(SelectionException.class)
         .hasMessage(
-            "Violin has no measures '99': it has measures 0 to 4, 1 to 2 and rehearsal marks A, B, C, D; name some of them, as in 9-24 or B-D.");
+            "Violin has no measures '99': it has measures 0 to 4, 1 to 2 and rehearsal marks A, B, C, D; choose some of them, as in 9-24 or B-D.");
     assertThatThrownBy(() -> indices("4-3"))
         .isInstanceOf(SelectionException.class)
         .hasMessageStartingWith("In Violin, 3 does not come after 4");
   }
 
   @Test
-  void measuresWithoutANoteAreSaidToBeSo() {
+  void measuresWithoutNotesAreRefused() {
     assertThatThrownBy(() -> indices("D"))
         .isInstanceOf(SelectionException.class)
-        .hasMessage("Violin has no note in measures 2 to 2: choose other measures.");
+        .hasMessage("Violin has no notes in measures 2 to 2: choose other measures.");
   }
 
   @Test
@@ -123,7 +125,21 @@ class ChoicesTest {
   }
 
   @Test
-  void aNameOfSeveralPartsIsAnsweredWithThem() {
+  void partsAndPassagesOfAnotherScoreAreRejected() {
+    Passage passage = STUDY.passage(PassageRequest.WHOLE.withMeasures("1-2"));
+    PartInfo part = STUDY.parts().get(0);
+
+    assertThat(STUDY.printed(passage, Optional.empty()).measures()).hasSize(3);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> QUARTET.printed(passage, Optional.empty()));
+    assertThatIllegalArgumentException().isThrownBy(() -> QUARTET.hasNotes(part));
+    assertThatIllegalArgumentException().isThrownBy(() -> QUARTET.readable(part));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> QUARTET.passage(part, PassageRequest.WHOLE, one -> one));
+  }
+
+  @Test
+  void aNameOfSeveralPartsIsRefusedWithAList() {
     assertThatThrownBy(() -> QUARTET.part("violin"))
         .isInstanceOf(SelectionException.class)
         .hasMessage(
@@ -132,7 +148,7 @@ class ChoicesTest {
   }
 
   @Test
-  void withoutAChoiceTheOnlyPartForTheInstrumentIsTaken() {
+  void withoutAChoiceTheOnlyPartForTheInstrumentIsUsed() {
     Instruments instruments = Instruments.standard();
     PassageRequest viola = PassageRequest.WHOLE.withInstrument(instruments.named("viola"));
     assertThat(QUARTET.passage(viola).partName()).isEqualTo("Viola");
@@ -149,7 +165,7 @@ class ChoicesTest {
   }
 
   @Test
-  void thePartForAnInstrumentIsFoundHoweverThatIsTuned() {
+  void thePartForAnInstrumentIsFoundInAnyTuning() {
     Instrument viola = fiveStrings(Instruments.standard().named("viola"));
     Passage passage = QUARTET.passage(PassageRequest.WHOLE.withInstrument(viola));
     assertThat(passage.partName()).isEqualTo("Viola");
@@ -158,17 +174,17 @@ class ChoicesTest {
   }
 
   @Test
-  void theInstrumentThatAPartShowsMayBeTunedOtherwise() {
+  void theInstrumentOfAPartMayBeRetuned() {
     Passage passage =
         QUARTET.passage(PassageRequest.WHOLE.withPart("Viola"), ChoicesTest::fiveStrings);
     assertThat(passage.instrument().strings()).hasSize(5);
     assertThat(passage.remarks())
         .contains(
-            "the tuning is 'five-string' (E5 A4 D4 G3 C3) and the notes are read as sounding; a part written as fingered is planned without --tuning");
+            "the tuning is 'five-string' (E5 A4 D4 G3 C3) and the notes are read at sounding pitch; plan a part written as fingered without --tuning");
   }
 
   @Test
-  void anInstrumentGuessedByItsClefAndTunedOtherwiseIsStillSaidToBeGuessed() {
+  void aRetunedInstrumentGuessedByItsClefKeepsItsRemark() {
     String altoClef = BAR.replace("<sign>G</sign><line>2</line>", "<sign>C</sign><line>3</line>");
     Passage passage =
         read(score(part("Solo", "", altoClef)))
@@ -177,7 +193,7 @@ class ChoicesTest {
   }
 
   @Test
-  void theClefShowsTheInstrumentWhereNothingElseDoes() {
+  void theClefShowsTheInstrumentIfNothingElseDoes() {
     String altoClef = BAR.replace("<sign>G</sign><line>2</line>", "<sign>C</sign><line>3</line>");
     Passage passage = passage(score(part("Solo", "", altoClef)));
     assertThat(passage.instrument().id()).isEqualTo("viola");
@@ -185,7 +201,7 @@ class ChoicesTest {
   }
 
   @Test
-  void aPartThatShowsNoInstrumentAsksForIt() {
+  void aPartWithoutInstrumentIsRefused() {
     String noClef = BAR.replaceAll("<clef>.*</clef>", "");
     assertThatThrownBy(() -> passage(score(part("Solo", "", noClef))))
         .isInstanceOf(SelectionException.class)
@@ -193,7 +209,7 @@ class ChoicesTest {
   }
 
   @Test
-  void aVoiceThatIsNotThereIsAnsweredWithThoseThatAre() {
+  void anUnknownVoiceIsRefusedWithAList() {
     assertThatThrownBy(() -> STUDY.passage(PassageRequest.WHOLE.withVoice("5")))
         .isInstanceOf(SelectionException.class)
         .hasMessage("Violin has no voice '5'; choose one with --voice: 1.");
@@ -208,17 +224,17 @@ class ChoicesTest {
   }
 
   @Test
-  void otherRootsAreRefusedWithWhatToDo() {
+  void otherRootsAreRefusedWithAdvice() {
     assertThatThrownBy(() -> read("<opus/>"))
         .isInstanceOf(UnreadableScoreException.class)
-        .hasMessageContaining("name one of the scores");
-    assertThatThrownBy(() -> read("<html/>")).hasMessageContaining("holds <html>");
+        .hasMessageContaining("choose one of the scores");
+    assertThatThrownBy(() -> read("<html/>")).hasMessageContaining("contains <html>");
     assertThatThrownBy(() -> read("<score-partwise><part-list/></score-partwise>"))
         .hasMessageContaining("no part");
   }
 
   @Test
-  void brokenXmlIsRefusedWithItsPlace() {
+  void malformedXmlIsRefusedWithItsPlace() {
     assertThatThrownBy(() -> read(violin(BAR).replace("</part>", "")))
         .isInstanceOf(UnreadableScoreException.class)
         .hasMessageContaining("not well-formed XML at line 2");
@@ -243,11 +259,12 @@ class ChoicesTest {
   }
 
   @Test
-  void wildNumbersAreRefusedInsteadOfFillingTheMemory() {
+  void extremeNumbersAreRefusedInsteadOfFillingTheMemory() {
     String wild = BAR.replace("<duration>16<", "<duration>1e999999999<");
     assertThatThrownBy(() -> read(violin(wild)))
         .isInstanceOf(UnreadableScoreException.class)
-        .hasMessageContaining("A note in Violin, measure 1, beat 1, has a number out of all range");
+        .hasMessageContaining(
+            "A note in Violin, measure 1, beat 1, contains a number that is out of range");
     String tempo = BAR.replace("<note>", "<sound tempo=\"1e-999999999\"/><note>");
     assertThat(passage(violin(tempo)).tempo()).hasToString("quarter=96");
   }

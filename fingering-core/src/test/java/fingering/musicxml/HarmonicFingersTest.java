@@ -1,7 +1,7 @@
 package fingering.musicxml;
 
+import static fingering.musicxml.HarmonicsTest.described;
 import static fingering.musicxml.HarmonicsTest.only;
-import static fingering.musicxml.HarmonicsTest.told;
 import static fingering.musicxml.ScoreText.START;
 import static fingering.musicxml.ScoreText.measure;
 import static fingering.musicxml.ScoreText.note;
@@ -59,7 +59,7 @@ class HarmonicFingersTest {
     Note again = passage(marked).notes().get(0);
     assertThat(again.marks().finger()).contains("1");
     assertThat(marked.indexOf("<fingering>1")).isGreaterThan(marked.indexOf("<step>B"));
-    assertThat(told(again)).isEqualTo(told(note));
+    assertThat(described(again)).isEqualTo(described(note));
     assertThat(again.marks().harmonic().orElseThrow().kind()).isEqualTo(Kind.ARTIFICIAL);
   }
 }

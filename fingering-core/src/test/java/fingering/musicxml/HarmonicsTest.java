@@ -53,7 +53,7 @@ class HarmonicsTest {
   }
 
   /** Kind, stopped, touched, sound. */
-  static List<String> told(Note note) {
+  static List<String> described(Note note) {
     Harmonic harmonic = note.marks().harmonic().orElseThrow();
     return List.of(
         harmonic.kind().name(),
@@ -64,15 +64,16 @@ class HarmonicsTest {
 
   @Test
   void aNoteWithACircleSoundsAsWritten() {
-    assertThat(told(only(named("E6", "")))).containsExactly("NATURAL", "-", "-", "E6");
-    assertThat(told(only(named("A5", "<natural/>")))).containsExactly("NATURAL", "-", "-", "A5");
+    assertThat(described(only(named("E6", "")))).containsExactly("NATURAL", "-", "-", "E6");
+    assertThat(described(only(named("A5", "<natural/>"))))
+        .containsExactly("NATURAL", "-", "-", "A5");
   }
 
   // Both signs are a small circle (common practice, no source); an open string has no partial at
   // its own
   // pitch.
   @Test
-  void aCircleOverAnOpenStringThatIsNoHarmonicMeansTheOpenString() {
+  void aCircleOverAnOpenStringThatIsNotAHarmonicMeansTheOpenString() {
     Marks marks = only(named("D4", "")).marks();
     assertThat(marks.harmonic()).isEmpty();
     assertThat(marks.finger()).contains("0");
@@ -98,26 +99,26 @@ class HarmonicsTest {
   void aDiamondOverAStoppedNoteIsAnArtificialHarmonic(
       String stopped, String touched, String sound) {
     Note note = only(note(stopped, 16), note(touched, 16).chord().diamond());
-    assertThat(told(note)).containsExactly("ARTIFICIAL", stopped, touched, sound);
+    assertThat(described(note)).containsExactly("ARTIFICIAL", stopped, touched, sound);
     assertThat(note.written()).hasToString(stopped);
     assertThat(note.address()).isEqualTo(new NoteAddress(0, 0, 0));
   }
 
   @Test
-  void theAddressIsThatOfTheStoppedNoteWhereTheDiamondStandsFirst() {
+  void theAddressIsThatOfTheStoppedNoteIfTheDiamondComesFirst() {
     Note note = only(note("E5", 16).diamond(), note("B4", 16).chord());
     assertThat(note.address()).isEqualTo(new NoteAddress(0, 0, 1));
     assertThat(note.written()).hasToString("B4");
   }
 
   @Test
-  void theSignsNamesForThePitchesCountWithoutADiamond() {
+  void namedPitchesCountWithoutADiamond() {
     Note note =
         only(
             named("C5", "<artificial/><base-pitch/>"),
             named("F5", "<artificial/><touching-pitch/>").chord(),
             named("C7", "<artificial/><sounding-pitch/>").chord());
-    assertThat(told(note)).containsExactly("ARTIFICIAL", "C5", "F5", "C7");
+    assertThat(described(note)).containsExactly("ARTIFICIAL", "C5", "F5", "C7");
   }
 
   @Test
@@ -127,7 +128,7 @@ class HarmonicsTest {
             note("B4", 16),
             note("E5", 16).chord().diamond(),
             note("B6", 16).chord().parenthesised());
-    assertThat(told(note)).containsExactly("ARTIFICIAL", "B4", "E5", "B6");
+    assertThat(described(note)).containsExactly("ARTIFICIAL", "B4", "E5", "B6");
   }
 
   @Test
@@ -153,9 +154,9 @@ class HarmonicsTest {
 
   @Test
   void aDiamondOverAnOpenStringIsANaturalHarmonicOfIt() {
-    assertThat(told(only(note("D4", 16), note("G4", 16).chord().diamond())))
+    assertThat(described(only(note("D4", 16), note("G4", 16).chord().diamond())))
         .containsExactly("NATURAL", "D4", "G4", "D6");
-    assertThat(told(only(note("A4", 16), note("E5", 16).chord().diamond())))
+    assertThat(described(only(note("A4", 16), note("E5", 16).chord().diamond())))
         .containsExactly("NATURAL", "A4", "E5", "E6");
   }
 
@@ -163,7 +164,7 @@ class HarmonicsTest {
   void anOpenPitchPrintedForALowerStringIsStopped() {
     Note note =
         only(note("D4", 16).technical("<string>4</string>"), note("G4", 16).chord().diamond());
-    assertThat(told(note)).containsExactly("ARTIFICIAL", "D4", "G4", "D6");
+    assertThat(described(note)).containsExactly("ARTIFICIAL", "D4", "G4", "D6");
   }
 
   @Test
@@ -172,12 +173,12 @@ class HarmonicsTest {
         only(
             named("D4", "<natural/><base-pitch/>"),
             named("B4", "<natural/><touching-pitch/>").chord());
-    assertThat(told(open)).containsExactly("NATURAL", "D4", "B4", "F#6");
+    assertThat(described(open)).containsExactly("NATURAL", "D4", "B4", "F#6");
     Note stopped =
         only(
             named("C5", "<artificial/><base-pitch/>"),
             named("C6", "<artificial/><touching-pitch/>").chord());
-    assertThat(told(stopped)).containsExactly("ARTIFICIAL", "C5", "C6", "C6");
+    assertThat(described(stopped)).containsExactly("ARTIFICIAL", "C5", "C6", "C6");
   }
 
   @ParameterizedTest
@@ -196,22 +197,22 @@ class HarmonicsTest {
   })
   void aDiamondAloneShowsANodeOfAnOpenString(String place, String open, String sound) {
     Note note = only(note(place, 16).diamond());
-    assertThat(told(note)).containsExactly("NATURAL", open, place, sound);
+    assertThat(described(note)).containsExactly("NATURAL", open, place, sound);
     assertThat(note.written()).hasToString(place);
   }
 
   @Test
-  void aPrintedStringDecidesWhereADiamondLies() {
-    assertThat(told(only(note("D5", 16).diamond().technical("<string>3</string>"))))
+  void aPrintedStringDecidesTheNodeOfADiamond() {
+    assertThat(described(only(note("D5", 16).diamond().technical("<string>3</string>"))))
         .containsExactly("NATURAL", "D4", "D5", "D5");
-    assertThat(told(only(note("D5", 16).diamond().technical("<string>4</string>"))))
+    assertThat(described(only(note("D5", 16).diamond().technical("<string>4</string>"))))
         .containsExactly("NATURAL", "G3", "D5", "D5");
   }
 
   @Test
-  void aSoundPrintedBesideADiamondDecidesItsString() {
+  void aSoundPrintedNextToADiamondDecidesItsString() {
     Note note = only(note("B4", 16).diamond(), note("B5", 16).chord().parenthesised());
-    assertThat(told(note)).containsExactly("NATURAL", "G3", "B4", "B5");
+    assertThat(described(note)).containsExactly("NATURAL", "G3", "B4", "B5");
   }
 
   @Test
@@ -221,7 +222,8 @@ class HarmonicsTest {
         .containsOnly(Optional.of(Harmonic.NATURAL));
     assertThat(passage.notes()).allMatch(note -> note.sounding().toString().equals("G#4"));
     assertThat(passage.remarks())
-        .contains("2 diamonds lie at no node of a string; they are taken to sound as written");
+        .contains(
+            "2 diamond noteheads are not at a node of any string; they are read at their written pitches");
   }
 
   @Test
@@ -239,13 +241,13 @@ class HarmonicsTest {
             note("F#5", 16).chord(),
             note("E5", 16).chord().diamond(),
             note("B5", 16).chord().diamond());
-    assertThat(passage.notes().stream().map(HarmonicsTest::told))
+    assertThat(passage.notes().stream().map(HarmonicsTest::described))
         .containsExactly(
             List.of("ARTIFICIAL", "B4", "E5", "B6"), List.of("ARTIFICIAL", "F#5", "B5", "F#7"));
   }
 
   @Test
-  void aDiamondCalledNaturalBesideAStoppedNoteIsADoubleStop() {
+  void aNaturalDiamondNextToAStoppedNoteIsADoubleStop() {
     Passage passage =
         passageOf(
             note("B4", 16), note("E5", 16).chord().diamond().technical(harmonic("<natural/>")));
@@ -262,23 +264,23 @@ class HarmonicsTest {
   }
 
   @Test
-  void aSoundInPrintIsBelievedWhereTheDiamondLiesAtNoNode() {
+  void aPrintedSoundCountsIfTheDiamondIsNotAtANode() {
     Note note =
         only(
             named("G#4", "<natural/><touching-pitch/>"),
             named("F6", "<natural/><sounding-pitch/>").chord());
-    assertThat(told(note)).containsExactly("NATURAL", "-", "G#4", "F6");
+    assertThat(described(note)).containsExactly("NATURAL", "-", "G#4", "F6");
   }
 
   @Test
   void anArtificialHarmonicMayBeInCueSizeAsAWhole() {
     String cue = "<type size=\"cue\">whole</type>";
     Note note = only(note("B4", 16).print(cue), note("E5", 16).print(cue).chord().diamond());
-    assertThat(told(note)).containsExactly("ARTIFICIAL", "B4", "E5", "B6");
+    assertThat(described(note)).containsExactly("ARTIFICIAL", "B4", "E5", "B6");
   }
 
   @Test
-  void twoVoicesThatMeetOnOneSoundAreTwoNotesIfOneIsAHarmonic() {
+  void aUnisonOfTwoVoicesIsTwoNotesIfOneIsAHarmonic() {
     Passage passage =
         passageOf(
             note("A3", 16),
@@ -291,13 +293,13 @@ class HarmonicsTest {
 
   @Test
   void anArtificialHarmonicWithoutItsTouchedNoteIsTouchedAtTheFourth() {
-    assertThat(told(only(named("B4", "<artificial/>"))))
+    assertThat(described(only(named("B4", "<artificial/>"))))
         .containsExactly("ARTIFICIAL", "B4", "E5", "B6");
-    assertThat(told(only(named("F#4", "<artificial/><base-pitch/>"))))
+    assertThat(described(only(named("F#4", "<artificial/><base-pitch/>"))))
         .containsExactly("ARTIFICIAL", "F#4", "B4", "F#6");
-    assertThat(told(only(named("E5", "<artificial/><touching-pitch/>"))))
+    assertThat(described(only(named("E5", "<artificial/><touching-pitch/>"))))
         .containsExactly("ARTIFICIAL", "B4", "E5", "B6");
-    assertThat(told(only(named("B6", "<artificial/><sounding-pitch/>"))))
+    assertThat(described(only(named("B6", "<artificial/><sounding-pitch/>"))))
         .containsExactly("ARTIFICIAL", "B4", "E5", "B6");
   }
 
@@ -309,22 +311,22 @@ class HarmonicsTest {
   }
 
   @Test
-  void theTouchedPlaceShowsFromStoppedNoteAndSound() {
+  void theTouchedPlaceFollowsFromStoppedNoteAndSound() {
     Note note =
         only(
             named("B4", "<artificial/><base-pitch/>"),
             named("F#6", "<artificial/><sounding-pitch/>").chord());
-    assertThat(told(note)).containsExactly("ARTIFICIAL", "B4", "F#5", "F#6");
+    assertThat(described(note)).containsExactly("ARTIFICIAL", "B4", "F#5", "F#6");
   }
 
   @Test
   void anOpenStringAloneMeansItsOctave() {
-    assertThat(told(only(named("A4", "<natural/><base-pitch/>"))))
+    assertThat(described(only(named("A4", "<natural/><base-pitch/>"))))
         .containsExactly("NATURAL", "A4", "A5", "A5");
   }
 
   @Test
-  void theDoubleBassReckonsWithSoundingPitches() {
+  void harmonicsOfTheDoubleBassUseSoundingPitches() {
     Passage passage =
         passage(
             score(
@@ -338,7 +340,7 @@ class HarmonicsTest {
                         note("C4", 4).diamond(),
                         note("A3", 4),
                         note("D4", 4).chord().diamond()))));
-    assertThat(passage.notes().stream().map(HarmonicsTest::told))
+    assertThat(passage.notes().stream().map(HarmonicsTest::described))
         .containsExactly(
             List.of("NATURAL", "-", "-", "G3"),
             List.of("NATURAL", "G2", "C3", "G4"),
@@ -347,7 +349,7 @@ class HarmonicsTest {
   }
 
   @Test
-  void tiedHarmonicsAreOneNoteEvenWhereOnlyTheFirstIsPrintedInFull() {
+  void tiedHarmonicsAreOneNoteEvenIfOnlyTheFirstIsPrintedInFull() {
     Passage passage =
         passage(
             violin(

@@ -41,7 +41,7 @@ class LeftHandPizzicatoTest {
   }
 
   @Test
-  void thePlusSignIsPluckedByTheLeftHandAndDoesNotTurnThePartToPizzicato() {
+  void thePlusSignIsLeftHandPizzicatoForItsNoteOnly() {
     Passage passage = withTechnical("<stopped/>");
     assertThat(left(passage)).containsExactly(true, false);
     assertThat(plucked(passage)).containsOnly(false);
@@ -79,7 +79,7 @@ class LeftHandPizzicatoTest {
         "(l.h.) pizz.",
         "+"
       })
-  void wordsForTheLeftHandHoldForTheMomentAtWhichTheyStand(String text) {
+  void wordsForTheLeftHandApplyToOneMoment(String text) {
     Passage passage = withWords(text);
     assertThat(left(passage)).containsExactly(false, true, false);
     assertThat(plucked(passage)).containsOnly(false);
@@ -110,7 +110,7 @@ class LeftHandPizzicatoTest {
   }
 
   @Test
-  void wordsPartedByAChangeOfTypeFaceAreReadTogether() {
+  void wordsSeparatedByAChangeOfTypefaceAreReadTogether() {
     Passage passage =
         passage(
             violin(
@@ -125,7 +125,7 @@ class LeftHandPizzicatoTest {
   }
 
   @Test
-  void theSoundOfSuchADirectionDoesNotTurnThePartToPizzicato() {
+  void thePlaybackDataOfTheseWordsChangeNothingElse() {
     String direction =
         "<direction><direction-type><words>l.h. pizz.</words></direction-type>"
             + "<sound pizzicato=\"yes\"/></direction>";
@@ -134,7 +134,7 @@ class LeftHandPizzicatoTest {
   }
 
   @Test
-  void wordsForOneVoiceAreForItsNotesOnly() {
+  void wordsForOneVoiceApplyToItsNotesOnly() {
     String direction =
         "<direction><direction-type><words>l.h. pizz.</words></direction-type>"
             + "<voice>2</voice></direction>";
@@ -162,12 +162,12 @@ class LeftHandPizzicatoTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"snap pizz.", "Bartók pizz.", "Bartok-pizz."})
-  void wordsForASnapHoldForTheirMomentOnly(String text) {
+  void wordsForASnapApplyToOneMoment(String text) {
     assertThat(plucked(withWords(text))).containsExactly(false, true, false);
   }
 
   @Test
-  void theMarksOfTwoVoicesThatMeetOnOneNoteAreJoined() {
+  void theMarksOfAUnisonOfTwoVoicesAreCombined() {
     Passage passage =
         passage(
             violin(

@@ -36,7 +36,7 @@ class MarksAndSlursTest {
   }
 
   @Test
-  void aSlurJoinsTheNotesBehindItsStartUpToItsEnd() {
+  void aSlurJoinsTheNotesAfterItsStartUpToItsEnd() {
     Passage passage =
         passage(
             violin(
@@ -52,7 +52,7 @@ class MarksAndSlursTest {
   }
 
   @Test
-  void slursWithoutTheirOtherEndJoinNothing() {
+  void slursWithOnlyOneEndJoinNothing() {
     Passage passage =
         passage(
             violin(
@@ -178,7 +178,7 @@ class MarksAndSlursTest {
   }
 
   @Test
-  void slursOfOtherVoicesDoNotCountWhereOneVoiceIsAskedFor() {
+  void slursOfOtherVoicesDoNotCountIfOneVoiceIsRequested() {
     Score score =
         read(
             violin(

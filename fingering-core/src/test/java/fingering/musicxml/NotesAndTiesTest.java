@@ -52,7 +52,7 @@ class NotesAndTiesTest {
   }
 
   @Test
-  void aTieFromOneSpellingToAnotherStillJoinsTheSoundingPitch() {
+  void aTieBetweenEnharmonicNotesJoinsThem() {
     Passage passage =
         passage(
             violin(measure("1", START, note("G#4", 8).tie("start"), note("Ab4", 8).tie("stop"))));
@@ -61,7 +61,7 @@ class NotesAndTiesTest {
   }
 
   @Test
-  void aTieWithoutItsOtherEndIsNoErrorAndJoinsNothing() {
+  void aTieWithOnlyOneEndIsIgnored() {
     Passage passage =
         passage(
             violin(
@@ -76,7 +76,7 @@ class NotesAndTiesTest {
   }
 
   @Test
-  void aTieMayGoOnInAnotherVoice() {
+  void aTieMayContinueInAnotherVoice() {
     Passage passage =
         passage(
             violin(
@@ -136,7 +136,7 @@ class NotesAndTiesTest {
   }
 
   @Test
-  void theNotesOfAChordAreOneMomentLowestFirst() {
+  void theNotesOfAChordAreOneMomentFromTheLowest() {
     Passage passage =
         passage(
             violin(
@@ -154,7 +154,7 @@ class NotesAndTiesTest {
   }
 
   @Test
-  void aUnisonInAChordIsTwoNotesButTwoVoicesThatMeetAreOne() {
+  void aUnisonInAChordIsTwoNotesButOfTwoVoicesOne() {
     Passage passage =
         passage(
             violin(
@@ -196,7 +196,7 @@ class NotesAndTiesTest {
   }
 
   @Test
-  void graceNotesComeBeforeTheirNoteAndTakeTheirTimeFromIt() {
+  void graceNotesTakeTheirTimeFromTheMainNote() {
     Passage passage =
         passage(
             violin(
@@ -219,7 +219,7 @@ class NotesAndTiesTest {
   }
 
   @Test
-  void graceNotesLeaveTheirNoteHalfOfItsTime() {
+  void graceNotesLeaveHalfOfTheTimeToTheMainNote() {
     Passage passage =
         passage(
             violin(
@@ -238,7 +238,7 @@ class NotesAndTiesTest {
   }
 
   @Test
-  void cueNotesAreNotPlayedButTakeTheirTime() {
+  void cueNotesAreNotPlayedButTakeTime() {
     Passage passage = passage(violin(measure("1", START, note("C5", 8).cue(), note("F4", 8))));
     assertThat(pitches(passage)).containsExactly("F4");
     assertThat(passage.notes().get(0).start()).isEqualTo(BigFraction.of(2));
@@ -258,7 +258,7 @@ class NotesAndTiesTest {
   }
 
   @Test
-  void anEmptyMeasureLastsAsLongAsItsMeter() {
+  void anEmptyMeasureHasTheLengthOfItsMeter() {
     Passage passage = passage(violin(measure("1", START), measure("2", note("C5", 16))));
     assertThat(passage.measures().get(0).length()).isEqualTo(BigFraction.of(4));
     assertThat(passage.moments().get(0).startMicros()).isEqualTo(2_500_000);

@@ -57,7 +57,7 @@ class OddScoresTest {
   // Ties.
 
   @Test
-  void tiesThatGoOnForeverEndWithTheLastNote() {
+  void endlessTiesEndWithTheLastNote() {
     Passage passage =
         passage(
             violin(
@@ -90,7 +90,7 @@ class OddScoresTest {
   }
 
   @Test
-  void tiesWithoutTheirOtherEndAreNone() {
+  void tiesWithOnlyOneEndAreIgnored() {
     Passage passage =
         passage(
             violin(
@@ -114,7 +114,7 @@ class OddScoresTest {
     "1e3, 4000",
     "9223372036854775808, 36893488147419103232"
   })
-  void largeAndBrokenDivisionsAreReckonedExactly(String divisions, String whole) {
+  void largeAndDecimalDivisionsAreExact(String divisions, String whole) {
     String music = note("D5", 7).toString().replace(">7<", ">" + whole + "<");
 
     assertThat(quarters(passage(violin(measure("1", divided(divisions), music))).notes().get(0)))
@@ -127,18 +127,18 @@ class OddScoresTest {
     String text = violin(measure("1", divided(divisions), note("D5", 16)));
 
     assertThat(Refusal.of(() -> read(text)))
-        .contains("A change of divisions in Violin, measure 1, beat 1", "above 0");
+        .contains("A number of divisions in Violin, measure 1, beat 1", "above 0");
   }
 
   @ParameterizedTest
   @ValueSource(
       strings = {"1e999999999", "1e-999999999", "0.00000000000000000000000000000000000000000001"})
-  void numbersOutOfAllRangeAreRefused(String number) {
+  void numbersOutOfRangeAreRefused(String number) {
     String divisions = violin(measure("1", divided(number), note("D5", 16)));
     String length =
         violin(measure("1", START, note("D5", 7).toString().replace(">7<", ">" + number + "<")));
 
-    assertThat(Refusal.of(() -> read(divisions))).contains("measure 1", "out of all range");
+    assertThat(Refusal.of(() -> read(divisions))).contains("measure 1", "out of range");
     assertThat(Refusal.of(() -> read(length))).contains("A note in Violin, measure 1");
   }
 
@@ -156,11 +156,11 @@ class OddScoresTest {
     String text =
         violin(measure("1", START, note("D5", 7).toString().replace("<duration>7</duration>", "")));
 
-    assertThat(Refusal.of(() -> read(text))).contains("no length that can be read");
+    assertThat(Refusal.of(() -> read(text))).contains("no readable duration");
   }
 
   @Test
-  void lengthsThatFitNoCommonDivisionAreRefusedBeforeTheyTakeForever() {
+  void lengthsWithoutACommonDivisionAreRefused() {
     StringBuilder measures = new StringBuilder();
     for (int i = 0; i < 3_000; i++) {
       String divisions = "1" + "0".repeat(30) + (2 * i + 1);
@@ -173,7 +173,7 @@ class OddScoresTest {
     }
 
     assertThat(Refusal.of(() -> read(violin(measures.toString()))))
-        .contains("fits no common division");
+        .contains("without a common division");
   }
 
   @Test
@@ -186,12 +186,12 @@ class OddScoresTest {
     assertThat(passage.notes()).hasSize(2);
   }
 
-  // What there is much of.
+  // Large numbers.
 
   @Test
-  void aMillionEmptyMeasuresAreRefusedUnlessTheyAreAllowed() {
+  void aMillionEmptyMeasuresAreRefusedUnlessAllowed() {
     String many = violin(measure("1", START, note("D5", 16)), "<measure/>".repeat(1_000_000));
-    ScoreLimits more = ScoreLimits.USUAL.with("measures=1000001");
+    ScoreLimits more = ScoreLimits.DEFAULT.with("measures=1000001");
 
     assertThat(Refusal.of(() -> read(many)))
         .contains("more than 500000 measures in all parts", "--limit measures=NUMBER");
@@ -200,7 +200,7 @@ class OddScoresTest {
   }
 
   @Test
-  void voicesByTheHundredAreReadAndListedShortly() {
+  void hundredsOfVoicesAreReadAndListedBriefly() {
     StringBuilder music = new StringBuilder();
     for (int voice = 1; voice <= 900; voice++) {
       music.append(note("D5", 16).voice("" + voice)).append(backup(16));
@@ -222,7 +222,7 @@ class OddScoresTest {
   }
 
   @Test
-  void voicesByTheThousandAndChordsWithoutEndAreRefused() {
+  void thousandsOfVoicesAndEndlessChordsAreRefused() {
     StringBuilder voices = new StringBuilder();
     for (int voice = 1; voice <= 5_000; voice++) {
       voices.append(note("D5", 16).voice("" + voice)).append(backup(16));
@@ -236,7 +236,7 @@ class OddScoresTest {
   }
 
   @Test
-  void notesThatAllSoundOnAreRefused() {
+  void thousandsOfHeldNotesAreRefused() {
     StringBuilder voices = new StringBuilder();
     for (int voice = 1; voice <= 20_000; voice++) {
       voices.append(note("CDEFGAB".charAt(voice % 7) + "5", 300_000).voice("" + voice));
@@ -263,7 +263,7 @@ class OddScoresTest {
 
   @ParameterizedTest
   @ValueSource(ints = {5, 8, 100})
-  void chordsOfMoreNotesThanStringsArePlannedAsWhatNoOneHandCanHold(int notes) {
+  void chordsWithMoreNotesThanStringsArePlannedAsUnplayable(int notes) {
     Plan plan = planned(chord(notes, 2));
 
     assertThat(plan.notes()).hasSize(notes);
@@ -271,7 +271,7 @@ class OddScoresTest {
   }
 
   @Test
-  void aChordThatReachesBeyondTheFingerboardIsNamedShortly() {
+  void aChordBeyondTheFingerboardIsListedBriefly() {
     assertThatThrownBy(() -> planned(chord(100, 5)))
         .isInstanceOf(InfeasibleBriefException.class)
         .hasMessageContaining("and 92 more in measure 1, beat 1 of Violin")
@@ -279,7 +279,7 @@ class OddScoresTest {
   }
 
   @Test
-  void partsByTheHundredAreListedShortly() {
+  void hundredsOfPartsAreListedBriefly() {
     ScoreText.Part[] parts = new ScoreText.Part[300];
     Arrays.fill(parts, part("Violin", "", measure("1", START, note("D5", 16))));
     Score score = read(score(parts));
@@ -288,10 +288,10 @@ class OddScoresTest {
     assertThat(Refusal.of(() -> score.passage(PassageRequest.WHOLE))).contains("has 300 parts");
   }
 
-  // What is not there, or not for strings.
+  // Missing content, and content that is not for strings.
 
   @Test
-  void aScoreWithoutListOfPartsIsReadByItsClef() {
+  void aScoreWithoutPartListIsReadByItsClef() {
     String text =
         violin(measure("1", START, note("D5", 16))).replaceAll("<part-list>.*</part-list>", "");
 
@@ -313,26 +313,26 @@ class OddScoresTest {
   }
 
   @Test
-  void anEmptyPartBesideOthersIsRefusedOnlyIfItIsAskedFor() {
+  void anEmptyPartIsRefusedOnlyIfRequested() {
     Score score =
         read(score(part("Viola", ""), part("Violin", "", measure("1", START, note("D5", 16)))));
 
     assertThat(score.passage(PassageRequest.WHOLE.withPart("Violin")).notes()).hasSize(1);
     assertThat(Refusal.of(() -> score.passage(PassageRequest.WHOLE.withPart("Viola"))))
-        .isEqualTo("Viola has no note at all: choose another part with --part.");
+        .isEqualTo("Viola has no notes at all: choose another part with --part.");
   }
 
   @Test
-  void aPercussionPartIsCalledOne() {
+  void aPercussionPartIsNamedAsSuch() {
     String text = violin(measure("1", START, UNPITCHED, UNPITCHED)).replace("Violin", "Drum");
 
     assertThat(Refusal.of(() -> passage(text)))
         .isEqualTo(
-            "Drum is a percussion part without a pitched note: choose a part for a string instrument with --part.");
+            "Drum is a percussion part without pitched notes: choose a part for a string instrument with --part.");
   }
 
   @Test
-  void notesWithoutPitchAmongOthersAreLeftOutAndTold() {
+  void notesWithoutPitchAreLeftOutWithARemark() {
     Passage passage = passage(violin(measure("1", START, UNPITCHED, note("D5", 4), UNPITCHED)));
 
     assertThat(passage.notes()).hasSize(1);
@@ -341,7 +341,7 @@ class OddScoresTest {
   }
 
   @Test
-  void aTablatureIsReadByItsPitchesButNamesNoInstrument() {
+  void aTablatureIsReadByItsPitchesButHasNoInstrument() {
     String text =
         score(
             part(
@@ -356,17 +356,17 @@ class OddScoresTest {
   }
 
   @Test
-  void microtonesAreReadAtTheNearestSemitoneAndTold() {
+  void microtonesAreRoundedToSemitonesWithARemark() {
     String quarterTone = note("D5", 4).toString().replace("<alter>0<", "<alter>-0.25<");
     Passage passage = passage(violin(measure("1", START, quarterTone, note("E5", 4))));
 
     assertThat(passage.notes().get(0).midi()).isEqualTo(74);
-    assertThat(passage.remarks()).contains("1 microtone is read at the nearest semitone");
+    assertThat(passage.remarks()).contains("1 microtone is rounded to the nearest semitone");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"2147483647", "-5", "x", "1e999999999", ""})
-  void octavesThatAreNoneAreReadOrRefused(String octave) {
+  void invalidOctavesAreReadOrRefused(String octave) {
     String text =
         violin(
             measure(
@@ -383,7 +383,7 @@ class OddScoresTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"0", "-1", "2147483648", "0/0", "x", "1e9"})
-  void timeSignaturesThatAreNoneAreLeftOut(String beats) {
+  void invalidTimeSignaturesAreIgnored(String beats) {
     String text =
         violin(measure("1", START.replace("<beats>4<", "<beats>" + beats + "<"), note("D5", 16)));
 
@@ -392,7 +392,7 @@ class OddScoresTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"2147483647", "-99999999999999999999", "15"})
-  void keysBeyondAllSharpsAndFlatsAreTakenForTheLast(String fifths) {
+  void extremeKeySignaturesAreLimited(String fifths) {
     int read = KeySignature.fifths(new BigInteger(fifths));
     assertThat(read).isEqualTo(fifths.startsWith("-") ? -14 : 14);
     assertThat(KeySignature.alter(Letter.B, read)).isEqualTo(fifths.startsWith("-") ? -2 : 2);

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** How long words for one string hold: common practice, no source. Lines: MusicXML 4.0. */
 class OneStringTest {
-  /** The written notes that are to be played on one string, with its number. */
+  /** The written notes that must be played on one string, with its number. */
   private static List<String> held(Passage passage) {
     List<String> held = new ArrayList<>();
     passage
@@ -52,14 +52,14 @@ class OneStringTest {
   }
 
   @Test
-  void wordsHoldFromTheNoteAtWhichTheyStandToTheEnd() {
+  void wordsHoldFromTheirNoteToTheEnd() {
     Passage passage = in(note("A3", 4), words("sul G"), note("B3", 4), note("C4", 4));
     assertThat(held(passage)).containsExactly("B3 on 4", "C4 on 4");
     assertThat(end(passage)).isEqualTo(End.PART);
   }
 
   @Test
-  void theNextStringEndsTheOneBefore() {
+  void theNextStringEndsThePreviousOne() {
     Passage passage = in(words("sul G"), note("D4", 4), words("sul D"), note("E4", 4));
     assertThat(held(passage)).containsExactly("D4 on 4", "E4 on 3");
     assertThat(passage.oneString())
@@ -69,7 +69,7 @@ class OneStringTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"loco", "tutte le corde", "ord.", "nat.", "sul D e G"})
-  void wordsThatGiveTheStringsBackEndIt(String back) {
+  void wordsThatFreeTheStringsEndIt(String back) {
     Passage passage = in(words("sul G"), note("D4", 4), words(back), note("E4", 4));
     assertThat(held(passage)).containsExactly("D4 on 4");
     assertThat(end(passage)).isEqualTo(End.WORDS);
@@ -91,7 +91,7 @@ class OneStringTest {
   }
 
   @Test
-  void aPlaceOfTheBowThatWasOverBeforeLeavesOrdinarioForTheString() {
+  void ordinarioEndsTheStringIfThePlaceOfTheBowHasEnded() {
     Passage passage =
         in(
             words("col legno"),
@@ -114,13 +114,13 @@ class OneStringTest {
   }
 
   @Test
-  void wordsOverARestBeginWithThePhraseAfterIt() {
+  void wordsOverARestApplyToThePhraseAfterIt() {
     Passage passage = in(note("A3", 2), words("sul G"), rest(6), note("E4", 2), note("F4", 2));
     assertThat(held(passage)).containsExactly("E4 on 4", "F4 on 4");
   }
 
   @Test
-  void wordsThatGiveTheStringsBackShowThatTheyHeldOverAShortRest() {
+  void wordsHoldOverAShortRestIfOthersFreeTheStringsLater() {
     Passage passage =
         in(words("sul G"), note("D4", 2), rest(4), note("E4", 2), words("loco"), note("F4", 4));
     assertThat(held(passage)).containsExactly("D4 on 4", "E4 on 4");
@@ -144,7 +144,7 @@ class OneStringTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"dashes", "bracket"})
-  void aLineTellsHowLongAndGoesOverRests(String line) {
+  void aLineShowsHowLongWordsHoldEvenOverRests(String line) {
     Passage passage =
         in(
             direction(
@@ -166,7 +166,7 @@ class OneStringTest {
   }
 
   @Test
-  void aLineByItselfBelongsToTheWordsAtItsPlace() {
+  void aLineAloneBelongsToTheWordsAtItsPosition() {
     Passage passage =
         in(
             words("sul G"),
@@ -179,7 +179,7 @@ class OneStringTest {
   }
 
   @Test
-  void aLineOfOtherWordsIsNotTheirs() {
+  void aLineOfOtherWordsDoesNotCount() {
     Passage passage =
         in(
             words("sul G"),
@@ -193,7 +193,7 @@ class OneStringTest {
   }
 
   @Test
-  void aNumeralWithALineIsAStringAndAloneIsAMovement() {
+  void aNumeralIsAStringWithALineAndAMovementWithout() {
     String line =
         "<words>IV</words></direction-type><direction-type><dashes type=\"start\" number=\"1\"/>";
     assertThat(held(in(direction(line), note("D4", 4), dashes("stop", 1), note("E4", 4))))
@@ -202,7 +202,7 @@ class OneStringTest {
   }
 
   @Test
-  void wordsForOneVoiceHoldForItAlone() {
+  void wordsForOneVoiceApplyToItAlone() {
     String forSecond =
         "<direction><direction-type><words>sul G</words></direction-type><voice>2</voice></direction>";
     Passage passage = in(note("A4", 16), backup(16), forSecond, note("D4", 16).voice("2"));
@@ -211,7 +211,7 @@ class OneStringTest {
 
   // An octave and a fifth above the open string.
   @Test
-  void withoutALineTheWordsEndWhereTheLineClimbsTooHigh() {
+  void withoutALineWordsEndAtANoteTooHighForTheString() {
     Passage passage =
         in(words("sul G"), note("G4", 4), note("D5", 4), note("E5", 4), note("G4", 4));
     assertThat(held(passage)).containsExactly("G4 on 4", "D5 on 4");
@@ -221,7 +221,7 @@ class OneStringTest {
   }
 
   @Test
-  void theRemarkTellsWhereWordsHoldAndWhatEndsThem() {
+  void theRemarkShowsWhereWordsHoldAndWhatEndsThem() {
     Passage passage =
         passage(
             violin(
@@ -230,13 +230,13 @@ class OneStringTest {
                 measure("3", note("G4", 16))));
     assertThat(passage.remarks())
         .contains(
-            "plans keep to one string where words ask for it: 'sul G' in m. 1–2 (to the next"
-                + " words), 'III. Saite' in m. 2 (to the rest); --ignore-words leaves them out of"
-                + " account");
+            "plans stay on one string where words ask for it: 'sul G' in m. 1–2 (to the next"
+                + " words), 'III. Saite' in m. 2 (to the rest); --ignore-words ignores these"
+                + " words");
   }
 
   @Test
-  void wordsBeforeTheMeasuresThatAreReadStillHold() {
+  void wordsBeforeTheRequestedMeasuresStillHold() {
     String score =
         violin(
             measure("1", START, words("sul G"), note("D4", 16)),
@@ -244,16 +244,16 @@ class OneStringTest {
             measure("3", words("loco"), note("F4", 16)));
     Passage passage = read(score).passage(PassageRequest.WHOLE.withMeasures("2-3"));
     assertThat(held(passage)).containsExactly("E4 on 4");
-    Passage ignored = read(score).passage(PassageRequest.WHOLE.ignoringStringWords());
+    Passage ignored = read(score).passage(PassageRequest.WHOLE.ignoringWords());
     assertThat(ignored.oneString()).isEmpty();
     assertThat(ignored.remarks().toString()).doesNotContain("string");
   }
 
   @Test
-  void aStringThatTheInstrumentHasNotIsToldAndLeftOut() {
+  void aStringThatTheInstrumentLacksIsIgnoredWithARemark() {
     Passage passage = in(words("sul C"), note("D4", 16));
     assertThat(passage.oneString()).isEmpty();
     assertThat(passage.remarks())
-        .contains("'sul C' in measure 1 names no string of the violin and is left out of account");
+        .contains("'sul C' in measure 1 does not name a string of the violin and is ignored");
   }
 }

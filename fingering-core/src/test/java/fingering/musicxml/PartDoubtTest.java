@@ -13,7 +13,7 @@ import fingering.musicxml.reading.PassageRequest;
 import fingering.tables.Instruments;
 import org.junit.jupiter.api.Test;
 
-/** What is said of parts that name two instruments or none that is bowed: common practice. */
+/** Remarks on parts that name two instruments, or no bowed one: common practice. */
 class PartDoubtTest {
   private static Passage passage(String name, String sound, PassageRequest request) {
     return read(score(part(name, sound, measure("1", START, note("D4", 16))))).passage(request);
@@ -24,38 +24,40 @@ class PartDoubtTest {
   }
 
   @Test
-  void aPartForCelloAndBassIsTheCellosAndSaysSo() {
+  void aPartForCelloAndBassIsReadForTheCelloWithARemark() {
     Passage passage = passage("Violoncello e Contrabbasso");
     assertThat(passage.instrument().id()).isEqualTo("cello");
     assertThat(passage.remarks())
         .contains(
-            "the name 'Violoncello e Contrabbasso' speaks of the double bass too; it is read for the cello, and with --instrument bass for the other");
+            "the part name 'Violoncello e Contrabbasso' also mentions the double bass; the part is read for the cello, or with --instrument bass for the other");
   }
 
   @Test
-  void theSoundGoesBeforeTheName() {
+  void theSoundOverridesTheName() {
     Passage passage =
         passage("Violoncello e Contrabbasso", "strings.contrabass", PassageRequest.WHOLE);
     assertThat(passage.instrument().id()).isEqualTo("bass");
     assertThat(passage.remarks())
-        .anyMatch(told -> told.endsWith("--instrument cello for the other"));
+        .anyMatch(remark -> remark.endsWith("--instrument cello for the other"));
   }
 
   @Test
-  void aFlutePartSaysThatItIsRead() {
+  void aFlutePartIsReadWithARemark() {
     assertThat(passage("Flute").remarks())
         .contains(
-            "'Flute' is no part for a bowed string instrument; by its first clef it is read for the violin, and with --instrument for another");
+            "'Flute' is not a part for a bowed string instrument; by its first clef it is read for the violin, or with --instrument for another");
     assertThat(passage("Stimme 1", "wind.flutes.flute", PassageRequest.WHOLE).remarks())
-        .anyMatch(told -> told.startsWith("'Stimme 1' is no part for a bowed string instrument"));
+        .anyMatch(
+            remark -> remark.startsWith("'Stimme 1' is not a part for a bowed string instrument"));
   }
 
   @Test
-  void whoNamesTheInstrumentIsToldNothing() {
+  void aNamedInstrumentGivesNoRemark() {
     PassageRequest violin =
         PassageRequest.WHOLE.withInstrument(Instruments.standard().named("violin"));
-    assertThat(passage("Flute", "", violin).remarks()).noneMatch(told -> told.contains("Flute"));
-    assertThat(passage("Violin").remarks()).noneMatch(told -> told.contains("instrument"));
+    assertThat(passage("Flute", "", violin).remarks())
+        .noneMatch(remark -> remark.contains("Flute"));
+    assertThat(passage("Violin").remarks()).noneMatch(remark -> remark.contains("instrument"));
     assertThat(passage("Melody").remarks())
         .contains(
             "the part does not name its instrument; by its first clef it is read for the violin");

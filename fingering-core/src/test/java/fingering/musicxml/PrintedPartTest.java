@@ -25,7 +25,7 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
-/** What is printed on the staff, checked against the demo as it is set and against theory books. */
+/** What is printed on the staff, checked against the demo and against theory books. */
 class PrintedPartTest {
   private static final Score DEMO =
       ScoreReader.read(ScoreFile.read(Path.of("..", "docs", "demo", "demo.musicxml")));
@@ -35,10 +35,10 @@ class PrintedPartTest {
     return DEMO.printed(passage, Optional.empty());
   }
 
-  // Any book on notation: middle C lies on the middle line of the alto clef, on the line above it
+  // Any book on notation: middle C is on the middle line of the alto clef, on the line above it
   // in the tenor clef, a line below the staff in treble and a line above it in bass.
   @Test
-  void middleCStandsWhereEachClefPutsIt() {
+  void middleCIsWhereEachClefPutsIt() {
     Pitch middleC = Pitch.parse("C4");
     assertThat(Clef.ALTO.step(middleC)).isEqualTo(4);
     assertThat(Clef.TENOR.step(middleC)).isEqualTo(6);
@@ -57,7 +57,7 @@ class PrintedPartTest {
   }
 
   @Test
-  void everySoundingNoteOfThePassageIsPrintedWhereItStands() {
+  void everySoundingNoteOfThePassageIsPrintedAtItsPosition() {
     Passage passage = DEMO.passage(PassageRequest.WHOLE);
     PrintedPart part = DEMO.printed(passage, Optional.empty());
     assertThat(
@@ -80,7 +80,7 @@ class PrintedPartTest {
   }
 
   @Test
-  void pizzicatoAndDynamicsArePrintedWhereThePartHasThem() {
+  void pizzicatoAndDynamicsArePrintedAtTheirPositions() {
     assertThat(
             printed("25-27").texts().stream()
                 .filter(text -> text.kind() == Kind.WORDS)
@@ -135,7 +135,7 @@ class PrintedPartTest {
         .containsExactly(false, false, false, true);
   }
 
-  // MusicXML 4.0: a key change within a measure stands between its notes; element ending.
+  // MusicXML 4.0: a key change within a measure is between its notes; element ending.
   @Test
   void changesOfKeyWithinAMeasureAndEndingsAreRead() {
     PrintedPart part =
@@ -159,7 +159,7 @@ class PrintedPartTest {
   }
 
   @Test
-  void aHairpinThatIsNeverEndedEndsWithItsMeasure() {
+  void aHairpinWithoutAnEndEndsWithItsMeasure() {
     String wedge =
         "<direction><direction-type><wedge type=\"crescendo\"/></direction-type></direction>";
     PrintedPart part = read(ATTRIBUTES + note("", "") + wedge + note("", ""), note("", ""));

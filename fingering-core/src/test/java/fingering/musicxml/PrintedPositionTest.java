@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 
 /** How long words for a position hold: common practice, no source. Lines: MusicXML 4.0. */
 class PrintedPositionTest {
-  /** The written notes for which the hand is to be somewhere; {@code ?} where that is unclear. */
+  /** The written notes with their printed position; {@code ?} if it is unclear. */
   private static List<String> held(Passage passage) {
     List<String> held = new ArrayList<>();
     passage
@@ -47,7 +47,7 @@ class PrintedPositionTest {
   }
 
   @Test
-  void wordsHoldUntilOthersSayWhereTheHandGoes() {
+  void wordsHoldUntilOtherWordsMoveTheHand() {
     Passage passage =
         in(
             note("A4", 4),
@@ -63,7 +63,7 @@ class PrintedPositionTest {
   }
 
   @Test
-  void theyHoldOverRestsThatAreShorterThanAMeasure() {
+  void wordsHoldOverRestsShorterThanAMeasure() {
     Passage passage = in(words("3rd pos."), note("B4", 4), rest(8), note("C5", 4));
     assertThat(held(passage)).containsExactly("B4 3", "C5 3");
     passage =
@@ -77,7 +77,7 @@ class PrintedPositionTest {
   }
 
   @Test
-  void aLineTellsHowLong() {
+  void aLineShowsHowLongWordsHold() {
     Passage passage =
         in(
             direction(
@@ -92,7 +92,7 @@ class PrintedPositionTest {
   }
 
   @Test
-  void theThumbEndsThem() {
+  void theThumbEndsThePosition() {
     Passage passage = in(words("3rd pos."), note("B4", 4), words("thumb on D"), note("D5", 4));
     assertThat(held(passage)).containsExactly("B4 3");
   }
@@ -104,8 +104,8 @@ class PrintedPositionTest {
   }
 
   @Test
-  void aNumeralThatCanBeNoStringIsAPosition() {
-    // D4 lies below the first string of a violin, and a violin has no fifth.
+  void aNumeralThatCannotBeAStringIsAPosition() {
+    // D4 is below the first string of a violin, and a violin has no fifth string.
     assertThat(held(in(note("A4", 4), words("I"), note("D4", 4)))).containsExactly("D4 1");
     assertThat(held(in(note("A4", 4), words("V"), note("E5", 4)))).containsExactly("E5 5");
   }
@@ -123,7 +123,7 @@ class PrintedPositionTest {
   }
 
   @Test
-  void aNumeralOverAMovementCountsTheMovements() {
+  void aNumeralOverAMovementIsItsNumber() {
     assertThat(held(in(words("II"), note("E5", 4)))).isEmpty();
     assertThat(
             held(
@@ -136,7 +136,7 @@ class PrintedPositionTest {
                             "<barline location=\"right\"><bar-style>light-heavy</bar-style></barline>"),
                         measure("2", words("II"), note("E5", 16))))))
         .isEmpty();
-    // Measures counted anew, and a numeral that would be no string.
+    // Measure numbers that start again, and a numeral that cannot be a string.
     assertThat(
             held(
                 passage(
@@ -149,7 +149,7 @@ class PrintedPositionTest {
   }
 
   @Test
-  void wordsAreLeftOutOfAccountWhereThatIsAsked() {
+  void wordsAreIgnoredOnRequest() {
     Passage passage =
         read(violin(measure("1", START, words("3rd pos."), note("B4", 16))))
             .passage(

@@ -11,7 +11,7 @@ public final class Refusal {
 
   private Refusal() {}
 
-  /** The sentence with which something is refused: one line, short, whole, and not in Java. */
+  /** The message of a refusal, checked to be one short, complete line without Java terms. */
   public static String of(ThrowingCallable action) {
     Throwable thrown = catchThrowable(action);
     assertThat(thrown)

@@ -81,7 +81,7 @@ class ScoreReaderPropertyTest {
   }
 
   @Property(tries = 150)
-  void timeNeverRunsBackAndHeldNotesStillSound(@ForAll long seed) {
+  void timeNeverDecreasesAndHeldNotesStillSound(@ForAll long seed) {
     Passage passage = passage(music(new Random(seed)));
     long before = 0;
     for (Moment moment : passage.moments()) {
@@ -100,7 +100,7 @@ class ScoreReaderPropertyTest {
   }
 
   @Property(tries = 150)
-  void aDamagedScoreIsReadOrRefusedWithASentence(
+  void aDamagedScoreIsReadOrRefusedInOneSentence(
       @ForAll long seed, @ForAll @IntRange(min = 0, max = 40) int cut) {
     Random random = new Random(seed);
     StringBuilder xml = new StringBuilder(music(random));

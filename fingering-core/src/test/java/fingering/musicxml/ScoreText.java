@@ -10,7 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Small MusicXML scores for tests. Four divisions a quarter note unless a test says otherwise. */
+/** Small MusicXML scores for tests. Four divisions to a quarter note unless a test sets others. */
 public final class ScoreText {
   public static final String START =
       "<attributes><divisions>4</divisions><key><fifths>0</fifths></key><time><beats>4</beats>"
@@ -71,7 +71,7 @@ public final class ScoreText {
       return this;
     }
 
-    /** Adds an element that stands between voice and notations: type, accidental, notehead. */
+    /** Adds an element between voice and notations: type, accidental, notehead. */
     public N print(String xml) {
       print += xml;
       return this;

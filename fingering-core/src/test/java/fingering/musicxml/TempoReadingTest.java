@@ -54,7 +54,7 @@ class TempoReadingTest {
   }
 
   @Test
-  void playbackDataWinOverThePrintedMark() {
+  void playbackDataOverrideThePrintedMark() {
     Passage passage =
         passage(
             violin(
@@ -69,7 +69,7 @@ class TempoReadingTest {
   }
 
   @Test
-  void playbackDataThatAgreeLeaveThePrintedMark() {
+  void playbackDataThatAgreeKeepThePrintedMark() {
     Passage passage =
         passage(
             violin(
@@ -83,7 +83,7 @@ class TempoReadingTest {
   }
 
   @Test
-  void marksThatNameNoNumberAreIgnored() {
+  void marksWithoutANumberAreIgnored() {
     Passage passage =
         passage(violin(measure("1", START, metronome("quarter", "Allegro"), note("C5", 16))));
     assertThat(passage.tempo()).isEqualTo(Tempo.DEFAULT);
@@ -91,7 +91,7 @@ class TempoReadingTest {
   }
 
   @Test
-  void theTempoAskedForScalesTheLaterOnes() {
+  void theRequestedTempoScalesLaterTempi() {
     Score score = read(TWO_TEMPI);
     assertThat(starts(score.passage(PassageRequest.WHOLE)))
         .containsExactly(0L, 2_000_000L, 4_000_000L, 5_000_000L);
@@ -101,7 +101,7 @@ class TempoReadingTest {
   }
 
   @Test
-  void everyTempoIsKeptFromWhereItHoldsAndScaledLikeTheFirst() {
+  void everyTempoIsKeptAndScaledLikeTheFirst() {
     Score score = read(TWO_TEMPI);
     Passage printed = score.passage(PassageRequest.WHOLE);
     assertThat(printed.tempi())
@@ -125,7 +125,7 @@ class TempoReadingTest {
   }
 
   @Test
-  void theTempoMayStandInAnotherPart() {
+  void theTempoMayBeInAnotherPart() {
     Score score =
         read(
             score(
@@ -136,7 +136,7 @@ class TempoReadingTest {
   }
 
   @Test
-  void aMarkBehindTheUpbeatIsTheTempoOfTheUpbeat() {
+  void aMarkAfterThePickupIsTheTempoOfThePickup() {
     Passage passage =
         passage(
             violin(

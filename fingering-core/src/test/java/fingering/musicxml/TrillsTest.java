@@ -71,7 +71,7 @@ class TrillsTest {
   }
 
   @Test
-  void aChangeOfKeyHoldsFromItsPlace() {
+  void aChangeOfKeyAppliesFromItsPosition() {
     assertThat(
             uppers(
                 violin(
@@ -85,7 +85,7 @@ class TrillsTest {
   }
 
   @Test
-  void anAccidentalLastsThroughItsMeasureInItsOctaveOnly() {
+  void anAccidentalAppliesToItsMeasureAndOctaveOnly() {
     assertThat(
             uppers(
                 violin(
@@ -101,7 +101,7 @@ class TrillsTest {
   }
 
   @Test
-  void anAccidentalInAVoiceWrittenLaterCountsOnlyIfItStandsBefore() {
+  void anAccidentalInALaterVoiceCountsOnlyIfItIsEarlierInTime() {
     assertThat(
             uppers(
                 violin(
@@ -155,7 +155,7 @@ class TrillsTest {
 
   @ParameterizedTest
   @CsvSource({"half, Bb4", "whole, B4", "unison, -"})
-  void theStepThatTheFileNamesIsTaken(String step, String upper) {
+  void theStepInTheFileIsUsed(String step, String upper) {
     assertThat(upper("A4", ornament("<trill-mark trill-step=\"%s\"/>".formatted(step))))
         .isEqualTo(upper);
     assertThat(upper("A4", ornament("<turn trill-step=\"%s\"/>".formatted(step)))).isEqualTo(upper);
@@ -183,12 +183,12 @@ class TrillsTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"mordent", "schleifer", "tremolo"})
-  void ornamentsWithoutAnUpperNoteAreNone(String element) {
+  void ornamentsWithoutAnUpperNoteAreNotTrills(String element) {
     assertThat(upper("A4", ornament("<" + element + "/>"))).isEqualTo("-");
   }
 
   @Test
-  void anUpperNoteTooNearOrTooFarGivesWayToAWholeTone() {
+  void anUpperNoteTooNearOrTooFarBecomesAWholeTone() {
     assertThat(upper("B#4", TRILL)).isEqualTo("C##5");
     assertThat(upper("Cb5", ornament("<trill-mark/><accidental-mark>sharp</accidental-mark>")))
         .isEqualTo("Db5");
@@ -212,7 +212,7 @@ class TrillsTest {
   }
 
   @Property(tries = 200)
-  void aTrillAlwaysLiesOneToThreeSemitonesAboveItsNote(
+  void theUpperNoteIsOneToThreeSemitonesHigher(
       @ForAll @IntRange(min = -12, max = 12) int fifths,
       @ForAll @IntRange(min = 0, max = 6) int step,
       @ForAll @IntRange(min = -2, max = 2) int alter) {

@@ -15,20 +15,20 @@ import fingering.playability.ScoreCheck;
 import fingering.playability.check.Checker;
 import org.junit.jupiter.api.Test;
 
-/** A part that cannot be read does not take the others with it. */
+/** A part that cannot be read does not affect the others. */
 class UnreadPartsTest {
-  private static final String SPOILT =
+  private static final String UNREADABLE =
       "<note><pitch><octave>4</octave></pitch><duration>4</duration><voice>1</voice></note>";
 
   private static final String GOOD = measure("1", START, note("D5", 16));
-  private static final String BAD = measure("1", START, note("D5", 12), SPOILT);
+  private static final String BAD = measure("1", START, note("D5", 12), UNREADABLE);
 
   private static Score violinAnd(String other, String music) {
     return read(score(part("Violin", "strings.violin", GOOD), part(other, "", music)));
   }
 
   @Test
-  void theOthersAreReadAndSaySo() {
+  void theOtherPartsAreReadWithARemark() {
     Score score = violinAnd("Trumpet", BAD);
 
     assertThat(score.passage(PassageRequest.WHOLE.withPart("Violin")).notes()).hasSize(1);
@@ -37,19 +37,19 @@ class UnreadPartsTest {
             remark ->
                 assertThat(remark)
                     .startsWith(
-                        "part 2 is left out. A note in Trumpet, measure 1, beat 4, has no pitch"));
+                        "part 2 is left out. A note in Trumpet, measure 1, beat 4, has no readable pitch"));
   }
 
   @Test
-  void whoAsksForItIsToldWhatIsWrong() {
+  void anUnreadablePartIsRefusedIfRequested() {
     Score score = violinAnd("Trumpet", BAD);
 
     assertThat(Refusal.of(() -> score.passage(PassageRequest.WHOLE.withPart("Trumpet"))))
-        .startsWith("A note in Trumpet, measure 1, beat 4, has no pitch");
+        .startsWith("A note in Trumpet, measure 1, beat 4, has no readable pitch");
   }
 
   @Test
-  void aScoreOfSuchPartsAloneIsRefused() {
+  void aScoreWithOnlyUnreadablePartsIsRefused() {
     assertThat(
             Refusal.of(
                 () ->
@@ -61,7 +61,7 @@ class UnreadPartsTest {
   }
 
   @Test
-  void aCheckLeavesOutNoStringPartInSilence() {
+  void aCheckRefusesAnUnreadableStringPart() {
     Checker checker = Checker.of(CheckLevel.preset("intermediate"));
     ScoreCheck check = checker.check(violinAnd("Trumpet", BAD));
 

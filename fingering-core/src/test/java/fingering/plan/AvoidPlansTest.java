@@ -2,7 +2,7 @@ package fingering.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.fingerboard.Frame.Shape;
 import fingering.fingerboard.Placement;
 import fingering.music.Music;
@@ -13,25 +13,25 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A student who cannot use a finger yet, or must not: common practice, no source. */
+/** Plans for a student who cannot or must not use a finger: common practice, no source. */
 class AvoidPlansTest {
-  private static boolean comes(Plan plan, Predicate<Placement> what) {
-    return plan.notes().stream().map(PlannedNote::placement).anyMatch(what);
+  private static boolean occurs(Plan plan, Predicate<Placement> test) {
+    return plan.notes().stream().map(PlannedNote::placement).anyMatch(test);
   }
 
-  /** A thing comes in the free plan, and in none that has to do without it. */
-  private static Plan without(Passage passage, String thing, Predicate<Placement> what) {
+  /** Checks that a technique is in the free plan but not in the one that avoids it. */
+  private static Plan planWithout(Passage passage, String technique, Predicate<Placement> test) {
     Planner planner = Planner.of(passage, StandardRules.commonPractice());
     Plan free = planner.plan(Brief.free("free choice"));
-    Plan asked =
+    Plan constrained =
         planner.plan(
-            Brief.builder("asked")
-                .demanding(DemandText.on(passage.instrument()).avoid(thing).get(0))
+            Brief.builder("constrained")
+                .addDemand(DemandParser.of(passage.instrument()).avoid(technique).get(0))
                 .build());
-    assertThat(comes(free, what)).as("free: %s", thing).isTrue();
-    assertThat(comes(asked, what)).as("without: %s", thing).isFalse();
-    assertThat(asked.total()).isGreaterThan(free.total());
-    return asked;
+    assertThat(occurs(free, test)).as("free: %s", technique).isTrue();
+    assertThat(occurs(constrained, test)).as("without: %s", technique).isFalse();
+    assertThat(constrained.total()).isGreaterThan(free.total());
+    return constrained;
   }
 
   @ParameterizedTest
@@ -41,26 +41,29 @@ class AvoidPlansTest {
     "third-finger, 3, D4/1 E4/1 F#4/1 G4/1",
     "fourth-finger, 4, A5/1 B5/1 A5/1 G5/1",
   })
-  void aFingerThatIsHurtRests(String thing, String symbol, String events) {
-    without(Music.violin().notes(events), thing, taken -> taken.finger().symbol().equals(symbol));
+  void anInjuredFingerIsNotUsed(String technique, String symbol, String events) {
+    planWithout(
+        Music.violin().notes(events),
+        technique,
+        placement -> placement.finger().symbol().equals(symbol));
   }
 
   @Test
   void aCellistWithoutExtensionsShiftsInstead() {
-    Plan asked =
-        without(
+    Plan constrained =
+        planWithout(
             Music.cello().notes("A2/1 B2/1 C#3/1 D3/1 C#3/1 B2/1 A2/1"),
             "extensions",
-            taken -> taken.stopped() && taken.frame().shape() != Shape.CLOSED);
+            placement -> placement.stopped() && placement.frame().shape() != Shape.CLOSED);
 
-    assertThat(asked.notes().stream().anyMatch(PlannedNote::shift)).isTrue();
+    assertThat(constrained.notes().stream().anyMatch(PlannedNote::shift)).isTrue();
   }
 
   @Test
   void aCellistWithoutTheThumbReachesHighNotesWithTheFingers() {
-    without(
+    planWithout(
         Music.cello().notes("A4/1 D5/1 E5/1 F#5/1 G5/1 A5/1 D5/1 A4/1"),
         "thumb",
-        taken -> taken.finger().symbol().equals("T"));
+        placement -> placement.finger().symbol().equals("T"));
   }
 }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import fingering.demand.Demand;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.demand.ShowPosition;
 import fingering.demand.ShowStay;
 import fingering.fingerboard.Finger;
@@ -24,12 +24,12 @@ class BriefTest {
       Music.viola()
           .notes("D4/1 E4/1 F4/1 G4/1 A4/1 B4/1 C5/1 D5/1 C5/1 B4/1 A4/1 G4/1 F4/1 E4/1 D4/1 C4/1");
 
-  private static final DemandText TEXT = DemandText.on(LINE.instrument());
+  private static final DemandParser TEXT = DemandParser.of(LINE.instrument());
 
   private static Plan plan(Demand... demands) {
     Brief.Builder brief = Brief.builder("asked");
     for (Demand demand : demands) {
-      brief.demanding(demand);
+      brief.addDemand(demand);
     }
     return Planner.of(LINE, StandardRules.commonPractice()).plan(brief.build());
   }
@@ -41,14 +41,14 @@ class BriefTest {
   }
 
   @Test
-  void aHandThatStaysStaysFromTheFirstMeasureToTheEndOfTheLast() {
+  void aStayLastsFromTheFirstMeasureToTheEndOfTheLast() {
     Plan plan = plan(TEXT.stay("3@2-3"));
     assertThat(all(plan, 1, n -> n.placement().frame().position().equals(Position.THIRD))).isTrue();
     assertThat(all(plan, 2, n -> n.placement().frame().position().equals(Position.THIRD))).isTrue();
   }
 
   @Test
-  void positionsAllowedInSomeMeasuresBindOnlyThere() {
+  void positionsAllowedInSomeMeasuresApplyOnlyThere() {
     Plan plan = plan(TEXT.allow("3@2"), TEXT.allow("1@1"));
     assertThat(
             all(plan, 0, n -> n.open() || n.placement().frame().position().equals(Position.FIRST)))
@@ -65,13 +65,13 @@ class BriefTest {
   }
 
   @Test
-  void whatIsAvoidedDoesNotCome() {
+  void avoidedTechniquesDoNotOccur() {
     Plan plan =
         Planner.of(LINE, StandardRules.commonPractice())
             .plan(
                 Brief.builder("asked")
-                    .demanding(TEXT.avoid("fourth-finger,open-strings").get(0))
-                    .demanding(TEXT.avoid("open-strings").get(0))
+                    .addDemand(TEXT.avoid("fourth-finger,open-strings").get(0))
+                    .addDemand(TEXT.avoid("open-strings").get(0))
                     .build());
     assertThat(plan.fourthFingers()).isZero();
     assertThat(plan.openStrings()).isZero();
@@ -83,13 +83,13 @@ class BriefTest {
     Passage low = Music.viola().notes("C3/1 G3/1 C3/1");
     Plan plan =
         Planner.of(low, StandardRules.commonPractice())
-            .plan(Brief.builder("asked").demanding(TEXT.avoid("open-strings").get(0)).build());
+            .plan(Brief.builder("asked").addDemand(TEXT.avoid("open-strings").get(0)).build());
     assertThat(plan.notes().stream().map(PlannedNote::finger)).first().isEqualTo("0");
     assertThat(plan.notes().get(1).open()).isFalse();
   }
 
   @Test
-  void aFixedNoteIsTakenSo() {
+  void aFixedNoteHasItsFingering() {
     Plan plan = plan(TEXT.fix("2.1=II/4"), TEXT.fix("3.2=/1"), TEXT.fix("1.2=III@3"));
     PlannedNote fixed = plan.notes().get(4);
     assertThat(fixed.placement().string()).isEqualTo(2);
@@ -99,7 +99,7 @@ class BriefTest {
   }
 
   @Test
-  void skillsAreShownAndToldWhere() {
+  void skillsAreShownInTheMomentsReported() {
     Plan plan = plan(new ShowPosition(Position.SECOND, 5), new ShowStay(Position.THIRD, 1));
     assertThat(plan.notesByPosition().get(Position.SECOND)).isGreaterThanOrEqualTo(5);
     ShowStay stay = new ShowStay(Position.THIRD, 1);
@@ -108,23 +108,23 @@ class BriefTest {
   }
 
   @Test
-  void theFewestDemandsThatContradictAreNamedWithTheNote() {
+  void theFewestConflictingDemandsAreNamedWithTheNote() {
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(
             () ->
                 plan(TEXT.show("1=2"), TEXT.fix("2.1=II/1"), TEXT.strings("I@2"), TEXT.show("3=1")))
         .withMessage(
-            "No fingering of A4 in measure 2, beat 1 can both take the note at 2.1 with"
-                + " string II, finger 1 and play on string I, m. 2; leave out or soften one of these.");
+            "No fingering of A4 in measure 2, beat 1 can both play the note at 2.1 on"
+                + " string II, with finger 1 and play on string I, m. 2; drop or relax one of these demands.");
   }
 
   @Test
-  void skillsThatTheAllowedPositionsCannotShowAreNamedTogether() {
+  void aSkillAndThePositionsThatRuleItOutAreNamedTogether() {
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(() -> plan(TEXT.show("3=2"), TEXT.avoid("extensions").get(0), TEXT.allow("1")))
         .withMessage(
             "No fingering of this passage can both show 3rd position in 2 stopped notes and stay in"
-                + " 1st position; leave out or soften one of these.");
+                + " 1st position; drop or relax one of these demands.");
   }
 
   @ParameterizedTest
@@ -133,33 +133,33 @@ class BriefTest {
       value = {
         "allow | 99 | position",
         "strings | Q | no string",
-        "avoid | thumbs | cannot avoid 'thumbs'",
-        "stay | 3 | names no measures",
+        "avoid | thumbs | 'thumbs' cannot be avoided or shown",
+        "stay | 3 | does not say in which measures",
         "fix | 12=III | measure and beat",
-        "fix | III/4 | does not say how to take a note",
+        "fix | III/4 | does not say how to play a note",
         "fix | 1.1= | nothing is fixed",
         "show | 3 | write 3=8",
         "show | 3=0 | ask for 1 to 100",
         "show-stay | 3=99 | ask for 1 to 64",
-        "show-technique | vibrato | cannot avoid 'vibrato'",
-        "hide | 3 | nothing that can be demanded"
+        "show-technique | vibrato | 'vibrato' cannot be avoided or shown",
+        "hide | 3 | 'hide' is not a demand"
       })
-  void aDemandThatCannotBeReadIsRefusedInWords(String key, String value, String said) {
+  void aTextThatIsNotADemandIsRefused(String key, String value, String said) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> TEXT.read(key.strip(), value == null ? "" : value.strip()))
         .withMessageContaining(said.strip());
   }
 
   @Test
-  void measuresThatAreNotThereAreNamed() {
+  void measuresThatThePassageDoesNotHaveAreNamed() {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> plan(TEXT.stay("3@7-9")))
-        .withMessageContaining("Measure 7")
+        .withMessageContaining("no measure 7 in Viola")
         .withMessageContaining("measures 1 to 4");
   }
 
   @Test
-  void soManySkillsAtOnceThatTheSearchCannotHoldThemAreRefused() {
+  void tooManySkillsForTheSearchAreRefused() {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> plan(TEXT.show("1=100"), TEXT.show("2=100"), TEXT.show("3=100")))
         .withMessageContaining("ask for fewer");

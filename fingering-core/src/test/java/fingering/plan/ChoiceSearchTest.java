@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.demand.MeasureSpan;
 import fingering.demand.ShowPosition;
 import fingering.fingerboard.Finger;
@@ -15,11 +15,12 @@ import fingering.music.Moment;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
-import fingering.scoring.NoteContext;
+import fingering.scoring.PacedNote;
 import fingering.scoring.Scoring;
-import fingering.scoring.Transition;
+import fingering.scoring.TimedTransition;
 import fingering.scoring.rules.StandardRules;
 import fingering.search.RequiredStays;
+import fingering.search.VisibleFingering;
 import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.ArrayList;
@@ -34,7 +35,7 @@ import org.junit.jupiter.api.Test;
 class ChoiceSearchTest {
   private static final Scoring SCORING = StandardRules.commonPractice();
 
-  /** Walks every path and keeps the least cost for each way through some moments. */
+  /** Walks every path and keeps the least cost of each fingering of some moments. */
   private static final class Walk {
     private final Passage passage;
     private final List<List<Grip>> grips = new ArrayList<>();
@@ -57,38 +58,38 @@ class ChoiceSearchTest {
       int m = path.size();
       if (m == grips.size()) {
         if (wanted.test(path)) {
-          least.merge(way(), cost, Math::min);
+          least.merge(fingering(), cost, Math::min);
         }
         return;
       }
       Moment moment = passage.moments().get(m);
       for (Grip grip : grips.get(m)) {
-        long way =
+        long transition =
             m == 0
                 ? 0
                 : SCORING.cost(
-                    Transition.between(passage.moments().get(m - 1), moment),
+                    TimedTransition.between(passage.moments().get(m - 1), moment),
                     path.get(m - 1),
                     grip);
         path.add(grip);
-        step(cost + way + SCORING.cost(NoteContext.of(moment), grip));
+        step(cost + transition + SCORING.cost(PacedNote.of(moment), grip));
         path.remove(m);
       }
     }
 
-    private String way() {
-      StringBuilder way = new StringBuilder();
+    private String fingering() {
+      StringBuilder text = new StringBuilder();
       for (int m = from; m <= to; m++) {
         for (Placement p : path.get(m).placements()) {
-          way.append(p.string()).append(p.finger() == Finger.OPEN ? "o" : "p");
-          way.append(p.finger() == Finger.OPEN ? "" : p.frame().position()).append(' ');
+          text.append(p.string()).append(p.finger() == Finger.OPEN ? "o" : "p");
+          text.append(p.finger() == Finger.OPEN ? "" : p.frame().position()).append(' ');
         }
       }
-      return way.toString().strip();
+      return text.toString().strip();
     }
   }
 
-  private static String way(Choice choice) {
+  private static String fingering(Choice choice) {
     List<String> notes = new ArrayList<>();
     for (PlannedNote note : choice.notes()) {
       notes.add(note.placement().string() + (note.open() ? "o" : "p" + note.position()));
@@ -97,9 +98,9 @@ class ChoiceSearchTest {
   }
 
   private static void assertSame(ImmutableList<Choice> choices, Map<String, Long> least) {
-    Map<String, Long> told = new TreeMap<>();
-    choices.forEach(choice -> told.put(way(choice), choice.plan().total()));
-    assertThat(told).hasSize(choices.size()).isEqualTo(least);
+    Map<String, Long> actual = new TreeMap<>();
+    choices.forEach(choice -> actual.put(fingering(choice), choice.plan().total()));
+    assertThat(actual).hasSize(choices.size()).isEqualTo(least);
     assertThat(choices).extracting(choice -> choice.plan().total()).isSorted();
   }
 
@@ -113,7 +114,7 @@ class ChoiceSearchTest {
 
   /** Five quarter notes in 2/4: the middle measure has two. */
   @Property(tries = 40)
-  void eachWayCostsWhatTheCheapestOfAllPathsWithItCosts(@ForAll int seed) {
+  void eachChoiceHasTheCheapestOfAllPaths(@ForAll int seed) {
     RandomMusic random = new RandomMusic(seed);
     StringBuilder notes = new StringBuilder();
     for (int i = 0; i < 5; i++) {
@@ -121,20 +122,20 @@ class ChoiceSearchTest {
     }
     Planner planner = Planner.of(Music.viola().meter(2, 4).notes(notes.toString()), SCORING);
     Walk walk = new Walk(planner, ChoiceSearchTest::low, path -> true, 2, 3);
-    assertSame(Choice.of(planner, low(), MeasureSpan.parse("2"), 999), walk.least);
+    assertSame(Choice.best(planner, low(), MeasureSpan.parse("2"), 999), walk.least);
     Walk two = new Walk(planner, ChoiceSearchTest::low, path -> true, 2, 4);
-    assertSame(Choice.of(planner, low(), MeasureSpan.parse("2-3"), 9999), two.least);
+    assertSame(Choice.best(planner, low(), MeasureSpan.parse("2-3"), 9999), two.least);
   }
 
   @Property(tries = 30)
-  void whatThePlanMustShowIsShownWithEveryWay(@ForAll int seed) {
+  void everyChoiceShowsWhatThePlanMustShow(@ForAll int seed) {
     RandomMusic random = new RandomMusic(seed);
     StringBuilder notes = new StringBuilder();
     for (int i = 0; i < 4; i++) {
       notes.append(random.pitch(50, 66)).append("/1 ");
     }
     Planner planner = Planner.of(Music.viola().meter(2, 4).notes(notes.toString()), SCORING);
-    Brief brief = low().toBuilder().demanding(new ShowPosition(Position.SECOND, 2)).build();
+    Brief brief = low().toBuilder().addDemand(new ShowPosition(Position.SECOND, 2)).build();
     Predicate<List<Grip>> shown =
         path ->
             path.stream()
@@ -145,80 +146,82 @@ class ChoiceSearchTest {
                 >= 2;
     Walk walk = new Walk(planner, ChoiceSearchTest::low, shown, 0, 1);
     if (!walk.least.isEmpty()) {
-      assertSame(Choice.of(planner, brief, MeasureSpan.parse("1"), 999), walk.least);
+      assertSame(Choice.best(planner, brief, MeasureSpan.parse("1"), 999), walk.least);
     }
   }
 
   /** The plans of all measures are those of 'plan --best'. */
   @Property(tries = 20)
-  void theWaysOfAllMeasuresAreTheBestPlans(@ForAll int seed) {
+  void theChoicesForAllMeasuresAreTheBestPlans(@ForAll int seed) {
     Passage passage = Music.viola().notes(new RandomMusic(seed).line(7, 50, 74));
     Planner planner = Planner.of(passage, SCORING);
-    Brief brief = Brief.free("free").showing(RequiredStays.in(Position.FIRST, 1));
-    assertThat(Choice.of(planner, brief, MeasureSpan.WHOLE, 8))
+    Brief brief = Brief.free("free").withRequirement(RequiredStays.in(Position.FIRST, 1));
+    assertThat(Choice.best(planner, brief, MeasureSpan.WHOLE, 8))
         .extracting(choice -> choice.plan().total())
         .isEqualTo(
-            planner.plans(brief, 8, fingering.search.VisibleFingering.Grain.PLACES).stream()
+            planner.plans(brief, 8, VisibleFingering.Grain.PLACES).stream()
                 .map(Plan::total)
                 .toList());
   }
 
-  // Common practice, no source: a scale of two octaves may go up on any of its strings.
+  // Common practice, no source: a scale of two octaves may shift on any of its strings.
   private static final Passage SCALE =
       Music.violin()
           .notes("A4/.5 B4/.5 C5/.5 D5/.5 E5/.5 F5/.5 G5/.5 A5/.5 B5/.5 A5/.5 G5/.5 F5/.5 E5/2");
 
   @Test
-  void theFirstWayIsTheBestPlanAndTheOthersSayWhatTheyForce() {
+  void theFirstChoiceIsTheBestPlanAndTheOthersListTheirChanges() {
     Planner planner = Planner.of(SCALE, SCORING);
     ImmutableList<Choice> choices =
-        Choice.of(planner, Brief.free("free"), MeasureSpan.parse("2"), 4);
+        Choice.best(planner, Brief.free("free"), MeasureSpan.parse("2"), 4);
     assertThat(choices).hasSize(4);
     assertThat(choices.get(0).plan()).isEqualTo(planner.plan(Brief.free("free")));
     assertThat(choices.get(0).changesBefore(choices.get(0))).isEmpty();
     for (Choice choice : choices.subList(1, 4)) {
       choice
           .changesBefore(choices.get(0))
-          .forEach(change -> assertThat(change.other().moment()).isLessThan(choice.from()));
+          .forEach(change -> assertThat(change.other().moment()).isLessThan(choice.firstMoment()));
       choice
           .changesAfter(choices.get(0))
-          .forEach(change -> assertThat(change.other().moment()).isGreaterThan(choice.to()));
-      assertThat(choice.against(choices.get(0)).more())
+          .forEach(
+              change -> assertThat(change.other().moment()).isGreaterThan(choice.lastMoment()));
+      assertThat(choice.comparedWith(choices.get(0)).extraCost())
           .isEqualTo(choice.plan().total() - choices.get(0).plan().total());
       List<String> positions = choice.plan().notes().stream().map(PlannedNote::position).toList();
-      assertThat(choice.goesOnIn()).isEmpty();
-      assertThat(positions).contains(choice.comesFrom().orElseThrow().toString());
+      assertThat(choice.positionAfter()).isEmpty();
+      assertThat(positions).contains(choice.positionBefore().orElseThrow().toString());
     }
   }
 
   @Test
-  void aFixedMeasureLeavesOneWay() {
+  void aFixedMeasureHasOneChoice() {
     Planner planner = Planner.of(Music.viola().notes("C3/4 D3/4"), SCORING);
-    DemandText text = DemandText.on(Music.viola().notes("C3/1").instrument());
-    Brief brief = Brief.builder("one").demanding(text.fix("2.1=IV/1@1")).build();
-    assertThat(Choice.of(planner, brief, MeasureSpan.parse("2"), 5)).hasSize(1);
+    DemandParser text = DemandParser.of(Music.viola().notes("C3/1").instrument());
+    Brief brief = Brief.builder("one").addDemand(text.fix("2.1=IV/1@1")).build();
+    assertThat(Choice.best(planner, brief, MeasureSpan.parse("2"), 5)).hasSize(1);
   }
 
   @Test
-  void measuresThatAreNotThereAreRefused() {
+  void measuresThatThePassageDoesNotHaveAreRefused() {
     Planner planner = Planner.of(SCALE, SCORING);
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> Choice.of(planner, Brief.free("free"), MeasureSpan.parse("9"), 4))
-        .withMessageContaining("Measure 9");
+        .isThrownBy(() -> Choice.best(planner, Brief.free("free"), MeasureSpan.parse("9"), 4))
+        .withMessageContaining("no measure 9 in Violin");
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> Choice.of(planner, Brief.free("free"), MeasureSpan.parse("1"), 0))
+        .isThrownBy(() -> Choice.best(planner, Brief.free("free"), MeasureSpan.parse("1"), 0))
         .withMessageContaining("ask for 1 or more");
-    Choice one = Choice.of(planner, Brief.free("free"), MeasureSpan.parse("1"), 1).get(0);
-    Choice two = Choice.of(planner, Brief.free("free"), MeasureSpan.parse("2"), 1).get(0);
-    assertThatExceptionOfType(FingeringException.class).isThrownBy(() -> one.changesBefore(two));
+    Choice one = Choice.best(planner, Brief.free("free"), MeasureSpan.parse("1"), 1).get(0);
+    Choice two = Choice.best(planner, Brief.free("free"), MeasureSpan.parse("2"), 1).get(0);
+    assertThatExceptionOfType(IllegalArgumentException.class)
+        .isThrownBy(() -> one.changesBefore(two));
   }
 
   @Test
-  void measuresOfRestsAloneHaveNoWays() {
+  void measuresOfRestsHaveNoChoices() {
     Passage rests = Music.viola().notes("C3/4 r/4 D3/4");
     Planner planner = Planner.of(rests, SCORING);
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> Choice.of(planner, Brief.free("free"), MeasureSpan.parse("2"), 4))
-        .withMessage("No note begins in measure 2; ask about other measures.");
+        .isThrownBy(() -> Choice.best(planner, Brief.free("free"), MeasureSpan.parse("2"), 4))
+        .withMessage("No note begins in measure 2; choose other measures.");
   }
 }

@@ -19,12 +19,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 
-/** One planner asked by many threads at once plans as one asked by a single thread. */
+/** A planner used by many threads makes the same plans as one used by a single thread. */
 class ConcurrentPlansTest {
   private static final int THREADS = 8;
   private static final int ROUNDS = 4;
 
-  // Figures that come back, so that threads meet at the same costs.
+  // Repeated figures, so that threads compute the same costs.
   private static final Passage PASSAGE =
       Music.viola()
           .notes(
@@ -37,8 +37,8 @@ class ConcurrentPlansTest {
       ImmutableList.of(
           Brief.free("free"),
           Brief.preferring("low", ImmutableSet.of(Position.HALF, Position.FIRST)),
-          Brief.free("third").showing(RequiredStays.in(Position.THIRD, 8)),
-          Brief.free("second").showing(RequiredStays.in(Position.SECOND, 4)));
+          Brief.free("third").withRequirement(RequiredStays.in(Position.THIRD, 8)),
+          Brief.free("second").withRequirement(RequiredStays.in(Position.SECOND, 4)));
 
   private static ImmutableList<Plan> plans(Planner planner, int first) {
     ImmutableList.Builder<Plan> plans = ImmutableList.builder();
@@ -46,13 +46,13 @@ class ConcurrentPlansTest {
       Brief brief = BRIEFS.get((first + i) % BRIEFS.size());
       plans.add(planner.plan(brief));
       plans.addAll(planner.plans(brief, 3));
-      planner.alternatives(brief, 7, 2).forEach(way -> plans.add(way.plan()));
+      planner.alternatives(brief, 7, 2).forEach(alternative -> plans.add(alternative.plan()));
     }
     return plans.build();
   }
 
   @Test
-  void plansOfManyThreadsAreThoseOfOne() throws Exception {
+  void plansAreTheSameInManyThreadsAsInOne() throws Exception {
     List<ImmutableList<Plan>> serial = new ArrayList<>();
     for (int first = 0; first < BRIEFS.size(); first++) {
       serial.add(plans(Planner.of(PASSAGE, StandardRules.commonPractice()), first));
@@ -60,7 +60,7 @@ class ConcurrentPlansTest {
     ExecutorService pool = Executors.newFixedThreadPool(THREADS);
     try {
       for (int round = 0; round < ROUNDS; round++) {
-        // Nothing is reckoned yet when all begin.
+        // No cost is cached when the threads start.
         Planner shared =
             new PlannerFactory(StandardRules.commonPractice(), LeftHand.MEDIUM).of(PASSAGE);
         CyclicBarrier start = new CyclicBarrier(THREADS);

@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What plans say of thumb, harmonics and hands: common practice, no source. */
+/** Thumb, harmonics and hands in plans: common practice, no source. */
 class HandInPlansTest {
   private static Plan plan(Passage passage) {
     return plan(passage, LeftHand.MEDIUM);
@@ -87,19 +87,19 @@ class HandInPlansTest {
   }
 
   @Test
-  void thumbPositionIsNamedAndThePitchUnderTheThumbIsTold() {
+  void thumbPositionIsNamedWithThePitchUnderTheThumb() {
     Passage octaves = Music.cello().notes("E4+E5/1 F4+F5/1");
     Plan plan = plan(octaves);
     assertThat(plan.notes()).allMatch(note -> note.position().equals("thumb"));
     assertThat(plan.notes().stream().map(PlannedNote::finger)).containsExactly("T", "3", "T", "3");
-    // on its own string the thumb stops the lower note, beside it lies a fifth higher
+    // on its own string the thumb stops the lower note; on the next one it is a fifth higher
     assertThat(
             plan.notes().stream().map(n -> n.thumb(octaves.instrument()).orElseThrow().toString()))
         .containsExactly("E4", "B4", "F4", "C5");
   }
 
   @Test
-  void offTheThumbThereIsNoPitchUnderIt() {
+  void outsideThumbPositionThereIsNoPitchUnderTheThumb() {
     Passage low = Music.cello().notes("D2/1 A2/1 A3/1");
     assertThat(plan(low).notes()).allMatch(note -> note.thumb(low.instrument()).isEmpty());
   }
@@ -117,18 +117,21 @@ class HandInPlansTest {
   }
 
   @Test
-  void harmonicsMakeNoStay() {
+  void harmonicsDoNotCountAsAStay() {
     Passage passage = Music.violin().notes("E6/1 D6/1 E6/1 D6/1");
     Passage harmonic =
         changed(passage, passage.instrument(), n -> n.midi() == 88 ? asHarmonic(n) : n);
     Planner planner = Planner.of(harmonic, StandardRules.commonPractice());
-    assertThat(planner.tryPlan(Brief.free("two").showing(RequiredStays.in(Position.THIRD, 2))))
+    assertThat(
+            planner.tryPlan(Brief.free("two").withRequirement(RequiredStays.in(Position.THIRD, 2))))
         .isPresent();
-    assertThat(planner.tryPlan(Brief.free("three").showing(RequiredStays.in(Position.THIRD, 3))))
+    assertThat(
+            planner.tryPlan(
+                Brief.free("three").withRequirement(RequiredStays.in(Position.THIRD, 3))))
         .isEmpty();
     assertThat(
             Planner.of(passage, StandardRules.commonPractice())
-                .tryPlan(Brief.free("three").showing(RequiredStays.in(Position.FOURTH, 3))))
+                .tryPlan(Brief.free("three").withRequirement(RequiredStays.in(Position.FOURTH, 3))))
         .isPresent();
   }
 
@@ -151,7 +154,7 @@ class HandInPlansTest {
     return plan.notes().stream().map(PlannedNote::placement).toList();
   }
 
-  // 1-2-4 with the hand extended forward, as every cello method has the tetrachord of D major
+  // 1-2-4 with the hand extended forward, the tetrachord of D major in any cello method
   @ParameterizedTest
   @CsvSource({
     "D2 E2 F#2 G2, 1 2 4 0",
@@ -183,9 +186,9 @@ class HandInPlansTest {
     return new Tuning("viola", name, strings.build());
   }
 
-  // a viola strung as a violin: the part a fifth higher lies in the same places
+  // a viola strung as a violin: the part a fifth higher is in the same places
   @Property(tries = 40)
-  void aPassageAFifthHigherOnStringsAFifthHigherIsPlannedAlike(@ForAll int seed) {
+  void aPassageAFifthHigherOnStringsAFifthHigherHasTheSamePlan(@ForAll int seed) {
     String events = new RandomMusic(seed).withDoubleStops(12, 48, 76);
     Passage low = Music.viola().notes(events);
     Instrument higher = low.instrument().tuned(strings("a-fifth-up", "E5", "A4", "D4", "G3"));

@@ -29,7 +29,7 @@ class OrchestralRangeTest {
 
   @ParameterizedTest
   @CsvSource({"violin, F#3", "viola, B2", "cello, B1", "bass, Eb1"})
-  void aSemitoneLowerThereIsNoString(String instrument, String note) {
+  void aNoteASemitoneTooLowIsRefused(String instrument, String note) {
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(() -> plan(instrument, note + "/1"))
         .withMessageContaining("below the lowest string");

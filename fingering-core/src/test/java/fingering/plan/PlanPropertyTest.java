@@ -13,9 +13,9 @@ import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
 import fingering.scoring.Charge;
-import fingering.scoring.NoteContext;
+import fingering.scoring.PacedNote;
 import fingering.scoring.Scoring;
-import fingering.scoring.Transition;
+import fingering.scoring.TimedTransition;
 import fingering.scoring.rules.StandardRules;
 import fingering.search.BruteForce;
 import fingering.search.RequiredStays;
@@ -27,14 +27,14 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
-/** What holds for every plan, on random music. */
+/** Properties of every plan, on random music. */
 class PlanPropertyTest {
   private static final ImmutableList<String> INSTRUMENTS =
       ImmutableList.of("violin", "viola", "cello", "bass");
   private static final ImmutableList<Integer> LOWEST = ImmutableList.of(55, 48, 36, 28);
   private static final ImmutableSet<Position> LOW = ImmutableSet.of(Position.HALF, Position.FIRST);
 
-  /** So slow that no note lies close to another. */
+  /** So slow that no note is close in time to another. */
   private static final String SLOW = "quarter=2";
 
   private final Scoring scoring = StandardRules.commonPractice();
@@ -53,9 +53,9 @@ class PlanPropertyTest {
     List<Moment> moments = plan.passage().moments();
     long sum = 0;
     for (int m = 0; m < moments.size(); m++) {
-      sum += scoring.cost(NoteContext.of(moments.get(m)), plan.grips().get(m));
+      sum += scoring.cost(PacedNote.of(moments.get(m)), plan.grips().get(m));
       if (m > 0) {
-        Transition transition = Transition.between(moments.get(m - 1), moments.get(m));
+        TimedTransition transition = TimedTransition.between(moments.get(m - 1), moments.get(m));
         sum += scoring.cost(transition, plan.grips().get(m - 1), plan.grips().get(m));
       }
     }
@@ -63,7 +63,7 @@ class PlanPropertyTest {
   }
 
   @Property(tries = 80)
-  void rulesAndChargesAndTheWayWalkedAddUpToTheTotal(
+  void rulesChargesAndPathCostsAddUpToTheTotal(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 20) int notes) {
@@ -79,7 +79,7 @@ class PlanPropertyTest {
   }
 
   @Property(tries = 60)
-  void everyNoteIsPlannedOnceInScoreOrderAndSounds(
+  void everyNoteIsPlannedOnceInScoreOrderAtItsPitch(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 20) int notes) {
@@ -93,7 +93,7 @@ class PlanPropertyTest {
   }
 
   @Property(tries = 60)
-  void aPlanUnderConditionsIsNeverCheaperThanTheFreeOne(
+  void aConstrainedPlanIsNeverCheaperThanTheFreeOne(
       @ForAll int seed, @ForAll @IntRange(min = 3, max = 12) int notes) {
     Passage passage = passage(seed, 1, notes);
     Planner planner = Planner.of(passage, scoring);
@@ -101,7 +101,7 @@ class PlanPropertyTest {
     assertThat(planner.plan(Brief.preferring("low", LOW)).total()).isGreaterThanOrEqualTo(free);
   }
 
-  /** Walks every path of a few notes for the fewest that lie outside. */
+  /** The fewest notes outside the preferred positions, over every path of a few notes. */
   private static int fewest(Passage passage, boolean stay) {
     GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument()));
     List<ImmutableList<Grip>> grips = passage.moments().stream().map(finder::grips).toList();
@@ -136,7 +136,7 @@ class PlanPropertyTest {
   }
 
   @Property(tries = 60)
-  void asFewNotesAsCanBeLieOutsideThePreferredPositions(
+  void theFewestPossibleNotesAreOutsideThePreferredPositions(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
     RandomMusic random = new RandomMusic(seed);
     Passage passage = Music.viola().tempo(SLOW).notes(random.line(notes, 48, 86));
@@ -150,11 +150,11 @@ class PlanPropertyTest {
   }
 
   @Property(tries = 30)
-  void asFewNotesAsAStayInThirdAllowsLieOutside(@ForAll int seed) {
+  void theFewestPossibleNotesAreOutsideWithAStayInThird(@ForAll int seed) {
     RandomMusic random = new RandomMusic(seed);
     Passage passage =
         Music.viola().tempo(SLOW).notes(random.line(3, 62, 74)); // D4 to D5: there is a 3rd
-    Brief brief = Brief.preferring("low", LOW).showing(RequiredStays.in(Position.THIRD, 2));
+    Brief brief = Brief.preferring("low", LOW).withRequirement(RequiredStays.in(Position.THIRD, 2));
     int fewest = fewest(passage, true);
     if (fewest < Integer.MAX_VALUE) {
       Plan plan = Planner.of(passage, scoring).plan(brief);
@@ -174,7 +174,7 @@ class PlanPropertyTest {
   }
 
   @Property(tries = 40)
-  void everyOneOfSeveralPlansAddsUpAndNoneIsCheaperThanTheOneBefore(
+  void severalPlansAddUpAndAreSortedByCost(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 15) int notes) {

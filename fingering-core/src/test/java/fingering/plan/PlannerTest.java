@@ -39,7 +39,7 @@ class PlannerTest {
 
   // first-position C major scale, common practice, no source
   @Test
-  void theScaleOfCMajorOnTheViolaGoesOpenOneTwoThreeOnEachString() {
+  void theScaleOfCMajorOnTheViolaUsesOpenOneTwoThreeOnEachString() {
     Passage scale =
         Music.viola()
             .notes(
@@ -53,9 +53,9 @@ class PlannerTest {
     assertThat(plan.fourthFingers()).isZero();
   }
 
-  // G major scale in 1st position, the first that a violinist learns: common practice, no source
+  // G major scale in 1st position, the first scale of a violinist: common practice, no source
   @Test
-  void theScaleOfGMajorOnTheViolinStaysInFirstWithoutBeingAsked() {
+  void theScaleOfGMajorOnTheViolinStaysInFirstByItself() {
     Passage scale =
         Music.violin().notes("G3/0.5 A3/0.5 B3/0.5 C4/0.5 D4/0.5 E4/0.5 F#4/0.5 G4/0.5");
     Plan plan = plan(scale, Brief.free("free"));
@@ -106,10 +106,11 @@ class PlannerTest {
         .containsExactly(false, false, false, false, false, true, false);
   }
 
-  // common practice, no source: who goes up for one note of a quick run stays there for its
-  // neighbours, but not beyond a breath
+  // common practice, no source: a player who moves up for one note of a fast run stays there for
+  // its
+  // neighbours, but not beyond a rest
   @Test
-  void notesBesideOneThatCannotBeReachedMayBePlayedUpThere() {
+  void notesCloseToOneOutOfReachMayBePlayedInItsPosition() {
     Passage leaps = Music.viola().notes("A4/1 A4/1 C5/.25 A5/.25 C5/.25 A5/.25 r/1 A4/1 C5/1");
     Plan plan = plan(leaps, Brief.preferring("low", LOW));
     assertThat(plan.notes().stream().map(PlannedNote::outside).toList())
@@ -120,7 +121,7 @@ class PlannerTest {
   @Test
   void printedFingeringsAndStringsAreKept() {
     Passage passage = Music.viola().notes("A3/1 D4/1@4 E4/1 G4/1@1$2 A4/1@4$2 A4/1$2");
-    Plan kept = plan(passage, Brief.free("printed").keepingPrinted(true));
+    Plan kept = plan(passage, Brief.free("printed").withKeepPrinted(true));
     assertThat(kept.notes().get(1).finger()).isEqualTo("4");
     assertThat(kept.notes().get(3).finger()).isEqualTo("1");
     assertThat(kept.notes().get(4).finger()).isEqualTo("4");
@@ -130,9 +131,9 @@ class PlannerTest {
   }
 
   @Test
-  void aPrintedFingerThatCannotTakeTheNoteIsPassedOver() {
+  void aPrintedFingerThatCannotPlayTheNoteIsIgnored() {
     Passage passage = Music.viola().notes("C3/1@3 D3/1");
-    Plan kept = plan(passage, Brief.free("printed").keepingPrinted(true));
+    Plan kept = plan(passage, Brief.free("printed").withKeepPrinted(true));
     assertThat(kept.notes().get(0).finger()).isEqualTo("0");
   }
 
@@ -142,7 +143,7 @@ class PlannerTest {
     Position position = Position.parse(name);
     Passage passage =
         Music.violin().notes("B4/1 C5/1 D5/1 E5/1 F5/1 E5/1 F5/1 G5/1 A5/1 B5/1 C6/1 D6/1");
-    Plan plan = plan(passage, Brief.free(name).showing(RequiredStays.in(position, notes)));
+    Plan plan = plan(passage, Brief.free(name).withRequirement(RequiredStays.in(position, notes)));
     assertThat(BruteForce.stays(plan.grips(), position, notes)).isTrue();
     assertThat(plan.total()).isGreaterThanOrEqualTo(plan(passage, Brief.free("free")).total());
   }
@@ -152,7 +153,10 @@ class PlannerTest {
     Passage passage = Music.violin().notes("B4/1 C5/1 D5/1");
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(
-            () -> plan(passage, Brief.free("third").showing(RequiredStays.in(Position.THIRD, 4))))
+            () ->
+                plan(
+                    passage,
+                    Brief.free("third").withRequirement(RequiredStays.in(Position.THIRD, 4))))
         .withMessageContaining("'third'");
   }
 
@@ -186,7 +190,7 @@ class PlannerTest {
   }
 
   @Test
-  void aChordShiftsAndCrossesOnceAndItsNotesStandLowestFirst() {
+  void aChordHasOneShiftAndOneCrossingAndItsLowestNoteFirst() {
     Passage passage = Music.viola().notes("B4/1 E3+C4/1");
     Plan plan = plan(passage, Brief.free("free"));
     assertThat(plan.notes()).extracting(note -> note.note().midi()).containsExactly(71, 52, 60);
@@ -195,7 +199,7 @@ class PlannerTest {
   }
 
   @Test
-  void theHardestMeasuresComeDearestFirst() {
+  void theHardestMeasuresAreSortedByCost() {
     Passage passage = Music.violin().notes("A4/4 B4/4 B4/0.25 B6/0.25 G3/0.25 B6/0.25 r/3 A4/4");
     Plan plan = plan(passage, Brief.free("free"));
     var hardest = plan.hardestMeasures(2);
@@ -207,7 +211,7 @@ class PlannerTest {
   @Test
   void threeSingleNotesOutsideAreFewerThanTwoDoubleStops() {
     Passage passage = Music.viola().notes("D5/1 E5/1 D5/1 r/1 C4+G4/1 D4+A4/1 C4+G4/1");
-    Brief low = Brief.preferring("low", LOW).showing(RequiredStays.in(Position.THIRD, 3));
+    Brief low = Brief.preferring("low", LOW).withRequirement(RequiredStays.in(Position.THIRD, 3));
     assertThat(plan(passage, low).notesOutside()).isEqualTo(3);
   }
 
@@ -218,7 +222,7 @@ class PlannerTest {
   @Test
   void theFirstOfSeveralPlansIsTheBestPlan() {
     Passage passage = Music.viola().notes("C4/1 D4/1 E4/1 F4/1 G4/1 A4/1 B4/1 C5/1");
-    Brief brief = Brief.preferring("low", LOW).showing(RequiredStays.in(Position.THIRD, 2));
+    Brief brief = Brief.preferring("low", LOW).withRequirement(RequiredStays.in(Position.THIRD, 2));
     assertThat(plans(passage, brief, 6)).hasSize(6).startsWith(plan(passage, brief));
   }
 
@@ -239,7 +243,7 @@ class PlannerTest {
   }
 
   @Test
-  void plansThatDifferInPlacesAllTakeAnotherStringOrPositionSomewhere() {
+  void plansThatDifferInPlacesDifferInAStringOrPosition() {
     Passage passage = Music.viola().notes("D3*4+B3/1 C4/1 B3/1 C4/1 D4/1 E4/1 F4/1");
     Planner planner = Planner.of(passage, StandardRules.commonPractice());
     ImmutableList<Plan> plans =
@@ -256,9 +260,9 @@ class PlannerTest {
   }
 
   @Test
-  void severalPlansOfABriefThatCannotBeMetAreRefusedByItsName() {
+  void severalPlansOfAnInfeasibleBriefAreRefusedByItsName() {
     Passage passage = Music.violin().notes("B4/1 C5/1 D5/1");
-    Brief brief = Brief.free("third").showing(RequiredStays.in(Position.THIRD, 4));
+    Brief brief = Brief.free("third").withRequirement(RequiredStays.in(Position.THIRD, 4));
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(() -> plans(passage, brief, 3))
         .withMessageContaining("'third'");
@@ -267,7 +271,7 @@ class PlannerTest {
   @Test
   void printedFingeringsAreKeptInEveryOneOfThePlans() {
     Passage passage = Music.viola().notes("A3/1 D4/1@4 E4/1 G4/1@1$2 A4/1@4$2 A4/1$2");
-    assertThat(plans(passage, Brief.free("printed").keepingPrinted(true), 8))
+    assertThat(plans(passage, Brief.free("printed").withKeepPrinted(true), 8))
         .hasSize(8)
         .allSatisfy(
             plan -> {

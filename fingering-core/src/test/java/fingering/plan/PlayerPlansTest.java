@@ -45,7 +45,7 @@ class PlayerPlansTest {
             : random.line(notes, lowest, lowest + 26));
   }
 
-  /** Who has learned each thing that is kept. */
+  /** A player who has learned the things that pass a test. */
   private static Player learned(Predicate<Object> kept) {
     return Player.UNKNOWN
         .withPositions(some(Position.range(Position.HALF, Position.THUMB).stream(), kept))
@@ -68,7 +68,7 @@ class PlayerPlansTest {
   }
 
   @Property(tries = 60)
-  void whoHasLearnedEverythingIsGivenThePlanOfWhomNothingIsSaid(
+  void aPlayerWhoHasLearnedEverythingGetsThePlanWithoutAPlayer(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 20) int notes) {
@@ -81,7 +81,7 @@ class PlayerPlansTest {
   }
 
   @Property(tries = 60)
-  void thereIsAPlanForWhoHasLearnedNothing(
+  void thereIsAPlanForAPlayerWhoHasLearnedNothing(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 20) int notes) {
@@ -93,7 +93,7 @@ class PlayerPlansTest {
   }
 
   @Property(tries = 80)
-  void everythingNewIsTheOneThingThatIsChargedThere(
+  void everySkillGapIsChargedExactlyOnce(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 20) int notes) {
@@ -101,7 +101,7 @@ class PlayerPlansTest {
     Random dice = new Random(seed);
     Player player = learned(skill -> dice.nextBoolean());
     Plan plan = plan(passage, player, "intermediate");
-    List<String> told =
+    List<String> actual =
         SkillGap.of(player, passage.moments(), plan.grips()).stream()
             .map(skill -> skill.moment() + " " + skill.rule())
             .toList();
@@ -110,7 +110,7 @@ class PlayerPlansTest {
             .filter(charge -> charge.rule().startsWith("new-"))
             .flatMap(PlayerPlansTest::units)
             .toList();
-    assertThat(told).containsExactlyInAnyOrderElementsOf(charged);
+    assertThat(actual).containsExactlyInAnyOrderElementsOf(charged);
   }
 
   private static Stream<String> units(Charge charge) {
@@ -118,7 +118,7 @@ class PlayerPlansTest {
   }
 
   @Property(tries = 60)
-  void toLearnMoreNeverMakesAPlanDearer(
+  void learningMoreNeverMakesAPlanMoreExpensive(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 15) int notes) {
@@ -147,18 +147,18 @@ class PlayerPlansTest {
           D4 E4 F4 G4 A4 B4 C5 D5   | 1-2           |
           D4 E4 F4 G4 A4 Bb4 C5 D5  | 1-2           | the first finger low
           """)
-  void aScaleInFirstPositionAsksForThePatternsOfItsHalfSteps(
-      String scale, String patterns, String told) {
+  void aScaleInFirstPositionNeedsTheHandPatternsOfItsHalfSteps(
+      String scale, String patterns, String expected) {
     Player player = Player.parse("p", "patterns = " + patterns);
     Passage passage = Music.violin().notes(scale.replace(" ", "/1 ") + "/1");
     Planner planner = Planner.of(passage, StandardRules.commonPractice());
     Plan plan = planner.plan(Brief.within("1st", ImmutableSet.of(Position.FIRST)));
     List<String> news = PlanSkillGap.of(plan, player).stream().map(PlanSkillGap::what).toList();
-    assertThat(news).isEqualTo(told == null ? List.of() : List.of(told));
+    assertThat(news).isEqualTo(expected == null ? List.of() : List.of(expected));
   }
 
   @Test
-  void measuresOfWhatIsNewAreToldTogether() {
+  void consecutiveMeasuresOfASkillGapAreListedAsARange() {
     Passage passage = Music.violin().meter(2, 4).notes("B4/1 C5/1 C5/1 B4/1 B4/2 C5/2 A4/2 C5/2");
     Player player = Player.parse("p", "positions = 1\npatterns = 2-3");
     Plan plan =
@@ -174,7 +174,7 @@ class PlayerPlansTest {
   }
 
   @Test
-  void aStudentOfFirstPositionIsGivenItWhereThirdWouldBeCheaper() {
+  void aStudentOfFirstPositionStaysThereWhereThirdWouldBeCheaper() {
     Passage passage =
         Music.violin()
             .tempo("quarter=100")

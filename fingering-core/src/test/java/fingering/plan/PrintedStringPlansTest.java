@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.demand.ShowPosition;
 import fingering.music.Music;
 import fingering.music.Note;
@@ -59,7 +59,7 @@ class PrintedStringPlansTest {
   private static final Passage LINE = Music.violin().notes("D4/1 E4/1 F4/1 G4/1 A4/1 B4/1");
 
   @Test
-  void theNotesOfTheWordsAreOnTheirStringAndTheOthersFree() {
+  void theNotesUnderTheWordsAreOnTheStringAndTheOthersAreFree() {
     Plan plan = plan(sul(4, LINE, 1, 2, 3), Brief.free("free"));
     assertThat(strings(plan).subList(1, 4)).containsOnly(4);
     assertThat(strings(plan).get(5)).isNotEqualTo(4);
@@ -67,65 +67,65 @@ class PrintedStringPlansTest {
     assertThat(strings(plan(LINE, Brief.free("free"))).subList(1, 4)).doesNotContain(4);
   }
 
-  // The plan is the cheapest of those that a player may be asked for by name of the string.
+  // The plan is as cheap as the one with the same demand.
   @Test
-  void wordsCostWhatTheSameDemandCosts() {
-    DemandText text = DemandText.on(LINE.instrument());
+  void printedWordsCostAsMuchAsTheSameDemand() {
+    DemandParser text = DemandParser.of(LINE.instrument());
     Brief asked =
         Brief.builder("asked")
-            .demanding(text.strings("IV@1"))
-            .demanding(text.strings("IV@2"))
+            .addDemand(text.strings("IV@1"))
+            .addDemand(text.strings("IV@2"))
             .build();
     assertThat(plan(sul(4, LINE, 0, 1, 2, 3, 4, 5), Brief.free("free")).total())
         .isEqualTo(plan(LINE, asked).total());
   }
 
   @Test
-  void aNoteBelowTheStringAndTwoAtOnceAreLeftFreeAndTold() {
+  void aNoteBelowTheStringAndTwoAtOnceAreFreeAndReported() {
     Passage passage = sul(3, Music.violin().notes("D4/1 B3/1 E4+B4/1 F4/1"), 0, 1, 2, 3, 4);
     Plan plan = plan(passage, Brief.free("free"));
     assertThat(strings(plan)).startsWith(3, 4).endsWith(3);
     assertThat(StringDeviation.of(plan))
-        .extracting(StringDeviation::words)
+        .extracting(StringDeviation::text)
         .singleElement()
         .asString()
         .matches(
             "'free' leaves the string of 'sul' in m. 1 for B3 in measure 1, beat 2 \\(below the"
-                + " string\\), [EB]4 in measure 1, beat 3 \\(more notes than one at once\\)\\.");
+                + " string\\), [EB]4 in measure 1, beat 3 \\(more than one note at once\\)\\.");
   }
 
   @Test
-  void whatIsDemandedGoesBeforeTheWords() {
-    DemandText text = DemandText.on(LINE.instrument());
-    Brief asked = Brief.builder("asked").demanding(text.fix("1.2=III/1")).build();
+  void demandsOverridePrintedWords() {
+    DemandParser text = DemandParser.of(LINE.instrument());
+    Brief asked = Brief.builder("asked").addDemand(text.fix("1.2=III/1")).build();
     Plan plan = plan(sul(4, LINE, 1, 2), asked);
     assertThat(strings(plan).subList(1, 3)).containsExactly(3, 4);
     assertThat(StringDeviation.of(plan))
-        .extracting(StringDeviation::words)
+        .extracting(StringDeviation::text)
         .containsExactly(
             "'asked' leaves the string of 'sul' in m. 1 for E4 in measure 1, beat 2 (out of reach on"
-                + " it, or something else is demanded).");
+                + " it, or ruled out by your demands).");
   }
 
   @Test
-  void wordsThatLeaveNoWayToShowASkillAreNamed() {
-    Brief asked = Brief.builder("asked").demanding(new ShowPosition(Position.FIRST, 5)).build();
+  void wordsThatRuleOutASkillAreNamed() {
+    Brief asked = Brief.builder("asked").addDemand(new ShowPosition(Position.FIRST, 5)).build();
     Passage low = Music.violin().notes("D4/1 E4/1 F4/1 G4/1 B4/1 C5/1");
     assertThat(plan(low, asked).notesByPosition().get(Position.FIRST)).isEqualTo(5);
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(() -> plan(sul(4, low, 2, 3, 4), asked))
         .withMessage(
-            "What 'asked' must show cannot be shown on one string where words ask for it ('sul' in"
-                + " m. 1–2); ask for less, or leave the words out of account with --ignore-words.");
-    // What cannot be met anyhow is not put down to the words.
-    Brief more = Brief.builder("more").demanding(new ShowPosition(Position.FIRST, 9)).build();
+            "'asked' cannot show what it must show and also follow the strings printed in the part"
+                + " ('sul' in m. 1–2); ask for less, or ignore the printed words with --ignore-words.");
+    // The words are not blamed for a demand that is infeasible without them.
+    Brief more = Brief.builder("more").addDemand(new ShowPosition(Position.FIRST, 9)).build();
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(() -> plan(sul(4, low, 2, 3, 4), more))
         .withMessageContaining("can show 1st position in 9 stopped notes");
   }
 
   @Test
-  void aVoiceThatIsHeldKeepsItsString() {
+  void aHeldVoiceKeepsItsString() {
     Passage passage = sul(4, Music.violin().notes("D4/1 G4*2+B3/1 C4/1"), 2, 3);
     Plan plan = plan(passage, Brief.free("free"));
     assertThat(plan.notes().get(1).note().written()).hasToString("B3");

@@ -21,10 +21,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The fingerings that scale books and teachers give for major scales stand among the five best
- * plans: separate bows, eighths at quarter = 80. Each row tells its source; the tonic, the octaves
- * and the way; the positions or the string that the book asks for, or {@code free}; and for each
- * string its fingers, in the order played. Where two fingerings are usual a slash parts them.
+ * The usual fingerings of major scales in scale books are among the five best plans, in separate
+ * bows and eighths at quarter = 80. Each row has the source; the tonic, the octaves and the
+ * direction; the positions or the string that the book asks for, or {@code free}; and the fingers
+ * on each string, in the order played. A slash separates two usual fingerings.
  */
 class ScaleFingeringsTest {
   private static final int BEST = 5;
@@ -64,8 +64,8 @@ class ScaleFingeringsTest {
           common practice, all shifts on the E      | A3  | 3 | up   | free  | G 123 D 0123 A 0123 E 01231231234
           """)
   void scalesOfTheViolin(
-      String source, String tonic, int octaves, String way, String where, String fingering) {
-    check("violin", tonic, octaves, way, where, fingering);
+      String source, String tonic, int octaves, String direction, String where, String fingering) {
+    check("violin", tonic, octaves, direction, where, fingering);
   }
 
   @ParameterizedTest(name = "{1}, octaves: {2}, {3}, {4} ({0})")
@@ -90,8 +90,8 @@ class ScaleFingeringsTest {
           common practice, all shifts on the A      | D3  | 3 | up   | free  | C 123 G 0123 D 0123 A 01231231234
           """)
   void scalesOfTheViola(
-      String source, String tonic, int octaves, String way, String where, String fingering) {
-    check("viola", tonic, octaves, way, where, fingering);
+      String source, String tonic, int octaves, String direction, String where, String fingering) {
+    check("viola", tonic, octaves, direction, where, fingering);
   }
 
   @ParameterizedTest(name = "{1}, octaves: {2}, {3}, {4} ({0})")
@@ -118,8 +118,8 @@ class ScaleFingeringsTest {
           common practice, the thumb at the octave  | D2  | 3 | up   | free  | C 124 G 0124 D 0134 A 0134134T123
           """)
   void scalesOfTheCello(
-      String source, String tonic, int octaves, String way, String where, String fingering) {
-    check("cello", tonic, octaves, way, where, fingering);
+      String source, String tonic, int octaves, String direction, String where, String fingering) {
+    check("cello", tonic, octaves, direction, where, fingering);
   }
 
   // the pitches sound an octave below the written ones
@@ -145,15 +145,20 @@ class ScaleFingeringsTest {
           common practice, all shifts on the G      | F1  | 2 | up   | free  | E 14 A 014 D 024 G 0121412 / E 14 A 014 D 012 G 0121412
           """)
   void scalesOfTheBass(
-      String source, String tonic, int octaves, String way, String where, String fingering) {
-    check("bass", tonic, octaves, way, where, fingering);
+      String source, String tonic, int octaves, String direction, String where, String fingering) {
+    check("bass", tonic, octaves, direction, where, fingering);
   }
 
   private static void check(
-      String instrument, String tonic, int octaves, String way, String where, String fingering) {
+      String instrument,
+      String tonic,
+      int octaves,
+      String direction,
+      String where,
+      String fingering) {
     Instrument played = Instruments.standard().named(instrument);
     List<Pitch> pitches = new ArrayList<>(major(Pitch.parse(tonic), octaves));
-    if (way.equals("down")) {
+    if (direction.equals("down")) {
       Collections.reverse(pitches);
     }
     String asked = where.startsWith("sul ") ? "$" + string(played, where.substring(4)) : "";
@@ -176,7 +181,7 @@ class ScaleFingeringsTest {
       return Brief.free(where);
     }
     if (where.startsWith("sul ")) {
-      return Brief.free(where).keepingPrinted(true);
+      return Brief.free(where).withKeepPrinted(true);
     }
     return Brief.within(
         where,
@@ -205,7 +210,7 @@ class ScaleFingeringsTest {
     return string.pitch().toString().substring(0, 1);
   }
 
-  /** The fingers of a plan, with the name of a string wherever the bow comes to it. */
+  /** The fingers of a plan, with the name of the string at each string crossing. */
   private static String written(Plan plan) {
     StringBuilder text = new StringBuilder();
     int before = 0;

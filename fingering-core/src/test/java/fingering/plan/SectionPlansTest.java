@@ -51,7 +51,7 @@ class SectionPlansTest {
         .collect(ImmutableSet.toImmutableSet());
   }
 
-  /** Who has learned things drawn by lot. */
+  /** A player who has learned random things. */
   private static Player learner(Random random) {
     Position[] positions = {Position.HALF, Position.FIRST, Position.SECOND, Position.THIRD};
     return Player.UNKNOWN
@@ -70,7 +70,7 @@ class SectionPlansTest {
   }
 
   @Property(tries = 60)
-  void aPlanIsChargedByRuleAndMomentAsThePlayerToWhomMostIsNew(
+  void aSectionIsChargedAsItsLeastExperiencedPlayer(
       @ForAll int seed, @ForAll @IntRange(min = 0, max = 3) int which) {
     Random random = new Random(seed);
     ImmutableList<Player> players =
@@ -84,13 +84,13 @@ class SectionPlansTest {
         most.merge(charge.rule() + charge.moment(), charge.cost(), Math::max);
       }
     }
-    Map<String, Long> told = new HashMap<>();
-    plan.charges().forEach(charge -> told.put(charge.rule() + charge.moment(), charge.cost()));
-    assertThat(told).isEqualTo(most);
+    Map<String, Long> actual = new HashMap<>();
+    plan.charges().forEach(charge -> actual.put(charge.rule() + charge.moment(), charge.cost()));
+    assertThat(actual).isEqualTo(most);
   }
 
   @Property(tries = 40)
-  void whatIsNewToNobodyCostsNothingAndWhoComesInCanOnlyMakeItDearer(
+  void familiarSkillsCostNothingAndAnotherPlayerNeverLowersTheCost(
       @ForAll int seed, @ForAll @IntRange(min = 0, max = 3) int which) {
     Random random = new Random(seed);
     Player one = learner(random);
@@ -108,7 +108,7 @@ class SectionPlansTest {
         .isEqualTo(alone);
   }
 
-  /** What a hand holds, whatever it costs. */
+  /** The grips that a hand can hold, regardless of cost. */
   private static Set<String> held(Passage passage, LeftHand hand) {
     Set<String> held = new HashSet<>();
     int m = 0;
@@ -134,7 +134,7 @@ class SectionPlansTest {
   }
 
   @Property(tries = 60)
-  void whatTheSmallestHandHoldsEveryHandHolds(
+  void everyHandCanHoldWhatTheSmallestHandHolds(
       @ForAll int seed, @ForAll @IntRange(min = 0, max = 3) int which) {
     Passage passage = passage(seed, which, 8);
     Set<String> small = held(passage, LeftHand.SMALL);

@@ -18,7 +18,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What a teacher marks who marks little: common practice, no source. */
+/** The marks of a teacher who marks sparingly: common practice, no source. */
 class SparingMarksTest {
   private static final ImmutableList<String> INSTRUMENTS =
       ImmutableList.of("violin", "viola", "cello", "bass");
@@ -26,17 +26,17 @@ class SparingMarksTest {
 
   private static Plan plan(Passage passage, boolean asPrinted) {
     return Planner.of(passage, StandardRules.commonPractice())
-        .plan(Brief.free("free").keepingPrinted(asPrinted));
+        .plan(Brief.free("free").withKeepPrinted(asPrinted));
   }
 
   /** The marked notes: {@code 3rd pos. D5=1/2} is first finger on the second string. */
   private static String marked(Plan plan) {
     return PlanMarks.sparing(plan).stream()
-        .map(marks -> told(plan, marks))
+        .map(marks -> describe(plan, marks))
         .collect(Collectors.joining(", "));
   }
 
-  private static String told(Plan plan, NoteMarks marks) {
+  private static String describe(Plan plan, NoteMarks marks) {
     Note note =
         plan.passage().notes().stream()
             .filter(one -> one.address().equals(marks.note()))
@@ -49,7 +49,7 @@ class SparingMarksTest {
         + string;
   }
 
-  // fingers and strings after @ and $ are those of the plan; the others follow by themselves
+  // @ and $ give the finger and string of the plan; the others follow from it
   @ParameterizedTest(name = "{0}")
   @CsvSource(
       delimiter = '|',
@@ -65,7 +65,7 @@ class SparingMarksTest {
           the lowest string can only be open                | violin | E4/1@3$4 G3/1 D4/1@2$4 | 3rd pos. E4=3/4
           a shift on the string tells finger and place      | violin | B4/1@1$2 C5/1@2$2 D5/1@1$2 E5/1@2$2 F5/1@3$2 | 1st pos. B4=1, 3rd pos. D5=1
           a shift to another string tells the string too    | violin | F#4/1@2$3 G4/1@3$3 D5/1@1$2 E5/1@2$2 | 1st pos. F#4=2, 3rd pos. D5=1/2
-          under an open string the hand is told to stay        | violin | D5/1@1$2 E5/1@0$1 B4/1@1$2 C5/1@2$2 | 3rd pos. D5=1/2, E5=0, 1st pos. B4=1
+          under an open string the hand has to stay        | violin | D5/1@1$2 E5/1@0$1 B4/1@1$2 C5/1@2$2 | 3rd pos. D5=1/2, E5=0, 1st pos. B4=1
           come to on an open string, a finger tells the place  | violin | D5/1@1$2 r/2 E5/1@0$1 B4/1@1$2 C5/1@2$2 | 3rd pos. D5=1/2, 1st pos. E5=0, B4=1
           the first note on a further string, above 1st     | violin | D5/1@1$2 E5/1@2$2 C5/1@4$3 B4/1@3$3 | 3rd pos. D5=1/2, C5=4
           a stretched fourth finger                         | violin | D5/1@3$2 F5/1@4$2 D5/1@3$2 | 1st pos. D5=3, F5=4
@@ -84,13 +84,13 @@ class SparingMarksTest {
 
   @ParameterizedTest
   @CsvSource({"F#4/1 G4/1@2 F#4/1, 'G4=3'", "F#4/1 G4/1@3 F#4/1, ''"})
-  void aPrintedFingerThatIsNotThatOfThePlanIsReplaced(String events, String expected) {
+  void aPrintedFingerThatDiffersFromThePlanIsReplaced(String events, String expected) {
     String marked = marked(plan(Music.violin().notes(events), false));
     assertThat(marked).isEqualTo("1st pos. F#4=2" + (expected.isEmpty() ? "" : ", " + expected));
   }
 
   @Property(tries = 60)
-  void theyAreAmongTheFullMarksWithEveryPosition(
+  void sparingMarksAreAmongTheFullMarksWithEveryPosition(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 20) int notes) {

@@ -7,20 +7,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** How the hand of violin and viola lies, and what players call it: common practice, no source. */
+/** Hand shapes of violin and viola, and their names: common practice, no source. */
 class HandPatternsTest {
   private final HandPatterns noneLearned = new HandPatterns(ImmutableSet.of());
 
   @Test
-  void theFurthestPlaceOfTheFourthFingerAsksForTheHandThatIsApart() {
+  void theHighestPlaceOfTheFourthFingerRequiresWholeStepsApart() {
     assertThat(noneLearned.unlearned(0, 4, 9)).isTrue();
     assertThat(new HandPatterns(ImmutableSet.of(FingerPattern.APART)).unlearned(1, 4, 6)).isFalse();
   }
 
   @ParameterizedTest
   @CsvSource({"0, 4, 10", "1, 2, 4", "1, 2, 0", "2, 1, -1", "1, 4, 7"})
-  void fingersCrossedOrSpreadBeyondEveryPatternAreNoPatternToLearn(
-      int below, int above, int apart) {
+  void spacingsInNoPatternAreNotUnlearned(int below, int above, int apart) {
     assertThat(noneLearned.unlearned(below, above, apart)).isFalse();
   }
 
@@ -35,7 +34,7 @@ class HandPatternsTest {
     "3, 6, the third finger high",
     "4, 6, the fourth finger low"
   })
-  void aFingerLiesLowOrHighAgainstTheUsualHand(int finger, int semitones, String told) {
-    assertThat(HandPatterns.placeTold(finger, semitones)).isEqualTo(told);
+  void placesAreNamedRelativeToTheUsualHand(int finger, int semitones, String described) {
+    assertThat(HandPatterns.describePlace(finger, semitones)).isEqualTo(described);
   }
 }

@@ -12,7 +12,7 @@ import fingering.tables.FingeringException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** How players tell shifts apart is common practice, no source. */
+/** Kinds of shift: common practice, no source. */
 class ShiftKindTest {
   private static final Grip FIRST = Taken.on("violin").by("B4", 2, "1", "1st");
   private static final Grip THIRD = Taken.on("violin").by("D5", 2, "1", "3rd");
@@ -23,17 +23,17 @@ class ShiftKindTest {
   }
 
   @Test
-  void aKindIsAskedForByItsWordsWithOrWithoutHyphens() {
+  void aKindIsReadWithOrWithoutHyphens() {
     assertThat(ShiftKind.named(" First-Finger ")).isEqualTo(ShiftKind.FIRST_FINGER);
     assertThat(ShiftKind.named("open string")).isEqualTo(ShiftKind.OPEN_STRING);
   }
 
   @Test
-  void anUnknownKindIsRefusedWithThoseThatAreKnown() {
+  void anUnknownKindIsRefusedWithTheKnownOnes() {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> ShiftKind.named("thumb"))
         .withMessage(
-            "'thumb' is no kind of shift; choose rest, open-string, same-finger, first-finger,"
+            "'thumb' is not a kind of shift; choose rest, open-string, same-finger, first-finger,"
                 + " another-finger, another-string, slur");
   }
 
@@ -54,7 +54,7 @@ class ShiftKindTest {
   }
 
   @Test
-  void theFirstFingerThatTakesOverTheSameNoteLeadsNoStep() {
+  void aFirstFingerThatTakesOverTheSameNoteIsNoStep() {
     Grip second = Taken.on("violin").by("G5", 1, "2", "1st");
     Grip first = Taken.on("violin").by("G5", 1, "1", "2nd");
     assertThat(ShiftKind.of(transition("G5/1 G5/1"), second, first))

@@ -10,44 +10,63 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-/** The time there is to move: common practice, no source. */
+/** What rules and the scoring see of the music between two moments. Times: common practice. */
 class TransitionTest {
-  /** The passing to the last of some notes, at a quarter a second. */
-  private static Transition to(String events) {
+  private static TimedTransition timed(String events) {
     List<Moment> moments = Music.viola().tempo("quarter=60").notes(events).moments();
-    return Transition.between(moments.get(moments.size() - 2), moments.get(moments.size() - 1));
+    return TimedTransition.between(
+        moments.get(moments.size() - 2), moments.get(moments.size() - 1));
+  }
+
+  /** The time before the last of some notes, at 60 quarters a minute. */
+  private static TransitionTime time(String events) {
+    return timed(events).time();
   }
 
   @Test
   void aDetachedNoteLeavesTheHandItsLastQuarterAndASlurredOneItsLastTenth() {
-    assertThat(to("C4/0.25 D4/1").freeMicros()).isEqualTo(62_500);
-    assertThat(to("C4/0.25 ~D4/1").freeMicros()).isEqualTo(25_000);
+    assertThat(time("C4/0.25 D4/1").freeMicros()).isEqualTo(62_500);
+    assertThat(time("C4/0.25 ~D4/1").freeMicros()).isEqualTo(25_000);
   }
 
   @Test
-  void aRestIsTheHandsBesides() {
-    assertThat(to("C4/0.25 r/0.25 D4/1").freeMicros()).isEqualTo(312_500);
+  void theHandAlsoHasTheRest() {
+    assertThat(time("C4/0.25 r/0.25 D4/1").freeMicros()).isEqualTo(312_500);
   }
 
   @Test
   void fromAnOpenStringTheHandHasAllTheTimeFromNoteToNote() {
-    Transition transition = to("E4/1 G3/0.25 D4/1");
-    assertThat(transition.micros(true)).isEqualTo(250_000);
-    assertThat(transition.micros(false)).isEqualTo(62_500);
+    TransitionTime time = time("E4/1 G3/0.25 D4/1");
+    assertThat(time.micros(true)).isEqualTo(250_000);
+    assertThat(time.micros(false)).isEqualTo(62_500);
   }
 
   // A triplet eighth is 333 333 microseconds, and a quarter of it 83 333: arithmetic.
   @Test
-  void timesAreToldToTheHalfMillisecondInFavourOfTheHand() {
-    Transition triplet = to("E4/1 C4/1:3 D4/1");
+  void timesAreRoundedToHalfMillisecondsInFavourOfTheHand() {
+    TransitionTime triplet = time("E4/1 C4/1:3 D4/1");
     assertThat(triplet.sinceMicros()).isEqualTo(333_500);
     assertThat(triplet.freeMicros()).isEqualTo(83_500);
   }
 
   @Test
-  void aFifthOfASecondIsNoLongerQuick() {
-    assertThat(to("C4/0.2 D4/1").quick()).isFalse();
-    assertThat(to("C4/0.19 D4/1").quick()).isTrue();
+  void timesAreCappedAtASecond() {
+    assertThat(time("C4/2 r/2 D4/1"))
+        .isEqualTo(new TransitionTime(TransitionTime.MAX_MICROS, TransitionTime.MAX_MICROS));
+  }
+
+  @Test
+  void aFifthOfASecondIsNotQuick() {
+    assertThat(timed("C4/0.2 D4/1").transition().quick()).isFalse();
+    assertThat(timed("C4/0.19 D4/1").transition().quick()).isTrue();
+  }
+
+  @Test
+  void transitionsThatDifferOnlyInTimeAndPaceAreEqualForTheRules() {
+    TimedTransition slow = timed("C4/1 D4/1");
+    TimedTransition slower = timed("C4/2 D4/2");
+    assertThat(slow.transition()).isEqualTo(slower.transition());
+    assertThat(slow.time()).isNotEqualTo(slower.time());
   }
 
   private static boolean bit(int bits, int which) {
@@ -55,14 +74,12 @@ class TransitionTest {
   }
 
   @Test
-  void passingsThatDifferInMoreThanTimeHaveCodesOfTheirOwn() {
+  void differentTransitionsHaveDifferentCodes() {
     Set<Integer> codes = new HashSet<>();
     for (int rises = -Transition.LEAP; rises <= Transition.LEAP; rises++) {
       for (int bits = 0; bits < 256; bits++) {
         Transition transition =
             new Transition(
-                bits,
-                bits,
                 bit(bits, 0),
                 bit(bits, 1),
                 bit(bits, 2),
@@ -72,18 +89,16 @@ class TransitionTest {
                 bit(bits, 6),
                 bit(bits, 7),
                 rises,
-                HeldNotes.NONE,
-                bits);
+                HeldNotes.NONE);
         assertThat(codes.add(transition.code())).as(transition.toString()).isTrue();
-        assertThat(transition.atLeisure().code()).isEqualTo(transition.code());
       }
     }
   }
 
   @Test
-  void strokesThatDifferInMoreThanPaceHaveCodesOfTheirOwn() {
+  void differentContextsHaveDifferentCodes() {
     Set<Long> codes = new HashSet<>();
-    for (long hundredths = 0; hundredths <= NoteContext.LONG_ENOUGH; hundredths += 10) {
+    for (long hundredths = 0; hundredths <= NoteContext.MAX_HUNDREDTHS; hundredths += 10) {
       for (int sounding = 1; sounding <= 8; sounding++) {
         for (int bits = 0; bits < 16; bits++) {
           NoteContext context =
@@ -95,11 +110,8 @@ class TransitionTest {
                   hundredths,
                   ImmutableIntArray.of(),
                   ImmutableIntArray.of(),
-                  sounding,
-                  bits);
+                  sounding);
           assertThat(codes.add(context.code())).as(context.toString()).isTrue();
-          assertThat(context.unsung().code()).isEqualTo(context.code());
-          assertThat(context.unsung().slowness()).isZero();
         }
       }
     }

@@ -2,8 +2,10 @@ package fingering.scoring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Taken;
 import fingering.music.Moment;
@@ -20,7 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class WeightsTest {
-  /** A rule of one's own that charges every note once. */
+  /** A custom rule that charges every note once. */
   record Everything(String id) implements NoteRule {
     @Override
     public String name() {
@@ -45,7 +47,7 @@ class WeightsTest {
 
   @Test
   void aLineGivesARuleItsPoints() {
-    Weights weights = Weights.parse("w", "# mine\n\n  shift = 20 # dear\ncrossing=0\n");
+    Weights weights = Weights.parse("w", "# mine\n\n  shift = 20 # expensive\ncrossing=0\n");
     assertThat(weights.points()).containsEntry("shift", 20L).containsEntry("crossing", 0L);
     assertThat(weights.points()).hasSize(2);
   }
@@ -79,64 +81,86 @@ class WeightsTest {
   @Test
   void aRuleWithoutAWeightIsRefusedByName() {
     Weights weights = Weights.parse("w", "shift = 1");
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatIllegalArgumentException()
         .isThrownBy(() -> Scoring.of(ImmutableList.of(new Everything("everything")), weights))
         .withMessageContaining("'everything'");
   }
 
   @Test
-  void aRuleOfOnesOwnChargesByItsWeight() {
+  void aCustomRuleChargesByItsWeight() {
     Scoring own =
         Scoring.of(
             ImmutableList.of(new Everything("everything")), Weights.parse("w", "everything = 7"));
     Moment moment = Music.violin().notes("A4/1").moments().get(0);
-    assertThat(own.cost(NoteContext.of(moment), Taken.on("violin").by("A4", 2, "0", "1st")))
+    assertThat(own.cost(PacedNote.of(moment), Taken.on("violin").by("A4", 2, "0", "1st")))
         .isEqualTo(7);
   }
 
+  /** A rule of two kinds, which would be charged twice. */
+  private interface TwoKinds extends NoteRule, TransitionRule {
+    @Override
+    default int lookBack() {
+      return 1;
+    }
+  }
+
   @Test
-  void aRuleThatJudgesNothingIsRefusedByName() {
-    CostRule idle =
-        new CostRule() {
+  void aRuleOfTwoKindsIsRefusedByName() {
+    CostRule both =
+        new TwoKinds() {
           @Override
           public String id() {
-            return "idle";
+            return "both";
           }
 
           @Override
           public String name() {
-            return "Idle";
+            return "Both";
           }
 
           @Override
           public String explanation() {
-            return "Nothing.";
+            return "A note and a transition.";
           }
 
           @Override
           public String unit() {
-            return "nothing";
+            return "note";
           }
 
           @Override
-          public int lookBack() {
-            return 0;
+          public long amount(NoteContext context, Grip grip) {
+            return 1;
+          }
+
+          @Override
+          public long amount(Transition transition, Grip before, Grip now) {
+            return 1;
           }
         };
-    assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> Scoring.of(ImmutableList.of(idle), Weights.parse("w", "idle = 1")))
-        .withMessageContaining("'idle'");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Scoring.of(ImmutableList.of(both), Weights.parse("w", "both = 1")))
+        .withMessage("the rule 'both' is of several kinds; make it several rules");
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {-1, 1_000_000})
+  void aWeightOutOfRangeIsRefusedByTheNameOfItsRule(long points) {
+    Weights weights = new Weights(ImmutableMap.of("everything", points));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Scoring.of(ImmutableList.of(new Everything("everything")), weights))
+        .withMessage("the weight of the rule 'everything' is " + points + ", not 0 to 999999");
   }
 
   @Test
-  void everyRuleHasItsWeightInTheFileAndEveryWeightItsRule() {
+  void everyRuleHasAWeightAndEveryWeightARule() {
     assertThat(StandardRules.all())
         .extracting(CostRule::id)
         .containsExactlyInAnyOrderElementsOf(Weights.commonPractice().points().keySet());
   }
 
   @Test
-  void everyPresetGivesPointsToEveryRuleAndToNoOther() {
+  void everyPresetNamesExactlyTheRules() {
     assertThat(Weights.presets()).startsWith("common-practice").contains("beginner");
     for (String preset : Weights.presets()) {
       assertThat(Weights.preset(preset).points().keySet())
@@ -146,7 +170,7 @@ class WeightsTest {
     assertThat(Weights.preset("common-practice")).isEqualTo(Weights.commonPractice());
   }
 
-  /** The points of a preset, once it is sure that it has them for every rule. */
+  /** The points of a preset, which has them for every rule. */
   private static Map<String, Long> points(String preset) {
     Map<String, Long> points = Weights.preset(preset).points();
     assertThat(points.keySet())
@@ -157,7 +181,7 @@ class WeightsTest {
 
   // A student begins in one place and learns to leave it: common practice, no source
   @Test
-  void theWeightsOfAStudentComeNearerToCommonPracticeWithTheYears() {
+  void intermediateWeightsAreBetweenBeginnerAndCommonPractice() {
     Map<String, Long> first = points("beginner");
     Map<String, Long> then = points("intermediate");
     Map<String, Long> usual = Weights.commonPractice().points();
@@ -172,9 +196,9 @@ class WeightsTest {
     assertThat(first.get("shift")).isGreaterThan(then.get("shift"));
   }
 
-  /** A note that is learned by itself can leave two pairs to be charged, and no more. */
+  /** A pattern that is learned for one note can make at most two pairs new. */
   @Test
-  void toLearnWhereAFingerLiesNeverCostsMoreInEitherPair() {
+  void aNewPatternCostsAtLeastTwoNewSpacings() {
     for (String preset : Weights.presets()) {
       Map<String, Long> points = points(preset);
       assertThat(points.get("new-finger-pattern"))
@@ -186,7 +210,7 @@ class WeightsTest {
   // Open strings are in tune by themselves, the fourth finger is learned after them and then
   // practised: common practice, no source
   @Test
-  void theFourthFingerIsDearestToBeginnersAndCheapestToThoseWhoPractiseIt() {
+  void theFourthFingerCostsMostForBeginnersAndLeastForIntermediatePlayers() {
     Map<String, Long> first = points("beginner");
     Map<String, Long> then = points("intermediate");
     Map<String, Long> usual = Weights.commonPractice().points();
@@ -196,7 +220,7 @@ class WeightsTest {
   }
 
   @Test
-  void aPresetThatIsNotThereIsRefusedWithThoseThatAre() {
+  void anUnknownPresetIsRefusedWithTheKnownOnes() {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Weights.preset("loud"))
         .withMessageContaining("'loud'")
@@ -204,7 +228,7 @@ class WeightsTest {
   }
 
   @Test
-  void anUnknownRuleIsRefusedWhereTheRulesAreGiven() {
+  void anUnknownRuleIsRefusedByLine() {
     ImmutableList<CostRule> rules =
         ImmutableList.of(new Everything("everything"), new Everything("more"));
     assertThat(Weights.parse("w", "more = 1\neverything = 2", rules).points()).hasSize(2);
@@ -214,7 +238,7 @@ class WeightsTest {
   }
 
   @Test
-  void rulesThatWeightsDoNotNameAreChargedByOthers() {
+  void otherWeightsSupplyMissingRules() {
     Weights own = Weights.parse("w", "shift = 1");
     Weights all = own.orElse(Weights.commonPractice());
 
@@ -226,7 +250,7 @@ class WeightsTest {
   }
 
   @Test
-  void everyRuleSaysInWordsWhatItCharges() {
+  void everyRuleHasANameAnExplanationAndAUnit() {
     assertThat(StandardRules.all())
         .allSatisfy(
             rule -> {
@@ -241,7 +265,7 @@ class WeightsTest {
   }
 
   @Test
-  void theScoringLooksBackAsFarAsItsFurthestRule() {
+  void theScoringLooksBackAsFarAsTheRuleThatLooksBackFurthest() {
     assertThat(StandardRules.commonPractice().lookBack()).isEqualTo(1);
     Weights weights = Weights.parse("w", "everything = 1");
     Scoring own = Scoring.of(ImmutableList.of(new Everything("everything")), weights);
@@ -250,7 +274,7 @@ class WeightsTest {
   }
 
   @Test
-  void thePageOfTheRulesHasARowForEachAndForNoOther() throws IOException {
+  void theHandbookListsExactlyTheRules() throws IOException {
     String page = Files.readString(Path.of("..", "docs", "scoring.md"));
     String table =
         page.substring(page.indexOf("| Rule |"), page.indexOf("\n\n", page.indexOf("| Rule |")));

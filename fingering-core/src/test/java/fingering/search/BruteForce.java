@@ -3,8 +3,8 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
-import fingering.scoring.NoteContext;
-import fingering.scoring.Transition;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
 import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,47 +15,47 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
-/** Walks every path through layers, one by one, and keeps the best. */
+/** Visits every path through a graph and keeps the best. */
 public final class BruteForce {
-  /** Is told of every path: the index of its grip at each moment, and what it costs. */
+  /** Receives every path: the index of its grip at each moment, and its cost. */
   private interface Visitor {
-    void meet(int[] path, long cost, long penalty);
+    void visit(int[] path, long cost, long penalty);
   }
 
-  private final LayeredGraph layers;
+  private final LayeredGraph graph;
   private final Visitor visitor;
   private final List<long[][]> edges = new ArrayList<>();
   private final int[] path;
 
-  private BruteForce(LayeredGraph layers, Visitor visitor) {
-    this.layers = layers;
+  private BruteForce(LayeredGraph graph, Visitor visitor) {
+    this.graph = graph;
     this.visitor = visitor;
-    path = new int[layers.moments().size()];
+    path = new int[graph.moments().size()];
   }
 
-  /** The least penalty, then the least cost, over all paths that show what is wanted. */
-  public static Optional<Path> best(LayeredGraph layers, Predicate<List<Grip>> wanted) {
+  /** The path of the lowest penalty, then the lowest cost, among those that are wanted. */
+  public static Optional<Path> best(LayeredGraph graph, Predicate<List<Grip>> wanted) {
     List<Path> best = new ArrayList<>();
     visitAll(
-        layers,
+        graph,
         (path, cost, penalty) -> {
           if ((best.isEmpty() || better(cost, penalty, best.get(0)))
-              && wanted.test(gripsOf(layers, path))) {
+              && wanted.test(gripsOf(graph, path))) {
             best.clear();
-            best.add(new Path(gripsOf(layers, path), cost, penalty));
+            best.add(new Path(gripsOf(graph, path), cost, penalty));
           }
         });
     return best.stream().findFirst();
   }
 
-  /** The best of each kind of path that shows what is wanted, best first. */
+  /** The best wanted path of each kind, best first. */
   static List<Path> bestOfEachKind(
-      LayeredGraph layers, Function<Grip, String> kind, Predicate<List<Grip>> wanted) {
+      LayeredGraph graph, Function<Grip, String> kind, Predicate<List<Grip>> wanted) {
     List<List<String>> kinds =
-        layers.grips().stream().map(grips -> grips.stream().map(kind).toList()).toList();
+        graph.grips().stream().map(grips -> grips.stream().map(kind).toList()).toList();
     Map<List<String>, Path> best = new HashMap<>();
     visitAll(
-        layers,
+        graph,
         (path, cost, penalty) -> {
           List<String> here = new ArrayList<>();
           for (int m = 0; m < path.length; m++) {
@@ -63,8 +63,8 @@ public final class BruteForce {
           }
           Optional<Path> known = Optional.ofNullable(best.get(here));
           if (known.map(k -> better(cost, penalty, k)).orElse(true)
-              && wanted.test(gripsOf(layers, path))) {
-            best.put(here, new Path(gripsOf(layers, path), cost, penalty));
+              && wanted.test(gripsOf(graph, path))) {
+            best.put(here, new Path(gripsOf(graph, path), cost, penalty));
           }
         });
     return best.values().stream()
@@ -76,24 +76,25 @@ public final class BruteForce {
     return penalty < than.penalty() || (penalty == than.penalty() && cost < than.cost());
   }
 
-  private static void visitAll(LayeredGraph layers, Visitor visitor) {
-    BruteForce search = new BruteForce(layers, visitor);
+  private static void visitAll(LayeredGraph graph, Visitor visitor) {
+    BruteForce search = new BruteForce(graph, visitor);
     search.measureEdges();
-    // Backward from the last moment, so that of equals the one with the earlier last grip is met
-    // first, then the one with the earlier last but one, and so on.
+    // Backward from the last moment, to visit equal paths in the order of the last grip, then the
+    // one
+    // before, and so on.
     search.walk(search.path.length - 1, 0, 0);
   }
 
   private void measureEdges() {
     for (int m = 1; m < path.length; m++) {
-      ImmutableList<Grip> before = layers.grips().get(m - 1);
-      ImmutableList<Grip> now = layers.grips().get(m);
-      Transition transition =
-          Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
+      ImmutableList<Grip> before = graph.grips().get(m - 1);
+      ImmutableList<Grip> now = graph.grips().get(m);
+      TimedTransition transition =
+          TimedTransition.between(graph.moments().get(m - 1), graph.moments().get(m));
       long[][] costs = new long[before.size()][now.size()];
       for (int i = 0; i < before.size(); i++) {
         for (int j = 0; j < now.size(); j++) {
-          costs[i][j] = layers.scoring().cost(transition, before.get(i), now.get(j));
+          costs[i][j] = graph.scoring().cost(transition, before.get(i), now.get(j));
         }
       }
       edges.add(costs);
@@ -102,29 +103,29 @@ public final class BruteForce {
 
   private void walk(int m, long cost, long penalty) {
     if (m < 0) {
-      visitor.meet(path, cost, penalty);
+      visitor.visit(path, cost, penalty);
       return;
     }
-    ImmutableList<Grip> here = layers.grips().get(m);
+    ImmutableList<Grip> here = graph.grips().get(m);
     for (int j = 0; j < here.size(); j++) {
-      long way = m == path.length - 1 ? 0 : edges.get(m)[j][path[m + 1]];
+      long edge = m == path.length - 1 ? 0 : edges.get(m)[j][path[m + 1]];
       path[m] = j;
       walk(
           m - 1,
-          cost + way + layers.scoring().cost(NoteContext.of(layers.moments().get(m)), here.get(j)),
-          penalty + layers.penalty().of(m, here.get(j)));
+          cost + edge + graph.scoring().cost(PacedNote.of(graph.moments().get(m)), here.get(j)),
+          penalty + graph.penalty().of(m, here.get(j)));
     }
   }
 
-  private static ImmutableList<Grip> gripsOf(LayeredGraph layers, int[] indices) {
+  private static ImmutableList<Grip> gripsOf(LayeredGraph graph, int[] indices) {
     ImmutableList.Builder<Grip> grips = ImmutableList.builder();
     for (int m = 0; m < indices.length; m++) {
-      grips.add(layers.grips().get(m).get(indices[m]));
+      grips.add(graph.grips().get(m).get(indices[m]));
     }
     return grips.build();
   }
 
-  /** Whether so many stopped notes, one after another, are played without leaving the position. */
+  /** Whether a number of successive stopped notes is played without leaving a position. */
   public static boolean stays(List<Grip> path, Position position, int notes) {
     int stay = 0;
     for (Grip grip : path) {

@@ -11,8 +11,9 @@ import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
 import fingering.scoring.NoteContext;
+import fingering.scoring.PacedNote;
 import fingering.scoring.Scoring;
-import fingering.scoring.Transition;
+import fingering.scoring.TimedTransition;
 import fingering.scoring.Weights;
 import fingering.scoring.rules.StandardRules;
 import java.util.Arrays;
@@ -21,12 +22,12 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
-/** Costs that are kept against the same costs reckoned anew by the rules. */
+/** Cached costs, against the same costs computed by the rules. */
 class CostCacheTest {
   private final Scoring advanced = Scoring.of(StandardRules.all(), Weights.preset("advanced"));
 
   @Property(tries = 25)
-  void aCostKeptIsTheCostByTheRulesInMusicThatComesBack(
+  void aCachedCostIsTheCostByTheRulesInMusicThatRepeats(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 12) int notes) {
     RandomMusic random = new RandomMusic(seed);
     CostCache costs = new CostCache(advanced);
@@ -37,111 +38,113 @@ class CostCacheTest {
     for (int m = 1; m < moments.size(); m++) {
       ImmutableList<Grip> before = finder.grips(moments.get(m - 1));
       ImmutableList<Grip> now = finder.grips(moments.get(m));
-      Transition transition = Transition.between(moments.get(m - 1), moments.get(m));
-      NoteContext context = NoteContext.of(moments.get(m));
-      NodeCosts nodes = costs.of(context, costs.number(now), now);
-      EdgeCostView ways =
+      TimedTransition transition = TimedTransition.between(moments.get(m - 1), moments.get(m));
+      PacedNote note = PacedNote.of(moments.get(m));
+      NodeCosts nodes = costs.of(note.context(), costs.number(now), now);
+      EdgeCostView edges =
           costs.of(transition, costs.number(before), costs.number(now), before, now);
-      long[] sums = new long[now.size()];
-      Arrays.fill(sums, 100);
-      nodes.addTo(sums, context.slowness());
+      long[] scores = new long[now.size()];
+      Arrays.fill(scores, 100);
+      nodes.addTo(scores, note.slowness());
       for (int j = 0; j < now.size(); j++) {
-        assertThat(sums[j]).isEqualTo(100 + nodes.cost(j, context.slowness()));
-        assertThat(nodes.cost(j, context.slowness())).isEqualTo(advanced.cost(context, now.get(j)));
+        assertThat(scores[j]).isEqualTo(100 + nodes.cost(j, note.slowness()));
+        assertThat(nodes.cost(j, note.slowness())).isEqualTo(advanced.cost(note, now.get(j)));
         for (int i = 0; i < before.size(); i++) {
-          assertThat(ways.cost(i, j))
+          assertThat(edges.cost(i, j))
               .isEqualTo(advanced.cost(transition, before.get(i), now.get(j)));
         }
       }
     }
   }
 
-  /** Four notes of one pitch, each struck in its own way, and all its grips. */
+  /** Four notes of one pitch with different articulations, and all its grips. */
   private static final Passage STRUCK = Music.viola().notes("E4/1 E4/1! E4/1pz ~E4/1");
 
   private static final ImmutableList<Grip> E4 = Thinned.all(STRUCK).grips().get(0);
 
-  private static NodeCosts starting(CostCache costs, int m) {
+  private static NodeCosts nodes(CostCache costs, int m) {
     return costs.of(NoteContext.of(STRUCK.moments().get(m)), costs.number(E4), E4);
   }
 
-  /** The ways from some grips of the first note to some of the second. */
+  /** The edges from some grips of the first note to some of the second. */
   private static EdgeCosts edges(
       CostCache costs, ImmutableList<Grip> before, ImmutableList<Grip> now) {
-    Transition transition = Transition.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
+    TimedTransition transition =
+        TimedTransition.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
     return costs.of(transition, costs.number(before), costs.number(now), before, now).costs();
   }
 
   @Test
-  void whatMayBeKeptIsReckonedOnce() {
+  void costsWithinTheCapacityAreComputedOnce() {
     CostCache costs = new CostCache(advanced, 2L * E4.size());
-    NodeCosts plain = starting(costs, 0);
-    NodeCosts accented = starting(costs, 1);
-    assertThat(starting(costs, 0)).isSameAs(plain).isNotSameAs(accented);
-    assertThat(starting(costs, 1)).isSameAs(accented);
+    NodeCosts plain = nodes(costs, 0);
+    NodeCosts accented = nodes(costs, 1);
+    assertThat(nodes(costs, 0)).isSameAs(plain).isNotSameAs(accented);
+    assertThat(nodes(costs, 1)).isSameAs(accented);
   }
 
   @Test
-  void whereMoreIsKeptThanMayBeAllButTheLastIsForgotten() {
+  void aFullCacheIsEmptied() {
     CostCache costs = new CostCache(advanced, 2L * E4.size());
-    NodeCosts plain = starting(costs, 0);
-    NodeCosts accented = starting(costs, 1);
-    NodeCosts plucked = starting(costs, 2);
-    NodeCosts slurred = starting(costs, 3);
-    assertThat(starting(costs, 2)).isSameAs(plucked);
-    assertThat(starting(costs, 3)).isSameAs(slurred);
-    assertThat(starting(costs, 1)).isNotSameAs(accented);
-    assertThat(starting(costs, 0)).isNotSameAs(plain);
+    NodeCosts plain = nodes(costs, 0);
+    NodeCosts accented = nodes(costs, 1);
+    NodeCosts plucked = nodes(costs, 2);
+    NodeCosts slurred = nodes(costs, 3);
+    assertThat(nodes(costs, 2)).isSameAs(plucked);
+    assertThat(nodes(costs, 3)).isSameAs(slurred);
+    assertThat(nodes(costs, 1)).isNotSameAs(accented);
+    assertThat(nodes(costs, 0)).isNotSameAs(plain);
   }
 
   @Test
-  void waysTakeAsMuchRoomAsThereAreOfThemAndATableBesides() {
+  void edgesCountWithTheOverheadOfTheirTable() {
     ImmutableList<Grip> ten = E4.subList(0, 10);
     ImmutableList<Grip> eleven = E4.subList(0, 11);
-    // Three tables whatever the time, and one with it.
-    long room = E4.size() + 4L * (10 * 11 + 32);
-    CostCache enough = new CostCache(advanced, room);
-    NodeCosts kept = starting(enough, 0);
+    // Three tables without the time, and one with it.
+    long capacity = E4.size() + 4L * (10 * 11 + 32);
+    CostCache enough = new CostCache(advanced, capacity);
+    NodeCosts cached = nodes(enough, 0);
     EdgeCosts edges = edges(enough, ten, eleven);
-    assertThat(starting(enough, 0)).isSameAs(kept);
+    assertThat(nodes(enough, 0)).isSameAs(cached);
     assertThat(edges(enough, ten, eleven)).isSameAs(edges);
-    CostCache less = new CostCache(advanced, room - 1);
-    NodeCosts forgotten = starting(less, 0);
-    edges(less, ten, eleven);
-    assertThat(starting(less, 0)).isNotSameAs(forgotten);
+    CostCache smaller = new CostCache(advanced, capacity - 1);
+    NodeCosts dropped = nodes(smaller, 0);
+    edges(smaller, ten, eleven);
+    assertThat(nodes(smaller, 0)).isNotSameAs(dropped);
   }
 
   @Test
-  void whatHasteCostsOnAHundredWaysIsNotKept() {
+  void missingTimeOnUpToAHundredEdgesIsNotCached() {
     ImmutableList<Grip> ten = E4.subList(0, 10);
     CostCache costs = new CostCache(advanced, E4.size() + 3L * (10 * 10 + 32));
-    NodeCosts kept = starting(costs, 0);
+    NodeCosts cached = nodes(costs, 0);
     EdgeCosts edges = edges(costs, ten, ten);
     assertThat(edges(costs, ten, ten)).isNotSameAs(edges);
-    assertThat(starting(costs, 0)).isSameAs(kept);
+    assertThat(nodes(costs, 0)).isSameAs(cached);
   }
 
   @Test
-  void waysForgottenTakeRoomAgain() {
+  void edgesComputedAgainCountAgain() {
     ImmutableList<Grip> ten = E4.subList(0, 10);
     CostCache costs = new CostCache(advanced, E4.size() + 3L * (10 * 10 + 32));
     edges(costs, ten, ten);
-    starting(costs, 0);
-    NodeCosts accented = starting(costs, 1);
+    nodes(costs, 0);
+    NodeCosts accented = nodes(costs, 1);
     edges(costs, ten, ten);
-    assertThat(starting(costs, 1)).isSameAs(accented);
-    starting(costs, 2);
-    assertThat(starting(costs, 1)).isNotSameAs(accented);
+    assertThat(nodes(costs, 1)).isSameAs(accented);
+    nodes(costs, 2);
+    assertThat(nodes(costs, 1)).isNotSameAs(accented);
   }
 
   @Test
-  void whatIsForgottenCostsTheSameAgain() {
-    CostCache none = new CostCache(advanced, 0);
-    Transition transition = Transition.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
-    EdgeCosts edges = edges(none, E4, E4);
-    assertThat(edges(none, E4, E4)).isSameAs(edges);
-    starting(none, 0);
-    EdgeCosts again = edges(none, E4, E4);
+  void costsComputedAgainAreTheSame() {
+    CostCache empty = new CostCache(advanced, 0);
+    TimedTransition transition =
+        TimedTransition.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
+    EdgeCosts edges = edges(empty, E4, E4);
+    assertThat(edges(empty, E4, E4)).isSameAs(edges);
+    nodes(empty, 0);
+    EdgeCosts again = edges(empty, E4, E4);
     assertThat(again).isNotSameAs(edges);
     for (int i = 0; i < E4.size(); i++) {
       for (int j = 0; j < E4.size(); j++) {

@@ -7,77 +7,78 @@ import fingering.tables.FingeringException;
 import org.junit.jupiter.api.Test;
 
 class CostMatrixTest {
-  /** From two grips to three. */
+  /** Two grips, then three. */
   private static CostMatrix filled() {
-    CostMatrix table = new CostMatrix(2, 3);
+    CostMatrix matrix = new CostMatrix(2, 3);
     long[][] values = {{4, 9, 1}, {6, 2, 1}};
     for (int i = 0; i < 2; i++) {
       for (int j = 0; j < 3; j++) {
-        table.put(i, j, values[i][j]);
+        matrix.put(i, j, values[i][j]);
       }
     }
-    return table;
+    return matrix;
   }
 
   @Test
-  void everyWayHasItsOwnPlace() {
-    CostMatrix table = filled();
-    assertThat(table.get(0, 1)).isEqualTo(9);
-    assertThat(table.get(1, 0)).isEqualTo(6);
-    assertThat(table.get(1, 2)).isEqualTo(1);
-    assertThat(table.reached()).isEqualTo(3);
+  void everyEdgeHasItsOwnNumber() {
+    CostMatrix matrix = filled();
+    assertThat(matrix.get(0, 1)).isEqualTo(9);
+    assertThat(matrix.get(1, 0)).isEqualTo(6);
+    assertThat(matrix.get(1, 2)).isEqualTo(1);
+    assertThat(matrix.columns()).isEqualTo(3);
   }
 
   @Test
-  void theDearestWayFromAGripIsKnown() {
-    assertThat(filled().most(0)).isEqualTo(9);
-    assertThat(filled().most(1)).isEqualTo(6);
+  void theMostExpensiveEdgeFromAGripIsKnown() {
+    assertThat(filled().max(0)).isEqualTo(9);
+    assertThat(filled().max(1)).isEqualTo(6);
+    assertThat(filled().max()).isEqualTo(9);
   }
 
   @Test
-  void aTableOfNothingIsEmpty() {
-    assertThat(new CostMatrix(2, 3).empty()).isTrue();
-    assertThat(filled().empty()).isFalse();
+  void aMatrixOfZerosIsZero() {
+    assertThat(new CostMatrix(2, 3).zero()).isTrue();
+    assertThat(filled().zero()).isFalse();
   }
 
   @Test
-  void aWayExceedsTheOneFromAnotherGripToTheSamePlaceByAsMuchAsItIsDearer() {
+  void theExcessOverAnotherRowIsTheLargestDifferenceInAColumn() {
     assertThat(filled().excess(0)).containsExactly(0, 7);
     assertThat(filled().excess(1)).containsExactly(2, 0);
   }
 
   @Test
-  void aGripLeftMoreCheaplyToEveryPlaceExceedsByLessThanNothing() {
-    CostMatrix table = new CostMatrix(2, 2);
-    table.put(0, 0, 5);
-    table.put(0, 1, 8);
-    table.put(1, 0, 9);
-    table.put(1, 1, 9);
-    assertThat(table.excess(0)).containsExactly(0, -1);
+  void theExcessOfARowThatIsLowerEverywhereIsNegative() {
+    CostMatrix matrix = new CostMatrix(2, 2);
+    matrix.put(0, 0, 5);
+    matrix.put(0, 1, 8);
+    matrix.put(1, 0, 9);
+    matrix.put(1, 1, 9);
+    assertThat(matrix.excess(0)).containsExactly(0, -1);
   }
 
   @Test
-  void sumsAreLoweredWhereTheWayIsCheaper() {
-    long[] sums = {20, 15, 12};
-    filled().lower(0, 10, sums);
-    assertThat(sums).containsExactly(14, 15, 11);
+  void scoresAreLoweredWhereTheEdgeIsCheaper() {
+    long[] scores = {20, 15, 12};
+    filled().relax(0, 10, scores);
+    assertThat(scores).containsExactly(14, 15, 11);
   }
 
   @Test
-  void theSlowerTheMusicTheMoreOfTheSecondTableIsAdded() {
-    long[] sums = {100, 100, 100};
-    filled().lower(1, 10, 3, filled(), sums);
-    assertThat(sums).containsExactly(34, 18, 14);
+  void aMultipleOfTheSecondMatrixIsAdded() {
+    long[] scores = {100, 100, 100};
+    filled().relax(1, 10, 3, filled(), scores);
+    assertThat(scores).containsExactly(34, 18, 14);
   }
 
   @Test
-  void aStepThatNoSensibleWeightsLeadToIsRefused() {
-    CostMatrix table = new CostMatrix(1, 1);
-    table.put(0, 0, Integer.MAX_VALUE);
-    assertThat(table.get(0, 0)).isEqualTo(Integer.MAX_VALUE);
+  void aNumberThatNoSensibleWeightsLeadToIsRefused() {
+    CostMatrix matrix = new CostMatrix(1, 1);
+    matrix.put(0, 0, Integer.MAX_VALUE);
+    assertThat(matrix.get(0, 0)).isEqualTo(Integer.MAX_VALUE);
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> table.put(0, 0, Integer.MAX_VALUE + 1L))
+        .isThrownBy(() -> matrix.put(0, 0, Integer.MAX_VALUE + 1L))
         .withMessage(
-            "by these weights a single step costs 2147483648 points; divide all of them by ten");
+            "with these weights a single transition costs 2147483648 points; divide all of them by ten");
   }
 }

@@ -18,7 +18,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
-/** The best distinct paths against a walk over every path, on random music. */
+/** The best distinct paths against brute force, on random music. */
 class DistinctPathsOptimumTest {
   private static final int MOST = 6;
 
@@ -27,7 +27,7 @@ class DistinctPathsOptimumTest {
 
   private static final ImmutableList<Integer> LOWEST = ImmutableList.of(55, 48, 36, 28);
 
-  /** Events of which most have an open string, so that many fingerings look alike. */
+  /** Events most of which can be played open, so that many fingerings look the same. */
   private static final ImmutableList<ImmutableList<String>> OPEN =
       ImmutableList.of(
           ImmutableList.of("G3", "D4", "A4", "E5", "B4", "F#5", "D4+A4", "A4+C5"),
@@ -57,9 +57,9 @@ class DistinctPathsOptimumTest {
   }
 
   private static void assertBest(
-      LayeredGraph layers, Requirement requirement, int k, Predicate<List<Grip>> wanted) {
-    List<Path> found = PathFinder.best(layers, requirement, k);
-    List<Path> all = BruteForce.bestOfEachKind(layers, Seen::of, wanted);
+      LayeredGraph graph, Requirement requirement, int k, Predicate<List<Grip>> wanted) {
+    List<Path> found = PathFinder.best(graph, requirement, k);
+    List<Path> all = BruteForce.bestOfEachKind(graph, Seen::of, wanted);
     assertThat(found).hasSize(Math.min(k, all.size()));
     assertThat(found).extracting(Seen::of).doesNotHaveDuplicates();
     for (int i = 0; i < found.size(); i++) {
@@ -75,19 +75,19 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 100) int k) {
-    LayeredGraph layers = Thinned.layers(line(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
-    assertBest(layers, Requirement.NONE, k, path -> true);
+    LayeredGraph graph = Thinned.graph(line(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
+    assertBest(graph, Requirement.NONE, k, path -> true);
   }
 
   @Property(tries = 100)
-  void openStringsAreNotListedOnceForEveryPlaceTheHandMayWait(
+  void openStringsAreNotListedOnceForEachPlaceOfTheHand(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 100) int k) {
-    LayeredGraph layers =
-        Thinned.layers(openStrings(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
-    assertBest(layers, Requirement.NONE, k, path -> true);
+    LayeredGraph graph =
+        Thinned.graph(openStrings(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
+    assertBest(graph, Requirement.NONE, k, path -> true);
   }
 
   @Property(tries = 80)
@@ -98,9 +98,9 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 1, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
     Passage passage = open ? openStrings(seed, which, notes) : line(seed, which, notes);
-    LayeredGraph layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
-    List<Path> found = PathFinder.best(layers, Requirement.NONE, k, VisibleFingering.Grain.PLACES);
-    List<Path> all = BruteForce.bestOfEachKind(layers, Seen::places, path -> true);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
+    List<Path> found = PathFinder.best(graph, Requirement.NONE, k, VisibleFingering.Grain.PLACES);
+    List<Path> all = BruteForce.bestOfEachKind(graph, Seen::places, path -> true);
     assertThat(found).hasSize(Math.min(k, all.size()));
     assertThat(found)
         .extracting(path -> path.grips().stream().map(Seen::places).toList())
@@ -111,14 +111,14 @@ class DistinctPathsOptimumTest {
   }
 
   @Property(tries = 40)
-  void allGripsOfThreeNotesLeaveTheSameDistinctFingerings(
+  void theDistinctFingeringsOfThreeNotesWithAllGripsAreFound(
       @ForAll int seed, @ForAll @IntRange(min = 0, max = 3) int which) {
-    LayeredGraph layers = Thinned.all(openStrings(seed, which, 3));
-    assertBest(layers, Requirement.NONE, 100, path -> true);
+    LayeredGraph graph = Thinned.all(openStrings(seed, which, 3));
+    assertBest(graph, Requirement.NONE, 100, path -> true);
   }
 
   @Property(tries = 40)
-  void doubleStopsAreDistinctInAnyOfTheirNotes(
+  void doubleStopsAreDistinctIfAnyNoteIs(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 1) int which,
       @ForAll @IntRange(min = 1, max = 5) int notes,
@@ -126,16 +126,16 @@ class DistinctPathsOptimumTest {
     int lowest = LOWEST.get(which);
     String events = new RandomMusic(seed).withDoubleStops(notes, lowest, lowest + 28);
     Passage passage = Music.on(INSTRUMENTS.get(which)).notes(events);
-    LayeredGraph layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
-    assertBest(layers, Requirement.NONE, k, path -> true);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
+    assertBest(graph, Requirement.NONE, k, path -> true);
   }
 
   @Property(tries = 30)
-  void heldNotesAreDistinctAsTheyAreHeld(@ForAll @IntRange(min = 0, max = 999) int seed) {
+  void heldNotesAreCompared(@ForAll @IntRange(min = 0, max = 999) int seed) {
     String low = new RandomMusic(seed).pitch(50, 54).toString();
     Passage passage = Music.viola().notes("%s*4+B3/1 C4/1 D4/1 B3/1 E4/1".formatted(low));
-    LayeredGraph layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
-    assertBest(layers, Requirement.NONE, 20, path -> true);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
+    assertBest(graph, Requirement.NONE, 20, path -> true);
   }
 
   @Property(tries = 60)
@@ -146,9 +146,9 @@ class DistinctPathsOptimumTest {
       @ForAll @IntRange(min = 2, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
     Passage passage = open ? openStrings(seed, which, notes) : line(seed, which, notes);
-    LayeredGraph layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
     RequiredStays stays = RequiredStays.in(Position.THIRD, 2);
-    assertBest(layers, stays, k, path -> BruteForce.stays(path, Position.THIRD, 2));
+    assertBest(graph, stays, k, path -> BruteForce.stays(path, Position.THIRD, 2));
   }
 
   @Property(tries = 40)
@@ -156,51 +156,51 @@ class DistinctPathsOptimumTest {
       @ForAll int seed,
       @ForAll @IntRange(min = 3, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
-    LayeredGraph layers = Thinned.layers(line(seed, 1, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(line(seed, 1, notes), MOST, seed, Thinned.NO_PENALTY);
     ImmutableList<Position> all = ImmutableList.of(Position.FIRST, Position.SECOND, Position.THIRD);
     assertBest(
-        layers,
+        graph,
         new RequiredStays(all, 1),
         k,
         path -> all.stream().allMatch(position -> BruteForce.stays(path, position, 1)));
   }
 
   @Property(tries = 60)
-  void lessPenaltyComesBeforeLessCost(
+  void lowerPenaltyComesBeforeLowerCost(
       @ForAll int seed,
       @ForAll boolean open,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
-    // Unlike a brief's, this penalty tells apart where the hand waits under an open string.
+    // Unlike that of a brief, this penalty depends on where the hand waits during an open string.
     ToLongFunction<Grip> high = grip -> grip.frame().position().rank() > 2 ? 7 : 0;
     Passage passage = open ? openStrings(seed, which, notes) : line(seed, which, notes);
-    LayeredGraph layers = Thinned.layers(passage, MOST, seed, high);
-    assertBest(layers, Requirement.NONE, k, path -> true);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, high);
+    assertBest(graph, Requirement.NONE, k, path -> true);
   }
 
   @Property(tries = 40)
-  void penaltyAndStayTogetherAreStillInOrder(
+  void pathsWithPenaltyAndStayAreInOrder(
       @ForAll int seed,
       @ForAll @IntRange(min = 2, max = 6) int notes,
       @ForAll @IntRange(min = 1, max = 60) int k) {
     ToLongFunction<Grip> high = grip -> grip.frame().position().rank();
-    LayeredGraph layers = Thinned.layers(line(seed, 0, notes), MOST, seed, high);
+    LayeredGraph graph = Thinned.graph(line(seed, 0, notes), MOST, seed, high);
     assertBest(
-        layers,
+        graph,
         RequiredStays.in(Position.THIRD, 2),
         k,
         path -> BruteForce.stays(path, Position.THIRD, 2));
   }
 
   @Property(tries = 60)
-  void ofThoseThatLookAlikeTheOneThatWinsAmongEqualsStandsForAll(
+  void ofEqualPathsThatLookTheSameTheFirstIsTaken(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 1, max = 5) int notes) {
-    LayeredGraph layers =
-        Thinned.layers(openStrings(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
-    assertThat(BruteForce.bestOfEachKind(layers, Seen::of, path -> true))
-        .containsAll(PathFinder.best(layers, Requirement.NONE, 100));
+    LayeredGraph graph =
+        Thinned.graph(openStrings(seed, which, notes), MOST, seed, Thinned.NO_PENALTY);
+    assertThat(BruteForce.bestOfEachKind(graph, Seen::of, path -> true))
+        .containsAll(PathFinder.best(graph, Requirement.NONE, 100));
   }
 }

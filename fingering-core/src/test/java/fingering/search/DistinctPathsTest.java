@@ -42,71 +42,71 @@ class DistinctPathsTest {
     "cello, C2/1 G2/1 D3/0.5 E3/0.5 A3/1",
     "bass, E1/1 A1/1 B1/1 D2/1 F2/1"
   })
-  void theTenBestCostWhatYenFindsOnceThoseThatLookAlikeAreStruckOut(String name, String events) {
-    LayeredGraph layers = Thinned.all(Music.on(name).notes(events));
-    LayerGraph graph = LayerGraph.of(layers);
+  void theTenBestCostWhatYenFindsWithoutDuplicateFingerings(String name, String events) {
+    LayeredGraph graph = Thinned.all(Music.on(name).notes(events));
+    ReferenceGraph jgrapht = ReferenceGraph.of(graph);
     Set<List<String>> seen = new HashSet<>();
     List<Long> costs = new ArrayList<>();
-    for (var paths = graph.paths(); costs.size() < 10; ) {
+    for (var paths = jgrapht.paths(); costs.size() < 10; ) {
       var path = paths.next();
-      if (seen.add(graph.seen(path))) {
+      if (seen.add(jgrapht.seen(path))) {
         costs.add((long) path.getWeight());
       }
     }
-    assertThat(PathFinder.best(layers, Requirement.NONE, 10).stream().map(Path::cost))
+    assertThat(PathFinder.best(graph, Requirement.NONE, 10).stream().map(Path::cost))
         .isEqualTo(costs);
   }
 
   @Property(tries = 40)
   void theFirstIsTheBestPathGripByGrip(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 30) int notes) {
-    LayeredGraph layers = Thinned.all(viola(seed, notes));
-    assertThat(PathFinder.best(layers, Requirement.NONE, 3).get(0))
-        .isEqualTo(PathFinder.best(layers, Requirement.NONE).orElseThrow());
+    LayeredGraph graph = Thinned.all(viola(seed, notes));
+    assertThat(PathFinder.best(graph, Requirement.NONE, 3).get(0))
+        .isEqualTo(PathFinder.best(graph, Requirement.NONE).orElseThrow());
   }
 
   @Property(tries = 40)
-  void theFirstThatShowsAStayIsTheBestThatShowsIt(
+  void theFirstWithAStayIsTheBestWithAStay(
       @ForAll int seed, @ForAll @IntRange(min = 4, max = 30) int notes) {
-    LayeredGraph layers = Thinned.all(viola(seed, notes));
+    LayeredGraph graph = Thinned.all(viola(seed, notes));
     RequiredStays stays = RequiredStays.in(Position.THIRD, 3);
-    assertThat(PathFinder.best(layers, stays, 4).stream().findFirst())
-        .isEqualTo(PathFinder.best(layers, stays));
+    assertThat(PathFinder.best(graph, stays, 4).stream().findFirst())
+        .isEqualTo(PathFinder.best(graph, stays));
   }
 
   @Property(tries = 40)
   void oneBestPathIsTheBestPath(@ForAll int seed, @ForAll @IntRange(min = 1, max = 30) int notes) {
-    LayeredGraph layers = Thinned.all(viola(seed, notes));
-    assertThat(PathFinder.best(layers, Requirement.NONE, 1))
-        .containsExactly(PathFinder.best(layers, Requirement.NONE).orElseThrow());
+    LayeredGraph graph = Thinned.all(viola(seed, notes));
+    assertThat(PathFinder.best(graph, Requirement.NONE, 1))
+        .containsExactly(PathFinder.best(graph, Requirement.NONE).orElseThrow());
   }
 
   @Property(tries = 40)
-  void theyStandInOrderAndNoTwoLookAlike(
+  void theyAreInOrderAndNoTwoLookTheSame(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 30) int notes) {
-    LayeredGraph layers =
-        Thinned.layers(viola(seed, notes), 30, seed, grip -> grip.frame().index() / 5);
-    List<Path> found = PathFinder.best(layers, Requirement.NONE, 30);
+    LayeredGraph graph =
+        Thinned.graph(viola(seed, notes), 30, seed, grip -> grip.frame().index() / 5);
+    List<Path> found = PathFinder.best(graph, Requirement.NONE, 30);
     assertThat(found).isSortedAccordingTo(IN_ORDER);
     assertThat(found).extracting(Seen::of).doesNotHaveDuplicates();
   }
 
   @Property(tries = 40)
-  void whoAsksForFewerGetsTheFirstOfThose(
+  void fewerPathsAreTheFirstOfMore(
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 20) int notes,
       @ForAll @IntRange(min = 1, max = 20) int k) {
-    LayeredGraph layers = Thinned.all(viola(seed, notes));
-    List<Path> more = PathFinder.best(layers, Requirement.NONE, 20);
-    assertThat(PathFinder.best(layers, Requirement.NONE, k))
+    LayeredGraph graph = Thinned.all(viola(seed, notes));
+    List<Path> more = PathFinder.best(graph, Requirement.NONE, 20);
+    assertThat(PathFinder.best(graph, Requirement.NONE, k))
         .isEqualTo(more.subList(0, Math.min(k, more.size())));
   }
 
   @Test
-  void anOpenStringAloneIsOneFingeringWhereverTheHandWaits() {
-    LayeredGraph layers = Thinned.all(Music.viola().notes("C3/1 C3/1 C3/1"));
-    assertThat(layers.grips().get(0)).hasSizeGreaterThan(10);
-    assertThat(PathFinder.best(layers, Requirement.NONE, 10)).hasSize(1);
+  void anOpenStringIsOneFingeringWhereverTheHandWaits() {
+    LayeredGraph graph = Thinned.all(Music.viola().notes("C3/1 C3/1 C3/1"));
+    assertThat(graph.grips().get(0)).hasSizeGreaterThan(10);
+    assertThat(PathFinder.best(graph, Requirement.NONE, 10)).hasSize(1);
   }
 
   @Test
@@ -126,29 +126,29 @@ class DistinctPathsTest {
   }
 
   @Test
-  void whereNoFingeringShowsTheStayThereIsNone() {
-    LayeredGraph layers = Thinned.all(Music.viola().notes("C3/1 G3/1"));
-    assertThat(PathFinder.best(layers, RequiredStays.in(Position.THIRD, 2), 5)).isEmpty();
+  void thereIsNoPathIfNoFingeringShowsTheStay() {
+    LayeredGraph graph = Thinned.all(Music.viola().notes("C3/1 G3/1"));
+    assertThat(PathFinder.best(graph, RequiredStays.in(Position.THIRD, 2), 5)).isEmpty();
   }
 
   @ParameterizedTest
   @ValueSource(ints = {-1, 0, 101})
-  void noPathsAndMoreThanAHundredAreRefused(int k) {
-    LayeredGraph layers = Thinned.all(Music.viola().notes("C3/1 G3/1"));
+  void fewerThanOnePathAndMoreThanAHundredAreRefused(int k) {
+    LayeredGraph graph = Thinned.all(Music.viola().notes("C3/1 G3/1"));
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> PathFinder.best(layers, Requirement.NONE, k))
+        .isThrownBy(() -> PathFinder.best(graph, Requirement.NONE, k))
         .withMessageContaining(Integer.toString(k))
         .withMessageContaining("1 to 100");
   }
 
-  /** The same music over and over, later and later. */
-  private static LayeredGraph repeated(LayeredGraph layers, int times) {
+  /** The same music many times in succession. */
+  private static LayeredGraph repeated(LayeredGraph graph, int times) {
     ImmutableList.Builder<Moment> moments = ImmutableList.builder();
     ImmutableList.Builder<ImmutableList<Grip>> grips = ImmutableList.builder();
-    Moment last = layers.moments().get(layers.moments().size() - 1);
+    Moment last = graph.moments().get(graph.moments().size() - 1);
     long length = last.startMicros() + last.soundMicros();
     for (int i = 0; i < times; i++) {
-      for (Moment moment : layers.moments()) {
+      for (Moment moment : graph.moments()) {
         moments.add(
             new Moment(
                 moment.starting(),
@@ -160,9 +160,9 @@ class DistinctPathsTest {
                 moment.grace(),
                 moment.pizzicato()));
       }
-      grips.addAll(layers.grips());
+      grips.addAll(graph.grips());
     }
-    return new LayeredGraph(moments.build(), grips.build(), layers.scoring(), layers.penalty());
+    return new LayeredGraph(moments.build(), grips.build(), graph.scoring(), graph.penalty());
   }
 
   @ParameterizedTest
@@ -171,10 +171,10 @@ class DistinctPathsTest {
         "C3/0.25 G3/0.25 D4/0.25 A4/0.25 D4/0.25 G3/0.25 C3/0.25 G3/0.25",
         "D5/0.25 D5/0.25 D5/0.25 D5/0.25 D5/0.25 D5/0.25 D5/0.25 D5/0.25"
       })
-  void tenThousandMomentsHaveTheirFiveBestFingeringsThoughManyCostTheSame(String events) {
-    LayeredGraph layers = repeated(Thinned.all(Music.viola().notes(events)), 1_250);
-    List<Path> found = PathFinder.best(layers, Requirement.NONE, 5);
-    assertThat(layers.moments()).hasSize(10_000);
+  void theFiveBestOfTenThousandMomentsAreFoundThoughManyCostTheSame(String events) {
+    LayeredGraph graph = repeated(Thinned.all(Music.viola().notes(events)), 1_250);
+    List<Path> found = PathFinder.best(graph, Requirement.NONE, 5);
+    assertThat(graph.moments()).hasSize(10_000);
     assertThat(found).hasSize(5).isSortedAccordingTo(IN_ORDER);
     assertThat(found).extracting(Seen::of).doesNotHaveDuplicates();
   }

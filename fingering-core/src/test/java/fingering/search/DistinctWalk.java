@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
-/** Takes from all paths one after another that looks unlike those taken before, best first. */
+/** Picks distinct paths from all paths, best first. */
 final class DistinctWalk {
   private final Function<Grip, String> look;
   private final Map<List<Integer>, List<String>> known = new HashMap<>();
@@ -19,7 +19,7 @@ final class DistinctWalk {
     this.look = look;
   }
 
-  /** The best k of the paths, which stand best first. */
+  /** The best k distinct paths of some that are ordered best first. */
   static List<Path> best(List<Walked> all, int k, Function<Grip, String> look) {
     DistinctWalk walk = new DistinctWalk(look);
     List<Path> best = new ArrayList<>();
@@ -43,9 +43,9 @@ final class DistinctWalk {
   }
 
   /**
-   * First the one that shares the longest ending with one taken before, then the one whose grip
-   * before that ending stands earlier, then the one that parts from one taken earlier; at last as
-   * everywhere, from there back.
+   * The order of equal paths: first the one that has the longest ending in common with a path
+   * picked before, then the one whose grip before that ending comes first, then the one that
+   * branches off the path picked first, then the usual order of the rest.
    */
   private Comparator<Walked> amongEquals() {
     return Comparator.<Walked>comparingInt(this::parting)
@@ -60,7 +60,7 @@ final class DistinctWalk {
         walked.nodes(), nodes -> walked.path().grips().stream().map(look).toList());
   }
 
-  /** The last moment at which a path looks unlike another. */
+  /** The last moment at which two paths look different. */
   private static int differing(List<String> seen, List<String> other) {
     int m = seen.size() - 1;
     while (seen.get(m).equals(other.get(m))) {

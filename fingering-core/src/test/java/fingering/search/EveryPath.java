@@ -2,31 +2,31 @@ package fingering.search;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
-import fingering.scoring.NoteContext;
-import fingering.scoring.Transition;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Every open path through small layers that shows what is required, walked one by one. */
+/** Every open path through a small graph that satisfies a requirement. */
 final class EveryPath {
   /**
-   * A path, and the states in which a requirement is on it.
+   * A path, with the states of the requirement.
    *
    * @param nodes by moment, the index of its grip times the number of states, plus the state
    */
   record Walked(Path path, ImmutableList<Integer> nodes) {
-    /** Least penalty first, then least cost. */
+    /** Lowest penalty first, then lowest cost. */
     static final Comparator<Walked> BETTER =
         Comparator.<Walked>comparingLong(walked -> walked.path().penalty())
             .thenComparingLong(walked -> walked.path().cost());
 
-    /** Among equals the earlier grip and the lower state at the last moment, and so on back. */
+    /** Of equal paths, in the order of the last node, then the one before, and so on. */
     static final Comparator<Walked> BEST_FIRST =
         BETTER.thenComparing((one, other) -> earlier(one.nodes, other.nodes));
 
-    /** Compares as many nodes as the first has. */
+    /** Compares two lists of nodes from the end of the first. */
     static int earlier(List<Integer> one, List<Integer> other) {
       return IntStream.iterate(one.size() - 1, m -> m >= 0, m -> m - 1)
           .map(m -> one.get(m).compareTo(other.get(m)))
@@ -36,40 +36,40 @@ final class EveryPath {
     }
   }
 
-  private final LayeredGraph layers;
+  private final LayeredGraph graph;
   private final Requirement requirement;
   private final List<Walked> found = new ArrayList<>();
   private final List<Integer> nodes = new ArrayList<>();
   private final List<Grip> grips = new ArrayList<>();
 
-  private EveryPath(LayeredGraph layers, Requirement requirement) {
-    this.layers = layers;
+  private EveryPath(LayeredGraph graph, Requirement requirement) {
+    this.graph = graph;
     this.requirement = requirement;
   }
 
-  static List<Walked> through(LayeredGraph layers, Requirement requirement) {
-    EveryPath walk = new EveryPath(layers, requirement);
+  static List<Walked> through(LayeredGraph graph, Requirement requirement) {
+    EveryPath walk = new EveryPath(graph, requirement);
     walk.on(0, 0, 0, 0);
     walk.found.sort(Walked.BEST_FIRST);
     return walk.found;
   }
 
   private void on(int m, int state, long cost, long penalty) {
-    if (m == layers.moments().size()) {
+    if (m == graph.moments().size()) {
       if (requirement.satisfied(state)) {
         Path path = new Path(ImmutableList.copyOf(grips), cost, penalty);
         found.add(new Walked(path, ImmutableList.copyOf(nodes)));
       }
       return;
     }
-    for (int j = 0; j < layers.grips().get(m).size(); j++) {
-      if (!layers.closed().at(m, j)) {
-        Grip now = layers.grips().get(m).get(j);
+    for (int j = 0; j < graph.grips().get(m).size(); j++) {
+      if (!graph.closed().at(m, j)) {
+        Grip now = graph.grips().get(m).get(j);
         Grip before = m == 0 ? now : grips.get(m - 1);
         int after = requirement.next(state, requirement.symbol(m, before, now));
         grips.add(now);
         nodes.add(j * requirement.states() + after);
-        on(m + 1, after, cost + cost(m, before, now), penalty + layers.penalty().of(m, now));
+        on(m + 1, after, cost + cost(m, before, now), penalty + graph.penalty().of(m, now));
         grips.remove(m);
         nodes.remove(m);
       }
@@ -77,12 +77,12 @@ final class EveryPath {
   }
 
   private long cost(int m, Grip before, Grip now) {
-    long own = layers.scoring().cost(NoteContext.of(layers.moments().get(m)), now);
+    long own = graph.scoring().cost(PacedNote.of(graph.moments().get(m)), now);
     if (m == 0) {
       return own;
     }
-    Transition transition =
-        Transition.between(layers.moments().get(m - 1), layers.moments().get(m));
-    return own + layers.scoring().cost(transition, before, now);
+    TimedTransition transition =
+        TimedTransition.between(graph.moments().get(m - 1), graph.moments().get(m));
+    return own + graph.scoring().cost(transition, before, now);
   }
 }

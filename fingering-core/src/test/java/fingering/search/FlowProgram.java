@@ -3,8 +3,8 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
-import fingering.scoring.NoteContext;
-import fingering.scoring.Transition;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
@@ -15,15 +15,14 @@ import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
 
 /**
- * Layers as an integer program of ojAlgo: one unit flows from the first moment to the last, each
- * way between two grips is a variable that is 0 or 1, and what is to be shown is a sum of such
- * variables. It knows no states.
+ * A layered graph as an integer program of ojAlgo: a flow of one unit from the first moment to the
+ * last. Each edge is a 0-1 variable, and a requirement is a sum of these variables, without states.
  *
- * <p>Ways that lie on no path so cheap as a given cost, whatever the path shows, are left out: the
- * least sums to their beginning and from their end tell.
+ * <p>Edges that lie only on paths above a given cost are left out; the lowest scores to their start
+ * and from their end show which.
  */
 final class FlowProgram {
-  /** What a way shows. */
+  /** Amount that an edge contributes to a requirement. */
   interface Shown {
     /**
      * How much, 0 or more.
@@ -34,23 +33,23 @@ final class FlowProgram {
     long of(int moment, Grip before, Grip now);
   }
 
-  private record Way(int moment, int from, int to, Variable variable) {}
+  private record Edge(int moment, int from, int to, Variable variable) {}
 
-  private final LayeredGraph layers;
+  private final LayeredGraph graph;
   private final ExpressionsBasedModel model = new ExpressionsBasedModel();
-  private final List<Way> ways = new ArrayList<>();
+  private final List<Edge> edges = new ArrayList<>();
 
-  private FlowProgram(LayeredGraph layers, long most) {
-    this.layers = layers;
+  private FlowProgram(LayeredGraph graph, long most) {
+    this.graph = graph;
     long[][] reached = reached();
     long[][] onward = onward();
-    for (int m = 0; m < layers.grips().size(); m++) {
+    for (int m = 0; m < graph.grips().size(); m++) {
       for (int i = 0; i < (m == 0 ? 1 : grips(m - 1).size()); i++) {
         for (int j = 0; j < grips(m).size(); j++) {
           long cost = cost(m, i, j);
           if ((m == 0 ? 0 : reached[m - 1][i]) + cost + onward[m][j] <= most) {
             Variable variable = model.newVariable(m + "/" + i + "/" + j).binary().weight(cost);
-            ways.add(new Way(m, i, j, variable));
+            edges.add(new Edge(m, i, j, variable));
           }
         }
       }
@@ -58,27 +57,27 @@ final class FlowProgram {
     flow();
   }
 
-  /** The program of layers, but for ways that lie only on paths dearer than that. */
-  static FlowProgram of(LayeredGraph layers, long most) {
-    return new FlowProgram(layers, most);
+  /** The program of a graph, without edges that lie only on paths above a given cost. */
+  static FlowProgram of(LayeredGraph graph, long most) {
+    return new FlowProgram(graph, most);
   }
 
   private ImmutableList<Grip> grips(int m) {
-    return layers.grips().get(m);
+    return graph.grips().get(m);
   }
 
   private long cost(int m, int i, int j) {
-    Moment moment = layers.moments().get(m);
-    long own = layers.scoring().cost(NoteContext.of(moment), grips(m).get(j));
+    Moment moment = graph.moments().get(m);
+    long own = graph.scoring().cost(PacedNote.of(moment), grips(m).get(j));
     if (m == 0) {
       return own;
     }
-    Transition transition = Transition.between(layers.moments().get(m - 1), moment);
-    return own + layers.scoring().cost(transition, grips(m - 1).get(i), grips(m).get(j));
+    TimedTransition transition = TimedTransition.between(graph.moments().get(m - 1), moment);
+    return own + graph.scoring().cost(transition, grips(m - 1).get(i), grips(m).get(j));
   }
 
   private long[][] reached() {
-    long[][] sums = new long[layers.grips().size()][];
+    long[][] sums = new long[graph.grips().size()][];
     for (int m = 0; m < sums.length; m++) {
       sums[m] = new long[grips(m).size()];
       for (int j = 0; j < sums[m].length; j++) {
@@ -93,7 +92,7 @@ final class FlowProgram {
   }
 
   private long[][] onward() {
-    long[][] sums = new long[layers.grips().size()][];
+    long[][] sums = new long[graph.grips().size()][];
     int last = sums.length - 1;
     sums[last] = new long[grips(last).size()];
     for (int m = last - 1; m >= 0; m--) {
@@ -109,36 +108,36 @@ final class FlowProgram {
     return sums;
   }
 
-  /** One unit sets out, and what comes to a grip goes on from it. */
+  /** One unit leaves the source, and each grip passes on what it receives. */
   private void flow() {
     Expression source = model.newExpression("source").level(1);
     List<List<Expression>> nodes = new ArrayList<>();
-    for (int m = 0; m < layers.grips().size() - 1; m++) {
+    for (int m = 0; m < graph.grips().size() - 1; m++) {
       List<Expression> here = new ArrayList<>();
       for (int j = 0; j < grips(m).size(); j++) {
         here.add(model.newExpression("node " + m + "/" + j).level(0));
       }
       nodes.add(here);
     }
-    for (Way way : ways) {
-      if (way.moment() == 0) {
-        source.set(way.variable(), 1);
+    for (Edge edge : edges) {
+      if (edge.moment() == 0) {
+        source.set(edge.variable(), 1);
       } else {
-        nodes.get(way.moment() - 1).get(way.from()).set(way.variable(), -1);
+        nodes.get(edge.moment() - 1).get(edge.from()).set(edge.variable(), -1);
       }
-      if (way.moment() < nodes.size()) {
-        nodes.get(way.moment()).get(way.to()).set(way.variable(), 1);
+      if (edge.moment() < nodes.size()) {
+        nodes.get(edge.moment()).get(edge.to()).set(edge.variable(), 1);
       }
     }
   }
 
-  private long shown(Way way, Shown what) {
-    int m = way.moment();
-    Grip now = grips(m).get(way.to());
-    return what.of(m, m == 0 ? now : grips(m - 1).get(way.from()), now);
+  private long shown(Edge edge, Shown what) {
+    int m = edge.moment();
+    Grip now = grips(m).get(edge.to());
+    return what.of(m, m == 0 ? now : grips(m - 1).get(edge.from()), now);
   }
 
-  /** Requires that a path shows so much of something in all. */
+  /** Requires that a path shows a total amount of something. */
   FlowProgram showing(String name, long least, Shown what) {
     Expression sum = model.newExpression(name).lower(least);
     add(sum, what, 1);
@@ -146,19 +145,18 @@ final class FlowProgram {
   }
 
   private void add(Expression sum, Shown what, int sign) {
-    for (Way way : ways) {
-      long shown = shown(way, what);
+    for (Edge edge : edges) {
+      long shown = shown(edge, what);
       if (shown > 0) {
-        sum.set(way.variable(), sign * shown);
+        sum.set(edge.variable(), sign * shown);
       }
     }
   }
 
   /**
-   * Requires that in one stretch at least of the moments a grip fits at each of them, and that one
-   * of these grips stops a string.
+   * Requires that in at least one stretch of moments all grips fit and one of them stops a string.
    *
-   * @param stretches from the first moment to that after the last
+   * @param stretches each from its first moment to the one after its last
    */
   FlowProgram staying(
       List<int[]> stretches, ToLongFunction<Grip> fits, ToLongFunction<Grip> stops) {
@@ -181,7 +179,7 @@ final class FlowProgram {
     return this;
   }
 
-  /** What the cheapest path costs that shows all; empty where none of those left does. */
+  /** The cost of the cheapest path that meets all requirements; empty if there is none. */
   OptionalLong least() {
     Optimisation.Result result = model.minimise();
     return result.getState().isOptimal()

@@ -15,7 +15,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
-/** The search against a walk over every path, on random music. */
+/** The search against brute force, on random music. */
 class PathFinderOptimumTest {
   private static final int MOST = 7;
 
@@ -30,9 +30,9 @@ class PathFinderOptimumTest {
   }
 
   private static void assertBest(
-      LayeredGraph layers, Requirement requirement, Predicate<List<Grip>> wanted) {
-    var found = PathFinder.best(layers, requirement);
-    var brute = BruteForce.best(layers, wanted);
+      LayeredGraph graph, Requirement requirement, Predicate<List<Grip>> wanted) {
+    var found = PathFinder.best(graph, requirement);
+    var brute = BruteForce.best(graph, wanted);
     assertThat(found.isPresent()).isEqualTo(brute.isPresent());
     found.ifPresent(
         path -> {
@@ -43,76 +43,76 @@ class PathFinderOptimumTest {
   }
 
   @Property(tries = 60)
-  void onTheViolinNoFingeringIsCheaperThanTheOneFound(
+  void noFingeringForViolinIsCheaperThanTheOneFound(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
-    LayeredGraph layers = Thinned.layers(violin(seed, notes), MOST, seed, Thinned.NO_PENALTY);
-    assertThat(PathFinder.best(layers, Requirement.NONE))
-        .isEqualTo(BruteForce.best(layers, path -> true));
+    LayeredGraph graph = Thinned.graph(violin(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    assertThat(PathFinder.best(graph, Requirement.NONE))
+        .isEqualTo(BruteForce.best(graph, path -> true));
   }
 
   @Property(tries = 60)
-  void onTheViolaNoFingeringIsCheaperThanTheOneFound(
+  void noFingeringForViolaIsCheaperThanTheOneFound(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
-    LayeredGraph layers = Thinned.layers(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
-    assertThat(PathFinder.best(layers, Requirement.NONE))
-        .isEqualTo(BruteForce.best(layers, path -> true));
+    LayeredGraph graph = Thinned.graph(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    assertThat(PathFinder.best(graph, Requirement.NONE))
+        .isEqualTo(BruteForce.best(graph, path -> true));
   }
 
   @Property(tries = 40)
-  void doubleStopsAreFingeredAsCheaplyAsCanBe(
+  void noFingeringOfDoubleStopsIsCheaperThanTheOneFound(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 6) int notes) {
     RandomMusic random = new RandomMusic(seed);
     Passage passage = Music.viola().notes(random.withDoubleStops(notes, 48, 76));
-    LayeredGraph layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
-    assertBest(layers, Requirement.NONE, path -> true);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
+    assertBest(graph, Requirement.NONE, path -> true);
   }
 
   @Property(tries = 40)
-  void heldNotesCloseTheSameWaysForBoth(@ForAll @IntRange(min = 0, max = 999) int seed) {
+  void noFingeringOfHeldNotesIsCheaperThanTheOneFound(
+      @ForAll @IntRange(min = 0, max = 999) int seed) {
     String low = new RandomMusic(seed).pitch(50, 54).toString();
     String events = "%s*4+B3/1 C4/1 D4/1 B3/1 ".formatted(low);
-    LayeredGraph layers =
-        Thinned.layers(Music.viola().notes(events + "E4/1"), MOST, seed, Thinned.NO_PENALTY);
-    assertBest(layers, Requirement.NONE, path -> true);
+    LayeredGraph graph =
+        Thinned.graph(Music.viola().notes(events + "E4/1"), MOST, seed, Thinned.NO_PENALTY);
+    assertBest(graph, Requirement.NONE, path -> true);
   }
 
   @Property(tries = 60)
-  void aStayOfTwoNotesInThirdIsShownAtTheLeastCost(
+  void aStayOfTwoNotesInThirdIsShownAtTheLowestCost(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 7) int notes) {
-    LayeredGraph layers = Thinned.layers(violin(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(violin(seed, notes), MOST, seed, Thinned.NO_PENALTY);
     assertBest(
-        layers,
+        graph,
         RequiredStays.in(Position.THIRD, 2),
         path -> BruteForce.stays(path, Position.THIRD, 2));
   }
 
   @Property(tries = 60)
-  void firstSecondAndThirdAreAllShownAtTheLeastCost(
+  void firstSecondAndThirdAreAllShownAtTheLowestCost(
       @ForAll int seed, @ForAll @IntRange(min = 3, max = 7) int notes) {
-    LayeredGraph layers = Thinned.layers(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
     ImmutableList<Position> all = ImmutableList.of(Position.FIRST, Position.SECOND, Position.THIRD);
     assertBest(
-        layers,
+        graph,
         new RequiredStays(all, 1),
         path -> all.stream().allMatch(position -> BruteForce.stays(path, position, 1)));
   }
 
   @Property(tries = 60)
-  void theLeastPenaltyComesBeforeTheLeastCost(
+  void theLowestPenaltyComesBeforeTheLowestCost(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
     ToLongFunction<Grip> high = grip -> grip.frame().position().rank() > 2 ? 7 : 0;
-    LayeredGraph layers = Thinned.layers(viola(seed, notes), MOST, seed, high);
-    assertThat(PathFinder.best(layers, Requirement.NONE))
-        .isEqualTo(BruteForce.best(layers, path -> true));
+    LayeredGraph graph = Thinned.graph(viola(seed, notes), MOST, seed, high);
+    assertThat(PathFinder.best(graph, Requirement.NONE))
+        .isEqualTo(BruteForce.best(graph, path -> true));
   }
 
   @Property(tries = 40)
-  void closedGripsAreTakenNoMoreThanIfTheyWereNotThere(
+  void closedGripsAreTreatedAsIfTheyDidNotExist(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
-    LayeredGraph layers = Thinned.layers(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
+    LayeredGraph graph = Thinned.graph(viola(seed, notes), MOST, seed, Thinned.NO_PENALTY);
     Predicate<Grip> wanted = grip -> grip.top().string() % 2 == 0 || grip.open();
-    LayeredGraph closing =
-        layers.closing((m, grip) -> !wanted.test(layers.grips().get(m).get(grip)));
+    LayeredGraph closing = graph.closing((m, grip) -> !wanted.test(graph.grips().get(m).get(grip)));
     assertBest(closing, Requirement.NONE, path -> path.stream().allMatch(wanted));
     assertBest(
         closing,
@@ -121,12 +121,12 @@ class PathFinderOptimumTest {
   }
 
   @Property(tries = 40)
-  void penaltyAndStayTogetherAreStillTheBest(
+  void theBestPathIsFoundWithPenaltyAndStay(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 7) int notes) {
     ToLongFunction<Grip> high = grip -> grip.frame().position().rank();
-    LayeredGraph layers = Thinned.layers(violin(seed, notes), MOST, seed, high);
+    LayeredGraph graph = Thinned.graph(violin(seed, notes), MOST, seed, high);
     assertBest(
-        layers,
+        graph,
         RequiredStays.in(Position.THIRD, 2),
         path -> BruteForce.stays(path, Position.THIRD, 2));
   }

@@ -2,6 +2,7 @@ package fingering.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
@@ -40,21 +41,21 @@ class PathFinderTest {
           + "A4/1 A4/1 G4/1 G4/1 F#4/1 F#4/1 E4/2 A4/1 A4/1 G4/1 G4/1 F#4/1 F#4/1 E4/2";
 
   @Test
-  void aWholeEtudeOfBrokenChordsCostsWhatDijkstraFinds() {
+  void aPreludeOfBrokenChordsCostsWhatDijkstraFinds() {
     Passage passage = Music.viola().tempo("quarter=66").notes(BACH);
     assertThat(passage.moments()).hasSize(96);
-    LayeredGraph layers = Thinned.all(passage);
-    Path path = PathFinder.best(layers, Requirement.NONE).orElseThrow();
-    assertThat(path.cost()).isEqualTo(LayerGraph.of(layers).cheapest()).isPositive();
+    LayeredGraph graph = Thinned.all(passage);
+    Path path = PathFinder.best(graph, Requirement.NONE).orElseThrow();
+    assertThat(path.cost()).isEqualTo(ReferenceGraph.of(graph).cheapest()).isPositive();
     assertThat(path.grips()).hasSize(96);
   }
 
   @Test
   void aFolkTuneCostsWhatDijkstraFindsOnViolinViolaAndCello() {
     for (String instrument : ImmutableList.of("violin", "viola", "cello")) {
-      LayeredGraph layers = Thinned.all(Music.on(instrument).tempo("quarter=100").notes(FOLK_TUNE));
-      Path path = PathFinder.best(layers, Requirement.NONE).orElseThrow();
-      assertThat(path.cost()).as(instrument).isEqualTo(LayerGraph.of(layers).cheapest());
+      LayeredGraph graph = Thinned.all(Music.on(instrument).tempo("quarter=100").notes(FOLK_TUNE));
+      Path path = PathFinder.best(graph, Requirement.NONE).orElseThrow();
+      assertThat(path.cost()).as(instrument).isEqualTo(ReferenceGraph.of(graph).cheapest());
     }
   }
 
@@ -67,14 +68,14 @@ class PathFinderTest {
   }
 
   @Test
-  void amongEqualsTheEarlierGripWins() {
+  void ofEqualGripsTheFirstWins() {
     Passage passage = Music.viola().notes("C3/0.25");
     // An open string costs the same wherever the hand is.
     Path path = PathFinder.best(Thinned.all(passage), Requirement.NONE).orElseThrow();
     assertThat(path.grips().get(0).frame().index()).isZero();
   }
 
-  /** A rule that judges three notes at a time. */
+  /** A rule that claims to look back two moments. */
   private static final class ThreeNotes implements NoteRule {
     @Override
     public String id() {
@@ -108,28 +109,28 @@ class PathFinderTest {
   }
 
   @Test
-  void aRuleThatLooksBackTwoNotesIsRefusedWhetherOrNotThereIsSomethingToFind() {
+  void aRuleThatLooksBackTwoMomentsIsRefusedByBothSearches() {
     Scoring scoring =
         Scoring.of(ImmutableList.of(new ThreeNotes()), Weights.parse("w", "three-notes = 1"));
     LayeredGraph all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
-    LayeredGraph layers = new LayeredGraph(all.moments(), all.grips(), scoring, Penalty.NONE);
-    assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> PathFinder.best(layers, Requirement.NONE))
+    LayeredGraph graph = new LayeredGraph(all.moments(), all.grips(), scoring, Penalty.NONE);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PathFinder.best(graph, Requirement.NONE))
         .withMessageContaining("looks back 2 moments")
-        .withMessageContaining("keeps 1");
-    assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> PathFinder.best(layers, RequiredStays.in(Position.THIRD, 2), 5))
+        .withMessageContaining("remembers only 1");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PathFinder.best(graph, RequiredStays.in(Position.THIRD, 2), 5))
         .withMessageContaining("looks back 2 moments");
   }
 
   @Test
-  void aStayThatNoFingeringShowsIsNotFound() {
-    LayeredGraph layers = Thinned.all(Music.viola().notes("C3/1 G3/1"));
-    assertThat(PathFinder.best(layers, RequiredStays.in(Position.THIRD, 2))).isEmpty();
+  void thereIsNoPathForAStayThatNoFingeringShows() {
+    LayeredGraph graph = Thinned.all(Music.viola().notes("C3/1 G3/1"));
+    assertThat(PathFinder.best(graph, RequiredStays.in(Position.THIRD, 2))).isEmpty();
   }
 
   @Test
-  void whatIsClosedOnceStaysClosedWhenMoreIs() {
+  void closedGripsStayClosedWhenMoreAreClosed() {
     LayeredGraph all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
     NodeFilter closed =
         all.closing((m, grip) -> grip == 1).closing((m, grip) -> grip == 2).closed();
@@ -139,21 +140,87 @@ class PathFinderTest {
   }
 
   @Test
-  void layersWithoutMomentsOrOfAnotherNumberAreRefused() {
+  void aGraphNeedsMomentsAndAsManyListsOfGrips() {
     LayeredGraph all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
     Scoring scoring = all.scoring();
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatIllegalArgumentException()
         .isThrownBy(
             () ->
                 new LayeredGraph(all.moments(), all.grips().subList(0, 1), scoring, Penalty.NONE));
-    assertThatExceptionOfType(FingeringException.class)
+    assertThatIllegalArgumentException()
         .isThrownBy(
             () -> new LayeredGraph(ImmutableList.of(), ImmutableList.of(), scoring, Penalty.NONE));
   }
 
+  /** A rule that charges every note the same. */
+  private record Expensive(long amount) implements NoteRule {
+    @Override
+    public String id() {
+      return "expensive";
+    }
+
+    @Override
+    public String name() {
+      return "Expensive";
+    }
+
+    @Override
+    public String explanation() {
+      return "Every note costs the same.";
+    }
+
+    @Override
+    public String unit() {
+      return "note";
+    }
+
+    @Override
+    public long amount(NoteContext context, Grip grip) {
+      return amount;
+    }
+  }
+
+  private static LayeredGraph expensive(String notes, Penalty penalty) {
+    // Just below 2^44 points a note.
+    Scoring scoring =
+        Scoring.of(
+            ImmutableList.of(new Expensive(17_592_203)), Weights.parse("w", "expensive = 999999"));
+    LayeredGraph all = Thinned.all(Music.viola().notes(notes));
+    return new LayeredGraph(all.moments(), all.grips(), scoring, penalty);
+  }
+
   @Test
-  void aHundredFingeringsMayBeAskedFor() {
-    LayeredGraph layers = Thinned.all(Music.viola().notes("E4/1 F4/1 G4/1"));
-    assertThat(PathFinder.best(layers, Requirement.NONE, PathFinder.MOST)).hasSize(100);
+  void aCostJustBelowTheLimitDoesNotOutweighAPenalty() {
+    Penalty penalty = (m, grip) -> grip.top().string() == 1 ? 0 : 524_286;
+    Path path = PathFinder.best(expensive("E4/1", penalty), Requirement.NONE).orElseThrow();
+    assertThat(path.cost()).isEqualTo(17_592_203L * 999_999);
+    assertThat(path.penalty()).isEqualTo(524_286);
+  }
+
+  @Test
+  void aCostThatCouldOutweighAPenaltyIsRefused() {
+    LayeredGraph graph = expensive("E4/1 E4/1", Penalty.NONE);
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> PathFinder.best(graph, Requirement.NONE))
+        .withMessage(
+            "with these weights a plan may cost more than 17592186044415 points;"
+                + " divide all of them by ten");
+  }
+
+  @Test
+  void penaltiesThatDoNotFitIntoASumAreRefused() {
+    LayeredGraph all = Thinned.all(Music.viola().notes("E4/1 E4/1"));
+    LayeredGraph graph =
+        new LayeredGraph(all.moments(), all.grips(), all.scoring(), (m, grip) -> 262_144);
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> PathFinder.best(graph, Requirement.NONE))
+        .withMessage(
+            "the passage is too long for the preferences of this brief; plan fewer measures");
+  }
+
+  @Test
+  void aHundredPathsCanBeRequested() {
+    LayeredGraph graph = Thinned.all(Music.viola().notes("E4/1 F4/1 G4/1"));
+    assertThat(PathFinder.best(graph, Requirement.NONE, PathFinder.MOST)).hasSize(100);
   }
 }

@@ -11,7 +11,7 @@ import fingering.tables.Position;
 import java.util.Collections;
 import org.junit.jupiter.api.Test;
 
-/** When a hand has stayed in a position: common practice, no source. */
+/** What counts as a stay in a position: common practice, no source. */
 class RequiredStaysTest {
   private static final Grip FIRST_IN_THIRD = Taken.on("viola").by("D5", 1, "1", "3rd");
   private static final Grip SECOND_IN_THIRD = Taken.on("viola").by("E5", 1, "2", "3rd");
@@ -31,7 +31,7 @@ class RequiredStaysTest {
   }
 
   @Test
-  void soManyStoppedNotesInOnePositionAreAStay() {
+  void enoughStoppedNotesInOnePositionAreAStay() {
     RequiredStays two = RequiredStays.in(Position.THIRD, 2);
     assertThat(shown(two, FIRST_IN_THIRD)).isFalse();
     assertThat(shown(two, FIRST_IN_THIRD, SECOND_IN_THIRD)).isTrue();
@@ -45,14 +45,14 @@ class RequiredStaysTest {
   }
 
   @Test
-  void openStringsNeitherCountNorBreakAStay() {
+  void openStringsNeitherCountNorInterruptAStay() {
     RequiredStays two = RequiredStays.in(Position.THIRD, 2);
     assertThat(shown(two, FIRST_IN_THIRD, OPEN_IN_THIRD)).isFalse();
     assertThat(shown(two, FIRST_IN_THIRD, OPEN_IN_THIRD, SECOND_IN_THIRD)).isTrue();
   }
 
   @Test
-  void whoLeavesThePositionBeginsTheStayAnew() {
+  void leavingThePositionStartsTheStayAgain() {
     RequiredStays two = RequiredStays.in(Position.THIRD, 2);
     assertThat(shown(two, FIRST_IN_THIRD, OPEN_IN_FIRST, SECOND_IN_THIRD)).isFalse();
     assertThat(shown(two, FIRST_IN_THIRD, FIRST_IN_FIRST, SECOND_IN_THIRD)).isFalse();
@@ -83,7 +83,7 @@ class RequiredStaysTest {
   }
 
   @Test
-  void aRunInOnePositionIsNoPartOfTheStayInAnother() {
+  void notesInOnePositionDoNotCountForAnother() {
     RequiredStays both = new RequiredStays(ImmutableList.of(Position.FIRST, Position.THIRD), 3);
     Grip first = FIRST_IN_FIRST;
     Grip third = FIRST_IN_THIRD;
@@ -105,7 +105,7 @@ class RequiredStaysTest {
   }
 
   @Test
-  void eightPositionsAndAHundredNotesAreTheMostThatCanBeAskedFor() {
+  void eightPositionsAndAHundredNotesAreTheMaximum() {
     assertThat(new RequiredStays(positions(8), 1).positions()).hasSize(8);
     assertThat(RequiredStays.in(Position.THIRD, 100).notes()).isEqualTo(100);
     assertThatExceptionOfType(FingeringException.class)

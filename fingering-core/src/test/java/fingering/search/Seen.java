@@ -5,7 +5,7 @@ import fingering.fingerboard.Placement;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Writes down what a player sees of a grip, as one would above the notes. */
+/** The visible part of a grip as text, as players write it above the notes. */
 final class Seen {
   private Seen() {}
 
@@ -24,7 +24,7 @@ final class Seen {
                 placement.frame().first());
   }
 
-  /** Strings and positions alone, as a teacher sees them. */
+  /** Only strings and positions, as a teacher compares fingerings. */
   static String places(Grip grip) {
     return grip.placements().stream()
         .map(

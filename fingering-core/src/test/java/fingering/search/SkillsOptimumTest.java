@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
 import fingering.demand.AllRequirements;
-import fingering.demand.Avoid.What;
 import fingering.demand.ShowPosition;
 import fingering.demand.ShowShift;
 import fingering.demand.ShowStay;
 import fingering.demand.ShowTechnique;
+import fingering.demand.Technique;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
@@ -27,7 +27,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
-/** Skills to show, against a walk over every path that counts them in its own way. */
+/** Required skills, against brute force that counts them independently. */
 class SkillsOptimumTest {
   private static final int MOST = 6;
 
@@ -38,9 +38,9 @@ class SkillsOptimumTest {
 
   private static void assertBest(
       Passage passage, int seed, Requirement requirement, Predicate<List<Grip>> wanted) {
-    LayeredGraph layers = Thinned.layers(passage, MOST, seed, Thinned.NO_PENALTY);
-    var found = PathFinder.best(layers, requirement);
-    var brute = BruteForce.best(layers, wanted);
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
+    var found = PathFinder.best(graph, requirement);
+    var brute = BruteForce.best(graph, wanted);
     assertThat(found.isPresent()).isEqualTo(brute.isPresent());
     found.ifPresent(
         path -> {
@@ -82,7 +82,7 @@ class SkillsOptimumTest {
   }
 
   @Property(tries = 60)
-  void soManyNotesInThirdAreShownAtTheLeastCost(
+  void aNumberOfNotesInThirdIsShownAtTheLowestCost(
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 7) int notes,
       @ForAll @IntRange(min = 1, max = 4) int wanted) {
@@ -90,12 +90,12 @@ class SkillsOptimumTest {
     assertBest(
         passage,
         seed,
-        new ShowPosition(Position.THIRD, wanted).in(passage),
+        new ShowPosition(Position.THIRD, wanted).requirement(passage),
         path -> stoppedIn(path, Position.THIRD) >= wanted);
   }
 
   @Property(tries = 60)
-  void aStayOfWholeMeasuresIsShownAtTheLeastCost(
+  void aStayOfWholeMeasuresIsShownAtTheLowestCost(
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 7) int notes,
       @ForAll @IntRange(min = 1, max = 2) int measures) {
@@ -103,12 +103,12 @@ class SkillsOptimumTest {
     assertBest(
         passage,
         seed,
-        new ShowStay(Position.FIRST, measures).in(passage),
+        new ShowStay(Position.FIRST, measures).requirement(passage),
         path -> measuresIn(passage, path, Position.FIRST) >= measures);
   }
 
   @Property(tries = 60)
-  void severalSkillsAtOnceAreShownAtTheLeastCost(
+  void severalSkillsAreShownAtTheLowestCost(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 7) int notes) {
     Passage passage = line(seed, notes);
     assertBest(
@@ -116,23 +116,23 @@ class SkillsOptimumTest {
         seed,
         AllRequirements.of(
             ImmutableList.of(
-                new ShowPosition(Position.FIRST, 1).in(passage),
-                new ShowTechnique(What.FOURTH_FINGER).in(passage),
-                new ShowPosition(Position.THIRD, 1).in(passage))),
+                new ShowPosition(Position.FIRST, 1).requirement(passage),
+                new ShowTechnique(Technique.FOURTH_FINGER).requirement(passage),
+                new ShowPosition(Position.THIRD, 1).requirement(passage))),
         path ->
             stoppedIn(path, Position.FIRST) >= 1
                 && stoppedIn(path, Position.THIRD) >= 1
                 && fourth(path));
   }
 
-  /** The same pitch by another letter: a finger that only changes its name shifts nowhere. */
+  /** The same pitch with another spelling under the same finger, which is no shift. */
   private static boolean respelled(Passage passage, int m) {
     Note before = passage.moments().get(m - 1).starting().get(0);
     Note now = passage.moments().get(m).starting().get(0);
     return before.midi() == now.midi() && !before.sounding().equals(now.sounding());
   }
 
-  /** Shifts up with one finger staying on its string, no rest and no open string between. */
+  /** Upward shifts with one finger on one string, without a rest or an open string between. */
   private static int guidedUp(Passage passage, List<Grip> path) {
     int shifts = 0;
     for (int m = 1; m < path.size(); m++) {
@@ -151,7 +151,7 @@ class SkillsOptimumTest {
   }
 
   @Property(tries = 300)
-  void shiftsOfAKindAreShownAtTheLeastCost(
+  void shiftsOfAKindAreShownAtTheLowestCost(
       @ForAll int seed,
       @ForAll @IntRange(min = 2, max = 7) int notes,
       @ForAll @IntRange(min = 1, max = 2) int times) {
@@ -161,7 +161,7 @@ class SkillsOptimumTest {
         seed,
         new ShowShift(
                 Optional.of(ShowShift.Direction.UP), Optional.of(ShiftKind.SAME_FINGER), times)
-            .in(passage),
+            .requirement(passage),
         path -> guidedUp(passage, path) >= times);
   }
 }

@@ -3,7 +3,7 @@ package fingering.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Frame.Shape;
 import fingering.fingerboard.Grip;
@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Plans of whole briefs on music of some length, against an integer program that counts anew. */
+/** Plans of whole briefs on longer music, against an integer program that counts independently. */
 class SkillsProgramTest {
   private static final Path DEMO = Path.of("..", "docs", "demo", "demo.musicxml");
   private static final Scoring SCORING = StandardRules.commonPractice();
@@ -40,15 +40,15 @@ class SkillsProgramTest {
   }
 
   private static Plan plan(Passage passage, String... demands) {
-    DemandText text = DemandText.on(passage.instrument());
+    DemandParser text = DemandParser.of(passage.instrument());
     Brief.Builder brief = Brief.builder("asked");
     for (int i = 0; i < demands.length; i += 2) {
-      text.read(demands[i], demands[i + 1]).forEach(brief::demanding);
+      text.read(demands[i], demands[i + 1]).forEach(brief::addDemand);
     }
     return Planner.of(passage, SCORING).plan(brief.build());
   }
 
-  /** The grips that keep what concerns each moment by itself, those of some measures in 3rd. */
+  /** The grips that meet the demands on single moments, those of some measures in 3rd position. */
   private static LayeredGraph layers(Passage passage, Predicate<Grip> kept, int from, int to) {
     ImmutableList<ImmutableList<Grip>> all = Planner.of(passage, SCORING).grips();
     ImmutableList.Builder<ImmutableList<Grip>> left = ImmutableList.builder();
@@ -100,7 +100,7 @@ class SkillsProgramTest {
     return grip.placements().stream().filter(p -> p.finger() != Finger.OPEN).count();
   }
 
-  /** From the first moment of each measure to that after its last. */
+  /** By measure, from its first moment to the one after its last. */
   private static List<int[]> measures(Passage passage) {
     List<int[]> measures = new ArrayList<>();
     int from = 0;
@@ -116,7 +116,7 @@ class SkillsProgramTest {
   }
 
   @Test
-  void theDemoInThreePositionsWithAStayAndNoExtensionCostsWhatTheProgramFinds() {
+  void theDemoInThreePositionsWithAStayWithoutExtensionCostsWhatTheProgramFinds() {
     Passage passage = demo();
     Plan plan =
         plan(
@@ -131,22 +131,22 @@ class SkillsProgramTest {
             "3@17-20",
             "avoid",
             "extensions");
-    LayeredGraph layers = layers(passage, SkillsProgramTest::inTheHand, 17, 20);
+    LayeredGraph graph = layers(passage, SkillsProgramTest::inTheHand, 17, 20);
     assertThat(passage.moments()).hasSizeGreaterThan(150);
     assertThat(
-            FlowProgram.of(layers, plan.total())
+            FlowProgram.of(graph, plan.total())
                 .showing("1st", 4, notesIn(passage, 1))
                 .showing("2nd", 16, notesIn(passage, 2))
                 .showing("3rd", 8, notesIn(passage, 3))
                 .least())
         .hasValue(plan.total());
-    // The skills bind: without them there is something cheaper.
+    // The skills matter: without them there is a cheaper plan.
     assertThat(plan.total())
-        .isGreaterThan(FlowProgram.of(layers, plan.total()).least().orElseThrow());
+        .isGreaterThan(FlowProgram.of(graph, plan.total()).least().orElseThrow());
   }
 
   @Test
-  void aWholeMeasureInSecondIsShownInTheDemoAsCheaplyAsTheProgramCan() {
+  void aWholeMeasureInSecondCostsWhatTheProgramFinds() {
     Passage passage = demo();
     Plan plan =
         plan(
@@ -161,10 +161,10 @@ class SkillsProgramTest {
             "3@17-20",
             "avoid",
             "open-strings@1-8");
-    LayeredGraph layers = layers(passage, grip -> true, 17, 20);
+    LayeredGraph graph = layers(passage, grip -> true, 17, 20);
     LayeredGraph stopped =
         new LayeredGraph(
-            passage.moments(), withoutOpen(passage, layers.grips()), SCORING, Penalty.NONE);
+            passage.moments(), withoutOpen(passage, graph.grips()), SCORING, Penalty.NONE);
     assertThat(
             FlowProgram.of(stopped, plan.total())
                 .showing("1st", 4, notesIn(passage, 1))
@@ -181,7 +181,7 @@ class SkillsProgramTest {
     return grip.placements().stream().filter(p -> p.finger().symbol().equals(finger)).count();
   }
 
-  /** No open string from measure 1 to 8; none of them has a note that only an open string has. */
+  /** No open string in measures 1 to 8, all notes of which can be stopped. */
   private static ImmutableList<ImmutableList<Grip>> withoutOpen(
       Passage passage, ImmutableList<ImmutableList<Grip>> grips) {
     ImmutableList.Builder<ImmutableList<Grip>> left = ImmutableList.builder();
@@ -195,7 +195,7 @@ class SkillsProgramTest {
     return left.build();
   }
 
-  /** Whether the hand goes up to another place, one finger staying on its string. */
+  /** Whether the hand shifts up with one finger on its string. */
   private static long guidedUp(Passage passage, int m, Grip before, Grip now) {
     if (m == 0 || passage.moments().get(m).restMicros() > 0) {
       return 0;
@@ -216,7 +216,7 @@ class SkillsProgramTest {
 
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3})
-  void sixtyNotesWithGuidedShiftsToShowCostWhatTheProgramFinds(int seed) {
+  void sixtyNotesWithRequiredGuidedShiftsCostWhatTheProgramFinds(int seed) {
     RandomMusic random = new RandomMusic(seed);
     Passage passage = Music.viola().tempo(random.tempo()).notes(random.line(60, 54, 76)); // F#3-E5
     Plan plan =
@@ -232,10 +232,10 @@ class SkillsProgramTest {
             "3@5-6",
             "avoid",
             "open-strings");
-    LayeredGraph layers = layers(passage, grip -> fingers(grip, "0") == 0, 5, 6);
+    LayeredGraph graph = layers(passage, grip -> fingers(grip, "0") == 0, 5, 6);
     assertThat(passage.moments()).hasSize(60);
     assertThat(
-            FlowProgram.of(layers, plan.total())
+            FlowProgram.of(graph, plan.total())
                 .showing("1st", 10, notesIn(passage, 1))
                 .showing("2nd", 10, notesIn(passage, 2))
                 .showing("up", 3, (m, before, now) -> guidedUp(passage, m, before, now))

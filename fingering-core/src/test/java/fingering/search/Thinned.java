@@ -13,17 +13,17 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.ToLongFunction;
 
-/** Layers of a passage with all grips, or with some chosen by a seed. */
+/** The graph of a passage with all grips, or with a random choice of them. */
 final class Thinned {
   static final ToLongFunction<Grip> NO_PENALTY = grip -> 0;
 
   private Thinned() {}
 
   static LayeredGraph all(Passage passage) {
-    return layers(passage, Integer.MAX_VALUE, 0, NO_PENALTY);
+    return graph(passage, Integer.MAX_VALUE, 0, NO_PENALTY);
   }
 
-  static LayeredGraph layers(Passage passage, int most, long seed, ToLongFunction<Grip> penalty) {
+  static LayeredGraph graph(Passage passage, int most, long seed, ToLongFunction<Grip> penalty) {
     Random random = new Random(seed);
     GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument()));
     ImmutableList.Builder<ImmutableList<Grip>> grips = ImmutableList.builder();

@@ -23,7 +23,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
-/** What holds of the comfortable tempo of every plan, on random music. */
+/** Properties of the comfortable tempo of every plan, on random music. */
 class ComfortableTempoPropertyTest {
   private static final ImmutableList<String> INSTRUMENTS =
       ImmutableList.of("violin", "viola", "cello", "bass");
@@ -51,7 +51,7 @@ class ComfortableTempoPropertyTest {
   }
 
   @Property(tries = 60)
-  void timesAsFastLeavesAsManyTimesLess(
+  void aFasterTempoDividesTheFactor(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 2, max = 24) int notes,
@@ -63,7 +63,7 @@ class ComfortableTempoPropertyTest {
     assertThat(ComfortableTempo.of(scaled, LEVEL).marked()).isEqualTo(Tempo.parse(faster));
   }
 
-  /** The moments with a rest before one of them, everything after it later by as much. */
+  /** The moments with a rest inserted before one of them. */
   private static Passage rested(Passage passage, int at, long rest) {
     List<Moment> moments = new ArrayList<>();
     for (int m = 0; m < passage.moments().size(); m++) {
@@ -93,7 +93,7 @@ class ComfortableTempoPropertyTest {
   }
 
   @Property(tries = 60)
-  void aRestMoreNeverMakesItHarder(
+  void anotherRestNeverLowersTheTempo(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 3, max = 24) int notes,
@@ -104,7 +104,7 @@ class ComfortableTempoPropertyTest {
     assertThat(factor(rested)).isGreaterThanOrEqualTo(factor(plan) * (1 - ROUNDING));
   }
 
-  /** The grips with a hand that stays in its frame from one moment on: one shift less, or none. */
+  /** The grips with a hand that keeps its frame from one moment on: one shift less, or none. */
   private static List<Grip> withoutShiftTo(List<Grip> grips, int at) {
     Frame stays = grips.get(at - 1).frame();
     Frame leaves = grips.get(at).frame();
@@ -116,9 +116,9 @@ class ComfortableTempoPropertyTest {
     return still;
   }
 
-  /** With strings and fingers as they are, a last shift that is spared never makes it harder. */
+  /** With the same strings and fingers, removing the last shift never lowers the tempo. */
   @Property(tries = 60)
-  void sparingTheLastShiftNeverMakesItHarder(
+  void removingTheLastShiftNeverLowersTheTempo(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 2, max = 24) int notes) {
@@ -132,7 +132,7 @@ class ComfortableTempoPropertyTest {
   }
 
   @Property(tries = 60)
-  void aQuickerPlayerIsNeverSlower(
+  void aFasterLevelNeverLowersTheTempo(
       @ForAll int seed,
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 2, max = 24) int notes) {
@@ -143,7 +143,7 @@ class ComfortableTempoPropertyTest {
   }
 
   @Property(tries = 40)
-  void theWholeIsTheTightestOfTheMeasuresAndNoMeasureStandsTwice(
+  void theTempoIsThatOfTheTightestMeasureAndEachMeasureOccursOnce(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 24) int notes) {
     ComfortableTempo tempo =
         ComfortableTempo.of(plan(passage(seed, 0, notes, "quarter=80")), LEVEL);

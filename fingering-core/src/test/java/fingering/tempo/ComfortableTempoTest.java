@@ -18,7 +18,7 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
-/** What limits the tempo of the smallest cases, and how it is told. */
+/** Tempo limits of small examples, and their descriptions. */
 class ComfortableTempoTest {
   private static final PlayerSpeed PROFESSIONAL = PlayerSpeed.named("advanced");
 
@@ -33,9 +33,9 @@ class ComfortableTempoTest {
     return tempo(plan).tightest(1).get(0);
   }
 
-  /** Fitts's law (1954, from memory): time = a + b log2(2 way / target), in microseconds. */
-  private static double fitts(double way) {
-    return 1000 * (40 + 20 * Math.log(2 * way / 15) / Math.log(2));
+  /** Fitts's law (1954, from memory): time = a + b log2(2 distance / target), in microseconds. */
+  private static double fitts(double distance) {
+    return 1000 * (40 + 20 * Math.log(2 * distance / 15) / Math.log(2));
   }
 
   /** Millimetres from the nut of a string of 328 mm: L (1 − 2^(−n/12)). */
@@ -43,16 +43,16 @@ class ComfortableTempoTest {
     return 328 * (1 - Math.pow(2, -semitones / 12));
   }
 
-  /** In 1st the hand lies 12/7 of a semitone above the nut, in 3rd 36/7; a letter is 12/7 wide. */
+  /** The hand is 12/7 semitones above the nut in 1st, 36/7 in 3rd; a letter is 12/7 wide. */
   @Test
-  void aShiftNeedsTheTimeOfFittsAndHasTheEndOfTheNoteBefore() {
+  void aShiftNeedsTheTimeOfFittssLawAndUsesTheEndOfTheNoteBefore() {
     TempoLimit limit = tightest(Studies.violin("quarter=150", "B4/0.25 D5/0.25", UP));
-    double way = fromNut(36.0 / 7) - fromNut(12.0 / 7);
+    double distance = fromNut(36.0 / 7) - fromNut(12.0 / 7);
     assertThat(limit.cause()).isEqualTo(LimitCause.SHIFT);
-    assertThat(limit.says()).isEqualTo("shift from 1st to 3rd in a sixteenth");
-    assertThat((double) limit.neededMicros()).isCloseTo(fitts(way), within(1.0));
+    assertThat(limit.text()).isEqualTo("shift from 1st to 3rd in a sixteenth");
+    assertThat((double) limit.neededMicros()).isCloseTo(fitts(distance), within(1.0));
     assertThat(limit.freeMicros()).isEqualTo(90_000);
-    assertThat(limit.factor()).isCloseTo(90_000 / fitts(way), within(1e-5));
+    assertThat(limit.factor()).isCloseTo(90_000 / fitts(distance), within(1e-5));
     assertThat(limit.place()).hasToString("measure 1, beat 1.25");
   }
 
@@ -65,23 +65,25 @@ class ComfortableTempoTest {
   }
 
   @Test
-  void aRestAndAnOpenStringGiveAShiftTheirWholeTime() {
+  void aShiftUsesTheWholeTimeOfARestAndAnOpenString() {
     Plan rest = Studies.violin("quarter=150", "B4/0.25 r/0.25 D5/0.25", UP);
     assertThat(tightest(rest).freeMicros()).isEqualTo(190_000);
-    String taken = "2:1:1 2:0:1 2:1:3";
-    TempoLimit open = tightest(Studies.violin("quarter=150", "B4/0.25 A4/0.5 D5/0.25", taken));
+    String fingerings = "2:1:1 2:0:1 2:1:3";
+    TempoLimit open = tightest(Studies.violin("quarter=150", "B4/0.25 A4/0.5 D5/0.25", fingerings));
     assertThat(open.cause()).isNotEqualTo(LimitCause.SHIFT);
-    assertThat(tempo(Studies.violin("quarter=150", "B4/0.25 A4/0.125 D5/0.25", taken)).byMeasure())
+    assertThat(
+            tempo(Studies.violin("quarter=150", "B4/0.25 A4/0.125 D5/0.25", fingerings))
+                .byMeasure())
         .allSatisfy(limit -> assertThat(limit.cause()).isEqualTo(LimitCause.FINGERS));
   }
 
-  private static String cause(String events, String taken) {
-    return tightest(Studies.violin("quarter=120", events, taken)).says();
+  private static String cause(String events, String fingerings) {
+    return tightest(Studies.violin("quarter=120", events, fingerings)).text();
   }
 
   @Test
-  void theDearestPartOfAChangeGivesItItsName() {
-    assertThat(cause("A4/0.5 B4/0.5", "2:0:1 2:1:1")).isEqualTo("change of fingers in an eighth");
+  void aLimitIsNamedAfterItsLongestComponent() {
+    assertThat(cause("A4/0.5 B4/0.5", "2:0:1 2:1:1")).isEqualTo("change of finger in an eighth");
     assertThat(cause("D5/0.5 E5/0.5", "2:3:1 2:4:1"))
         .isEqualTo("third and fourth finger in an eighth");
     assertThat(cause("B4/1:3 B4/1", "2:1:1 2:1:1")).isEqualTo("new bow in a triplet eighth");
@@ -94,23 +96,24 @@ class ComfortableTempoTest {
     assertThat(cause("C5/0.5 E4/1", "2:2:1 3:1:1")).isEqualTo("string crossing in an eighth");
     assertThat(cause("F#5/0.5 C5/1", "1:1:1 2:2:1")).isEqualTo("string crossing in an eighth");
     assertThat(cause("C5/0.5 F#4/1", "2:2:1 3:2:1"))
-        .isEqualTo("finger goes over to another string in an eighth");
+        .isEqualTo("same finger on another string in an eighth");
     assertThat(cause("B4/0.5pz C5/0.5pz", "2:1:1 2:2:1")).isEqualTo("pizzicato in an eighth");
-    assertThat(cause("C5/0.5 C#5/0.5", "2:2:1 2:2:1")).isEqualTo("finger slides in an eighth");
+    assertThat(cause("C5/0.5 C#5/0.5", "2:2:1 2:2:1")).isEqualTo("slide of a finger in an eighth");
     assertThat(cause("B4/0.25tr C5/1", "2:1:1 2:2:1")).isEqualTo("trill in a sixteenth");
-    assertThat(cause("B4/1.3 C5/1", "2:1:1 2:2:1")).isEqualTo("change of fingers in 0.65 s");
+    assertThat(cause("B4/1.3 C5/1", "2:1:1 2:2:1")).isEqualTo("change of finger in 0.65 s");
   }
 
   @Test
-  void aRunTakesMoreThanItsChangesOneByOne() {
+  void aRunNeedsMoreTimeThanItsSingleChanges() {
     String sixteen = "B4/0.25 ~C#5/0.25 ~D5/0.25 ~C#5/0.25 ".repeat(5);
-    String taken = "2:1:1 2:2:1 2:3:1 2:2:1 ".repeat(5);
-    TempoLimit run = tightest(Studies.violin("quarter=60", sixteen, taken));
+    String fingerings = "2:1:1 2:2:1 2:3:1 2:2:1 ".repeat(5);
+    TempoLimit run = tightest(Studies.violin("quarter=60", sixteen, fingerings));
     assertThat(run.cause()).isEqualTo(LimitCause.RUN);
-    assertThat(run.says()).isEqualTo("16 notes in a row, 4.0 a second");
-    // The note after it stands in the next measure, and is none of the sixteen.
+    assertThat(run.text()).isEqualTo("16 notes in a row, 4.0 a second");
+    // The note after it is in the next measure, and not one of the sixteen.
     assertThat(run.measures()).isEqualTo(run.first().measure());
-    TempoLimit later = tightest(Studies.violin("quarter=60", "D5/2 " + sixteen, "2:3:1 " + taken));
+    TempoLimit later =
+        tightest(Studies.violin("quarter=60", "D5/2 " + sixteen, "2:3:1 " + fingerings));
     assertThat(later.cause()).isEqualTo(LimitCause.RUN);
     assertThat(later.measures()).isEqualTo(later.first().measure() + "–" + later.last().measure());
     assertThat(later.last().measureIndex()).isEqualTo(later.first().measureIndex() + 1);
@@ -118,21 +121,21 @@ class ComfortableTempoTest {
     assertThat(tightest(few).factor()).isGreaterThan(run.factor());
   }
 
-  /** Four notes to a measure of quarters: whatever the run, it is told with all its measures. */
+  /** Four quarters in a measure: each run is reported with all of its measures. */
   @Test
-  void runsThatShareAMeasureAreToldOnce() {
+  void runsThatShareAMeasureAreReportedOnce() {
     String sixteen = "B4/0.25 ~C#5/0.25 ~D5/0.25 ~C#5/0.25 ".repeat(20);
-    String taken = "2:1:1 2:2:1 2:3:1 2:2:1 ".repeat(20);
-    ComfortableTempo tempo = tempo(Studies.violin("quarter=60", sixteen, taken));
-    ImmutableList<TempoLimit> apart = tempo.tightestApart(3);
+    String fingerings = "2:1:1 2:2:1 2:3:1 2:2:1 ".repeat(20);
+    ComfortableTempo tempo = tempo(Studies.violin("quarter=60", sixteen, fingerings));
+    ImmutableList<TempoLimit> apart = tempo.tightestDistinct(3);
     assertThat(apart.get(0)).isEqualTo(tempo.tightest(1).get(0));
     for (int i = 0; i < apart.size(); i++) {
       for (TempoLimit later : apart.subList(i + 1, apart.size())) {
-        assertThat(apart.get(i).shares(later)).isFalse();
+        assertThat(apart.get(i).overlapsRun(later)).isFalse();
       }
     }
     assertThat(tempo.tightest(2)).hasSize(2);
-    assertThat(tempo.tightest(2).get(0).shares(tempo.tightest(2).get(1))).isTrue();
+    assertThat(tempo.tightest(2).get(0).overlapsRun(tempo.tightest(2).get(1))).isTrue();
   }
 
   /** Half as fast again is common practice, no source. */
@@ -146,7 +149,7 @@ class ComfortableTempoTest {
   }
 
   @Test
-  void theTempoIsToldInTheUnitOfTheMarkAndRoundedDown() {
+  void theTempoHasTheUnitOfTheMarkAndIsRoundedDown() {
     Plan plan = Studies.violin("dotted-quarter=100", "B4/0.5 D5/0.5", UP);
     ComfortableTempo tempo = tempo(plan);
     double exact = 100 * tempo.factor().getAsDouble();
@@ -157,11 +160,9 @@ class ComfortableTempoTest {
     assertThat(tempo(Studies.violin("quarter=250", "B4/0.25 D5/0.25", UP)).exceeded()).isTrue();
   }
 
-  /**
-   * The second measure is marked twice as fast: it limits, and its own mark is the one to halve.
-   */
+  /** The second measure is marked twice as fast. It has the tightest limit, at its own mark. */
   @Test
-  void everyLimitIsToldByTheTempoInForceThere() {
+  void everyLimitUsesTheTempoInForceThere() {
     Plan plan = Studies.violin("quarter=60", "B4/4 D5/2 B4/2", "2:1:1 2:1:3 2:1:1");
     Passage passage = plan.passage();
     TempoChange later = new TempoChange(BigFraction.of(4), Tempo.parse("half=60"));
@@ -191,7 +192,7 @@ class ComfortableTempoTest {
   }
 
   @Test
-  void nothingLimitsASingleNoteAndNoMetronomeGoesOverAThousand() {
+  void aSingleNoteHasNoLimitAndNoMetronomeMarkIsOverAThousand() {
     ComfortableTempo none = tempo(Studies.violin("quarter=60", "B4/1", "2:1:1"));
     assertThat(none.byMeasure()).isEmpty();
     assertThat(none.factor()).isEmpty();
@@ -203,10 +204,10 @@ class ComfortableTempoTest {
   }
 
   @Test
-  void aMeasureIsToldOnceAndTheTightestFirst() {
+  void eachMeasureOccursOnceAndTheTightestFirst() {
     String events = "B4/1 D5/1 B4/0.5 D5/1.5 B4/0.25 D5/0.25 B4/3.5 D5/4";
-    String taken = "2:1:1 2:1:3 2:1:1 2:1:3 2:1:1 2:1:3 2:1:1 2:1:3";
-    ComfortableTempo tempo = tempo(Studies.violin("quarter=60", events, taken));
+    String fingerings = "2:1:1 2:1:3 2:1:1 2:1:3 2:1:1 2:1:3 2:1:1 2:1:3";
+    ComfortableTempo tempo = tempo(Studies.violin("quarter=60", events, fingerings));
     assertThat(tempo.byMeasure())
         .extracting(limit -> limit.place().measure())
         .containsExactly("1", "2", "3");
@@ -216,22 +217,22 @@ class ComfortableTempoTest {
   }
 
   /**
-   * Common practice, no source: what a professional violinist plays at ease, and what not: single
-   * bows on moving sixteenths at quarter = 132, not at 176; slurred ones at 152, not at 208.
+   * Common practice, no source: the speed of a professional violinist: single bows on changing
+   * sixteenths at quarter = 132, not at 176; slurred ones at 152, not at 208.
    */
   @Test
-  void knownSpeedsOfProfessionalsLieOnTheRightSide() {
-    String taken = "2:1:1 2:2:1 2:3:1 2:2:1 ".repeat(8);
+  void knownSpeedsOfProfessionalsAreComfortable() {
+    String fingerings = "2:1:1 2:2:1 2:3:1 2:2:1 ".repeat(8);
     String detached = "B4/0.25 C#5/0.25 D5/0.25 C#5/0.25 ".repeat(8);
     String slurred = "~B4/0.25 ~C#5/0.25 ~D5/0.25 ~C#5/0.25 ".repeat(8);
-    assertThat(tempo(Studies.violin("quarter=132", detached, taken)).exceeded()).isFalse();
-    assertThat(tempo(Studies.violin("quarter=176", detached, taken)).exceeded()).isTrue();
-    assertThat(tempo(Studies.violin("quarter=152", slurred, taken)).exceeded()).isFalse();
-    assertThat(tempo(Studies.violin("quarter=208", slurred, taken)).exceeded()).isTrue();
+    assertThat(tempo(Studies.violin("quarter=132", detached, fingerings)).exceeded()).isFalse();
+    assertThat(tempo(Studies.violin("quarter=176", detached, fingerings)).exceeded()).isTrue();
+    assertThat(tempo(Studies.violin("quarter=152", slurred, fingerings)).exceeded()).isFalse();
+    assertThat(tempo(Studies.violin("quarter=208", slurred, fingerings)).exceeded()).isTrue();
   }
 
   @Test
-  void cellistsAndBassistsTakeMoreTimeForTheSameThing() {
+  void cellistsAndBassistsNeedMoreTimeForTheSameMovement() {
     List<ComfortableTempo> tempi =
         List.of(
             tempo(Studies.violin("quarter=60", "B4/1 B4/1", "2:1:1 2:1:1")),
@@ -248,7 +249,7 @@ class ComfortableTempoTest {
   }
 
   @Test
-  void levelsAreThoseOfThePresetsAndTheQuickestComesFirst() {
+  void levelsAreNamedLikePresetsAndSortedFastestFirst() {
     assertThat(PlayerSpeed.all())
         .extracting(PlayerSpeed::name)
         .containsExactlyInAnyOrderElementsOf(fingering.scoring.Weights.presets());

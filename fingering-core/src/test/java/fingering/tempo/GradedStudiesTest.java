@@ -20,9 +20,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  * section, and a section that passes through positions goes back to the first as it is repeated.
  *
  * <p>For one and the same player the highest comfortable tempo must not rise from section to
- * section. The other sections are no steps of this stair: III is for the wrist alone, changes
- * string with every note and is slower than IV and V, VI, VIII and so on stay in one higher
- * position.
+ * section. The other sections do not belong to this order: III is for the wrist, changes string at
+ * every note and is slower than IV and V; VI, VIII and so on stay in one higher position.
  */
 class GradedStudiesTest {
   /** Letters and octaves of the open strings of the violin, from the highest. */
@@ -32,7 +31,7 @@ class GradedStudiesTest {
 
   private static final int BEATS = 16;
 
-  /** A beat: where the figure stands. */
+  /** The place of the figure in one beat. */
   private record Beat(int string, int position) {}
 
   private static List<Beat> onStrings(int... strings) {
@@ -63,7 +62,7 @@ class GradedStudiesTest {
   /**
    * The comfortable tempo of a section.
    *
-   * @param wrist the string, if any, that every second note goes over to
+   * @param wrist the string of every second note, if it is another one
    */
   private static double comfortable(List<Beat> beats, int wrist, PlayerSpeed level) {
     List<String> events = new ArrayList<>();
@@ -80,7 +79,7 @@ class GradedStudiesTest {
     return ComfortableTempo.of(plan, level).factor().orElseThrow();
   }
 
-  /** The note of C major so many letters above an open string. */
+  /** The note of C major a number of letters above an open string. */
   private static String natural(int string, int letters) {
     String open = OPEN.get(string - 1);
     int above = LETTERS.indexOf(open.substring(0, 1)) + letters;
@@ -99,7 +98,7 @@ class GradedStudiesTest {
   }
 
   @Test
-  void aSecondStringPositionsAndEveryFurtherPositionMakeItSlower() {
+  void eachFurtherStringAndPositionLowersTheTempo() {
     PlayerSpeed level = PlayerSpeed.named("common-practice");
     List<List<Beat>> steps =
         Stream.of(0, 1, 4, 5, 6, 7).map(section -> sections().get(section)).toList();
@@ -108,7 +107,7 @@ class GradedStudiesTest {
         .doesNotHaveDuplicates();
   }
 
-  /** An order of the book that the model does not follow. */
+  /** The model does not follow the order of the book here. */
   @Test
   void theSectionForTheWristIsSlowerThanThoseAfterIt() {
     PlayerSpeed level = PlayerSpeed.named("advanced");

@@ -15,7 +15,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
- * Grace notes, trills and chords: what is played in no strict time (common practice, no source).
+ * Grace notes, trills and chords, which are not played in strict time (common practice, no source).
  */
 class OrnamentTempoTest {
   private static final PlayerSpeed PROFESSIONAL = PlayerSpeed.named("advanced");
@@ -56,40 +56,40 @@ class OrnamentTempoTest {
   }
 
   /**
-   * Two notes of 20 ms would be too quick for any hand; as grace notes they take what they need.
+   * Two notes of 20 ms would be too fast for any hand; grace notes borrow the time that they need.
    */
   @Test
-  void graceNotesTakeTheTimeTheyNeedFromTheirNeighbours() {
+  void graceNotesUseTimeOfTheirNeighbours() {
     String events = "A4/1 B4/0.02 C5/0.02 D5/0.46 A4/1";
     Plan strict = Studies.violin("quarter=60", events, "2:0:1 2:1:1 2:2:1 2:3:1 2:0:1");
     assertThat(limits(strict).get(0).factor()).isLessThan(1);
     TempoLimit eased = limits(graced(strict, 1, 2)).get(0);
     assertThat(eased.cause()).isEqualTo(LimitCause.GRACE_NOTES);
-    assertThat(eased.says()).startsWith("2 grace notes in");
+    assertThat(eased.text()).startsWith("2 grace notes in");
     assertThat(eased.freeMicros()).isEqualTo(1_000_000);
     assertThat(eased.neededMicros()).isBetween(3 * 75_000L, 3 * 92_000L);
     assertThat(eased.factor()).isGreaterThan(1);
   }
 
   @Test
-  void graceNotesAtTheEndAndAtTheBeginningLimitNothingElse() {
+  void graceNotesAtTheEndsLimitNothingElse() {
     Plan plan = Studies.violin("quarter=60", "A4/0.02 B4/1 C5/0.02", "2:0:1 2:1:1 2:2:1");
     TempoLimit begins = limits(graced(plan, 0, 0)).get(0);
     assertThat(begins.cause()).isEqualTo(LimitCause.GRACE_NOTES);
-    assertThat(begins.says()).isEqualTo("grace note in a quarter");
+    assertThat(begins.text()).isEqualTo("grace note in a quarter");
     assertThat(limits(graced(plan, 2, 2))).hasSize(1);
   }
 
   @Test
-  void aTrillWithoutAFreeFingerIsToldSo() {
+  void aTrillWithoutAFreeFingerIsDescribedAsSuch() {
     Plan free = Studies.violin("quarter=60", "E5/0.25tr", "2:4:1");
-    assertThat(limits(free).get(0).says()).isEqualTo("trill without free finger in a sixteenth");
+    assertThat(limits(free).get(0).text()).isEqualTo("trill without a free finger in a sixteenth");
     Plan plan =
         Planner.of(
                 Music.violin().tempo("quarter=60").notes("B4/0.25tr"),
                 StandardRules.commonPractice())
             .plan(Brief.free("free"));
-    assertThat(limits(plan).get(0).says()).isEqualTo("trill in a sixteenth");
+    assertThat(limits(plan).get(0).text()).isEqualTo("trill in a sixteenth");
   }
 
   private static TempoLimit planned(String events) {
@@ -99,13 +99,13 @@ class OrnamentTempoTest {
   }
 
   @Test
-  void doubleStopsAndChordsTakeLongerThanSingleNotes() {
+  void doubleStopsAndChordsNeedMoreTimeThanSingleNotes() {
     TempoLimit single = planned("B4/0.5 C5/0.5");
     TempoLimit two = planned("F4+D5/0.5 G4+E5/0.5");
     TempoLimit chord = planned("G3+D4+B4+G5/0.5 A4/0.5");
     assertThat(two.cause()).isEqualTo(LimitCause.CHORD);
-    assertThat(two.says()).isEqualTo("double stop in an eighth");
-    assertThat(chord.says()).isEqualTo("chord in an eighth");
+    assertThat(two.text()).isEqualTo("double stop in an eighth");
+    assertThat(chord.text()).isEqualTo("chord in an eighth");
     assertThat(List.of(single, two, chord)).extracting(TempoLimit::neededMicros).isSorted();
   }
 }

@@ -26,17 +26,17 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Real quartets at their marked tempi are at ease for a professional but for a few measures: who
- * wrote and printed them meant them to be played so. Where a score names no tempo, the default of
- * the program is taken. The scores are not part of the project; {@code -Dquartets=FOLDER} names a
- * folder of compressed MusicXML, and {@code mvn -pl fingering-core -am test -Dtest=QuartetTempoTest
- * -Dsurefire.failIfNoSpecifiedTests=false} runs it alone.
+ * Real quartets at their marked tempi are comfortable for a professional, except for a few
+ * measures, because they are meant to be played at these tempi. If a score has no tempo, the
+ * program uses its default. The scores are not part of the project; {@code -Dquartets=FOLDER} names
+ * a folder of compressed MusicXML, and {@code mvn -pl fingering-core -am test
+ * -Dtest=QuartetTempoTest -Dsurefire.failIfNoSpecifiedTests=false} runs it alone.
  */
 class QuartetTempoTest {
   private static final String FOLDER = "quartets";
   private static final double MOST = 0.02;
 
-  /** Measures with notes, and those of them above the tempo at ease. */
+  /** The measures with notes, and those marked above the comfortable tempo. */
   private static final class Tally {
     private int measures;
     private int above;
@@ -47,7 +47,7 @@ class QuartetTempoTest {
   }
 
   @Test
-  void fewMeasuresOfRealQuartetsAreMarkedFasterThanAProfessionalPlaysAtEase() throws IOException {
+  void fewMeasuresOfRealQuartetsAreMarkedAboveTheComfortableTempo() throws IOException {
     String folder = System.getProperty(FOLDER, "");
     assumeTrue(
         !folder.isEmpty(), "skipped: give a folder of quartets in MusicXML with -Dquartets=FOLDER");
@@ -95,7 +95,7 @@ class QuartetTempoTest {
                     limit.place(),
                     limit.marked(),
                     limit.factor(),
-                    limit.says()));
+                    limit.text()));
       }
     }
   }

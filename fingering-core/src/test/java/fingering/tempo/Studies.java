@@ -14,44 +14,44 @@ import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
 import java.util.List;
 
-/** Music with the fingering that is told with it, as a plan. */
+/** Plans with given fingerings. */
 final class Studies {
   private static final Splitter BLANKS = Splitter.on(' ').omitEmptyStrings();
 
   private Studies() {}
 
   /**
-   * A plan that takes each note as told.
+   * A plan with a given fingering of each note.
    *
    * @param music an instrument and a tempo
    * @param events as {@link Music} reads them
-   * @param taken for each note string, finger and position: {@code 2:1:3}, or {@code 2:0:3} for an
-   *     open string with the hand in 3rd
+   * @param fingering for each note string, finger and position: {@code 2:1:3}, or {@code 2:0:3} for
+   *     an open string with the hand in 3rd
    */
-  static Plan plan(String instrument, Music music, String events, String taken) {
+  static Plan plan(String instrument, Music music, String events, String fingering) {
     Passage passage = music.notes(events);
     Taken hand = Taken.on(instrument);
-    List<String> ways = BLANKS.splitToList(taken);
+    List<String> stops = BLANKS.splitToList(fingering);
     ImmutableList.Builder<Grip> grips = ImmutableList.builder();
     for (int m = 0; m < passage.moments().size(); m++) {
-      List<String> way = Splitter.on(':').splitToList(ways.get(m));
+      List<String> stop = Splitter.on(':').splitToList(stops.get(m));
       PitchRequest note = PitchRequest.of(passage.moments().get(m).starting().get(0));
-      grips.add(hand.by(note, Integer.parseInt(way.get(0)), way.get(1), way.get(2)));
+      grips.add(hand.by(note, Integer.parseInt(stop.get(0)), stop.get(1), stop.get(2)));
     }
     return of(passage, grips.build());
   }
 
   /** A plan for a violin part. */
-  static Plan violin(String tempo, String events, String taken) {
-    return plan("violin", Music.violin().tempo(tempo), events, taken);
+  static Plan violin(String tempo, String events, String fingering) {
+    return plan("violin", Music.violin().tempo(tempo), events, fingering);
   }
 
-  /** A plan of those grips, whatever they cost. */
+  /** A plan of some grips, regardless of cost. */
   static Plan of(Passage passage, List<Grip> grips) {
     ImmutableList<Grip> path = ImmutableList.copyOf(grips);
     Scoring nothing = Scoring.of(ImmutableList.of(), Weights.commonPractice());
     return new Plan(
-        Brief.free("as told"),
+        Brief.free("given"),
         passage,
         path,
         ImmutableList.of(),

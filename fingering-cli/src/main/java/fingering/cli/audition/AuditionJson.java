@@ -31,7 +31,7 @@ public final class AuditionJson {
     root.put("counted", sheet.sheet().inOnePiece() ? "in-one-piece" : "together")
         .put("shownIn", sheet.sheet().excerptsOnly() ? "excerpts" : "all")
         .put("met", sheet.audition().met())
-        .put("extra", sheet.audition().extra());
+        .put("extra", sheet.audition().extraCost());
     ArrayNode asked = root.putArray("asked");
     sheet.audition().skills().forEach(skill -> skill(asked.addObject(), skill, sheet));
     ArrayNode pieces = root.putArray("pieces");
@@ -46,30 +46,30 @@ public final class AuditionJson {
   }
 
   private static void skill(ObjectNode node, RequiredSkill skill, PlannedSheet sheet) {
-    node.put("demand", skill.skill().words())
-        .put("amount", skill.skill().asked())
+    node.put("demand", skill.skill().text())
+        .put("amount", skill.skill().amount())
         .put("inOnePiece", skill.inOnePiece())
-        .put("cheapest", skill.amountFreely())
+        .put("cheapest", skill.amountInCheapest())
         .put("planned", skill.amountShown())
         .put("met", skill.met());
     ArrayNode shown = node.putArray("pieces");
     for (int i = 0; i < sheet.ready().size(); i++) {
-      if (skill.freely().get(i) > 0 || skill.shown().get(i) > 0) {
+      if (skill.cheapest().get(i) > 0 || skill.shown().get(i) > 0) {
         shown
             .addObject()
             .put("piece", sheet.number(i))
-            .put("cheapest", skill.freely().get(i))
+            .put("cheapest", skill.cheapest().get(i))
             .put("planned", skill.shown().get(i));
       }
     }
     ArrayNode offers = node.putArray("offers");
-    for (MarginalCost offer : skill.offers()) {
+    for (MarginalCost offer : skill.marginalCosts()) {
       ObjectNode entry =
           offers
               .addObject()
               .put("piece", sheet.number(offer.piece()))
               .put("amount", offer.amount())
-              .put("extra", offer.extra());
+              .put("extra", offer.extraCost());
       DemandsJson.notes(entry.putArray("notes"), offer.plan(), skill.skill());
     }
   }
@@ -80,8 +80,8 @@ public final class AuditionJson {
         .put("line", sheet.ready().get(i).entry().line())
         .put("kind", sheet.ready().get(i).entry().scale() ? "scale" : "excerpt")
         .put("name", planned.piece().name())
-        .put("cheapest", planned.piece().free().total())
-        .put("extra", planned.extra());
+        .put("cheapest", planned.piece().cheapest().total())
+        .put("extra", planned.extraCost());
     sheet.written(i).ifPresent(file -> node.put("written", file.toString()));
     node.set("plan", PlanJson.alone(planned.plan(), scoring));
   }

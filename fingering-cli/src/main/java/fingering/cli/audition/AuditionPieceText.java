@@ -91,16 +91,16 @@ final class AuditionPieceText {
 
   private static String cost(PlannedPiece planned) {
     String points = AuditionText.count(planned.plan().total(), "point");
-    return planned.extra() == 0
+    return planned.extraCost() == 0
         ? points + ", the cheapest plan"
         : "%s, %d more than the cheapest plan (%s)"
-            .formatted(points, planned.extra(), stays(planned.piece().free()));
+            .formatted(points, planned.extraCost(), stays(planned.piece().cheapest()));
   }
 
   private List<String> shown(Plan plan) {
     return sheet.audition().skills().stream()
         .filter(skill -> skill.shown().get(piece) > 0)
-        .filter(skill -> !skill.inOnePiece() || skill.shown().get(piece) >= skill.skill().asked())
+        .filter(skill -> !skill.inOnePiece() || skill.shown().get(piece) >= skill.skill().amount())
         .map(
             skill ->
                 "shows "

@@ -9,7 +9,7 @@ import fingering.cli.audition.AuditionSheet.Entry;
 import fingering.cli.audition.AuditionSheet.Line;
 import fingering.cli.file.KeyedFile;
 import fingering.cli.file.WrongLineException;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.demand.Skill;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
@@ -114,7 +114,7 @@ public final class AuditionSheetFile {
                 parser.currentName(),
                 scale ? "a scale" : "an excerpt",
                 scale ? SCALE : EXCERPT,
-                ImmutableSet.copyOf(DemandText.KEYS)),
+                ImmutableSet.copyOf(DemandParser.KEYS)),
             lines);
       }
       entries.add(new Entry(++number, scale, line, ImmutableList.copyOf(lines)));
@@ -162,7 +162,7 @@ public final class AuditionSheetFile {
   }
 
   private ImmutableList<Skill> skills(Instrument instrument) {
-    DemandText text = DemandText.on(instrument);
+    DemandParser text = DemandParser.of(instrument);
     ImmutableList.Builder<Skill> skills = ImmutableList.builder();
     for (Line line : head) {
       if (SKILLS.contains(line.key())) {
@@ -174,7 +174,7 @@ public final class AuditionSheetFile {
     return skills.build();
   }
 
-  private static Skill skill(String key, String value, DemandText text) {
+  private static Skill skill(String key, String value, DemandParser text) {
     boolean positions = key.equals("positions");
     String counted = positions && value.indexOf('=') < 0 ? value + "=" + USUAL_NOTES : value;
     return (Skill) text.read(positions ? "show" : key, counted).get(0);

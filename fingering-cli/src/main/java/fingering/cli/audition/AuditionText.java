@@ -110,7 +110,7 @@ public final class AuditionText {
       row(
           SkillWords.asked(skill.skill()),
           2,
-          amount(skill, skill.amountFreely()),
+          amount(skill, skill.amountInCheapest()),
           amount(skill, skill.amountShown()));
     }
     line("");
@@ -119,21 +119,21 @@ public final class AuditionText {
   private static String amount(RequiredSkill skill, int amount) {
     return amount == 0
         ? "missing"
-        : (amount < skill.skill().asked() ? "short: " : "")
+        : (amount < skill.skill().amount() ? "short: " : "")
             + SkillWords.amount(skill.skill(), amount);
   }
 
   private void offers() {
     List<RequiredSkill> unmet =
-        sheet.audition().skills().stream().filter(skill -> !skill.metFreely()).toList();
+        sheet.audition().skills().stream().filter(skill -> !skill.metByCheapest()).toList();
     if (unmet.isEmpty()) {
       return;
     }
     titles("Where each could be shown alone", "extra points");
     for (RequiredSkill skill : unmet) {
       paragraph(SkillWords.asked(skill.skill()) + withoutOffers(skill), 2);
-      skill.offers().stream().limit(OFFERS).forEach(offer -> offer(skill, offer));
-      int more = skill.offers().size() - OFFERS;
+      skill.marginalCosts().stream().limit(OFFERS).forEach(offer -> offer(skill, offer));
+      int more = skill.marginalCosts().size() - OFFERS;
       if (more > 0) {
         paragraph("and in " + count(more, "other piece") + " at higher cost", 4);
       }
@@ -143,7 +143,7 @@ public final class AuditionText {
 
   /** The remark on a skill that no single piece can show; empty for other skills. */
   private static String withoutOffers(RequiredSkill skill) {
-    return !skill.offers().isEmpty()
+    return !skill.marginalCosts().isEmpty()
         ? ""
         : skill.met()
             ? ": not in any single piece"
@@ -156,14 +156,14 @@ public final class AuditionText {
             + ", "
             + SkillWords.measures(offer.plan(), skill.skill(), offer.amount()),
         4,
-        Long.toString(offer.extra()));
+        Long.toString(offer.extraCost()));
   }
 
   private void price() {
     if (sheet.audition().skills().isEmpty()) {
       return;
     }
-    long extra = sheet.audition().extra();
+    long extra = sheet.audition().extraCost();
     boolean met = sheet.audition().met();
     String shown = met ? "everything that is asked for" : "as much as possible of it";
     paragraph(

@@ -9,7 +9,7 @@ import fingering.cli.file.WrongLineException;
 import fingering.cli.option.LimitOptions;
 import fingering.cli.option.TuneOptions;
 import fingering.demand.Demand;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.demand.GripDemand;
 import fingering.exercise.PlannedScale;
 import fingering.exercise.Scale;
@@ -193,7 +193,7 @@ public final class SheetPieces {
         entry
             .value("name")
             .orElse(passage.title().isBlank() ? passage.partName() : passage.title());
-    Plan plan = plan(entry, passage, Brief.builder("free choice").keepingPrinted(keepPrinted));
+    Plan plan = plan(entry, passage, Brief.builder("free choice").withKeepPrinted(keepPrinted));
     return new Ready(entry, new AuditionPiece(name, planners.of(passage), plan, true), file);
   }
 
@@ -226,22 +226,22 @@ public final class SheetPieces {
   }
 
   private Plan plan(Entry entry, Passage passage, Brief.Builder brief) {
-    DemandText text = PlanFile.demands(passage, sheet.folder());
+    DemandParser text = PlanFile.demands(passage, sheet.folder());
     for (Line line : entry.lines()) {
-      if (DemandText.KEYS.contains(line.key())) {
-        at(line.line(), () -> read(line, text, passage)).forEach(brief::demanding);
+      if (DemandParser.KEYS.contains(line.key())) {
+        at(line.line(), () -> read(line, text, passage)).forEach(brief::addDemand);
       }
     }
     return planners.of(passage).plan(brief.build());
   }
 
   /** The demands of a line; measures and notes that the passage has not are refused. */
-  private static ImmutableList<Demand> read(Line line, DemandText text, Passage passage) {
+  private static ImmutableList<Demand> read(Line line, DemandParser text, Passage passage) {
     ImmutableList<Demand> demands = text.read(line.key(), line.value());
     for (Demand demand : demands) {
       if (demand instanceof GripDemand limit) {
         // Asked here only for what it refuses.
-        limit.concerns(passage);
+        limit.moments(passage);
       }
     }
     return demands;

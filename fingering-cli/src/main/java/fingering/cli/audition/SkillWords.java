@@ -15,10 +15,10 @@ final class SkillWords {
 
   /** A skill with the amount that is asked for: {@code 3rd position in 8 stopped notes}. */
   static String asked(Skill skill) {
-    if (skill instanceof ShowShift && skill.asked() > 1) {
-      return asked(skill.asking(1)) + ", " + amount(skill, skill.asked());
+    if (skill instanceof ShowShift && skill.amount() > 1) {
+      return asked(skill.withAmount(1)) + ", " + amount(skill, skill.amount());
     }
-    String words = skill.words();
+    String words = skill.text();
     return words.startsWith(SHOW) ? words.substring(SHOW.length()) : words;
   }
 
@@ -30,7 +30,7 @@ final class SkillWords {
     if (skill instanceof ShowStay one) {
       return "a stay in " + one.position().display() + " position";
     }
-    return asked(skill instanceof ShowShift ? skill.asking(1) : skill);
+    return asked(skill instanceof ShowShift ? skill.withAmount(1) : skill);
   }
 
   /** An amount of a skill: {@code 8 notes}, {@code 2 measures}, {@code once}. */
@@ -44,6 +44,6 @@ final class SkillWords {
 
   /** The measures in which a plan shows that amount: {@code m. 3–5, 9}. */
   static String measures(Plan plan, Skill skill, int amount) {
-    return DemandsText.measures(plan, amount < skill.asked() ? skill.asking(amount) : skill);
+    return DemandsText.measures(plan, amount < skill.amount() ? skill.withAmount(amount) : skill);
   }
 }

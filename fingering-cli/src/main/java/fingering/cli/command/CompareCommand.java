@@ -93,7 +93,8 @@ final class CompareCommand implements Callable<Integer> {
     PlanningContext set = PlanningContext.read(file, reading, player, weights);
     ImmutableList<Brief> own = own(set.passage());
     PlanComparer comparer = set.comparer(hand, demands, true);
-    Comparison comparison = own.isEmpty() ? comparer.compare(withSecond) : comparer.several(own);
+    Comparison comparison =
+        own.isEmpty() ? comparer.comparePositions(withSecond) : comparer.compareBriefs(own);
     String text =
         switch (output.format()) {
           case TEXT ->

@@ -214,7 +214,7 @@ final class PlanCommand implements Callable<Integer> {
             .or(() -> choices.map(span -> choices(span, plan, comparer, charging)));
     if (write.isPresent()) {
       files.score(
-          set.file().unfinished(ScoreMarker.mark(set.file().text(), marks(plan)), write.get()),
+          set.file().stage(ScoreMarker.mark(set.file().text(), marks(plan)), write.get()),
           write.get());
     }
     if (told.isPresent()) {

@@ -197,7 +197,7 @@ final class ScaleCommand implements Callable<Integer> {
 
   private PlanComparer comparer(Passage passage, ScoringContext charging, LeftHand left) {
     return PlanComparer.of(passage, charging.scoring(), left, demands.allowed())
-        .demanding(demands.of(passage));
+        .withDemands(demands.of(passage));
   }
 
   private Plan plan(PlanComparer comparer) {
@@ -207,8 +207,7 @@ final class ScaleCommand implements Callable<Integer> {
   private static void write(PlannedScale planned, Path target, NewFiles files) {
     ScoreFile file = planned.exercise().file();
     files.score(
-        file.unfinished(ScoreMarker.mark(file.text(), PlanMarks.of(planned.plan())), target),
-        target);
+        file.stage(ScoreMarker.mark(file.text(), PlanMarks.of(planned.plan())), target), target);
   }
 
   private String text(PlannedScale planned, ScoringContext charging, LeftHand left) {

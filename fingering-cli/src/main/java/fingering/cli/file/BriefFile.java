@@ -5,7 +5,7 @@ import com.fasterxml.jackson.core.JsonToken;
 import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import fingering.demand.Demand;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.tables.FingeringException;
@@ -15,16 +15,16 @@ import java.util.List;
 
 /**
  * Briefs from a file in YAML, or in JSON, which is YAML too: one brief, or a list under {@code
- * plans}. A brief has a name and the keys of {@link DemandText}, each with one value or a list.
+ * plans}. A brief has a name and the keys of {@link DemandParser}, each with one value or a list.
  */
 public final class BriefFile {
   private static final Splitter PARTS = Splitter.on(';').trimResults().omitEmptyStrings();
 
   private final String file;
-  private final DemandText demands;
+  private final DemandParser demands;
   private final JsonParser parser;
 
-  private BriefFile(String file, DemandText demands, JsonParser parser) {
+  private BriefFile(String file, DemandParser demands, JsonParser parser) {
     this.file = file;
     this.demands = demands;
     this.parser = parser;
@@ -38,7 +38,7 @@ public final class BriefFile {
    */
   public static ImmutableList<Brief> read(Path file, Passage passage) {
     // A plan to keep is looked for beside the brief that names it.
-    DemandText demands = PlanFile.demands(passage, file.toAbsolutePath().getParent());
+    DemandParser demands = PlanFile.demands(passage, file.toAbsolutePath().getParent());
     return KeyedFile.read(
         file, "briefs", parser -> new BriefFile(file.toString(), demands, parser).file());
   }
@@ -72,11 +72,11 @@ public final class BriefFile {
               + " 'up early=show 3=8; avoid open-strings'.");
     }
     Brief.Builder brief = Brief.builder(halves.get(0));
-    DemandText demands = PlanFile.demands(passage, Path.of(""));
+    DemandParser demands = PlanFile.demands(passage, Path.of(""));
     for (String part : PARTS.split(halves.get(1))) {
       List<String> words = Splitter.on(' ').limit(2).trimResults().splitToList(part);
       String value = words.size() == 2 ? words.get(1) : "";
-      demands.read(words.get(0), value).forEach(brief::demanding);
+      demands.read(words.get(0), value).forEach(brief::addDemand);
     }
     return brief.build();
   }
@@ -138,12 +138,12 @@ public final class BriefFile {
 
   private void single(String key, String value, Brief.Builder brief) {
     if (key.equals("name")) {
-      brief.named(value);
+      brief.withName(value);
       return;
     }
     try {
       for (Demand demand : demands.read(key, value)) {
-        brief.demanding(demand);
+        brief.addDemand(demand);
       }
     } catch (FingeringException e) {
       throw wrong(e.getMessage());

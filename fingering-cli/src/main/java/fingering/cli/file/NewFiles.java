@@ -66,7 +66,7 @@ public final class NewFiles implements AutoCloseable {
         new Unfinished() {
           @Override
           public void appear() {
-            score.appear();
+            score.moveIntoPlace();
           }
 
           @Override

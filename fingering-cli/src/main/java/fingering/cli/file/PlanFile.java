@@ -5,10 +5,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.google.common.collect.ImmutableList;
 import fingering.demand.Demand;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.demand.EarlierPlan;
-import fingering.demand.EarlierPlan.PlannedBefore;
-import fingering.demand.KeepPlan.Taken;
+import fingering.demand.EarlierPlan.EarlierNote;
+import fingering.demand.KeepPlan.KeptFingering;
 import fingering.demand.MeasureSpan;
 import fingering.fingerboard.Finger;
 import fingering.music.Passage;
@@ -48,8 +48,9 @@ public final class PlanFile {
    *
    * @param folder where files lie that are not named from the root
    */
-  public static DemandText demands(Passage passage, Path folder) {
-    return DemandText.on(passage.instrument()).keeping(text -> demand(text, passage, folder));
+  public static DemandParser demands(Passage passage, Path folder) {
+    return DemandParser.of(passage.instrument())
+        .withEarlierPlans(text -> demand(text, passage, folder));
   }
 
   /**
@@ -64,7 +65,7 @@ public final class PlanFile {
     Path file = path(folder, whole ? text : text.substring(0, at));
     MeasureSpan span = whole ? MeasureSpan.WHOLE : MeasureSpan.parse(text.substring(at + 1));
     try {
-      return new PlanFile(file.toString(), passage.instrument()).read(file).on(passage, span);
+      return new PlanFile(file.toString(), passage.instrument()).read(file).demand(passage, span);
     } catch (SelectionException e) {
       throw e;
     } catch (FingeringException e) {
@@ -91,7 +92,7 @@ public final class PlanFile {
           file + " holds several plans; print the one to keep with 'plan --format json'.");
     }
     refuseOther(root.path("instrument").asText(), root.path("tuning").asText());
-    ImmutableList.Builder<PlannedBefore> notes = ImmutableList.builder();
+    ImmutableList.Builder<EarlierNote> notes = ImmutableList.builder();
     int number = 0;
     for (JsonNode note : root.path("notes")) {
       number++;
@@ -132,7 +133,7 @@ public final class PlanFile {
     }
   }
 
-  private PlannedBefore note(JsonNode note) {
+  private EarlierNote note(JsonNode note) {
     int string = field(note, "string").asInt();
     if (string < 1 || string > instrument.strings().size()) {
       throw new FingeringException("there is no string " + string);
@@ -143,8 +144,8 @@ public final class PlanFile {
             .filter(one -> one.symbol().equals(symbol))
             .findFirst()
             .orElseThrow(() -> new FingeringException("there is no finger " + symbol));
-    Taken taken =
-        new Taken(
+    KeptFingering taken =
+        new KeptFingering(
             string,
             finger,
             finger == Finger.OPEN
@@ -158,7 +159,7 @@ public final class PlanFile {
     if (!field(note, "onset").isNumber()) {
       throw new FingeringException("its onset is no number");
     }
-    return new PlannedBefore(
+    return new EarlierNote(
         field(note, "measure").asText(),
         note.has("measureIndex")
             ? OptionalInt.of(note.get("measureIndex").asInt())

@@ -24,10 +24,10 @@ final class ChoicesJson {
 
   private static void fill(ObjectNode node, Choice best, Choice way) {
     Plan plan = way.plan();
-    MomentExplanation why = way.against(best);
+    MomentExplanation why = way.comparedWith(best);
     WhyJson.price(node, why);
-    way.comesFrom().ifPresent(position -> node.put("comesFrom", position.toString()));
-    way.goesOnIn().ifPresent(position -> node.put("goesOnIn", position.toString()));
+    way.positionBefore().ifPresent(position -> node.put("comesFrom", position.toString()));
+    way.positionAfter().ifPresent(position -> node.put("goesOnIn", position.toString()));
     WhyJson.taken(node.putArray("taken"), plan, way.notes());
     WhyJson.taken(
         node.putArray("changesBefore"),
@@ -38,6 +38,6 @@ final class ChoicesJson {
         plan,
         way.changesAfter(best).stream().map(MomentExplanation.Change::other).toList());
     WhyJson.indices(node.putArray("shiftsAdded"), plan, why.shiftsAdded());
-    WhyJson.indices(node.putArray("shiftsSpared"), best.plan(), why.shiftsSpared());
+    WhyJson.indices(node.putArray("shiftsSpared"), best.plan(), why.shiftsSaved());
   }
 }

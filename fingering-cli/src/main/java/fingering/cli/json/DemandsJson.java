@@ -18,7 +18,7 @@ public final class DemandsJson {
     }
     ArrayNode all = node.putArray("demands");
     for (Demand demand : plan.brief().demands()) {
-      ObjectNode entry = all.addObject().put("demand", demand.words());
+      ObjectNode entry = all.addObject().put("demand", demand.text());
       if (demand instanceof Skill skill) {
         notes(entry.putArray("notes"), plan, skill);
       }

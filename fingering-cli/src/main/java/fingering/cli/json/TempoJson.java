@@ -37,7 +37,7 @@ final class TempoJson {
         .put("beat", new BigDecimal(limit.place().beatText()))
         .put("note", note)
         .put("cause", limit.cause().id())
-        .put("says", limit.says())
+        .put("says", limit.text())
         .put("needed", BigDecimal.valueOf(limit.neededMicros(), MICRO))
         .put("free", BigDecimal.valueOf(limit.freeMicros(), MICRO))
         .put("factor", rounded(limit.factor()))

@@ -32,14 +32,14 @@ final class WhyJson {
     taken(
         node.putArray("changes"),
         other,
-        why.neighbours().stream().map(MomentExplanation.Change::other).toList());
+        why.changesElsewhere().stream().map(MomentExplanation.Change::other).toList());
     indices(node.putArray("shiftsAdded"), other, why.shiftsAdded());
-    indices(node.putArray("shiftsSpared"), why.chosen().plan(), why.shiftsSpared());
+    indices(node.putArray("shiftsSpared"), why.chosen().plan(), why.shiftsSaved());
   }
 
   /** What another way costs, and what each rule charges more. */
   static void price(ObjectNode node, MomentExplanation why) {
-    node.put("total", why.other().plan().total()).put("more", why.more());
+    node.put("total", why.other().plan().total()).put("more", why.extraCost());
     ArrayNode rules = node.putArray("rules");
     why.byRule()
         .forEach(

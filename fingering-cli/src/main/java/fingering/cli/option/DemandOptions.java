@@ -5,7 +5,7 @@ import com.google.common.collect.ImmutableSet;
 import fingering.cli.file.PlanFile;
 import fingering.demand.AllowPositions;
 import fingering.demand.Demand;
-import fingering.demand.DemandText;
+import fingering.demand.DemandParser;
 import fingering.demand.MeasureSpan;
 import fingering.music.Passage;
 import fingering.musicxml.SelectionException;
@@ -117,7 +117,7 @@ public final class DemandOptions {
   }
 
   private ImmutableList<Demand> read(Passage passage) {
-    DemandText text = PlanFile.demands(passage, Path.of(""));
+    DemandParser text = PlanFile.demands(passage, Path.of(""));
     ImmutableList.Builder<Demand> all = ImmutableList.builder();
     allow.forEach(each -> all.add(text.allow(each)));
     strings.forEach(each -> all.add(text.strings(each)));
@@ -139,7 +139,7 @@ public final class DemandOptions {
             allow.stream()
                 .filter(DemandOptions::everywhere)
                 .findFirst()
-                .map(DemandText::positions)
+                .map(DemandParser::positions)
                 .orElse(ImmutableSet.of()));
   }
 
@@ -164,7 +164,7 @@ public final class DemandOptions {
   private String name() {
     return allow.size() == 1 && everywhere(allow.get(0)) && count() == 1
         ? "positions "
-            + DemandText.positions(allow.get(0)).stream()
+            + DemandParser.positions(allow.get(0)).stream()
                 .sorted()
                 .map(Object::toString)
                 .collect(Collectors.joining(", "))

@@ -12,12 +12,12 @@ public final class LimitOptions {
       converter = LimitsConverter.class,
       description =
           "How much a score may hold before it is refused, such as measures=20000,bytes=64M; names are bytes, unpacked, ratio, files, nesting, parts, measures and notes.")
-  ScoreLimits limits = ScoreLimits.USUAL;
+  ScoreLimits limits = ScoreLimits.DEFAULT;
 
   static final class LimitsConverter implements ITypeConverter<ScoreLimits> {
     @Override
     public ScoreLimits convert(String text) {
-      return ScoreOptions.converted(() -> ScoreLimits.USUAL.with(text));
+      return ScoreOptions.converted(() -> ScoreLimits.DEFAULT.with(text));
     }
   }
 }

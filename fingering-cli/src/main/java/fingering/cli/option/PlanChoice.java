@@ -49,7 +49,7 @@ public final class PlanChoice {
 
   /** The same brief, keeping what is printed where that is asked for. */
   public Brief kept(Brief brief) {
-    return brief.keepingPrinted(printed.kept);
+    return brief.withKeepPrinted(printed.kept);
   }
 
   /**

@@ -60,17 +60,18 @@ public record PlanName(Optional<Position> position) {
     }
     Position wanted = position.get();
     if (wanted.equals(Position.FIRST)) {
-      return comparer.first();
+      return comparer.firstPositionPlan();
     }
     if (wanted.equals(Position.SECOND)) {
-      return chosen(comparer.firstSecondThird(), comparer);
+      return chosen(comparer.firstToThirdPlan(), comparer);
     }
-    if (wanted.equals(Position.THIRD) || wanted.equals(comparer.upper())) {
-      return chosen(comparer.upperPlan(), comparer);
+    if (wanted.equals(Position.THIRD) || wanted.equals(comparer.upperPosition())) {
+      return chosen(comparer.upperPositionPlan(), comparer);
     }
     throw new FingeringException(
         "No plan of 'compare' stays in %s position here; choose first, third (it stays in %s), second or free, or ask for the position with --show %s=8, eight notes in %s."
-            .formatted(wanted.display(), comparer.upper().display(), wanted, wanted.display()));
+            .formatted(
+                wanted.display(), comparer.upperPosition().display(), wanted, wanted.display()));
   }
 
   private static Plan chosen(Optional<Plan> plan, PlanComparer comparer) {
@@ -78,7 +79,7 @@ public record PlanName(Optional<Position> position) {
         () ->
             new FingeringException(
                 "No fingering of this passage shows what that plan must show (a stay in "
-                    + comparer.upper().display()
+                    + comparer.upperPosition().display()
                     + " position, or 1st to 3rd); choose first or free."));
   }
 

@@ -53,6 +53,6 @@ public record PlanningContext(
             charging.scoring(),
             students.hand(hand, passage.instrument(), reading.sized()),
             demands.allowed())
-        .demanding(named ? demands.besidesAllowed(passage) : demands.of(passage));
+        .withDemands(named ? demands.besidesAllowed(passage) : demands.of(passage));
   }
 }

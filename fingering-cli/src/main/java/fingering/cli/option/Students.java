@@ -62,7 +62,7 @@ public record Students(ImmutableList<Student> known) {
     return options.hand(
         sized
             ? section().smallestHand(played)
-            : section().narrowest(usual).hand().orElse(LeftHand.MEDIUM));
+            : section().smallestReach(usual).hand().orElse(LeftHand.MEDIUM));
   }
 
   /**
@@ -73,7 +73,7 @@ public record Students(ImmutableList<Student> known) {
   public Optional<String> size(Instrument of) {
     // Each size is looked up first, so that one that is not there is told with its file.
     known.forEach(student -> student.size(of));
-    Player narrowest = section().narrowest(of);
+    Player narrowest = section().smallestReach(of);
     return known.stream()
         .filter(student -> student.player().equals(narrowest))
         .findFirst()

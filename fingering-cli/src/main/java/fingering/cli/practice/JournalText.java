@@ -65,7 +65,7 @@ public final class JournalText {
 
   private static String clean(JournalEntry entry) {
     String span =
-        entry.measures().told().replaceFirst("^ in measures? ", ", m. ").replace('-', '–');
+        entry.measures().phrase().replaceFirst("^ in measures? ", ", m. ").replace('-', '–');
     return entry.clean().map(Tempo::toString).map(mark -> mark.replace("=", " = ")).orElse("none")
         + span;
   }

@@ -246,7 +246,7 @@ public final class PracticeWords {
   }
 
   static String named(MeasureSpan span) {
-    return span.told().replaceFirst("^ in ", "").replace('-', '–');
+    return span.phrase().replaceFirst("^ in ", "").replace('-', '–');
   }
 
   private static String brief(MeasureSpan span) {

@@ -46,7 +46,7 @@ public final class ChoicesText {
     ChoicesText page = new ChoicesText(choices, columns);
     List<Plan> named = new ArrayList<>();
     for (Choice choice : choices) {
-      named.add(choice.plan().named(PlanComparer.place(named.size() + 1)));
+      named.add(choice.plan().withName(PlanComparer.rankName(named.size() + 1)));
     }
     Choice best = choices.get(0);
     Comparison side =
@@ -55,10 +55,10 @@ public final class ChoicesText {
         ComparisonText.some(
             side,
             scoring,
-            note -> note.moment() >= best.from() && note.moment() <= best.to(),
+            note -> note.moment() >= best.firstMoment() && note.moment() <= best.lastMoment(),
             columns,
             style));
-    page.text.append(style.bold("Fingerings" + span.told())).append('\n');
+    page.text.append(style.bold("Fingerings" + span.phrase())).append('\n');
     page.plan(named.get(0).name());
     for (int i = 1; i < named.size(); i++) {
       page.choice(named.get(i).name(), choices.get(i));
@@ -91,12 +91,12 @@ public final class ChoicesText {
 
   private void choice(String name, Choice choice) {
     Choice best = choices.get(0);
-    MomentExplanation why = choice.against(best);
+    MomentExplanation why = choice.comparedWith(best);
     List<String> clauses = new ArrayList<>();
-    clauses.add(price(why.more()) + ", " + hand(choice));
+    clauses.add(price(why.extraCost()) + ", " + hand(choice));
     clauses.add(rest(choice.changesBefore(best), choice.changesAfter(best)));
     shifts("also shifts to", why.shiftsAdded()).ifPresent(clauses::add);
-    shifts("does not shift to", why.shiftsSpared()).ifPresent(clauses::add);
+    shifts("does not shift to", why.shiftsSaved()).ifPresent(clauses::add);
     paragraph("  " + name + ": " + String.join("; ", clauses) + ".");
   }
 
@@ -108,8 +108,8 @@ public final class ChoicesText {
   }
 
   private static String hand(Choice choice) {
-    Optional<Position> from = choice.comesFrom();
-    Optional<Position> to = choice.goesOnIn();
+    Optional<Position> from = choice.positionBefore();
+    Optional<Position> to = choice.positionAfter();
     String start = from.map(p -> "comes from " + p.display()).orElse("begins the passage");
     String end = to.map(p -> "continues in " + p.display()).orElse("ends it");
     return start + " and " + (from.isEmpty() || to.isPresent() ? end : "ends the passage");

@@ -19,7 +19,7 @@ public final class DemandsText {
     for (Plan plan : comparison.plans()) {
       if (!plan.brief().demands().isEmpty()) {
         text.append('\n');
-        append(text, plan, comparer.above(plan), columns);
+        append(text, plan, comparer.extraCost(plan), columns);
       }
     }
     return text.toString();
@@ -29,7 +29,7 @@ public final class DemandsText {
     line(text, "Demands on '" + plan.name() + "':", columns);
     for (Demand demand : plan.brief().demands()) {
       String shown = demand instanceof Skill skill ? ": " + measures(plan, skill) : "";
-      line(text, "  - " + demand.words() + shown, columns);
+      line(text, "  - " + demand.text() + shown, columns);
     }
     line(
         text,

@@ -193,7 +193,7 @@ public final class SummaryText {
         + " ("
         + cost.cost()
         + ", "
-        + cost.dearest().toLowerCase(Locale.ROOT)
+        + cost.costliestRule().toLowerCase(Locale.ROOT)
         + ")";
   }
 

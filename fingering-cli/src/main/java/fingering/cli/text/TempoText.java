@@ -36,7 +36,7 @@ public final class TempoText {
       sentences.add(
           (tempi.size() == 2 ? "Both" : "All of them")
               + " reach their limit first in "
-              + named(tempi.get(0).tightestApart(1).get(0))
+              + named(tempi.get(0).tightestDistinct(1).get(0))
               + ", at the same tempo: the music there sets the limit, not the choice of plan.");
     }
     if (tempi.stream().anyMatch(ComfortableTempo::exceeded)) {
@@ -61,7 +61,7 @@ public final class TempoText {
   private static List<String> first(ComfortableTempo tempo) {
     return List.of(
         tempo.tempo().map(TempoText::mark).orElse(""),
-        tempo.tightestApart(1).stream().map(TempoLimit::measures).collect(Collectors.joining()));
+        tempo.tightestDistinct(1).stream().map(TempoLimit::measures).collect(Collectors.joining()));
   }
 
   private static String sentence(ComfortableTempo tempo) {
@@ -76,7 +76,7 @@ public final class TempoText {
         + " (planned at "
         + tempo.marked().perMinute().toPlainString()
         + "); limits: "
-        + tempo.tightestApart(LIMITS).stream()
+        + tempo.tightestDistinct(LIMITS).stream()
             .map(limit -> limit(limit, tempo.marked()))
             .collect(Collectors.joining(", "))
         + ".";
@@ -91,7 +91,7 @@ public final class TempoText {
         limit.marked().equals(opening)
             ? ""
             : limit.tempo().map(tempo -> ", " + mark(tempo)).orElse("");
-    return "m. " + limit.measures() + " (" + limit.says() + there + ")";
+    return "m. " + limit.measures() + " (" + limit.text() + there + ")";
   }
 
   /** A comfortable tempo so far above the planned one that the number does not matter. */

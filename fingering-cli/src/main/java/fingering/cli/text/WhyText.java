@@ -81,15 +81,20 @@ public final class WhyText {
     String next = "The next best fingering is " + fingering(why.other());
     String totals =
         " (" + why.other().plan().total() + " instead of " + why.chosen().plan().total() + ")";
-    if (why.more() > 0) {
-      return next + ": the best plan with it costs " + points(why.more()) + " more" + totals + ".";
+    if (why.extraCost() > 0) {
+      return next
+          + ": the best plan with it costs "
+          + points(why.extraCost())
+          + " more"
+          + totals
+          + ".";
     }
-    if (why.more() == 0) {
+    if (why.extraCost() == 0) {
       return next + ": the best plan with it costs the same, so either will do.";
     }
     return next
         + ": the best plan with it costs "
-        + points(-why.more())
+        + points(-why.extraCost())
         + " less"
         + totals
         + ", but leaves the positions of '"
@@ -123,7 +128,7 @@ public final class WhyText {
   }
 
   private static String neighbours(MomentExplanation why) {
-    ImmutableList<MomentExplanation.Change> changes = why.neighbours();
+    ImmutableList<MomentExplanation.Change> changes = why.changesElsewhere();
     if (changes.isEmpty()) {
       return "No other note would change.";
     }
@@ -153,9 +158,9 @@ public final class WhyText {
       sentences.add(
           "The hand would also shift in " + list(why.shiftsAdded(), WhyText::measureAndBeat) + ".");
     }
-    if (!why.shiftsSpared().isEmpty()) {
+    if (!why.shiftsSaved().isEmpty()) {
       sentences.add(
-          "It would not shift in " + list(why.shiftsSpared(), WhyText::measureAndBeat) + ".");
+          "It would not shift in " + list(why.shiftsSaved(), WhyText::measureAndBeat) + ".");
     }
     return sentences.build();
   }

@@ -1,109 +1,114 @@
 package fingering.abc.reading;
 
+import fingering.abc.reading.MeasureAccidentals.Propagation;
 import fingering.abc.syntax.AbcClef;
 import fingering.abc.syntax.AbcKey;
 import fingering.abc.syntax.Decoration;
 import fingering.abc.syntax.Decorations;
 import fingering.abc.syntax.FieldWord;
 import fingering.abc.syntax.LineCursor;
-import fingering.abc.syntax.MeasureAccidentals.Reach;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Reads the fields that say how notes are read, in the header and later (ABC 2.1). */
+/** Reads the fields that change the defaults of notes, in the header and in the body (ABC 2.1). */
 final class Fields {
   private static final Pattern LENGTH = Pattern.compile("1(?:/(\\d{1,3}))?");
   private static final Pattern SYMBOL =
       Pattern.compile("([H-Wh-w~])\\s*=\\s*(?:!([^!]+)!|([^!\\s]+))");
-  private static final Pattern REACH = Pattern.compile("propagate-accidentals\\s+(.*)");
+  private static final Pattern PROPAGATION = Pattern.compile("propagate-accidentals\\s+(.*)");
   private static final int SHORTEST = 256;
 
   private Fields() {}
 
-  /** What holds after a K: field. */
-  static NoteDefaults key(NoteDefaults setting, LineCursor content) {
+  /** Returns the defaults after a K: field. */
+  static NoteDefaults key(NoteDefaults defaults, LineCursor content) {
     List<FieldWord> words = FieldWord.all(content);
-    boolean clefOnly = !words.isEmpty() && words.stream().allMatch(AbcClef::speaks);
-    return clefs(clefOnly ? setting : setting.withKey(AbcKey.read(words)), words);
+    boolean clefOnly = !words.isEmpty() && words.stream().allMatch(AbcClef::isClefWord);
+    return clefs(clefOnly ? defaults : defaults.withKey(AbcKey.read(words)), words);
   }
 
-  /** What holds after a V: field, whose first word is the name of the voice. */
-  static NoteDefaults voice(NoteDefaults setting, List<FieldWord> words) {
-    return clefs(setting, words.stream().skip(1).toList());
+  /** Returns the defaults after a V: field, whose first word is the name of the voice. */
+  static NoteDefaults voice(NoteDefaults defaults, List<FieldWord> words) {
+    return clefs(defaults, words.stream().skip(1).toList());
   }
 
-  private static NoteDefaults clefs(NoteDefaults setting, List<FieldWord> words) {
-    NoteDefaults changed = setting;
+  private static NoteDefaults clefs(NoteDefaults defaults, List<FieldWord> words) {
+    NoteDefaults changed = defaults;
     for (FieldWord word : words) {
-      if (AbcClef.speaks(word)) {
+      if (AbcClef.isClefWord(word)) {
         changed = changed.withClef(changed.clef().with(word));
       }
     }
     return changed;
   }
 
-  /** The unit note length, in quarter notes, of an L: field. */
+  /** Returns the unit note length, in quarter notes, of an L: field. */
   static BigFraction unit(LineCursor content) {
     content.takeBlanks();
-    LineCursor start = content.back(0);
+    LineCursor start = content.copy();
     String text = content.rest().replaceAll("\\s*/\\s*", "/");
     Matcher length = LENGTH.matcher(text);
-    int below = length.matches() && length.group(1) != null ? Integer.parseInt(length.group(1)) : 1;
-    if (!length.matches() || Integer.bitCount(below) != 1 || below > SHORTEST) {
-      throw start.wrong("'%s' is no note length: write L:1/4, L:1/8 or L:1/16.".formatted(text));
+    int denominator =
+        length.matches() && length.group(1) != null ? Integer.parseInt(length.group(1)) : 1;
+    if (!length.matches() || Integer.bitCount(denominator) != 1 || denominator > SHORTEST) {
+      throw start.error("'%s' is not a note length: write L:1/4, L:1/8 or L:1/16.".formatted(text));
     }
-    return BigFraction.of(4, below);
+    return BigFraction.of(4, denominator);
   }
 
-  /** What holds after a U: field. */
-  static NoteDefaults symbol(NoteDefaults setting, LineCursor content) {
+  /** Returns the defaults after a U: field. */
+  static NoteDefaults symbol(NoteDefaults defaults, LineCursor content) {
     content.takeBlanks();
-    LineCursor start = content.back(0);
+    LineCursor start = content.copy();
     String text = content.rest();
     Matcher symbol = SYMBOL.matcher(text);
     if (!symbol.matches()) {
-      throw start.wrong("'%s' gives no letter a sign: write U:W=!trill!.".formatted(text));
+      throw start.error(
+          "'%s' does not assign a decoration to a letter: write U:W=!trill!.".formatted(text));
     }
     String name = symbol.group(2) == null ? symbol.group(3) : symbol.group(2);
     Optional<Decoration> sign =
         name.equals("nil") || name.equals("none")
             ? Optional.empty()
             : Optional.of(Decorations.named(name, start));
-    return setting.withSymbol(symbol.group(1).charAt(0), sign);
+    return defaults.withSymbol(symbol.group(1).charAt(0), sign);
   }
 
-  /** What holds after a word to programs; most are for those that print or play. */
-  static NoteDefaults directive(NoteDefaults setting, LineCursor content) {
+  /**
+   * Returns the defaults after a directive. Most directives are for typesetting and playback, and
+   * are ignored.
+   */
+  static NoteDefaults directive(NoteDefaults defaults, LineCursor content) {
     content.takeBlanks();
-    LineCursor start = content.back(0);
-    Matcher reach = REACH.matcher(content.rest());
-    if (!reach.matches()) {
-      return setting;
+    LineCursor start = content.copy();
+    Matcher propagation = PROPAGATION.matcher(content.rest());
+    if (!propagation.matches()) {
+      return defaults;
     }
-    return setting.withReach(
-        switch (reach.group(1)) {
-          case "not" -> Reach.NOT;
-          case "octave" -> Reach.OCTAVE;
-          case "pitch" -> Reach.PITCH;
+    return defaults.withPropagation(
+        switch (propagation.group(1)) {
+          case "not" -> Propagation.NOT;
+          case "octave" -> Propagation.OCTAVE;
+          case "pitch" -> Propagation.PITCH;
           default ->
-              throw start.wrong(
-                  "accidentals propagate not, octave or pitch: write one of these words.");
+              throw start.error(
+                  "propagate-accidentals is followed by not, octave or pitch: write one of these words.");
         });
   }
 
-  /** Refuses a field that would change the notes in a way that is not read. */
+  /** Refuses a field that would change the notes but is not supported. */
   static void refuse(char letter, LineCursor field) {
     switch (letter) {
-      case 'm' -> throw field.wrong("macros (m:) are not read: write the notes out.");
+      case 'm' -> throw field.error("macros (m:) are not supported: write the notes out.");
       case 's' ->
-          throw field.wrong(
-              "lines of symbols (s:) are not read: write each sign before its note, as in !1!D.");
+          throw field.error(
+              "symbol lines (s:) are not supported: write each decoration before its note, as in !1!D.");
       case '+' ->
-          throw field.wrong(
-              "a field cannot be continued on another line here: write it on one line.");
+          throw field.error(
+              "continued fields (+:) are not supported: write the field on one line.");
       default -> {}
     }
   }

@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Collects the measures of a tune, and counts them in the end. */
+/** Collects the measures of a tune and numbers them. */
 final class MeasureCollector {
-  private static final int TOLD = 4;
+  private static final int LISTED = 4;
 
-  /** The smallest part of a whole note in which the length of a measure is told. */
+  /** The shortest note value in which the length of a measure is given, as part of a whole note. */
   private static final int SMALLEST = 64;
 
   private final List<PendingMeasure> closed = new ArrayList<>();
@@ -25,17 +25,17 @@ final class MeasureCollector {
     current = new PendingMeasure(meter);
   }
 
-  /** The measure that is being read. */
+  /** Returns the current measure. */
   PendingMeasure current() {
     return current;
   }
 
-  /** Index of the measure that is being read. */
+  /** Returns the index of the current measure. */
   int index() {
     return closed.size();
   }
 
-  /** Takes a bar line; several with nothing between them are one. */
+  /** Adds a bar line. Successive bar lines are combined. */
   void bar(BarLine sign) {
     if (!current.empty()) {
       current.bar = Optional.of(sign);
@@ -63,11 +63,14 @@ final class MeasureCollector {
     inEnding = false;
   }
 
-  /** Begins an ending of a repeat. */
+  /**
+   * Begins an ending of a repeat.
+   *
+   * @param start the position of its number
+   */
   void ending(String numbers, LineCursor start) {
     if (!current.empty()) {
-      throw start.wrong(
-          "an ending begins in the middle of a measure here: put a bar line before it.");
+      throw start.error("an ending begins in the middle of a measure: write a bar line before it.");
     }
     endEnding();
     current.ending = Optional.of(numbers);
@@ -79,18 +82,18 @@ final class MeasureCollector {
     if (!current.empty()) {
       close();
     } else if (!closed.isEmpty()) {
-      // What stands behind the last bar line, such as Fine, belongs before it.
+      // Items after the last bar line, such as Fine, belong before it.
       closed.get(closed.size() - 1).items.addAll(current.items);
     }
     endEnding();
   }
 
-  /** How many there are. */
+  /** Returns the number of complete measures. */
   int size() {
     return closed.size();
   }
 
-  /** The measures, numbered. */
+  /** Returns the measures with their numbers. */
   ImmutableList<TuneMeasure> finished() {
     ImmutableList.Builder<TuneMeasure> all = ImmutableList.builder();
     List<Integer> numbers = numbers();
@@ -111,7 +114,7 @@ final class MeasureCollector {
     return all.build();
   }
 
-  /** A pickup is measure 0; what completes a measure over a repeat has the number of that. */
+  /** A pickup is measure 0; the second part of a measure divided by a repeat keeps its number. */
   private List<Integer> numbers() {
     List<Integer> numbers = new ArrayList<>();
     int number = hasPickup() ? -1 : 0;
@@ -143,34 +146,37 @@ final class MeasureCollector {
   }
 
   private boolean mayContinue(int i) {
-    return !closed.get(i - 1).endsPlain() && closed.get(i).ending.isEmpty();
+    return !closed.get(i - 1).endsWithPlainBar() && closed.get(i).ending.isEmpty();
   }
 
-  /** Which measures do not fill their meter; an incomplete one beside a repeat or the end may. */
+  /**
+   * Returns a remark on measures that do not fill their meter; next to a repeat or at the end they
+   * need not.
+   */
   Optional<String> remark() {
     List<Integer> numbers = numbers();
-    List<String> wrong = new ArrayList<>();
+    List<String> misfits = new ArrayList<>();
     for (int i = 0; i < closed.size(); i++) {
       PendingMeasure one = closed.get(i);
-      boolean inside = i > 0 && closed.get(i - 1).endsPlain() && one.endsPlain();
+      boolean inside = i > 0 && closed.get(i - 1).endsWithPlainBar() && one.endsWithPlainBar();
       boolean tooLong = one.meter.length().isPresent() && !fits(one.length, one);
       if (tooLong || (inside && one.ending.isEmpty() && isShort(one))) {
-        wrong.add(
+        misfits.add(
             "%d (%s in %s, line %d)".formatted(numbers.get(i), inBeats(one), one.meter, one.line));
       }
     }
-    if (wrong.isEmpty()) {
+    if (misfits.isEmpty()) {
       return Optional.empty();
     }
-    String told = String.join(", ", wrong.subList(0, Math.min(TOLD, wrong.size())));
-    int untold = wrong.size() - TOLD;
+    String listed = String.join(", ", misfits.subList(0, Math.min(LISTED, misfits.size())));
+    int more = misfits.size() - LISTED;
     return Optional.of(
-        "%s not filled as the meter asks and %s read as typed: %s%s"
+        "%s not filled as the meter requires and %s read as typed: %s%s"
             .formatted(
-                wrong.size() == 1 ? "one measure is" : wrong.size() + " measures are",
-                wrong.size() == 1 ? "is" : "are",
-                told,
-                untold > 0 ? " and %d more".formatted(untold) : ""));
+                misfits.size() == 1 ? "one measure is" : misfits.size() + " measures are",
+                misfits.size() == 1 ? "is" : "are",
+                listed,
+                more > 0 ? " and %d more".formatted(more) : ""));
   }
 
   private static String inBeats(PendingMeasure one) {

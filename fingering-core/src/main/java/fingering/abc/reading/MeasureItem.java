@@ -12,25 +12,26 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** What stands in a measure. */
+/** An item of a measure. */
 public sealed interface MeasureItem {
 
   /**
    * A note, a chord or a rest.
    *
-   * @param heads its notes; none for a rest
-   * @param values the values that, tied together, make it; empty for a rest of a whole measure
-   * @param length its length in quarter notes, 0 for a grace note
-   * @param tuplet its tuplet, if it stands in one
+   * @param heads its notes; empty for a rest
+   * @param values the note values that make its length when tied together; empty for a rest of a
+   *     whole measure
+   * @param length length in quarter notes, 0 for a grace note
+   * @param tuplet its tuplet, if it is in one
    * @param grace whether it is a grace note
-   * @param slashed whether it is a grace note with a stroke
-   * @param signs the signs that stand at it as a whole
-   * @param above how the note above it is altered, where that has to be printed
+   * @param slashed whether it is a grace note with a slash
+   * @param signs decorations of the whole chord
+   * @param above alteration of the upper note of its trill, if it must be printed
    * @param slurStops numbers of the slurs that end at it
    * @param slurStarts numbers of the slurs that begin at it
-   * @param joined whether it is typed together with the note before
+   * @param joined whether it is typed without a blank after the previous note
    */
-  record Sound(
+  record NoteOrRest(
       ImmutableList<Head> heads,
       ImmutableList<NoteValue> values,
       BigFraction length,
@@ -44,12 +45,12 @@ public sealed interface MeasureItem {
       boolean joined)
       implements MeasureItem {
 
-    /** Whether it is a rest. */
+    /** Returns whether it is a rest. */
     public boolean rest() {
       return heads.isEmpty();
     }
 
-    /** Index of its highest note. */
+    /** Returns the index of its highest note. */
     public int highest() {
       int highest = 0;
       for (int i = 1; i < heads.size(); i++) {
@@ -62,13 +63,13 @@ public sealed interface MeasureItem {
   }
 
   /**
-   * A note of a chord, or a single one.
+   * A note of a chord, or a single note.
    *
-   * @param pitch its pitch as it stands in the score
+   * @param pitch its written pitch in the score
    * @param accidental whether its accidental is printed
    * @param tieStop whether a tie ends at it
    * @param tieStart whether a tie begins at it
-   * @param signs what the left hand is told
+   * @param signs decorations for the left hand
    */
   record Head(
       Pitch pitch,
@@ -78,28 +79,28 @@ public sealed interface MeasureItem {
       ImmutableList<Decoration> signs) {}
 
   /**
-   * A note's part in a tuplet.
+   * The position of a note in a tuplet.
    *
-   * @param actual so many notes ...
-   * @param normal ... in the time of so many
+   * @param actual number of notes played in the time of ...
+   * @param normal ... this number of notes
    * @param first whether the tuplet begins with it
    * @param last whether the tuplet ends with it
    */
   record Tuplet(int actual, int normal, boolean first, boolean last) {}
 
-  /** Another key signature, meter or clef. */
+  /** A change of key signature, meter or clef. */
   record Change(Optional<AbcKey> key, Optional<AbcMeter> meter, Optional<AbcClef> clef)
       implements MeasureItem {}
 
-  /** Words over the staff, or below it. */
+  /** Words above or below the staff. */
   record Words(String text, boolean below) implements MeasureItem {}
 
-  /** A tempo. */
+  /** A tempo mark. */
   record TempoMark(AbcTempo tempo) implements MeasureItem {}
 
-  /** A sign at the staff. */
+  /** A decoration of the staff. */
   record StaffSign(Decoration sign) implements MeasureItem {}
 
-  /** The name of a part of the tune, which serves as a rehearsal mark. */
+  /** The label of a section (field P), which becomes a rehearsal mark. */
   record Label(String text) implements MeasureItem {}
 }

@@ -13,31 +13,36 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Reads the music of a tune, line by line (ABC 2.1, section 'The tune body'). */
+/** Reads the body of a tune, line by line (ABC 2.1, section 'The tune body'). */
 public final class MusicReader {
   /** As in {@code Am7}, {@code F#dim/C}. */
   private static final Pattern CHORD_SYMBOL =
       Pattern.compile(
           "\\(?[A-G][#b\u266f\u266d]?(?:m|min|maj|dim|aug|sus|\\+)?\\d{0,2}(?:sus\\d|add\\d{1,2})?(?:/[A-Ga-g][#b]?)?\\)?");
 
-  private static final Pattern PLACE = Pattern.compile("@-?[\\d.]+,\\s*-?[\\d.]+\\s*");
+  private static final Pattern POSITION = Pattern.compile("@-?[\\d.]+,\\s*-?[\\d.]+\\s*");
 
   private final TuneHeader header;
   private final ReadingRemarks remarks = new ReadingRemarks();
   private final MeasureCollector measures;
-  private final SoundReader sounds;
-  private NoteDefaults setting;
+  private final NoteSequenceReader notes;
+  private NoteDefaults defaults;
   private String voice;
 
   private MusicReader(TuneHeader header) {
     this.header = header;
-    setting = header.setting();
+    defaults = header.defaults();
     voice = header.voice();
-    measures = new MeasureCollector(setting.meter());
-    sounds = new SoundReader(setting, measures, remarks);
+    measures = new MeasureCollector(defaults.meter());
+    notes = new NoteSequenceReader(defaults, measures, remarks);
   }
 
-  /** Reads the music below a header. */
+  /**
+   * Reads the body of a tune.
+   *
+   * @param end the end of the tune, for messages
+   * @throws AbcException if it cannot be read
+   */
   public static Tune read(TuneHeader header, LineCursor end) {
     return new MusicReader(header).tune(end);
   }
@@ -45,44 +50,44 @@ public final class MusicReader {
   private Tune tune(LineCursor end) {
     for (SourceLine line : header.body()) {
       if (line.comment()) {
-        set(Fields.directive(setting, line.directive()));
+        set(Fields.directive(defaults, line.directive()));
       } else if (line.field()) {
         field(line.letter(), line.content(), new LineCursor(line, 0));
       } else {
         music(new LineCursor(line.code(), 0));
       }
-      sounds.lineEnd();
+      notes.lineEnd();
     }
-    sounds.finish();
+    notes.finish();
     measures.finish();
-    if (!sounds.anyNote()) {
-      throw end.wrong("the tune ends here without a note: type some, such as D2 FA d4.");
+    if (!notes.anyNote()) {
+      throw end.error("the tune ends here without a note: type some notes, such as D2 FA d4.");
     }
     ImmutableList<TuneMeasure> finished = measures.finished();
-    ImmutableList.Builder<String> told = ImmutableList.builder();
-    told.addAll(header.remarks());
-    measures.remark().ifPresent(told::add);
-    told.addAll(remarks.sentences(finished.stream().map(TuneMeasure::number).toList()));
-    return new Tune(header, finished, told.build());
+    ImmutableList.Builder<String> all = ImmutableList.builder();
+    all.addAll(header.remarks());
+    measures.remark().ifPresent(all::add);
+    all.addAll(remarks.sentences(finished.stream().map(TuneMeasure::number).toList()));
+    return new Tune(header, finished, all.build());
   }
 
   private void set(NoteDefaults changed) {
-    setting = changed;
-    sounds.setting(changed);
+    defaults = changed;
+    notes.defaults(changed);
   }
 
   private void field(char letter, LineCursor content, LineCursor field) {
     switch (letter) {
-      case 'K' -> key(Fields.key(setting, content));
+      case 'K' -> key(Fields.key(defaults, content));
       case 'M' -> {
         AbcMeter meter = AbcMeter.read(content);
-        set(setting.withMeter(meter));
+        set(defaults.withMeter(meter));
         add(new MeasureItem.Change(Optional.empty(), Optional.of(meter), Optional.empty()));
       }
-      case 'L' -> set(setting.withUnit(Fields.unit(content)));
-      case 'Q' -> add(new MeasureItem.TempoMark(AbcTempo.read(content, setting.unit())));
-      case 'U' -> set(Fields.symbol(setting, content));
-      case 'I' -> set(Fields.directive(setting, content));
+      case 'L' -> set(defaults.withUnit(Fields.unit(content)));
+      case 'Q' -> add(new MeasureItem.TempoMark(AbcTempo.read(content, defaults.unit())));
+      case 'U' -> set(Fields.symbol(defaults, content));
+      case 'I' -> set(Fields.directive(defaults, content));
       case 'P' -> {
         String label = content.rest();
         if (!label.isEmpty()) {
@@ -97,16 +102,16 @@ public final class MusicReader {
           throw TuneHeader.secondVoice(field, id);
         }
         voice = id;
-        key(Fields.voice(setting, words));
+        key(Fields.voice(defaults, words));
       }
-      case 'w', 'W' -> remarks.words();
+      case 'w', 'W' -> remarks.lyrics();
       default -> Fields.refuse(letter, field);
     }
   }
 
   private void key(NoteDefaults changed) {
-    boolean sameKey = changed.key().equals(setting.key());
-    boolean sameClef = changed.clef().equals(setting.clef());
+    boolean sameKey = changed.key().equals(defaults.key());
+    boolean sameClef = changed.clef().equals(defaults.clef());
     if (!sameKey || !sameClef) {
       add(
           new MeasureItem.Change(
@@ -128,11 +133,11 @@ public final class MusicReader {
   }
 
   private void element(LineCursor cursor) {
-    LineCursor start = cursor.back(0);
-    if (BarLine.comes(cursor)) {
+    LineCursor start = cursor.copy();
+    if (BarLine.isNext(cursor)) {
       BarLine sign = BarLine.read(cursor);
       measures.bar(sign);
-      sounds.barLine(sign);
+      notes.barLine(sign);
       BarLine.ending(cursor, true).ifPresent(numbers -> measures.ending(numbers, start));
       return;
     }
@@ -148,12 +153,12 @@ public final class MusicReader {
       case '\\' -> {
         cursor.next();
         if (!cursor.rest().isEmpty()) {
-          throw start.wrong("'\\' may only stand at the end of a line: leave it out.");
+          throw start.error("'\\' is allowed only at the end of a line: leave it out.");
         }
       }
       default -> {
-        if (!sounds.read(cursor)) {
-          throw unread(cursor);
+        if (!notes.read(cursor)) {
+          throw notUnderstood(cursor);
         }
       }
     }
@@ -166,7 +171,7 @@ public final class MusicReader {
       return;
     }
     if (!LineCursor.isLetter(cursor.peek(1)) || cursor.peek(2) != ':') {
-      sounds.read(cursor);
+      notes.read(cursor);
       return;
     }
     cursor.next();
@@ -180,19 +185,19 @@ public final class MusicReader {
     field(letter, new LineCursor(cut, from), new LineCursor(cut, start.at() + 1));
   }
 
-  // A dot may be the first of a dotted slur or tie, which is read like another.
+  // A dot may begin a dotted slur or tie, which is read like a normal one.
   private void dot(LineCursor cursor) {
     if (cursor.peek(1) == '(' || cursor.peek(1) == '-') {
       cursor.next();
     }
-    sounds.read(cursor);
+    notes.read(cursor);
   }
 
   private void words(LineCursor cursor) {
-    LineCursor start = cursor.back(0);
+    LineCursor start = cursor.copy();
     cursor.next();
     String text = cursor.upTo('"', "the text", start);
-    String words = PLACE.matcher(text).replaceFirst("");
+    String words = POSITION.matcher(text).replaceFirst("");
     boolean placed = words.length() < text.length();
     if (!words.isEmpty() && "^_<>@".indexOf(words.charAt(0)) >= 0) {
       placed = true;
@@ -208,35 +213,38 @@ public final class MusicReader {
     }
   }
 
-  private static AbcException unread(LineCursor cursor) {
+  private static AbcException notUnderstood(LineCursor cursor) {
     char next = cursor.peek();
     if (LineCursor.isLetter(next)) {
-      return cursor.wrong(
-          "'%s' is no note and no sign: notes are C D E F G A B and, an octave higher, c d e f g a b."
+      return cursor.error(
+          "'%s' is not a note or a decoration: notes are C D E F G A B and, an octave higher, c d e f g a b."
               .formatted(next));
     }
     return switch (next) {
       case '&' ->
-          cursor.wrong(
-              "'&' begins a second voice in the same measure, and only a single line is read: write it as a tune of its own.");
+          cursor.error(
+              "'&' begins a second voice in the same measure, but only one voice is read: write it as a separate tune.");
       case '+' ->
-          cursor.wrong("'+' is no sign of a note: signs stand as in !trill!, chords in [ ].");
-      case ']', '}' -> cursor.wrong("'%s' closes nothing here: leave it out.".formatted(next));
+          cursor.error(
+              "'+' is not a decoration: write decorations as in !trill!, and chords in [ ].");
+      case ']', '}' -> cursor.error("'%s' closes nothing here: leave it out.".formatted(next));
       case ',', '\'' ->
-          cursor.wrong(
-              "'%s' stands right behind the letter of a note: put it there.".formatted(next));
-      case '#', '♯' -> cursor.wrong(behind(cursor, "sharp", '^', "F"));
-      case '♭' -> cursor.wrong(behind(cursor, "flat", '_', "B"));
+          cursor.error(
+              "'%s' belongs immediately after the letter of a note: move it there."
+                  .formatted(next));
+      case '#', '♯' -> cursor.error(accidentalAfterNote(cursor, "sharp", '^', "F"));
+      case '♭' -> cursor.error(accidentalAfterNote(cursor, "flat", '_', "B"));
       default ->
           LineCursor.isDigit(next) || next == '/'
-              ? cursor.wrong(
-                  "a length stands right behind its note, as in D2 or D/2: put it there.")
-              : cursor.wrong("'%s' means nothing between notes: leave it out.".formatted(next));
+              ? cursor.error(
+                  "a length belongs immediately after its note, as in D2 or D/2: move it there.")
+              : cursor.error("'%s' has no meaning between notes: leave it out.".formatted(next));
     };
   }
 
-  /** What to type where an accidental stands behind the letter of its note, as it is said. */
-  private static String behind(LineCursor cursor, String name, char sign, String example) {
+  /** The message for an accidental typed after the letter of its note. */
+  private static String accidentalAfterNote(
+      LineCursor cursor, String name, char sign, String example) {
     char before = cursor.at() > 0 ? cursor.back(1).peek() : LineCursor.NOTHING;
     String note = "ABCDEFGabcdefg".indexOf(before) >= 0 ? String.valueOf(before) : example;
     return "a %s is written before its note: write %s%s for %s %s."

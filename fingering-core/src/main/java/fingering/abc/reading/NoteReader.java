@@ -1,8 +1,8 @@
 package fingering.abc.reading;
 
-import fingering.abc.reading.PendingNote.DraftHead;
+import fingering.abc.reading.PendingNote.PendingHead;
+import fingering.abc.syntax.AbcKey;
 import fingering.abc.syntax.LineCursor;
-import fingering.abc.syntax.MeasureAccidentals;
 import fingering.tables.FingeringException;
 import fingering.tables.Letter;
 import fingering.tables.Pitch;
@@ -28,8 +28,8 @@ final class NoteReader {
     this.ties = ties;
   }
 
-  /** Whether a note comes next. */
-  static boolean comes(LineCursor cursor) {
+  /** Returns whether a note comes next. */
+  static boolean isNext(LineCursor cursor) {
     char next = cursor.peek();
     return isLetter(next) || (next != LineCursor.NOTHING && ACCIDENTALS.indexOf(next) >= 0);
   }
@@ -39,19 +39,23 @@ final class NoteReader {
   }
 
   /**
-   * Reads the pitch that comes next.
+   * Reads the next pitch.
    *
-   * @param held whether a tie may lead to the note
-   * @param other takes a pitch that only an accidental of another octave makes what it is
+   * @param mayBeTied whether a tie may lead to the note
+   * @param fromOtherOctave receives the pitch if its accidental comes only from another octave
    */
-  DraftHead head(LineCursor cursor, NoteDefaults setting, boolean held, Consumer<Pitch> other) {
-    LineCursor start = cursor.back(0);
-    String signs = cursor.takeWhile(c -> ACCIDENTALS.indexOf(c) >= 0);
+  PendingHead head(
+      LineCursor cursor,
+      NoteDefaults defaults,
+      boolean mayBeTied,
+      Consumer<Pitch> fromOtherOctave) {
+    LineCursor start = cursor.copy();
+    String accidental = cursor.takeWhile(c -> ACCIDENTALS.indexOf(c) >= 0);
     if (cursor.peek() == '/' || cursor.atNumber()) {
-      throw start.wrong("quarter tones are not read: write ^, =, _ or none of them.");
+      throw start.error("quarter tones are not supported: write ^, =, _ or no accidental.");
     }
     if (!isLetter(cursor.peek())) {
-      throw cursor.wrong("a note from A to G belongs behind the accidental: write it, as in ^F.");
+      throw cursor.error("a note from A to G is missing after the accidental: write it, as in ^F.");
     }
     char letter = cursor.next();
     int octave = letter >= 'a' ? LOWER_CASE_OCTAVE : UPPER_CASE_OCTAVE;
@@ -64,58 +68,61 @@ final class NoteReader {
           new Pitch(
               Letter.valueOf(String.valueOf(Character.toUpperCase(letter))),
               0,
-              octave + setting.clef().octaves());
+              octave + defaults.clef().octaves());
     } catch (FingeringException e) {
-      throw start.wrong("this note is higher or lower than all music: take some , or ' out.");
+      throw start.error("this note is too high or too low: remove some , or '.");
     }
-    return signs.isEmpty() ? plain(natural, setting, held, other) : typed(signs, natural, start);
+    return accidental.isEmpty()
+        ? plain(natural, defaults, mayBeTied, fromOtherOctave)
+        : typed(accidental, natural, start);
   }
 
-  private DraftHead typed(String signs, Pitch natural, LineCursor start) {
-    int alter = MeasureAccidentals.alteration(signs);
-    if (alter == 0 && !signs.equals("=")) {
-      throw start.wrong("'%s' is no accidental: write ^, ^^, _, __ or =.".formatted(signs));
+  private PendingHead typed(String accidental, Pitch natural, LineCursor start) {
+    int alter = AbcKey.alteration(accidental);
+    if (alter == 0 && !accidental.equals("=")) {
+      throw start.error(
+          "'%s' is not an accidental: write ^, ^^, _, __ or =.".formatted(accidental));
     }
     Pitch pitch = new Pitch(natural.letter(), alter, natural.octave());
     accidentals.typed(pitch);
-    return new DraftHead(pitch, accidentals.print(pitch, true));
+    return new PendingHead(pitch, accidentals.print(pitch, true));
   }
 
-  private DraftHead plain(
-      Pitch natural, NoteDefaults setting, boolean held, Consumer<Pitch> other) {
-    Optional<Pitch> tied = held ? ties.heldOn(natural) : Optional.empty();
+  private PendingHead plain(
+      Pitch natural, NoteDefaults defaults, boolean mayBeTied, Consumer<Pitch> fromOtherOctave) {
+    Optional<Pitch> tied = mayBeTied ? ties.tiedTo(natural) : Optional.empty();
     if (tied.isPresent()) {
-      return new DraftHead(tied.get(), false);
+      return new PendingHead(tied.get(), false);
     }
-    Pitch pitch = accidentals.plain(natural, setting.reach());
-    if (setting.reach() == MeasureAccidentals.Reach.PITCH && accidentals.fromAnotherOctave(pitch)) {
-      other.accept(pitch);
+    Pitch pitch = accidentals.plain(natural, defaults.propagation());
+    if (defaults.propagation() == MeasureAccidentals.Propagation.PITCH
+        && accidentals.fromAnotherOctave(pitch)) {
+      fromOtherOctave.accept(pitch);
     }
-    return new DraftHead(pitch, accidentals.print(pitch, false));
+    return new PendingHead(pitch, accidentals.print(pitch, false));
   }
 
-  /** Reads how many unit lengths long a note is: 1, 3, 1/2 (as /2, / or 1/2), 3/4 and so on. */
+  /** Reads a length in unit note lengths: 3, 3/4, /2, / and so on; 1 if none is typed. */
   static BigFraction length(LineCursor cursor) {
-    LineCursor start = cursor.back(0);
-    int above = cursor.atNumber() ? cursor.number() : 1;
-    int below = 1;
+    LineCursor start = cursor.copy();
+    int numerator = cursor.atNumber() ? cursor.number() : 1;
+    int denominator = 1;
     int slashes = 0;
     while (cursor.peek() == '/' && slashes < MOST_SLASHES) {
       cursor.next();
       slashes++;
       if (cursor.atNumber()) {
-        below *= cursor.number();
+        denominator *= cursor.number();
         break;
       }
-      below *= 2;
+      denominator *= 2;
     }
-    if (above == 0 || below == 0) {
-      throw start.wrong(
-          "a note cannot last 0: write a length from 1 up, or a fraction such as 1/2.");
+    if (numerator == 0 || denominator == 0) {
+      throw start.error("a note cannot have length 0: write 1 or more, or a fraction such as 1/2.");
     }
     if (cursor.peek() == '/' || cursor.atNumber()) {
-      throw cursor.wrong("a note has one length: write it as in D2, D/2 or D3/2.");
+      throw cursor.error("a note has only one length: write it as in D2, D/2 or D3/2.");
     }
-    return BigFraction.of(above, below);
+    return BigFraction.of(numerator, denominator);
   }
 }

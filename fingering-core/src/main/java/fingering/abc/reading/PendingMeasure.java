@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** A measure while it is read. */
+/** A measure while it is being read. */
 final class PendingMeasure {
   final List<Supplier<MeasureItem>> items = new ArrayList<>();
   AbcMeter meter;
@@ -19,49 +19,51 @@ final class PendingMeasure {
   boolean endsEnding;
   boolean begins;
   Optional<BarLine> bar = Optional.empty();
-  private final List<PendingNote> sounds = new ArrayList<>();
+  private final List<PendingNote> notes = new ArrayList<>();
 
   PendingMeasure(AbcMeter meter) {
     this.meter = meter;
   }
 
-  void add(PendingNote draft, AbcMeter inForce) {
-    if (sounds.isEmpty()) {
-      line = draft.start.line().number();
-      meter = inForce;
+  /** Adds a note, chord or rest. */
+  void add(PendingNote pending, AbcMeter current) {
+    if (notes.isEmpty()) {
+      line = pending.start.line().number();
+      meter = current;
     }
-    sounds.add(draft);
-    items.add(draft::finished);
+    notes.add(pending);
+    items.add(pending::finished);
   }
 
-  /** Whether nothing in it takes time. */
+  /** Returns whether it has no note, chord or rest. */
   boolean empty() {
-    return sounds.isEmpty();
+    return notes.isEmpty();
   }
 
-  /** The last note, chord or rest that takes time. */
+  /** Returns the last note, chord or rest that is not a grace note. */
   Optional<PendingNote> lastTimed() {
-    for (int i = sounds.size() - 1; i >= 0; i--) {
-      if (!sounds.get(i).grace) {
-        return Optional.of(sounds.get(i));
+    for (int i = notes.size() - 1; i >= 0; i--) {
+      if (!notes.get(i).grace) {
+        return Optional.of(notes.get(i));
       }
     }
     return Optional.empty();
   }
 
-  /** Ends it; nothing changes its lengths any more. */
+  /** Ends the measure and adds up its length. */
   void end() {
-    for (PendingNote sound : sounds) {
+    for (PendingNote sound : notes) {
       length = length.add(sound.time());
     }
   }
 
+  /** Returns its items. */
   ImmutableList<MeasureItem> finished() {
     return items.stream().map(Supplier::get).collect(ImmutableList.toImmutableList());
   }
 
-  /** Whether the bar line that ends it is no more than one. */
-  boolean endsPlain() {
+  /** Returns whether it ends with a plain single bar line. */
+  boolean endsWithPlainBar() {
     return bar.map(BarLine::plain).orElse(false);
   }
 }

@@ -2,7 +2,7 @@ package fingering.abc.reading;
 
 import com.google.common.collect.ImmutableList;
 import fingering.abc.reading.MeasureItem.Head;
-import fingering.abc.reading.MeasureItem.Sound;
+import fingering.abc.reading.MeasureItem.NoteOrRest;
 import fingering.abc.reading.MeasureItem.Tuplet;
 import fingering.abc.syntax.Decoration;
 import fingering.abc.syntax.LineCursor;
@@ -15,32 +15,32 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** A note, chord or rest while its measure is read: what stands behind it may still change it. */
+/** A note, chord or rest while its measure is being read. The text after it may still change it. */
 final class PendingNote {
 
-  /** A note of it. */
-  static final class DraftHead {
+  /** A single note of it. */
+  static final class PendingHead {
     final Pitch pitch;
     final boolean accidental;
     boolean tieStop;
     boolean tieStart;
     final List<Decoration> signs = new ArrayList<>();
 
-    DraftHead(Pitch pitch, boolean accidental) {
+    PendingHead(Pitch pitch, boolean accidental) {
       this.pitch = pitch;
       this.accidental = accidental;
     }
   }
 
-  /** Where it is typed. */
+  /** Its position in the text. */
   final LineCursor start;
 
-  final List<DraftHead> heads = new ArrayList<>();
+  final List<PendingHead> heads = new ArrayList<>();
   final List<Decoration> signs = new ArrayList<>();
   final List<Integer> slurStops = new ArrayList<>();
   final List<Integer> slurStarts = new ArrayList<>();
 
-  /** Its printed length in quarter notes, apart from what a tuplet makes of it. */
+  /** Its printed length in quarter notes, without the effect of a tuplet. */
   BigFraction length = BigFraction.ZERO;
 
   Optional<Tuplet> tuplet = Optional.empty();
@@ -54,11 +54,12 @@ final class PendingNote {
     this.start = start;
   }
 
+  /** Returns whether it is a rest. */
   boolean rest() {
     return heads.isEmpty();
   }
 
-  /** Its highest note. */
+  /** Returns its highest pitch. */
   Pitch highest() {
     return heads.stream()
         .map(head -> head.pitch)
@@ -66,7 +67,7 @@ final class PendingNote {
         .orElseThrow();
   }
 
-  /** The time it takes, in quarter notes. */
+  /** Returns its duration in quarter notes. */
   BigFraction time() {
     if (grace) {
       return BigFraction.ZERO;
@@ -76,10 +77,10 @@ final class PendingNote {
         .orElse(length);
   }
 
-  /** What stands in the measure in the end. */
-  Sound finished() {
+  /** Returns the finished item. */
+  NoteOrRest finished() {
     ImmutableList<NoteValue> values = wholeMeasure ? ImmutableList.of() : values();
-    return new Sound(
+    return new NoteOrRest(
         heads.stream()
             .map(
                 head ->
@@ -105,8 +106,8 @@ final class PendingNote {
   private ImmutableList<NoteValue> values() {
     ImmutableList<NoteValue> values = NoteValue.of(length);
     if (values.isEmpty()) {
-      throw start.wrong(
-          "no note values make %s of a whole note: write another length, or a tuplet such as (3DEF."
+      throw start.error(
+          "no note value has the length %s of a whole note: write another length, or a tuplet such as (3DEF."
               .formatted(NoteValue.fraction(length)));
     }
     // A grace note takes no time, so nothing can be tied to it.

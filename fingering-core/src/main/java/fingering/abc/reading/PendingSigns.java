@@ -1,6 +1,6 @@
 package fingering.abc.reading;
 
-import fingering.abc.reading.PendingNote.DraftHead;
+import fingering.abc.reading.PendingNote.PendingHead;
 import fingering.abc.syntax.Decoration;
 import fingering.abc.syntax.Decoration.Kind;
 import fingering.abc.syntax.Decorations;
@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads the signs before a note and keeps them until it comes. */
+/** Reads decorations before a note, and keeps them until the note comes. */
 final class PendingSigns {
 
   private record Waiting(Decoration sign, LineCursor start) {}
@@ -23,15 +23,18 @@ final class PendingSigns {
     this.remarks = remarks;
   }
 
-  /** Reads a sign, between exclamation marks or a letter, if one comes next. */
-  boolean read(LineCursor cursor, NoteDefaults setting) {
-    LineCursor start = cursor.back(0);
+  /**
+   * Reads a decoration, between exclamation marks or as a letter, if one comes next; returns
+   * whether it did.
+   */
+  boolean read(LineCursor cursor, NoteDefaults defaults) {
+    LineCursor start = cursor.copy();
     if (cursor.take('!')) {
-      String name = cursor.upTo('!', "the sign", start).strip();
+      String name = cursor.upTo('!', "the decoration", start).strip();
       take(Decorations.named(name, start), start);
       return true;
     }
-    Optional<Decoration> symbol = setting.symbols().get(cursor.peek());
+    Optional<Decoration> symbol = defaults.symbols().get(cursor.peek());
     if (symbol == null) {
       return false;
     }
@@ -50,44 +53,44 @@ final class PendingSigns {
     }
   }
 
-  /** Puts the signs that wait at a note, a chord or a rest. */
-  void attachTo(PendingNote draft) {
+  /** Attaches the pending decorations to a note, a chord or a rest. */
+  void attachTo(PendingNote pending) {
     for (Waiting one : waiting) {
-      if (draft.rest() && !one.sign.fitsRest()) {
-        throw one.start.wrong(
-            "the sign '%s' stands before a rest here: put it before a note."
+      if (pending.rest() && !one.sign.fitsRest()) {
+        throw one.start.error(
+            "the decoration '%s' is before a rest: write it before a note."
                 .formatted(one.sign.name()));
       }
       if (one.sign.kind() != Kind.LEFT_HAND) {
-        draft.signs.add(one.sign);
-      } else if (draft.heads.size() == 1) {
-        add(one, draft.heads.get(0));
+        pending.signs.add(one.sign);
+      } else if (pending.heads.size() == 1) {
+        add(one, pending.heads.get(0));
       } else {
-        throw one.start.wrong(
-            "the sign '%s' does not say which note of the chord it is for: put it inside, before that note, as in [!1!DA]."
+        throw one.start.error(
+            "the decoration '%s' could belong to any note of the chord: write it inside, before its note, as in [!1!DA]."
                 .formatted(one.sign.name()));
       }
     }
     waiting.clear();
   }
 
-  /** Puts the signs that wait at one note of a chord. */
-  void attachTo(PendingNote draft, DraftHead head) {
+  /** Attaches the pending decorations to one note of a chord. */
+  void attachTo(PendingNote pending, PendingHead head) {
     for (Waiting one : waiting) {
       if (one.sign.kind() == Kind.LEFT_HAND) {
         add(one, head);
       } else {
-        draft.signs.add(one.sign);
+        pending.signs.add(one.sign);
       }
     }
     waiting.clear();
   }
 
-  private static void add(Waiting one, DraftHead head) {
+  private static void add(Waiting one, PendingHead head) {
     boolean second = isFinger(one.sign) && head.signs.stream().anyMatch(PendingSigns::isFinger);
     if (second) {
-      throw one.start.wrong(
-          "the note has a finger already: leave out '%s'.".formatted(one.sign.name()));
+      throw one.start.error(
+          "the note already has a finger: leave out '%s'.".formatted(one.sign.name()));
     }
     head.signs.add(one.sign);
   }
@@ -97,7 +100,8 @@ final class PendingSigns {
   }
 
   /**
-   * Puts the signs that wait aside while other notes are read; what is returned brings them back.
+   * Puts the pending decorations aside while other notes are read. The returned action restores
+   * them.
    */
   Runnable aside() {
     List<Waiting> before = waiting;
@@ -108,13 +112,17 @@ final class PendingSigns {
     };
   }
 
-  /** Refuses signs to which no note has come. */
+  /**
+   * Refuses decorations that no note follows.
+   *
+   * @throws AbcException if there are any
+   */
   void refuse() {
     Optional<Waiting> first = waiting.stream().findFirst();
     first.ifPresent(
         one -> {
-          throw one.start.wrong(
-              "no note follows the sign '%s' here: put it right before its note."
+          throw one.start.error(
+              "no note follows the decoration '%s': write it immediately before its note."
                   .formatted(one.sign.name()));
         });
   }

@@ -11,39 +11,47 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
-/** Collects what was assumed or left out in reading a tune. */
+/** Collects remarks on assumptions and omissions in reading a tune. */
 final class ReadingRemarks {
   private final Set<String> signs = new TreeSet<>();
   private final Map<Integer, Pitch> otherOctaves = new LinkedHashMap<>();
   private boolean chordSymbols;
-  private boolean words;
+  private boolean lyrics;
 
-  /** A sign has no place in the score. */
+  /** Adds a decoration that a score has no place for. */
   void leftOut(Decoration sign) {
     signs.add("!" + sign.name() + "!");
   }
 
-  /** A chord symbol has no place in a string part. */
+  /** Records that a chord symbol was left out. */
   void chordSymbol() {
     chordSymbols = true;
   }
 
-  /** Words to be sung have no place in a string part. */
-  void words() {
-    words = true;
+  /** Records that lyrics were left out. */
+  void lyrics() {
+    lyrics = true;
   }
 
-  /** In a measure, an accidental of another octave makes a note what it is. */
+  /**
+   * Adds a note whose accidental comes only from another octave.
+   *
+   * @param measure index of the measure
+   */
   void fromAnotherOctave(int measure, Pitch pitch) {
     otherOctaves.putIfAbsent(measure, pitch);
   }
 
-  /** Sentences; the numbers are those of the measures in print. */
+  /**
+   * Returns the remarks.
+   *
+   * @param numbers the printed numbers of the measures
+   */
   ImmutableList<String> sentences(List<String> numbers) {
     ImmutableList.Builder<String> all = ImmutableList.builder();
     if (!otherOctaves.isEmpty()) {
       all.add(
-          "in ABC an accidental holds in all octaves to the bar line, which makes %s; the line '%%%%propagate-accidentals octave' reads otherwise"
+          "in ABC an accidental applies to all octaves up to the bar line, which makes %s; the line '%%%%propagate-accidentals octave' limits it to its own octave"
               .formatted(
                   otherOctaves.entrySet().stream()
                       .map(
@@ -54,13 +62,14 @@ final class ReadingRemarks {
     }
     List<String> leftOut = new ArrayList<>();
     if (!signs.isEmpty()) {
-      leftOut.add((signs.size() == 1 ? "the sign " : "the signs ") + String.join(", ", signs));
+      leftOut.add(
+          (signs.size() == 1 ? "the decoration " : "the decorations ") + String.join(", ", signs));
     }
     if (chordSymbols) {
       leftOut.add("chord symbols");
     }
-    if (words) {
-      leftOut.add("words to be sung");
+    if (lyrics) {
+      leftOut.add("lyrics");
     }
     if (!leftOut.isEmpty()) {
       all.add("left out: " + String.join("; ", leftOut));

@@ -3,51 +3,50 @@ package fingering.abc.reading;
 import fingering.abc.reading.MeasureItem.Tuplet;
 import fingering.abc.syntax.LineCursor;
 import fingering.abc.syntax.NoteValue;
-import fingering.abc.syntax.TupletSign;
+import fingering.abc.syntax.TupletSpecifier;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Tuplets and broken rhythm: what changes the length of notes around. */
+/** Tuplets and broken rhythm, which change the lengths of notes. */
 final class RhythmModifiers {
   private static final int MOST_BROKEN = 3;
 
   private record Broken(
       LineCursor start, PendingNote before, BigFraction first, BigFraction second) {}
 
-  private Optional<TupletSign> tuplet = Optional.empty();
+  private Optional<TupletSpecifier> tuplet = Optional.empty();
   private int left;
   private Optional<Broken> broken = Optional.empty();
 
   /** Begins a tuplet. */
-  void begin(TupletSign sign) {
+  void begin(TupletSpecifier specifier) {
     tuplet.ifPresent(
         open -> {
-          throw sign.start()
-              .wrong(
-                  "a tuplet begins here before %d more notes have ended the one before: give that its notes first."
+          throw specifier
+              .start()
+              .error(
+                  "a tuplet begins here, but the previous one still needs %d more notes: write them first."
                       .formatted(left));
         });
-    tuplet = Optional.of(sign);
-    left = sign.notes();
+    tuplet = Optional.of(specifier);
+    left = specifier.notes();
   }
 
   /**
-   * Reads the marks of broken rhythm that come next.
+   * Reads the next marks of broken rhythm.
    *
-   * @param before the note, chord or rest before them, if there is one in the measure
+   * @param before the previous note, chord or rest of the measure, if there is one
    */
   void breakAt(LineCursor cursor, Optional<PendingNote> before) {
-    LineCursor start = cursor.back(0);
+    LineCursor start = cursor.copy();
     char mark = cursor.peek();
     int marks = cursor.takeWhile(c -> c == mark).length();
-    if (before.isEmpty()) {
-      throw start.wrong("'%s' stands between two notes: put a note before it.".formatted(mark));
-    }
-    if (broken.isPresent()) {
-      throw start.wrong("'%s' stands between two notes: put a note before it.".formatted(mark));
+    if (before.isEmpty() || broken.isPresent()) {
+      throw start.error("'%s' belongs between two notes: write a note before it.".formatted(mark));
     }
     if (marks > MOST_BROKEN || cursor.peek() == '<' || cursor.peek() == '>') {
-      throw start.wrong("a rhythm is broken by one to three signs of a kind: write > or <.");
+      throw start.error(
+          "a broken rhythm has one to three equal signs: write >, >>, >>>, <, << or <<<.");
     }
     BigFraction shorter = BigFraction.of(1, 1 << marks);
     BigFraction longer = BigFraction.of(2).subtract(shorter);
@@ -58,26 +57,30 @@ final class RhythmModifiers {
                 : new Broken(start, before.get(), shorter, longer));
   }
 
-  /** Takes the next note, chord or rest that has a length. */
-  void add(PendingNote draft) {
+  /** Applies to the next note, chord or rest that is not a grace note. */
+  void add(PendingNote pending) {
     broken.ifPresent(
         waiting -> {
-          if (!waiting.before.length.equals(draft.length)) {
-            throw waiting.start.wrong(
-                "a rhythm is broken between two notes of one length, and these have %s and %s of a whole note: write the lengths out."
+          if (!waiting.before.length.equals(pending.length)) {
+            throw waiting.start.error(
+                "a broken rhythm needs two notes of equal length, but these have %s and %s of a whole note: write the lengths out."
                     .formatted(
                         NoteValue.fraction(waiting.before.length),
-                        NoteValue.fraction(draft.length)));
+                        NoteValue.fraction(pending.length)));
           }
           waiting.before.length = waiting.before.length.multiply(waiting.first);
-          draft.length = draft.length.multiply(waiting.second);
+          pending.length = pending.length.multiply(waiting.second);
         });
     broken = Optional.empty();
     tuplet.ifPresent(
-        sign -> {
-          draft.tuplet =
+        specifier -> {
+          pending.tuplet =
               Optional.of(
-                  new Tuplet(sign.actual(), sign.normal(), left == sign.notes(), left == 1));
+                  new Tuplet(
+                      specifier.actual(),
+                      specifier.normal(),
+                      left == specifier.notes(),
+                      left == 1));
           left--;
         });
     if (left == 0) {
@@ -85,19 +88,24 @@ final class RhythmModifiers {
     }
   }
 
-  /** Ends a measure. */
+  /**
+   * Ends a measure.
+   *
+   * @throws AbcException if a tuplet or broken rhythm is incomplete
+   */
   void barLine() {
     broken.ifPresent(
         waiting -> {
-          throw waiting.start.wrong(
-              "no note of this measure follows the sign of a broken rhythm: put one before the bar line.");
+          throw waiting.start.error(
+              "no note of this measure follows the broken rhythm: write one before the bar line.");
         });
     tuplet.ifPresent(
-        sign -> {
-          throw sign.start()
-              .wrong(
-                  "the tuplet that begins here has %d of its %d notes before the bar line: give it all of them."
-                      .formatted(sign.notes() - left, sign.notes()));
+        specifier -> {
+          throw specifier
+              .start()
+              .error(
+                  "the tuplet that begins here has only %d of its %d notes before the bar line: write all of them."
+                      .formatted(specifier.notes() - left, specifier.notes()));
         });
   }
 }

@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Slurs that are open; they may nest, and one may begin where another ends (ABC 2.1). */
+/** The open slurs. Slurs may be nested, and one may begin where another ends (ABC 2.1). */
 final class Slurs {
-  /** So many slurs at once can be told apart by number (MusicXML 3.1, number-level). */
+  /** The highest number of slurs that are open at once (MusicXML 3.1, number-level). */
   private static final int MOST = 6;
 
   private record Open(LineCursor start, int number, PendingNote first) {}
@@ -16,23 +16,23 @@ final class Slurs {
   private final List<LineCursor> waiting = new ArrayList<>();
   private final List<Open> open = new ArrayList<>();
 
-  /** Takes an opening bracket. */
+  /** Reads an opening bracket. */
   void begin(LineCursor start) {
     if (waiting.size() + open.size() >= MOST) {
-      throw start.wrong("more than %d slurs are open here: close some with ).".formatted(MOST));
+      throw start.error("more than %d slurs are open here: close some with ).".formatted(MOST));
     }
     waiting.add(start);
   }
 
-  /** Takes a note or chord, at which the slurs that wait begin. */
-  void add(PendingNote draft) {
+  /** Begins the pending slurs at a note or chord. */
+  void add(PendingNote pending) {
     for (LineCursor start : waiting) {
       int number = 1;
       while (isTaken(number)) {
         number++;
       }
-      open.add(new Open(start, number, draft));
-      draft.slurStarts.add(number);
+      open.add(new Open(start, number, pending));
+      pending.slurStarts.add(number);
     }
     waiting.clear();
   }
@@ -42,12 +42,12 @@ final class Slurs {
   }
 
   /**
-   * Takes a closing bracket.
+   * Reads a closing bracket.
    *
-   * @param last the note or chord before it
+   * @param last the previous note or chord
    */
   void end(LineCursor place, Optional<PendingNote> last) {
-    // In "(c d (e) f g)" the bracket behind e ends the slur from c.
+    // In "(c d (e) f g)" the bracket after e ends the slur from c.
     for (int i = open.size() - 1; i >= 0; i--) {
       Open slur = open.get(i);
       if (last.isPresent() && slur.first != last.get() && waiting.isEmpty()) {
@@ -56,13 +56,17 @@ final class Slurs {
         return;
       }
     }
-    throw place.wrong(
+    throw place.error(
         open.isEmpty() && waiting.isEmpty()
-            ? "a slur ends here that begins nowhere: put ( before its first note."
-            : "a slur ends here at the note at which it begins: let it hold two notes at least.");
+            ? "this slur has no beginning: write ( before its first note."
+            : "a slur ends at the note where it begins: put at least two notes in it.");
   }
 
-  /** Ends the tune. */
+  /**
+   * Ends the tune.
+   *
+   * @throws AbcException if a slur is open
+   */
   void finish() {
     if (!open.isEmpty()) {
       throw unfinished(open.get(0).start);
@@ -73,6 +77,6 @@ final class Slurs {
   }
 
   private static AbcException unfinished(LineCursor start) {
-    return start.wrong("the slur that begins here ends nowhere: put ) behind its last note.");
+    return start.error("the slur that begins here has no end: write ) after its last note.");
   }
 }

@@ -1,65 +1,77 @@
 package fingering.abc.reading;
 
-import fingering.abc.reading.PendingNote.DraftHead;
+import fingering.abc.reading.PendingNote.PendingHead;
 import fingering.abc.syntax.LineCursor;
 import fingering.tables.Pitch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Ties that lead to the next note. */
+/** The open ties, which lead to the next note. */
 final class Ties {
 
-  private record Open(LineCursor place, DraftHead from) {}
+  private record Open(LineCursor place, PendingHead from) {}
 
   private final List<Open> open = new ArrayList<>();
 
-  /** Begins ties at these notes. */
-  void begin(LineCursor place, List<DraftHead> heads) {
-    for (DraftHead head : heads) {
+  /** Begins ties at notes. */
+  void begin(LineCursor place, List<PendingHead> heads) {
+    for (PendingHead head : heads) {
       head.tieStart = true;
       open.add(new Open(place, head));
     }
   }
 
-  /** The pitch of the tied note on that place of the staff, for the note that it is held on as. */
-  Optional<Pitch> heldOn(Pitch natural) {
+  /**
+   * Returns the pitch of the open tie at a staff position, which the next note continues.
+   *
+   * @param natural the natural note at that position
+   */
+  Optional<Pitch> tiedTo(Pitch natural) {
     return open.stream()
         .map(tie -> tie.from.pitch)
         .filter(pitch -> pitch.letterNumber() == natural.letterNumber())
         .findFirst();
   }
 
-  /** Takes the next note, chord or rest that has a length. */
-  void add(PendingNote draft) {
+  /**
+   * Ends the ties at the next note, chord or rest that is not a grace note.
+   *
+   * @throws AbcException if it does not have their pitches
+   */
+  void add(PendingNote pending) {
     for (Open tie : open) {
-      DraftHead to =
-          draft.heads.stream()
+      PendingHead to =
+          pending.heads.stream()
               .filter(head -> head.pitch.midi() == tie.from.pitch.midi() && !head.tieStop)
               .findFirst()
-              .orElseThrow(() -> tie.place.wrong(leads(tie.from.pitch, draft)));
+              .orElseThrow(() -> tie.place.error(mismatch(tie.from.pitch, pending)));
       to.tieStop = true;
     }
     open.clear();
   }
 
-  private static String leads(Pitch from, PendingNote to) {
+  private static String mismatch(Pitch from, PendingNote to) {
     return "a tie leads from %s to %s: tie a note to the same note, or write a slur with ( and )."
         .formatted(from.display(), to.rest() ? "a rest" : to.heads.get(0).pitch.display());
   }
 
-  /** Comes to the end of a repeat: where its ties lead is another matter. */
+  /** Drops the open ties at the end of a repeat, because they continue elsewhere. */
   void repeat() {
     open.clear();
   }
 
-  /** Ends the tune. */
+  /**
+   * Ends the tune.
+   *
+   * @throws AbcException if a tie is open
+   */
   void finish() {
     if (!open.isEmpty()) {
       throw open.get(0)
           .place
-          .wrong(
-              "the tie that begins here leads to no note: put the note behind it, or leave it out.");
+          .error(
+              "no note follows the tie that begins here: write the note after it, or leave the tie out.");
     }
   }
 }

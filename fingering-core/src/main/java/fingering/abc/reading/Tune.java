@@ -3,11 +3,11 @@ package fingering.abc.reading;
 import com.google.common.collect.ImmutableList;
 
 /**
- * A tune that has been read.
+ * A tune.
  *
- * @param header what stands above its music
+ * @param header its header
  * @param measures its measures, at least one
- * @param remarks what was assumed, a sentence each
+ * @param remarks assumptions and omissions, one sentence each, without full stop
  */
 public record Tune(
     TuneHeader header, ImmutableList<TuneMeasure> measures, ImmutableList<String> remarks) {}

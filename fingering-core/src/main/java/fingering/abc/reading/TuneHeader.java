@@ -14,38 +14,43 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * What stands above the music of a tune.
+ * The header of a tune.
  *
  * @param title its first title, empty for none
- * @param composer who made it, empty where nobody is named
+ * @param composer its composer, empty for none
  * @param name the name of its voice, empty for none
- * @param voice the voice's short name in V: fields, empty where there is none
- * @param setting what holds at the beginning
+ * @param voice the id of the voice in V: fields, empty for none
+ * @param defaults the settings at the beginning of the body
  * @param tempo the tempo at the beginning
- * @param body the lines below
- * @param remarks what was assumed, a sentence each
+ * @param body the lines after the header
+ * @param remarks assumptions, one sentence each, without full stop
  */
 public record TuneHeader(
     String title,
     String composer,
     String name,
     String voice,
-    NoteDefaults setting,
+    NoteDefaults defaults,
     Optional<AbcTempo> tempo,
     ImmutableList<SourceLine> body,
     ImmutableList<String> remarks) {
 
+  /**
+   * Reads the header of a tune.
+   *
+   * @throws AbcException if a field is not valid
+   */
   public static TuneHeader read(TuneSource tune) {
     return new Reading().read(tune);
   }
 
-  /** Collects the fields; what depends on others waits until all are known. */
+  /** Collects the fields. Those that depend on others are completed at the end. */
   private static final class Reading {
     private String title = "";
     private String composer = "";
     private String name = "";
     private String voice = "";
-    private NoteDefaults setting = NoteDefaults.START;
+    private NoteDefaults defaults = NoteDefaults.START;
     private boolean hasNumber;
     private boolean hasKey;
     private boolean hasMeter;
@@ -62,29 +67,29 @@ public record TuneHeader(
         at++;
       }
       if (!hasUnit) {
-        setting = setting.withUnit(setting.meter().unit());
+        defaults = defaults.withUnit(defaults.meter().unit());
       }
-      // What a voice says of its clef goes before what the key says.
-      voiceWords.ifPresent(words -> setting = Fields.voice(setting, words));
+      // The clef of a voice overrides the clef in the key field.
+      voiceWords.ifPresent(words -> defaults = Fields.voice(defaults, words));
       return new TuneHeader(
           title,
           composer,
           name,
           voice,
-          setting,
-          tempo.map(mark -> AbcTempo.read(mark, setting.unit())),
+          defaults,
+          tempo.map(mark -> AbcTempo.read(mark, defaults.unit())),
           ImmutableList.copyOf(lines.subList(at, lines.size())),
           remarks());
     }
 
-    /** The standard ends the header at K:; whoever types a line by hand may forget that. */
+    /** In the standard K: ends the header; fields after it are accepted too, except P:. */
     private boolean isHeader(SourceLine line) {
       return line.comment() || (line.field() && !(hasKey && line.letter() == 'P'));
     }
 
     private void line(SourceLine line) {
       if (line.comment()) {
-        setting = Fields.directive(setting, line.directive());
+        defaults = Fields.directive(defaults, line.directive());
         return;
       }
       LineCursor content = line.content();
@@ -93,21 +98,21 @@ public record TuneHeader(
         case 'T' -> title = title.isEmpty() ? content.rest() : title;
         case 'C' -> composer = composer.isEmpty() ? content.rest() : composer;
         case 'K' -> {
-          hasClef |= FieldWord.all(line.content()).stream().anyMatch(AbcClef::speaks);
-          setting = Fields.key(setting, content);
+          hasClef |= FieldWord.all(line.content()).stream().anyMatch(AbcClef::isClefWord);
+          defaults = Fields.key(defaults, content);
           hasKey = true;
         }
         case 'M' -> {
-          setting = setting.withMeter(AbcMeter.read(content));
+          defaults = defaults.withMeter(AbcMeter.read(content));
           hasMeter = true;
         }
         case 'L' -> {
-          setting = setting.withUnit(Fields.unit(content));
+          defaults = defaults.withUnit(Fields.unit(content));
           hasUnit = true;
         }
         case 'Q' -> tempo = Optional.of(content);
-        case 'U' -> setting = Fields.symbol(setting, content);
-        case 'I' -> setting = Fields.directive(setting, content);
+        case 'U' -> defaults = Fields.symbol(defaults, content);
+        case 'I' -> defaults = Fields.directive(defaults, content);
         case 'V' -> voice(line);
         default -> Fields.refuse(line.letter(), new LineCursor(line, 0));
       }
@@ -124,7 +129,7 @@ public record TuneHeader(
         if (word.key().equals("name") || word.key().equals("nm")) {
           name = word.value().strip();
         }
-        hasClef |= AbcClef.speaks(word);
+        hasClef |= AbcClef.isClefWord(word);
       }
       voiceWords = Optional.of(words);
     }
@@ -141,7 +146,7 @@ public record TuneHeader(
       }
       if (!hasUnit) {
         missing.add("note length (L:)");
-        taken.add(setting.unit().equals(AbcMeter.FREE.unit()) ? "eighths" : "sixteenths");
+        taken.add(defaults.unit().equals(AbcMeter.FREE.unit()) ? "eighths" : "sixteenths");
       }
       if (!hasKey) {
         missing.add("key (K:)");
@@ -155,7 +160,7 @@ public record TuneHeader(
         return ImmutableList.of();
       }
       return ImmutableList.of(
-          "the tune names no %s; %s %s taken"
+          "the tune has no %s; %s %s assumed"
               .formatted(joined(missing, "or"), joined(taken, "and"), isOne(taken) ? "is" : "are"));
     }
 
@@ -175,10 +180,14 @@ public record TuneHeader(
     }
   }
 
-  /** What to throw where a second voice begins. */
+  /**
+   * Returns the exception for a second voice.
+   *
+   * @param id the id of the voice
+   */
   static AbcException secondVoice(LineCursor place, String id) {
-    return place.wrong(
-        "a second voice '%s' begins here, and only a single line is read: make each voice a tune of its own."
+    return place.error(
+        "a second voice '%s' begins here, but only one voice is read: write each voice as a separate tune."
             .formatted(id));
   }
 }

@@ -7,13 +7,13 @@ import java.util.Optional;
 /**
  * A measure of a tune.
  *
- * @param number its number in print
- * @param implicit whether it is a pickup, or goes on with the measure before, so that its number is
- *     not printed
- * @param items what stands in it
+ * @param number its number
+ * @param implicit whether the number is not printed: for a pickup, and for the second part of a
+ *     divided measure
+ * @param items its content
  * @param begins whether a repeat begins with it
  * @param ending the numbers of the ending that begins with it
- * @param bar the bar line behind it, if there is one
+ * @param bar the bar line after it, if there is one
  * @param endsEnding the numbers of the ending that ends with it
  */
 public record TuneMeasure(

@@ -7,24 +7,30 @@ import java.util.Optional;
 /**
  * A tune as typed.
  *
- * @param number the number in its X: field, empty where it has none
- * @param title its first title, empty where it has none
- * @param lines its lines, those of the file's header first
- * @param behind the first line that stands behind it and belongs to no tune
+ * @param number the number in its X: field, empty if it has none
+ * @param title its first title, empty if it has none
+ * @param lines its lines, those of the file header first
+ * @param leftOver the first line after it that belongs to no tune
  */
 public record TuneSource(
-    String number, String title, ImmutableList<SourceLine> lines, Optional<SourceLine> behind) {
+    String number, String title, ImmutableList<SourceLine> lines, Optional<SourceLine> leftOver) {
 
-  /** The tune in these lines. */
+  /**
+   * Returns the tune in these lines.
+   *
+   * @param shared the lines of the file header
+   * @param own the lines of the tune
+   * @param leftOver the first line after it that belongs to no tune
+   */
   public static TuneSource of(
       ImmutableList<SourceLine> shared,
       ImmutableList<SourceLine> own,
-      Optional<SourceLine> behind) {
+      Optional<SourceLine> leftOver) {
     return new TuneSource(
         first('X', own),
         first('T', own),
         ImmutableList.<SourceLine>builder().addAll(shared).addAll(own).build(),
-        behind);
+        leftOver);
   }
 
   private static String first(char letter, ImmutableList<SourceLine> lines) {
@@ -35,7 +41,7 @@ public record TuneSource(
         .orElse("");
   }
 
-  /** As in a list to choose from: {@code 2 Song over the Weir}. */
+  /** Returns number and title, as in a list of choices: {@code 2 Song over the Weir}. */
   @Override
   public String toString() {
     return title.isEmpty() ? number : number + " " + title;

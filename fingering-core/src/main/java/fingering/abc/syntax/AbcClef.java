@@ -6,16 +6,16 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A clef, and how it moves the notes (ABC 2.1, clefs and transposition).
+ * A clef and its transposition (ABC 2.1, clefs and transposition).
  *
  * @param sign G, C or F
- * @param line the line of the staff that it stands on, from 1 at the bottom
- * @param eight octaves that an 8 above (1) or below (-1) moves the sound by
- * @param shift octaves by which notes lie higher than they are typed
- * @param transpose semitones by which the part sounds higher than written
+ * @param line the line of the staff, 1 for the lowest
+ * @param octaveChange 1 for an 8 above the clef, -1 for an 8 below, otherwise 0
+ * @param octaveShift octaves from the typed to the written note
+ * @param transpose semitones from the written to the sounding note
  */
-public record AbcClef(String sign, int line, int eight, int shift, int transpose) {
-  /** The clef of a tune that names none. */
+public record AbcClef(String sign, int line, int octaveChange, int octaveShift, int transpose) {
+  /** The clef of a tune without a clef. */
   public static final AbcClef TREBLE = new AbcClef("G", 2, 0, 0, 0);
 
   private static final ImmutableMap<String, AbcClef> NAMED =
@@ -29,8 +29,8 @@ public record AbcClef(String sign, int line, int eight, int shift, int transpose
   private static final Pattern OCTAVES = Pattern.compile("[+-]?[0-4]");
   private static final Pattern SEMITONES = Pattern.compile("[+-]?\\d{1,2}");
 
-  /** Whether a word has to do with the clef. */
-  public static boolean speaks(FieldWord word) {
+  /** Returns whether a word specifies the clef. */
+  public static boolean isClefWord(FieldWord word) {
     return switch (word.key()) {
       case "clef", "octave", "transpose", "middle", "m" -> true;
       case "" -> {
@@ -41,25 +41,30 @@ public record AbcClef(String sign, int line, int eight, int shift, int transpose
     };
   }
 
-  /** The clef with what a word says of it. */
+  /**
+   * Returns this clef, changed by a word of a field.
+   *
+   * @throws AbcException if the word is not valid
+   */
   public AbcClef with(FieldWord word) {
     return switch (word.key()) {
       case "octave" -> {
         if (!OCTAVES.matcher(word.value()).matches()) {
-          throw word.wrong("'%s' is no number of octaves: write octave=-1.".formatted(word));
+          throw word.error("'%s' is not a number of octaves: write octave=-1.".formatted(word));
         }
-        yield new AbcClef(sign, line, eight, Integer.parseInt(word.value()), transpose);
+        yield new AbcClef(sign, line, octaveChange, Integer.parseInt(word.value()), transpose);
       }
       case "transpose" -> {
         if (!SEMITONES.matcher(word.value()).matches()) {
-          throw word.wrong("'%s' is no number of semitones: write transpose=-12.".formatted(word));
+          throw word.error(
+              "'%s' is not a number of semitones: write transpose=-12.".formatted(word));
         }
-        yield new AbcClef(sign, line, eight, shift, Integer.parseInt(word.value()));
+        yield new AbcClef(sign, line, octaveChange, octaveShift, Integer.parseInt(word.value()));
       }
       case "middle", "m" ->
-          throw word.wrong(
-              "the clef is read by its name only: write octave=-1 or another number instead of"
-                  + " '%s'.".formatted(word));
+          throw word.error(
+              "a clef is read only by its name: write octave=-1 or another number instead of '%s'."
+                  .formatted(word));
       default -> named(word);
     };
   }
@@ -71,16 +76,16 @@ public record AbcClef(String sign, int line, int eight, int shift, int transpose
     AbcClef clef =
         named.orElseThrow(
             () ->
-                word.wrong(
-                    "'%s' is no clef of a string part: write treble, alto, tenor or bass, with a line (bass3) or an octave (bass-8) where needed."
+                word.error(
+                    "'%s' is not a clef of a string part: write treble, alto, tenor or bass, with a line (bass3) or an octave (bass-8) if needed."
                         .formatted(word.value())));
     int onLine = name.group(2).isEmpty() ? clef.line : Integer.parseInt(name.group(2));
     int octave = name.group(3) == null ? 0 : name.group(3).startsWith("-") ? -1 : 1;
-    return new AbcClef(clef.sign, onLine, octave, shift, transpose);
+    return new AbcClef(clef.sign, onLine, octave, octaveShift, transpose);
   }
 
-  /** Octaves from a note as typed to the note of the score. */
+  /** Returns the octaves from the typed note to the note in the score. */
   public int octaves() {
-    return eight + shift;
+    return octaveChange + octaveShift;
   }
 }

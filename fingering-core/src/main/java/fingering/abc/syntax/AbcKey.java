@@ -15,17 +15,22 @@ import java.util.stream.IntStream;
 /**
  * A key signature (ABC 2.1, field K).
  *
- * @param mode the mode as MusicXML names it
- * @param alters semitones by which the signature alters the letters; those not in it are natural
+ * @param mode the MusicXML name of the mode
+ * @param alters semitones by which the signature alters letters; others are natural
  */
 public record AbcKey(String mode, ImmutableMap<Letter, Integer> alters) {
   private static final int MOST_SIGNS = 7;
+  private static final ImmutableMap<String, Integer> ALTERATIONS =
+      ImmutableMap.of("^^", 2, "^", 1, "=", 0, "_", -1, "__", -2);
 
-  /** The letters in the order in which signatures take sharps. */
+  /** The letters in the order of sharps. */
   private static final ImmutableList<Letter> SHARPS =
       ImmutableList.of(Letter.F, Letter.C, Letter.G, Letter.D, Letter.A, Letter.E, Letter.B);
 
-  /** Fifths from the tonic's major key to that of the mode, by three letters of its name. */
+  /**
+   * Fifths from the major key of a tonic to its key in a mode, by the first three letters of the
+   * mode.
+   */
   private static final ImmutableMap<String, Integer> FIFTHS =
       ImmutableMap.<String, Integer>builder()
           .put("lyd", 1)
@@ -53,12 +58,16 @@ public record AbcKey(String mode, ImmutableMap<Letter, Integer> alters) {
           .buildOrThrow();
 
   private static final Pattern TONIC = Pattern.compile("([A-G])([#b]?)([A-Za-z]*)");
-  private static final Pattern SIGN = Pattern.compile("(\\^\\^|\\^|__|_|=)([a-gA-G])");
+  private static final Pattern ACCIDENTAL = Pattern.compile("(\\^\\^|\\^|__|_|=)([a-gA-G])");
 
   /** No sharps and no flats. */
   public static final AbcKey C_MAJOR = ofFifths(0, "major");
 
-  /** Reads the key that comes next; words that speak of the clef are left to others. */
+  /**
+   * Reads the words of a field K. Words for the clef are ignored.
+   *
+   * @throws AbcException if the key is not valid
+   */
   public static AbcKey read(List<FieldWord> words) {
     AbcKey key = new AbcKey("none", ImmutableMap.of());
     int i = 0;
@@ -66,14 +75,14 @@ public record AbcKey(String mode, ImmutableMap<Letter, Integer> alters) {
       FieldWord first = words.get(0);
       Matcher tonic = TONIC.matcher(first.value());
       if (tonic.matches()) {
-        boolean apart =
+        boolean separate =
             tonic.group(3).isEmpty()
                 && words.size() > 1
                 && words.get(1).bare()
                 && isMode(words.get(1).value());
-        String mode = apart ? words.get(1).value() : tonic.group(3);
+        String mode = separate ? words.get(1).value() : tonic.group(3);
         key = of(tonic.group(1), tonic.group(2), mode, first);
-        i = apart ? 2 : 1;
+        i = separate ? 2 : 1;
       } else if (first.value().equals("none")) {
         i = 1;
       }
@@ -86,26 +95,26 @@ public record AbcKey(String mode, ImmutableMap<Letter, Integer> alters) {
 
   private static AbcKey of(String letter, String sign, String mode, FieldWord word) {
     if (!isMode(mode)) {
-      throw notRead(word);
+      throw notAKey(word);
     }
-    String short3 = short3(mode);
+    String firstThree = firstThree(mode);
     int tonic = SHARPS.indexOf(Letter.valueOf(letter)) - 1;
     int alter = sign.isEmpty() ? 0 : sign.equals("#") ? 1 : -1;
-    int fifths = tonic + MOST_SIGNS * alter + FIFTHS.getOrDefault(short3, 0);
+    int fifths = tonic + MOST_SIGNS * alter + FIFTHS.getOrDefault(firstThree, 0);
     if (Math.abs(fifths) > MOST_SIGNS) {
-      throw word.wrong(
-          "'%s' would have %d %s, and a signature has seven at most: write it as another key."
+      throw word.error(
+          "'%s' would have %d %s, but a key signature has at most seven: write the key in another spelling."
               .formatted(word.value(), Math.abs(fifths), fifths > 0 ? "sharps" : "flats"));
     }
-    return ofFifths(fifths, NAMES.getOrDefault(short3, "none"));
+    return ofFifths(fifths, NAMES.getOrDefault(firstThree, "none"));
   }
 
   private static boolean isMode(String text) {
-    return text.isEmpty() || FIFTHS.containsKey(short3(text));
+    return text.isEmpty() || FIFTHS.containsKey(firstThree(text));
   }
 
-  // Only three letters of a mode count; none are major, one is minor.
-  private static String short3(String mode) {
+  // Only three letters of a mode count. No letters mean major, and m alone means minor.
+  private static String firstThree(String mode) {
     String small = mode.toLowerCase(Locale.ROOT);
     if (small.isEmpty()) {
       return "maj";
@@ -113,9 +122,9 @@ public record AbcKey(String mode, ImmutableMap<Letter, Integer> alters) {
     return small.equals("m") ? "min" : small.substring(0, Math.min(3, small.length()));
   }
 
-  private static AbcException notRead(FieldWord word) {
-    return word.wrong(
-        "'%s' is no key: write tonic and mode, such as K:D, K:Bb, K:F#m or K:Ador."
+  private static AbcException notAKey(FieldWord word) {
+    return word.error(
+        "'%s' is not a key: write tonic and mode, such as K:D, K:Bb, K:F#m or K:Ador."
             .formatted(word.value()));
   }
 
@@ -134,32 +143,40 @@ public record AbcKey(String mode, ImmutableMap<Letter, Integer> alters) {
     return Math.floorDiv(fifths - SHARPS.indexOf(letter) + MOST_SIGNS - 1, MOST_SIGNS);
   }
 
-  /** The key with what a word adds: an accidental of its own, or that only such count. */
+  /** This key, changed by a word: an accidental, or exp, after which only accidentals count. */
   private AbcKey with(FieldWord word) {
     if (word.bare() && word.value().equals("exp")) {
       return new AbcKey("none", ImmutableMap.of());
     }
-    Matcher sign = SIGN.matcher(word.value());
+    Matcher sign = ACCIDENTAL.matcher(word.value());
     if (word.bare() && sign.matches()) {
       Map<Letter, Integer> changed = new EnumMap<>(Letter.class);
       changed.putAll(alters);
       Letter letter = Letter.valueOf(sign.group(2).toUpperCase(Locale.ROOT));
-      changed.put(letter, MeasureAccidentals.alteration(sign.group(1)));
+      changed.put(letter, alteration(sign.group(1)));
       changed.values().removeIf(alter -> alter == 0);
       return new AbcKey(mode, ImmutableMap.copyOf(changed));
     }
-    if (AbcClef.speaks(word) || !word.bare()) {
+    if (AbcClef.isClefWord(word) || !word.bare()) {
       return this;
     }
-    throw notRead(word);
+    throw notAKey(word);
   }
 
-  /** Semitones by which the signature alters a letter. */
+  /**
+   * Returns the semitones by which accidentals such as {@code ^} or {@code __} alter a note; 0 if
+   * they are not valid.
+   */
+  public static int alteration(String accidentals) {
+    return ALTERATIONS.getOrDefault(accidentals, 0);
+  }
+
+  /** Returns the semitones by which the signature alters a letter. */
   public int alter(Letter letter) {
     return alters.getOrDefault(letter, 0);
   }
 
-  /** Sharps, or flats below 0; empty for a signature that no major key has. */
+  /** Returns the sharps, negative for flats; empty for a signature that no major key has. */
   public Optional<Integer> fifths() {
     return IntStream.rangeClosed(-MOST_SIGNS, MOST_SIGNS)
         .boxed()

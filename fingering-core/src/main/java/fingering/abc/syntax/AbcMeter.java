@@ -9,12 +9,12 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * A meter (ABC 2.1, field M).
  *
- * @param beats the upper figure, which may be a sum such as {@code 2+3+2}; empty in free meter
- * @param beatType the lower figure; 0 in free meter
- * @param symbol the sign in its place, {@code common} or {@code cut}; empty for figures
+ * @param beats the upper number, which may be a sum such as {@code 2+3+2}; empty for free meter
+ * @param beatType the lower number; 0 for free meter
+ * @param symbol {@code common} or {@code cut} if it is printed as a symbol, otherwise empty
  */
 public record AbcMeter(String beats, int beatType, String symbol) {
-  /** No meter: bar lines stand where they like. */
+  /** Free meter: measures of any length. */
   public static final AbcMeter FREE = new AbcMeter("", 0, "");
 
   private static final int MOST = 64;
@@ -22,10 +22,14 @@ public record AbcMeter(String beats, int beatType, String symbol) {
       Pattern.compile("\\(?(\\d{1,2}(?:\\+\\d{1,2})*)\\)?/(\\d{1,3})");
   private static final BigFraction THREE_QUARTERS = BigFraction.of(3, 4);
 
-  /** Reads the meter that comes next. */
+  /**
+   * Reads the meter of a field M.
+   *
+   * @throws AbcException if it is not valid
+   */
   public static AbcMeter read(LineCursor cursor) {
     cursor.takeBlanks();
-    LineCursor start = cursor.back(0);
+    LineCursor start = cursor.copy();
     String text = cursor.rest().replaceAll("\\s*([+/()])\\s*", "$1");
     switch (text) {
       case "C" -> {
@@ -46,38 +50,38 @@ public record AbcMeter(String beats, int beatType, String symbol) {
         return meter;
       }
     }
-    throw start.wrong(
-        "'%s' is no meter: write M:3/4, M:(2+3)/8, M:C, M:C| or M:none.".formatted(text));
+    throw start.error(
+        "'%s' is not a meter: write M:3/4, M:(2+3)/8, M:C, M:C| or M:none.".formatted(text));
   }
 
-  private static boolean isNoteValue(int figure) {
-    return figure > 0 && figure <= MOST && Integer.bitCount(figure) == 1;
+  private static boolean isNoteValue(int number) {
+    return number > 0 && number <= MOST && Integer.bitCount(number) == 1;
   }
 
   private int sum() {
     return Splitter.on('+').splitToStream(beats).mapToInt(Integer::parseInt).sum();
   }
 
-  /** The length of a full measure in quarter notes; empty in free meter. */
+  /** Returns the length of a full measure in quarter notes; empty for free meter. */
   public Optional<BigFraction> length() {
     return beatType == 0 ? Optional.empty() : Optional.of(BigFraction.of(4 * sum(), beatType));
   }
 
   /**
-   * The unit note length, in quarter notes, of a tune that names none: a sixteenth where the meter,
-   * as a fraction, is less than 0.75, and an eighth otherwise (ABC 2.1, field L).
+   * Returns the default unit note length, in quarter notes: a sixteenth if the meter, as a
+   * fraction, is less than 0.75, otherwise an eighth (ABC 2.1, field L).
    */
   public BigFraction unit() {
     boolean small = beatType > 0 && BigFraction.of(sum(), beatType).compareTo(THREE_QUARTERS) < 0;
     return small ? BigFraction.of(1, 4) : BigFraction.of(1, 2);
   }
 
-  /** Whether its beats have three parts: 6/8, 9/8, 12/8. */
+  /** Returns whether the meter is compound: 6/8, 9/8, 12/8. */
   boolean compound() {
     return beatType > 0 && sum() > 3 && sum() % 3 == 0 && !beats.contains("+");
   }
 
-  /** As in a sentence: {@code 3/4}. */
+  /** Returns the meter as in a sentence: {@code 3/4}. */
   @Override
   public String toString() {
     return beatType == 0 ? "free meter" : beats + "/" + beatType;

@@ -8,9 +8,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * A tempo (ABC 2.1, field Q).
  *
- * @param words the words at it, empty for none
- * @param unit the note value counted, empty where only words stand there
- * @param perMinute how many of them a minute; 0 where only words stand there
+ * @param words its words, empty for none
+ * @param unit the note value that is counted; empty for words only
+ * @param perMinute note values per minute; 0 for words only
  */
 public record AbcTempo(String words, Optional<NoteValue> unit, int perMinute) {
   private static final int FASTEST = 1000;
@@ -21,13 +21,13 @@ public record AbcTempo(String words, Optional<NoteValue> unit, int perMinute) {
   private static final Pattern BARE = Pattern.compile("\\d{1,4}");
 
   /**
-   * Reads the tempo that comes next.
+   * Reads the tempo of a field Q.
    *
-   * @param unitLength the unit note length in quarter notes, which a bare number counts
+   * @param unitLength the unit note length in quarter notes, which a number alone counts
    */
   public static AbcTempo read(LineCursor cursor, BigFraction unitLength) {
     cursor.takeBlanks();
-    LineCursor start = cursor.back(0);
+    LineCursor start = cursor.copy();
     String text = cursor.rest();
     Matcher quoted = WORDS.matcher(text);
     String words = quoted.find() ? quoted.group(1).strip() : "";
@@ -42,23 +42,23 @@ public record AbcTempo(String words, Optional<NoteValue> unit, int perMinute) {
     if (BARE.matcher(mark).matches()) {
       return of(words, unitLength, Integer.parseInt(mark), start);
     }
-    throw wrong(text, start);
+    throw error(text, start);
   }
 
   private static BigFraction sum(String values, LineCursor start) {
     BigFraction sum = BigFraction.ZERO;
     Matcher each = VALUE.matcher(values);
     while (each.find()) {
-      int below = Integer.parseInt(each.group(2));
-      if (below == 0) {
-        throw wrong(values, start);
+      int denominator = Integer.parseInt(each.group(2));
+      if (denominator == 0) {
+        throw error(values, start);
       }
-      sum = sum.add(BigFraction.of(4 * Integer.parseInt(each.group(1)), below));
+      sum = sum.add(BigFraction.of(4 * Integer.parseInt(each.group(1)), denominator));
     }
     return sum;
   }
 
-  /** A mark of several values, such as 1/4 3/8, is counted in quarter notes. */
+  /** A mark of several note values, such as 1/4 3/8, is converted to quarter notes. */
   private static AbcTempo of(String words, BigFraction unit, int perMinute, LineCursor start) {
     Optional<NoteValue> counted = NoteValue.single(unit).filter(value -> value.dots() <= 1);
     int number = perMinute;
@@ -68,14 +68,15 @@ public record AbcTempo(String words, Optional<NoteValue> unit, int perMinute) {
       counted = NoteValue.single(BigFraction.ONE);
     }
     if (number < 1 || number > FASTEST) {
-      throw start.wrong(
-          "a tempo of %d a minute is out of all range: write 1 to %d, as in Q:1/4=96."
+      throw start.error(
+          "a tempo of %d per minute is out of range: write 1 to %d, as in Q:1/4=96."
               .formatted(number, FASTEST));
     }
     return new AbcTempo(words, counted, number);
   }
 
-  private static AbcException wrong(String text, LineCursor start) {
-    return start.wrong("'%s' is no tempo: write Q:1/4=96 or Q:\"Andante\" 3/8=60.".formatted(text));
+  private static AbcException error(String text, LineCursor start) {
+    return start.error(
+        "'%s' is not a tempo: write Q:1/4=96 or Q:\"Andante\" 3/8=60.".formatted(text));
   }
 }

@@ -5,15 +5,15 @@ import java.util.Optional;
 /**
  * A bar line (ABC 2.1, section 'Repeat/bar symbols').
  *
- * @param style its style as MusicXML names it
- * @param ends how many times what stands before it is repeated; 0 for no repeat
- * @param begins whether a repeat begins behind it
+ * @param style the MusicXML name of its style
+ * @param ends number of times that the music before it is repeated; 0 for no repeat
+ * @param begins whether a repeat begins after it
  */
 public record BarLine(String style, int ends, boolean begins) {
   private static final String LIGHT = "regular";
 
-  /** Whether a bar line comes next. */
-  public static boolean comes(LineCursor cursor) {
+  /** Returns whether a bar line comes next. */
+  public static boolean isNext(LineCursor cursor) {
     char next = cursor.peek(1);
     return switch (cursor.peek()) {
       case '|', ':' -> true;
@@ -23,9 +23,13 @@ public record BarLine(String style, int ends, boolean begins) {
     };
   }
 
-  /** Reads the bar line that comes next. */
+  /**
+   * Reads the next bar line.
+   *
+   * @throws AbcException if it is not valid
+   */
   public static BarLine read(LineCursor cursor) {
-    LineCursor start = cursor.back(0);
+    LineCursor start = cursor.copy();
     boolean dotted = cursor.take('.');
     int ends = colons(cursor);
     String lines = lines(cursor);
@@ -35,10 +39,10 @@ public record BarLine(String style, int ends, boolean begins) {
       begins = ends / 2;
       ends -= begins;
     }
-    boolean sane = lines.isEmpty() ? ends > 0 && ends == begins : cursor.peek() != '|';
-    if (!sane) {
-      throw start.wrong(
-          "this is no bar line: write one of | || |] [| |: :| :: and, for endings, [1 and [2.");
+    boolean valid = lines.isEmpty() ? ends > 0 && ends == begins : cursor.peek() != '|';
+    if (!valid) {
+      throw start.error(
+          "this is not a bar line: write one of | || |] [| |: :| :: and, for endings, [1 and [2.");
     }
     return new BarLine(style(lines, dotted, ends, begins), ends, begins > 0);
   }
@@ -65,7 +69,7 @@ public record BarLine(String style, int ends, boolean begins) {
       return "dotted";
     }
     return switch (lines) {
-      // The next measure prints the sign of the repeat that begins there.
+      // The next measure prints the repeat that begins there.
       case "|" -> LIGHT;
       case "[|]" -> "none";
       default ->
@@ -75,28 +79,33 @@ public record BarLine(String style, int ends, boolean begins) {
     };
   }
 
-  /** Whether it is no more than a bar line. */
+  /** Returns whether it is a plain single bar line. */
   public boolean plain() {
     return style.equals(LIGHT) && ends == 0 && !begins;
   }
 
-  /** Whether an ending of a repeat ends with it. */
+  /** Returns whether it closes an ending of a repeat. */
   public boolean endsEnding() {
     return ends > 0 || style.contains("heavy") || style.equals("light-light");
   }
 
-  /** What this and another that follows it at once are together. */
+  /** Returns this bar line combined with another that follows it immediately. */
   public BarLine and(BarLine next) {
     String both = style.equals(LIGHT) ? next.style : style;
     return new BarLine(
         next.ends > 0 ? next.style : both, Math.max(ends, next.ends), begins || next.begins);
   }
 
-  /** The numbers of an ending, if they come next: {@code [1}, or {@code 1} behind a bar line. */
-  public static Optional<String> ending(LineCursor cursor, boolean behindBar) {
-    LineCursor start = cursor.back(0);
+  /**
+   * Reads the numbers of an ending if they come next: {@code [1}, or {@code 1} after a bar line.
+   *
+   * @param afterBar whether a bar line was just read
+   * @throws AbcException if the numbers are not valid
+   */
+  public static Optional<String> ending(LineCursor cursor, boolean afterBar) {
+    LineCursor start = cursor.copy();
     boolean bracket = cursor.peek() == '[' && LineCursor.isDigit(cursor.peek(1));
-    if (!bracket && !(behindBar && cursor.atNumber())) {
+    if (!bracket && !(afterBar && cursor.atNumber())) {
       return Optional.empty();
     }
     cursor.take('[');
@@ -105,7 +114,7 @@ public record BarLine(String style, int ends, boolean begins) {
       int from = cursor.number();
       int to = cursor.take('-') ? cursor.number() : from;
       if (from < 1 || to < from || to - from > 99) {
-        throw start.wrong("an ending is numbered from 1 up: write [1, [2 or [1,3.");
+        throw start.error("endings are numbered from 1: write [1, [2 or [1,3.");
       }
       for (int number = from; number <= to; number++) {
         numbers.append(numbers.isEmpty() ? "" : ",").append(number);

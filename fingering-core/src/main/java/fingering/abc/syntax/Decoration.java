@@ -1,40 +1,41 @@
 package fingering.abc.syntax;
 
 /**
- * A sign between exclamation marks, or a letter in its place (ABC 2.1, decorations).
+ * A decoration: a name between exclamation marks, or a letter that stands for it (ABC 2.1,
+ * decorations).
  *
  * @param name its name in ABC
- * @param kind what it stands at
- * @param element how MusicXML 4.0 names it
+ * @param kind its kind
+ * @param element its element in MusicXML 4.0
  * @param attribute an attribute of the element and its value, such as {@code type=stop}; empty for
  *     none
  * @param text the text of the element, empty for none
  */
 public record Decoration(String name, Kind kind, String element, String attribute, String text) {
 
-  /** What a sign stands at, and how MusicXML groups it. */
+  /** Where a decoration applies, and its group in MusicXML. */
   public enum Kind {
-    /** One note: how it is struck. */
+    /** At a note: articulation. */
     ARTICULATION,
-    /** The highest note: what is played around it. */
+    /** At the highest note of a chord: trills and other ornaments. */
     ORNAMENT,
-    /** One note: how the bow goes. */
+    /** At a note: the bow. */
     BOWING,
-    /** The note it is for: what the left hand does. */
+    /** At its own note of a chord: the left hand. */
     LEFT_HAND,
-    /** A note or a rest. */
+    /** At a note or a rest. */
     NOTATION,
-    /** The staff. */
+    /** At the staff: dynamics. */
     DYNAMICS,
-    /** The staff. */
+    /** At the staff: hairpins. */
     WEDGE,
-    /** The staff: words or a sign. */
+    /** At the staff: words or a sign. */
     DIRECTION,
-    /** Nothing in a score. */
+    /** Nowhere; a score has no place for it. */
     LEFT_OUT
   }
 
-  /** Whether it stands at the staff and not at a note. */
+  /** Returns whether it belongs to the staff, not to a note. */
   public boolean atStaff() {
     return switch (kind) {
       case DYNAMICS, WEDGE, DIRECTION -> true;
@@ -42,12 +43,12 @@ public record Decoration(String name, Kind kind, String element, String attribut
     };
   }
 
-  /** Whether it may stand at a rest. */
+  /** Returns whether it is allowed at a rest. */
   public boolean fitsRest() {
     return kind == Kind.NOTATION || kind == Kind.LEFT_OUT || element.equals("breath-mark");
   }
 
-  /** Whether the note that bears it goes to the note above. */
+  /** Returns whether it is an ornament with an upper note. */
   public boolean goesUp() {
     return kind == Kind.ORNAMENT && !element.equals("mordent") && !attribute.equals("type=stop");
   }

@@ -5,11 +5,9 @@ import com.google.common.collect.ImmutableMap;
 import fingering.abc.syntax.Decoration.Kind;
 import java.util.Optional;
 
-/**
- * The signs that the standard names (ABC 2.1, sections 'Decorations' and 'Redefinable symbols').
- */
+/** The decorations of the standard (ABC 2.1, sections 'Decorations' and 'Redefinable symbols'). */
 public final class Decorations {
-  /** The letters that stand for a sign where nothing else is said. */
+  /** The default decorations of letters. */
   public static final ImmutableMap<Character, Optional<Decoration>> SHORT;
 
   private static final ImmutableMap<String, Decoration> NAMED;
@@ -26,7 +24,8 @@ public final class Decorations {
     plain(all, Kind.ARTICULATION, "breath-mark", "breath");
     plain(all, Kind.ARTICULATION, "scoop", "slide");
     plain(all, Kind.ORNAMENT, "trill-mark", "trill");
-    // The element names are those of the print: the plain mordent goes down, the inverted one up.
+    // Elements are named as in print: the plain mordent has the lower note, the inverted one the
+    // upper.
     plain(all, Kind.ORNAMENT, "mordent", "lowermordent", "mordent");
     plain(all, Kind.ORNAMENT, "inverted-mordent", "uppermordent", "pralltriller");
     plain(all, Kind.ORNAMENT, "turn", "turn");
@@ -104,16 +103,16 @@ public final class Decorations {
   }
 
   /**
-   * The sign of that name.
+   * Returns a decoration by its name.
    *
-   * @param start where its exclamation mark stands
-   * @throws AbcException if the standard names none such
+   * @param start the position of its exclamation mark
+   * @throws AbcException if the standard has no such decoration
    */
   public static Decoration named(String name, LineCursor start) {
     Decoration found = NAMED.get(name);
     if (found == null) {
-      throw start.wrong(
-          "!%s! is no sign that the ABC standard names: mend it, or write words as \"^%s\"."
+      throw start.error(
+          "!%s! is not a decoration of the ABC standard: correct it, or write words as \"^%s\"."
               .formatted(name, name));
     }
     return found;

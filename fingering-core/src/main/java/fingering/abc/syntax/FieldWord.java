@@ -5,13 +5,13 @@ import com.google.common.collect.ImmutableList;
 /**
  * A word of a field, such as {@code clef=alto}.
  *
- * @param key what stands before the equals sign; empty where there is none
- * @param value what stands behind it, or the whole word, without quotes
- * @param start where the word begins
+ * @param key the text before the equals sign; empty without one
+ * @param value the text after it, or the whole word, without quotes
+ * @param start the position of the word
  */
 public record FieldWord(String key, String value, LineCursor start) {
 
-  /** The words that come next, to the end. */
+  /** Reads all words to the end of the line. */
   public static ImmutableList<FieldWord> all(LineCursor cursor) {
     ImmutableList.Builder<FieldWord> words = ImmutableList.builder();
     cursor.takeBlanks();
@@ -23,10 +23,10 @@ public record FieldWord(String key, String value, LineCursor start) {
   }
 
   private static FieldWord next(LineCursor cursor) {
-    LineCursor start = cursor.back(0);
+    LineCursor start = cursor.copy();
     String text = cursor.takeWhile(c -> c != ' ' && c != '\t' && c != '=' && c != '"');
     String key = "";
-    // "=c" is an accidental and no value.
+    // "=c" is an accidental, not a value.
     if (!text.isEmpty() && cursor.take('=')) {
       key = text;
       text = "";
@@ -37,19 +37,19 @@ public record FieldWord(String key, String value, LineCursor start) {
     return new FieldWord(key, text + cursor.takeWhile(c -> c != ' ' && c != '\t'), start);
   }
 
-  /** Whether it stands alone, without a key. */
+  /** Returns whether it has no key. */
   boolean bare() {
     return key.isEmpty();
   }
 
-  /** As typed. */
+  /** Returns the word as typed. */
   @Override
   public String toString() {
     return bare() ? value : key + "=" + value;
   }
 
-  /** What to throw where the word cannot be read. */
-  AbcException wrong(String what) {
-    return start.wrong(what);
+  /** Returns the exception for a word that cannot be read. */
+  AbcException error(String what) {
+    return start.error(what);
   }
 }

@@ -2,9 +2,9 @@ package fingering.abc.syntax;
 
 import java.util.function.IntPredicate;
 
-/** Goes along a line from left to right. */
+/** Reads a line from left to right. Not thread-safe. */
 public final class LineCursor {
-  /** What stands behind the end of a line. */
+  /** The character after the end of a line. */
   public static final char NOTHING = '\0';
 
   private static final int MOST_DIGITS = 4;
@@ -12,45 +12,50 @@ public final class LineCursor {
   private final SourceLine line;
   private int at;
 
+  /**
+   * Starts at a position.
+   *
+   * @param at index from 0
+   */
   public LineCursor(SourceLine line, int at) {
     this.line = line;
     this.at = Math.min(at, line.text().length());
   }
 
-  /** The line. */
+  /** Returns the line. */
   public SourceLine line() {
     return line;
   }
 
-  /** The place, an index from 0. */
+  /** Returns the position, an index from 0. */
   public int at() {
     return at;
   }
 
-  /** Whether the end is reached. */
+  /** Returns whether the cursor is at the end of the line. */
   public boolean done() {
     return at >= line.text().length();
   }
 
-  /** The next character, {@link #NOTHING} at the end. */
+  /** Returns the next character, {@link #NOTHING} at the end. */
   public char peek() {
     return peek(0);
   }
 
-  /** The character so many places on, {@link #NOTHING} behind the end. */
+  /** Returns the character at a distance from the cursor, {@link #NOTHING} after the end. */
   public char peek(int ahead) {
     int index = at + ahead;
     return index < line.text().length() ? line.text().charAt(index) : NOTHING;
   }
 
-  /** Takes the next character, {@link #NOTHING} at the end. */
+  /** Reads the next character, {@link #NOTHING} at the end. */
   public char next() {
     char next = peek();
     at = Math.min(at + 1, line.text().length());
     return next;
   }
 
-  /** Takes the character if it comes next. */
+  /** Reads the character if it comes next; returns whether it did. */
   public boolean take(char wanted) {
     if (peek() != wanted || done()) {
       return false;
@@ -59,7 +64,7 @@ public final class LineCursor {
     return true;
   }
 
-  /** Takes all characters of a kind that come next. */
+  /** Reads all next characters of a kind. */
   public String takeWhile(IntPredicate kind) {
     int from = at;
     while (!done() && kind.test(peek())) {
@@ -68,12 +73,12 @@ public final class LineCursor {
     return line.text().substring(from, at);
   }
 
-  /** Takes blanks and tabs; tells whether there were some. */
+  /** Reads blanks and tabs; returns whether there were any. */
   public boolean takeBlanks() {
     return !takeWhile(c -> c == ' ' || c == '\t').isEmpty();
   }
 
-  /** Takes what is left, without blanks at its ends. */
+  /** Reads the rest of the line, without blanks at both ends. */
   public String rest() {
     String rest = line.text().substring(at).strip();
     at = line.text().length();
@@ -81,55 +86,71 @@ public final class LineCursor {
   }
 
   /**
-   * Takes everything up to a character, and that too.
+   * Reads to a character, and past it. Returns the text before it.
    *
-   * @param what what the character ends, for the message where it is missing
-   * @param start where that begins
+   * @param what the construct that the character ends, for the message if it is missing
+   * @param start the position where it begins
+   * @throws AbcException if the character is missing
    */
   public String upTo(char end, String what, LineCursor start) {
     int close = line.text().indexOf(end, at);
     if (close < 0) {
-      throw start.wrong("%s that begins here has no end: put %s behind it.".formatted(what, end));
+      throw start.error("%s that begins here has no end: write %s after it.".formatted(what, end));
     }
     String taken = line.text().substring(at, close);
     at = close + 1;
     return taken;
   }
 
-  /** Whether a number comes next. */
+  /** Returns whether a number comes next. */
   public boolean atNumber() {
     return isDigit(peek());
   }
 
-  /** Takes a whole number of four digits at most. */
+  /**
+   * Reads a whole number of at most four digits.
+   *
+   * @throws AbcException if there is no number, or it is longer
+   */
   public int number() {
-    LineCursor start = back(0);
+    LineCursor start = copy();
     String digits = takeWhile(LineCursor::isDigit);
     if (digits.isEmpty()) {
-      throw wrong("a number belongs here: write one.");
+      throw error("a number is missing here: write one.");
     }
     if (digits.length() > MOST_DIGITS) {
-      throw start.wrong(
-          "the number %s is out of all range: write one of four digits at most.".formatted(digits));
+      throw start.error(
+          "the number %s is out of range: write at most four digits.".formatted(digits));
     }
     return Integer.parseInt(digits);
   }
 
+  /** Returns whether a character is a digit from 0 to 9. */
   public static boolean isDigit(int c) {
     return c >= '0' && c <= '9';
   }
 
+  /** Returns whether a character is a letter from A to Z, in either case. */
   public static boolean isLetter(int c) {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
   }
 
-  /** A cursor that many places before this one. */
+  /** Returns a new cursor at the same position. */
+  public LineCursor copy() {
+    return back(0);
+  }
+
+  /** Returns a new cursor at an earlier position. */
   public LineCursor back(int places) {
     return new LineCursor(line, at - places);
   }
 
-  /** What to throw where what comes next cannot be read. */
-  public AbcException wrong(String what) {
-    return line.wrong(at, what);
+  /**
+   * Returns the exception for text that cannot be read at this position.
+   *
+   * @param what what is wrong and what to write instead, with full stop
+   */
+  public AbcException error(String what) {
+    return line.error(at, what);
   }
 }

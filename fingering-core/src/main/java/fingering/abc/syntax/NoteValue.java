@@ -7,14 +7,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * A note value as printed.
  *
- * @param type its name in MusicXML, such as {@code 16th}
+ * @param type the MusicXML name, such as {@code 16th}
  * @param dots augmentation dots, 0 to 3
- * @param quarters its length in quarter notes
+ * @param quarters length in quarter notes
  */
 public record NoteValue(String type, int dots, BigFraction quarters) {
   private static final int MOST_DOTS = 3;
 
-  /** The plain values, the longest first (MusicXML 4.0, note-type-value). */
+  /** The undotted values, the longest first (MusicXML 4.0, note-type-value). */
   private static final ImmutableList<NoteValue> PLAIN =
       ImmutableList.of(
           new NoteValue("breve", 0, BigFraction.of(8)),
@@ -28,14 +28,15 @@ public record NoteValue(String type, int dots, BigFraction quarters) {
           new NoteValue("128th", 0, BigFraction.of(1, 32)),
           new NoteValue("256th", 0, BigFraction.of(1, 64)));
 
-  /** The values longer than what would bear a flag. */
+  /** The number of values without flags. */
   private static final int WITHOUT_FLAG = 4;
 
-  /** How many notes may be tied to make one length. */
+  /** The highest number of tied notes for one length. */
   private static final int MOST_TIED = 64;
 
   /**
-   * The values that, tied together, make a length; the longest first. Empty where none do.
+   * Returns the note values that make a length when tied together, the longest first; empty if
+   * there are none.
    *
    * @param quarters the length in quarter notes
    */
@@ -56,7 +57,7 @@ public record NoteValue(String type, int dots, BigFraction quarters) {
     return left.signum() == 0 ? tied.build() : ImmutableList.of();
   }
 
-  /** The value, plain or dotted, of that length in quarter notes. */
+  /** Returns the single value, plain or dotted, of a length in quarter notes. */
   static Optional<NoteValue> single(BigFraction quarters) {
     for (NoteValue plain : PLAIN) {
       for (int dots = 0; dots <= MOST_DOTS; dots++) {
@@ -69,13 +70,16 @@ public record NoteValue(String type, int dots, BigFraction quarters) {
     return Optional.empty();
   }
 
-  /** A length in quarter notes as part of a whole note: {@code 3/8}. */
+  /** Returns a length in quarter notes as a fraction of a whole note: {@code 3/8}. */
   public static String fraction(BigFraction quarters) {
     BigFraction whole = quarters.divide(4);
     return whole.getNumerator() + "/" + whole.getDenominator();
   }
 
-  /** Beams or flags: 1 for an eighth, 2 for a 16th; 0 for a quarter and longer. */
+  /**
+   * Returns the number of beams or flags: 1 for an eighth, 2 for a 16th, 0 for a quarter and
+   * longer.
+   */
   public int beams() {
     for (int i = 0; i < PLAIN.size(); i++) {
       if (PLAIN.get(i).type.equals(type)) {

@@ -1,7 +1,7 @@
 package fingering.abc.xml;
 
 import fingering.abc.reading.MeasureItem.Head;
-import fingering.abc.reading.MeasureItem.Sound;
+import fingering.abc.reading.MeasureItem.NoteOrRest;
 import fingering.abc.reading.MeasureItem.Tuplet;
 import fingering.abc.syntax.Decoration;
 import fingering.abc.syntax.Decoration.Kind;
@@ -13,7 +13,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Writes notes, chords and rests as MusicXML 4.0, their elements in the order of its schema. */
+/** Writes notes, chords and rests as MusicXML 4.0, with elements in the order of its schema. */
 final class NoteXml {
   private final XmlNode measure;
   private final BigFraction divisions;
@@ -30,21 +30,22 @@ final class NoteXml {
     this.beams = beams;
   }
 
-  /** One of the notes that are tied together to make a length. */
-  private record Piece(Sound sound, Optional<NoteValue> value, boolean first, boolean last) {}
+  /** One of the note values that are tied together to make a length. */
+  private record Piece(NoteOrRest item, Optional<NoteValue> value, boolean first, boolean last) {}
 
-  void write(Sound sound) {
-    List<NoteValue> values = sound.values();
+  /** Writes a note, a chord or a rest. */
+  void write(NoteOrRest item) {
+    List<NoteValue> values = item.values();
     if (values.isEmpty()) {
-      rest(new Piece(sound, Optional.empty(), true, true));
+      rest(new Piece(item, Optional.empty(), true, true));
       return;
     }
     for (int i = 0; i < values.size(); i++) {
-      Piece piece = new Piece(sound, Optional.of(values.get(i)), i == 0, i == values.size() - 1);
-      if (sound.rest()) {
+      Piece piece = new Piece(item, Optional.of(values.get(i)), i == 0, i == values.size() - 1);
+      if (item.rest()) {
         rest(piece);
       } else {
-        for (int head = 0; head < sound.heads().size(); head++) {
+        for (int head = 0; head < item.heads().size(); head++) {
           note(piece, head);
         }
       }
@@ -64,14 +65,14 @@ final class NoteXml {
   }
 
   private void note(Piece piece, int index) {
-    Sound sound = piece.sound;
-    Head head = sound.heads().get(index);
+    NoteOrRest item = piece.item;
+    Head head = item.heads().get(index);
     boolean tieStop = head.tieStop() || !piece.first;
     boolean tieStart = head.tieStart() || !piece.last;
     XmlNode note = measure.add("note");
-    if (sound.grace()) {
+    if (item.grace()) {
       XmlNode grace = note.add("grace");
-      if (sound.slashed()) {
+      if (item.slashed()) {
         grace.with("slash", "yes");
       }
     }
@@ -79,7 +80,7 @@ final class NoteXml {
       note.add("chord");
     }
     pitch(note, head.pitch());
-    if (!sound.grace()) {
+    if (!item.grace()) {
       note.add("duration", duration(piece));
     }
     if (tieStop) {
@@ -92,7 +93,7 @@ final class NoteXml {
     value(note, piece, head.accidental() && piece.first ? Optional.of(head) : Optional.empty());
     if (index == 0) {
       int number = 1;
-      for (String beam : beams.of(sound)) {
+      for (String beam : beams.of(item)) {
         note.add("beam", beam).with("number", number++);
       }
     }
@@ -122,14 +123,13 @@ final class NoteXml {
     BigFraction time =
         piece
             .value
-            .map(value -> value.quarters().multiply(shrink(piece.sound)))
-            .orElse(piece.sound.length());
+            .map(value -> value.quarters().multiply(shrink(piece.item)))
+            .orElse(piece.item.length());
     return time.multiply(divisions);
   }
 
-  private static BigFraction shrink(Sound sound) {
-    return sound
-        .tuplet()
+  private static BigFraction shrink(NoteOrRest item) {
+    return item.tuplet()
         .map(tuplet -> BigFraction.of(tuplet.normal(), tuplet.actual()))
         .orElse(BigFraction.ONE);
   }
@@ -148,7 +148,7 @@ final class NoteXml {
         });
     accidental.ifPresent(head -> note.add("accidental", sign(head.pitch().alter())));
     piece
-        .sound
+        .item
         .tuplet()
         .ifPresent(
             tuplet -> {
@@ -165,12 +165,14 @@ final class NoteXml {
       case 0 -> "natural";
       case 1 -> "sharp";
       case 2 -> "double-sharp";
-      default -> throw new IllegalArgumentException("an alteration by " + alter);
+      default ->
+          throw new IllegalArgumentException(
+              "cannot print an alteration by " + alter + " semitones");
     };
   }
 
   private void signs(XmlNode notations, Piece piece, int index) {
-    Sound sound = piece.sound;
+    NoteOrRest item = piece.item;
     if (index == 0) {
       lines(notations, piece);
     }
@@ -178,54 +180,52 @@ final class NoteXml {
       return;
     }
     boolean first = index == 0;
-    boolean highest = sound.rest() || index == sound.highest();
+    boolean highest = item.rest() || index == item.highest();
     notations.addUnlessEmpty(
         "ornaments",
         ornaments -> {
-          signs(sound, kind -> highest && kind == Kind.ORNAMENT)
+          signs(item, kind -> highest && kind == Kind.ORNAMENT)
               .forEach(s -> ornament(ornaments, s));
-          if (highest && sound.above().isPresent()) {
-            ornaments.add("accidental-mark", sign(sound.above().getAsInt()));
+          if (highest && item.above().isPresent()) {
+            ornaments.add("accidental-mark", sign(item.above().getAsInt()));
           }
         });
     notations.addUnlessEmpty(
         "technical",
         technical -> {
-          signs(sound, kind -> first && kind == Kind.BOWING).forEach(s -> add(technical, s));
-          if (!sound.rest()) {
-            sound.heads().get(index).signs().forEach(sign -> add(technical, sign));
+          signs(item, kind -> first && kind == Kind.BOWING).forEach(s -> add(technical, s));
+          if (!item.rest()) {
+            item.heads().get(index).signs().forEach(sign -> add(technical, sign));
           }
         });
     notations.addUnlessEmpty(
         "articulations",
         articulations ->
-            signs(sound, kind -> first && kind == Kind.ARTICULATION)
+            signs(item, kind -> first && kind == Kind.ARTICULATION)
                 .forEach(sign -> add(articulations, sign)));
-    signs(sound, kind -> kind == Kind.NOTATION)
+    signs(item, kind -> kind == Kind.NOTATION)
         .filter(sign -> first || sign.element().equals("arpeggiate"))
         .forEach(sign -> add(notations, sign));
   }
 
-  private static Stream<Decoration> signs(Sound sound, Predicate<Kind> wanted) {
-    return sound.signs().stream().filter(sign -> wanted.test(sign.kind()));
+  private static Stream<Decoration> signs(NoteOrRest item, Predicate<Kind> wanted) {
+    return item.signs().stream().filter(sign -> wanted.test(sign.kind()));
   }
 
   private static void lines(XmlNode notations, Piece piece) {
-    Sound sound = piece.sound;
+    NoteOrRest item = piece.item;
     if (piece.last) {
-      sound
-          .slurStops()
+      item.slurStops()
           .forEach(number -> notations.add("slur").with("type", "stop").with("number", number));
     }
     if (piece.first) {
-      sound
-          .slurStarts()
+      item.slurStarts()
           .forEach(number -> notations.add("slur").with("type", "start").with("number", number));
     }
-    if (piece.first && sound.tuplet().map(Tuplet::first).orElse(false)) {
+    if (piece.first && item.tuplet().map(Tuplet::first).orElse(false)) {
       notations.add("tuplet").with("type", "start");
     }
-    if (piece.last && sound.tuplet().map(Tuplet::last).orElse(false)) {
+    if (piece.last && item.tuplet().map(Tuplet::last).orElse(false)) {
       notations.add("tuplet").with("type", "stop");
     }
   }
@@ -237,7 +237,7 @@ final class NoteXml {
     add(ornaments, sign);
   }
 
-  /** Adds a sign as the element that it is in MusicXML. */
+  /** Adds a decoration as its MusicXML element. */
   static void add(XmlNode parent, Decoration sign) {
     XmlNode node = parent.add(sign.element(), sign.text());
     int equals = sign.attribute().indexOf('=');

@@ -1,7 +1,7 @@
 package fingering.abc.xml;
 
 import fingering.abc.reading.MeasureItem;
-import fingering.abc.reading.MeasureItem.Sound;
+import fingering.abc.reading.MeasureItem.NoteOrRest;
 import fingering.abc.reading.Tune;
 import fingering.abc.reading.TuneHeader;
 import fingering.abc.reading.TuneMeasure;
@@ -18,9 +18,9 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Writes a tune as the text of a MusicXML 4.0 score with one part. The writer of plain scores in
- * {@code fingering.musicxml} is another: that room lies below this one, and what it writes has no
- * ties, tuplets, grace notes, signs or repeats.
+ * Writes a tune as the text of a MusicXML 4.0 score with one part. It does not use the writer of
+ * plain scores in {@code fingering.musicxml}, which has no ties, tuplets, grace notes, decorations
+ * or repeats.
  */
 public final class TuneXml {
   private static final String HEAD =
@@ -36,18 +36,19 @@ public final class TuneXml {
     divisions = divisions(tune);
   }
 
+  /** Returns the text of the score. */
   public static String of(Tune tune) {
     StringBuilder out = new StringBuilder(HEAD);
     new TuneXml(tune).score().write(out, "");
     return out.toString();
   }
 
-  /** The least number of divisions of a quarter note that counts every length. */
+  /** The lowest number of divisions of a quarter note that makes every length a whole number. */
   private static BigFraction divisions(Tune tune) {
     BigInteger divisions = BigInteger.ONE;
     for (TuneMeasure measure : tune.measures()) {
       for (MeasureItem item : measure.items()) {
-        if (item instanceof Sound sound) {
+        if (item instanceof NoteOrRest sound) {
           BigInteger parts = smallest(sound).getDenominator();
           divisions = divisions.multiply(parts).divide(divisions.gcd(parts));
         }
@@ -56,7 +57,7 @@ public final class TuneXml {
     return BigFraction.of(divisions);
   }
 
-  private static BigFraction smallest(Sound sound) {
+  private static BigFraction smallest(NoteOrRest sound) {
     if (sound.grace() || sound.values().isEmpty()) {
       return sound.length();
     }
@@ -96,7 +97,7 @@ public final class TuneXml {
     }
     NoteXml notes = new NoteXml(node, divisions, new Beams(measure.items()));
     for (MeasureItem item : measure.items()) {
-      if (item instanceof Sound sound) {
+      if (item instanceof NoteOrRest sound) {
         notes.write(sound);
       } else {
         between(node, item);
@@ -150,9 +151,9 @@ public final class TuneXml {
     TuneHeader header = tune.header();
     XmlNode attributes = node.add("attributes");
     attributes.add("divisions", divisions);
-    key(attributes, header.setting().key());
-    meter(attributes, header.setting().meter());
-    clef(attributes, header.setting().clef());
+    key(attributes, header.defaults().key());
+    meter(attributes, header.defaults().meter());
+    clef(attributes, header.defaults().clef());
     header.tempo().ifPresent(tempo -> tempo(node, tempo));
   }
 
@@ -189,8 +190,8 @@ public final class TuneXml {
     XmlNode clef = attributes.add("clef");
     clef.add("sign", named.sign());
     clef.add("line", named.line());
-    if (named.eight() != 0) {
-      clef.add("clef-octave-change", named.eight());
+    if (named.octaveChange() != 0) {
+      clef.add("clef-octave-change", named.octaveChange());
     }
     if (named.transpose() != 0) {
       attributes.add("transpose").add("chromatic", named.transpose());

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** An element of XML that is being built. */
+/** An XML element that is being built. */
 final class XmlNode {
   private static final String INDENT = "  ";
 
@@ -18,7 +18,7 @@ final class XmlNode {
     this.name = name;
   }
 
-  /** Adds an attribute. */
+  /** Adds an attribute and returns this element. */
   XmlNode with(String attribute, Object value) {
     attributes
         .append(' ')
@@ -36,14 +36,14 @@ final class XmlNode {
     return node;
   }
 
-  /** Adds an element that holds text and returns it. */
+  /** Adds an element with text and returns it. */
   XmlNode add(String child, Object content) {
     XmlNode node = add(child);
     node.text = content.toString();
     return node;
   }
 
-  /** Adds an element with what is put into it, if anything is. */
+  /** Adds an element, unless its content turns out to be empty. */
   void addUnlessEmpty(String child, Consumer<XmlNode> content) {
     XmlNode node = new XmlNode(child);
     content.accept(node);
@@ -52,7 +52,7 @@ final class XmlNode {
     }
   }
 
-  /** Writes the element on lines of its own. */
+  /** Writes the element on separate lines. */
   void write(StringBuilder out, String lead) {
     out.append(lead).append('<').append(name).append(attributes);
     if (children.isEmpty() && text.isEmpty()) {

@@ -9,24 +9,24 @@ import org.audiveris.proxymusic.SymbolSize;
 import org.audiveris.proxymusic.YesNo;
 
 /**
- * How the print of a note speaks of a harmonic (MusicXML 4.0, elements harmonic and notehead).
+ * The notation of a harmonic at one note (MusicXML 4.0, elements harmonic and notehead).
  *
- * @param marked whether it bears the sign of a harmonic
- * @param kind natural or artificial, where the sign says so
- * @param named which pitch of the harmonic it is, where the sign says so
- * @param diamond whether its head is a diamond
- * @param small whether its head stands in parentheses or is as small as a cue
+ * @param marked whether the note has the sign of a harmonic
+ * @param kind natural or artificial, if the sign says so
+ * @param named the pitch of the harmonic that the note shows, if the sign says so
+ * @param diamond whether the notehead is a diamond
+ * @param small whether the notehead is in parentheses or of cue size
  */
 public record HarmonicSign(
     boolean marked, Optional<Kind> kind, Optional<Role> named, boolean diamond, boolean small) {
 
-  /** Which pitch of a harmonic a note shows. */
+  /** The pitch of a harmonic that a note shows. */
   public enum Role {
-    /** What is stopped, or the open string. */
+    /** The stopped note or the open string. */
     STOPPED,
-    /** The place that is touched. */
+    /** The note at the place that is touched. */
     TOUCHED,
-    /** What is heard. */
+    /** The sounding pitch. */
     SOUNDING
   }
 
@@ -34,9 +34,9 @@ public record HarmonicSign(
       new HarmonicSign(false, Optional.empty(), Optional.empty(), false, false);
 
   /**
-   * Reads the head of a note.
+   * Reads the notehead and the sign of a note.
    *
-   * @param sign the sign of a harmonic at it
+   * @param sign the harmonic element of the note
    */
   public static HarmonicSign of(Note note, Optional<org.audiveris.proxymusic.Harmonic> sign) {
     boolean diamond = note.getNotehead() != null && isDiamond(note.getNotehead());
@@ -82,37 +82,39 @@ public record HarmonicSign(
     return Optional.ofNullable(sign.getSoundingPitch()).map(sounding -> Role.SOUNDING);
   }
 
-  /** Whether the note by itself is print of a harmonic. */
+  /** Returns whether the note by itself notates a harmonic. */
   public boolean present() {
     return marked || diamond;
   }
 
-  /** Whether the sign calls the harmonic artificial. */
+  /** Returns whether the sign says that the harmonic is artificial. */
   public boolean artificial() {
     return kind.equals(Optional.of(Kind.ARTIFICIAL));
   }
 
-  /** Whether the sign calls the harmonic natural. */
+  /** Returns whether the sign says that the harmonic is natural. */
   public boolean natural() {
     return kind.equals(Optional.of(Kind.NATURAL));
   }
 
-  /** Which pitch of its harmonic the note shows if it stands alone. */
+  /** Returns the pitch of the harmonic that the note shows if it is alone. */
   public Role role() {
     return named.orElse(diamond ? Role.TOUCHED : artificial() ? Role.STOPPED : Role.SOUNDING);
   }
 
-  /** Whether it shows where a finger touches. */
+  /** Returns whether the note shows where a finger touches. */
   public boolean touched() {
     return present() && role() == Role.TOUCHED;
   }
 
-  /** Whether it may show what is stopped below a finger that touches as this one does. */
+  /**
+   * Returns whether this note may show what is stopped below the touching finger of the upper note.
+   */
   public boolean mayBeStoppedUnder(HarmonicSign upper) {
     return named.map(role -> role == Role.STOPPED).orElse(!diamond && (!small || upper.small));
   }
 
-  /** Whether it may show, beside the notes that are played, what is heard. */
+  /** Returns whether the note may show the sounding pitch next to the notes that are played. */
   public boolean maySound() {
     return named.map(role -> role == Role.SOUNDING).orElse(small && !diamond);
   }

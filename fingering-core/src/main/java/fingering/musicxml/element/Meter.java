@@ -10,17 +10,20 @@ import org.audiveris.proxymusic.Time;
 /**
  * A time signature.
  *
- * @param beats upper figure
- * @param beatType lower figure
+ * @param beats upper number
+ * @param beatType lower number
  */
 public record Meter(int beats, int beatType) {
 
-  /** The meter of music that names none. */
-  static final Meter COMMON = new Meter(4, 4);
+  /** The meter of a part before its first time signature. */
+  public static final Meter COMMON = new Meter(4, 4);
 
   private static final int MOST = 1024;
 
-  /** Reads a time signature; sums such as 3+2 over 8, or 3/4 + 1/8, become one figure. */
+  /**
+   * Reads a time signature. Sums such as 3+2 over 8, or 3/4 + 1/8, become one fraction. Empty if it
+   * is not a time signature.
+   */
   public static Optional<Meter> of(Time time) {
     List<Meter> terms = new ArrayList<>();
     try {
@@ -35,7 +38,7 @@ public record Meter(int beats, int beatType) {
     } catch (NumberFormatException e) {
       return Optional.empty();
     }
-    if (terms.isEmpty() || !terms.stream().allMatch(Meter::sane)) {
+    if (terms.isEmpty() || !terms.stream().allMatch(Meter::valid)) {
       return Optional.empty();
     }
     int type = terms.stream().mapToInt(Meter::beatType).max().orElseThrow();
@@ -43,29 +46,29 @@ public record Meter(int beats, int beatType) {
     return Optional.of(new Meter(beats, type));
   }
 
-  private static int sum(String figure) {
+  private static int sum(String number) {
     int sum = 0;
-    for (String term : figure.split("\\+", -1)) {
+    for (String term : number.split("\\+", -1)) {
       sum += Integer.parseInt(term.strip());
     }
     return sum;
   }
 
-  private boolean sane() {
+  private boolean valid() {
     return beats > 0 && beats <= MOST && beatType > 0 && beatType <= MOST;
   }
 
-  /** The length of a full measure in quarter notes. */
+  /** Returns the length of a full measure in quarter notes. */
   public BigFraction length() {
     return beat().multiply(beats);
   }
 
-  /** The length of one beat in quarter notes. */
+  /** Returns the length of a beat in quarter notes. */
   public BigFraction beat() {
     return beat(beatType);
   }
 
-  /** The length of one beat in quarter notes, by the lower figure of a time signature. */
+  /** Returns the length of a beat in quarter notes for the lower number of a time signature. */
   public static BigFraction beat(int beatType) {
     return BigFraction.of(4, beatType);
   }

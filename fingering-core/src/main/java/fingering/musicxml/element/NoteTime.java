@@ -4,13 +4,13 @@ import fingering.music.NoteAddress;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Where a note or a rest stands in its part, and how long it lasts.
+ * The position and length of a note or a rest.
  *
- * @param address where it stands in the file
- * @param onset quarter notes from the start of its measure
- * @param length in quarter notes; 0 for a grace note
+ * @param address the position in the file
+ * @param onset quarter notes from the start of the measure
+ * @param length quarter notes; 0 for a grace note
  * @param grace whether it is a grace note
- * @param chord whether it begins with the note before it in the file
+ * @param chord whether it begins together with the previous note in the file
  * @param voice the voice as numbered in the file
  */
 public record NoteTime(

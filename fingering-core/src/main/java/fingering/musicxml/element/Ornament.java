@@ -16,16 +16,16 @@ import org.audiveris.proxymusic.TrillStep;
 import org.audiveris.proxymusic.WavyLine;
 
 /**
- * A trill, or another ornament that goes to the upper note (MusicXML 4.0, element ornaments).
+ * A trill, or another ornament with an upper note (MusicXML 4.0, element ornaments).
  *
- * @param turn whether it goes to the lower note too
- * @param accidental semitones by which the accidental at it alters the upper note
- * @param semitones how far above the note the upper one is said to sound: 0, 1 or 2
+ * @param turn whether it has a lower note too
+ * @param accidental semitones by which its accidental alters the upper note
+ * @param semitones semitones from the note to the upper note, 0 to 2, if the file states them
  */
 public record Ornament(boolean turn, OptionalInt accidental, OptionalInt semitones) {
 
-  /** Everything with an upper note but the turns; a mordent proper has only a lower one. */
-  private static final ImmutableSet<String> SHAKES =
+  /** Ornaments with only an upper note. A plain mordent has only a lower one. */
+  private static final ImmutableSet<String> TRILLS =
       ImmutableSet.of("trill-mark", "shake", "wavy-line", "inverted-mordent");
 
   private static final ImmutableSet<String> TURNS =
@@ -38,15 +38,15 @@ public record Ornament(boolean turn, OptionalInt accidental, OptionalInt semiton
           "inverted-vertical-turn",
           "haydn");
 
-  private static final int FURTHEST = 3;
+  private static final int LARGEST_STEP = 3;
 
-  /** The ornament with an upper note among these, with the accidentals that stand by it. */
-  public static Optional<Ornament> of(List<JAXBElement<?>> ornaments) {
+  /** Returns the first ornament with an upper note, with the accidentals after it. */
+  static Optional<Ornament> of(List<JAXBElement<?>> ornaments) {
     Optional<Ornament> found = Optional.empty();
     for (JAXBElement<?> element : ornaments) {
       String name = element.getName().getLocalPart();
       boolean turn = TURNS.contains(name);
-      if (found.isEmpty() && (turn || SHAKES.contains(name))) {
+      if (found.isEmpty() && (turn || TRILLS.contains(name))) {
         found = Optional.of(new Ornament(turn, OptionalInt.empty(), step(element.getValue())));
       } else if (found.isPresent() && element.getValue() instanceof AccidentalMark mark) {
         found = found.map(ornament -> ornament.with(mark));
@@ -74,9 +74,9 @@ public record Ornament(boolean turn, OptionalInt accidental, OptionalInt semiton
         .orElse(OptionalInt.empty());
   }
 
-  /** The same ornament with an accidental that stands by it. */
-  public Ornament with(AccidentalMark mark) {
-    // Below a turn it alters the lower note.
+  /** Returns the same ornament with an accidental. */
+  Ornament with(AccidentalMark mark) {
+    // Below a turn, an accidental alters the lower note.
     boolean lower = turn && mark.getPlacement() == AboveBelow.BELOW;
     return accidental.isPresent() || lower || mark.getValue() == null
         ? this
@@ -97,12 +97,12 @@ public record Ornament(boolean turn, OptionalInt accidental, OptionalInt semiton
   }
 
   /**
-   * The upper note as written.
+   * Returns the upper note as written; empty for a unison trill, and beyond the range of pitches.
    *
-   * @param note the note that bears the ornament
-   * @param fifths sharps, or flats below 0, of the key signature
-   * @param shown what the measure has shown for the letter and octave of the upper note
-   * @return empty for a trill in unison, and at the end of all pitches
+   * @param note the note with the ornament
+   * @param fifths sharps of the key signature, negative for flats
+   * @param shown the alteration, in semitones, of an earlier note in the measure with the letter
+   *     and octave of the upper note
    */
   public Optional<Pitch> upper(Pitch note, int fifths, OptionalInt shown) {
     if (accidental.isEmpty() && semitones.isPresent()) {
@@ -117,13 +117,16 @@ public record Ornament(boolean turn, OptionalInt accidental, OptionalInt semiton
               : shown.orElse(KeySignature.alter(natural.letter(), fifths));
       Pitch upper = new Pitch(natural.letter(), alter, natural.octave());
       int step = upper.midi() - note.midi();
-      return step > 0 && step <= FURTHEST ? Optional.of(upper) : above(note, 2);
+      return step > 0 && step <= LARGEST_STEP ? Optional.of(upper) : above(note, 2);
     } catch (FingeringException e) {
       return above(note, 2);
     }
   }
 
-  /** The pitch a letter and so many semitones above, if there is one. */
+  /**
+   * Returns the pitch that is one letter and this many semitones higher; empty beyond the range of
+   * pitches.
+   */
   public static Optional<Pitch> above(Pitch note, int semitones) {
     try {
       return Optional.of(Pitch.spelled(note.letterNumber() + 1, note.midi() + semitones));

@@ -3,21 +3,21 @@ package fingering.musicxml.element;
 import java.util.Comparator;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Quick answers about exact times in quarter notes. */
+/** Fast comparison of exact times in quarter notes. */
 public final class Quarters {
 
-  /** Compares exactly; most pairs of times lie so far apart that no exact reckoning is needed. */
+  /** Compares exactly. Most pairs of times are so far apart that no exact calculation is needed. */
   public static final Comparator<BigFraction> ORDER = Quarters::compare;
 
-  // Far above the rounding of a double, even a million quarter notes into a part.
+  // Well above the rounding error of a double, even a million quarter notes into a part.
   private static final double SURELY_APART = 1e-6;
 
-  /** Up to this many bits a whole number is exact as a double. */
+  /** Whole numbers with up to this many bits are exact as doubles. */
   private static final int EXACT_BITS = 53;
 
   private Quarters() {}
 
-  /** The nearest double. */
+  /** Returns the nearest double. */
   public static double value(BigFraction time) {
     return time.getNumerator().bitLength() <= EXACT_BITS
             && time.getDenominator().bitLength() <= EXACT_BITS
@@ -25,6 +25,7 @@ public final class Quarters {
         : time.doubleValue();
   }
 
+  /** Compares two times exactly. */
   public static int compare(BigFraction a, BigFraction b) {
     double left = value(a);
     double right = value(b);

@@ -4,18 +4,18 @@ import fingering.tables.FingeringException;
 import fingering.tables.Pitch;
 
 /**
- * What leads from the written to the sounding pitch.
+ * The interval from the written to the sounding pitch.
  *
- * @param diatonic letters upward, octaves included
- * @param chromatic semitones upward, octaves included
+ * @param diatonic letters upward, including octaves
+ * @param chromatic semitones upward, including octaves
  */
 public record Transposition(int diatonic, int chromatic) {
   private static final int LETTERS = 7;
 
-  /** Letters that a transposition spans where the file names only its semitones, 0 to 11. */
+  /** Letters of an interval of 0 to 11 semitones, if the file states only the semitones. */
   private static final int[] USUAL_LETTERS = {0, 1, 1, 2, 2, 3, 3, 4, 5, 5, 6, 6};
 
-  /** A transposition of that many semitones whose letters the file does not name. */
+  /** Returns a transposition by semitones if the file does not state its letters. */
   public static Transposition ofSemitones(int chromatic) {
     int letters = USUAL_LETTERS[Math.abs(chromatic) % Pitch.OCTAVE];
     int octaves = Math.abs(chromatic) / Pitch.OCTAVE;
@@ -23,9 +23,10 @@ public record Transposition(int diatonic, int chromatic) {
   }
 
   /**
-   * The sounding pitch. Octaves keep the spelling, other intervals move it by their letters.
+   * Returns the sounding pitch. Octaves keep the spelling; other intervals move it by their
+   * letters.
    *
-   * @throws FingeringException if no pitch is that high or low
+   * @throws FingeringException if the pitch is out of range
    */
   public Pitch apply(Pitch written) {
     if (chromatic % Pitch.OCTAVE == 0) {
@@ -36,7 +37,7 @@ public record Transposition(int diatonic, int chromatic) {
     Pitch natural = Pitch.natural(letters);
     int alter = target - natural.midi();
     if (Math.abs(alter) > 2) {
-      // The letters named contradict the semitones, or lead to a threefold accidental.
+      // The letters contradict the semitones, or lead to a triple accidental.
       int nearer = letters + (alter > 0 ? 1 : -1);
       Pitch next = Pitch.natural(nearer);
       if (Math.abs(target - next.midi()) < Math.abs(alter)) {

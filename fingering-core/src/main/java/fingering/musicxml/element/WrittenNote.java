@@ -8,17 +8,17 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A pitched note element as the file has it, before ties are joined and pitches transposed.
+ * A note element with a pitch, before ties are joined and pitches transposed.
  *
- * @param time where it stands, and how long it lasts
+ * @param time its position and length
  * @param start quarter notes from the start of the part
- * @param pitch the pitch in the file, to the nearest semitone
- * @param transposition the transposition in effect, empty where the part names none
- * @param upper the upper note of its trill, in the file's pitch
- * @param sign what it says of a harmonic
- * @param marks what else is printed at it
+ * @param pitch the pitch in the file, rounded to semitones
+ * @param transposition the transposition in effect, empty if the part states none
+ * @param upper the upper note of its trill, untransposed
+ * @param sign its notation as a harmonic
+ * @param marks other marks printed at it
  * @param lines the ties and slurs that end and begin at it
- * @param pizzicato whether it is plucked, where the note itself says so
+ * @param pizzicato whether it is plucked, if the note itself says so
  */
 public record WrittenNote(
     NoteTime time,
@@ -32,7 +32,7 @@ public record WrittenNote(
     Optional<Boolean> pizzicato) {
 
   /**
-   * The curved lines at a note.
+   * The ties and slurs at a note.
    *
    * @param tieStop whether a tie ends here
    * @param tieStart whether a tie begins here
@@ -46,8 +46,11 @@ public record WrittenNote(
       ImmutableList<Integer> slurStarts) {}
 
   /**
-   * Whether it begins from a time on and before another, in quarter notes from the start of the
-   * part, and in a voice; in any where that is empty.
+   * Returns whether the note begins in a time span and belongs to a voice.
+   *
+   * @param from the start of the span, in quarter notes from the start of the part
+   * @param until its end, exclusive
+   * @param voice the voice; empty for any voice
    */
   public boolean within(BigFraction from, BigFraction until, String voice) {
     return Quarters.compare(start, from) >= 0
@@ -55,57 +58,57 @@ public record WrittenNote(
         && (voice.isEmpty() || voice.equals(time.voice()));
   }
 
-  /** Where it stands in the file. */
+  /** Returns its position in the file. */
   public NoteAddress address() {
     return time.address();
   }
 
-  /** Index of its measure in the part. */
+  /** Returns the index of its measure in the part. */
   public int measure() {
     return address().measure();
   }
 
-  /** Quarter notes from the start of its measure. */
+  /** Returns its onset, in quarter notes from the start of its measure. */
   public BigFraction onset() {
     return time.onset();
   }
 
-  /** Its length in quarter notes; 0 for a grace note. */
+  /** Returns its length in quarter notes; 0 for a grace note. */
   public BigFraction length() {
     return time.length();
   }
 
-  /** Whether it is a grace note. */
+  /** Returns whether it is a grace note. */
   public boolean grace() {
     return time.grace();
   }
 
-  /** Whether it begins with the note before it in the file. */
+  /** Returns whether it begins together with the previous note in the file. */
   public boolean chord() {
     return time.chord();
   }
 
-  /** The voice as numbered in the file. */
+  /** Returns its voice as numbered in the file. */
   public String voice() {
     return time.voice();
   }
 
-  /** Where it ends, in quarter notes from the start of the part. */
+  /** Returns its end, in quarter notes from the start of the part. */
   public BigFraction end() {
     return start.add(length());
   }
 
-  /** The same note with that upper note of a trill, or with none. */
+  /** Returns the same note with another upper note of its trill, or none. */
   public WrittenNote withUpper(Optional<Pitch> other) {
     return with(other, marks, pizzicato);
   }
 
-  /** The same note plucked by the left hand. */
+  /** Returns the same note plucked by the left hand. */
   public WrittenNote leftPlucked() {
     return with(upper, marks.withLeftPlucked(), pizzicato);
   }
 
-  /** The same note plucked by the right hand. */
+  /** Returns the same note plucked by the right hand. */
   public WrittenNote plucked() {
     return with(upper, marks, Optional.of(true));
   }

@@ -12,7 +12,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 
-/** Unpacks what lies in an archive, and counts it all against the limits. */
+/** Unpacks entries of an archive and counts all their bytes against the limits. */
 final class ArchiveReader {
 
   private final ZipFile zip;
@@ -21,9 +21,9 @@ final class ArchiveReader {
   private long unpacked;
 
   /**
-   * Begins with nothing unpacked.
+   * Starts with nothing unpacked.
    *
-   * @param what how messages call the archive
+   * @param what the name of the archive in messages
    */
   ArchiveReader(ZipFile zip, String what, ScoreLimits limits) {
     this.zip = zip;
@@ -32,20 +32,20 @@ final class ArchiveReader {
   }
 
   /**
-   * The content of an entry. What the archive says of its size is not believed, and no memory is
-   * set aside for it.
+   * Returns the content of an entry. The size stated in the archive is not trusted, and no memory
+   * is reserved for it.
    *
-   * @throws UnreadableScoreException if the entry is damaged, or there is more in the archive than
-   *     the limits allow
+   * @throws UnreadableScoreException if the entry is damaged, or the archive holds more than the
+   *     limits allow
    */
   byte[] bytes(ZipEntry entry) throws IOException {
-    // The archive's own figure may lie, but no entry is packed in more bytes than the archive has.
+    // The stated size may be false, but no entry has more packed bytes than the whole archive.
     long packed = Math.min(entry.getCompressedSize(), Files.size(Path.of(zip.getName())));
     try (InputStream in = new Counted(zip.getInputStream(entry), entry, packed)) {
       return in.readAllBytes();
     } catch (ZipException | EOFException e) {
       throw new UnreadableScoreException(
-          "%s is damaged at %s inside it: export the score again from your notation program."
+          "In %s, the entry %s is damaged: export the score again from your notation program."
               .formatted(what, XmlText.printable(entry.getName())),
           e);
     }
@@ -88,7 +88,7 @@ final class ArchiveReader {
     long ratio = limits.of(ScoreLimit.RATIO);
     if (size > MxlContainer.RATIO_FREE_BYTES && size > ratio * packed) {
       throw new UnreadableScoreException(
-          "%s is refused because %s in it unpacks to more than %d times its packed size: use an archive that holds only the score, or allow more with --limit ratio=NUMBER."
+          "%s is refused because its entry %s unpacks to more than %d times its packed size: use an archive that contains only the score, or allow more with --limit ratio=NUMBER."
               .formatted(what, XmlText.printable(entry.getName()), ratio));
     }
   }

@@ -9,44 +9,44 @@ import javax.xml.stream.XMLStreamReader;
 import javax.xml.stream.util.StreamReaderDelegate;
 
 /**
- * Reads the XML of a score and stops as soon as there is more of it than the limits allow. Elements
- * of which nothing here makes use are read past, so that the binding makes nothing of them.
+ * Reads the XML of a score, and stops as soon as it exceeds the limits. Skips elements and
+ * attributes that the program does not use, to save the XML binding from building objects for them.
  */
 public final class LimitedReader extends StreamReaderDelegate {
 
   private static final String WHAT = "The score";
 
-  /** Layout and stems: a tenth of the time of reading. */
+  /** Layout and stems. Skipping them saves a tenth of the reading time. */
   private static final ImmutableSet<String> UNUSED =
       ImmutableSet.of("credit", "defaults", "identification", "print", "stem");
 
-  /** Where on the page something stands. */
+  /** Positions on the page. */
   private static final ImmutableSet<String> LAYOUT =
       ImmutableSet.of("default-x", "default-y", "relative-x", "relative-y", "width");
 
   private final ScoreLimits limits;
   private final long deepest;
 
-  /** Which of its attributes are told of an element, so many of them; those of layout are not. */
-  private int[] told = new int[8];
+  /** Indices of the current element's attributes without those of layout, in the first places. */
+  private int[] kept = new int[8];
 
-  private int tells;
+  private int keptCount;
   private long depth;
   private long parts;
   private long measures;
   private long notes;
 
   /**
-   * Counts from where the reader stands, its root element.
+   * Starts at the root element, where the reader must be.
    *
-   * @throws UnreadableScoreException from {@link #next}, if a limit is passed
+   * @throws UnreadableScoreException from {@link #next}, if a limit is exceeded
    */
   public LimitedReader(XMLStreamReader reader, ScoreLimits limits) {
     super(reader);
     this.limits = limits;
     deepest = limits.of(ScoreLimit.NESTING);
     depth = 1;
-    tell();
+    keepAttributes();
   }
 
   @Override
@@ -60,62 +60,62 @@ public final class LimitedReader extends StreamReaderDelegate {
       event = counted();
     }
     if (event == XMLStreamConstants.START_ELEMENT) {
-      tell();
+      keepAttributes();
     }
     return event;
   }
 
-  private void tell() {
+  private void keepAttributes() {
     int all = super.getAttributeCount();
-    if (all > told.length) {
-      told = new int[all];
+    if (all > kept.length) {
+      kept = new int[all];
     }
-    tells = 0;
+    keptCount = 0;
     for (int i = 0; i < all; i++) {
       if (!LAYOUT.contains(super.getAttributeLocalName(i))) {
-        told[tells++] = i;
+        kept[keptCount++] = i;
       }
     }
   }
 
   @Override
   public int getAttributeCount() {
-    return tells;
+    return keptCount;
   }
 
   @Override
   public QName getAttributeName(int index) {
-    return super.getAttributeName(told[index]);
+    return super.getAttributeName(kept[index]);
   }
 
   @Override
   public String getAttributeNamespace(int index) {
-    return super.getAttributeNamespace(told[index]);
+    return super.getAttributeNamespace(kept[index]);
   }
 
   @Override
   public String getAttributePrefix(int index) {
-    return super.getAttributePrefix(told[index]);
+    return super.getAttributePrefix(kept[index]);
   }
 
   @Override
   public String getAttributeLocalName(int index) {
-    return super.getAttributeLocalName(told[index]);
+    return super.getAttributeLocalName(kept[index]);
   }
 
   @Override
   public String getAttributeType(int index) {
-    return super.getAttributeType(told[index]);
+    return super.getAttributeType(kept[index]);
   }
 
   @Override
   public String getAttributeValue(int index) {
-    return super.getAttributeValue(told[index]);
+    return super.getAttributeValue(kept[index]);
   }
 
   @Override
   public boolean isAttributeSpecified(int index) {
-    return super.isAttributeSpecified(told[index]);
+    return super.isAttributeSpecified(kept[index]);
   }
 
   private int counted() throws XMLStreamException {

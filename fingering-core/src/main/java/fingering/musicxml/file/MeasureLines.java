@@ -8,16 +8,16 @@ import fingering.musicxml.xml.XmlElement;
 import java.util.Optional;
 
 /**
- * On which lines of a score's text its measures begin.
+ * The lines of a score's text on which its measures begin.
  *
- * @param parts for each part in their order, the lines of its measures, from 1
+ * @param parts for each part, in order, the lines of its measures, from 1
  */
 public record MeasureLines(ImmutableList<ImmutableIntArray> parts) {
 
   /**
-   * The lines of a text in the usual order, part by part.
+   * Reads the lines from the text of a score-partwise file.
    *
-   * @throws UnreadableScoreException if it is not well formed
+   * @throws UnreadableScoreException if the text is not well-formed XML
    */
   public static MeasureLines of(String xml) {
     ImmutableList.Builder<ImmutableIntArray> parts = ImmutableList.builder();
@@ -43,10 +43,10 @@ public record MeasureLines(ImmutableList<ImmutableIntArray> parts) {
   }
 
   /**
-   * The line on which a measure begins.
+   * Returns the line on which a measure begins; empty if there is no such measure.
    *
    * @param part the number of the part, from 1
-   * @param measure the index of the measure in it, from 0
+   * @param measure the index of the measure in the part, from 0
    */
   public Optional<Integer> line(int part, int measure) {
     return part <= parts.size() && measure < parts.get(part - 1).length()

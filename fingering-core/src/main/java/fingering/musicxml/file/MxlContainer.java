@@ -27,19 +27,19 @@ import java.util.zip.ZipOutputStream;
 /** Reads and writes compressed MusicXML: a zip archive whose container.xml names the score. */
 final class MxlContainer {
 
-  /** What unpacks to no more than this many bytes may be packed as tightly as it likes. */
+  /** The ratio of unpacked to packed size is checked only above this number of unpacked bytes. */
   static final long RATIO_FREE_BYTES = 64L << 20;
 
   private static final String CONTAINER = "META-INF/container.xml";
-  // From the root or a drive, or up by two dots.
-  private static final Pattern CLIMBING =
+  // Absolute paths, drive letters, and "..".
+  private static final Pattern OUTSIDE =
       Pattern.compile("^[/\\\\]|^[A-Za-z]:|(^|[/\\\\])\\.\\.([/\\\\]|$)");
 
   private static final String MIMETYPE = "mimetype";
   private static final String NEW_ROOT = "score.musicxml";
 
-  // Fixed, so that the same score gives the same bytes. Not the earliest time a zip can hold: Java
-  // would add a second time stamp to that, which depends on the time zone.
+  // Fixed, so that the same score gives the same bytes. Not the earliest time in a zip: Java
+  // would add a second time stamp, which depends on the time zone.
   private static final LocalDateTime ENTRY_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
 
   /**
@@ -52,7 +52,7 @@ final class MxlContainer {
 
   private MxlContainer() {}
 
-  /** Whether these first bytes of a file are those of a zip archive. */
+  /** Returns whether a file that starts with these bytes is a zip archive. */
   static boolean isZip(byte[] head) {
     return head.length >= 4
         && head[0] == 'P'
@@ -65,17 +65,17 @@ final class MxlContainer {
   /**
    * Finds and unpacks the score in an archive.
    *
-   * @param what how messages call the archive
-   * @throws UnreadableScoreException if the archive is damaged, holds no XML score or more than one
-   *     without saying which, or would unpack beyond the limits
+   * @param what the name of the archive in messages
+   * @throws UnreadableScoreException if the archive is damaged, if it contains no XML score, or
+   *     several without saying which, or if it exceeds the limits
    */
   static Root readRoot(Path archive, String what, ScoreLimits limits) {
     try (ZipFile zip = open(archive)) {
       refuseBadNames(zip, what, limits);
       ArchiveReader unpacking = new ArchiveReader(zip, what, limits);
       ZipEntry root = rootEntry(zip, unpacking, what);
-      String called = "The score %s inside %s".formatted(XmlText.printable(root.getName()), what);
-      return new Root(root.getName(), XmlEncoding.decode(unpacking.bytes(root), called));
+      String name = "The score %s inside %s".formatted(XmlText.printable(root.getName()), what);
+      return new Root(root.getName(), XmlEncoding.decode(unpacking.bytes(root), name));
     } catch (IOException e) {
       throw new UnreadableScoreException(
           "%s is a damaged or locked archive: export the score again from your notation program."
@@ -85,12 +85,12 @@ final class MxlContainer {
   }
 
   /**
-   * Writes an archive like the original one with another score in it. The other entries keep their
-   * order and content.
+   * Writes a copy of an archive with another score in it. The other entries keep their order and
+   * content.
    *
    * @param rootName the entry that the new score replaces
    * @param score the new score
-   * @throws UnreadableScoreException if an entry is damaged or would unpack beyond the limits
+   * @throws UnreadableScoreException if an entry is damaged or exceeds the limits
    */
   static void copyWith(
       Path original, String rootName, byte[] score, OutputStream out, ScoreLimits limits)
@@ -101,7 +101,7 @@ final class MxlContainer {
       if (zip.getComment() != null) {
         copy.setComment(zip.getComment());
       }
-      // Programs tell the kind of an archive by a stored mimetype at its very beginning.
+      // Programs recognise the archive by an uncompressed mimetype entry at its very beginning.
       ZipEntry mimetype = zip.getEntry(MIMETYPE);
       if (mimetype != null) {
         putStored(copy, mimetype, unpacking.bytes(mimetype));
@@ -121,7 +121,7 @@ final class MxlContainer {
     }
   }
 
-  /** Writes a new archive around a score. */
+  /** Writes a new archive that contains a score. */
   static void write(byte[] score, OutputStream out) throws IOException {
     String container =
         """
@@ -143,14 +143,14 @@ final class MxlContainer {
     try {
       return new ZipFile(archive.toFile(), UTF_8);
     } catch (ZipException | IllegalArgumentException e) {
-      // Old programs write entry names in the encoding of the first PCs.
+      // Old programs write entry names in the encoding of the first PCs, which fails as UTF-8.
       return new ZipFile(archive.toFile(), Charset.forName("IBM437"));
     }
   }
 
-  // Nothing is unpacked to disk here, but copies keep the names, for others to unpack.
-  private static boolean climbs(String name) {
-    return CLIMBING.matcher(name).find();
+  // Nothing is unpacked to disk here, but copies keep the names, and others may unpack them.
+  private static boolean leavesFolder(String name) {
+    return OUTSIDE.matcher(name).find();
   }
 
   private static List<ZipEntry> entries(ZipFile zip) {
@@ -163,14 +163,14 @@ final class MxlContainer {
     limits.check(ScoreLimit.FILES, zip.size(), what);
     Set<String> names = new HashSet<>();
     for (ZipEntry entry : entries(zip)) {
-      if (climbs(entry.getName())) {
+      if (leavesFolder(entry.getName())) {
         throw new UnreadableScoreException(
-            "%s is refused because '%s' in it would lie outside its own folder: export the score again from your notation program."
+            "%s is refused because its entry '%s' points outside the archive's folder: export the score again from your notation program."
                 .formatted(what, XmlText.printable(entry.getName())));
       }
       if (!names.add(entry.getName())) {
         throw new UnreadableScoreException(
-            "%s holds %s twice: export the score again from your notation program."
+            "%s contains %s twice: export the score again from your notation program."
                 .formatted(what, XmlText.printable(entry.getName())));
       }
     }
@@ -182,19 +182,19 @@ final class MxlContainer {
     if (container == null) {
       return onlyScore(zip, what);
     }
-    String containerCalled = "The file %s inside %s".formatted(CONTAINER, what);
-    String xml = XmlEncoding.decode(unpacking.bytes(container), containerCalled).text();
-    String path = firstRootFile(xml, containerCalled);
+    String containerName = "The file %s inside %s".formatted(CONTAINER, what);
+    String xml = XmlEncoding.decode(unpacking.bytes(container), containerName).text();
+    String path = firstRootFile(xml, containerName);
     ZipEntry root = zip.getEntry(path);
     if (root == null || root.isDirectory()) {
       throw new UnreadableScoreException(
-          "%s should hold its score as '%s' but does not: export the score again from your notation program."
+          "%s should contain its score as '%s' but does not: export the score again from your notation program."
               .formatted(what, XmlText.printable(path)));
     }
     return root;
   }
 
-  private static String firstRootFile(String container, String called) {
+  private static String firstRootFile(String container, String name) {
     List<String> paths = new ArrayList<>();
     try {
       XmlCursor cursor = new XmlCursor(container);
@@ -210,17 +210,17 @@ final class MxlContainer {
                         return cursor.skip();
                       }));
     } catch (UnreadableScoreException e) {
-      throw new UnreadableScoreException(noRootFile(called), e);
+      throw new UnreadableScoreException(noRootFile(name), e);
     }
     if (paths.isEmpty() || paths.get(0).isEmpty()) {
-      throw new UnreadableScoreException(noRootFile(called));
+      throw new UnreadableScoreException(noRootFile(name));
     }
     return paths.get(0);
   }
 
-  private static String noRootFile(String called) {
+  private static String noRootFile(String name) {
     return "%s does not say where the score is: export the score again from your notation program."
-        .formatted(called);
+        .formatted(name);
   }
 
   private static ZipEntry onlyScore(ZipFile zip, String what) {
@@ -241,21 +241,21 @@ final class MxlContainer {
     return !name.startsWith("META-INF/") && !name.startsWith("__MACOSX/") && hasXmlName(name);
   }
 
-  /** Whether a file name ends as that of an uncompressed score does. */
+  /** Returns whether a file name has an ending of uncompressed MusicXML. */
   static boolean hasXmlName(String name) {
     String lower = name.toLowerCase(Locale.ROOT);
     return lower.endsWith(".xml") || lower.endsWith(".musicxml");
   }
 
-  private static ZipEntry like(ZipEntry entry) {
-    ZipEntry fresh = new ZipEntry(entry.getName());
-    fresh.setTimeLocal(ENTRY_TIME);
-    fresh.setComment(entry.getComment());
-    return fresh;
+  private static ZipEntry copyOf(ZipEntry entry) {
+    ZipEntry copy = new ZipEntry(entry.getName());
+    copy.setTimeLocal(ENTRY_TIME);
+    copy.setComment(entry.getComment());
+    return copy;
   }
 
   private static void put(ZipOutputStream zip, ZipEntry entry, byte[] bytes) throws IOException {
-    zip.putNextEntry(like(entry));
+    zip.putNextEntry(copyOf(entry));
     zip.write(bytes);
     zip.closeEntry();
   }
@@ -264,7 +264,7 @@ final class MxlContainer {
       throws IOException {
     CRC32 crc = new CRC32();
     crc.update(bytes);
-    ZipEntry stored = like(entry);
+    ZipEntry stored = copyOf(entry);
     stored.setMethod(ZipEntry.STORED);
     stored.setSize(bytes.length);
     stored.setCrc(crc.getValue());

@@ -27,15 +27,18 @@ import java.util.Optional;
 import java.util.UUID;
 
 /**
- * A score file as it lies on disk: plain MusicXML, or compressed MusicXML (.mxl). Which of the two
- * it is, its content decides and not its name. A score that was put into MusicXML from something
- * else lies nowhere, and can be written all the same.
+ * The text of a score: read from a file with plain or compressed (.mxl) MusicXML, or made in
+ * memory. The content of a file decides which of the two it is, not its name. Immutable and
+ * thread-safe; files are never overwritten.
  */
 public final class ScoreFile {
 
   private static final int ZIP_MAGIC_BYTES = 4;
 
-  /** Where a score lies; of a compressed one, the name of the score inside. */
+  /**
+   * The file that a score was read from; if compressed, with the name of the entry that holds the
+   * score.
+   */
   private record Origin(Path path, FileTime modified, Optional<String> rootName) {}
 
   private final Optional<Origin> origin;
@@ -52,20 +55,21 @@ public final class ScoreFile {
   }
 
   /**
-   * A score that lies in no file.
+   * Returns a score that was made in memory, with the default limits.
    *
-   * @param text the text of the score in MusicXML
-   * @param remarks what was assumed in putting it into MusicXML, a sentence each
+   * @param text the score as score-partwise MusicXML; it is parsed only when it is read
+   * @param remarks assumptions made in its conversion to MusicXML, one sentence each
    */
   public static ScoreFile of(String text, ImmutableList<String> remarks) {
-    return of(text, remarks, ScoreLimits.USUAL);
+    return of(text, remarks, ScoreLimits.DEFAULT);
   }
 
   /**
-   * A score that lies in no file, of which no more is read than the limits allow.
+   * Returns a score that was made in memory.
    *
-   * @param text the text of the score in MusicXML
-   * @param remarks what was assumed in putting it into MusicXML, a sentence each
+   * @param text the score as score-partwise MusicXML; it is parsed only when it is read
+   * @param remarks assumptions made in its conversion to MusicXML, one sentence each
+   * @param limits limits on what it may contain
    */
   public static ScoreFile of(String text, ImmutableList<String> remarks, ScoreLimits limits) {
     XmlEncoding utf8 = new XmlEncoding(StandardCharsets.UTF_8, false);
@@ -73,22 +77,22 @@ public final class ScoreFile {
   }
 
   /**
-   * Reads a score file within the usual limits.
+   * Reads a score file with the default limits.
    *
    * @throws UnreadableScoreException as {@link #read(Path, ScoreLimits)} does
    */
   public static ScoreFile read(Path file) {
-    return read(file, ScoreLimits.USUAL);
+    return read(file, ScoreLimits.DEFAULT);
   }
 
   /**
-   * Reads a score file. A score ordered by measures (score-timewise) is put into the usual order.
+   * Reads a score file. A score ordered by measures (score-timewise) is converted to the usual
+   * order.
    *
-   * @param file the file; its name may end as it likes
-   * @param limits how much it may hold
-   * @throws UnreadableScoreException if there is no such file, it cannot be read, it holds no XML
-   *     score, or more than the limits allow; whether the XML is well formed is not looked at,
-   *     unless it has to be put into order
+   * @param file the file, with any name
+   * @param limits limits on what it may contain
+   * @throws UnreadableScoreException if the file does not exist or cannot be read, is not an XML
+   *     file, or exceeds the limits. The XML is not parsed yet, unless it has to be converted.
    */
   public static ScoreFile read(Path file, ScoreLimits limits) {
     String what = file.toString();
@@ -114,8 +118,7 @@ public final class ScoreFile {
           e);
     } catch (IOException e) {
       throw new UnreadableScoreException(
-          "%s could not be read from its disk: copy it elsewhere and try again.".formatted(what),
-          e);
+          "%s could not be read from disk: copy it elsewhere and try again.".formatted(what), e);
     }
   }
 
@@ -126,7 +129,7 @@ public final class ScoreFile {
     }
     if (Files.exists(file) && !Files.isRegularFile(file)) {
       throw new UnreadableScoreException(
-          "%s is a device and no file: save the score to a file first.".formatted(what));
+          "%s is a device, not a file: save the score to a file first.".formatted(what));
     }
   }
 
@@ -143,7 +146,7 @@ public final class ScoreFile {
     return new Decoded(encoding, Optional.empty(), text, () -> text);
   }
 
-  // Counted while it is read: some files, and all that grow, are longer than they say.
+  // Counted while reading: a file that grows is longer than its stated size.
   private static byte[] bytes(Path file, String what, ScoreLimits limits) throws IOException {
     limits.check(ScoreLimit.BYTES, Files.size(file), what);
     try (InputStream in = Files.newInputStream(file)) {
@@ -160,80 +163,81 @@ public final class ScoreFile {
   }
 
   /**
-   * The XML text of the score, decoded, without byte order mark, line ends as they are; of a score
-   * ordered by measures, the text ordered by parts.
+   * Returns the XML text of the score without byte order mark, with its original line ends. A score
+   * ordered by measures is returned ordered by parts.
    */
   public String text() {
     return score.text();
   }
 
-  /** The same as bytes in UTF-8, where it lies on disk so. */
+  /** Returns the same text as UTF-8 bytes if the file is in UTF-8; otherwise empty. */
   public Optional<ByteSource> utf8() {
     return score.utf8();
   }
 
-  /** Whether the file is compressed MusicXML. */
+  /** Returns whether the score was read from compressed MusicXML. */
   public boolean compressed() {
     return origin.flatMap(Origin::rootName).isPresent();
   }
 
-  /** Whether {@link #text} has the lines that an editor shows of the file. */
+  /** Returns whether line numbers in {@link #text} are those of the file in an editor. */
   public boolean asOnDisk() {
     return origin.isPresent() && !compressed() && remarks.isEmpty();
   }
 
-  /** What was assumed or changed before the score was read, a sentence each. */
+  /** Returns assumptions and changes made before parsing, one sentence each, without full stop. */
   public ImmutableList<String> remarks() {
     return remarks;
   }
 
-  /** How much of it may be read. */
+  /** Returns the limits that apply when the score is parsed. */
   public ScoreLimits limits() {
     return limits;
   }
 
   /**
    * Writes a changed text of this score to a new file, in the encoding of this one. A target ending
-   * in .mxl becomes compressed MusicXML that keeps everything else this file holds; one ending in
+   * in .mxl becomes compressed MusicXML that keeps all other entries of this file; one ending in
    * .xml or .musicxml becomes plain MusicXML. The target appears complete or not at all.
    *
-   * @param text the text to write, without byte order mark
-   * @param target the file to make; it must not exist
+   * @param text the text to write, without byte order mark; usually {@link #text} with marks
+   * @param target the file to create; it must not exist
    * @throws UnwritableScoreException if the target exists or is this file, has another ending, or
    *     cannot be written
    */
   public void writeMarked(String text, Path target) {
-    try (StagedScore unfinished = unfinished(text, target)) {
-      unfinished.appear();
+    try (StagedScore staged = stage(text, target)) {
+      staged.moveIntoPlace();
     }
   }
 
   /**
-   * Writes a changed text of this score as {@link #writeMarked} does, but leaves it beside its
-   * place until it is told to appear, so that several files can appear together.
+   * Writes a changed text of this score to a temporary file in the folder of its target. This
+   * allows several files to appear together. The caller must {@linkplain StagedScore#moveIntoPlace
+   * move it into place} and {@linkplain StagedScore#close close} it.
    *
    * @param text the text to write, without byte order mark
-   * @param target the file to make; it must not exist
-   * @throws UnwritableScoreException as above
+   * @param target the file to create; it must not exist
+   * @throws UnwritableScoreException as {@link #writeMarked} does
    */
-  public StagedScore unfinished(String text, Path target) {
+  public StagedScore stage(String text, Path target) {
     Path place = target.toAbsolutePath();
     String name = String.valueOf(place.getFileName()).toLowerCase(Locale.ROOT);
     boolean compress = name.endsWith(".mxl");
     if (!compress && !MxlContainer.hasXmlName(name)) {
       throw new UnwritableScoreException(
-          "%s is no name for a score: let it end in .mxl, .musicxml or .xml.".formatted(target));
+          "%s is not a name for a score: use a name that ends in .mxl, .musicxml or .xml."
+              .formatted(target));
     }
     refuseExisting(place, target);
     byte[] bytes = encoded(text, target);
-    // Without the name itself, which may be as long as the disk allows.
-    Path beside = place.resolveSibling("." + UUID.randomUUID() + ".part");
+    Path temporary = temporarySibling(place);
     boolean written = false;
     try {
       try {
         try (OutputStream out =
             new BufferedOutputStream(
-                Files.newOutputStream(beside, StandardOpenOption.CREATE_NEW))) {
+                Files.newOutputStream(temporary, StandardOpenOption.CREATE_NEW))) {
           if (compress) {
             writeArchive(bytes, out, target);
           } else {
@@ -241,15 +245,25 @@ public final class ScoreFile {
           }
         }
         written = true;
-        return new StagedScore(this, target, beside);
+        return new StagedScore(this, target, temporary);
       } finally {
         if (!written) {
-          Files.deleteIfExists(beside);
+          Files.deleteIfExists(temporary);
         }
       }
     } catch (IOException e) {
       throw unwritable(target, e);
     }
+  }
+
+  /**
+   * Returns a new name for a temporary file in the target's folder. The name is hidden, ends in
+   * {@code .part}, and does not contain the target's own name, which may be as long as the disk
+   * allows. Unlike a temporary file of the system, a file created under this name gets the usual
+   * permissions.
+   */
+  public static Path temporarySibling(Path target) {
+    return target.resolveSibling("." + UUID.randomUUID() + ".part");
   }
 
   private void writeArchive(byte[] score, OutputStream out, Path target) throws IOException {
@@ -262,7 +276,7 @@ public final class ScoreFile {
     String rootName = origin.flatMap(Origin::rootName).orElseThrow();
     if (!Files.exists(path) || !Files.getLastModifiedTime(path).equals(modified)) {
       throw new UnwritableScoreException(
-          "%s was not written because %s has changed meanwhile: run the command again."
+          "%s was not written because %s has changed since it was read: run the command again."
               .formatted(target, path));
     }
     try {
@@ -278,11 +292,11 @@ public final class ScoreFile {
     }
     if (isThisFile(place)) {
       throw new UnwritableScoreException(
-          "%s is the score that was read, and is never written over: choose another name."
+          "%s is the score that was read and is never overwritten: choose another name."
               .formatted(target));
     }
     throw new UnwritableScoreException(
-        "%s exists already and is not written over: choose another name, or move it away first."
+        "%s already exists and is not overwritten: choose another name, or move the file away first."
             .formatted(target));
   }
 
@@ -290,7 +304,7 @@ public final class ScoreFile {
     try {
       return origin.isPresent() && Files.isSameFile(place, origin.get().path());
     } catch (IOException e) {
-      // One of the two has gone, so they are not one.
+      // One of the two no longer exists, so they are not the same file.
       return false;
     }
   }
@@ -300,13 +314,13 @@ public final class ScoreFile {
       return score.encoding().encode(text);
     } catch (CharacterCodingException e) {
       throw new UnwritableScoreException(
-          "%s was not written because the text holds half a character: mend the words to be printed."
+          "%s was not written because the words to print contain half a character (an unpaired surrogate): correct them."
               .formatted(target),
           e);
     }
   }
 
-  /** Moves what was written beside a target into its place. */
+  /** Moves a temporary file to its target. */
   void move(Path from, Path target) {
     Path place = target.toAbsolutePath();
     refuseExisting(place, target);
@@ -334,7 +348,7 @@ public final class ScoreFile {
           "You are not allowed to write %s: choose another folder.".formatted(target), e);
     }
     return new UnwritableScoreException(
-        "%s could not be written: see that the disk is not full and the name not too long, or choose another folder."
+        "%s could not be written: check that the disk is not full and the name is not too long, or choose another folder."
             .formatted(target),
         e);
   }

@@ -15,58 +15,59 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * How much a score file may hold before it is refused.
+ * Limits on what a score file may contain; larger files are refused.
  *
- * @param figures the figure of every limit
+ * @param values the value of every limit
  */
-public record ScoreLimits(ImmutableMap<ScoreLimit, Long> figures) {
+public record ScoreLimits(ImmutableMap<ScoreLimit, Long> values) {
 
-  /** The limits where nobody sets others. */
-  public static final ScoreLimits USUAL =
+  /** The default limits. */
+  public static final ScoreLimits DEFAULT =
       new ScoreLimits(
           Stream.of(ScoreLimit.values())
-              .collect(Maps.toImmutableEnumMap(limit -> limit, ScoreLimit::usual)));
+              .collect(Maps.toImmutableEnumMap(limit -> limit, ScoreLimit::defaultValue)));
 
   private static final Pattern SETTING =
       Pattern.compile("\\s*(\\w+)\\s*=\\s*(\\d{1,15})([kmg]?)\\s*");
 
   /**
-   * Checks the figures.
+   * Checks the values.
    *
-   * @throws FingeringException if a limit has none, or one out of its range
+   * @throws FingeringException if a limit has no value, or one out of its range
    */
   public ScoreLimits {
     for (ScoreLimit limit : ScoreLimit.values()) {
-      Long figure = figures.get(limit);
-      if (figure == null || figure < limit.least() || figure > limit.most()) {
+      Long value = values.get(limit);
+      if (value == null || value < limit.min() || value > limit.max()) {
         throw new FingeringException(
-            "The limit '%s' (%s) is a number from %d to %d."
-                .formatted(limit.key(), limit.words(), limit.least(), limit.most()));
+            "The limit '%s' (%s) must be a number from %d to %d."
+                .formatted(limit.key(), limit.words(), limit.min(), limit.max()));
       }
     }
   }
 
-  /** The figure of a limit. */
+  /** Returns the value of a limit. */
   public long of(ScoreLimit limit) {
-    return Objects.requireNonNull(figures.get(limit));
+    return Objects.requireNonNull(values.get(limit));
   }
 
   /**
-   * These limits with another figure for one of them.
+   * Returns these limits with another value for one of them.
    *
-   * @throws FingeringException if the figure is out of its range
+   * @throws FingeringException if the value is out of its range
    */
-  public ScoreLimits with(ScoreLimit limit, long figure) {
-    Map<ScoreLimit, Long> changed = new EnumMap<>(figures);
-    changed.put(limit, figure);
+  public ScoreLimits with(ScoreLimit limit, long value) {
+    Map<ScoreLimit, Long> changed = new EnumMap<>(values);
+    changed.put(limit, value);
     return new ScoreLimits(Maps.immutableEnumMap(changed));
   }
 
   /**
-   * These limits with the figures of a text such as {@code measures=20000,bytes=64M}; K, M and G
-   * stand for 1024, 1024² and 1024³.
+   * Returns these limits with the values in a text such as {@code measures=20000,bytes=64M}; K, M
+   * and G mean 1024, 1024² and 1024³.
    *
-   * @throws FingeringException if the text is no such list, or a figure is out of its range
+   * @throws FingeringException if the text is not a list of this form, or a value is out of its
+   *     range
    */
   public ScoreLimits with(String text) {
     ScoreLimits limits = this;
@@ -74,7 +75,7 @@ public record ScoreLimits(ImmutableMap<ScoreLimit, Long> figures) {
       Matcher parts = SETTING.matcher(setting);
       if (!parts.matches()) {
         throw new FingeringException(
-            "'%s' is no limit: write a name and a number, such as measures=20000 or bytes=64M."
+            "'%s' is not a limit: write a name and a number, such as measures=20000 or bytes=64M."
                 .formatted(setting.strip()));
       }
       int powers = "kmg".indexOf(parts.group(3)) + (parts.group(3).isEmpty() ? 0 : 1);
@@ -92,7 +93,7 @@ public record ScoreLimits(ImmutableMap<ScoreLimit, Long> figures) {
         .orElseThrow(
             () ->
                 new FingeringException(
-                    "There is no limit '%s': set one of %s."
+                    "'%s' is not the name of a limit: use one of %s."
                         .formatted(
                             key,
                             Stream.of(ScoreLimit.values())
@@ -101,11 +102,11 @@ public record ScoreLimits(ImmutableMap<ScoreLimit, Long> figures) {
   }
 
   /**
-   * Refuses what holds more than a limit allows.
+   * Refuses a file that exceeds a limit.
    *
-   * @param found how much it holds
-   * @param what how messages call it, as the beginning of a sentence
-   * @throws UnreadableScoreException if that is more than the limit
+   * @param found the quantity found
+   * @param what the name of the file in messages, as the beginning of a sentence
+   * @throws UnreadableScoreException if the quantity exceeds the limit
    */
   void check(ScoreLimit limit, long found, String what) {
     if (found > of(limit)) {

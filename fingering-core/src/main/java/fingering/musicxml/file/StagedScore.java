@@ -6,34 +6,46 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * A changed score that is written, and lies beside its place under another name until it
- * {@linkplain #appear appears}. Not safe for use by many threads.
+ * A score that is completely written to a temporary file in its target's folder. {@link
+ * #moveIntoPlace} makes it appear under its own name; {@link #close} deletes it if that was not
+ * called. Not thread-safe.
  */
 public final class StagedScore implements AutoCloseable {
   private final ScoreFile file;
   private final Path target;
-  private final Path unfinished;
+  private final Path temporary;
+  private boolean open = true;
 
-  StagedScore(ScoreFile file, Path target, Path unfinished) {
+  StagedScore(ScoreFile file, Path target, Path temporary) {
     this.file = file;
     this.target = target;
-    this.unfinished = unfinished;
+    this.temporary = temporary;
   }
 
   /**
-   * Makes it appear in its place.
+   * Moves the file to its target.
    *
-   * @throws UnwritableScoreException if something is there by now, or it cannot be moved there
+   * @throws UnwritableScoreException if the target exists by now, or the file cannot be moved there
+   * @throws IllegalStateException if the file was moved or closed before
    */
-  public void appear() {
-    file.move(unfinished, target);
+  public void moveIntoPlace() {
+    if (!open) {
+      throw new IllegalStateException(target + " was moved into place or closed before");
+    }
+    file.move(temporary, target);
+    open = false;
   }
 
-  /** Takes away what has not appeared. */
+  /**
+   * Deletes the temporary file if it was not moved into place.
+   *
+   * @throws UnwritableScoreException if it cannot be deleted
+   */
   @Override
   public void close() {
+    open = false;
     try {
-      Files.deleteIfExists(unfinished);
+      Files.deleteIfExists(temporary);
     } catch (IOException e) {
       throw ScoreFile.unwritable(target, e);
     }

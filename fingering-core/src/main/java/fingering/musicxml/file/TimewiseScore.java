@@ -10,27 +10,27 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
- * A score that is ordered by measures, each with all parts (score-timewise), put into the usual
- * order by parts, each with all measures (score-partwise). The music of a part in a measure is
- * moved as it stands, character for character.
+ * Converts a score ordered by measures, each with all parts (score-timewise), to the usual order by
+ * parts, each with all measures (score-partwise). The music of a part in a measure is moved
+ * unchanged, character for character.
  */
 final class TimewiseScore {
 
-  /** What is told of a score that was put into the usual order. */
+  /** The remark on a score that was converted. */
   static final String REMARK =
-      "the score is ordered by measures (score-timewise); it is read, and copied, ordered by parts";
+      "the score is ordered by measures (score-timewise); it is read, and a marked copy is written, ordered by parts";
 
   private static final String TIMEWISE = "score-timewise";
   private static final String PARTWISE = "score-partwise";
 
-  // An id names one element only, and each measure is written once a part.
+  // An id must be unique, but each measure is written once for every part.
   private static final Pattern ID = Pattern.compile("\\sid\\s*=\\s*(\"[^\"]*\"|'[^']*')");
 
   private final String xml;
   private final ScoreLimits limits;
   private final List<XmlElement> measures = new ArrayList<>();
 
-  /** The music of each part, by its id: of every measure what it has there, in order. */
+  /** The music of each part by its id, measure by measure. */
   private final Map<String, List<Piece>> parts = new LinkedHashMap<>();
 
   private record Piece(int measure, XmlElement element) {}
@@ -40,7 +40,7 @@ final class TimewiseScore {
     this.limits = limits;
   }
 
-  /** Whether the text is that of a score ordered by measures; false if it is not XML. */
+  /** Returns whether the text is a score ordered by measures; false if it is not XML. */
   static boolean is(String xml) {
     try {
       return new XmlCursor(xml).name().equals(TIMEWISE);
@@ -50,12 +50,12 @@ final class TimewiseScore {
   }
 
   /**
-   * The same score ordered by parts. Parts come in the order in which they first appear; where a
-   * measure lacks a part, the part gets an empty measure. What stands between the parts of a
-   * measure is left out; the schema lets only comments stand there.
+   * Returns the same score ordered by parts. Parts come in the order in which they first appear;
+   * where a measure lacks a part, the part gets an empty measure. Anything between the parts of a
+   * measure is left out; the schema allows only comments there.
    *
    * @param xml the text of a timewise score, without byte order mark
-   * @throws UnreadableScoreException if the text is not well formed, or holds more parts or
+   * @throws UnreadableScoreException if the text is not well-formed XML, or has more parts or
    *     measures than the limits allow
    */
   static String partwise(String xml, ScoreLimits limits) {
@@ -80,7 +80,7 @@ final class TimewiseScore {
     return out.append(renamed(xml.substring(root.contentEnd()))).toString();
   }
 
-  /** Names the other kind of score in a tag, and in the document type before it. */
+  /** Replaces the kind of score in a tag and in the document type before it. */
   private static String renamed(String text) {
     return text.replace(TIMEWISE, PARTWISE)
         .replace("Timewise", "Partwise")
@@ -117,7 +117,7 @@ final class TimewiseScore {
     out.append("</part>\n");
   }
 
-  /** The start tag of an element, open even if the element closes itself. */
+  /** The start tag of an element; of a self-closing element too. */
   private String startTag(XmlElement element) {
     int end = element.contentStart() - (element.selfClosing() ? "/>".length() : 1);
     return xml.substring(element.start(), end) + ">";

@@ -10,37 +10,38 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
- * Turns the marks of one note into edits of the text. New elements follow the layout around them: a
- * "lead" is the line break and indentation before an element, "" where elements follow one another
- * on one line.
+ * Converts the marks of one note to edits of the text. New elements follow the layout around them:
+ * a "lead" is the line break and indentation before an element, "" if elements follow each other on
+ * one line.
  */
 final class NoteMarker {
 
   private final String xml;
   private final TextEdits edits;
-  private final NoteShape shape;
+  private final NoteElement element;
   private final String unit;
 
-  NoteMarker(String xml, TextEdits edits, NoteShape shape) {
+  NoteMarker(String xml, TextEdits edits, NoteElement element) {
     this.xml = xml;
     this.edits = edits;
-    this.shape = shape;
-    this.unit = unitOf(shape.note);
+    this.element = element;
+    this.unit = unitOf(element.note);
   }
 
   /**
    * Adds the edits for one note.
    *
    * @param marks the marks
-   * @param head the note before which words stand: the first of the chord, or the note itself
+   * @param head the note before which words are inserted: the first of the chord, or the note
+   *     itself
    */
   void mark(NoteMarks marks, XmlElement head) {
     marks.words().ifPresent(words -> edits.insert(head.start(), direction(words, head)));
     List<String> added = new ArrayList<>();
-    marks.finger().filter(finger -> !settleFinger(finger)).map(this::finger).ifPresent(added::add);
+    marks.finger().filter(finger -> !updateFinger(finger)).map(this::finger).ifPresent(added::add);
     if (marks.string().isPresent()) {
       String number = Integer.toString(marks.string().getAsInt());
-      if (!settleString(number)) {
+      if (!updateString(number)) {
         added.add("<string>" + number + "</string>");
       }
     }
@@ -53,25 +54,25 @@ final class NoteMarker {
     return finger.equals("T") ? "<thumb-position/>" : "<fingering>" + finger + "</fingering>";
   }
 
-  /** Makes a finger that the note already shows say the new one; false if it shows none. */
-  private boolean settleFinger(String finger) {
-    Optional<Leaf> fingering = shape.fingering();
-    boolean open = shape.openString().isPresent();
-    boolean thumb = shape.thumb().isPresent();
+  /** Changes a finger that the note already shows; returns false if it shows none. */
+  private boolean updateFinger(String finger) {
+    Optional<Leaf> fingering = element.fingering();
+    boolean open = element.openString().isPresent();
+    boolean thumb = element.thumb().isPresent();
     if (fingering.isEmpty() && !open && !thumb) {
       return false;
     }
-    boolean said =
+    boolean same =
         fingering.filter(leaf -> leaf.text().equals(finger)).isPresent()
             || (open && finger.equals("0"))
             || (thumb && finger.equals("T"));
-    if (said) {
+    if (same) {
       return true;
     }
-    // One mark takes the new finger; a sign that would contradict it goes.
+    // One mark is changed to the new finger; signs that contradict it are removed.
     List<XmlElement> signs = new ArrayList<>();
-    shape.openString().ifPresent(signs::add);
-    shape.thumb().ifPresent(signs::add);
+    element.openString().ifPresent(signs::add);
+    element.thumb().ifPresent(signs::add);
     if (fingering.isEmpty()) {
       XmlElement sign = signs.remove(0);
       edits.replace(sign.start(), sign.end(), finger(finger));
@@ -88,13 +89,13 @@ final class NoteMarker {
     return true;
   }
 
-  /** Makes a string number that the note already shows say the new one; false if it shows none. */
-  private boolean settleString(String number) {
-    shape
+  /** Changes a string number that the note already shows; returns false if it shows none. */
+  private boolean updateString(String number) {
+    element
         .string()
         .filter(leaf -> !leaf.text().equals(number))
         .ifPresent(leaf -> replaceText(leaf, number));
-    return shape.string().isPresent();
+    return element.string().isPresent();
   }
 
   private void replaceText(Leaf leaf, String text) {
@@ -115,11 +116,11 @@ final class NoteMarker {
   }
 
   private void addTechnical(List<String> added) {
-    if (shape.technical().isPresent()) {
-      XmlElement technical = shape.technical().get();
+    if (element.technical().isPresent()) {
+      XmlElement technical = element.technical().get();
       append(technical, lead -> String.join(lead, added));
-    } else if (shape.notations().isPresent()) {
-      append(shape.notations().get(), lead -> wrap("technical", added, lead));
+    } else if (element.notations().isPresent()) {
+      append(element.notations().get(), lead -> wrap("technical", added, lead));
     } else {
       addNotations(
           lead -> wrap("notations", List.of(wrap("technical", added, deeper(lead))), lead));
@@ -127,20 +128,20 @@ final class NoteMarker {
   }
 
   private void addNotations(UnaryOperator<String> content) {
-    Optional<XmlElement> before = shape.beforeNotations();
-    Children children = shape.note.children();
+    Optional<XmlElement> before = element.beforeNotations();
+    Children children = element.note.children();
     if (before.isPresent()) {
       String lead = XmlText.leadBefore(xml, before.get().start());
       edits.insert(before.get().end(), lead + content.apply(lead));
     } else if (children.any()) {
       String lead = XmlText.leadBefore(xml, children.firstStart());
-      edits.insert(shape.note.contentStart(), lead + content.apply(lead));
+      edits.insert(element.note.contentStart(), lead + content.apply(lead));
     } else {
-      append(shape.note, content);
+      append(element.note, content);
     }
   }
 
-  /** Adds content, given its lead, at the end of a parent. */
+  /** Adds content at the end of a parent; the function returns the content for a lead. */
   private void append(XmlElement parent, UnaryOperator<String> content) {
     Children children = parent.children();
     if (children.any()) {
@@ -159,7 +160,7 @@ final class NoteMarker {
     }
   }
 
-  /** Writes {@code <name/>} as {@code <name>content</name>}. */
+  /** Replaces {@code <name/>} by {@code <name>content</name>}. */
   private void closeWithTag(XmlElement element, String content) {
     edits.replace(
         element.end() - "/>".length(), element.end(), ">" + content + "</" + element.name() + ">");
@@ -173,11 +174,11 @@ final class NoteMarker {
     List<String> parts = new ArrayList<>();
     String text = "<words>" + XmlText.escape(words) + "</words>";
     parts.add(wrap("direction-type", List.of(text), deeper(lead)));
-    if (!shape.voice().isEmpty()) {
-      parts.add("<voice>" + XmlText.escape(shape.voice()) + "</voice>");
+    if (!element.voice().isEmpty()) {
+      parts.add("<voice>" + XmlText.escape(element.voice()) + "</voice>");
     }
-    if (!shape.staff().isEmpty()) {
-      parts.add("<staff>" + XmlText.escape(shape.staff()) + "</staff>");
+    if (!element.staff().isEmpty()) {
+      parts.add("<staff>" + XmlText.escape(element.staff()) + "</staff>");
     }
     String direction = wrap("direction", parts, lead);
     return "<direction placement=\"above\"" + direction.substring("<direction".length()) + outer;

@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * What to print at one note.
+ * The marks to write at one note. Immutable.
  *
  * @param note the note to mark
- * @param finger "0" for the open string, "1" to "4", or "T" for the thumb; empty for no finger
- * @param string the string, numbered from 1 for the highest; empty for no string
- * @param words words above the staff at the note, such as "3rd pos."; empty for none
+ * @param finger "0" for the open string, "1" to "4", or "T" for the thumb; empty to write none
+ * @param string the string, numbered from 1 for the highest; empty to write none
+ * @param words words above the staff at the note, such as "3rd pos."; empty to write none
  */
 public record NoteMarks(
     NoteAddress note, Optional<String> finger, OptionalInt string, Optional<String> words) {
@@ -22,8 +22,8 @@ public record NoteMarks(
   /**
    * Checks the marks.
    *
-   * @throws IllegalArgumentException if the finger is none of 0 to 4 and T, the string is below 1,
-   *     or the words are blank or hold a character that XML cannot carry
+   * @throws IllegalArgumentException if the finger is not 0 to 4 or T, the string is below 1, or
+   *     the words are blank or contain a character that XML does not allow
    */
   public NoteMarks {
     Objects.requireNonNull(note, "note");

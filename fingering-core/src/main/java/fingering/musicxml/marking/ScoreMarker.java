@@ -11,36 +11,38 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * Writes fingers, strings and words into the text of a MusicXML score. It edits the text and never
- * rewrites it: every character that belongs to no mark stays as it was, comments, quoting, entity
- * spellings and line ends included.
+ * Writes fingers, strings and words into the text of a MusicXML score. It only edits the text:
+ * every character outside the marks stays unchanged, including comments, quotes, entity references
+ * and line ends.
  */
 public final class ScoreMarker {
 
   private final String xml;
-  private final Map<NoteAddress, NoteMarks> waiting;
+  private final Map<NoteAddress, NoteMarks> pending;
   private final TextEdits edits = new TextEdits();
 
-  private ScoreMarker(String xml, Map<NoteAddress, NoteMarks> waiting) {
+  private ScoreMarker(String xml, Map<NoteAddress, NoteMarks> pending) {
     this.xml = xml;
-    this.waiting = waiting;
+    this.pending = pending;
   }
 
   /**
-   * Puts marks into a score.
+   * Writes marks into a score.
    *
    * <p>A finger goes into the note's {@code <technical>} as {@code <fingering>}, the thumb as
    * {@code <thumb-position/>}, a string as {@code <string>}; words become a {@code <direction>}
-   * before the note, or before the first note of its chord. A fingering or string that the note
-   * already shows is left alone if it says the same, and changed in place if not; {@code
-   * <open-string/>} says finger 0 and {@code <thumb-position/>} says T. Substitutions, alternative
-   * fingerings and notations that are not printed are left alone.
+   * before the note, or before the first note of its chord. A different fingering or string that
+   * the note already shows is changed in place; {@code <open-string/>} means finger 0 and {@code
+   * <thumb-position/>} means T. Substitutions, alternative fingerings and notations that are not
+   * printed stay unchanged.
    *
-   * @param xml the text of a partwise score, without byte order mark
-   * @param marks the marks, at most one for each note, in any order
+   * @param xml the text of a partwise score, without byte order mark: {@link
+   *     fingering.musicxml.file.ScoreFile#text} of the file from which the addresses in the marks
+   *     were read. Marks for another score would be written at other notes.
+   * @param marks the marks in any order, at most one for each note
    * @return the marked text
    * @throws UnreadableScoreException if the text is not a well-formed partwise score
-   * @throws IllegalArgumentException if a note does not exist or is named twice
+   * @throws IllegalArgumentException if a note does not exist, or has two sets of marks
    */
   public static String mark(String xml, Collection<NoteMarks> marks) {
     Map<NoteAddress, NoteMarks> byNote = new TreeMap<>();
@@ -59,9 +61,9 @@ public final class ScoreMarker {
     int[] part = {0};
     cursor.element(name -> name.equals("part") ? readPart(cursor, part[0]++) : cursor.skip());
     cursor.finishDocument();
-    if (!waiting.isEmpty()) {
+    if (!pending.isEmpty()) {
       throw new IllegalArgumentException(
-          "The score has no note at %s.".formatted(describe(waiting.keySet().iterator().next())));
+          "The score has no note at %s.".formatted(describe(pending.keySet().iterator().next())));
     }
     return edits.applyTo(xml);
   }
@@ -75,7 +77,7 @@ public final class ScoreMarker {
     }
     if (!root.equals("score-partwise")) {
       throw new UnreadableScoreException(
-          "The file holds <%s> where a MusicXML score holds <score-partwise>: export the score as MusicXML from your notation program and use that file."
+          "The file is not a MusicXML score but contains <%s>: export the score as MusicXML from your notation program and use that file."
               .formatted(XmlText.printable(root)));
     }
   }
@@ -91,7 +93,7 @@ public final class ScoreMarker {
     return cursor.element(name -> name.equals("note") ? notes.read(cursor) : cursor.skip());
   }
 
-  /** Counts the notes of one measure and remembers the first note of the present chord. */
+  /** Counts the notes of a measure and keeps the first note of the current chord. */
   private final class MeasureNotes {
     private final int part;
     private final int measure;
@@ -104,14 +106,14 @@ public final class ScoreMarker {
     }
 
     XmlElement read(XmlCursor cursor) {
-      NoteShape shape = new NoteShape(cursor);
-      XmlElement first = shape.chord() ? head.orElse(shape.note) : shape.note;
+      NoteElement element = new NoteElement(cursor);
+      XmlElement first = element.chord() ? head.orElse(element.note) : element.note;
       head = Optional.of(first);
-      NoteMarks marks = waiting.remove(new NoteAddress(part, measure, count++));
+      NoteMarks marks = pending.remove(new NoteAddress(part, measure, count++));
       if (marks != null) {
-        new NoteMarker(xml, edits, shape).mark(marks, first);
+        new NoteMarker(xml, edits, element).mark(marks, first);
       }
-      return shape.note;
+      return element.note;
     }
   }
 

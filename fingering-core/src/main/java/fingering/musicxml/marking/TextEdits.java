@@ -4,24 +4,24 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Replacements to make in a text, gathered in any order and then made all at once. */
+/** Edits of a text, which are collected in any order and then applied together. */
 final class TextEdits {
 
   private record Edit(int start, int end, String text) {}
 
   private final List<Edit> edits = new ArrayList<>();
 
-  /** Puts text in at a place; what is put in twice at one place keeps the order of the calls. */
-  void insert(int place, String text) {
-    edits.add(new Edit(place, place, text));
+  /** Inserts text. Several insertions at one position keep the order of the calls. */
+  void insert(int position, String text) {
+    edits.add(new Edit(position, position, text));
   }
 
-  /** Puts text in place of what lies from {@code start} up to {@code end}. */
+  /** Replaces the text from {@code start} to {@code end}, exclusive. */
   void replace(int start, int end, String text) {
     edits.add(new Edit(start, end, text));
   }
 
-  /** The text with the edits made; everything else is copied as it is. */
+  /** Returns the edited text; everything else is unchanged. */
   String applyTo(String original) {
     List<Edit> inOrder = new ArrayList<>(edits);
     inOrder.sort(Comparator.comparingInt(Edit::start));

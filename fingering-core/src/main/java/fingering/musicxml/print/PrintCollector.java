@@ -23,13 +23,13 @@ import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.RightLeftMiddle;
 
-/** Collects what is printed on the staff of a part while it is walked through. */
+/** Collects what is printed on the staff of a part while the part is read. */
 public final class PrintCollector {
-  private record Open(PrintedNote note, String voice, int number) {}
+  private record OpenSlur(PrintedNote note, String voice, int number) {}
 
   private final List<PrintedMeasure> measures = new ArrayList<>();
   private final ImmutableList.Builder<Slur> slurs = ImmutableList.builder();
-  private final List<Open> openSlurs = new ArrayList<>();
+  private final List<OpenSlur> openSlurs = new ArrayList<>();
   private final PrintedDirections directions = new PrintedDirections();
 
   private Clef clef = Clef.TREBLE;
@@ -40,7 +40,7 @@ public final class PrintCollector {
   private boolean repeatStart;
   private Bar end = Bar.SINGLE;
 
-  /** Takes a clef of the part's first staff. */
+  /** Adds a clef; those of other staves than the first are ignored. */
   public void clef(org.audiveris.proxymusic.Clef printed, BigFraction onset) {
     boolean first = printed.getNumber() == null || printed.getNumber().intValue() == 1;
     Optional<Clef> read = first ? read(printed) : Optional.empty();
@@ -76,12 +76,12 @@ public final class PrintCollector {
     return sign.map(shape -> new Clef(shape, line < 1 || line > 5 ? usual : line, octaves));
   }
 
-  /** Takes the dynamics that hang on a note, whether it is shown or not. */
+  /** Adds the dynamics of a note element, even if the note is not shown. */
   public void dynamics(Note note, int measure, BigFraction onset) {
     directions.note(note, measure, onset);
   }
 
-  /** Takes a note or a rest, with its slurs. */
+  /** Adds a note or a rest, with its slurs. */
   public void note(PrintedNote printed, WrittenNote.Lines lines) {
     notes.add(printed);
     if (printed.rest()) {
@@ -91,13 +91,13 @@ public final class PrintCollector {
       close(printed, number);
     }
     for (int number : lines.slurStarts()) {
-      openSlurs.add(new Open(printed, printed.voice(), number));
+      openSlurs.add(new OpenSlur(printed, printed.voice(), number));
     }
   }
 
-  // A slur ends in the voice in which it began, where there is one of its number.
+  // A slur ends in the voice in which it began, if that voice has one with its number.
   private void close(PrintedNote last, int number) {
-    Comparator<Open> best = Comparator.comparing(open -> !open.voice().equals(last.voice()));
+    Comparator<OpenSlur> best = Comparator.comparing(open -> !open.voice().equals(last.voice()));
     openSlurs.stream()
         .filter(open -> open.number() == number)
         .min(best)
@@ -108,19 +108,19 @@ public final class PrintCollector {
             });
   }
 
-  /** Takes words, dynamics and hairpins of a direction. */
+  /** Adds the words, dynamics and hairpins of a direction. */
   public void direction(Direction direction, int measure, BigFraction onset) {
     directions.direction(direction, measure, onset);
   }
 
-  /** Takes a change of key. */
+  /** Adds a change of key. */
   public void key(int before, int fifths, BigFraction onset) {
     if (onset.signum() > 0 && before != fifths) {
       keys.add(new KeyChange(onset, before, fifths));
     }
   }
 
-  /** Takes a bar line. */
+  /** Adds a bar line. */
   public void bar(Barline bar, int measure) {
     directions.barline(bar, measure);
     boolean repeat = bar.getRepeat() != null;
@@ -140,7 +140,7 @@ public final class PrintCollector {
     }
   }
 
-  /** Ends the measure of that index. */
+  /** Ends the measure with this index. */
   public void endMeasure(int index) {
     measures.add(
         new PrintedMeasure(
@@ -160,11 +160,15 @@ public final class PrintCollector {
     end = Bar.SINGLE;
   }
 
-  /** All that was printed, in the measures that were read. */
+  /**
+   * Returns the printed part.
+   *
+   * @param read the measures of the part
+   */
   public PrintedPart part(List<Measure> read) {
-    ImmutableList.Builder<PrintedMeasure> told = ImmutableList.builder();
+    ImmutableList.Builder<PrintedMeasure> complete = ImmutableList.builder();
     for (PrintedMeasure measure : measures) {
-      told.add(
+      complete.add(
           new PrintedMeasure(
               measure.index(),
               measure.clef(),
@@ -176,6 +180,6 @@ public final class PrintCollector {
               measure.end()));
     }
     return new PrintedPart(
-        told.build(), slurs.build(), directions.wedges(read), directions.endings());
+        complete.build(), slurs.build(), directions.wedges(read), directions.endings());
   }
 }

@@ -34,64 +34,64 @@ import org.audiveris.proxymusic.OtherText;
 import org.audiveris.proxymusic.Scordatura;
 import org.audiveris.proxymusic.StartStopDiscontinue;
 
-/** Collects words, dynamics, hairpins and the endings of repeats. */
+/** Collects words, dynamics, hairpins and the endings of repeats of a part. */
 final class PrintedDirections {
-  /** As in the text of XML, and the space that keeps words together. */
+  /** White space in XML, and the no-break space. */
   private static final CharMatcher SPACE = CharMatcher.anyOf(" \t\n\r\f\u000b\u00a0");
 
-  private record Time(int measure, BigFraction onset) {}
+  private record Position(int measure, BigFraction onset) {}
 
-  private record Told(Kind kind, String text, Time time) {}
+  private record Text(Kind kind, String text, Position position) {}
 
-  private record Hairpin(Time from, Optional<Time> to, boolean louder) {}
+  private record Hairpin(Position from, Optional<Position> to, boolean louder) {}
 
-  /** By index of measure, in the order of the file. */
-  private final ListMultimap<Integer, Told> told = ArrayListMultimap.create();
+  /** By index of the measure, in the order of the file. */
+  private final ListMultimap<Integer, Text> texts = ArrayListMultimap.create();
 
   private final List<Hairpin> hairpins = new ArrayList<>();
   private final Map<Integer, Hairpin> open = new HashMap<>();
   private final ImmutableList.Builder<Ending> endings = ImmutableList.builder();
   private Optional<Ending> ending = Optional.empty();
 
-  private void add(Kind kind, String text, Time time) {
+  private void add(Kind kind, String text, Position position) {
     String one = SPACE.collapseFrom(text, ' ').strip();
     if (!one.isEmpty()) {
-      told.put(time.measure(), new Told(kind, one, time));
+      texts.put(position.measure(), new Text(kind, one, position));
     }
   }
 
   /**
-   * Takes a direction.
+   * Adds a direction.
    *
    * @param measure index of the measure, from 0
    * @param onset quarter notes from its start
    */
   void direction(Direction direction, int measure, BigFraction onset) {
-    Time time = new Time(measure, onset);
-    // Several words of one direction stand in one line, often cut only to change the letters.
-    add(Kind.WORDS, words(direction), time);
+    Position position = new Position(measure, onset);
+    // Words of one direction are printed on one line, often split only to change the typeface.
+    add(Kind.WORDS, words(direction), position);
     for (DirectionType type : direction.getDirectionType()) {
-      type.getDynamics().forEach(dynamics -> dynamics(dynamics, time));
+      type.getDynamics().forEach(dynamics -> dynamics(dynamics, position));
       if (type.getWedge() != null && type.getWedge().getType() != null) {
-        hairpin(type.getWedge(), time);
+        hairpin(type.getWedge(), position);
       }
       if (type.getStringMute() != null) {
         boolean on = type.getStringMute().getType() == OnOff.ON;
-        add(Kind.MUTE, on ? "mute on" : "mute off", time);
+        add(Kind.MUTE, on ? "mute on" : "mute off", position);
       }
       if (type.getMetronome() != null) {
         TempoMark.of(type.getMetronome())
-            .ifPresent(tempo -> add(Kind.TEMPO, tempo.toString(), time));
+            .ifPresent(tempo -> add(Kind.TEMPO, tempo.toString(), position));
       }
       if (type.getScordatura() != null) {
-        add(Kind.WORDS, scordatura(type.getScordatura()), time);
+        add(Kind.WORDS, scordatura(type.getScordatura()), position);
       }
-      type.getSegno().forEach(segno -> add(Kind.JUMP, "segno", time));
-      type.getCoda().forEach(coda -> add(Kind.JUMP, "coda", time));
+      type.getSegno().forEach(segno -> add(Kind.JUMP, "segno", position));
+      type.getCoda().forEach(coda -> add(Kind.JUMP, "coda", position));
     }
   }
 
-  /** The sign in words, the strings as it numbers them: {@code scordatura 4 = F♯3}. */
+  /** The scordatura in words: {@code scordatura 4 = F♯3}. */
   private static String scordatura(Scordatura sign) {
     return "scordatura "
         + sign.getAccord().stream()
@@ -115,7 +115,7 @@ final class PrintedDirections {
         .collect(Collectors.joining(" "));
   }
 
-  private void dynamics(Dynamics dynamics, Time time) {
+  private void dynamics(Dynamics dynamics, Position position) {
     String text =
         dynamics.getPOrPpOrPpp().stream()
             .map(
@@ -124,41 +124,41 @@ final class PrintedDirections {
                         ? Optional.ofNullable(other.getValue()).orElse("")
                         : element.getName().getLocalPart())
             .collect(Collectors.joining());
-    add(Kind.DYNAMIC, text, time);
+    add(Kind.DYNAMIC, text, position);
   }
 
-  private void hairpin(org.audiveris.proxymusic.Wedge wedge, Time time) {
+  private void hairpin(org.audiveris.proxymusic.Wedge wedge, Position position) {
     int number = wedge.getNumber() == null ? 1 : wedge.getNumber();
     switch (wedge.getType()) {
       case CRESCENDO, DIMINUENDO -> {
         boolean louder = wedge.getType() == org.audiveris.proxymusic.WedgeType.CRESCENDO;
-        // Where a hairpin was never ended, the next of its number ends it.
-        end(number, time);
-        open.put(number, new Hairpin(time, Optional.empty(), louder));
+        // The next hairpin with the same number ends one that has no end.
+        end(number, position);
+        open.put(number, new Hairpin(position, Optional.empty(), louder));
       }
-      case STOP -> end(number, time);
+      case STOP -> end(number, position);
       default -> {}
     }
   }
 
-  private void end(int number, Time time) {
+  private void end(int number, Position position) {
     Optional.ofNullable(open.remove(number))
         .ifPresent(
-            from -> hairpins.add(new Hairpin(from.from(), Optional.of(time), from.louder())));
+            from -> hairpins.add(new Hairpin(from.from(), Optional.of(position), from.louder())));
   }
 
-  /** Takes the dynamics that some programs hang on a note. */
+  /** Adds the dynamics that some programs attach to a note. */
   void note(Note note, int measure, BigFraction onset) {
     for (Notations notations : note.getNotations()) {
       for (Object each : notations.getTiedOrSlurOrTuplet()) {
         if (each instanceof Dynamics dynamics) {
-          dynamics(dynamics, new Time(measure, onset));
+          dynamics(dynamics, new Position(measure, onset));
         }
       }
     }
   }
 
-  /** Takes a bar line. */
+  /** Adds a bar line. */
   void barline(Barline barline, int measure) {
     if (barline.getEnding() == null || barline.getEnding().getType() == null) {
       return;
@@ -181,21 +181,21 @@ final class PrintedDirections {
     ending = Optional.empty();
   }
 
-  /** The texts of a measure in order of time, those of one time in the order of the file. */
+  /** The texts of a measure in order of time; at the same time, in the order of the file. */
   ImmutableList<PrintedText> texts(Measure measure) {
-    return told.get(measure.index()).stream()
-        .sorted(Comparator.comparing(one -> one.time().onset(), Quarters.ORDER))
+    return texts.get(measure.index()).stream()
+        .sorted(Comparator.comparing(one -> one.position().onset(), Quarters.ORDER))
         .map(
             one ->
                 new PrintedText(
                     one.kind(),
                     one.text(),
-                    measure.place(one.time().onset()),
-                    measure.start().add(one.time().onset())))
+                    measure.place(one.position().onset()),
+                    measure.start().add(one.position().onset())))
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** The hairpins in order of time; one that is never ended ends with its measure. */
+  /** The hairpins in order of time; one without an end ends with its measure. */
   ImmutableList<Wedge> wedges(List<Measure> measures) {
     List<Hairpin> all = new ArrayList<>(hairpins);
     all.addAll(open.values());
@@ -208,7 +208,7 @@ final class PrintedDirections {
 
   private static Wedge wedge(Hairpin hairpin, List<Measure> measures) {
     Measure first = measures.get(hairpin.from().measure());
-    Time to = hairpin.to().orElse(new Time(first.index(), first.length()));
+    Position to = hairpin.to().orElse(new Position(first.index(), first.length()));
     Measure last = measures.get(to.measure());
     return new Wedge(
         first.place(hairpin.from().onset()),
@@ -218,7 +218,7 @@ final class PrintedDirections {
         hairpin.louder());
   }
 
-  /** The endings of repeats; one that is never ended is as long as its measure. */
+  /** The endings of repeats; one without an end is as long as its measure. */
   ImmutableList<Ending> endings() {
     ImmutableList.Builder<Ending> all = ImmutableList.builder();
     all.addAll(endings.build());

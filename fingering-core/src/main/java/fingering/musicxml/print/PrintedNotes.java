@@ -27,7 +27,7 @@ import org.audiveris.proxymusic.TimeModification;
 import org.audiveris.proxymusic.TremoloType;
 import org.audiveris.proxymusic.YesNo;
 
-/** Reads how a note or a rest is printed. */
+/** Reads the printed form of notes and rests. */
 public final class PrintedNotes {
   private static final ImmutableMap<String, Integer> PARTS =
       ImmutableMap.<String, Integer>builder()
@@ -59,16 +59,16 @@ public final class PrintedNotes {
 
   private static final int MOST_IN_TUPLET = 64;
 
-  /** As many as the format knows. */
+  /** The limit of the format. */
   private static final int MOST_STROKES = 8;
 
   private PrintedNotes() {}
 
   /**
-   * The note as printed.
+   * Returns the printed form of a note.
    *
    * @param tied whether a tie begins at it
-   * @param pitch its pitch in print; empty for a rest
+   * @param pitch its printed pitch; empty for a rest
    */
   public static PrintedNote of(Note note, NoteTime time, boolean tied, Optional<Pitch> pitch) {
     Tremolo tremolo = tremolo(note);
@@ -101,7 +101,7 @@ public final class PrintedNotes {
     return part == null ? nearest(length) : new Value(part, note.getDot().size(), false);
   }
 
-  /** The value of a length where the file names none. */
+  /** The note value nearest to a length if the file states none. */
   private static Value nearest(BigFraction length) {
     double quarters = Quarters.value(length);
     int part = 1;
@@ -191,7 +191,7 @@ public final class PrintedNotes {
 
   private static void add(Set<Sign> signs, JAXBElement<?> element) {
     String name = element.getName().getLocalPart();
-    // A harmonic shown by a diamond head has no circle; both are told by the one sign here.
+    // A harmonic with a diamond notehead has no circle, but both have the same sign here.
     Optional.ofNullable(SIGNS.get(name)).ifPresent(signs::add);
   }
 }

@@ -13,52 +13,54 @@ import java.util.Optional;
 import java.util.function.BiPredicate;
 
 /**
- * Reads a chord, or a single note, that prints harmonics (MusicXML 4.0, elements harmonic and
- * notehead). A circle stands over the sound. A diamond stands where a finger touches: above a note
- * of its chord that is stopped, or else on an open string. Of an artificial harmonic that is
- * printed in part the touched note is a fourth above the stopped one (common practice).
+ * Reads the harmonics of a chord, or of a single note (MusicXML 4.0, elements harmonic and
+ * notehead). A circle marks the sounding pitch. A diamond shows where a finger touches: above a
+ * stopped note of its chord, or otherwise on an open string. If only one note of an artificial
+ * harmonic is printed, the touched note is a fourth above the stopped note (common practice).
  */
 final class ChordHarmonics {
   private static final int FOURTH = 5;
   private static final int TWO_OCTAVES = 24;
 
-  /** Where the upper finger touches, in semitones above the lower; the usual place first. */
+  /**
+   * The distance of the touching finger above the stopped note, in semitones; the usual one first.
+   */
   private static final ImmutableList<Integer> TOUCHES = ImmutableList.of(FOURTH, 7, 4, 3);
 
-  private final NaturalNodes nodes;
-  private final List<HeardNote> left;
-  private final List<HeardNote> heard = new ArrayList<>();
+  private final HarmonicNodes nodes;
+  private final List<SoundingNote> unread;
+  private final List<SoundingNote> result = new ArrayList<>();
 
-  private ChordHarmonics(List<HeardNote> chord, NaturalNodes nodes) {
-    left = new ArrayList<>(chord);
+  private ChordHarmonics(List<SoundingNote> chord, HarmonicNodes nodes) {
+    unread = new ArrayList<>(chord);
     this.nodes = nodes;
   }
 
-  /** The notes of the chord that are heard, in document order. */
-  static ImmutableList<HeardNote> read(List<HeardNote> chord, NaturalNodes nodes) {
+  /** Returns the sounding notes of the chord, in document order. */
+  static ImmutableList<SoundingNote> read(List<SoundingNote> chord, HarmonicNodes nodes) {
     ChordHarmonics harmonics = new ChordHarmonics(chord, nodes);
     for (int touch : TOUCHES) {
       harmonics.pairs((base, upper) -> distance(base, upper) == touch);
     }
-    harmonics.pairs(ChordHarmonics::areNamed);
-    harmonics.stoppedWithTheirSounds();
-    harmonics.alone();
+    harmonics.pairs(ChordHarmonics::areBothNamed);
+    harmonics.stoppedWithSound();
+    harmonics.single();
     return ImmutableList.sortedCopyOf(
-        Comparator.comparing(note -> note.note().address()), harmonics.heard);
+        Comparator.comparing(note -> note.note().address()), harmonics.result);
   }
 
-  private static int distance(HeardNote lower, HeardNote upper) {
+  private static int distance(SoundingNote lower, SoundingNote upper) {
     return upper.printed().midi() - lower.printed().midi();
   }
 
-  private boolean isOpen(HeardNote note) {
+  private boolean isOpen(SoundingNote note) {
     return nodes.isOpen(note.printed(), note.marks().string());
   }
 
-  private void pairs(BiPredicate<HeardNote, HeardNote> fit) {
-    for (HeardNote upper : List.copyOf(left)) {
+  private void pairs(BiPredicate<SoundingNote, SoundingNote> fit) {
+    for (SoundingNote upper : List.copyOf(unread)) {
       if (upper.sign().touched()) {
-        left.stream()
+        unread.stream()
             .filter(base -> base.sign().mayBeStoppedUnder(upper.sign()))
             .filter(base -> fit.test(base, upper) && mayPair(base, upper))
             .findFirst()
@@ -67,28 +69,28 @@ final class ChordHarmonics {
     }
   }
 
-  // A natural harmonic beside a note that is stopped is a double stop.
-  private boolean mayPair(HeardNote base, HeardNote upper) {
+  // A natural harmonic next to a stopped note is a double stop.
+  private boolean mayPair(SoundingNote base, SoundingNote upper) {
     boolean natural = base.sign().natural() || upper.sign().natural();
     return !natural || isOpen(base.with(upper));
   }
 
-  /** Whether the signs themselves tell which is touched and which is not. */
-  private static boolean areNamed(HeardNote base, HeardNote upper) {
+  /** Whether both signs say which pitch of the harmonic they show. */
+  private static boolean areBothNamed(SoundingNote base, SoundingNote upper) {
     return base.sign().named().isPresent() && upper.sign().named().isPresent();
   }
 
-  private void pair(HeardNote base, HeardNote upper) {
+  private void pair(SoundingNote base, SoundingNote upper) {
     over(base.with(upper), base.printed(), upper.printed())
         .ifPresent(
             both -> {
-              left.remove(base);
-              left.remove(upper);
+              unread.remove(base);
+              unread.remove(upper);
               take(both.withFinger(finger(both.marks(), base.marks(), upper.marks())));
             });
   }
 
-  // The finger that a plan shows is the one that stops, or the one on the open string.
+  // A plan shows the finger that stops, or the one that touches the open string.
   private static Optional<String> finger(Marks both, Marks base, Marks upper) {
     boolean natural = both.harmonic().map(Harmonic::kind).equals(Optional.of(Kind.NATURAL));
     return natural
@@ -96,41 +98,41 @@ final class ChordHarmonics {
         : base.finger();
   }
 
-  /** Takes the notes whose touched place shows from the distance of the sound. */
-  private void stoppedWithTheirSounds() {
-    for (HeardNote base : List.copyOf(left)) {
+  /** Reads stopped notes whose touched place follows from the printed sounding pitch. */
+  private void stoppedWithSound() {
+    for (SoundingNote base : List.copyOf(unread)) {
       if (base.sign().present() && base.sign().role() == Role.STOPPED) {
-        left.stream()
+        unread.stream()
             .filter(sound -> sound.sign().maySound())
-            .flatMap(sound -> NaturalNodes.sounding(distance(base, sound)).stream())
-            .map(NaturalNodes::place)
-            .flatMap(touch -> NaturalNodes.above(base.printed(), touch).stream())
+            .flatMap(sound -> HarmonicNodes.sounding(distance(base, sound)).stream())
+            .map(HarmonicNodes::place)
+            .flatMap(touch -> HarmonicNodes.above(base.printed(), touch).stream())
             .flatMap(touched -> over(base, base.printed(), touched).stream())
             .findFirst()
             .ifPresent(
                 harmonic -> {
-                  left.remove(base);
+                  unread.remove(base);
                   take(harmonic);
                 });
       }
     }
   }
 
-  private void alone() {
-    for (HeardNote note : List.copyOf(left)) {
+  private void single() {
+    for (SoundingNote note : List.copyOf(unread)) {
       if (note.sign().present() && note.sign().role() != Role.SOUNDING) {
-        left.remove(note);
+        unread.remove(note);
         take(note.sign().role() == Role.TOUCHED ? touched(note) : stopped(note));
       }
     }
-    for (HeardNote note : left) {
-      heard.add(note.sign().present() ? sounding(note) : note);
+    for (SoundingNote note : unread) {
+      result.add(note.sign().present() ? sounding(note) : note);
     }
-    left.clear();
+    unread.clear();
   }
 
-  private HeardNote touched(HeardNote note) {
-    Optional<HeardNote> artificial =
+  private SoundingNote touched(SoundingNote note) {
+    Optional<SoundingNote> artificial =
         note.sign().artificial()
             ? below(note, FOURTH).flatMap(stopped -> over(note, stopped, note.printed()))
             : Optional.empty();
@@ -140,9 +142,9 @@ final class ChordHarmonics {
         .orElseGet(() -> asWritten(note));
   }
 
-  private Optional<HeardNote> onOpenString(HeardNote note) {
+  private Optional<SoundingNote> onOpenString(SoundingNote note) {
     return nodes
-        .touched(note.printed(), note.marks().string(), this::isShown)
+        .touched(note.printed(), note.marks().string(), this::isPrintedAsSound)
         .map(
             touch ->
                 note.harmonic(
@@ -153,74 +155,75 @@ final class ChordHarmonics {
                         Optional.of(touch.string().pitch()))));
   }
 
-  private static Harmonic touchedAt(HeardNote note) {
+  private static Harmonic touchedAt(SoundingNote note) {
     return new Harmonic(Kind.NATURAL, Optional.of(note.printed()), Optional.empty());
   }
 
-  private boolean isShown(int midi) {
-    return left.stream().anyMatch(note -> note.sign().maySound() && note.printed().midi() == midi);
+  private boolean isPrintedAsSound(int midi) {
+    return unread.stream()
+        .anyMatch(note -> note.sign().maySound() && note.printed().midi() == midi);
   }
 
-  private HeardNote stopped(HeardNote note) {
+  private SoundingNote stopped(SoundingNote note) {
     boolean open = isOpen(note);
     if (note.sign().natural() && !open) {
       return asWritten(note);
     }
     int touch = open && !note.sign().artificial() ? Pitch.OCTAVE : FOURTH;
-    return NaturalNodes.above(note.printed(), touch)
+    return HarmonicNodes.above(note.printed(), touch)
         .flatMap(touched -> over(note, note.printed(), touched))
         .orElseGet(() -> asWritten(note));
   }
 
-  private HeardNote sounding(HeardNote note) {
-    // A mere circle over a note that is no harmonic of any string, but an open string: that is
-    // meant.
-    boolean mere = note.sign().kind().isEmpty();
-    if (mere && isOpen(note) && !nodes.sound(note.printed())) {
+  private SoundingNote sounding(SoundingNote note) {
+    // A plain circle over an open string that is not a harmonic of any string means the open
+    // string.
+    boolean plain = note.sign().kind().isEmpty();
+    if (plain && isOpen(note) && !nodes.isHarmonic(note.printed())) {
       return note.withFinger(note.marks().finger().or(() -> Optional.of("0")));
     }
     Optional<Pitch> base = note.sign().artificial() ? below(note, TWO_OCTAVES) : Optional.empty();
     return base.flatMap(
             stopped ->
-                NaturalNodes.above(stopped, FOURTH)
+                HarmonicNodes.above(stopped, FOURTH)
                     .flatMap(touched -> over(note, stopped, touched)))
         .orElseGet(() -> asWritten(note));
   }
 
-  private Optional<Pitch> below(HeardNote note, int semitones) {
-    return NaturalNodes.above(note.printed(), -semitones)
+  private Optional<Pitch> below(SoundingNote note, int semitones) {
+    return HarmonicNodes.above(note.printed(), -semitones)
         .filter(pitch -> pitch.midi() >= nodes.lowest().midi());
   }
 
-  private static HeardNote asWritten(HeardNote note) {
+  private static SoundingNote asWritten(SoundingNote note) {
     return note.harmonic(note.printed(), Harmonic.NATURAL);
   }
 
-  /** The note as the harmonic that is touched so, if a node lies there. */
-  private Optional<HeardNote> over(HeardNote note, Pitch stopped, Pitch touched) {
+  /** The note as the harmonic with this stopped and touched pitch; empty if there is no node. */
+  private Optional<SoundingNote> over(SoundingNote note, Pitch stopped, Pitch touched) {
     Kind kind = nodes.isOpen(stopped, note.marks().string()) ? Kind.NATURAL : Kind.ARTIFICIAL;
-    return NaturalNodes.at(touched.midi() - stopped.midi())
-        .flatMap(node -> NaturalNodes.above(stopped, NaturalNodes.sounds(node)))
+    return HarmonicNodes.at(touched.midi() - stopped.midi())
+        .flatMap(node -> HarmonicNodes.above(stopped, HarmonicNodes.sounds(node)))
         .map(
             sound ->
                 note.harmonic(
                     sound, new Harmonic(kind, Optional.of(touched), Optional.of(stopped))));
   }
 
-  /** Takes a harmonic, and the note that prints its sound. */
-  private void take(HeardNote harmonic) {
-    Optional<HeardNote> sound =
-        left.stream()
+  /** Adds a harmonic, and removes the note that prints its sounding pitch. */
+  private void take(SoundingNote harmonic) {
+    Optional<SoundingNote> sound =
+        unread.stream()
             .filter(note -> note.sign().maySound())
             .filter(note -> note.printed().midi() == harmonic.sounding().midi())
             .findFirst()
             .or(this::namedSound);
-    sound.ifPresent(left::remove);
-    heard.add(sound.map(harmonic::with).orElse(harmonic));
+    sound.ifPresent(unread::remove);
+    result.add(sound.map(harmonic::with).orElse(harmonic));
   }
 
-  private Optional<HeardNote> namedSound() {
-    return left.stream()
+  private Optional<SoundingNote> namedSound() {
+    return unread.stream()
         .filter(note -> note.sign().named().equals(Optional.of(Role.SOUNDING)))
         .findFirst();
   }

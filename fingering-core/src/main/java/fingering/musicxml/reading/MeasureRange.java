@@ -18,20 +18,21 @@ import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Some measures of a part, both ends within.
+ * A range of measures.
  *
- * @param first index of the first
- * @param last index of the last
- * @param remark what was assumed in finding them
+ * @param first index of the first measure
+ * @param last index of the last measure
+ * @param remark an assumption made in finding them
  */
 record MeasureRange(int first, int last, Optional<String> remark) {
 
   private static final int MARKS_NAMED = 30;
   private static final int RUNS_NAMED = 12;
 
-  /** Finds measures by what a player calls them. */
+  /** Finds measures by printed numbers and rehearsal marks. */
   static final class Finder {
-    // "9-24", "9 to 24", "9-"; the ends themselves may hold anything, so each split is tried.
+    // "9-24", "9 to 24", "9-". Numbers and marks may contain such characters, so every split is
+    // tried.
     private static final Pattern SPLIT = Pattern.compile("\\s*[-–—]\\s*|\\s+to\\s+|\\s+to$");
 
     private final ImmutableList<Measure> measures;
@@ -44,18 +45,18 @@ record MeasureRange(int first, int last, Optional<String> remark) {
       this.partName = partName;
     }
 
-    /** The whole part. */
+    /** Returns the range of the whole part. */
     MeasureRange whole() {
       return new MeasureRange(0, measures.size() - 1, Optional.empty());
     }
 
     /**
-     * The measures asked for.
+     * Returns the requested measures.
      *
-     * @throws SelectionException if there are none such
+     * @throws SelectionException if they do not exist
      */
-    MeasureRange find(String asked) {
-      String text = asked.strip();
+    MeasureRange find(String wanted) {
+      String text = wanted.strip();
       OptionalInt number = numbered(text, 0);
       if (number.isPresent()) {
         return range(number.getAsInt(), endOf(number.getAsInt()));
@@ -73,7 +74,7 @@ record MeasureRange(int first, int last, Optional<String> remark) {
         }
       }
       throw new SelectionException(
-          "%s has no measures '%s': %s".formatted(partName, text, whatThereIs()));
+          "%s has no measures '%s': %s".formatted(partName, text, choices()));
     }
 
     private Optional<MeasureRange> between(String from, String to) {
@@ -126,7 +127,7 @@ record MeasureRange(int first, int last, Optional<String> remark) {
       return find(m -> mark.test(m.rehearsal()), from).orElse(measures.size()) - 1;
     }
 
-    /** The last piece of a measure that a repeat or double bar cuts into several. */
+    /** The last section of a measure that a repeat or double bar divides. */
     private int endOf(int index) {
       Measure whole = measures.get(index);
       BigFraction full = new Meter(whole.beats(), whole.beatType()).length();
@@ -156,7 +157,7 @@ record MeasureRange(int first, int last, Optional<String> remark) {
           times <= 1 || first != numbered(number, 0).orElse(-1)
               ? Optional.empty()
               : Optional.of(
-                  "measure %s occurs %d times in the part; the first is taken"
+                  "measure %s occurs %d times in the part; the first one is used"
                       .formatted(number, times)));
     }
 
@@ -164,7 +165,7 @@ record MeasureRange(int first, int last, Optional<String> remark) {
       return index > 0 && measures.get(index - 1).number().equals(number);
     }
 
-    private String whatThereIs() {
+    private String choices() {
       ImmutableList<String> marks =
           measures.stream()
               .map(Measure::rehearsal)
@@ -174,17 +175,17 @@ record MeasureRange(int first, int last, Optional<String> remark) {
               .collect(ImmutableList.toImmutableList());
       String numbers = "it has measures " + runs();
       return marks.isEmpty()
-          ? numbers + "; name some of them, as in 9-24."
+          ? numbers + "; choose some of them, as in 9-24."
           : numbers
               + marks.stream()
                   .collect(
                       Collectors.joining(
                           ", ",
                           " and rehearsal marks ",
-                          "; name some of them, as in 9-24 or B-D."));
+                          "; choose some of them, as in 9-24 or B-D."));
     }
 
-    /** The numbers there are; they begin anew where several movements stand in one part. */
+    /** The ranges of numbers, which start again for each movement of the part. */
     private String runs() {
       List<String> runs = new ArrayList<>();
       int from = 0;

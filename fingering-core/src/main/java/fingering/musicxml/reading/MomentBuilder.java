@@ -11,9 +11,9 @@ import fingering.musicxml.element.Meter;
 import fingering.musicxml.element.Quarters;
 import fingering.musicxml.element.WrittenNote;
 import fingering.musicxml.reading.TieChains.Chain;
-import fingering.musicxml.reading.TieChains.Struck;
+import fingering.musicxml.reading.TieChains.Onset;
 import fingering.musicxml.timeline.PartTimeline;
-import fingering.musicxml.timeline.PartTimeline.Plucking;
+import fingering.musicxml.timeline.PartTimeline.PizzicatoChange;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -23,36 +23,36 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Makes the moments of a passage from the notes struck in it. */
+/** Builds the moments of a passage from its notes. */
 final class MomentBuilder {
 
-  /** A grace note takes this part of a quarter note ... */
+  /** The length of a grace note, as part of a quarter note. */
   static final double GRACE_QUARTERS = 1 / 8.0;
 
-  /** ... but no more than this many microseconds. */
+  /** The longest grace note, in microseconds. */
   static final double GRACE_MOST_MICROS = 80_000;
 
   private static final Comparator<Note> LOWEST_FIRST =
       Comparator.comparingInt(Note::midi).thenComparing(Note::address);
 
-  private record Counted(BigFraction from, int beatType) {
+  private record BeatKey(BigFraction from, int beatType) {
     BigFraction number() {
       return from.divide(Meter.beat(beatType)).add(BigFraction.ONE);
     }
   }
 
-  private record Heard(Note note, String voice, BigFraction end) {}
+  private record HeldNote(Note note, String voice, BigFraction end) {}
 
   private final PartTimeline part;
   private final TempoMap clock;
   private final BitSet slurred;
   private final List<Moment> moments = new ArrayList<>();
-  private final List<Heard> sounding = new ArrayList<>();
+  private final List<HeldNote> sounding = new ArrayList<>();
 
-  /** Exact beats take long, and come back in every measure. */
-  private final Map<Counted, BigFraction> beats = new HashMap<>();
+  /** A cache, because exact beats are slow and recur in every measure. */
+  private final Map<BeatKey, BigFraction> beats = new HashMap<>();
 
-  private int nextPlucking;
+  private int nextChange;
   private boolean plucked;
   private long silentFrom;
 
@@ -63,12 +63,13 @@ final class MomentBuilder {
   }
 
   /**
-   * The moments at which these notes are struck.
+   * Builds the moments.
    *
-   * @param slurred indices of the slots of the part that a slur joins to the slot before
+   * @param starting the notes that begin in the passage
+   * @param slurred indices of the slots of the part that a slur joins to the previous slot
    */
   static ImmutableList<Moment> build(
-      PartTimeline part, TempoMap clock, BitSet slurred, ImmutableList<Struck> starting) {
+      PartTimeline part, TempoMap clock, BitSet slurred, ImmutableList<Onset> starting) {
     MomentBuilder builder = new MomentBuilder(part, clock, slurred);
     int i = 0;
     while (i < starting.size()) {
@@ -86,11 +87,11 @@ final class MomentBuilder {
     return Moment.paced(builder.moments);
   }
 
-  /** Grace notes, if any, and then the main notes, if any, of one onset. */
-  private void onset(List<Struck> together, long gap) {
-    Struck last = together.get(together.size() - 1);
+  /** Adds the grace notes and main notes of one onset time. */
+  private void onset(List<Onset> together, long gap) {
+    Onset last = together.get(together.size() - 1);
     BigFraction start = last.start();
-    sounding.removeIf(heard -> Quarters.compare(heard.end(), start) <= 0);
+    sounding.removeIf(note -> Quarters.compare(note.end(), start) <= 0);
     Place place = place(last.chains().get(0).first().note());
     long micros = clock.micros(start);
     long length = last.grace() ? Long.MAX_VALUE : clock.micros(longest(last)) - micros;
@@ -111,7 +112,7 @@ final class MomentBuilder {
     }
   }
 
-  private static BigFraction longest(Struck starting) {
+  private static BigFraction longest(Onset starting) {
     BigFraction longest = starting.chains().get(0).end();
     for (Chain chain : starting.chains()) {
       longest = Quarters.compare(chain.end(), longest) > 0 ? chain.end() : longest;
@@ -119,18 +120,18 @@ final class MomentBuilder {
     return longest;
   }
 
-  private void moment(Struck starting, Place place, long start, long length) {
-    List<Heard> begun = new ArrayList<>();
+  private void moment(Onset starting, Place place, long start, long length) {
+    List<HeldNote> begun = new ArrayList<>();
     for (Chain chain : starting.chains()) {
-      addUnlessTwice(begun, heard(chain, starting.grace(), place));
+      addWithoutDoubling(begun, sounding(chain, starting.grace(), place));
     }
     List<Note> held = new ArrayList<>(sounding.size());
-    for (Heard earlier : sounding) {
+    for (HeldNote earlier : sounding) {
       if (begun.stream().noneMatch(b -> b.note().midi() == earlier.note().midi())) {
         held.add(earlier.note());
       }
     }
-    List<Note> notes = Lists.transform(begun, Heard::note);
+    List<Note> notes = Lists.transform(begun, HeldNote::note);
     boolean first = moments.isEmpty();
     moments.add(
         new Moment(
@@ -151,11 +152,11 @@ final class MomentBuilder {
     }
   }
 
-  private static Heard heard(Chain chain, boolean grace, Place place) {
-    HeardNote played = chain.first();
+  private static HeldNote sounding(Chain chain, boolean grace, Place place) {
+    SoundingNote played = chain.first();
     WrittenNote first = played.note();
     BigFraction length = grace ? BigFraction.ZERO : chain.length();
-    return new Heard(
+    return new HeldNote(
         new Note(
             first.address(),
             place,
@@ -168,15 +169,15 @@ final class MomentBuilder {
         chain.end());
   }
 
-  // Two voices that meet on one note are one note to the hand; two equal notes in the chord of one
-  // voice are meant for two strings.
-  private static void addUnlessTwice(List<Heard> begun, Heard added) {
+  // Unisons of two voices are one note for the hand; unisons in a chord of one voice are for two
+  // strings.
+  private static void addWithoutDoubling(List<HeldNote> begun, HeldNote added) {
     for (int i = 0; i < begun.size(); i++) {
-      Heard other = begun.get(i);
+      HeldNote other = begun.get(i);
       if (isSame(other.note(), added.note()) && !other.voice().equals(added.voice())) {
         boolean longer = Quarters.compare(added.end(), other.end()) > 0;
-        Heard kept = longer ? added : other;
-        Heard left = longer ? other : added;
+        HeldNote kept = longer ? added : other;
+        HeldNote left = longer ? other : added;
         begun.set(i, withMarks(kept, kept.note().marks().and(left.note().marks())));
         return;
       }
@@ -184,16 +185,16 @@ final class MomentBuilder {
     begun.add(added);
   }
 
-  // A harmonic and a stopped note of one sound are two things to the hand.
+  // A harmonic and a stopped note of the same pitch are different for the hand.
   private static boolean isSame(Note one, Note other) {
     return one.midi() == other.midi() && one.written().midi() == other.written().midi();
   }
 
-  private static Heard withMarks(Heard heard, Marks marks) {
-    Note n = heard.note();
+  private static HeldNote withMarks(HeldNote note, Marks marks) {
+    Note n = note.note();
     Note marked =
         new Note(n.address(), n.place(), n.written(), n.sounding(), n.start(), n.length(), marks);
-    return new Heard(marked, heard.voice(), heard.end());
+    return new HeldNote(marked, note.voice(), note.end());
   }
 
   private Place place(WrittenNote note) {
@@ -206,21 +207,21 @@ final class MomentBuilder {
         && Quarters.compare(measure.length(), meter.length()) < 0) {
       from = from.add(meter.length()).subtract(measure.length());
     }
-    BigFraction beat = beats.computeIfAbsent(new Counted(from, meter.beatType()), Counted::number);
+    BigFraction beat = beats.computeIfAbsent(new BeatKey(from, meter.beatType()), BeatKey::number);
     return new Place(measure.index(), measure.number(), note.onset(), beat);
   }
 
-  private boolean pizzicato(Struck starting) {
-    ImmutableList<Plucking> changes = part.pluckings();
-    while (nextPlucking < changes.size()
-        && Quarters.compare(changes.get(nextPlucking).start(), starting.start()) <= 0) {
-      plucked = changes.get(nextPlucking).plucked();
-      nextPlucking++;
+  private boolean pizzicato(Onset starting) {
+    ImmutableList<PizzicatoChange> changes = part.pizzicatoChanges();
+    while (nextChange < changes.size()
+        && Quarters.compare(changes.get(nextChange).start(), starting.start()) <= 0) {
+      plucked = changes.get(nextChange).plucked();
+      nextChange++;
     }
     for (Chain chain : starting.chains()) {
-      Optional<Boolean> said = chain.first().note().pizzicato();
-      if (said.isPresent()) {
-        return said.get();
+      Optional<Boolean> own = chain.first().note().pizzicato();
+      if (own.isPresent()) {
+        return own.get();
       }
     }
     return plucked;

@@ -8,25 +8,30 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** Finds the part that is meant among those of a score. */
+/** Chooses a part of a score. */
 final class PartChoice {
   private final String score;
   private final ImmutableList<PartInfo> parts;
 
   /**
-   * Makes the choice among these parts.
+   * Chooses among these parts.
    *
-   * @param score how messages call the score
+   * @param score the name of the score in messages
    */
   PartChoice(String score, ImmutableList<PartInfo> parts) {
     this.score = score;
     this.parts = parts;
   }
 
-  /** The part of that name, id or number; whole names come before beginnings and words. */
+  /**
+   * Returns the part with this name, id or number. Whole names come before beginnings and words of
+   * names.
+   *
+   * @throws SelectionException if no part or several parts match
+   */
   PartInfo named(String wanted) {
     String text = fold(wanted);
-    ImmutableList<Predicate<PartInfo>> ways =
+    ImmutableList<Predicate<PartInfo>> matches =
         ImmutableList.of(
             part -> fold(part.name()).equals(text),
             part -> part.id().equals(wanted.strip()),
@@ -35,9 +40,9 @@ final class PartChoice {
             part -> fold(part.name()).startsWith(text),
             part -> fold(part.name()).contains(text));
     if (!text.isEmpty()) {
-      for (Predicate<PartInfo> way : ways) {
+      for (Predicate<PartInfo> match : matches) {
         ImmutableList<PartInfo> found =
-            parts.stream().filter(way).collect(ImmutableList.toImmutableList());
+            parts.stream().filter(match).collect(ImmutableList.toImmutableList());
         if (found.size() == 1) {
           return found.get(0);
         }
@@ -53,7 +58,12 @@ final class PartChoice {
             .formatted(score, XmlText.printable(wanted), list(parts)));
   }
 
-  /** The only part, or the only one of the instrument, or the only one of any instrument known. */
+  /**
+   * Returns the only part, or the only part for the instrument, or for any known instrument if none
+   * is given.
+   *
+   * @throws SelectionException if there is not exactly one
+   */
   PartInfo only(Optional<Instrument> instrument) {
     if (parts.size() == 1) {
       return parts.get(0);
@@ -70,7 +80,7 @@ final class PartChoice {
         "%s has %d parts; choose one with --part: %s.".formatted(score, parts.size(), list(parts)));
   }
 
-  /** A part is for a cello however that is strung and whatever its size. */
+  /** A part for a cello is for a cello of any tuning and size. */
   private static boolean isFor(PartInfo part, Instrument instrument) {
     return part.instrument().map(Instrument::id).equals(Optional.of(instrument.id()));
   }

@@ -5,15 +5,17 @@ import fingering.tables.Instrument;
 import java.util.Optional;
 
 /**
- * What to read from a score. Start from {@link #WHOLE} and add what is asked for.
+ * A request for a passage of a score. Start from {@link #WHOLE} and refine it with the other
+ * methods; they cannot be confused as the parameters of the constructors can. Immutable.
  *
- * @param part number, id or name of the part; empty for the only part there is to choose
- * @param instrument the instrument to read it for; empty for the one that the part shows
+ * @param part number, id or name of the part; empty for the only possible part
+ * @param instrument the instrument to read the part for; empty for the instrument of the part
  * @param measures measures as printed ({@code 9}, {@code 9-24}, {@code 9-}) or rehearsal marks
  *     ({@code B}, {@code B to D}); empty for the whole part
- * @param tempo the tempo at its beginning; empty for the printed one
- * @param voice the only voice to read, as numbered in the file; empty for all voices together
- * @param stringWords whether words that name a string to play on, {@code sul G}, are read
+ * @param tempo the tempo at the beginning; later tempi change in proportion; empty for the printed
+ *     tempi
+ * @param voice the only voice to read, as numbered in the file; empty for all voices
+ * @param words whether words for a string or a position, {@code sul G}, are read
  */
 public record PassageRequest(
     Optional<String> part,
@@ -21,14 +23,14 @@ public record PassageRequest(
     Optional<String> measures,
     Optional<Tempo> tempo,
     Optional<String> voice,
-    boolean stringWords) {
+    boolean words) {
 
   /** The whole of the only part, as printed. */
   public static final PassageRequest WHOLE =
       new PassageRequest(
           Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
-  /** A request that reads words that name a string. */
+  /** Creates a request that reads words for a string or a position. */
   public PassageRequest(
       Optional<String> part,
       Optional<Instrument> instrument,
@@ -38,33 +40,33 @@ public record PassageRequest(
     this(part, instrument, measures, tempo, voice, true);
   }
 
-  /** The same request for the part of this number, id or name. */
+  /** Returns the same request for the part with this number, id or name. */
   public PassageRequest withPart(String wanted) {
-    return new PassageRequest(Optional.of(wanted), instrument, measures, tempo, voice, stringWords);
+    return new PassageRequest(Optional.of(wanted), instrument, measures, tempo, voice, words);
   }
 
-  /** The same request for this instrument. */
+  /** Returns the same request for another instrument. */
   public PassageRequest withInstrument(Instrument wanted) {
-    return new PassageRequest(part, Optional.of(wanted), measures, tempo, voice, stringWords);
+    return new PassageRequest(part, Optional.of(wanted), measures, tempo, voice, words);
   }
 
-  /** The same request for these measures only. */
+  /** Returns the same request for these measures only. */
   public PassageRequest withMeasures(String wanted) {
-    return new PassageRequest(part, instrument, Optional.of(wanted), tempo, voice, stringWords);
+    return new PassageRequest(part, instrument, Optional.of(wanted), tempo, voice, words);
   }
 
-  /** The same request at this tempo. */
+  /** Returns the same request at this tempo. */
   public PassageRequest withTempo(Tempo wanted) {
-    return new PassageRequest(part, instrument, measures, Optional.of(wanted), voice, stringWords);
+    return new PassageRequest(part, instrument, measures, Optional.of(wanted), voice, words);
   }
 
-  /** The same request for this voice only. */
+  /** Returns the same request for this voice only. */
   public PassageRequest withVoice(String wanted) {
-    return new PassageRequest(part, instrument, measures, tempo, Optional.of(wanted), stringWords);
+    return new PassageRequest(part, instrument, measures, tempo, Optional.of(wanted), words);
   }
 
-  /** The same request without regard to words that name a string. */
-  public PassageRequest ignoringStringWords() {
+  /** Returns the same request without words for a string or a position. */
+  public PassageRequest ignoringWords() {
     return new PassageRequest(part, instrument, measures, tempo, voice, false);
   }
 }

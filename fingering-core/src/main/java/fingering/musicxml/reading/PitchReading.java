@@ -9,7 +9,7 @@ import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import java.util.Optional;
 
-/** Tells how the notes of a part sound on an instrument. */
+/** Determines the sounding pitches of a part for an instrument. */
 final class PitchReading {
   private final int octaves;
   private final Optional<String> remark;
@@ -20,9 +20,9 @@ final class PitchReading {
   }
 
   /**
-   * Decides how to read a part. Where the part names no transposition, a double bass sounds an
-   * octave lower than written (MusicXML 4.0, element transpose), but not where the octave is in the
-   * clef (element clef-octave-change) or where it would lead below the lowest string.
+   * Decides how to read a part. If the part states no transposition, a double bass sounds an octave
+   * lower than written (MusicXML 4.0, element transpose), unless the octave is in the clef (element
+   * clef-octave-change) or leads below the lowest string.
    */
   static PitchReading of(PartTimeline part, Instrument instrument) {
     int octaves = instrument.writtenOctaves();
@@ -32,7 +32,8 @@ final class PitchReading {
     if (part.lowClef()) {
       return new PitchReading(
           0,
-          Optional.of("the clef has an 8 below, so the notes are taken to sound as in the file"));
+          Optional.of(
+              "the clef has an 8 below it, so the notes are read as sounding at their pitches in the file"));
     }
     Optional<WrittenNote> tooLow = firstBelow(part, instrument.lowest().midi() - 12 * octaves);
     if (tooLow.isPresent()) {
@@ -40,14 +41,14 @@ final class PitchReading {
       return new PitchReading(
           0,
           Optional.of(
-              "the notes are taken to sound as in the file, for an octave lower %s in measure %s would lie below the lowest string"
+              "the notes are read as sounding at their pitches in the file, because an octave lower %s in measure %s would be below the lowest string"
                   .formatted(
                       note.pitch().display(), part.measures().get(note.measure()).number())));
     }
     return new PitchReading(
         octaves,
         Optional.of(
-            "the part names no transposition; it is taken to sound an octave lower than written"));
+            "the part states no transposition; it is read as sounding an octave lower than written"));
   }
 
   private static Optional<WrittenNote> firstBelow(PartTimeline part, int lowest) {
@@ -58,19 +59,19 @@ final class PitchReading {
         .findFirst();
   }
 
-  /** What was assumed. */
+  /** Returns a remark on an assumption; empty if there is none. */
   Optional<String> remark() {
     return remark;
   }
 
   /**
-   * A note at the pitch at which it sounds as printed.
+   * Returns a note with its sounding pitch, harmonics not yet considered.
    *
-   * @throws FingeringException if no pitch is that high or low
+   * @throws FingeringException if the pitch is out of range
    */
-  HeardNote asPrinted(WrittenNote note) {
+  SoundingNote asPrinted(WrittenNote note) {
     Pitch pitch = sounding(note.pitch(), note);
-    return HeardNote.asPrinted(
+    return SoundingNote.asPrinted(
         note, pitch, note.upper().flatMap(upper -> upper(upper, note, pitch)));
   }
 

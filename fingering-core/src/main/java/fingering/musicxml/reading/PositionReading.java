@@ -9,29 +9,36 @@ import fingering.music.Note;
 import fingering.music.PrintedMeasure.Bar;
 import fingering.music.PrintedPosition;
 import fingering.musicxml.timeline.PartTimeline;
-import fingering.musicxml.timeline.PositionMarks.Stretch;
+import fingering.musicxml.timeline.Stretch;
+import fingering.musicxml.words.PositionWords;
+import fingering.musicxml.words.PositionWords.Instruction;
 import fingering.tables.Instrument;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads the words that name a position for the moments of a passage. */
+/** Applies words that name a position to the moments of a passage. */
 final class PositionReading {
   private PositionReading() {}
 
+  private static boolean isNumeral(Stretch<Instruction> stretch) {
+    return stretch.meaning().kind() == PositionWords.Kind.NUMERAL;
+  }
+
+  /** Returns the positions that words name in a passage. */
   static ImmutableList<PrintedPosition> of(
       PartTimeline timeline, Instrument instrument, List<Moment> moments) {
     ImmutableList.Builder<PrintedPosition> all = ImmutableList.builder();
-    for (Stretch stretch : timeline.positions()) {
+    for (Stretch<Instruction> stretch : timeline.positions()) {
       List<Note> notes = timeline.starting(moments, stretch::holds);
-      if (!notes.isEmpty() && !(stretch.numeral() && heading(timeline, stretch))) {
-        boolean unclear = stretch.numeral() && maybeString(stretch, instrument, notes.get(0));
+      if (!notes.isEmpty() && !(isNumeral(stretch) && isHeading(timeline, stretch))) {
+        boolean unclear = isNumeral(stretch) && mayBeString(stretch, instrument, notes.get(0));
         all.add(
             new PrintedPosition(
                 stretch.words(),
-                unclear ? Optional.empty() : Optional.of(stretch.position()),
+                unclear ? Optional.empty() : stretch.meaning().position(),
                 notes.get(0).place(),
                 notes.get(notes.size() - 1).place(),
-                stretch.why(),
+                stretch.endedBy(),
                 notes.stream().map(Note::address).collect(ImmutableSet.toImmutableSet())));
       }
     }
@@ -39,21 +46,22 @@ final class PositionReading {
   }
 
   /**
-   * A numeral means no string where there is none so numbered, or the note lies below it. One with
-   * a full stop may count something else.
+   * Whether a numeral may name a string: not if there is no such string, or the note is below it. A
+   * numeral with a full stop may count something else.
    */
-  private static boolean maybeString(Stretch stretch, Instrument instrument, Note first) {
-    int number = stretch.position().number();
+  private static boolean mayBeString(
+      Stretch<Instruction> stretch, Instrument instrument, Note first) {
+    int number = stretch.meaning().position().orElseThrow().number();
     return stretch.words().endsWith(".")
         || (number <= instrument.strings().size()
             && instrument.string(number).pitch().midi() <= first.midi());
   }
 
   /**
-   * A numeral at the beginning of a movement counts the movements. Where several lie in one file, a
-   * movement begins behind a double bar or with measures that are counted anew.
+   * Whether a numeral is the number of a movement: at the beginning, after a double bar, or where
+   * the measure numbers start again.
    */
-  private static boolean heading(PartTimeline timeline, Stretch stretch) {
+  private static boolean isHeading(PartTimeline timeline, Stretch<Instruction> stretch) {
     List<Measure> measures = timeline.measures();
     int measure = stretch.measure();
     if (!stretch.start().equals(measures.get(measure).start())) {
@@ -65,10 +73,10 @@ final class PositionReading {
     Bar before = timeline.print().measures().get(measure - 1).end();
     return before == Bar.FINAL
         || before == Bar.DOUBLE
-        || anew(measures.get(measure - 1).number(), measures.get(measure).number());
+        || startsAgain(measures.get(measure - 1).number(), measures.get(measure).number());
   }
 
-  private static boolean anew(String before, String number) {
+  private static boolean startsAgain(String before, String number) {
     Optional<Integer> now = Optional.ofNullable(Ints.tryParse(number));
     return now.isPresent()
         && (now.get() <= 1

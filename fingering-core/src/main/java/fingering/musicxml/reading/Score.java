@@ -11,7 +11,7 @@ import fingering.musicxml.SelectionException;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.element.TempoMark;
 import fingering.musicxml.element.WrittenNote;
-import fingering.musicxml.reading.TieChains.Struck;
+import fingering.musicxml.reading.TieChains.Onset;
 import fingering.musicxml.timeline.PartTimeline;
 import fingering.musicxml.timeline.PartTimeline.Slot;
 import fingering.musicxml.xml.XmlText;
@@ -26,10 +26,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/**
- * A score that has been read: its parts, and the passages to be had from them. Immutable, and safe
- * for use by many threads.
- */
+/** A score: its parts, and passages read from them. Immutable and thread-safe. */
 public final class Score {
   private final String title;
   private final ImmutableList<PartInfo> parts;
@@ -40,9 +37,10 @@ public final class Score {
   private final ImmutableList<String> remarks;
 
   /**
-   * A score.
+   * Creates a score.
    *
-   * @param unread by number from 1, why a part cannot be read; its timeline is empty
+   * @param unread the errors of parts that cannot be read, by number from 1; their timelines are
+   *     empty
    */
   Score(
       String title,
@@ -92,29 +90,29 @@ public final class Score {
     return ImmutableList.copyOf(marks);
   }
 
-  /** The title, empty where it has none. */
+  /** Returns the title, empty if it has none. */
   public String title() {
     return title;
   }
 
-  /** The parts in score order, at least one. */
+  /** Returns the parts in score order, at least one. */
   public ImmutableList<PartInfo> parts() {
     return parts;
   }
 
   /**
-   * The part of that name, id or number. Case does not matter; a beginning or a word of the name
-   * will do where it fits one part only.
+   * Returns the part with this name, id or number, ignoring case. A beginning or a word of the name
+   * is enough if it matches only one part.
    *
-   * @throws SelectionException if no part fits, or several do
+   * @throws SelectionException if no part or several parts match
    */
   public PartInfo part(String nameOrNumberOrId) {
     return choice().named(nameOrNumberOrId);
   }
 
   /**
-   * The part to take where none is named: the only one, or the only one that is for the instrument,
-   * or for any instrument known where none is given.
+   * Returns the part to read if none is requested: the only one, or the only one for the
+   * instrument, or for any known instrument if none is given.
    *
    * @throws SelectionException if there is not exactly one
    */
@@ -122,17 +120,42 @@ public final class Score {
     return choice().only(instrument);
   }
 
-  /** Whether a part has a note with a pitch; one that cannot be read has none. */
+  /**
+   * Returns whether a part has a note with a pitch; an unreadable part has none.
+   *
+   * @param part one of {@link #parts}
+   * @throws IllegalArgumentException if the part is not of this score
+   */
   public boolean hasNotes(PartInfo part) {
-    return !timelines.get(part.number() - 1).slots().isEmpty();
+    return !timeline(part).slots().isEmpty();
   }
 
-  /** Whether a part can be read. */
+  /**
+   * Returns whether a part can be read.
+   *
+   * @param part one of {@link #parts}
+   * @throws IllegalArgumentException if the part is not of this score
+   */
   public boolean readable(PartInfo part) {
+    checkOwn(part);
     return !unread.containsKey(part.number());
   }
 
-  /** What was assumed or left out in reading the score, a sentence each without its full stop. */
+  private PartTimeline timeline(PartInfo part) {
+    checkOwn(part);
+    return timelines.get(part.number() - 1);
+  }
+
+  private void checkOwn(PartInfo part) {
+    if (!parts.contains(part)) {
+      throw new IllegalArgumentException("Part " + part + " is not a part of this score");
+    }
+  }
+
+  /**
+   * Returns assumptions and omissions made in reading the score, one sentence each without full
+   * stop.
+   */
   public ImmutableList<String> remarks() {
     return remarks;
   }
@@ -145,8 +168,7 @@ public final class Score {
   /**
    * Reads a passage.
    *
-   * @throws SelectionException if the request does not fit the score, or what it asks for has no
-   *     note
+   * @throws SelectionException if the request does not fit the score, or the passage has no notes
    * @throws UnreadableScoreException if the part has only notes without pitch
    */
   public Passage passage(PassageRequest request) {
@@ -154,14 +176,13 @@ public final class Score {
   }
 
   /**
-   * Reads a passage for an instrument that is strung or built otherwise than usual. Notes are read
-   * as sounding: what a note is written as is not changed to what a finger would have to be told.
+   * Reads a passage for an instrument of another tuning or size. The notes are read at sounding
+   * pitch, not as fingered.
    *
-   * @param built makes, of the instrument that the request names or the part shows, the one that is
-   *     played: one of the same id, {@link Instrument#tuned tuned} or {@link Instrument#sized
-   *     sized}; what it throws is passed on
-   * @throws SelectionException if the request does not fit the score, or what it asks for has no
-   *     note
+   * @param built returns the played instrument for the instrument that the request or the part
+   *     names: with the same id, but {@link Instrument#tuned tuned} or {@link Instrument#sized
+   *     sized}. Its exceptions are passed on.
+   * @throws SelectionException if the request does not fit the score, or the passage has no notes
    * @throws UnreadableScoreException if the part has only notes without pitch
    */
   public Passage passage(PassageRequest request, UnaryOperator<Instrument> built) {
@@ -172,16 +193,16 @@ public final class Score {
   }
 
   /**
-   * Reads a passage of that part, whatever part the request names.
+   * Reads a passage of a part. The part in the request is ignored.
    *
    * @param info one of {@link #parts}
-   * @param built as above
-   * @throws SelectionException if the request does not fit the part, or what it asks for has no
-   *     note
+   * @param built as in {@link #passage(PassageRequest, UnaryOperator)}
+   * @throws IllegalArgumentException if the part is not of this score
+   * @throws SelectionException if the request does not fit the part, or the passage has no notes
    * @throws UnreadableScoreException if the part has only notes without pitch
    */
   public Passage passage(PartInfo info, PassageRequest request, UnaryOperator<Instrument> built) {
-    PartTimeline timeline = timelines.get(info.number() - 1);
+    PartTimeline timeline = timeline(info);
     refuseEmpty(info, timeline);
     Instrument usual =
         request.instrument().or(info::instrument).orElseThrow(() -> noInstrument(info));
@@ -199,13 +220,13 @@ public final class Score {
         inVoice.and(note -> note.measure() >= range.first() && note.measure() <= range.last());
     HarmonicReading harmonics =
         new HarmonicReading(instrument, note -> asPrinted(note, pitches, info, measures));
-    ImmutableList<Struck> starting =
+    ImmutableList<Onset> starting =
         TieChains.join(
             timeline.slots(),
             slot -> harmonics.read(slot.notes().stream().filter(wanted).toList()));
     if (starting.isEmpty()) {
       throw new SelectionException(
-          "%s has no note in measures %s to %s%s: choose other measures."
+          "%s has no notes in measures %s to %s%s: choose other measures."
               .formatted(
                   info.name(),
                   measures.get(range.first()).number(),
@@ -214,25 +235,25 @@ public final class Score {
     }
     ImmutableList<Moment> moments =
         MomentBuilder.build(timeline, clock, SlurSpans.joined(timeline.slots(), inVoice), starting);
-    ImmutableList.Builder<String> told = ImmutableList.builder();
-    told.addAll(remarks);
+    ImmutableList.Builder<String> found = ImmutableList.builder();
+    found.addAll(remarks);
     if (request.instrument().isEmpty()) {
-      info.doubt().ifPresent(told::add);
+      info.doubt().ifPresent(found::add);
     }
     if (strung.tuning().equals(usual.tuning()) || !strung.tuning().equals(instrument.tuning())) {
-      addTuning(told, instrument);
+      addTuning(found, instrument);
     }
-    told.addAll(TuningReading.remarks(timeline, usual, instrument));
-    range.remark().ifPresent(told::add);
-    pitches.remark().ifPresent(told::add);
-    HarmonicReading.remark(starting).ifPresent(told::add);
-    clock.remark().ifPresent(told::add);
+    found.addAll(TuningReading.remarks(timeline, usual, instrument));
+    range.remark().ifPresent(found::add);
+    pitches.remark().ifPresent(found::add);
+    HarmonicReading.remark(starting).ifPresent(found::add);
+    clock.remark().ifPresent(found::add);
     StringReading strings =
-        request.stringWords()
+        request.words()
             ? StringReading.of(timeline, instrument, moments)
             : new StringReading(ImmutableList.of(), ImmutableList.of());
-    told.addAll(strings.remarks());
-    addLeftOut(told, timeline);
+    found.addAll(strings.remarks());
+    addLeftOut(found, timeline);
     return new Passage(
         title,
         info.id(),
@@ -241,25 +262,41 @@ public final class Score {
         clock.tempi(),
         measures.subList(range.first(), range.last() + 1),
         moments,
-        told.build(),
-        strings.asked(),
-        request.stringWords()
-            ? PositionReading.of(timeline, instrument, moments)
-            : ImmutableList.of());
+        found.build(),
+        strings.printed(),
+        request.words() ? PositionReading.of(timeline, instrument, moments) : ImmutableList.of());
   }
 
   /**
-   * What is printed on the staff in the measures of a passage that was read from this score.
+   * Returns what is printed on the staff in the measures of a passage.
    *
+   * @param passage a passage read from this score
    * @param voice the only voice to show; empty for all voices
+   * @throws IllegalArgumentException if the passage is not of this score
    */
   public PrintedPart printed(Passage passage, Optional<String> voice) {
-    ImmutableList<Measure> read = passage.measures();
     int part = passage.moments().get(0).starting().get(0).address().part();
+    ImmutableList<Measure> read = passage.measures();
+    if (!isOwn(passage, part)) {
+      throw new IllegalArgumentException("The passage is not from this score");
+    }
     return timelines
         .get(part)
         .print()
         .only(read.get(0).index(), read.get(read.size() - 1).index(), voice);
+  }
+
+  private boolean isOwn(Passage passage, int part) {
+    ImmutableList<Measure> read = passage.measures();
+    if (part >= parts.size()) {
+      return false;
+    }
+    ImmutableList<Measure> all = measures(timelines.get(part));
+    int from = read.get(0).index();
+    int to = from + read.size();
+    return parts.get(part).id().equals(passage.partId())
+        && to <= all.size()
+        && all.subList(from, to).equals(read);
   }
 
   private ImmutableList<Measure> measures(PartTimeline timeline) {
@@ -288,16 +325,16 @@ public final class Score {
     }
     if (timeline.unpitched() > 0) {
       throw new UnreadableScoreException(
-          "%s is a percussion part without a pitched note: choose a part for a string instrument with --part."
+          "%s is a percussion part without pitched notes: choose a part for a string instrument with --part."
               .formatted(info.name()));
     }
     throw new SelectionException(
-        "%s has no note at all: choose another part with --part.".formatted(info.name()));
+        "%s has no notes at all: choose another part with --part.".formatted(info.name()));
   }
 
   private static SelectionException noInstrument(PartInfo info) {
     return new SelectionException(
-        "Neither the name nor the clef of %s shows its instrument: name it with --instrument, say violin or cello."
+        "Neither the name nor the clef of %s shows its instrument: name it with --instrument, such as violin or cello."
             .formatted(info.name()));
   }
 
@@ -317,14 +354,14 @@ public final class Score {
     }
   }
 
-  private static HeardNote asPrinted(
+  private static SoundingNote asPrinted(
       WrittenNote note, PitchReading pitches, PartInfo info, ImmutableList<Measure> measures) {
     try {
       return pitches.asPrinted(note);
     } catch (FingeringException e) {
       Place place = measures.get(note.measure()).place(note.onset());
       throw new UnreadableScoreException(
-          "%s in %s, %s, transposes out of all range: mend the transposition in your notation program and export the score again."
+          "%s in %s, %s, is transposed out of range: fix the transposition in your notation program and export the score again."
               .formatted(note.pitch().display(), info.name(), place),
           e);
     }
@@ -333,7 +370,7 @@ public final class Score {
   private static void addTuning(ImmutableList.Builder<String> remarks, Instrument instrument) {
     if (!instrument.tuning().equals(Tuning.STANDARD)) {
       remarks.add(
-          "the tuning is '%s' (%s) and the notes are read as sounding; a part written as fingered is planned without --tuning"
+          "the tuning is '%s' (%s) and the notes are read at sounding pitch; plan a part written as fingered without --tuning"
               .formatted(
                   instrument.tuning(),
                   instrument.strings().stream()
@@ -345,7 +382,7 @@ public final class Score {
   private static void addLeftOut(ImmutableList.Builder<String> remarks, PartTimeline timeline) {
     if (timeline.microtones() > 0) {
       remarks.add(
-          "%d %s read at the nearest semitone"
+          "%d %s rounded to the nearest semitone"
               .formatted(
                   timeline.microtones(),
                   timeline.microtones() == 1 ? "microtone is" : "microtones are"));

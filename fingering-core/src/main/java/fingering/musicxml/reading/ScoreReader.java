@@ -1,9 +1,9 @@
 package fingering.musicxml.reading;
 
-import com.ctc.wstx.stax.WstxInputFactory;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.file.LimitedReader;
 import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.xml.XmlParsers;
 import fingering.musicxml.xml.XmlText;
 import jakarta.xml.bind.JAXBException;
 import jakarta.xml.bind.Unmarshaller;
@@ -13,34 +13,33 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.stream.Stream;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.audiveris.proxymusic.ScorePartwise;
 import org.audiveris.proxymusic.Work;
 import org.audiveris.proxymusic.util.Marshalling;
-import org.codehaus.stax2.XMLInputFactory2;
 
-/** Reads the score that a file holds. */
+/** Reads the score in a file. */
 public final class ScoreReader {
 
   private ScoreReader() {}
 
   /**
-   * Reads the score of a file. Nothing is loaded from outside the file.
+   * Reads the score in a file. Nothing is loaded from outside the file. A part that cannot be read
+   * is refused only if it is requested.
    *
-   * @throws UnreadableScoreException if the file holds no score, no part one that cannot be read,
-   *     or more than its {@linkplain ScoreFile#limits limits} allow
+   * @throws UnreadableScoreException if the file is not a score, no part can be read, or it exceeds
+   *     its {@linkplain ScoreFile#limits limits}
    */
   public static Score read(ScoreFile file) {
-    PartsWalk walk = new PartsWalk();
-    ScorePartwise score = unmarshal(file, walk);
-    if (walk.empty()) {
+    ScoreListener listener = new ScoreListener();
+    ScorePartwise score = unmarshal(file, listener);
+    if (listener.empty()) {
       throw new UnreadableScoreException(
           "The score has no part with a measure in it: export it again from your notation program.");
     }
-    return walk.score(title(score), file.remarks());
+    return listener.score(title(score), file.remarks());
   }
 
   private static String title(ScorePartwise score) {
@@ -54,7 +53,7 @@ public final class ScoreReader {
         .orElse("");
   }
 
-  private static ScorePartwise unmarshal(ScoreFile file, PartsWalk walk) {
+  private static ScorePartwise unmarshal(ScoreFile file, ScoreListener listener) {
     try {
       XMLStreamReader reader = open(file);
       try {
@@ -63,14 +62,14 @@ public final class ScoreReader {
         }
         refuseOtherRoots(reader.getLocalName());
         Unmarshaller binding = Marshalling.getContext(ScorePartwise.class).createUnmarshaller();
-        binding.setListener(walk);
+        binding.setListener(listener);
         return binding
             .unmarshal(new LimitedReader(reader, file.limits()), ScorePartwise.class)
             .getValue();
       } catch (IllegalArgumentException e) {
-        // What the binding throws at attributes that should be whole numbers and are none.
+        // The XML binding throws this for attributes that should be whole numbers but are not.
         throw new UnreadableScoreException(
-            "The score has text where a number should stand at line %d: export it again from your notation program, or mend it there."
+            "The score has text instead of a number at line %d: export it again from your notation program, or correct the file there."
                 .formatted(reader.getLocation().getLineNumber()),
             e);
       } finally {
@@ -84,17 +83,16 @@ public final class ScoreReader {
         throw UnreadableScoreException.malformed(stream);
       }
       throw new UnreadableScoreException(
-          "The score is no MusicXML that can be read: export it again from your notation program.",
-          e);
+          "The score is not readable MusicXML: export it again from your notation program.", e);
     }
   }
 
   private static XMLStreamReader open(ScoreFile file) throws XMLStreamException {
     if (file.utf8().isEmpty()) {
-      return factory().createXMLStreamReader(new StringReader(file.text()));
+      return XmlParsers.factory().createXMLStreamReader(new StringReader(file.text()));
     }
     try {
-      return factory()
+      return XmlParsers.factory()
           .createXMLStreamReader(file.utf8().get().openStream(), StandardCharsets.UTF_8.name());
     } catch (IOException e) {
       throw new UncheckedIOException("bytes in memory cannot fail", e);
@@ -109,22 +107,11 @@ public final class ScoreReader {
               "The score is ordered by measures (score-timewise) and not by parts: open it in your notation program and export it again as MusicXML.");
       case "opus" ->
           throw new UnreadableScoreException(
-              "The file is only a list of scores (opus): name one of the scores it lists.");
+              "The file is only a list of scores (opus): choose one of the scores in the list.");
       default ->
           throw new UnreadableScoreException(
-              "The file is no MusicXML score but holds <%s>: export the score as MusicXML from your notation program and use that file."
+              "The file is not a MusicXML score but contains <%s>: export the score as MusicXML from your notation program and use that file."
                   .formatted(XmlText.printable(root)));
     }
-  }
-
-  private static XMLInputFactory factory() {
-    WstxInputFactory factory = new WstxInputFactory();
-    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
-    factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
-    // Lazy parsing would report errors from accessors, as unchecked exceptions.
-    factory.setProperty(XMLInputFactory2.P_LAZY_PARSING, false);
-    return factory;
   }
 }

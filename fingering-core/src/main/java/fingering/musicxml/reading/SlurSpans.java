@@ -11,16 +11,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 
-/** Finds the slots that a slur joins to the slot before. */
+/** Finds the slots that a slur joins to the previous slot. */
 final class SlurSpans {
 
-  private record Curve(String voice, int number) {}
+  private record SlurKey(String voice, int number) {}
 
   private record End(int slot, int number, boolean start) {}
 
   private final Predicate<WrittenNote> wanted;
   private final int[] deltas;
-  private final List<End> alone = new ArrayList<>();
+  private final List<End> unpaired = new ArrayList<>();
 
   private SlurSpans(int slots, Predicate<WrittenNote> wanted) {
     this.wanted = wanted;
@@ -28,9 +28,9 @@ final class SlurSpans {
   }
 
   /**
-   * Indices of the slots that lie behind the start of some slur and not behind its end.
+   * Returns the indices of the slots after the start of a slur, up to its end.
    *
-   * @param wanted the notes whose slurs count
+   * @param wanted selects the notes whose slurs count
    */
   static BitSet joined(ImmutableList<Slot> slots, Predicate<WrittenNote> wanted) {
     SlurSpans spans = new SlurSpans(slots.size(), wanted);
@@ -45,16 +45,16 @@ final class SlurSpans {
     return joined;
   }
 
-  // A number tells slurs apart in document order, so two voices may use one at the same time.
+  // Numbers identify slurs in document order, so two voices may use the same number at once.
   private void pairWithinVoices(ImmutableList<Slot> slots) {
-    Map<Curve, Integer> open = new HashMap<>();
+    Map<SlurKey, Integer> open = new HashMap<>();
     for (int i = 0; i < slots.size(); i++) {
       List<WrittenNote> notes = slots.get(i).notes().stream().filter(wanted).toList();
       for (WrittenNote note : notes) {
         for (int number : note.lines().slurStops()) {
-          Integer start = open.remove(new Curve(note.voice(), number));
+          Integer start = open.remove(new SlurKey(note.voice(), number));
           if (start == null) {
-            alone.add(new End(i, number, false));
+            unpaired.add(new End(i, number, false));
           } else {
             span(start, i);
           }
@@ -62,21 +62,21 @@ final class SlurSpans {
       }
       for (WrittenNote note : notes) {
         for (int number : note.lines().slurStarts()) {
-          Integer lost = open.put(new Curve(note.voice(), number), i);
+          Integer lost = open.put(new SlurKey(note.voice(), number), i);
           if (lost != null) {
-            alone.add(new End(lost, number, true));
+            unpaired.add(new End(lost, number, true));
           }
         }
       }
     }
-    open.forEach((curve, start) -> alone.add(new End(start, curve.number(), true)));
+    open.forEach((key, start) -> unpaired.add(new End(start, key.number(), true)));
   }
 
   // Slurs from one voice to another.
   private void pairAcrossVoices() {
-    alone.sort(Comparator.comparingInt(End::slot).thenComparing(End::start));
+    unpaired.sort(Comparator.comparingInt(End::slot).thenComparing(End::start));
     Map<Integer, Integer> open = new HashMap<>();
-    for (End end : alone) {
+    for (End end : unpaired) {
       if (end.start()) {
         open.put(end.number(), end.slot());
         continue;

@@ -7,7 +7,8 @@ import fingering.music.Note;
 import fingering.music.PrintedString;
 import fingering.music.PrintedString.End;
 import fingering.musicxml.timeline.PartTimeline;
-import fingering.musicxml.timeline.StringMarks.Stretch;
+import fingering.musicxml.timeline.Stretch;
+import fingering.musicxml.words.StringWords.Instruction;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
@@ -17,26 +18,26 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * The words for one string that a passage has, as its instrument is strung.
+ * The words of a passage that ask for one string.
  *
- * @param asked the words and what they hold for
- * @param remarks what must be said of them
+ * @param printed the words and the notes that they apply to
+ * @param remarks remarks on them, without full stop
  */
-record StringReading(ImmutableList<PrintedString> asked, ImmutableList<String> remarks) {
-  private static final int TOLD = 6;
+record StringReading(ImmutableList<PrintedString> printed, ImmutableList<String> remarks) {
+  private static final int LISTED = 6;
 
   /**
-   * Beyond an octave and a fifth above the open string, in semitones, words without a line hold no
-   * more (common practice, no source).
+   * Words without a line end before a note this many semitones above the open string: an octave and
+   * a fifth (common practice, no source).
    */
   private static final int CEILING = 19;
 
-  /** Reads the words of a part for the moments of a passage. */
+  /** Applies the words of a part to the moments of a passage. */
   static StringReading of(
       PartTimeline timeline, Instrument instrument, ImmutableList<Moment> moments) {
-    ImmutableList.Builder<PrintedString> asked = ImmutableList.builder();
+    ImmutableList.Builder<PrintedString> printed = ImmutableList.builder();
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
-    for (Stretch stretch : timeline.strings()) {
+    for (Stretch<Instruction> stretch : timeline.strings()) {
       List<Note> all = timeline.starting(moments, stretch::holds);
       if (all.isEmpty()) {
         continue;
@@ -44,29 +45,34 @@ record StringReading(ImmutableList<PrintedString> asked, ImmutableList<String> r
       Optional<OpenString> string = string(stretch, instrument);
       if (string.isEmpty()) {
         remarks.add(
-            "'%s' in measure %s names no string of the %s and is left out of account"
-                .formatted(stretch.words(), stretch.measure(), instrument.spoken()));
+            "'%s' in measure %s does not name a string of the %s and is ignored"
+                .formatted(
+                    stretch.words(),
+                    timeline.measures().get(stretch.measure()).number(),
+                    instrument.spoken()));
         continue;
       }
       List<Note> notes =
-          stretch.why() == End.LINE ? all : upTo(string.get().pitch().midi() + CEILING, all);
-      asked.add(
+          stretch.endedBy() == End.LINE ? all : upTo(string.get().pitch().midi() + CEILING, all);
+      printed.add(
           new PrintedString(
               stretch.words(),
               string.get().number(),
               notes.get(0).place(),
               notes.get(notes.size() - 1).place(),
-              notes.size() < all.size() ? End.CLIMB : stretch.why(),
+              notes.size() < all.size() ? End.CLIMB : stretch.endedBy(),
               notes.stream().map(Note::address).collect(ImmutableSet.toImmutableSet())));
     }
-    ImmutableList<PrintedString> found = asked.build();
+    ImmutableList<PrintedString> found = printed.build();
     if (!found.isEmpty()) {
-      remarks.add(told(found));
+      remarks.add(remark(found));
     }
     return new StringReading(found, remarks.build());
   }
 
-  /** The notes before the first that lies higher; where the words stand that high, above that. */
+  /**
+   * The notes before the first one above the ceiling, or above the first note if that is higher.
+   */
   private static List<Note> upTo(int ceiling, List<Note> notes) {
     int most = Math.max(ceiling, notes.get(0).midi());
     for (int i = 0; i < notes.size(); i++) {
@@ -77,22 +83,22 @@ record StringReading(ImmutableList<PrintedString> asked, ImmutableList<String> r
     return notes;
   }
 
-  private static Optional<OpenString> string(Stretch stretch, Instrument instrument) {
+  private static Optional<OpenString> string(Stretch<Instruction> stretch, Instrument instrument) {
     try {
-      return Optional.of(StringNames.of(instrument).find(stretch.string()));
+      return Optional.of(StringNames.of(instrument).find(stretch.meaning().string()));
     } catch (FingeringException e) {
       return Optional.empty();
     }
   }
 
-  private static String told(ImmutableList<PrintedString> asked) {
-    int more = asked.size() - TOLD;
-    return "plans keep to one string where words ask for it: "
-        + asked.stream()
-            .limit(TOLD)
+  private static String remark(ImmutableList<PrintedString> printed) {
+    int more = printed.size() - LISTED;
+    return "plans stay on one string where words ask for it: "
+        + printed.stream()
+            .limit(LISTED)
             .map(one -> one.description() + " (to " + one.end().description() + ")")
             .collect(Collectors.joining(", "))
-        + (more > 0 ? " and " + more + (more == 1 ? " place more" : " places more") : "")
-        + "; --ignore-words leaves them out of account";
+        + (more > 0 ? " and " + more + (more == 1 ? " more place" : " more places") : "")
+        + "; --ignore-words ignores these words";
   }
 }

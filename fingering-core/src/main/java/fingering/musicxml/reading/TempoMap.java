@@ -14,59 +14,61 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Tells the time of every place in a part, at the printed tempi or scaled to the one asked for. */
+/** Converts positions in a part to time, at the printed tempi or scaled to the requested tempo. */
 final class TempoMap {
   private static final double MINUTE_MICROS = 60e6;
 
-  /** A mark up to this many measures behind the beginning is taken for the opening tempo. */
+  /** A tempo mark up to this many measures after the beginning is read as the opening tempo. */
   private static final int OPENING_MEASURES = 1;
 
-  /** Playback data that differ from the print by less than this are the print, rounded. */
+  /**
+   * Playback tempi within this relative distance of the printed tempo are the printed one, rounded.
+   */
   private static final double ROUNDING = 0.005;
 
   private static final Comparator<Mark> IN_TIME =
-      Comparator.comparing(Mark::start, Quarters.ORDER).thenComparing(mark -> !mark.heard());
+      Comparator.comparing(Mark::start, Quarters.ORDER).thenComparing(mark -> !mark.playback());
 
-  private record Mark(BigFraction start, int measure, Tempo tempo, boolean heard) {
+  private record Mark(BigFraction start, int measure, Tempo tempo, boolean playback) {
     double micros() {
       return MINUTE_MICROS / tempo.quartersPerMinute().doubleValue();
     }
   }
 
-  /** From {@code start} on a quarter note takes {@code quarter} microseconds. */
-  private record Stretch(double start, double startMicros, double quarter) {}
+  /** A segment of constant tempo, in which a quarter note takes {@code quarter} microseconds. */
+  private record Segment(double start, double startMicros, double quarter) {}
 
-  /** A metronome mark that was scaled is told to so many decimals ... */
+  /** Decimals of a scaled tempo. */
   private static final int DECIMALS = 2;
 
-  /** ... and within what a mark can say. */
+  /** The slowest and fastest tempo of a mark. */
   private static final BigDecimal SLOWEST = new BigDecimal("0.01");
 
   private static final BigDecimal FASTEST = BigDecimal.valueOf(1000);
 
   private final ImmutableList<TempoChange> tempi;
   private final Optional<String> remark;
-  private final List<Stretch> stretches = new ArrayList<>();
+  private final List<Segment> segments = new ArrayList<>();
 
   /**
-   * Lays the tempi of a score out along one of its parts.
+   * Maps the tempi of a score to one of its parts.
    *
-   * @param marks the tempi of all parts
+   * @param marks the tempo marks of all parts
    * @param measures the measures of the part
-   * @param first the measure at which time 0 is
-   * @param asked the tempo to begin with; the others change in proportion
+   * @param first the measure that begins at time 0
+   * @param wanted the tempo at the beginning; later tempi change in proportion
    */
   TempoMap(
       List<TempoMark> marks,
       ImmutableList<Measure> measures,
       Measure first,
-      Optional<Tempo> asked) {
+      Optional<Tempo> wanted) {
     List<Mark> placed = placed(marks, measures);
     Optional<Mark> opening = opening(placed, first);
     Tempo printed = opening.map(Mark::tempo).orElse(Tempo.DEFAULT);
-    Tempo tempo = asked.orElse(printed);
+    Tempo tempo = wanted.orElse(printed);
     remark =
-        opening.isPresent() || asked.isPresent()
+        opening.isPresent() || wanted.isPresent()
             ? Optional.empty()
             : Optional.of(
                 placed.isEmpty()
@@ -76,16 +78,16 @@ final class TempoMap {
     double scale =
         printed.quartersPerMinute().doubleValue() / tempo.quartersPerMinute().doubleValue();
     double quarter = MINUTE_MICROS / printed.quartersPerMinute().doubleValue() * scale;
-    Stretch last = new Stretch(Quarters.value(first.start()), 0, quarter);
-    stretches.add(last);
+    Segment last = new Segment(Quarters.value(first.start()), 0, quarter);
+    segments.add(last);
     ImmutableList.Builder<TempoChange> changes = ImmutableList.builder();
     changes.add(new TempoChange(first.start(), tempo));
     for (Mark mark : placed) {
       if (Quarters.compare(mark.start(), first.start()) > 0) {
         changes.add(new TempoChange(mark.start(), faster(mark.tempo(), 1 / scale)));
         double start = Quarters.value(mark.start());
-        last = new Stretch(start, micros(last, start), mark.micros() * scale);
-        stretches.add(last);
+        last = new Segment(start, micros(last, start), mark.micros() * scale);
+        segments.add(last);
       }
     }
     tempi = changes.build();
@@ -108,7 +110,8 @@ final class TempoMap {
         Measure measure = measures.get(mark.measure());
         BigFraction onset =
             Quarters.compare(mark.onset(), measure.length()) > 0 ? measure.length() : mark.onset();
-        all.add(new Mark(measure.start().add(onset), measure.index(), mark.tempo(), mark.heard()));
+        all.add(
+            new Mark(measure.start().add(onset), measure.index(), mark.tempo(), mark.playback()));
       }
     }
     all.sort(IN_TIME);
@@ -117,15 +120,15 @@ final class TempoMap {
       Mark last = placed.isEmpty() ? null : placed.get(placed.size() - 1);
       if (last == null || !last.start().equals(mark.start())) {
         placed.add(mark);
-      } else if (last.heard() && !mark.heard() && alike(last, mark)) {
+      } else if (last.playback() && !mark.playback() && isSame(last, mark)) {
         placed.set(placed.size() - 1, mark);
       }
     }
     return placed;
   }
 
-  private static boolean alike(Mark heard, Mark printed) {
-    return Math.abs(heard.micros() / printed.micros() - 1) < ROUNDING;
+  private static boolean isSame(Mark playback, Mark printed) {
+    return Math.abs(playback.micros() / printed.micros() - 1) < ROUNDING;
   }
 
   private static Optional<Mark> opening(List<Mark> placed, Measure first) {
@@ -142,42 +145,45 @@ final class TempoMap {
                 .filter(mark -> mark.measure() - first.index() <= OPENING_MEASURES));
   }
 
-  /** The tempi, the first of them at the beginning, as they are asked for. */
+  /** Returns the tempi, scaled as requested; the first one is at the beginning. */
   ImmutableList<TempoChange> tempi() {
     return tempi;
   }
 
-  /** What was assumed where no tempo is printed. */
+  /** Returns a remark on the tempo if none is printed; otherwise empty. */
   Optional<String> remark() {
     return remark;
   }
 
-  /** Whole microseconds from the beginning to a place, in quarter notes from the part's start. */
+  /**
+   * Returns the microseconds from the beginning to a position in quarter notes from the part's
+   * start.
+   */
   long micros(BigFraction place) {
     double at = Quarters.value(place);
-    return Math.round(micros(stretchAt(at), at));
+    return Math.round(micros(segmentAt(at), at));
   }
 
-  /** How long a quarter note takes at a place, in microseconds. */
+  /** Returns the length of a quarter note at a position, in microseconds. */
   double quarterMicros(BigFraction place) {
-    return stretchAt(Quarters.value(place)).quarter();
+    return segmentAt(Quarters.value(place)).quarter();
   }
 
-  private Stretch stretchAt(double place) {
+  private Segment segmentAt(double place) {
     int low = 0;
-    int high = stretches.size() - 1;
+    int high = segments.size() - 1;
     while (low < high) {
       int middle = (low + high + 1) >>> 1;
-      if (stretches.get(middle).start() <= place) {
+      if (segments.get(middle).start() <= place) {
         low = middle;
       } else {
         high = middle - 1;
       }
     }
-    return stretches.get(low);
+    return segments.get(low);
   }
 
-  private static double micros(Stretch stretch, double place) {
-    return stretch.startMicros() + (place - stretch.start()) * stretch.quarter();
+  private static double micros(Segment segment, double place) {
+    return segment.startMicros() + (place - segment.start()) * segment.quarter();
   }
 }

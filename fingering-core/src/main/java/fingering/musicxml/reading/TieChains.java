@@ -11,34 +11,34 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Joins tied notes to one. */
+/** Joins tied notes. */
 final class TieChains {
 
-  /** A note with all that is tied to it. */
+  /** A note and the notes tied to it. */
   static final class Chain {
-    private final HeardNote first;
+    private final SoundingNote first;
     private String voice;
     private BigFraction end;
     private BigFraction length;
 
-    private Chain(HeardNote first) {
+    private Chain(SoundingNote first) {
       this.first = first;
       voice = first.note().voice();
       end = first.note().end();
       length = first.note().length();
     }
 
-    /** The note that is struck. */
-    HeardNote first() {
+    /** Returns the first note. */
+    SoundingNote first() {
       return first;
     }
 
-    /** Where the last note tied to it ends, in quarter notes from the start of the part. */
+    /** Returns the end of the last note, in quarter notes from the start of the part. */
     BigFraction end() {
       return end;
     }
 
-    /** From its beginning to its end, in quarter notes. */
+    /** Returns the length of all notes together, in quarter notes. */
     BigFraction length() {
       return length;
     }
@@ -51,14 +51,14 @@ final class TieChains {
   }
 
   /**
-   * The notes struck at a slot.
+   * The notes that begin at a slot.
    *
    * @param slot index of the slot in the part
    * @param start quarter notes from the start of the part
    * @param grace whether they are grace notes
    * @param chains the notes, at least one, in document order
    */
-  record Struck(int slot, BigFraction start, boolean grace, ImmutableList<Chain> chains) {}
+  record Onset(int slot, BigFraction start, boolean grace, ImmutableList<Chain> chains) {}
 
   private record Key(int midi, BigFraction time) {}
 
@@ -69,34 +69,34 @@ final class TieChains {
   /**
    * Joins the notes of a part.
    *
-   * @param reading gives the notes to read among those of a slot, in document order
-   * @return the slots at which a note is struck, in order of time
+   * @param reading returns the sounding notes of a slot, in document order
+   * @return the slots at which a note begins, in order of time
    */
-  static ImmutableList<Struck> join(
-      ImmutableList<Slot> slots, Function<Slot, ImmutableList<HeardNote>> reading) {
+  static ImmutableList<Onset> join(
+      ImmutableList<Slot> slots, Function<Slot, ImmutableList<SoundingNote>> reading) {
     TieChains ties = new TieChains();
-    ImmutableList.Builder<Struck> all = ImmutableList.builder();
+    ImmutableList.Builder<Onset> all = ImmutableList.builder();
     for (int i = 0; i < slots.size(); i++) {
       Slot slot = slots.get(i);
       ImmutableList.Builder<Chain> starting = ImmutableList.builder();
-      for (HeardNote note : reading.apply(slot)) {
+      for (SoundingNote note : reading.apply(slot)) {
         ties.add(note).ifPresent(starting::add);
       }
       ImmutableList<Chain> chains = starting.build();
       if (!chains.isEmpty()) {
-        all.add(new Struck(i, slot.start(), slot.grace(), chains));
+        all.add(new Onset(i, slot.start(), slot.grace(), chains));
       }
     }
     return all.build();
   }
 
-  /** Takes a note; the answer is empty if it only prolongs an earlier one. */
-  private Optional<Chain> add(HeardNote played) {
+  /** Adds a note. Returns its chain; empty if it only continues an earlier one. */
+  private Optional<Chain> add(SoundingNote played) {
     WrittenNote note = played.note();
     if (note.grace()) {
       return Optional.of(new Chain(played));
     }
-    // A harmonic need not be printed as one again where it is only held on.
+    // A tied harmonic need not be printed as a harmonic again, so the printed pitches are compared.
     int midi = played.printed().midi();
     Optional<Chain> before =
         played.tieStop() ? takeOpen(new Key(midi, note.start()), note.voice()) : Optional.empty();

@@ -2,7 +2,7 @@ package fingering.musicxml.reading;
 
 import com.google.common.collect.ImmutableList;
 import fingering.musicxml.timeline.PartTimeline;
-import fingering.musicxml.timeline.TuningMarks.Told;
+import fingering.musicxml.timeline.TuningMarks.PartTuning;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.OpenString;
@@ -14,19 +14,19 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * What a part tells of its tuning. Strings that are added to the usual ones are taken as they are.
- * Where strings are tuned otherwise, the part is most often written as fingered (common practice),
- * and nothing in it says so: it is read for the usual tuning, and that is told.
+ * Applies the tunings that a part states. Additional strings are used. If strings are retuned, the
+ * part is usually written as fingered (common practice), but does not say so. It is then read for
+ * the usual tuning, with a remark.
  */
 final class TuningReading {
-  private static final int TOLD = 3;
+  private static final int LISTED = 3;
 
   private TuningReading() {}
 
-  /** The instrument with the strings that the part adds to the usual ones, where it does. */
+  /** Returns the instrument with the strings that the part adds, if it adds any. */
   static Instrument strung(PartTimeline timeline, Instrument instrument) {
     return timeline.tunings().stream()
-        .flatMap(told -> known(instrument, strings(told, instrument)).stream())
+        .flatMap(stated -> known(instrument, strings(stated, instrument)).stream())
         .filter(tuning -> added(tuning, instrument))
         .findFirst()
         .map(instrument::tuned)
@@ -39,31 +39,31 @@ final class TuningReading {
   }
 
   /**
-   * What must be said.
+   * Returns remarks on the tunings of the part.
    *
-   * @param usual the instrument as it is usually tuned
-   * @param played the instrument that is planned for
+   * @param usual the instrument in its usual tuning
+   * @param played the instrument that the part is read for
    */
   static ImmutableList<String> remarks(PartTimeline timeline, Instrument usual, Instrument played) {
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
-    for (Told told : timeline.tunings().stream().limit(TOLD).toList()) {
-      List<Pitch> strings = strings(told, usual);
+    for (PartTuning stated : timeline.tunings().stream().limit(LISTED).toList()) {
+      List<Pitch> strings = strings(stated, usual);
       Optional<Tuning> known = known(usual, strings);
       boolean fits = known.isPresent() || strings.size() == usual.strings().size();
       if (strings.stream().map(Pitch::midi).toList().equals(midi(played.strings()))) {
         if (!played.tuning().equals(Tuning.STANDARD)) {
           remarks.add(
-              "the part asks for the strings %s in measure %s, and is planned for them, the tuning '%s'; --tuning standard plans it for the usual ones"
-                  .formatted(listed(strings), told.measure(), played.tuning()));
+              "the part asks for the strings %s in measure %s and is planned for this tuning, '%s'; --tuning standard plans it for the usual strings"
+                  .formatted(listed(strings), stated.measure(), played.tuning()));
         }
       } else if (fits) {
         remarks.add(
-            "the part asks for the strings %s in measure %s and is planned for %s: that is right where it is written as fingered, as most such parts are; where it is written as it sounds, plan it with --tuning %s"
+            "the part asks for the strings %s in measure %s and is planned for %s, which is right if it is written as fingered, like most such parts; if it is written at sounding pitch, plan it with --tuning %s"
                 .formatted(
                     listed(strings),
-                    told.measure(),
+                    stated.measure(),
                     listed(played.strings().stream().map(OpenString::pitch).toList()),
-                    known.map(Tuning::name).orElse("FILE, a file that names them")));
+                    known.map(Tuning::name).orElse("FILE, where the file lists them")));
       }
     }
     return remarks.build();
@@ -73,14 +73,15 @@ final class TuningReading {
     return strings.stream().map(Pitch::display).collect(Collectors.joining(" "));
   }
 
-  /** All strings, the highest first: those that are not told are as usual. */
-  private static List<Pitch> strings(Told told, Instrument usual) {
-    if (told.whole()) {
-      return List.copyOf(told.strings().values());
+  /** All strings, the highest first; strings that the part does not state are as usual. */
+  private static List<Pitch> strings(PartTuning stated, Instrument usual) {
+    if (stated.whole()) {
+      return List.copyOf(stated.strings().values());
     }
     List<Pitch> strings = new ArrayList<>();
     for (OpenString string : usual.strings()) {
-      strings.add(Optional.ofNullable(told.strings().get(string.number())).orElse(string.pitch()));
+      strings.add(
+          Optional.ofNullable(stated.strings().get(string.number())).orElse(string.pitch()));
     }
     return strings;
   }

@@ -14,41 +14,41 @@ import org.audiveris.proxymusic.DirectionType;
 import org.audiveris.proxymusic.StartStopContinue;
 
 /**
- * The lines, dashed or brackets, that are printed behind words and are not ended yet.
+ * The open lines, dashed or brackets, that are printed after words.
  *
- * @param <T> what a line belongs to
+ * @param <T> the owner of a line
  */
 final class DirectionLines<T> {
-  /** The sign of a line: dashed or bracket, and its number. */
+  /** The kind and the number of a line. */
   record Line(boolean dashed, Optional<Integer> number) {}
 
   private final Map<Line, T> open = new HashMap<>();
 
   /**
-   * Takes the lines of a direction.
+   * Reads the lines of a direction.
    *
-   * @param at where it stands
-   * @param ended is told what the lines that end here belong to, and where
+   * @param at quarter notes from the start of the part
+   * @param ended receives the owner and the position of each line that ends here
    * @return the lines that start here
    */
-  List<Line> take(Direction direction, BigFraction at, BiConsumer<T, BigFraction> ended) {
+  List<Line> read(Direction direction, BigFraction at, BiConsumer<T, BigFraction> ended) {
     List<Line> started = new ArrayList<>();
     for (DirectionType type : direction.getDirectionType()) {
       Dashes dashes = type.getDashes();
       Bracket bracket = type.getBracket();
       if (dashes != null) {
         Line line = new Line(true, Optional.ofNullable(dashes.getNumber()));
-        take(line, dashes.getType(), at, started, ended);
+        read(line, dashes.getType(), at, started, ended);
       }
       if (bracket != null) {
         Line line = new Line(false, Optional.ofNullable(bracket.getNumber()));
-        take(line, bracket.getType(), at, started, ended);
+        read(line, bracket.getType(), at, started, ended);
       }
     }
     return started;
   }
 
-  private void take(
+  private void read(
       Line line,
       StartStopContinue type,
       BigFraction at,
@@ -62,8 +62,8 @@ final class DirectionLines<T> {
     }
   }
 
-  /** Says what lines that have started belong to. */
-  void belong(List<Line> started, T owner) {
+  /** Assigns lines that have started to an owner. */
+  void attach(List<Line> started, T owner) {
     started.forEach(line -> open.put(line, owner));
   }
 }

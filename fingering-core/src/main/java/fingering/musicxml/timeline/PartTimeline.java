@@ -11,6 +11,9 @@ import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.element.Quarters;
 import fingering.musicxml.element.TempoMark;
 import fingering.musicxml.element.WrittenNote;
+import fingering.musicxml.timeline.TuningMarks.PartTuning;
+import fingering.musicxml.words.PositionWords;
+import fingering.musicxml.words.StringWords;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,38 +21,38 @@ import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * All that a part holds, in order of time, as the file has it.
+ * The content of a part, in order of time.
  *
- * @param measures its measures
+ * @param measures the measures
  * @param implicit indices of the measures that the file marks as not counted
- * @param slots its pitched notes
- * @param tempi the tempi that stand in it
- * @param pluckings where it changes between bow and plucking
- * @param strings where words ask for one string
- * @param positions where words name a position
- * @param tunings the tunings it tells
- * @param print what is printed on its staff
- * @param transposes whether it says how it transposes
+ * @param slots the notes with a pitch
+ * @param tempi the tempo marks
+ * @param pizzicatoChanges the changes between pizzicato and bow
+ * @param strings the stretches for which words ask for one string
+ * @param positions the stretches for which words name a position
+ * @param tunings the tunings that the part states
+ * @param print what is printed on the staff
+ * @param transposes whether the part states its transposition
  * @param lowClef whether it has a clef with an 8 below
- * @param microtones how many pitches were brought to the nearest semitone
- * @param unpitched how many notes without pitch were left out
+ * @param microtones number of pitches that were rounded to the nearest semitone
+ * @param unpitched number of notes without pitch, which were left out
  */
 public record PartTimeline(
     ImmutableList<Measure> measures,
     ImmutableSet<Integer> implicit,
     ImmutableList<Slot> slots,
     ImmutableList<TempoMark> tempi,
-    ImmutableList<Plucking> pluckings,
-    ImmutableList<StringMarks.Stretch> strings,
-    ImmutableList<PositionMarks.Stretch> positions,
-    ImmutableList<TuningMarks.Told> tunings,
+    ImmutableList<PizzicatoChange> pizzicatoChanges,
+    ImmutableList<Stretch<StringWords.Instruction>> strings,
+    ImmutableList<Stretch<PositionWords.Instruction>> positions,
+    ImmutableList<PartTuning> tunings,
     PrintedPart print,
     boolean transposes,
     boolean lowClef,
     int microtones,
     int unpitched) {
 
-  /** So many notes may sound together; an organ has not so many keys. */
+  /** The highest number of notes that may sound together; no organ has as many keys. */
   public static final int MOST_TOGETHER = 1_000;
 
   private static final Comparator<WrittenNote> IN_TIME =
@@ -67,19 +70,19 @@ public record PartTimeline(
   public record Slot(BigFraction start, boolean grace, ImmutableList<WrittenNote> notes) {}
 
   /**
-   * A change between bow and plucking.
+   * A change between pizzicato and bow.
    *
    * @param start quarter notes from the start of the part
    * @param plucked whether the strings are plucked from there on
    */
-  public record Plucking(BigFraction start, boolean plucked) {}
+  public record PizzicatoChange(BigFraction start, boolean plucked) {}
 
-  /** Of some moments the struck notes that are written like this, in order. */
-  public List<Note> starting(List<Moment> moments, Predicate<WrittenNote> written) {
+  /** Returns the notes that begin at these moments and whose written notes match, in order. */
+  public List<Note> starting(List<Moment> moments, Predicate<WrittenNote> condition) {
     ImmutableSet<NoteAddress> wanted =
         slots.stream()
             .flatMap(slot -> slot.notes().stream())
-            .filter(written)
+            .filter(condition)
             .map(WrittenNote::address)
             .collect(ImmutableSet.toImmutableSet());
     return moments.stream()
@@ -89,14 +92,14 @@ public record PartTimeline(
   }
 
   /**
-   * Refuses more notes at once than any music has: what is done with each and every other takes
-   * longer and longer.
+   * Refuses more simultaneous notes than any music has, because the time to process them grows with
+   * their square.
    *
    * @param name the part's name, for messages
    * @return this timeline
    * @throws UnreadableScoreException if too many notes begin together
    */
-  public PartTimeline withoutClusters(String name) {
+  public PartTimeline checkSlots(String name) {
     for (Slot slot : slots) {
       if (slot.notes().size() > MOST_TOGETHER) {
         throw tooMany("%s, measure %s".formatted(name, number(slot.notes().get(0))));
@@ -109,10 +112,14 @@ public record PartTimeline(
     return measures.get(note.measure()).number();
   }
 
-  /** What is told where too many notes sound together. */
+  /**
+   * Returns the exception for too many simultaneous notes.
+   *
+   * @param where the position, for the message
+   */
   public static UnreadableScoreException tooMany(String where) {
     return new UnreadableScoreException(
-        "More than %d notes sound together in %s: mend that measure in your notation program and export the score again."
+        "More than %d notes sound together in %s: fix that measure in your notation program and export the score again."
             .formatted(MOST_TOGETHER, where));
   }
 

@@ -9,26 +9,26 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Where what words ask for may end for a rest.
+ * Finds the rest that ends a phrase, and with it the effect of words.
  *
- * @param start where the words stand, in quarter notes from the start of the part
- * @param until where they hold no more in any case
- * @param voice the voice they are for, empty for all
+ * @param start the position of the words, in quarter notes from the start of the part
+ * @param until the end of their effect without a rest
+ * @param voice the voice that they apply to, empty for all
  */
 record PhraseEnd(BigFraction start, BigFraction until, String voice) {
-  /** A rest in which a phrase ends: a quarter note. */
-  private static final BigFraction BREATH = BigFraction.ONE;
+  /** The shortest rest that ends a phrase: a quarter note. */
+  private static final BigFraction QUARTER = BigFraction.ONE;
 
-  /** The end of a part. */
+  /** The end of a part, in quarter notes from its start. */
   static BigFraction ofPart(List<Measure> measures) {
     Measure last = measures.get(measures.size() - 1);
     return last.start().add(last.length());
   }
 
   /**
-   * Where the first rest begins that ends them.
+   * The start of the first rest that ends the phrase; empty if there is none.
    *
-   * @param whole whether that takes the rest of a measure; a phrase ends in a shorter one
+   * @param whole whether only a rest of a whole measure ends it
    */
   Optional<BigFraction> rest(boolean whole, List<Slot> slots, List<Measure> measures) {
     Optional<BigFraction> sounded = Optional.empty();
@@ -38,8 +38,8 @@ record PhraseEnd(BigFraction start, BigFraction until, String voice) {
           continue;
         }
         if (sounded.isPresent()) {
-          BigFraction breath = whole ? measures.get(note.measure()).length() : BREATH;
-          if (Quarters.compare(note.start(), sounded.get().add(breath)) >= 0) {
+          BigFraction shortest = whole ? measures.get(note.measure()).length() : QUARTER;
+          if (Quarters.compare(note.start(), sounded.get().add(shortest)) >= 0) {
             return sounded;
           }
         }

@@ -5,94 +5,77 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ListMultimap;
 import fingering.musicxml.element.Quarters;
 import fingering.musicxml.element.WrittenNote;
-import fingering.musicxml.timeline.PartTimeline.Plucking;
+import fingering.musicxml.timeline.PartTimeline.PizzicatoChange;
+import fingering.musicxml.words.PizzicatoWords;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Collects how the strings of a part are plucked. {@code pizz.} holds until {@code arco}; the left
- * hand, and a snap, pluck only what is struck where their words stand (common practice).
+ * Collects the changes between pizzicato and bow in a part. {@code pizz.} holds until {@code arco}.
+ * Words for left-hand or snap pizzicato apply only to the notes that begin where they are printed
+ * (common practice).
  */
 public final class PizzicatoMarks {
-  private static final String LEFT_HAND =
-      "(?:l\\.? ?h\\b|left\\b|m\\.? ?s\\b|m\\.? ?g\\b|(?:mano )?sinistra|main gauche|linken? hand)";
+  /** Words that apply at one time only. */
+  private record SingleMark(String voice, boolean leftHand) {}
 
-  /** As in {@code l.h. pizz.}, {@code pizz. m.s.}, {@code left-hand pizz}; or a mere plus sign. */
-  private static final Pattern LEFT =
-      Pattern.compile(
-          "\\W*(?:%1$s\\W*(?:hand\\W+)?pizz.*|pizz[a-z]*\\W*(?:\\S+ ){0,3}\\W*%1$s.*)|\\W*\\+\\W*"
-              .formatted(LEFT_HAND),
-          Pattern.DOTALL);
-
-  /** As in {@code snap pizz.} and {@code Bartók pizz.} */
-  private static final Pattern SNAP =
-      Pattern.compile("\\W*(?:snap|bart.{1,2}k)\\W*pizz.*", Pattern.DOTALL);
-
-  private record Once(String voice, boolean left) {}
-
-  private final List<Plucking> lasting = new ArrayList<>();
-  private final ListMultimap<BigFraction, Once> once = ArrayListMultimap.create();
-
-  /** Whether words ask the left hand to pluck. */
-  public static boolean asksLeftHand(String words) {
-    return LEFT.matcher(normal(words)).matches();
-  }
-
-  private static String normal(String words) {
-    return words.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
-  }
+  private final List<PizzicatoChange> changes = new ArrayList<>();
+  private final ListMultimap<BigFraction, SingleMark> singleMarks = ArrayListMultimap.create();
 
   /**
-   * Takes the words of one direction.
+   * Adds the words of a direction.
    *
-   * @param start where it stands, in quarter notes from the start of the part
-   * @param voice the voice it is for, empty for all
-   * @return whether they are for one moment only
+   * @param start quarter notes from the start of the part
+   * @param voice the voice that the words apply to, empty for all
+   * @return whether they apply at this time only
    */
   public boolean words(List<String> words, BigFraction start, String voice) {
-    // A change of type face parts the words of one direction.
-    String joined = normal(String.join(" ", words));
-    boolean left = LEFT.matcher(joined).matches();
-    if (left || SNAP.matcher(joined).matches()) {
-      once.put(start, new Once(voice, left));
+    // A change of typeface separates the words of one direction.
+    String joined = String.join(" ", words);
+    boolean left = PizzicatoWords.askForLeftHand(joined);
+    if (left || PizzicatoWords.askForSnap(joined)) {
+      singleMarks.put(start, new SingleMark(voice, left));
       return true;
     }
     for (String each : words) {
-      String word = normal(each);
-      if (word.startsWith("pizz") || word.startsWith("arco")) {
-        sound(word.startsWith("pizz"), start);
+      boolean plucked = PizzicatoWords.askForPizzicato(each);
+      if (plucked || PizzicatoWords.askForBow(each)) {
+        change(plucked, start);
       }
     }
     return false;
   }
 
-  /** Takes a change between bow and plucking at that time. */
-  public void sound(boolean plucked, BigFraction start) {
-    lasting.add(new Plucking(start, plucked));
+  /**
+   * Adds a change.
+   *
+   * @param plucked whether the strings are plucked from there on
+   * @param start quarter notes from the start of the part
+   */
+  public void change(boolean plucked, BigFraction start) {
+    changes.add(new PizzicatoChange(start, plucked));
   }
 
-  /** The changes between bow and plucking, in order of time. */
-  public ImmutableList<Plucking> changes() {
+  /** Returns the changes in order of time. */
+  public ImmutableList<PizzicatoChange> changes() {
     return ImmutableList.sortedCopyOf(
-        Comparator.comparing(Plucking::start, Quarters.ORDER), lasting);
+        Comparator.comparing(PizzicatoChange::start, Quarters.ORDER), changes);
   }
 
-  /** Marks the notes that are plucked where such words stand. */
+  /** Replaces notes at words for a single time by plucked ones. */
   public void mark(List<WrittenNote> notes) {
-    if (!once.isEmpty()) {
+    if (!singleMarks.isEmpty()) {
       notes.replaceAll(this::marked);
     }
   }
 
   private WrittenNote marked(WrittenNote note) {
     WrittenNote marked = note;
-    for (Once each : once.get(note.start())) {
+    for (SingleMark each : singleMarks.get(note.start())) {
       if (!note.grace() && (each.voice().isEmpty() || each.voice().equals(note.voice()))) {
-        marked = each.left() ? marked.leftPlucked() : marked.plucked();
+        marked = each.leftHand() ? marked.leftPlucked() : marked.plucked();
       }
     }
     return marked;

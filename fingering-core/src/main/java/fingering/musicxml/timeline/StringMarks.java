@@ -2,196 +2,107 @@ package fingering.musicxml.timeline;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Measure;
-import fingering.music.PrintedString.End;
-import fingering.musicxml.element.Quarters;
-import fingering.musicxml.element.WrittenNote;
+import fingering.musicxml.timeline.HeldWords.Event;
 import fingering.musicxml.timeline.PartTimeline.Slot;
-import fingering.musicxml.timeline.StringWords.Asked;
-import fingering.musicxml.timeline.StringWords.Kind;
-import java.util.ArrayList;
-import java.util.Comparator;
+import fingering.musicxml.words.StringWords;
+import fingering.musicxml.words.StringWords.Instruction;
+import fingering.musicxml.words.StringWords.Kind;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.audiveris.proxymusic.Direction;
 
 /**
- * Collects where words ask for one string, and how long (common practice, no source). A line
- * printed behind them, dashed or not, tells it. Without one they hold to the next words that name
- * strings or end such words, or to a quarter rest or longer, where the phrase ends; but words that
- * give the strings back show that they held till there, over any rest shorter than a measure.
- * {@code ord.} and {@code nat.} end a place of the bow where one was asked for since, else the
- * string.
+ * Collects the words of a part that ask for one string, and how long they hold (common practice, no
+ * source). A line printed after them, dashed or not, shows it. Without a line they hold until the
+ * next words that name strings or end such words, or until a rest of a quarter or longer, which
+ * ends the phrase. If the next words free the strings again, shorter rests do not end them, only a
+ * rest of a measure. {@code ord.} and {@code nat.} end a special place of the bow if one was asked
+ * for since, otherwise the string.
  */
 public final class StringMarks {
+  private final HeldWords<Instruction> words = new HeldWords<>();
 
   /**
-   * Words for one string, and the time they hold for.
+   * Adds a direction.
    *
-   * @param words as printed
-   * @param string the string, by its letter or number
-   * @param measure number of the measure in which they stand, as printed
+   * @param text the words of the direction, empty if it has none
+   * @param measure index of its measure, from 0
    * @param start quarter notes from the start of the part
-   * @param end where they hold no more
-   * @param why what ends them
-   * @param voice the voice they are for, empty for all
-   */
-  public record Stretch(
-      String words,
-      String string,
-      String measure,
-      BigFraction start,
-      BigFraction end,
-      End why,
-      String voice) {
-    /** Whether a note is to be played on the string. */
-    public boolean holds(WrittenNote note) {
-      return note.within(start, end, voice);
-    }
-  }
-
-  /** Words at their place. */
-  private static final class Event {
-    private final Asked asked;
-    private final String words;
-    private final String measure;
-    private final BigFraction start;
-    private final String voice;
-    private boolean line;
-    private Optional<BigFraction> lineEnd = Optional.empty();
-
-    Event(Asked asked, String words, String measure, BigFraction start, String voice) {
-      this.asked = asked;
-      this.words = words;
-      this.measure = measure;
-      this.start = start;
-      this.voice = voice;
-    }
-
-    private boolean isString() {
-      return asked.kind() == Kind.STRING;
-    }
-
-    private void lineEnds(BigFraction at) {
-      if (Quarters.compare(at, start) > 0) {
-        lineEnd = Optional.of(at);
-      }
-    }
-  }
-
-  private final List<Event> events = new ArrayList<>();
-  private final DirectionLines<Event> lines = new DirectionLines<>();
-
-  /**
-   * Takes a direction.
-   *
-   * @param words its words, empty where it has none
-   * @param measure number of the measure in which it stands, as printed
-   * @param start where it stands, in quarter notes from the start of the part
-   * @param voice the voice it is for, empty for all
+   * @param voice the voice that it applies to, empty for all
    */
   public void direction(
-      Direction direction, String words, String measure, BigFraction start, String voice) {
-    List<DirectionLines.Line> started = lines.take(direction, start, Event::lineEnds);
-    Optional<Event> named = Optional.empty();
-    for (Asked asked : StringWords.standard().read(words, !started.isEmpty())) {
-      if (asked.kind() == Kind.THUMB) {
-        continue;
+      Direction direction, String text, int measure, BigFraction start, String voice) {
+    List<DirectionLines.Line> started = words.lines(direction, start);
+    // A line alone belongs to the last words at the same position.
+    Optional<Event<Instruction>> owner =
+        text.isBlank()
+            ? words.lastAt(start, voice).filter(event -> isString(event) && !event.hasLine())
+            : Optional.empty();
+    for (Instruction instruction : StringWords.standard().read(text, !started.isEmpty())) {
+      if (instruction.kind() != Kind.THUMB) {
+        Event<Instruction> event = words.add(instruction, text, measure, start, voice);
+        owner = isString(event) ? Optional.of(event) : owner;
       }
-      Event event = new Event(asked, words.strip().replaceAll("\\s+", " "), measure, start, voice);
-      events.add(event);
-      named = event.isString() ? Optional.of(event) : named;
     }
-    // A line by itself belongs to the words just before it at the same place.
-    Optional<Event> owner = words.isBlank() ? lastAt(start, voice) : named;
-    owner.ifPresent(
-        event -> {
-          event.line |= !started.isEmpty();
-          lines.belong(started, event);
-        });
+    owner.ifPresent(event -> words.attach(started, event));
   }
 
-  private Optional<Event> lastAt(BigFraction start, String voice) {
-    if (events.isEmpty()) {
-      return Optional.empty();
-    }
-    Event last = events.get(events.size() - 1);
-    return last.isString() && !last.line && last.start.equals(start) && last.voice.equals(voice)
-        ? Optional.of(last)
-        : Optional.empty();
+  private static boolean isString(Event<Instruction> event) {
+    return event.meaning().kind() == Kind.STRING;
   }
 
-  /** The stretches for which one string is asked for, in order of time. */
-  public ImmutableList<Stretch> stretches(ImmutableList<Slot> slots, List<Measure> measures) {
-    List<Event> inTime = new ArrayList<>(events);
-    inTime.sort(Comparator.comparing(event -> event.start, Quarters.ORDER));
-    ImmutableList.Builder<Stretch> found = ImmutableList.builder();
+  /** Returns the stretches for which one string is asked for, in order of time. */
+  public ImmutableList<Stretch<Instruction>> stretches(
+      ImmutableList<Slot> slots, List<Measure> measures) {
+    List<Event<Instruction>> inTime = words.inTime();
+    ImmutableList.Builder<Stretch<Instruction>> found = ImmutableList.builder();
     for (int i = 0; i < inTime.size(); i++) {
-      if (inTime.get(i).isString()) {
-        found.add(stretch(inTime, i, slots, measures));
+      if (isString(inTime.get(i))) {
+        Optional<Event<Instruction>> next = closing(inTime, i);
+        boolean freed = next.map(event -> !isString(event)).orElse(false);
+        found.add(words.stretch(inTime.get(i), next, freed, slots, measures));
       }
     }
     return found.build();
   }
 
-  private static Stretch stretch(
-      List<Event> events, int at, ImmutableList<Slot> slots, List<Measure> measures) {
-    Event words = events.get(at);
-    Optional<Event> next = closing(events, at);
-    BigFraction until =
-        words.lineEnd.or(() -> next.map(event -> event.start)).orElse(PhraseEnd.ofPart(measures));
-    End why = words.lineEnd.isPresent() ? End.LINE : next.isPresent() ? End.WORDS : End.PART;
-    if (words.lineEnd.isEmpty()) {
-      boolean givenBack = next.map(event -> !event.isString()).orElse(false);
-      PhraseEnd phrase = new PhraseEnd(words.start, until, words.voice);
-      Optional<BigFraction> rest = phrase.rest(givenBack, slots, measures);
-      if (rest.isPresent()) {
-        until = rest.get();
-        why = End.REST;
-      }
-    }
-    return new Stretch(
-        words.words, words.asked.string(), words.measure, words.start, until, why, words.voice);
-  }
-
-  /** The next words that end those. */
-  private static Optional<Event> closing(List<Event> events, int at) {
-    Event words = events.get(at);
-    boolean place = placeBefore(events, at);
-    for (Event event : events.subList(at + 1, events.size())) {
-      boolean sameVoice =
-          event.voice.isEmpty() || words.voice.isEmpty() || event.voice.equals(words.voice);
-      switch (event.asked.kind()) {
+  /** The next words that end those at an index. */
+  private static Optional<Event<Instruction>> closing(List<Event<Instruction>> events, int at) {
+    boolean bowPlace = bowPlaceBefore(events, at);
+    for (Event<Instruction> event : events.subList(at + 1, events.size())) {
+      boolean sharesVoice = event.sharesVoice(events.get(at));
+      switch (event.meaning().kind()) {
         case STRING, ENDS -> {
-          if (sameVoice) {
+          if (sharesVoice) {
             return Optional.of(event);
           }
         }
-        case PLACE -> place = true;
-        case BOW -> place = false;
+        case PLACE -> bowPlace = true;
+        case BOW -> bowPlace = false;
         case THUMB -> {}
         case USUAL -> {
-          if (!place && sameVoice) {
+          if (!bowPlace && sharesVoice) {
             return Optional.of(event);
           }
-          place = false;
+          bowPlace = false;
         }
       }
     }
     return Optional.empty();
   }
 
-  /** Whether a place of the bow is in force where words stand. */
-  private static boolean placeBefore(List<Event> events, int at) {
-    boolean place = false;
-    for (Event event : events.subList(0, at)) {
-      place =
-          switch (event.asked.kind()) {
+  /** Whether a special place of the bow is in effect before the words at an index. */
+  private static boolean bowPlaceBefore(List<Event<Instruction>> events, int at) {
+    boolean bowPlace = false;
+    for (Event<Instruction> event : events.subList(0, at)) {
+      bowPlace =
+          switch (event.meaning().kind()) {
             case PLACE -> true;
             case BOW, USUAL -> false;
-            case STRING, ENDS, THUMB -> place;
+            case STRING, ENDS, THUMB -> bowPlace;
           };
     }
-    return place;
+    return bowPlace;
   }
 }

@@ -11,9 +11,9 @@ import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Finds the upper notes of trills in a part, measure by measure. An accidental lasts to the end of
- * its measure, for its octave only (common practice); it may stand in a voice that the file writes
- * later, so the trills wait for the end of the measure.
+ * Finds the upper notes of trills in a part, measure by measure. An accidental applies to the end
+ * of its measure, in its octave only (common practice). It may be in a voice that comes later in
+ * the file, so trills are completed at the end of the measure.
  */
 public final class TrillUpperNotes {
 
@@ -24,22 +24,24 @@ public final class TrillUpperNotes {
   private final List<Shown> shown = new ArrayList<>();
   private final List<Trill> trills = new ArrayList<>();
 
-  /** Takes a note whose alteration is what the measure shows for its letter and octave. */
+  /** Adds a note whose accidental applies to its letter and octave from here on. */
   public void shows(Pitch pitch, BigFraction onset) {
     shown.add(new Shown(onset, pitch));
   }
 
   /**
-   * Takes a trill.
+   * Adds a trill.
    *
-   * @param note index of its note among those of the part
-   * @param fifths sharps, or flats below 0, of the key signature
+   * @param note index of its note in the list of the notes of the part
+   * @param fifths sharps of the key signature, negative for flats
    */
   public void trill(int note, Ornament ornament, int fifths) {
     trills.add(new Trill(note, ornament, fifths));
   }
 
-  /** Gives the notes of the measure that ends here their upper notes. */
+  /**
+   * Ends a measure, and sets the upper notes of its trills in the list of the notes of the part.
+   */
   public void endMeasure(List<WrittenNote> notes) {
     if (!trills.isEmpty()) {
       shown.sort(Comparator.comparing(Shown::onset, Quarters.ORDER));

@@ -15,37 +15,38 @@ import org.audiveris.proxymusic.StaffTuning;
 import org.audiveris.proxymusic.Step;
 
 /**
- * Collects the tunings that a part tells (MusicXML 4.0, elements scordatura and staff-tuning): a
- * sign of scordatura numbers strings from high to low and may name some alone; a staff tuning names
- * the strings by the lines of a tablature staff, from the lowest line up.
+ * Collects the tunings that a part states (MusicXML 4.0, elements scordatura and staff-tuning). A
+ * scordatura numbers strings from high to low and may give only some of them. A staff tuning gives
+ * all strings by the lines of a tablature staff, from the lowest line up.
  */
 public final class TuningMarks {
   private static final int HIGHEST_OCTAVE = 9;
 
   /**
-   * A tuning.
+   * A tuning that a part states.
    *
-   * @param measure number of the measure in which it stands, as printed
-   * @param strings the open strings it names, by number, 1 for the highest
-   * @param whole whether the instrument has no others
+   * @param measure printed number of its measure
+   * @param strings the open strings that it gives, by number, 1 for the highest
+   * @param whole whether the instrument has no other strings
    */
-  public record Told(String measure, ImmutableSortedMap<Integer, Pitch> strings, boolean whole) {
-    private Told in(String other) {
-      return new Told(other, strings, whole);
+  public record PartTuning(
+      String measure, ImmutableSortedMap<Integer, Pitch> strings, boolean whole) {
+    private PartTuning withMeasure(String other) {
+      return new PartTuning(other, strings, whole);
     }
   }
 
-  private final Set<Told> seen = new LinkedHashSet<>();
-  private final ImmutableList.Builder<Told> all = ImmutableList.builder();
+  private final Set<PartTuning> seen = new LinkedHashSet<>();
+  private final ImmutableList.Builder<PartTuning> all = ImmutableList.builder();
 
-  private void add(Told told) {
-    if (!told.strings().isEmpty() && seen.add(told.in(""))) {
-      all.add(told);
+  private void add(PartTuning tuning) {
+    if (!tuning.strings().isEmpty() && seen.add(tuning.withMeasure(""))) {
+      all.add(tuning);
     }
   }
 
-  /** Takes the sign of a scordatura. */
-  public void sign(Scordatura sign, String measure) {
+  /** Adds a scordatura. */
+  public void scordatura(Scordatura sign, String measure) {
     ImmutableSortedMap.Builder<Integer, Pitch> strings = ImmutableSortedMap.naturalOrder();
     Set<Integer> numbers = new LinkedHashSet<>();
     for (Accord accord : sign.getAccord()) {
@@ -54,10 +55,10 @@ public final class TuningMarks {
             .ifPresent(pitch -> strings.put(accord.getString().intValue(), pitch));
       }
     }
-    add(new Told(measure, strings.buildOrThrow(), false));
+    add(new PartTuning(measure, strings.buildOrThrow(), false));
   }
 
-  /** Takes the tuning of a staff. */
+  /** Adds the tuning of a staff. */
   public void staff(StaffDetails details, String measure) {
     ImmutableSortedMap.Builder<Integer, Pitch> strings = ImmutableSortedMap.naturalOrder();
     Set<Integer> lines = new LinkedHashSet<>();
@@ -71,10 +72,13 @@ public final class TuningMarks {
       }
       strings.put(count + 1 - line, pitch.get());
     }
-    add(new Told(measure, strings.buildOrThrow(), true));
+    add(new PartTuning(measure, strings.buildOrThrow(), true));
   }
 
-  /** The pitch of a string; empty where that is none, which is not worth refusing a score for. */
+  /**
+   * Returns the pitch of a string; empty if it is not a pitch, which is no reason to refuse a
+   * score.
+   */
   public static Optional<Pitch> pitch(Step step, BigDecimal alteration, int octave) {
     double alter = alteration == null ? 0 : alteration.doubleValue();
     if (step == null || Math.abs(alter) > 2 || octave < 0 || octave > HIGHEST_OCTAVE) {
@@ -83,8 +87,8 @@ public final class TuningMarks {
     return Optional.of(new Pitch(Letter.valueOf(step.value()), (int) alter, octave));
   }
 
-  /** The tunings, each once. */
-  public ImmutableList<Told> all() {
+  /** Returns the tunings, each once. */
+  public ImmutableList<PartTuning> all() {
     return all.build();
   }
 }

@@ -8,19 +8,23 @@ import java.util.Optional;
 import org.audiveris.proxymusic.AccidentalValue;
 
 /**
- * The accidentals that have to be printed in one measure. An accidental lasts to the end of the
- * measure, for its octave only (common practice).
+ * The accidentals to print in one measure. An accidental applies to the end of the measure, in its
+ * octave only (common practice).
  */
 final class PlainAccidentals {
   private final int fifths;
   private final Map<Integer, Integer> shown = new HashMap<>();
 
-  /** At the beginning of a measure under that key signature. */
+  /**
+   * Starts a measure.
+   *
+   * @param fifths sharps of the key signature, negative for flats
+   */
   PlainAccidentals(int fifths) {
     this.fifths = fifths;
   }
 
-  /** The accidental at the next note of the measure; empty where it needs none. */
+  /** Returns the accidental of the next note; empty if it needs none. */
   Optional<AccidentalValue> next(Pitch pitch) {
     int letter = pitch.letterNumber();
     int before = shown.getOrDefault(letter, KeySignature.alter(pitch.letter(), fifths));

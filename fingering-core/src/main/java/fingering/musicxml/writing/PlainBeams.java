@@ -8,7 +8,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.audiveris.proxymusic.BeamValue;
 
 /**
- * Beams eighths as is usual: by half measures in 4/4, by dotted quarters in 6/8 and its like, else
+ * Beams eighths: by half measures in 4/4, by dotted quarters in 6/8 and similar meters, otherwise
  * by quarters (common practice). Shorter notes are left to the notation program.
  */
 final class PlainBeams {
@@ -17,7 +17,7 @@ final class PlainBeams {
 
   private PlainBeams() {}
 
-  /** The beam at each note of a measure, where it has one. */
+  /** Returns the beam of each note of a measure; empty for notes without a beam. */
   static ImmutableList<Optional<BeamValue>> of(
       ImmutableList<PlainNote> notes, int beats, int beatType) {
     List<Integer> groups = groups(notes, length(beats, beatType));
@@ -37,7 +37,7 @@ final class PlainBeams {
     return group != UNBEAMED && group == next;
   }
 
-  /** The number of the group in which each note begins, counted through the measure. */
+  /** The number of the beam group in which each note begins, counted through the measure. */
   private static List<Integer> groups(ImmutableList<PlainNote> notes, BigFraction length) {
     List<Integer> groups = new ArrayList<>();
     BigFraction onset = BigFraction.ZERO;

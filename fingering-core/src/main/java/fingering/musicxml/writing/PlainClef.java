@@ -19,12 +19,12 @@ public enum PlainClef {
     this.line = line;
   }
 
-  /** The sign as MusicXML names it: G, C or F. */
+  /** Returns the sign in MusicXML: G, C or F. */
   String sign() {
     return sign;
   }
 
-  /** The line the sign stands on, counted from the lowest. */
+  /** Returns the line of the sign, 1 for the lowest. */
   int line() {
     return line;
   }

@@ -47,14 +47,14 @@ import org.audiveris.proxymusic.Transpose;
 import org.audiveris.proxymusic.Work;
 import org.audiveris.proxymusic.util.Marshalling;
 
-/** Writes simple music as a score in MusicXML, without a finger or any other mark. */
+/** Writes simple music as a score in MusicXML, without fingers or other marks. */
 public final class PlainScoreWriter {
   private static final String VERSION = "4.0";
   private static final String DECLARATION = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
   private static final String PART_ID = "P1";
   private static final String VOICE = "1";
 
-  /** Playback speeds are told to so many decimals. */
+  /** Decimals of playback tempi. */
   private static final int DECIMALS = 3;
 
   private static final ObjectFactory FACTORY = new ObjectFactory();
@@ -71,7 +71,7 @@ public final class PlainScoreWriter {
             .reduce(1, (a, b) -> a / IntMath.gcd(a, b) * b);
   }
 
-  /** The text of the score, in UTF-8, the same for the same music. */
+  /** Returns the text of the score, for a file in UTF-8. Equal scores have equal texts. */
   public static String text(PlainScore score) {
     return new PlainScoreWriter(score).write();
   }
@@ -110,7 +110,7 @@ public final class PlainScoreWriter {
       marshaller.marshal(root, text);
       return text.toString().strip() + "\n";
     } catch (JAXBException e) {
-      throw new IllegalStateException("a score that was put together cannot be written", e);
+      throw new IllegalStateException("cannot write the MusicXML of a plain score", e);
     }
   }
 

@@ -1,4 +1,9 @@
-/** Writes simple music as a new score. */
+/**
+ * Writes simple music, such as scales and exercises, as a new score.
+ *
+ * <p>Depends on {@link fingering.music} and {@link fingering.musicxml.xml}. Immutable; {@link
+ * fingering.musicxml.writing.PlainScoreWriter} may be used by several threads at once.
+ */
 @NullMarked
 package fingering.musicxml.writing;
 

@@ -1,7 +1,6 @@
 package fingering.musicxml.xml;
 
 import com.ctc.wstx.api.WstxInputProperties;
-import com.ctc.wstx.stax.WstxInputFactory;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.xml.XmlElement.Children;
 import fingering.musicxml.xml.XmlElement.Leaf;
@@ -10,13 +9,12 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLResolver;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
-import org.codehaus.stax2.XMLInputFactory2;
 import org.codehaus.stax2.XMLStreamReader2;
 
 /**
- * Walks XML text once, forward, and tells where in the text each element lies. It loads nothing
- * from outside the text and expands no entities of the document's own making. Names are taken as
- * written, prefix and all, so an undeclared prefix does no harm.
+ * Reads XML text once, forward, and reports the position of each element in the text. It loads
+ * nothing from outside the text and expands no entities that the document declares. Names include
+ * their prefix, so an undeclared prefix does no harm. Not thread-safe.
  */
 public final class XmlCursor {
 
@@ -24,9 +22,9 @@ public final class XmlCursor {
   private final XMLStreamReader2 reader;
 
   /**
-   * Opens the text and stands on its root element.
+   * Opens the text and moves to its root element.
    *
-   * @throws UnreadableScoreException if the text is not well formed up to there
+   * @throws UnreadableScoreException if the text is not well-formed up to there
    */
   public XmlCursor(String xml) {
     this.xml = xml;
@@ -41,56 +39,50 @@ public final class XmlCursor {
   }
 
   private static XMLInputFactory factory() {
-    WstxInputFactory factory = new WstxInputFactory();
-    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
-    factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
+    XMLInputFactory factory = XmlParsers.factory();
     factory.setProperty(XMLInputFactory.IS_COALESCING, false);
-    // Lazy parsing would report errors from accessors, as unchecked exceptions.
-    factory.setProperty(XMLInputFactory2.P_LAZY_PARSING, false);
-    XMLResolver nothing = (publicId, systemId, base, namespace) -> new StringReader("");
-    factory.setProperty(WstxInputProperties.P_UNDECLARED_ENTITY_RESOLVER, nothing);
+    XMLResolver empty = (publicId, systemId, base, namespace) -> new StringReader("");
+    factory.setProperty(WstxInputProperties.P_UNDECLARED_ENTITY_RESOLVER, empty);
     return factory;
   }
 
-  /** The name of the element whose start tag the cursor stands on. */
+  /** Returns the name of the element whose start tag the cursor is on. */
   public String name() {
     return reader.getLocalName();
   }
 
-  /** Whether that start tag has the attribute with exactly this value. */
+  /** Returns whether that start tag has the attribute with exactly this value. */
   public boolean has(String attribute, String value) {
     return value.equals(reader.getAttributeValue(null, attribute));
   }
 
-  /** The value of an attribute of that start tag, "" if it is absent. */
+  /** Returns the value of an attribute of that start tag, "" if it is absent. */
   public String attribute(String attribute) {
     String value = reader.getAttributeValue(null, attribute);
     return value == null ? "" : value;
   }
 
-  /** The line on which that start tag begins, from 1. */
+  /** Returns the line on which that start tag begins, from 1. */
   public int line() {
     return reader.getLocationInfo().getStartLocation().getLineNumber();
   }
 
-  /** Reads one child element; it must leave the cursor on the child's end. */
+  /** Reads one child element and must leave the cursor on the child's end tag. */
   @FunctionalInterface
   public interface ChildReader {
     XmlElement read(String name);
   }
 
   /**
-   * Reads the element whose start tag the cursor stands on, to its end.
+   * Reads the element whose start tag the cursor is on, to its end.
    *
    * @param childReader called on the start tag of every child element
-   * @throws UnreadableScoreException if the text is not well formed up to there
+   * @throws UnreadableScoreException if the text is not well-formed up to there
    */
   public XmlElement element(ChildReader childReader) {
     String name = name();
-    int start = place(startOffset(), "<", name);
-    int contentStart = behindTag(endOffset());
+    int start = checkTag(startOffset(), "<", name);
+    int contentStart = checkTagEnd(endOffset());
     boolean selfClosing = selfClosing();
     Children children = Children.NONE;
     for (int event = next(); event != XMLStreamConstants.END_ELEMENT; event = next()) {
@@ -101,11 +93,11 @@ public final class XmlCursor {
     return finish(name, start, contentStart, selfClosing, children);
   }
 
-  /** Reads past the element whose start tag the cursor stands on. */
+  /** Skips the element whose start tag the cursor is on. */
   public XmlElement skip() {
     String name = name();
-    int start = place(startOffset(), "<", name);
-    int contentStart = behindTag(endOffset());
+    int start = checkTag(startOffset(), "<", name);
+    int contentStart = checkTagEnd(endOffset());
     boolean selfClosing = selfClosing();
     int depth = 1;
     while (depth > 0) {
@@ -119,11 +111,11 @@ public final class XmlCursor {
     return finish(name, start, contentStart, selfClosing, Children.NONE);
   }
 
-  /** Reads the element whose start tag the cursor stands on, and its own text. */
+  /** Reads the element whose start tag the cursor is on, and its own text. */
   public Leaf leaf() {
     String name = name();
-    int start = place(startOffset(), "<", name);
-    int contentStart = behindTag(endOffset());
+    int start = checkTag(startOffset(), "<", name);
+    int contentStart = checkTagEnd(endOffset());
     boolean selfClosing = selfClosing();
     StringBuilder text = new StringBuilder();
     int textStart = -1;
@@ -142,7 +134,7 @@ public final class XmlCursor {
         element, text.toString().strip(), textStart < 0 ? contentStart : textStart, textEnd);
   }
 
-  /** Reads to the end of the text, to be sure that all of it is well formed. */
+  /** Reads to the end of the text, to check that all of it is well-formed. */
   public void finishDocument() {
     try {
       while (reader.hasNext()) {
@@ -158,8 +150,8 @@ public final class XmlCursor {
     if (selfClosing) {
       return new XmlElement(name, start, contentStart, contentStart, contentStart, true, children);
     }
-    int contentEnd = place(startOffset(), "</", name);
-    int end = behindTag(endOffset());
+    int contentEnd = checkTag(startOffset(), "</", name);
+    int end = checkTagEnd(endOffset());
     return new XmlElement(name, start, contentStart, contentEnd, end, false, children);
   }
 
@@ -191,8 +183,8 @@ public final class XmlCursor {
     }
   }
 
-  // The parser's offsets decide where a score is cut, so each one is held against the text itself.
-  private int place(int offset, String bracket, String name) {
+  // The parser's offsets decide where the text is edited, so each is checked against the text.
+  private int checkTag(int offset, String bracket, String name) {
     if (!xml.startsWith(bracket, offset) || !xml.startsWith(name, offset + bracket.length())) {
       throw new IllegalStateException(
           "No tag %s%s at character %d".formatted(bracket, name, offset));
@@ -200,7 +192,7 @@ public final class XmlCursor {
     return offset;
   }
 
-  private int behindTag(int offset) {
+  private int checkTagEnd(int offset) {
     if (offset < 1 || xml.charAt(offset - 1) != '>') {
       throw new IllegalStateException("No tag ends at character %d".formatted(offset));
     }

@@ -1,15 +1,15 @@
 package fingering.musicxml.xml;
 
 /**
- * An element as it lies in the text; all places are indices into the text, in UTF-16 units.
+ * The position of an element in the text. All positions are indices into the text, in UTF-16 units.
  *
- * @param name its name, with the prefix if there is one
- * @param start the {@code <} of its start tag
- * @param contentStart just behind the start tag
- * @param contentEnd the {@code <} of its end tag; equal to {@code contentStart} if it closes itself
- * @param end just behind the element
+ * @param name the name, with its prefix if there is one
+ * @param start the {@code <} of the start tag
+ * @param contentStart just after the start tag
+ * @param contentEnd the {@code <} of the end tag; {@code contentStart} for a self-closing element
+ * @param end just after the element
  * @param selfClosing whether it is written {@code <name/>}
- * @param children its first and last child element
+ * @param children the first and last child element
  */
 public record XmlElement(
     String name,
@@ -21,15 +21,16 @@ public record XmlElement(
     Children children) {
 
   /**
-   * Where the child elements lie; -1 everywhere if there are none.
+   * The positions of child elements; all -1 if there are none.
    *
    * @param firstStart start of the first
    * @param lastStart start of the last
-   * @param lastEnd just behind the last
+   * @param lastEnd just after the last
    */
   public record Children(int firstStart, int lastStart, int lastEnd) {
     static final Children NONE = new Children(-1, -1, -1);
 
+    /** Returns whether there is a child. */
     public boolean any() {
       return firstStart >= 0;
     }
@@ -40,12 +41,13 @@ public record XmlElement(
   }
 
   /**
-   * An element read for its text.
+   * An element with its text.
    *
    * @param element the element
-   * @param text its text, references resolved, stripped of white space at both ends
-   * @param textStart where the first character data begins; the start of the content if none
-   * @param textEnd just behind the last character data
+   * @param text its text with references resolved and no white space at both ends
+   * @param textStart where the first character data begins; the start of the content if there are
+   *     none
+   * @param textEnd just after the last character data
    */
   public record Leaf(XmlElement element, String text, int textStart, int textEnd) {}
 }

@@ -22,63 +22,64 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * How the text of an XML file is laid down in bytes.
+ * The encoding of an XML file.
  *
  * @param charset the character encoding, never one that writes a byte order mark by itself
- * @param marked whether the bytes begin with a byte order mark
+ * @param marked whether the file begins with a byte order mark
  */
 public record XmlEncoding(Charset charset, boolean marked) {
 
-  /** An XML declaration, which is ASCII but for the width of its characters, ends well in here. */
+  /** An XML declaration always ends within this number of bytes. */
   private static final int DECLARATION_BYTES = 4096;
 
   private static final String DECLARATION = "<?xml";
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
-  // UTF-32 first: its little-endian mark begins like that of UTF-16.
+  // UTF-32 first: its little-endian byte order mark begins like that of UTF-16.
   private static final ImmutableList<String> UNICODE =
       ImmutableList.of("UTF-32BE", "UTF-32LE", "UTF-16BE", "UTF-16LE", "UTF-8");
 
-  /** So much of a file is decoded to find its root element. */
+  /** The part of a file that is decoded to find its root element. */
   private static final int HEAD_BYTES = 1 << 16;
 
   /**
-   * A file that is text in its encoding. What lies in UTF-8, as most scores do, is decoded no
-   * sooner than its text is asked for; it can be parsed without.
+   * The text of a file. UTF-8, the usual encoding, is decoded only when the text is requested,
+   * because parsing does not need it.
    *
-   * @param encoding how it was laid down
-   * @param utf8 its bytes without byte order mark, where they are UTF-8
-   * @param head the beginning of its text, or all of it
-   * @param whole makes its text, without byte order mark, once
+   * @param encoding the encoding of the file
+   * @param utf8 the bytes without byte order mark if they are UTF-8
+   * @param head the beginning of the text, or all of it
+   * @param whole supplies the text, without byte order mark
    */
   public record Decoded(
       XmlEncoding encoding, Optional<ByteSource> utf8, String head, Supplier<String> whole) {
+    /** Returns the whole text. */
     public String text() {
       return whole.get();
     }
   }
 
   /**
-   * Finds out the encoding of an XML file, from its byte order mark or else from its XML
+   * Determines the encoding of an XML file, from its byte order mark or else from its XML
    * declaration, and decodes it.
    *
    * @param bytes the whole file
-   * @param what how messages call the file
-   * @throws UnreadableScoreException if the file is empty or not XML, names an unknown encoding, or
-   *     is not written in the encoding that it names
+   * @param what the name of the file in messages
+   * @throws UnreadableScoreException if the file is empty or not XML, declares an unknown encoding,
+   *     or is not valid in its declared encoding
    */
   public static Decoded decode(byte[] bytes, String what) {
     if (bytes.length == 0) {
       throw new UnreadableScoreException(
           "%s is empty: export the score again from your notation program.".formatted(what));
     }
-    XmlEncoding encoding = sniff(bytes, what);
+    XmlEncoding encoding = detect(bytes, what);
     int mark = encoding.marked() ? encoding.byteOrderMark().length : 0;
     int length = bytes.length - mark;
     if (encoding.charset().equals(StandardCharsets.UTF_8)
         && Utf8.isWellFormed(bytes, mark, length)) {
       String head = new String(bytes, mark, Math.min(length, HEAD_BYTES), encoding.charset());
-      refuseOther(head, what);
+      requireXml(head, what);
       return new Decoded(
           encoding,
           Optional.of(ByteSource.wrap(bytes).slice(mark, length)),
@@ -86,11 +87,11 @@ public record XmlEncoding(Charset charset, boolean marked) {
           Suppliers.memoize(() -> new String(bytes, mark, length, StandardCharsets.UTF_8)));
     }
     String text = encoding.decode(ByteBuffer.wrap(bytes, mark, length), what);
-    refuseOther(text, what);
+    requireXml(text, what);
     return new Decoded(encoding, Optional.empty(), text, () -> text);
   }
 
-  private static void refuseOther(String text, String what) {
+  private static void requireXml(String text, String what) {
     int first = 0;
     while (first < text.length() && XmlText.isSpace(text.charAt(first))) {
       first++;
@@ -101,10 +102,10 @@ public record XmlEncoding(Charset charset, boolean marked) {
   }
 
   /**
-   * Lays text down in this encoding, with the byte order mark if there is one. A character that the
-   * encoding lacks becomes a character reference, which XML allows in text and attribute values.
+   * Encodes text, with the byte order mark if there is one. A character that the encoding lacks
+   * becomes a character reference, which XML allows in text and attribute values.
    *
-   * @throws CharacterCodingException if the text holds half a surrogate pair
+   * @throws CharacterCodingException if the text contains an unpaired surrogate
    */
   public byte[] encode(String text) throws CharacterCodingException {
     ByteBuffer encoded;
@@ -142,7 +143,7 @@ public record XmlEncoding(Charset charset, boolean marked) {
     return Character.toString(BYTE_ORDER_MARK).getBytes(charset);
   }
 
-  private static XmlEncoding sniff(byte[] bytes, String what) {
+  private static XmlEncoding detect(byte[] bytes, String what) {
     for (String name : UNICODE) {
       XmlEncoding encoding = new XmlEncoding(Charset.forName(name), true);
       if (startsWith(bytes, encoding.byteOrderMark())) {
@@ -174,19 +175,19 @@ public record XmlEncoding(Charset charset, boolean marked) {
       String start = new String(bytes, 0, DECLARATION.length(), charset);
       if (!charset.canEncode() || !start.equals(DECLARATION)) {
         throw new UnreadableScoreException(
-            "%s calls itself %s in its first line but is not written so: export the score again as UTF-8 from your notation program."
+            "%s declares the encoding %s in its first line but does not use it: export the score again as UTF-8 from your notation program."
                 .formatted(what, XmlText.printable(name.get())));
       }
       return Optional.of(charset);
     } catch (IllegalCharsetNameException | UnsupportedCharsetException e) {
       throw new UnreadableScoreException(
-          "%s names an unknown character encoding, '%s', in its first line: export the score again as UTF-8 from your notation program."
+          "%s declares an unknown character encoding, '%s', in its first line: export the score again as UTF-8 from your notation program."
               .formatted(what, XmlText.printable(name.get())),
           e);
     }
   }
 
-  /** The encoding named in an XML declaration at the start of the text. */
+  /** Returns the encoding in the XML declaration at the start of the text. */
   private static Optional<String> encodingName(String start) {
     int end = start.indexOf("?>");
     if (!start.startsWith(DECLARATION) || end < 0) {
@@ -238,7 +239,7 @@ public record XmlEncoding(Charset charset, boolean marked) {
     }
     long line = 1 + soFar.chars().filter(c -> c == '\n').count();
     return new UnreadableScoreException(
-        "%s should be written in %s but is not at line %d: export the score again as UTF-8 from your notation program."
+        "%s is not valid %s at line %d: export the score again as UTF-8 from your notation program."
             .formatted(what, charset.name(), line));
   }
 

@@ -3,29 +3,29 @@ package fingering.musicxml.xml;
 import com.google.common.collect.ImmutableList;
 import java.util.regex.Pattern;
 
-/** Small questions about characters in XML text. */
+/** Utilities for XML text, and for text from a file in messages. */
 public final class XmlText {
 
-  /** More than this of a file's own words would hide what a message has to say. */
+  /** Longer text from a file would hide the message around it. */
   private static final int MOST_SHOWN = 60;
 
-  /** Where a list of names has so many characters, the rest is only counted. */
+  /** A list of names stops after this number of characters, and the rest is only counted. */
   private static final int MOST_LISTED = 120;
 
-  // Spaces and line ends, and what would steer a terminal or turn the direction of a line.
+  // Spaces, line ends, and characters that control a terminal or the direction of text.
   private static final Pattern UNPRINTABLE =
       Pattern.compile("[\\s\\p{Z}\\p{Cc}\\p{Cs}\\u202A-\\u202E\\u2066-\\u2069]+");
 
   private XmlText() {}
 
-  /** Text of a file on one line, with one space where there are several or other such signs. */
+  /** Returns text on one line: white space and unprintable characters become single spaces. */
   public static String oneLine(String text) {
     return UNPRINTABLE.matcher(text).replaceAll(" ").strip();
   }
 
-  /** Text of a file as a message shows it: on one line, and cut where it is long. */
+  /** Returns text from a file for a message: on one line, and cut if it is long. */
   public static String printable(String text) {
-    // Cut first, so that a name of megabytes costs no more than one of a line.
+    // Cut first, so that a name of megabytes costs no more than a short one.
     String start = text.substring(0, Math.min(text.length(), 4 * MOST_SHOWN));
     String line = oneLine(start);
     return line.length() <= MOST_SHOWN && start.length() == text.length()
@@ -33,7 +33,7 @@ public final class XmlText {
         : line.substring(0, Math.min(line.length(), MOST_SHOWN)) + "…";
   }
 
-  /** Whether every character may stand in an XML 1.0 document, escaped or not. */
+  /** Returns whether every character is allowed in an XML 1.0 document, escaped or not. */
   public static boolean isLegal(String text) {
     return text.codePoints()
         .allMatch(
@@ -45,12 +45,12 @@ public final class XmlText {
                     || (c > 0xDFFF && c != 0xFFFE && c != 0xFFFF));
   }
 
-  /** Whether the character is XML white space. */
+  /** Returns whether the character is XML white space. */
   public static boolean isSpace(char c) {
     return c == ' ' || c == '\n' || c == '\t' || c == '\r';
   }
 
-  /** Writes text so that it can stand between two tags. */
+  /** Escapes text for use between two tags. */
   public static String escape(String text) {
     StringBuilder out = new StringBuilder(text.length());
     for (int i = 0; i < text.length(); i++) {
@@ -67,7 +67,7 @@ public final class XmlText {
     return out.toString();
   }
 
-  /** Names to choose from as a message lists them: the first few, and how many more there are. */
+  /** Returns a list of choices for a message: the first few, and the number of others. */
   public static String listed(ImmutableList<String> names) {
     StringBuilder list = new StringBuilder();
     int named = 0;
@@ -80,8 +80,8 @@ public final class XmlText {
   }
 
   /**
-   * The line break and the indentation before a place in the text, or "" if what stands there does
-   * not begin a line.
+   * Returns the line break and the indentation before a position in the text, or "" if the position
+   * is not at the beginning of a line.
    */
   public static String leadBefore(String xml, int place) {
     int indent = place;

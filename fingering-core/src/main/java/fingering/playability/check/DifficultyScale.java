@@ -79,7 +79,7 @@ final class DifficultyScale {
 
   /** Returns the number of measures above the comfortable tempo of {@link #PLAYERS}. */
   private int above(MeasureLimits limits) {
-    return limits.count((double) players.actionPercent() / limits.level().actionPercent());
+    return limits.countBelow((double) players.actionPercent() / limits.level().actionPercent());
   }
 
   private Component position(PartMusic music) {

@@ -32,7 +32,7 @@ public final class TempoRule implements CheckRule {
   @Override
   public void check(PartMusic music, Findings findings) {
     for (PlayerLine line : music.lines()) {
-      for (TempoLimit limit : line.limits().under(haste)) {
+      for (TempoLimit limit : line.limits().below(haste)) {
         if (divided(line, limit.moment()) || beginsMovement(music, line, limit.moment())) {
           continue;
         }
@@ -99,7 +99,7 @@ public final class TempoRule implements CheckRule {
   private static Message message(PartMusic music, TempoLimit limit, boolean avoidable) {
     String says =
         "%s: needs %s, but has only %s"
-            .formatted(limit.says(), seconds(limit.neededMicros()), seconds(limit.freeMicros()));
+            .formatted(limit.text(), seconds(limit.neededMicros()), seconds(limit.freeMicros()));
     String slower =
         limit.factor() < SLOWEST_PROPOSED
             ? ""

@@ -7,7 +7,7 @@ import fingering.scoring.CostRule;
 import fingering.scoring.HandMovement;
 import fingering.scoring.Transition;
 
-/** Rules on the bow's way across the strings. Plucked notes are free of them. */
+/** Rules on string crossings of the bow. They do not charge plucked notes. */
 final class CrossingRules {
   private CrossingRules() {}
 
@@ -16,14 +16,14 @@ final class CrossingRules {
         new NamedTransitionRule(
                 "crossing",
                 "String crossing",
-                "The bow moves to the neighbouring string; from or to an open one it is easier.",
+                "The bow moves to another string; this is easier from or to an open string.",
                 "half crossing",
                 CrossingRules::crossing)
             .where(HandMovement::bowed),
         new NamedTransitionRule(
                 "crossing-slurred",
                 "Crossing under a slur",
-                "The colour changes within one bow.",
+                "The tone colour changes within one bow.",
                 "half crossing",
                 (transition, before, now) ->
                     transition.slurred() ? crossing(transition, before, now) : 0)
@@ -31,9 +31,9 @@ final class CrossingRules {
         new NamedTransitionRule(
                 "crossing-quick",
                 "Quick crossing",
-                "Arm and fingers must meet on the new string within a short note; an open string waits.",
+                "Bow and finger must reach the new string together within a short note.",
                 "crossing",
-                CrossingRules::quick)
+                CrossingRules::quickCrossing)
             .where(transition -> transition.quick() && HandMovement.bowed(transition)),
         new NamedTransitionRule(
                 "skipped-string",
@@ -47,20 +47,20 @@ final class CrossingRules {
         new NamedTransitionRule(
                 "crossing-against-line",
                 "Crossing against the line",
-                "The line rises and the bow goes down to a lower string for it, or the other way round.",
+                "The line rises but the bow goes to a lower string, or the other way round.",
                 "crossing",
-                CrossingRules::against)
+                CrossingRules::crossingAgainstLine)
             .where(transition -> transition.rises() != 0 && HandMovement.bowed(transition)),
         new NamedTransitionRule(
                 "same-finger-hop",
-                "Finger hops to next string",
-                "One finger must hop to another string at once, or lie across two: the stopped fifth.",
+                "Finger hops across strings",
+                "One finger must hop to another string at once, or stop two strings, as for a fifth.",
                 "half hop",
                 CrossingRules::hop)
             .where(transition -> !transition.acrossRest()));
   }
 
-  /** Two halves; one where an open string leaves the fingers free while the arm moves. */
+  /** Two halves; one if an open string leaves the fingers free while the arm moves. */
   private static long crossing(Transition transition, Grip before, Grip now) {
     if (HandMovement.stringsCrossed(transition, before, now) == 0) {
       return 0;
@@ -68,7 +68,7 @@ final class CrossingRules {
     return before.open() || now.open() ? 1 : 2;
   }
 
-  private static long quick(Transition transition, Grip before, Grip now) {
+  private static long quickCrossing(Transition transition, Grip before, Grip now) {
     return transition.quick()
             && !before.open()
             && !now.open()
@@ -77,7 +77,7 @@ final class CrossingRules {
         : 0;
   }
 
-  private static long against(Transition transition, Grip before, Grip now) {
+  private static long crossingAgainstLine(Transition transition, Grip before, Grip now) {
     boolean single = before.placements().size() == 1 && now.placements().size() == 1;
     if (!single || HandMovement.stringsCrossed(transition, before, now) == 0) {
       return 0;

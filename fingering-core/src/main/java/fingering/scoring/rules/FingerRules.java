@@ -13,14 +13,14 @@ import java.util.Optional;
 
 /** Rules on the fingers within one hand position. */
 final class FingerRules {
-  /** Widest easy distance in semitones between fingers that lie 1, 2 and 3 apart. */
+  /** By difference of finger numbers, the widest natural spacing in semitones. */
   private static final int[] WIDEST = {0, 2, 4, 5};
 
-  /** Narrowest easy distance in semitones between fingers that lie 1, 2 and 3 apart. */
+  /** By difference of finger numbers, the narrowest natural spacing in semitones. */
   private static final int[] NARROWEST = {0, 1, 2, 4};
 
-  /** Tenths of a held note that is lost. */
-  private static final int LET_GO = 10;
+  /** The charge for a held note that is released, in tenths of a note. */
+  private static final int RELEASED = 10;
 
   private FingerRules() {}
 
@@ -28,57 +28,57 @@ final class FingerRules {
     return ImmutableList.of(
         new NamedTransitionRule(
                 "finger-slide",
-                "Finger slides",
-                "One finger slides to another note without a shift of the hand.",
+                "Sliding finger",
+                "One finger slides to another note while the hand stays in position.",
                 "semitone",
                 FingerRules::slide)
             .on(ShiftCondition.STAY)
             .where(transition -> !transition.acrossRest()),
         new NamedTransitionRule(
                 "wide-fingers",
-                "Wide between fingers",
-                "Two fingers lie further apart than the hand falls.",
+                "Fingers far apart",
+                "Two fingers are further apart than they fall naturally.",
                 "semitone",
                 (transition, before, now) -> spacing(transition, before, now, true))
             .on(ShiftCondition.STAY)
             .where(transition -> !transition.acrossRest()),
         new NamedTransitionRule(
                 "narrow-fingers",
-                "Narrow between fingers",
-                "Two fingers are squeezed together, or cross.",
+                "Fingers close together",
+                "Two fingers are squeezed together, or crossed.",
                 "semitone",
                 (transition, before, now) -> spacing(transition, before, now, false))
             .on(ShiftCondition.STAY)
             .where(transition -> !transition.acrossRest()),
         new NamedTransitionRule(
                 "cello-extension-change",
-                "Hand opens or closes",
-                "The hand changes between its closed and its extended shape.",
+                "Change of extension",
+                "The cello hand changes between closed and extended.",
                 "change",
-                FingerRules::opens)
+                FingerRules::extensionChange)
             .on(ShiftCondition.STAY)
             .where(transition -> !transition.acrossRest()),
         new NamedTransitionRule(
                 "cello-extension-upper",
-                "Hand opens above the first finger",
-                "The cello hand opens on the first finger; between the others all of them would move.",
+                "Extension between upper fingers",
+                "The cello hand extends or closes between two upper fingers; from the first finger this is easier.",
                 "change",
-                FingerRules::opensAbove)
+                FingerRules::extensionBetweenUpperFingers)
             .on(ShiftCondition.STAY)
             .where(transition -> !transition.acrossRest()),
         new NamedTransitionRule(
                 "held-note",
-                "Held note let go",
-                "A note that should sound on loses its string, or another finger has to take it over.",
+                "Held note released",
+                "A note that should keep sounding loses its string, or another finger has to take it over.",
                 "tenth of a note",
-                FingerRules::letGo)
+                FingerRules::released)
             .where(transition -> !transition.held().isEmpty()),
         new NamedTransitionRule(
                 "repeated-note",
-                "Repeated note fingered anew",
-                "A note struck again sounds and feels the same only under the same finger.",
+                "Repeated note refingered",
+                "A repeated note sounds and feels the same only with the same finger on the same string.",
                 "note",
-                FingerRules::anew)
+                FingerRules::refingered)
             .where(Transition::repeated));
   }
 
@@ -109,7 +109,7 @@ final class FingerRules {
   }
 
   private static long spacing(Transition transition, Grip before, Grip now, boolean wide) {
-    // Where each finger has one place, the frame itself says how far apart they lie.
+    // Elsewhere each finger has only one place in the frame, so the spacing is fixed.
     if (!movable(now.frame()) || !sameHand(transition, before, now)) {
       return 0;
     }
@@ -117,7 +117,7 @@ final class FingerRules {
     for (int i = 0; i < before.placements().size(); i++) {
       Placement left = before.placements().get(i);
       for (int j = 0; j < now.placements().size(); j++) {
-        semitones += off(left, now.placements().get(j), wide);
+        semitones += excess(left, now.placements().get(j), wide);
       }
     }
     return semitones;
@@ -127,7 +127,8 @@ final class FingerRules {
     return frame.shape() == Frame.Shape.LETTERS || frame.shape() == Frame.Shape.THUMB;
   }
 
-  private static long off(Placement a, Placement b, boolean wide) {
+  /** Semitones beyond the widest, or below the narrowest, natural spacing. */
+  private static long excess(Placement a, Placement b, boolean wide) {
     int apart = b.finger().number() - a.finger().number();
     if (a.open() || b.open() || apart == 0) {
       return 0;
@@ -139,16 +140,16 @@ final class FingerRules {
         : Math.max(0, NARROWEST[fingers] - semitones);
   }
 
-  private static long opens(Transition transition, Grip before, Grip now) {
+  private static long extensionChange(Transition transition, Grip before, Grip now) {
     return sameHand(transition, before, now) && before.frame().shape() != now.frame().shape()
         ? 1
         : 0;
   }
 
-  /** Opening forward, second to fourth finger move and the first stays: it has to play one end. */
-  private static long opensAbove(Transition transition, Grip before, Grip now) {
-    boolean moved = forward(before.frame()) != forward(now.frame());
-    return moved && onUpper(before) && onUpper(now) && sameHand(transition, before, now) ? 1 : 0;
+  /** In the forward extension the second to fourth fingers move, so this is easy from the first. */
+  private static long extensionBetweenUpperFingers(Transition transition, Grip before, Grip now) {
+    boolean changes = forward(before.frame()) != forward(now.frame());
+    return changes && onUpper(before) && onUpper(now) && sameHand(transition, before, now) ? 1 : 0;
   }
 
   private static boolean forward(Frame frame) {
@@ -164,38 +165,38 @@ final class FingerRules {
     return true;
   }
 
-  private static long letGo(Transition transition, Grip before, Grip now) {
+  private static long released(Transition transition, Grip before, Grip now) {
     HeldNotes held = transition.held();
     long tenths = 0;
     for (int note = 0; note < held.count(); note++) {
       if (held.sounded(note)) {
-        Optional<Placement> was = held.left(note, before);
-        Optional<Placement> is = held.reached(note, now);
-        // Who has let go of a note cannot hold it later.
-        tenths += was.isPresent() && is.isPresent() ? changed(was.get(), is.get()) : LET_GO;
+        Optional<Placement> was = held.placementBefore(note, before);
+        Optional<Placement> is = held.placementNow(note, now);
+        // A note that was released earlier can no longer be held.
+        tenths += was.isPresent() && is.isPresent() ? changed(was.get(), is.get()) : RELEASED;
       }
     }
     return tenths;
   }
 
-  /** A finger that takes over on the same string keeps the note sounding; that is an art, too. */
+  /** Replacing the finger on the same string keeps the note sounding, but is not easy. */
   private static int changed(Placement was, Placement is) {
     if (was.string() != is.string()) {
-      return LET_GO;
+      return RELEASED;
     }
     return was.finger() == is.finger() ? 0 : 1;
   }
 
-  private static boolean sameStop(Placement a, Placement b) {
+  private static boolean sameStringAndFinger(Placement a, Placement b) {
     return a.string() == b.string() && a.finger() == b.finger();
   }
 
-  private static long anew(Transition transition, Grip before, Grip now) {
+  private static long refingered(Transition transition, Grip before, Grip now) {
     if (!transition.repeated() || transition.acrossRest()) {
       return 0;
     }
     Placement left = before.top();
     Placement reached = now.top();
-    return sameStop(left, reached) ? 0 : 1;
+    return sameStringAndFinger(left, reached) ? 0 : 1;
   }
 }

@@ -5,18 +5,18 @@ import fingering.scoring.NoteContext;
 import fingering.scoring.NoteRule;
 import fingering.scoring.PacedNoteRule;
 
-/** A note rule made of its description and a measure. */
+/** A note rule built from its description and a function that measures its amount. */
 record NamedNoteRule(String id, String name, String explanation, String unit, Measure measure)
     implements NoteRule {
-  /** Measures how much of something a grip has. */
+  /** Measures the amount for a grip. */
   interface Measure {
-    /** Finds nothing. */
+    /** Always 0. */
     Measure NEVER = (context, grip) -> 0;
 
     long amount(NoteContext context, Grip grip);
   }
 
-  /** The same kind of rule, which charges in proportion to the pace. */
+  /** A rule that charges more in slow music. */
   record Paced(String id, String name, String explanation, String unit, Measure measure)
       implements PacedNoteRule {
     @Override

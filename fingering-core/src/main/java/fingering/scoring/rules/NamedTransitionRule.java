@@ -9,10 +9,10 @@ import fingering.scoring.TransitionRule;
 import java.util.function.Predicate;
 
 /**
- * A transition rule made of its description and a measure.
+ * A transition rule built from its description and a function that measures its amount.
  *
- * @param occasion what the hand has to do for the measure to find anything
- * @param concerned the passings in which it may find anything
+ * @param condition the hand movement without which nothing is charged
+ * @param applies the transitions outside which nothing is charged
  */
 record NamedTransitionRule(
     String id,
@@ -20,23 +20,23 @@ record NamedTransitionRule(
     String explanation,
     String unit,
     Measure measure,
-    ShiftCondition occasion,
-    Predicate<Transition> concerned)
+    ShiftCondition condition,
+    Predicate<Transition> applies)
     implements TransitionRule {
 
   NamedTransitionRule(String id, String name, String explanation, String unit, Measure measure) {
     this(id, name, explanation, unit, measure, ShiftCondition.ANY, transition -> true);
   }
 
-  /** Measures how much of something a passing has. */
+  /** Measures the amount for two successive grips. */
   interface Measure {
-    /** Finds nothing. */
+    /** Always 0. */
     Measure NEVER = (transition, before, now) -> 0;
 
     long amount(Transition transition, Grip before, Grip now);
   }
 
-  /** The same kind of rule, which charges in proportion to the pace. */
+  /** A rule that charges more in slow music. */
   record Paced(String id, String name, String explanation, String unit, Measure measure)
       implements PacedTransitionRule {
     @Override
@@ -45,8 +45,8 @@ record NamedTransitionRule(
     }
   }
 
-  /** The same kind of rule, which charges the time that is lacking. */
-  record Hurried(
+  /** A rule that charges for time that is missing for a shift. */
+  record Timed(
       String id, String name, String explanation, String unit, long unitMicros, Measure needed)
       implements TimedTransitionRule {
     @Override
@@ -55,19 +55,19 @@ record NamedTransitionRule(
     }
 
     @Override
-    public ShiftCondition occasion() {
+    public ShiftCondition condition() {
       return ShiftCondition.SHIFT;
     }
   }
 
-  /** The same, where it is known to find nothing on other occasions. */
+  /** This rule, limited to transitions with or without a shift. */
   NamedTransitionRule on(ShiftCondition only) {
-    return new NamedTransitionRule(id, name, explanation, unit, measure, only, concerned);
+    return new NamedTransitionRule(id, name, explanation, unit, measure, only, applies);
   }
 
-  /** The same, where it is known to find nothing in other passings. */
+  /** This rule, limited to some transitions. */
   NamedTransitionRule where(Predicate<Transition> only) {
-    return new NamedTransitionRule(id, name, explanation, unit, measure, occasion, only);
+    return new NamedTransitionRule(id, name, explanation, unit, measure, condition, only);
   }
 
   @Override
@@ -76,8 +76,8 @@ record NamedTransitionRule(
   }
 
   @Override
-  public boolean concerns(Transition transition) {
-    return concerned.test(transition);
+  public boolean appliesTo(Transition transition) {
+    return applies.test(transition);
   }
 
   @Override

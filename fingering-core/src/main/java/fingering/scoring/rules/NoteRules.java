@@ -10,35 +10,33 @@ import fingering.scoring.CostRule;
 import fingering.scoring.NoteContext;
 import fingering.tables.Pitch;
 
-/** Rules on a grip by itself. */
+/** Rules that judge a single grip. */
 final class NoteRules {
-  /**
-   * A note this long wants vibrato and a strong finger, in hundredths of a second (common
-   * practice).
-   */
+  /** From this length a note needs a strong finger, in hundredths of a second (common practice). */
   private static final long LONG = 70;
 
-  /** A note this short leaves the fourth finger no time to settle, in hundredths of a second. */
+  /** A shorter note gives the fourth finger no time to settle, in hundredths of a second. */
   private static final long QUICK = 20;
 
   /**
-   * An open string shorter than this does not stand out, in hundredths of a second (common
+   * Up to this length an open string does not stand out, in hundredths of a second (common
    * practice).
    */
-  private static final long RINGS = 30;
-
-  /** The same on the cello, where 4th is at home at the end of the neck (common practice). */
-  private static final int[] NECK = {2, 0, 3, 3, 2, 5, 6, 7};
-
-  /** A hand that spans no more, in semitones, is that of the bass. */
-  private static final int BASS_SPAN = 2;
+  private static final long SHORT_OPEN = 30;
 
   /**
-   * How far from home a position is on violin and viola, from half and 1st up (common practice).
+   * By position from half, the steps charged on violin and viola: more for less familiar positions
+   * (common practice).
    */
-  private static final int[] UNFAMILIAR = {2, 0, 4, 2, 5, 6, 8};
+  private static final int[] VIOLIN_STEPS = {2, 0, 4, 2, 5, 6, 8};
 
-  /** The same for the thumb at the octave; it grows on both sides (common practice). */
+  /** The same on the cello, where 4th is familiar from the end of the neck (common practice). */
+  private static final int[] CELLO_STEPS = {2, 0, 3, 3, 2, 5, 6, 7};
+
+  /** A hand that spans no more semitones is that of the bass. */
+  private static final int BASS_SPAN = 2;
+
+  /** The steps charged for the thumb at the octave; more on both sides (common practice). */
   private static final int THUMB_AT_OCTAVE = 12;
 
   private NoteRules() {}
@@ -48,55 +46,55 @@ final class NoteRules {
         new NamedNoteRule(
             "position",
             "Position away from 1st",
-            "Higher and less practised positions are less sure; 3rd is more at home than 2nd.",
+            "Higher and less practised positions are less secure; 3rd is more familiar than 2nd.",
             "step",
             NoteRules::position),
         new NamedNoteRule(
             "fourth-finger",
             "Fourth finger",
-            "The weakest finger; more so on a quick, a long or an accented note.",
+            "The weakest finger, above all on a quick, long or accented note.",
             "half fourth finger",
             NoteRules::fourthFinger),
         new NamedNoteRule(
             "open-string",
-            "Open string standing out",
-            "An open string in a long or slurred note rings without vibrato.",
+            "Exposed open string",
+            "An open string on a long or slurred note rings without vibrato.",
             "tenth of a second",
             NoteRules::openString),
         new NamedNoteRule(
             "extension",
             "Extension",
-            "A finger reaches out of the hand's frame.",
+            "A finger reaches beyond the hand frame.",
             "millimetre",
             NoteRules::extension),
         new NamedNoteRule(
             "low-string-high",
             "High on a low string",
-            "High on a thick string the note speaks less readily, the more so on cello and bass.",
+            "High on a thick string a note speaks less easily, above all on cello and bass.",
             "semitone",
             NoteRules::highOnLowString),
         new NamedNoteRule(
             "finger-against-spelling",
-            "Under another letter",
-            "The finger takes a note that the page gives to its neighbour's letter.",
+            "Finger against the spelling",
+            "The finger plays a note that is spelled with the letter of its neighbour.",
             "note",
-            NoteRules::respelled),
+            NoteRules::againstSpelling),
         new NamedNoteRule(
             "trill",
-            "Trill without free finger",
-            "A trill over an open string is hard to keep even; without a finger above it cannot be.",
+            "Awkward trill",
+            "A trill over an open string is hard to keep even; without a free finger it is impossible.",
             "half trill",
             NoteRules::trill),
         new NamedNoteRule(
             "chord-shape",
-            "Strings stopped together",
-            "Each finger that must hold while another plays makes the grip harder.",
+            "Fingers held together",
+            "Each finger that holds a note of a double stop or chord makes it harder.",
             "finger",
             NoteRules::chordShape),
         new NamedNoteRule(
             "divided",
-            "No one hand",
-            "The notes cannot be held together; break or divide them.",
+            "Divided chord",
+            "One hand cannot hold these notes together; break or divide the chord.",
             "note",
             (context, grip) -> grip.divided() ? grip.placements().size() : 0));
   }
@@ -106,22 +104,24 @@ final class NoteRules {
     for (int i = 0; i < grip.placements().size(); i++) {
       Placement placement = grip.placements().get(i);
       if (!placement.open()) {
-        steps += unfamiliar(placement.frame());
+        steps += steps(placement.frame());
       }
     }
     return steps;
   }
 
-  private static int unfamiliar(Frame frame) {
+  private static int steps(Frame frame) {
     if (frame.thumb().isPresent()) {
       int fromOctave = frame.thumb().getAsInt() - Pitch.OCTAVE;
       return THUMB_AT_OCTAVE + (fromOctave < 0 ? -fromOctave : fromOctave / 2);
     }
     int number = frame.position().number();
     if (frame.shape() != Frame.Shape.LETTERS) {
-      return frame.span() <= BASS_SPAN ? number : NECK[Math.min(number, NECK.length - 1)];
+      return frame.span() <= BASS_SPAN
+          ? number
+          : CELLO_STEPS[Math.min(number, CELLO_STEPS.length - 1)];
     }
-    return number < UNFAMILIAR.length ? UNFAMILIAR[number] : number + 2;
+    return number < VIOLIN_STEPS.length ? VIOLIN_STEPS[number] : number + 2;
   }
 
   private static long fourthFinger(NoteContext context, Grip grip) {
@@ -141,7 +141,7 @@ final class NoteRules {
     if (context.plucked() || grip.placements().size() > 1 || !grip.open()) {
       return 0;
     }
-    long over = Math.max(0, context.hundredths() - RINGS) / 10;
+    long over = Math.max(0, context.hundredths() - SHORT_OPEN) / 10;
     return Math.min(12, over) + (context.slurred() && over > 0 ? 2 : 0);
   }
 
@@ -164,13 +164,13 @@ final class NoteRules {
     return semitones;
   }
 
-  /** On violin and viola the low strings are played high; on cello and bass they are as ropes. */
+  /** The weight of a string. On violin and viola all but the top string count the same. */
   private static long thickness(Placement placement) {
     boolean letters = placement.frame().shape() == Frame.Shape.LETTERS;
     return letters ? Math.min(1, placement.string() - 1) : placement.string() - 1;
   }
 
-  private static long respelled(NoteContext context, Grip grip) {
+  private static long againstSpelling(NoteContext context, Grip grip) {
     long notes = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       notes += grip.placements().get(i).respelled() ? 1 : 0;

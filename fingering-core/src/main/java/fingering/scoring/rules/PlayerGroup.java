@@ -19,18 +19,17 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /**
- * Players who share one plan, as those of an orchestra's section do. What is new to any of them is
- * charged, as to the one who has most to learn there; a grip is one that the hand reaches which
- * reaches least.
+ * Players who share one plan, such as a section of an orchestra. A skill that is new to any of them
+ * is charged, and the smallest hand limits the grips.
  *
  * @param players the players, at least one
  */
 public record PlayerGroup(ImmutableList<Player> players) {
-  /** The presets, the least experienced player's first. */
-  private static final ImmutableList<String> LEAST_FIRST =
+  /** The presets, the least experienced players' first. */
+  private static final ImmutableList<String> LEAST_EXPERIENCED_FIRST =
       ImmutableList.of("beginner", "intermediate", "common-practice", "advanced");
 
-  private static final ImmutableSet<String> OF_PLAYERS =
+  private static final ImmutableSet<String> PLAYER_RULES =
       ImmutableSet.of(
           PlayerRules.POSITION,
           PlayerRules.PATTERN,
@@ -45,14 +44,13 @@ public record PlayerGroup(ImmutableList<Player> players) {
    */
   public PlayerGroup {
     if (players.isEmpty()) {
-      throw new FingeringException("a section without players; name one at least");
+      throw new FingeringException("a section without players; name at least one");
     }
   }
 
   /**
-   * Every rule, those on what is new to a player made for these: each charges a note, and the way
-   * from one to the next, as much as it charges the player to whom most of it is new. What another
-   * has learned helps nobody, and what is new to two is charged once.
+   * All rules of the library. Each rule about new skills charges a note or a transition as much as
+   * it charges the player to whom most is new: a skill that is new to two players is charged once.
    */
   public ImmutableList<CostRule> rules() {
     ImmutableList<ImmutableList<CostRule>> all =
@@ -62,7 +60,7 @@ public record PlayerGroup(ImmutableList<Player> players) {
     for (int i = 0; i < first.size(); i++) {
       int at = i;
       rules.add(
-          players.size() > 1 && OF_PLAYERS.contains(first.get(i).id())
+          players.size() > 1 && PLAYER_RULES.contains(first.get(i).id())
               ? most(all.stream().map(own -> own.get(at)).toList())
               : first.get(i));
     }
@@ -108,18 +106,18 @@ public record PlayerGroup(ImmutableList<Player> players) {
     return most;
   }
 
-  /** The preset of the least experienced; empty where no player has one. */
+  /** The preset of the least experienced player; empty if no player has one. */
   public Optional<String> preset() {
     boolean none = players.stream().allMatch(player -> player.preset().isEmpty());
     return none
         ? Optional.empty()
         : players.stream()
             .map(player -> player.preset().orElse(Weights.presets().get(0)))
-            .min(Comparator.comparingInt(LEAST_FIRST::indexOf));
+            .min(Comparator.comparingInt(LEAST_EXPERIENCED_FIRST::indexOf));
   }
 
   /**
-   * What they play; empty where no player says.
+   * The instrument of the players; empty if none of them names one.
    *
    * @throws FingeringException if they play different instruments
    */
@@ -140,13 +138,12 @@ public record PlayerGroup(ImmutableList<Player> players) {
   }
 
   /**
-   * The player whose hand reaches least, in proportion to the string. What lies in reach of this
-   * one does for all; a hand of which nothing is said is a medium one.
+   * The player whose hand reaches least in proportion to the string. Whatever this player can
+   * reach, all can. A player without a hand size has a medium hand.
    *
-   * @param of the instrument; each plays it in their own size, where it is the player's own
-   *     instrument, else as it is
+   * @param of the instrument; players whose own instrument it is play it in their own size
    */
-  public Player narrowest(Instrument of) {
+  public Player smallestReach(Instrument of) {
     return players.stream()
         .min(Comparator.comparingDouble(player -> reach(player, of)))
         .orElseThrow();
@@ -161,7 +158,7 @@ public record PlayerGroup(ImmutableList<Player> players) {
     return player.hand().orElse(LeftHand.MEDIUM).reach(played) / played.stringLength();
   }
 
-  /** The hand that reaches least on an instrument that all play in one size. */
+  /** The smallest hand on an instrument that all players play in the same size. */
   public LeftHand smallestHand(Instrument played) {
     return players.stream()
         .map(player -> player.hand().orElse(LeftHand.MEDIUM))

@@ -10,8 +10,8 @@ import fingering.scoring.Transition;
 import java.util.function.Predicate;
 
 /**
- * Rules on what a player has not learned. It is dear and not forbidden, so that there is always a
- * plan.
+ * Rules on skills that a player has not learned. They are expensive but not forbidden, so there is
+ * always a plan.
  */
 final class PlayerRules {
   static final String POSITION = "new-position";
@@ -22,42 +22,42 @@ final class PlayerRules {
 
   private PlayerRules() {}
 
-  /** The rules for a player; where nothing is said of what was learned they charge nothing. */
+  /** The rules for a player. Rules on skills that the player does not list charge nothing. */
   static ImmutableList<CostRule> of(Player player) {
-    UnmetPrerequisites unlearned = new UnmetPrerequisites(player);
+    UnmetPrerequisites unmet = new UnmetPrerequisites(player);
     return ImmutableList.of(
         noteRule(
             POSITION,
             "New position",
             "The player has not learned this position.",
             player.positions().isPresent(),
-            unlearned::position),
+            unmet::position),
         noteRule(
             PATTERN,
             "New finger pattern",
-            "No finger pattern that the player has learned has the finger there.",
+            "The player has learned no finger pattern with this finger at this place.",
             player.patterns().isPresent(),
-            unlearned::pattern),
+            unmet::pattern),
         new NamedTransitionRule(
             SPACING,
-            "New distance of fingers",
-            "Two notes on a string lie under two fingers as in no pattern that the player has learned.",
+            "New finger spacing",
+            "The player has learned no finger pattern with this spacing of two fingers.",
             "pair of notes",
             player.patterns().isPresent()
-                ? (transition, before, now) -> pairs(unlearned, transition, before, now)
+                ? (transition, before, now) -> pairs(unmet, transition, before, now)
                 : NamedTransitionRule.Measure.NEVER),
         noteRule(
             EXTENSION,
             "New extension",
-            "The player has not learned to stretch so out of the hand.",
+            "The player has not learned this extension.",
             player.extensions().isPresent(),
-            unlearned::extension),
+            unmet::extension),
         new NamedTransitionRule(
             SHIFT,
             "New kind of shift",
-            "The player has not learned to shift so.",
+            "The player has not learned this kind of shift.",
             "kind",
-            player.shifts().isPresent() ? unlearned::shift : NamedTransitionRule.Measure.NEVER));
+            player.shifts().isPresent() ? unmet::shift : NamedTransitionRule.Measure.NEVER));
   }
 
   private static CostRule noteRule(
@@ -79,21 +79,21 @@ final class PlayerRules {
   }
 
   private static long pairs(
-      UnmetPrerequisites unlearned, Transition transition, Grip before, Grip now) {
-    if (!unlearned.judgesPatterns() || !oneHand(transition, before, now)) {
+      UnmetPrerequisites unmet, Transition transition, Grip before, Grip now) {
+    if (!unmet.judgesPatterns() || !sameHand(transition, before, now)) {
       return 0;
     }
     long pairs = 0;
     for (int i = 0; i < before.placements().size(); i++) {
       for (int j = 0; j < now.placements().size(); j++) {
-        pairs += unlearned.spacing(before.placements().get(i), now.placements().get(j)) ? 1 : 0;
+        pairs += unmet.spacing(before.placements().get(i), now.placements().get(j)) ? 1 : 0;
       }
     }
     return pairs;
   }
 
-  /** Whether one hand holds both grips without beginning anew between. */
-  static boolean oneHand(Transition transition, Grip before, Grip now) {
+  /** Whether the same hand plays both grips without starting afresh after a rest. */
+  static boolean sameHand(Transition transition, Grip before, Grip now) {
     return !before.divided() && !now.divided() && !transition.acrossRest();
   }
 }

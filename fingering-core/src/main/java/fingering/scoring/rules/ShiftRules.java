@@ -10,31 +10,31 @@ import fingering.scoring.HandMovement;
 import fingering.scoring.ShiftCondition;
 import fingering.scoring.Transition;
 
-/** Rules on moving the hand along the string. */
+/** Rules on shifts. */
 final class ShiftRules {
-  /** Time to leave and to arrive, whatever the way, in microseconds (common practice). */
-  private static final long LEAVE_AND_ARRIVE = 60_000;
+  /** Time to leave and to arrive at any distance, in microseconds (common practice). */
+  private static final long LEAVE_AND_ARRIVE_MICROS = 60_000;
 
   /**
-   * The string on which shifts of all instruments are measured, in millimetres. How long an aimed
-   * movement takes, and how sure it is, depends on the way against the width of the target (P. M.
-   * Fitts, 1954, from memory), and both grow with the string: a tone is a tone on the bass too.
+   * The string length to which all shifts are scaled, in millimetres. The duration and accuracy of
+   * an aimed movement depend on its distance relative to the width of the target (P. M. Fitts,
+   * 1954, from memory), and both grow with the string.
    */
-  private static final double REFERENCE = 328;
+  private static final double REFERENCE_LENGTH = 328;
 
-  /** Time a millimetre of shift on that string takes, in microseconds (common practice). */
-  private static final long PER_MILLIMETRE = 1_500;
+  /** Time per millimetre on that string, in microseconds (common practice). */
+  private static final long MICROS_PER_MILLIMETRE = 1_500;
 
-  private static final long HUNDREDTH = 10_000;
+  private static final long HUNDREDTH_MICROS = 10_000;
 
-  /** A move shorter than this, as between half and 1st, draws the hand back or on (millimetres). */
+  /** A shift below this distance, as between half and 1st position, is slight, in millimetres. */
   private static final long SLIGHT = 20;
 
-  /** Further than this, in semitones, the hand goes to another position however short the way. */
+  /** A shift of more semitones is not slight at any distance. */
   private static final double SLIGHT_SEMITONES = 1;
 
-  /** The bass hand spans a tone. */
-  private static final double NARROW = 2;
+  /** A hand that spans no more semitones is that of the bass. */
+  private static final double BASS_SPAN = 2;
 
   /** The widest step of a scale, in semitones. */
   private static final int STEP = 2;
@@ -46,23 +46,23 @@ final class ShiftRules {
         new NamedTransitionRule(
                 "shift",
                 "Shift",
-                "The hand moves to another position; a rest, an open string or a slight move make it easier, and so does the habit of cellists and bassists.",
+                "The hand moves to another position; this is easier in a rest, from an open string, for a short distance, and on cello and bass.",
                 "tenth of a shift",
                 ShiftRules::shift)
             .on(ShiftCondition.SHIFT),
         new NamedTransitionRule(
                 "shift-distance",
-                "Distance of a shift",
+                "Shift distance",
                 "The further the hand travels, the harder it is to arrive in tune.",
-                "millimetre on a string of 328 mm",
+                "millimetre on a 328 mm string",
                 ShiftRules::distance)
             .on(ShiftCondition.SHIFT),
-        new NamedTransitionRule.Hurried(
+        new NamedTransitionRule.Timed(
             "shift-rushed",
-            "Shift in haste",
-            "The shift needs more time than the end of the note before and the rest leave.",
+            "Rushed shift",
+            "The shift takes longer than the rest and the end of the note before allow.",
             "hundredth of a second",
-            HUNDREDTH,
+            HUNDREDTH_MICROS,
             ShiftRules::needed),
         new NamedTransitionRule(
                 "shift-slurred",
@@ -74,15 +74,15 @@ final class ShiftRules {
             .where(Transition::slurred),
         new NamedTransitionRule(
                 "shift-changed-finger",
-                "Shift to another finger",
-                "Without a finger that slides along as a guide the arrival is less sure.",
+                "Unguided shift",
+                "No finger slides along to guide the hand, so it arrives less securely.",
                 "shift",
                 ShiftRules::changedFinger)
             .on(ShiftCondition.SHIFT),
         new NamedTransitionRule(
                 "shift-creeping",
-                "One finger takes the next step",
-                "A finger that slides on by a whole tone smears a line; let another take the next note.",
+                "Creeping shift",
+                "One finger shifts on by a whole tone and smears the line; another finger would speak clearly.",
                 "shift",
                 ShiftRules::creeping)
             .on(ShiftCondition.SHIFT));
@@ -95,16 +95,16 @@ final class ShiftRules {
     if (transition.acrossRest()) {
       return 3;
     }
-    int whole = slight(before, now) ? 4 : whole(now.frame());
-    return before.open() ? whole / 2 : whole;
+    int tenths = slight(before, now) ? 4 : fullShift(now.frame());
+    return before.open() ? tenths / 2 : tenths;
   }
 
-  /** The less a hand spans the more often it shifts, and the less a shift is to it. */
-  private static int whole(Frame frame) {
+  /** Tenths for a full shift. The less the hand spans, the more often it shifts. */
+  private static int fullShift(Frame frame) {
     if (frame.shape() == Frame.Shape.LETTERS) {
       return 10;
     }
-    return frame.span() <= NARROW ? 5 : 8;
+    return frame.span() <= BASS_SPAN ? 5 : 8;
   }
 
   private static boolean slight(Grip before, Grip now) {
@@ -112,22 +112,22 @@ final class ShiftRules {
         && Math.abs(now.frame().first() - before.frame().first()) <= SLIGHT_SEMITONES;
   }
 
-  /** Millimetres between the places of the first finger before and after. */
+  /** Millimetres that the first finger moves, on a string of the reference length. */
   static long millimetres(Grip before, Grip now) {
-    return Math.round(REFERENCE * Math.abs(now.frame().share() - before.frame().share()));
+    return Math.round(REFERENCE_LENGTH * Math.abs(now.frame().share() - before.frame().share()));
   }
 
   private static long distance(Transition transition, Grip before, Grip now) {
     if (!HandMovement.shifts(transition, before, now)) {
       return 0;
     }
-    long way = millimetres(before, now);
-    return transition.acrossRest() ? way / 2 : way;
+    long distance = millimetres(before, now);
+    return transition.acrossRest() ? distance / 2 : distance;
   }
 
   private static long needed(Transition transition, Grip before, Grip now) {
     return HandMovement.shifts(transition, before, now)
-        ? LEAVE_AND_ARRIVE + PER_MILLIMETRE * millimetres(before, now)
+        ? LEAVE_AND_ARRIVE_MICROS + MICROS_PER_MILLIMETRE * millimetres(before, now)
         : 0;
   }
 
@@ -145,7 +145,7 @@ final class ShiftRules {
     return left.string() == reached.string() && guided ? 0 : 1;
   }
 
-  /** Where a line rises by a step the first finger, that lies behind the other, slides up. */
+  /** Whether the first finger, behind the other, guides the shift up a step to itself. */
   private static boolean firstLeads(Placement left, Placement reached) {
     int rises = reached.semitones() - left.semitones();
     return left.finger().number() > 1

@@ -13,17 +13,17 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 
 /**
- * Something that a fingering asks of a player who has not learned it.
+ * A skill that a fingering needs and the player has not learned.
  *
  * @param moment index of the moment in the passage, from 0
  * @param rule id of the rule that charges it
- * @param what what it is, in words: {@code 3rd position}
+ * @param skill the skill in words, such as {@code 3rd position}
  */
-public record SkillGap(int moment, String rule, String what) {
+public record SkillGap(int moment, String rule, String skill) {
 
   /**
-   * All that is new to a player on a path, in order of time: one entry for each unit that the
-   * player's rules charge.
+   * The skills on a path that are new to a player, in order of time: one entry for each unit that
+   * the player's rules charge.
    */
   public static ImmutableList<SkillGap> of(
       Player player, ImmutableList<Moment> moments, ImmutableList<Grip> path) {
@@ -31,34 +31,34 @@ public record SkillGap(int moment, String rule, String what) {
   }
 
   private record Finder(
-      UnmetPrerequisites unlearned, ImmutableList<Moment> moments, ImmutableList<Grip> path) {
+      UnmetPrerequisites unmet, ImmutableList<Moment> moments, ImmutableList<Grip> path) {
     ImmutableList<SkillGap> find() {
       ImmutableList.Builder<SkillGap> found = ImmutableList.builder();
       for (int m = 0; m < path.size(); m++) {
         notes(m, found);
         if (m > 0) {
-          way(m, found);
+          transition(m, found);
         }
       }
       return found.build();
     }
 
     private void notes(int m, ImmutableList.Builder<SkillGap> found) {
-      each(m, PlayerRules.POSITION, unlearned::position, Finder::position, found);
-      each(m, PlayerRules.PATTERN, unlearned::pattern, UnmetPrerequisites::patternTold, found);
+      each(m, PlayerRules.POSITION, unmet::position, Finder::position, found);
+      each(m, PlayerRules.PATTERN, unmet::pattern, UnmetPrerequisites::describePattern, found);
       each(
-          m, PlayerRules.EXTENSION, unlearned::extension, UnmetPrerequisites::extensionTold, found);
+          m, PlayerRules.EXTENSION, unmet::extension, UnmetPrerequisites::describeExtension, found);
     }
 
     private void each(
         int m,
         String rule,
         Predicate<Placement> isNew,
-        Function<Placement, String> told,
+        Function<Placement, String> describe,
         ImmutableList.Builder<SkillGap> found) {
       for (Placement placement : path.get(m).placements()) {
         if (isNew.test(placement)) {
-          found.add(new SkillGap(m, rule, told.apply(placement)));
+          found.add(new SkillGap(m, rule, describe.apply(placement)));
         }
       }
     }
@@ -68,29 +68,29 @@ public record SkillGap(int moment, String rule, String what) {
       return position.display() + " position";
     }
 
-    private void way(int m, ImmutableList.Builder<SkillGap> found) {
+    private void transition(int m, ImmutableList.Builder<SkillGap> found) {
       Transition transition = Transition.between(moments.get(m - 1), moments.get(m));
       Grip before = path.get(m - 1);
       Grip now = path.get(m);
-      if (PlayerRules.oneHand(transition, before, now)) {
+      if (PlayerRules.sameHand(transition, before, now)) {
         for (Placement left : before.placements()) {
           for (Placement reached : now.placements()) {
-            if (unlearned.spacing(left, reached)) {
-              String told = UnmetPrerequisites.spacingTold(left, reached);
-              found.add(new SkillGap(m, PlayerRules.SPACING, told));
+            if (unmet.spacing(left, reached)) {
+              String skill = UnmetPrerequisites.describeSpacing(left, reached);
+              found.add(new SkillGap(m, PlayerRules.SPACING, skill));
             }
           }
         }
       }
-      if (unlearned.shift(transition, before, now) == 0) {
+      if (unmet.shift(transition, before, now) == 0) {
         return;
       }
-      if (unlearned.shiftKind(transition, before, now)) {
-        String told = ShiftKind.of(transition, before, now).told();
-        found.add(new SkillGap(m, PlayerRules.SHIFT, told));
+      if (unmet.shiftKind(transition, before, now)) {
+        String skill = ShiftKind.of(transition, before, now).phrase();
+        found.add(new SkillGap(m, PlayerRules.SHIFT, skill));
       }
-      if (unlearned.slur(transition, before)) {
-        found.add(new SkillGap(m, PlayerRules.SHIFT, ShiftKind.SLUR.told()));
+      if (unmet.slur(transition, before)) {
+        found.add(new SkillGap(m, PlayerRules.SHIFT, ShiftKind.SLUR.phrase()));
       }
     }
   }

@@ -11,10 +11,7 @@ import fingering.scoring.ShiftCondition;
 import fingering.scoring.Transition;
 import fingering.tables.Position;
 
-/**
- * Rules of sound: what matters the more the more slowly the music goes. In quick passage work they
- * charge nothing.
- */
+/** Rules of sound. Most of them charge more the slower the music is, and nothing in fast music. */
 final class SoundRules {
   /** The widest step of a scale, in semitones. */
   private static final int STEP = 2;
@@ -25,32 +22,32 @@ final class SoundRules {
     return ImmutableList.of(
         new NamedNoteRule.Paced(
             "open-string-slow",
-            "Open string in singing music",
-            "The slower the music, the more an open string, without vibrato, falls out of the line.",
+            "Open string in slow music",
+            "The slower the music, the more an open string stands out, because it has no vibrato.",
             "hundredth of a second",
             (context, grip) -> bowedOpen(context, grip) ? 1 : 0),
         new NamedNoteRule.Paced(
             "top-string-slow",
-            "Top string in singing music",
-            "The slower the music, the warmer it sounds on the strings below the brightest.",
+            "Top string in slow music",
+            "The slower the music, the more the warmer sound of the lower strings is missed.",
             "hundredth of a second",
             (context, grip) -> grip.top().string() == 1 ? 1 : 0),
         new NamedNoteRule.Paced(
             "low-position-slow",
-            "Near the nut in singing music",
-            "The slower the music, the more the freer vibrato of the higher positions is missed.",
+            "Low position in slow music",
+            "The slower the music, the more the freer vibrato of higher positions is missed.",
             "hundredth of a second",
-            (context, grip) -> nearTheNut(grip) ? 1 : 0),
+            (context, grip) -> lowPosition(grip) ? 1 : 0),
         new NamedTransitionRule.Paced(
             "crossing-slow",
-            "Crossing in singing music",
-            "The slower the music, the more a change of string changes the voice.",
+            "Crossing in slow music",
+            "The slower the music, the more a change of string is heard as a change of colour.",
             "hundredth of a second",
             (transition, before, now) -> crosses(transition, before, now) ? 1 : 0),
         new NamedTransitionRule(
                 "crossing-on-step",
-                "Crossing for a step",
-                "The bow changes string for a step of the scale, which one string would have joined.",
+                "Crossing on a step",
+                "The bow changes string for a step of the scale, which one string would connect.",
                 "crossing",
                 (transition, before, now) ->
                     step(transition) && crosses(transition, before, now) ? 1 : 0)
@@ -58,19 +55,19 @@ final class SoundRules {
         new NamedNoteRule(
             "open-top-string",
             "Open top string",
-            "The open top string is shrill, and may whistle.",
+            "The open top string is shrill and may whistle.",
             "note",
             (context, grip) -> bowedOpen(context, grip) && grip.top().string() == 1 ? 1 : 0),
         new NamedNoteRule(
             "high-position",
             "Above 3rd position",
-            "Higher up the places lie closer, and the hand has left the neck.",
+            "Above 3rd position the notes lie closer together, and the hand leaves the neck.",
             "position",
-            SoundRules::above),
+            SoundRules::aboveThird),
         new NamedTransitionRule(
                 "shift-off-beat",
                 "Shift off the beat",
-                "A shift hides best where the new bow or the accent comes: on the beat.",
+                "A shift is least noticeable on the beat, with the new bow or the accent.",
                 "shift",
                 (transition, before, now) ->
                     transition.offBeat() && HandMovement.shifts(transition, before, now) ? 1 : 0)
@@ -82,7 +79,7 @@ final class SoundRules {
     return grip.top().open() && !context.plucked();
   }
 
-  private static boolean nearTheNut(Grip grip) {
+  private static boolean lowPosition(Grip grip) {
     return in(grip, Position.HALF) || in(grip, Position.FIRST);
   }
 
@@ -91,7 +88,7 @@ final class SoundRules {
     return !top.open() && top.frame().position().equals(position);
   }
 
-  private static long above(NoteContext context, Grip grip) {
+  private static long aboveThird(NoteContext context, Grip grip) {
     Frame frame = grip.top().frame();
     if (grip.top().open() || frame.thumb().isPresent()) {
       return 0;

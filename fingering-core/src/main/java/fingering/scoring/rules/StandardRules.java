@@ -6,16 +6,16 @@ import fingering.scoring.CostRule;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
 
-/** The rules of the library, in the order in which they are told. */
+/** The rules of the library, in the order in which explanations list them. */
 public final class StandardRules {
   private StandardRules() {}
 
-  /** Every rule; those on what is new to a player charge nothing, since no player is known. */
+  /** All rules. Those on new skills charge nothing, because no player is known. */
   public static ImmutableList<CostRule> all() {
     return forPlayer(Player.UNKNOWN);
   }
 
-  /** Every rule, those on what is new to a player made for this one. */
+  /** All rules, with those on new skills for a player. */
   public static ImmutableList<CostRule> forPlayer(Player player) {
     return ImmutableList.<CostRule>builder()
         .addAll(ShiftRules.all())
@@ -27,7 +27,7 @@ public final class StandardRules {
         .build();
   }
 
-  /** The scoring by every rule with the weights of common practice. */
+  /** The scoring by all rules with the weights of the preset {@code common-practice}. */
   public static Scoring commonPractice() {
     return Scoring.of(all(), Weights.commonPractice());
   }

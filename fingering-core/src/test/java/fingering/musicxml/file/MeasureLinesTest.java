@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 
 class MeasureLinesTest {
   @Test
-  void linesAreThoseAnEditorShows() {
+  void linesAreThoseOfAnEditor() {
     MeasureLines lines =
         MeasureLines.of(
             "<?xml version=\"1.0\"?>\r\n<score-partwise>\r\n<!-- two\nlines -->\r\n<part id=\"A\">"

@@ -81,7 +81,7 @@ class MxlFileTest {
   }
 
   @Test
-  void theFirstRootFileIsTheScoreWhateverTheFileIsCalled() throws IOException {
+  void theFirstRootFileIsTheScoreUnderAnyName() throws IOException {
     Path file =
         zip(
             "other.xml",
@@ -167,13 +167,13 @@ class MxlFileTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "<container><rootfiles><rootfile full-path='x.xml'/></rootfiles></container> | should hold its score as 'x.xml'",
+        "<container><rootfiles><rootfile full-path='x.xml'/></rootfiles></container> | should contain its score as 'x.xml'",
         "<container><rootfiles/></container> | does not say where the score is",
         "<container><rootfiles><rootfile/></rootfiles></container> | does not say where the score is",
         "<container><rootfiles> | does not say where the score is",
         "nothing | is not MusicXML",
       })
-  void containersThatDoNotLeadToAScoreAreRefused(String container, String message)
+  void containersWithoutAValidRootFileAreRefused(String container, String message)
       throws IOException {
     Path file = zip(CONTAINER, container, "s.xml", SCORE);
 
@@ -184,7 +184,7 @@ class MxlFileTest {
   }
 
   @Test
-  void archivesWithoutOneScoreAreRefused() throws IOException {
+  void archivesWithoutExactlyOneScoreAreRefused() throws IOException {
     Path none = Files.move(zip("readme.txt", "hello"), folder.resolve("none.mxl"));
     Path two = Files.move(zip("a.xml", SCORE, "b.xml", SCORE), folder.resolve("two.mxl"));
     Path empty = Files.move(zip("a.xml", ""), folder.resolve("empty.mxl"));
@@ -211,11 +211,11 @@ class MxlFileTest {
         .hasMessageContaining("damaged or locked archive");
     assertThatThrownBy(() -> ScoreFile.read(bad))
         .isInstanceOf(UnreadableScoreException.class)
-        .hasMessageContaining("is damaged at s.xml");
+        .hasMessageContaining("the entry s.xml is damaged");
   }
 
   @Test
-  void anEntryThatUnpacksOutOfAllProportionIsRefused() throws IOException {
+  void anEntryWithAnExcessiveRatioIsRefused() throws IOException {
     byte[] spaces = new byte[(int) MxlContainer.RATIO_FREE_BYTES + 1];
     byte[] fits = new byte[1 << 20];
     Arrays.fill(fits, (byte) ' ');
@@ -231,22 +231,22 @@ class MxlFileTest {
     assertThat(ScoreFile.read(small).text()).startsWith(SCORE);
     assertThatThrownBy(() -> ScoreFile.read(bomb))
         .isInstanceOf(UnreadableScoreException.class)
-        .hasMessageContaining("s.xml in it unpacks to more than 200 times its packed size");
+        .hasMessageContaining("its entry s.xml unpacks to more than 200 times its packed size");
     assertThatThrownBy(() -> besideBomb.writeMarked("<a/>", folder.resolve("b.mxl")))
         .isInstanceOf(UnwritableScoreException.class)
-        .hasMessageContaining("big.bin in it unpacks");
+        .hasMessageContaining("its entry big.bin unpacks");
     assertThat(folder.resolve("b.mxl")).doesNotExist();
   }
 
   @Test
-  void anArchiveThatChangedSinceItWasReadIsNotCopied() throws IOException {
+  void anArchiveChangedSinceItWasReadIsNotCopied() throws IOException {
     Path file = zip("s.xml", SCORE);
     ScoreFile score = ScoreFile.read(file);
     Files.setLastModifiedTime(file, FileTime.fromMillis(0));
 
     assertThatThrownBy(() -> score.writeMarked(SCORE, folder.resolve("b.mxl")))
         .isInstanceOf(UnwritableScoreException.class)
-        .hasMessageContaining("has changed meanwhile");
+        .hasMessageContaining("has changed since it was read");
     assertThat(folder.resolve("b.mxl")).doesNotExist();
   }
 }

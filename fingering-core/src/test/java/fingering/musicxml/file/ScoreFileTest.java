@@ -3,6 +3,7 @@ package fingering.musicxml.file;
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fingering.musicxml.UnreadableScoreException;
@@ -60,7 +61,7 @@ class ScoreFileTest {
     "windows-1252, Windows-1252, false",
     "x-MacRoman, x-MacRoman, false",
   })
-  void textIsDecodedAsTheFileSaysAndWrittenBackByteForByte(
+  void textIsDecodedAsDeclaredAndWrittenBackByteForByte(
       String charset, String declared, boolean mark) throws IOException {
     String text =
         (declared.isEmpty() ? "" : "<?xml version='1.0' encoding = \"" + declared + "\"?>\r\n")
@@ -109,15 +110,15 @@ class ScoreFileTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "<?xml version='1.0' encoding='klingon'?><a/> | names an unknown character encoding, 'klingon'",
-        "<?xml version='1.0' encoding='no such!'?><a/> | names an unknown character encoding, 'no such!'",
-        "<?xml version='1.0' encoding=''?><a/> | names an unknown character encoding, ''",
-        "<?xml version='1.0' encoding='UTF-16'?><a/> | calls itself UTF-16",
-        "<?xml version='1.0' encoding='IBM037'?><a/> | calls itself IBM037",
+        "<?xml version='1.0' encoding='klingon'?><a/> | declares an unknown character encoding, 'klingon'",
+        "<?xml version='1.0' encoding='no such!'?><a/> | declares an unknown character encoding, 'no such!'",
+        "<?xml version='1.0' encoding=''?><a/> | declares an unknown character encoding, ''",
+        "<?xml version='1.0' encoding='UTF-16'?><a/> | declares the encoding UTF-16",
+        "<?xml version='1.0' encoding='IBM037'?><a/> | declares the encoding IBM037",
         "Dear diary | is not MusicXML",
         "'  ' | is not MusicXML",
       })
-  void filesThatAreNotWhatTheySayAreRefused(String content, String message) throws IOException {
+  void filesWithFalseDeclarationsAreRefused(String content, String message) throws IOException {
     Path file = file("a.xml", content.getBytes(UTF_8));
 
     assertThatThrownBy(() -> ScoreFile.read(file))
@@ -129,18 +130,18 @@ class ScoreFileTest {
   }
 
   @Test
-  void bytesThatDoNotFitTheEncodingAreRefusedWithTheirLine() throws IOException {
+  void invalidBytesAreRefusedWithTheirLine() throws IOException {
     Path file = file("a.xml", SCORE.replace("\r\n", "\r\né").getBytes(ISO_8859_1));
     Path late = file("b.xml", "<a>\n\n<b>é</b></a>".getBytes(ISO_8859_1));
     Path cut = file("c.xml", join("<a>\n".getBytes(UTF_8), new byte[] {(byte) 0xC3}));
     Path image = file("d.xml", new byte[] {(byte) 0x89, 'P', 'N', 'G'});
 
     assertThatThrownBy(() -> ScoreFile.read(file))
-        .hasMessageContaining("UTF-8 but is not at line 1");
+        .hasMessageContaining("is not valid UTF-8 at line 1");
     assertThatThrownBy(() -> ScoreFile.read(late))
-        .hasMessageContaining("UTF-8 but is not at line 3");
+        .hasMessageContaining("is not valid UTF-8 at line 3");
     assertThatThrownBy(() -> ScoreFile.read(cut))
-        .hasMessageContaining("UTF-8 but is not at line 2");
+        .hasMessageContaining("is not valid UTF-8 at line 2");
     assertThatThrownBy(() -> ScoreFile.read(image)).hasMessageContaining("is not MusicXML");
   }
 
@@ -160,7 +161,7 @@ class ScoreFileTest {
   }
 
   @Test
-  void theOriginalAndExistingFilesAreNeverWrittenOver() throws IOException {
+  void theOriginalAndExistingFilesAreNeverOverwritten() throws IOException {
     byte[] bytes = SCORE.getBytes(UTF_8);
     Path original = file("a.xml", bytes);
     Path other = file("b.xml", new byte[] {1});
@@ -176,7 +177,7 @@ class ScoreFileTest {
     for (Path taken : List.of(other, dangling)) {
       assertThatThrownBy(() -> score.writeMarked("<b/>", taken))
           .isInstanceOf(UnwritableScoreException.class)
-          .hasMessageContaining("exists already");
+          .hasMessageContaining("already exists");
     }
     assertThat(original).hasBinaryContent(bytes);
     assertThat(other).hasBinaryContent(new byte[] {1});
@@ -194,7 +195,32 @@ class ScoreFileTest {
   }
 
   @Test
-  void whatCannotBeWrittenLeavesNothingBehind() throws IOException {
+  void aStagedScoreIsMovedOnceOrDeleted() throws IOException {
+    ScoreFile score = ScoreFile.read(file("a.xml", SCORE.getBytes(UTF_8)));
+
+    try (StagedScore moved = score.stage("<b/>", folder.resolve("b.xml"))) {
+      moved.moveIntoPlace();
+      assertThatIllegalStateException().isThrownBy(moved::moveIntoPlace);
+    }
+    StagedScore closed = score.stage("<c/>", folder.resolve("c.xml"));
+    assertThat(names()).hasSize(3);
+    closed.close();
+    assertThatIllegalStateException().isThrownBy(closed::moveIntoPlace);
+
+    assertThat(names()).containsExactly("a.xml", "b.xml");
+  }
+
+  @Test
+  void aTemporaryFileIsHiddenInTheFolderOfItsTarget() {
+    Path temporary = ScoreFile.temporarySibling(folder.resolve("b.xml"));
+
+    assertThat(temporary.getParent()).isEqualTo(folder);
+    assertThat(temporary).doesNotExist();
+    assertThat(temporary.getFileName().toString()).matches("\\..{36}\\.part");
+  }
+
+  @Test
+  void aFailedWriteLeavesNoFileBehind() throws IOException {
     ScoreFile score = ScoreFile.read(file("a.xml", SCORE.getBytes(UTF_8)));
 
     assertThatThrownBy(() -> score.writeMarked(SCORE, folder.resolve("none/b.xml")))

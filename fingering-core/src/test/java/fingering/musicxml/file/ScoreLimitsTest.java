@@ -27,7 +27,7 @@ class ScoreLimitsTest {
           part("Viola", "", measure("1", START, note("A4", 16)), measure("2")));
 
   private static Score read(String limits) {
-    ScoreLimits set = ScoreLimits.USUAL.with(limits);
+    ScoreLimits set = ScoreLimits.DEFAULT.with(limits);
     return ScoreReader.read(ScoreFile.of(TWO_PARTS, ImmutableList.of(), set));
   }
 
@@ -42,13 +42,13 @@ class ScoreLimitsTest {
 
   @Test
   void severalLimitsAreSetAtOnceAndOthersStay() {
-    ScoreLimits limits = ScoreLimits.USUAL.with("measures=20000, BYTES=64m,notes=2K");
+    ScoreLimits limits = ScoreLimits.DEFAULT.with("measures=20000, BYTES=64m,notes=2K");
 
     assertThat(limits.of(ScoreLimit.MEASURES)).isEqualTo(20_000);
     assertThat(limits.of(ScoreLimit.BYTES)).isEqualTo(64L << 20);
     assertThat(limits.of(ScoreLimit.NOTES)).isEqualTo(2048);
-    assertThat(limits.of(ScoreLimit.PARTS)).isEqualTo(ScoreLimit.PARTS.usual());
-    assertThat(ScoreLimits.USUAL.of(ScoreLimit.MEASURES)).isEqualTo(500_000);
+    assertThat(limits.of(ScoreLimit.PARTS)).isEqualTo(ScoreLimit.PARTS.defaultValue());
+    assertThat(ScoreLimits.DEFAULT.of(ScoreLimit.MEASURES)).isEqualTo(500_000);
   }
 
   @ParameterizedTest
@@ -65,36 +65,36 @@ class ScoreLimitsTest {
         "notes=1,",
         "bytes=1T"
       })
-  void whatIsNoLimitIsRefused(String text) {
-    assertThatThrownBy(() -> ScoreLimits.USUAL.with(text))
+  void invalidLimitsAreRefused(String text) {
+    assertThatThrownBy(() -> ScoreLimits.DEFAULT.with(text))
         .isInstanceOf(FingeringException.class)
         .hasMessageContaining("write a name and a number");
   }
 
   @Test
-  void anUnknownLimitIsAnsweredWithThoseThereAre() {
-    assertThatThrownBy(() -> ScoreLimits.USUAL.with("pages=5"))
+  void anUnknownLimitIsRefusedWithAList() {
+    assertThatThrownBy(() -> ScoreLimits.DEFAULT.with("pages=5"))
         .isInstanceOf(FingeringException.class)
         .hasMessage(
-            "There is no limit 'pages': set one of bytes, unpacked, ratio, files, nesting, parts, measures, notes.");
+            "'pages' is not the name of a limit: use one of bytes, unpacked, ratio, files, nesting, parts, measures, notes.");
   }
 
   @ParameterizedTest
   @EnumSource(ScoreLimit.class)
-  void figuresOutOfRangeAreRefusedWithTheRange(ScoreLimit limit) {
-    for (long figure : new long[] {limit.least() - 1, limit.most() + 1, Long.MAX_VALUE}) {
-      assertThatThrownBy(() -> ScoreLimits.USUAL.with(limit, figure))
+  void valuesOutOfRangeAreRefusedWithTheRange(ScoreLimit limit) {
+    for (long figure : new long[] {limit.min() - 1, limit.max() + 1, Long.MAX_VALUE}) {
+      assertThatThrownBy(() -> ScoreLimits.DEFAULT.with(limit, figure))
           .isInstanceOf(FingeringException.class)
-          .hasMessageContaining("from %d to %d".formatted(limit.least(), limit.most()));
+          .hasMessageContaining("from %d to %d".formatted(limit.min(), limit.max()));
     }
-    assertThat(ScoreLimits.USUAL.with(limit, limit.most()).of(limit)).isEqualTo(limit.most());
-    assertThat(ScoreLimits.USUAL.with(limit, limit.least()).of(limit)).isEqualTo(limit.least());
-    assertThatThrownBy(() -> ScoreLimits.USUAL.with(limit.key() + "=999999999999999G"))
+    assertThat(ScoreLimits.DEFAULT.with(limit, limit.max()).of(limit)).isEqualTo(limit.max());
+    assertThat(ScoreLimits.DEFAULT.with(limit, limit.min()).of(limit)).isEqualTo(limit.min());
+    assertThatThrownBy(() -> ScoreLimits.DEFAULT.with(limit.key() + "=999999999999999G"))
         .isInstanceOf(FingeringException.class);
   }
 
   @Test
-  void everyLimitHasAFigure() {
+  void everyLimitHasAValue() {
     assertThatThrownBy(() -> new ScoreLimits(ImmutableMap.of(ScoreLimit.BYTES, 5L)))
         .isInstanceOf(FingeringException.class);
   }

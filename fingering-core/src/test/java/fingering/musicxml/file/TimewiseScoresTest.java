@@ -81,7 +81,7 @@ class TimewiseScoresTest {
   }
 
   @Test
-  void everyPartIsReadAsFromAScoreOrderedByPartsAndItIsSaid() throws IOException {
+  void everyPartIsReadAsFromAScoreOrderedByPartsWithARemark() throws IOException {
     Score read = ScoreReader.read(file());
     Score same = ScoreText.read(partwise());
 
@@ -109,7 +109,7 @@ class TimewiseScoresTest {
   }
 
   @Test
-  void aCompressedOneIsReadToo() throws IOException {
+  void aCompressedTimewiseScoreIsRead() throws IOException {
     Path archive = folder.resolve("a.mxl");
     try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(archive))) {
       zip.putNextEntry(new ZipEntry("s.xml"));
@@ -120,7 +120,7 @@ class TimewiseScoresTest {
   }
 
   @Test
-  void oneWithoutMusicIsRefused() throws IOException {
+  void aTimewiseScoreWithoutMusicIsRefused() throws IOException {
     Path empty = Files.writeString(folder.resolve("a.xml"), "<score-timewise/>");
     Path bare =
         Files.writeString(
@@ -133,7 +133,7 @@ class TimewiseScoresTest {
   }
 
   @Test
-  void oneThatIsCutOffIsRefused() throws IOException {
+  void aTruncatedTimewiseScoreIsRefused() throws IOException {
     String cut = timewise().substring(0, timewise().length() - 30);
     Path file = Files.writeString(folder.resolve("a.xml"), cut);
 

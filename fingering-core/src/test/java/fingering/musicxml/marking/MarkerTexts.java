@@ -11,12 +11,12 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 
-/** Small invented scores, marks, and a count of what is in a text, for the tests beside it. */
+/** Small invented scores, marks, and counts of elements, for the tests of this package. */
 public final class MarkerTexts {
 
   private MarkerTexts() {}
 
-  /** A score of one part with one measure holding these notes, as they are. */
+  /** A score of one part with one measure that contains these notes, unchanged. */
   public static String measure(String notes) {
     return "<score-partwise><part id=\"P1\"><measure number=\"1\">"
         + notes
@@ -64,7 +64,7 @@ public final class MarkerTexts {
     return counts;
   }
 
-  /** What {@code after} has more than {@code before}; negative where it has less. */
+  /** The growth from {@code before} to {@code after}; negative for a loss. */
   public static Map<String, Integer> growth(String before, String after) throws XMLStreamException {
     Map<String, Integer> growth = counts(after);
     counts(before).forEach((what, count) -> growth.merge(what, -count, Integer::sum));

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ScoreMarkerTest {
 
-  /** Two parts with much around the notes that an edit must not touch. */
+  /** Two parts with other content around the notes, which an edit must not change. */
   private static final String SCORE =
       """
       <?xml version='1.0'  encoding="UTF-8" standalone='no'?>
@@ -148,7 +148,7 @@ class ScoreMarkerTest {
   }
 
   @Test
-  void takingTheInsertionsOutAgainGivesTheOriginal() {
+  void removingTheInsertionsGivesTheOriginal() {
     String marked = ScoreMarker.mark(SCORE, MARKS);
 
     String stripped =
@@ -187,7 +187,7 @@ class ScoreMarkerTest {
   }
 
   @Test
-  void markingTwiceChangesNothingMoreButTheWords() {
+  void markingTwiceRepeatsOnlyTheWords() {
     List<NoteMarks> marks =
         List.of(
             finger(0, "3"),
@@ -245,7 +245,7 @@ class ScoreMarkerTest {
         "<fingering alternate='yes'>2</fingering><fingering>1</fingering> | 2 | <fingering alternate='yes'>2</fingering><fingering>2</fingering>",
         "<fingering>1</fingering><fingering substitution='yes'>3</fingering> | 2 | <fingering>2</fingering><fingering substitution='yes'>3</fingering>",
       })
-  void aFingerThatIsThereIsLeftAloneOrChangedInPlace(String before, String finger, String after) {
+  void anExistingFingerIsKeptOrChangedInPlace(String before, String finger, String after) {
     String open = "<notations><technical>";
     String close = "</technical></notations>";
 
@@ -253,7 +253,7 @@ class ScoreMarkerTest {
   }
 
   @Test
-  void aStringThatIsThereIsLeftAloneOrChangedInPlace() {
+  void anExistingStringIsKeptOrChangedInPlace() {
     String before = "<notations><technical><string>3</string></technical></notations>";
 
     assertThat(oneNote(before, string(0, 3))).isEqualTo(before);
@@ -267,7 +267,7 @@ class ScoreMarkerTest {
   }
 
   @Test
-  void theOpenStringIsFingerNoughtAndTheThumbIsASign() {
+  void theOpenStringIsFinger0AndTheThumbIsASign() {
     String open = "<notations><technical>";
     String close = "</technical></notations>";
 
@@ -312,7 +312,7 @@ class ScoreMarkerTest {
   }
 
   @Test
-  void aNoteOnOneLineGetsItsWordsOnALineOfTheirOwn() {
+  void wordsAtANoteOnOneLineGetASeparateLine() {
     String line = "\n  <note><pitch/><voice>2</voice></note>\n";
 
     assertThat(ScoreMarker.mark(measure(line), List.of(words(0, "restez"))))
@@ -324,7 +324,7 @@ class ScoreMarkerTest {
   }
 
   @Test
-  void wordsAtAChordNoteStandBeforeTheFirstNoteOfTheChord() {
+  void wordsAtAChordNoteComeBeforeTheFirstNoteOfTheChord() {
     String grace = "<note><grace/><pitch/></note>";
     String head = "<note><pitch/><voice>1</voice></note>";
     String upper = "<note><chord/><pitch/><voice>1</voice></note>";
@@ -373,7 +373,7 @@ class ScoreMarkerTest {
   }
 
   @Test
-  void entitiesOfTheDocumentsOwnMakingAreKeptAndNeverExpanded() {
+  void entitiesDeclaredInTheDocumentAreKeptAndNeverExpanded() {
     String score =
         "<!DOCTYPE score-partwise [<!ENTITY a \"aaaa\"> <!ENTITY n SYSTEM \"file:///etc/passwd\">"
             + "]>\r\n"

@@ -13,7 +13,7 @@ import fingering.music.Passage;
 import fingering.tables.Instruments;
 import org.junit.jupiter.api.Test;
 
-/** Tunings that a part tells: MusicXML 4.0, elements scordatura, accord and staff-tuning. */
+/** Tunings that a part states: MusicXML 4.0, elements scordatura, accord and staff-tuning. */
 class PartTuningTest {
   private static String accord(int string, String step, int octave) {
     return "<accord string=\"%d\"><tuning-step>%s</tuning-step><tuning-octave>%d</tuning-octave></accord>"
@@ -24,7 +24,7 @@ class PartTuningTest {
     return direction("<scordatura>" + String.join("", accords) + "</scordatura>");
   }
 
-  /** A staff whose lines are tuned so, the lowest first. */
+  /** A staff with these tunings of its lines, the lowest first. */
   private static String staff(String... strings) {
     StringBuilder all = new StringBuilder();
     for (int i = 0; i < strings.length; i++) {
@@ -44,71 +44,71 @@ class PartTuningTest {
   }
 
   @Test
-  void aScordaturaIsToldWithTheTuningThatThePlanWouldTake() {
+  void aScordaturaGivesARemarkWithItsTuning() {
     Passage passage = passage(sign(accord(4, "A", 3), accord(3, "E", 4)), note("A4", 16));
     assertThat(passage.instrument().tuning()).isEqualTo("standard");
     assertThat(passage.remarks())
         .contains(
-            "the part asks for the strings E5 A4 E4 A3 in measure 1 and is planned for E5 A4 D4 G3: that is right where it is written as fingered, as most such parts are; where it is written as it sounds, plan it with --tuning a-e-a-e");
+            "the part asks for the strings E5 A4 E4 A3 in measure 1 and is planned for E5 A4 D4 G3, which is right if it is written as fingered, like most such parts; if it is written at sounding pitch, plan it with --tuning a-e-a-e");
   }
 
   @Test
-  void aTuningThatTheTablesDoNotKnowIsToldWithAFile() {
+  void anUnknownTuningGivesARemarkWithAFile() {
     assertThat(passage(sign(accord(1, "C", 5)), note("A4", 16)).remarks())
         .anyMatch(
-            told ->
-                told.contains("strings C5 A4 D4 G3")
-                    && told.endsWith("--tuning FILE, a file that names them"));
+            remark ->
+                remark.contains("strings C5 A4 D4 G3")
+                    && remark.endsWith("--tuning FILE, where the file lists them"));
   }
 
   @Test
-  void theTuningOfAStaffIsToldAlike() {
+  void theTuningOfAStaffGivesTheSameRemark() {
     assertThat(passage(staff("A3", "E4", "A4", "E5"), note("A4", 16)).remarks())
-        .anyMatch(told -> told.endsWith("--tuning a-e-a-e"));
+        .anyMatch(remark -> remark.endsWith("--tuning a-e-a-e"));
   }
 
   @Test
-  void theUsualTuningSaysNothing() {
+  void theUsualTuningGivesNoRemark() {
     assertThat(passage(staff("G3", "D4", "A4", "E5"), note("A4", 16)).remarks())
-        .noneMatch(told -> told.contains("strings"));
+        .noneMatch(remark -> remark.contains("strings"));
     assertThat(passage(sign(accord(4, "G", 3)), note("A4", 16)).remarks())
-        .noneMatch(told -> told.contains("strings"));
+        .noneMatch(remark -> remark.contains("strings"));
   }
 
   @Test
-  void aStaffOfAnotherInstrumentSaysNothing() {
+  void aStaffOfAnotherInstrumentGivesNoRemark() {
     assertThat(passage(staff("E2", "A2", "D3", "G3", "B3", "E4"), note("A4", 16)).remarks())
-        .noneMatch(told -> told.contains("strings"));
+        .noneMatch(remark -> remark.contains("strings"));
   }
 
   @Test
-  void aStringMoreIsThere() {
+  void anAdditionalStringIsUsed() {
     Passage passage = passage(staff("C3", "G3", "D4", "A4", "E5"), note("D3", 16));
     assertThat(passage.instrument().tuning()).isEqualTo("five-string");
     assertThat(passage.remarks())
         .contains(
-            "the part asks for the strings E5 A4 D4 G3 C3 in measure 1, and is planned for them, the tuning 'five-string'; --tuning standard plans it for the usual ones")
-        .noneMatch(told -> told.contains("without --tuning"));
+            "the part asks for the strings E5 A4 D4 G3 C3 in measure 1 and is planned for this tuning, 'five-string'; --tuning standard plans it for the usual strings")
+        .noneMatch(remark -> remark.contains("without --tuning"));
   }
 
   @Test
-  void whatIsAskedForGoesBeforeWhatThePartTells() {
+  void theRequestedTuningOverridesThePart() {
     Instruments known = Instruments.standard();
     Passage passage =
         read(violin(measure("1", START, staff("C3", "G3", "D4", "A4", "E5"), note("A4", 16))))
             .passage(PassageRequest.WHOLE, one -> one.tuned(known.tuning(one, "standard")));
     assertThat(passage.instrument().tuning()).isEqualTo("standard");
-    assertThat(passage.remarks()).anyMatch(told -> told.endsWith("--tuning five-string"));
+    assertThat(passage.remarks()).anyMatch(remark -> remark.endsWith("--tuning five-string"));
     Passage tuned =
         read(violin(
                 measure("1", START, sign(accord(4, "A", 3), accord(3, "E", 4)), note("A4", 16))))
             .passage(PassageRequest.WHOLE, one -> one.tuned(known.tuning(one, "a-e-a-e")));
     assertThat(tuned.instrument().tuning()).isEqualTo("a-e-a-e");
-    assertThat(tuned.remarks()).anyMatch(told -> told.contains("without --tuning"));
+    assertThat(tuned.remarks()).anyMatch(remark -> remark.contains("without --tuning"));
   }
 
   @Test
-  void aTuningToldAgainIsToldOnce() {
+  void aRepeatedTuningGivesOneRemark() {
     Passage passage =
         passage(
             sign(accord(4, "A", 3)),
@@ -116,7 +116,7 @@ class PartTuningTest {
             words("come sopra"),
             sign(accord(4, "A", 3)),
             note("A4", 8));
-    assertThat(passage.remarks().stream().filter(told -> told.contains("asks for the strings")))
+    assertThat(passage.remarks().stream().filter(remark -> remark.contains("asks for the strings")))
         .hasSize(1);
   }
 }

@@ -46,7 +46,7 @@ class PitchReadingTest {
   }
 
   @Test
-  void aDoubleBassThatTransposesSoundsAsItsTransposeElementSays() {
+  void aTransposingDoubleBassFollowsItsTransposeElement() {
     Passage passage = bass(attributes("", transpose(0, 0, -1)), "G3");
     assertThat(only(passage).sounding()).hasToString("G2");
     assertThat(only(passage).written()).hasToString("G3");
@@ -54,7 +54,7 @@ class PitchReadingTest {
   }
 
   @Test
-  void aDoubleBassWithoutTransposeIsTakenToSoundAnOctaveLower() {
+  void aDoubleBassWithoutTransposeSoundsAnOctaveLower() {
     Passage passage = bass(attributes("", ""), "G3");
     assertThat(only(passage).sounding()).hasToString("G2");
     assertThat(passage.remarks()).anyMatch(remark -> remark.contains("an octave lower"));
@@ -72,14 +72,14 @@ class PitchReadingTest {
     Passage passage = bass(attributes("", ""), "F1");
     assertThat(only(passage).sounding()).hasToString("F1");
     assertThat(passage.remarks())
-        .anyMatch(remark -> remark.contains("F1 in measure 1 would lie below the lowest string"));
+        .anyMatch(remark -> remark.contains("F1 in measure 1 would be below the lowest string"));
     assertThat(only(bass(attributes("", ""), "E2")).sounding()).hasToString("E1");
   }
 
   // common practice, no source: written C2 and B1 are the lowest notes of these basses
   @ParameterizedTest
   @CsvSource({"c-extension, C2, C1", "five-string-low-b, B1, B0", "solo, F#2, F#1"})
-  void aBassTunedOtherwiseIsReadAnOctaveLowerDownToItsOwnLowestNote(
+  void aRetunedBassIsReadAnOctaveLowerDownToItsLowestNote(
       String tuning, String written, String sounding) {
     Passage passage =
         read(score(part("Contrabass", "", measure("1", attributes("", ""), note(written, 16)))))
@@ -130,18 +130,18 @@ class PitchReadingTest {
   }
 
   @Test
-  void microtonesAreReadAtTheNearestSemitoneWithARemark() {
+  void microtonesAreRoundedToSemitonesWithARemark() {
     String quarterSharp = note("A4", 16).toString().replace("<alter>0<", "<alter>0.5<");
     Passage passage = passage(violin(measure("1", START, quarterSharp)));
     assertThat(only(passage).sounding()).hasToString("A#4");
-    assertThat(passage.remarks()).contains("1 microtone is read at the nearest semitone");
+    assertThat(passage.remarks()).contains("1 microtone is rounded to the nearest semitone");
   }
 
   @Test
-  void aPitchOutOfAllRangeIsNamedWithItsPlace() {
+  void aPitchOutOfRangeIsRefusedWithItsPlace() {
     assertThatThrownBy(() -> passage(violin(measure("7", START, note("A4", 4), note("C99", 12)))))
         .isInstanceOf(UnreadableScoreException.class)
         .hasMessage(
-            "A note in Violin, measure 7, beat 2, is out of all range: mend that measure in your notation program and export the score again.");
+            "A note in Violin, measure 7, beat 2, is out of range: fix that measure in your notation program and export the score again.");
   }
 }

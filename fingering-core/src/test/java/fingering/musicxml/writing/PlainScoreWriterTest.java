@@ -93,7 +93,7 @@ class PlainScoreWriterTest {
     return elements;
   }
 
-  /** The text of a child at each note, a dash where it has none. */
+  /** The text of a child of each note, a dash if it has none. */
   private static String atNotes(PlainScore score, String name) {
     return all(parsed(score), "note").stream()
         .map(note -> all(note, name).stream().findFirst().map(Element::getTextContent).orElse("-"))
@@ -105,7 +105,7 @@ class PlainScoreWriterTest {
         .passage(PassageRequest.WHOLE);
   }
 
-  // Accidentals last to the end of the measure, for their octave only; common practice, no source.
+  // Accidentals apply to the end of the measure, in their octave only; common practice, no source.
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -117,7 +117,7 @@ class PlainScoreWriterTest {
           -4 | Bbb4 quarter,Bb4 quarter,Ab4 quarter,A4 quarter | flat-flat flat - natural
           -7 | Fb4 quarter,Cb5 quarter,F4 quarter,Bb4 quarter  | - - natural -
           """)
-  void accidentalIsPrintedWhereTheMeasureDoesNotShowIt(int fifths, String notes, String printed) {
+  void accidentalIsPrintedIfTheMeasureDoesNotShowIt(int fifths, String notes, String printed) {
     assertThat(atNotes(score(fifths, 4, 4, notes), "accidental")).isEqualTo(printed);
   }
 
@@ -153,7 +153,7 @@ class PlainScoreWriterTest {
   }
 
   @Test
-  void whatIsWrittenIsReadAgain() {
+  void writtenScoresAreReadAgain() {
     ImmutableList<PlainNote> slurred =
         ImmutableList.of(
             new PlainNote(
@@ -192,7 +192,7 @@ class PlainScoreWriterTest {
 
   // A double bass transposes by an octave: MusicXML 4.0, element octave-change.
   @Test
-  void partThatSoundsAnOctaveLowerSaysSo() {
+  void partThatSoundsAnOctaveLowerHasATransposition() {
     PlainScore score =
         new PlainScore(
             "",
@@ -213,7 +213,7 @@ class PlainScoreWriterTest {
   }
 
   @Test
-  void newScoreIsMarkedAndWrittenAsAnyOther() throws IOException {
+  void newScoreIsMarkedAndWrittenLikeAnyOther() throws IOException {
     ScoreFile made =
         ScoreFile.of(PlainScoreWriter.text(score(0, 4, 4, "A4 half,B4 half")), ImmutableList.of());
     NoteMarks marks =
@@ -233,18 +233,23 @@ class PlainScoreWriterTest {
         .containsExactly(Optional.empty(), Optional.of("1"));
     assertThatThrownBy(() -> made.writeMarked(marked, plain))
         .isInstanceOf(UnwritableScoreException.class)
-        .hasMessageContaining("exists already and is not written over");
+        .hasMessageContaining("already exists and is not overwritten");
   }
 
   @Test
   void scoreThatCannotBeWrittenIsRefused() {
     ImmutableList<PlainScore.Measure> one = ImmutableList.of(measure(Optional.empty(), "A4 whole"));
 
-    assertThatThrownBy(() -> score(0, 4, 4).measures()).hasMessage("a score without a measure");
+    assertThatThrownBy(() -> score(0, 4, 4).measures()).hasMessage("a score needs a measure");
     assertThatThrownBy(() -> score(8, 4, 4, "A4 whole")).hasMessageContaining("seven sharps");
     assertThatThrownBy(() -> new PlainScore("\u0000", "Violin", 0, Optional.empty(), 0, 4, 4, one))
         .hasMessageContaining("printable text");
+    assertThatThrownBy(() -> score(0, 0, 4, "A4 whole")).hasMessage("0/4 is not a meter");
+    assertThatThrownBy(() -> score(0, 4, 3, "A4 whole")).hasMessage("4/3 is not a meter");
+    assertThatThrownBy(() -> score(0, 4, 128, "A4 whole")).hasMessage("4/128 is not a meter");
+    assertThatThrownBy(() -> new PlainScore("A", "Violin", 4, Optional.empty(), 0, 4, 4, one))
+        .hasMessage("a part cannot transpose by 4 octaves");
     assertThatThrownBy(() -> new PlainNote(ImmutableList.of(), BeatUnit.QUARTER, false, true))
-        .hasMessage("a slur at a rest");
+        .hasMessage("a slur cannot begin or end at a rest");
   }
 }

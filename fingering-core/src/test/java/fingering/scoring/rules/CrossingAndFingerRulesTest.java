@@ -11,7 +11,7 @@ import fingering.scoring.Transition;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** What makes bow and fingers uneasy is common practice, no source. */
+/** Rules on crossings and fingers. Common practice, no source. */
 class CrossingAndFingerRulesTest {
   private static RuleCase crossing(String events) {
     return RuleCase.on("viola", events).by(4, "1", "1st").by(3, "2", "1st");
@@ -22,7 +22,7 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
-  void theBowCrossesToTheNeighbouringStringInTwoHalves() {
+  void aCrossingToTheNeighbouringStringCountsTwoHalves() {
     assertThat(crossing("D3/1 B3/1").charged("crossing")).isEqualTo(2);
     RuleCase stays = RuleCase.on("viola", "D3/1 E3/1").by(4, "1", "1st").by(4, "2", "1st");
     assertThat(stays.charged("crossing")).isZero();
@@ -36,13 +36,13 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
-  void afterALongRestTheBowBeginsAnew() {
+  void afterALongRestThereIsNoCrossing() {
     assertThat(crossing("D3/1 r/0.5 B3/1").charged("crossing")).isZero();
     assertThat(crossing("D3/1 r/0.25 B3/1").charged("crossing")).isEqualTo(2);
   }
 
   @Test
-  void aCrossingUnderASlurIsChargedOnTop() {
+  void aCrossingUnderASlurIsChargedInAddition() {
     assertThat(crossing("D3/1 ~B3/1").charged("crossing-slurred")).isEqualTo(2);
     assertThat(crossing("D3/1 B3/1").charged("crossing-slurred")).isZero();
   }
@@ -54,7 +54,7 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
-  void toAnOpenStringOrFromItACrossingIsHalfAndNeverQuick() {
+  void aCrossingFromOrToAnOpenStringIsHalfAndNeverQuick() {
     RuleCase to = RuleCase.on("viola", "F3/0.125 G3/1").by(4, "3", "1st").by(3, "0", "1st");
     assertThat(to.charged("crossing")).isEqualTo(1);
     assertThat(to.charged("crossing-quick")).isZero();
@@ -64,14 +64,14 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
-  void theBowThatPassesOverAStringSkipsOneAndUnderASlurItCountsTwice() {
+  void aSkippedStringCountsTwiceUnderASlur() {
     assertThat(skip("D3/1 E4/1").charged("skipped-string")).isEqualTo(1);
     assertThat(skip("D3/1 ~E4/1").charged("skipped-string")).isEqualTo(2);
     assertThat(crossing("D3/1 B3/1").charged("skipped-string")).isZero();
   }
 
   @Test
-  void aHigherNoteOnALowerStringIsCrossedToAgainstTheLine() {
+  void aCrossingToAHigherNoteOnALowerStringIsAgainstTheLine() {
     RuleCase up = RuleCase.on("viola", "A4/1 B4/1").by(1, "0", "3rd").by(2, "4", "3rd");
     assertThat(up.charged("crossing-against-line")).isEqualTo(1);
     RuleCase down = RuleCase.on("viola", "B4/1 A4/1").by(2, "4", "3rd").by(1, "0", "3rd");
@@ -79,7 +79,7 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
-  void overTwoStringsTooTheLineFallsWhileTheBowGoesUp() {
+  void aCrossingOverTwoStringsCanBeAgainstTheLine() {
     RuleCase down = RuleCase.on("violin", "B4/1 A4/1").by(4, "3", "7th").by(2, "0", "7th");
     assertThat(down.charged("crossing-against-line")).isEqualTo(1);
   }
@@ -94,7 +94,7 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
-  void theStoppedFifthIsHalfAHopAndARealHopIsTwoHalves() {
+  void aStoppedFifthIsHalfAHop() {
     RuleCase fifth = RuleCase.on("viola", "D3/1 A3/1").by(4, "1", "1st").by(3, "1", "1st");
     assertThat(fifth.charged("same-finger-hop")).isEqualTo(1);
     RuleCase tritone = RuleCase.on("viola", "D3/1 Ab3/1").by(4, "1", "1st").by(3, "1", "1st");
@@ -103,13 +103,13 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
-  void anOpenStringHopsNowhere() {
+  void anOpenStringIsNoHop() {
     RuleCase open = RuleCase.on("viola", "C3/1 G3/1").by(4, "0", "1st").by(3, "0", "1st");
     assertThat(open.charged("same-finger-hop")).isZero();
   }
 
   @Test
-  void aChromaticStepUnderOneFingerSlides() {
+  void aChromaticStepWithOneFingerIsASlide() {
     RuleCase slide = RuleCase.on("viola", "E3/1 Eb3/1").by(4, "2", "1st").by(4, "2", "1st");
     assertThat(slide.charged("finger-slide")).isEqualTo(1);
     RuleCase shift = RuleCase.on("viola", "E3/1 F3/1").by(4, "2", "1st").by(4, "2", "2nd");
@@ -117,7 +117,7 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
-  void fingersThatAreNeighboursLieASemitoneOrAToneApart() {
+  void neighbouringFingersAreASemitoneOrAToneApart() {
     RuleCase tone = RuleCase.on("viola", "D3/1 E3/1").by(4, "1", "1st").by(4, "2", "1st");
     assertThat(tone.charged("wide-fingers")).isZero();
     assertThat(tone.charged("narrow-fingers")).isZero();
@@ -127,13 +127,13 @@ class CrossingAndFingerRulesTest {
 
   @Test
   void firstToFourthInADiminishedFourthIsNarrow() {
-    // E♭ to F♭ would be a semitone; the hand falls a fourth, five semitones, from 1 to 4
+    // E♭ to F♭ is a semitone; from 1 to 4 the hand naturally spans a fourth, five semitones
     RuleCase narrow = RuleCase.on("viola", "D#3/1 Gb3/1").by(4, "1", "1st").by(4, "4", "1st");
     assertThat(narrow.charged("narrow-fingers")).isEqualTo(1);
   }
 
   @Test
-  void aRepeatedNoteFingeredAnewIsCharged() {
+  void aRepeatedNoteWithAnotherFingeringIsCharged() {
     RuleCase anew = RuleCase.on("viola", "G3/1 G3/1").by(3, "0", "1st").by(4, "4", "1st");
     assertThat(anew.charged("repeated-note")).isEqualTo(1);
     RuleCase same = RuleCase.on("viola", "G3/1 G3/1").by(3, "0", "1st").by(3, "0", "1st");
@@ -143,7 +143,7 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
-  void theCelloHandThatOpensForwardOpensOnce() {
+  void aForwardExtensionIsOneChange() {
     RuleCase opens = RuleCase.on("cello", "D2/1 F#2/1").by(4, "1", "1st").by(4, "4", "1st");
     assertThat(opens.charged("cello-extension-change")).isEqualTo(1);
     assertThat(opens.charged("shift")).isZero();
@@ -152,7 +152,7 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
-  void theCelloHandOpensOnTheFirstFingerAndNotBetweenTheOthers() {
+  void theForwardExtensionIsEasyFromTheFirstFingerOnly() {
     RuleCase above = RuleCase.on("cello", "E2/1 F#2/1").by(4, "3", "1st").by(4, "4", "1st");
     assertThat(above.charged("cello-extension-upper")).isEqualTo(1);
     RuleCase first = RuleCase.on("cello", "D2/1 F#2/1").by(4, "1", "1st").by(4, "4", "1st");
@@ -162,20 +162,20 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
-  void openingForwardMovesTheSecondFingerToo() {
+  void theForwardExtensionMovesTheSecondFingerToo() {
     RuleCase second = RuleCase.on("cello", "Eb2/1 F#2/1").by(4, "2", "1st").by(4, "4", "1st");
     assertThat(second.charged("cello-extension-upper")).isEqualTo(1);
   }
 
   @Test
-  void theFirstFingerReachesBackFromUnderAnyOther() {
+  void theBackwardExtensionIsEasyFromAnyFinger() {
     RuleCase back = RuleCase.on("cello", "C3/1 Ab2/1").by(3, "4", "1st").by(3, "1", "1st");
     assertThat(back.charged("cello-extension-change")).isEqualTo(1);
     assertThat(back.charged("cello-extension-upper")).isZero();
   }
 
   @Test
-  void firstToFourthFingerIsNeverNarrowWhereEachFingerHasOnePlace() {
+  void fingersWithOnePlaceEachAreNeverNarrow() {
     RuleCase cello = RuleCase.on("cello", "A2/1 C3/1").by(3, "1", "1st").by(3, "4", "1st");
     assertThat(cello.charged("narrow-fingers")).isZero();
     RuleCase viola = RuleCase.on("viola", "A#3/1 Db4/1").by(3, "1", "1st").by(3, "4", "1st");
@@ -189,7 +189,7 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
-  void theBowCrossesNoStringOneOrTwo() {
+  void theBowCrossesNoOneOrTwoStrings() {
     Taken hand = Taken.on("viola");
     Grip low = hand.by("D3", 4, "1", "1st");
     assertThat(crossed(low, hand.by("E3", 4, "2", "1st"))).isZero();

@@ -24,7 +24,7 @@ class HeldNoteTest {
           .findFirst()
           .orElseThrow();
 
-  /** What is charged on the way to a moment, between any grips of its and of the moment before. */
+  /** Compares the charges for all pairs of grips at a moment and the one before. */
   private static void assertCharged(
       String events, int moment, ToLongBiFunction<Grip, Grip> expected, Long... seen) {
     Passage passage = Music.viola().notes(events);
@@ -32,7 +32,7 @@ class HeldNoteTest {
     Moment left = passage.moments().get(moment - 1);
     Moment reached = passage.moments().get(moment);
     Transition transition = Transition.between(left, reached);
-    assertThat(RULE.concerns(transition)).isTrue();
+    assertThat(RULE.appliesTo(transition)).isTrue();
     Set<Long> charged = new HashSet<>();
     for (Grip before : finder.grips(left)) {
       for (Grip now : finder.grips(reached)) {
@@ -49,12 +49,12 @@ class HeldNoteTest {
   }
 
   @Test
-  void anotherFingerOnAHeldNoteTakesItOver() {
+  void anotherFingerTakesOverAHeldNote() {
     assertCharged("D3*2+B3/1 C4/1", 1, HeldNoteTest::takenOver, 0L, 1L);
   }
 
   @Test
-  void aHeldNoteThatGoesToAnotherStringIsLetGo() {
+  void aHeldNoteThatMovesToAnotherStringIsReleased() {
     assertCharged(
         "D4*2+A4/1 B4/1",
         1,
@@ -68,17 +68,17 @@ class HeldNoteTest {
   }
 
   @Test
-  void aHeldNoteWhoseStringAnotherNoteNeedsIsLetGo() {
+  void aHeldNoteWhoseStringIsNeededIsReleased() {
     assertCharged("D3*2+G3/1 C3/1", 1, (before, now) -> 10, 10L);
   }
 
   @Test
-  void whoHasLetGoOfANoteCannotHoldItLater() {
+  void aReleasedNoteCannotBeHeldLater() {
     assertCharged("D3*3+G3/1 C3/1 A3/1", 2, (before, now) -> 10, 10L);
   }
 
   @Test
-  void aHeldNoteBelowIsLetGoThoughTheStruckOneTakesItsString() {
+  void aHeldNoteIsReleasedIfTheStruckNoteTakesItsString() {
     assertCharged("C3*2+A3/1 D3/1", 1, (before, now) -> 10, 10L);
   }
 }

@@ -14,20 +14,21 @@ import fingering.music.Note;
 import fingering.scoring.Charge;
 import fingering.scoring.NoteContext;
 import fingering.scoring.NoteRule;
+import fingering.scoring.PacedNote;
 import fingering.scoring.Scoring;
-import fingering.scoring.Transition;
+import fingering.scoring.TimedTransition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What makes a note uneasy is common practice, no source. */
+/** Rules on single grips. Common practice, no source. */
 class NoteRulesTest {
   private static long charged(String rule, String event, int string, String finger, String where) {
     return RuleCase.on("violin", event).by(string, finger, where).charged(rule);
   }
 
   @Test
-  void thirdPositionIsMoreAtHomeThanSecond() {
+  void thirdPositionIsMoreFamiliarThanSecond() {
     long first = charged("position", "D5/1", 2, "3", "1st");
     long second = charged("position", "D5/1", 2, "2", "2nd");
     long third = charged("position", "D5/1", 2, "1", "3rd");
@@ -36,7 +37,7 @@ class NoteRulesTest {
   }
 
   @Test
-  void anOpenStringIsAtHomeInEveryPosition() {
+  void anOpenStringIsFreeInEveryPosition() {
     assertThat(charged("position", "A4/1", 2, "0", "5th")).isZero();
   }
 
@@ -51,28 +52,28 @@ class NoteRulesTest {
     "G4, 6th, 6",
     "A4, 7th, 7"
   })
-  void atTheEndOfTheNeckTheCelloHandIsAtHomeAgain(String note, String position, long steps) {
+  void fourthPositionIsFamiliarOnTheCello(String note, String position, long steps) {
     RuleCase way = RuleCase.on("cello", note + "/1").by(1, "1", position);
     assertThat(way.charged("position")).isEqualTo(steps);
   }
 
   @ParameterizedTest
   @CsvSource({"G#2, half, 0", "A2, 1st, 1", "B2, 2½, 2", "C3, 3rd, 3", "D3, 4th, 4"})
-  void onTheBassEveryPositionIsAStepFurther(String note, String position, long steps) {
+  void onTheBassEachPositionIsOneStepMore(String note, String position, long steps) {
     RuleCase way = RuleCase.on("bass", note + "/1").by(1, "1", position);
     assertThat(way.charged("position")).isEqualTo(steps);
   }
 
   @ParameterizedTest
   @CsvSource({"A4, 12", "B4, 13", "C#5, 14", "G4, 14"})
-  void theThumbIsMostAtHomeOnTheOctave(String note, long steps) {
+  void thumbPositionIsMostFamiliarAtTheOctave(String note, long steps) {
     Taken hand = Taken.on("cello", LeftHand.MEDIUM.withLowThumb(true));
     RuleCase way = RuleCase.on("cello", note + "/1").by(hand.by(note, 1, "T", "thumb"));
     assertThat(way.charged("position")).isEqualTo(steps);
   }
 
   @Test
-  void positionsAboveThirdGrowLessSureStepByStep() {
+  void positionsAboveThirdCostMoreStepByStep() {
     long before = charged("position", "D5/1", 2, "1", "3rd");
     for (String place : ImmutableList.of("E5 4th", "F5 5th", "G5 6th", "A5 7th", "B5 8th")) {
       int blank = place.indexOf(' ');
@@ -93,23 +94,23 @@ class NoteRulesTest {
     "E5/0.125, 3",
     "E5/0.2, 2"
   })
-  void theFourthFingerIsWeakerOnAQuickALongOrAnAccentedNote(String event, long halves) {
+  void theFourthFingerCostsMoreOnAQuickLongOrAccentedNote(String event, long halves) {
     assertThat(charged("fourth-finger", event, 2, "4", "1st")).isEqualTo(halves);
   }
 
   @Test
-  void theOtherFingersAreNoFourthFinger() {
+  void otherFingersAreNotChargedAsFourthFinger() {
     assertThat(charged("fourth-finger", "D5/4!", 2, "3", "1st")).isZero();
   }
 
   @ParameterizedTest
   @CsvSource({"E5/0.25, 0", "E5/0.5, 2", "E5/1, 7", "E5/4, 12", "E5/1pz, 0"})
-  void aLongOpenStringStandsOut(String event, long tenths) {
+  void aLongOpenStringIsCharged(String event, long tenths) {
     assertThat(charged("open-string", event, 1, "0", "1st")).isEqualTo(tenths);
   }
 
   @Test
-  void anOpenStringUnderASlurStandsOutMore() {
+  void anOpenStringUnderASlurCostsMore() {
     RuleCase slurred = RuleCase.on("violin", "D5/1 ~E5/1").by(2, "3", "1st").by(1, "0", "1st");
     assertThat(slurred.charged("open-string")).isEqualTo(9);
     RuleCase brief = RuleCase.on("violin", "D5/0.25 ~E5/0.25").by(2, "3", "1st").by(1, "0", "1st");
@@ -133,7 +134,7 @@ class NoteRulesTest {
   }
 
   @Test
-  void onTheThickStringsOfTheCelloHeightWeighsMore() {
+  void highNotesOnTheLowCelloStringsCostMore() {
     assertThat(RuleCase.on("cello", "C4/1").by(2, "1", "6th").charged("low-string-high"))
         .isEqualTo(1);
     assertThat(RuleCase.on("cello", "F3/1").by(3, "1", "6th").charged("low-string-high"))
@@ -141,13 +142,13 @@ class NoteRulesTest {
   }
 
   @Test
-  void aFingerUnderAnotherLetterIsCharged() {
+  void aFingerAgainstTheSpellingIsCharged() {
     assertThat(charged("finger-against-spelling", "G#4/1", 3, "4", "1st")).isEqualTo(1);
     assertThat(charged("finger-against-spelling", "G#4/1", 3, "3", "1st")).isZero();
   }
 
   @Test
-  void aTrillOnTheFourthFingerOrOnAnOpenStringHasNoFingerAbove() {
+  void aTrillOnTheFourthFingerOrAnOpenStringIsCharged() {
     assertThat(charged("trill", "E5/1tr", 2, "4", "1st")).isEqualTo(4);
     assertThat(charged("trill", "E5/1tr", 1, "0", "1st")).isEqualTo(1);
     assertThat(charged("trill", "D5/1tr", 2, "3", "1st")).isZero();
@@ -155,7 +156,7 @@ class NoteRulesTest {
   }
 
   @Test
-  void aTrillOnTheUpperNoteOfADoubleStopIsSeen() {
+  void aTrillOnTheUpperNoteOfADoubleStopIsCharged() {
     Moment plain = Music.violin().notes("G3+A4/1").moments().get(0);
     Note upper = Music.violin().notes("A4/1tr").notes().get(0);
     Moment trilled =
@@ -178,7 +179,7 @@ class NoteRulesTest {
   }
 
   @Test
-  void aTrillBesideAHeldNoteIsSeenOnItsOwnString() {
+  void aTrillAboveAHeldNoteIsJudgedOnItsOwnString() {
     Moment held = Music.viola().notes("C3*2+G3/1 A3/1tr").moments().get(1);
     assertThat(
             new GripFinder(Taken.on("viola").fingerboard())
@@ -188,7 +189,7 @@ class NoteRulesTest {
   }
 
   @Test
-  void aTrillOnAnOpenStringForWhichAHeldNoteIsLetGoIsSeen() {
+  void aTrillOnAnOpenStringAfterReleasingAHeldNoteIsCharged() {
     Moment letGo = Music.viola().notes("D3*2+G3/1 C3/1tr").moments().get(1);
     assertThat(new GripFinder(Taken.on("viola").fingerboard()).grips(letGo))
         .isNotEmpty()
@@ -213,7 +214,7 @@ class NoteRulesTest {
   }
 
   @Test
-  void eachFingerThatHoldsMakesAChordHarder() {
+  void eachHeldFingerOfAChordIsCharged() {
     RuleCase sixth = chord("A3+F4/1");
     assertThat(sixth.charged("chord-shape")).isEqualTo(2);
     assertThat(sixth.charged("divided")).isZero();
@@ -221,13 +222,13 @@ class NoteRulesTest {
   }
 
   @Test
-  void notesThatNoOneHandHoldsAreDivided() {
+  void aChordThatOneHandCannotHoldIsDivided() {
     RuleCase semitone = chord("G3+Ab3/1");
     assertThat(semitone.charged("divided")).isEqualTo(2);
   }
 
   @Test
-  void theExplanationAddsUpToTheCostOfTheWay() {
+  void theExplanationAddsUpToTheCostOfThePath() {
     var passage = Music.violin().notes("B4/1 ~D5/0.25 E5/1!");
     Taken hand = Taken.on("violin");
     ImmutableList<Grip> grips =
@@ -238,10 +239,10 @@ class NoteRulesTest {
     Scoring scoring = StandardRules.commonPractice();
     long sum = 0;
     for (int m = 0; m < 3; m++) {
-      sum += scoring.cost(NoteContext.of(passage.moments().get(m)), grips.get(m));
+      sum += scoring.cost(PacedNote.of(passage.moments().get(m)), grips.get(m));
       if (m > 0) {
-        Transition transition =
-            Transition.between(passage.moments().get(m - 1), passage.moments().get(m));
+        TimedTransition transition =
+            TimedTransition.between(passage.moments().get(m - 1), passage.moments().get(m));
         sum += scoring.cost(transition, grips.get(m - 1), grips.get(m));
       }
     }

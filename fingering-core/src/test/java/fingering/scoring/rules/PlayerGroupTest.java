@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Players who share one plan: common practice, no source. */
+/** Players who share one plan. Common practice, no source. */
 class PlayerGroupTest {
   private static final Player FIRST_ONLY = player("positions = 1\nshifts = none");
   private static final Player THIRD_ONLY = player("positions = 3\nshifts = slur");
@@ -25,7 +25,7 @@ class PlayerGroupTest {
       RuleCase.on("violin", "B4/1 ~D5/1").by(2, "1", "1st").by(2, "1", "3rd");
 
   @Test
-  void whatIsNewToOneIsChargedAndWhatIsNewToTwoIsChargedOnce() {
+  void aSkillThatIsNewToOneOrTwoPlayersIsChargedOnce() {
     RuleCase second = RuleCase.on("violin", "C#5/1").by(2, "1", "2nd");
     RuleCase third = RuleCase.on("violin", "D5/1").by(2, "1", "3rd");
     assertThat(second.charged("new-position", BOTH.rules())).isEqualTo(1);
@@ -35,7 +35,7 @@ class PlayerGroupTest {
   }
 
   @Test
-  void whatIsNewToTheSecondPlayerIsChargedTooWhoeverComesFirst() {
+  void theOrderOfPlayersDoesNotMatter() {
     PlayerGroup turned = new PlayerGroup(BOTH.players().reverse());
     RuleCase third = RuleCase.on("violin", "D5/1").by(2, "1", "3rd");
     assertThat(third.charged("new-position", turned.rules())).isEqualTo(1);
@@ -43,13 +43,13 @@ class PlayerGroupTest {
   }
 
   @Test
-  void aShiftIsChargedAsToThePlayerToWhomMostOfItIsNew() {
+  void aShiftIsChargedAsForThePlayerToWhomMostIsNew() {
     assertThat(SLURRED_UP.charged("new-shift", BOTH.rules())).isEqualTo(2);
     assertThat(SLURRED_UP.charged("new-shift", THIRD_ONLY)).isEqualTo(1);
   }
 
   @Test
-  void whatSetsTheFingeringItselfIsChargedAsToOnePlayer() {
+  void otherRulesChargeAsForOnePlayer() {
     assertThat(SLURRED_UP.charged("shift", BOTH.rules())).isEqualTo(10);
     assertThat(BOTH.rules())
         .extracting(CostRule::id)
@@ -57,7 +57,7 @@ class PlayerGroupTest {
   }
 
   @Test
-  void ofPlayersOfWhomNothingIsSaidNothingIsAsked() {
+  void playersWithoutListedSkillsAreChargedNothing() {
     PlayerGroup unknown = new PlayerGroup(ImmutableList.of(Player.UNKNOWN, Player.UNKNOWN));
     assertThat(unknown.rules())
         .filteredOn(rule -> rule.id().startsWith("new-"))
@@ -81,7 +81,7 @@ class PlayerGroupTest {
   void theSmallestHandDecides(String one, String other, String smallest) {
     PlayerGroup section = new PlayerGroup(ImmutableList.of(player(one), player(other)));
     Instrument viola = Instruments.standard().named("viola");
-    assertThat(section.narrowest(viola).hand().orElse(LeftHand.MEDIUM))
+    assertThat(section.smallestReach(viola).hand().orElse(LeftHand.MEDIUM))
         .isEqualTo(LeftHand.parse(smallest));
     assertThat(section.smallestHand(viola)).isEqualTo(LeftHand.parse(smallest));
   }
@@ -92,11 +92,11 @@ class PlayerGroupTest {
     Player shorter = player("instrument = viola\nsize = 15\nhand = 105mm");
     Player longer = player("instrument = viola\nsize = 16.5\nhand = 105mm");
     PlayerGroup section = new PlayerGroup(ImmutableList.of(shorter, longer));
-    assertThat(section.narrowest(Instruments.standard().named("viola"))).isEqualTo(longer);
+    assertThat(section.smallestReach(Instruments.standard().named("viola"))).isEqualTo(longer);
   }
 
   @Test
-  void theLeastExperiencedNamesThePreset() {
+  void thePresetIsThatOfTheLeastExperienced() {
     assertThat(
             new PlayerGroup(ImmutableList.of(player("preset = advanced"), player("size = 1")))
                 .preset())

@@ -10,7 +10,7 @@ import fingering.player.Player;
 import fingering.scoring.CostRule;
 import org.junit.jupiter.api.Test;
 
-/** What counts as learned: common practice, no source. */
+/** Rules on new skills. Common practice, no source. */
 class PlayerRulesTest {
   private static Player who(String... lines) {
     return Player.parse("test.player", String.join("\n", lines));
@@ -21,18 +21,18 @@ class PlayerRulesTest {
   }
 
   @Test
-  void ofAPlayerOfWhomNothingIsSaidNothingIsNew() {
-    RuleCase way = violin("B4/1 F5/1").by(2, "1", "1st").by(2, "2", "4th");
+  void nothingIsNewToAnUnknownPlayer() {
+    RuleCase path = violin("B4/1 F5/1").by(2, "1", "1st").by(2, "2", "4th");
     for (CostRule rule : PlayerRules.of(Player.UNKNOWN)) {
-      assertThat(way.charged(rule.id())).as(rule.id()).isZero();
+      assertThat(path.charged(rule.id())).as(rule.id()).isZero();
     }
-    assertThat(way.newTo(Player.UNKNOWN)).isEmpty();
+    assertThat(path.newTo(Player.UNKNOWN)).isEmpty();
     RuleCase pair = violin("B4/1 C5/1").by(2, "1", "1st").by(2, "2", "1st");
     assertThat(pair.newTo(Player.UNKNOWN)).isEmpty();
   }
 
   @Test
-  void onlyRulesThatCanChargeThePlayerAreAsked() {
+  void rulesOnUnlistedSkillsAreIdle() {
     assertThat(StandardRules.all())
         .filteredOn(CostRule::idle)
         .extracting(CostRule::id)
@@ -47,7 +47,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void aPositionThatIsNotListedIsNewWhereAFingerIsDown() {
+  void anUnlistedPositionIsNewWhereAFingerIsDown() {
     RuleCase third = violin("D5/1").by(2, "1", "3rd");
     assertThat(third.charged("new-position", who("positions = 1"))).isEqualTo(1);
     assertThat(third.charged("new-position", who("positions = 1, 3"))).isZero();
@@ -57,12 +57,12 @@ class PlayerRulesTest {
   }
 
   @Test
-  void inFirstPositionTwoAndThreeTogetherIsWhatLiesUnderTheUsualHand() {
+  void inFirstPositionThePattern23CoversTheUsualPlaces() {
     Player beginner = who("patterns = 2-3");
     for (String usual : new String[] {"B4/1 1", "C#5/1 2", "D5/1 3", "E5/1 4"}) {
       String finger = usual.substring(usual.length() - 1);
-      RuleCase way = violin(usual.substring(0, usual.length() - 2)).by(2, finger, "1st");
-      assertThat(way.charged("new-finger-pattern", beginner)).as(usual).isZero();
+      RuleCase path = violin(usual.substring(0, usual.length() - 2)).by(2, finger, "1st");
+      assertThat(path.charged("new-finger-pattern", beginner)).as(usual).isZero();
     }
     RuleCase low = violin("C5/1").by(2, "2", "1st");
     assertThat(low.charged("new-finger-pattern", beginner)).isEqualTo(1);
@@ -76,7 +76,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void eachPatternPutsAFingerWhereItLies() {
+  void eachPatternCoversItsOwnPlace() {
     RuleCase lowSecond = violin("C5/1").by(2, "2", "1st");
     assertThat(lowSecond.charged("new-finger-pattern", who("patterns = 1-2"))).isZero();
     RuleCase lowFirst = violin("Bb4/1").by(2, "1", "1st");
@@ -90,7 +90,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void aHandWithTwoHalfStepsIsLearnedWhereBothAre() {
+  void aHandWithTwoHalfStepsNeedsBothPatterns() {
     // B, C, D and E flat: 1-2 and 3-4 together.
     RuleCase lowFourth = violin("Eb5/1").by(2, "4", "1st");
     assertThat(lowFourth.charged("new-finger-pattern", who("patterns = 1-2"))).isEqualTo(1);
@@ -98,7 +98,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void elsewhereTwoNotesOnAStringAreMeasuredFromOneAnother() {
+  void aboveFirstPositionTwoNotesAreJudgedByTheirSpacing() {
     Player twoThree = who("patterns = 2-3");
     RuleCase together = violin("E5/1 F5/1").by(2, "2", "3rd").by(2, "3", "3rd");
     assertThat(together.charged("new-finger-spacing", twoThree)).isZero();
@@ -111,7 +111,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void aPairDownTheStringIsThePairUpIt() {
+  void aDescendingPairIsJudgedLikeAnAscendingOne() {
     RuleCase down = violin("F5/1 E5/1").by(2, "3", "3rd").by(2, "2", "3rd");
     assertThat(down.newTo(who("patterns = 1-2"))).containsExactly("2 and 3 together");
   }
@@ -128,7 +128,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void aPairOfWhichTheFingerBetweenIsNotKnownGetsTheBenefitOfTheDoubt() {
+  void aPairIsNotNewIfTheFingerBetweenCouldMakeItLearned() {
     RuleCase minorThird = violin("D5/1 F5/1").by(2, "1", "3rd").by(2, "3", "3rd");
     assertThat(minorThird.charged("new-finger-spacing", who("patterns = 1-2"))).isZero();
     assertThat(minorThird.charged("new-finger-spacing", who("patterns = 2-3"))).isZero();
@@ -137,8 +137,8 @@ class PlayerRulesTest {
   }
 
   @Test
-  void inFirstPositionAPairIsNewWhereItsNotesAreNotButTheirHandIs() {
-    // Each lies under a hand with 2 and 3 together, the first finger low for the second note.
+  void inFirstPositionAPairCanBeNewThoughItsNotesAreNot() {
+    // Each note is in a hand shape with 2 and 3 together, the second with a low first finger.
     Player player = who("patterns = 0-1, 2-3");
     RuleCase pair = violin("B4/1 C5/1").by(2, "1", "1st").by(2, "2", "1st");
     assertThat(pair.charged("new-finger-pattern", player)).isZero();
@@ -150,7 +150,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void threeWholeStepsAndAnAugmentedSecondHaveWordsOfTheirOwn() {
+  void threeWholeStepsAndAnAugmentedSecondHaveTheirOwnPatterns() {
     RuleCase tritone = violin("G5/1 C#6/1").by(2, "4", "3rd").by(1, "3", "3rd");
     assertThat(tritone.charged("new-finger-spacing", who("patterns = 1-2"))).isZero();
     RuleCase apart = violin("D5/1 G#5/1").by(2, "1", "3rd").by(2, "4", "3rd");
@@ -165,7 +165,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void theCelloHandIsJudgedByTheFingerThatMovesInIt() {
+  void theExtendedCelloHandIsNewOnlyForFingersThatMove() {
     Player closed = who("patterns = closed");
     RuleCase back = RuleCase.on("cello", "Bb3/1").by(1, "1", "1st");
     assertThat(back.charged("new-finger-pattern", closed)).isEqualTo(1);
@@ -178,7 +178,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void theOpenCelloHandIsLearnedUnderEitherHeadingAndChargedOnce() {
+  void theCelloExtensionIsLearnedUnderEitherHeadingAndChargedOnce() {
     RuleCase back = RuleCase.on("cello", "Bb3/1").by(1, "1", "1st");
     assertThat(back.newTo(who("extensions = none"))).containsExactly("the hand extended back");
     assertThat(back.newTo(who("extensions = none", "patterns = closed"))).hasSize(1);
@@ -186,7 +186,7 @@ class PlayerRulesTest {
     assertThat(back.newTo(who("extensions = none", "patterns = closed, extended back"))).isEmpty();
   }
 
-  /** A way of one note, taken by the hand extended back. */
+  /** One note in the backward extension. */
   private static RuleCase extendedBack(String note, String finger) {
     Placement placement =
         Taken.on("cello").all(note, 1, finger, "1st").stream()
@@ -197,7 +197,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void theFingersThatStayInTheOpenHandLieAsInTheClosedOne() {
+  void fingersThatStayInTheExtensionCountAsClosed() {
     RuleCase stays = extendedBack("D4", "4");
     assertThat(stays.newTo(who("patterns = extended back"))).containsExactly("the closed hand");
     assertThat(stays.newTo(who("patterns = closed"))).isEmpty();
@@ -207,28 +207,28 @@ class PlayerRulesTest {
   }
 
   @Test
-  void inThumbPositionAFingerReachesForward() {
+  void aFingerCanReachForwardInThumbPosition() {
     Placement reaching =
         Taken.on("cello").on("E5", 1).stream()
             .filter(one -> one.frame().shape() == Frame.Shape.THUMB && one.stretch() > 0)
             .findFirst()
             .orElseThrow();
-    RuleCase way = RuleCase.on("cello", "E5/1").by(Grip.of(reaching));
-    assertThat(way.charged("new-extension", who("extensions = first back"))).isEqualTo(1);
-    assertThat(way.charged("new-extension", who("extensions = fourth forward"))).isZero();
+    RuleCase path = RuleCase.on("cello", "E5/1").by(Grip.of(reaching));
+    assertThat(path.charged("new-extension", who("extensions = first back"))).isEqualTo(1);
+    assertThat(path.charged("new-extension", who("extensions = fourth forward"))).isZero();
     RuleCase rests = RuleCase.on("cello", "A4/1").by(1, "T", "thumb");
     assertThat(rests.charged("new-extension", who("extensions = none"))).isZero();
   }
 
   @Test
-  void aFingerInItsPlaceReachesNowhereUnderWhateverLetter() {
+  void aFingerAtItsPlaceIsNoExtensionInAnySpelling() {
     Player none = who("extensions = none");
     assertThat(violin("Fb5/1").by(2, "4", "1st").charged("new-extension", none)).isZero();
     assertThat(violin("Cx5/1").by(2, "1", "3rd").charged("new-extension", none)).isZero();
   }
 
   @Test
-  void theThumbIsAPositionAndAPatternAndChargedOnce() {
+  void thumbPositionIsAPositionAndAPatternAndChargedOnce() {
     RuleCase thumb = RuleCase.on("cello", "A4/1").by(1, "T", "thumb");
     assertThat(thumb.newTo(who("positions = 1-4"))).containsExactly("thumb position");
     assertThat(thumb.newTo(who("patterns = closed"))).containsExactly("thumb position");
@@ -238,7 +238,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void theFourthFingerStretchesToTheLetterBeyondItsOwn() {
+  void theFourthFingerReachesUpToTheNextLetter() {
     RuleCase stretched = violin("C6/1").by(1, "4", "1st");
     assertThat(stretched.charged("new-extension", who("extensions = none"))).isEqualTo(1);
     assertThat(stretched.newTo(who("extensions = first back")))
@@ -251,7 +251,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void theFirstFingerDrawsBackAboveFirstPosition() {
+  void theFirstFingerReachesBackAboveFirstPosition() {
     RuleCase back = violin("C#5/1").by(2, "1", "3rd");
     assertThat(back.newTo(who("extensions = fourth forward")))
         .containsExactly("the first finger drawn back");
@@ -260,19 +260,19 @@ class PlayerRulesTest {
     assertThat(violin("A#4/1").by(2, "1", "1st").newTo(who("extensions = none"))).isEmpty();
   }
 
-  private static void shifts(RuleCase way, String word, String told) {
+  private static void shifts(RuleCase shift, String word, String phrase) {
     Player all =
         who(
             "shifts = rest, open string, same finger, first finger, another finger, another string, slur");
     Player none = who("shifts = none");
-    assertThat(way.charged("new-shift", all)).isZero();
-    assertThat(way.charged("new-shift", none)).isEqualTo(1);
-    assertThat(way.charged("new-shift", who("shifts = " + word))).isZero();
-    assertThat(way.newTo(none)).containsExactly(told);
+    assertThat(shift.charged("new-shift", all)).isZero();
+    assertThat(shift.charged("new-shift", none)).isEqualTo(1);
+    assertThat(shift.charged("new-shift", who("shifts = " + word))).isZero();
+    assertThat(shift.newTo(none)).containsExactly(phrase);
   }
 
   @Test
-  void everyKindOfShiftHasItsWord() {
+  void everyKindOfShiftIsNewUnlessListed() {
     shifts(
         violin("B4/1 r/0.25 D5/1").by(2, "1", "1st").by(2, "1", "3rd"),
         "rest",
@@ -304,7 +304,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void aSlurComesOnTopOfTheKind() {
+  void aSlurIsChargedInAdditionToTheKind() {
     RuleCase slurred = violin("B4/1 ~D5/1").by(2, "1", "1st").by(2, "1", "3rd");
     assertThat(slurred.charged("new-shift", who("shifts = none"))).isEqualTo(2);
     assertThat(slurred.newTo(who("shifts = same finger"))).containsExactly("a shift under a slur");
@@ -314,7 +314,7 @@ class PlayerRulesTest {
   }
 
   @Test
-  void whereTheHandStaysNoShiftIsNew() {
+  void withoutAShiftNoShiftIsNew() {
     RuleCase stays = violin("B4/1 C5/1").by(2, "1", "1st").by(2, "2", "1st");
     assertThat(stays.charged("new-shift", who("shifts = none"))).isZero();
   }

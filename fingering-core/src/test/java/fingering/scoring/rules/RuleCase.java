@@ -9,14 +9,12 @@ import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.player.Player;
 import fingering.scoring.CostRule;
-import fingering.scoring.NoteContext;
-import fingering.scoring.NoteRule;
-import fingering.scoring.Transition;
-import fingering.scoring.TransitionRule;
+import fingering.scoring.PacedNote;
+import fingering.scoring.TimedTransition;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The way through some notes taken by name, measured by single rules. */
+/** A fingering of a few notes, given by name, and what single rules charge for it. */
 final class RuleCase {
   private final Taken hand;
   private final Passage passage;
@@ -27,12 +25,12 @@ final class RuleCase {
     this.passage = passage;
   }
 
-  /** Music in the words of {@link Music}, at a quarter a second. */
+  /** Music in the notation of {@link Music}, at 60 quarters a minute. */
   static RuleCase on(String instrument, String events) {
     return new RuleCase(instrument, Music.on(instrument).tempo("quarter=60").notes(events));
   }
 
-  /** Takes the next note on that string by that finger in that position. */
+  /** Plays the next note on a string with a finger in a position. */
   RuleCase by(int string, String finger, String position) {
     PitchRequest note = PitchRequest.of(passage.moments().get(grips.size()).starting().get(0));
     grips.add(hand.by(note, string, finger, position));
@@ -48,31 +46,31 @@ final class RuleCase {
     return passage.moments().get(index);
   }
 
-  /** All that is new to a player on the way, in words. */
+  /** The skills in the fingering that are new to a player, in words. */
   List<String> newTo(Player player) {
     return SkillGap.of(player, passage.moments(), ImmutableList.copyOf(grips)).stream()
-        .map(SkillGap::what)
+        .map(SkillGap::skill)
         .toList();
   }
 
-  /** What the rule charges the last note taken. */
+  /** The amount that a rule charges for the last note. */
   long charged(String id) {
     return charged(id, Player.UNKNOWN);
   }
 
-  /** What the rule charges the last note taken, where a player takes it. */
+  /** The amount that a rule charges for the last note, for a player. */
   long charged(String id, Player player) {
     return charged(id, StandardRules.forPlayer(player));
   }
 
-  /** What the one of these rules that has the id charges the last note taken. */
+  /** The amount that the rule with an id, among these, charges for the last note. */
   long charged(String id, List<CostRule> rules) {
     CostRule rule = rules.stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
     int last = grips.size() - 1;
-    if (rule instanceof NoteRule note) {
-      return note.amount(NoteContext.of(moment(last)), grips.get(last));
+    if (rule.lookBack() == 0) {
+      return PacedNote.of(moment(last)).amount(rule, grips.get(last));
     }
-    Transition transition = Transition.between(moment(last - 1), moment(last));
-    return ((TransitionRule) rule).amount(transition, grips.get(last - 1), grips.get(last));
+    return TimedTransition.between(moment(last - 1), moment(last))
+        .amount(rule, grips.get(last - 1), grips.get(last));
   }
 }

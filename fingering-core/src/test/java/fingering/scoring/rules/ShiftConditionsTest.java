@@ -13,7 +13,6 @@ import fingering.music.RandomMusic;
 import fingering.player.Player;
 import fingering.scoring.CostRule;
 import fingering.scoring.HandMovement;
-import fingering.scoring.PacedTransitionRule;
 import fingering.scoring.ShiftCondition;
 import fingering.scoring.TimedTransitionRule;
 import fingering.scoring.Transition;
@@ -25,21 +24,25 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
-/** The search asks a rule only where the rule says that it may charge something. */
+/** Rules find nothing outside the conditions under which the search asks them. */
 class ShiftConditionsTest {
   private static final ImmutableList<String> INSTRUMENTS =
       ImmutableList.of("violin", "viola", "cello");
   private static final ImmutableList<Integer> LOWEST = ImmutableList.of(55, 48, 36);
   private static final Player BEGINNER =
       Player.parse("beginner", "positions = 1\npatterns = 2-3, closed\nshifts = none");
-  private static final ImmutableList<TransitionRule> RULES =
-      StandardRules.forPlayer(BEGINNER).stream()
-          .filter(TransitionRule.class::isInstance)
-          .map(TransitionRule.class::cast)
-          .collect(ImmutableList.toImmutableList());
+  private static final ImmutableList<TransitionRule> RULES = rules(TransitionRule.class);
+  private static final ImmutableList<TimedTransitionRule> TIMED = rules(TimedTransitionRule.class);
+
+  private static <R extends CostRule> ImmutableList<R> rules(Class<R> kind) {
+    return StandardRules.forPlayer(BEGINNER).stream()
+        .filter(kind::isInstance)
+        .map(kind::cast)
+        .collect(ImmutableList.toImmutableList());
+  }
 
   @Property(tries = 25)
-  void aRuleChargesWhatItsKindAndItsOccasionLetTheSearchExpect(
+  void aRuleFindsNothingWhereTheSearchDoesNotAskIt(
       @ForAll int seed, @ForAll @IntRange(min = 0, max = 2) int which) {
     RandomMusic random = new RandomMusic(seed);
     int lowest = LOWEST.get(which);
@@ -51,21 +54,16 @@ class ShiftConditionsTest {
       Transition transition = Transition.between(moments.get(m - 1), moments.get(m));
       for (Grip before : some(finder.grips(moments.get(m - 1)), seed)) {
         for (Grip now : some(finder.grips(moments.get(m)), seed)) {
+          boolean shifts = HandMovement.shifts(transition, before, now);
           for (TransitionRule rule : RULES) {
-            if (!timed(rule)) {
-              assertThat(rule.amount(transition, before, now))
-                  .as("%s goes by times or pace, and does not say so by its kind", rule.id())
-                  .isEqualTo(rule.amount(transition.atLeisure(), before, now));
-            }
             if (rule.amount(transition, before, now) > 0) {
-              assertThat(rule.concerns(transition)).as(rule.id()).isTrue();
-              assertThat(rule.occasion())
-                  .as(rule.id())
-                  .isIn(
-                      ShiftCondition.ANY,
-                      HandMovement.shifts(transition, before, now)
-                          ? ShiftCondition.SHIFT
-                          : ShiftCondition.STAY);
+              assertThat(rule.appliesTo(transition)).as(rule.id()).isTrue();
+              assertMet(rule, rule.condition(), shifts);
+            }
+          }
+          for (TimedTransitionRule rule : TIMED) {
+            if (rule.needed(transition, before, now) > 0) {
+              assertMet(rule, rule.condition(), shifts);
             }
           }
         }
@@ -73,9 +71,10 @@ class ShiftConditionsTest {
     }
   }
 
-  /** Whether the search asks the rule with the times and the pace of every passing. */
-  private static boolean timed(TransitionRule rule) {
-    return rule instanceof TimedTransitionRule || rule instanceof PacedTransitionRule;
+  private static void assertMet(CostRule rule, ShiftCondition condition, boolean shifts) {
+    assertThat(condition)
+        .as(rule.id())
+        .isIn(ShiftCondition.ANY, shifts ? ShiftCondition.SHIFT : ShiftCondition.STAY);
   }
 
   private static List<Grip> some(List<Grip> grips, long seed) {
@@ -86,11 +85,11 @@ class ShiftConditionsTest {
   private static List<String> asked(String events) {
     List<Moment> moments = Music.viola().tempo("quarter=60").notes(events).moments();
     Transition transition = Transition.between(moments.get(0), moments.get(1));
-    return RULES.stream().filter(rule -> rule.concerns(transition)).map(CostRule::id).toList();
+    return RULES.stream().filter(rule -> rule.appliesTo(transition)).map(CostRule::id).toList();
   }
 
   @Test
-  void ofPluckedNotesNoCrossingIsAsked() {
+  void crossingRulesAreNotAskedAboutPluckedNotes() {
     assertThat(asked("D3/0.1pz E3/1pz"))
         .doesNotContain(
             "crossing",
@@ -101,30 +100,30 @@ class ShiftConditionsTest {
   }
 
   @Test
-  void ofDetachedNotesNothingIsAskedThatConcernsSlurs() {
+  void rulesOnSlursAreNotAskedAboutDetachedNotes() {
     assertThat(asked("D3/1 E3/1")).doesNotContain("crossing-slurred", "shift-slurred");
     assertThat(asked("D3/1 ~E3/1")).contains("crossing-slurred", "shift-slurred");
   }
 
   @Test
-  void ofLongNotesNoQuickCrossingIsAsked() {
+  void quickCrossingsAreNotAskedAfterLongNotes() {
     assertThat(asked("D3/1 E3/1")).doesNotContain("crossing-quick");
   }
 
   @Test
-  void whereTheLineStaysNoneGoesAgainstIt() {
+  void noCrossingIsAgainstALineThatStays() {
     assertThat(asked("D3/1 D3/1"))
         .doesNotContain("crossing-against-line")
         .contains("repeated-note");
   }
 
   @Test
-  void aLeapIsNoStep() {
+  void aLeapIsNotAStep() {
     assertThat(asked("D3/1 A3/1")).doesNotContain("crossing-on-step");
   }
 
   @Test
-  void afterALongRestTheFingersBeginAnew() {
+  void rulesOnFingersAreNotAskedAfterALongRest() {
     assertThat(asked("D3/1 r/1 E3/1"))
         .doesNotContain(
             "same-finger-hop",
@@ -136,7 +135,7 @@ class ShiftConditionsTest {
   }
 
   @Test
-  void whereNothingIsHeldNothingIsLetGo() {
+  void heldNotesAreNotAskedAboutWhereNoneAreHeld() {
     assertThat(asked("D3/1 E3/1")).doesNotContain("held-note", "repeated-note");
   }
 }

@@ -5,14 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fingering.fingerboard.Geometry;
 import org.junit.jupiter.api.Test;
 
-/** What makes a shift hard is common practice, no source. */
+/** Rules on shifts. Common practice, no source. */
 class ShiftRulesTest {
   private static RuleCase firstToThird(String events) {
     return RuleCase.on("violin", events).by(2, "1", "1st").by(2, "1", "3rd");
   }
 
   @Test
-  void aShiftFromFirstToThirdIsOneWholeShift() {
+  void aShiftFromFirstToThirdIsAFullShift() {
     assertThat(firstToThird("B4/1 D5/1").charged("shift")).isEqualTo(10);
     assertThat(
             RuleCase.on("violin", "B4/1 C5/1").by(2, "1", "1st").by(2, "2", "1st").charged("shift"))
@@ -32,7 +32,7 @@ class ShiftRulesTest {
   }
 
   @Test
-  void fromHalfToFirstPositionTheViolinHandDrawsOnWithLessThanAWholeShift() {
+  void fromHalfToFirstPositionIsLessThanAFullShiftOnTheViolin() {
     RuleCase slight = RuleCase.on("violin", "Bb4/1 B4/1").by(2, "1", "half").by(2, "1", "1st");
     assertThat(slight.charged("shift")).isEqualTo(4);
     RuleCase cello = RuleCase.on("cello", "Bb3/1 B3/1").by(1, "1", "half").by(1, "1", "1st");
@@ -41,14 +41,14 @@ class ShiftRulesTest {
 
   // common practice, no source
   @Test
-  void theLessAHandSpansTheLessAShiftIsToIt() {
+  void theLessTheHandSpansTheLessAShiftCosts() {
     RuleCase cello = RuleCase.on("cello", "B3/1 D4/1").by(1, "1", "1st").by(1, "1", "3rd");
     assertThat(cello.charged("shift")).isEqualTo(8);
     RuleCase bass = RuleCase.on("bass", "A2/1 C3/1").by(1, "1", "1st").by(1, "1", "3rd");
     assertThat(bass.charged("shift")).isEqualTo(5);
   }
 
-  // P. M. Fitts, 1954, from memory: what counts is the way against the width of the target
+  // P. M. Fitts, 1954, from memory: difficulty depends on distance relative to target width
   @Test
   void aShiftOfTheSameIntervalIsAsFarOnTheCelloAsOnTheBass() {
     RuleCase cello = RuleCase.on("cello", "B3/1 D4/1").by(1, "1", "1st").by(1, "1", "3rd");
@@ -57,7 +57,7 @@ class ShiftRulesTest {
   }
 
   @Test
-  void aNoteRespelledUnderTheSameFingerIsNoShift() {
+  void aRespelledNoteWithTheSameFingerIsNoShift() {
     RuleCase way = RuleCase.on("violin", "G#5/1 Ab5/1").by(1, "2", "1st").by(1, "2", "2nd");
     assertThat(way.charged("shift")).isZero();
     assertThat(way.charged("shift-distance")).isZero();
@@ -65,13 +65,13 @@ class ShiftRulesTest {
   }
 
   @Test
-  void aNoteRespelledUnderAnotherFingerInAnotherPositionIsAShift() {
+  void aRespelledNoteWithAnotherFingerInAnotherPositionIsAShift() {
     RuleCase way = RuleCase.on("violin", "G#5/1 Ab5/1").by(1, "2", "1st").by(1, "1", "3rd");
     assertThat(way.charged("shift")).isEqualTo(10);
   }
 
   @Test
-  void theDistanceIsTheWayOfTheFirstFingerInMillimetres() {
+  void theDistanceIsThatOfTheFirstFingerInMillimetres() {
     // In a position a letter spans 12/7 of a semitone on average: seven letters to the octave.
     double way = Geometry.fromNut(328, 36 / 7.0) - Geometry.fromNut(328, 12 / 7.0);
     assertThat(firstToThird("B4/1 D5/1").charged("shift-distance")).isEqualTo(Math.round(way));
@@ -80,21 +80,21 @@ class ShiftRulesTest {
   }
 
   @Test
-  void aShiftAtEaseIsNotInHaste() {
+  void aSlowShiftIsNotRushed() {
     assertThat(firstToThird("B4/4 D5/4").charged("shift-rushed")).isZero();
   }
 
   @Test
-  void aShiftBetweenSixteenthsIsInHasteAndMoreSoUnderASlur() {
+  void aShiftBetweenSixteenthsIsRushedMoreSoUnderASlur() {
     long detached = firstToThird("B4/0.25 D5/0.25").charged("shift-rushed");
     long slurred = firstToThird("B4/0.25 ~D5/0.25").charged("shift-rushed");
     assertThat(detached).isPositive();
     assertThat(slurred).isGreaterThan(detached);
   }
 
-  // By hand: the way is 53 mm, which takes 140 ms; a quarter of the sixteenth is 62 ms.
+  // By hand: 53 mm take 140 ms; a quarter of the sixteenth is 62 ms.
   @Test
-  void theTimeThatLacksIsChargedInHundredths() {
+  void missingTimeIsChargedInHundredths() {
     assertThat(firstToThird("B4/0.25 D5/0.25").charged("shift-rushed")).isEqualTo(7);
   }
 
@@ -106,7 +106,7 @@ class ShiftRulesTest {
   }
 
   @Test
-  void aShiftUnderASlurSlidesButNotFromAnOpenString() {
+  void aShiftUnderASlurIsChargedUnlessFromAnOpenString() {
     assertThat(firstToThird("B4/1 ~D5/1").charged("shift-slurred")).isEqualTo(1);
     assertThat(firstToThird("B4/1 D5/1").charged("shift-slurred")).isZero();
     RuleCase open = RuleCase.on("violin", "A4/1 ~D5/1").by(2, "0", "1st").by(2, "1", "3rd");
@@ -114,7 +114,7 @@ class ShiftRulesTest {
   }
 
   @Test
-  void aFingerThatSlidesAlongGuidesTheShift() {
+  void aFingerThatStaysOnItsStringGuidesTheShift() {
     assertThat(firstToThird("B4/1 D5/1").charged("shift-changed-finger")).isZero();
     RuleCase other = RuleCase.on("violin", "B4/1 E5/1").by(2, "1", "1st").by(2, "2", "3rd");
     assertThat(other.charged("shift-changed-finger")).isEqualTo(1);
@@ -123,7 +123,7 @@ class ShiftRulesTest {
   }
 
   @Test
-  void aStepUpToTheFirstFingerIsGuidedByItButNotAStepToAnother() {
+  void onlyTheFirstFingerGuidesAStepUpToItself() {
     RuleCase led = RuleCase.on("violin", "G5/1 A5/1").by(1, "2", "1st").by(1, "1", "3rd");
     assertThat(led.charged("shift-changed-finger")).isZero();
     RuleCase other = RuleCase.on("violin", "A5/1 B5/1").by(1, "3", "1st").by(1, "2", "3rd");
@@ -143,20 +143,20 @@ class ShiftRulesTest {
   }
 
   @Test
-  void fromTheFirstFingerDownToAnotherNothingGuides() {
+  void aShiftDownFromTheFirstFingerIsNotGuided() {
     RuleCase down = RuleCase.on("violin", "A5/1 G5/1").by(1, "1", "3rd").by(1, "2", "1st");
     assertThat(down.charged("shift-changed-finger")).isEqualTo(1);
   }
 
   @Test
-  void highUpTooTheWayToTheNextPositionIsAWholeShift() {
+  void aShortShiftToTheNextHighPositionIsAFullShift() {
     RuleCase high = RuleCase.on("violin", "E6/1 F#6/1").by(1, "3", "5th").by(1, "3", "6th");
     assertThat(high.charged("shift-distance")).isLessThan(20);
     assertThat(high.charged("shift")).isEqualTo(10);
   }
 
   @Test
-  void aFingerThatShiftsOnByAToneCreepsButNotByASemitoneOrALeap() {
+  void aShiftByAToneWithOneFingerCreepsButNotByASemitoneOrALeap() {
     RuleCase tone = RuleCase.on("violin", "B4/1 C#5/1").by(2, "1", "1st").by(2, "1", "2nd");
     assertThat(tone.charged("shift-creeping")).isEqualTo(1);
     RuleCase semitone = RuleCase.on("violin", "B4/1 C5/1").by(2, "1", "1st").by(2, "1", "2nd");
@@ -165,7 +165,7 @@ class ShiftRulesTest {
   }
 
   @Test
-  void afterARestOrOnAnotherStringNoFingerCreeps() {
+  void afterARestOrOnAnotherStringAShiftDoesNotCreep() {
     RuleCase rest = RuleCase.on("violin", "B4/1 r/1 C#5/1").by(2, "1", "1st").by(2, "1", "2nd");
     assertThat(rest.charged("shift-creeping")).isZero();
     RuleCase other = RuleCase.on("violin", "B4/1 A5/1").by(2, "1", "1st").by(1, "1", "3rd");

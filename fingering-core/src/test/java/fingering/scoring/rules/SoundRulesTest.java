@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-/** What matters where music sings; common practice, no source. */
+/** Rules of sound. Common practice, no source. */
 class SoundRulesTest {
 
   @Test
-  void anOpenStringFallsOutOfASlowLineAndNotOutOfARun() {
+  void anOpenStringIsChargedInSlowMusicOnly() {
     assertThat(RuleCase.on("violin", "A4/1").by(2, "0", "1st").charged("open-string-slow"))
         .isEqualTo(85);
     assertThat(RuleCase.on("violin", "A4/0.125").by(2, "0", "1st").charged("open-string-slow"))
@@ -18,7 +18,7 @@ class SoundRulesTest {
   }
 
   @Test
-  void theTopStringIsBrightAndTheOpenOneShrill() {
+  void theTopStringIsChargedAndMoreWhenOpen() {
     assertThat(RuleCase.on("violin", "G5/1").by(1, "2", "1st").charged("top-string-slow"))
         .isPositive();
     assertThat(RuleCase.on("violin", "G5/1").by(2, "4", "3rd").charged("top-string-slow")).isZero();
@@ -27,7 +27,7 @@ class SoundRulesTest {
   }
 
   @Test
-  void nearTheNutVibratoIsLessFree() {
+  void lowPositionsAreChargedInSlowMusic() {
     assertThat(RuleCase.on("violin", "D5/1").by(2, "3", "1st").charged("low-position-slow"))
         .isPositive();
     assertThat(RuleCase.on("violin", "D5/1").by(2, "1", "3rd").charged("low-position-slow"))
@@ -35,7 +35,7 @@ class SoundRulesTest {
   }
 
   @Test
-  void aStepOfTheScaleIsNoReasonToChangeTheString() {
+  void aCrossingOnAStepIsCharged() {
     RuleCase step = RuleCase.on("violin", "D5/1 E5/1").by(2, "3", "1st").by(1, "0", "1st");
     assertThat(step.charged("crossing-on-step")).isEqualTo(1);
     assertThat(step.charged("crossing-slow")).isEqualTo(85);
@@ -44,7 +44,7 @@ class SoundRulesTest {
   }
 
   @Test
-  void aStepOnOneStringOrPluckedChangesNoVoice() {
+  void aStepOnOneStringOrPluckedIsNotCharged() {
     RuleCase one = RuleCase.on("violin", "D5/1 E5/1").by(2, "3", "1st").by(2, "4", "1st");
     assertThat(one.charged("crossing-slow")).isZero();
     RuleCase plucked = RuleCase.on("violin", "D5/1pz E5/1pz").by(2, "3", "1st").by(1, "0", "1st");
@@ -53,7 +53,7 @@ class SoundRulesTest {
   }
 
   @Test
-  void aShiftHidesOnTheBeat() {
+  void aShiftOffTheBeatIsCharged() {
     RuleCase off = RuleCase.on("violin", "B4/0.5 D5/0.5").by(2, "1", "1st").by(2, "1", "3rd");
     assertThat(off.charged("shift-off-beat")).isEqualTo(1);
     RuleCase on = RuleCase.on("violin", "B4/1 D5/1").by(2, "1", "1st").by(2, "1", "3rd");
@@ -61,7 +61,7 @@ class SoundRulesTest {
   }
 
   @Test
-  void aboveThirdEveryPositionIsCharged() {
+  void eachPositionAboveThirdIsCharged() {
     assertThat(RuleCase.on("violin", "F5/1").by(2, "1", "5th").charged("high-position"))
         .isEqualTo(2);
     assertThat(RuleCase.on("violin", "D5/1").by(2, "1", "3rd").charged("high-position")).isZero();

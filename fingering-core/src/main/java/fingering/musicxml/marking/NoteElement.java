@@ -1,0 +1,156 @@
+package fingering.musicxml.marking;
+
+import fingering.musicxml.xml.XmlCursor;
+import fingering.musicxml.xml.XmlElement;
+import fingering.musicxml.xml.XmlElement.Leaf;
+import java.util.Optional;
+
+/** The positions in the text of a note element and of those children that marks concern. */
+final class NoteElement {
+
+  /** The note element itself. */
+  final XmlElement note;
+
+  private boolean chord;
+  private String voice = "";
+  private String staff = "";
+  private Optional<XmlElement> beforeNotations = Optional.empty();
+  private boolean pastNotations;
+  private Optional<XmlElement> notations = Optional.empty();
+  private Optional<XmlElement> technical = Optional.empty();
+  private Optional<Leaf> fingering = Optional.empty();
+  private Optional<Leaf> string = Optional.empty();
+  private Optional<XmlElement> openString = Optional.empty();
+  private Optional<XmlElement> thumb = Optional.empty();
+
+  /** Reads the note whose start tag the cursor is on, to its end. */
+  NoteElement(XmlCursor cursor) {
+    note = cursor.element(name -> readChild(cursor, name));
+  }
+
+  private XmlElement readChild(XmlCursor cursor, String name) {
+    switch (name) {
+      case "chord" -> chord = true;
+      case "voice" -> {
+        Leaf leaf = cursor.leaf();
+        voice = leaf.text();
+        return remember(leaf.element());
+      }
+      case "staff" -> {
+        Leaf leaf = cursor.leaf();
+        staff = leaf.text();
+        return remember(leaf.element());
+      }
+      // Notations that are not printed cannot hold visible marks, and do not show any.
+      case "notations" -> {
+        if (!cursor.has("print-object", "no")) {
+          return remember(readNotations(cursor));
+        }
+      }
+      case "lyric", "play", "listen" -> pastNotations = true;
+      default -> {}
+    }
+    return remember(cursor.skip());
+  }
+
+  private XmlElement remember(XmlElement child) {
+    if (!pastNotations) {
+      beforeNotations = Optional.of(child);
+    }
+    return child;
+  }
+
+  private XmlElement readNotations(XmlCursor cursor) {
+    XmlElement read =
+        cursor.element(name -> name.equals("technical") ? readTechnical(cursor) : cursor.skip());
+    notations = notations.or(() -> Optional.of(read));
+    return read;
+  }
+
+  private XmlElement readTechnical(XmlCursor cursor) {
+    XmlElement read = cursor.element(name -> readTechnicalChild(cursor, name));
+    technical = technical.or(() -> Optional.of(read));
+    return read;
+  }
+
+  private XmlElement readTechnicalChild(XmlCursor cursor, String name) {
+    switch (name) {
+      case "fingering" -> {
+        boolean plain = !cursor.has("substitution", "yes") && !cursor.has("alternate", "yes");
+        Leaf leaf = cursor.leaf();
+        if (plain && fingering.isEmpty()) {
+          fingering = Optional.of(leaf);
+        }
+        return leaf.element();
+      }
+      case "string" -> {
+        Leaf leaf = cursor.leaf();
+        string = string.or(() -> Optional.of(leaf));
+        return leaf.element();
+      }
+      case "open-string" -> {
+        XmlElement sign = cursor.skip();
+        openString = openString.or(() -> Optional.of(sign));
+        return sign;
+      }
+      case "thumb-position" -> {
+        XmlElement sign = cursor.skip();
+        thumb = thumb.or(() -> Optional.of(sign));
+        return sign;
+      }
+      default -> {
+        return cursor.skip();
+      }
+    }
+  }
+
+  /** Returns whether it is in a chord with the previous note. */
+  boolean chord() {
+    return chord;
+  }
+
+  /** Returns its voice, "" if it has none. */
+  String voice() {
+    return voice;
+  }
+
+  /** Returns its staff, "" if it has none. */
+  String staff() {
+    return staff;
+  }
+
+  /** Returns the last child that must come before new notations. */
+  Optional<XmlElement> beforeNotations() {
+    return beforeNotations;
+  }
+
+  /** Returns the first notations element that is printed. */
+  Optional<XmlElement> notations() {
+    return notations;
+  }
+
+  /** Returns the first technical element in printed notations. */
+  Optional<XmlElement> technical() {
+    return technical;
+  }
+
+  /** Returns the first fingering that is neither a substitution nor an alternative. */
+  Optional<Leaf> fingering() {
+    return fingering;
+  }
+
+  /** Returns the first string number. */
+  Optional<Leaf> string() {
+    return string;
+  }
+
+  /** Returns the open-string sign. */
+  Optional<XmlElement> openString() {
+    return openString;
+  }
+
+  /** Returns the thumb sign. */
+  Optional<XmlElement> thumb() {
+    return thumb;
+  }
+}

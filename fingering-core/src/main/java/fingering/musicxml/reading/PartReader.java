@@ -1,0 +1,349 @@
+package fingering.musicxml.reading;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.music.KeySignature;
+import fingering.music.Measure;
+import fingering.music.NoteAddress;
+import fingering.musicxml.element.HarmonicSign;
+import fingering.musicxml.element.Meter;
+import fingering.musicxml.element.NoteNotations;
+import fingering.musicxml.element.NoteTime;
+import fingering.musicxml.element.TempoMark;
+import fingering.musicxml.element.Transposition;
+import fingering.musicxml.element.WrittenNote;
+import fingering.musicxml.print.PrintCollector;
+import fingering.musicxml.print.PrintedNotes;
+import fingering.musicxml.timeline.PartClock;
+import fingering.musicxml.timeline.PartTimeline;
+import fingering.musicxml.timeline.PizzicatoMarks;
+import fingering.musicxml.timeline.PositionMarks;
+import fingering.musicxml.timeline.StringMarks;
+import fingering.musicxml.timeline.TrillUpperNotes;
+import fingering.musicxml.timeline.TuningMarks;
+import fingering.musicxml.xml.XmlText;
+import fingering.tables.FingeringException;
+import fingering.tables.Letter;
+import fingering.tables.Pitch;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.audiveris.proxymusic.Attributes;
+import org.audiveris.proxymusic.Backup;
+import org.audiveris.proxymusic.Barline;
+import org.audiveris.proxymusic.Clef;
+import org.audiveris.proxymusic.Direction;
+import org.audiveris.proxymusic.DirectionType;
+import org.audiveris.proxymusic.FormattedTextId;
+import org.audiveris.proxymusic.Forward;
+import org.audiveris.proxymusic.Key;
+import org.audiveris.proxymusic.Note;
+import org.audiveris.proxymusic.Offset;
+import org.audiveris.proxymusic.ScorePartwise;
+import org.audiveris.proxymusic.Sound;
+import org.audiveris.proxymusic.Time;
+import org.audiveris.proxymusic.Transpose;
+import org.audiveris.proxymusic.YesNo;
+
+/** Reads a part, measure by measure. {@link PartClock} counts the time. */
+final class PartReader {
+  private final int part;
+  private final String name;
+  private final PartClock clock;
+
+  private final List<Measure> measures = new ArrayList<>();
+  private final ImmutableSet.Builder<Integer> implicit = ImmutableSet.builder();
+  private final List<WrittenNote> notes = new ArrayList<>();
+  private final ImmutableList.Builder<TempoMark> tempi = ImmutableList.builder();
+  private final PizzicatoMarks pizzicato = new PizzicatoMarks();
+  private final StringMarks strings = new StringMarks();
+  private final PositionMarks positions = new PositionMarks();
+  private final TuningMarks tunings = new TuningMarks();
+  private final TrillUpperNotes trills = new TrillUpperNotes();
+  private final PrintCollector print = new PrintCollector();
+  private Optional<Clef> firstClef = Optional.empty();
+  private boolean hasLyrics;
+  private boolean transposes;
+  private boolean lowClef;
+  private int microtones;
+  private int unpitched;
+
+  private int fifths;
+  private Optional<Transposition> transposition = Optional.empty();
+
+  private int measureFifths;
+  private String rehearsal = "";
+  private String voice = "1";
+  private int noteIndex;
+
+  /**
+   * Starts at the beginning of a part.
+   *
+   * @param part index of the part, from 0
+   * @param name the part's name, for messages
+   */
+  PartReader(int part, String name) {
+    this.part = part;
+    this.name = name;
+    this.clock = new PartClock(name);
+  }
+
+  /** Returns a reader at the beginning of the same part. */
+  PartReader restarted() {
+    return new PartReader(part, name);
+  }
+
+  /**
+   * Ends the part and returns its content.
+   *
+   * @throws UnreadableScoreException if too many notes begin together
+   */
+  PartTimeline end() {
+    pizzicato.mark(notes);
+    ImmutableList<PartTimeline.Slot> slots = PartTimeline.slots(notes);
+    return new PartTimeline(
+            ImmutableList.copyOf(measures),
+            implicit.build(),
+            slots,
+            tempi.build(),
+            pizzicato.changes(),
+            strings.stretches(slots, measures),
+            positions.stretches(slots, measures),
+            tunings.all(),
+            print.part(measures),
+            transposes,
+            lowClef,
+            microtones,
+            unpitched)
+        .checkSlots(name);
+  }
+
+  /** Returns the first clef of the part, on any staff. */
+  Optional<Clef> firstClef() {
+    return firstClef;
+  }
+
+  /** Returns whether the part has lyrics. */
+  boolean hasLyrics() {
+    return hasLyrics;
+  }
+
+  /**
+   * Reads the next measure.
+   *
+   * @throws UnreadableScoreException if it contains an unreadable element
+   */
+  void measure(ScorePartwise.Part.Measure measure) {
+    int index = clock.measure();
+    clock.beginMeasure(
+        measure.getNumber() == null
+            ? String.valueOf(index + 1)
+            : XmlText.printable(measure.getNumber()));
+    measureFifths = fifths;
+    rehearsal = "";
+    noteIndex = 0;
+    if (measure.getImplicit() == YesNo.YES) {
+      implicit.add(index);
+    }
+    measure.getNoteOrBackupOrForward().forEach(this::element);
+    trills.endMeasure(notes);
+    print.endMeasure(index);
+    measures.add(clock.endMeasure(measureFifths, rehearsal));
+  }
+
+  private void element(Object element) {
+    if (element instanceof Note note) {
+      note(note);
+      noteIndex++;
+    } else if (element instanceof Backup backup) {
+      clock.backup(backup.getDuration());
+    } else if (element instanceof Forward forward) {
+      clock.forward(forward.getDuration());
+    } else if (element instanceof Attributes attributes) {
+      attributes(attributes);
+    } else if (element instanceof Direction direction) {
+      direction(direction);
+    } else if (element instanceof Barline barline) {
+      print.bar(barline, clock.measure());
+    } else if (element instanceof Sound sound) {
+      sound(sound, clock.here(), true);
+    }
+  }
+
+  private void attributes(Attributes attributes) {
+    if (attributes.getDivisions() != null) {
+      clock.divisions(attributes.getDivisions());
+    }
+    for (Key key : attributes.getKey()) {
+      int before = fifths;
+      fifths = key.getFifths() == null ? 0 : KeySignature.fifths(key.getFifths());
+      print.key(before, fifths, clock.here());
+    }
+    for (Time time : attributes.getTime()) {
+      Meter.of(time).ifPresent(clock::meter);
+    }
+    for (Transpose transpose : attributes.getTranspose()) {
+      transposes = true;
+      transposition = Optional.of(transposition(transpose));
+    }
+    attributes.getStaffDetails().forEach(details -> tunings.staff(details, clock.number()));
+    for (Clef clef : attributes.getClef()) {
+      firstClef = firstClef.or(() -> Optional.of(clef));
+      print.clef(clef, clock.here());
+      lowClef |= clef.getClefOctaveChange() != null && clef.getClefOctaveChange().signum() < 0;
+    }
+    if (clock.atMeasureStart()) {
+      measureFifths = fifths;
+    }
+  }
+
+  private Transposition transposition(Transpose transpose) {
+    int octaves = transpose.getOctaveChange() == null ? 0 : transpose.getOctaveChange().intValue();
+    int chromatic =
+        transpose.getChromatic() == null ? 0 : semitones(transpose.getChromatic(), "transposition");
+    int semitones = chromatic + Pitch.OCTAVE * octaves;
+    return transpose.getDiatonic() == null
+        ? Transposition.ofSemitones(semitones)
+        : new Transposition(transpose.getDiatonic().intValue() + 7 * octaves, semitones);
+  }
+
+  private int semitones(BigDecimal value, String what) {
+    clock.checkRange(value, what);
+    try {
+      return value.setScale(0, RoundingMode.HALF_UP).intValueExact();
+    } catch (ArithmeticException e) {
+      throw clock.unreadable("is out of range", what);
+    }
+  }
+
+  private void direction(Direction direction) {
+    BigFraction at = offset(direction.getOffset(), false);
+    List<String> words = new ArrayList<>();
+    for (DirectionType type : direction.getDirectionType()) {
+      for (FormattedTextId mark : type.getRehearsal()) {
+        if (rehearsal.isEmpty() && mark.getValue() != null) {
+          rehearsal = XmlText.printable(mark.getValue());
+        }
+      }
+      if (type.getMetronome() != null) {
+        TempoMark.of(type.getMetronome())
+            .ifPresent(tempo -> tempi.add(new TempoMark(clock.measure(), at, tempo, false)));
+      }
+      if (type.getScordatura() != null) {
+        tunings.scordatura(type.getScordatura(), clock.number());
+      }
+      for (Object word : type.getWordsOrSymbol()) {
+        if (word instanceof FormattedTextId text && text.getValue() != null) {
+          words.add(text.getValue());
+        }
+      }
+    }
+    String forVoice = direction.getVoice() == null ? "" : direction.getVoice().strip();
+    print.direction(direction, clock.measure(), at);
+    BigFraction when = clock.start().add(at);
+    boolean single = pizzicato.words(words, when, forVoice);
+    String text = String.join(" ", words);
+    strings.direction(direction, text, clock.measure(), when, forVoice);
+    positions.direction(direction, text, clock.measure(), when, forVoice);
+    if (direction.getSound() != null) {
+      sound(direction.getSound(), at, !single);
+    }
+  }
+
+  private void sound(Sound sound, BigFraction place, boolean changesPizzicato) {
+    BigFraction at = sound.getOffset() == null ? place : offset(sound.getOffset(), true);
+    TempoMark.of(sound)
+        .ifPresent(tempo -> tempi.add(new TempoMark(clock.measure(), at, tempo, true)));
+    if (changesPizzicato && sound.getPizzicato() != null) {
+      pizzicato.change(sound.getPizzicato() == YesNo.YES, clock.start().add(at));
+    }
+  }
+
+  // The offset of a direction moves only its print, unless it says that it moves the sound too.
+  private BigFraction offset(Offset offset, boolean sound) {
+    if (offset == null || offset.getValue() == null || !(sound || offset.getSound() == YesNo.YES)) {
+      return clock.here();
+    }
+    return clock.offset(offset.getValue());
+  }
+
+  private void note(Note note) {
+    hasLyrics |= !note.getLyric().isEmpty();
+    // A note without duration is played like a grace note.
+    boolean grace =
+        note.getGrace() != null || (note.getDuration() != null && note.getDuration().signum() == 0);
+    boolean chord = note.getChord() != null;
+    BigFraction length = grace ? BigFraction.ZERO : clock.length(note.getDuration(), "note");
+    BigFraction onset = clock.onset(chord);
+    if (note.getVoice() != null) {
+      voice = note.getVoice().strip();
+    } else if (!chord) {
+      voice = "1";
+    }
+    print.dynamics(note, clock.measure(), onset);
+    NoteAddress address = new NoteAddress(part, clock.measure(), noteIndex);
+    NoteTime time = new NoteTime(address, onset, length, grace, chord, voice);
+    NoteNotations marks = new NoteNotations(note);
+    if (note.getCue() == null && note.getRest() == null) {
+      if (note.getPitch() != null) {
+        WrittenNote written = pitched(note, marks, time);
+        notes.add(written);
+        print(note, marks.lines(), time, Optional.of(written.pitch()));
+      } else {
+        unpitched++;
+      }
+    } else if (note.getPrintObject() != YesNo.NO) {
+      // A cue rest is not shown, because the part has its own rests.
+      if (note.getCue() == null) {
+        print(note, marks.lines(), time, Optional.empty());
+      } else if (note.getPitch() != null) {
+        print(note, marks.lines(), time, Optional.of(pitch(note.getPitch())));
+      }
+    }
+    clock.note(length, chord);
+  }
+
+  private void print(Note note, WrittenNote.Lines lines, NoteTime time, Optional<Pitch> pitch) {
+    print.note(PrintedNotes.of(note, time, lines.tieStart(), pitch), lines);
+  }
+
+  private WrittenNote pitched(Note note, NoteNotations printed, NoteTime time) {
+    Pitch pitch = pitch(note.getPitch());
+    // Over a bar line, an accidental applies only to the tied note itself (common practice).
+    if (note.getAccidental() != null || !printed.lines().tieStop()) {
+      trills.shows(pitch, time.onset());
+    }
+    printed.ornament().ifPresent(trill -> trills.trill(notes.size(), trill, fifths));
+    return new WrittenNote(
+        time,
+        clock.start().add(time.onset()),
+        pitch,
+        transposition,
+        Optional.empty(),
+        HarmonicSign.of(note, printed.harmonic()),
+        printed.marks(),
+        printed.lines(),
+        printed.pizzicato());
+  }
+
+  private Pitch pitch(org.audiveris.proxymusic.Pitch pitch) {
+    if (pitch.getStep() == null) {
+      throw clock.unreadable("has no readable pitch", "note");
+    }
+    int alter = 0;
+    if (pitch.getAlter() != null) {
+      alter = semitones(pitch.getAlter(), "note");
+      if (pitch.getAlter().stripTrailingZeros().scale() > 0) {
+        microtones++;
+      }
+    }
+    try {
+      return new Pitch(Letter.valueOf(pitch.getStep().name()), alter, pitch.getOctave());
+    } catch (FingeringException e) {
+      throw clock.unreadable("is out of range", "note");
+    }
+  }
+}

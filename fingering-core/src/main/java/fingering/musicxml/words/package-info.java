@@ -1,0 +1,11 @@
+/**
+ * The meaning of words over the staff: {@code sul G}, {@code 3rd pos.}, {@code pizz.} The words and
+ * their sources are in {@code strings.table} and {@code position-words.table}. How long words hold
+ * is decided in {@code fingering.musicxml.timeline}.
+ *
+ * <p>Depends only on {@link fingering.tables}. Immutable and thread-safe.
+ */
+@NullMarked
+package fingering.musicxml.words;
+
+import org.jspecify.annotations.NullMarked;

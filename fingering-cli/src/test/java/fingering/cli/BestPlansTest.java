@@ -17,17 +17,17 @@ final class BestPlansTest {
   @TempDir Path folder;
 
   @Test
-  void bestPlansStandSideBySideNamedByTheirPlace() {
+  void bestPlansAreSideBySideNamedByRank() {
     Session best = Session.of("plan", DEMO, "--best", 3).succeeded();
 
     assertThat(best.out())
         .containsPattern("note +best +2nd +3rd\n")
         .containsPattern("Points by rule +best +2nd +3rd\n")
-        .contains("2nd: ", "against best it has");
+        .contains("2nd: ", "compared with best, it has");
   }
 
   @Test
-  void bestPlansHaveAnotherStringOrPositionSomewhereAndStandInOrder() {
+  void bestPlansDifferInStringOrPositionAndAreInOrder() {
     JsonNode plans = Session.of("plan", DEMO, "--best", 4, "--format", "json").json().get("plans");
 
     assertThat(texts(plans, "name")).containsExactly("best", "2nd", "3rd", "4th");
@@ -49,7 +49,7 @@ final class BestPlansTest {
   }
 
   @Test
-  void moreColumnsThanTheTerminalHoldsStandBelowEachOther() {
+  void plansThatDoNotFitSideBySideFollowBelow() {
     Session best = Session.of("plan", DEMO, "--best", 20, "--measures", "1-2").succeeded();
 
     int columns = Math.max(80, Screen.columns());
@@ -58,7 +58,7 @@ final class BestPlansTest {
   }
 
   @Test
-  void allowedPositionsHoldForEveryPlanAndFewerPlansAreSaid() throws IOException {
+  void allowedPositionsApplyToEveryPlanAndFewerPlansAreReported() throws IOException {
     Path score = TinyScore.titled("Low").part("Viola", "C3", "D3").in(folder);
 
     Session best = Session.of("plan", score, "--best", 5, "--allow", "1");

@@ -140,8 +140,8 @@ final class CheckCommand extends BaseCommand {
     int files = found.files().size();
     ProgressBar bar =
         new ProgressBar(err, files, files > 1 && CommandLine.Help.Ansi.AUTO.enabled());
-    FileCheck.Manner manner =
-        new FileCheck.Manner(
+    FileCheck.Settings settings =
+        new FileCheck.Settings(
             () -> Checker.of(players),
             reading::read,
             checked.request(),
@@ -155,7 +155,7 @@ final class CheckCommand extends BaseCommand {
       ParallelChecks.check(
           found.files(),
           Math.max(1, Math.min(jobs.orElse(Runtime.getRuntime().availableProcessors()), files)),
-          new FileCheck(manner),
+          new FileCheck(settings),
           bar::step,
           file -> bar.around(() -> add(file, report, counting, err)));
       CheckTally tally = counting.tally();

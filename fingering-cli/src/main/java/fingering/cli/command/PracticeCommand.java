@@ -175,7 +175,7 @@ final class PracticeCommand extends BaseCommand {
               page(
                   words,
                   known,
-                  SpotsText.told(spots, written),
+                  SpotsText.paragraphs(spots, written),
                   CircleFinder.of(planning.passage(), planning.printed()));
         };
     try (NewFiles files = new NewFiles()) {

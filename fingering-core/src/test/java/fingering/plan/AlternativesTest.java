@@ -55,7 +55,8 @@ class AlternativesTest {
     ImmutableList<Alternative> found = planner.alternatives(brief, moment, 100);
     Map<List<String>, Long> actual = new LinkedHashMap<>();
     found.forEach(
-        alternative -> actual.put(fingering(alternative.plan(), moment), alternative.plan().total()));
+        alternative ->
+            actual.put(fingering(alternative.plan(), moment), alternative.plan().total()));
     assertThat(actual).hasSize(found.size());
     if (plans.size() < 100) {
       assertThat(actual).isEqualTo(best);

@@ -13,17 +13,17 @@ import java.math.RoundingMode;
 import java.util.Map;
 import java.util.function.Consumer;
 
-/** What was found, as JSON; see docs/json.md. */
+/** The findings as JSON; see docs/json.md. */
 public final class CheckJson extends JsonReport {
   private static final String FORMAT = "fingering-check";
   private static final int VERSION = 1;
 
-  private final ReportOptions asked;
+  private final ReportOptions options;
 
-  /** A report that is printed piece by piece. */
-  public CheckJson(ReportOptions asked, Consumer<String> printing) {
-    super(printing);
-    this.asked = asked;
+  /** Creates a report that is printed in parts. */
+  public CheckJson(ReportOptions options, Consumer<String> output) {
+    super(output);
+    this.options = options;
   }
 
   @Override
@@ -33,8 +33,8 @@ public final class CheckJson extends JsonReport {
           json.writeStartObject();
           json.writeStringField("format", FORMAT);
           json.writeNumberField("version", VERSION);
-          json.writeStringField("level", asked.level().name());
-          json.writeStringField("failOn", asked.failOn().id());
+          json.writeStringField("level", options.level().name());
+          json.writeStringField("failOn", options.failOn().id());
           json.writeFieldName("scores");
           json.writeStartArray();
         });
@@ -55,7 +55,7 @@ public final class CheckJson extends JsonReport {
     ArrayNode problems = summary.putArray("problems");
     tally.refused().forEach(problems::add);
     counts(summary, tally.total());
-    summary.put("exitCode", tally.exitCode(asked.failOn()));
+    summary.put("exitCode", tally.exitCode(options.failOn()));
     field("summary", summary);
     finish();
   }
@@ -100,7 +100,7 @@ public final class CheckJson extends JsonReport {
           .put("grade", decimals(component.grade()));
     }
     ArrayNode findings = node.putArray("findings");
-    asked.shown(part).forEach(finding -> fill(findings.addObject(), finding));
+    options.shown(part).forEach(finding -> fill(findings.addObject(), finding));
     ArrayNode remarks = node.putArray("remarks");
     part.remarks().forEach(remarks::add);
   }

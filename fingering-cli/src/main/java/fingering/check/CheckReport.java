@@ -1,13 +1,13 @@
 package fingering.check;
 
-/** Prints what was found, score after score, so that none has to be kept. */
+/** Prints findings one score after another, so none has to be kept in memory. */
 public interface CheckReport {
-  /** Begins. */
+  /** Begins the report. */
   void begin();
 
-  /** The next score, or the next file that could not be checked. */
+  /** Adds the next score, or the next file that could not be checked. */
   void add(CheckedFile file);
 
-  /** Ends, with what all scores come to. */
+  /** Ends the report with the totals. */
   void end(CheckTally tally);
 }

@@ -21,8 +21,8 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
- * What was found, in the Static Analysis Results Interchange Format, version 2.1.0 (OASIS
- * Standard), as editors and build servers take it.
+ * The findings in the Static Analysis Results Interchange Format, version 2.1.0 (OASIS Standard),
+ * which editors and build servers read.
  */
 public final class CheckSarif extends JsonReport {
   private static final String SCHEMA =
@@ -32,18 +32,18 @@ public final class CheckSarif extends JsonReport {
   private static final Splitter FOLDERS = Splitter.on('/');
 
   private final String version;
-  private final ReportOptions asked;
+  private final ReportOptions options;
   private final Map<String, CheckedFile> refused = new HashMap<>();
 
   /**
-   * A report.
+   * Creates a report.
    *
    * @param version the version of the program
    */
-  public CheckSarif(ReportOptions asked, String version, Consumer<String> printing) {
-    super(printing);
+  public CheckSarif(ReportOptions options, String version, Consumer<String> output) {
+    super(output);
     this.version = version;
-    this.asked = asked;
+    this.options = options;
   }
 
   @Override
@@ -90,7 +90,7 @@ public final class CheckSarif extends JsonReport {
       return;
     }
     for (PartCheck part : file.check().orElseThrow().parts()) {
-      for (Finding finding : asked.shown(part)) {
+      for (Finding finding : options.shown(part)) {
         write(json -> json.writeTree(result(file, part, finding)));
       }
     }
@@ -103,7 +103,7 @@ public final class CheckSarif extends JsonReport {
         NODES
             .objectNode()
             .put("executionSuccessful", tally.refused().isEmpty())
-            .put("exitCode", tally.exitCode(asked.failOn()));
+            .put("exitCode", tally.exitCode(options.failOn()));
     ArrayNode notifications = invocation.putArray("toolExecutionNotifications");
     for (String sentence : tally.refused()) {
       ObjectNode notification = notifications.addObject().put("level", "error");
@@ -133,10 +133,10 @@ public final class CheckSarif extends JsonReport {
             .put("ruleIndex", RULES.indexOf(finding.kind()))
             .put("level", level(finding.severity()));
     String where = part.part().name() + ", " + finding.where();
-    String said = where + ": " + finding.reason();
+    String text = where + ": " + finding.reason();
     result
         .putObject("message")
-        .put("text", finding.wayOut().map(way -> said + " " + way).orElse(said));
+        .put("text", finding.wayOut().map(fix -> text + " " + fix).orElse(text));
     ObjectNode location = result.putArray("locations").addObject();
     ObjectNode physical = location.putObject("physicalLocation");
     artifact(physical, file);
@@ -167,7 +167,7 @@ public final class CheckSarif extends JsonReport {
     };
   }
 
-  /** The same for the same spot from one check to the next, whatever the line or the tempo. */
+  /** Identifies a finding from one check to the next; does not depend on line or tempo. */
   private static String fingerprint(CheckedFile file, PartCheck part, Finding finding) {
     String notes =
         finding.notes().stream()
@@ -186,7 +186,7 @@ public final class CheckSarif extends JsonReport {
     return Hashing.sha256().hashString(spot, StandardCharsets.UTF_8).toString().substring(0, 32);
   }
 
-  /** Relative names stay relative, so that they are found where the scores are kept. */
+  /** Relative names stay relative, so readers can resolve them in their own folder. */
   private static void artifact(ObjectNode physical, CheckedFile file) {
     String uri =
         file.file().isAbsolute()

@@ -13,19 +13,19 @@ import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 
 /**
- * What a check of many scores comes to. Of each score a line is kept and no more.
+ * Totals of a check of many scores. It keeps only one line for each score.
  *
- * @param lines the scores that were checked, in their order
- * @param refused what could not be found or checked, a sentence each
+ * @param lines the scores that were checked, in order
+ * @param refused why files could not be found or checked, a sentence each
  */
 public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refused) {
-  /** The exit code where nothing was found that weighs enough. */
+  /** The exit code if no finding is severe enough. */
   public static final int CLEAN = 0;
 
-  /** The exit code where something was found. */
+  /** The exit code if a finding is severe enough. */
   public static final int FOUND = 1;
 
-  /** The exit code where a file could not be checked. */
+  /** The exit code if a file could not be checked. */
   public static final int UNREAD = 2;
 
   /**
@@ -33,8 +33,8 @@ public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refuse
    *
    * @param name the name of its file
    * @param title its title
-   * @param counts findings by severity, the gravest first
-   * @param hardest the name of its hardest part, and the grade; empty where it has no part
+   * @param counts number of findings by severity, the most severe first
+   * @param hardest its hardest part; empty if it has no part
    */
   public record Line(
       String name,
@@ -55,12 +55,12 @@ public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refuse
   /**
    * The hardest part of a score.
    *
-   * @param part its name
-   * @param grade how hard it is, 1 to 10
+   * @param part the name of the part
+   * @param grade its difficulty, from 1 to 10
    */
   public record Hardest(String part, int grade) {}
 
-  /** A tally that is still being made. */
+  /** Builds a tally. */
   public static final class Counting {
     private final ImmutableList.Builder<Line> lines = ImmutableList.builder();
     private final ImmutableList.Builder<String> refused = ImmutableList.builder();
@@ -70,18 +70,18 @@ public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refuse
       lines.add(line);
     }
 
-    /** Adds what could not be found or checked. */
+    /** Adds the reason why a file could not be found or checked. */
     public void refuse(String sentence) {
       refused.add(sentence);
     }
 
-    /** What it has come to. */
+    /** Returns the totals so far. */
     public CheckTally tally() {
       return new CheckTally(lines.build(), refused.build());
     }
   }
 
-  /** Findings by severity, the gravest first. */
+  /** Number of findings by severity, the most severe first. */
   public static ImmutableMap<Severity, Integer> counts(Collection<Finding> findings) {
     return each(
         severity ->
@@ -93,17 +93,21 @@ public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refuse
         .collect(Maps.toImmutableEnumMap(severity -> severity, counting::applyAsInt));
   }
 
-  /** Findings by severity in a part, the gravest first. */
+  /** Number of findings in a part by severity, the most severe first. */
   public static ImmutableMap<Severity, Integer> counts(PartCheck part) {
     return counts(part.findings());
   }
 
-  /** Findings by severity in all scores, the gravest first. */
+  /** Number of findings in all scores by severity, the most severe first. */
   public ImmutableMap<Severity, Integer> total() {
     return each(severity -> lines.stream().mapToInt(line -> line.counts().get(severity)).sum());
   }
 
-  /** The exit code, where findings of a severity and graver ones count. */
+  /**
+   * The exit code.
+   *
+   * @param failOn the least severity that counts
+   */
   public int exitCode(Severity failOn) {
     if (!refused.isEmpty()) {
       return UNREAD;

@@ -6,13 +6,13 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /**
- * A file after the check.
+ * The result of checking a file.
  *
- * @param file the file, as it was named
- * @param check what was found; empty where the file could not be checked
- * @param problem why it could not be checked, one sentence that names the file; empty where it was
- * @param lines the lines on which its measures begin; empty where the file is not read by lines, or
- *     nobody asked
+ * @param file the file, as the user named it
+ * @param check the findings; empty if the file could not be checked
+ * @param problem why it could not be checked, one sentence that names the file; otherwise empty
+ * @param lines the lines on which its measures begin; empty if they were not requested, or if the
+ *     file is not plain text
  */
 public record CheckedFile(
     Path file, Optional<ScoreCheck> check, String problem, Optional<MeasureLines> lines) {
@@ -25,20 +25,20 @@ public record CheckedFile(
   /**
    * A file that could not be checked.
    *
-   * @param said what went wrong; the name of the file is put before it where it is not in it
+   * @param message what went wrong; the name of the file is added in front unless it is in it
    */
-  public static CheckedFile refused(Path file, String said) {
+  public static CheckedFile refused(Path file, String message) {
     String name = file.toString();
-    String problem = said.contains(name) ? said : name + ": " + said;
+    String problem = message.contains(name) ? message : name + ": " + message;
     return new CheckedFile(file, Optional.empty(), problem, Optional.empty());
   }
 
-  /** The name of the file with strokes between folders, as in an address. */
+  /** The name of the file with slashes between folders, as in a URI. */
   public String name() {
     return file.toString().replace('\\', '/');
   }
 
-  /** What to call the score: its title, or the name of the file where it has none. */
+  /** The title of the score, or the name of the file if it has none. */
   public String title() {
     return check
         .map(ScoreCheck::title)

@@ -13,38 +13,38 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * Checks one file after another. Whatever happens becomes a sentence on that file, so that one
- * never stops the others. All threads check with one checker, which is made here and nowhere else,
- * so that what one has found serves the others.
+ * Checks files. A failure becomes a sentence about that file, so one file never stops the others.
+ * All threads share one checker, created only here, so each uses the results that another has
+ * cached.
  */
 public final class FileCheck {
   private static final String NO_STRING_PART =
-      "no part shows that it is for violin, viola, cello or bass, so nothing was checked: name one"
-          + " with --part and its instrument with --instrument.";
+      "no part is known to be for violin, viola, cello or bass, so nothing was checked: choose a"
+          + " part with --part, and give its instrument with --instrument.";
 
   /**
-   * How files are checked.
+   * The settings of a check.
    *
-   * @param checkers makes a checker
+   * @param checkers creates checkers
    * @param reading reads a file
-   * @param request what to check of it
-   * @param lines whether the lines of its measures are wanted
-   * @param sentences what to say of a failure, one sentence
+   * @param request what to check
+   * @param lines whether to find the lines of the measures
+   * @param sentences describes a failure in one sentence
    */
-  public record Manner(
+  public record Settings(
       Supplier<Checker> checkers,
       Function<Path, ScoreFile> reading,
       CheckRequest request,
       boolean lines,
       Function<Throwable, String> sentences) {}
 
-  private final Manner manner;
+  private final Settings settings;
   private final AtomicReference<Checker> checker;
 
-  /** A check in this manner. */
-  public FileCheck(Manner manner) {
-    this.manner = manner;
-    checker = new AtomicReference<>(manner.checkers().get());
+  /** Creates a check. */
+  public FileCheck(Settings settings) {
+    this.settings = settings;
+    checker = new AtomicReference<>(settings.checkers().get());
   }
 
   /** Checks a file. */
@@ -53,11 +53,11 @@ public final class FileCheck {
     try {
       return checked(file);
     } catch (OutOfMemoryError e) {
-      // What earlier scores left behind makes room, unless another thread has made it already.
-      checker.compareAndSet(known, manner.checkers().get());
+      // A new checker frees the caches of earlier scores, unless another thread has replaced it.
+      checker.compareAndSet(known, settings.checkers().get());
       return again(file);
     } catch (Throwable e) {
-      return CheckedFile.refused(file, manner.sentences().apply(e));
+      return CheckedFile.refused(file, settings.sentences().apply(e));
     }
   }
 
@@ -65,20 +65,20 @@ public final class FileCheck {
     try {
       return checked(file);
     } catch (Throwable e) {
-      return CheckedFile.refused(file, manner.sentences().apply(e));
+      return CheckedFile.refused(file, settings.sentences().apply(e));
     }
   }
 
   private CheckedFile checked(Path file) {
-    ScoreFile score = manner.reading().apply(file);
-    ScoreCheck check = checker.get().check(ScoreReader.read(score), manner.request());
+    ScoreFile score = settings.reading().apply(file);
+    ScoreCheck check = checker.get().check(ScoreReader.read(score), settings.request());
     if (check.parts().isEmpty()) {
       return CheckedFile.refused(file, NO_STRING_PART);
     }
     return CheckedFile.of(
         file,
         check,
-        manner.lines() && score.asOnDisk()
+        settings.lines() && score.asOnDisk()
             ? Optional.of(MeasureLines.of(score.text()))
             : Optional.empty());
   }

@@ -13,32 +13,32 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Findings of one kind and one severity in a part, as they are told together.
+ * Findings of one kind and one severity in a part.
  *
- * @param severity how much each of them weighs
- * @param kind what they are
+ * @param severity their severity
+ * @param kind their kind
  * @param findings the findings, in the order of the part
  */
 public record FindingGroup(Severity severity, FindingKind kind, ImmutableList<Finding> findings) {
 
-  /** More measures than this are counted and not named. */
+  /** Measures beyond this number are only counted. */
   private static final int NAMED = 20;
 
   private record Key(Severity severity, FindingKind kind) {}
 
-  private record Said(String reason, Optional<String> wayOut) {}
+  private record Message(String reason, Optional<String> wayOut) {}
 
   /**
-   * Findings of which the same is said.
+   * Findings that share one message.
    *
    * @param where where they are: {@code m. 12, beat 2.5} or {@code m. 12, 14, 16}
    * @param reason what is wrong, one sentence
    * @param wayOut what could be written instead
    */
-  public record Told(String where, String reason, Optional<String> wayOut) {}
+  public record Sentence(String where, String reason, Optional<String> wayOut) {}
 
   /**
-   * The findings of a part in groups, the gravest first, of those that weigh alike as they come.
+   * The findings of a part in groups: the most severe first, otherwise in the order of the part.
    */
   public static ImmutableList<FindingGroup> of(List<Finding> findings) {
     Map<Key, List<Finding>> groups = new LinkedHashMap<>();
@@ -59,43 +59,47 @@ public record FindingGroup(Severity severity, FindingKind kind, ImmutableList<Fi
   }
 
   /**
-   * What is said of them, each sentence once.
+   * The messages of the group, each once.
    *
-   * @param most sentences to be said; one more is said rather than left out alone
+   * @param most the number of sentences; a single sentence beyond that is included too
    */
-  public ImmutableList<Told> told(int most) {
-    Map<Said, List<Finding>> said = said();
-    return said.entrySet().stream()
-        .limit(said.size() == most + 1 ? most + 1 : most)
-        .map(one -> new Told(where(one.getValue()), one.getKey().reason(), one.getKey().wayOut()))
+  public ImmutableList<Sentence> sentences(int most) {
+    Map<Message, List<Finding>> messages = byMessage();
+    return messages.entrySet().stream()
+        .limit(messages.size() == most + 1 ? most + 1 : most)
+        .map(
+            one ->
+                new Sentence(where(one.getValue()), one.getKey().reason(), one.getKey().wayOut()))
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** The findings of which {@link #told told} says nothing, in the order of the part. */
-  public ImmutableList<Finding> untold(int most) {
-    Map<Said, List<Finding>> said = said();
-    return said.values().stream()
-        .skip(said.size() == most + 1 ? most + 1 : most)
+  /** The findings that {@link #sentences sentences} leaves out, in the order of the part. */
+  public ImmutableList<Finding> unlisted(int most) {
+    Map<Message, List<Finding>> messages = byMessage();
+    return messages.values().stream()
+        .skip(messages.size() == most + 1 ? most + 1 : most)
         .flatMap(List::stream)
         .sorted(Finding.BY_PLACE)
         .collect(ImmutableList.toImmutableList());
   }
 
-  private Map<Said, List<Finding>> said() {
-    Map<Said, List<Finding>> said = new LinkedHashMap<>();
+  private Map<Message, List<Finding>> byMessage() {
+    Map<Message, List<Finding>> messages = new LinkedHashMap<>();
     for (Finding finding : findings) {
-      said.computeIfAbsent(new Said(finding.reason(), finding.wayOut()), key -> new ArrayList<>())
+      messages
+          .computeIfAbsent(
+              new Message(finding.reason(), finding.wayOut()), key -> new ArrayList<>())
           .add(finding);
     }
-    return said;
+    return messages;
   }
 
-  /** Where findings are: the beat of one alone, the measures of several. */
+  /** The places of findings: the beat of a single one, the measures of several. */
   public static String where(List<Finding> findings) {
     if (findings.size() == 1) {
       return findings.get(0).where();
     }
-    StringBuilder named = new StringBuilder("m. ");
+    StringBuilder text = new StringBuilder("m. ");
     String last = "";
     int count = 0;
     int number = 0;
@@ -107,17 +111,17 @@ public record FindingGroup(Severity severity, FindingKind kind, ImmutableList<Fi
       count++;
       if (count <= NAMED) {
         int next = number(finding.place().measure());
-        named.append(count == 1 ? "" : next < number ? "; later m. " : ", ").append(measures);
+        text.append(count == 1 ? "" : next < number ? "; later m. " : ", ").append(measures);
         number = next;
       }
       last = measures;
     }
     return count <= NAMED
-        ? named.toString()
-        : named.append(" and ").append(count - NAMED).append(" more").toString();
+        ? text.toString()
+        : text.append(" and ").append(count - NAMED).append(" more").toString();
   }
 
-  /** The number by which a measure is counted, 0 for others; where it falls a movement begins. */
+  /** The number of a measure, or 0 if it has none; a lower one begins a new movement. */
   private static int number(String measure) {
     return Optional.ofNullable(Ints.tryParse(measure)).orElse(0);
   }

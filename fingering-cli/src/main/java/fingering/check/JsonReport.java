@@ -9,16 +9,16 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.function.Consumer;
 
-/** A report in JSON, of which each piece is printed as soon as it is known. */
+/** A report in JSON that prints each piece as soon as it is complete. */
 abstract class JsonReport implements CheckReport {
   static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private final StringWriter written = new StringWriter();
-  private final Consumer<String> printing;
+  private final Consumer<String> output;
   private final JsonGenerator generator;
 
-  JsonReport(Consumer<String> printing) {
-    this.printing = printing;
+  JsonReport(Consumer<String> output) {
+    this.output = output;
     try {
       ObjectMapper mapper = new ObjectMapper();
       generator = mapper.createGenerator(written).useDefaultPrettyPrinter();
@@ -27,26 +27,26 @@ abstract class JsonReport implements CheckReport {
     }
   }
 
-  /** Something that is written by the generator. */
+  /** Writes a piece of JSON. */
   @FunctionalInterface
   interface Piece {
     void write(JsonGenerator generator) throws IOException;
   }
 
-  /** Writes a piece, and prints what is complete. */
+  /** Writes a piece, and prints the text so far. */
   final void write(Piece piece) {
     try {
       piece.write(generator);
       generator.flush();
     } catch (IOException e) {
-      // Nothing is written but into memory.
+      // Cannot happen: the generator writes to memory.
       throw new UncheckedIOException(e);
     }
-    printing.accept(written.toString());
+    output.accept(written.toString());
     written.getBuffer().setLength(0);
   }
 
-  /** Writes a field of the object that is open. */
+  /** Writes a field of the current object. */
   final void field(String name, JsonNode value) {
     write(
         json -> {
@@ -55,9 +55,9 @@ abstract class JsonReport implements CheckReport {
         });
   }
 
-  /** Ends the text. */
+  /** Ends the document. */
   final void finish() {
     write(JsonGenerator::writeEndObject);
-    printing.accept("\n");
+    output.accept("\n");
   }
 }

@@ -15,15 +15,15 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 
 /**
- * Checks many files on several threads. Results are handed on in the order of the files; of those
- * that wait for an earlier one no more than {@value #AHEAD} are kept for each thread. Among these
- * the largest begins first, so that no thread is left alone with it at the end.
+ * Checks many files on several threads. Results are delivered in the order of the files; at most
+ * {@value #AHEAD} for each thread wait for an earlier one. Of the files in progress the largest
+ * start first, so no thread is left with a large one at the end.
  */
 public final class ParallelChecks {
-  /** Enough that a long score does not hold up the other threads; a result is small. */
+  /** Enough to keep the other threads busy while one checks a long score; results are small. */
   static final int AHEAD = 32;
 
-  /** A compressed score is about so much larger when it is unpacked. */
+  /** The approximate factor by which a compressed score grows when unpacked. */
   private static final long UNPACKED = 15;
 
   private ParallelChecks() {}
@@ -31,11 +31,11 @@ public final class ParallelChecks {
   /**
    * Checks files.
    *
-   * @param files the files, in the order in which results are wanted
-   * @param jobs threads, at least 1
-   * @param check how each is checked, on any thread
-   * @param finished is told, on any thread, whenever a file is done
-   * @param results gets the results in the order of the files, on the thread that calls
+   * @param files the files, in the order of the results
+   * @param jobs the number of threads, at least 1
+   * @param check checks each file, on any thread
+   * @param finished runs on any thread after each file
+   * @param results receives the results in the order of the files, on the calling thread
    */
   public static void check(
       List<Path> files,
@@ -68,7 +68,7 @@ public final class ParallelChecks {
     }
   }
 
-  /** The check of one file, the larger the earlier. */
+  /** The check of one file; larger files come first. */
   private static final class Work extends FutureTask<CheckedFile> implements Comparable<Work> {
     private final long size;
 
@@ -92,7 +92,7 @@ public final class ParallelChecks {
     try {
       return Files.size(file) * (ScoreFinder.compressed(file) ? UNPACKED : 1);
     } catch (IOException e) {
-      // Whoever reads it will say what is wrong with it.
+      // Reading the file will report the problem.
       return 0;
     }
   }

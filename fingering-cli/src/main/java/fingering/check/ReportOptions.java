@@ -7,15 +7,15 @@ import fingering.playability.PartCheck;
 import fingering.playability.Severity;
 
 /**
- * What is asked of a report.
+ * The options of a report.
  *
- * @param level the level for which is checked
- * @param show the least severity that is told; all are counted
+ * @param level the level of the players
+ * @param show the least severity that is listed; all are counted
  * @param failOn the least severity that counts for the exit code
  */
 public record ReportOptions(CheckLevel level, Severity show, Severity failOn) {
 
-  /** The findings of a part that are to be told. */
+  /** The findings of a part that the report lists. */
   public ImmutableList<Finding> shown(PartCheck part) {
     return part.findings().stream()
         .filter(finding -> finding.severity().atLeast(show))

@@ -19,7 +19,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
 
-/** Finds the files that files, folders and patterns stand for. */
+/** Finds score files by name, folder or pattern. */
 public final class ScoreFinder {
   private static final ImmutableSet<String> IN_FOLDERS =
       ImmutableSet.of(".musicxml", ".xml", ".mxl");
@@ -27,10 +27,10 @@ public final class ScoreFinder {
   private static final Pattern WILD = Pattern.compile("[*?\\[{]");
 
   /**
-   * What was found.
+   * The files that were found.
    *
-   * @param files the files, each once, in the order of what was asked; those of a folder by name
-   * @param problems what could not be found or looked into, a sentence each
+   * @param files the files, each once, in the order of the arguments; those of a folder by name
+   * @param problems what could not be found or read, a sentence each
    */
   public record Found(ImmutableList<Path> files, ImmutableList<String> problems) {}
 
@@ -40,55 +40,55 @@ public final class ScoreFinder {
   private ScoreFinder() {}
 
   /**
-   * Finds files. A file is taken whatever its name; of a folder, and of those inside it, all that
-   * end in .musicxml, .xml or .mxl; where there is no such file, {@code *}, {@code **}, {@code ?},
-   * {@code [ab]} and {@code {a,b}} stand for names, also where no shell has put them in. Names that
-   * begin with a dot are left out.
+   * Finds files. A file may have any name. In a folder and the folders below it, all files that end
+   * in .musicxml, .xml or .mxl are found. An argument that is no existing file may be a pattern
+   * with {@code *}, {@code **}, {@code ?}, {@code [ab]} and {@code {a,b}}, for shells that do not
+   * expand them. Names that begin with a dot are skipped.
    */
-  public static Found find(Iterable<String> asked) {
+  public static Found find(Iterable<String> arguments) {
     ScoreFinder finder = new ScoreFinder();
-    asked.forEach(finder::add);
+    arguments.forEach(finder::add);
     return new Found(
         ImmutableList.copyOf(finder.files.values()), ImmutableList.copyOf(finder.problems));
   }
 
-  /** Whether a file's name says that it is compressed. */
+  /** Whether the name of a file is that of a compressed score. */
   static boolean compressed(Path file) {
     return Ascii.toLowerCase(file.toString()).endsWith(".mxl");
   }
 
-  private void add(String asked) {
+  private void add(String argument) {
     try {
-      Path path = Path.of(asked);
+      Path path = Path.of(argument);
       if (Files.isDirectory(path)) {
         addFolder(path);
         return;
       }
-      if (Files.exists(path) || !WILD.matcher(asked).find()) {
-        // Where there is none, whoever reads it will say so.
-        take(path);
+      if (Files.exists(path) || !WILD.matcher(argument).find()) {
+        // If it does not exist, reading it will report that.
+        addFile(path);
         return;
       }
     } catch (InvalidPathException e) {
-      if (!WILD.matcher(asked).find()) {
-        problems.add("'" + asked + "' is no name of a file here: check its letters.");
+      if (!WILD.matcher(argument).find()) {
+        problems.add("'" + argument + "' is not a valid file name here: check its characters.");
         return;
       }
     }
-    addPattern(asked.replace('\\', '/'));
+    addPattern(argument.replace('\\', '/'));
   }
 
   private void addFolder(Path folder) {
     if (!walk(folder, file -> isScore(file, false))) {
       problems.add(
-          "%s has no score in it: its files should end in .musicxml, .xml or .mxl."
+          "%s contains no scores: their names must end in .musicxml, .xml or .mxl."
               .formatted(folder));
     }
   }
 
   private void addPattern(String pattern) {
-    int context = pattern.lastIndexOf('/', wild(pattern));
-    String start = context < 0 ? "" : pattern.substring(0, Math.max(1, context));
+    int slash = pattern.lastIndexOf('/', wild(pattern));
+    String start = slash < 0 ? "" : pattern.substring(0, Math.max(1, slash));
     boolean any = false;
     try {
       Path base = Path.of(start);
@@ -97,12 +97,13 @@ public final class ScoreFinder {
         any = walk(base, file -> isScore(file, true) && matcher.matches(file));
       }
     } catch (InvalidPathException | PatternSyntaxException e) {
-      problems.add("'" + pattern + "' is no pattern of names: write *.mxl, or scores/**.mxl.");
+      problems.add(
+          "'" + pattern + "' is not a valid pattern: write, for example, *.mxl or scores/**.mxl.");
       return;
     }
     if (!any) {
       problems.add(
-          "No score fits '%s': check the folder, and that the names end in .musicxml, .xml or .mxl."
+          "No score matches '%s': check the folder, and that names end in .musicxml, .xml or .mxl."
               .formatted(pattern));
     }
   }
@@ -116,36 +117,36 @@ public final class ScoreFinder {
     return IN_FOLDERS.stream().anyMatch(name::endsWith) || (named && name.endsWith(ABC));
   }
 
-  /** Takes the files below a folder that are wanted, by name; tells whether there are any. */
+  /** Adds the matching files below a folder, sorted by name, and returns whether there are any. */
   private boolean walk(Path folder, PathMatcher wanted) {
     List<Path> found = new ArrayList<>();
     try {
       Files.walkFileTree(folder.toString().isEmpty() ? Path.of(".") : folder, new Walk(found));
     } catch (IOException e) {
-      problems.add(unseen(folder));
+      problems.add(unreadable(folder));
     }
     boolean any = false;
     for (Path file : found.stream().map(ScoreFinder::withoutDot).sorted().toList()) {
       if (wanted.matches(file) && Files.isRegularFile(file)) {
-        take(file);
+        addFile(file);
         any = true;
       }
     }
     return any;
   }
 
-  /** Without the dot that stands for this folder. */
+  /** Removes a leading dot for the current folder. */
   private static Path withoutDot(Path file) {
     return file.startsWith(".") && file.getNameCount() > 1
         ? file.subpath(1, file.getNameCount())
         : file;
   }
 
-  private static String unseen(Path folder) {
-    return "%s cannot be looked into: check its permissions.".formatted(folder);
+  private static String unreadable(Path folder) {
+    return "%s cannot be read: check its permissions.".formatted(folder);
   }
 
-  private void take(Path file) {
+  private void addFile(Path file) {
     files.putIfAbsent(file.toAbsolutePath().normalize(), file);
   }
 
@@ -171,7 +172,7 @@ public final class ScoreFinder {
 
     @Override
     public FileVisitResult visitFileFailed(Path file, IOException e) {
-      problems.add(unseen(file));
+      problems.add(unreadable(file));
       return FileVisitResult.CONTINUE;
     }
 

@@ -1,9 +1,9 @@
 /**
- * Many scores checked at once, and what is told of them in data: findings put together, JSON, and
- * the format in which editors and build servers take findings.
+ * Checks many scores at once and reports the findings as data: grouped findings, JSON, and SARIF,
+ * the format that editors and build servers read.
  *
- * <p>It knows {@link fingering.playability} and what that rests on; nothing of options, nor of
- * pages. No method takes or returns null unless it says so. Files are checked by several threads
- * that share one checker; reports get them in order, from one thread.
+ * <p>Depends on {@link fingering.playability} and the packages below it, but not on options or
+ * pages. No method takes or returns null unless it says so. Several threads check files with one
+ * shared checker; reports receive the results in order, on one thread.
  */
 package fingering.check;

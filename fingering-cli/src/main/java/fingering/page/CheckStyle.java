@@ -1,6 +1,6 @@
 package fingering.page;
 
-/** What the page of a check adds to the style sheet. */
+/** The style sheet of the page of a check. */
 final class CheckStyle {
   private CheckStyle() {}
 
@@ -17,7 +17,7 @@ final class CheckStyle {
         .found ul{max-width:60em}
         .found li{margin:.25em 0}
         .where{font-weight:bold}
-        .way{font-style:italic}
+        .fix{font-style:italic}
         .count{text-align:right}
         .file{overflow-wrap:anywhere}
         @media (max-width:520px){.counts{font-size:14px}}

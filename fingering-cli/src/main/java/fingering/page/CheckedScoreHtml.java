@@ -12,29 +12,30 @@ import fingering.playability.ScoreCheck;
 import fingering.playability.Severity;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** A score on the page of a check. */
+/** The section of a score on the page of a check. */
 final class CheckedScoreHtml {
   private static final String COUNTS =
       "<th scope=\"col\" class=\"count\">Unplay&shy;able</th>"
           + "<th scope=\"col\" class=\"count\">Risky</th>"
           + "<th scope=\"col\" class=\"count\">Worth knowing</th></tr></thead><tbody>";
 
-  private final ReportOptions asked;
+  private final ReportOptions options;
   private final String id;
   private final CheckedFile file;
   private final ScoreCheck check;
   private final StringBuilder html = new StringBuilder();
 
-  CheckedScoreHtml(ReportOptions asked, int number, CheckedFile file, ScoreCheck check) {
-    this.asked = asked;
+  CheckedScoreHtml(ReportOptions options, int number, CheckedFile file, ScoreCheck check) {
+    this.options = options;
     id = "s" + number;
     this.file = file;
     this.check = check;
   }
 
-  /** All scores, a row each with a link. */
+  /** A table of all scores, with a row and a link for each. */
   static String table(CheckTally tally) {
     StringBuilder html = new StringBuilder();
     html.append(
@@ -125,18 +126,16 @@ final class CheckedScoreHtml {
                 part.measures()));
     part.remarks().forEach(remark -> paragraph("Note: " + remark));
     difficulty(part.difficulty());
-    Severity told = Severity.UNPLAYABLE;
-    boolean any = false;
-    for (FindingGroup group : FindingGroup.of(asked.shown(part))) {
-      if (!any || group.severity() != told) {
-        told = group.severity();
-        any = true;
-        html.append("<h4>").append(capital(told.label())).append("</h4>\n");
+    Optional<Severity> last = Optional.empty();
+    for (FindingGroup group : FindingGroup.of(options.shown(part))) {
+      if (!last.equals(Optional.of(group.severity()))) {
+        html.append("<h4>").append(capital(group.severity().label())).append("</h4>\n");
+        last = Optional.of(group.severity());
       }
       group(group);
     }
-    if (!any) {
-      paragraph("Nothing to tell.");
+    if (last.isEmpty()) {
+      paragraph("No findings.");
     }
   }
 
@@ -147,16 +146,16 @@ final class CheckedScoreHtml {
   private void difficulty(Difficulty difficulty) {
     html.append("<details class=\"found\"><summary>Difficulty ")
         .append(difficulty.grade())
-        .append(" of 10</summary><table><thead><tr><th scope=\"col\">Side</th>")
-        .append("<th scope=\"col\">How much</th><th scope=\"col\" class=\"count\">Grade</th>")
+        .append(" of 10</summary><table><thead><tr><th scope=\"col\">Aspect</th>")
+        .append("<th scope=\"col\">Amount</th><th scope=\"col\" class=\"count\">Grade</th>")
         .append("</tr></thead><tbody>");
-    for (Difficulty.Component side : difficulty.components()) {
+    for (Difficulty.Component component : difficulty.components()) {
       html.append("<tr><th scope=\"row\">")
-          .append(Svg.escaped(side.name()))
+          .append(Svg.escaped(component.name()))
           .append("</th><td>")
-          .append(Svg.escaped(side.amount()))
+          .append(Svg.escaped(component.amount()))
           .append("</td><td class=\"count\">")
-          .append(String.format(Locale.ROOT, "%.1f", side.grade()))
+          .append(String.format(Locale.ROOT, "%.1f", component.grade()))
           .append("</td></tr>");
     }
     html.append("</tbody></table></details>\n");
@@ -167,15 +166,16 @@ final class CheckedScoreHtml {
         .append(Svg.escaped(capital(group.kind().title())))
         .append(group.findings().size() == 1 ? "" : " (" + group.findings().size() + ")")
         .append("</summary><ul>");
-    for (FindingGroup.Told told : group.told(Integer.MAX_VALUE - 1)) {
+    for (FindingGroup.Sentence sentence : group.sentences(Integer.MAX_VALUE - 1)) {
       html.append("<li><span class=\"where\">")
-          .append(Svg.escaped(told.where()))
+          .append(Svg.escaped(sentence.where()))
           .append(":</span> ")
-          .append(Svg.escaped(told.reason()));
-      told.wayOut()
+          .append(Svg.escaped(sentence.reason()));
+      sentence
+          .wayOut()
           .ifPresent(
-              way ->
-                  html.append(" <span class=\"way\">").append(Svg.escaped(way)).append("</span>"));
+              fix ->
+                  html.append(" <span class=\"fix\">").append(Svg.escaped(fix)).append("</span>"));
       html.append("</li>");
     }
     html.append("</ul></details>\n");

@@ -5,15 +5,18 @@ import fingering.page.svg.Svg;
 import fingering.practice.Circle;
 import java.util.Optional;
 
-/** What to circle in the part, as lists with links to the music. */
+/** Lists of what to circle in the part, with links to the music. */
 final class CircleLists {
   private CircleLists() {}
 
-  /** A list for each kind, those to look for first at the top. */
+  /**
+   * A list for each kind, the most important first.
+   *
+   * @param linked whether the page contains the music, for links
+   */
   static String html(ImmutableList<Circle> circles, boolean linked) {
     if (circles.isEmpty()) {
-      return "<p>Nothing is printed but the notes. Decide on dynamics yourself, and write them in."
-          + "</p>\n";
+      return "<p>Only the notes are printed. Choose your own dynamics, and write them in.</p>\n";
     }
     StringBuilder html = new StringBuilder("<h3>Circle these before you play</h3>\n");
     Optional<Circle.Kind> kind = Optional.empty();

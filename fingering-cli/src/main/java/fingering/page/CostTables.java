@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
 
-/** What plans cost, by rule and by measure, in tables. */
+/** Tables of the costs of plans, by rule and by measure. */
 final class CostTables {
   private static final int HARDEST = 6;
 
@@ -23,7 +23,7 @@ final class CostTables {
     this.comparison = comparison;
   }
 
-  /** Points of each measure, by its index in the part. */
+  /** Points of each measure, by the index of the measure in the part. */
   static Map<Integer, Long> byMeasure(Plan plan) {
     Map<Integer, Long> costs = new TreeMap<>();
     for (Charge charge : plan.charges()) {
@@ -48,7 +48,7 @@ final class CostTables {
     return rules.values();
   }
 
-  /** A table of the rules, dearest first, each with a bar for each plan. */
+  /** A table of the rules, the most expensive first, with a bar for each plan. */
   String byRule() {
     long most =
         comparison.plans().stream()
@@ -73,9 +73,9 @@ final class CostTables {
     return table.append("</tr></tfoot></table>\n").toString();
   }
 
-  /** What each rule charges, to unfold. */
+  /** The explanation of each rule, folded. */
   String explained() {
-    StringBuilder list = new StringBuilder("<details><summary>What the rules charge</summary><dl>");
+    StringBuilder list = new StringBuilder("<details><summary>What each rule costs</summary><dl>");
     for (RuleCost rule : rules()) {
       list.append("<dt>").append(Svg.escaped(rule.name())).append("</dt><dd>");
       list.append(
@@ -88,7 +88,7 @@ final class CostTables {
 
   private static long cost(Plan plan, String rule) {
     return plan.rules().stream()
-        .filter(one -> one.rule().equals(rule))
+        .filter(cost -> cost.rule().equals(rule))
         .mapToLong(RuleCost::cost)
         .findFirst()
         .orElse(0);
@@ -103,7 +103,7 @@ final class CostTables {
     return "<td class=\"n\">%s%s</td>".formatted(cost == 0 ? "–" : Long.toString(cost), bar);
   }
 
-  /** The hardest measures of any plan, with links to the strip. */
+  /** A table of the hardest measures of all plans, with links to the music. */
   String hardest() {
     List<Map<Integer, Long>> costs =
         comparison.plans().stream().map(CostTables::byMeasure).toList();
@@ -113,7 +113,7 @@ final class CostTables {
     measures.removeIf(measure -> worst.get(measure) <= 0);
     measures.sort((a, b) -> Long.compare(worst.get(b), worst.get(a)));
     StringBuilder table =
-        new StringBuilder("<table><caption>Hardest measures, the dearest first</caption>");
+        new StringBuilder("<table><caption>Hardest measures, most points first</caption>");
     table.append(head("Measure")).append("<tbody>");
     for (int measure : measures.subList(0, Math.min(HARDEST, measures.size()))) {
       table.append("<tr><th scope=\"row\">").append(MeasureLinks.link(measure, number(measure)));
@@ -122,7 +122,9 @@ final class CostTables {
         long cost = costs.get(i).getOrDefault(measure, 0L);
         table.append("<td>").append(cost);
         if (cost > 0) {
-          table.append(", ").append(Svg.escaped(dearest(comparison.plans().get(i), measure)));
+          table
+              .append(", ")
+              .append(Svg.escaped(mostExpensiveRule(comparison.plans().get(i), measure)));
         }
         table.append("</td>");
       }
@@ -131,8 +133,8 @@ final class CostTables {
     return table.append("</tbody></table>\n").toString();
   }
 
-  /** The name of the rule that charges a measure most. */
-  private static String dearest(Plan plan, int measure) {
+  /** The name of the rule that costs most in a measure. */
+  private static String mostExpensiveRule(Plan plan, int measure) {
     Map<String, Long> costs = new TreeMap<>();
     for (Charge charge : plan.charges()) {
       if (plan.passage().moments().get(charge.moment()).place().measureIndex() == measure) {
@@ -142,16 +144,16 @@ final class CostTables {
     String rule =
         costs.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
     return plan.rules().stream()
-        .filter(one -> one.rule().equals(rule))
-        .map(one -> one.name().toLowerCase(Locale.ROOT))
+        .filter(cost -> cost.rule().equals(rule))
+        .map(cost -> cost.name().toLowerCase(Locale.ROOT))
         .findFirst()
         .orElse(rule);
   }
 
-  /** What is counted of each plan. */
+  /** A table of counts for each plan. */
   String counts() {
     StringBuilder table =
-        new StringBuilder("<table><caption>Counts</caption>").append(head("What"));
+        new StringBuilder("<table><caption>Counts</caption>").append(head("Item"));
     table.append("<tbody>");
     count(table, "Shifts", Plan::shifts);
     count(table, "String crossings", Plan::crossings);
@@ -170,8 +172,8 @@ final class CostTables {
     return table.append("</tbody></table>\n").toString();
   }
 
-  private void count(StringBuilder table, String what, ToIntFunction<Plan> counting) {
-    table.append("<tr><th scope=\"row\">").append(what).append("</th>");
+  private void count(StringBuilder table, String item, ToIntFunction<Plan> counting) {
+    table.append("<tr><th scope=\"row\">").append(item).append("</th>");
     for (Plan plan : comparison.plans()) {
       table.append("<td class=\"n\">").append(counting.applyAsInt(plan)).append("</td>");
     }

@@ -10,7 +10,8 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * The fingerboard with the places that a plan uses, frequent ones heavier; the nut is at the left.
+ * A picture of the fingerboard with the places that a plan uses, larger where it uses them more
+ * often. The nut is at the left.
  */
 final class FingerboardPicture {
   private static final int WIDTH = 320;
@@ -36,10 +37,10 @@ final class FingerboardPicture {
   private final double furthest;
 
   /**
-   * A picture of one plan.
+   * Creates a picture of one plan.
    *
    * @param index the plan's index among those of the page
-   * @param furthest millimetres from the nut that have to be seen
+   * @param furthest millimetres from the nut that the picture must show
    */
   FingerboardPicture(Plan plan, int index, double furthest) {
     this.plan = plan;
@@ -120,7 +121,7 @@ final class FingerboardPicture {
     return TOP + STRING * (string - 1);
   }
 
-  /** Below the board, where the hand stands in the positions that are used. */
+  /** Labels the positions in use below the board, each at the place of its first finger. */
   private void positions(Svg svg, double bottom) {
     TreeMap<Double, String> frames = new TreeMap<>();
     for (PlannedNote note : plan.notes()) {

@@ -16,8 +16,9 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * The hand over time, in panels of a few measures that wrap: where the first finger of the hand at
- * rest lies, as a step line for each plan; below it the strings; at the foot the cost of a measure.
+ * The hand over time, in panels of a few measures that wrap. Each plan has a step line for the
+ * place of the first finger at rest, and its strings below. At the bottom are the costs of each
+ * measure.
  */
 final class HandGraph {
   private static final int WIDTH = 320;
@@ -36,7 +37,7 @@ final class HandGraph {
   private final Passage passage;
   private final List<BitSet> shown = new ArrayList<>();
   private final double furthest;
-  private final long dearest;
+  private final long highestCost;
   private final List<Map<Integer, Long>> costs;
 
   HandGraph(Comparison comparison) {
@@ -50,7 +51,7 @@ final class HandGraph {
             .max()
             .orElse(1);
     costs = comparison.plans().stream().map(CostTables::byMeasure).toList();
-    dearest =
+    highestCost =
         Math.max(
             1, costs.stream().flatMap(all -> all.values().stream()).max(Long::compare).orElse(1L));
   }
@@ -59,7 +60,7 @@ final class HandGraph {
     return frame.share() * passage.instrument().stringLength();
   }
 
-  /** Whether any plan was asked to show something. */
+  /** Whether any plan has moments to shade because it was asked to show something. */
   boolean shades() {
     return shown.stream().anyMatch(moments -> !moments.isEmpty());
   }
@@ -72,7 +73,7 @@ final class HandGraph {
     return (int) Math.ceil(lane() * comparison.plans().size() + COST_TITLE + COST + 18);
   }
 
-  /** All panels. */
+  /** All panels as HTML. */
   String html() {
     StringBuilder html = new StringBuilder("<div class=\"panels\">\n");
     List<Measure> measures = passage.measures();
@@ -152,7 +153,7 @@ final class HandGraph {
             .formatted(Lanes.key(index), turns.size(), String.join(", ", places.values()));
   }
 
-  /** Shades the runs of moments at which the plan shows what it has to show. */
+  /** Shades the runs of moments at which the plan shows what was asked for. */
   private static void shade(Svg svg, BitSet moments, PanelTime time, double top) {
     for (int i = 0; i < time.moments(); i++) {
       int last = i;
@@ -171,7 +172,7 @@ final class HandGraph {
     return base - 6 - (HAND - 16) * place / furthest;
   }
 
-  /** The positions at the left, as many as have room, those of most notes first. */
+  /** Labels the positions at the left: the most used first, as many as fit. */
   private void labels(
       Svg svg, Map<Double, String> places, Map<Double, Integer> times, double base) {
     List<Double> taken = new ArrayList<>();
@@ -228,7 +229,7 @@ final class HandGraph {
     return "%d string crossings;".formatted(crossings);
   }
 
-  /** A note on its string, or notes so short that their gaps would not be seen. */
+  /** A note on its string, or several that are too short for visible gaps. */
   private record Bar(int string, double from, double to) {
     private static final double SHORT = 3;
     private static final double GAP = 0.8;
@@ -253,7 +254,7 @@ final class HandGraph {
   private void cost(Svg svg, PanelTime time, double top) {
     double base = top + COST_TITLE + COST;
     svg.text("head", 0, top + 11, "Points by measure");
-    svg.text("axis", LEFT - 4, top + COST_TITLE + 4, Long.toString(dearest));
+    svg.text("axis", LEFT - 4, top + COST_TITLE + 4, Long.toString(highestCost));
     svg.text("axis", LEFT - 4, base, "0");
     svg.line("grid", LEFT, base, RIGHT, base);
     int plans = comparison.plans().size();
@@ -269,7 +270,7 @@ final class HandGraph {
               .append('M')
               .append(Svg.point(left + 2 + width * i, base))
               .append('V')
-              .append(Svg.number(base - COST * cost / dearest))
+              .append(Svg.number(base - COST * cost / highestCost))
               .append('h')
               .append(Svg.number(Math.max(1, width - 1)))
               .append('V')

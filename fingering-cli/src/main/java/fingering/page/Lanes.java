@@ -2,27 +2,24 @@ package fingering.page;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
-import fingering.fingerboard.Placement;
 import fingering.music.NoteAddress;
 import fingering.page.staff.Lane;
 import fingering.page.staff.Lane.Mark;
-import fingering.page.staff.Lane.Way;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.tables.RomanNumeral;
-import java.util.Optional;
 
-/** The marks of plans, for the strip. */
+/** The lanes of marks that the strip shows for plans. */
 final class Lanes {
   private Lanes() {}
 
-  /** The letter of the plan of that index. */
+  /** The letter of the plan with that index. */
   static String key(int plan) {
     return String.valueOf((char) ('A' + plan));
   }
 
-  /** The plan of that index by its letter and its name: {@code A (1st position)}. */
+  /** Letter and name of the plan with that index: {@code A (1st position)}. */
   static String name(int plan, String name) {
     return key(plan) + " (" + name + ")";
   }
@@ -45,36 +42,14 @@ final class Lanes {
       marks.put(
           note.note().address(),
           new Mark(
-              finger(note.placement()) + (note.outside() ? "!" : ""),
+              NoteMarks.finger(note.placement()) + (note.outside() ? "!" : ""),
               RomanNumeral.of(now),
               now != string,
               note.placement().frame().position().display(),
-              shift(plan, note),
+              NoteMarks.shift(plan, note),
               comparison.differs(i)));
       string = now;
     }
     return marks.buildKeepingLast();
-  }
-
-  /** The finger's sign, with a ring where it only touches, and with the finger that touches. */
-  static String finger(Placement placement) {
-    String stops = placement.finger().symbol();
-    return placement
-        .touch()
-        .map(
-            touch ->
-                touch.finger() == placement.finger()
-                    ? stops + "°"
-                    : stops + "◇" + touch.finger().symbol())
-        .orElse(stops);
-  }
-
-  /** Which way the hand shifts to a note. */
-  static Optional<Way> shift(Plan plan, PlannedNote note) {
-    if (!note.shift() || note.moment() == 0) {
-      return Optional.empty();
-    }
-    double before = plan.grips().get(note.moment() - 1).frame().first();
-    return Optional.of(note.placement().frame().first() > before ? Way.UP : Way.DOWN);
   }
 }

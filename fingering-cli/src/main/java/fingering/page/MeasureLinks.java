@@ -3,7 +3,7 @@ package fingering.page;
 import fingering.music.Place;
 import fingering.page.svg.Svg;
 
-/** Places of the part in a page, where it has the music with links to it. */
+/** Names of places in the part, as links where the page contains the music. */
 final class MeasureLinks {
   private MeasureLinks() {}
 
@@ -12,7 +12,7 @@ final class MeasureLinks {
     return "m" + measure;
   }
 
-  /** A link to a measure of the strip. */
+  /** A link to a measure of the music. */
   static String link(int measure, String number) {
     return "<a href=\"#%s\">%s</a>".formatted(id(measure), plain(number));
   }
@@ -21,7 +21,11 @@ final class MeasureLinks {
     return "m.&nbsp;" + Svg.escaped(number);
   }
 
-  /** Measure and beat, the measure as a link where the page has the music. */
+  /**
+   * Measure and beat.
+   *
+   * @param linked whether the measure is a link, because the page contains the music
+   */
   static String beat(Place place, boolean linked) {
     return (linked ? link(place.measureIndex(), place.measure()) : plain(place.measure()))
         + ", beat&nbsp;"

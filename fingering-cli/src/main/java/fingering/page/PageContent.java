@@ -6,23 +6,23 @@ import fingering.music.PrintedPart;
 import fingering.plan.Comparison;
 
 /**
- * What a page shows.
+ * The content of a page.
  *
  * @param title the title, not empty
- * @param heading lines below it: instrument, measures, preset, what was assumed
+ * @param heading the lines below the title: instrument, measures, preset, assumptions
  * @param comparison the plans, one or several
- * @param printed what is printed of the passage
- * @param buys a sentence for each plan on what it buys and costs
- * @param told what else must be said, by heading: what is new to whom, up to which tempo it goes
- * @param demands what the plans were asked to show, a line each; may be empty
- * @param care the caution on strain, and who has the last word
+ * @param printed what is printed in the part
+ * @param summary a sentence for each plan on its benefits and costs
+ * @param notes further sentences by heading: what is new to a player, comfortable tempi
+ * @param demands the demands on the plans, a line each; may be empty
+ * @param care the warning about strain
  */
 public record PageContent(
     String title,
     ImmutableList<String> heading,
     Comparison comparison,
     PrintedPart printed,
-    ImmutableList<String> buys,
-    ImmutableListMultimap<String, String> told,
+    ImmutableList<String> summary,
+    ImmutableListMultimap<String, String> notes,
     ImmutableList<String> demands,
     String care) {}

@@ -4,29 +4,40 @@ import com.google.common.collect.ImmutableMap;
 import fingering.page.svg.Svg;
 import java.util.List;
 
-/** What every page has around its content: head, links to its sections, and the caution. */
+/** The frame of every page: head, links to its sections, and the warning at the end. */
 final class PageFrame {
   private final StringBuilder html = new StringBuilder();
 
   /**
+   * A link for keyboard users that skips the heading.
+   *
+   * @param text the text of the link
+   * @param section the id of the section to go to
+   */
+  record SkipLink(String text, String section) {}
+
+  /**
    * Begins a page.
    *
-   * @param skip what the first link, to the first section, is called
+   * @param styles the style sheet
    * @param sections the headings of the sections to come, by their ids
    */
   PageFrame(
-      String title, List<String> heading, String skip, ImmutableMap<String, String> sections) {
-    String first = sections.keySet().iterator().next();
+      String title,
+      List<String> heading,
+      String styles,
+      SkipLink skip,
+      ImmutableMap<String, String> sections) {
     html.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
         .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
         .append("<meta name=\"color-scheme\" content=\"light dark\">\n<title>")
         .append(Svg.escaped(title))
         .append("</title>\n<style>\n")
-        .append(PageStyle.sheet())
+        .append(styles)
         .append("</style>\n</head>\n<body>\n<a class=\"skip\" href=\"#")
-        .append(first)
+        .append(skip.section())
         .append("\">")
-        .append(skip)
+        .append(skip.text())
         .append("</a>\n<header>\n<h1>")
         .append(Svg.escaped(title))
         .append("</h1>\n");
@@ -48,12 +59,12 @@ final class PageFrame {
     html.append("</section>\n");
   }
 
-  void heading(String words) {
-    html.append("<h3>").append(Svg.escaped(words)).append("</h3>\n");
+  void heading(String text) {
+    html.append("<h3>").append(Svg.escaped(text)).append("</h3>\n");
   }
 
-  void paragraph(String style, String words) {
-    html.append("<p class=\"%s\">%s</p>\n".formatted(style, Svg.escaped(words)));
+  void paragraph(String style, String text) {
+    html.append("<p class=\"%s\">%s</p>\n".formatted(style, Svg.escaped(text)));
   }
 
   void list(List<String> lines) {
@@ -62,13 +73,22 @@ final class PageFrame {
     html.append("</ul>\n");
   }
 
-  /** Adds what is HTML already. */
+  /** Adds elements that are HTML already. */
   PageFrame raw(String elements) {
     html.append(elements);
     return this;
   }
 
-  /** Ends the page, and returns it. */
+  /**
+   * Returns the HTML so far, and continues with empty text: for pages that are printed in parts.
+   */
+  String take() {
+    String part = html.toString();
+    html.setLength(0);
+    return part;
+  }
+
+  /** Ends the page with a warning, and returns its HTML. */
   String end(String care) {
     html.append("</main>\n<footer>");
     paragraph("care", care);

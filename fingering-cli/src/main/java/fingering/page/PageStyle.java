@@ -2,7 +2,7 @@ package fingering.page;
 
 import fingering.page.staff.StaffStyle;
 
-/** The style sheet of the page: light and dark, narrow and wide, screen and paper. */
+/** The style sheet of all pages: light and dark, narrow and wide, screen and paper. */
 final class PageStyle {
   private PageStyle() {}
 

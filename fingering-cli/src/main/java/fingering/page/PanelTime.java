@@ -6,9 +6,9 @@ import fingering.music.Moment;
 import fingering.music.Passage;
 import java.util.List;
 
-/** Some measures side by side, of one width each: where their moments lie. */
+/** The horizontal places of moments in measures of equal width side by side. */
 final class PanelTime {
-  /** The width is shared by so many measures at least. */
+  /** A panel with fewer measures is not filled. */
   private static final int LEAST = 4;
 
   private final ImmutableList<Measure> measures;
@@ -18,11 +18,11 @@ final class PanelTime {
   private final double right;
 
   /**
-   * Lays some measures of a passage between two edges.
+   * Lays out measures between two edges.
    *
-   * @param measures neighbours, at least one
-   * @param left the x of the first measure's start
-   * @param right the x at which the last one ends, where there are not too few
+   * @param measures successive measures, at least one
+   * @param left the x at which the first measure begins
+   * @param right the x at which the last one ends, if the panel is filled
    */
   PanelTime(Passage passage, List<Measure> measures, double left, double right) {
     this.measures = ImmutableList.copyOf(measures);
@@ -45,35 +45,35 @@ final class PanelTime {
     return measures;
   }
 
-  /** How many moments begin in them. */
+  /** The number of moments in the measures. */
   int moments() {
     return moments.size();
   }
 
-  /** Index in the passage of the first of these. */
+  /** The index in the passage of the first moment. */
   int first() {
     return first;
   }
 
-  /** The x of a share of a measure, from 0 at its start to 1 at its end. */
+  /** The x of a point in a measure, given as a share from 0 at its start to 1 at its end. */
   double x(Measure measure, double share) {
     int index = measure.index() - measures.get(0).index();
     return left + (right - left) * (index + share) / Math.max(LEAST, measures.size());
   }
 
-  /** Where a moment begins; the first of them is 0. */
+  /** The x at which a moment begins; the first one has the index 0. */
   double start(int moment) {
     Moment at = moments.get(moment);
     Measure measure = measures.get(at.place().measureIndex() - measures.get(0).index());
     return x(measure, at.place().onset().doubleValue() / measure.length().doubleValue());
   }
 
-  /** Where it gives way to the next, or the measures end. */
+  /** The x at which a moment ends: at the next one, or at the end of the measures. */
   double end(int moment) {
     return moment + 1 < moments.size() ? start(moment + 1) : end();
   }
 
-  /** Where the measures end. */
+  /** The x at which the measures end. */
   double end() {
     return x(measures.get(measures.size() - 1), 1);
   }

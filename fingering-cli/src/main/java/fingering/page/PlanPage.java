@@ -12,15 +12,13 @@ import fingering.practice.CircleFinder;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * Plans as a page in HTML that stands alone: no script, no other file, nothing from the network.
- */
+/** A self-contained HTML page of plans: no script, no other file, nothing from the network. */
 public final class PlanPage {
   private static final ImmutableMap<String, String> SECTIONS =
       ImmutableMap.<String, String>builder()
           .put("music", "The music")
-          .put("buys", "What each plan buys and costs")
-          .put("write", "What to write into the part")
+          .put("summary", "Summary")
+          .put("write", "What to write in the part")
           .put("hand", "The hand over time")
           .put("board", "The fingerboard")
           .put("costs", "Costs")
@@ -35,17 +33,23 @@ public final class PlanPage {
     this.content = content;
     this.engraver = engraver;
     comparison = content.comparison();
-    html = new PageFrame(content.title(), content.heading(), "To the music", SECTIONS);
+    html =
+        new PageFrame(
+            content.title(),
+            content.heading(),
+            PageStyle.sheet(),
+            new PageFrame.SkipLink("Skip to the music", "music"),
+            SECTIONS);
   }
 
-  /** The page, its staff drawn by an engraver. */
+  /** The page, with the staff drawn by an engraver. */
   public static String of(PageContent content, Engraver engraver) {
     return new PlanPage(content, engraver).page();
   }
 
   private String page() {
     music();
-    buys();
+    summary();
     write();
     hand();
     board();
@@ -66,17 +70,17 @@ public final class PlanPage {
     html.endSection();
   }
 
-  private void buys() {
-    section("buys");
-    html.list(content.buys());
-    Multimaps.asMap(content.told())
+  private void summary() {
+    section("summary");
+    html.list(content.summary());
+    Multimaps.asMap(content.notes())
         .forEach(
             (heading, lines) -> {
               html.heading(heading);
               html.list(lines);
             });
     if (!content.demands().isEmpty()) {
-      html.heading("What was demanded");
+      html.heading("Demands");
       demands();
     }
     strain();
@@ -90,26 +94,26 @@ public final class PlanPage {
       lines.append(Strain.html(comparison.plans().get(i), i));
     }
     if (lines.length() > 0) {
-      html.heading("Where to spare the hand");
+      html.heading("Stretches and thumb position");
       html.raw("<ul>" + lines + "</ul>\n");
     }
   }
 
-  /** A list for each plan below the line that names it, which ends with a colon. */
+  /** A list for each plan, below the line that names it. That line ends with a colon. */
   private void demands() {
-    List<String> told = new ArrayList<>();
+    List<String> lines = new ArrayList<>();
     for (String line : content.demands()) {
       if (line.endsWith(":")) {
-        if (!told.isEmpty()) {
-          html.list(told);
+        if (!lines.isEmpty()) {
+          html.list(lines);
         }
-        told.clear();
+        lines.clear();
         html.paragraph("note", line);
       } else {
-        told.add(line);
+        lines.add(line);
       }
     }
-    html.list(told);
+    html.list(lines);
   }
 
   private void write() {
@@ -126,24 +130,24 @@ public final class PlanPage {
     section("hand");
     html.paragraph(
         "note",
-        "The line shows where the hand stands: the position, and how many millimetres from the nut"
-            + " its first finger lies at rest. Arrows are shifts. Below it each note lies on its"
-            + " string, and a line from string to string is a crossing of the bow. At the foot"
-            + " the points of each measure"
-            + bars(comparison.plans().size())
+        "The line shows the position of the hand, and how many millimetres from the nut its first"
+            + " finger lies at rest. Arrows are shifts. Below it, each note is drawn on its string,"
+            + " and a line between two strings is a string crossing. The bars at the bottom are the"
+            + " points of each measure"
+            + barLegend(comparison.plans().size())
             + "."
-            + (graph.shades() ? " Hatched is where the plan shows what it has to show." : ""));
+            + (graph.shades() ? " Where the plan shows what was asked for, it is hatched." : ""));
     html.raw(graph.html());
     html.endSection();
   }
 
-  /** How the bars of plans are told apart, in the order in which they stand. */
-  private static String bars(int plans) {
+  /** How the bars of the plans differ, in the order of the plans. */
+  private static String barLegend(int plans) {
     return switch (plans) {
       case 1 -> "";
       case 2 -> ": A filled, B hatched";
-      case 3 -> ": A filled, B hatched, C open";
-      default -> ", the plans in their order";
+      case 3 -> ": A filled, B hatched, C outlined";
+      default -> ", in the order of the plans";
     };
   }
 
@@ -151,8 +155,8 @@ public final class PlanPage {
     section("board");
     html.paragraph(
         "note",
-        "The places that each plan uses, seen from above with the nut at the left; the larger, the"
-            + " more often. Rings left of the nut are open strings.");
+        "Where each plan puts the fingers, seen from above with the nut at the left. Larger dots are"
+            + " used more often. Rings to the left of the nut are open strings.");
     double furthest =
         comparison.plans().stream().mapToDouble(FingerboardPicture::furthest).max().orElse(1);
     html.raw("<div class=\"panels\">\n");

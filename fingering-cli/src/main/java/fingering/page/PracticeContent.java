@@ -5,20 +5,20 @@ import fingering.practice.Circle;
 import java.util.Optional;
 
 /**
- * What a page on the practice of a plan shows.
+ * The content of a practice page.
  *
  * @param title the title, not empty
- * @param heading what is practised until when, and how far that is reachable
- * @param day the date of the first day, in words
- * @param today what to do on it
+ * @param heading the goal, its date, and whether it can be reached
+ * @param day the first day, as text
+ * @param today what to do on the first day
  * @param spots practice spots, a paragraph each; may be empty
- * @param columns the heads of the columns of the ladder
- * @param rows its days; a row may be shorter than there are columns
- * @param figures what the figures mean
+ * @param columns the column heads of the tempo ladder
+ * @param rows the days of the ladder; a row may have fewer cells than there are columns
+ * @param figures the explanation of the numbers
  * @param circles what to circle in the part
- * @param progress the progress in the journal as a picture in SVG; empty where there is none
- * @param journal what else is to be said of the journal; may be empty
- * @param care the caution on strain, and who has the last word
+ * @param progress an SVG picture of the progress in the journal; empty if there is none
+ * @param journal further remarks on the journal; may be empty
+ * @param care the warning about strain
  */
 public record PracticeContent(
     String title,

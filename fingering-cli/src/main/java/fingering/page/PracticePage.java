@@ -5,7 +5,7 @@ import com.google.common.collect.ImmutableMap;
 import fingering.page.svg.Svg;
 import java.util.List;
 
-/** The practice of a plan as a page in HTML that stands alone, as the page of plans does. */
+/** A self-contained HTML page for the practice of a plan. */
 public final class PracticePage {
   private final PracticeContent content;
   private final ImmutableMap<String, String> sections;
@@ -20,14 +20,20 @@ public final class PracticePage {
     }
     all.put("days", "Day by day");
     if (content.progress().isPresent() || !content.journal().isEmpty()) {
-      all.put("progress", "What the journal tells");
+      all.put("progress", "From the journal");
     }
     all.put("circle", "What to circle in the part");
     sections = all.buildOrThrow();
-    html = new PageFrame(content.title(), content.heading(), "To the day", sections);
+    html =
+        new PageFrame(
+            content.title(),
+            content.heading(),
+            PageStyle.sheet(),
+            new PageFrame.SkipLink("Skip to today", "today"),
+            sections);
   }
 
-  /** The page. */
+  /** The page as HTML. */
   public static String of(PracticeContent content) {
     return new PracticePage(content).page();
   }
@@ -62,7 +68,7 @@ public final class PracticePage {
   }
 
   private void days() {
-    html.raw("<table class=\"days\"><caption>The ladder</caption><thead><tr>");
+    html.raw("<table class=\"days\"><caption>Tempo ladder</caption><thead><tr>");
     content.columns().forEach(head -> html.raw("<th scope=\"col\">" + Svg.escaped(head) + "</th>"));
     html.raw("</tr></thead><tbody>\n");
     content.rows().forEach(this::day);

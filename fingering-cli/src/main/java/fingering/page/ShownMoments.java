@@ -9,7 +9,7 @@ import fingering.search.Requirement;
 import fingering.tables.Position;
 import java.util.BitSet;
 
-/** The moments at which a plan shows what it has to show. */
+/** The moments at which a plan shows what was asked for. */
 final class ShownMoments {
   private ShownMoments() {}
 
@@ -28,14 +28,14 @@ final class ShownMoments {
     return moments;
   }
 
-  /** Adds the runs of moments in a position in which so many notes are stopped. */
+  /** Adds the runs of moments in a position that have at least that many stopped notes. */
   private static void addStays(Plan plan, Position position, int notes, BitSet moments) {
     int from = 0;
     int stopped = 0;
     for (int m = 0; m <= plan.grips().size(); m++) {
-      boolean there =
+      boolean inPosition =
           m < plan.grips().size() && plan.grips().get(m).frame().position().equals(position);
-      if (there) {
+      if (inPosition) {
         stopped +=
             (int) plan.grips().get(m).placements().stream().filter(Placement::stopped).count();
         continue;

@@ -9,7 +9,7 @@ import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Where a plan strains the hand: stretches and thumb position, with links to the music. */
+/** The measures in which a plan strains the hand, with links: stretches and thumb position. */
 final class Strain {
   private static final String STRETCH = "extension";
   private static final int MOST = 12;
@@ -17,9 +17,9 @@ final class Strain {
   private Strain() {}
 
   /**
-   * A line each for stretches and for thumb position; empty where the plan has neither.
+   * List items for stretches and for thumb position; empty if the plan has neither.
    *
-   * @param index the plan's index among those of the page
+   * @param index the index of the plan on the page
    */
   static String html(Plan plan, int index) {
     String name = Svg.escaped(Lanes.name(index, plan.name()));
@@ -33,7 +33,7 @@ final class Strain {
             m -> plan.grips().get(m).frame().thumb().isPresent());
   }
 
-  private static String line(Plan plan, String says, IntPredicate strains) {
+  private static String line(Plan plan, String text, IntPredicate strains) {
     Map<Integer, String> measures = new LinkedHashMap<>();
     IntStream.range(0, plan.passage().moments().size())
         .filter(strains)
@@ -43,12 +43,12 @@ final class Strain {
     if (measures.isEmpty()) {
       return "";
     }
-    int untold = Math.max(0, measures.size() - MOST);
+    int more = Math.max(0, measures.size() - MOST);
     return measures.entrySet().stream()
         .limit(MOST)
         .map(measure -> MeasureLinks.link(measure.getKey(), measure.getValue()))
         .collect(
             Collectors.joining(
-                ", ", "<li>" + says, (untold > 0 ? " and " + untold + " more" : "") + ".</li>"));
+                ", ", "<li>" + text, (more > 0 ? " and " + more + " more" : "") + ".</li>"));
   }
 }

@@ -5,9 +5,9 @@ import fingering.page.staff.Strip.Piece;
 import fingering.page.svg.Svg;
 
 /**
- * The strip in a page. Its pieces wrap like words. Each carries clef, key and positions to its
- * left, hidden by the piece before it; only the first of a row has none before it, so that every
- * row begins as a staff should, at any width and without a script.
+ * The strip of music in a page. Its pieces wrap like words. Each carries clef, key and positions to
+ * its left, hidden by the piece before it. Only the first piece of a row shows them, so every row
+ * begins like a staff, at any width and without a script.
  */
 final class StripHtml {
   private static final String HATCH =

@@ -11,7 +11,7 @@ import fingering.page.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The strip alone, as a picture as wide as a sheet of A4 or Letter between its margins. */
+/** The strip alone, as a picture that fits between the margins of A4 or Letter paper. */
 public final class StripSvg {
   private static final int WIDTH = 700;
   private static final int LINE = 17;
@@ -30,7 +30,7 @@ public final class StripSvg {
     words.addAll(legend(lanes));
     for (String line : wrapped(words)) {
       y += LINE;
-      svg.text("told", 0, y, line);
+      svg.text("note", 0, y, line);
     }
     y += LINE;
     for (List<Piece> row : rows(strip)) {
@@ -44,7 +44,7 @@ public final class StripSvg {
     }
     for (String line : wrapped(List.of(content.care()))) {
       y += LINE;
-      svg.text("told", 0, y, line);
+      svg.text("note", 0, y, line);
     }
     return document(content, strip, svg, (int) Math.ceil(y + LINE));
   }
@@ -56,7 +56,7 @@ public final class StripSvg {
         <svg xmlns="http://www.w3.org/2000/svg" class="strip ink" role="img" aria-labelledby="title desc" width="%d" height="%d" viewBox="-10 0 %d %d">
         <title id="title">%s</title>
         <desc id="desc">%s</desc>
-        <style>svg{--ink:#111;--line:#666;--paper:#fff;--mark:#ffe9a8}%s.title{font-size:18px;font-weight:bold}.told{font-size:12px}</style>
+        <style>svg{--ink:#111;--line:#666;--paper:#fff;--mark:#ffe9a8}%s.title{font-size:18px;font-weight:bold}.note{font-size:12px}</style>
         <rect class="paper" x="-10" width="100%%" height="100%%"/>
         <defs>%s</defs>
         """
@@ -73,7 +73,7 @@ public final class StripSvg {
         + "\n</svg>\n";
   }
 
-  /** A piece as a picture in the picture, so that its ground and staff are as wide as it is. */
+  /** A piece as a nested picture: its background and staff have its width. */
   private static String piece(double x, double y, Piece piece, int height) {
     return "<svg x=\"%s\" y=\"%s\" width=\"%d\" height=\"%d\" overflow=\"visible\">%s</svg>\n"
         .formatted(Svg.number(x), Svg.number(y), piece.width(), height, piece.body());
@@ -98,21 +98,21 @@ public final class StripSvg {
     return rows;
   }
 
-  /** What the signs mean, a line each. */
+  /** The legend, a line for each plan and one for the signs. */
   static List<String> legend(ImmutableList<Lane> lanes) {
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < lanes.size(); i++) {
       lines.add(
-          "%s %s the staff: %s"
-              .formatted(lanes.get(i).key(), i == 0 ? "over" : "under", lanes.get(i).name()));
+          "%s, %s the staff: %s"
+              .formatted(lanes.get(i).key(), i == 0 ? "above" : "below", lanes.get(i).name()));
     }
     lines.add(
-        "Figures are fingers (0 open, T thumb), Roman numerals strings (I the highest) where they"
-            + " change, lines with a name positions, arrows shifts."
+        "Numbers are fingers (0 open, T thumb), Roman numerals strings (I the highest) where they"
+            + " change, labelled lines positions, arrows shifts."
             + (lanes.size() > 1 ? " Boxed: the plans differ." : "")
             + (any(lanes, "!") ? " !: outside the plan's positions." : "")
-            + (any(lanes, "°") ? " °: a natural harmonic." : "")
-            + (any(lanes, "◇") ? " ◇: an artificial harmonic, with the finger that touches." : ""));
+            + (any(lanes, "°") ? " °: natural harmonic." : "")
+            + (any(lanes, "◇") ? " ◇: artificial harmonic, with the touching finger." : ""));
     return lines;
   }
 

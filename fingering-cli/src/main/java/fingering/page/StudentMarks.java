@@ -4,7 +4,7 @@ import fingering.fingerboard.Frame;
 import fingering.fingerboard.RingingStrings;
 import fingering.music.Moment;
 import fingering.music.Passage;
-import fingering.page.staff.Lane.Way;
+import fingering.page.staff.Lane.Direction;
 import fingering.page.svg.Svg;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** What a student writes into the part for one plan: shifts, where to move, what to tune to. */
+/** What a student writes in the part for one plan: shifts, when to move, and what to tune to. */
 final class StudentMarks {
   private static final double MICROS = 1_000_000;
 
@@ -29,7 +29,7 @@ final class StudentMarks {
   /**
    * A table with a row for each shift.
    *
-   * @param index the plan's index among those of the page
+   * @param index the index of the plan on the page
    */
   String shifts(int index) {
     String name = Svg.escaped(Lanes.name(index, plan.name()));
@@ -38,9 +38,10 @@ final class StudentMarks {
             .append(name)
             .append(": shifts")
             .append("</caption><thead><tr><th scope=\"col\">Where</th><th scope=\"col\">Write")
-            .append("</th><th scope=\"col\">Move</th><th scope=\"col\">Tune the arrival</th></tr>")
+            .append(
+                "</th><th scope=\"col\">Move</th><th scope=\"col\">Tune the arrival note</th></tr>")
             .append("</thead><tbody>\n");
-    int told = 0;
+    boolean any = false;
     int moment = -1;
     for (int i = 0; i < plan.notes().size(); i++) {
       PlannedNote note = plan.notes().get(i);
@@ -48,15 +49,15 @@ final class StudentMarks {
         continue;
       }
       moment = note.moment();
-      told++;
+      any = true;
       table.append("<tr><th scope=\"row\">").append(MeasureLinks.beat(note.note().place(), true));
       table.append(", ").append(Svg.escaped(note.note().written().display())).append("</th>");
       table.append(cell(write(note)));
       table.append(cell(move(note)));
       table.append(cell(tune(i))).append("</tr>\n");
     }
-    return told == 0
-        ? "<p>%s: no shift.</p>\n".formatted(name)
+    return !any
+        ? "<p>%s: no shifts.</p>\n".formatted(name)
         : table.append("</tbody></table>\n").toString();
   }
 
@@ -66,13 +67,16 @@ final class StudentMarks {
 
   private String write(PlannedNote note) {
     Frame before = plan.grips().get(note.moment() - 1).frame();
-    String way = Lanes.shift(plan, note).map(w -> w == Way.UP ? "up" : "down").orElse("");
+    String direction =
+        NoteMarks.shift(plan, note).map(d -> d == Direction.UP ? "up" : "down").orElse("");
     String to = note.placement().frame().display();
     String open =
-        note.open() ? "under the open string" : "finger\u00a0" + Lanes.finger(note.placement());
+        note.open()
+            ? "during the open string"
+            : "finger\u00a0" + NoteMarks.finger(note.placement());
     return "%s from %s to %s, %s, %s"
         .formatted(
-            way,
+            direction,
             before.display(),
             to,
             open,
@@ -86,12 +90,12 @@ final class StudentMarks {
           Locale.ROOT, "in the rest before it, %.1f s: breathe", here.restMicros() / MICROS);
     }
     if (plan.grips().get(note.moment() - 1).open()) {
-      return "under the open string before it";
+      return "during the open string before it";
     }
-    return here.slurred() ? "under the slur: lighten the finger" : "between the bows";
+    return here.slurred() ? "within the slur: lighten the finger" : "between bow strokes";
   }
 
-  /** The note itself where it rings with an open string, else the next of the stay that does. */
+  /** The first note from the shift to the next one that rings with an open string. */
   private String tune(int arrival) {
     PlannedNote first = plan.notes().get(arrival);
     for (int i = arrival; i < plan.notes().size(); i++) {
@@ -112,7 +116,7 @@ final class StudentMarks {
                     with);
       }
     }
-    return "none rings here: sing it first";
+    return "no note rings here: sing it first";
   }
 
   private Optional<OpenString> rings(PlannedNote note) {

@@ -1,8 +1,8 @@
 /**
- * The pages of plans, of practice and of a check: the staff with its marks, graphs, tables; one
- * file that stands alone.
+ * HTML pages of plans, of practice and of a check: the staff with its marks, graphs and tables.
+ * Each page is a single self-contained file.
  *
- * <p>It knows the library, {@link fingering.check}, {@link fingering.page.staff} and {@link
- * fingering.page.svg}; nothing of options. No method takes or returns null unless it says so.
+ * <p>Depends on the library, {@link fingering.check}, {@link fingering.page.staff} and {@link
+ * fingering.page.svg}, but not on options. No method takes or returns null unless it says so.
  */
 package fingering.page;

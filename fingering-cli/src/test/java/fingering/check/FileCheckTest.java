@@ -23,8 +23,8 @@ class FileCheckTest {
           + "<octave>4</octave></pitch><duration>4</duration><type>whole</type></note></measure>"
           + "</part></score-partwise>";
 
-  private static FileCheck.Manner manner(Function<Path, ScoreFile> reading) {
-    return new FileCheck.Manner(
+  private static FileCheck.Settings settings(Function<Path, ScoreFile> reading) {
+    return new FileCheck.Settings(
         () -> Checker.of(CheckLevel.preset("intermediate")),
         reading,
         CheckRequest.WHOLE,
@@ -37,13 +37,13 @@ class FileCheckTest {
   }
 
   @Test
-  void whateverHappensIsASentenceThatNamesTheFile() {
+  void everyFailureBecomesASentenceThatNamesTheFile() {
     for (Throwable failure :
         List.of(
             new StackOverflowError(),
             new IllegalStateException(),
             new AssertionError("impossible"))) {
-      FileCheck check = new FileCheck(manner(path -> thrown(failure)));
+      FileCheck check = new FileCheck(settings(path -> thrown(failure)));
       assertThat(check.of(Path.of("a.xml")).problem())
           .isEqualTo("a.xml: failed with " + failure.getClass().getSimpleName() + ".");
     }
@@ -57,18 +57,19 @@ class FileCheckTest {
   }
 
   @Test
-  void wantOfMemoryIsMetOnceWithRoomMade() {
+  void outOfMemoryIsRetriedOnceWithANewChecker() {
     AtomicInteger asked = new AtomicInteger();
     FileCheck once =
         new FileCheck(
-            manner(path -> asked.incrementAndGet() == 1 ? thrown(new OutOfMemoryError()) : fine()));
+            settings(
+                path -> asked.incrementAndGet() == 1 ? thrown(new OutOfMemoryError()) : fine()));
     assertThat(once.of(Path.of("a.xml")).check()).isPresent();
-    FileCheck always = new FileCheck(manner(path -> thrown(new OutOfMemoryError())));
+    FileCheck always = new FileCheck(settings(path -> thrown(new OutOfMemoryError())));
     assertThat(always.of(Path.of("a.xml")).problem()).contains("OutOfMemoryError");
   }
 
   @Test
-  void orderIsKeptWhileFilesFailAndNoMoreWaitThanAllowed() {
+  void orderIsKeptWhenFilesFailAndTheQueueIsBounded() {
     List<Path> files = IntStream.range(0, 300).mapToObj(i -> Path.of(i + ".xml")).toList();
     AtomicInteger finished = new AtomicInteger();
     List<Integer> ahead = new ArrayList<>();
@@ -77,7 +78,7 @@ class FileCheckTest {
         files,
         3,
         new FileCheck(
-            manner(
+            settings(
                 path ->
                     path.toString().startsWith("7") ? thrown(new StackOverflowError()) : fine())),
         finished::incrementAndGet,

@@ -34,7 +34,7 @@ class FindingGroupTest {
   }
 
   @Test
-  void gravestComeFirstAndTheRestInTheOrderOfThePart() {
+  void mostSevereFirstThenInTheOrderOfThePart() {
     List<FindingGroup> groups =
         FindingGroup.of(
             List.of(
@@ -50,29 +50,29 @@ class FindingGroupTest {
   }
 
   @Test
-  void sameSentenceIsToldOnceWithAllItsMeasures() {
+  void sameSentenceIsListedOnceWithAllItsMeasures() {
     FindingGroup group =
         FindingGroup.of(List.of(trill(12, "a."), trill(13, "b."), trill(14, "a."), trill(16, "a.")))
             .get(0);
-    assertThat(group.told(3))
-        .extracting(FindingGroup.Told::where)
+    assertThat(group.sentences(3))
+        .extracting(FindingGroup.Sentence::where)
         .containsExactly("m. 12, 14, 16", "m. 13, beat 1");
-    assertThat(group.untold(3)).isEmpty();
+    assertThat(group.unlisted(3)).isEmpty();
   }
 
   @Test
-  void ofManySentencesTheFirstAreToldAndTheOthersNamed() {
+  void firstSentencesAreListedAndTheMeasuresOfTheOthers() {
     FindingGroup group =
         FindingGroup.of(IntStream.rangeClosed(1, 9).mapToObj(m -> trill(m, m + ".")).toList())
             .get(0);
-    assertThat(group.told(3)).hasSize(3);
-    assertThat(FindingGroup.where(group.untold(3))).isEqualTo("m. 4, 5, 6, 7, 8, 9");
-    assertThat(group.told(8)).as("one more is told").hasSize(9);
-    assertThat(group.untold(8)).isEmpty();
+    assertThat(group.sentences(3)).hasSize(3);
+    assertThat(FindingGroup.where(group.unlisted(3))).isEqualTo("m. 4, 5, 6, 7, 8, 9");
+    assertThat(group.sentences(8)).as("one more is included").hasSize(9);
+    assertThat(group.unlisted(8)).isEmpty();
   }
 
   @Test
-  void measuresOfALaterMovementAreToldApartAndVeryManyCounted() {
+  void measuresOfLaterMovementsAreMarkedAndLongListsAreCut() {
     List<Finding> movements =
         List.of(
             trill(48, "."),

@@ -44,7 +44,7 @@ class AuditionTest {
   }
 
   @Test
-  void whatTheHearingAsksForIsShownByThePlansThatArePrinted() {
+  void printedPlansShowWhatTheAuditionAsksFor() {
     JsonNode answer = Session.of("audition", HEARING, "--format", "json").json();
 
     assertThat(answer.get("met").asBoolean()).isTrue();
@@ -64,9 +64,9 @@ class AuditionTest {
     assertThat(answer.get("extra").asLong()).isEqualTo(extra).isPositive();
   }
 
-  // The command 'plan' asks the same of one piece by itself.
+  // The command 'plan' makes the same demand on one piece.
   @Test
-  void anOfferCostsWhatAPlanThatShowsTheSameCosts() {
+  void offerCostsAsMuchAsAPlanThatShowsTheSame() {
     JsonNode answer = Session.of("audition", HEARING, "--format", "json").json();
     JsonNode second = answer.at("/asked/1");
     assertThat(second.get("cheapest").asInt()).isZero();
@@ -87,7 +87,7 @@ class AuditionTest {
   }
 
   @Test
-  void aSheetIsReadInYamlAndInJson() throws IOException {
+  void sheetIsReadFromYamlAndJson() throws IOException {
     Path yaml =
         sheet("title: T\ninstrument: viola\npositions: 1, 2=4\nscales:\n  - scale: D major\n");
     Path json =
@@ -103,7 +103,7 @@ class AuditionTest {
   }
 
   @Test
-  void demandsOnOnePieceBindThatPiece() throws IOException {
+  void demandsOnAPieceApplyToThatPiece() throws IOException {
     Path sheet = sheet("instrument: viola\nexcerpts:\n" + TUNE + "    allow: 3\n" + TUNE);
     JsonNode pieces = Session.of("audition", sheet, "--format", "json").json().get("pieces");
 
@@ -115,7 +115,7 @@ class AuditionTest {
 
   // Scales in one position are fingered alike in every school: a scale in 3rd shows 3rd.
   @Test
-  void whatScalesShowIsLeftOutOfAccountWhereExcerptsHaveToShowIt() throws IOException {
+  void scalesDoNotCountIfOnlyExcerptsMustShowSkills() throws IOException {
     String asked = "instrument: viola\npositions: 3=4\n";
     String pieces = "scales:\n  - scale: D major\n    octaves: 1\n    allow: 3\nexcerpts:\n" + TUNE;
 
@@ -130,7 +130,7 @@ class AuditionTest {
 
   // The tune has twelve notes, so that no way to take it stops fourteen.
   @Test
-  void aPositionInOnePieceIsNotPutTogetherFromTwo() throws IOException {
+  void positionInOnePieceIsNotSharedByTwo() throws IOException {
     String pieces = "excerpts:\n" + TUNE + "    name: one\n" + TUNE + "    name: two\n";
     Path sheet = sheet("instrument: viola\npositions: 1=14\n" + pieces);
     assertThat(Session.of("audition", sheet).succeeded().out()).contains("1st position");
@@ -142,7 +142,7 @@ class AuditionTest {
   }
 
   @Test
-  void whatCannotBePlannedIsNamedWithItsLineAndTheRestIsAnswered() throws IOException {
+  void unplannablePiecesAreListedWithTheirLinesAndTheRestIsPlanned() throws IOException {
     Files.copy(Session.DEMO, folder.resolve("demo.musicxml"));
     Path sheet =
         sheet(
@@ -197,13 +197,13 @@ class AuditionTest {
           instrument: viola@scales: [{octaves: 1}]                     | line 2: 'scale' is missing; add it, such as 'scale: D major'
           title: [x                                                    | line 1: a list or bracket is not closed
           """)
-  void aSheetThatCannotBeReadIsRefusedWithItsLine(String text, String message) throws IOException {
+  void unreadableSheetIsRejectedWithItsLine(String text, String message) throws IOException {
     assertThat(Session.of("audition", sheet(text.replace("@", "\n") + "\n")).refused(2).err())
         .contains("sheet.yaml, ", message);
   }
 
   @Test
-  void eachPieceIsWrittenIntoANewFolderAndPlannedAgainAsItWas() throws IOException {
+  void piecesAreWrittenToANewFolderAndGiveTheSamePlans() throws IOException {
     Path target = folder.resolve("hearing");
     JsonNode answer = Session.of("audition", HEARING, "--write", target, "--format", "json").json();
 
@@ -226,7 +226,7 @@ class AuditionTest {
   }
 
   @Test
-  void piecesThatAreAlikeAreNumberedAndWrittenApart() throws IOException {
+  void piecesWithTheSameNameHaveDifferentFiles() throws IOException {
     Path sheet = sheet("instrument: viola\nscales: [{scale: D major}, {scale: D major}]\n");
     Path target = folder.resolve("twice");
     Session.of("audition", sheet, "--write", target).succeeded();
@@ -236,35 +236,36 @@ class AuditionTest {
   }
 
   @Test
-  void aFolderThatIsThereIsLeftAsItIs() throws IOException {
+  void existingFolderIsLeftUnchanged() throws IOException {
     Path mine = Files.createDirectory(folder.resolve("mine"));
 
     assertThat(Session.of("audition", HEARING, "--write", mine).refused(2).err())
-        .contains("exists already and nothing is written into it");
+        .contains("already exists, so nothing was written");
     assertThat(mine).isEmptyDirectory();
   }
 
   @Test
-  void thePlayerIsToldWhatIsNewAndThatTheTeacherHasTheLastWord() {
+  void newSkillsAndTheRoleOfTheTeacherAreMentioned() {
     Path imke = Path.of("..", "docs", "examples", "imke.yaml");
     String out = Session.of("audition", HEARING, "--player", imke).succeeded().out();
 
     assertThat(out.replaceAll("\\s+", " "))
-        .contains("new to this player: ", "stop on pain, rest", "Your teacher has the last word");
+        .contains(
+            "new to this player: ", "stop if it hurts, rest", "Your teacher has the last word");
     assertThat(out.lines()).allMatch(line -> line.length() <= 80);
   }
 
   @Test
-  void aSheetForAnotherInstrumentThanThePlayersIsRefused() throws IOException {
+  void sheetForAnotherInstrumentThanThePlayersIsRejected() throws IOException {
     Path imke = Path.of("..", "docs", "examples", "imke.yaml");
     Path sheet = sheet("instrument: cello\nscales: [{scale: D major}]\n");
 
     assertThat(Session.of("audition", sheet, "--player", imke).refused(2).err())
-        .contains("is for the cello, and the player of ", "plays the viola");
+        .contains("is for the cello, but the player of ", "plays the viola");
   }
 
   @Test
-  void documentationShowsTheSheetAndWhatTheProgramPrints() throws IOException {
+  void documentationShowsTheSheetAndTheOutput() throws IOException {
     String document = Files.readString(Path.of("..", "docs", "audition.md"));
     String printed = Session.of("audition", HEARING).succeeded().out();
     String asked = Files.readString(HEARING);

@@ -6,7 +6,7 @@ import static fingering.cli.Session.texts;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import fingering.cli.option.OutputOptions;
+import fingering.cli.terminal.Screen;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,17 +17,17 @@ final class BestPlansTest {
   @TempDir Path folder;
 
   @Test
-  void bestPlansStandSideBySideNamedByTheirPlace() {
+  void bestPlansAreSideBySideNamedByRank() {
     Session best = Session.of("plan", DEMO, "--best", 3).succeeded();
 
     assertThat(best.out())
         .containsPattern("note +best +2nd +3rd\n")
         .containsPattern("Points by rule +best +2nd +3rd\n")
-        .contains("2nd: ", "against best it has");
+        .contains("2nd: ", "compared with best, it has");
   }
 
   @Test
-  void bestPlansHaveAnotherStringOrPositionSomewhereAndStandInOrder() {
+  void bestPlansDifferInStringOrPositionAndAreInOrder() {
     JsonNode plans = Session.of("plan", DEMO, "--best", 4, "--format", "json").json().get("plans");
 
     assertThat(texts(plans, "name")).containsExactly("best", "2nd", "3rd", "4th");
@@ -49,16 +49,16 @@ final class BestPlansTest {
   }
 
   @Test
-  void moreColumnsThanTheTerminalHoldsStandBelowEachOther() {
+  void plansThatDoNotFitSideBySideFollowBelow() {
     Session best = Session.of("plan", DEMO, "--best", 20, "--measures", "1-2").succeeded();
 
-    int columns = Math.max(80, OutputOptions.columns());
+    int columns = Math.max(80, Screen.columns());
     assertThat(best.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(columns));
     assertThat(best.out()).containsPattern("note.* 20th\n").containsPattern("Counts.* 20th\n");
   }
 
   @Test
-  void allowedPositionsHoldForEveryPlanAndFewerPlansAreSaid() throws IOException {
+  void allowedPositionsApplyToEveryPlanAndFewerPlansAreReported() throws IOException {
     Path score = TinyScore.titled("Low").part("Viola", "C3", "D3").in(folder);
 
     Session best = Session.of("plan", score, "--best", 5, "--allow", "1");

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What docs/briefs.md shows, against what the commands print. */
+/** Compares docs/briefs.md with the output of its commands. */
 class BriefsPageTest {
   private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
   private static final String COMMAND = "fingering ";

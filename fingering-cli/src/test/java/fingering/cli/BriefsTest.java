@@ -20,11 +20,11 @@ final class BriefsTest {
   }
 
   @Test
-  void aPlanTellsWhereItShowsWhatWasAskedAndWhatThatCosts() {
+  void planListsWhereItMeetsDemandsAndTheirCost() {
     Session plan =
         Session.of("plan", DEMO, "--show", "1=4", "--show", "2=4", "--show", "3=4").succeeded();
     assertThat(plan.out())
-        .contains("Demanded of 'as demanded':")
+        .contains("Demands on 'as demanded':")
         .containsPattern("show 2nd position in 4 stopped notes: m\\. \\d+")
         .containsPattern("This costs \\d+ points more than the free plan\\.");
   }
@@ -42,7 +42,7 @@ final class BriefsTest {
   }
 
   @Test
-  void plansOfOnesOwnStandSideBySide() {
+  void ownPlansAreSideBySide() {
     Session compared =
         Session.of("compare", DEMO, "--plan", "low=allow 1,half", "--plan", "up=show 3=8")
             .succeeded();
@@ -50,7 +50,7 @@ final class BriefsTest {
   }
 
   @Test
-  void aFileOfBriefsMakesTheSamePlansInYamlAndInJson() throws IOException {
+  void briefsInYamlAndJsonGiveTheSamePlans() throws IOException {
     Path yaml =
         file(
             "b.yaml", "plans:\n  - name: low\n    allow: 1, half\n  - name: up\n    show: [3=8]\n");
@@ -65,7 +65,7 @@ final class BriefsTest {
   }
 
   @Test
-  void oneBriefIsPlannedUnderItsName() throws IOException {
+  void briefIsPlannedByName() throws IOException {
     Path brief = file("stay.yaml", "stay: 3@5-8\n");
     JsonNode plan = Session.of("plan", DEMO, "--brief", brief, "--format", "json").json();
     assertThat(plan.get("name").asText()).isEqualTo("stay");
@@ -76,7 +76,7 @@ final class BriefsTest {
   }
 
   @Test
-  void aBadLineIsNamedByItsNumber() throws IOException {
+  void badLineIsReportedWithItsNumber() throws IOException {
     Path bad = file("bad.yaml", "name: x\nshow:\n  - 3=8\n  - three\n");
     assertThat(Session.of("plan", DEMO, "--brief", bad).refused(2).err())
         .contains("bad.yaml, line 4: 'three' does not say what to show and how much of it");
@@ -91,7 +91,7 @@ final class BriefsTest {
   }
 
   @Test
-  void aPlanThatCannotBeMadeIsToldBesideThoseThatCan() {
+  void impossiblePlanIsReportedNextToTheOthers() {
     Session compared =
         Session.of("compare", DEMO, "--plan", "low=allow 1", "--plan", "no=allow 1; show 3=1")
             .succeeded();
@@ -101,7 +101,7 @@ final class BriefsTest {
   }
 
   @Test
-  void whatIsNoDemandIsRefusedInOneSentence() {
+  void invalidDemandsAreRejectedInOneSentence() {
     Session.of("plan", DEMO, "--avoid", "thumbs").refused(2);
     Session.of("plan", DEMO, "--stay", "3").refused(2);
     Session.of("compare", DEMO, "--plan", "low").refused(2);

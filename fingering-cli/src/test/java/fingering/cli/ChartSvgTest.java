@@ -73,7 +73,7 @@ final class ChartSvgTest {
   }
 
   @Test
-  void everyNoteOfAChartIsDrawnByItsName() {
+  void everyNoteOfAChartIsDrawnWithItsName() {
     for (Chart chart : charts()) {
       List<String> names =
           chart.rows().stream()
@@ -87,7 +87,7 @@ final class ChartSvgTest {
   }
 
   @Test
-  void everyDrawingStaysWithinItsPage() {
+  void everyDrawingStaysWithinItsPicture() {
     for (Chart chart : charts()) {
       Document document = parsed(ChartSvg.of(chart));
       String[] box = document.getDocumentElement().getAttribute("viewBox").split(" ", -1);
@@ -142,7 +142,7 @@ final class ChartSvgTest {
   }
 
   @Test
-  void pictureIsToldToThoseWhoDoNotSeeIt() {
+  void pictureHasADescriptionForScreenReaders() {
     Document document =
         parsed(ChartSvg.of(chart("violin", ChartRequest.whole().in(Position.FIRST))));
 
@@ -154,7 +154,7 @@ final class ChartSvgTest {
   }
 
   @Test
-  void pictureNeedsNothingFromElsewhere() {
+  void pictureLoadsNothingFromOutside() {
     for (Chart chart : charts()) {
       assertThat(ChartSvg.of(chart).replace("xmlns=\"http://www.w3.org/2000/svg\"", ""))
           .doesNotContain("http", "href", "url(", "<script", "<style");
@@ -162,12 +162,12 @@ final class ChartSvgTest {
   }
 
   @Test
-  void signsOfXmlAreEscaped() {
+  void xmlIsEscaped() {
     assertThat(SvgPage.escaped("a<b & \"c\">")).isEqualTo("a&lt;b &amp; &quot;c&quot;&gt;");
   }
 
   @Test
-  void fileCalledAPictureBecomesOne() throws IOException {
+  void svgFileEndingSelectsAPicture() throws IOException {
     Path file = folder.resolve("third.svg");
 
     Session.of("chart", "cello", "--position", "3", "--output", file).succeeded();

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
 import fingering.cli.chart.ChartText;
-import fingering.cli.option.OutputOptions;
+import fingering.cli.terminal.Screen;
 import fingering.cli.terminal.TextStyle;
 import fingering.fingerboard.Chart;
 import fingering.fingerboard.ChartRequest;
@@ -56,7 +56,7 @@ final class ChartTextTest {
   }
 
   private static void assertFits(Session session) {
-    int columns = Math.max(80, OutputOptions.columns());
+    int columns = Math.max(80, Screen.columns());
     assertThat(session.succeeded().lines()).allMatch(line -> line.length() <= columns);
   }
 
@@ -85,7 +85,7 @@ final class ChartTextTest {
   }
 
   @Test
-  void wholeFingerboardNamesThePositionsAtTheSide() {
+  void wholeFingerboardShowsPositionsAtTheSide() {
     assertThat(Session.of("chart", "viola").succeeded().lines())
         .anyMatch(line -> line.matches(" +21 +1 +half +│.*"))
         .anyMatch(line -> line.matches(" +94 +5 +3rd +│ F3 +│ C4 °IV.*"))
@@ -93,41 +93,41 @@ final class ChartTextTest {
   }
 
   @Test
-  void raisedNotesOfAMinorKeyStandInParentheses() {
+  void raisedNotesOfAMinorKeyAreInParentheses() {
     assertThat(Session.of("chart", "viola", "--key", "g-minor").succeeded().out())
         .contains("│ F4 ", "(F♯4)", "raised 6th or 7th");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"C", "IV", "4", "sul C"})
-  void singleStringTellsEveryFingerThatTakesANote(String name) {
+  void singleStringShowsEveryFingerOfANote(String name) {
     assertThat(Session.of("chart", "viola", "--string", name).succeeded().out())
         .contains("IV C string")
         .containsPattern("125 +7 +│ G3 +°III unison +1st.4, 2nd.3, 3rd.2, 4th.1\n");
   }
 
   @Test
-  void extensionsComeWithAWordOfCaution() {
+  void extensionsComeWithAWarning() {
     assertThat(Session.of("chart", "cello", "--position", "1").succeeded().out())
-        .contains("x4", "reaches out of the hand", "stop on pain")
-        .contains("Tune every ringing note against the open string");
+        .contains("x4", "an extended finger", "stop if it hurts")
+        .contains("Tune every ringing note to the open string");
     assertThat(Session.of("chart", "bass", "--position", "1").succeeded().out())
-        .doesNotContain("stop on pain");
+        .doesNotContain("stop if it hurts");
   }
 
   @Test
-  void bassSaysThatItSoundsBelowThePrintedNote() {
+  void bassMentionsThatItSoundsBelowThePrintedNote() {
     assertThat(Session.of("chart", "bass").succeeded().out())
         .contains("an octave below the printed part");
   }
 
   @Test
-  void chartGoesByTheNamesOfOtherLanguages() {
+  void chartAcceptsNamesInOtherLanguages() {
     assertThat(Session.of("chart", "Bratsche")).isEqualTo(Session.of("chart", "viola"));
   }
 
   @Test
-  void signsAloneTellEverythingWithoutColour() {
+  void signsSufficeWithoutColour() {
     assertThat(Session.of("chart", "violin").out()).doesNotContain("\u001b");
     Chart chart =
         Chart.of(
@@ -145,14 +145,14 @@ final class ChartTextTest {
     "bass --position 1.5, 'has no 1½ position here; choose half, 1, 2'",
     "cello --position 2 --at 7, 'choose 3, 4.'"
   })
-  void whatTheInstrumentLacksIsRefusedWithWhatItHas(String typed, String told) {
+  void unavailableRequestsAreRejectedWithAlternatives(String typed, String message) {
     Object[] words = ("chart " + typed).split(" ", -1);
 
-    assertThat(Session.of(words).refused(2).err()).contains(told);
+    assertThat(Session.of(words).refused(2).err()).contains(message);
   }
 
   @Test
-  void chartIsWrittenIntoANewFileAndNeverOverOne() {
+  void chartIsWrittenToANewFileOnly() {
     Path file = folder.resolve("viola.txt");
 
     Session.of("chart", "viola", "--output", file).succeeded();

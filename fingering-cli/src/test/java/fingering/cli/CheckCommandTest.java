@@ -51,7 +51,7 @@ class CheckCommandTest {
   // Open strings: cello C2 G2 D3 A3, bass as written E2 A2 D3 G3, violin's lowest G3; S. Adler, The
   // Study of Orchestration (from memory).
   @Test
-  void notesBelowTheLowestStringAreFoundWhereTheyStand() {
+  void notesBelowTheLowestStringAreFoundAtTheirPlaces() {
     JsonNode parts =
         Session.json(Session.of("check", LANTERNS, "--format", "json").out())
             .path("scores")
@@ -69,7 +69,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void exitCodeFollowsTheSeverityThatIsToFail() throws IOException {
+  void exitCodeDependsOnFailOn() throws IOException {
     Path quiet = quiet("quiet.musicxml");
     assertThat(Session.of("check", quiet).succeeded().out()).contains("1 Viola");
     assertThat(Session.of("check", LANTERNS, "--part", "Viola").code()).isEqualTo(1);
@@ -91,14 +91,14 @@ class CheckCommandTest {
         "check SCORE --format svg",
         "check SCORE --played-by nobody"
       })
-  void mistypedCommandsAreRefused(String typed) {
+  void mistypedCommandsAreRejected(String typed) {
     Object[] words =
         Stream.of(typed.split(" ", -1)).map(w -> w.equals("SCORE") ? LANTERNS : w).toArray();
     assertThat(Session.of(words).refused(2).err()).contains("--help");
   }
 
   @Test
-  void oneBadFileStopsNoOther() throws IOException {
+  void badFileDoesNotStopOthers() throws IOException {
     quiet("a.musicxml");
     Files.writeString(folder.resolve("b.xml"), "no score");
     Files.writeString(folder.resolve("c.musicxml"), "<score-partwise><part-list>");
@@ -116,7 +116,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void scoreWithoutStringPartsIsNotPassedOver() throws IOException {
+  void scoreWithoutStringPartsIsReported() throws IOException {
     Path horn = TinyScore.titled("Horn alone").part("Horn", "A4").in(folder);
     Session session = Session.of("check", horn);
     assertThat(session.code()).isEqualTo(2);
@@ -127,7 +127,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void foldersAndPatternsStandForTheirScores() throws IOException {
+  void foldersAndPatternsAreExpanded() throws IOException {
     quiet("b/two.musicxml");
     quiet("b/deep/one.xml");
     quiet("a/three.musicxml");
@@ -148,7 +148,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void whatIsNotThereIsSaid() throws IOException {
+  void missingFilesAreReported() throws IOException {
     Path empty = Files.createDirectory(folder.resolve("empty"));
     Session session =
         Session.of("check", empty, folder + "/*.mxl", folder.resolve("no.mxl"), "--format", "json");
@@ -158,7 +158,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void orderIsThatOfTheFilesHoweverManyWorkAndWhateverTheirSize() throws IOException {
+  void resultsAreInTheOrderOfTheFilesForAnyNumberOfThreads() throws IOException {
     List<String> names =
         IntStream.range(0, 40).mapToObj(i -> String.format("%02d.musicxml", i)).toList();
     for (int i = 0; i < names.size(); i++) {
@@ -176,7 +176,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void teacherChangesALevel() throws IOException {
+  void teacherCanChangeALevel() throws IOException {
     Path own = folder.resolve("our-level.yaml");
     Session.of("check", "--print-level", "intermediate", "--output", own).succeeded();
     Session.of("check", "--print-level", "intermediate", "--output", own).refused(2);
@@ -195,7 +195,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void everyFormatIsWrittenIntoANewFileAndNeverOverOne() throws IOException {
+  void everyFormatIsWrittenToANewFileOnly() throws IOException {
     for (String format : List.of("text", "json", "sarif", "html")) {
       Path file = folder.resolve("found." + format);
       Session session = Session.of("check", LANTERNS, "--format", format, "--output", file);
@@ -214,7 +214,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void versionOfTheJsonIsKept() {
+  void jsonFormatAndVersionAreStable() {
     JsonNode json = Session.json(Session.of("check", LANTERNS, "--format", "json").out());
     assertThat(json.path("format").asText()).isEqualTo("fingering-check");
     assertThat(json.path("version").asInt()).isEqualTo(1);

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** The page of a check as the command writes it. */
+/** The HTML page of a check. */
 class CheckPageTest {
   private static final Pattern LINK = Pattern.compile("href=\"#([^\"]*)\"");
 
@@ -22,7 +22,7 @@ class CheckPageTest {
 
   @ParameterizedTest
   @EnumSource
-  void standsByItselfAndEveryLinkLeadsSomewhere(CheckPages page) throws IOException {
+  void isSelfContainedAndEveryLinkHasATarget(CheckPages page) throws IOException {
     String html = Files.readString(page.in(folder));
     assertThat(html)
         .doesNotContain("http:", "https:", "<script", "<link", "@import", "src=", "<iframe");
@@ -32,12 +32,12 @@ class CheckPageTest {
   }
 
   @Test
-  void tellsWhatTheTextTells() throws IOException {
+  void containsTheFindingsOfTheText() throws IOException {
     String html = Files.readString(CheckPages.ORCHESTRA.in(folder));
     assertThat(html)
         .contains("<h1>Lanterns on the Weir: can it be played?</h1>")
         .contains("B1 is below the lowest string of the cello", "Violin I", "Not checked: Flute.")
-        .contains("The players and their teachers have the last word.");
+        .contains("Players and their teachers have the last word.");
   }
 
   @Test
@@ -58,7 +58,7 @@ class CheckPageTest {
   }
 
   @Test
-  void wordsOfTheScoreStandInThePageAsWords() throws IOException {
+  void textOfTheScoreIsEscaped() throws IOException {
     Path score = TinyScore.titled("Fish &amp; &lt;b&gt;chips").part("Violin", "A4").in(folder);
     assertThat(Session.of("check", score, "--format", "html").succeeded().out())
         .contains("<h1>Fish &amp; &lt;b&gt;chips: can it be played?</h1>")

@@ -9,9 +9,9 @@ import java.util.Locale;
 
 /** Pages of checks to look at. */
 public enum CheckPages {
-  /** One score with many troubles. */
+  /** One score with many findings. */
   ORCHESTRA,
-  /** Several scores, one without a title and with a long name, and a file that is none. */
+  /** Several scores, one without a title but with a long name, and a file that is not a score. */
   SEVERAL;
 
   /** The page as a file. */

@@ -51,14 +51,14 @@ class CheckSarifTest {
   }
 
   @Test
-  void schemaFindsFaults() throws IOException {
+  void schemaDetectsErrors() throws IOException {
     JsonNode spoilt = printed(CheckCommandTest.LANTERNS);
     ((ObjectNode) spoilt.path("runs").path(0).path("results").path(0)).put("level", "risky");
     assertThat(schema().validate(spoilt)).isNotEmpty();
   }
 
   @Test
-  void everyResultNamesARuleOfTheListAndTheLineOfItsMeasure() throws IOException {
+  void everyResultHasAListedRuleAndTheLineOfItsMeasure() throws IOException {
     JsonNode run = printed(CheckCommandTest.LANTERNS).path("runs").path(0);
     JsonNode rules = run.path("tool").path("driver").path("rules");
     assertThat(rules).hasSize(FindingKind.values().length);
@@ -80,7 +80,7 @@ class CheckSarifTest {
   }
 
   @Test
-  void whatCouldNotBeCheckedIsNotified() throws IOException {
+  void uncheckedFilesAreNotifications() throws IOException {
     Path bad = Files.writeString(folder.resolve("bad one.xml"), "no score");
     JsonNode invocation = printed(bad).path("runs").path(0).path("invocations").path(0);
     assertThat(invocation.path("executionSuccessful").asBoolean()).isFalse();

@@ -6,7 +6,7 @@ import static fingering.cli.Session.texts;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import fingering.cli.option.OutputOptions;
+import fingering.cli.terminal.Screen;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,7 +17,7 @@ final class ChoicesOutputTest {
   @TempDir Path folder;
 
   @Test
-  void theWaysStandSideBySideAndTellWhatTheyForce() {
+  void fingeringsAreSideBySideWithTheirEffects() {
     Session choices = Session.of("plan", DEMO, "--choices", "28").succeeded();
 
     assertThat(choices.out())
@@ -25,15 +25,15 @@ final class ChoicesOutputTest {
         .containsPattern("\n  28 +1  F4")
         .doesNotContainPattern("\n  27 ")
         .containsPattern("best: \\d+ points, as in 'free choice', comes from ")
-        .containsPattern("2nd: \\d+ points more, comes from \\w+ and goes on in \\w+;")
-        .contains("stop on pain");
-    int columns = Math.max(80, OutputOptions.columns());
+        .containsPattern("2nd: \\d+ points more, comes from \\w+ and continues in \\w+;")
+        .contains("stop if it hurts");
+    int columns = Math.max(80, Screen.columns());
     assertThat(choices.lines())
         .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(columns));
   }
 
   @Test
-  void eachWayIsToldInDataWithWhatItCostsAndChanges() {
+  void jsonHasCostAndChangesOfEveryFingering() {
     JsonNode plan =
         Session.of("plan", DEMO, "--choices", "21-22", "--best", 3, "--format", "json").json();
     JsonNode choices = plan.get("choices");
@@ -65,9 +65,9 @@ final class ChoicesOutputTest {
     return entries(array).stream().map(JsonNode::asText).toList();
   }
 
-  /** A way fixed note by note is a demand like others, and has to cost the same. */
+  /** A fingering fixed note by note is a demand like others, and must cost the same. */
   @Test
-  void aWayCostsWhatThePlanCostsOfWhichItIsDemanded() {
+  void fingeringCostsAsMuchAsThePlanThatDemandsIt() {
     JsonNode plan =
         Session.of("plan", DEMO, "--choices", "22", "--best", 4, "--format", "json").json();
     JsonNode way = plan.at("/choices/ways/3");
@@ -92,16 +92,16 @@ final class ChoicesOutputTest {
   }
 
   @Test
-  void whereThereIsOneWayThatIsSaid() throws IOException {
+  void missingAlternativesAreReported() throws IOException {
     Path score = TinyScore.titled("Low").part("Viola", "C3", "D3").in(folder);
     assertThat(Session.of("plan", score, "--choices", "1").succeeded().out())
-        .contains("There is no other way that this plan may take.");
+        .contains("The plan allows no other fingering here.");
     assertThat(Session.of("plan", score, "--choices", "2", "--allow", "1,half").succeeded().out())
-        .contains("There are no more than 2 ways that this plan may take.");
+        .contains("The plan allows only 2 fingerings here.");
   }
 
   @Test
-  void measuresThatAreNotThereAreRefused() {
+  void missingMeasuresAreRejected() {
     assertThat(Session.of("plan", DEMO, "--choices", "99").refused(2).err())
         .contains("There is no measure 99 in Viola");
     Session.of("plan", DEMO, "--choices", "1-2-3").refused(2);

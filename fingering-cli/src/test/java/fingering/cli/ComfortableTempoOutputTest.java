@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The highest comfortable tempo, as it is printed. */
+/** The output of the highest comfortable tempo. */
 final class ComfortableTempoOutputTest {
   private static final Pattern UP_TO =
       Pattern.compile("up to quarter = (\\d+) \\(planned at 96\\)");
@@ -31,10 +31,9 @@ final class ComfortableTempoOutputTest {
   }
 
   @Test
-  void everyPlanOfAComparisonIsToldItsTempoAndThreeLimits() {
+  void everyPlanHasAComfortableTempoAndThreeLimits() {
     String text = text(Session.of("compare", DEMO, "--with-second"));
-    String section =
-        text.substring(text.indexOf("Comfortable tempo"), text.indexOf("What each plan buys"));
+    String section = text.substring(text.indexOf("Comfortable tempo"), text.indexOf("Summary"));
     assertThat(section).contains("1st position: up to", "3rd position: up to", "1st to 3rd: up to");
     for (String plan : section.split(": up to ", -1)) {
       assertThat(plan.split("m\\. \\d", -1).length - 1).isIn(0, 3);
@@ -42,18 +41,19 @@ final class ComfortableTempoOutputTest {
   }
 
   @Test
-  void wherePlansAreLimitedAlikeTheMeasuresAreNamedAndNotTheChoice() {
-    String said = "are limited first in measures 13–14, at the same tempo: by the music there";
-    assertThat(text(Session.of("compare", DEMO))).contains("Both " + said);
-    assertThat(text(Session.of("compare", DEMO, "--with-second"))).contains("All of them " + said);
-    assertThat(Session.of("compare", DEMO, "--format", "html").succeeded().out()).contains(said);
-    assertThat(text(Session.of("plan", DEMO))).doesNotContain("are limited first");
+  void sameLimitOfAllPlansIsNamed() {
+    String same =
+        "reach their limit first in measures 13–14, at the same tempo: the music there sets the limit";
+    assertThat(text(Session.of("compare", DEMO))).contains("Both " + same);
+    assertThat(text(Session.of("compare", DEMO, "--with-second"))).contains("All of them " + same);
+    assertThat(Session.of("compare", DEMO, "--format", "html").succeeded().out()).contains(same);
+    assertThat(text(Session.of("plan", DEMO))).doesNotContain("reach their limit first");
     assertThat(text(Session.of("compare", DEMO, "--preset", "advanced")))
-        .doesNotContain("are limited first");
+        .doesNotContain("reach their limit first");
   }
 
   @Test
-  void aQuickerPlayerIsToldAHigherTempo() {
+  void fasterPlayerHasAHigherTempo() {
     List<Integer> figures =
         List.of("beginner", "intermediate", "common-practice").stream()
             .map(preset -> figure(text(Session.of("plan", DEMO, "--preset", preset))))
@@ -64,7 +64,7 @@ final class ComfortableTempoOutputTest {
   }
 
   @Test
-  void theLevelMayBeAskedForApartFromTheRules() {
+  void levelCanBeChosenSeparatelyFromTheRules() {
     JsonNode quick = Session.of("plan", DEMO, "--level", "advanced", "--format", "json").json();
     JsonNode usual = Session.of("plan", DEMO, "--format", "json").json();
     assertThat(quick.get("notes")).isEqualTo(usual.get("notes"));
@@ -77,15 +77,15 @@ final class ComfortableTempoOutputTest {
   }
 
   @Test
-  void whereThePlannedTempoIsHigherAWordOfCareStands() {
-    String care = "Raise the tempo in small steps: stop on pain, rest, and ask your teacher";
+  void adviceIsPrintedIfThePlannedTempoIsTooFast() {
+    String care = "Raise the tempo in small steps: stop if it hurts, rest, and ask your teacher";
     assertThat(text(Session.of("plan", DEMO, "--tempo", "quarter=200"))).contains(care);
     assertThat(text(Session.of("plan", DEMO, "--tempo", "quarter=40"))).doesNotContain(care);
   }
 
-  /** The notes planned at half the tempo may be played at the same one, but for rounding. */
+  /** Notes planned at half the tempo have the same comfortable tempo, apart from rounding. */
   @Test
-  void dataTellsTheSameTempoWithItsReasons() {
+  void jsonHasTheSameTempoWithItsLimits() {
     JsonNode plan =
         Session.of("plan", DEMO, "--choose", "first", "--tempo", "half=24", "--format", "json")
             .json();
@@ -111,9 +111,9 @@ final class ComfortableTempoOutputTest {
   }
 
   @Test
-  void aNoteAloneIsComfortableAtAnyTempo() throws IOException {
+  void singleNoteIsComfortableAtAnyTempo() throws IOException {
     Path score = TinyScore.titled("One").part("Viola", "A4").in(folder);
-    assertThat(text(Session.of("plan", score))).contains("at any tempo of a metronome.");
+    assertThat(text(Session.of("plan", score))).contains("at any metronome tempo.");
     JsonNode tempo = Session.of("plan", score, "--format", "json").json().get("comfortableTempo");
     assertThat(tempo.has("tempo")).isFalse();
     assertThat(tempo.has("factor")).isFalse();

@@ -47,7 +47,7 @@ final class LearnTest {
   }
 
   @Test
-  void piecesAreAlsoJudgedByWhatTheOthersTeach() throws IOException {
+  void eachPieceIsAlsoTestedWithTheWeightsOfTheOthers() throws IOException {
     Path other = folder.resolve("other.musicxml");
     Path scale = TinyScore.titled("Scale").part("Viola", SCALE).in(folder);
     Session.of("plan", scale, "--write", other).succeeded();
@@ -67,7 +67,7 @@ final class LearnTest {
   }
 
   @Test
-  void startThatLeavesOutRulesStartsThemFromCommonPractice() throws IOException {
+  void rulesMissingFromTheStartBeginAtCommonPractice() throws IOException {
     String usual = Long.toString(Weights.commonPractice().points().get("shift"));
     Path start = Files.writeString(folder.resolve("short.yaml"), "shift: " + usual + "\n");
 
@@ -80,7 +80,7 @@ final class LearnTest {
   }
 
   @Test
-  void startThatIsNotThereOrNamesNoRuleIsRefused() throws IOException {
+  void missingStartOrUnknownRuleIsRefused() throws IOException {
     Path start = Files.writeString(folder.resolve("odd.yaml"), "shft: 20\n");
 
     assertThat(Session.of("learn", first, "--start", start).refused(2).err())

@@ -12,7 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Words for one string, and what the page on briefs shows of the commands. */
+/** String marks in a part, and the output shown in docs/briefs.md. */
 final class OneStringOutputTest {
   private static final Path DOCS = Path.of("..", "docs");
   private static final Path SLUICE = DOCS.resolve("examples").resolve("sluice.musicxml");
@@ -26,7 +26,7 @@ final class OneStringOutputTest {
         .toList();
   }
 
-  /** The lines from the first that begins so to the last that contains that. */
+  /** The lines from the first that begins with a text to the last that contains another. */
   private static List<String> lines(Session session, String from, String to) {
     List<String> all = session.lines();
     int first = 0;
@@ -41,14 +41,14 @@ final class OneStringOutputTest {
   }
 
   @Test
-  void thePageShowsWhatThePlanSaysOfItsStrings() throws IOException {
+  void pageShowsTheRemarkOnStrings() throws IOException {
     Session plan = Session.of("plan", SLUICE).succeeded();
     assertThat(page()).containsSequence(lines(plan, "Note: plans stay", "these words"));
     assertThat(page()).containsSequence(lines(plan, "'free choice' leaves", "below the string"));
   }
 
   @Test
-  void thePageShowsHowPrintedPositionsAreRead() throws IOException {
+  void pageShowsHowPrintedPositionsAreRead() throws IOException {
     String typed =
         page().stream().filter(line -> line.contains("3rd pos.\"GABc")).findFirst().orElseThrow();
     String tune = typed.substring(typed.indexOf('\'') + 1, typed.lastIndexOf('\''));
@@ -58,21 +58,21 @@ final class OneStringOutputTest {
   }
 
   @Test
-  void thePageShowsTheWaysToTakeTwoMeasures() throws IOException {
-    Session ways = Session.of("plan", DEMO, "--choices", "24-25").succeeded();
-    assertThat(page()).containsSequence(lines(ways, "  m.  beat", "  A4"));
-    assertThat(page()).containsSequence(lines(ways, "The ways in", "in m. 25."));
+  void pageShowsTheFingeringsOfTwoMeasures() throws IOException {
+    Session choices = Session.of("plan", DEMO, "--choices", "24-25").succeeded();
+    assertThat(page()).containsSequence(lines(choices, "  m.  beat", "  A4"));
+    assertThat(page()).containsSequence(lines(choices, "Fingerings in", "in m. 25."));
   }
 
   @Test
-  void thePageShowsWhatKeepingAnEarlierPlanCosts() throws IOException {
+  void pageShowsTheCostOfKeepingAnEarlierPlan() throws IOException {
     Path second = folder.resolve("second.json");
     Session.of("plan", DEMO, "--choose", "second", "--format", "json", "--output", second)
         .succeeded();
     Session kept = Session.of("plan", DEMO, "--keep-plan", second + "@25-29").succeeded();
     String price = kept.lines().get(kept.lines().size() - 1);
     assertThat(page())
-        .containsSubsequence("Demanded of 'as demanded':", price)
+        .containsSubsequence("Demands on 'as demanded':", price)
         .contains("- play 24 notes as in second.json, m. 25–29");
     assertThat(kept.out()).contains("play 24 notes as in");
   }
@@ -85,7 +85,7 @@ final class OneStringOutputTest {
   }
 
   @Test
-  void everyPlanKeepsToTheStringsAndDataSayWhereNot() {
+  void everyPlanFollowsTheStringMarksAndJsonListsExceptions() {
     JsonNode plan = Session.of("plan", SLUICE, "--format", "json").json();
     assertThat(strings(plan, 1, 4)).containsOnly("4");
     assertThat(strings(plan, 6, 7)).containsOnly("3");
@@ -99,14 +99,14 @@ final class OneStringOutputTest {
   }
 
   @Test
-  void wordsAreLeftOutOfAccountWhereThatIsAsked() {
+  void wordsCanBeIgnored() {
     JsonNode plan = Session.of("plan", SLUICE, "--ignore-words", "--format", "json").json();
     assertThat(strings(plan, 1, 4)).contains("3");
     assertThat(plan.get("remarks")).isEmpty();
   }
 
   @Test
-  void whatIsDemandedGoesBeforeTheWords() {
+  void demandsOverrideTheWords() {
     JsonNode plan = Session.of("plan", SLUICE, "--strings", "D@3", "--format", "json").json();
     assertThat(strings(plan, 3, 3)).containsOnly("3");
     assertThat(strings(plan, 1, 2)).containsOnly("4");

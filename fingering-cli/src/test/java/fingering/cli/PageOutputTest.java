@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The page and the picture as the commands write them. */
+/** Pages and pictures of plans. */
 class PageOutputTest {
   private static final int THREE_MEGABYTES = 3_000_000;
 
@@ -28,7 +28,7 @@ class PageOutputTest {
   }
 
   @Test
-  void theEndingOfTheFileTellsTheForm() {
+  void fileEndingSelectsTheFormat() {
     for (String command : List.of("plan", "compare")) {
       Path page = folder.resolve(command + ".html");
       Path json = folder.resolve(command + ".json");
@@ -40,14 +40,14 @@ class PageOutputTest {
   }
 
   @Test
-  void whatWasAskedForGoesBeforeTheEnding() {
+  void formatOptionOverridesTheEnding() {
     Path page = folder.resolve("text.html");
     Session.of("plan", Session.DEMO, "--format", "text", "--output", page).succeeded();
     assertThat(page).content().startsWith("Lanterns on the Millrace\n");
   }
 
   @Test
-  void thePageTellsWhatTheTextTells() {
+  void pageContainsTheContentOfTheText() {
     String page = compared().replaceAll("&quot;", "\"");
     String text = Session.of("compare", Session.DEMO).succeeded().out().replaceAll("\\s+", " ");
     for (String sentence :
@@ -61,7 +61,7 @@ class PageOutputTest {
   // docs/demo/README.md, written before there was a page: third position in 17 to 24, the rests in
   // 24 and 27, pizzicato in 25.
   @Test
-  void theShiftsOfTheDemoAreToBeWrittenWhereItsStoryHasThem() {
+  void shiftsOfTheDemoAreListedAtTheirPlaces() {
     String page = compared();
     String shifts = page.substring(page.indexOf("B (3rd position): shifts"));
     shifts = shifts.substring(0, shifts.indexOf("</table>"));
@@ -69,11 +69,11 @@ class PageOutputTest {
     assertThat(shifts).contains("m.&nbsp;25", "down from 3rd to 1st", "in the rest before it");
   }
 
-  /** What {@code marks} prints for the demo, line by line: m. 9, beat 1: sudden f after p. */
+  /** The lines that {@code marks} prints for the demo: m. 9, beat 1: sudden f after p. */
   @Test
-  void whatToCircleIsThatOfTheMarksCommand() {
+  void circlesAreThoseOfTheMarksCommand() {
     String page = compared().replaceAll("<[^>]*>", " ").replace("&nbsp;", " ");
-    String told = page.replaceAll("\\s+", " ").replaceAll(" ([,:])", "$1");
+    String text = page.replaceAll("\\s+", " ").replaceAll(" ([,:])", "$1");
     List<String> lines =
         Session.of("marks", Session.DEMO)
             .succeeded()
@@ -84,20 +84,20 @@ class PageOutputTest {
             .map(line -> line.strip().replaceFirst("(beat [0-9.]+) +", "$1: "))
             .toList();
     assertThat(lines).hasSizeGreaterThan(15).contains("m. 9, beat 1: sudden f after p");
-    assertThat(lines).allSatisfy(line -> assertThat(told).contains(line));
+    assertThat(lines).allSatisfy(line -> assertThat(text).contains(line));
   }
 
   // By the rule 'extension' of the plan's costs: the hardest measure of the first-position plan.
   @Test
-  void whereTheHandIsStretchedIsToldBesideTheCaution() {
+  void stretchesAreListedNextToTheWarning() {
     String page = compared();
-    String strain = page.substring(page.indexOf("Where to spare the hand"));
+    String strain = page.substring(page.indexOf("Stretches and thumb position"));
     assertThat(strain.substring(0, strain.indexOf(SummaryText.CARE)))
         .contains("A (1st position) stretches the hand in", "href=\"#m23\"");
   }
 
   @Test
-  void whatIsNewToPlayerStandsUnderHeadingOfItsOwn() {
+  void newSkillsHaveTheirOwnHeading() {
     String page =
         Session.of(
                 "plan", Session.DEMO, "--player", "../docs/examples/imke.yaml", "--format", "html")
@@ -106,9 +106,9 @@ class PageOutputTest {
     assertThat(page).contains("<h3>New to this player</h3>\n<ul><li>free choice: ");
   }
 
-  // "A free choice" would be read as an article and its noun.
+  // "A free choice" would read as an article and a noun.
   @Test
-  void lettersOfPlansAreNoWords() {
+  void lettersOfPlansDoNotReadAsWords() {
     String page = Session.of("plan", Session.DEMO, "--format", "html").succeeded().out();
     assertThat(page).contains("A (free choice): shifts").doesNotContain("A free choice");
   }
@@ -117,11 +117,13 @@ class PageOutputTest {
   void onePlanIsShownAlone() {
     String page =
         Session.of("plan", Session.DEMO, "--choose", "third", "--format", "html").succeeded().out();
-    assertThat(page).contains("A over the staff: 3rd position").doesNotContain("B under the staff");
+    assertThat(page)
+        .contains("A, above the staff: 3rd position")
+        .doesNotContain("B, below the staff");
   }
 
   @Test
-  void aScaleIsShownToo() {
+  void scaleHasAPageToo() {
     String page =
         Session.of("scale", "D", "major", "--instrument", "viola", "--format", "html")
             .succeeded()
@@ -130,7 +132,7 @@ class PageOutputTest {
   }
 
   @Test
-  void aPageIsNeverWrittenOverAFile() throws IOException {
+  void pageNeverOverwritesAFile() throws IOException {
     Path file = Files.writeString(folder.resolve("page.html"), "mine");
     Session.of("compare", Session.DEMO, "--format", "html", "--output", file).refused(2);
     assertThat(file).hasContent("mine");
@@ -143,7 +145,7 @@ class PageOutputTest {
   }
 
   @Test
-  void wordsOfTheScoreStandInThePageAsWords() throws IOException {
+  void textOfTheScoreIsEscaped() throws IOException {
     Path file = TinyScore.titled("Fish &amp; &lt;b&gt;chips").part("Violin", "A4", "B4").in(folder);
     String page = Session.of("compare", file, "--format", "html").succeeded().out();
     assertThat(page).contains("<h1>Fish &amp; &lt;b&gt;chips</h1>").doesNotContain("<b>");
@@ -168,7 +170,7 @@ class PageOutputTest {
   }
 
   @Test
-  void fourMeasuresMakeAPage() {
+  void fourMeasuresFillLessThanTheLimit() {
     assertThat(page(4)).contains("Measure 1;", "Measure 4;").doesNotContain("Measure 5;");
   }
 

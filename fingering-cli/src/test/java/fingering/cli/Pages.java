@@ -64,12 +64,12 @@ public enum Pages {
         .collect(Collectors.joining("|"));
   }
 
-  /** The page as the command prints it. */
+  /** The HTML page that the command prints. */
   public String html() {
     return printed("html");
   }
 
-  /** The strip alone as the command prints it. */
+  /** The strip alone, as SVG that the command prints. */
   public String svg() {
     return printed("svg");
   }

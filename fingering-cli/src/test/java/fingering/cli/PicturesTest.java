@@ -31,12 +31,12 @@ final class PicturesTest {
       Pattern.compile("<circle cx=\"([\\d.]+)\"[^>]* data-mm=\"(\\d+)\"");
   private static final Pattern PATH = Pattern.compile("class=\"path\">([^<]+)<");
 
-  /** In the drawings a millimetre of the string is four units, and the nut lies at 60. */
+  /** In the drawings a millimetre of the string is four units, and the nut is at 60. */
   private static final int NUT = 60;
 
   private static final int UNITS = 4;
 
-  /** As wide as a page of the handbook is shown, in pixels. */
+  /** The width in pixels at which a page of the handbook is shown. */
   private static final int WIDEST = 900;
 
   @TempDir Path folder;
@@ -55,7 +55,7 @@ final class PicturesTest {
 
   @ParameterizedTest
   @MethodSource("made")
-  void aPictureMadeByACommandIsWhatItMakesNow(DocumentedCommand shown) throws IOException {
+  void pictureMadeByACommandIsUpToDate(DocumentedCommand shown) throws IOException {
     Workplace workplace = new Workplace(folder);
     String name = MADE.matcher(shown.command()).replaceFirst("$1");
     assertThat(workplace.run(shown.command()).succeeded().out()).isEmpty();
@@ -63,7 +63,7 @@ final class PicturesTest {
   }
 
   @Test
-  void everyPictureIsShownAndEveryPictureShownIsThere() throws IOException {
+  void everyPictureIsShownAndEveryShownPictureExists() throws IOException {
     List<String> shown = new ArrayList<>();
     for (String page : List.of("model.md", "contributing/architecture.md")) {
       SHOWN
@@ -79,7 +79,7 @@ final class PicturesTest {
 
   @ParameterizedTest
   @MethodSource("pictures")
-  void aPictureIsReadableOnAnyGround(Path picture) throws Exception {
+  void pictureIsReadableOnAnyBackground(Path picture) throws Exception {
     Element svg =
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()
@@ -109,7 +109,7 @@ final class PicturesTest {
 
   /** Places in equal temperament (ISO 16), as the chart of the viola has them. */
   @Test
-  void drawnFingersLieWhereTheChartHasThem() throws IOException {
+  void drawnFingersMatchTheChart() throws IOException {
     List<String> charted =
         Stream.of("1", "3")
             .flatMap(
@@ -133,7 +133,7 @@ final class PicturesTest {
   }
 
   @Test
-  void theBoldPathIsThatOfThePlan() throws IOException {
+  void boldPathIsThatOfThePlan() throws IOException {
     List<String> drawn =
         PATH.matcher(Files.readString(PICTURES.resolve("layered-graph.svg")))
             .results()

@@ -58,7 +58,7 @@ final class PlayerOptionsTest {
   }
 
   @Test
-  void presetAndPlayerAreNamedInTextAndData() throws IOException {
+  void presetAndPlayerAreNamedInTextAndJson() throws IOException {
     Path player = player("preset: beginner");
 
     assertThat(Session.of("plan", DEMO).succeeded().lines()).contains("Preset: common-practice");
@@ -77,7 +77,7 @@ final class PlayerOptionsTest {
   }
 
   @Test
-  void whatIsNewIsToldInDataWithItsNotes() throws IOException {
+  void jsonListsWhatIsNewWithItsNotes() throws IOException {
     JsonNode plan =
         plan("--player", player("positions: 1"), "--choose", "third", "--preset", "intermediate");
     JsonNode position = plan.at("/new/0");
@@ -97,7 +97,7 @@ final class PlayerOptionsTest {
   }
 
   @Test
-  void whatAPlayerHasNotLearnedIsAvoidedWhereItCanBe() throws IOException {
+  void skillsNotYetLearnedAreAvoidedIfPossible() throws IOException {
     assertThat(plan("--preset", "intermediate").at("/counts/highestPosition").asText())
         .isEqualTo("3");
     JsonNode plan = plan("--preset", "intermediate", "--player", player("positions: 1"));
@@ -106,7 +106,7 @@ final class PlayerOptionsTest {
   }
 
   @Test
-  void theFileGivesPresetHandAndSizeAndTheCommandLineGoesBeforeIt() throws IOException {
+  void theFileGivesPresetHandAndSizeUnlessTheCommandLineDoes() throws IOException {
     Path player = player("preset: beginner", "hand: small", "size: 15", "instrument: viola");
 
     assertThat(plan("--player", player).get("cost"))
@@ -133,7 +133,7 @@ final class PlayerOptionsTest {
   }
 
   @Test
-  void thePartForTheInstrumentOfTheStudentIsTaken() throws IOException {
+  void thePartForTheInstrumentOfTheStudentIsChosen() throws IOException {
     Path duo = TinyScore.titled("Duo").part("Violin", "A5").part("Viola", "G4").in(folder);
 
     assertThat(
@@ -161,9 +161,9 @@ final class PlayerOptionsTest {
   }
 
   @Test
-  void patternsOfAnotherHandAreRefused() throws IOException {
+  void patternsOfAnotherInstrumentAreRefused() throws IOException {
     assertThat(Session.of("plan", DEMO, "--player", player("patterns: closed")).refused(2).err())
-        .contains("lists no finger pattern of the viola: add some of 0-1, 1-2, 2-3, 3-4, apart");
+        .contains("lists no finger pattern for the viola: add some of 0-1, 1-2, 2-3, 3-4, apart");
   }
 
   @Test

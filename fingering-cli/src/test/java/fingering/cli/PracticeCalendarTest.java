@@ -49,7 +49,7 @@ final class PracticeCalendarTest {
     String text = Files.readString(file);
     Calendar calendar = new CalendarBuilder().build(new StringReader(text));
     assertThat(calendar.validate().hasErrors()).isFalse();
-    // Three weeks and a day, less three Sundays.
+    // Three weeks and a day, without three Sundays.
     assertThat(values(calendar, Property.DTSTART))
         .hasSize(19)
         .startsWith("20261121", "20261123")
@@ -60,12 +60,12 @@ final class PracticeCalendarTest {
     assertThat(values(calendar, Property.SUMMARY).get(0)).endsWith("up to quarter = 63");
     assertThat(values(calendar, Property.SUMMARY).get(18)).endsWith("the day itself, quarter = 96");
     assertThat(values(calendar, Property.DESCRIPTION))
-        .allMatch(day -> day.contains("stop on pain"));
+        .allMatch(day -> day.contains("stop if it hurts"));
   }
 
   /** RFC 5545, 3.1: lines end with CR LF and are folded at 75 octets. */
   @Test
-  void linesAreFoldedAndEndAsTheStandardAsks() throws Exception {
+  void linesAreFoldedAndEndAsInTheStandard() throws Exception {
     Path file = folder.resolve("practice.ics");
     written(file).succeeded();
     String text = Files.readString(file);
@@ -77,7 +77,7 @@ final class PracticeCalendarTest {
   }
 
   @Test
-  void calendarThatIsThereIsNotWrittenOver() throws Exception {
+  void existingCalendarIsNotOverwritten() throws Exception {
     Path file = Files.writeString(folder.resolve("mine.ics"), "mine");
     written(file).refused(2);
     assertThat(Files.readString(file)).isEqualTo("mine");

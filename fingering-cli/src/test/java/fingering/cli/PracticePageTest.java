@@ -10,7 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The practice of a plan as a page says what the text says. */
+/** The HTML page for the practice of a plan. */
 class PracticePageTest {
   @TempDir Path folder;
 
@@ -22,37 +22,37 @@ class PracticePageTest {
   }
 
   @Test
-  void whatTheTextTellsThePageTellsToo() {
+  void pageContainsEverythingInTheText() {
     String page = words(Pages.practised("--from", "quarter=60").succeeded().out());
     String text = Pages.practisedAsText("--from", "quarter=60").succeeded().out();
-    List<String> told =
+    List<String> lines =
         text.lines()
             .map(line -> line.strip().replaceFirst("^- ", ""))
             .filter(line -> !line.isEmpty())
             .map(line -> line.replaceAll("\\s+", " "))
             .toList();
-    assertThat(told).hasSizeGreaterThan(25);
-    assertThat(told).allSatisfy(line -> assertThat(page).contains(line));
+    assertThat(lines).hasSizeGreaterThan(25);
+    assertThat(lines).allSatisfy(line -> assertThat(page).contains(line));
     assertThat(page).contains("m. 9, beat 1: sudden f after p", PracticeText.CARE);
   }
 
   @Test
-  void theProgressIsDrawnInTheUnitOfTheGoal() throws IOException {
+  void progressIsDrawnInTheUnitOfTheGoal() throws IOException {
     String page = Files.readString(Pages.practice(folder));
     assertThat(page).contains("<figure class=\"progress\"><svg", "goal: quarter = 96");
     // half = 40 is quarter = 80
     assertThat(page).contains("to 80 on Thursday 3 December 2026");
-    assertThat(page).contains("Journal, line 3 is left out");
+    assertThat(page).contains("Journal, line 3 is skipped");
   }
 
   @Test
-  void withoutAJournalNothingIsDrawn() {
+  void nothingIsDrawnWithoutAJournal() {
     assertThat(Pages.practised("--from", "quarter=60").succeeded().out())
-        .doesNotContain("<figure", "What the journal tells");
+        .doesNotContain("<figure", "From the journal");
   }
 
   @Test
-  void aJournalWithoutATempoSaysSo() throws IOException {
+  void journalWithoutATempoIsReported() throws IOException {
     Path journal = Files.writeString(folder.resolve("empty.journal"), "# nothing yet\n");
     assertThat(Pages.practised("--from", "quarter=60", "--journal", journal).succeeded().out())
         .doesNotContain("<figure")
@@ -60,7 +60,7 @@ class PracticePageTest {
   }
 
   @Test
-  void nothingIsAskedFromOutside() throws IOException {
+  void pageLoadsNothingFromOutside() throws IOException {
     assertThat(Files.readString(Pages.practice(folder)).replace("http://www.w3.org/2000/svg", ""))
         .doesNotContain("http:", "https:", "<script", "<link", "@import", "src=");
   }

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 
-/** What a student types to practise. */
+/** The commands practice and journal. */
 final class PracticeTest {
   private static final Path IMKE = Path.of("..", "docs", "examples", "imke.yaml");
 
@@ -38,7 +38,7 @@ final class PracticeTest {
   }
 
   @Test
-  void ladderTellsWhatToDoTodayAndCautions() {
+  void ladderListsTodaysStepsAndTheWarning() {
     Session ladder =
         practice(
                 "--from",
@@ -58,11 +58,11 @@ final class PracticeTest {
         .contains("clicks: eighth = 104")
         .containsPattern("Sun 22 Nov +rest\n")
         .containsPattern("Sat 12 Dec.*the day\n")
-        .contains("stop on pain");
+        .contains("stop if it hurts");
   }
 
   @Test
-  void tooLittleTimeNamesTheReachableTempo() {
+  void reachableTempoIsGivenIfTimeIsShort() {
     assertThat(
             practice("--from", "60", "--to", "96", "--by", "2026-11-27", "--today", "2026-11-21")
                 .succeeded()
@@ -72,7 +72,7 @@ final class PracticeTest {
   }
 
   @Test
-  void tomorrowFollowsFromWhatTheJournalHasAsClean() {
+  void nextDayStartsFromTheCleanTempoInTheJournal() {
     add("--clean", "quarter=60", "--at", "2026-11-21T17:00").succeeded();
     add("--clean", "half=27", "--at", "2026-11-23T17:00").succeeded();
     Session ladder =
@@ -92,11 +92,11 @@ final class PracticeTest {
   }
 
   @Test
-  void spoiltLinesOfTheJournalAreTold() throws IOException {
+  void badLinesOfTheJournalAreReported() throws IOException {
     Path journal = folder.resolve("my.journal");
     Files.writeString(journal, "went well\n2026-11-23 17:00 | quarter=63 | all |\n");
     Session show = Session.of("journal", "show", "--journal", journal).succeeded();
-    assertThat(show.out()).contains("quarter = 63").contains("line 1 is left out and kept");
+    assertThat(show.out()).contains("quarter = 63").contains("line 1 is skipped but kept");
     assertThat(
             practice(
                     "--to",
@@ -109,11 +109,11 @@ final class PracticeTest {
                     journal)
                 .succeeded()
                 .out())
-        .contains("line 1 is left out and kept");
+        .contains("line 1 is skipped but kept");
   }
 
   @Test
-  void whatCannotBePractisedIsRefusedInASentence() {
+  void impossiblePracticeIsRejectedInOneSentence() {
     practice("--to", "96", "--by", "2026-12-12", "--today", "2026-11-24").refused(2);
     practice("--from", "60", "--to", "96", "--by", "2026-11-12", "--today", "2026-11-24")
         .refused(2);
@@ -126,7 +126,7 @@ final class PracticeTest {
   }
 
   @Test
-  void pictureOfTheProgressHasADotForEveryCleanTempo() throws Exception {
+  void progressPictureHasADotForEveryCleanTempo() throws Exception {
     add("--clean", "quarter=60", "--at", "2026-11-21T17:00").succeeded();
     add("--note", "too <tired> & cold", "--at", "2026-11-22T17:00").succeeded();
     add("--clean", "half=33", "--at", "2026-11-23T17:00").succeeded();
@@ -152,7 +152,7 @@ final class PracticeTest {
   }
 
   @Test
-  void exercisesAreWrittenIntoAFolderAndNeverOverOthers() throws IOException {
+  void exercisesAreWrittenToAFolderWithoutOverwriting() throws IOException {
     Path exercises = folder.resolve("exercises");
     Object[] words = {
       "--from",
@@ -178,7 +178,7 @@ final class PracticeTest {
   }
 
   @Test
-  void whatToCircleIsTold() {
+  void circlesAreListed() {
     Session marks = Session.of("marks", DEMO).succeeded();
     assertThat(marks.lines()).allMatch(line -> line.length() <= 80);
     assertThat(marks.out().indexOf("Sudden changes")).isLessThan(marks.out().indexOf("Other"));
@@ -186,7 +186,7 @@ final class PracticeTest {
   }
 
   @Test
-  void helpIsWithinEightyColumns() {
+  void helpFitsEightyColumns() {
     for (List<String> command :
         List.of(
             List.of("practice", "--help"),
@@ -200,16 +200,17 @@ final class PracticeTest {
   }
 
   @Test
-  void whatIsQuickerThanTheGoalAlreadyIsToldAsThat() {
+  void cleanTempoAboveTheGoalIsReported() {
     String day = "2026-12-12";
     String today = "2026-11-21";
     assertThat(
             practice("--from", "96", "--to", "60", "--by", day, "--today", today).succeeded().out())
-        .contains("quicker than the goal already", "--from and --to meant the", "below the\n  goal")
+        .contains(
+            "already faster than the goal", "Or did you swap --from and --to?", "below the goal")
         .doesNotContain("Small steps");
     assertThat(
             practice("--from", "60", "--to", "60", "--by", day, "--today", today).succeeded().out())
-        .contains("The goal is clean already: keep it so.", "4 steps below")
+        .contains("The goal is already clean: keep it that way.", "4 steps below")
         .doesNotContain("Small steps", "--from");
   }
 }

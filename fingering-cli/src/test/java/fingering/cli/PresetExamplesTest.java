@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The tables in the documentation of the presets are what the program plans today. */
+/** Compares the tables in docs/presets.md with the plans of the program. */
 final class PresetExamplesTest {
   private static final Path DOCS = Path.of("..", "docs");
   private static final List<String> PRESETS = List.of("beginner", "intermediate", "advanced");

@@ -28,7 +28,7 @@ class ScaleCommandTest {
 
   // D major of the viola in 1st position: any viola method; common practice, no source
   @Test
-  void fingersStandBelowTheirNotes() {
+  void fingersAreBelowTheirNotes() {
     List<String> lines =
         scale("D major", "--instrument", "viola", "--octaves", "1", "--slur", "4")
             .succeeded()
@@ -45,7 +45,8 @@ class ScaleCommandTest {
             "pos.    1st                                │",
             "bow     ╰─────────╯    ╰──────────────╯    │ ╰─────────╯    ╰──────────────╯");
     assertThat(lines).contains("Points by rule                     free choice");
-    assertThat(String.join(" ", lines)).contains("stop on pain", "Your teacher has the last word");
+    assertThat(String.join(" ", lines))
+        .contains("stop if it hurts", "Your teacher has the last word");
   }
 
   @ParameterizedTest
@@ -71,7 +72,7 @@ class ScaleCommandTest {
     "cello, F melodic minor, F2 G2 Ab2 Bb2 C3 D3 E3 F3 Eb3 Db3 C3 Bb2 Ab2 G2 F2",
     "bass, A dominant seventh, A2 C#3 E3 G3 A3 G3 E3 C#3 A2"
   })
-  void writtenScoreHoldsTheScaleWithItsFingering(String instrument, String scale, String notes) {
+  void writtenScoreContainsTheScaleWithItsFingering(String instrument, String scale, String notes) {
     Path file = folder.resolve("scale.musicxml");
 
     JsonNode plan =
@@ -96,7 +97,7 @@ class ScaleCommandTest {
 
   // What is written, planned again with its fingers kept, is the same plan.
   @Test
-  void writtenScoreIsReadAgainAsTheSamePlan() {
+  void writtenScoreGivesTheSamePlanAgain() {
     Path file = folder.resolve("scale.mxl");
     List<Object> scale =
         List.of("C major", "--instrument", "cello", "--octaves", "3", "--slur", "4");
@@ -125,16 +126,16 @@ class ScaleCommandTest {
   }
 
   @Test
-  void demandsOfPlansHoldForScales() {
+  void demandsApplyToScales() {
     Session session =
         scale("G major", "--instrument", "violin", "--strings", "G", "--octaves", "1").succeeded();
 
-    assertThat(session.out()).contains("Demanded of 'as demanded':", "- play on string IV");
+    assertThat(session.out()).contains("Demands on 'as demanded':", "- play on string IV");
     assertThat(session.lines()).filteredOn(line -> line.startsWith("string  IV")).hasSize(1);
   }
 
   @Test
-  void playerFileBringsTheInstrumentAndWhatIsNew() {
+  void playerFileSetsTheInstrumentAndListsNewSkills() {
     Session session = scale("D major", "--octaves", "3", "--player", PLAYER).succeeded();
 
     assertThat(session.lines().get(1)).startsWith("Viola, ");
@@ -159,7 +160,7 @@ class ScaleCommandTest {
           D major --instrument viola --allow 3      | 2 | at most 1 octave of D major, from D4, not 2
           D major --instrument viola --tuning x     | 2 | no tuning 'x'
           """)
-  void whatCannotBeMetIsToldInOneSentence(String arguments, int code, String message) {
+  void impossibleRequestsAreRejectedInOneSentence(String arguments, int code, String message) {
     Object[] words = arguments.strip().split(" ", -1);
 
     assertThat(scale(words).refused(code).err()).contains(message);

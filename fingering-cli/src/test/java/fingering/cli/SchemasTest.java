@@ -37,7 +37,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The schemas in docs/schemas (JSON Schema, draft 2020-12), by the library json-schema-validator:
- * what the program prints and reads is valid, and what is spoilt is not.
+ * what the program prints and reads is valid, and damaged JSON is not.
  */
 final class SchemasTest {
   private static final Path SCHEMAS = DocumentedCommand.DOCS.resolve("schemas");
@@ -81,7 +81,7 @@ final class SchemasTest {
         "tuning");
   }
 
-  /** A command whose JSON is of some schema, with words that stand for nothing else. */
+  /** A command, and the schema of its JSON. */
   private record Printing(String schema, List<Object> words) {
     static Printing of(String schema, Object... words) {
       return new Printing(schema, Arrays.asList(words));
@@ -121,14 +121,14 @@ final class SchemasTest {
 
   @ParameterizedTest
   @MethodSource("printings")
-  void whatIsPrintedIsValid(Printing printing) {
+  void outputIsValid(Printing printing) {
     assertThat(schema(printing.schema()).validate(printing.json())).isEmpty();
   }
 
-  /** A field that is not described is found wherever it stands, and so is another version. */
+  /** The schema rejects an unknown field at any place, and another version. */
   @ParameterizedTest
   @MethodSource("printings")
-  void whatIsSpoiltIsNot(Printing printing) {
+  void damagedOutputIsInvalid(Printing printing) {
     Schema schema = schema(printing.schema());
     ObjectNode whole = (ObjectNode) printing.json();
     whole.put("surplus", 1);
@@ -148,7 +148,7 @@ final class SchemasTest {
     assertThat(schema.validate(whole)).isNotEmpty();
   }
 
-  /** Every object, but of an array the first only. */
+  /** Every object, but only the first one of each array. */
   private static List<ObjectNode> firstOfEach(JsonNode node) {
     List<ObjectNode> objects = new ArrayList<>();
     if (node instanceof ObjectNode object) {
@@ -161,19 +161,19 @@ final class SchemasTest {
   }
 
   @Test
-  void aNoteThatNoHandHasIsFound() {
+  void anImpossibleNoteIsInvalid() {
     JsonNode plan = Printing.of("plan", "plan", Session.DEMO).json();
     ObjectNode note = (ObjectNode) plan.get("notes").get(3);
-    for (var spoilt :
+    for (var wrong :
         List.of(
             List.of("finger", "5"),
             List.of("position", "3rd"),
             List.of("written", "H4"),
             List.of("midi", "67"))) {
-      JsonNode was = note.get(spoilt.get(0));
-      note.put(spoilt.get(0), spoilt.get(1));
-      assertThat(schema("plan").validate(plan)).as(spoilt.toString()).isNotEmpty();
-      note.set(spoilt.get(0), was);
+      JsonNode was = note.get(wrong.get(0));
+      note.put(wrong.get(0), wrong.get(1));
+      assertThat(schema("plan").validate(plan)).as(wrong.toString()).isNotEmpty();
+      note.set(wrong.get(0), was);
     }
     assertThat(schema("plan").validate(plan)).isEmpty();
   }
@@ -195,7 +195,7 @@ final class SchemasTest {
         "instrument: viola\nscales:\n  - scale: D major\n    octaves: 9",
         "instrument: viola\npositons: 3\nscales:\n  - scale: D major"
       })
-  void aSpoiltSheetIsNotValidAndNotRead(String text) throws IOException {
+  void aDamagedSheetIsInvalidAndRefused(String text) throws IOException {
     Path sheet = Files.writeString(folder.resolve("sheet.yaml"), text);
     assertThat(schema("audition-sheet").validate(yaml(sheet))).isNotEmpty();
     assertThat(Session.of("audition", sheet).code()).isNotZero();
@@ -229,7 +229,7 @@ final class SchemasTest {
         "plans: []",
         "name: Low\nplans:\n  - allow: '1'"
       })
-  void aSpoiltBriefIsNotValidAndNotRead(String text) throws IOException {
+  void aDamagedBriefIsInvalidAndRefused(String text) throws IOException {
     Path brief = Files.writeString(folder.resolve("brief.yaml"), text);
     assertThat(schema("brief").validate(yaml(brief))).isNotEmpty();
     assertThat(Session.of("compare", Session.DEMO, "--briefs", brief).code()).isNotZero();
@@ -371,13 +371,13 @@ final class SchemasTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void theSchemaIsOne(String name) {
+  void theSchemaIsValid(String name) {
     Schema draft =
         REGISTRY.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
     assertThat(draft.validate(tree(name))).isEmpty();
   }
 
-  /** Nothing is let through unseen, and every field is explained, with its name in the handbook. */
+  /** Unknown fields are rejected, and every field is explained and named in the handbook. */
   @ParameterizedTest
   @MethodSource("names")
   void everyFieldIsExplained(String name) {

@@ -25,19 +25,19 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void onePlanIsMadeAndToldToEachPlayer() {
+  void onePlanListsWhatIsNewToEachPlayer() {
     Session plan = Session.of("plan", DEMO, "--player", IMKE, "--player", JONTE).succeeded();
     assertThat(plan.out())
-        .contains("Preset: beginner; players: ", "New to these players", "Together")
+        .contains("Preset: beginner; players: ", "New to these players", "Playing together")
         .containsPattern("free choice, [^:]*imke\\.yaml: ")
         .containsPattern("free choice,\\s[^:]*jonte\\.yaml: ");
     assertThat(Session.of("plan", DEMO, "--player", IMKE).succeeded().out())
         .contains("New to this player")
-        .doesNotContain("Together");
+        .doesNotContain("Playing together");
   }
 
   @Test
-  void thePageShowsTheSection() throws IOException {
+  void pageShowsTheSection() throws IOException {
     List<String> page =
         Files.readAllLines(Path.of("..", "docs", "player.md")).stream()
             .filter(line -> line.startsWith("    "))
@@ -45,16 +45,16 @@ final class SectionOptionsTest {
             .toList();
     Session compare = Session.of("compare", DEMO, "--player", IMKE, "--player", JONTE).succeeded();
     String shown = String.join(" ", page).replaceAll("\\s+", " ");
-    String told =
+    String output =
         compare.out().replaceAll("\\s+", " ").replace(EXAMPLES.toString(), "docs/examples");
-    int from = told.indexOf("New to these players");
-    int to = told.indexOf("3rd position: open strings");
+    int from = output.indexOf("New to these players");
+    int to = output.indexOf("3rd position: open strings");
     assertThat(from).isNotNegative();
-    assertThat(shown).contains(told.substring(from, to).strip());
+    assertThat(shown).contains(output.substring(from, to).strip());
   }
 
   @Test
-  void whatIsNewIsToldInDataByPlayer() throws IOException {
+  void jsonListsNewSkillsByPlayer() throws IOException {
     Path low = player("low.yaml", "positions: 1");
     Path third = player("third.yaml", "positions: 1, 3", "shifts: rest");
     JsonNode plan =
@@ -86,7 +86,7 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void theSmallestHandIsPlannedForAndTheCommandLineGoesBeforeIt() throws IOException {
+  void smallestHandIsUsedUnlessTheCommandLineOverridesIt() throws IOException {
     Path small = player("small.yaml", "hand: small");
     Path large = player("large.yaml", "hand: large");
     JsonNode both =
@@ -113,7 +113,7 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void theSizeIsThatOfThePlayerWhoReachesLeast() throws IOException {
+  void sizeIsThatOfTheSmallestReach() throws IOException {
     Path short15 = player("a.yaml", "instrument: viola", "size: 15", "hand: 105mm");
     Path long165 = player("b.yaml", "instrument: viola", "size: 16.5", "hand: 105mm");
     JsonNode plan =
@@ -137,7 +137,7 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void playersOfTwoInstrumentsAreNoSection() throws IOException {
+  void playersOfTwoInstrumentsAreRejected() throws IOException {
     Path viola = player("viola.yaml", "instrument: viola");
     Path cello = player("cello.yaml", "instrument: cello");
     assertThat(Session.of("plan", DEMO, "--player", viola, "--player", cello).refused(2).err())

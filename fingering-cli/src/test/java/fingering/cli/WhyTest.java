@@ -5,7 +5,7 @@ import static fingering.cli.Session.entries;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import fingering.cli.option.OutputOptions;
+import fingering.cli.terminal.Screen;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -17,15 +17,15 @@ final class WhyTest {
   @TempDir Path folder;
 
   @Test
-  void planTellsInSentencesWhyANoteIsTakenSo() {
+  void whyIsAnsweredInSentences() {
     Session why = Session.of("plan", DEMO, "--why", "3.1.5").succeeded();
 
     assertThat(why.lines().get(0)).isEqualTo("Lanterns on the Millrace");
     assertThat(why.out())
-        .contains("In measure 3, beat 1.5, 'free choice' takes ")
-        .containsPattern("The next best way is [^:]+: the\\s+best")
-        .contains("Further ways: ");
-    int columns = Math.max(80, OutputOptions.columns());
+        .contains("In measure 3, beat 1.5, 'free choice' plays ")
+        .containsPattern("The next best fingering is [^:]+: the\\s+best")
+        .contains("Other fingerings: ");
+    int columns = Math.max(80, Screen.columns());
     assertThat(why.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(columns));
   }
 
@@ -50,18 +50,19 @@ final class WhyTest {
   }
 
   @Test
-  void noteWithOneFingeringHasNoOtherWay() throws IOException {
+  void noteWithOneFingeringHasNoAlternative() throws IOException {
     Path score = TinyScore.titled("Low").part("Viola", "C3", "D3").in(folder);
 
     Session why = Session.of("plan", score, "--why", "1.1").succeeded();
 
-    assertThat(why.out()).contains("takes C3 open on IV.", "There is no other way here");
+    assertThat(why.out())
+        .contains("plays C3 open on IV.", "The plan allows no other fingering here");
     JsonNode json = Session.of("plan", score, "--why", "1.1", "--format", "json").json();
     assertThat(entries(json.at("/why/alternatives"))).isEmpty();
   }
 
   @Test
-  void momentThatIsNotThereIsRefusedWithTheNearestAndNothingIsWritten() throws IOException {
+  void missingMomentIsRejectedWithTheNearestAndNothingIsWritten() throws IOException {
     Path score = TinyScore.titled("Low").part("Viola", "C3", "D3").in(folder);
     Path marked = folder.resolve("marked.musicxml");
 

@@ -26,7 +26,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 
-/** A real browser without a window, led by the protocol of its developer tools. */
+/** A real headless browser, controlled by the protocol of its developer tools. */
 final class Browser {
   private static final String ADDRESS = "DevTools listening on ";
   private static final long PATIENCE = 60;
@@ -155,7 +155,7 @@ final class Browser {
     send("Emulation.setEmulatedMedia", parameters);
   }
 
-  /** Runs a script in the page, and returns what it, or its promise, comes to. */
+  /** Runs a script in the page, and returns its result, or that of its promise. */
   JsonNode run(String script) throws Exception {
     JsonNode result =
         send(
@@ -175,7 +175,7 @@ final class Browser {
     return List.copyOf(complaints);
   }
 
-  /** The addresses that were asked for. */
+  /** The requested addresses. */
   List<String> requests() {
     return List.copyOf(requests);
   }
@@ -191,7 +191,7 @@ final class Browser {
     }
   }
 
-  /** Ends the browser that was started, and takes its profile away. */
+  /** Ends the browser, and deletes its profile. */
   void end() throws Exception {
     socket.abort();
     process.destroy();
@@ -201,7 +201,7 @@ final class Browser {
     delete();
   }
 
-  /** Processes of the browser may outlive it for a moment, and write meanwhile. */
+  /** Deletes the profile; processes of the browser may still write to it for a moment. */
   private void delete() throws IOException, InterruptedException {
     for (int left = 50; Files.exists(profile); left--) {
       try (Stream<Path> walked = Files.walk(profile)) {

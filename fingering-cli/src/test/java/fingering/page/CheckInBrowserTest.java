@@ -8,9 +8,7 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/**
- * The page of a check as a real browser shows it; the rules are those of axe-core 4.10 (WCAG 2).
- */
+/** The page of a check in a real browser, with the rules of axe-core 4.10 (WCAG 2). */
 class CheckInBrowserTest extends InBrowser {
   private static Browser shown(CheckPages page, int width) throws Exception {
     Browser shown = browser();
@@ -20,23 +18,23 @@ class CheckInBrowserTest extends InBrowser {
 
   @ParameterizedTest
   @EnumSource
-  void lettersNeitherOverlapNorAreCut(CheckPages page) throws Exception {
+  void textNeitherOverlapsNorIsCutOff(CheckPages page) throws Exception {
     for (int width : new int[] {360, 768, 1280}) {
       Browser shown = shown(page, width);
-      nothingOverlapsOrIsCut(shown, width);
+      assertNothingOverlapsOrIsCutOff(shown, width);
       shown.run("document.querySelectorAll('details').forEach(d => d.open = true); 0");
-      nothingOverlapsOrIsCut(shown, width);
+      assertNothingOverlapsOrIsCutOff(shown, width);
       assertThat(shown.complaints()).isEmpty();
       assertThat(shown.requests()).hasSize(1).allMatch(address -> address.startsWith("file:"));
     }
     Browser printed = shown(page, SHEET);
     printed.media("print", "light");
-    nothingOverlapsOrIsCut(printed, SHEET);
+    assertNothingOverlapsOrIsCutOff(printed, SHEET);
   }
 
   @ParameterizedTest
   @EnumSource
-  void findingsArePrintedThoughOtherDetailsAreNot(CheckPages page) throws Exception {
+  void findingsArePrintedButOtherDetailsAreNot(CheckPages page) throws Exception {
     Browser printed = shown(page, SHEET);
     printed.media("print", "light");
     assertThat(
@@ -49,7 +47,7 @@ class CheckInBrowserTest extends InBrowser {
 
   @ParameterizedTest
   @EnumSource
-  void readersWithAHandicapMeetNoSeriousFaultInLightAndDark(CheckPages page) throws Exception {
+  void noSeriousAccessibilityViolationsInLightOrDark(CheckPages page) throws Exception {
     for (String scheme : new String[] {"light", "dark"}) {
       Browser shown = shown(page, 1280);
       shown.media("screen", scheme);

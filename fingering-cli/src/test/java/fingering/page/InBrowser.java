@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Tag("browser")
 abstract class InBrowser {
-  /** A4 less the page's margins, at 96 pixels to an inch. */
+  /** The width of A4 without the margins of the page, at 96 pixels per inch. */
   static final int SHEET = 695;
 
   private static final String NO_BROWSER =
@@ -57,7 +57,7 @@ abstract class InBrowser {
     }
   }
 
-  static void nothingOverlapsOrIsCut(Browser shown, int width) throws Exception {
+  static void assertNothingOverlapsOrIsCutOff(Browser shown, int width) throws Exception {
     JsonNode measured = shown.run(script("measure.js"));
     assertThat(measured.path("width").asInt()).isEqualTo(width);
     assertThat(measured.path("texts").asInt()).isGreaterThan(50);

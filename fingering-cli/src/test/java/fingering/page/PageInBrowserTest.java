@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * The page as a real browser shows it. Positions of letters are measured, not looked at; the rules
- * for readers with a handicap are those of axe-core 4.10 (W3C, WCAG 2).
+ * The page of plans in a real browser. The places of letters are measured; accessibility is checked
+ * with axe-core 4.10 (W3C, WCAG 2).
  */
 class PageInBrowserTest extends InBrowser {
   private static Browser shown(Pages page, int width) throws Exception {
@@ -28,28 +28,28 @@ class PageInBrowserTest extends InBrowser {
 
   @ParameterizedTest
   @EnumSource
-  void lettersNeitherOverlapNorAreCutOnATelephone(Pages page) throws Exception {
-    nothingOverlapsOrIsCut(shown(page, 360), 360);
+  void textNeitherOverlapsNorIsCutOffOnAPhone(Pages page) throws Exception {
+    assertNothingOverlapsOrIsCutOff(shown(page, 360), 360);
   }
 
   @ParameterizedTest
   @EnumSource
-  void lettersNeitherOverlapNorAreCutOnATablet(Pages page) throws Exception {
-    nothingOverlapsOrIsCut(shown(page, 768), 768);
+  void textNeitherOverlapsNorIsCutOffOnATablet(Pages page) throws Exception {
+    assertNothingOverlapsOrIsCutOff(shown(page, 768), 768);
   }
 
   @ParameterizedTest
   @EnumSource
-  void lettersNeitherOverlapNorAreCutOnADesk(Pages page) throws Exception {
-    nothingOverlapsOrIsCut(shown(page, 1280), 1280);
+  void textNeitherOverlapsNorIsCutOffOnADesktop(Pages page) throws Exception {
+    assertNothingOverlapsOrIsCutOff(shown(page, 1280), 1280);
   }
 
   @ParameterizedTest
   @EnumSource
-  void lettersNeitherOverlapNorAreCutInPrint(Pages page) throws Exception {
+  void textNeitherOverlapsNorIsCutOffInPrint(Pages page) throws Exception {
     Browser shown = shown(page, SHEET);
     shown.media("print", "light");
-    nothingOverlapsOrIsCut(shown, SHEET);
+    assertNothingOverlapsOrIsCutOff(shown, SHEET);
     JsonNode pdf = shown.send("Page.printToPDF", Browser.node().put("preferCSSPageSize", false));
     byte[] bytes = Base64.getDecoder().decode(pdf.path("data").asText());
     assertThat(new String(bytes, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
@@ -58,16 +58,16 @@ class PageInBrowserTest extends InBrowser {
 
   @ParameterizedTest
   @ValueSource(ints = {360, 768, 1280})
-  void thePracticePageFitsAndAsksForNothing(int width) throws Exception {
+  void practicePageFitsAndLoadsNothing(int width) throws Exception {
     Browser shown = browser();
     shown.open(Pages.practice(folder), width);
-    nothingOverlapsOrIsCut(shown, width);
+    assertNothingOverlapsOrIsCutOff(shown, width);
     assertThat(shown.complaints()).isEmpty();
     assertThat(shown.requests()).hasSize(1).allMatch(address -> address.startsWith("file:"));
   }
 
   @Test
-  void thePracticePageFitsInPrintAndHasNoSeriousFault() throws Exception {
+  void practicePageFitsInPrintAndIsAccessible() throws Exception {
     Browser shown = browser();
     for (String scheme : new String[] {"light", "dark"}) {
       shown.open(Pages.practice(folder), 1280);
@@ -76,13 +76,13 @@ class PageInBrowserTest extends InBrowser {
     }
     shown.open(Pages.practice(folder), SHEET);
     shown.media("print", "light");
-    nothingOverlapsOrIsCut(shown, SHEET);
+    assertNothingOverlapsOrIsCutOff(shown, SHEET);
   }
 
   // ISO 216 and ANSI/ASME Y14.1, in inches.
   @ParameterizedTest
   @CsvSource({"8.27, 11.69", "8.5, 11"})
-  void thePagePrintsOnBothSheetsWithinItsMargins(double wide, double high) throws Exception {
+  void pageFitsWithinTheMarginsOfBothPaperSizes(double wide, double high) throws Exception {
     Browser shown = shown(Pages.DEMO, SHEET);
     shown.media("print", "light");
     JsonNode pdf =
@@ -99,14 +99,14 @@ class PageInBrowserTest extends InBrowser {
 
   @ParameterizedTest
   @EnumSource
-  void theConsoleStaysEmptyAndNothingIsAskedOfTheNetwork(Pages page) throws Exception {
+  void consoleStaysEmptyAndNetworkIsNotUsed(Pages page) throws Exception {
     Browser shown = shown(page, 1280);
     assertThat(shown.complaints()).isEmpty();
     assertThat(shown.requests()).hasSize(1).allMatch(address -> address.startsWith("file:"));
   }
 
   @Test
-  void aFigureUnderASlurIsFound() throws Exception {
+  void overlapOfFingerAndSlurIsDetected() throws Exception {
     Browser shown = shown(Pages.NOTATION, 768);
     shown.run(
         "(() => { const figure = document.querySelector('.piece .tr'); const curve ="
@@ -118,7 +118,7 @@ class PageInBrowserTest extends InBrowser {
   }
 
   @Test
-  void aLetterOverAnotherAndOneCutOffAreFound() throws Exception {
+  void overlapAndCutOffTextAreDetected() throws Exception {
     Browser shown = shown(Pages.BASS, 768);
     shown.run(
         "(() => { const row = [...document.querySelectorAll('.piece .finger')]"
@@ -132,7 +132,7 @@ class PageInBrowserTest extends InBrowser {
 
   @ParameterizedTest
   @EnumSource(names = {"DEMO", "BASS"})
-  void readersWithAHandicapMeetNoSeriousFaultInLightAndDark(Pages page) throws Exception {
+  void noSeriousAccessibilityViolationsInLightOrDark(Pages page) throws Exception {
     for (String scheme : new String[] {"light", "dark"}) {
       Browser shown = shown(page, 1280);
       shown.media("screen", scheme);
@@ -156,7 +156,7 @@ class PageInBrowserTest extends InBrowser {
   }
 
   @Test
-  void theKeyboardReachesTheMusicFirstAndEveryLinkLeadsSomewhere() throws Exception {
+  void keyboardReachesTheMusicFirstAndEveryLinkHasATarget() throws Exception {
     Browser shown = shown(Pages.DEMO, 1280);
     JsonNode links =
         shown.run(

@@ -17,9 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** The strip as it is laid out, measured in the numbers of the picture itself. */
+/** The layout of the strip, measured from the numbers in the picture. */
 class StripLayoutTest {
-  /** A telephone of 360 pixels less the margins of the page (common practice, no source). */
+  /** A phone of 360 pixels less the margins of the page (common practice, no source). */
   private static final int TELEPHONE = 360 - 24;
 
   private static final Pattern PIECE =
@@ -89,7 +89,7 @@ class StripLayoutTest {
 
   @ParameterizedTest
   @EnumSource
-  void aPieceWithItsClefFitsOnATelephoneAndHidesTheClefOfTheNext(Pages page) {
+  void pieceWithItsClefFitsOnAPhoneAndHidesTheClefOfTheNext(Pages page) {
     String html = html(page);
     Matcher found = MARGIN.matcher(html);
     assertThat(found.find()).isTrue();
@@ -100,13 +100,13 @@ class StripLayoutTest {
 
   @ParameterizedTest
   @EnumSource
-  void piecesAreOfOneHeightSoThatStavesMeet(Pages page) {
+  void piecesHaveTheSameHeight(Pages page) {
     assertThat(pieces(html(page)).stream().map(Piece::height).distinct()).hasSize(1);
   }
 
   @ParameterizedTest
   @EnumSource
-  void fingersOfARowStandApartAndInTheirOrder(Pages page) {
+  void fingersOfARowAreInOrderAndDoNotOverlap(Pages page) {
     for (Piece piece : pieces(html(page))) {
       List<Letters> fingers =
           piece.texts().stream()
@@ -127,9 +127,9 @@ class StripLayoutTest {
     }
   }
 
-  // The reader hears what the reader sees: every finger drawn is in the words of its piece.
+  // Every drawn finger is also in the words of its piece.
   @Test
-  void theMusicIsToldInWordsTooForThoseWhoHearIt() {
+  void musicIsInWordsForScreenReaders() {
     for (Piece piece : pieces(html(Pages.BASS))) {
       assertThat(piece.title()).startsWith("Measure ").endsWith(".");
       long fingers =
@@ -146,13 +146,13 @@ class StripLayoutTest {
 
   @ParameterizedTest
   @EnumSource
-  void thePageAsksForNothingFromOutside(Pages page) {
+  void pageLoadsNothingFromOutside(Pages page) {
     assertThat(html(page))
         .doesNotContain("http:", "https:", "<script", "<link", "@import", "src=", "<iframe");
   }
 
   @Test
-  void everyMeasureOfTheDemoIsThereOnce() {
+  void everyMeasureOfTheDemoAppearsOnce() {
     String html = html(Pages.DEMO);
     for (int measure = 0; measure <= 32; measure++) {
       assertThat(Pattern.compile(" id=\"m" + measure + "\"").matcher(html).results().count())
@@ -162,14 +162,14 @@ class StripLayoutTest {
   }
 
   @Test
-  void thePictureAloneIsAWellFormedDocumentWithTheCaution() throws Exception {
+  void pictureIsAWellFormedDocumentWithTheWarning() throws Exception {
     for (Pages page : Pages.values()) {
       String svg = page.svg();
       DocumentBuilderFactory.newInstance()
           .newDocumentBuilder()
           .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
       assertThat(svg.replaceAll("</text>\\s*<text[^>]*>", " "))
-          .contains("stop on pain", "the last word");
+          .contains("stop if it hurts", "the last word");
     }
   }
 }

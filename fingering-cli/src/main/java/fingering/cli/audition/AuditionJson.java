@@ -8,44 +8,45 @@ import fingering.audition.PlannedPiece;
 import fingering.audition.RequiredSkill;
 import fingering.cli.json.DemandsJson;
 import fingering.cli.json.PlanJson;
-import fingering.cli.option.ScoringContext;
+import fingering.cli.json.ScoringJson;
+import fingering.cli.student.ScoringContext;
 
-/** A sheet with its plans, as JSON. */
+/** An audition sheet with its plans, as JSON. */
 public final class AuditionJson {
   private static final String FORMAT = "fingering-audition";
   private static final int VERSION = 1;
 
   private AuditionJson() {}
 
-  public static String of(PlannedSheet answer, ScoringContext charging) {
+  public static String of(PlannedSheet sheet, ScoringContext scoring) {
     ObjectNode root =
         JsonNodeFactory.instance
             .objectNode()
             .put("format", FORMAT)
             .put("version", VERSION)
-            .put("title", answer.sheet().title())
-            .put("instrument", answer.instrument().id())
-            .put("tuning", answer.instrument().tuning())
-            .put("size", answer.instrument().size());
-    charging.fill(root);
-    root.put("counted", answer.sheet().inOnePiece() ? "in-one-piece" : "together")
-        .put("shownIn", answer.sheet().excerptsOnly() ? "excerpts" : "all")
-        .put("met", answer.audition().met())
-        .put("extra", answer.audition().extraCost());
+            .put("title", sheet.sheet().title())
+            .put("instrument", sheet.instrument().id())
+            .put("tuning", sheet.instrument().tuning())
+            .put("size", sheet.instrument().size());
+    ScoringJson.fill(root, scoring);
+    root.put("counted", sheet.sheet().inOnePiece() ? "in-one-piece" : "together")
+        .put("shownIn", sheet.sheet().excerptsOnly() ? "excerpts" : "all")
+        .put("met", sheet.audition().met())
+        .put("extra", sheet.audition().extraCost());
     ArrayNode asked = root.putArray("asked");
-    answer.audition().skills().forEach(skill -> skill(asked.addObject(), skill, answer));
+    sheet.audition().skills().forEach(skill -> skill(asked.addObject(), skill, sheet));
     ArrayNode pieces = root.putArray("pieces");
-    for (int i = 0; i < answer.ready().size(); i++) {
-      piece(pieces.addObject(), i, answer, charging);
+    for (int i = 0; i < sheet.ready().size(); i++) {
+      piece(pieces.addObject(), i, sheet, scoring);
     }
     ArrayNode problems = root.putArray("problems");
-    answer
+    sheet
         .problems()
         .forEach(one -> problems.addObject().put("line", one.line()).put("says", one.says()));
     return PlanJson.text(root);
   }
 
-  private static void skill(ObjectNode node, RequiredSkill skill, PlannedSheet answer) {
+  private static void skill(ObjectNode node, RequiredSkill skill, PlannedSheet sheet) {
     node.put("demand", skill.skill().text())
         .put("amount", skill.skill().amount())
         .put("inOnePiece", skill.inOnePiece())
@@ -53,11 +54,11 @@ public final class AuditionJson {
         .put("planned", skill.amountShown())
         .put("met", skill.met());
     ArrayNode shown = node.putArray("pieces");
-    for (int i = 0; i < answer.ready().size(); i++) {
+    for (int i = 0; i < sheet.ready().size(); i++) {
       if (skill.cheapest().get(i) > 0 || skill.shown().get(i) > 0) {
         shown
             .addObject()
-            .put("piece", answer.number(i))
+            .put("piece", sheet.number(i))
             .put("cheapest", skill.cheapest().get(i))
             .put("planned", skill.shown().get(i));
       }
@@ -67,22 +68,22 @@ public final class AuditionJson {
       ObjectNode entry =
           offers
               .addObject()
-              .put("piece", answer.number(offer.piece()))
+              .put("piece", sheet.number(offer.piece()))
               .put("amount", offer.amount())
               .put("extra", offer.extraCost());
       DemandsJson.notes(entry.putArray("notes"), offer.plan(), skill.skill());
     }
   }
 
-  private static void piece(ObjectNode node, int i, PlannedSheet answer, ScoringContext charging) {
-    PlannedPiece planned = answer.planned(i);
-    node.put("number", answer.number(i))
-        .put("line", answer.ready().get(i).entry().line())
-        .put("kind", answer.ready().get(i).entry().scale() ? "scale" : "excerpt")
+  private static void piece(ObjectNode node, int i, PlannedSheet sheet, ScoringContext scoring) {
+    PlannedPiece planned = sheet.planned(i);
+    node.put("number", sheet.number(i))
+        .put("line", sheet.ready().get(i).entry().line())
+        .put("kind", sheet.ready().get(i).entry().scale() ? "scale" : "excerpt")
         .put("name", planned.piece().name())
         .put("cheapest", planned.piece().cheapest().total())
         .put("extra", planned.extraCost());
-    answer.written(i).ifPresent(file -> node.put("written", file.toString()));
-    node.set("plan", PlanJson.alone(planned.plan(), charging));
+    sheet.written(i).ifPresent(file -> node.put("written", file.toString()));
+    node.set("plan", PlanJson.document(planned.plan(), scoring));
   }
 }

@@ -5,6 +5,7 @@ import fingering.demand.Skill;
 import fingering.tables.Instrument;
 import fingering.userfile.Fields;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /**
  * An audition sheet. Its pieces are read and planned later, one by one: a piece that fails does not
@@ -53,6 +54,7 @@ public record AuditionSheet(
 
   /** The folder of the sheet, from which the paths in it start. */
   Path folder() {
-    return Path.of(file).toAbsolutePath().getParent();
+    Path absolute = Path.of(file).toAbsolutePath();
+    return Optional.ofNullable(absolute.getParent()).orElse(absolute);
   }
 }

@@ -3,7 +3,7 @@ package fingering.cli.audition;
 import com.google.common.collect.ImmutableList;
 import fingering.audition.MarginalCost;
 import fingering.audition.RequiredSkill;
-import fingering.cli.option.ScoringContext;
+import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.cli.text.TempoText;
@@ -11,31 +11,31 @@ import fingering.tempo.ComfortableTempo;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** A sheet with its plans, for a terminal: to be read by the teacher and handed to the student. */
+/** An audition sheet with its plans as text, for the teacher and for the student. */
 public final class AuditionText {
   private static final String CARE =
-      "Going up, stretching and long practice can hurt: stop on pain, rest, and ask your teacher"
-          + " or a clinician. Your teacher has the last word on every fingering.";
+      "High positions, stretching and long practice can cause pain: stop if it hurts, rest, and ask"
+          + " your teacher or a clinician. Your teacher has the last word on every fingering.";
 
   private static final int CELL = 16;
   private static final int OFFERS = 3;
 
-  private final PlannedSheet answer;
-  private final ScoringContext charging;
+  private final PlannedSheet sheet;
+  private final ScoringContext scoring;
   private final int columns;
   private final TextStyle style;
   private final StringBuilder text = new StringBuilder();
 
-  private AuditionText(PlannedSheet answer, ScoringContext charging, int columns, TextStyle style) {
-    this.answer = answer;
-    this.charging = charging;
+  private AuditionText(PlannedSheet sheet, ScoringContext scoring, int columns, TextStyle style) {
+    this.sheet = sheet;
+    this.scoring = scoring;
     this.columns = columns;
     this.style = style;
   }
 
   public static String of(
-      PlannedSheet answer, ScoringContext charging, int columns, TextStyle style) {
-    AuditionText page = new AuditionText(answer, charging, columns, style);
+      PlannedSheet sheet, ScoringContext scoring, int columns, TextStyle style) {
+    AuditionText page = new AuditionText(sheet, scoring, columns, style);
     page.heading();
     page.asked();
     page.offers();
@@ -50,18 +50,21 @@ public final class AuditionText {
     text.append(line.stripTrailing()).append('\n');
   }
 
-  /** A paragraph, all of it so far from the left, and what is wrapped two columns further. */
-  private void paragraph(String paragraph, int left) {
-    TextLayout.wrap(paragraph, columns - left, 2).forEach(one -> line(" ".repeat(left) + one));
+  /** Adds a paragraph that is indented; its further lines are indented by two more columns. */
+  private void paragraph(String paragraph, int indent) {
+    TextLayout.wrap(paragraph, columns - indent, 2)
+        .forEach(line -> line(" ".repeat(indent) + line));
   }
 
-  /** Words on the left, wrapped where they are long, and short cells on the right of the last. */
-  private void row(String words, int left, String... cells) {
-    int label = columns - cells.length * CELL - left;
-    ImmutableList<String> lines = ImmutableList.copyOf(TextLayout.wrap(words, label - 1, 2));
+  /**
+   * Adds a row: text at the left, wrapped if it is long, and cells at the right of its last line.
+   */
+  private void row(String label, int indent, String... cells) {
+    int width = columns - cells.length * CELL - indent;
+    ImmutableList<String> lines = ImmutableList.copyOf(TextLayout.wrap(label, width - 1, 2));
     int last = lines.size() - 1;
-    lines.subList(0, last).forEach(one -> line(" ".repeat(left) + one));
-    line(" ".repeat(left) + cells(TextLayout.pad(lines.get(last), label), cells));
+    lines.subList(0, last).forEach(line -> line(" ".repeat(indent) + line));
+    line(" ".repeat(indent) + cells(TextLayout.pad(lines.get(last), width), cells));
   }
 
   private static String cells(String label, String... cells) {
@@ -72,20 +75,20 @@ public final class AuditionText {
     return row.toString();
   }
 
-  private void titles(String words, String... titles) {
-    line(style.bold(cells(TextLayout.pad(words, columns - titles.length * CELL), titles)));
+  private void titles(String label, String... titles) {
+    line(style.bold(cells(TextLayout.pad(label, columns - titles.length * CELL), titles)));
   }
 
   private void heading() {
-    line(style.bold(answer.sheet().title()));
-    long scales = answer.sheet().entries().stream().filter(AuditionSheet.Entry::scale).count();
+    line(style.bold(sheet.sheet().title()));
+    long scales = sheet.sheet().entries().stream().filter(AuditionSheet.Entry::scale).count();
     line(
-        answer.instrument().name()
+        sheet.instrument().name()
             + ", "
             + count(scales, "scale")
             + ", "
-            + count(answer.sheet().entries().size() - scales, "excerpt"));
-    paragraph(charging.line(), 0);
+            + count(sheet.sheet().entries().size() - scales, "excerpt"));
+    paragraph(scoring.line(), 0);
     line("");
   }
 
@@ -94,16 +97,16 @@ public final class AuditionText {
   }
 
   private void asked() {
-    if (answer.audition().skills().isEmpty()) {
+    if (sheet.audition().skills().isEmpty()) {
       return;
     }
     titles(
         "Asked for"
-            + (answer.sheet().inOnePiece() ? " in one piece" : "")
-            + (answer.sheet().excerptsOnly() ? " in the excerpts" : ""),
+            + (sheet.sheet().inOnePiece() ? " in one piece" : "")
+            + (sheet.sheet().excerptsOnly() ? " in the excerpts" : ""),
         "cheapest plans",
         "plans below");
-    for (RequiredSkill skill : answer.audition().skills()) {
+    for (RequiredSkill skill : sheet.audition().skills()) {
       row(
           SkillWords.asked(skill.skill()),
           2,
@@ -121,35 +124,35 @@ public final class AuditionText {
   }
 
   private void offers() {
-    List<RequiredSkill> wanting =
-        answer.audition().skills().stream().filter(skill -> !skill.metByCheapest()).toList();
-    if (wanting.isEmpty()) {
+    List<RequiredSkill> unmet =
+        sheet.audition().skills().stream().filter(skill -> !skill.metByCheapest()).toList();
+    if (unmet.isEmpty()) {
       return;
     }
-    titles("Where each could be shown by itself", "points more");
-    for (RequiredSkill skill : wanting) {
-      paragraph(SkillWords.asked(skill.skill()) + none(skill), 2);
+    titles("Where each could be shown alone", "extra points");
+    for (RequiredSkill skill : unmet) {
+      paragraph(SkillWords.asked(skill.skill()) + withoutOffers(skill), 2);
       skill.marginalCosts().stream().limit(OFFERS).forEach(offer -> offer(skill, offer));
-      int untold = skill.marginalCosts().size() - OFFERS;
-      if (untold > 0) {
-        paragraph("and in " + count(untold, "other piece") + " for more", 4);
+      int more = skill.marginalCosts().size() - OFFERS;
+      if (more > 0) {
+        paragraph("and in " + count(more, "other piece") + " at higher cost", 4);
       }
     }
     line("");
   }
 
-  /** What is said of a skill that no piece can make up by itself; nothing of others. */
-  private static String none(RequiredSkill skill) {
+  /** The remark on a skill that no single piece can show; empty for other skills. */
+  private static String withoutOffers(RequiredSkill skill) {
     return !skill.marginalCosts().isEmpty()
         ? ""
         : skill.met()
-            ? ": in no piece alone"
+            ? ": not in any single piece"
             : ": not in these pieces; ask for less, or choose other pieces";
   }
 
   private void offer(RequiredSkill skill, MarginalCost offer) {
     row(
-        answer.title(offer.piece())
+        sheet.title(offer.piece())
             + ", "
             + SkillWords.measures(offer.plan(), skill.skill(), offer.amount()),
         4,
@@ -157,48 +160,48 @@ public final class AuditionText {
   }
 
   private void price() {
-    if (answer.audition().skills().isEmpty()) {
+    if (sheet.audition().skills().isEmpty()) {
       return;
     }
-    long extra = answer.audition().extraCost();
-    boolean met = answer.audition().met();
-    String shown = met ? "all that is asked for" : "what can be shown of it";
+    long extra = sheet.audition().extraCost();
+    boolean met = sheet.audition().met();
+    String shown = met ? "everything that is asked for" : "as much as possible of it";
     paragraph(
         extra == 0
-            ? "The plans below are the cheapest of each piece, and show " + shown + "."
-            : "The plans below show %s at the least cost: %s above the cheapest plans, all pieces added up."
+            ? "The plans below are the cheapest for each piece, and show " + shown + "."
+            : "The plans below show %s at the least cost: %s more than the cheapest plans, over all pieces."
                 .formatted(shown, count(extra, "point")),
         0);
     line("");
   }
 
   private void pieces() {
-    for (int i = 0; i < answer.ready().size(); i++) {
-      TextLayout.wrap(answer.title(i), columns, 3).forEach(one -> line(style.bold(one)));
-      new AuditionPieceText(answer, charging, i).told().forEach(one -> paragraph(one, 3));
+    for (int i = 0; i < sheet.ready().size(); i++) {
+      TextLayout.wrap(sheet.title(i), columns, 3).forEach(one -> line(style.bold(one)));
+      new AuditionPieceText(sheet, scoring, i).paragraphs().forEach(one -> paragraph(one, 3));
       line("");
     }
   }
 
   private void problems() {
-    if (answer.problems().isEmpty()) {
+    if (sheet.problems().isEmpty()) {
       return;
     }
     line(style.bold("Not planned"));
-    for (SheetPieces.Problem problem : answer.problems()) {
+    for (SheetPieces.Problem problem : sheet.problems()) {
       paragraph(
-          "%s, line %d: %s".formatted(answer.sheet().file(), problem.line(), problem.says()), 2);
+          "%s, line %d: %s".formatted(sheet.sheet().file(), problem.line(), problem.says()), 2);
     }
     line("");
   }
 
   private void care() {
     boolean exceeded =
-        IntStream.range(0, answer.ready().size())
-            .mapToObj(i -> ComfortableTempo.of(answer.planned(i).plan(), charging.level()))
+        IntStream.range(0, sheet.ready().size())
+            .mapToObj(i -> ComfortableTempo.of(sheet.planned(i).plan(), scoring.level()))
             .anyMatch(ComfortableTempo::exceeded);
     if (exceeded) {
-      paragraph("Some tempi asked for are above the comfortable ones. " + TempoText.CARE, 0);
+      paragraph("Some tempi are faster than comfortable. " + TempoText.CARE, 0);
     }
     paragraph(CARE, 0);
   }

@@ -18,9 +18,9 @@ import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
 
-/** A new folder with a marked score for each piece. It appears complete or not at all. */
+/** A new folder with a marked score for each piece. It is created complete or not at all. */
 public final class MarkedFolder {
-  /** Longer names are cut, so that every file system takes them. */
+  /** The longest file name; longer ones are cut, for all file systems. */
   private static final int LONGEST = 60;
 
   private static final CharMatcher PLAIN =
@@ -29,9 +29,9 @@ public final class MarkedFolder {
   private MarkedFolder() {}
 
   /**
-   * Refuses a folder that is there already.
+   * Checks that a folder does not exist.
    *
-   * @throws UnwritableScoreException if it is
+   * @throws UnwritableScoreException if it exists
    */
   public static void check(Path folder) {
     if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
@@ -41,15 +41,15 @@ public final class MarkedFolder {
 
   private static UnwritableScoreException exists(Path folder) {
     return new UnwritableScoreException(
-        folder + " exists already and nothing is written into it; give --write a new name.");
+        folder + " already exists, so nothing was written; give --write a new name.");
   }
 
   /**
-   * Writes every piece with its fingering, among other new files.
+   * Adds every piece with its fingering to the new files.
    *
    * @throws UnwritableScoreException if the folder exists, or cannot be written
    */
-  public static void write(Path folder, PlannedSheet answer, NewFiles files) {
+  public static void write(Path folder, PlannedSheet sheet, NewFiles files) {
     Path place = folder.toAbsolutePath().normalize();
     Path unfinished = place.resolveSibling("." + place.getFileName() + "." + UUID.randomUUID());
     try {
@@ -58,12 +58,12 @@ public final class MarkedFolder {
       throw unwritable(folder);
     }
     files.add(folder, new Unfinished(folder, place, unfinished));
-    for (int i = 0; i < answer.ready().size(); i++) {
-      Ready ready = answer.ready().get(i);
+    for (int i = 0; i < sheet.ready().size(); i++) {
+      Ready ready = sheet.ready().get(i);
       ScoreFile file = ready.file();
       file.writeMarked(
-          ScoreMarker.mark(file.text(), PlanMarks.of(answer.planned(i).plan())),
-          unfinished.resolve(name(answer, i)));
+          ScoreMarker.mark(file.text(), PlanMarks.of(sheet.planned(i).plan())),
+          unfinished.resolve(name(sheet, i)));
     }
   }
 
@@ -82,7 +82,7 @@ public final class MarkedFolder {
     }
 
     @Override
-    public void takeBack() {
+    public void undo() {
       delete(place, folder);
     }
 
@@ -94,7 +94,7 @@ public final class MarkedFolder {
 
   private static UnwritableScoreException unwritable(Path folder) {
     return new UnwritableScoreException(
-        folder + " cannot be written; check the folder in which it is to lie.");
+        folder + " cannot be written; check the folder that should contain it.");
   }
 
   private static void delete(Path unfinished, Path folder) {
@@ -115,10 +115,10 @@ public final class MarkedFolder {
     }
   }
 
-  /** The file of a piece: {@code 1-g-melodic-minor-2-octaves.musicxml}. */
-  static String name(PlannedSheet answer, int piece) {
+  /** The file name of a piece: {@code 1-g-melodic-minor-2-octaves.musicxml}. */
+  static String name(PlannedSheet sheet, int piece) {
     String spoken =
-        answer.ready().get(piece).piece().name().replace("♭", "-flat").replace("♯", "-sharp");
+        sheet.ready().get(piece).piece().name().replace("♭", "-flat").replace("♯", "-sharp");
     String plain =
         Ascii.toLowerCase(Normalizer.normalize(spoken, Normalizer.Form.NFD))
             .codePoints()
@@ -127,6 +127,6 @@ public final class MarkedFolder {
             .toString();
     String name = PLAIN.negate().trimAndCollapseFrom(plain, '-');
     String cut = name.substring(0, Math.min(LONGEST, name.length()));
-    return answer.number(piece) + (cut.isEmpty() ? "" : "-" + cut) + ".musicxml";
+    return sheet.number(piece) + (cut.isEmpty() ? "" : "-" + cut) + ".musicxml";
   }
 }

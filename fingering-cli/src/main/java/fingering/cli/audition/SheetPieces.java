@@ -37,26 +37,26 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
-/** Reads and plans what a sheet lists, each by itself. */
+/** Reads and plans the pieces of an audition sheet one by one. */
 public final class SheetPieces {
-  /** An option of the command line in a message, which in a sheet is a key. */
+  /** Options in messages that are keys in a sheet. */
   private static final Pattern OPTION =
       Pattern.compile("--(tune|part|voice|measures|tempo|instrument)\\b");
 
   /**
-   * A piece that can be played.
+   * A piece that can be planned.
    *
-   * @param entry where the sheet has it
+   * @param entry its entry in the sheet
    * @param piece the piece
-   * @param file the score that holds it
+   * @param file the score that contains it
    */
   public record Ready(Entry entry, AuditionPiece piece, ScoreFile file) {}
 
   /**
-   * One that cannot.
+   * A piece that cannot be planned.
    *
    * @param line the line of the sheet
-   * @param says why, in a sentence
+   * @param says the reason, one sentence
    */
   public record Problem(int line, String says) {}
 
@@ -70,10 +70,10 @@ public final class SheetPieces {
   private final ImmutableList.Builder<Problem> problems = ImmutableList.builder();
 
   /**
-   * Reads and plans all of a sheet.
+   * Reads and plans all pieces of a sheet.
    *
-   * @param played the instrument of the sheet, as it is tuned and built
-   * @param keepPrinted whether excerpts keep what is printed in them
+   * @param played the instrument of the sheet with its tuning and size
+   * @param keepPrinted whether excerpts keep the printed fingering
    */
   public SheetPieces(
       AuditionSheet sheet,
@@ -100,12 +100,12 @@ public final class SheetPieces {
     }
   }
 
-  /** The pieces that can be played, in the order of the sheet. */
+  /** The pieces that can be planned, in the order of the sheet. */
   public ImmutableList<Ready> ready() {
     return ready.build();
   }
 
-  /** Why the others cannot. */
+  /** Why the other pieces cannot be planned. */
   public ImmutableList<Problem> problems() {
     return problems.build();
   }
@@ -190,7 +190,7 @@ public final class SheetPieces {
     Optional<Instrument> own = part.instrument().filter(one -> !part.guessed());
     if (own.isPresent() && !own.get().id().equals(sheet.instrument().id())) {
       throw new FingeringException(
-          "the sheet is for the %s, and the part '%s' is for the %s: choose another part."
+          "the sheet is for the %s, but the part '%s' is for the %s: choose another part."
               .formatted(sheet.instrument().spoken(), part.name(), own.get().spoken()));
     }
     return part;
@@ -201,7 +201,7 @@ public final class SheetPieces {
     Optional<String> abc = entry.fields().text("abc");
     if (file.isPresent() == abc.isPresent()) {
       throw new FingeringException(
-          "an excerpt has either a 'file' beside the sheet or music typed as 'abc'.");
+          "an excerpt needs either 'file', a file next to the sheet, or 'abc', a typed tune.");
     }
     TuneOptions options = new TuneOptions();
     options.limit = limit;

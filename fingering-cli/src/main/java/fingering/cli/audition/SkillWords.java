@@ -7,13 +7,13 @@ import fingering.demand.ShowStay;
 import fingering.demand.Skill;
 import fingering.plan.Plan;
 
-/** Skills and their amounts as a sheet has them. */
+/** Skills and their amounts as text. */
 final class SkillWords {
   private static final String SHOW = "show ";
 
   private SkillWords() {}
 
-  /** What is asked for: {@code 3rd position in 8 stopped notes}. */
+  /** A skill with the amount that is asked for: {@code 3rd position in 8 stopped notes}. */
   static String asked(Skill skill) {
     if (skill instanceof ShowShift && skill.amount() > 1) {
       return asked(skill.withAmount(1)) + ", " + amount(skill, skill.amount());
@@ -22,7 +22,7 @@ final class SkillWords {
     return words.startsWith(SHOW) ? words.substring(SHOW.length()) : words;
   }
 
-  /** What is shown, without how much: {@code 3rd position}. */
+  /** A skill without an amount: {@code 3rd position}. */
   static String shown(Skill skill) {
     if (skill instanceof ShowPosition one) {
       return one.position().display() + " position";
@@ -33,7 +33,7 @@ final class SkillWords {
     return asked(skill instanceof ShowShift ? skill.withAmount(1) : skill);
   }
 
-  /** How much of it: {@code 8 notes}, {@code 2 measures}, {@code once}. */
+  /** An amount of a skill: {@code 8 notes}, {@code 2 measures}, {@code once}. */
   static String amount(Skill skill, int amount) {
     if (skill instanceof ShowShift) {
       return amount == 1 ? "once" : amount + " times";
@@ -42,7 +42,7 @@ final class SkillWords {
     return amount + " " + unit + (amount == 1 ? "" : "s");
   }
 
-  /** The measures in which a plan shows that much of it: {@code m. 3–5, 9}. */
+  /** The measures in which a plan shows that amount: {@code m. 3–5, 9}. */
   static String measures(Plan plan, Skill skill, int amount) {
     return DemandsText.measures(plan, amount < skill.amount() ? skill.withAmount(amount) : skill);
   }

@@ -8,7 +8,7 @@ import fingering.fingerboard.Chart.Row;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** One string in letters, with every finger and position that takes each note. */
+/** A chart of one string as text, with all fingers and positions of each note. */
 final class ChartStringText {
   private static final int NUMBERS = 10;
   private static final int NOTE = 12;
@@ -57,11 +57,13 @@ final class ChartStringText {
             + string
             + TextLayout.pad(name, NOTE - 2)
             + TextLayout.pad(rings(note), RINGS);
-    List<String> ways = TextLayout.wrap(NoteFingerings.of(chart, note), columns - head.length(), 0);
-    line(ChartWords.rings(note) ? style.marked(head) + ways.get(0) : head + ways.get(0));
+    List<String> fingerings =
+        TextLayout.wrap(NoteFingerings.of(chart, note), columns - head.length(), 0);
+    line(
+        ChartWords.rings(note) ? style.marked(head) + fingerings.get(0) : head + fingerings.get(0));
     String below =
         TextLayout.pad(" ".repeat(NUMBERS + 2) + string.charAt(0), NUMBERS + 2 + NOTE + RINGS);
-    ways.subList(1, ways.size()).forEach(more -> line(below + more));
+    fingerings.subList(1, fingerings.size()).forEach(more -> line(below + more));
   }
 
   private static String rings(Cell note) {

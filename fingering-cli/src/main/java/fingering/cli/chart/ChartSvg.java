@@ -10,13 +10,16 @@ import fingering.tables.Position;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** A chart as a picture: the fingerboard from above, the nut on top, the lowest string left. */
+/**
+ * A chart as a picture: the fingerboard from above, with the nut at the top and the lowest string
+ * at the left.
+ */
 public final class ChartSvg {
   private static final String INK = "#111";
   private static final String TAPE = "#bbb";
   private static final String WOOD = "fill=\"" + SvgPage.WOOD + "\"";
-  private static final double PIXELS_A_UNIT_OF_HAND = 56;
-  private static final double PIXELS_A_UNIT_OF_WHOLE = 32;
+  private static final double PIXELS_PER_UNIT_OF_HAND = 56;
+  private static final double PIXELS_PER_UNIT_OF_WHOLE = 32;
 
   private final Chart chart;
   private final ChartSvgLayout layout;
@@ -39,7 +42,7 @@ public final class ChartSvg {
     strings();
     chart.rows().forEach(this::row);
     double end = new ChartSvgLegend(chart, page, layout).write(layout.bottom() + unit);
-    double scale = (whole() ? PIXELS_A_UNIT_OF_WHOLE : PIXELS_A_UNIT_OF_HAND) / unit;
+    double scale = (whole() ? PIXELS_PER_UNIT_OF_WHOLE : PIXELS_PER_UNIT_OF_HAND) / unit;
     return page.document(
         layout.width(), end + 0.4 * unit, scale, ChartWords.title(chart), inWords());
   }
@@ -99,7 +102,7 @@ public final class ChartSvg {
     }
   }
 
-  /** A white band across the strings: here the stretch up to the hand is left out. */
+  /** Draws a white band across the strings where the stretch up to the hand is left out. */
   private void cut() {
     double left = layout.string(0) - 0.7 * unit;
     double right = layout.right() + 0.2 * unit;
@@ -127,14 +130,17 @@ public final class ChartSvg {
     }
   }
 
-  /** Right of the board the positions that begin at a row; for a single string all ways. */
+  /**
+   * The text to the right of the board: positions that begin at a row, or all fingerings of a
+   * single string.
+   */
   private String beside(Row row) {
     return ChartWords.fingersShown(chart)
         ? NoteFingerings.of(chart, row.cells().get(0))
         : row.positions().stream().map(Position::display).collect(Collectors.joining(", "));
   }
 
-  /** The chart for those who hear it read: string by string, the notes upward. */
+  /** The chart in words, for screen readers: string by string, with the notes upward. */
   private String inWords() {
     StringBuilder words = new StringBuilder();
     for (int i = 0; i < chart.strings().size(); i++) {

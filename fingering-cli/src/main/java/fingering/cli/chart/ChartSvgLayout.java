@@ -5,8 +5,8 @@ import fingering.fingerboard.Chart.Row;
 import java.util.List;
 
 /**
- * Where things lie in a drawn chart, in millimetres of the string: places along it are true to
- * scale, save that the bare stretch between the nut and a high hand is cut short.
+ * The places of everything in a drawn chart, in millimetres of the string. Places along the string
+ * are to scale, except that the empty stretch between the nut and a high hand is shortened.
  */
 final class ChartSvgLayout {
   private static final int UNITS_OF_WHOLE = 34;
@@ -29,7 +29,7 @@ final class ChartSvgLayout {
     cut = chart.hand().isPresent() && bare > WIDEST_LEAD * unit ? bare - LEAD * unit : 0;
   }
 
-  /** The least distance between two rows; that of the row from the nut where there is but one. */
+  /** The least distance between two rows; with fewer than two rows, a twentieth of the string. */
   private double narrowest() {
     double least = Double.POSITIVE_INFINITY;
     for (int i = 1; i < stopped.size(); i++) {
@@ -42,28 +42,28 @@ final class ChartSvgLayout {
     return stopped.get(index).millimetres() - stopped.get(index - 1).millimetres();
   }
 
-  /** The measure of everything that is not a place on the string: about a semitone. */
+  /** The unit of all sizes other than places on the string: about a semitone. */
   double unit() {
     return unit;
   }
 
-  /** The distance of a row from the one before it, or the unit for the first. */
+  /** The distance of a row from the row before it, or the unit for the first. */
   double gap(Row row) {
     int index = stopped.indexOf(row);
     return index < 1 ? unit : gapAbove(index);
   }
 
-  /** The size of letters so tall, in units, or smaller where rows lie close. */
+  /** The font size of that many units, or less where rows are close together. */
   double letters(double units, Row row) {
     return Math.min(units * unit, 0.92 * gap(row));
   }
 
-  /** The size of the title. */
+  /** The font size of the title. */
   double title() {
     return (chart.hand().isPresent() ? 0.5 : 0.9) * unit;
   }
 
-  /** Whether the stretch between the nut and the hand is cut short. */
+  /** Whether the stretch between the nut and the hand is shortened. */
   boolean cutShort() {
     return cut > 0;
   }
@@ -72,7 +72,7 @@ final class ChartSvgLayout {
     return 2.4 * unit;
   }
 
-  /** How far apart the strings are drawn, wider than they lie, to leave room for names. */
+  /** The distance between drawn strings, wider than on the instrument, to leave space for names. */
   double spacing() {
     return (chart.hand().isPresent() ? 2.3 : 4.2) * unit;
   }
@@ -87,13 +87,15 @@ final class ChartSvgLayout {
 
   double width() {
     double least =
-        Math.max(0.64 * title() * ChartWords.title(chart).length() + unit, right() + ways() + unit);
+        Math.max(
+            0.64 * title() * ChartWords.title(chart).length() + unit,
+            right() + fingeringsWidth() + unit);
     return Math.max(
         Math.max(least, 10 * unit), right() + (chart.hand().isPresent() ? 0.8 : 2.4) * unit);
   }
 
-  /** Room for the fingers beside a single string. */
-  private double ways() {
+  /** The width of the fingerings beside a single string. */
+  private double fingeringsWidth() {
     if (chart.strings().size() > 1 || chart.hand().isPresent()) {
       return 0;
     }
@@ -109,12 +111,12 @@ final class ChartSvgLayout {
     return (chart.hand().isPresent() ? 3.6 : 4.2) * unit;
   }
 
-  /** The height at which a row is drawn. */
+  /** The y at which a row is drawn. */
   double row(Row row) {
     return row.semitones() == 0 ? nut() - 0.75 * unit : nut() + row.millimetres() - cut;
   }
 
-  /** Where the drawn fingerboard ends: at its own end, or a little below the hand. */
+  /** The y at which the drawn fingerboard ends: its real end, or a little below the hand. */
   double bottom() {
     return chart.hand().isPresent()
         ? row(chart.rows().get(chart.rows().size() - 1)) + 0.8 * unit

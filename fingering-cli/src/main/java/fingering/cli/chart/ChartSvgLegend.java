@@ -7,9 +7,9 @@ import fingering.fingerboard.Chart.KeyRelation;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Under a drawn chart: what its signs mean, and how to use it. */
+/** The legend below a drawn chart, with advice on using it. */
 final class ChartSvgLegend {
-  /** Width of a letter, as a share of its size, on average in common fonts. */
+  /** The average width of a letter in common fonts, as a share of the font size. */
   private static final double LETTER = 0.52;
 
   private final Chart chart;
@@ -26,7 +26,7 @@ final class ChartSvgLegend {
     size = (chart.hand().isEmpty() ? 0.55 : 0.27) * unit;
   }
 
-  /** Writes the lines from a height downward; returns the height where they end. */
+  /** Writes the lines below a y, and returns the y at which they end. */
   double write(double top) {
     double y = top;
     for (String line : lines()) {
@@ -43,7 +43,7 @@ final class ChartSvgLegend {
   private List<String> lines() {
     List<String> lines = new ArrayList<>(ChartWords.facts(chart));
     if (layout.cutShort()) {
-      lines.add("Double line: the string between nut and hand is cut short; the rest is to scale.");
+      lines.add("Double line: the string between nut and hand is shortened; the rest is to scale.");
     } else {
       lines.add("Distances from the nut in millimetres, to scale along the string.");
     }
@@ -51,16 +51,16 @@ final class ChartSvgLegend {
       lines.add(
           chart.strings().size() == 1
               ? "At the right: position and finger."
-              : "At the right: the position whose first finger lies there.");
+              : "At the right: the position whose first finger is there.");
     }
     if (ChartWords.any(chart, ChartWords::rings)) {
       lines.add("Double ring, °II: rings with the open string II, in unison or octaves.");
     }
     if (ChartWords.extended(chart)) {
-      lines.add("x, dashed ring: the finger reaches out of the hand (extension).");
+      lines.add("x, dashed ring: an extended finger.");
     }
-    if (chart.hand().isPresent() && ChartWords.any(chart, ChartWords::eachNameItsFinger)) {
-      lines.add("2/3: a finger for each name of the note.");
+    if (chart.hand().isPresent() && ChartWords.any(chart, ChartWords::fingersDifferByName)) {
+      lines.add("2/3: one finger for each name of the note.");
     }
     if (ChartWords.any(chart, note -> note.relation() == KeyRelation.RAISED)) {
       lines.add("(  ): raised 6th or 7th of the minor key.");

@@ -6,7 +6,7 @@ import fingering.fingerboard.Chart.Cell;
 import fingering.fingerboard.Chart.KeyRelation;
 import java.util.List;
 
-/** One note of a drawn chart: a disc on its string, and its name beside it. */
+/** Draws the notes of a chart: a disc on the string, with the name beside it. */
 final class ChartSvgNote {
   private static final Splitter BLANK = Splitter.on(' ');
   private static final String PAPER = "fill=\"#fff\" stroke=\"#111\"";
@@ -17,11 +17,11 @@ final class ChartSvgNote {
   private final double letters;
 
   /**
-   * A pen for the notes of a row.
+   * Creates a drawing of the notes of a row.
    *
    * @param whole whether the whole fingerboard is drawn, with small discs
    * @param unit the unit of the drawing
-   * @param letters size of the letters of this row
+   * @param letters the font size of this row
    */
   ChartSvgNote(SvgPage page, boolean whole, double unit, double letters) {
     this.page = page;
@@ -49,10 +49,10 @@ final class ChartSvgNote {
     boolean named = note.relation() == KeyRelation.NAMED;
     double radius = 0.26 * size;
     if (ChartWords.rings(note)) {
-      page.circle(x, y, 1.9 * radius, PAPER + context(0.14 * size));
+      page.circle(x, y, 1.9 * radius, PAPER + strokeWidth(0.14 * size));
       page.circle(x, y, radius, "fill=\"#111\"");
     } else {
-      page.circle(x, y, radius, named ? "fill=\"#111\"" : PAPER + context(0.1 * size));
+      page.circle(x, y, radius, named ? "fill=\"#111\"" : PAPER + strokeWidth(0.1 * size));
     }
     double beside = x + 0.62 * size;
     page.onWood(beside, y, size, named, ChartWords.name(note, true));
@@ -62,7 +62,7 @@ final class ChartSvgNote {
     }
   }
 
-  private static String context(double width) {
+  private static String strokeWidth(double width) {
     return " stroke-width=\"" + SvgPage.number(width) + "\"";
   }
 
@@ -77,9 +77,9 @@ final class ChartSvgNote {
                 + "\""
             : "";
     if (ChartWords.rings(note)) {
-      page.circle(x, y, radius + 0.1 * unit, PAPER + context(0.035 * unit));
+      page.circle(x, y, radius + 0.1 * unit, PAPER + strokeWidth(0.035 * unit));
     }
-    page.circle(x, y, radius, PAPER + context(0.035 * unit) + dashes);
+    page.circle(x, y, radius, PAPER + strokeWidth(0.035 * unit) + dashes);
     double size =
         switch (finger.length()) {
           case 1 -> 0.38;
@@ -90,7 +90,9 @@ final class ChartSvgNote {
     page.text(x, y, size * unit, Anchor.MIDDLE, true, finger);
   }
 
-  /** Right of the disc its name; under that the string that rings, and the other fingers. */
+  /**
+   * Writes the name to the right of the disc, and below it other fingers and the ringing string.
+   */
   private void beside(Cell note, String others, double x, double y) {
     double left = x + (ChartWords.rings(note) ? 0.5 : 0.42) * unit;
     String below =

@@ -10,9 +10,9 @@ import fingering.tables.OpenString;
 import fingering.tables.Position;
 import java.util.List;
 
-/** A chart in letters: the strings run down the page, the lowest at the left. */
+/** A chart as text: the strings run down the page, with the lowest at the left. */
 public final class ChartText {
-  private static final int MOST = 18;
+  private static final int WIDEST_CELL = 18;
 
   private final Chart chart;
   private final TextStyle style;
@@ -26,10 +26,10 @@ public final class ChartText {
     this.style = style;
     this.columns = columns;
     left = chart.hand().isPresent() ? 12 : 18;
-    cell = Math.min(MOST, (columns - left) / chart.strings().size());
+    cell = Math.min(WIDEST_CELL, (columns - left) / chart.strings().size());
   }
 
-  /** The chart, no wider than so many columns. */
+  /** Returns the chart. */
   public static String of(Chart chart, int columns, TextStyle style) {
     ChartText page = new ChartText(chart, columns, style);
     page.heading();
@@ -71,7 +71,9 @@ public final class ChartText {
     line("");
   }
 
-  /** What stands left of the strings: millimetres, semitones and, without a hand, the position. */
+  /**
+   * The text to the left of the strings: millimetres, semitones and, without a hand, the position.
+   */
   private String margin(String millimetres, String semitones, String position) {
     String numbers = TextLayout.padLeft(millimetres, 5) + TextLayout.padLeft(semitones, 5);
     return chart.hand().isPresent() ? numbers : numbers + "  " + position;
@@ -106,7 +108,7 @@ public final class ChartText {
         : note.relation() == KeyRelation.NAMED ? content : style.dim(content);
   }
 
-  /** Name, fingers and ringing string; with less where the column is narrow. */
+  /** Name, fingers and ringing string; fewer of these if the column is narrow. */
   private String content(Cell note) {
     if (note.names().isEmpty()) {
       return "·";
@@ -133,7 +135,7 @@ public final class ChartText {
   private void legend() {
     line("mm    from the nut          st.   semitones above the open string");
     if (chart.hand().isEmpty() && chart.strings().size() > 1) {
-      line("pos.  the position whose first finger lies there");
+      line("pos.  the position whose first finger is there");
     }
     if (ChartWords.any(chart, ChartWords::rings)) {
       paragraph("°II   rings with the open string II, in unison or octaves");
@@ -154,10 +156,10 @@ public final class ChartText {
 
   private void fingersLegend() {
     if (ChartWords.extended(chart)) {
-      line("x     before a finger: it reaches out of the hand (extension)");
+      line("x     before a finger: an extended finger");
     }
-    if (chart.strings().size() > 1 && ChartWords.any(chart, ChartWords::eachNameItsFinger)) {
-      line("2/3   a finger for each name of the note");
+    if (chart.strings().size() > 1 && ChartWords.any(chart, ChartWords::fingersDifferByName)) {
+      line("2/3   one finger for each name of the note");
     }
   }
 }

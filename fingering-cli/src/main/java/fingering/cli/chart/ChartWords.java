@@ -1,6 +1,8 @@
 package fingering.cli.chart;
 
 import com.google.common.collect.ImmutableList;
+import fingering.cli.terminal.NumberRanges;
+import fingering.cli.text.SummaryText;
 import fingering.fingerboard.Chart;
 import fingering.fingerboard.Chart.Cell;
 import fingering.fingerboard.Chart.Fingering;
@@ -13,13 +15,14 @@ import fingering.tables.OpenString;
 import fingering.tables.Pitch;
 import fingering.tables.Tuning;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
-/** What a chart says in words, whichever way it is drawn. */
+/** The texts of a chart, both as text and as a picture. */
 public final class ChartWords {
-  /** Marks a ringing note: a string sounding open. */
+  /** The sign of a ringing note, before the open string that rings with it. */
   static final String RINGS = "°";
 
   private ChartWords() {}
@@ -40,20 +43,20 @@ public final class ChartWords {
         + (hand.remark().isEmpty() ? "" : ", " + hand.remark());
   }
 
-  /** The string as players name it: {@code IV C}. */
+  /** The name of a string: {@code IV C}. */
   static String stringName(OpenString string) {
     return string.roman() + " " + string.letterName();
   }
 
-  /** What a reader must know before looking: the string's length, and where the hand lies. */
+  /** Facts above the chart: the length of the string, and the place of the hand. */
   static ImmutableList<String> facts(Chart chart) {
     ImmutableList.Builder<String> facts = ImmutableList.builder();
     facts.add(
-        "String of "
+        "String length "
             + Math.round(chart.instrument().stringLength())
             + " mm, "
             + tuning(chart.instrument())
-            + "equal temperament: a guide for the eye, the ear decides.");
+            + "equal temperament: a guide for the eye; trust your ear.");
     if (chart.instrument().kind() != HandKind.VIOLIN) {
       chart.hand().map(hand -> place(chart, hand)).ifPresent(facts::add);
     }
@@ -64,9 +67,9 @@ public final class ChartWords {
                 facts.add(
                     "String "
                         + stringName(string)
-                        + " goes on behind the nut, down to "
+                        + " continues behind the nut, down to "
                         + string.lowest().display()
-                        + ", which is not drawn."));
+                        + "; that part is not drawn."));
     if (chart.instrument().writtenOctaves() != 0) {
       facts.add("Notes are named as they sound, an octave below the printed part.");
     }
@@ -80,53 +83,52 @@ public final class ChartWords {
   }
 
   private static String place(Chart chart, HandPlace hand) {
-    String lies =
+    String place =
         (thumb(chart) ? "Thumb " : "First finger ")
             + semitones(hand.semitones())
             + " above the open string";
     return hand.others().isEmpty()
-        ? lies + "."
-        : lies
+        ? place + "."
+        : place
             + "; "
             + hand.position().display()
-            + " position also lies at "
-            + spans(hand.others())
+            + " position can also be at "
+            + ranges(hand.others())
             + ".";
   }
 
-  /** What else to ask the program for. */
+  /** Hints on other options of the command. */
   static ImmutableList<String> hints(Chart chart) {
     ImmutableList.Builder<String> hints = ImmutableList.builder();
     chart
         .hand()
         .flatMap(hand -> hand.others().stream().findFirst())
         .ifPresent(
-            other -> hints.add("For another place of the position give --at " + other + "."));
+            other -> hints.add("For another place of this position, use --at " + other + "."));
     if (!fingersShown(chart) && thumb(chart)) {
-      hints.add("For the fingers of thumb position give --position thumb.");
+      hints.add("For the fingers of thumb position, use --position thumb.");
     }
     return hints.build();
   }
 
-  /** Whole numbers in order, neighbours drawn together: {@code 3, 5–8}. */
-  private static String spans(List<Integer> numbers) {
-    List<String> spans = new ArrayList<>();
-    int from = 0;
-    for (int i = 1; i <= numbers.size(); i++) {
-      if (i == numbers.size() || numbers.get(i) != numbers.get(i - 1) + 1) {
-        String last = i - from > 1 ? "–" + numbers.get(i - 1) : "";
-        spans.add(numbers.get(from) + last);
-        from = i;
-      }
-    }
-    return String.join(", ", spans);
+  /** Ascending numbers as ranges: {@code 3, 5–8}. */
+  private static String ranges(List<Integer> numbers) {
+    return NumberRanges.of(numbers).stream()
+        .map(
+            range ->
+                range.from() == range.to() ? "" + range.from() : range.from() + "–" + range.to())
+        .collect(Collectors.joining(", "));
   }
 
   private static String semitones(int number) {
     return number + (number == 1 ? " semitone" : " semitones");
   }
 
-  /** The name of a note, of a note between two natural ones both; empty outside the key. */
+  /**
+   * The name of a note, or both its names if it has two; empty if it is not in the key.
+   *
+   * @param octave whether to add the octave number
+   */
   public static String name(Cell cell, boolean octave) {
     if (cell.names().isEmpty()) {
       return "";
@@ -139,14 +141,14 @@ public final class ChartWords {
     return cell.relation() == KeyRelation.RAISED ? "(" + name + ")" : name;
   }
 
-  /** The fingers that take a note in the hand that is shown: {@code 3 x2}, {@code 2/3}. */
+  /** The fingers of a note in the hand position of the chart: {@code 3 x2}, {@code 2/3}. */
   static String fingers(Cell cell) {
     List<String> byName = new ArrayList<>();
     for (Pitch name : cell.names()) {
       String fingers =
           cell.fingerings().stream()
               .filter(fingering -> fingering.name().equals(name))
-              .sorted(java.util.Comparator.comparing(Fingering::extended))
+              .sorted(Comparator.comparing(Fingering::extended))
               .map(Fingering::symbol)
               .distinct()
               .collect(Collectors.joining(" "));
@@ -157,7 +159,7 @@ public final class ChartWords {
     return String.join("/", byName);
   }
 
-  /** How far an open string lies from a note, as a player hears it. */
+  /** The interval between a note and an open string that rings with it. */
   static String interval(Cell cell, OpenString open) {
     int octaves = Math.abs(cell.midi() - open.pitch().midi()) / Pitch.OCTAVE;
     return switch (octaves) {
@@ -176,41 +178,39 @@ public final class ChartWords {
     ImmutableList.Builder<String> advice = ImmutableList.builder();
     if (any(chart, cell -> rings(cell))) {
       advice.add(
-          "Tune every ringing note against the open string named beside it: in place, it sets that"
-              + " string ringing.");
+          "Tune every ringing note to the open string named beside it: when the note is in tune,"
+              + " that string rings too.");
     }
     if (extended(chart) || (fingersShown(chart) && thumb(chart))) {
-      advice.add(
-          "Stretching and long practice can hurt: stop on pain, rest, and ask your teacher or a"
-              + " clinician.");
+      advice.add(SummaryText.STRAIN);
     }
     return advice.build();
   }
 
-  /** Whether fingers stand beside the notes: in a position, or where there is room for them. */
+  /** Whether the chart shows fingers: in one position, or on one string. */
   static boolean fingersShown(Chart chart) {
     return chart.hand().isPresent() || chart.strings().size() == 1;
   }
 
-  /** Whether a finger is shown that reaches out of the hand. */
+  /** Whether the chart shows an extended finger. */
   static boolean extended(Chart chart) {
-    return chart.hand().isPresent() && takes(chart, Fingering::extended);
+    return chart.hand().isPresent() && hasFingering(chart, Fingering::extended);
   }
 
   private static boolean thumb(Chart chart) {
-    return takes(chart, fingering -> fingering.finger() == Finger.THUMB);
+    return hasFingering(chart, fingering -> fingering.finger() == Finger.THUMB);
   }
 
-  private static boolean takes(Chart chart, Predicate<Fingering> what) {
+  private static boolean hasFingering(Chart chart, Predicate<Fingering> what) {
     return any(chart, cell -> cell.fingerings().stream().anyMatch(what));
   }
 
-  /** Whether the two names of a note are taken by different fingers. */
-  static boolean eachNameItsFinger(Cell cell) {
+  /** Whether the two names of a note have different fingers. */
+  static boolean fingersDifferByName(Cell cell) {
     return fingers(cell).contains("/");
   }
 
-  /** Whether a chart marks the note as ringing: it bears a name, and an open string answers. */
+  /** Whether the chart marks a note as ringing: it has a name, and an open string rings with it. */
   public static boolean rings(Cell cell) {
     return !cell.rings().isEmpty() && !cell.names().isEmpty();
   }

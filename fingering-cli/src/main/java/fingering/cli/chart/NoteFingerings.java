@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Every way to take one note: the positions, and the fingers in each. */
+/** All fingerings of one note: the positions, and the fingers in each. */
 final class NoteFingerings {
-  private static final String UNBROKEN = "\u00a0";
+  private static final String NO_BREAK = "\u00a0";
 
-  /** Positions from the nut up, then thumb position, its fingers as they lie: T 1 2 3. */
+  /** Positions from the nut up, then thumb position with its fingers in order: T 1 2 3. */
   private static final Comparator<Fingering> THUMB_LAST =
       Comparator.<Fingering>comparingInt(
           fingering -> thumb(fingering) ? 1 + fingering.finger().number() : 0);
@@ -28,8 +28,8 @@ final class NoteFingerings {
   }
 
   /**
-   * The ways to take a note, such as {@code 1st 4, 2nd 3}; told apart by the name of the note where
-   * that decides the finger; empty where the hand takes it nowhere.
+   * Returns the fingerings of a note, such as {@code 1st 4, 2nd 3}. Names of the note are listed
+   * separately if their fingers differ. Empty if there are none.
    */
   static String of(Chart chart, Cell note) {
     return note.semitones() == 0 ? "open" : new NoteFingerings(chart).byName(note);
@@ -38,8 +38,12 @@ final class NoteFingerings {
   private String byName(Cell note) {
     Map<String, String> byName = new LinkedHashMap<>();
     for (Pitch name : note.names()) {
-      String ways = ways(note.fingerings().stream().filter(t -> t.name().equals(name)).toList());
-      byName.put(name.display(), ways);
+      String text =
+          inPositions(
+              note.fingerings().stream()
+                  .filter(fingering -> fingering.name().equals(name))
+                  .toList());
+      byName.put(name.display(), text);
     }
     if (byName.values().stream().distinct().count() == 1) {
       return byName.values().iterator().next();
@@ -50,11 +54,11 @@ final class NoteFingerings {
         .collect(Collectors.joining("; "));
   }
 
-  private String ways(List<Fingering> fingerings) {
+  private String inPositions(List<Fingering> fingerings) {
     Map<List<Object>, List<Fingering>> byPlace =
         fingerings.stream()
             .sorted(THUMB_LAST)
-            // Without a position there are many ways at rest; what can be reached beside is noise.
+            // Without a position there are many fingerings already; extensions would be noise.
             .filter(fingering -> chart.hand().isPresent() || !fingering.extended())
             .collect(
                 Collectors.groupingBy(
@@ -62,12 +66,12 @@ final class NoteFingerings {
                     LinkedHashMap::new,
                     Collectors.toList()));
     return byPlace.values().stream()
-        .map(NoteFingerings::way)
+        .map(NoteFingerings::inPosition)
         .distinct()
         .collect(Collectors.joining(", "));
   }
 
-  /** What sets a hand apart for a player: thumb position is one, wherever the thumb lies. */
+  /** The hand position as players distinguish it: thumb position is one, at any place. */
   private static List<Object> place(Frame frame) {
     return List.of(frame.position(), thumb(frame) ? 0.0 : frame.first());
   }
@@ -80,13 +84,13 @@ final class NoteFingerings {
     return frame.position().equals(Position.THUMB);
   }
 
-  /** A position and its fingers; a space that does not break keeps them on one line. */
-  private static String way(List<Fingering> fingerings) {
-    return fingerings.get(0).frame().display().replace(" ", UNBROKEN)
-        + UNBROKEN
+  /** A position and its fingers, with no-break spaces that keep them on one line. */
+  private static String inPosition(List<Fingering> fingerings) {
+    return fingerings.get(0).frame().display().replace(" ", NO_BREAK)
+        + NO_BREAK
         + fingerings.stream()
             .map(Fingering::symbol)
             .distinct()
-            .collect(Collectors.joining(UNBROKEN));
+            .collect(Collectors.joining(NO_BREAK));
   }
 }

@@ -3,9 +3,9 @@ package fingering.cli.chart;
 import fingering.page.svg.Svg;
 import java.util.Locale;
 
-/** Elements of an SVG picture, written one after another; lengths are in millimetres. */
+/** Builds an SVG picture from elements. Lengths are in millimetres. */
 public final class SvgPage {
-  /** How a text stands to its place. */
+  /** The anchor of a text. */
   public enum Anchor {
     START,
     MIDDLE,
@@ -17,12 +17,12 @@ public final class SvgPage {
 
   private final StringBuilder body = new StringBuilder();
 
-  /** Text with the signs that XML keeps for itself written otherwise. */
+  /** Escapes text for XML. */
   public static String escaped(String text) {
     return Svg.escaped(text);
   }
 
-  /** A length without needless zeros. */
+  /** A length without trailing zeros. */
   public static String number(double value) {
     return Svg.number(value, 2);
   }
@@ -48,22 +48,22 @@ public final class SvgPage {
             number(x), number(y), number(radius), paint));
   }
 
-  /** A text whose middle line lies at y. */
+  /** Adds a text that is vertically centred on y. */
   public void text(double x, double y, double size, Anchor anchor, boolean bold, String text) {
     text(x, y, size, anchor, bold, "", text);
   }
 
-  /** A text on the fingerboard, with a rim that keeps the lines behind it away. */
+  /** Adds a text on the fingerboard, with an outline that separates it from lines behind it. */
   void onWood(double x, double y, double size, boolean bold, String text) {
-    String rim =
+    String outline =
         String.format(
             " stroke=\"%s\" stroke-width=\"%s\" paint-order=\"stroke\"", WOOD, number(0.3 * size));
-    text(x, y, size, Anchor.START, bold, rim, text);
+    text(x, y, size, Anchor.START, bold, outline, text);
   }
 
   private void text(
       double x, double y, double size, Anchor anchor, boolean bold, String more, String text) {
-    // A third of the size brings the baseline under the middle, whatever the font.
+    // A baseline a third of the size below the middle centres the text in most fonts.
     body.append(
         String.format(
             "  <text x=\"%s\" y=\"%s\" font-size=\"%s\" text-anchor=\"%s\"%s%s>%s</text>\n",
@@ -77,9 +77,9 @@ public final class SvgPage {
   }
 
   /**
-   * The picture as a document.
+   * Returns the picture as a document.
    *
-   * @param scale pixels to a millimetre at which it is first shown
+   * @param scale pixels per millimetre of the initial size
    */
   public String document(
       double width, double height, double scale, String title, String description) {

@@ -1,4 +1,9 @@
-/** Charts of the fingerboard as text and as pictures. */
+/**
+ * Charts of the fingerboard as text and as pictures.
+ *
+ * <p>Depends on the library, {@link fingering.page.svg}, the terminal and {@link
+ * fingering.cli.text}. No method takes or returns null unless it says so.
+ */
 @NullMarked
 package fingering.cli.chart;
 

@@ -34,7 +34,7 @@ public final class BriefFile {
   public static ImmutableList<Brief> read(Path file, Passage passage) {
     Fields fields = Fields.read(file, FILE);
     // A plan to keep is looked up in the folder of the brief that names it.
-    DemandParser demands = PlanFile.demands(passage, file.toAbsolutePath().getParent());
+    DemandParser demands = PlanFile.demands(passage, file.toAbsolutePath().resolveSibling(""));
     Optional<ImmutableList<Fields>> plans = fields.parts("plans", BRIEF);
     if (plans.isEmpty()) {
       return ImmutableList.of(brief(fields, bareName(file), demands));

@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** A journal in words. */
+/** A journal as text. */
 public final class JournalText {
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("EEE d MMM uuuu HH:mm", Locale.ENGLISH);
@@ -20,7 +20,7 @@ public final class JournalText {
 
   private JournalText() {}
 
-  /** What is wrong with it, a sentence each. */
+  /** The problems of a journal, a sentence each. */
   public static List<String> problems(Journal journal) {
     List<String> problems = new ArrayList<>();
     for (Journal.BadLine bad : journal.badLines()) {
@@ -28,7 +28,7 @@ public final class JournalText {
       problems.add(
           "Journal, line "
               + bad.number()
-              + " is left out and kept as it is: '"
+              + " is skipped but kept: '"
               + (text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text)
               + "': "
               + bad.reason()
@@ -38,11 +38,11 @@ public final class JournalText {
     return problems;
   }
 
-  /** Its entries, a line each, and what is wrong with it. */
+  /** The entries, a line each, and the problems. */
   public static String of(Journal journal, int columns, TextStyle style) {
     List<String> lines = new ArrayList<>();
     if (journal.entries().isEmpty()) {
-      lines.add("Nothing is written yet. 'journal add --clean quarter=60' begins.");
+      lines.add("The journal is empty. Begin with 'journal add --clean quarter=60'.");
     } else {
       lines.add(style.bold(TextLayout.pad("date", DATE) + TextLayout.pad("clean", CLEAN) + "note"));
     }

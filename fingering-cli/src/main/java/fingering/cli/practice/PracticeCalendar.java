@@ -11,8 +11,8 @@ import biweekly.property.Uid;
 import biweekly.util.DateTimeComponents;
 import biweekly.util.ICalDate;
 import com.google.common.collect.ImmutableList;
+import fingering.cli.text.HeadingText;
 import fingering.cli.text.TempoText;
-import fingering.music.Passage;
 import fingering.practice.LimitLadder;
 import fingering.practice.PracticeDay;
 import fingering.practice.PracticePlan;
@@ -26,11 +26,11 @@ import java.util.Date;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
-/** The days of a ladder as a calendar (iCalendar, RFC 5545), each a whole day. */
+/** The days of a tempo ladder as all-day events of a calendar (iCalendar, RFC 5545). */
 public final class PracticeCalendar {
   private static final int NOON = 12;
 
-  /** RFC 5545, 3.1. */
+  /** The longest line in octets: RFC 5545, 3.1. */
   private static final int LINE = 75;
 
   private final PracticePlan practice;
@@ -40,14 +40,13 @@ public final class PracticeCalendar {
   private PracticeCalendar(PracticePlan practice, Instant made) {
     this.practice = practice;
     this.made = made;
-    Passage passage = practice.plan().passage();
-    title = passage.title().isBlank() ? passage.partName() : passage.title();
+    title = HeadingText.title(practice.plan().passage());
   }
 
   /**
-   * The text of the calendar.
+   * Returns the calendar as text.
    *
-   * @param made when it was made
+   * @param made the time of creation
    */
   public static String of(PracticePlan practice, Instant made) {
     PracticeCalendar calendar = new PracticeCalendar(practice, made);
@@ -62,7 +61,7 @@ public final class PracticeCalendar {
     return written(all);
   }
 
-  /** The library folds lines by characters, and the standard asks for 75 octets at most. */
+  /** The library folds lines by characters, but the standard limits them to 75 octets. */
   private static String written(ICalendar all) {
     StringWriter text = new StringWriter();
     try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
@@ -93,7 +92,7 @@ public final class PracticeCalendar {
   private VEvent event(int i) {
     PracticeDay day = practice.whole().days().get(i);
     VEvent event = new VEvent();
-    // The same day of the same piece keeps its name, so that a newer ladder takes its place.
+    // The same day of the same piece keeps its id, so a newer ladder replaces it.
     event.setUid(
         new Uid(
             UUID.nameUUIDFromBytes((title + " " + day.date()).getBytes(StandardCharsets.UTF_8))
@@ -123,7 +122,7 @@ public final class PracticeCalendar {
             .append(".\n");
       }
     }
-    return text.append("The whole, ")
+    return text.append("Whole passage, ")
         .append(day.top().unit())
         .append(" notes: ")
         .append(PracticeWords.climb(day))
@@ -140,7 +139,7 @@ public final class PracticeCalendar {
         .toString();
   }
 
-  /** A date without time; noon keeps it from slipping a day wherever it is read. */
+  /** A date without a time; noon keeps it on the same day in every time zone. */
   private static ICalDate date(LocalDate date) {
     return new ICalDate(
         new DateTimeComponents(

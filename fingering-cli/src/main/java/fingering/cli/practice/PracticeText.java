@@ -5,12 +5,12 @@ import fingering.cli.terminal.TextStyle;
 import fingering.practice.Journal;
 import java.util.List;
 
-/** The practice of a plan in words: what to do today, and the days after it. */
+/** The practice of a plan as text: what to do today, and the days after it. */
 public final class PracticeText {
-  /** What is said below every ladder. */
+  /** The advice below every tempo ladder. */
   public static final String CARE =
-      "Raise the tempo only while it stays easy. Long practice and quick tempi can hurt: rest"
-          + " ten minutes in every hour, stop on pain, and ask your teacher or a clinician. Your"
+      "Raise the tempo only while it stays easy. Long practice and fast tempi can cause pain: rest"
+          + " ten minutes in every hour, stop if it hurts, and ask your teacher or a clinician. Your"
           + " teacher has the last word.";
 
   private static final int DAY = 12;

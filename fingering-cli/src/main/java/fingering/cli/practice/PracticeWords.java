@@ -2,9 +2,9 @@ package fingering.cli.practice;
 
 import com.google.common.collect.ImmutableList;
 import fingering.cli.terminal.Dates;
+import fingering.cli.text.HeadingText;
 import fingering.cli.text.TempoText;
 import fingering.demand.MeasureSpan;
-import fingering.music.Passage;
 import fingering.music.Tempo;
 import fingering.plan.PlanRemarks;
 import fingering.practice.BeatConversion;
@@ -18,15 +18,15 @@ import fingering.tempo.ComfortableTempo;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** The practice of a plan in sentences and in the cells of a table, for text and for the page. */
+/** The practice of a plan in sentences and table cells, for text and for the HTML page. */
 public final class PracticeWords {
   private final PracticePlan practice;
   private final boolean given;
 
   /**
-   * For text or page.
+   * Creates the texts of a practice plan.
    *
-   * @param given whether the tempo that is clean was typed, and not told by the journal
+   * @param given whether the user gave the clean tempo, instead of the journal
    */
   public PracticeWords(PracticePlan practice, boolean given) {
     this.practice = practice;
@@ -38,11 +38,10 @@ public final class PracticeWords {
   }
 
   public String title() {
-    Passage passage = practice.plan().passage();
-    return passage.title().isBlank() ? passage.partName() : passage.title();
+    return HeadingText.title(practice.plan().passage());
   }
 
-  /** What is practised until when, how far that is reachable, and what is hard in it. */
+  /** The goal and its date, whether it can be reached, and the hard measures. */
   public ImmutableList<String> about() {
     LadderRequest request = whole().request();
     ImmutableList.Builder<String> about = ImmutableList.builder();
@@ -55,10 +54,10 @@ public final class PracticeWords {
             + " to "
             + TempoText.mark(request.goal())
             + " by "
-            + Dates.told(request.by())
+            + Dates.full(request.by())
             + ".");
     about.addAll(PlanRemarks.of(practice.plan()));
-    about.add(reach(), shrinking());
+    about.add(reach(), stepSizes());
     for (LimitLadder limit : practice.limits()) {
       about.add(
           "Hard "
@@ -67,7 +66,7 @@ public final class PracticeWords {
               + limit.reason()
               + "; comfortable up to "
               + TempoText.mark(MetronomeScale.EXACT.atMost(limit.comfort()))
-              + ". Practise alone first.");
+              + ". Practise this separately first.");
     }
     return about.build();
   }
@@ -76,33 +75,31 @@ public final class PracticeWords {
     LadderRequest request = whole().request();
     int above = request.clean().perMinute().compareTo(request.goal().perMinute());
     if (above == 0) {
-      return "The goal is clean already: keep it so.";
+      return "The goal is already clean: keep it that way.";
     }
     if (above > 0) {
-      return "What is clean is quicker than the goal already: go no further than the goal, and keep"
-          + " it easy."
-          + (given
-              ? " Were --from and --to meant the other way round? Then change them over."
-              : "");
+      return "Your clean tempo is already faster than the goal: go no faster than the goal, and keep it"
+          + " easy."
+          + (given ? " Or did you swap --from and --to?" : "");
     }
     if (whole().reachesGoal()) {
-      return "Small steps reach that in time.";
+      return "Small steps reach the goal in time.";
     }
     PracticeDay.Kind now = whole().days().get(0).kind();
     if (now == PracticeDay.Kind.EVE || now == PracticeDay.Kind.DAY) {
       return "Play it at "
           + TempoText.mark(whole().reachable())
-          + ", which is clean. Nothing faster now.";
+          + ", your clean tempo, and no faster.";
     }
-    return "Small steps do not reach that by the day: "
+    return "Small steps do not reach the goal in time, but they reach "
         + TempoText.mark(whole().reachable())
-        + " is reachable. Play it then, clean, or choose a later day. The steps do not grow.";
+        + ". Play it cleanly at that tempo, or choose a later day. The steps do not get larger.";
   }
 
-  private String shrinking() {
+  private String stepSizes() {
     String settings =
         whole().size().metronome() == MetronomeScale.TRADITIONAL
-            ? "Settings: the marks of the traditional pendulum metronome, Maelzel's. "
+            ? "The steps are the marks of a traditional (Maelzel) metronome. "
             : "";
     return settings + whole().size().comfort().map(this::limited).orElseGet(this::unlimited);
   }
@@ -127,8 +124,10 @@ public final class PracticeWords {
     return upTo
         + ": steps are halved from "
         + TempoText.mark(smaller)
-        + " on, and halved again above it."
-        + (beyond ? " The goal lies above it: ask your teacher whether this plan suits." : "");
+        + ", and halved again above the comfortable tempo."
+        + (beyond
+            ? " The goal is faster than that: ask your teacher whether this plan is suitable."
+            : "");
   }
 
   private String unlimited() {
@@ -142,24 +141,24 @@ public final class PracticeWords {
         : lower;
   }
 
-  /** The date of the first day. */
+  /** The date of the first day, as text. */
   public String day() {
-    return Dates.told(whole().days().get(0).date());
+    return Dates.full(whole().days().get(0).date());
   }
 
   /** What to do on the first day. */
   public ImmutableList<String> today() {
     PracticeDay day = whole().days().get(0);
     return switch (day.kind()) {
-      case REST -> ImmutableList.of("A day of rest. Do not play it.");
+      case REST -> ImmutableList.of("Rest day. Do not play this piece.");
       case DAY ->
           ImmutableList.of(
-              "The day itself. Once slowly at " + set(day.start()) + ".",
-              "Then no more until you play it: " + set(day.top()) + ".");
+              "The day itself. Play it once slowly at " + set(day.start()) + ".",
+              "Then rest until you perform it at " + set(day.top()) + ".");
       case EVE ->
           ImmutableList.of(
-              "Nothing new. Once slowly at " + set(day.start()) + ".",
-              "Once through at " + set(day.top()) + ". Then rest.");
+              "Nothing new. Play it once slowly at " + set(day.start()) + ".",
+              "Play it once through at " + set(day.top()) + ". Then rest.");
       case PRACTICE -> steps(day);
     };
   }
@@ -170,28 +169,30 @@ public final class PracticeWords {
       PracticeDay own = limit.ladder().days().get(0);
       steps.add(capital(named(limit.measures())) + " alone: " + climb(own) + ".");
     }
-    steps.add("The whole: start at " + set(day.start()) + ", " + below() + ".");
+    steps.add("Whole passage: start at " + set(day.start()) + ", " + below() + ".");
     steps.add("Go up: " + climb(day) + ".");
-    steps.add("Each step twice without a slip before the next. Slips? One step back.");
+    steps.add(
+        "Play each step twice without a mistake before the next. After a mistake, go back one step.");
     if (day.runThroughs() > 0) {
-      steps.add("Last " + times(day.runThroughs()) + " through at " + set(day.top()) + ".");
+      steps.add(
+          "Finally, play it " + times(day.runThroughs()) + " through at " + set(day.top()) + ".");
     }
     return steps.build();
   }
 
-  /** Why the first day begins where it does. */
+  /** The start of the first day, relative to the clean tempo or the goal. */
   private String below() {
     LadderRequest request = whole().request();
     boolean beyond = request.clean().perMinute().compareTo(request.goal().perMinute()) > 0;
-    return TempoLadder.STEPS_BACK + " steps below " + (beyond ? "the goal" : "what is clean");
+    return TempoLadder.STEPS_BACK + " steps below " + (beyond ? "the goal" : "your clean tempo");
   }
 
-  /** Whether the first day is one on which spots are worked on. */
+  /** Whether the first day is a day of practice, with work on spots. */
   public boolean practised() {
     return whole().days().get(0).kind() == PracticeDay.Kind.PRACTICE;
   }
 
-  /** The heads of the columns of the ladder, that of the days first. */
+  /** The column heads of the ladder. */
   public ImmutableList<String> columns() {
     ImmutableList.Builder<String> heads = ImmutableList.builder();
     heads.add("day", "whole: start", "up to");
@@ -199,7 +200,7 @@ public final class PracticeWords {
     return heads.add("at full tempo").build();
   }
 
-  /** The days of the ladder; that of a day of rest has two cells only. */
+  /** The rows of the ladder, one for each day; a rest day has only two cells. */
   public ImmutableList<ImmutableList<String>> rows() {
     ImmutableList.Builder<ImmutableList<String>> rows = ImmutableList.builder();
     for (int i = 0; i < whole().days().size(); i++) {
@@ -223,17 +224,17 @@ public final class PracticeWords {
     cells.add(
         switch (day.kind()) {
           case DAY -> "the day";
-          case EVE -> "once, no more";
+          case EVE -> "once only";
           default -> day.runThroughs() == 0 ? "–" : times(day.runThroughs());
         });
     return cells.build();
   }
 
-  /** What the figures of the ladder mean. */
+  /** The explanation of the numbers in the ladder. */
   public String figures() {
-    return "Figures are beats a minute, "
+    return "Numbers are "
         + whole().request().goal().unit()
-        + " notes; 'up to' is the last step of the day.";
+        + " notes per minute; 'up to' is the last step of the day.";
   }
 
   static String climb(PracticeDay day) {
@@ -260,7 +261,7 @@ public final class PracticeWords {
     return tempo.perMinute().toPlainString();
   }
 
-  /** With what the metronome is best set to, where that is another value. */
+  /** The tempo, with the setting of the metronome if that is another note value. */
   private static String set(Tempo tempo) {
     Tempo clicks = BeatConversion.clicks(tempo);
     return TempoText.mark(tempo)

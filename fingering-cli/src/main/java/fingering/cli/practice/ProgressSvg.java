@@ -19,11 +19,11 @@ import java.util.stream.Stream;
 
 /** The progress in a journal as a picture: a dot for each clean tempo, day by day. */
 public final class ProgressSvg {
-  /** Sizes of the picture, in millimetres. */
+  /** The size of the picture, in millimetres. */
   public enum Size {
-    /** By itself, as wide as a sheet. */
+    /** For a picture by itself, as wide as a sheet of paper. */
     SHEET(180, 100),
-    /** In a page, so that its letters can be read on a telephone. */
+    /** For a picture in a page, with text that is readable on a phone. */
     PAGE(96, 76);
 
     private final double width;
@@ -45,7 +45,7 @@ public final class ProgressSvg {
   private static final String FAINT = "#ccc";
   private static final String PATH = "#0b5394";
 
-  /** What the date of a day needs. */
+  /** The width of a date. */
   private static final double DATE = 21;
 
   private static final double MINUTES_A_DAY = 24 * 60.0;
@@ -71,7 +71,7 @@ public final class ProgressSvg {
         goal.map(Tempo::unit)
             .orElseGet(() -> clean.get(clean.size() - 1).clean().orElseThrow().unit());
     this.goal = goal;
-    // A clock set back, or lines put in by hand, may leave the dates in no order.
+    // The dates may be out of order after changes of the clock or edits by hand.
     first = dates().min(LocalDate::compareTo).orElseThrow();
     days = Math.max(1, ChronoUnit.DAYS.between(first, dates().max(LocalDate::compareTo).get()) + 1);
     double[] figures =
@@ -86,19 +86,19 @@ public final class ProgressSvg {
   /**
    * The picture.
    *
-   * @param goal the tempo to be reached
-   * @throws FingeringException if no tempo is written down
+   * @param goal the tempo to reach
+   * @throws FingeringException if the journal has no clean tempo
    */
   public static String of(Journal journal, Optional<Tempo> goal, Size size) {
     return drawn(journal, goal, size)
         .orElseThrow(
             () ->
                 new FingeringException(
-                    "No clean tempo is in the journal yet, so there is nothing to draw: add one"
-                        + " with 'journal add'."));
+                    "The journal has no clean tempo yet, so there is nothing to draw: add one with"
+                        + " 'journal add'."));
   }
 
-  /** The picture; empty if no tempo is written down. */
+  /** The picture; empty if the journal has no clean tempo. */
   public static Optional<String> drawn(Journal journal, Optional<Tempo> goal, Size size) {
     List<JournalEntry> clean =
         journal.entries().stream().filter(entry -> entry.clean().isPresent()).toList();
@@ -107,7 +107,7 @@ public final class ProgressSvg {
         : Optional.of(new ProgressSvg(journal, clean, goal, size).draw());
   }
 
-  /** Whether there is a tempo to draw. */
+  /** Whether the journal has a clean tempo to draw. */
   public static boolean drawable(Journal journal) {
     return journal.entries().stream().anyMatch(entry -> entry.clean().isPresent());
   }
@@ -116,7 +116,7 @@ public final class ProgressSvg {
     return journal.entries().stream().map(entry -> entry.when().toLocalDate());
   }
 
-  private Tempo counted(Tempo tempo) {
+  private Tempo inUnit(Tempo tempo) {
     return BeatConversion.in(tempo, unit);
   }
 
@@ -125,7 +125,7 @@ public final class ProgressSvg {
   }
 
   private double figure(JournalEntry entry) {
-    return value(counted(entry.clean().orElseThrow()));
+    return value(inUnit(entry.clean().orElseThrow()));
   }
 
   private double x(LocalDateTime when) {
@@ -152,27 +152,27 @@ public final class ProgressSvg {
         });
     path();
     dots();
-    page.text(2, 6, 4, SvgPage.Anchor.START, true, "Clean tempo, " + unit + " notes a minute");
+    page.text(2, 6, 4, SvgPage.Anchor.START, true, "Clean tempo, " + unit + " notes per minute");
     page.text(
         2,
         height - 3,
         SMALL,
         SvgPage.Anchor.START,
         false,
-        "● the whole   ○ some measures   × nothing clean");
+        "● whole passage   ○ some measures   × nothing clean");
     return page.document(width, height, PIXELS, "Progress", description());
   }
 
   private String description() {
     JournalEntry begin = clean.get(0);
     JournalEntry end = clean.get(clean.size() - 1);
-    return "Clean tempi in %s notes a minute, from %s on %s to %s on %s."
+    return "Clean tempi in %s notes per minute, from %s on %s to %s on %s."
         .formatted(
             unit,
             SvgPage.number(figure(begin)),
-            Dates.told(begin.when().toLocalDate()),
+            Dates.full(begin.when().toLocalDate()),
             SvgPage.number(figure(end)),
-            Dates.told(end.when().toLocalDate()));
+            Dates.full(end.when().toLocalDate()));
   }
 
   private void grid() {

@@ -13,11 +13,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Practice spots in words. */
+/** Practice spots as text. */
 public final class SpotsText {
   private SpotsText() {}
 
-  /** The lines, a blank one last; none where there is no spot. */
+  /** The lines, with an empty line at the end; none if there are no spots. */
   public static List<String> of(
       List<PracticeSpot> spots, Optional<Exercises> written, int columns, TextStyle style) {
     List<String> lines = new ArrayList<>();
@@ -25,14 +25,16 @@ public final class SpotsText {
       return lines;
     }
     lines.add(style.bold("Practice spots: work on these first, slowly"));
-    told(spots, written).forEach(spot -> lines.addAll(TextLayout.wrap("- " + spot, columns, 2)));
+    paragraphs(spots, written)
+        .forEach(spot -> lines.addAll(TextLayout.wrap("- " + spot, columns, 2)));
     lines.add("");
     return lines;
   }
 
-  /** The spots, a paragraph each. */
-  public static ImmutableList<String> told(List<PracticeSpot> spots, Optional<Exercises> written) {
-    ImmutableList.Builder<String> told = ImmutableList.builder();
+  /** A paragraph for each spot. */
+  public static ImmutableList<String> paragraphs(
+      List<PracticeSpot> spots, Optional<Exercises> written) {
+    ImmutableList.Builder<String> paragraphs = ImmutableList.builder();
     for (int i = 0; i < spots.size(); i++) {
       PracticeSpot spot = spots.get(i);
       StringBuilder says = new StringBuilder("m. " + spot.measures() + ": " + spot.reason() + ".");
@@ -41,18 +43,22 @@ public final class SpotsText {
       int number = i;
       written
           .flatMap(exercises -> exercises.file(number))
-          .ifPresent(file -> says.append(" Written: ").append(file).append('.'));
-      told.add(says.toString());
+          .ifPresent(file -> says.append(" Written to ").append(file).append('.'));
+      paragraphs.add(says.toString());
     }
-    return told.build();
+    return paragraphs.build();
   }
 
-  /** The exercises of spots, each in a file of a folder. */
+  /**
+   * The exercises for spots, each in its own file.
+   *
+   * @param folder the folder of the files
+   */
   public record Exercises(Path folder, List<PracticeSpot> spots) {
     /**
-     * Writes them among other new files.
+     * Adds the exercises to the new files.
      *
-     * @throws UnwritableScoreException if a file is there already, or cannot be written
+     * @throws UnwritableScoreException if a file already exists or cannot be written
      */
     public void write(NewFiles files) {
       if (!any()) {
@@ -64,14 +70,14 @@ public final class SpotsText {
             .ifPresent(
                 file -> {
                   throw new UnwritableScoreException(
-                      file + " exists already; give --exercises a new folder.");
+                      file + " already exists; give --exercises a new folder.");
                 });
       }
       try {
         files.folder(folder);
       } catch (IOException e) {
         throw new UnwritableScoreException(
-            folder + " cannot be made a folder; give --exercises another name.", e);
+            folder + " cannot be created as a folder; give --exercises another name.", e);
       }
       for (int i = 0; i < spots.size(); i++) {
         Optional<Path> file = file(i);
@@ -88,7 +94,7 @@ public final class SpotsText {
       return spots.stream().anyMatch(spot -> spot.exercise().isPresent());
     }
 
-    /** The name of the file of a spot; empty where it has no exercise. */
+    /** The file for a spot; empty if it has no exercise. */
     Optional<Path> file(int spot) {
       String measures = spots.get(spot).measures().replace('–', '-').replaceAll("[^\\w-]", "_");
       return spots

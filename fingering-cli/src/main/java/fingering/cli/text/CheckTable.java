@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Tables of parts and of scores, with what was found in each. */
+/** Tables of parts and of scores with the numbers of their findings. */
 final class CheckTable {
   private static final String COUNTS = "  Unplayable  Risky  Worth knowing";
   private static final String GRADE = "  Difficulty";
@@ -38,7 +38,7 @@ final class CheckTable {
     return lines;
   }
 
-  /** A row for each score, and what all come to. */
+  /** A row for each score, and the totals. */
   List<String> scores(CheckTally tally) {
     int width = width("Score", tally.lines().stream().map(CheckTally.Line::name).toList());
     List<String> lines = new ArrayList<>();
@@ -52,10 +52,8 @@ final class CheckTable {
     }
     lines.add(
         style.bold(
-            TextLayout.pad("Together", width)
-                + " ".repeat(GRADE.length())
-                + counts(tally.total())));
-    lines.add("The difficulty is that of the hardest part.");
+            TextLayout.pad("Total", width) + " ".repeat(GRADE.length()) + counts(tally.total())));
+    lines.add("Difficulty is that of the hardest part.");
     return lines;
   }
 
@@ -68,7 +66,7 @@ final class CheckTable {
     return Math.max(head.length(), Math.min(longest, columns - GRADE.length() - COUNTS.length()));
   }
 
-  /** The end of a name tells more than its beginning, which is often the folder of all. */
+  /** Shortens a name at its beginning, which is often a folder that all have in common. */
   private static String fitted(String name, int width) {
     return TextLayout.pad(
         name.length() <= width ? name : "…" + name.substring(name.length() - width + 1), width);

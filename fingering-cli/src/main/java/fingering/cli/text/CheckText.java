@@ -18,37 +18,42 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
-/** What was found, in words: a table by part, then each part with its findings, gravest first. */
+/** Findings as text: a table of parts, then the findings of each part, the most severe first. */
 public final class CheckText implements CheckReport {
-  /** Sentences told of findings of one kind, unless all are wanted. */
-  private static final int TOLD = 3;
+  /** The number of sentences for findings of one kind, unless all are wanted. */
+  private static final int SENTENCES = 3;
 
-  /** Sides of a part that make it hard, as many as its grade counts. */
-  private static final int SIDES = 3;
+  /** The number of components that count for the difficulty of a part. */
+  private static final int COMPONENTS = 3;
 
-  private final ReportOptions asked;
-  private final int told;
+  private final ReportOptions options;
+  private final int limit;
   private final int columns;
   private final TextStyle style;
   private final CheckTable tables;
-  private final Consumer<String> printing;
+  private final Consumer<String> output;
   private final StringBuilder text = new StringBuilder();
   private boolean first = true;
   private boolean cut;
 
+  /**
+   * Creates a report.
+   *
+   * @param all whether to list all findings
+   */
   public CheckText(
-      ReportOptions asked, boolean all, int columns, TextStyle style, Consumer<String> printing) {
-    this.asked = asked;
-    told = all ? Integer.MAX_VALUE - 1 : TOLD;
+      ReportOptions options, boolean all, int columns, TextStyle style, Consumer<String> output) {
+    this.options = options;
+    limit = all ? Integer.MAX_VALUE - 1 : SENTENCES;
     this.columns = columns;
     this.style = style;
     tables = new CheckTable(columns, style);
-    this.printing = printing;
+    this.output = output;
   }
 
   @Override
   public void begin() {
-    // Every score says for itself what it was checked for.
+    // The text of each score names the level.
   }
 
   @Override
@@ -63,7 +68,7 @@ public final class CheckText implements CheckReport {
       line("");
       wrapped("Difficulty, 1 to 10: " + Difficulty.EXPLANATION, 0);
       if (cut) {
-        wrapped("Of many findings alike the first are told; --all tells every one.", 0);
+        wrapped("Only the first of many similar findings are listed; --all lists every one.", 0);
       }
     }
     if (tally.lines().size() > 1) {
@@ -79,7 +84,7 @@ public final class CheckText implements CheckReport {
   }
 
   private void print() {
-    printing.accept(text.toString());
+    output.accept(text.toString());
     text.setLength(0);
   }
 
@@ -87,9 +92,10 @@ public final class CheckText implements CheckReport {
     text.append(line).append('\n');
   }
 
-  /** The words from one column on, further lines two columns further in. */
-  private void wrapped(String words, int from) {
-    TextLayout.wrap(words, columns - from, 2).forEach(line -> line(" ".repeat(from) + line));
+  /** Adds a paragraph that is indented; its further lines are indented by two more columns. */
+  private void wrapped(String paragraph, int indent) {
+    TextLayout.wrap(paragraph, columns - indent, 2)
+        .forEach(line -> line(" ".repeat(indent) + line));
   }
 
   private void score(CheckedFile file, ScoreCheck check) {
@@ -99,7 +105,7 @@ public final class CheckText implements CheckReport {
     }
     first = false;
     line(style.bold(file.title()));
-    wrapped(file.name() + ", checked for players of the level " + check.level().name(), 0);
+    wrapped(file.name() + ", checked for players at level " + check.level().name(), 0);
     check.remarks().forEach(remark -> wrapped("Note: " + remark, 0));
     if (!check.leftOut().isEmpty()) {
       wrapped(
@@ -114,7 +120,7 @@ public final class CheckText implements CheckReport {
   }
 
   private void part(PartCheck part) {
-    List<FindingGroup> groups = FindingGroup.of(asked.shown(part));
+    List<FindingGroup> groups = FindingGroup.of(options.shown(part));
     if (groups.isEmpty() && part.remarks().isEmpty()) {
       return;
     }
@@ -129,25 +135,25 @@ public final class CheckText implements CheckReport {
             + part.difficulty().grade()
             + " of 10");
     part.remarks().forEach(remark -> wrapped("Note: " + remark, 2));
-    String sides = sides(part.difficulty());
-    if (!sides.isEmpty()) {
-      wrapped(sides, 2);
+    String hard = hardComponents(part.difficulty());
+    if (!hard.isEmpty()) {
+      wrapped(hard, 2);
     }
     groups.forEach(this::group);
   }
 
-  /** The sides that count, but for those of the lowest grade. */
-  private static String sides(Difficulty difficulty) {
+  /** The components that count, without those of the lowest grade. */
+  private static String hardComponents(Difficulty difficulty) {
     return difficulty.components().stream()
-        .limit(SIDES)
-        .filter(side -> Math.round(side.grade()) > 1)
+        .limit(COMPONENTS)
+        .filter(component -> Math.round(component.grade()) > 1)
         .map(
-            side ->
-                side.name()
+            component ->
+                component.name()
                     + " "
-                    + String.format(Locale.ROOT, "%.0f", side.grade())
+                    + String.format(Locale.ROOT, "%.0f", component.grade())
                     + " ("
-                    + side.amount()
+                    + component.amount()
                     + ")")
         .collect(Collectors.joining(", "));
   }
@@ -161,16 +167,19 @@ public final class CheckText implements CheckReport {
             + group.kind().title()
             + (count == 1 ? "" : " (" + count + ")"));
     Optional<String> wayOut = Optional.empty();
-    for (FindingGroup.Told one : group.told(told)) {
-      String reason = one.where() + ": " + one.reason();
-      String way = one.wayOut().equals(wayOut) ? "" : one.wayOut().map(w -> " " + w).orElse("");
-      wayOut = one.wayOut();
-      wrapped(reason + way, 4);
+    for (FindingGroup.Sentence sentence : group.sentences(limit)) {
+      String reason = sentence.where() + ": " + sentence.reason();
+      String fix =
+          sentence.wayOut().equals(wayOut)
+              ? ""
+              : sentence.wayOut().map(text -> " " + text).orElse("");
+      wayOut = sentence.wayOut();
+      wrapped(reason + fix, 4);
     }
-    List<Finding> untold = group.untold(told);
-    if (!untold.isEmpty()) {
+    List<Finding> unlisted = group.unlisted(limit);
+    if (!unlisted.isEmpty()) {
       cut = true;
-      wrapped("and " + untold.size() + " more: " + FindingGroup.where(untold), 4);
+      wrapped("and " + unlisted.size() + " more: " + FindingGroup.where(unlisted), 4);
     }
   }
 

@@ -1,12 +1,11 @@
 package fingering.cli.text;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.Iterables;
-import fingering.cli.option.ScoringContext;
-import fingering.cli.terminal.NumberRanges;
+import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.demand.MeasureSpan;
+import fingering.music.Place;
 import fingering.plan.Choice;
 import fingering.plan.Comparison;
 import fingering.plan.MomentExplanation;
@@ -17,63 +16,63 @@ import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-/** The ways to take some measures, side by side, and what each forces on the rest. */
+/** The fingerings of some measures side by side, and how each changes the rest of the plan. */
 public final class ChoicesText {
-  private final ImmutableList<Choice> ways;
+  private final ImmutableList<Choice> choices;
   private final int columns;
   private final StringBuilder text = new StringBuilder();
 
-  private ChoicesText(ImmutableList<Choice> ways, int columns) {
-    this.ways = ways;
+  private ChoicesText(ImmutableList<Choice> choices, int columns) {
+    this.choices = choices;
     this.columns = columns;
   }
 
   /**
-   * The table and the sentences below it.
+   * Returns the table and the sentences below it.
    *
-   * @param ways the ways, that of the plan first
-   * @param wanted how many were asked for
+   * @param choices the fingerings, that of the plan first
+   * @param wanted the requested number of fingerings
    */
   public static String of(
-      ImmutableList<Choice> ways,
+      ImmutableList<Choice> choices,
       MeasureSpan span,
       int wanted,
-      ScoringContext charging,
+      ScoringContext scoring,
       int columns,
       TextStyle style) {
-    ChoicesText page = new ChoicesText(ways, columns);
+    ChoicesText page = new ChoicesText(choices, columns);
     List<Plan> named = new ArrayList<>();
-    for (Choice way : ways) {
-      named.add(way.plan().withName(PlanComparer.rankName(named.size() + 1)));
+    for (Choice choice : choices) {
+      named.add(choice.plan().withName(PlanComparer.rankName(named.size() + 1)));
     }
-    Choice best = ways.get(0);
+    Choice best = choices.get(0);
     Comparison side =
         new Comparison(best.plan().passage(), ImmutableList.copyOf(named), ImmutableList.of());
     page.text.append(
         ComparisonText.some(
             side,
-            charging,
+            scoring,
             note -> note.moment() >= best.firstMoment() && note.moment() <= best.lastMoment(),
             columns,
             style));
-    page.text.append(style.bold("The ways" + span.phrase())).append('\n');
+    page.text.append(style.bold("Fingerings" + span.phrase())).append('\n');
     page.plan(named.get(0).name());
     for (int i = 1; i < named.size(); i++) {
-      page.way(named.get(i).name(), ways.get(i));
+      page.choice(named.get(i).name(), choices.get(i));
     }
-    if (ways.size() < wanted) {
+    if (choices.size() < wanted) {
       page.paragraph(
-          ways.size() == 1
-              ? "  There is no other way that this plan may take."
-              : "  There are no more than " + ways.size() + " ways that this plan may take.");
+          choices.size() == 1
+              ? "  The plan allows no other fingering here."
+              : "  The plan allows only " + choices.size() + " fingerings here.");
     }
     page.text.append('\n');
     page.paragraph(
-        "  A way is a string, and where it is stopped a position, for each note of the measures;"
-            + " its points are those of the cheapest plan of the whole that has it.");
+        "  A fingering is a string, and for a stopped note a position, for each note of these"
+            + " measures. Its points are those of the cheapest plan for all the music that contains it.");
     page.text.append('\n');
     page.paragraph(SummaryText.CARE);
     return page.text.toString();
@@ -84,37 +83,36 @@ public final class ChoicesText {
   }
 
   private void plan(String name) {
-    Choice best = ways.get(0);
+    Choice best = choices.get(0);
     paragraph(
         "  %s: %d points, as in '%s', %s."
             .formatted(name, best.plan().total(), best.plan().name(), hand(best)));
   }
 
-  private void way(String name, Choice way) {
-    Choice best = ways.get(0);
-    MomentExplanation why = way.comparedWith(best);
-    List<String> told = new ArrayList<>();
-    told.add(price(why.extraCost()) + ", " + hand(way));
-    told.add(rest(way.changesBefore(best), way.changesAfter(best)));
-    shifts("also shifts to", why.shiftsAdded()).ifPresent(told::add);
-    shifts("does not shift to", why.shiftsSaved()).ifPresent(told::add);
-    paragraph("  " + name + ": " + String.join("; ", told) + ".");
+  private void choice(String name, Choice choice) {
+    Choice best = choices.get(0);
+    MomentExplanation why = choice.comparedWith(best);
+    List<String> clauses = new ArrayList<>();
+    clauses.add(price(why.extraCost()) + ", " + hand(choice));
+    clauses.add(rest(choice.changesBefore(best), choice.changesAfter(best)));
+    shifts("also shifts to", why.shiftsAdded()).ifPresent(clauses::add);
+    shifts("does not shift to", why.shiftsSaved()).ifPresent(clauses::add);
+    paragraph("  " + name + ": " + String.join("; ", clauses) + ".");
   }
 
   private static String price(long more) {
     String points = Math.abs(more) + (Math.abs(more) == 1 ? " point " : " points ");
     return more == 0
         ? "costs the same"
-        : points
-            + (more > 0 ? "more" : "less, but leaves the positions of the plan where it need not");
+        : points + (more > 0 ? "more" : "less, but leaves the positions of the plan unnecessarily");
   }
 
-  private static String hand(Choice way) {
-    Optional<Position> from = way.positionBefore();
-    Optional<Position> to = way.positionAfter();
-    String comes = from.map(p -> "comes from " + p.display()).orElse("begins the passage");
-    String goes = to.map(p -> "goes on in " + p.display()).orElse("ends it");
-    return comes + " and " + (from.isEmpty() || to.isPresent() ? goes : "ends the passage");
+  private static String hand(Choice choice) {
+    Optional<Position> from = choice.positionBefore();
+    Optional<Position> to = choice.positionAfter();
+    String start = from.map(p -> "comes from " + p.display()).orElse("begins the passage");
+    String end = to.map(p -> "continues in " + p.display()).orElse("ends it");
+    return start + " and " + (from.isEmpty() || to.isPresent() ? end : "ends the passage");
   }
 
   private static String rest(
@@ -131,33 +129,21 @@ public final class ChoicesText {
 
   /** {@code 3 notes in m. 12–13, 15}. */
   private static String measures(List<MomentExplanation.Change> changes) {
-    TreeSet<Integer> indices =
-        changes.stream()
-            .map(change -> change.other().note().place().measureIndex())
-            .collect(Collectors.toCollection(TreeSet::new));
+    TreeMap<Integer, String> numbers = new TreeMap<>();
+    for (MomentExplanation.Change change : changes) {
+      Place place = change.other().note().place();
+      numbers.put(place.measureIndex(), place.measure());
+    }
     return (changes.size() == 1 ? "1 note" : changes.size() + " notes")
         + " in m. "
-        + NumberRanges.of(indices).stream()
-            .map(
-                run ->
-                    number(changes, run.from())
-                        + (run.from() == run.to() ? "" : "–" + number(changes, run.to())))
-            .collect(Collectors.joining(", "));
+        + String.join(", ", MeasureRanges.of(numbers));
   }
 
-  private static String number(List<MomentExplanation.Change> changes, int index) {
-    return Iterables.find(changes, c -> c.other().note().place().measureIndex() == index)
-        .other()
-        .note()
-        .place()
-        .measure();
-  }
-
-  private static Optional<String> shifts(String what, List<PlannedNote> notes) {
+  private static Optional<String> shifts(String verb, List<PlannedNote> notes) {
     return notes.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            what
+            verb
                 + " "
                 + notes.stream()
                     .map(

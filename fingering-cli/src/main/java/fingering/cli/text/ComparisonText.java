@@ -1,10 +1,11 @@
 package fingering.cli.text;
 
-import fingering.cli.option.ScoringContext;
+import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
-import fingering.fingerboard.Placement;
 import fingering.music.Note;
+import fingering.page.NoteMarks;
+import fingering.page.staff.Lane.Direction;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
@@ -12,35 +13,35 @@ import fingering.tables.RomanNumeral;
 import java.util.List;
 import java.util.function.Predicate;
 
-/** Plans in columns, for a terminal. */
+/** Plans in columns, as text. */
 public final class ComparisonText {
   private static final int NOTE_COLUMNS = 20;
   private static final int NARROWEST = 15;
 
   private final Comparison comparison;
-  private final ScoringContext charging;
+  private final ScoringContext scoring;
   private final TextStyle style;
   private final int columns;
 
-  /** The plans, as many at a time as stand side by side. */
+  /** The plans in blocks that fit side by side. */
   private final List<List<Plan>> plans;
 
   private final int cell;
 
-  /** Which notes are told. */
-  private final Predicate<PlannedNote> told;
+  /** Selects the notes to print. */
+  private final Predicate<PlannedNote> printed;
 
   private final StringBuilder text = new StringBuilder();
 
   private ComparisonText(
       Comparison comparison,
-      ScoringContext charging,
-      Predicate<PlannedNote> told,
+      ScoringContext scoring,
+      Predicate<PlannedNote> printed,
       int columns,
       TextStyle style) {
     this.comparison = comparison;
-    this.charging = charging;
-    this.told = told;
+    this.scoring = scoring;
+    this.printed = printed;
     this.style = style;
     this.columns = columns;
     plans = TextLayout.blocks(comparison.plans(), (columns - NOTE_COLUMNS) / NARROWEST);
@@ -48,21 +49,21 @@ public final class ComparisonText {
   }
 
   public static String of(
-      Comparison comparison, ScoringContext charging, int columns, TextStyle style) {
-    ComparisonText page = new ComparisonText(comparison, charging, note -> true, columns, style);
+      Comparison comparison, ScoringContext scoring, int columns, TextStyle style) {
+    ComparisonText page = new ComparisonText(comparison, scoring, note -> true, columns, style);
     page.table();
-    new SummaryText(comparison, charging, page.columns, style, page.text).write();
+    new SummaryText(comparison, scoring, page.columns, style, page.text).write();
     return page.text.toString();
   }
 
-  /** The heading, some of the notes and the legend alone. */
+  /** Only the heading, some of the notes, and the legend. */
   static String some(
       Comparison comparison,
-      ScoringContext charging,
-      Predicate<PlannedNote> told,
+      ScoringContext scoring,
+      Predicate<PlannedNote> printed,
       int columns,
       TextStyle style) {
-    ComparisonText page = new ComparisonText(comparison, charging, told, columns, style);
+    ComparisonText page = new ComparisonText(comparison, scoring, printed, columns, style);
     page.table();
     return page.text.toString();
   }
@@ -78,7 +79,7 @@ public final class ComparisonText {
   }
 
   private void heading() {
-    HeadingText.of(comparison.passage(), charging, columns, style).forEach(this::line);
+    HeadingText.of(comparison.passage(), scoring, columns, style).forEach(this::line);
   }
 
   private void notes(List<Plan> shown) {
@@ -92,7 +93,7 @@ public final class ComparisonText {
     int moment = -1;
     for (int i = 0; i < first.notes().size(); i++) {
       PlannedNote planned = first.notes().get(i);
-      if (!told.test(planned)) {
+      if (!printed.test(planned)) {
         continue;
       }
       Note note = planned.note();
@@ -126,7 +127,7 @@ public final class ComparisonText {
 
   private void harmonics(Plan plan) {
     if (plan.notes().stream().anyMatch(note -> note.placement().touch().isPresent())) {
-      line("° natural harmonic  ◇ artificial harmonic, with the finger that touches");
+      line("° natural harmonic  ◇ artificial harmonic, with the touching finger");
     }
   }
 
@@ -134,33 +135,15 @@ public final class ComparisonText {
     PlannedNote note = plan.notes().get(index);
     StringBuilder content = new StringBuilder();
     content.append(TextLayout.pad(RomanNumeral.of(note.placement().string()), 4));
-    content.append(finger(note.placement())).append(' ');
+    content.append(NoteMarks.finger(note.placement())).append(' ');
     content.append(
         TextLayout.pad(note.open() ? "" : note.placement().frame().position().display(), 5));
-    if (note.shift()) {
-      content.append(up(plan, note) ? '↑' : '↓');
-    }
+    NoteMarks.shift(plan, note)
+        .ifPresent(direction -> content.append(direction == Direction.UP ? '↑' : '↓'));
     content.append("×".repeat(Math.min(2, note.crossing())));
     if (note.outside()) {
       content.append('!');
     }
     return content.toString();
-  }
-
-  /** The finger's sign; with a ring where it only touches, and with the finger that touches. */
-  private static String finger(Placement placement) {
-    String stops = placement.finger().symbol();
-    return placement
-        .touch()
-        .map(
-            touch ->
-                touch.finger() == placement.finger()
-                    ? stops + "°"
-                    : stops + "◇" + touch.finger().symbol())
-        .orElse(stops);
-  }
-
-  private static boolean up(Plan plan, PlannedNote note) {
-    return note.placement().frame().first() > plan.grips().get(note.moment() - 1).frame().first();
   }
 }

@@ -1,6 +1,5 @@
 package fingering.cli.text;
 
-import fingering.cli.terminal.NumberRanges;
 import fingering.cli.terminal.TextLayout;
 import fingering.demand.Demand;
 import fingering.demand.Skill;
@@ -8,15 +7,13 @@ import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
 import java.util.BitSet;
-import java.util.LinkedHashSet;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.TreeMap;
 
-/** What plans were to meet, where they show it, and what it costs. */
+/** The demands on plans: where a plan meets them, and what they cost. */
 public final class DemandsText {
   private DemandsText() {}
 
-  /** A paragraph for each plan with demands; empty where there is none. */
+  /** A paragraph for each plan with demands; empty if there are none. */
   public static String of(Comparison comparison, PlanComparer comparer, int columns) {
     StringBuilder text = new StringBuilder();
     for (Plan plan : comparison.plans()) {
@@ -29,7 +26,7 @@ public final class DemandsText {
   }
 
   private static void append(StringBuilder text, Plan plan, long above, int columns) {
-    line(text, "Demanded of '" + plan.name() + "':", columns);
+    line(text, "Demands on '" + plan.name() + "':", columns);
     for (Demand demand : plan.brief().demands()) {
       String shown = demand instanceof Skill skill ? ": " + measures(plan, skill) : "";
       line(text, "  - " + demand.text() + shown, columns);
@@ -37,7 +34,7 @@ public final class DemandsText {
     line(
         text,
         above == 0
-            ? "  This costs nothing beyond the free plan."
+            ? "  This costs no more than the free plan."
             : "  This costs " + above + " points more than the free plan.",
         columns);
   }
@@ -46,26 +43,13 @@ public final class DemandsText {
     TextLayout.wrap(line, columns, 4).forEach(each -> text.append(each).append('\n'));
   }
 
-  /** The measures in which a skill is shown, runs drawn together: {@code m. 3-5, 9}. */
+  /** The measures in which a plan shows a skill: {@code m. 3–5, 9}. */
   public static String measures(Plan plan, Skill skill) {
     BitSet moments = skill.shownIn(plan.passage(), plan.grips());
-    Set<Integer> indices = new LinkedHashSet<>();
+    TreeMap<Integer, String> numbers = new TreeMap<>();
     moments.stream()
-        .forEach(m -> indices.add(plan.passage().moments().get(m).place().measureIndex()));
-    return "m. "
-        + NumberRanges.of(indices).stream()
-            .map(
-                run ->
-                    number(plan, run.from())
-                        + (run.from() == run.to() ? "" : "\u2013" + number(plan, run.to())))
-            .collect(Collectors.joining(", "));
-  }
-
-  private static String number(Plan plan, int index) {
-    return plan.passage().measures().stream()
-        .filter(measure -> measure.index() == index)
-        .findFirst()
-        .orElseThrow()
-        .number();
+        .mapToObj(m -> plan.passage().moments().get(m).place())
+        .forEach(place -> numbers.put(place.measureIndex(), place.measure()));
+    return "m. " + String.join(", ", MeasureRanges.of(numbers));
   }
 }

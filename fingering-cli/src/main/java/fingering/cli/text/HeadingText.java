@@ -1,6 +1,6 @@
 package fingering.cli.text;
 
-import fingering.cli.option.ScoringContext;
+import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Measure;
@@ -8,14 +8,19 @@ import fingering.music.Passage;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Above the notes: what is planned, for which instrument, and what was assumed. */
-final class HeadingText {
+/** The heading above the notes: title, instrument, measures, preset and assumptions. */
+public final class HeadingText {
   private HeadingText() {}
 
-  /** The lines, the last of them empty. */
-  static List<String> of(Passage passage, ScoringContext charging, int columns, TextStyle style) {
+  /** The title of the music, or the name of the part if it has none. */
+  public static String title(Passage passage) {
+    return passage.title().isBlank() ? passage.partName() : passage.title();
+  }
+
+  /** The lines, with an empty line at the end. */
+  static List<String> of(Passage passage, ScoringContext scoring, int columns, TextStyle style) {
     List<String> lines = new ArrayList<>();
-    lines.add(style.bold(passage.title().isBlank() ? passage.partName() : passage.title()));
+    lines.add(style.bold(title(passage)));
     List<Measure> measures = passage.measures();
     lines.add(
         passage.instrument().name()
@@ -25,7 +30,7 @@ final class HeadingText {
             + passage.notes().size()
             + " notes, "
             + passage.tempo().toString().replace("=", " = "));
-    lines.addAll(TextLayout.wrap(charging.line(), columns, 2));
+    lines.addAll(TextLayout.wrap(scoring.line(), columns, 2));
     for (String remark : passage.remarks()) {
       lines.addAll(TextLayout.wrap("Note: " + remark, columns, 2));
     }

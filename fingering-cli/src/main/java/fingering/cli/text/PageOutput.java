@@ -4,7 +4,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlanningContext;
-import fingering.cli.option.ScoringContext;
+import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Passage;
 import fingering.music.PrintedPart;
@@ -17,53 +17,54 @@ import fingering.plan.PlanComparer;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Plans as a page with the music, or as the music alone. */
+/** Plans as an HTML page, or as an SVG picture of the music alone. */
 public final class PageOutput {
-  /** No line is wrapped: the page does that. */
-  private static final int NO_END = Integer.MAX_VALUE;
+  /** Lines are not wrapped here, because the browser does that. */
+  private static final int UNLIMITED = Integer.MAX_VALUE;
 
   private PageOutput() {}
 
-  /** The same of a score that has been read. */
+  /** Returns the page or picture of plans made in a planning context. */
   public static String of(
       OutputOptions.Format format,
       Comparison comparison,
       PlanComparer comparer,
-      PlanningContext set) {
-    return of(format, comparison, comparer, set.charging(), set.printed());
+      PlanningContext planning) {
+    return of(format, comparison, comparer, planning.scoringContext(), planning.printed());
   }
 
+  /** Returns the page or picture of plans. */
   public static String of(
       OutputOptions.Format format,
       Comparison comparison,
       PlanComparer comparer,
-      ScoringContext charging,
+      ScoringContext scoring,
       PrintedPart printed) {
-    PageContent content = content(comparison, comparer, charging, printed);
+    PageContent content = content(comparison, comparer, scoring, printed);
     return format == OutputOptions.Format.SVG
         ? StripSvg.of(content, new PlainEngraver())
         : PlanPage.of(content, new PlainEngraver());
   }
 
   private static PageContent content(
-      Comparison comparison, PlanComparer comparer, ScoringContext charging, PrintedPart printed) {
+      Comparison comparison, PlanComparer comparer, ScoringContext scoring, PrintedPart printed) {
     Passage passage = comparison.passage();
-    List<String> heading = HeadingText.of(passage, charging, NO_END, TextStyle.of(false));
-    ImmutableListMultimap<String, String> told =
+    List<String> heading = HeadingText.of(passage, scoring, UNLIMITED, TextStyle.of(false));
+    ImmutableListMultimap<String, String> notes =
         ImmutableListMultimap.<String, String>builder()
-            .putAll(StudentsText.told(comparison.plans(), charging.students()))
+            .putAll(StudentsText.notes(comparison.plans(), scoring.students()))
             .putAll(
-                TempoText.heading(charging.level()),
-                TempoText.told(comparison.plans(), charging.level()))
+                TempoText.heading(scoring.level()),
+                TempoText.sentences(comparison.plans(), scoring.level()))
             .build();
     return new PageContent(
         heading.get(0),
         heading.subList(1, heading.size() - 1).stream().collect(ImmutableList.toImmutableList()),
         comparison,
         printed,
-        ImmutableList.copyOf(SummaryText.buys(comparison)),
-        told,
-        lines(DemandsText.of(comparison, comparer, NO_END)),
+        ImmutableList.copyOf(SummaryText.sentences(comparison)),
+        notes,
+        lines(DemandsText.of(comparison, comparer, UNLIMITED)),
         SummaryText.CARE);
   }
 

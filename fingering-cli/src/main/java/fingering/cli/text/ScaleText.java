@@ -1,6 +1,6 @@
 package fingering.cli.text;
 
-import fingering.cli.option.ScoringContext;
+import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.fingerboard.Placement;
@@ -15,13 +15,13 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** A planned scale as it stands on a staff: from left to right, the fingers below the notes. */
+/** A planned scale as text, from left to right like a staff, with the fingers below the notes. */
 public final class ScaleText {
   private static final int LABEL = 8;
   private static final String BAR = "│ ";
   private static final int NARROWEST = 5;
 
-  /** What stands below one another at a moment. */
+  /** The column of a moment, from top to bottom. */
   private record Cell(
       String measure,
       String note,
@@ -29,7 +29,7 @@ public final class ScaleText {
       String string,
       String position,
       boolean slurEnds,
-      boolean slurGoesOn) {
+      boolean slurContinues) {
 
     int width() {
       return 1
@@ -53,14 +53,14 @@ public final class ScaleText {
         measures.stream().flatMap(List::stream).mapToInt(Cell::width).reduce(NARROWEST, Math::max);
   }
 
-  /** The plan of a scale with its summary, no wider than so many columns. */
-  public static String of(Comparison alone, ScoringContext charging, int columns, TextStyle style) {
+  /** Returns the plan of a scale with its summary. */
+  public static String of(Comparison alone, ScoringContext scoring, int columns, TextStyle style) {
     ScaleText page = new ScaleText(alone.plans().get(0), columns);
-    HeadingText.of(alone.passage(), charging, columns, style).forEach(page::line);
+    HeadingText.of(alone.passage(), scoring, columns, style).forEach(page::line);
     page.systems().forEach(page::system);
-    page.line("String (I is the highest) and position stand where they change; 0 is open.");
+    page.line("String (I is the highest) and position are shown where they change; 0 is open.");
     page.line("");
-    new SummaryText(alone, charging, columns, style, page.text).write();
+    new SummaryText(alone, scoring, columns, style, page.text).write();
     return page.text.toString();
   }
 
@@ -88,14 +88,14 @@ public final class ScaleText {
   private Cell cell(List<PlannedNote> notes, boolean first, String strings) {
     PlannedNote one = notes.get(0);
     int next = one.moment() + 1;
-    boolean told = one.moment() == 0 || notes.stream().anyMatch(PlannedNote::shift);
+    boolean showPosition = one.moment() == 0 || notes.stream().anyMatch(PlannedNote::shift);
     Placement top = notes.get(notes.size() - 1).placement();
     return new Cell(
         first ? one.note().place().measure() : "",
         joined(notes, note -> note.note().written().display()),
         joined(notes, PlannedNote::finger),
         strings,
-        told ? top.frame().position().display() : "",
+        showPosition ? top.frame().position().display() : "",
         plan.passage().moments().get(one.moment()).slurred(),
         next < plan.passage().moments().size() && plan.passage().moments().get(next).slurred());
   }
@@ -104,7 +104,7 @@ public final class ScaleText {
     return notes.stream().map(content).collect(Collectors.joining("+"));
   }
 
-  /** The measures in lines, as many to a line as fit; one that does not fit is broken. */
+  /** The measures in lines, as many in each as fit. A measure that is too long is split. */
   private List<List<List<Cell>>> systems() {
     List<List<List<Cell>>> systems = new ArrayList<>();
     int left = 0;
@@ -113,7 +113,7 @@ public final class ScaleText {
         int width = BAR.length() + piece.size() * cell;
         if (systems.isEmpty() || width > left) {
           systems.add(new ArrayList<>());
-          // The last blank of a line does not count, nor does a bar at its beginning.
+          // The last space of a line does not count, nor does a bar at its beginning.
           left = columns - LABEL + BAR.length() + 1;
         }
         systems.get(systems.size() - 1).add(piece);
@@ -133,7 +133,7 @@ public final class ScaleText {
     line("");
   }
 
-  /** A line of the system; nothing where it would be empty. */
+  /** Adds a row of the system, unless it would be empty. */
   private void row(
       String label, List<List<Cell>> pieces, String bar, Function<Cell, String> content) {
     if (pieces.stream().flatMap(List::stream).map(content).allMatch(String::isEmpty)) {
@@ -152,7 +152,7 @@ public final class ScaleText {
 
   /** The part of a slur below a note. */
   private String bow(Cell one) {
-    if (one.slurGoesOn()) {
+    if (one.slurContinues()) {
       return (one.slurEnds() ? "─" : "╰") + "─".repeat(cell - 1);
     }
     return one.slurEnds() ? "╯" : "";

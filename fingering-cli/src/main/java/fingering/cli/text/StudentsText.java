@@ -2,9 +2,8 @@ package fingering.cli.text;
 
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.Multimaps;
-import fingering.cli.option.Student;
-import fingering.cli.option.Students;
-import fingering.cli.terminal.NumberRanges;
+import fingering.cli.student.Student;
+import fingering.cli.student.Students;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Moment;
@@ -12,44 +11,43 @@ import fingering.plan.Plan;
 import fingering.plan.PlanSkillGap;
 import fingering.plan.PlannedNote;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-/** What plans ask of the students whom they are for. */
-final class StudentsText {
-  /** An open string that sounds so long is heard among stopped ones, in microseconds. */
-  private static final long HEARD = 500_000;
+/** Notes on plans for the students who play them: new skills, and playing together. */
+public final class StudentsText {
+  /** From this length, in microseconds, an open string stands out among stopped notes. */
+  private static final long NOTICEABLE = 500_000;
 
-  private static final String TOGETHER = "Together";
+  private static final String TOGETHER = "Playing together";
 
   private StudentsText() {}
 
-  /** What is told, by heading; nothing where nothing is said of students. */
-  static ImmutableListMultimap<String, String> told(List<Plan> plans, Students students) {
-    ImmutableListMultimap.Builder<String, String> told = ImmutableListMultimap.builder();
+  /** The notes by heading; empty if no students are named. */
+  static ImmutableListMultimap<String, String> notes(List<Plan> plans, Students students) {
+    ImmutableListMultimap.Builder<String, String> notes = ImmutableListMultimap.builder();
     String heading = students.several() ? "New to these players" : "New to this player";
     for (Plan plan : plans) {
       for (Student student : students.known()) {
-        String whose = students.several() ? ", " + student.file() : "";
-        told.put(heading, plan.name() + whose + ": " + unlearned(plan, student));
+        String who = students.several() ? ", " + student.file() : "";
+        notes.put(heading, plan.name() + who + ": " + unlearned(plan, student));
       }
     }
     if (students.several()) {
-      told.put(
+      notes.put(
           TOGETHER,
-          "One plan, one sound: all take each note on the same string, by the same finger, and"
-              + " shift to the same note.");
-      plans.forEach(plan -> open(plan).ifPresent(said -> told.put(TOGETHER, said)));
+          "One plan, one sound: everyone plays each note on the same string with the same finger,"
+              + " and shifts to the same note.");
+      plans.forEach(plan -> openStrings(plan).ifPresent(text -> notes.put(TOGETHER, text)));
     }
-    return told.build();
+    return notes.build();
   }
 
-  /** The same as text, each heading with its paragraphs and an empty line. */
+  /** The notes as text, each heading with its paragraphs and an empty line. */
   static String of(List<Plan> plans, Students students, int columns, TextStyle style) {
     StringBuilder text = new StringBuilder();
-    Multimaps.asMap(told(plans, students))
+    Multimaps.asMap(notes(plans, students))
         .forEach(
             (heading, paragraphs) -> {
               text.append(style.bold(heading)).append('\n');
@@ -63,42 +61,40 @@ final class StudentsText {
   }
 
   private static String unlearned(Plan plan, Student student) {
-    String told =
-        PlanSkillGap.of(plan, student.player()).stream()
-            .map(one -> one.what() + " in m. " + SummaryText.list(one.measures()))
-            .collect(Collectors.joining("; "));
-    return (told.isEmpty() ? "nothing" : told) + ".";
+    String skills = newSkills(plan, student);
+    return (skills.isEmpty() ? "nothing" : skills) + ".";
   }
 
-  /** The open strings that are heard, in one sentence; empty where there are none. */
-  private static Optional<String> open(Plan plan) {
-    Map<Integer, String> measures = new TreeMap<>();
+  /** The skills that are new to a student, with their measures; empty if there are none. */
+  public static String newSkills(Plan plan, Student student) {
+    return PlanSkillGap.of(plan, student.player()).stream()
+        .map(gap -> gap.what() + " in m. " + SummaryText.list(gap.measures()))
+        .collect(Collectors.joining("; "));
+  }
+
+  /** A sentence on open strings that stand out; empty if there are none. */
+  private static Optional<String> openStrings(Plan plan) {
+    TreeMap<Integer, String> measures = new TreeMap<>();
     for (PlannedNote note : plan.notes()) {
-      if (heard(plan, note)) {
+      if (standsOut(plan, note)) {
         measures.put(note.note().place().measureIndex(), note.note().place().measure());
       }
     }
     if (measures.isEmpty()) {
       return Optional.empty();
     }
-    List<String> runs =
-        NumberRanges.of(measures.keySet()).stream()
-            .map(
-                run ->
-                    measures.get(run.from())
-                        + (run.from() == run.to() ? "" : "–" + measures.get(run.to())))
-            .toList();
+    List<String> ranges = MeasureRanges.of(measures);
     return Optional.of(
-        "%s: open strings of half a second or more ring without vibrato, in m. %s; all play them open, or none does (--avoid open-strings@%s)."
-            .formatted(plan.name(), SummaryText.list(runs), runs.get(0).replace('–', '-')));
+        "%s: open strings of half a second or more ring without vibrato, in m. %s; either everyone plays them open or no one does (--avoid open-strings@%s)."
+            .formatted(plan.name(), SummaryText.list(ranges), ranges.get(0).replace('–', '-')));
   }
 
-  /** Whether a note is an open string that is heard, and could be stopped instead. */
-  private static boolean heard(Plan plan, PlannedNote note) {
+  /** Whether a note is an open string that stands out and could be stopped instead. */
+  private static boolean standsOut(Plan plan, PlannedNote note) {
     Moment moment = plan.passage().moments().get(note.moment());
     return note.open()
         && !moment.pizzicato()
-        && moment.soundMicros() >= HEARD
+        && moment.soundMicros() >= NOTICEABLE
         && note.note().midi() > plan.passage().instrument().lowest().midi();
   }
 }

@@ -1,6 +1,6 @@
 package fingering.cli.text;
 
-import fingering.cli.option.ScoringContext;
+import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.plan.Comparison;
@@ -22,36 +22,39 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** Below the notes: what each plan costs, rule by rule, and what it buys. */
+/** The summary below the notes: costs by rule, counts, tempi, and a comparison in sentences. */
 public final class SummaryText {
-  /** What is said below every plan. */
-  public static final String CARE =
-      "Stretching and long practice can hurt: stop on pain, rest, and ask your teacher or a"
-          + " clinician. Your teacher has the last word on every fingering.";
+  /** The warning about strain. */
+  public static final String STRAIN =
+      "Stretching and long practice can cause pain: stop if it hurts, rest, and ask your teacher or"
+          + " a clinician.";
+
+  /** The text below every plan. */
+  public static final String CARE = STRAIN + " Your teacher has the last word on every fingering.";
 
   private static final int LABEL = 28;
   private static final int NARROWEST = 13;
-  private static final int MEASURES_TOLD = 6;
+  private static final int LISTED = 6;
 
   private final Comparison comparison;
-  private final ScoringContext charging;
+  private final ScoringContext scoring;
   private final int columns;
   private final TextStyle style;
   private final StringBuilder text;
 
-  /** The plans, as many at a time as stand side by side. */
+  /** The plans in blocks that fit side by side. */
   private final List<List<Plan>> plans;
 
   private final int cell;
 
   SummaryText(
       Comparison comparison,
-      ScoringContext charging,
+      ScoringContext scoring,
       int columns,
       TextStyle style,
       StringBuilder text) {
     this.comparison = comparison;
-    this.charging = charging;
+    this.scoring = scoring;
     this.columns = columns;
     this.style = style;
     this.text = text;
@@ -65,7 +68,7 @@ public final class SummaryText {
     plans.forEach(this::counts);
     hardest();
     tempi();
-    sentences();
+    closing();
   }
 
   private void line(String line) {
@@ -78,7 +81,7 @@ public final class SummaryText {
 
   private void row(List<Plan> shown, String label, Function<Plan, String> content) {
     StringBuilder row = new StringBuilder(TextLayout.pad(label, LABEL));
-    // A long name takes room from the first number, which is short.
+    // A long label takes space from the first number, which is short.
     int longer = row.length() - LABEL;
     for (Plan plan : shown) {
       row.append(TextLayout.padLeft(content.apply(plan), cell - longer));
@@ -107,16 +110,16 @@ public final class SummaryText {
   }
 
   private void rules() {
-    line(style.bold("What the rules charge"));
+    line(style.bold("What each rule costs"));
     comparison.plans().stream()
         .flatMap(plan -> plan.rules().stream())
-        .map(SummaryText::told)
+        .map(SummaryText::explanation)
         .distinct()
         .forEach(this::paragraph);
     line("");
   }
 
-  private static String told(RuleCost rule) {
+  private static String explanation(RuleCost rule) {
     return "  "
         + rule.name()
         + ": "
@@ -178,8 +181,9 @@ public final class SummaryText {
   }
 
   private void tempi() {
-    line(style.bold(TempoText.heading(charging.level())));
-    TempoText.told(comparison.plans(), charging.level()).forEach(told -> paragraph("  " + told));
+    line(style.bold(TempoText.heading(scoring.level())));
+    TempoText.sentences(comparison.plans(), scoring.level())
+        .forEach(sentence -> paragraph("  " + sentence));
     line("");
   }
 
@@ -193,29 +197,31 @@ public final class SummaryText {
         + ")";
   }
 
-  private void sentences() {
-    line(style.bold("What each plan buys and costs"));
-    buys(comparison).forEach(sentence -> paragraph("  " + sentence));
+  private void closing() {
+    line(style.bold("Summary"));
+    sentences(comparison).forEach(sentence -> paragraph("  " + sentence));
     line("");
-    text.append(StudentsText.of(comparison.plans(), charging.students(), columns, style));
+    text.append(StudentsText.of(comparison.plans(), scoring.students(), columns, style));
     paragraph(CARE);
   }
 
-  /** A sentence for each plan on what it buys and costs, and what else must be said of them. */
-  static List<String> buys(Comparison comparison) {
-    List<String> told = new ArrayList<>();
+  /** A sentence for each plan on its benefits and costs, and further remarks. */
+  static List<String> sentences(Comparison comparison) {
+    List<String> sentences = new ArrayList<>();
     Plan base = comparison.plans().get(0);
-    told.add(base.name() + ": " + alone(base));
+    sentences.add(base.name() + ": " + alone(base));
     for (Plan plan : comparison.plans().subList(1, comparison.plans().size())) {
-      told.add(plan.name() + ": " + against(base, plan));
+      sentences.add(plan.name() + ": " + against(base, plan));
     }
-    told.addAll(comparison.remarks());
-    comparison.plans().stream().flatMap(plan -> PlanRemarks.of(plan).stream()).forEach(told::add);
-    return told;
+    sentences.addAll(comparison.remarks());
+    comparison.plans().stream()
+        .flatMap(plan -> PlanRemarks.of(plan).stream())
+        .forEach(sentences::add);
+    return sentences;
   }
 
   private static String alone(Plan plan) {
-    return stays(plan).map(stays -> "is in " + stays + "; ").orElse("")
+    return stays(plan).map(stays -> "in " + stays + "; ").orElse("")
         + count(plan.shifts(), "shift")
         + ", "
         + count(plan.crossings(), "string crossing")
@@ -230,10 +236,10 @@ public final class SummaryText {
         more == 0
             ? "costs the same"
             : "costs " + Math.abs(more) + " points " + (more > 0 ? "more" : "less");
-    return stays(plan).map(stays -> "is in " + stays + "; ").orElse("")
-        + "against "
+    return stays(plan).map(stays -> "in " + stays + "; ").orElse("")
+        + "compared with "
         + base.name()
-        + " it has "
+        + ", it has "
         + change(base.shifts(), plan.shifts(), "shift")
         + ", "
         + change(base.crossings(), plan.crossings(), "string crossing")
@@ -244,7 +250,7 @@ public final class SummaryText {
         + ".";
   }
 
-  /** The stays above first position, as a teacher would say them: 3rd at m. 17–24, 30. */
+  /** The stays above first position: {@code 3rd at m. 17–24, 30}. */
   private static Optional<String> stays(Plan plan) {
     Map<Position, Set<String>> measures = new TreeMap<>();
     for (Stay stay : plan.stays()) {
@@ -252,20 +258,20 @@ public final class SummaryText {
         measures.computeIfAbsent(stay.position(), p -> new LinkedHashSet<>()).add(stay.measures());
       }
     }
-    String told =
+    String text =
         measures.entrySet().stream()
             .map(
                 entry -> entry.getKey().display() + " at m. " + list(List.copyOf(entry.getValue())))
             .collect(Collectors.joining(" and in "));
-    return told.isEmpty() ? Optional.empty() : Optional.of(told);
+    return text.isEmpty() ? Optional.empty() : Optional.of(text);
   }
 
-  /** Measures parted by commas, as many as can be told. */
+  /** The first measures, separated by commas, and the number of the others. */
   public static String list(List<String> measures) {
-    int told = Math.min(measures.size(), MEASURES_TOLD);
-    int untold = measures.size() - told;
-    return String.join(", ", measures.subList(0, told))
-        + (untold > 0 ? " and " + untold + (untold == 1 ? " place more" : " places more") : "");
+    int listed = Math.min(measures.size(), LISTED);
+    int more = measures.size() - listed;
+    return String.join(", ", measures.subList(0, listed))
+        + (more > 0 ? " and " + more + (more == 1 ? " more place" : " more places") : "");
   }
 
   private static String count(int number, String what) {
@@ -275,7 +281,7 @@ public final class SummaryText {
   private static String change(int from, int to, String what) {
     int change = to - from;
     if (change == 0) {
-      return "as many " + what + "s";
+      return "the same number of " + what + "s";
     }
     int size = Math.abs(change);
     return size + (change > 0 ? " more " : " fewer ") + what + (size == 1 ? "" : "s");

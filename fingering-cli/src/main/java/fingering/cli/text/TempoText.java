@@ -9,44 +9,44 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Up to which tempo plans are comfortable, in words. */
+/** The comfortable tempo of plans as text. */
 public final class TempoText {
-  /** Measures that are told as limits of a plan. */
+  /** The number of measures that are listed as limits of a plan. */
   public static final int LIMITS = 3;
 
-  /** What is said where a plan is planned faster than is comfortable. */
+  /** The advice if a plan is faster than comfortable. */
   public static final String CARE =
-      "Raise the tempo in small steps: stop on pain, rest, and ask your teacher or a clinician.";
+      "Raise the tempo in small steps: stop if it hurts, rest, and ask your teacher or a clinician.";
 
   private TempoText() {}
 
   static String heading(PlayerSpeed level) {
-    return "Comfortable tempo (a player of level " + level.name() + ")";
+    return "Comfortable tempo (player at level " + level.name() + ")";
   }
 
-  /** A sentence for each plan, and a word of care where that is less than the tempo planned for. */
-  static List<String> told(List<Plan> plans, PlayerSpeed level) {
+  /** A sentence for each plan, and advice if a planned tempo is faster than comfortable. */
+  static List<String> sentences(List<Plan> plans, PlayerSpeed level) {
     List<ComfortableTempo> tempi =
         plans.stream().map(plan -> ComfortableTempo.of(plan, level)).toList();
-    List<String> told = new ArrayList<>();
+    List<String> sentences = new ArrayList<>();
     for (int i = 0; i < plans.size(); i++) {
-      told.add(plans.get(i).name() + ": " + sentence(tempi.get(i)));
+      sentences.add(plans.get(i).name() + ": " + sentence(tempi.get(i)));
     }
-    if (alike(tempi)) {
-      told.add(
+    if (sameLimit(tempi)) {
+      sentences.add(
           (tempi.size() == 2 ? "Both" : "All of them")
-              + " are limited first in "
+              + " reach their limit first in "
               + named(tempi.get(0).tightestDistinct(1).get(0))
-              + ", at the same tempo: by the music there, not by the choice of plan.");
+              + ", at the same tempo: the music there sets the limit, not the choice of plan.");
     }
     if (tempi.stream().anyMatch(ComfortableTempo::exceeded)) {
-      told.add("That is less than the tempo planned for. " + CARE);
+      sentences.add("That is slower than the planned tempo. " + CARE);
     }
-    return told;
+    return sentences;
   }
 
-  /** Whether plans differ, but neither in their tempo nor in the measures that limit it first. */
-  private static boolean alike(List<ComfortableTempo> tempi) {
+  /** Whether several plans have the same tempo and the same measures that limit it first. */
+  private static boolean sameLimit(List<ComfortableTempo> tempi) {
     return tempi.size() > 1
         && tempi.stream().allMatch(tempo -> tempo.tempo().isPresent() && !tempo.wellAbove())
         && tempi.stream().map(TempoText::first).distinct().count() == 1;
@@ -57,7 +57,7 @@ public final class TempoText {
         + limit.measures();
   }
 
-  /** The tempo told of a plan, and the measures that limit it first. */
+  /** The printed tempo of a plan, and the measures that limit it first. */
   private static List<String> first(ComfortableTempo tempo) {
     return List.of(
         tempo.tempo().map(TempoText::mark).orElse(""),
@@ -66,7 +66,7 @@ public final class TempoText {
 
   private static String sentence(ComfortableTempo tempo) {
     if (tempo.tempo().isEmpty()) {
-      return "at any tempo of a metronome.";
+      return "at any metronome tempo.";
     }
     if (tempo.wellAbove()) {
       return wellAbove(tempo.marked()) + ".";
@@ -82,7 +82,10 @@ public final class TempoText {
         + ".";
   }
 
-  /** Where another tempo is in force than at the beginning, its figure is told too. */
+  /**
+   * A limit of a plan: {@code m. 14 (two shifts)}. Where the tempo differs from the opening, the
+   * limit is given in the tempo there.
+   */
   public static String limit(TempoLimit limit, Tempo opening) {
     String there =
         limit.marked().equals(opening)
@@ -91,11 +94,12 @@ public final class TempoText {
     return "m. " + limit.measures() + " (" + limit.text() + there + ")";
   }
 
-  /** How a comfortable tempo is told whose figure nobody asks for. */
+  /** A comfortable tempo so far above the planned one that the number does not matter. */
   public static String wellAbove(Tempo planned) {
     return "well above " + mark(planned);
   }
 
+  /** A tempo as text: {@code quarter = 80}. */
   public static String mark(Tempo tempo) {
     return tempo.toString().replace("=", " = ");
   }

@@ -1,7 +1,7 @@
 package fingering.cli.text;
 
 import com.google.common.collect.ImmutableList;
-import fingering.cli.option.ScoringContext;
+import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.fingerboard.Placement;
@@ -15,32 +15,34 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** Why a plan takes the notes of a moment as it does, in sentences. */
+/** Explains in sentences why a plan has its fingering at a moment. */
 public final class WhyText {
-  private static final int TOLD = 6;
+  private static final int LISTED = 6;
 
-  private final ImmutableList<Alternative> ways;
+  private final ImmutableList<Alternative> alternatives;
   private final StringBuilder text = new StringBuilder();
   private final int columns;
 
-  private WhyText(ImmutableList<Alternative> ways, int columns) {
-    this.ways = ways;
+  private WhyText(ImmutableList<Alternative> alternatives, int columns) {
+    this.alternatives = alternatives;
     this.columns = columns;
   }
 
   /**
-   * The sentences.
+   * Returns the sentences.
    *
-   * @param ways the ways to take the notes, that of the plan first
+   * @param alternatives the fingerings of the notes, that of the plan first
    */
   public static String of(
-      ImmutableList<Alternative> ways, ScoringContext charging, int columns, TextStyle style) {
-    WhyText page = new WhyText(ways, columns);
-    Plan plan = ways.get(0).plan();
-    String title =
-        plan.passage().title().isBlank() ? plan.passage().partName() : plan.passage().title();
+      ImmutableList<Alternative> alternatives,
+      ScoringContext scoring,
+      int columns,
+      TextStyle style) {
+    WhyText page = new WhyText(alternatives, columns);
+    Plan plan = alternatives.get(0).plan();
+    String title = HeadingText.title(plan.passage());
     page.text.append(style.bold(title)).append('\n');
-    page.paragraph(charging.line());
+    page.paragraph(scoring.line());
     page.sentences().forEach(page::paragraph);
     return page.text.toString();
   }
@@ -50,37 +52,37 @@ public final class WhyText {
   }
 
   private List<String> sentences() {
-    Alternative chosen = ways.get(0);
+    Alternative chosen = alternatives.get(0);
     String now =
         "In "
             + chosen.notes().get(0).note().place()
             + ", '"
             + chosen.plan().name()
-            + "' takes "
-            + taken(chosen)
+            + "' plays "
+            + fingering(chosen)
             + ".";
-    if (ways.size() == 1) {
-      return List.of(now, "There is no other way here that this plan may take.");
+    if (alternatives.size() == 1) {
+      return List.of(now, "The plan allows no other fingering here.");
     }
-    MomentExplanation next = new MomentExplanation(chosen, ways.get(1));
-    ImmutableList.Builder<String> told = ImmutableList.builder();
-    told.add(now, price(next));
+    MomentExplanation next = new MomentExplanation(chosen, alternatives.get(1));
+    ImmutableList.Builder<String> sentences = ImmutableList.builder();
+    sentences.add(now, price(next));
     if (!next.byRule().isEmpty()) {
-      told.add(rules(next));
+      sentences.add(rules(next));
     }
-    told.add(neighbours(next)).addAll(shifts(next));
-    if (ways.size() > 2) {
-      told.add(further());
+    sentences.add(neighbours(next)).addAll(shifts(next));
+    if (alternatives.size() > 2) {
+      sentences.add(others());
     }
-    return told.build();
+    return sentences.build();
   }
 
   private static String price(MomentExplanation why) {
-    String way = "The next best way is " + taken(why.other());
+    String next = "The next best fingering is " + fingering(why.other());
     String totals =
-        " (" + why.other().plan().total() + " against " + why.chosen().plan().total() + ")";
+        " (" + why.other().plan().total() + " instead of " + why.chosen().plan().total() + ")";
     if (why.extraCost() > 0) {
-      return way
+      return next
           + ": the best plan with it costs "
           + points(why.extraCost())
           + " more"
@@ -88,16 +90,16 @@ public final class WhyText {
           + ".";
     }
     if (why.extraCost() == 0) {
-      return way + ": the best plan with it costs the same, so either will do.";
+      return next + ": the best plan with it costs the same, so either will do.";
     }
-    return way
+    return next
         + ": the best plan with it costs "
         + points(-why.extraCost())
         + " less"
         + totals
         + ", but leaves the positions of '"
         + why.chosen().plan().name()
-        + "' where it need not.";
+        + "' unnecessarily.";
   }
 
   private static String points(long points) {
@@ -105,18 +107,18 @@ public final class WhyText {
   }
 
   private static String rules(MomentExplanation why) {
-    String dearer = rules(why, true);
-    String cheaper = rules(why, false);
-    return (dearer.isEmpty() ? "" : "It would cost more for: " + dearer)
-        + (dearer.isEmpty() || cheaper.isEmpty() ? "" : "; ")
-        + (cheaper.isEmpty() ? "" : (dearer.isEmpty() ? "It" : "it") + " would cost less for: ")
-        + cheaper
+    String higher = rules(why, true);
+    String lower = rules(why, false);
+    return (higher.isEmpty() ? "" : "It would cost more for: " + higher)
+        + (higher.isEmpty() || lower.isEmpty() ? "" : "; ")
+        + (lower.isEmpty() ? "" : (higher.isEmpty() ? "It" : "it") + " would cost less for: ")
+        + lower
         + ".";
   }
 
-  private static String rules(MomentExplanation why, boolean dearer) {
+  private static String rules(MomentExplanation why, boolean higher) {
     return why.byRule().stream()
-        .filter(rule -> rule.points() > 0 == dearer)
+        .filter(rule -> rule.points() > 0 == higher)
         .map(rule -> rule.name() + " " + signed(rule.points()))
         .collect(Collectors.joining(", "));
   }
@@ -128,13 +130,12 @@ public final class WhyText {
   private static String neighbours(MomentExplanation why) {
     ImmutableList<MomentExplanation.Change> changes = why.changesElsewhere();
     if (changes.isEmpty()) {
-      return "No other note would change with it.";
+      return "No other note would change.";
     }
     Place from = changes.get(0).chosen().note().place();
     Place to = changes.get(changes.size() - 1).chosen().note().place();
-    return "With it "
-        + (changes.size() == 1 ? "1 other note" : changes.size() + " other notes")
-        + " would change, "
+    return (changes.size() == 1 ? "1 other note" : changes.size() + " other notes")
+        + " would change with it, "
         + (from.equals(to) ? "in " + from : "from " + from + " to " + to)
         + ": "
         + list(changes, WhyText::change)
@@ -145,55 +146,57 @@ public final class WhyText {
     return change.chosen().note().written().display()
         + " in m. "
         + change.chosen().note().place().measure()
-        + " to "
-        + way(change.other())
         + " from "
-        + way(change.chosen());
+        + place(change.chosen())
+        + " to "
+        + place(change.other());
   }
 
   private static List<String> shifts(MomentExplanation why) {
-    ImmutableList.Builder<String> told = ImmutableList.builder();
+    ImmutableList.Builder<String> sentences = ImmutableList.builder();
     if (!why.shiftsAdded().isEmpty()) {
-      told.add("The hand would also shift in " + list(why.shiftsAdded(), WhyText::place) + ".");
+      sentences.add(
+          "The hand would also shift in " + list(why.shiftsAdded(), WhyText::measureAndBeat) + ".");
     }
     if (!why.shiftsSaved().isEmpty()) {
-      told.add("It would not shift in " + list(why.shiftsSaved(), WhyText::place) + ".");
+      sentences.add(
+          "It would not shift in " + list(why.shiftsSaved(), WhyText::measureAndBeat) + ".");
     }
-    return told.build();
+    return sentences.build();
   }
 
-  private static String place(PlannedNote note) {
+  private static String measureAndBeat(PlannedNote note) {
     return note.note().place().toString();
   }
 
-  private String further() {
-    long base = ways.get(0).plan().total();
-    return "Further ways: "
-        + ways.stream()
+  private String others() {
+    long base = alternatives.get(0).plan().total();
+    return "Other fingerings: "
+        + alternatives.stream()
             .skip(2)
-            .map(way -> taken(way) + " (" + signed(way.plan().total() - base) + ")")
+            .map(other -> fingering(other) + " (" + signed(other.plan().total() - base) + ")")
             .collect(Collectors.joining("; "))
         + ".";
   }
 
-  private static <T> String list(List<T> things, Function<T, String> word) {
-    int untold = Math.max(0, things.size() - TOLD);
-    return things.stream().limit(TOLD).map(word).collect(Collectors.joining("; "))
-        + (untold == 0 ? "" : "; and " + untold + " more");
+  private static <T> String list(List<T> things, Function<T, String> text) {
+    int more = Math.max(0, things.size() - LISTED);
+    return things.stream().limit(LISTED).map(text).collect(Collectors.joining("; "))
+        + (more == 0 ? "" : "; and " + more + " more");
   }
 
   /** {@code C4 with 1 on III in 1st position and G4 with 4 on II in 1st position}. */
-  private static String taken(Alternative way) {
-    return way.notes().stream()
+  private static String fingering(Alternative alternative) {
+    return alternative.notes().stream()
         .map(note -> note.note().written().display() + " " + with(note))
         .collect(Collectors.joining(" and "));
   }
 
   private static String with(PlannedNote note) {
-    return note.open() ? way(note) : "with " + way(note);
+    return note.open() ? place(note) : "with " + place(note);
   }
 
-  private static String way(PlannedNote note) {
+  private static String place(PlannedNote note) {
     Placement placement = note.placement();
     String string = RomanNumeral.of(placement.string());
     return note.open()

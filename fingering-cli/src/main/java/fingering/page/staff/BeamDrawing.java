@@ -5,7 +5,7 @@ import com.google.common.primitives.Doubles;
 import fingering.page.svg.Svg;
 import java.util.List;
 
-/** Draws beams, and brings the stems below them to their length. */
+/** Draws beams, and sets the lengths of their stems. */
 final class BeamDrawing {
   private static final double APART = 6;
   private static final double SHORTEST = 20;
@@ -16,9 +16,9 @@ final class BeamDrawing {
   private final StripPiece span;
 
   /**
-   * Beams of a piece.
+   * Creates a drawing of the beams of a piece.
    *
-   * @param bars where they are added, as commands of a path
+   * @param bars the path to which their outlines are added
    */
   BeamDrawing(StringBuilder bars, StripPiece span) {
     this.bars = bars;
@@ -31,7 +31,7 @@ final class BeamDrawing {
     return NoteDrawing.stemX(column, stem);
   }
 
-  /** Draws the beams of some stems, two or more. */
+  /** Draws the beams of two or more stems. */
   void draw(List<Stem> beam) {
     int most = beam.stream().mapToInt(stem -> stem.lead().value().flags()).max().orElse(1);
     Slant slant = slant(beam, most);
@@ -40,7 +40,7 @@ final class BeamDrawing {
     }
   }
 
-  /** Draws the strokes of a tremolo between two stems, which they do not touch. */
+  /** Draws the strokes of a tremolo between two stems, without touching the stems. */
   void tremolo(List<Stem> pair) {
     int most = pair.get(0).tremolo().strokes() + pair.get(0).lead().value().flags();
     Slant slant = slant(pair, most);
@@ -50,7 +50,9 @@ final class BeamDrawing {
     }
   }
 
-  /** Where a beam lies: the x of each stem, the y at the first of them, its slope, its levels. */
+  /**
+   * The place of a beam: the x of each stem, the y at the first stem, slope, and level distance.
+   */
   private record Slant(ImmutableList<Double> xs, double y, double slope, double apart) {
     double y(double x, int level) {
       return y + slope * (x - xs.get(0)) + apart * (level - 1);
@@ -61,8 +63,8 @@ final class BeamDrawing {
     double[] xs = beam.stream().mapToDouble(this::x).toArray();
     int last = xs.length - 1;
     boolean up = beam.get(0).up;
-    double way = xs[last] - xs[0];
-    double slope = (beam.get(last).tip - beam.get(0).tip) / Math.max(1, way);
+    double width = xs[last] - xs[0];
+    double slope = (beam.get(last).tip - beam.get(0).tip) / Math.max(1, width);
     slope = Math.max(-STEEPEST, Math.min(STEEPEST, slope / 2));
     double least = SHORTEST + APART * Math.max(0, most - 1);
     double start = up ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;

@@ -8,22 +8,22 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Notes and rests of a measure that begin together, and what the lanes have to say of them. */
+/** Notes and rests of a measure that begin together, with their cells in each lane. */
 final class Column {
-  /** What a lane says of a column. */
+  /** The marks of a lane for a column. */
   record Cell(
       List<String> fingers,
       String string,
       String label,
-      Optional<Lane.Way> shift,
+      Optional<Lane.Direction> shift,
       boolean differs,
       String position) {
-    /** A cell without a note that begins. */
+    /** A cell of a column without a planned note. */
     static Cell empty(String position) {
       return new Cell(List.of(), "", "", Optional.empty(), false, position);
     }
 
-    /** Pixels that the label takes from the column's middle on. */
+    /** Pixels from the middle of the column to the end of the label. */
     double labelWidth() {
       return label.isEmpty()
           ? 0
@@ -31,14 +31,14 @@ final class Column {
     }
   }
 
-  /** Room that a change of clef takes. */
+  /** The width of a change of clef. */
   static final double CLEF = 22;
 
   final BigFraction onset;
   final boolean grace;
   final List<Stem> stems = new ArrayList<>();
 
-  /** What each lane says, in the order of the lanes. */
+  /** The cell of each lane, in the order of the lanes. */
   final List<Cell> cells = new ArrayList<>();
 
   /** A change of clef before it. */
@@ -47,7 +47,7 @@ final class Column {
   /** A change of key before it. */
   Optional<KeyChange> key = Optional.empty();
 
-  /** Pixels from the start of the piece to the middle of the heads. */
+  /** Pixels from the start of the piece to the middle of the noteheads. */
   double x;
 
   Column(BigFraction onset, boolean grace) {
@@ -55,15 +55,15 @@ final class Column {
     this.grace = grace;
   }
 
-  /** Room that a change of key takes. */
-  double keyRoom() {
+  /** The width of a change of key. */
+  double keyWidth() {
     return key.map(change -> Signature.keyWidth(change.fifths(), change.before()) + 6).orElse(0.0);
   }
 
-  /** Room that changes of clef and key, accidentals and heads take left of the middle. */
+  /** The width of clef and key changes, accidentals and noteheads left of the middle. */
   double left(DrawnAccidentals accidentals) {
     double left = Glyphs.HEAD + 1;
-    double sign = (clef.isPresent() ? CLEF : 0) + keyRoom();
+    double sign = (clef.isPresent() ? CLEF : 0) + keyWidth();
     for (Stem stem : stems) {
       if (stem.rest()) {
         continue;
@@ -80,7 +80,7 @@ final class Column {
     return left + sign;
   }
 
-  /** Room that heads, dots and flags take right of the middle. */
+  /** The width of noteheads, dots and flags right of the middle. */
   double right() {
     double right = Glyphs.HEAD + 1;
     for (Stem stem : stems) {
@@ -96,7 +96,7 @@ final class Column {
     return right;
   }
 
-  /** Half the room that fingers and numerals need. */
+  /** Half the width of the widest finger or numeral. */
   double text() {
     double half = 0;
     for (Cell cell : cells) {

@@ -34,13 +34,13 @@ final class Columns {
   /** Stems of two notes each that share a tremolo. */
   final List<List<Stem>> tremolos = new ArrayList<>();
 
-  /** The clef in force at the end, as far as it is shown before a note. */
+  /** The clef at the end of the measure, unless it changes after the last note. */
   Clef lastClef;
 
-  /** The key in force at the end, as far as it is shown before a note; empty where none changes. */
+  /** The key that the last change before a note sets; empty if there is none. */
   OptionalInt lastKey = OptionalInt.empty();
 
-  /** Stems of each voice, rests among them, in document order. */
+  /** Stems and rests of each voice, in document order. */
   final Map<String, List<Stem>> voices = new LinkedHashMap<>();
 
   Columns(PrintedMeasure measure) {
@@ -68,15 +68,15 @@ final class Columns {
             columns.add(column);
           }
         });
-    voices.values().forEach(this::beam);
-    voices.values().forEach(this::pair);
-    direct();
+    voices.values().forEach(this::findBeams);
+    voices.values().forEach(this::findTremolos);
+    setStemDirections();
     lastClef = measure.clef();
-    changes();
+    assignChanges();
   }
 
-  /** Sets changes of clef and key before the notes they concern. */
-  private void changes() {
+  /** Assigns changes of clef and key to the first column that they affect. */
+  private void assignChanges() {
     for (ClefChange change : measure.clefs()) {
       from(change.onset())
           .ifPresent(
@@ -99,7 +99,7 @@ final class Columns {
     return columns.stream().filter(column -> column.onset.compareTo(onset) >= 0).findFirst();
   }
 
-  /** Notes with those that share their stem; chords of one voice whose notes say so. */
+  /** Groups the notes of chords, which share a stem. */
   private List<List<PrintedNote>> groups() {
     List<List<PrintedNote>> groups = new ArrayList<>();
     for (PrintedNote note : measure.notes()) {
@@ -131,13 +131,13 @@ final class Columns {
     return measure.clefAt(note.onset()).step(note.pitch().orElseThrow());
   }
 
-  private void beam(List<Stem> voice) {
+  private void findBeams(List<Stem> voice) {
     List<Stem> open = new ArrayList<>();
     for (Stem stem : voice) {
       if (stem.grace() || stem.rest()) {
         continue;
       }
-      // The beam is told at one note of a chord, often not the lowest.
+      // One note of a chord has the beam, often not the lowest.
       Beam beam =
           stem.notes.stream()
               .map(PrintedNote::beam)
@@ -157,8 +157,8 @@ final class Columns {
     }
   }
 
-  /** Finds notes that share a tremolo; their strokes take the place of beams. */
-  private void pair(List<Stem> voice) {
+  /** Finds notes that share a tremolo: its strokes replace the beams. */
+  private void findTremolos(List<Stem> voice) {
     for (int i = 0; i + 1 < voice.size(); i++) {
       Stem one = voice.get(i);
       Stem other = voice.get(i + 1);
@@ -170,7 +170,7 @@ final class Columns {
     }
   }
 
-  private void direct() {
+  private void setStemDirections() {
     List<String> sounding =
         voices.entrySet().stream()
             .filter(entry -> entry.getValue().stream().anyMatch(stem -> !stem.rest()))
@@ -191,12 +191,12 @@ final class Columns {
         int highest = beam.stream().mapToInt(Stem::highest).max().orElseThrow();
         beam.forEach(stem -> stem.up = upAlone(lowest, highest));
       }
-      clear();
+      moveRests();
     }
   }
 
-  /** The rests of the player make room for the notes of a cue. */
-  private void clear() {
+  /** Moves the rests of the player away from the notes of a cue. */
+  private void moveRests() {
     double middle =
         voices.values().stream()
             .flatMap(List::stream)
@@ -210,13 +210,13 @@ final class Columns {
         .forEach(rest -> rest.up = middle < MIDDLE);
   }
 
-  /** The stem goes where the farther note points away from: down from the middle line. */
+  /** Whether a stem in a single voice goes up: away from the note farthest from the middle line. */
   private static boolean upAlone(int lowest, int highest) {
     return MIDDLE - lowest > highest - MIDDLE;
   }
 
-  /** Whether rests have to make room: several voices have notes, or one has those of a cue. */
-  boolean several() {
+  /** Whether rests must be moved: several voices have notes, or there is a cue. */
+  boolean crowded() {
     long sounding =
         voices.values().stream()
             .filter(stems -> stems.stream().anyMatch(stem -> !stem.rest()))

@@ -5,7 +5,7 @@ import fingering.page.svg.Svg;
 import java.util.List;
 import java.util.Map;
 
-/** Draws slurs and ties; where they pass from piece to piece they lie level at the edge. */
+/** Draws slurs and ties. Those that cross from one piece to the next are level at the edge. */
 final class CurveDrawing {
   private static final double EDGE = 2;
 
@@ -31,7 +31,7 @@ final class CurveDrawing {
     double lift = over ? -1 : 1;
     double y = from.y() + 5 * lift;
     if (from.piece() == to.piece()) {
-      arc(pieces.get(from.piece()), from.x() + 3, to.x() - 3, y, y + 6 * lift);
+      arc(pieces.get(from.piece()), from.x() + 3, to.x() - 3, y, y, y + 6 * lift, 0.25);
       return;
     }
     double edge = spans.get(from.piece()).width;
@@ -58,18 +58,14 @@ final class CurveDrawing {
     extents.add(y, bend);
   }
 
-  private static void arc(Svg svg, double x1, double x2, double y, double bend) {
-    svg.path(
-        "curve",
-        "M%sC%s %s %s"
-            .formatted(
-                Svg.point(x1, y),
-                Svg.point(x1 + (x2 - x1) * 0.25, bend),
-                Svg.point(x2 - (x2 - x1) * 0.25, bend),
-                Svg.point(x2, y)));
-  }
-
-  /** Draws a slur; an end that lies outside is given as the first or last note there is. */
+  /**
+   * Draws a slur.
+   *
+   * @param from the first note, or the first of the passage if the slur begins before it
+   * @param to the last note, or the last of the passage if the slur ends after it
+   * @param begins whether the slur begins in the passage
+   * @param ends whether the slur ends in the passage
+   */
   void slur(DrawnNote from, DrawnNote to, boolean begins, boolean ends) {
     boolean over = over(from, to);
     double lift = over ? -1 : 1;
@@ -84,10 +80,10 @@ final class CurveDrawing {
     double level = reach + 10 * lift;
     extents.add(level, level + lift);
     if (begins && ends && from.piece() == to.piece()) {
-      // A curve of this kind reaches three quarters of the way to its handles.
+      // A cubic curve reaches three quarters of the distance to its control points.
       double middle = (start + stop) / 2;
       double bend = middle + (level - middle) * 1.2;
-      arc(pieces.get(from.piece()), from.x(), to.x(), start, stop, bend);
+      arc(pieces.get(from.piece()), from.x(), to.x(), start, stop, bend, 0.2);
       return;
     }
     for (int piece = from.piece(); piece <= to.piece(); piece++) {
@@ -114,23 +110,30 @@ final class CurveDrawing {
     }
   }
 
-  private static void arc(Svg svg, double x1, double x2, double y1, double y2, double bend) {
+  /**
+   * Draws a cubic curve.
+   *
+   * @param bend the y of both control points
+   * @param share the distance of a control point from its end, as a share of the width
+   */
+  private static void arc(
+      Svg svg, double x1, double x2, double y1, double y2, double bend, double share) {
     svg.path(
         "curve",
         "M%sC%s %s %s"
             .formatted(
                 Svg.point(x1, y1),
-                Svg.point(x1 + (x2 - x1) * 0.2, bend),
-                Svg.point(x2 - (x2 - x1) * 0.2, bend),
+                Svg.point(x1 + (x2 - x1) * share, bend),
+                Svg.point(x2 - (x2 - x1) * share, bend),
                 Svg.point(x2, y2)));
   }
 
-  /** Whether a slur passes over its notes. */
+  /** Whether a slur passes above its notes. */
   static boolean over(DrawnNote from, DrawnNote to) {
     return !from.up() || !to.up();
   }
 
-  /** Whether a note lies from one to another. */
+  /** Whether a note lies between two others, or is one of them. */
   static boolean within(DrawnNote spot, DrawnNote from, DrawnNote to) {
     boolean after =
         spot.piece() > from.piece() || (spot.piece() == from.piece() && spot.x() >= from.x());

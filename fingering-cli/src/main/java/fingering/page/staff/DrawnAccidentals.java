@@ -15,12 +15,12 @@ import java.util.OptionalInt;
 import java.util.Set;
 
 /**
- * Which accidentals are drawn: those of the file, or, where it has none at all, those that key and
- * measure ask for.
+ * The accidentals to draw: those of the file, or, if it has none at all, those that follow from key
+ * and measure.
  */
 final class DrawnAccidentals {
   private final boolean printed;
-  private final Map<NoteAddress, Integer> reckoned = new HashMap<>();
+  private final Map<NoteAddress, Integer> computed = new HashMap<>();
 
   DrawnAccidentals(PrintedPart part, List<Measure> measures) {
     printed =
@@ -30,12 +30,12 @@ final class DrawnAccidentals {
     if (!printed) {
       Set<Pitch> tied = new HashSet<>();
       for (int i = 0; i < measures.size(); i++) {
-        tied = reckon(part.measures().get(i), measures.get(i), tied);
+        tied = compute(part.measures().get(i), measures.get(i), tied);
       }
     }
   }
 
-  private Set<Pitch> reckon(PrintedMeasure measure, Measure read, Set<Pitch> tiedOver) {
+  private Set<Pitch> compute(PrintedMeasure measure, Measure planned, Set<Pitch> tiedOver) {
     Map<Integer, Integer> inForce = new HashMap<>();
     Set<Pitch> tied = new HashSet<>(tiedOver);
     for (PrintedNote note : measure.notes()) {
@@ -45,10 +45,10 @@ final class DrawnAccidentals {
       Pitch pitch = note.pitch().orElseThrow();
       boolean continued = tied.remove(pitch);
       int line = pitch.letterNumber();
-      int fifths = measure.fifthsAt(note.onset(), read.fifths());
+      int fifths = measure.fifthsAt(note.onset(), planned.fifths());
       int now = inForce.getOrDefault(line, KeySignature.alter(pitch.letter(), fifths));
       if (now != pitch.alter() && !continued) {
-        reckoned.put(note.address(), pitch.alter());
+        computed.put(note.address(), pitch.alter());
         inForce.put(line, pitch.alter());
       }
       if (note.tied()) {
@@ -58,12 +58,12 @@ final class DrawnAccidentals {
     return tied;
   }
 
-  /** The accidental drawn before a note: semitones, -2 to 2; empty where none is. */
+  /** The accidental before a note: semitones from -2 to 2; empty if none is drawn. */
   OptionalInt shown(PrintedNote note) {
     if (printed) {
       return note.accidental();
     }
-    Integer alter = reckoned.get(note.address());
+    Integer alter = computed.get(note.address());
     return alter == null ? OptionalInt.empty() : OptionalInt.of(alter);
   }
 }

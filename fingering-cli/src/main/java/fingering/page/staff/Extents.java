@@ -1,6 +1,6 @@
 package fingering.page.staff;
 
-/** How far a drawing reaches up and down; the top line of the staff lies at 0, the lowest at 32. */
+/** The vertical extent of a drawing; the top line of the staff is at 0, the lowest at 32. */
 final class Extents {
   /** The y of the lowest line. */
   static final double STAFF = 4 * Glyphs.SPACE;
@@ -8,7 +8,7 @@ final class Extents {
   private double top = -16;
   private double bottom = STAFF + 14;
 
-  /** Takes a stretch into account. */
+  /** Includes a vertical range. */
   void add(double from, double to) {
     top = Math.min(top, Math.min(from, to));
     bottom = Math.max(bottom, Math.max(from, to));

@@ -3,8 +3,8 @@ package fingering.page.staff;
 import fingering.music.Clef;
 
 /**
- * The shapes of notation, drawn by hand for this program from lines and curves; none is taken from
- * a font. The distance of two lines of the staff is 8, and each shape lies about its own origin.
+ * The shapes of notation, drawn by hand for this program from lines and curves, not taken from a
+ * font. The lines of the staff are 8 apart, and each shape is drawn around its own origin.
  */
 final class Glyphs {
   /** Pixels between two lines of the staff. */

@@ -7,32 +7,32 @@ import java.util.Optional;
 /**
  * The marks of one plan, to be drawn along the staff.
  *
- * @param key the letter that stands for the plan
+ * @param key the letter of the plan
  * @param name the plan's name
- * @param marks the marks by the notes they belong to; tied notes have one at the first
+ * @param marks the marks by note; of tied notes only the first has a mark
  */
 public record Lane(String key, String name, ImmutableMap<NoteAddress, Mark> marks) {
 
   /**
-   * What a plan says of one note.
+   * The marks of one note in a plan.
    *
-   * @param finger the finger's sign
-   * @param string the string's numeral
-   * @param stringTold whether the numeral is to be written, since the string changes
+   * @param finger the symbol of the finger
+   * @param string the Roman numeral of the string
+   * @param showString whether to print the numeral, because the string changes
    * @param position the name of the position the hand is in
-   * @param shift which way the hand shifts to this note; empty where it stays
-   * @param differs whether another plan takes the note otherwise
+   * @param shift the direction of the shift to this note; empty if there is none
+   * @param differs whether another plan plays the note differently
    */
   public record Mark(
       String finger,
       String string,
-      boolean stringTold,
+      boolean showString,
       String position,
-      Optional<Way> shift,
+      Optional<Direction> shift,
       boolean differs) {}
 
-  /** The way of a shift. */
-  public enum Way {
+  /** The direction of a shift. */
+  public enum Direction {
     UP,
     DOWN
   }

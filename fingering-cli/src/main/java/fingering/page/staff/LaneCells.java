@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Brings the marks of a lane to the columns of the staff. */
+/** Adds the marks of a lane to the columns of the staff. */
 final class LaneCells {
   private final Lane lane;
   private String position = "";
@@ -18,7 +18,7 @@ final class LaneCells {
     this.lane = lane;
   }
 
-  /** Adds the lane's cells to the columns, which come in order of time. */
+  /** Adds the cells of the lane to the columns, which come in order of time. */
   void add(List<Column> columns) {
     for (Column column : columns) {
       column.cells.add(cell(column));
@@ -36,18 +36,19 @@ final class LaneCells {
       return Cell.empty(position);
     }
     Mark first = marks.get(0);
-    Optional<Lane.Way> shift = marks.stream().flatMap(mark -> mark.shift().stream()).findFirst();
-    boolean told = shift.isPresent() || !first.position().equals(position);
+    Optional<Lane.Direction> shift =
+        marks.stream().flatMap(mark -> mark.shift().stream()).findFirst();
+    boolean labelled = shift.isPresent() || !first.position().equals(position);
     position = first.position();
-    boolean stringTold = marks.stream().anyMatch(Mark::stringTold);
+    boolean showString = marks.stream().anyMatch(Mark::showString);
     String string =
-        stringTold
+        showString
             ? marks.stream().map(Mark::string).distinct().collect(Collectors.joining("/"))
             : "";
     return new Cell(
         marks.stream().map(Mark::finger).toList(),
         string,
-        told ? position : "",
+        labelled ? position : "",
         shift,
         marks.stream().anyMatch(Mark::differs),
         position);

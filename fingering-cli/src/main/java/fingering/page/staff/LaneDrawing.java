@@ -10,7 +10,7 @@ import java.util.TreeMap;
 
 /** Draws the lane of a plan: fingers next to the staff, then strings, then positions. */
 final class LaneDrawing {
-  /** How far before a note's middle its position begins. */
+  /** Pixels from the start of a position to the middle of its first note. */
   static final double LEAD = 6;
 
   private static final double FINGER_ROW = 15;
@@ -24,11 +24,11 @@ final class LaneDrawing {
   private final double top;
 
   /**
-   * A lane.
+   * Creates a drawing of a lane.
    *
    * @param lane its index
-   * @param stack fingers that stand one above another at the most
-   * @param over whether it lies over the staff
+   * @param stack the largest number of fingers above one another
+   * @param over whether it is above the staff
    * @param top the y of its upper edge
    */
   LaneDrawing(int lane, int stack, boolean over, double top) {
@@ -66,7 +66,7 @@ final class LaneDrawing {
     return over ? top + LABEL_ROW + 9 : top + FINGER_ROW * stack + 11;
   }
 
-  /** The baseline of the lowest of so many fingers. */
+  /** The baseline of the lowest finger in a stack of that many. */
   private double fingerY(int fingers) {
     double rows = top + (over ? LABEL_ROW + STRING_ROW : 0);
     double bottom = rows + FINGER_ROW * stack - 3;
@@ -76,7 +76,7 @@ final class LaneDrawing {
   /**
    * Draws the fingers, strings and positions of a piece.
    *
-   * @param held whether the hand is in a position already where it begins
+   * @param held whether the hand is already in a position at the start of the piece
    */
   void draw(Svg svg, StripPiece span, boolean held) {
     StringBuilder boxes = new StringBuilder();
@@ -134,12 +134,12 @@ final class LaneDrawing {
     }
   }
 
-  /** Draws the name of a position, and returns where it ends. */
+  /** Draws the name of a position, and returns the x where it ends. */
   private double label(Svg svg, Column column, double y) {
     Cell cell = column.cells.get(lane);
     double x = column.x - LEAD;
     cell.shift()
-        .ifPresent(way -> svg.use(way == Lane.Way.UP ? "g-shift-u" : "g-shift-d", x + 4, y));
+        .ifPresent(to -> svg.use(to == Lane.Direction.UP ? "g-shift-u" : "g-shift-d", x + 4, y));
     double text = x + arrowWidth(cell);
     svg.text("label", text, y + 3.5, cell.label());
     return text + labelTextWidth(cell.label()) + 2;
@@ -155,9 +155,9 @@ final class LaneDrawing {
     }
   }
 
-  /** Fingers of one look; those of one letter and height are drawn as one. */
+  /** Fingers of one style; those of one letter at the same height are drawn together. */
   private static final class Row {
-    /** Signs behind a finger, which stays over its note. */
+    /** Signs drawn behind a finger, which stays centred on its note. */
     private static final String BEHIND = "!°";
 
     private static final double SIGN = 6.5;

@@ -14,12 +14,12 @@ final class NoteDrawing {
   private static final double STEM = 27;
   private static final double SMALL_STEM = 18;
 
-  /** From one stroke of a tremolo to the next. */
+  /** Pixels from one stroke of a tremolo to the next. */
   private static final double STROKE = 4.6;
 
   private static final double HEAD = Glyphs.HEAD;
 
-  /** Signs that stand over everything, the lowest first. */
+  /** Signs above everything else, the lowest first. */
   private static final ImmutableList<Sign> OVER =
       ImmutableList.of(
           Sign.HARMONIC, Sign.LEFT_PLUCKED, Sign.DOWN_BOW, Sign.UP_BOW, Sign.TRILL, Sign.FERMATA);
@@ -29,10 +29,10 @@ final class NoteDrawing {
   private final DrawnAccidentals accidentals;
   private final StripPiece span;
 
-  /** All stems and ledger lines of the piece, drawn as one. */
+  /** All stems and ledger lines of the piece, drawn as one path. */
   private final StringBuilder lines = new StringBuilder();
 
-  /** All black heads of the piece: a path whose points are marked with one. */
+  /** All black noteheads of the piece: a path with one as the marker at each point. */
   private final StringBuilder heads = new StringBuilder();
 
   NoteDrawing(Svg svg, Extents extents, DrawnAccidentals accidentals, StripPiece span) {
@@ -42,7 +42,12 @@ final class NoteDrawing {
     this.span = span;
   }
 
-  /** Draws everything, and tells where each note lies. */
+  /**
+   * Draws everything.
+   *
+   * @param piece the index of the piece
+   * @param spots receives the place of each note
+   */
   void draw(int piece, Map<NoteAddress, DrawnNote> spots) {
     for (Column column : span.columns) {
       changes(column);
@@ -54,11 +59,11 @@ final class NoteDrawing {
         }
       }
     }
-    List<List<Stem>> beams = here(span.source.beams);
+    List<List<Stem>> beams = span.inside(span.source.beams);
     StringBuilder bars = new StringBuilder();
     BeamDrawing drawing = new BeamDrawing(bars, span);
     beams.forEach(drawing::draw);
-    List<List<Stem>> tremolos = here(span.source.tremolos);
+    List<List<Stem>> tremolos = span.inside(span.source.tremolos);
     tremolos.forEach(drawing::tremolo);
     if (bars.length() > 0) {
       svg.path("beam", bars.toString());
@@ -69,7 +74,7 @@ final class NoteDrawing {
         if (!stem.rest()) {
           boolean beamed = beams.stream().anyMatch(beam -> beam.contains(stem));
           notes(column, stem, beamed);
-          spots(piece, column, stem, signs(column, stem), spots);
+          addSpots(piece, column, stem, signs(column, stem), spots);
         }
       }
     }
@@ -81,7 +86,7 @@ final class NoteDrawing {
     }
   }
 
-  /** Changes of clef and key before a column. */
+  /** Draws changes of clef and key before a column. */
   private void changes(Column column) {
     double x = column.x - column.left(accidentals);
     column.clef.ifPresent(clef -> Signature.smallClef(svg, clef, x + 9, 0));
@@ -90,11 +95,6 @@ final class NoteDrawing {
         key ->
             Signature.key(
                 svg, span.printed.clefAt(column.onset), key.fifths(), key.before(), after));
-  }
-
-  /** Groups of stems as far as they lie in this piece. */
-  private List<List<Stem>> here(List<List<Stem>> groups) {
-    return span.inside(groups);
   }
 
   private static double tip(Stem stem) {
@@ -107,7 +107,7 @@ final class NoteDrawing {
 
   private void rest(Column column, Stem stem) {
     PrintedNote note = stem.lead();
-    double shift = !span.source.several() ? 0 : stem.up ? -12 : 12;
+    double shift = !span.source.crowded() ? 0 : stem.up ? -12 : 12;
     if (note.value().wholeMeasure()) {
       double middle = (column.x - HEAD + (span.last ? span.bar : span.width)) / 2 - 2;
       svg.use("g-r1", span.columns.size() == 1 ? middle : column.x, 16 + shift);
@@ -142,7 +142,7 @@ final class NoteDrawing {
         svg.circle("ink", column.x + HEAD + 4.5 + 5 * dot, dotY, 1.5);
       }
       if (accidentals.shown(note).isPresent()) {
-        double signX = column.x + minimum(stem) * scale - HEAD * scale - 5.5 - 9 * signs++;
+        double signX = column.x + leastOffset(stem) * scale - HEAD * scale - 5.5 - 9 * signs++;
         Signature.sign(svg, accidentals.shown(note).getAsInt(), signX, y);
       }
       extents.add(y - 5, y + 5);
@@ -153,24 +153,25 @@ final class NoteDrawing {
     strokes(column, stem, beamed);
   }
 
-  /** The strokes of a tremolo on one note, in the middle of what is free of its stem. */
+  /** Draws the strokes of a tremolo on one note, centred on the free part of its stem. */
   private void strokes(Column column, Stem stem, boolean beamed) {
     int strokes = stem.tremolo().strokes();
     if (strokes == 0 || stem.tremolo().paired()) {
       return;
     }
-    double way = stem.up ? -1 : 1;
-    double head = Stem.y(stem.up ? stem.highest() : stem.lowest()) + 5 * way;
+    double direction = stem.up ? -1 : 1;
+    double head = Stem.y(stem.up ? stem.highest() : stem.lowest()) + 5 * direction;
     int flags = stem.lead().value().flags();
-    double end = stem.tip - way * (flags == 0 ? 0 : beamed ? 6 * flags : 6 * flags + 6);
+    double end = stem.tip - direction * (flags == 0 ? 0 : beamed ? 6 * flags : 6 * flags + 6);
     double x = stem.stemmed() ? stemX(column, stem) : column.x;
-    double middle = stem.stemmed() ? (head + end) / 2 : head + way * (4 + STROKE * strokes / 2);
+    double middle =
+        stem.stemmed() ? (head + end) / 2 : head + direction * (4 + STROKE * strokes / 2);
     for (int i = 0; i < strokes; i++) {
       svg.use("g-stroke", x, middle + STROKE * (i - (strokes - 1) / 2.0));
     }
   }
 
-  private static double minimum(Stem stem) {
+  private static double leastOffset(Stem stem) {
     double least = 0;
     for (int i = 0; i < stem.notes.size(); i++) {
       least = Math.min(least, stem.headOffset(i));
@@ -231,13 +232,13 @@ final class NoteDrawing {
     return column.x + (stem.up ? reach : -reach);
   }
 
-  /** Signs near the head, then those that stand over everything; returns how far up they go. */
+  /** Draws signs near the notehead, then those above everything; returns the top of them. */
   private double signs(Column column, Stem stem) {
     double step = stem.up ? 1 : -1;
     double y = stem.up ? Stem.y(stem.lowest()) + 8 : Stem.y(stem.highest()) - 8;
     for (Sign sign : new Sign[] {Sign.STACCATO, Sign.TENUTO, Sign.ACCENT, Sign.MARCATO}) {
       if (has(stem, sign)) {
-        // A dot on a line of the staff would not be seen.
+        // A dot on a line of the staff would be invisible.
         double clear = y > 0 && y < 32 && Math.round(y) % 8 == 0 ? y + 4 * step : y;
         svg.use("g-" + sign.name().toLowerCase(Locale.ROOT), column.x, clear);
         extents.add(clear - 4, clear + 4);
@@ -277,12 +278,12 @@ final class NoteDrawing {
     return stem.stemmed() && !stem.up ? Math.max(heads, stem.tip) : heads;
   }
 
-  private void spots(
+  private void addSpots(
       int piece, Column column, Stem stem, double reach, Map<NoteAddress, DrawnNote> spots) {
     boolean near = stem.notes.stream().anyMatch(note -> !note.signs().isEmpty());
     boolean over = OVER.stream().anyMatch(sign -> has(stem, sign));
-    double room = near ? 8 : 0;
-    double top = top(stem) - (stem.up ? 0 : room);
+    double space = near ? 8 : 0;
+    double top = top(stem) - (stem.up ? 0 : space);
     for (int i = 0; i < stem.notes.size(); i++) {
       spots.put(
           stem.notes.get(i).address(),
@@ -291,7 +292,7 @@ final class NoteDrawing {
               column.x,
               Stem.y(stem.steps.get(i)),
               over ? Math.min(top, reach) : top,
-              bottom(stem) + (stem.up ? room : 0),
+              bottom(stem) + (stem.up ? space : 0),
               stem.up));
     }
   }

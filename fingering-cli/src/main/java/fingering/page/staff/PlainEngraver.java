@@ -13,14 +13,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A staff from plain shapes, simple and clean: notes, beams, rests, slurs, words and dynamics, with
- * the plans' marks in lanes over and under it. It leaves out much that an engraver would care for.
+ * Draws a simple, clean staff: notes, beams, rests, slurs, text and dynamics, with the marks of the
+ * plans in lanes above and below it. It leaves out many details of engraved music.
  */
 public final class PlainEngraver implements Engraver {
-  /** A row with its head fits on the narrowest telephone: 360 pixels less the page's margins. */
+  /** A row with its head fits on the narrowest phone: 360 pixels less the margins of the page. */
   private static final double NARROWEST_ROW = 328;
 
-  /** The least room for a plan's letter and the name of a position. */
+  /** The least width for the letter of a plan and the name of a position. */
   private static final double LEAST_MARGIN = 50;
 
   @Override
@@ -69,7 +69,7 @@ public final class PlainEngraver implements Engraver {
     return Optional.of(new Spacing.Next(measure, clef));
   }
 
-  /** The notes of a part in order, by address. */
+  /** The addresses of all notes, in order. */
   static List<NoteAddress> addresses(List<StripPiece> spans) {
     List<NoteAddress> all = new ArrayList<>();
     for (StripPiece span : spans) {

@@ -3,17 +3,17 @@ package fingering.page.staff;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** What can stand at the beginning of a row; many pieces have the same, which is drawn once. */
+/** The heads of rows. Many pieces have the same head, so each is defined once and reused. */
 final class RowHeads {
   private final Map<String, String> ids = new LinkedHashMap<>();
 
-  /** Shows a drawing, which is kept under a name of its own. */
+  /** An element that shows a drawing, which is defined once under its own id. */
   String use(String drawing) {
     String id = ids.computeIfAbsent(drawing, fresh -> "h" + ids.size());
     return "<use class=\"head\" href=\"#" + id + "\"/>";
   }
 
-  /** All that is kept, for a {@code defs} element. */
+  /** All drawings, for a {@code defs} element. */
   String shapes() {
     StringBuilder shapes = new StringBuilder();
     ids.forEach(

@@ -4,14 +4,14 @@ import fingering.music.Clef;
 import fingering.page.svg.Svg;
 import fingering.tables.Pitch;
 
-/** Clef, key and meter at the beginning of a staff. */
+/** Draws clef, key signature and time signature. */
 final class Signature {
-  /** Steps of the sharps in the treble clef, as every print has them, and of the flats. */
+  /** Steps of the sharps, and below of the flats, in the treble clef (common practice). */
   private static final int[] SHARP_STEPS = {8, 5, 9, 6, 3, 7, 4};
 
   private static final int[] FLAT_STEPS = {4, 7, 3, 6, 2, 5, 1};
 
-  /** In the tenor clef the sharps begin low, so that none stands over the staff. */
+  /** In the tenor clef the sharps begin low, so that none is above the staff. */
   private static final int[] TENOR_SHARP_STEPS = {2, 6, 3, 7, 4, 8, 5};
 
   private static final double CLEF_WIDTH = 28;
@@ -19,7 +19,7 @@ final class Signature {
 
   private Signature() {}
 
-  /** The step of the sharp or flat of that index in a clef. */
+  /** The step of the sharp or flat with that index in a clef. */
   static int step(Clef clef, int index, boolean sharp) {
     Clef plain = new Clef(clef.sign(), clef.line(), 0);
     if (sharp && plain.equals(Clef.TENOR)) {
@@ -34,7 +34,7 @@ final class Signature {
     return CLEF_WIDTH + keyWidth(fifths, 0);
   }
 
-  /** Draws a clef whose middle lies at x, and returns nothing but the drawing. */
+  /** Draws a clef with its middle at x. */
   static void clef(Svg svg, Clef clef, double x) {
     svg.use(Glyphs.clef(clef), x, Stem.y(2 * (clef.line() - 1)));
     if (clef.octaves() != 0) {
@@ -42,7 +42,7 @@ final class Signature {
     }
   }
 
-  /** Draws a clef that follows another, which is smaller, on a staff whose top lies at y. */
+  /** Draws the smaller clef of a change of clef, on a staff with its top at y. */
   static void smallClef(Svg svg, Clef clef, double x, double y) {
     svg.raw(
             "<g transform=\"translate(%s,%s) scale(.75)\">"
@@ -51,23 +51,23 @@ final class Signature {
         .raw("</g>");
   }
 
-  /** The width of a key signature that follows another: what falls away is told by naturals. */
+  /** The width of a key signature after another one, with naturals for signs that are cancelled. */
   static double keyWidth(int fifths, int before) {
     return SIGN_WIDTH * (signs(fifths) + naturals(fifths, before));
   }
 
-  /** The signs of a key: one a letter at the most, though some keys would double some. */
+  /** The number of signs of a key: at most one for each letter, also in keys with double signs. */
   private static int signs(int fifths) {
     return Math.min(SHARP_STEPS.length, Math.abs(fifths));
   }
 
-  /** How many signs of the key before have to be taken back: those that the new one has not. */
+  /** The number of naturals: signs of the old key that the new one lacks. */
   private static int naturals(int fifths, int before) {
     boolean sameSide = (fifths >= 0) == (before >= 0);
     return sameSide ? Math.max(0, signs(before) - signs(fifths)) : signs(before);
   }
 
-  /** Draws a key signature from x on. */
+  /** Draws a key signature that begins at x. */
   static void key(Svg svg, Clef clef, int fifths, int before, double x) {
     double at = x + SIGN_WIDTH / 2;
     int back = naturals(fifths, before);
@@ -81,7 +81,7 @@ final class Signature {
     }
   }
 
-  /** Draws one accidental about a point. */
+  /** Draws an accidental centred on a point. */
   static void sign(Svg svg, int alter, double x, double y) {
     switch (alter) {
       case 1 -> svg.use("g-sharp", x, y);
@@ -92,13 +92,13 @@ final class Signature {
     }
   }
 
-  /** Draws a meter about x. */
+  /** Draws a time signature centred on x. */
   static void meter(Svg svg, int beats, int beatType, double x) {
     svg.text("meter", x, 14.4, Integer.toString(beats));
     svg.text("meter", x, 30.4, Integer.toString(beatType));
   }
 
-  /** The width of a meter. */
+  /** The width of a time signature. */
   static double meterWidth(int beats, int beatType) {
     return 6
         + 12.0 * Math.max(Integer.toString(beats).length(), Integer.toString(beatType).length());

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Sets the columns of a measure apart, and cuts measures that are too wide for a telephone. */
+/** Spaces the columns of a measure, and splits measures that are too wide for a phone. */
 final class Spacing {
   private static final double BEFORE = 8;
   private static final double AFTER = 9;
@@ -24,10 +24,10 @@ final class Spacing {
   private final double widest;
 
   /**
-   * Spaces measures.
+   * Creates a spacing.
    *
    * @param narrowest the least width of a piece in pixels
-   * @param widest the width over which a measure is cut, where it can be
+   * @param widest the width above which a measure is split if possible
    */
   Spacing(DrawnAccidentals accidentals, double narrowest, double widest) {
     this.accidentals = accidentals;
@@ -36,7 +36,7 @@ final class Spacing {
   }
 
   /**
-   * What follows a measure, as far as it is told at its end.
+   * What a measure announces at its end about the next one.
    *
    * @param measure the next measure
    * @param clef its clef
@@ -81,19 +81,19 @@ final class Spacing {
     } else {
       end(open, open.columns.get(open.columns.size() - 1));
     }
-    open.width += room(printed.end());
+    open.width += barWidth(printed.end());
     open.last = true;
     spans.add(open);
     for (StripPiece span : spans) {
       texts(span, spans);
       span.width = Math.ceil(Math.max(narrowest, span.width));
     }
-    trail(open, next);
+    announce(open, next);
     return spans;
   }
 
-  /** What a bar line takes besides a single one. */
-  private static double room(Bar end) {
+  /** The width of a bar line beyond that of a single one. */
+  private static double barWidth(Bar end) {
     return switch (end) {
       case SINGLE -> 0;
       case DOUBLE -> 3;
@@ -106,12 +106,12 @@ final class Spacing {
     double heads = before.right() + after.left(accidentals) + 3;
     double texts = before.text() + after.text() + 1;
     double label = before.cells.stream().mapToDouble(Column.Cell::labelWidth).max().orElse(0);
-    double time = before.grace ? GRACE : room(after.onset.subtract(before.onset));
+    double time = before.grace ? GRACE : timeWidth(after.onset.subtract(before.onset));
     return Math.max(Math.max(heads, texts), Math.max(label, time));
   }
 
-  /** The room of a length: twice as long is a little wider, as in print. */
-  private static double room(BigFraction length) {
+  /** The width of a duration: a note twice as long is only a little wider, as in print. */
+  private static double timeWidth(BigFraction length) {
     return 10 + 7 * Math.log(1 + 4 * length.doubleValue()) / Math.log(2);
   }
 
@@ -122,7 +122,7 @@ final class Spacing {
         last.x + Math.max(Math.max(last.right(), last.text()) + AFTER, Math.max(label, time) + 4);
   }
 
-  /** Whether the piece ends before a column: on a beat if one comes in time, else wherever. */
+  /** Whether the piece ends before a column: on a beat if there is one in time, else anywhere. */
   private boolean cuts(List<Column> all, int index, double x) {
     Column column = all.get(index);
     if (index > 0 && all.get(index - 1).grace) {
@@ -160,7 +160,7 @@ final class Spacing {
     span.dynamics = dynamics.placed(span.width);
   }
 
-  private static void trail(StripPiece last, Optional<Next> next) {
+  private static void announce(StripPiece last, Optional<Next> next) {
     if (next.isPresent() && !next.get().clef().equals(last.source.lastClef)) {
       last.width += Column.CLEF;
     }
@@ -177,7 +177,7 @@ final class Spacing {
     }
   }
 
-  /** Whether another meter is printed in the next measure. */
+  /** Whether the time signature changes in the next measure. */
   static boolean meterChanges(Measure measure, Measure after) {
     return after.beats() != measure.beats() || after.beatType() != measure.beatType();
   }

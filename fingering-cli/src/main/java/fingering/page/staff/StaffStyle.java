@@ -1,6 +1,6 @@
 package fingering.page.staff;
 
-/** How letters and lines of the strip look; colours come from the page around it. */
+/** The style of letters and lines of the strip; the page around it sets the colours. */
 public final class StaffStyle {
   /** Sizes of letters in pixels. */
   static final double WORDS = 11;
@@ -13,8 +13,8 @@ public final class StaffStyle {
   private StaffStyle() {}
 
   /**
-   * The rules of a style sheet that the strip needs. They name no element around: what is shown
-   * where it is used does not stand in it.
+   * The style rules of the strip. They do not depend on enclosing elements, because shapes that are
+   * reused are styled where they are defined.
    */
   public static String sheet() {
     return """

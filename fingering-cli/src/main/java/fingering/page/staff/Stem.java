@@ -14,7 +14,7 @@ final class Stem {
   /** Steps of each note above the lowest line of the staff. */
   final ImmutableList<Integer> steps;
 
-  /** Which way the stem goes. */
+  /** Whether the stem goes up. */
   boolean up;
 
   /** The y at which the stem ends, with the top line of the staff at 0. */
@@ -42,7 +42,7 @@ final class Stem {
     return lead().cue();
   }
 
-  /** The size of heads and flags: 1 where the part's own notes are drawn. */
+  /** The scale of noteheads and flags: 1 for normal notes. */
   double scale() {
     return grace() || cue() ? SMALL : 1;
   }
@@ -52,7 +52,7 @@ final class Stem {
     return !rest() && lead().value().part() >= 2;
   }
 
-  /** The tremolo that any of its notes tells. */
+  /** The tremolo of any of its notes. */
   Tremolo tremolo() {
     return notes.stream()
         .map(PrintedNote::tremolo)
@@ -74,7 +74,7 @@ final class Stem {
     return (8 - step) * Glyphs.SPACE / 2;
   }
 
-  /** How far the notes are drawn to the right of the others of their column, for seconds. */
+  /** How far a note is moved to the right in its column, because it is a second from another. */
   double headOffset(int index) {
     int run = 0;
     if (up) {

@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Draws the pieces of a strip once they are laid out. */
+/** Draws the pieces of a strip after the layout. */
 final class StripDrawing {
   private static final double NUMBER_ROW = 15;
   private static final double ENDINGS_ROW = 15;
@@ -87,7 +87,7 @@ final class StripDrawing {
     }
   }
 
-  /** Notes that slurs pass over, or under. */
+  /** Notes under or over a slur, with whether the slur is above. */
   private Map<NoteAddress, Boolean> curved() {
     Map<NoteAddress, Boolean> curved = new HashMap<>();
     for (Slur slur : part.slurs()) {
@@ -119,7 +119,7 @@ final class StripDrawing {
         to.isPresent());
   }
 
-  /** The first note there is, or the last. */
+  /** The first note that was drawn, or the last. */
   private DrawnNote outer(boolean first) {
     List<DrawnNote> known =
         PlainEngraver.addresses(spans).stream().filter(spots::containsKey).map(spots::get).toList();
@@ -178,7 +178,7 @@ final class StripDrawing {
       Clef clef = span.printed.clefAt(span.from());
       frame.head(head, clef, span.printed.fifthsAt(span.from(), span.measure.fifths()));
       Svg body = new Svg();
-      frame.ground(body);
+      frame.background(body);
       body.raw("<g transform=\"translate(0," + Svg.number(staff) + ")\">")
           .raw(music.get(i).toString())
           .raw("</g>");
@@ -187,11 +187,11 @@ final class StripDrawing {
       for (int lane = 0; lane < lanes.size(); lane++) {
         boolean held = !positions.get(lane).isEmpty();
         drawings.get(lane).draw(body, span, held);
-        boolean told =
+        boolean labelled =
             !span.columns.isEmpty() && !span.columns.get(0).cells.get(lane).label().isEmpty();
         drawings
             .get(lane)
-            .head(head, lanes.get(lane).key(), told ? "" : positions.get(lane), -margin);
+            .head(head, lanes.get(lane).key(), labelled ? "" : positions.get(lane), -margin);
         if (!span.columns.isEmpty()) {
           positions.set(lane, span.columns.get(span.columns.size() - 1).cells.get(lane).position());
         }

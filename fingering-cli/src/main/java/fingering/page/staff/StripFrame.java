@@ -10,16 +10,16 @@ import fingering.page.svg.Svg;
 import fingering.page.svg.TextWidth;
 import java.util.List;
 
-/** Draws what stands around the notes: staff, bar lines, clef and key, words and dynamics. */
+/** Draws everything around the notes: staff, bar lines, clef and key, text and dynamics. */
 final class StripFrame {
   /**
-   * The heights of the rows.
+   * The vertical places of the rows.
    *
-   * @param staff the top line of the staff
-   * @param endings the line over endings of repeats
+   * @param staff the y of the top line of the staff
+   * @param endings the y of the brackets over endings of repeats
    * @param words the lower edge of the words
    * @param dynamics the upper edge of the dynamics
-   * @param height the height of it all
+   * @param height the total height
    */
   record Rows(double staff, double endings, double words, double dynamics, int height) {}
 
@@ -50,7 +50,7 @@ final class StripFrame {
     svg.path("staff", lines.toString());
   }
 
-  /** Draws staff, clef and key left of 0. */
+  /** Draws staff, clef and key to the left of 0. */
   void head(Svg svg, Clef clef, int fifths) {
     staff(svg, -margin, 0);
     svg.raw(
@@ -61,13 +61,13 @@ final class StripFrame {
     svg.raw("</g>");
   }
 
-  /** Draws the ground of a piece, which hides the head of the next, and its staff. */
-  void ground(Svg svg) {
+  /** Draws the background of a piece, which hides the head of the next one, and its staff. */
+  void background(Svg svg) {
     svg.raw("<use href=\"#g-paper\"/>").raw("<use href=\"#g-staff\" y=\"");
     svg.raw(Svg.number(rows.staff())).raw("\"/>");
   }
 
-  /** Draws number, bar lines and what changes with the next measure. */
+  /** Draws the measure number, the bar lines, and changes in the next measure. */
   void bars(Svg svg, int index) {
     StripPiece span = spans.get(index);
     double top = rows.staff();
@@ -140,7 +140,7 @@ final class StripFrame {
     }
   }
 
-  /** Draws the bracket of an ending as far as it lies over a piece. */
+  /** Draws the section of an ending bracket that is over a piece. */
   private void ending(Svg svg, StripPiece span, Ending ending) {
     int measure = span.measure.index();
     if (measure < ending.first() || measure > ending.last()) {
@@ -164,7 +164,7 @@ final class StripFrame {
     svg.path("bracket", path.toString());
   }
 
-  /** Draws words, dynamics and hairpins. */
+  /** Draws text, dynamics and hairpins. */
   void texts(Svg svg, int index) {
     StripPiece span = spans.get(index);
     part.endings().forEach(ending -> ending(svg, span, ending));

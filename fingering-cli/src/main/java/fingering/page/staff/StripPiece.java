@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** A piece of the strip while it is laid out: a measure, or some beats of one. */
+/** A piece of the strip during layout: a measure, or some beats of one. */
 final class StripPiece {
   final Measure measure;
   final PrintedMeasure printed;
@@ -16,13 +16,13 @@ final class StripPiece {
   final boolean first;
   boolean last;
 
-  /** Pixels from its beginning to its end. */
+  /** The width in pixels. */
   double width;
 
-  /** Where the bar line stands, for the last of a measure. */
+  /** The x of the bar line, for the last piece of a measure. */
   double bar;
 
-  /** Words over the staff, and dynamics under it. */
+  /** Text above the staff, and dynamics below it. */
   List<TextRow.Placed> words = new ArrayList<>();
 
   List<TextRow.Placed> dynamics = new ArrayList<>();
@@ -40,22 +40,22 @@ final class StripPiece {
     this.first = first;
   }
 
-  /** The key in force at the end of its measure, as far as it is shown there. */
+  /** The key at the end of its measure, as far as it is printed there. */
   int lastKey() {
     return source.lastKey.orElse(measure.fifths());
   }
 
-  /** Where it begins, in quarter notes from the start of the measure. */
+  /** The start, in quarter notes from the start of the measure. */
   BigFraction from() {
     return first || columns.isEmpty() ? BigFraction.ZERO : columns.get(0).onset;
   }
 
-  /** Where it ends; the next begins there. */
+  /** The end, where the next piece begins. */
   BigFraction to(List<StripPiece> spans, int index) {
     return last || index + 1 >= spans.size() ? measure.length() : spans.get(index + 1).from();
   }
 
-  /** The x of a time, in quarter notes from the start of the measure, between its columns. */
+  /** The x of a time in quarter notes from the start of the measure, interpolated. */
   double x(double time) {
     double beforeTime = from().doubleValue();
     double beforeX = columns.isEmpty() ? 6 : Math.max(2, columns.get(0).x - Glyphs.HEAD);
@@ -76,12 +76,12 @@ final class StripPiece {
         : beforeX + (right - beforeX) * Math.min(1, (time - beforeTime) / (end - beforeTime));
   }
 
-  /** Whether a hairpin passes through it. */
+  /** Whether part of a hairpin is in this piece. */
   boolean touches(Wedge wedge, double from, double to) {
     return wedge.start().doubleValue() < to && wedge.end().doubleValue() > from;
   }
 
-  /** Groups of stems as far as they lie in this piece, two or more of each. */
+  /** The groups of stems in this piece, limited to its stems; groups of one are left out. */
   List<List<Stem>> inside(List<List<Stem>> groups) {
     List<Stem> mine = columns.stream().flatMap(column -> column.stems.stream()).toList();
     List<List<Stem>> inside = new ArrayList<>();

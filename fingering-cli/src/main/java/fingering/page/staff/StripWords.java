@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** A piece of the strip in words, for those who hear it read. */
+/** A piece of the strip in words, for screen readers. */
 final class StripWords {
   private StripWords() {}
 
@@ -29,29 +29,29 @@ final class StripWords {
   }
 
   private static String note(PrintedNote note, ImmutableList<Lane> lanes) {
-    List<String> told = new ArrayList<>();
+    List<String> marks = new ArrayList<>();
     for (Lane lane : lanes) {
-      Optional.ofNullable(lane.marks().get(note.address())).ifPresent(m -> told.add(mark(m)));
+      Optional.ofNullable(lane.marks().get(note.address())).ifPresent(m -> marks.add(mark(m)));
     }
-    String marks =
-        told.isEmpty()
+    String text =
+        marks.isEmpty()
             ? note.cue() ? " as a cue" : " held"
-            : told.size() > 1 && told.stream().distinct().count() == 1
-                ? ": " + (told.size() == 2 ? "both " : "all ") + told.get(0)
-                : ": " + keyed(told, lanes);
-    return "; " + note.pitch().orElseThrow().display() + marks;
+            : marks.size() > 1 && marks.stream().distinct().count() == 1
+                ? ": " + (marks.size() == 2 ? "both " : "all ") + marks.get(0)
+                : ": " + keyed(marks, lanes);
+    return "; " + note.pitch().orElseThrow().display() + text;
   }
 
   /** The marks, each with the letter of its plan. */
-  private static String keyed(List<String> told, ImmutableList<Lane> lanes) {
-    return IntStream.range(0, told.size())
-        .mapToObj(i -> lanes.get(i).key() + " " + told.get(i))
+  private static String keyed(List<String> marks, ImmutableList<Lane> lanes) {
+    return IntStream.range(0, marks.size())
+        .mapToObj(i -> lanes.get(i).key() + " " + marks.get(i))
         .collect(Collectors.joining(", "));
   }
 
   private static String mark(Mark mark) {
-    return (mark.stringTold() ? mark.string() + " " : "")
+    return (mark.showString() ? mark.string() + " " : "")
         + mark.finger()
-        + mark.shift().map(way -> " shift to " + mark.position()).orElse("");
+        + mark.shift().map(direction -> " shift to " + mark.position()).orElse("");
   }
 }

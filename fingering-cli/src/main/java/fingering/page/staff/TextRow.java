@@ -4,7 +4,7 @@ import fingering.page.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Texts in a row of a piece, none over another. */
+/** Texts in a row of a piece that do not overlap. */
 final class TextRow {
   /** Pixels from one line to the next. */
   static final double LINE = 13;
@@ -14,11 +14,11 @@ final class TextRow {
   private static final double INDENT = 3;
 
   /**
-   * A text with its place.
+   * A text and its place.
    *
-   * @param x where it begins
+   * @param x its left edge
    * @param lines its lines
-   * @param width the width of the longest
+   * @param width the width of the longest line
    */
   record Placed(double x, List<String> lines, double width) {}
 
@@ -31,7 +31,7 @@ final class TextRow {
     this.size = size;
   }
 
-  /** Wants a text to begin at x; below one that begins there already. */
+  /** Adds a text that should begin at x, below any text that already begins there. */
   void add(double x, String text) {
     List<String> lines = new ArrayList<>();
     if (!wanted.isEmpty() && wanted.get(wanted.size() - 1).x() == Math.max(INDENT, x)) {
@@ -43,7 +43,7 @@ final class TextRow {
     wanted.add(new Wanted(Math.max(INDENT, x), lines, width));
   }
 
-  /** The text in lines of a few letters, broken at blanks. */
+  /** Breaks a text at spaces into short lines. */
   static List<String> lines(String text) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
@@ -58,12 +58,12 @@ final class TextRow {
     return lines;
   }
 
-  /** The width that the texts need at the least. */
+  /** The least width that the texts need. */
   double needed() {
     return wanted.stream().mapToDouble(text -> text.width() + GAP).sum() + INDENT;
   }
 
-  /** The texts where they are wanted, or as near as the width of the piece lets them be. */
+  /** The texts at their places, or as near as the width of the piece allows. */
   List<Placed> placed(double width) {
     double[] x = new double[wanted.size()];
     double free = INDENT;

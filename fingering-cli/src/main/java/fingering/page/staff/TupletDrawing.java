@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Writes the figures of triplets and their like. */
+/** Draws the numbers and brackets of tuplets. */
 final class TupletDrawing {
   private static final double HEAD = 4;
 
@@ -18,9 +18,9 @@ final class TupletDrawing {
   private final Function<PrintedNote, Optional<Boolean>> curveOver;
 
   /**
-   * Figures of a piece.
+   * Creates a drawing of the tuplets of a piece.
    *
-   * @param curveOver whether slurs pass over a note, or under it; empty where none passes
+   * @param curveOver whether a slur passes above a note or below it; empty if there is none
    */
   TupletDrawing(
       Svg svg,
@@ -67,12 +67,14 @@ final class TupletDrawing {
         .reduce(BigFraction.ZERO, BigFraction::add);
   }
 
-  /** Whether a group comes to a length that needs no tuplet. */
+  /** Whether the total length of a group can be written without a tuplet. */
   private static boolean even(List<Stem> group) {
     return Long.bitCount(sum(group).getDenominator().longValue()) == 1;
   }
 
-  /** Whether a group has as many of its shortest notes as its figure says: six in a sextuplet. */
+  /**
+   * Whether a group is as long as the tuplet number times its shortest note: six in a sextuplet.
+   */
   private static boolean full(List<Stem> group) {
     BigFraction shortest =
         group.stream().map(stem -> stem.lead().length()).min(BigFraction::compareTo).orElseThrow();
@@ -84,7 +86,7 @@ final class TupletDrawing {
         span.columns.stream()
             .filter(column -> column.stems.stream().anyMatch(group::contains))
             .toList();
-    // A tuplet that was cut is told where it begins.
+    // The number of a tuplet that was split is drawn in its first piece.
     if (columns.isEmpty() || !columns.get(0).stems.contains(group.get(0))) {
       return;
     }
@@ -124,13 +126,13 @@ final class TupletDrawing {
     }
   }
 
-  /** At the stems, unless a slur is there. */
+  /** Whether the number is above: at the stems, unless a slur is there. */
   private boolean over(List<Stem> group) {
     boolean up = group.get(0).rest() ? group.get(group.size() - 1).up : group.get(0).up;
-    boolean taken =
+    boolean occupied =
         group.stream()
             .flatMap(stem -> stem.notes.stream())
             .anyMatch(note -> curveOver.apply(note).filter(over -> over == up).isPresent());
-    return up != taken;
+    return up != occupied;
   }
 }

@@ -1,7 +1,8 @@
 /**
- * A staff with the marks of plans, drawn from plain shapes. It takes no engraver's place.
+ * A staff with the marks of plans, drawn from plain shapes. It does not aim for the quality of
+ * engraved music.
  *
- * <p>It knows {@link fingering.page.svg}, and of the library the music alone: marks are told to it
- * as text. No method takes or returns null unless it says so.
+ * <p>Depends on {@link fingering.page.svg} and, in the library, only on the music: it gets marks as
+ * text. No method takes or returns null unless it says so.
  */
 package fingering.page.staff;

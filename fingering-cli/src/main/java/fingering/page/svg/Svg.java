@@ -5,18 +5,18 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Builds a picture, element after element. Lengths are in pixels, y grows downward. */
+/** Builds an SVG picture from elements. Lengths are in pixels, y grows downward. */
 public final class Svg {
   private static final String PATH_END = "\"/>";
 
   private final StringBuilder text = new StringBuilder();
 
-  /** The style of the path that was added last, and where that ended. */
+  /** The style of the last path, and where its text ends. */
   private String pathStyle = "";
 
   private int pathEnd;
 
-  /** Text that stands for itself in XML and HTML. */
+  /** Escapes text for XML and HTML. */
   public static String escaped(String text) {
     return text.replace("&", "&amp;")
         .replace("<", "&lt;")
@@ -24,13 +24,13 @@ public final class Svg {
         .replace("\"", "&quot;");
   }
 
-  /** A number rounded to some decimals, without needless zeros and signs. */
+  /** A number rounded to some decimals, without trailing zeros. */
   public static String number(double value, int decimals) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
-  /** A length to a tenth of a pixel, as short as it can be written: {@code 12}, {@code -.5}. */
+  /** A length to a tenth of a pixel, in the shortest form: {@code 12}, {@code -.5}. */
   public static String number(double value) {
     long tenths = Math.round(value * 10);
     long whole = Math.abs(tenths / 10);
@@ -40,23 +40,22 @@ public final class Svg {
         + (rest > 0 ? "." + rest : "");
   }
 
-  /** Anything, as it is. */
+  /** Adds elements that are SVG already. */
   public Svg raw(String elements) {
     text.append(elements);
     return this;
   }
 
-  /** A straight line. */
+  /** Adds a straight line. */
   public Svg line(String style, double x1, double y1, double x2, double y2) {
     String end = x1 == x2 ? "V" + number(y2) : y1 == y2 ? "H" + number(x2) : "L" + point(x2, y2);
     return path(style, "M" + point(x1, y1) + end);
   }
 
   /**
-   * A path. Right behind one of the same style it becomes a part of that: a long part of music has
-   * thousands.
+   * Adds a path. Successive paths of the same style are merged, because long music has thousands.
    *
-   * @param commands what is drawn, beginning with a move to a point
+   * @param commands the path commands, beginning with a move
    */
   public Svg path(String style, String commands) {
     if (pathEnd == text.length() && pathStyle.equals(style)) {
@@ -70,21 +69,14 @@ public final class Svg {
     return this;
   }
 
-  /** A rectangle. */
+  /** Adds a rectangle. */
   public Svg rect(String style, double x, double y, double width, double height) {
     return raw(
         "<rect class=\"%s\" x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\"/>"
             .formatted(style, number(x), number(y), number(width), number(height)));
   }
 
-  /** A rectangle with round corners. */
-  public Svg box(String style, double x, double y, double width, double height) {
-    return raw(
-        "<rect class=\"%s\" x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" rx=\"3\"/>"
-            .formatted(style, number(x), number(y), number(width), number(height)));
-  }
-
-  /** A circle. */
+  /** Adds a circle. */
   public Svg circle(String style, double x, double y, double radius) {
     return raw(
         "<circle class=\"%s\" cx=\"%s\" cy=\"%s\" r=\"%s\"/>"
@@ -92,14 +84,14 @@ public final class Svg {
   }
 
   /**
-   * Letters in a row of one height, each at its own place.
+   * Adds letters on one baseline, each at its own place.
    *
-   * @param xs where each begins, or lies as the style says
-   * @param letters as many as there are places
+   * @param xs the x of each letter, anchored according to the style
+   * @param letters the letters, one for each x
    */
   public Svg letters(String style, double y, List<Double> xs, String letters) {
     if (letters.length() != xs.size()) {
-      throw new IllegalArgumentException(letters + " has not the letters for " + xs);
+      throw new IllegalArgumentException(letters.length() + " letters at " + xs.size() + " places");
     }
     return raw(
         "<text class=\"%s\" y=\"%s\" x=\"%s\">%s</text>"
@@ -110,19 +102,19 @@ public final class Svg {
                 escaped(letters)));
   }
 
-  /** A text whose baseline begins at a point, or lies as its style says. */
+  /** Adds a text with its baseline at y, anchored at x according to its style. */
   public Svg text(String style, double x, double y, String words) {
     return raw(
         "<text class=\"%s\" x=\"%s\" y=\"%s\">%s</text>"
             .formatted(style, number(x), number(y), escaped(words)));
   }
 
-  /** A shape defined elsewhere, moved to a point. */
+  /** Adds a shape defined elsewhere, moved to a point. */
   public Svg use(String id, double x, double y) {
     return raw("<use href=\"#%s\" x=\"%s\" y=\"%s\"/>".formatted(id, number(x), number(y)));
   }
 
-  /** A shape defined elsewhere, moved to a point and so many times as large. */
+  /** Adds a shape defined elsewhere, moved to a point and scaled. */
   public Svg use(String id, double x, double y, double scale) {
     return scale == 1
         ? use(id, x, y)
@@ -131,13 +123,13 @@ public final class Svg {
                 .formatted(id, number(x), number(y), scale));
   }
 
-  /** Two numbers as a path has them. */
+  /** A point in path syntax. */
   public static String point(double x, double y) {
     String second = number(y);
     return number(x) + (second.startsWith("-") ? "" : " ") + second;
   }
 
-  /** All elements so far. */
+  /** Returns all elements so far. */
   @Override
   public String toString() {
     return text.toString();

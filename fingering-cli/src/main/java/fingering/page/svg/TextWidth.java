@@ -3,8 +3,8 @@ package fingering.page.svg;
 import com.google.common.base.CharMatcher;
 
 /**
- * How wide a text is at the most, in whatever sans serif a reader has: the widths are those of a
- * wide one, rounded up (measured, no source).
+ * An upper estimate of the width of a text in any sans serif font of a reader: the widths are those
+ * of a wide one, rounded up (measured, no source).
  */
 public final class TextWidth {
   private static final CharMatcher NARROW = CharMatcher.anyOf("iljI.,:;'|!()[] ");
@@ -13,7 +13,7 @@ public final class TextWidth {
 
   private TextWidth() {}
 
-  /** The width of a text in pixels at a size of letters. */
+  /** The width of a text in pixels at a font size in pixels. */
   public static double of(String text, double size) {
     double width = 0;
     for (int i = 0; i < text.length(); i++) {

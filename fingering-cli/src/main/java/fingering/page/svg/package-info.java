@@ -1,6 +1,6 @@
 /**
- * Pictures as SVG text: elements, numbers, and how wide letters are.
+ * Pictures as SVG text: elements, numbers, and the width of text.
  *
- * <p>It knows no other room. No method takes or returns null unless it says so.
+ * <p>Depends on no other package. No method takes or returns null unless it says so.
  */
 package fingering.page.svg;

@@ -19,7 +19,7 @@ class SignatureTest {
 
   // Lines and spaces counted upward from the lowest line, 0.
   @Test
-  void sharpsStandWhereEveryPrintHasThem() {
+  void sharpsAreAtTheUsualPlaces() {
     assertThat(steps(Clef.TREBLE, true)).containsExactly(8, 5, 9, 6, 3, 7, 4);
     assertThat(steps(Clef.ALTO, true)).containsExactly(7, 4, 8, 5, 2, 6, 3);
     assertThat(steps(Clef.BASS, true)).containsExactly(6, 3, 7, 4, 1, 5, 2);
@@ -27,7 +27,7 @@ class SignatureTest {
   }
 
   @Test
-  void flatsStandWhereEveryPrintHasThem() {
+  void flatsAreAtTheUsualPlaces() {
     assertThat(steps(Clef.TREBLE, false)).containsExactly(4, 7, 3, 6, 2, 5, 1);
     assertThat(steps(Clef.ALTO, false)).containsExactly(3, 6, 2, 5, 1, 4, 0);
     assertThat(steps(Clef.BASS, false)).containsExactly(2, 5, 1, 4, 0, 3, -1);
@@ -35,7 +35,7 @@ class SignatureTest {
   }
 
   @Test
-  void everySignStandsOnALineOrSpaceOfItsOwnLetter() {
+  void everySignIsOnALineOrSpaceOfItsLetter() {
     List<Letter> sharps =
         List.of(Letter.F, Letter.C, Letter.G, Letter.D, Letter.A, Letter.E, Letter.B);
     for (Clef clef : List.of(Clef.TREBLE, Clef.ALTO, Clef.TENOR, Clef.BASS)) {
@@ -59,7 +59,7 @@ class SignatureTest {
   }
 
   @Test
-  void aNewKeyTakesBackWhatItHasNotWithNaturals() {
+  void newKeyCancelsOldSignsWithNaturals() {
     // From A major to D flat major: three naturals and five flats.
     assertThat(Signature.keyWidth(-5, 3)).isEqualTo(8 * 8);
     // From E major to G major: three naturals and one sharp; back again none.

@@ -4,20 +4,20 @@ import java.io.ByteArrayOutputStream;
 import java.util.Arrays;
 import java.util.Random;
 
-/** Spoils the bytes of a file, as bad disks, broken transfers and curious people do. */
-final class SpoiltBytes {
-  private static final int MOST_CHANGES = 4;
+/** Damages the bytes of a file, like bad disks, broken transfers and text editors. */
+final class DamagedBytes {
+  private static final int MAX_CHANGES = 4;
 
-  private SpoiltBytes() {}
+  private DamagedBytes() {}
 
   /**
-   * The bytes with one to four things wrong.
+   * The bytes with one to four changes.
    *
-   * @param other another file, from which pieces come
+   * @param other another file, to take pieces from
    */
-  static byte[] spoil(byte[] whole, byte[] other, Random random) {
+  static byte[] damage(byte[] whole, byte[] other, Random random) {
     byte[] bytes = whole;
-    int changes = 1 + random.nextInt(MOST_CHANGES);
+    int changes = 1 + random.nextInt(MAX_CHANGES);
     for (int i = 0; i < changes && bytes.length > 0; i++) {
       bytes = once(bytes, other, random);
     }
@@ -44,7 +44,7 @@ final class SpoiltBytes {
     return changed;
   }
 
-  /** The bytes up to a place, others, and those from another place on. */
+  /** The first bytes, other bytes, and the last bytes. */
   private static byte[] joined(byte[] bytes, int head, byte[] middle, int tail) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     out.write(bytes, 0, head);
@@ -64,7 +64,7 @@ final class SpoiltBytes {
     return noise;
   }
 
-  /** Other digits in the next few places that have some. */
+  /** Replaces the next few digits. */
   private static byte[] digits(byte[] bytes, int from, Random random) {
     byte[] changed = bytes.clone();
     int left = 1 + random.nextInt(3);

@@ -27,16 +27,16 @@ import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 
-/** Good scores, from which bad ones are made. */
-final class SpoiltScores {
+/** Good scores, and damaged copies of them. */
+final class DamagedScores {
   private static final Path DOCS = Path.of("..", "docs");
   private static final int MEASURES = 6;
-  // Looking for one takes longer than writing a score.
+  // Finding a factory takes longer than writing a score.
   private static final TransformerFactory WRITERS = TransformerFactory.newInstance();
   private static final String CONTAINER =
       "<container><rootfiles><rootfile full-path=\"s.xml\"/></rootfiles></container>";
 
-  /** In which form a score is laid down. */
+  /** The file format of a score. */
   private enum Form {
     PLAIN,
     UTF_16,
@@ -44,39 +44,39 @@ final class SpoiltScores {
   }
 
   /**
-   * A spoilt score.
+   * A damaged score.
    *
-   * @param ending how its file name ends
+   * @param ending the ending of its file name
    * @param bytes its content
    */
-  record Spoilt(String ending, ByteSource bytes) {}
+  record Damaged(String ending, ByteSource bytes) {}
 
   private final List<Document> scores;
 
-  private SpoiltScores(List<Document> scores) {
+  private DamagedScores(List<Document> scores) {
     this.scores = scores;
   }
 
-  /** The demo and the examples of the handbook, short, and a score with signs of all kinds. */
-  static SpoiltScores load() throws IOException {
+  /** The first measures of the demo and the examples, and a score with all kinds of signs. */
+  static DamagedScores load() throws IOException {
     Document signs;
-    Document byMeasures;
-    try (InputStream in = SpoiltScores.class.getResourceAsStream("signs.musicxml")) {
+    Document timewise;
+    try (InputStream in = DamagedScores.class.getResourceAsStream("signs.musicxml")) {
       signs = parse(in.readAllBytes());
-      byMeasures = byMeasures(signs);
+      timewise = timewise(signs);
     }
-    return new SpoiltScores(
+    return new DamagedScores(
         List.of(
             signs,
             signs,
-            byMeasures,
+            timewise,
             shortened(DOCS.resolve("demo/demo.musicxml")),
             shortened(DOCS.resolve("examples/mill.musicxml")),
             shortened(DOCS.resolve("examples/song.musicxml"))));
   }
 
-  /** Makes a bad score; the same random numbers make the same. */
-  Spoilt spoilt(Random random) {
+  /** A damaged score; the same random numbers give the same score. */
+  Damaged damaged(Random random) {
     Document score = scores.get(random.nextInt(scores.size()));
     Form form =
         switch (random.nextInt(8)) {
@@ -86,11 +86,11 @@ final class SpoiltScores {
         };
     String ending = form == Form.ARCHIVE ? ".mxl" : ".musicxml";
     if (random.nextInt(5) < 2) {
-      byte[] other = laidDown(scores.get(random.nextInt(scores.size())), Form.PLAIN);
-      byte[] spoilt = SpoiltBytes.spoil(laidDown(score, form), other, random);
-      return new Spoilt(ending, ByteSource.wrap(spoilt));
+      byte[] other = encoded(scores.get(random.nextInt(scores.size())), Form.PLAIN);
+      byte[] damaged = DamagedBytes.damage(encoded(score, form), other, random);
+      return new Damaged(ending, ByteSource.wrap(damaged));
     }
-    return new Spoilt(ending, ByteSource.wrap(laidDown(SpoiltXml.spoil(score, random), form)));
+    return new Damaged(ending, ByteSource.wrap(encoded(DamagedXml.damage(score, random), form)));
   }
 
   private static Document shortened(Path file) throws IOException {
@@ -106,9 +106,9 @@ final class SpoiltScores {
     return score;
   }
 
-  /** The same score, measure by measure. */
-  private static Document byMeasures(Document byParts) {
-    Document score = (Document) byParts.cloneNode(true);
+  /** The same score in the form score-timewise. */
+  private static Document timewise(Document partwise) {
+    Document score = (Document) partwise.cloneNode(true);
     Element root = score.getDocumentElement();
     NodeList parts = score.getElementsByTagName("part");
     List<Element> measures = new ArrayList<>();
@@ -145,7 +145,7 @@ final class SpoiltScores {
     }
   }
 
-  private static byte[] laidDown(Document score, Form form) {
+  private static byte[] encoded(Document score, Form form) {
     try {
       byte[] xml = written(score, form == Form.UTF_16 ? "UTF-16" : "UTF-8");
       return form == Form.ARCHIVE ? zipped(xml) : xml;

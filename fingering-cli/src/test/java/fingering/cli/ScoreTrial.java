@@ -29,41 +29,41 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Does with a spoilt score all that is done with good ones, and tells what should not happen. */
-final class Mishap {
-  private static final int MOST_PARTS = 4;
-  private static final int MOST_MOMENTS = 200;
-  private static final int LONGEST = 300;
+/** Uses a damaged score like a good one, and lists what must not happen. */
+final class ScoreTrial {
+  private static final int MAX_PARTS = 4;
+  private static final int MAX_MOMENTS = 200;
+  private static final int MAX_LENGTH = 300;
 
-  /** One for all, as where many scores are checked. */
+  /** One checker for all scores, as in a check of many scores. */
   private static final Checker CHECKER = Checker.of(CheckLevel.preset("intermediate"));
 
   private final Path folder;
   private final List<String> faults = new ArrayList<>();
   private int plans;
 
-  private Mishap(Path folder) {
+  private ScoreTrial(Path folder) {
     this.folder = folder;
   }
 
   /**
-   * What happened.
+   * The result.
    *
-   * @param faults what should not happen, a line each
-   * @param plans how many plans were made
+   * @param faults what must not happen, one line each
+   * @param plans the number of plans made
    */
   record Outcome(List<String> faults, int plans) {}
 
   /** Reads, plans, writes and reads again; the folder must be empty. */
-  static Outcome of(SpoiltScores.Spoilt score, Path folder, Random random) throws IOException {
-    Mishap mishap = new Mishap(folder);
+  static Outcome of(DamagedScores.Damaged score, Path folder, Random random) throws IOException {
+    ScoreTrial trial = new ScoreTrial(folder);
     Path file = Files.write(folder.resolve("score" + score.ending()), score.bytes().read());
-    mishap.useLibrary(file, random);
+    trial.useLibrary(file, random);
     if (random.nextInt(6) == 0) {
-      mishap.useCommand(file, random);
+      trial.useCommand(file, random);
     }
-    mishap.checkFiles(file);
-    return new Outcome(mishap.faults, mishap.plans);
+    trial.checkFiles(file);
+    return new Outcome(trial.faults, trial.plans);
   }
 
   private void useLibrary(Path path, Random random) {
@@ -71,8 +71,8 @@ final class Mishap {
         () -> {
           ScoreFile file = ScoreFile.read(path);
           Score score = ScoreReader.read(file);
-          for (PartInfo part : score.parts().stream().limit(MOST_PARTS).toList()) {
-            // Comparing takes longest; over many scores every part has its turn.
+          for (PartInfo part : score.parts().stream().limit(MAX_PARTS).toList()) {
+            // Comparing takes longest, so only some parts are compared.
             boolean compared = random.nextInt(3) == 0;
             attempt(() -> plan(file, score, part, compared));
           }
@@ -83,7 +83,7 @@ final class Mishap {
   private void plan(ScoreFile file, Score score, PartInfo part, boolean compared) {
     Passage passage = score.passage(PassageRequest.WHOLE.withPart(String.valueOf(part.number())));
     score.printed(passage, PassageRequest.WHOLE.voice());
-    if (passage.moments().size() > MOST_MOMENTS) {
+    if (passage.moments().size() > MAX_MOMENTS) {
       return;
     }
     PlanComparer comparer =
@@ -125,16 +125,16 @@ final class Mishap {
     boolean found = command == 4 && session.code() == 1;
     if (session.code() == 0 || found) {
       if (!session.complaints().isEmpty()) {
-        faults.add("a call that went well complains: " + session.err());
+        faults.add("a successful run has messages: " + session.err());
       }
       return;
     }
     if (!session.err().startsWith("fingering: ") || !session.err().endsWith("\n")) {
-      faults.add("no line of the command's own: " + session.err());
+      faults.add("not a line of the command: " + session.err());
     }
     checkSentence(session.err().replaceFirst("fingering: ", "").replaceFirst("\\R$", ""));
     if (Files.exists(target) || Files.exists(printed)) {
-      faults.add("a call that failed wrote a file: " + session.err());
+      faults.add("a failed run wrote a file: " + session.err());
     }
   }
 
@@ -143,7 +143,7 @@ final class Mishap {
       for (Path file : files.filter(one -> !one.equals(score)).toList()) {
         String name = file.getFileName().toString();
         if (name.startsWith(".")) {
-          faults.add("left half written: " + name);
+          faults.add("unfinished file left: " + name);
         } else if (name.startsWith("copy.")) {
           reread(file);
         }
@@ -151,12 +151,12 @@ final class Mishap {
     }
   }
 
-  /** Reads what was written, which is always to be read. */
+  /** Reads a written file, which must succeed. */
   private Optional<Score> reread(Path file) {
     try {
       return Optional.of(ScoreReader.read(ScoreFile.read(file)));
     } catch (UnreadableScoreException e) {
-      faults.add("written so that it cannot be read: " + e.getMessage());
+      faults.add("written file cannot be read: " + e.getMessage());
       return Optional.empty();
     }
   }
@@ -180,18 +180,18 @@ final class Mishap {
             .collect(Collectors.joining("\n    at "));
   }
 
-  /** A sentence for the person at the keyboard: one line, whole, short, not in Java. */
-  private void checkSentence(String says) {
-    String told = says.replace(folder.toString(), "");
+  /** Checks that a message is one short, complete line for users, without terms of Java. */
+  private void checkSentence(String message) {
+    String text = message.replace(folder.toString(), "");
     boolean good =
-        told.lines().count() == 1
-            && told.length() <= LONGEST
-            && told.endsWith(".")
-            && told.strip().equals(told)
-            && !told.matches(
-                ".*(\\bnull\\b|Exception|Error\\b|java\\.|javax\\.|fingering\\.[a-z]+\\.|not foreseen|BigFraction|@[0-9a-f]{4}).*");
+        text.lines().count() == 1
+            && text.length() <= MAX_LENGTH
+            && text.endsWith(".")
+            && text.strip().equals(text)
+            && !text.matches(
+                ".*(\\bnull\\b|Exception|Error\\b|java\\.|javax\\.|fingering\\.[a-z]+\\.|unexpectedly|BigFraction|@[0-9a-f]{4}).*");
     if (!good) {
-      faults.add("no clear sentence: " + says);
+      faults.add("not a clear sentence: " + message);
     }
   }
 }

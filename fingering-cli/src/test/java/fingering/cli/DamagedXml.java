@@ -10,12 +10,12 @@ import org.w3c.dom.NamedNodeMap;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 
-/** Spoils the structure of a score and leaves it well-formed XML, as programs with faults do. */
-final class SpoiltXml {
-  private static final int MOST_CHANGES = 4;
-  private static final int DEEPEST = 150;
+/** Damages the structure of a score but keeps it well-formed XML, like faulty programs. */
+final class DamagedXml {
+  private static final int MAX_CHANGES = 4;
+  private static final int MAX_DEPTH = 150;
 
-  /** What stands where a number, a name or nothing should stand. */
+  /** Texts to put where a number, a name or nothing belongs. */
   private static final List<String> TEXTS =
       List.of(
           "0",
@@ -48,7 +48,7 @@ final class SpoiltXml {
           "long ".repeat(300),
           "\uD834\uDD1E\u202E");
 
-  /** Elements that turn the sense of what stands beside them. */
+  /** Elements that change the meaning of their neighbours. */
   private static final List<String> NAMES =
       List.of(
           "chord",
@@ -105,15 +105,15 @@ final class SpoiltXml {
   private final Document score;
   private final Random random;
 
-  private SpoiltXml(Document score, Random random) {
+  private DamagedXml(Document score, Random random) {
     this.score = score;
     this.random = random;
   }
 
-  /** The score with one to four things wrong. */
-  static Document spoil(Document whole, Random random) {
-    SpoiltXml mutations = new SpoiltXml((Document) whole.cloneNode(true), random);
-    int changes = 1 + random.nextInt(MOST_CHANGES);
+  /** The score with one to four changes. */
+  static Document damage(Document whole, Random random) {
+    DamagedXml mutations = new DamagedXml((Document) whole.cloneNode(true), random);
+    int changes = 1 + random.nextInt(MAX_CHANGES);
     for (int i = 0; i < changes; i++) {
       mutations.once();
     }
@@ -194,7 +194,7 @@ final class SpoiltXml {
     }
   }
 
-  /** Gives an attribute the value that one of the same name has elsewhere, and the other way. */
+  /** Swaps the values of an attribute and another attribute of the same name. */
   private void swap(Attr attribute) {
     List<Attr> others = new ArrayList<>();
     NodeList all = score.getElementsByTagName("*");
@@ -210,12 +210,12 @@ final class SpoiltXml {
     attribute.setValue(value);
   }
 
-  /** Puts an element into a copy of its own shell, once or many times. */
+  /** Wraps an element in empty copies of itself, once or many times. */
   private void nest(Element one) {
     if (isRoot(one)) {
       return;
     }
-    int depth = random.nextInt(4) == 0 ? 1 + random.nextInt(DEEPEST) : 1;
+    int depth = random.nextInt(4) == 0 ? 1 + random.nextInt(MAX_DEPTH) : 1;
     Node inner = one;
     for (int i = 0; i < depth; i++) {
       Node shell = one.cloneNode(false);

@@ -1,13 +1,13 @@
 package fingering.cli.help;
 
 import com.google.common.collect.ImmutableMap;
-import fingering.cli.file.OutputFile;
 import fingering.cli.option.ChartOutput;
 import fingering.cli.option.CheckOptions;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.HandOptions;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.LimitOptions;
+import fingering.cli.option.OutputFile;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PartOptions;
 import fingering.cli.option.PlayerOptions;
@@ -27,17 +27,15 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/**
- * The help of a command: what it is for, its options in sections, examples, and the exit codes. It
- * is put together only when somebody asks for it.
- */
-public final class TeachingHelp extends Help {
+/** The help of a command: its purpose, its options in sections, examples, and the exit codes. */
+public final class CommandHelp extends Help {
   private static final String MUSIC = "The music";
   private static final String INSTRUMENT = "Instrument and hand";
-  private static final String OUTPUT = "Where and how to print";
+  private static final String PLAYER = "The player and the costs";
+  private static final String OUTPUT = "Output";
   private static final String HELP = "Help";
 
-  /** Headings by the class that declares the options; all others are the command's own. */
+  /** Headings by the class that declares the options. All other options are the command's own. */
   private static final ImmutableMap<Class<?>, String> HEADINGS =
       ImmutableMap.<Class<?>, String>builder()
           .put(ScoreArgument.class, MUSIC)
@@ -48,26 +46,26 @@ public final class TeachingHelp extends Help {
           .put(CheckOptions.class, MUSIC)
           .put(InstrumentOptions.class, INSTRUMENT)
           .put(HandOptions.class, INSTRUMENT)
-          .put(PlayerOptions.class, "Student, and what the rules charge")
-          .put(WeightsOptions.class, "Student, and what the rules charge")
-          .put(DemandOptions.class, "What a plan must keep, avoid and show")
+          .put(PlayerOptions.class, PLAYER)
+          .put(WeightsOptions.class, PLAYER)
+          .put(DemandOptions.class, "What the plan must do")
           .put(OutputOptions.class, OUTPUT)
           .put(OutputFile.class, OUTPUT)
           .put(ChartOutput.class, OUTPUT)
           .put(PracticeOutput.class, OUTPUT)
           .buildOrThrow();
 
-  /** From here on sections are worth their headings. */
-  private static final int LONG = 9;
+  /** The fewest options that are printed in sections. */
+  private static final int MIN_FOR_SECTIONS = 9;
 
   private static final int COLUMNS = 80;
 
-  /** Columns of the names, with the blanks behind them. */
+  /** Width of the column of names. */
   private static final int NAMES = 28;
 
   private final CommandSpec spec;
 
-  private TeachingHelp(CommandSpec spec, ColorScheme colours) {
+  private CommandHelp(CommandSpec spec, ColorScheme colours) {
     super(spec, colours);
     this.spec = spec;
   }
@@ -75,7 +73,7 @@ public final class TeachingHelp extends Help {
   /** The help of a command. */
   public static Help of(CommandSpec spec, ColorScheme colours) {
     spec.usageMessage().commandListHeading("%nCommands:%n");
-    return new TeachingHelp(spec, colours);
+    return new CommandHelp(spec, colours);
   }
 
   @Override
@@ -83,7 +81,7 @@ public final class TeachingHelp extends Help {
     return synopsis(spec) + "\n\n";
   }
 
-  /** The command with what it needs, before what it may have. */
+  /** The command with its required arguments, then its optional ones. */
   static String synopsis(CommandSpec spec) {
     StringBuilder line = new StringBuilder(spec.qualifiedName());
     if (!spec.subcommands().isEmpty()) {
@@ -96,7 +94,7 @@ public final class TeachingHelp extends Help {
     return line.append(" [OPTIONS]").toString();
   }
 
-  /** What is named without an option; several where there may be several. */
+  /** The label of a positional parameter, with dots if it may be repeated. */
   static String label(PositionalParamSpec parameter) {
     return parameter.paramLabel() + (parameter.arity().max() > 1 ? "..." : "");
   }
@@ -116,7 +114,7 @@ public final class TeachingHelp extends Help {
 
   @Override
   public String optionList() {
-    if (spec.options().size() < LONG) {
+    if (spec.options().size() < MIN_FOR_SECTIONS) {
       return "\n" + list(spec.options());
     }
     StringBuilder text = new StringBuilder();
@@ -141,17 +139,17 @@ public final class TeachingHelp extends Help {
     return text.toString();
   }
 
-  /** A name, and beside or below it what it means. */
+  /** A name, with its description beside or below it. */
   private static String entry(String name, int width, String... description) {
     String margin = " ".repeat(width);
-    String says =
+    String text =
         String.join(
             "\n" + margin, TextLayout.wrap(String.join(" ", description), COLUMNS - width, 0));
     boolean beside = name.length() < width;
-    return (beside ? TextLayout.pad(name, width) : name + "\n" + margin) + says + "\n";
+    return (beside ? TextLayout.pad(name, width) : name + "\n" + margin) + text + "\n";
   }
 
-  /** They stand below, as lines for people. */
+  /** Empty: the footer has the exit codes. */
   @Override
   public String exitCodeList() {
     return "";
@@ -160,7 +158,7 @@ public final class TeachingHelp extends Help {
   /** The command's own options first, help last. */
   static Map<String, List<OptionSpec>> sections(CommandSpec spec) {
     Map<String, String> headings = new HashMap<>();
-    spec.mixins().values().forEach(mixin -> name(mixin, headings));
+    spec.mixins().values().forEach(mixin -> addHeadings(mixin, headings));
     Map<String, List<OptionSpec>> sections = new LinkedHashMap<>();
     String own = "Options of '" + spec.name() + "'";
     sections.put(own, new ArrayList<>());
@@ -173,14 +171,16 @@ public final class TeachingHelp extends Help {
       sections.computeIfAbsent(heading, each -> new ArrayList<>()).add(option);
     }
     sections.values().removeIf(List::isEmpty);
-    List<OptionSpec> last = sections.remove(HELP);
-    sections.put(HELP, last);
+    List<OptionSpec> help = sections.remove(HELP);
+    if (help != null) {
+      sections.put(HELP, help);
+    }
     return sections;
   }
 
-  /** Mixins within a mixin come first: their options are also options of that. */
-  private static void name(CommandSpec mixin, Map<String, String> headings) {
-    mixin.mixins().values().forEach(inner -> name(inner, headings));
+  /** Inner mixins come first, because their options are also options of the outer mixin. */
+  private static void addHeadings(CommandSpec mixin, Map<String, String> headings) {
+    mixin.mixins().values().forEach(inner -> addHeadings(inner, headings));
     String heading = HEADINGS.get(mixin.userObject().getClass());
     if (heading != null) {
       mixin.options().forEach(option -> headings.putIfAbsent(option.longestName(), heading));
@@ -190,18 +190,18 @@ public final class TeachingHelp extends Help {
   @Override
   public String footer(Object... values) {
     StringBuilder text = new StringBuilder(super.footer(values)).append("\nExit codes:\n");
-    exitCodes(spec).forEach((code, says) -> text.append(entry("  " + code, 5, says)));
+    exitCodes(spec).forEach((code, meaning) -> text.append(entry("  " + code, 5, meaning)));
     return text.toString();
   }
 
-  /** What each exit code of a command says. */
+  /** The meaning of each exit code of a command. */
   static ImmutableMap<String, String> exitCodes(CommandSpec spec) {
     ImmutableMap.Builder<String, String> codes = ImmutableMap.builder();
     codes.put("0", "done");
-    spec.usageMessage().exitCodeList().forEach((code, says) -> codes.put(code.strip(), says));
+    spec.usageMessage().exitCodeList().forEach((code, meaning) -> codes.put(code.strip(), meaning));
     return codes
-        .put("2", "what was typed, or a file, cannot be used; nothing is written")
-        .put("3", "the program itself failed")
+        .put("2", "the command line or a file cannot be used; nothing is written")
+        .put("3", "the program failed")
         .buildOrThrow();
   }
 }

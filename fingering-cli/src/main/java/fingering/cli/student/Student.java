@@ -1,4 +1,4 @@
-package fingering.cli.option;
+package fingering.cli.student;
 
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.reading.PartInfo;
@@ -14,10 +14,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * A student whom plans are for.
+ * A student that plans are made for.
  *
  * @param file the player file that describes the student, as typed
- * @param player what it says
+ * @param player what the file says
  */
 public record Student(String file, Player player) {
   /**
@@ -25,23 +25,25 @@ public record Student(String file, Player player) {
    *
    * @throws FingeringException if it cannot be read; the message is one sentence
    */
-  static Student read(Path file) {
+  public static Student read(Path file) {
     String text = SmallFile.text(file, "a player file");
     return new Student(file.toString(), Player.parse(file.toString(), text));
   }
 
   /**
-   * The size the student plays, where it is a size of that instrument that is asked for.
+   * The size of the student's instrument; empty if the student plays another instrument or the file
+   * names no size.
    *
-   * @throws SelectionException if there is no such size of it
+   * @throws SelectionException if the instrument has no such size
    */
-  Optional<String> size(Instrument of) {
-    boolean same = player.instrument().map(Instrument::id).map(of.id()::equals).orElse(true);
+  Optional<String> size(Instrument instrument) {
+    boolean same =
+        player.instrument().map(Instrument::id).map(instrument.id()::equals).orElse(true);
     if (!same || player.size().isEmpty()) {
       return Optional.empty();
     }
     try {
-      Instruments.standard().size(of, player.size().get());
+      Instruments.standard().size(instrument, player.size().get());
       return player.size();
     } catch (FingeringException e) {
       throw new SelectionException(file + ": " + e.getMessage() + ".");
@@ -49,11 +51,12 @@ public record Student(String file, Player player) {
   }
 
   /**
-   * Refuses a part that is for another instrument than the student's.
+   * Checks that a part is for the student's instrument. A part that shows its instrument only by
+   * its clef is accepted.
    *
-   * @throws SelectionException if it is, and not only its clef says so
+   * @throws SelectionException if it is for another instrument
    */
-  void refuseOther(PartInfo part) {
+  void requirePart(PartInfo part) {
     if (player.instrument().isEmpty() || part.instrument().isEmpty() || part.guessed()) {
       return;
     }
@@ -61,23 +64,23 @@ public record Student(String file, Player player) {
     Instrument other = part.instrument().get();
     if (!own.id().equals(other.id())) {
       throw new SelectionException(
-          "The player of %s plays the %s, and the part '%s' is for the %s: choose another part with --part, or say --instrument %s if the part is to be played so."
-              .formatted(file, own.spoken(), part.name(), other.spoken(), own.id()));
+          "The player of %s plays the %s, and the part '%s' is for the %s: choose another part with --part, or add --instrument %s to play this part on the %s."
+              .formatted(file, own.spoken(), part.name(), other.spoken(), own.id(), own.spoken()));
     }
   }
 
   /**
-   * Refuses an instrument for which none of the finger patterns listed is.
+   * Checks that at least one of the student's finger patterns is for an instrument.
    *
-   * @throws SelectionException if there are patterns and none is
+   * @throws SelectionException if there are patterns, but none for it
    */
-  void refuseOtherPatterns(Instrument instrument) {
+  void requirePatterns(Instrument instrument) {
     boolean fits =
         player.patterns().stream()
             .allMatch(all -> all.stream().anyMatch(pattern -> pattern.fits(instrument.kind())));
     if (!fits) {
       throw new SelectionException(
-          "%s lists no finger pattern of the %s: add some of %s, or take the line 'patterns' out."
+          "%s lists no finger pattern for the %s: add some of %s, or remove the line 'patterns'."
               .formatted(
                   file,
                   instrument.spoken(),

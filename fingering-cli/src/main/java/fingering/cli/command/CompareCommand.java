@@ -81,7 +81,8 @@ final class CompareCommand extends BaseCommand {
     PlanningContext planning = PlanningContext.read(file, reading, player);
     ImmutableList<Brief> own = ownBriefs(planning.passage());
     PlanComparer comparer = planning.comparer(player, demands, true);
-    Comparison comparison = own.isEmpty() ? comparer.comparePositions(withSecond) : comparer.compareBriefs(own);
+    Comparison comparison =
+        own.isEmpty() ? comparer.comparePositions(withSecond) : comparer.compareBriefs(own);
     String text =
         switch (output.format()) {
           case TEXT ->

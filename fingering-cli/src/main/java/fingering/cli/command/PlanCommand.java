@@ -195,9 +195,7 @@ final class PlanCommand extends BaseCommand {
             .or(() -> choices.map(span -> choices(span, plan, comparer, context)));
     if (write.isPresent()) {
       files.score(
-          planning
-              .file()
-              .stage(ScoreMarker.mark(planning.file().text(), marks(plan)), write.get()),
+          planning.file().stage(ScoreMarker.mark(planning.file().text(), marks(plan)), write.get()),
           write.get());
     }
     if (explanation.isPresent()) {

@@ -1,7 +1,7 @@
 package fingering.cli.option;
 
-import fingering.fingerboard.TuningFile;
 import fingering.cli.student.Students;
+import fingering.fingerboard.TuningFile;
 import fingering.musicxml.SelectionException;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;

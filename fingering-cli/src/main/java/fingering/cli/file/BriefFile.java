@@ -53,8 +53,8 @@ public final class BriefFile {
     return briefs.build();
   }
 
-  private static Brief brief(Fields fields, String otherwise, DemandParser demands) {
-    Brief.Builder brief = Brief.builder(fields.text("name").orElse(otherwise));
+  private static Brief brief(Fields fields, String defaultName, DemandParser demands) {
+    Brief.Builder brief = Brief.builder(fields.text("name").orElse(defaultName));
     for (String key : fields.keys()) {
       if (!key.equals("name")) {
         fields

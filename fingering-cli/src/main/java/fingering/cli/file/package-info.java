@@ -1,6 +1,6 @@
 /**
- * Files that the user names: reads small text files, and writes new files all together or not at
- * all.
+ * Files that the user names: reads briefs and earlier plans, and writes new files all together or
+ * not at all.
  *
  * <p>Depends on the library only. For one thread.
  */

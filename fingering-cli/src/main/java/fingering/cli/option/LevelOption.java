@@ -16,7 +16,7 @@ public final class LevelOption {
       names = "--level",
       paramLabel = "NAME|FILE",
       description =
-          "Players of which level: advanced, common-practice (the default), intermediate, beginner, or a file of your own.")
+          "The level of the players: advanced, common-practice (the default), intermediate, beginner, or a file of your own.")
   String level = "common-practice";
 
   @Option(

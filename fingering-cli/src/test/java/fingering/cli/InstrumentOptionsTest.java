@@ -82,7 +82,8 @@ final class InstrumentOptionsTest {
     String text = Session.of("compare", score("Cello", "G3"), "--tuning", "a-string-to-g").out();
 
     assertThat(text.lines().reduce("", (a, b) -> a + " " + b.strip()))
-        .contains("the tuning is 'a-string-to-g' (G3 D3 G2 C2) and the notes are read as sounding");
+        .contains(
+            "the tuning is 'a-string-to-g' (G3 D3 G2 C2) and the notes are read at sounding pitch");
   }
 
   @Test

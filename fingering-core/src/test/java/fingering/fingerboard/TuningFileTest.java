@@ -81,7 +81,7 @@ class TuningFileTest {
         "- G2; - H2; 7: 'H2' is not a pitch",
         "- D3; - A3; 6: string 2 (A3) is not lower than string 1 (G3); string 1 is the highest",
         "- D3; - G3; 6: string 2 (G3) is not lower",
-        "down to C2; down to E2; 8: an extension leads down",
+        "down to C2; down to E2; 8: an extension goes down from D2 by an octave at most, not to E2",
         "down to C2; down to nowhere; 8: 'nowhere' is not a pitch",
         "D2 down to C2; D2 down; 8: 'D2 down' is not a pitch",
         "instrument: cello; instrument: kazoo; 2: no instrument 'kazoo'; known are violin, viola, cello, bass",

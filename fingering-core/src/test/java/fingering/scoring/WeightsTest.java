@@ -48,7 +48,7 @@ class WeightsTest {
 
   @Test
   void aLineGivesARuleItsPoints() {
-    Weights weights = Weights.parse("w", "# mine\n\n  shift: 20 # expensive\ncrossing: 0\n");
+    Weights weights = Weights.parse("w", "# mine\n\nshift: 20 # expensive\ncrossing: 0\n");
     assertThat(weights.points()).containsEntry("shift", 20L).containsEntry("crossing", 0L);
     assertThat(weights.points()).hasSize(2);
     assertThat(Weights.parse("w", "{\"shift\": 20, \"crossing\": 0}")).isEqualTo(weights);

@@ -1,17 +1,19 @@
 package fingering.cli;
 
 import fingering.cli.command.Commands;
+import fingering.cli.command.ExitCode;
+import fingering.cli.help.CommandHelp;
 import fingering.cli.help.ErrorMessage;
-import fingering.cli.help.TeachingHelp;
 import fingering.cli.help.UsageError;
-import fingering.cli.terminal.ExitCode;
 import fingering.cli.terminal.Screen;
 import fingering.musicxml.SelectionException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import picocli.CommandLine;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
 
-/** The entry of the program: runs a command and ends with its exit code. */
+/** The entry point of the program: runs a command and exits with its code. */
 public final class Main {
   private Main() {}
 
@@ -48,27 +50,39 @@ public final class Main {
     line.setOut(out);
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
-    line.setHelpFactory(TeachingHelp::of);
-    line.setParameterExceptionHandler(Main::mistyped);
+    line.setHelpFactory(CommandHelp::of);
+    line.setExecutionStrategy(Main::execute);
+    line.setParameterExceptionHandler(
+        (exception, typed) -> {
+          exception
+              .getCommandLine()
+              .getErr()
+              .println("fingering: " + UsageError.sentence(exception, Commands.ALL));
+          return ExitCode.REFUSED;
+        });
     line.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
           command.getErr().println("fingering: " + ErrorMessage.sentence(exception));
-          return ErrorMessage.foreseen(exception) ? ExitCode.REFUSED : ExitCode.FAULT;
+          return ErrorMessage.isExpected(exception) ? ExitCode.REFUSED : ExitCode.FAILED;
         });
     try {
       return line.execute(arguments);
     } catch (OutOfMemoryError e) {
-      // Nothing is half done then: files are written beside and moved when they are complete.
+      // No file is left half written: each is moved into place when it is complete.
       err.println("fingering: " + ErrorMessage.sentence(e));
       return ExitCode.REFUSED;
     }
   }
 
-  private static int mistyped(CommandLine.ParameterException exception, String[] arguments) {
-    exception
-        .getCommandLine()
-        .getErr()
-        .println("fingering: " + UsageError.sentence(exception, Commands.ALL));
-    return ExitCode.REFUSED;
+  /** Runs the command. An unknown command is an error even if its help is requested. */
+  private static int execute(ParseResult parsed) {
+    ParseResult last = parsed;
+    while (last.hasSubcommand()) {
+      last = last.subcommand();
+    }
+    if (!last.unmatched().isEmpty() && !last.commandSpec().subcommands().isEmpty()) {
+      throw new UnmatchedArgumentException(last.commandSpec().commandLine(), last.unmatched());
+    }
+    return new CommandLine.RunLast().execute(parsed);
   }
 }

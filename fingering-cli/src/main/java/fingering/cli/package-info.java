@@ -1,7 +1,11 @@
 /**
- * The command line: commands, their options, and the rendering of plans as text and JSON.
+ * The entry point of the program. The packages below it hold the commands, their options, and what
+ * they print.
  *
- * <p>It knows every room, and no room knows it. Only {@link fingering.cli.Main} prints, and ends
- * the program. No method takes or returns null unless it says so.
+ * <p>Depends on all other packages; no package depends on it. Only {@link fingering.cli.Main}
+ * prints to the standard streams and ends the program.
  */
+@NullMarked
 package fingering.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -38,7 +38,7 @@ final class AbcTest {
   }
 
   @Test
-  void aTuneIsTypedWithEscapesOrOnLinesOfItsOwn() {
+  void aTuneIsTypedWithEscapesOrOnSeparateLines() {
     JsonNode escaped = plan("--abc", SCALE);
 
     assertThat(written(escaped)).containsExactly("D4", "E4", "F#4", "G4", "A4", "B4", "C#5", "D5");
@@ -58,21 +58,21 @@ final class AbcTest {
 
   @ParameterizedTest
   @CsvSource({"1, violin, The Ferry Home", "2, viola, Rain on the Slates", "3, cello, Barge Song"})
-  void aTuneOfAFileIsChosenByItsNumber(String number, String instrument, String title) {
+  void aTuneOfAFileIsChosenByNumber(String number, String instrument, String title) {
     JsonNode plan = plan(FERRY, "--tune", number);
     assertThat(plan.get("title").asText()).isEqualTo(title);
     assertThat(plan.get("instrument").asText()).isEqualTo(instrument);
   }
 
   @Test
-  void severalTunesAreNamedToChooseFrom() {
+  void severalTunesAreListedForAChoice() {
     assertThat(Session.of("compare", FERRY).refused(2).err())
         .contains(
             "ferry.abc contains 3 tunes; choose one with --tune: 1 The Ferry Home, 2 Rain on the Slates, 3 Barge Song");
   }
 
   @Test
-  void measuresAndOtherOptionsCountAsForAScore() {
+  void measuresAndOtherOptionsWorkAsForAScore() {
     assertThat(texts(plan(FERRY, "--tune", "1", "--measures", "0-1").get("notes"), "measure"))
         .containsExactly("0", "1", "1", "1", "1");
     assertThat(written(plan(FERRY, "--tune", "2", "--measures", "B", "--tempo", "quarter=60")))
@@ -82,7 +82,7 @@ final class AbcTest {
   }
 
   @Test
-  void whatWasTakenIsTold() {
+  void defaultsAreReported() {
     Session session = Session.of("plan", "--abc", "D2 GA B2|").succeeded();
     assertThat(session.out())
         .contains("Note: the tune has no number (X:), meter (M:), note length (L:), key (K:)");
@@ -93,7 +93,7 @@ final class AbcTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"1", "2", "3"})
-  void aMarkedCopyIsAScoreThatGivesThePlanThatWasWritten(String tune) {
+  void aMarkedCopyIsAScoreThatGivesTheSamePlan(String tune) {
     for (String ending : List.of("musicxml", "mxl")) {
       Path marked = folder.resolve(tune + "." + ending);
       JsonNode made = plan(FERRY, "--tune", tune, "--write", marked);
@@ -119,7 +119,7 @@ final class AbcTest {
   }
 
   @Test
-  void fingersTypedAreKeptAndCompared() {
+  void typedFingersAreKeptAndCompared() {
     String fingered = "K:D clef=alto\\n!1!E !2!F !4!A !open!d|";
     assertThat(texts(plan("--abc", fingered, "--keep-printed").get("notes"), "finger"))
         .startsWith("1", "2", "4");
@@ -137,7 +137,7 @@ final class AbcTest {
 
   @ParameterizedTest
   @CsvSource({
-    "'h', '--abc, line 1, column 1: ''h'' is no note'",
+    "'h', '--abc, line 1, column 1: ''h'' is not a note'",
     "'K:G\\nD2 G&B', '--abc, line 2, column 5: ''&'' begins a second voice'",
     "'K:C tenor\\nA', 'name it with --instrument'",
     "'', '--abc contains no tune'",
@@ -159,13 +159,13 @@ final class AbcTest {
     Path tunes = Files.createDirectory(folder.resolve("tunes.abc"));
     assertThat(Session.of("plan", tunes).refused(2).err()).contains("is a folder");
     assertThat(Session.of("plan", DEMO, "--tune", "1").refused(2).err())
-        .contains("--tune chooses among the tunes of a file in ABC notation");
+        .contains("--tune chooses a tune of an ABC file");
     assertThat(Session.of("plan", FERRY, "--tune", "9").refused(2).err())
         .contains("contains no tune 9");
   }
 
   @Test
-  void aScoreIsGivenOnce() {
+  void aScoreAndATypedTuneAreNotBothAccepted() {
     for (String command : List.of("plan", "compare")) {
       assertThat(Session.of(command, DEMO, "--abc", SCALE).refused(2).err())
           .contains("leave one of them out", "--help");

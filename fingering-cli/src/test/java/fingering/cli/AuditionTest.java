@@ -186,16 +186,16 @@ class AuditionTest {
       textBlock =
           """
           title: x                                                     | line 1: the sheet lists nothing to play
-          scales: [{scale: D major}]                                   | line 1: the sheet names no instrument
+          scales: [{scale: D major}]                                   | line 1: 'instrument' is missing; add it, such as 'instrument: viola'
           instrument: oud@scales: [{scale: D major}]                   | line 1: no instrument 'oud'
-          instrument: viola@piano: 3                                   | line 2: 'piano' is no key of a sheet
-          instrument: viola@scales: 3                                  | line 2: 'scales' is a list
-          instrument: viola@scales: [{key: D}]                         | line 2: 'key' is no key of a scale
-          instrument: viola@excerpts: [{scale: D}]                     | line 2: 'scale' is no key of an excerpt
+          instrument: viola@piano: 3                                   | line 2: there is no key 'piano' in an audition sheet; choose from title,
+          instrument: viola@scales: 3                                  | line 2: 'scales' is a list with one item or more, such as '- scale: D major'
+          instrument: viola@scales: [{key: D}]                         | line 2: there is no key 'key' in a scale
+          instrument: viola@excerpts: [{scale: D}]                     | line 2: there is no key 'scale' in an excerpt
           instrument: viola@positions: 3=x@scales: [{scale: D major}]  | line 2: '3=x' does not say what to show and how much of it
-          instrument: viola@counted: twice@scales: [{scale: D major}]  | line 2: 'counted' is together or in-one-piece
-          instrument: viola@scales: [{octaves: 1}]                     | line 2: 'scale' is missing
-          title: [x                                                    | this is no YAML
+          instrument: viola@counted: twice@scales: [{scale: D major}]  | line 2: 'counted' is together or in-one-piece, not 'twice'
+          instrument: viola@scales: [{octaves: 1}]                     | line 2: 'scale' is missing; add it, such as 'scale: D major'
+          title: [x                                                    | line 1: a list or bracket is not closed
           """)
   void unreadableSheetIsRejectedWithItsLine(String text, String message) throws IOException {
     assertThat(Session.of("audition", sheet(text.replace("@", "\n") + "\n")).refused(2).err())
@@ -246,7 +246,7 @@ class AuditionTest {
 
   @Test
   void newSkillsAndTheRoleOfTheTeacherAreMentioned() {
-    Path imke = Path.of("..", "docs", "examples", "imke.player");
+    Path imke = Path.of("..", "docs", "examples", "imke.yaml");
     String out = Session.of("audition", HEARING, "--player", imke).succeeded().out();
 
     assertThat(out.replaceAll("\\s+", " "))
@@ -256,12 +256,12 @@ class AuditionTest {
   }
 
   @Test
-  void sheetForAnotherInstrumentThanThePlayersIsRejected() throws IOException {
-    Path imke = Path.of("..", "docs", "examples", "imke.player");
+  void sheetForAnotherInstrumentThanThePlayersIsRefused() throws IOException {
+    Path imke = Path.of("..", "docs", "examples", "imke.yaml");
     Path sheet = sheet("instrument: cello\nscales: [{scale: D major}]\n");
 
     assertThat(Session.of("audition", sheet, "--player", imke).refused(2).err())
-        .contains("is for the cello, and the player of ", "plays the viola");
+        .contains("is for the cello, but the player of ", "plays the viola");
   }
 
   @Test

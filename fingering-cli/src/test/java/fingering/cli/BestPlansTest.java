@@ -6,7 +6,7 @@ import static fingering.cli.Session.texts;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import fingering.cli.option.OutputOptions;
+import fingering.cli.terminal.Screen;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -52,7 +52,7 @@ final class BestPlansTest {
   void plansThatDoNotFitSideBySideFollowBelow() {
     Session best = Session.of("plan", DEMO, "--best", 20, "--measures", "1-2").succeeded();
 
-    int columns = Math.max(80, OutputOptions.columns());
+    int columns = Math.max(80, Screen.columns());
     assertThat(best.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(columns));
     assertThat(best.out()).containsPattern("note.* 20th\n").containsPattern("Counts.* 20th\n");
   }

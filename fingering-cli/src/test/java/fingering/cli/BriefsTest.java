@@ -82,10 +82,12 @@ final class BriefsTest {
         .contains("bad.yaml, line 4: 'three' does not say what to show and how much of it");
     Path key = file("key.yaml", "name: x\nhide: 3\n");
     assertThat(Session.of("plan", DEMO, "--brief", key).refused(2).err())
-        .contains("key.yaml, line 2: 'hide' is not a demand");
+        .contains(
+            "key.yaml, line 2: there is no key 'hide' in a file of briefs; choose from name, allow, strings");
     Path broken = file("broken.yaml", "name: [x\n");
     assertThat(Session.of("plan", DEMO, "--brief", broken).refused(2).err())
-        .contains("broken.yaml, line ");
+        .contains(
+            "broken.yaml, line 1: a list or bracket is not closed; check the commas and brackets");
   }
 
   @Test

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
 import fingering.cli.chart.ChartText;
-import fingering.cli.option.OutputOptions;
+import fingering.cli.terminal.Screen;
 import fingering.cli.terminal.TextStyle;
 import fingering.fingerboard.Chart;
 import fingering.fingerboard.ChartRequest;
@@ -56,7 +56,7 @@ final class ChartTextTest {
   }
 
   private static void assertFits(Session session) {
-    int columns = Math.max(80, OutputOptions.columns());
+    int columns = Math.max(80, Screen.columns());
     assertThat(session.succeeded().lines()).allMatch(line -> line.length() <= columns);
   }
 

@@ -177,7 +177,7 @@ class CheckCommandTest {
 
   @Test
   void teacherCanChangeALevel() throws IOException {
-    Path own = folder.resolve("our.level");
+    Path own = folder.resolve("our-level.yaml");
     Session.of("check", "--print-level", "intermediate", "--output", own).succeeded();
     Session.of("check", "--print-level", "intermediate", "--output", own).refused(2);
     String text = Files.readString(own);
@@ -186,12 +186,11 @@ class CheckCommandTest {
     assertThat(Session.of(command).out()).contains(findings, own.toString());
 
     Files.writeString(
-        own, text.replaceFirst("(?m)^highest-violin\\s*=\\s*\\S+", "highest-violin = any"));
+        own, text.replaceFirst("(?m)^highest-violin:\\s*\\S+", "highest-violin: any"));
     assertThat(Session.of(command).out()).doesNotContain(findings);
 
-    Files.writeString(
-        own, text.replaceFirst("(?m)^highest-violin\\s*=\\s*\\S+", "highest-violin = up"));
-    assertThat(Session.of(command).refused(2).err()).contains("our.level, line ", "'up'");
+    Files.writeString(own, text.replaceFirst("(?m)^highest-violin:\\s*\\S+", "highest-violin: up"));
+    assertThat(Session.of(command).refused(2).err()).contains("our-level.yaml, line ", "'up'");
     Session.of("check", LANTERNS, "--level", "virtuoso").refused(2);
   }
 

@@ -6,7 +6,7 @@ import static fingering.cli.Session.texts;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import fingering.cli.option.OutputOptions;
+import fingering.cli.terminal.Screen;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,7 +27,7 @@ final class ChoicesOutputTest {
         .containsPattern("best: \\d+ points, as in 'free choice', comes from ")
         .containsPattern("2nd: \\d+ points more, comes from \\w+ and continues in \\w+;")
         .contains("stop if it hurts");
-    int columns = Math.max(80, OutputOptions.columns());
+    int columns = Math.max(80, Screen.columns());
     assertThat(choices.lines())
         .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(columns));
   }

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
+import fingering.cli.command.ExitCode;
 import fingering.cli.terminal.AsciiFallback;
-import fingering.cli.terminal.ExitCode;
 import fingering.cli.terminal.Screen;
 import fingering.tables.NoteNames;
 import java.io.IOException;
@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** What docs/command-line.md shows is what is printed. */
+/** docs/command-line.md shows what the program prints. */
 class CommandLinePageTest {
   private static final Path PAGE = Path.of("..", "docs", "command-line.md");
   private static final Splitter CELLS = Splitter.on('|').trimResults().omitEmptyStrings();
@@ -50,14 +50,14 @@ class CommandLinePageTest {
   }
 
   @Test
-  void aMistypedCommandIsToldAsShown() {
+  void aMistypedCommandIsReportedAsShown() {
     int at = lines.indexOf("    fingering plna part.musicxml");
     assertThat(typed(lines.get(at)).refused(ExitCode.REFUSED).lines()).isEmpty();
     assertThat("    " + typed(lines.get(at)).err().strip()).isEqualTo(lines.get(at + 2));
   }
 
   @Test
-  void signsAreReplacedAsShown() {
+  void charactersAreReplacedAsShown() {
     String page = String.join("\n", lines);
     for (String sign : List.of("♯", "♭", "↑", "↓", "×", "≠", "°", "◇", "·", "ß", "2½")) {
       String plain = AsciiFallback.fit(sign, text -> text.chars().allMatch(each -> each < 127));
@@ -67,7 +67,7 @@ class CommandLinePageTest {
   }
 
   @Test
-  void notesAreCalledAsShown() {
+  void notesHaveTheNamesShown() {
     List<String> head = CELLS.splitToList(line("| | `en`"));
     for (String row : List.of("| B natural", "| B flat", "| F sharp", "| E flat", "| C |")) {
       List<String> cells = CELLS.splitToList(line(row));
@@ -95,8 +95,8 @@ class CommandLinePageTest {
                 .map(row -> CELLS.splitToList(row).get(0)))
         .containsExactly(
             String.valueOf(ExitCode.DONE),
-            String.valueOf(ExitCode.LOOK),
+            String.valueOf(ExitCode.FINDINGS),
             String.valueOf(ExitCode.REFUSED),
-            String.valueOf(ExitCode.FAULT));
+            String.valueOf(ExitCode.FAILED));
   }
 }

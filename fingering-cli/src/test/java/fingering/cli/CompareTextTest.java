@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.google.common.collect.ObjectArrays;
-import fingering.cli.option.OutputOptions;
+import fingering.cli.terminal.Screen;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -121,7 +121,7 @@ final class CompareTextTest {
   }
 
   private static void assertFits(Session session) {
-    int columns = Math.max(80, OutputOptions.columns());
+    int columns = Math.max(80, Screen.columns());
     assertThat(session.lines()).isNotEmpty();
     assertThat(session.lines().stream().filter(line -> line.length() > columns)).isEmpty();
   }

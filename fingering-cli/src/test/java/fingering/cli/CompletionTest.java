@@ -14,20 +14,20 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Completion as a shell does it, and manual pages as 'man' shows them. */
+/** Completion in a shell, and manual pages in man. */
 class CompletionTest {
   private static final int COLUMNS = 80;
 
   @TempDir Path folder;
 
-  private record Ended(int code, String said) {}
+  private record Finished(int code, String output) {}
 
-  private static Ended run(Object... words) throws IOException, InterruptedException {
+  private static Finished run(Object... words) throws IOException, InterruptedException {
     List<String> command = java.util.Arrays.stream(words).map(String::valueOf).toList();
     Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
     process.getOutputStream().close();
     String said = new String(process.getInputStream().readAllBytes(), UTF_8);
-    return new Ended(process.waitFor(), said);
+    return new Finished(process.waitFor(), said);
   }
 
   private static boolean there(String program) {
@@ -41,15 +41,15 @@ class CompletionTest {
   }
 
   @Test
-  void theScriptIsOneThatBashReads() throws Exception {
+  void bashAcceptsTheScript() throws Exception {
     assumeTrue(there("bash"));
-    assertThat(run("bash", "-n", script("bash"))).isEqualTo(new Ended(0, ""));
+    assertThat(run("bash", "-n", script("bash"))).isEqualTo(new Finished(0, ""));
   }
 
   @Test
-  void theScriptIsOneThatZshReads() throws Exception {
+  void zshAcceptsTheScript() throws Exception {
     assumeTrue(there("zsh"));
-    assertThat(run("zsh", "-n", script("zsh"))).isEqualTo(new Ended(0, ""));
+    assertThat(run("zsh", "-n", script("zsh"))).isEqualTo(new Finished(0, ""));
   }
 
   // Bash reference manual, "Programmable Completion": what is typed stands in COMP_WORDS and
@@ -61,29 +61,29 @@ class CompletionTest {
     "plan, --keep-p, --keep-printed --keep-plan",
     "check, --fail, --fail-on",
     "'plan --choose', th, third",
-    "'plan --preset', f, beginner",
+    "'plan --preset', b, beginner",
     "'compare --instrument', viol, violin viola",
     "'compare --format', '', text json html svg",
     "journal, sh, show"
   })
-  void aWordIsCompleted(String before, String typed, String expected) throws Exception {
+  void bashCompletesAWord(String before, String typed, String expected) throws Exception {
     assumeTrue(there("bash"));
     boolean command = typed.isEmpty() && before.equals("comp");
     String words = "fingering " + (command ? before : before + " '" + typed + "'");
     int at = words.split(" ").length - 1;
-    Ended ended =
+    Finished ended =
         run(
             "bash",
             "-c",
             "source %s; COMP_WORDS=(%s); COMP_CWORD=%d; _complete_fingering 2>/dev/null; echo ${COMPREPLY[@]}"
                 .formatted(script("bash"), words, at));
-    assertThat(ended.said().strip().split("\\s+")).containsExactlyInAnyOrder(expected.split(" "));
+    assertThat(ended.output().strip().split("\\s+")).containsExactlyInAnyOrder(expected.split(" "));
   }
 
   // zshmodules(1), "The zsh/zpty module": a zsh that takes what is typed as from a terminal. What
   // is completed is run, and prints its words.
   @Test
-  void zshCompletesAndKeepsWhatItHad() throws Exception {
+  void zshCompletesAndKeepsItsSettings() throws Exception {
     assumeTrue(there("zsh"));
     script("zsh");
     Files.createFile(folder.resolve("my part.musicxml"));
@@ -95,7 +95,7 @@ class CompletionTest {
             zpty -w z 'autoload -U compinit; compinit -u -D; compdef _files mine'
             zpty -w z 'fingering() { print -r -- "RUN:${(j:|:)@}" }; source ./zsh'
             for typed in 'pla' 'plan --choose th' 'compare --part x my' 'journal sh' \\
-                'check docs --fail' 'plan --preset pro' 'chart vio'; do
+                'check docs --fail' 'plan --preset adv' 'chart vio'; do
               zpty -w -n z "fingering $typed"$'\\t\\n'
             done
             zpty -w z 'print -r -- "KEPT:${_comps[mine]}:$options[completealiases]"; print EN""D:'
@@ -122,7 +122,7 @@ class CompletionTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"", "plan", "check", "journal", "practice", "scale"})
-  void aManualPageReadsWell(String command) throws Exception {
+  void aManualPageFitsTheTerminal(String command) throws Exception {
     Object[] words = command.isEmpty() ? new Object[] {"man"} : new Object[] {"man", command};
     String roff = Session.of(words).succeeded().out();
     assertThat(roff).startsWith(".TH \"FINGERING").contains("\n.SH \"EXIT STATUS\"\n");
@@ -130,9 +130,9 @@ class CompletionTest {
 
     assumeTrue(there("groff"));
     Path page = Files.writeString(folder.resolve("page.1"), roff);
-    Ended shown = run("groff", "-man", "-Tutf8", "-ww", "-P-c", "-rLL=80n", page);
+    Finished shown = run("groff", "-man", "-Tutf8", "-ww", "-P-c", "-rLL=80n", page);
     assertThat(shown.code()).isZero();
-    String plain = shown.said().replaceAll(".\b", "");
+    String plain = shown.output().replaceAll(".\b", "");
     assertThat(plain.lines()).allMatch(line -> line.length() <= COLUMNS);
     assertThat(plain).contains("SYNOPSIS", "--help", "EXIT STATUS").doesNotContain("warning");
   }

@@ -10,17 +10,17 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * A command that a page of the handbook shows, with the output shown below it.
+ * A command on a page of the handbook, with the output that the page shows.
  *
- * @param command as typed, without the folder of the launcher
- * @param printed the lines below it, to the next command or to text that is no block
+ * @param command the command as typed, without the folder of the launcher
+ * @param printed the lines below it, up to the next command or the end of the block
  */
 record DocumentedCommand(String command, List<String> printed) {
   static final Path ROOT = Path.of("..");
   static final Path DOCS = ROOT.resolve("docs");
 
-  /** A line of the page that stands for omitted output. */
-  static final String LEFT_OUT = "…";
+  /** The line on a page that stands for omitted output. */
+  static final String OMITTED = "…";
 
   private static final String INDENT = "    ";
   private static final String FENCE = "```";
@@ -37,7 +37,7 @@ record DocumentedCommand(String command, List<String> printed) {
     }
   }
 
-  /** The commands in the indented and fenced blocks of a page, in their order. */
+  /** The commands in the indented and fenced blocks of a page, in order. */
   static List<DocumentedCommand> of(Path page) {
     List<DocumentedCommand> all = new ArrayList<>();
     boolean below = false;
@@ -58,7 +58,7 @@ record DocumentedCommand(String command, List<String> printed) {
         below = false;
       }
     }
-    all.forEach(command -> strip(command.printed()));
+    all.forEach(shown -> strip(shown.printed()));
     return all;
   }
 
@@ -79,7 +79,7 @@ record DocumentedCommand(String command, List<String> printed) {
     }
   }
 
-  /** Whether the page shows that the command is rejected. */
+  /** Whether the page shows that the command is refused. */
   boolean refused() {
     return !printed.isEmpty() && printed.get(0).startsWith("fingering: ");
   }

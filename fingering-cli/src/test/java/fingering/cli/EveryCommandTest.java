@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every command that README.md or a page of docs shows in a block can be typed: it is run, page by
- * page and in the order of the page. What it prints, the tests of the pages compare.
+ * Runs every command that README.md or a page of docs shows in a block, in the order of the page.
+ * Other tests compare the output.
  */
 final class EveryCommandTest {
   @TempDir Path folder;
@@ -51,12 +51,12 @@ final class EveryCommandTest {
   }
 
   @Test
-  void whatIsNoCommandOfTheProgramFails() throws IOException {
+  void wrongCommandsFail() throws IOException {
     assertThat(prepared().run("fingering compare part.musicxml --nonsense").code()).isEqualTo(2);
     assertThat(prepared().run("fingering compare absent.musicxml").code()).isNotZero();
   }
 
-  /** The names by which pages call scores of the reader's own, made from music of docs. */
+  /** A workplace with scores under the names that pages use for a reader's own. */
   private Workplace prepared() throws IOException {
     Path here = Files.createTempDirectory(folder, "here");
     Workplace workplace = new Workplace(here);

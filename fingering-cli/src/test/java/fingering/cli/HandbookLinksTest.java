@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The handbook is one house: every link leads somewhere, and README.md leads to every page. */
+/** Every link of the handbook has a target, and README.md links to every page. */
 final class HandbookLinksTest {
   private static final Path README = DocumentedCommand.ROOT.resolve("README.md");
   private static final Pattern LINK = Pattern.compile("\\]\\(([^)\\s]+)\\)");
@@ -35,7 +35,7 @@ final class HandbookLinksTest {
 
   @ParameterizedTest
   @MethodSource("pages")
-  void everyLinkLeadsSomewhere(Path page) throws IOException {
+  void everyLinkHasATarget(Path page) throws IOException {
     for (String link : links(page)) {
       List<String> halves = AT_ANCHOR.splitToList(link);
       Path target = halves.get(0).isEmpty() ? page : page.resolveSibling(halves.get(0));
@@ -46,7 +46,7 @@ final class HandbookLinksTest {
     }
   }
 
-  /** As repositories make them of headings: small letters, hyphens, no other signs. */
+  /** The anchor of a heading on code-hosting sites: lower case, with hyphens. */
   private static Set<String> anchors(Path page) throws IOException {
     return Files.readAllLines(page).stream()
         .filter(line -> line.startsWith("#"))
@@ -56,7 +56,7 @@ final class HandbookLinksTest {
   }
 
   @Test
-  void theReadmeLeadsToEveryPage() throws IOException {
+  void theReadmeLinksToEveryPage() throws IOException {
     Set<Path> linked =
         links(README).stream()
             .map(link -> README.resolveSibling(AT_ANCHOR.splitToList(link).get(0)).normalize())

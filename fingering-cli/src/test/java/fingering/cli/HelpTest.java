@@ -12,15 +12,15 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The help of every command: it fits the terminal, and what it shows can be typed. */
+/** The help of every command fits the terminal, and its examples work. */
 class HelpTest {
   private static final int COLUMNS = 80;
 
-  /** A word of a shell: bare, or between quotes. */
+  /** A word on a command line, with or without quotes. */
   private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
 
   private static final Pattern WRITTEN =
-      Pattern.compile(".*\\.(musicxml|html|svg|weights|level|journal)|hearing");
+      Pattern.compile(".*\\.(musicxml|html|svg|yaml|journal)|hearing");
 
   @TempDir Path folder;
 
@@ -51,7 +51,7 @@ class HelpTest {
         "completion",
         "man"
       })
-  void fitsTheTerminalAndEveryExampleCanBeTyped(String command) {
+  void fitsTheTerminalAndEveryExampleWorks(String command) {
     String help = help(command);
     assertThat(help.lines()).allMatch(line -> line.length() <= COLUMNS);
     assertThat(help).contains("Usage: fingering", "Exit codes:", "  0  done");
@@ -73,7 +73,7 @@ class HelpTest {
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** As typed in the folder of the project, but for what is written. */
+  /** Runs an example as typed in the project folder; new files go to the temporary folder. */
   private Session typed(String example) {
     List<Object> words = new ArrayList<>();
     Matcher word = WORD.matcher(example);
@@ -88,7 +88,7 @@ class HelpTest {
       words.addAll(List.of("--journal", folder.resolve("practice.journal")));
     }
     if (words.get(0).equals("practice")) {
-      // Before the day itself, whenever this is run.
+      // Before the day of the performance, whenever this test runs.
       words.addAll(List.of("--today", "2026-11-30"));
     }
     return Session.of(words.toArray());
@@ -96,7 +96,7 @@ class HelpTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"plan", "compare", "practice", "check", "scale", "audition"})
-  void longListsStandInSections(String command) {
+  void longListsAreInSections(String command) {
     assertThat(help(command)).contains("\nOptions of '" + command + "'\n", "\nHelp\n");
   }
 }

@@ -17,11 +17,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 final class InstrumentOptionsTest {
   private static final String OPEN_G =
       """
-      # tuned for an open fifth
-      cello | open-g | 1 | G3 | - | at home
-      cello | open-g | 2 | D3 | - | at home
-      cello | open-g | 3 | G2 | - | at home
-      cello | open-g | 4 | D2 | - | at home
+      # tuned for an open fifth at home
+      instrument: cello
+      name: open-g
+      strings: [G3, D3, G2, D2]
       """;
 
   @TempDir Path folder;
@@ -31,7 +30,7 @@ final class InstrumentOptionsTest {
   }
 
   private Path tuning(String text) throws IOException {
-    return Files.writeString(folder.resolve("own.tuning"), text);
+    return Files.writeString(folder.resolve("own.yaml"), text);
   }
 
   private static JsonNode plan(Object... arguments) {
@@ -79,7 +78,7 @@ final class InstrumentOptionsTest {
   }
 
   @Test
-  void theTuningIsToldAboveThePlan() throws IOException {
+  void theTuningIsPrintedAboveThePlan() throws IOException {
     String text = Session.of("compare", score("Cello", "G3"), "--tuning", "a-string-to-g").out();
 
     assertThat(text.lines().reduce("", (a, b) -> a + " " + b.strip()))
@@ -95,7 +94,7 @@ final class InstrumentOptionsTest {
   }
 
   @Test
-  void aTuningOfOnesOwnIsReadFromAFile() throws IOException {
+  void aTuningIsReadFromAFile() throws IOException {
     JsonNode plan = plan(score("Cello", "D2", "A3"), "--tuning", tuning(OPEN_G), "--allow", "1");
 
     assertThat(fingered(plan)).containsExactly("0 on 4", "1 on 1");
@@ -103,7 +102,7 @@ final class InstrumentOptionsTest {
   }
 
   @Test
-  void aByteOrderMarkBeforeATuningIsPassedOver() throws IOException {
+  void aByteOrderMarkBeforeATuningIsIgnored() throws IOException {
     JsonNode plan = plan(score("Cello", "G3"), "--tuning", tuning("\uFEFF" + OPEN_G));
 
     assertThat(plan.get("tuning").asText()).isEqualTo("open-g");
@@ -111,13 +110,13 @@ final class InstrumentOptionsTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"1/2", "610mm"})
-  void aSizeIsTakenByNameOrLength(String size) throws IOException {
+  void aSizeIsANameOrALength(String size) throws IOException {
     assertThat(plan(score("Cello", "A3", "B3"), "--size", size).get("size").asText())
         .isEqualTo(size);
   }
 
   @Test
-  void tuningAndSizeGoTogether() throws IOException {
+  void tuningAndSizeCanBeCombined() throws IOException {
     JsonNode plan = plan(score("Cello", "E4", "F4"), "--tuning", "five-string", "--size", "7/8");
 
     assertThat(plan.get("tuning").asText() + " " + plan.get("size").asText())
@@ -125,7 +124,7 @@ final class InstrumentOptionsTest {
   }
 
   @Test
-  void aSmallerInstrumentCostsOtherwiseThanALargeOne() {
+  void aSmallerInstrumentCostsADifferentAmount() {
     long usual = plan(DEMO).at("/cost/total").asLong();
 
     assertThat(plan(DEMO, "--size", "12").at("/cost/total").asLong()).isNotEqualTo(usual);
@@ -133,12 +132,12 @@ final class InstrumentOptionsTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"plan", "compare"})
-  void bothCommandsTakeATuningAndASize(String command) {
+  void bothCommandsAcceptATuningAndASize(String command) {
     Session.of(command, DEMO, "--tuning", "five-string", "--size", "15").succeeded();
   }
 
   @Test
-  void theDemoTakesThemToo() {
+  void theDemoAcceptsThemToo() {
     String demo = Session.of("demo", "--tuning", "five-string", "--size", "15").succeeded().out();
 
     assertThat(demo)
@@ -148,7 +147,7 @@ final class InstrumentOptionsTest {
   }
 
   @Test
-  void thePartOfTheInstrumentIsFoundHoweverThatIsTuned() throws IOException {
+  void thePartOfTheInstrumentIsFoundInEveryTuning() throws IOException {
     Path duo = TinyScore.titled("Duo").part("Violin", "A4").part("Viola", "E5").in(folder);
 
     JsonNode plan = plan(duo, "--instrument", "viola", "--tuning", "five-string");
@@ -157,7 +156,7 @@ final class InstrumentOptionsTest {
   }
 
   @Test
-  void anInstrumentGuessedByItsClefIsSaidToBeSoInAnyTuning() throws IOException {
+  void anInstrumentGuessedFromItsClefIsReportedInEveryTuning() throws IOException {
     Path score = score("Staff", "F5");
 
     assertThat(Session.of("plan", score, "--tuning", "semitone-up").succeeded().out())
@@ -173,13 +172,13 @@ final class InstrumentOptionsTest {
   }
 
   @Test
-  void anUnknownTuningIsAnsweredWithThoseThatAreKnownAndWithTheWayToOnesOwn() throws IOException {
+  void anUnknownTuningListsTheKnownOnesAndMentionsFiles() throws IOException {
     assertThat(refusal(score("Viola", "A4"), "--tuning", "sideways"))
         .contains("'sideways'", "standard, five-string, semitone-up", "give a file");
   }
 
   @Test
-  void whatNoFileCanBeCalledIsAnUnknownTuning() throws IOException {
+  void anImpossibleFileNameIsAnUnknownTuning() throws IOException {
     assertThat(refusal(score("Viola", "A4"), "--tuning", "\0")).contains("choose standard");
   }
 
@@ -188,30 +187,30 @@ final class InstrumentOptionsTest {
     assertThat(refusal(score("Viola", "A4"), "--tuning", "solo"))
         .contains("'solo' is for the double bass, not for the viola");
     assertThat(refusal(score("Viola", "A4"), "--tuning", tuning(OPEN_G)))
-        .contains("'open-g'", "own.tuning is for the cello", "the part is for the viola");
+        .contains("'open-g'", "own.yaml is for the cello", "the part is for the viola");
   }
 
   @Test
-  void anUnknownSizeIsAnsweredWithThoseThatAreKnown() throws IOException {
+  void anUnknownSizeListsTheKnownOnes() throws IOException {
     assertThat(refusal(score("Cello", "A3"), "--size", "16"))
         .contains("no size '16' of the cello; choose 4/4, 7/8, 3/4, 1/2, 1/4");
     assertThat(refusal(score("Cello", "A3"), "--size", "61mm")).contains("give 345 to 1035 mm");
   }
 
   @Test
-  void aRowThatCannotBeReadIsNamedWithFileAndLine() throws IOException {
+  void aBadRowIsReportedWithFileAndLine() throws IOException {
     assertThat(refusal(score("Cello", "A3"), "--tuning", tuning(OPEN_G.replace("D3", "H3"))))
-        .contains("own.tuning, line 3: 'H3' is not a pitch", "string | open pitch");
+        .contains("own.yaml, line 4: 'H3' is not a pitch");
   }
 
   @Test
-  void aFolderIsNoTuning() throws IOException {
+  void aFolderIsNotATuning() throws IOException {
     assertThat(refusal(score("Cello", "A3"), "--tuning", folder)).endsWith("inside it.");
   }
 
   @Test
   void aFileInAnotherEncodingIsRefused() throws IOException {
-    Path file = folder.resolve("latin.tuning");
+    Path file = folder.resolve("latin.yaml");
     Files.write(file, OPEN_G.replace("home", "café").getBytes(StandardCharsets.ISO_8859_1));
 
     assertThat(refusal(score("Cello", "A3"), "--tuning", file)).contains("UTF-8");
@@ -224,20 +223,20 @@ final class InstrumentOptionsTest {
   }
 
   @Test
-  void anEmptyFileHoldsNoTuning() throws IOException {
+  void anEmptyFileIsNotATuning() throws IOException {
     assertThat(refusal(score("Cello", "A3"), "--tuning", tuning("")))
-        .contains("own.tuning: there is no tuning in it");
+        .contains("own.yaml, line 1: the file is empty");
   }
 
   @Test
-  void aNoteBelowTheTuningIsNamedWithTheLowestThatThereIs() throws IOException {
+  void aNoteBelowTheTuningIsReportedWithTheLowestNote() throws IOException {
     assertThat(refusal(score("Cello", "C2", "B1"), "--tuning", "a-string-to-g"))
         .contains("B1 in measure 2", "below the lowest string (C2, tuning 'a-string-to-g')")
         .contains("--tuning");
   }
 
   @Test
-  void onATunedBassTheLowestNoteIsSaidToSound() throws IOException {
+  void onATunedBassTheLowestNoteIsGivenAsItSounds() throws IOException {
     Path score = score("Double Bass", "F2", "F1");
 
     assertThat(refusal(score, "--tuning", "solo")).contains("(sounding F♯1, tuning 'solo')");
@@ -250,7 +249,7 @@ final class InstrumentOptionsTest {
   }
 
   @Test
-  void inTheStandardTuningNoTuningIsSpokenOf() throws IOException {
+  void theStandardTuningIsNotMentioned() throws IOException {
     assertThat(refusal(score("Cello", "B1"))).doesNotContain("tuning");
   }
 

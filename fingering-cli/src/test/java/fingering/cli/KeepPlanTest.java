@@ -42,7 +42,7 @@ final class KeepPlanTest {
     return Session.of(words).json();
   }
 
-  /** How each note is taken; where the hand waits under an open string is nobody's business. */
+  /** The fingering of each note, without the position of the hand under open strings. */
   private static List<String> taken(JsonNode plan) {
     return entries(plan.get("notes")).stream().map(KeepPlanTest::one).toList();
   }
@@ -61,7 +61,7 @@ final class KeepPlanTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"first", "third", "second"})
-  void aPlanThatIsKeptWholeComesOutAgain(String choice) throws IOException {
+  void aWholePlanIsKept(String choice) throws IOException {
     Path file = plan(DEMO, "--choose", choice);
     JsonNode again = keeping(DEMO, file);
     assertThat(taken(again)).isEqualTo(taken(read(file)));
@@ -70,7 +70,7 @@ final class KeepPlanTest {
   }
 
   @Test
-  void someMeasuresAreKeptAndTheOthersPlannedAnew() throws IOException {
+  void someMeasuresAreKeptAndTheOthersPlannedAgain() throws IOException {
     Path file = plan(DEMO, "--choose", "second");
     JsonNode again = keeping(DEMO, file + "@25-29");
     JsonNode free = Session.of("plan", DEMO, "--format", "json").json();
@@ -90,7 +90,7 @@ final class KeepPlanTest {
   }
 
   @Test
-  void aPlanOfTheWholeServesForSomeMeasuresAndTheOtherWayRound() throws IOException {
+  void aPlanMayHaveMoreOrFewerMeasuresThanThePassage() throws IOException {
     Path whole = plan(DEMO, "--choose", "first");
     JsonNode some = keeping(DEMO, whole, "--measures", "17-24");
     assertThat(taken(read(whole))).containsSubsequence(taken(some));
@@ -100,7 +100,7 @@ final class KeepPlanTest {
   }
 
   @Test
-  void aBriefNamesThePlanThatLiesBesideIt() throws IOException {
+  void aBriefNamesAPlanInItsOwnFolder() throws IOException {
     Path file = plan(DEMO, "--choose", "first");
     Path brief =
         Files.writeString(folder.resolve("brief.yaml"), "keep-plan: plan.json@17-24\nshow: 2=4\n");
@@ -115,7 +115,7 @@ final class KeepPlanTest {
     assertThat(planned.get("demands")).hasSize(2);
   }
 
-  /** Each fourth measure is a first one again, as in a part of several movements. */
+  /** Measure numbers start again every four measures, as in a part of several movements. */
   private Path movements() throws IOException {
     Path score =
         TinyScore.titled("Suite").part("Viola", "E4", "F4", "G4", "E4", "F4", "G4").in(folder);
@@ -127,9 +127,9 @@ final class KeepPlanTest {
   }
 
   @Test
-  void whereMeasureNumbersComeAgainEachNoteIsFoundInItsOwnMeasure() throws IOException {
+  void notesAreFoundEvenIfMeasureNumbersRepeat() throws IOException {
     Path score = movements();
-    // The same notes in another position in each movement: only their place tells them apart.
+    // The same notes in another position in each movement: only their place differs.
     JsonNode whole = read(plan(score, "--allow", "1"));
     JsonNode second = Session.of("plan", score, "--allow", "2", "--format", "json").json();
     for (int i = 3; i < 6; i++) {
@@ -139,7 +139,7 @@ final class KeepPlanTest {
     assertThat(taken(whole).subList(0, 3)).isNotEqualTo(taken(whole).subList(3, 6));
     assertThat(taken(keeping(score, file))).isEqualTo(taken(whole));
 
-    // Without the index of the measures the first is the first, and the second the second.
+    // Without measure indices, repeated numbers are matched in order.
     for (JsonNode note : whole.get("notes")) {
       ((ObjectNode) note).remove("measureIndex");
     }
@@ -167,7 +167,7 @@ final class KeepPlanTest {
         "E4, G4, E4, D4 | F4 in measure 2, onset 0, where the score has G4, and G4 in measure 3,"
             + " onset 0, where the score has E4, and 1 more difference; plan",
       })
-  void notesThatTheScoreHasNotAreNamed(String notes, String said) throws IOException {
+  void notesMissingFromTheScoreAreReported(String notes, String said) throws IOException {
     Path file = plan(TinyScore.titled("Air").part("Viola", "E4", "F4", "G4", "A4").in(folder));
     Path other = TinyScore.titled("Air").part("Viola", notes.split(", ")).in(folder);
     assertThat(Session.of("plan", other, "--keep-plan", file).refused(2).err()).contains(said);
@@ -175,7 +175,7 @@ final class KeepPlanTest {
   }
 
   @Test
-  void aPlaceWhereNoNoteBeginsIsNamed() throws IOException {
+  void aPlaceWithoutANoteIsReported() throws IOException {
     Path score = TinyScore.titled("Air").part("Viola", "E4", "F4").in(folder);
     JsonNode whole = read(plan(score));
     ((ObjectNode) whole.get("notes").get(1)).put("onset", 2.5);
@@ -185,7 +185,7 @@ final class KeepPlanTest {
   }
 
   @Test
-  void aPlanThatTheHandCannotTakeIsNamedAsADemand() {
+  void anUnplayablePlanIsReportedAsADemand() {
     Path file = plan(DEMO, "--choose", "first");
     assertThat(
             Session.of("plan", DEMO, "--keep-plan", file + "@17-18", "--allow", "3@17")
@@ -195,30 +195,30 @@ final class KeepPlanTest {
   }
 
   @Test
-  void whatIsNoPlanIsRefused() throws IOException {
+  void aFileThatIsNotAPlanIsRefused() throws IOException {
     Path score = TinyScore.titled("Air").part("Viola", "E4", "F4").in(folder);
     Path violin = folder.resolve("violin.json");
     Session.of("plan", score, "--instrument", "violin", "--format", "json", "--output", violin)
         .succeeded();
     assertThat(Session.of("plan", score, "--keep-plan", violin).refused(2).err())
-        .contains("violin.json is a plan for the violin, and this part is played on the viola");
+        .contains("violin.json is a plan for the violin, but this part is for the viola");
     Path several = folder.resolve("several.json");
     Session.of("compare", score, "--format", "json", "--output", several).succeeded();
     assertThat(Session.of("plan", score, "--keep-plan", several).refused(2).err())
-        .contains("several.json holds several plans; print the one to keep with");
+        .contains("several.json holds several plans; save the one to keep with");
     Path other = Files.writeString(folder.resolve("other.json"), "{\"format\": \"x\"}");
     assertThat(Session.of("plan", score, "--keep-plan", other).refused(2).err())
-        .contains("other.json is no plan printed by 'plan --format json'");
+        .contains("other.json is not a plan saved with 'plan --format json'");
     Path broken = Files.writeString(folder.resolve("broken.json"), "{\n\"format\": \n");
     assertThat(Session.of("plan", score, "--keep-plan", broken).refused(2).err())
-        .contains("line 3 is no JSON");
+        .contains("line 3 is not JSON");
     assertThat(Session.of("plan", score, "--keep-plan", folder.resolve("no.json")).refused(2).err())
         .contains("There is no file");
     JsonNode plan = read(plan(score));
     ((ObjectNode) plan.get("notes").get(1)).remove("finger");
     Path bad = Files.writeString(folder.resolve("bad.json"), plan.toString());
     assertThat(Session.of("plan", score, "--keep-plan", bad).refused(2).err())
-        .contains("note 2 of it cannot be read: it has no finger");
+        .contains("its note 2 cannot be read: it has no finger");
     Path low = folder.resolve("low.json");
     Session.of("plan", DEMO, "--measures", "1-2", "--format", "json", "--output", low).succeeded();
     assertThat(Session.of("plan", DEMO, "--measures", "20-24", "--keep-plan", low).refused(2).err())

@@ -12,7 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The same option in every command that plans a part. */
+/** The option --keep-printed in every command that plans a part. */
 final class KeepPrintedTest {
   private static final String TUNE =
       "M:4/4\\nL:1/4\\nK:D clef=treble\\n\"^3rd pos.\"GABc|dABc|\"^1st pos.\"DEFG|A4|]";
@@ -28,7 +28,7 @@ final class KeepPrintedTest {
   }
 
   @Test
-  void aPrintedPositionBindsThePlan() throws IOException {
+  void aPrintedPositionIsKept() throws IOException {
     JsonNode plan = Session.of(tune("plan", "--format", "json").toArray()).json();
     assertThat(plan.get("name").asText()).isEqualTo("as printed");
     assertThat(texts(plan.get("notes"), "position").subList(0, 8)).containsOnly("3");
@@ -36,21 +36,21 @@ final class KeepPrintedTest {
   }
 
   @Test
-  void withDemandsThePlanIsCalledByBoth() throws IOException {
+  void withDemandsThePlanIsNamedAfterBoth() throws IOException {
     JsonNode plan =
         Session.of(tune("plan", "--avoid", "open-strings", "--format", "json").toArray()).json();
     assertThat(plan.get("name").asText()).isEqualTo("as printed and demanded");
   }
 
   @Test
-  void aPartWithNothingPrintedIsNoPlanAsPrinted() {
+  void aPartWithoutFingeringsGivesNoPlanAsPrinted() {
     Session plan = Session.of("plan", DEMO, "--keep-printed").succeeded();
     assertThat(plan.out()).contains("free choice", "No finger, string or position is printed");
     assertThat(plan.out()).doesNotContain("as printed");
   }
 
   @Test
-  void thePlanThatWasWrittenIsPractisedAsPrinted() {
+  void aWrittenPlanIsPractisedAsPrinted() {
     Path marked = folder.resolve("marked.musicxml");
     Session.of("plan", DEMO, "--choose", "third", "--write", marked).succeeded();
     String[] more = {"--from", "60", "--to", "96", "--by", "2026-12-12", "--today", "2026-11-21"};
@@ -58,7 +58,7 @@ final class KeepPrintedTest {
         practice(DEMO, "--choose", "third", more).lines().stream().skip(3).toList();
     Session kept = practice(marked, "--keep-printed", "", more);
     assertThat(kept.out()).contains("as printed: from quarter = 60");
-    // But for the name of the plan and what is said of it.
+    // Without the name of the plan and the remarks on it.
     assertThat(kept.lines()).containsAll(chosen.subList(chosen.size() / 2, chosen.size()));
     Session.of(
             "practice",
@@ -99,7 +99,7 @@ final class KeepPrintedTest {
   }
 
   @Test
-  void thePageCallsItAsPrinted() {
+  void thePageNamesItAsPrinted() {
     assertThat(Session.of(tune("plan", "--format", "html").toArray()).succeeded().out())
         .contains("as printed")
         .doesNotContain("free choice");

@@ -30,24 +30,24 @@ final class LearnTest {
 
   @Test
   void learnedWeightsAreReadBackWithOneForEveryRule() throws IOException {
-    Path file = folder.resolve("my.weights");
+    Path file = folder.resolve("my-weights.yaml");
 
     Session session = Session.of("learn", first, third, "--output", file).succeeded();
 
     assertThat(session.out()).isEmpty();
     String text = Files.readString(file);
-    assertThat(Weights.parse("my.weights", text).points().keySet())
+    assertThat(Weights.parse("my-weights.yaml", text).points().keySet())
         .isEqualTo(StandardRules.all().stream().map(rule -> rule.id()).collect(Collectors.toSet()));
     assertThat(text)
         .contains("first.musicxml", "third.musicxml", "One piece", "strength 30", "before")
         .doesNotContain(folder.toString(), "from the others");
     assertThat(Session.of("learn", first, third).succeeded().out()).isEqualTo(text);
     assertThat(Session.of("learn", first, "--start", file).succeeded().out())
-        .contains("Start: my.weights");
+        .contains("Start: my-weights.yaml");
   }
 
   @Test
-  void piecesAreAlsoJudgedByWhatTheOthersTeach() throws IOException {
+  void eachPieceIsAlsoTestedWithTheWeightsOfTheOthers() throws IOException {
     Path other = folder.resolve("other.musicxml");
     Path scale = TinyScore.titled("Scale").part("Viola", SCALE).in(folder);
     Session.of("plan", scale, "--write", other).succeeded();
@@ -67,9 +67,9 @@ final class LearnTest {
   }
 
   @Test
-  void startThatLeavesOutRulesStartsThemFromCommonPractice() throws IOException {
+  void rulesMissingFromTheStartBeginAtCommonPractice() throws IOException {
     String usual = Long.toString(Weights.commonPractice().points().get("shift"));
-    Path start = Files.writeString(folder.resolve("short.weights"), "shift = " + usual + "\n");
+    Path start = Files.writeString(folder.resolve("short.yaml"), "shift: " + usual + "\n");
 
     String learned = Session.of("learn", first, "--start", start).succeeded().out();
     assertThat(points(learned)).isEqualTo(points(Session.of("learn", first).out()));
@@ -80,17 +80,17 @@ final class LearnTest {
   }
 
   @Test
-  void startThatIsNotThereOrNamesNoRuleIsRefused() throws IOException {
-    Path start = Files.writeString(folder.resolve("odd.weights"), "shft = 20\n");
+  void missingStartOrUnknownRuleIsRefused() throws IOException {
+    Path start = Files.writeString(folder.resolve("odd.yaml"), "shft: 20\n");
 
     assertThat(Session.of("learn", first, "--start", start).refused(2).err())
-        .contains("odd.weights, line 1: there is no rule 'shft'");
-    Session.of("learn", first, "--start", folder.resolve("none.weights")).refused(2);
+        .contains("odd.yaml, line 1: there is no key 'shft'; did you mean 'shift'");
+    Session.of("learn", first, "--start", folder.resolve("none.yaml")).refused(2);
   }
 
   @Test
   void nothingIsOverwritten() throws IOException {
-    Path file = Files.writeString(folder.resolve("mine.weights"), "# mine");
+    Path file = Files.writeString(folder.resolve("mine.yaml"), "# mine");
 
     Session.of("learn", first, "--output", file).refused(2);
 

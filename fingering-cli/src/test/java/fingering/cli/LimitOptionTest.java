@@ -11,26 +11,26 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The option --limit, and the page that tells of it. */
+/** The option --limit, and the page that explains it. */
 final class LimitOptionTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"compare", "plan", "marks", "learn"})
-  void everyCommandThatReadsAScoreKeepsToTheLimit(String command) {
+  void everyCommandThatReadsAScoreAppliesTheLimit(String command) {
     String err = Session.of(command, DEMO, "--limit", "measures=10").refused(2).err();
 
     assertThat(err).contains("The score has more than 10 measures in all parts");
   }
 
   @Test
-  void aLimitThatIsWideEnoughChangesNothing() {
+  void aHighLimitChangesNothing() {
     assertThat(Session.of("plan", DEMO, "--limit", "measures=100,bytes=1M").succeeded().out())
         .isEqualTo(Session.of("plan", DEMO).out());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"pages=9", "measures", "measures=0", "bytes=9G"})
-  void aLimitThatIsNoneIsMistyped(String limit) {
+  void aWrongLimitIsRefused(String limit) {
     assertThat(Session.of("plan", DEMO, "--limit", limit).refused(2).err()).contains("--limit");
   }
 

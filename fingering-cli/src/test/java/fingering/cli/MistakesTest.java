@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
-import fingering.cli.terminal.ExitCode;
+import fingering.cli.command.ExitCode;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -17,9 +17,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What somebody new is likely to get wrong: one sentence with the next step, and nothing else. */
+/** Likely mistakes of newcomers are answered with one sentence that names the next step. */
 class MistakesTest {
-  private static final int LONGEST = 420;
+  private static final int MAX_LENGTH = 420;
 
   @TempDir static Path folder;
 
@@ -42,15 +42,24 @@ class MistakesTest {
             .put("EMPTY", Files.createFile(folder.resolve("empty.musicxml")))
             .put("ARCHIVE", archive(folder.resolve("own.zip")))
             .put("LATIN", latin("tune.abc", "X:1\nT:F\u00fcr G\u00e4ste\nK:G clef=alto\nD2 G2|\n"))
-            .put("PUPIL", latin("pupil.player", "# Sch\u00fclerin\npositions = 1\n"))
+            .put("OLD", text("old.yaml", "positions = 1\n"))
+            .put("BARE", text("bare.yaml", "# nothing yet\n"))
+            .put("TABBED", text("tabbed.yaml", "positions:\n\t- 1\n"))
+            .put("TWICE", text("twice.yaml", "hand: small\nhand: large\n"))
+            .put("LOUD", text("loud.yaml", "loud: 3\n"))
+            .put("PUPIL", latin("pupil.yaml", "# Sch\u00fclerin\npositions: 1\n"))
             .buildOrThrow();
+  }
+
+  private static Path text(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
   }
 
   private static Path latin(String name, String text) throws IOException {
     return Files.writeString(folder.resolve(name), text, ISO_8859_1);
   }
 
-  /** A format of some program's own: an archive with something in it that is no MusicXML. */
+  /** A zip archive without MusicXML, like the native formats of some programs. */
   private static Path archive(Path file) throws IOException {
     try (OutputStream out = Files.newOutputStream(file);
         ZipOutputStream zip = new ZipOutputStream(out)) {
@@ -77,7 +86,7 @@ class MistakesTest {
         "journal                              | journal add, journal show",
         "journal ad                           | did you mean 'add'?",
         // Options
-        "compare DEMO --best 2                | --best is an option of 'plan' and not of 'compare'",
+        "compare DEMO --best 2                | --best is an option of 'plan', not of 'compare'",
         "compare DEMO --mesures 1-4           | did you mean --measures?",
         "compare DEMO -part Viola             | did you mean --part?",
         "compare DEMO --loud                  | 'compare' has no option --loud",
@@ -93,11 +102,11 @@ class MistakesTest {
         "plan DEMO --choose 4                 | with --show 4=8, eight notes in 4th",
         "plan DEMO --choices 99               | no measure 99 in Viola, which has measures 0 to 32",
         "plan DEMO --choices 9-2              | ends at measure 2, before it begins; give the lower",
-        "chart viola --position 40            | the highest by number on the viola is 14th",
-        "chart cello --position 40            | the highest by number on the cello is 7th",
+        "chart viola --position 40            | the highest numbered position on the viola is 14th",
+        "chart cello --position 40            | the highest numbered position on the cello is 7th",
         "chart                                | give the INSTRUMENT: violin, viola, cello or bass",
         "plan DEMO --best few                 | --best: 'few' is not a whole number",
-        "plan DEMO --format docx              | 'docx' is none of text, json, html, svg",
+        "plan DEMO --format docx              | 'docx' is not one of text, json, html, svg",
         // Music
         "compare                              | such as docs/demo/demo.musicxml",
         "compare demo                         | 'fingering demo' compares it",
@@ -138,13 +147,18 @@ class MistakesTest {
         "learn DEMO                           | finger more notes",
         "practice DEMO --to quarter=96 --by 12.12.2026 | such as 2026-12-12",
         "practice DEMO --to quarter=96 --by 2026-12-12 | give one with --from",
-        "audition DEMO                        | a sheet has keys and values",
+        "audition DEMO                        | an audition sheet consists of keys with values",
+        "plan DEMO --player OLD               | write a colon after the key, 'positions: ', instead of '='",
+        "plan DEMO --player BARE              | the file is empty; write keys and values into it",
+        "plan DEMO --player TABBED            | a tab is used for the indentation; use spaces",
+        "plan DEMO --player TWICE             | 'hand' is given twice, first in line 1; write it once",
+        "plan DEMO --weights LOUD             | there is no key 'loud' in a weights file; correct or remove it",
         "journal add                          | give --clean, --note or both",
         "chart violin --key D                 | write tonic and mode",
         "scale D --instrument violin          | write tonic and kind",
         "scale D major                        | name it with --instrument"
       })
-  void oneSentenceSaysWhatToDoNext(String typed, String says) {
+  void oneSentenceNamesTheNextStep(String typed, String says) {
     ImmutableList.Builder<Object> words = ImmutableList.builder();
     if (typed != null) {
       for (String word : typed.strip().split(" ", -1)) {
@@ -154,7 +168,7 @@ class MistakesTest {
 
     Session session = Session.of(words.build().toArray()).refused(ExitCode.REFUSED);
 
-    assertThat(session.err()).contains(says).hasSizeLessThan(LONGEST);
+    assertThat(session.err()).contains(says).hasSizeLessThan(MAX_LENGTH);
     assertThat(session.err().strip()).endsWith(".");
     assertThat(folder.resolve("nowhere")).doesNotExist();
     assertThat(folder.resolve("there.txt")).hasContent("mine");

@@ -4,8 +4,8 @@ import static fingering.cli.Session.DEMO;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import fingering.cli.command.ExitCode;
 import fingering.cli.option.PlanName;
-import fingering.cli.terminal.ExitCode;
 import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.nio.file.Path;
@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Names and positions may be typed as players write them. */
+/** Names and positions may be typed in several forms. */
 class NamesAsTypedTest {
   private static final Path MARCH = Path.of("..", "docs", "examples", "lanterns.musicxml");
 
@@ -26,7 +26,7 @@ class NamesAsTypedTest {
             .toArray();
     Session session = Session.of(words);
     assertThat(session.err()).as(typed).isEmpty();
-    assertThat(session.code()).isIn(ExitCode.DONE, ExitCode.LOOK);
+    assertThat(session.code()).isIn(ExitCode.DONE, ExitCode.FINDINGS);
     return session.out();
   }
 
@@ -51,12 +51,12 @@ class NamesAsTypedTest {
         "plan DEMO --show third=8 --stay 1st@1-4    | plan DEMO --show 3=8 --stay 1@1-4",
         "chart viola --position Third               | chart viola --position 3"
       })
-  void itIsTheSame(String typed, String usual) {
+  void bothFormsGiveTheSame(String typed, String usual) {
     assertThat(printed(typed)).isEqualTo(printed(usual));
   }
 
   @Test
-  void theHigherPlanOfACelloIsCalledByItsPositionToo() {
+  void theHigherPlanOfACelloMayBeNamedByItsPosition() {
     String tune = "M:4/4\nL:1/4\nK:C clef=bass\nE F G F|E F G F|G F E F|E F G2|]";
     String fourth = chosen(tune, "fourth");
     assertThat(fourth).contains("4th position").isEqualTo(chosen(tune, "third"));
@@ -72,13 +72,13 @@ class NamesAsTypedTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"free", "first", "2", "3rd", "IV", "thumb", "half", "2½"})
-  void aPlanIsReadBackAsItIsWritten(String typed) {
+  void aPlanNameIsReadBack(String typed) {
     PlanName plan = PlanName.parse(typed);
     assertThat(PlanName.parse(plan.toString())).isEqualTo(plan);
   }
 
   @Test
-  void plansAreCalledAsCompareHeadsThem() {
+  void plansMayBeNamedByTheHeadingsOfCompare() {
     assertThat(PlanName.parse("3rd position")).isEqualTo(PlanName.parse("third"));
     assertThat(PlanName.parse("1st to 3rd").position()).isEqualTo(Optional.of(Position.SECOND));
     assertThat(PlanName.parse("free choice").isFree()).isTrue();

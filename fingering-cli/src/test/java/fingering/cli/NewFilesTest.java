@@ -11,9 +11,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Where one of several files of a command cannot be written, none is. */
+/** If one of several files of a command cannot be written, none is. */
 final class NewFilesTest {
-  /** Longer than a file system takes, so that it is found out only when it is written. */
+  /** Too long for a file system, which shows only on writing. */
   private static final String LONG = "n".repeat(300);
 
   @TempDir Path folder;
@@ -45,14 +45,14 @@ final class NewFilesTest {
   }
 
   @Test
-  void aCalendarThatFailsLeavesNoExercises() throws IOException {
+  void aFailedCalendarLeavesNoExercises() throws IOException {
     Path exercises = folder.resolve("new").resolve("exercises");
     practice("--exercises", exercises, "--calendar", folder.resolve(LONG + ".ics")).refused(2);
     assertThat(there()).isEmpty();
   }
 
   @Test
-  void anOutputThatFailsLeavesNoCalendarAndKeepsTheFolderThatWasThere() throws IOException {
+  void aFailedOutputLeavesNoCalendarAndKeepsAnOldFolder() throws IOException {
     Path exercises = Files.createDirectory(folder.resolve("exercises"));
     practice(
             "--exercises",
@@ -67,7 +67,7 @@ final class NewFilesTest {
   }
 
   @Test
-  void twoFilesOfOneNameAreRefusedAndNeitherIsThere() throws IOException {
+  void twoFilesOfOneNameAreRefusedAndNeitherAppears() throws IOException {
     Path same = folder.resolve("same");
     Session refused = practice("--calendar", same, "--output", same).refused(2);
     assertThat(refused.err()).contains("same exists already; give --output a new name.");
@@ -75,7 +75,7 @@ final class NewFilesTest {
   }
 
   @Test
-  void aPlanIsNotWrittenWhereItCannotBePrinted() throws IOException {
+  void aPlanIsNotWrittenIfItCannotBePrinted() throws IOException {
     Session.of(
             "plan",
             DEMO,
@@ -99,7 +99,7 @@ final class NewFilesTest {
   }
 
   @Test
-  void anAuditionIsNotWrittenWhereItCannotBePrinted() throws IOException {
+  void anAuditionIsNotWrittenIfItCannotBePrinted() throws IOException {
     Path sheet = DEMO.resolveSibling("hearing.yaml");
     Session.of(
             "audition",
@@ -113,7 +113,7 @@ final class NewFilesTest {
   }
 
   @Test
-  void whatCanBeWrittenAppearsTogether() throws IOException {
+  void allFilesAppearTogether() throws IOException {
     practice(
             "--exercises",
             folder.resolve("exercises"),

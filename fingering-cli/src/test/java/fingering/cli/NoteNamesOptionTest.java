@@ -28,12 +28,12 @@ class NoteNamesOptionTest {
     "sol minore armonica, G harmonic minor",
     "escala de re mayor, D major"
   })
-  void aScaleTellsItsLanguage(String typed, String title) {
+  void theLanguageOfAScaleIsRecognized(String typed, String title) {
     assertThat(scale(typed.split(" "))).startsWith(title);
   }
 
   @Test
-  void theStartIsCalledAsTheScale() {
+  void theStartIsReadInTheLanguageOfTheScale() {
     assertThat(scale("B-Dur", "--from", "B3")).startsWith("B♭ major");
     assertThat(scale("H-Dur", "--from", "H3")).startsWith("B major");
     assertThat(scale("ré majeur", "--from", "ré4")).startsWith("D major");
@@ -54,7 +54,7 @@ class NoteNamesOptionTest {
   }
 
   @Test
-  void whatIsNoneIsToldInItsLanguage() {
+  void aWrongNameIsReportedInItsLanguage() {
     assertThat(
             Session.of("chart", "violin", "--key", "D-major", "--note-names", "de")
                 .refused(2)

@@ -58,7 +58,7 @@ final class OneStringOutputTest {
   }
 
   @Test
-  void pageShowsTheFingeringsOfTwoMeasures() throws IOException {
+  void thePageShowsTheFingeringsOfTwoMeasures() throws IOException {
     Session choices = Session.of("plan", DEMO, "--choices", "24-25").succeeded();
     assertThat(page()).containsSequence(lines(choices, "  m.  beat", "  A4"));
     assertThat(page()).containsSequence(lines(choices, "Fingerings in", "in m. 25."));
@@ -85,7 +85,7 @@ final class OneStringOutputTest {
   }
 
   @Test
-  void everyPlanFollowsTheStringMarksAndJsonListsExceptions() {
+  void everyPlanKeepsToTheStringsAndJsonSaysWhereNot() {
     JsonNode plan = Session.of("plan", SLUICE, "--format", "json").json();
     assertThat(strings(plan, 1, 4)).containsOnly("4");
     assertThat(strings(plan, 6, 7)).containsOnly("3");
@@ -99,7 +99,7 @@ final class OneStringOutputTest {
   }
 
   @Test
-  void wordsCanBeIgnored() {
+  void wordsAreIgnoredOnRequest() {
     JsonNode plan = Session.of("plan", SLUICE, "--ignore-words", "--format", "json").json();
     assertThat(strings(plan, 1, 4)).contains("3");
     assertThat(plan.get("remarks")).isEmpty();

@@ -100,12 +100,7 @@ class PageOutputTest {
   void newSkillsHaveTheirOwnHeading() {
     String page =
         Session.of(
-                "plan",
-                Session.DEMO,
-                "--player",
-                "../docs/examples/imke.player",
-                "--format",
-                "html")
+                "plan", Session.DEMO, "--player", "../docs/examples/imke.yaml", "--format", "html")
             .succeeded()
             .out();
     assertThat(page).contains("<h3>New to this player</h3>\n<ul><li>free choice: ");

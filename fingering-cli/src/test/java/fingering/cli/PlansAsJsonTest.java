@@ -28,7 +28,7 @@ final class PlansAsJsonTest {
   }
 
   @Test
-  void comparisonSaysItsFormatFirst() {
+  void comparisonStartsWithItsFormat() {
     List<String> fields = demo.properties().stream().map(Map.Entry::getKey).toList();
 
     assertThat(fields).startsWith("format", "version").contains("plans", "remarks");
@@ -42,7 +42,7 @@ final class PlansAsJsonTest {
   }
 
   @Test
-  void everyNoteTellsWhereItStandsAndHowItIsTaken() {
+  void everyNoteHasItsPlaceAndItsFingering() {
     for (JsonNode plan : entries(demo.get("plans"))) {
       for (JsonNode note : entries(plan.get("notes"))) {
         assertThat(note.properties().stream().map(Map.Entry::getKey))
@@ -81,7 +81,7 @@ final class PlansAsJsonTest {
   }
 
   @Test
-  void everyPointOfATotalIsFoundInARuleAndAtANote() {
+  void everyPointOfATotalBelongsToARuleAndANote() {
     for (JsonNode plan : entries(demo.get("plans"))) {
       JsonNode cost = plan.get("cost");
       long byRule = 0;
@@ -108,7 +108,7 @@ final class PlansAsJsonTest {
   }
 
   @Test
-  void onlyTheNoteOfAnOpenStringIsTakenOpenAndFingersStopHigherOnes() {
+  void onlyTheNoteOfAnOpenStringIsOpenAndStoppedNotesAreHigher() {
     for (JsonNode plan : entries(demo.get("plans"))) {
       int open = 0;
       for (JsonNode note : entries(plan.get("notes"))) {
@@ -175,7 +175,7 @@ final class PlansAsJsonTest {
   }
 
   @Test
-  void onePlanStandsInTheSameFormWithoutAListOfPlans() {
+  void onePlanHasTheSameFormWithoutAListOfPlans() {
     JsonNode third = Session.of("plan", DEMO, "--choose", "third", "--format", "JSON").json();
 
     assertThat(third.has("plans")).isFalse();
@@ -186,7 +186,7 @@ final class PlansAsJsonTest {
   }
 
   @Test
-  void freePlanIsNeverDearerThanTheOthers() {
+  void freePlanNeverCostsMoreThanTheOthers() {
     long free = Session.of("plan", DEMO, "--format", "json").json().at("/cost/total").asLong();
 
     for (JsonNode plan : entries(demo.get("plans"))) {

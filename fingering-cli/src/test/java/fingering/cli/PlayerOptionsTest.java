@@ -15,12 +15,12 @@ import org.junit.jupiter.api.io.TempDir;
 
 final class PlayerOptionsTest {
   private static final Path DOCS = Path.of("..", "docs");
-  private static final Path IMKE = DOCS.resolve("examples").resolve("imke.player");
+  private static final Path IMKE = DOCS.resolve("examples").resolve("imke.yaml");
 
   @TempDir Path folder;
 
   private Path player(String... lines) throws IOException {
-    return Files.writeString(folder.resolve("my.player"), String.join("\n", lines));
+    return Files.writeString(folder.resolve("my.yaml"), String.join("\n", lines));
   }
 
   private static JsonNode plan(Object... options) {
@@ -58,17 +58,17 @@ final class PlayerOptionsTest {
   }
 
   @Test
-  void presetAndPlayerAreNamedInTextAndData() throws IOException {
-    Path player = player("preset = beginner");
+  void presetAndPlayerAreNamedInTextAndJson() throws IOException {
+    Path player = player("preset: beginner");
 
     assertThat(Session.of("plan", DEMO).succeeded().lines()).contains("Preset: common-practice");
     assertThat(Session.of("plan", DEMO, "--why", "17.2.5").succeeded().lines())
         .contains("Preset: common-practice");
     assertThat(String.join(" ", Session.of("compare", DEMO, "--player", player).lines()))
         .contains("Preset: beginner; player:")
-        .contains("my.player");
+        .contains("my.yaml");
     assertThat(plan().get("scoring").toString()).isEqualTo("{\"preset\":\"common-practice\"}");
-    assertThat(plan("--player", player).at("/scoring/player").asText()).endsWith("my.player");
+    assertThat(plan("--player", player).at("/scoring/player").asText()).endsWith("my.yaml");
     JsonNode compare = Session.of("compare", DEMO, "--player", player, "--format", "json").json();
     assertThat(compare.at("/scoring/preset").asText()).isEqualTo("beginner");
     assertThat(compare.at("/plans/0").has("new")).isTrue();
@@ -77,9 +77,9 @@ final class PlayerOptionsTest {
   }
 
   @Test
-  void whatIsNewIsToldInDataWithItsNotes() throws IOException {
+  void jsonListsWhatIsNewWithItsNotes() throws IOException {
     JsonNode plan =
-        plan("--player", player("positions = 1"), "--choose", "third", "--preset", "intermediate");
+        plan("--player", player("positions: 1"), "--choose", "third", "--preset", "intermediate");
     JsonNode position = plan.at("/new/0");
 
     assertThat(position.get("rule").asText()).isEqualTo("new-position");
@@ -97,17 +97,17 @@ final class PlayerOptionsTest {
   }
 
   @Test
-  void whatAPlayerHasNotLearnedIsAvoidedWhereItCanBe() throws IOException {
+  void skillsNotYetLearnedAreAvoidedIfPossible() throws IOException {
     assertThat(plan("--preset", "intermediate").at("/counts/highestPosition").asText())
         .isEqualTo("3");
-    JsonNode plan = plan("--preset", "intermediate", "--player", player("positions = 1"));
+    JsonNode plan = plan("--preset", "intermediate", "--player", player("positions: 1"));
     assertThat(plan.at("/counts/highestPosition").asText()).isEqualTo("1");
     assertThat(plan.get("new")).isEmpty();
   }
 
   @Test
-  void theFileGivesPresetHandAndSizeAndTheCommandLineGoesBeforeIt() throws IOException {
-    Path player = player("preset = beginner", "hand = small", "size = 15", "instrument = viola");
+  void theFileGivesPresetHandAndSizeUnlessTheCommandLineDoes() throws IOException {
+    Path player = player("preset: beginner", "hand: small", "size: 15", "instrument: viola");
 
     assertThat(plan("--player", player).get("cost"))
         .isEqualTo(plan("--preset", "beginner", "--hand", "small", "--size", "15").get("cost"));
@@ -133,17 +133,17 @@ final class PlayerOptionsTest {
   }
 
   @Test
-  void thePartForTheInstrumentOfTheStudentIsTaken() throws IOException {
+  void thePartForTheInstrumentOfTheStudentIsChosen() throws IOException {
     Path duo = TinyScore.titled("Duo").part("Violin", "A5").part("Viola", "G4").in(folder);
 
     assertThat(
-            Session.of("plan", duo, "--player", player("instrument = viola"), "--format", "json")
+            Session.of("plan", duo, "--player", player("instrument: viola"), "--format", "json")
                 .json()
                 .get("part")
                 .asText())
         .isEqualTo("Viola");
     assertThat(
-            Session.of("plan", duo, "--player", player("instrument = viola"), "--part", "Violin")
+            Session.of("plan", duo, "--player", player("instrument: viola"), "--part", "Violin")
                 .refused(2)
                 .err())
         .contains("plays the viola, and the part 'Violin' is for the violin");
@@ -152,7 +152,7 @@ final class PlayerOptionsTest {
             "plan",
             duo,
             "--player",
-            player("instrument = viola", "size = 15"),
+            player("instrument: viola", "size: 15"),
             "--part",
             "1",
             "--instrument",
@@ -161,25 +161,25 @@ final class PlayerOptionsTest {
   }
 
   @Test
-  void patternsOfAnotherHandAreRefused() throws IOException {
-    assertThat(Session.of("plan", DEMO, "--player", player("patterns = closed")).refused(2).err())
-        .contains("lists no finger pattern of the viola: add some of 0-1, 1-2, 2-3, 3-4, apart");
+  void patternsOfAnotherInstrumentAreRefused() throws IOException {
+    assertThat(Session.of("plan", DEMO, "--player", player("patterns: closed")).refused(2).err())
+        .contains("lists no finger pattern for the viola: add some of 0-1, 1-2, 2-3, 3-4, apart");
   }
 
   @Test
   void badFilesAreRefusedInOneSentence() throws IOException {
-    Path bad = player("# Imke", "positions = 1", "shifts = slide");
+    Path bad = player("# Imke", "positions: 1", "shifts: slide");
 
     assertThat(Session.of("plan", DEMO, "--player", bad).refused(2).err())
-        .contains("my.player, line 3: 'slide' is no shift; choose from rest, open string");
+        .contains("my.yaml, line 3: 'slide' is not a shift; choose from rest, open string");
     assertThat(Session.of("compare", DEMO, "--player", folder.resolve("none")).refused(2).err())
         .contains("There is no file");
     assertThat(Session.of("compare", DEMO, "--player", folder).refused(2).err())
         .contains("is a folder");
-    assertThat(Session.of("plan", DEMO, "--player", player("size = 9/8")).refused(2).err())
-        .contains("my.player: no size '9/8' of the viola; choose");
-    assertThat(Session.of("plan", DEMO, "--player", player("size = 9/8"), "--size", "15").code())
+    assertThat(Session.of("plan", DEMO, "--player", player("size: 9/8")).refused(2).err())
+        .contains("my.yaml: no size '9/8' of the viola; choose");
+    assertThat(Session.of("plan", DEMO, "--player", player("size: 9/8"), "--size", "15").code())
         .isZero();
-    assertThat(Session.of("demo", "--player", player("positions = 1")).code()).isEqualTo(2);
+    assertThat(Session.of("demo", "--player", player("positions: 1")).code()).isEqualTo(2);
   }
 }

@@ -19,7 +19,7 @@ import org.xml.sax.InputSource;
 
 /** The commands practice and journal. */
 final class PracticeTest {
-  private static final Path IMKE = Path.of("..", "docs", "examples", "imke.player");
+  private static final Path IMKE = Path.of("..", "docs", "examples", "imke.yaml");
 
   @TempDir Path folder;
 
@@ -205,8 +205,7 @@ final class PracticeTest {
     String today = "2026-11-21";
     assertThat(
             practice("--from", "96", "--to", "60", "--by", day, "--today", today).succeeded().out())
-        .contains(
-            "already faster than the goal", "Or did you swap --from and --to?")
+        .contains("already faster than the goal", "Or did you swap --from and --to?")
         .doesNotContain("Small steps");
     assertThat(
             practice("--from", "60", "--to", "60", "--by", day, "--today", today).succeeded().out())

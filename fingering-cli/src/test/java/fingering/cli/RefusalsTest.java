@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 final class RefusalsTest {
@@ -51,7 +52,7 @@ final class RefusalsTest {
         "chart violin --format json",
         "chart cello --at 3"
       })
-  void mistypedCommandIsRefusedWithTheWayToItsHelp(String typed) {
+  void mistypedCommandIsRefusedAndPointsToItsHelp(String typed) {
     Object[] words =
         Splitter.on(' ')
             .omitEmptyStrings()
@@ -62,23 +63,41 @@ final class RefusalsTest {
     assertThat(Session.of(words).refused(2).err()).contains("--help");
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "nosuch --help          | there is no command 'fingering nosuch'; choose one of demo",
+        "--help nosuch          | there is no command 'fingering nosuch'; choose one of demo",
+        "plna --help            | did you mean 'plan'?",
+        "journal shwo --help    | there is no command 'fingering journal shwo'; did you mean 'show'?",
+        "help plan --help       | 'fingering plan --help'",
+        "part.musicxml --help   | put one before the file",
+        "--loud --help          | no option --loud"
+      })
+  void helpForAnUnknownCommandIsRefused(String typed, String reason) {
+    Object[] words = Splitter.on(' ').omitEmptyStrings().splitToList(typed).toArray();
+
+    assertThat(Session.of(words).refused(2).err()).contains(reason);
+  }
+
   @Test
-  void missingFileIsNamed() {
+  void missingFileIsReported() {
     assertUnreadable(folder.resolve("none.musicxml"), "none.musicxml");
   }
 
   @Test
-  void folderIsNoScore() {
+  void folderIsNotAScore() {
     assertUnreadable(folder, "is a folder");
   }
 
   @Test
-  void emptyFileIsNoScore() throws IOException {
+  void emptyFileIsNotAScore() throws IOException {
     assertUnreadable(Files.createFile(folder.resolve("empty.musicxml")), "is empty");
   }
 
   @Test
-  void garbageIsNoScore() throws IOException {
+  void randomBytesAreNotAScore() throws IOException {
     byte[] noise = new byte[999];
     new java.util.Random(7).nextBytes(noise);
     assertUnreadable(Files.write(folder.resolve("noise.musicxml"), noise), "noise.musicxml");
@@ -92,22 +111,22 @@ final class RefusalsTest {
     return Files.writeString(folder.resolve(name), text);
   }
 
-  private static void assertUnreadable(Path score, String told) {
+  private static void assertUnreadable(Path score, String reason) {
     for (String command : new String[] {"compare", "plan"}) {
       String err = Session.of(command, score).refused(2).err();
-      assertThat(err).contains(told);
+      assertThat(err).contains(reason);
       assertThat(err.strip()).endsWith(".");
     }
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"90-99", "20-17", "Z", "B to Q"})
-  void missingMeasuresAreRejected(String range) {
+  void missingMeasuresAreRefused(String range) {
     assertThat(Session.of("compare", DEMO, "--measures", range).refused(2).err()).contains("Viola");
   }
 
   @Test
-  void partThatNeedsNoThirdPositionSaysThereIsNoSuchPlan() throws IOException {
+  void partWithoutThirdPositionHasNoSuchPlan() throws IOException {
     Path score = TinyScore.titled("Low").part("Viola", "C3", "D3").in(folder);
 
     assertThat(Session.of("plan", score, "--choose", "third").refused(2).err())

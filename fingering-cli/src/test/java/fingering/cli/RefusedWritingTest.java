@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Files that cannot be written: one sentence, and nothing is left half written. */
+/** A file that cannot be written is reported in one sentence, and no part of it is left. */
 final class RefusedWritingTest {
   private static final String SHELL = "/bin/sh";
 
@@ -36,7 +36,7 @@ final class RefusedWritingTest {
   }
 
   @Test
-  void aFolderIsNotWrittenOver() throws IOException {
+  void aFolderIsNotOverwritten() throws IOException {
     Path target = Files.createDirectory(folder.resolve("copy.musicxml"));
 
     assertThat(refused(target)).contains("copy.musicxml already exists");
@@ -47,7 +47,7 @@ final class RefusedWritingTest {
   }
 
   @Test
-  void theScoreItselfUnderAnyOtherNameIsNotWrittenOver() throws IOException {
+  void theScoreItselfIsNotOverwrittenUnderAnyName() throws IOException {
     Path score = Files.copy(DEMO, folder.resolve("part.musicxml"));
     Path hard = Files.createLink(folder.resolve("hard.musicxml"), score);
     Path soft = Files.createSymbolicLink(folder.resolve("soft.musicxml"), score);
@@ -62,7 +62,7 @@ final class RefusedWritingTest {
   }
 
   @Test
-  void aLinkThatLeadsNowhereIsNotFollowed() throws IOException {
+  void aBrokenLinkIsNotFollowed() throws IOException {
     Path link = folder.resolve("link.musicxml");
     Files.createSymbolicLink(link, folder.resolve("elsewhere.musicxml"));
 
@@ -74,7 +74,7 @@ final class RefusedWritingTest {
 
   @ParameterizedTest
   @CsvSource({"none/copy.musicxml, there is no folder", "file/copy.musicxml, there is no folder"})
-  void aFolderThatIsNoneIsNamed(String target, String says) throws IOException {
+  void aMissingFolderIsReported(String target, String says) throws IOException {
     Files.writeString(folder.resolve("file"), "no folder");
 
     assertThat(refused(folder.resolve(target))).contains(says);
@@ -82,14 +82,14 @@ final class RefusedWritingTest {
   }
 
   @Test
-  void aNameThatNoDiskTakesIsRefused() throws IOException {
+  void aFileNameThatIsTooLongIsRefused() throws IOException {
     assertThat(refused(folder.resolve("n".repeat(300) + ".musicxml")))
         .contains("name is not too long");
     assertThat(names()).isEmpty();
   }
 
   @Test
-  void aNameAsLongAsTheDiskTakesIsWritten() throws IOException {
+  void theLongestFileNameIsWritten() throws IOException {
     String name = "n".repeat(240) + ".musicxml";
 
     Session.of("plan", DEMO, "--write", folder.resolve(name)).succeeded();
@@ -98,12 +98,12 @@ final class RefusedWritingTest {
   }
 
   @Test
-  void aFolderWithoutPermissionIsNamed() throws IOException {
+  void aFolderWithoutPermissionIsReported() throws IOException {
     assumeTrue(folder.getFileSystem().supportedFileAttributeViews().contains("posix"));
     Path closed = Files.createDirectory(folder.resolve("closed"));
     Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("r-xr-xr-x"));
     try {
-      // The superuser may write everywhere.
+      // Root can write everywhere.
       assumeTrue(!Files.isWritable(closed));
       assertThat(refused(closed.resolve("copy.musicxml"))).contains("You are not allowed to write");
       assertThat(Session.of("compare", DEMO, "--output", closed.resolve("x")).refused(2).err())
@@ -114,37 +114,37 @@ final class RefusedWritingTest {
     }
   }
 
-  // POSIX: ulimit -f makes writing beyond so many blocks of 512 bytes fail, as a full disk does.
+  // POSIX: ulimit -f limits the size of files, in blocks of 512 bytes; writing fails as on a full
+  // disk.
   @ParameterizedTest
   @CsvSource({
     "plan, --write, copy.musicxml, 'the disk is not full'",
     "plan, --write, copy.mxl, 'the disk is not full'",
     "compare, --output, plans.txt, 'the space on its disk'"
   })
-  void aDiskThatIsFullLeavesNothingHalfWritten(
-      String command, String option, String name, String says)
+  void aFullDiskLeavesNoPartOfAFile(String command, String option, String name, String says)
       throws IOException, InterruptedException {
     Session session =
-        inItsOwnJava("ulimit -f 2", "-Xmx512m", command, DEMO, option, folder.resolve(name));
+        runInNewJava("ulimit -f 2", "-Xmx512m", command, DEMO, option, folder.resolve(name));
 
     assertThat(session.refused(2).err()).contains(says);
     assertThat(names()).isEmpty();
   }
 
   @Test
-  void aScoreTooLargeForTheMemoryLeavesNothingBehind() throws IOException, InterruptedException {
+  void aScoreTooLargeForTheMemoryLeavesNoFile() throws IOException, InterruptedException {
     String[] notes = new String[100_000];
     Arrays.fill(notes, "D5");
     Path score = TinyScore.titled("Long").part("Viola", notes).in(folder);
 
     Session session =
-        inItsOwnJava("true", "-Xmx20m", "plan", score, "--write", folder.resolve("copy.mxl"));
+        runInNewJava("true", "-Xmx20m", "plan", score, "--write", folder.resolve("copy.mxl"));
 
     assertThat(session.refused(2).err()).contains("more memory than Java may use");
     assertThat(names()).containsExactly(score.getFileName().toString());
   }
 
-  private static Session inItsOwnJava(String before, String memory, Object... arguments)
+  private static Session runInNewJava(String before, String memory, Object... arguments)
       throws IOException, InterruptedException {
     assumeTrue(Files.isExecutable(Path.of(SHELL)));
     List<String> command =

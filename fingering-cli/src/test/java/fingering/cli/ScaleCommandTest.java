@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ScaleCommandTest {
-  private static final Path PLAYER = Path.of("..", "docs", "examples", "imke.player");
+  private static final Path PLAYER = Path.of("..", "docs", "examples", "imke.yaml");
 
   @TempDir Path folder;
 

@@ -10,8 +10,12 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import fingering.cli.file.DemandKeys;
 import fingering.demand.DemandParser;
+import fingering.playability.CheckLevel;
 import fingering.playability.FindingKind;
+import fingering.playability.Threshold;
+import fingering.scoring.Weights;
 import fingering.tempo.LimitCause;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -26,12 +30,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The schemas in docs/schemas (JSON Schema, draft 2020-12), by the library json-schema-validator:
- * what the program prints and reads is valid, and what is spoilt is not.
+ * what the program prints and reads is valid, and damaged JSON is not.
  */
 final class SchemasTest {
   private static final Path SCHEMAS = DocumentedCommand.DOCS.resolve("schemas");
@@ -63,10 +69,19 @@ final class SchemasTest {
   }
 
   private static Stream<String> names() {
-    return Stream.of("plan", "audition", "check", "brief", "audition-sheet");
+    return Stream.of(
+        "plan",
+        "audition",
+        "check",
+        "brief",
+        "audition-sheet",
+        "player",
+        "weights",
+        "level",
+        "tuning");
   }
 
-  /** A command whose JSON is of some schema, with words that stand for nothing else. */
+  /** A command, and the schema of its JSON. */
   private record Printing(String schema, List<Object> words) {
     static Printing of(String schema, Object... words) {
       return new Printing(schema, Arrays.asList(words));
@@ -82,8 +97,8 @@ final class SchemasTest {
 
   static Stream<Printing> printings() {
     Path examples = DocumentedCommand.DOCS.resolve("examples");
-    Path imke = examples.resolve("imke.player");
-    Path jonte = examples.resolve("jonte.player");
+    Path imke = examples.resolve("imke.yaml");
+    Path jonte = examples.resolve("jonte.yaml");
     Path demo = Session.DEMO;
     return Stream.of(
         Printing.of("plan", "plan", demo),
@@ -106,14 +121,14 @@ final class SchemasTest {
 
   @ParameterizedTest
   @MethodSource("printings")
-  void whatIsPrintedIsValid(Printing printing) {
+  void outputIsValid(Printing printing) {
     assertThat(schema(printing.schema()).validate(printing.json())).isEmpty();
   }
 
-  /** A field that is not described is found wherever it stands, and so is another version. */
+  /** The schema rejects an unknown field at any place, and another version. */
   @ParameterizedTest
   @MethodSource("printings")
-  void whatIsSpoiltIsNot(Printing printing) {
+  void damagedOutputIsInvalid(Printing printing) {
     Schema schema = schema(printing.schema());
     ObjectNode whole = (ObjectNode) printing.json();
     whole.put("surplus", 1);
@@ -133,7 +148,7 @@ final class SchemasTest {
     assertThat(schema.validate(whole)).isNotEmpty();
   }
 
-  /** Every object, but of an array the first only. */
+  /** Every object, but only the first one of each array. */
   private static List<ObjectNode> firstOfEach(JsonNode node) {
     List<ObjectNode> objects = new ArrayList<>();
     if (node instanceof ObjectNode object) {
@@ -146,19 +161,19 @@ final class SchemasTest {
   }
 
   @Test
-  void aNoteThatNoHandHasIsFound() {
+  void anImpossibleNoteIsInvalid() {
     JsonNode plan = Printing.of("plan", "plan", Session.DEMO).json();
     ObjectNode note = (ObjectNode) plan.get("notes").get(3);
-    for (var spoilt :
+    for (var wrong :
         List.of(
             List.of("finger", "5"),
             List.of("position", "3rd"),
             List.of("written", "H4"),
             List.of("midi", "67"))) {
-      JsonNode was = note.get(spoilt.get(0));
-      note.put(spoilt.get(0), spoilt.get(1));
-      assertThat(schema("plan").validate(plan)).as(spoilt.toString()).isNotEmpty();
-      note.set(spoilt.get(0), was);
+      JsonNode was = note.get(wrong.get(0));
+      note.put(wrong.get(0), wrong.get(1));
+      assertThat(schema("plan").validate(plan)).as(wrong.toString()).isNotEmpty();
+      note.set(wrong.get(0), was);
     }
     assertThat(schema("plan").validate(plan)).isEmpty();
   }
@@ -180,7 +195,7 @@ final class SchemasTest {
         "instrument: viola\nscales:\n  - scale: D major\n    octaves: 9",
         "instrument: viola\npositons: 3\nscales:\n  - scale: D major"
       })
-  void aSpoiltSheetIsNotValidAndNotRead(String text) throws IOException {
+  void aDamagedSheetIsInvalidAndRefused(String text) throws IOException {
     Path sheet = Files.writeString(folder.resolve("sheet.yaml"), text);
     assertThat(schema("audition-sheet").validate(yaml(sheet))).isNotEmpty();
     assertThat(Session.of("audition", sheet).code()).isNotZero();
@@ -214,10 +229,124 @@ final class SchemasTest {
         "plans: []",
         "name: Low\nplans:\n  - allow: '1'"
       })
-  void aSpoiltBriefIsNotValidAndNotRead(String text) throws IOException {
+  void aDamagedBriefIsInvalidAndRefused(String text) throws IOException {
     Path brief = Files.writeString(folder.resolve("brief.yaml"), text);
     assertThat(schema("brief").validate(yaml(brief))).isNotEmpty();
     assertThat(Session.of("compare", Session.DEMO, "--briefs", brief).code()).isNotZero();
+  }
+
+  static Stream<Arguments> files() {
+    Path resources = Path.of("..", "fingering-core", "src", "main", "resources", "fingering");
+    Path examples = DocumentedCommand.DOCS.resolve("examples");
+    return Stream.concat(
+        Weights.presets().stream()
+            .flatMap(
+                name ->
+                    Stream.of(
+                        Arguments.of(
+                            "weights",
+                            read(resources.resolve("scoring/weights/" + name + ".yaml"))),
+                        Arguments.of(
+                            "level",
+                            read(resources.resolve("playability/levels/" + name + ".yaml"))))),
+        Stream.of(
+            Arguments.of("player", read(examples.resolve("imke.yaml"))),
+            Arguments.of("player", read(examples.resolve("jonte.yaml"))),
+            Arguments.of("player", "positions: half, 1-4, 2½\npatterns: 0-1, augmented second"),
+            Arguments.of("player", "positions: 1\nshifts: none\nsize: 375mm\nhand: 102mm"),
+            Arguments.of("player", "extensions: []\nsize: 15.5\nhand: small"),
+            Arguments.of("weights", "shift: 20"),
+            Arguments.of("weights", "{\"shift\": \"20\", \"crossing\": 0}"),
+            Arguments.of("tuning", "instrument: viola\nstrings: [A4, D4, G3, C3]\nname: own"),
+            Arguments.of("tuning", "instrument: viola\nstrings: Ab4, C#4, G3, C3 down to B2")));
+  }
+
+  /** The command that reads a file of that kind. */
+  private static Object[] reading(String schema, Path file) {
+    return schema.equals("level")
+        ? new Object[] {"check", Session.DEMO, "--level", file}
+        : new Object[] {"plan", Session.DEMO, "--" + schema, file};
+  }
+
+  @ParameterizedTest
+  @MethodSource("files")
+  void aFileIsValidAndRead(String schema, String text) throws IOException {
+    Path file = Files.writeString(folder.resolve("my-file.yaml"), text);
+    assertThat(schema(schema).validate(yaml(file))).isEmpty();
+    assertThat(Session.of(reading(schema, file)).complaints()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          player  | postions: [1, 3]
+          player  | positions: {first: 1}
+          player  | positions: []
+          player  | positions: [[1]]
+          player  | patterns: none
+          player  | patterns: [0-1, 2-4]
+          player  | patterns: 0-1, 2-4
+          player  | extensions: back
+          player  | shifts: [rest, none]
+          player  | shifts: slides
+          player  | preset: loud
+          player  | preset: [beginner]
+          player  | instrument: oud
+          player  | hand: huge
+          player  | {}
+          player  | text
+          weights | shft: 20
+          weights | shift: -1
+          weights | shift: 1.5
+          weights | shift: 1000000
+          weights | shift: many
+          weights | shift: [20]
+          weights | {}
+          weights | []
+          level   | plan: intermediate
+          tuning  | instrument: viola
+          tuning  | strings: [A4, D4, G3, C3]
+          tuning  | {instrument: oud, strings: [A4, D4]}
+          tuning  | {instrument: viola, strings: []}
+          tuning  | {instrument: viola, strings: [H4]}
+          tuning  | {instrument: viola, strings: A4 D4}
+          tuning  | {instrument: viola, strings: [A4, D4], name: My tuning}
+          tuning  | {instrument: viola, strings: [A4, D4], source: home}
+          """)
+  void aWrongFileIsNotValidAndNotRead(String schema, String text) throws IOException {
+    Path file = Files.writeString(folder.resolve("my-file.yaml"), text);
+    assertThat(schema(schema).validate(yaml(file))).isNotEmpty();
+    Session.of(reading(schema, file)).refused(2);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "mute-on, soon",
+    "mute-on, 3 %",
+    "mute-on, [3 s]",
+    "haste, 9.5 %",
+    "haste, -1",
+    "plan, loud",
+    "tempo, first-years",
+    "extensions, some",
+    "strings-at-once, two",
+    "highest-viola, [3]",
+    "clefs-bass, 'bass, soprano'",
+    "clefs-bass, [soprano]",
+    "clefs-bass, []",
+    "undivided-chord, bad"
+  })
+  void aLevelWithAWrongValueIsNotValidAndNotRead(String key, String value) throws IOException {
+    String text = CheckLevel.text("beginner");
+    Path file =
+        Files.writeString(
+            folder.resolve("my-file.yaml"),
+            text.replaceFirst("(?m)^" + key + ":.*$", key + ": " + value));
+    assertThat(file).content().isNotEqualTo(text);
+    assertThat(schema("level").validate(yaml(file))).isNotEmpty();
+    Session.of(reading("level", file)).refused(2);
   }
 
   @Test
@@ -242,18 +371,25 @@ final class SchemasTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void theSchemaIsOne(String name) {
+  void theSchemaIsValid(String name) {
     Schema draft =
         REGISTRY.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
     assertThat(draft.validate(tree(name))).isEmpty();
   }
 
-  /** Nothing is let through unseen, and every field is explained, with its name in the handbook. */
+  /** Unknown fields are rejected, and every field is explained and named in the handbook. */
   @ParameterizedTest
   @MethodSource("names")
   void everyFieldIsExplained(String name) {
     String handbook =
-        Stream.of("json.md", "briefs.md", "audition.md", "arrangers.md")
+        Stream.of(
+                "json.md",
+                "briefs.md",
+                "audition.md",
+                "arrangers.md",
+                "player.md",
+                "scoring.md",
+                "command-line.md")
             .map(page -> read(DocumentedCommand.DOCS.resolve(page)))
             .reduce("", String::concat);
     for (ObjectNode object : all(tree(name))) {
@@ -266,12 +402,18 @@ final class SchemasTest {
           .properties()
           .forEach(
               field -> {
-                assertThat(handbook).contains(field.getKey());
+                assertThat(handbook).contains(ofARange(field.getKey()));
                 assertThat(field.getValue().has("description") || field.getValue().has("$ref"))
                     .as(field.getKey())
                     .isTrue();
               });
     }
+  }
+
+  /** A key as the handbook has it, which names only the ends of some ranges: {@code bow-ff}. */
+  private static String ofARange(String key) {
+    return key.replaceFirst("^bow-(p|mf|f)$", "bow-ff")
+        .replaceFirst("^(highest|clefs)-(viola|cello)$", "$1-bass");
   }
 
   private static List<ObjectNode> all(JsonNode node) {
@@ -291,9 +433,30 @@ final class SchemasTest {
     String cause = "/$defs/comfortableTempo/properties/limits/items/properties/cause/enum";
     assertThat(texts(tree("plan").at(cause)))
         .isEqualTo(new TreeSet<>(Arrays.stream(LimitCause.values()).map(LimitCause::id).toList()));
+    assertThat(DemandKeys.ALL.examples().keySet()).containsExactlyElementsOf(DemandParser.KEYS);
+    assertThat(names(tree("weights").get("properties")))
+        .isEqualTo(Weights.commonPractice().points().keySet());
+    JsonNode level = tree("level");
+    for (Threshold threshold : Threshold.values()) {
+      assertThat(level.at("/properties/" + threshold.key() + "/description").asText())
+          .isEqualTo(threshold.explanation());
+    }
+    assertThat(texts(level.get("required")))
+        .isEqualTo(names(level.get("properties")))
+        .hasSize(Threshold.values().length);
+    for (String preset : List.of("/$defs/preset/enum", "/properties/preset/enum")) {
+      assertThat(texts(tree(preset.contains("defs") ? "level" : "player").at(preset)))
+          .isEqualTo(new TreeSet<>(Weights.presets()));
+    }
     for (String key : DemandParser.KEYS) {
       assertThat(tree("brief").at("/$defs/brief/properties").has(key)).as(key).isTrue();
     }
+  }
+
+  private static Set<String> names(JsonNode object) {
+    Set<String> names = new TreeSet<>();
+    object.fieldNames().forEachRemaining(names::add);
+    return names;
   }
 
   private static Set<String> texts(JsonNode array) {

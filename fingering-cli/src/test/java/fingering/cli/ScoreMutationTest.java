@@ -20,16 +20,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Good scores, each with a few things wrong: whatever comes of them is a plan or one clear
- * sentence. {@code -Dmutations=50000} sets how many, {@code -Dseed=7} or {@code -Dseed=random} the
- * seed, and {@code -Dmutation=12} repeats a single one.
+ * A damaged score gives a plan or one clear sentence. {@code -Dmutations=50000} sets the number of
+ * scores, {@code -Dseed=7} or {@code -Dseed=random} the seed, and {@code -Dmutation=12} repeats a
+ * single score.
  */
 final class ScoreMutationTest {
   private static final int MUTATIONS = Integer.getInteger("mutations", 500);
   private static final long SEED = seed(System.getProperty("seed", "1"));
   private static final int ONLY = Integer.getInteger("mutation", -1);
   private static final int SECONDS = 20;
-  private static final int MOST_TOLD = 20;
+  private static final int MAX_FAULTS = 20;
 
   @TempDir Path folder;
 
@@ -44,57 +44,57 @@ final class ScoreMutationTest {
 
   @Test
   void everyOutcomeIsAPlanOrOneClearSentence() throws IOException, InterruptedException {
-    System.out.printf("%d spoilt scores; to repeat them: -Dseed=%d%n", MUTATIONS, SEED);
-    SpoiltScores scores = SpoiltScores.load();
+    System.out.printf("%d damaged scores; to repeat them: -Dseed=%d%n", MUTATIONS, SEED);
+    DamagedScores scores = DamagedScores.load();
     int first = ONLY < 0 ? 0 : ONLY;
-    int behind = ONLY < 0 ? MUTATIONS : ONLY + 1;
-    for (int i = first; i < behind && faults.size() < MOST_TOLD; i++) {
+    int end = ONLY < 0 ? MUTATIONS : ONLY + 1;
+    for (int i = first; i < end && faults.size() < MAX_FAULTS; i++) {
       one(scores, i);
     }
     runner.shutdownNow();
     assertThat(faults).isEmpty();
     if (ONLY < 0) {
-      // Scores spoilt beyond reading would prove little.
+      // Scores that cannot be read at all would prove little.
       assertThat(plans).as("plans made").isGreaterThan(MUTATIONS / 4);
     }
   }
 
-  private void one(SpoiltScores scores, int number) throws IOException, InterruptedException {
+  private void one(DamagedScores scores, int number) throws IOException, InterruptedException {
     Random random = new Random(SEED * 1_000_003 + number);
-    SpoiltScores.Spoilt score = scores.spoilt(random);
-    Path place = Files.createDirectory(folder.resolve(String.valueOf(number)));
-    Future<Mishap.Outcome> future =
+    DamagedScores.Damaged score = scores.damaged(random);
+    Path trialFolder = Files.createDirectory(folder.resolve(String.valueOf(number)));
+    Future<ScoreTrial.Outcome> future =
         runner.submit(
             () -> {
               running = Thread.currentThread();
-              return Mishap.of(score, place, random);
+              return ScoreTrial.of(score, trialFolder, random);
             });
     try {
-      Mishap.Outcome outcome = future.get(SECONDS, TimeUnit.SECONDS);
+      ScoreTrial.Outcome outcome = future.get(SECONDS, TimeUnit.SECONDS);
       plans += outcome.plans();
-      outcome.faults().forEach(fault -> tell(number, fault));
+      outcome.faults().forEach(fault -> report(number, fault));
     } catch (TimeoutException e) {
-      StringBuilder where = new StringBuilder("not done within %d seconds".formatted(SECONDS));
+      StringBuilder where = new StringBuilder("not finished within %d seconds".formatted(SECONDS));
       Stream.of(running.getStackTrace())
           .limit(25)
           .forEach(l -> where.append("\n    at ").append(l));
-      tell(number, where.toString());
+      report(number, where.toString());
       runner.shutdownNow();
       runner = daemon();
     } catch (ExecutionException e) {
-      tell(number, String.valueOf(e.getCause()));
+      report(number, String.valueOf(e.getCause()));
     }
-    delete(place);
+    delete(trialFolder);
   }
 
-  private void tell(int number, String fault) {
-    String told = "-Dseed=%d -Dmutation=%d: %s".formatted(SEED, number, fault);
-    System.out.println(told);
-    faults.add(told);
+  private void report(int number, String fault) {
+    String line = "-Dseed=%d -Dmutation=%d: %s".formatted(SEED, number, fault);
+    System.out.println(line);
+    faults.add(line);
   }
 
-  private static void delete(Path place) throws IOException {
-    try (Stream<Path> all = Files.walk(place)) {
+  private static void delete(Path trialFolder) throws IOException {
+    try (Stream<Path> all = Files.walk(trialFolder)) {
       for (Path one : all.sorted(Comparator.reverseOrder()).toList()) {
         Files.delete(one);
       }
@@ -104,7 +104,7 @@ final class ScoreMutationTest {
   private static ExecutorService daemon() {
     return Executors.newSingleThreadExecutor(
         action -> {
-          Thread thread = new Thread(action, "spoilt score");
+          Thread thread = new Thread(action, "damaged score");
           thread.setDaemon(true);
           return thread;
         });

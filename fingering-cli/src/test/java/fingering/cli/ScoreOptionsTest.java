@@ -20,7 +20,7 @@ final class ScoreOptionsTest {
 
   @ParameterizedTest
   @CsvSource({"17-20, 17, 20", "9, 9, 9", "B to C, 9, 16", "B to D, 9, 24", "0-1, 0, 1"})
-  void onlyTheMeasuresAskedForAreRead(String range, int from, int to) {
+  void onlyTheChosenMeasuresAreRead(String range, int from, int to) {
     JsonNode plan = Session.of("plan", DEMO, "--measures", range, "--format", "json").json();
 
     List<String> measures = IntStream.rangeClosed(from, to).mapToObj(Integer::toString).toList();
@@ -31,7 +31,7 @@ final class ScoreOptionsTest {
   }
 
   @Test
-  void tempoReplacesTheOnePrintedAndChangesWhatThePlanCosts() {
+  void tempoReplacesThePrintedOneAndChangesTheCost() {
     JsonNode printed = Session.of("compare", DEMO, "--format", "json").json();
     JsonNode fast = Session.of("compare", DEMO, "--tempo", "half=84", "--format", "json").json();
 
@@ -53,7 +53,7 @@ final class ScoreOptionsTest {
   }
 
   @Test
-  void scoreOfSeveralPartsAsksWhichOne() throws IOException {
+  void scoreOfSeveralPartsNeedsAChoice() throws IOException {
     assertThat(Session.of("compare", duo()).refused(2).err()).contains("--part", "Violin", "Viola");
     assertThat(Session.of("compare", duo(), "--part", "Oboe").refused(2).err())
         .contains("Oboe", "Violin", "Viola");
@@ -64,7 +64,7 @@ final class ScoreOptionsTest {
   }
 
   @Test
-  void instrumentMayBeSaidWhereThePartDoesNot() throws IOException {
+  void instrumentMayBeGivenIfThePartNamesNone() throws IOException {
     Path score = TinyScore.titled("Solo").part("Staff 1", "A4", "B4").in(folder);
 
     JsonNode plan = Session.of("plan", score, "--instrument", "viola", "--format", "json").json();
@@ -83,14 +83,14 @@ final class ScoreOptionsTest {
   }
 
   @Test
-  void planWithinAllowedPositionsUsesNoOthers() {
+  void planUsesOnlyAllowedPositions() {
     JsonNode plan = Session.of("plan", DEMO, "--allow", "1,half", "--format", "json").json();
 
     assertThat(texts(plan.get("notes"), "position")).isSubsetOf("half", "1");
   }
 
   @Test
-  void noteOutOfReachIsNamedWithItsMeasureAndWhatWouldHelp() throws IOException {
+  void noteOutOfReachIsReportedWithItsMeasureAndAdvice() throws IOException {
     Path score = TinyScore.titled("High").part("Viola", "A4", "A5").in(folder);
 
     Session plan = Session.of("plan", score, "--allow", "1,half").refused(2);

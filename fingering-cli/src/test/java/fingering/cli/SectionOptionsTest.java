@@ -15,8 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 final class SectionOptionsTest {
   private static final Path EXAMPLES = Path.of("..", "docs", "examples");
-  private static final Path IMKE = EXAMPLES.resolve("imke.player");
-  private static final Path JONTE = EXAMPLES.resolve("jonte.player");
+  private static final Path IMKE = EXAMPLES.resolve("imke.yaml");
+  private static final Path JONTE = EXAMPLES.resolve("jonte.yaml");
 
   @TempDir Path folder;
 
@@ -25,12 +25,12 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void onePlanListsWhatIsNewToEachPlayer() {
+  void onePlanIsMadeAndExplainedToEachPlayer() {
     Session plan = Session.of("plan", DEMO, "--player", IMKE, "--player", JONTE).succeeded();
     assertThat(plan.out())
         .contains("Preset: beginner; players: ", "New to these players", "Playing together")
-        .containsPattern("free choice, [^:]*imke\\.player: ")
-        .containsPattern("free choice,\\s[^:]*jonte\\.player: ");
+        .containsPattern("free choice, [^:]*imke\\.yaml: ")
+        .containsPattern("free choice,\\s[^:]*jonte\\.yaml: ");
     assertThat(Session.of("plan", DEMO, "--player", IMKE).succeeded().out())
         .contains("New to this player")
         .doesNotContain("Playing together");
@@ -54,9 +54,9 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void jsonListsNewSkillsByPlayer() throws IOException {
-    Path low = player("low.player", "positions = 1");
-    Path third = player("third.player", "positions = 1, 3", "shifts = rest");
+  void jsonListsWhatIsNewForEachPlayer() throws IOException {
+    Path low = player("low.yaml", "positions: 1");
+    Path third = player("third.yaml", "positions: 1, 3", "shifts: rest");
     JsonNode plan =
         Session.of(
                 "plan",
@@ -73,7 +73,7 @@ final class SectionOptionsTest {
     assertThat(plan.at("/scoring/players")).hasSize(2);
     List<JsonNode> news = entries(plan.get("new"));
     assertThat(news)
-        .filteredOn(one -> one.get("player").asText().endsWith("low.player"))
+        .filteredOn(one -> one.get("player").asText().endsWith("low.yaml"))
         .extracting(one -> one.get("what").asText())
         .containsExactly("3rd position");
     assertThat(texts(plan.get("new"), "rule")).contains("new-position");
@@ -86,9 +86,9 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void smallestHandIsUsedUnlessTheCommandLineOverridesIt() throws IOException {
-    Path small = player("small.player", "hand = small");
-    Path large = player("large.player", "hand = large");
+  void theSmallestHandIsUsedUnlessTheCommandLineGivesOne() throws IOException {
+    Path small = player("small.yaml", "hand: small");
+    Path large = player("large.yaml", "hand: large");
     JsonNode both =
         Session.of("plan", DEMO, "--player", large, "--player", small, "--format", "json").json();
     assertThat(both.get("notes"))
@@ -113,9 +113,9 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void sizeIsThatOfTheSmallestReach() throws IOException {
-    Path short15 = player("a.player", "instrument = viola", "size = 15", "hand = 105mm");
-    Path long165 = player("b.player", "instrument = viola", "size = 16.5", "hand = 105mm");
+  void theSizeIsThatOfThePlayerWithTheSmallestHand() throws IOException {
+    Path short15 = player("a.yaml", "instrument: viola", "size: 15", "hand: 105mm");
+    Path long165 = player("b.yaml", "instrument: viola", "size: 16.5", "hand: 105mm");
     JsonNode plan =
         Session.of("plan", DEMO, "--player", short15, "--player", long165, "--format", "json")
             .json();
@@ -137,9 +137,9 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void playersOfTwoInstrumentsAreRejected() throws IOException {
-    Path viola = player("viola.player", "instrument = viola");
-    Path cello = player("cello.player", "instrument = cello");
+  void playersOfTwoInstrumentsAreRefused() throws IOException {
+    Path viola = player("viola.yaml", "instrument: viola");
+    Path cello = player("cello.yaml", "instrument: cello");
     assertThat(Session.of("plan", DEMO, "--player", viola, "--player", cello).refused(2).err())
         .contains("a section plays one instrument, and these players play the viola and the cello");
   }

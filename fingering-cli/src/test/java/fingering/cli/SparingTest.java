@@ -40,8 +40,8 @@ class SparingTest {
   }
 
   @Test
-  void withoutACopyThereIsNothingToMark() {
+  void sparingNeedsACopy() {
     assertThat(Session.of("plan", DEMO, "--sparing").refused(2).err())
-        .contains("--sparing says how --write marks the copy; give --write too");
+        .contains("--sparing changes how --write marks the copy; give --write too");
   }
 }

@@ -13,10 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/**
- * Pages to be followed from the first command to the last: each command is run in turn, and its
- * output is compared with the page.
- */
+/** Pages to follow from the first command to the last: each command prints what the page shows. */
 final class StoryPagesTest {
   @TempDir Path folder;
 
@@ -63,17 +60,17 @@ final class StoryPagesTest {
       skipped = true;
       from += at + part.size();
     }
-    if (!shown.printed().get(shown.printed().size() - 1).equals(DocumentedCommand.LEFT_OUT)) {
+    if (!shown.printed().get(shown.printed().size() - 1).equals(DocumentedCommand.OMITTED)) {
       assertThat(from).as(shown.command()).isEqualTo(now.size());
     }
   }
 
-  /** The text between omitted lines, as words, because paths of tests wrap differently. */
+  /** The text between omitted lines, as words: the long paths of tests wrap differently. */
   private static List<List<String>> parts(List<String> lines) {
     List<List<String>> parts = new ArrayList<>();
     List<String> part = new ArrayList<>();
     for (String line : lines) {
-      if (line.strip().equals(DocumentedCommand.LEFT_OUT)) {
+      if (line.strip().equals(DocumentedCommand.OMITTED)) {
         parts.add(words(part));
         part = new ArrayList<>();
       } else {

@@ -19,12 +19,12 @@ final class WeightsOptionsTest {
 
   private static String text(Weights weights) {
     return weights.points().entrySet().stream()
-        .map(entry -> entry.getKey() + " = " + entry.getValue() + "\n")
+        .map(entry -> entry.getKey() + ": " + entry.getValue() + "\n")
         .collect(Collectors.joining());
   }
 
   private Path written(String text) throws IOException {
-    return Files.writeString(folder.resolve("my.weights"), text);
+    return Files.writeString(folder.resolve("my-weights.yaml"), text);
   }
 
   @Test
@@ -34,7 +34,7 @@ final class WeightsOptionsTest {
     Session mine = Session.of("plan", DEMO, "--weights", own, "--level", "beginner").succeeded();
     Session theirs = Session.of("plan", DEMO, "--preset", "beginner").succeeded();
     assertThat(belowTheHeading(mine)).isEqualTo(belowTheHeading(theirs));
-    assertThat(mine.lines()).anyMatch(line -> line.endsWith("my.weights"));
+    assertThat(mine.lines()).anyMatch(line -> line.endsWith("my-weights.yaml"));
     assertThat(theirs.lines()).contains("Preset: beginner");
     assertThat(Session.of("plan", DEMO, "--preset", "common-practice"))
         .isEqualTo(Session.of("plan", DEMO).succeeded());
@@ -73,29 +73,30 @@ final class WeightsOptionsTest {
 
   @Test
   void veryHighWeightsStillAddUp() throws IOException {
-    Path own = written(text(Weights.commonPractice()).replaceAll("= \\d+", "= 999999"));
+    Path own = written(text(Weights.commonPractice()).replaceAll(": \\d+", ": 999999"));
 
     assertThat(Session.of("compare", DEMO, "--weights", own).succeeded().out()).contains("Total");
   }
 
   @Test
   void unknownRuleIsRefusedByItsLine() throws IOException {
-    Path own = written("# mine\nshft = 3\n" + text(Weights.commonPractice()));
+    Path own = written("# mine\nshft: 3\n" + text(Weights.commonPractice()));
 
     assertThat(Session.of("plan", DEMO, "--weights", own).refused(2).err())
-        .contains("my.weights, line 2: there is no rule 'shft'");
+        .contains(
+            "my-weights.yaml, line 2: there is no key 'shft'; did you mean 'shift', such as 'shift: 20'?");
   }
 
   @Test
   void aFileMayGivePointsToSomeRulesAndLeaveTheRestToAPreset() throws IOException {
-    Path own = written("shift = 7\n");
+    Path own = written("shift: 7\n");
 
     JsonNode plan =
         Session.of("plan", DEMO, "--weights", own, "--preset", "beginner", "--format", "json")
             .json();
 
     assertThat(plan.at("/scoring/preset").asText()).isEqualTo("beginner");
-    assertThat(plan.at("/scoring/weights").asText()).endsWith("my.weights");
+    assertThat(plan.at("/scoring/weights").asText()).endsWith("my-weights.yaml");
     for (JsonNode rule : entries(plan.at("/cost/rules"))) {
       String id = rule.get("rule").asText();
       assertThat(rule.get("weight").asLong())
@@ -103,7 +104,7 @@ final class WeightsOptionsTest {
           .isEqualTo(id.equals("shift") ? 7 : Weights.preset("beginner").points().get(id));
     }
     assertThat(Session.of("plan", DEMO, "--weights", own).succeeded().out())
-        .containsPattern("my.weights, and\\s+common-practice\\s+for\\s+the\\s+rest");
+        .containsPattern("my-weights.yaml, and\\s+common-practice\\s+for\\s+the\\s+rest");
   }
 
   @Test
@@ -129,7 +130,8 @@ final class WeightsOptionsTest {
         .contains("There is no file", "none");
     assertThat(Session.of("plan", DEMO, "--weights", folder).refused(2).err())
         .contains("is a folder");
-    assertThat(Session.of("plan", DEMO, "--weights", written("shift: 3")).refused(2).err())
-        .contains("my.weights, line 1: ");
+    assertThat(Session.of("plan", DEMO, "--weights", written("shift = 3")).refused(2).err())
+        .contains(
+            "my-weights.yaml, line 1: write a colon after the key, 'shift: ', instead of '='");
   }
 }

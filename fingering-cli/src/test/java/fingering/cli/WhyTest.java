@@ -5,7 +5,7 @@ import static fingering.cli.Session.entries;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import fingering.cli.option.OutputOptions;
+import fingering.cli.terminal.Screen;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -25,7 +25,7 @@ final class WhyTest {
         .contains("In measure 3, beat 1.5, 'free choice' plays ")
         .containsPattern("The next best fingering is [^:]+: the\\s+best")
         .contains("Other fingerings: ");
-    int columns = Math.max(80, OutputOptions.columns());
+    int columns = Math.max(80, Screen.columns());
     assertThat(why.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(columns));
   }
 

@@ -14,23 +14,22 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * The folder in which a reader of the handbook types its commands: a copy of docs lies there, and
- * whatever is named without a folder. A call cannot change the folder of this Java, so every word
- * that names a file is put below the workplace first.
+ * The folder in which a reader of the handbook types its commands, with a copy of docs. Java cannot
+ * change its working directory, so the folder is put before every word that names a file.
  */
 final class Workplace {
   private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
-  private static final Pattern BY_HAND = Pattern.compile("echo '([^']*)' >> (\\S+)");
+  private static final Pattern APPENDED = Pattern.compile("echo '([^']*)' >> (\\S+)");
   private static final Pattern CHANGED = Pattern.compile("sed -i 's/([^/]*)/([^/]*)/' (\\S+)");
-  private static final String INTO_A_FILE = " >+\\s*\\S+$";
+  private static final String REDIRECTION = " >+\\s*\\S+$";
   private static final Pattern FILE =
       Pattern.compile(
-          "[\\w./*-]+(/|\\.(musicxml|xml|mxl|abc|yaml|json|player|level|weights|journal|html|svg|sarif"
+          "[\\w./*-]+(/|\\.(musicxml|xml|mxl|abc|yaml|json|journal|html|svg|sarif"
               + "|ics)(@.*)?)");
   private static final Set<String> BEFORE_A_FILE =
       Set.of("--journal", "--calendar", "--exercises", "--output", "--write");
 
-  /** The day of the story in docs/practice.md, for commands that go by the day they are typed. */
+  /** The date of docs/practice.md, for commands that depend on the current date. */
   private static final String TODAY = "2026-11-21";
 
   private final Path folder;
@@ -54,7 +53,7 @@ final class Workplace {
     }
   }
 
-  /** A file of docs under the name by which pages call a reader's own. */
+  /** Copies a file of docs to the name that pages use for a reader's own file. */
   Workplace with(String name, String original) throws IOException {
     Path file = folder.resolve(name);
     Files.createDirectories(file.getParent());
@@ -67,13 +66,14 @@ final class Workplace {
   }
 
   /**
-   * Runs a command as typed; {@code echo} adds a line to a file or tells the last exit code, {@code
-   * sed} changes a line. What is led into a file is answered all the same.
+   * Runs a command as typed. {@code echo} adds a line to a file or returns the last exit code;
+   * {@code sed} changes a line. Redirected output is returned too.
    */
   Session run(String command) throws IOException {
-    Matcher byHand = BY_HAND.matcher(command);
-    if (byHand.matches()) {
-      Files.writeString(file(byHand.group(2)), byHand.group(1) + "\n", StandardOpenOption.APPEND);
+    Matcher appended = APPENDED.matcher(command);
+    if (appended.matches()) {
+      Files.writeString(
+          file(appended.group(2)), appended.group(1) + "\n", StandardOpenOption.APPEND);
       return new Session(0, "", "");
     }
     Matcher changed = CHANGED.matcher(command);
@@ -88,12 +88,12 @@ final class Workplace {
     if (command.equals("echo $?")) {
       return new Session(0, lastCode + "\n", "");
     }
-    Session session = Session.of(words(command.replaceFirst(INTO_A_FILE, "")).toArray());
+    Session session = Session.of(words(command.replaceFirst(REDIRECTION, "")).toArray());
     lastCode = session.code();
     return new Session(session.code(), shown(session.out()), shown(session.err()));
   }
 
-  /** Without the folder of the workplace, as the reader sees it. */
+  /** The output as the reader sees it, without the folder of the workplace. */
   private String shown(String printed) {
     return printed.replace(folder + "/", "");
   }

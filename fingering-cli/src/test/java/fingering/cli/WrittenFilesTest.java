@@ -26,7 +26,7 @@ final class WrittenFilesTest {
   @TempDir Path folder;
 
   @Test
-  void outputHoldsWhatTheTerminalWouldShowInUtf8() throws IOException {
+  void outputFileHasTheTextOfTheTerminalInUtf8() throws IOException {
     Path file = folder.resolve("plans.txt");
 
     Session session = Session.of("compare", DEMO, "--output", file).succeeded();
@@ -77,12 +77,12 @@ final class WrittenFilesTest {
   }
 
   @Test
-  void outputIntoAFolderThatIsNotThereIsRefused() {
+  void outputIntoAMissingFolderIsRefused() {
     Session.of("compare", DEMO, "--output", folder.resolve("no").resolve("x.txt")).refused(2);
   }
 
   @Test
-  void markingWritesACopyAndLeavesTheScoreAlone() throws IOException {
+  void markingWritesACopyAndDoesNotChangeTheScore() throws IOException {
     Path original = Files.copy(DEMO, folder.resolve("part.musicxml"));
     Path marked = folder.resolve("marked.musicxml");
 
@@ -108,7 +108,7 @@ final class WrittenFilesTest {
   }
 
   @Test
-  void markedCopyReadAgainAsPrintedGivesThePlanThatWasWritten() {
+  void markedCopyReadBackWithKeepPrintedGivesTheSamePlan() {
     for (String ending : List.of("musicxml", "mxl")) {
       for (String choice : List.of("first", "third", "second", "free")) {
         Path marked = folder.resolve(choice + "." + ending);
@@ -155,12 +155,12 @@ final class WrittenFilesTest {
   }
 
   @Test
-  void notesOfTheMarkedCopyAreThoseOfTheScore() {
+  void markedCopyHasTheNotesOfTheScore() {
     assertThat(Engraving.sounding(marked())).isEqualTo(Engraving.sounding(DEMO));
   }
 
   @Test
-  void comparisonOfAMarkedCopyShowsWhatIsPrinted() {
+  void comparisonOfAMarkedCopyShowsThePrintedFingering() {
     Path marked = marked();
 
     Session compare = Session.of("compare", marked).succeeded();

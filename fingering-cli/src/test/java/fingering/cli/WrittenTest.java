@@ -4,7 +4,7 @@ import static fingering.cli.Session.DEMO;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.base.Splitter;
-import fingering.cli.terminal.ExitCode;
+import fingering.cli.command.ExitCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Every command that writes tells what, among the messages and nowhere else. */
+/** Every command lists the files that it wrote, on the error stream only. */
 class WrittenTest {
   private static final Path DOCS = Path.of("..", "docs");
 
@@ -39,8 +39,8 @@ class WrittenTest {
         "audition HEARING --write NEW/h --output NEW/h.json     | h.json h",
         "chart viola --output NEW/viola.svg                     | viola.svg",
         "check MARCH --output NEW/found.txt                     | found.txt",
-        "check --print-level intermediate --output NEW/my.level | my.level",
-        "learn MARKED --output NEW/my.weights                   | my.weights",
+        "check --print-level intermediate --output NEW/my-level.yaml | my-level.yaml",
+        "learn MARKED --output NEW/my-weights.yaml | my-weights.yaml",
         "journal add --clean half=40 --journal NEW/my.journal   | my.journal",
         "journal show --journal NEW/my.journal                  |",
         "practice DEMO --from half=30 --to half=48 --by 2026-12-12 --today 2026-11-21"
@@ -49,7 +49,7 @@ class WrittenTest {
         "practice DEMO --from half=30 --to half=48 --by 2026-12-12 --today 2026-11-21 |",
         "plan DEMO                                              |"
       })
-  void whatIsThereNowIsTold(String typed, String files) throws IOException {
+  void writtenFilesAreListed(String typed, String files) throws IOException {
     List<Object> words = new ArrayList<>();
     for (String word : WORDS.split(typed)) {
       words.add(
@@ -64,7 +64,7 @@ class WrittenTest {
 
     Session session = Session.of(words.toArray());
 
-    assertThat(session.code()).isIn(ExitCode.DONE, ExitCode.LOOK);
+    assertThat(session.code()).isIn(ExitCode.DONE, ExitCode.FINDINGS);
     assertThat(session.complaints()).isEmpty();
     assertThat(session.out()).doesNotContain("Written: " + folder);
     List<Path> expected =
@@ -80,7 +80,7 @@ class WrittenTest {
   }
 
   @Test
-  void jsonOnTheTerminalStaysJson() {
+  void jsonOnTheTerminalIsUnchanged() {
     Path marked = folder.resolve("marked.mxl");
     Session session = Session.of("plan", DEMO, "--format", "json", "--write", marked);
     assertThat(session.json().get("format").asText()).isEqualTo("fingering-plan");
@@ -88,7 +88,7 @@ class WrittenTest {
   }
 
   @Test
-  void nothingIsToldOfWhatWasRefused() throws IOException {
+  void refusedFilesAreNotListed() throws IOException {
     Path there = Files.writeString(folder.resolve("there.musicxml"), "mine");
     assertThat(Session.of("plan", DEMO, "--write", there).refused(2).written()).isEmpty();
     assertThat(Session.of("plan", DEMO, "--output", there).refused(2).written()).isEmpty();

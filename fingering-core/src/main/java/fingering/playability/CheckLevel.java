@@ -16,34 +16,26 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * The limits of players at a level, from a file that a teacher can read and change.
+ * What players at a level can play. A YAML file gives it, which a teacher can read and change.
  *
- * @param name the name of the level, or of the user's file
- * @param settings a setting for each threshold
+ * @param name the name of the level
+ * @param values the value of each threshold, in its form: {@code 3 s}
  */
-public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings) {
+public record CheckLevel(String name, ImmutableMap<Threshold, String> values) {
   private static final ImmutableList<String> PRESETS =
       ImmutableList.of("advanced", "common-practice", "intermediate", "beginner");
 
   private static final String ANY = "any";
 
   /**
-   * The value of a threshold.
-   *
-   * @param value the value as written, in the form of its threshold
-   * @param source the source of the value
-   */
-  public record Setting(String value, String source) {}
-
-  /**
    * Checks the components.
    *
-   * @throws FingeringException if a threshold has no setting
+   * @throws FingeringException if a threshold has no value
    */
   public CheckLevel {
     for (Threshold threshold : Threshold.values()) {
-      if (!settings.containsKey(threshold)) {
-        throw new FingeringException(name + " says nothing of '" + threshold.key() + "'");
+      if (!values.containsKey(threshold)) {
+        throw new FingeringException(name + " lacks '" + threshold.key() + "'");
       }
     }
   }
@@ -85,7 +77,7 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
    * @throws FingeringException if there is no level of that name
    */
   public static String text(String name) {
-    String file = known(name) + ".level";
+    String file = "levels/" + known(name) + ".yaml";
     try (InputStream in = CheckLevel.class.getResourceAsStream(file)) {
       if (in == null) {
         throw new IllegalStateException(file + " is missing from the library");
@@ -97,36 +89,21 @@ public record CheckLevel(String name, ImmutableMap<Threshold, Setting> settings)
   }
 
   /**
-   * Reads a level: lines of {@code key = value # source}, a line for each threshold.
+   * Reads the file of a level, which is YAML and has a key for each threshold.
    *
-   * @param name what to call the level, and the text in a complaint
-   * @throws FingeringException if a line cannot be read, or a threshold stands twice, is unknown or
-   *     is missing; the message is one sentence
+   * @param name the name of the level, for messages too
+   * @throws FingeringException if the text cannot be read; the message is one sentence with the
+   *     line
    */
   public static CheckLevel parse(String name, String text) {
     return LevelFile.parse(name, text);
-  }
-
-  /** Returns the level as a file that {@link #parse} reads. */
-  public String file() {
-    return LevelFile.write(this);
-  }
-
-  /** Returns the source of a value. */
-  public String source(Threshold threshold) {
-    return setting(threshold).source();
-  }
-
-  /** Returns the setting of a threshold. */
-  Setting setting(Threshold threshold) {
-    return Objects.requireNonNull(settings.get(threshold));
   }
 
   private String value(Threshold threshold, Threshold.Form form) {
     if (threshold.form() != form) {
       throw new IllegalArgumentException(threshold.key() + " is written as " + threshold.form());
     }
-    return setting(threshold).value();
+    return Objects.requireNonNull(values.get(threshold));
   }
 
   /**

@@ -1,27 +1,33 @@
 package fingering.playability;
 
 import com.google.common.base.Splitter;
+import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
 import fingering.scoring.Weights;
 import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import fingering.tempo.PlayerSpeed;
-import java.util.EnumMap;
+import fingering.userfile.Fields;
+import fingering.userfile.KnownKeys;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Reads and writes the file of a level. */
+/** Reads the file of a level. */
 final class LevelFile {
   static final Splitter COMMAS = Splitter.on(',').trimResults().omitEmptyStrings();
 
-  private static final Pattern LINE =
-      Pattern.compile("([a-z][a-z-]*)\\s*=\\s*([^#]*[^#\\s])\\s*(?:#\\s*(.*))?");
+  private static final KnownKeys KEYS =
+      KnownKeys.of(
+          "a level file",
+          Stream.of(Threshold.values())
+              .map(threshold -> threshold.key() + ": " + threshold.form().example())
+              .toList());
+
   private static final Pattern NUMBER = Pattern.compile("(\\d{1,5}(?:\\.\\d{1,3})?)(?: ?(%|s))?");
   private static final ImmutableSet<String> CLEFS =
       ImmutableSet.of("treble", "alto", "tenor", "bass");
@@ -29,62 +35,48 @@ final class LevelFile {
   private LevelFile() {}
 
   static CheckLevel parse(String name, String text) {
-    Map<Threshold, CheckLevel.Setting> settings = new EnumMap<>(Threshold.class);
-    int number = 0;
-    for (String line : text.lines().toList()) {
-      number++;
-      if (line.isBlank() || line.strip().startsWith("#")) {
-        continue;
-      }
-      String where = name + ", line " + number + ": ";
-      Matcher matcher = LINE.matcher(line.strip());
-      if (!matcher.matches()) {
-        throw new FingeringException(
-            where + "write a key, a value and its source, such as 'mute-on = 3 s # my teacher'");
-      }
-      Threshold threshold = threshold(where, matcher.group(1));
-      String value = matcher.group(2);
-      if (!fits(threshold.form(), value, threshold)) {
-        throw new FingeringException(
-            where + "'" + value + "' is not " + threshold.form().example());
-      }
-      String source = matcher.group(3) == null ? "" : matcher.group(3).strip();
-      if (source.isEmpty()) {
-        throw new FingeringException(
-            where
-                + "say where '"
-                + threshold.key()
-                + "' is from, behind a #: a book, a teacher, or 'common practice'");
-      }
-      if (settings.put(threshold, new CheckLevel.Setting(value, source)) != null) {
-        throw new FingeringException(
-            where + "'" + threshold.key() + "' stands twice; take one out");
-      }
-    }
+    Fields fields = Fields.parse(name, text, KEYS);
     String missing =
         Stream.of(Threshold.values())
-            .filter(threshold -> !settings.containsKey(threshold))
             .map(Threshold::key)
+            .filter(key -> !fields.has(key))
             .collect(Collectors.joining("', '"));
     if (!missing.isEmpty()) {
       throw new FingeringException(
-          name + " says nothing of '" + missing + "'; add a line for each");
+          name
+              + " lacks '"
+              + missing
+              + "'; add a line for each, or copy a level with --print-level");
     }
-    return new CheckLevel(name, ImmutableMap.copyOf(settings));
+    ImmutableMap.Builder<Threshold, String> values = ImmutableMap.builder();
+    for (Threshold threshold : Threshold.values()) {
+      values.put(threshold, value(fields, threshold));
+    }
+    return new CheckLevel(name, values.buildOrThrow());
   }
 
-  private static Threshold threshold(String where, String key) {
-    return Stream.of(Threshold.values())
-        .filter(threshold -> threshold.key().equals(key))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new FingeringException(
-                    where + "there is no '" + key + "'; correct its name, or take the line out"));
+  private static String value(Fields fields, Threshold threshold) {
+    return switch (threshold.form()) {
+      case YES_NO -> fields.yes(threshold.key()).orElseThrow() ? "yes" : "no";
+      case CLEFS ->
+          String.join(
+              ", ",
+              fields
+                  .list(threshold.key(), clef -> checked(threshold, clef))
+                  .orElse(ImmutableList.of()));
+      default -> fields.value(threshold.key(), value -> checked(threshold, value)).orElseThrow();
+    };
   }
 
-  private static boolean fits(Threshold.Form form, String value, Threshold threshold) {
-    return switch (form) {
+  private static String checked(Threshold threshold, String value) {
+    if (!fits(threshold, value)) {
+      throw new FingeringException("'" + value + "' is not " + threshold.form().description());
+    }
+    return value;
+  }
+
+  private static boolean fits(Threshold threshold, String value) {
+    return switch (threshold.form()) {
       case NAME ->
           threshold == Threshold.PLAN
               ? Weights.presets().contains(value)
@@ -94,7 +86,7 @@ final class LevelFile {
       case NUMBER -> unit(value).filter(String::isEmpty).isPresent() && whole(value);
       case YES_NO -> value.equals("yes") || value.equals("no");
       case POSITION -> value.equals("any") || isPosition(value);
-      case CLEFS -> CLEFS.containsAll(COMMAS.splitToList(value));
+      case CLEFS -> CLEFS.contains(value);
       case SEVERITY -> Stream.of(Severity.values()).anyMatch(one -> one.id().equals(value));
     };
   }
@@ -108,7 +100,7 @@ final class LevelFile {
     }
   }
 
-  /** The unit behind a number, often empty; no unit at all where it is no number. */
+  /** The unit after a number, which may be empty; empty if the value is not a number. */
   private static Optional<String> unit(String value) {
     Matcher matcher = NUMBER.matcher(value);
     return matcher.matches()
@@ -124,7 +116,7 @@ final class LevelFile {
   static double number(String value) {
     Matcher matcher = NUMBER.matcher(value);
     if (!matcher.matches()) {
-      throw new FingeringException("'" + value + "' is no number");
+      throw new FingeringException("'" + value + "' is not a number");
     }
     return Double.parseDouble(matcher.group(1));
   }
@@ -132,23 +124,5 @@ final class LevelFile {
   /** The severity of that name. */
   static Severity severity(String value) {
     return Severity.valueOf(value.toUpperCase(Locale.ROOT).replace('-', '_'));
-  }
-
-  static String write(CheckLevel level) {
-    StringBuilder text = new StringBuilder();
-    text.append("# What can be asked of players of the level ").append(level.name()).append(".\n");
-    for (Threshold threshold : Threshold.values()) {
-      CheckLevel.Setting setting = level.setting(threshold);
-      text.append("\n# ")
-          .append(threshold.explanation())
-          .append('\n')
-          .append(threshold.key())
-          .append(" = ")
-          .append(setting.value())
-          .append(" # ")
-          .append(setting.source())
-          .append('\n');
-    }
-    return text.toString();
   }
 }

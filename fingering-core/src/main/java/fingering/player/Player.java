@@ -45,16 +45,14 @@ public record Player(
           Optional.empty());
 
   /**
-   * Reads a player file: lines of {@code heading = value}, lists parted by commas, {@code #} before
-   * remarks.
+   * Reads a player file, which is YAML.
    *
-   * @param name what to call the text in a complaint, a file name say
-   * @throws FingeringException if a line cannot be read, a heading is unknown or stands twice, or a
-   *     word is none of those allowed; the message is one sentence that names the line, the word
-   *     and those allowed
+   * @param name the name of the file, for messages
+   * @throws FingeringException if the text cannot be read; the message is one sentence with the
+   *     line
    */
   public static Player parse(String name, String text) {
-    return new PlayerFile(name).read(text);
+    return PlayerFile.read(name, text);
   }
 
   /** This player with only these positions learned. */

@@ -2,26 +2,26 @@ package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
-import com.google.common.collect.ImmutableSet;
 import fingering.tables.FingeringException;
+import fingering.userfile.Fields;
+import fingering.userfile.KnownKeys;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
- * Points that each unit of each rule costs, as a file gives them: lines of {@code rule = points},
- * with {@code #} before remarks.
+ * The points that a unit of each rule costs. A YAML file gives them: {@code shift: 20}.
  *
  * @param points whole points, 0 or more, by rule id
  */
 public record Weights(ImmutableMap<String, Long> points) {
-  private static final Pattern LINE =
-      Pattern.compile("([a-z][a-z-]*)\\s*=\\s*(\\d{1,6})\\s*(#.*)?");
+  private static final String WHAT = "a weights file";
 
-  /** The names of the weights that come with the library; each is the name of a file beside. */
+  /** The most points of a unit. */
+  private static final int MOST = 999_999;
+
+  /** The names of the weights that come with the library; each is the name of a file. */
   private static final ImmutableList<String> PRESETS =
       ImmutableList.of("common-practice", "beginner", "intermediate", "advanced");
 
@@ -60,7 +60,7 @@ public record Weights(ImmutableMap<String, Long> points) {
    * @throws FingeringException if there are none of that name
    */
   public static Weights preset(String preset) {
-    String name = presetName(preset) + ".weights";
+    String name = "weights/" + presetName(preset) + ".yaml";
     try (InputStream in = Weights.class.getResourceAsStream(name)) {
       if (in == null) {
         throw new IllegalStateException(name + " is missing from the library");
@@ -72,68 +72,39 @@ public record Weights(ImmutableMap<String, Long> points) {
   }
 
   /**
-   * Reads weights of some rules and no others; they need not name all of them, see {@link #orElse}.
+   * Reads the weights of some of these rules, see {@link #orElse}.
    *
-   * @param name what to call the text in a complaint, a file name say
-   * @throws FingeringException if a line cannot be read, a rule stands twice or is unknown; the
-   *     message is one sentence
+   * @param name the name of the file, for messages
+   * @throws FingeringException if the text cannot be read or names another rule; the message is one
+   *     sentence with the line
    */
   public static Weights parse(String name, String text, ImmutableList<CostRule> rules) {
-    Weights weights = parse(name, text);
-    ImmutableSet<String> known =
-        rules.stream().map(CostRule::id).collect(ImmutableSet.toImmutableSet());
-    for (String rule : weights.points().keySet()) {
-      if (!known.contains(rule)) {
-        throw new FingeringException(
-            name
-                + ", line "
-                + line(rule, text)
-                + ": there is no rule '"
-                + rule
-                + "'; correct its name, or take the line out");
-      }
-    }
-    return weights;
-  }
-
-  /** The number of the line that gives a rule its points. */
-  private static int line(String rule, String text) {
-    int number = 1;
-    for (String line : text.lines().toList()) {
-      Matcher matcher = LINE.matcher(line.strip());
-      if (matcher.matches() && matcher.group(1).equals(rule)) {
-        return number;
-      }
-      number++;
-    }
-    throw new IllegalStateException("no line gives '" + rule + "' its points");
+    return of(
+        Fields.parse(
+            name,
+            text,
+            KnownKeys.of(WHAT, rules.stream().map(rule -> example(rule.id())).toList())));
   }
 
   /**
-   * Reads weights.
+   * Reads the weights of any rules.
    *
-   * @param name what to call the text in a complaint, a file name say
-   * @throws FingeringException if a line cannot be read or a rule stands twice
+   * @param name the name of the file, for messages
+   * @throws FingeringException if the text cannot be read; the message is one sentence with the
+   *     line
    */
   public static Weights parse(String name, String text) {
+    return of(Fields.parse(name, text, KnownKeys.any(WHAT, example("shift"))));
+  }
+
+  private static String example(String rule) {
+    return rule + ": 20";
+  }
+
+  private static Weights of(Fields fields) {
     ImmutableMap.Builder<String, Long> points = ImmutableMap.builder();
-    java.util.Set<String> seen = new java.util.HashSet<>();
-    int number = 0;
-    for (String line : text.lines().toList()) {
-      number++;
-      if (line.isBlank() || line.strip().startsWith("#")) {
-        continue;
-      }
-      Matcher matcher = LINE.matcher(line.strip());
-      if (!matcher.matches()) {
-        throw new FingeringException(
-            name + ", line " + number + ": write a rule and its points, such as 'shift = 200'");
-      }
-      if (!seen.add(matcher.group(1))) {
-        throw new FingeringException(
-            name + ", line " + number + ": the rule '" + matcher.group(1) + "' stands twice");
-      }
-      points.put(matcher.group(1), Long.parseLong(matcher.group(2)));
+    for (String rule : fields.keys()) {
+      points.put(rule, (long) fields.number(rule, 0, MOST).orElseThrow());
     }
     return new Weights(points.buildOrThrow());
   }

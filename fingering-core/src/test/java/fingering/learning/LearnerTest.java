@@ -168,7 +168,7 @@ class LearnerTest {
                 Learner.of(
                     played(START, 0, 1),
                     StandardRules.all(),
-                    Weights.parse("w", "shift = 1"),
+                    Weights.parse("w", "shift: 1"),
                     LeftHand.MEDIUM))
         .withMessageContaining("no weight is given for the rule");
   }

@@ -30,7 +30,7 @@ class AlternativesTest {
     return Planner.of(passage, StandardRules.commonPractice());
   }
 
-  private static List<String> taken(Plan plan, int moment) {
+  private static List<String> fingering(Plan plan, int moment) {
     return plan.notes().stream()
         .filter(note -> note.moment() == moment)
         .map(
@@ -51,11 +51,12 @@ class AlternativesTest {
     Brief brief = Brief.within("low", ImmutableSet.of(Position.HALF, Position.FIRST));
     Map<List<String>, Long> best = new LinkedHashMap<>();
     ImmutableList<Plan> plans = planner.plans(brief, 100);
-    plans.forEach(plan -> best.putIfAbsent(taken(plan, moment), plan.total()));
+    plans.forEach(plan -> best.putIfAbsent(fingering(plan, moment), plan.total()));
     ImmutableList<Alternative> found = planner.alternatives(brief, moment, 100);
     Map<List<String>, Long> actual = new LinkedHashMap<>();
     found.forEach(
-        alternative -> actual.put(taken(alternative.plan(), moment), alternative.plan().total()));
+        alternative ->
+            actual.put(fingering(alternative.plan(), moment), alternative.plan().total()));
     assertThat(actual).hasSize(found.size());
     if (plans.size() < 100) {
       assertThat(actual).isEqualTo(best);

@@ -149,7 +149,7 @@ class PlayerPlansTest {
           """)
   void aScaleInFirstPositionNeedsTheHandPatternsOfItsHalfSteps(
       String scale, String patterns, String expected) {
-    Player player = Player.parse("p", "patterns = " + patterns);
+    Player player = Player.parse("p", "patterns: " + patterns);
     Passage passage = Music.violin().notes(scale.replace(" ", "/1 ") + "/1");
     Planner planner = Planner.of(passage, StandardRules.commonPractice());
     Plan plan = planner.plan(Brief.within("1st", ImmutableSet.of(Position.FIRST)));
@@ -160,7 +160,7 @@ class PlayerPlansTest {
   @Test
   void consecutiveMeasuresOfASkillGapAreListedAsARange() {
     Passage passage = Music.violin().meter(2, 4).notes("B4/1 C5/1 C5/1 B4/1 B4/2 C5/2 A4/2 C5/2");
-    Player player = Player.parse("p", "positions = 1\npatterns = 2-3");
+    Player player = Player.parse("p", "positions: 1\npatterns: 2-3");
     Plan plan =
         Planner.of(passage, StandardRules.commonPractice())
             .plan(Brief.within("1st", ImmutableSet.of(Position.FIRST)));
@@ -181,7 +181,7 @@ class PlayerPlansTest {
             .notes("D5/0.5 F#5/0.5 E5/0.5 D5/0.5 F#5/0.5 D5/0.5 E5/0.5 F#5/0.5 D5/0.5 F#5/0.5");
     Plan usual = plan(passage, Player.UNKNOWN, "common-practice");
     assertThat(usual.highestPosition()).contains(Position.THIRD);
-    Player first = Player.parse("p", "positions = 1");
+    Player first = Player.parse("p", "positions: 1");
     assertThat(plan(passage, first, "common-practice").highestPosition()).contains(Position.FIRST);
   }
 }

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class PlayerTest {
   private static Player read(String... lines) {
-    return Player.parse("imke.player", String.join("\n", lines));
+    return Player.parse("imke.yaml", String.join("\n", lines));
   }
 
   @Test
@@ -23,14 +23,14 @@ class PlayerTest {
         read(
             "# Imke",
             "",
-            "  preset = beginner # she is nine",
-            "instrument=viola",
-            "size = 15.5",
-            "Hand = small",
-            "positions = half, 1 , 3rd",
-            "patterns = 2–3, Augmented  Second",
-            "extensions = fourth forward",
-            "shifts = open string, rest");
+            "preset: beginner # she is nine",
+            "instrument: viola",
+            "size: 15.5",
+            "hand: small",
+            "positions: [half, 1 , 3rd]",
+            "patterns: 2–3, Augmented  Second",
+            "extensions: fourth forward",
+            "shifts: open string, rest");
     assertThat(player.preset()).contains("beginner");
     assertThat(player.instrument().map(Instrument::id)).contains("viola");
     assertThat(player.size()).contains("15.5");
@@ -45,9 +45,18 @@ class PlayerTest {
   }
 
   @Test
-  void ofAHeadingThatIsLeftOutNothingIsSaid() {
-    assertThat(read("# nothing yet")).isEqualTo(Player.UNKNOWN);
-    assertThat(read("positions = 1"))
+  void listsMayBeTypedWithCommasOnSeveralLinesOrAsJson() {
+    Player player = read("positions: [1, 3]", "shifts: [open string, rest]");
+    assertThat(read("positions: 1, 3", "shifts: open string, rest")).isEqualTo(player);
+    assertThat(read("positions:", "  - 1", "  - 3", "shifts:", "- open string", "- rest"))
+        .isEqualTo(player);
+    assertThat(read("{\"positions\": [1, \"3\"], \"shifts\": [\"open string\", \"rest\"]}"))
+        .isEqualTo(player);
+  }
+
+  @Test
+  void aKeyThatIsLeftOutSaysNothing() {
+    assertThat(read("positions: 1"))
         .isEqualTo(Player.UNKNOWN.withPositions(ImmutableSet.of(Position.FIRST)));
   }
 
@@ -58,24 +67,24 @@ class PlayerTest {
             .withPatterns(ImmutableSet.of(FingerPattern.SECOND_THIRD))
             .withExtensions(ImmutableSet.of(Extension.FIRST_BACK))
             .withShifts(ImmutableSet.of(ShiftKind.REST));
-    assertThat(player)
-        .isEqualTo(read("patterns = 2-3", "extensions = first back", "shifts = rest"));
+    assertThat(player).isEqualTo(read("patterns: 2-3", "extensions: first back", "shifts: rest"));
   }
 
   @Test
   void aRangeOfPositionsHasAllBetweenItsEnds() {
-    assertThat(read("positions = half-2").positions().orElseThrow())
+    assertThat(read("positions: half-2").positions().orElseThrow())
         .containsExactly(Position.HALF, Position.FIRST, Position.ofHalves(3), Position.SECOND);
-    assertThat(read("positions = 1, 3–4, thumb").positions().orElseThrow())
+    assertThat(read("positions: 1, 3–4, thumb").positions().orElseThrow())
         .containsExactly(
             Position.FIRST, Position.THIRD, Position.ofHalves(7), Position.FOURTH, Position.THUMB);
   }
 
   @Test
   void noneIsAnAnswerToExtensionsAndShifts() {
-    Player player = read("extensions = none", "shifts = none");
+    Player player = read("extensions: none", "shifts: none");
     assertThat(player.extensions().orElseThrow()).isEmpty();
     assertThat(player.shifts().orElseThrow()).isEmpty();
+    assertThat(read("extensions: []", "shifts: [none]")).isEqualTo(player);
   }
 
   @ParameterizedTest
@@ -83,52 +92,65 @@ class PlayerTest {
       delimiter = '|',
       textBlock =
           """
-          positions                | write a heading and what belongs to it, such as 'positions = 1, 3'
-          = 1                      | write a heading and what belongs to it
-          position = 1             | there is no heading 'position'; choose from preset, instrument,
-          positions =              | nothing stands behind 'positions'; fill it in, or take it out
-          positions = # later      | nothing stands behind 'positions'
-          positions = 1,           | '' is not a position; write half, 1, 2½, 3 and so on (3rd, III and third too), or thumb
-          positions = fist         | 'fist' is not a position; write half, 1, 2
-          positions = 3-1          | '3-1' is no range of positions; write the lower one first
-          positions = 1-2-3        | '1-2-3' is no range of positions
-          patterns = 2-4           | '2-4' is no finger pattern; choose from 0-1, 1-2, 2-3, 3-4, apart,
-          patterns = none          | 'none' is no finger pattern
-          extensions = back        | 'back' is no extension; choose from first back, fourth forward, or write none
-          shifts = rest, thumb     | 'thumb' is no shift; choose from rest, open string, same finger,
-          shifts = rest, none      | 'none' is no shift
-          preset = loud            | there are no weights 'loud'; choose one of common-practice, beginner
-          instrument = banjo       | no instrument 'banjo'; choose violin, viola, cello, bass
-          hand = huge              | 'huge' is not a hand; write small, medium, large
+          positions                | a player file consists of keys with values, such as 'preset: intermediate'
+          positions = 1            | write a colon after the key, 'positions: ', instead of '='
+          : 1                      | a key is missing before the colon; write one
+          position: 1              | there is no key 'position'; did you mean 'positions', such as 'positions: [1, 3]'?
+          Hand: small              | there is no key 'Hand'; did you mean 'hand', such as 'hand: medium'?
+          fruit: 1                 | there is no key 'fruit' in a player file; choose from preset, instrument,
+          positions:               | 'positions' has no value; fill it in, such as 'positions: [1, 3]', or remove it
+          positions: # later       | 'positions' has no value
+          positions: []            | 'positions' has one value or a list of values, such as 'positions: [1, 3]'
+          positions: {first: 1}    | 'positions' has one value or a list of values, such as 'positions: [1, 3]'
+          preset: [beginner]       | 'preset' has a single value, such as 'preset: intermediate'
+          positions: 1,            | 'positions' has an empty item; fill it in, or remove its comma
+          positions: fist          | 'fist' is not a position; write half, 1, 2½, 3 and so on (3rd, III and third too), or thumb
+          positions: 3-1           | '3-1' is not a range of positions; write the lower one first
+          positions: 1-2-3         | '1-2-3' is not a range of positions
+          patterns: 2-4            | '2-4' is not a finger pattern; choose from 0-1, 1-2, 2-3, 3-4, apart,
+          patterns: none           | 'none' is not a finger pattern
+          extensions: back         | 'back' is not an extension; choose from first back, fourth forward, or write none
+          shifts: rest, thumb      | 'thumb' is not a shift; choose from rest, open string, same finger,
+          shifts: [rest, none]     | 'none' is not a shift
+          preset: loud             | there are no weights 'loud'; choose one of common-practice, beginner
+          instrument: banjo        | no instrument 'banjo'; choose violin, viola, cello, bass
+          hand: huge               | 'huge' is not a hand; write small, medium, large
           """)
   void whatCannotBeReadIsNamedWithItsLineAndTheWordsAllowed(String line, String why) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> read("# Imke", "", line))
-        .withMessageStartingWith("imke.player, line 3: ")
+        .withMessageStartingWith("imke.yaml, line 3: ")
         .withMessageContaining(why);
   }
 
   @Test
-  void aHeadingThatStandsTwiceIsRefused() {
+  void anItemOfAListIsNamedByItsOwnLine() {
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> read("shifts = rest", "shifts = slur"))
+        .isThrownBy(() -> read("positions:", "  - 1", "  - fist"))
+        .withMessageStartingWith("imke.yaml, line 3: 'fist' is not a position");
+  }
+
+  @Test
+  void aKeyThatIsGivenTwiceIsRefused() {
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> read("shifts: rest", "shifts: slur"))
         .withMessage(
-            "imke.player, line 2: the heading 'shifts' stands twice; put both into one line");
+            "imke.yaml, line 2: the key 'shifts' is given twice, first in line 1; write it once");
   }
 
   @Test
   void wordsOfAnotherInstrumentAreRefusedWhereTheInstrumentIsSaid() {
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> read("patterns = closed", "instrument = violin"))
+        .isThrownBy(() -> read("patterns: closed", "instrument: violin"))
         .withMessageStartingWith(
-            "imke.player, line 1: 'closed' is no finger pattern of the violin;")
+            "imke.yaml, line 1: 'closed' is not a finger pattern of the violin;")
         .withMessageNotContainingAny("extended back");
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> read("patterns = 2-3", "instrument = cello"))
+        .isThrownBy(() -> read("patterns: 2-3", "instrument: cello"))
         .withMessageContaining("choose from closed, extended back, extended forward, thumb");
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> read("size = 9/8", "instrument = cello"))
-        .withMessageStartingWith("imke.player, line 1: no size '9/8' of the cello");
-    assertThat(read("size = 9/8").size()).contains("9/8");
+        .isThrownBy(() -> read("size: 9/8", "instrument: cello"))
+        .withMessageStartingWith("imke.yaml, line 1: no size '9/8' of the cello");
+    assertThat(read("size: 9/8").size()).contains("9/8");
   }
 }

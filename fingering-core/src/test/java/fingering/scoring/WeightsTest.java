@@ -19,6 +19,7 @@ import java.util.Arrays;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class WeightsTest {
@@ -47,40 +48,54 @@ class WeightsTest {
 
   @Test
   void aLineGivesARuleItsPoints() {
-    Weights weights = Weights.parse("w", "# mine\n\n  shift = 20 # expensive\ncrossing=0\n");
+    Weights weights = Weights.parse("w", "# mine\n\n  shift: 20 # expensive\ncrossing: 0\n");
     assertThat(weights.points()).containsEntry("shift", 20L).containsEntry("crossing", 0L);
     assertThat(weights.points()).hasSize(2);
+    assertThat(Weights.parse("w", "{\"shift\": 20, \"crossing\": 0}")).isEqualTo(weights);
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "shift",
-        "shift =",
-        "shift = -1",
-        "shift = 1.5",
-        "= 3",
-        "Shift = 3",
-        "shift 3",
-        "shift = 1000000",
-        "shift = 3 4"
-      })
-  void aLineThatGivesNoPointsIsRefusedByItsNumber(String line) {
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          shift             | a weights file consists of keys with values, such as 'shift: 20'
+          shift:            | 'shift' has no value; fill it in, such as 'shift: 20', or remove it
+          shift: -1         | 'shift' is a whole number from 0 to 999999, such as 'shift: 20', not '-1'
+          shift: 1.5        | 'shift' is a whole number from 0 to 999999
+          shift: 1_000      | 'shift' is a whole number from 0 to 999999
+          shift: 0x10       | 'shift' is a whole number from 0 to 999999
+          shift: 1000000    | 'shift' is a whole number from 0 to 999999
+          shift: 3 4        | 'shift' is a whole number from 0 to 999999
+          shift: [3]        | 'shift' has a single value, such as 'shift: 20'
+          Shift: 3          | 'Shift' is not a key; write it in lower case, such as 'shift: 20'
+          shift = 3         | write a colon after the key, 'shift: ', instead of '='
+          """)
+  void aLineThatGivesNoPointsIsRefusedByItsNumber(String line, String why) {
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> Weights.parse("my.weights", "# head\ncrossing = 1\n" + line))
-        .withMessageStartingWith("my.weights, line 3: ");
+        .isThrownBy(() -> Weights.parse("my.yaml", "# head\n\n" + line))
+        .withMessageStartingWith("my.yaml, line 3: " + why);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {": 3", "shift", "shift 3", "shift = 3"})
+  void aLineWithoutAColonAfterItsKeyIsRefused(String line) {
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> Weights.parse("my.yaml", "# head\ncrossing: 1\n" + line))
+        .withMessageStartingWith("my.yaml, line 3: ");
   }
 
   @Test
-  void aRuleThatStandsTwiceIsRefusedByNameAndLine() {
+  void aRuleThatIsGivenTwiceIsRefusedByNameAndLine() {
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> Weights.parse("my.weights", "shift = 1\n\nshift = 2"))
-        .withMessage("my.weights, line 3: the rule 'shift' stands twice");
+        .isThrownBy(() -> Weights.parse("my.yaml", "shift: 1\n\nshift: 2"))
+        .withMessage(
+            "my.yaml, line 3: the key 'shift' is given twice, first in line 1; write it once");
   }
 
   @Test
   void aRuleWithoutAWeightIsRefusedByName() {
-    Weights weights = Weights.parse("w", "shift = 1");
+    Weights weights = Weights.parse("w", "shift: 1");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Scoring.of(ImmutableList.of(new Everything("everything")), weights))
         .withMessageContaining("'everything'");
@@ -90,7 +105,7 @@ class WeightsTest {
   void aCustomRuleChargesByItsWeight() {
     Scoring own =
         Scoring.of(
-            ImmutableList.of(new Everything("everything")), Weights.parse("w", "everything = 7"));
+            ImmutableList.of(new Everything("everything")), Weights.parse("w", "everything: 7"));
     Moment moment = Music.violin().notes("A4/1").moments().get(0);
     assertThat(own.cost(PacedNote.of(moment), Taken.on("violin").by("A4", 2, "0", "1st")))
         .isEqualTo(7);
@@ -139,7 +154,7 @@ class WeightsTest {
           }
         };
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Scoring.of(ImmutableList.of(both), Weights.parse("w", "both = 1")))
+        .isThrownBy(() -> Scoring.of(ImmutableList.of(both), Weights.parse("w", "both: 1")))
         .withMessage("the rule 'both' is of several kinds; make it several rules");
   }
 
@@ -231,15 +246,21 @@ class WeightsTest {
   void anUnknownRuleIsRefusedByLine() {
     ImmutableList<CostRule> rules =
         ImmutableList.of(new Everything("everything"), new Everything("more"));
-    assertThat(Weights.parse("w", "more = 1\neverything = 2", rules).points()).hasSize(2);
+    assertThat(Weights.parse("w", "more: 1\neverything: 2", rules).points()).hasSize(2);
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> Weights.parse("w", "more = 1\n\nless = 2", rules))
-        .withMessageStartingWith("w, line 3: there is no rule 'less'");
+        .isThrownBy(() -> Weights.parse("w", "more: 1\n\nless: 2", rules))
+        .withMessage(
+            "w, line 3: there is no key 'less' in a weights file; choose from everything, more");
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> Weights.parse("w", "more: 1\nevrything: 2", rules))
+        .withMessage(
+            "w, line 2: there is no key 'evrything'; did you mean 'everything', such as"
+                + " 'everything: 20'?");
   }
 
   @Test
   void otherWeightsSupplyMissingRules() {
-    Weights own = Weights.parse("w", "shift = 1");
+    Weights own = Weights.parse("w", "shift: 1");
     Weights all = own.orElse(Weights.commonPractice());
 
     assertThat(all.points().get("shift")).isEqualTo(1);
@@ -267,7 +288,7 @@ class WeightsTest {
   @Test
   void theScoringLooksBackAsFarAsTheRuleThatLooksBackFurthest() {
     assertThat(StandardRules.commonPractice().lookBack()).isEqualTo(1);
-    Weights weights = Weights.parse("w", "everything = 1");
+    Weights weights = Weights.parse("w", "everything: 1");
     Scoring own = Scoring.of(ImmutableList.of(new Everything("everything")), weights);
     assertThat(own.lookBack()).isZero();
     assertThat(own.rules()).hasSize(1);

@@ -111,7 +111,7 @@ class PathFinderTest {
   @Test
   void aRuleThatLooksBackTwoMomentsIsRefusedByBothSearches() {
     Scoring scoring =
-        Scoring.of(ImmutableList.of(new ThreeNotes()), Weights.parse("w", "three-notes = 1"));
+        Scoring.of(ImmutableList.of(new ThreeNotes()), Weights.parse("w", "three-notes: 1"));
     LayeredGraph all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
     LayeredGraph graph = new LayeredGraph(all.moments(), all.grips(), scoring, Penalty.NONE);
     assertThatIllegalArgumentException()

@@ -47,7 +47,7 @@ final class RandomGraph {
   private static Scoring scoring(int seed) {
     return Scoring.of(
         ImmutableList.of(new RandomForGrips(seed), new RandomForEdges(seed)),
-        Weights.parse("random", "random-for-grips = 1\nrandom-for-edges = 1"));
+        Weights.parse("random", "random-for-grips: 1\nrandom-for-edges: 1"));
   }
 
   /** Charges 0, 1 or 2 for a grip. */

@@ -7,8 +7,4 @@ public final class BadTableException extends FingeringException {
   BadTableException(String table, int line, String complaint) {
     super(table + ", line " + line + ": " + complaint);
   }
-
-  BadTableException(String table, String complaint) {
-    super(table + ": " + complaint);
-  }
 }

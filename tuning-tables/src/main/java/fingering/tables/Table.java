@@ -83,7 +83,7 @@ public record Table(String name, ImmutableList<Row> rows) {
 
     /** An exception about this row with the message of another; one that names a row is kept. */
     public BadTableException bad(FingeringException complaint) {
-      return complaint instanceof BadTableException named ? named : bad(complaint.getMessage());
+      return complaint instanceof BadTableException already ? already : bad(complaint.getMessage());
     }
   }
 

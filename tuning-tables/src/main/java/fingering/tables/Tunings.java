@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /**
- * Reads tunings from rows of text, one for each string: {@code instrument | tuning | string | open
- * pitch | down to | source}. Pitches are sounding pitches, string 1 is the highest, and {@code -}
- * means that there is no extension. Blank lines and lines that start with {@code #} are ignored.
+ * Tunings. A table has a row for each string: {@code instrument | tuning | string | open pitch |
+ * down to | source}. Pitches are sounding, string 1 is the highest, and {@code -} means that no
+ * extension carries the string down.
  */
 public final class Tunings {
   static final int FIELDS = 6;
 
-  /** A name that needs no quotes on a command line, and that no file name can be confused with. */
+  /** Names that need no quotes on a command line and do not look like the name of a file. */
   private static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
   private static final String NO_EXTENSION = "-";
@@ -22,37 +22,51 @@ public final class Tunings {
   private Tunings() {}
 
   /**
-   * Reads a tuning of the user's own: a text with the rows of one tuning for one instrument.
+   * A user's own tuning.
    *
-   * @param fileName how messages call the text
-   * @param known the instruments that it may be for
-   * @throws BadTableException if the text holds no tuning or several, one for an unknown
-   *     instrument, one by a name that the tables have for it, or a row that cannot be read; the
-   *     message is one sentence that names file and line
+   * @param known the tables, which must not have a tuning of that name for the instrument
+   * @param name words in lower case joined by hyphens
+   * @param strings the strings, from the highest, each lower than the one before
+   * @throws FingeringException if the name is malformed or taken, or the strings are in the wrong
+   *     order
    */
-  public static Tuning read(String fileName, String text, Instruments known) {
-    ImmutableList<Table.Row> rows = Table.parse(fileName, text, FIELDS).rows();
-    if (rows.isEmpty()) {
-      throw new BadTableException(
-          fileName, "there is no tuning in it; write a row for each string, the highest first");
+  public static Tuning own(
+      Instruments known, Instrument instrument, String name, ImmutableList<OpenString> strings) {
+    if (!NAME.matcher(name).matches()) {
+      throw new FingeringException(badName(name));
     }
-    Table.Row first = rows.get(0);
-    for (Table.Row row : rows) {
-      if (!sameTuning(first, row)) {
-        throw row.bad(
-            "'%s' for '%s' begins where the file is to hold '%s' for '%s' alone; give it a file of its own"
-                .formatted(row.text(1), row.text(0), first.text(1), first.text(0)));
-      }
+    for (int i = 1; i < strings.size(); i++) {
+      requireLower(strings.get(i - 1), strings.get(i));
     }
-    Tuning tuning = tuning(rows, known.ids());
-    if (known.all().stream()
-        .flatMap(instrument -> known.tunings(instrument).stream())
-        .anyMatch(other -> sameTuning(other, tuning))) {
-      throw first.bad(
-          "'%s' is a tuning that the %s has already; give yours another name"
-              .formatted(tuning.name(), tuning.instrument()));
+    Tuning own = new Tuning(instrument.id(), name, strings);
+    if (known.tunings(instrument).stream().anyMatch(other -> sameTuning(other, own))) {
+      throw new FingeringException(
+          "'%s' is the name of another tuning of the %s; give yours another name"
+              .formatted(name, instrument.spoken()));
     }
-    return tuning;
+    return own;
+  }
+
+  /**
+   * Checks that a string is lower than the one above it.
+   *
+   * @throws FingeringException if it is not
+   */
+  public static void requireLower(OpenString above, OpenString string) {
+    if (string.pitch().midi() >= above.pitch().midi()) {
+      throw new FingeringException(
+          "string %d (%s) is not lower than string %d (%s); string 1 is the highest"
+              .formatted(
+                  string.number(),
+                  string.pitch().display(),
+                  above.number(),
+                  above.pitch().display()));
+    }
+  }
+
+  private static String badName(String name) {
+    return "'%s' is not a name for a tuning; write words in lower case joined by hyphens, such as a-string-to-g"
+        .formatted(name);
   }
 
   /** All tunings of a table, in its order. */
@@ -90,9 +104,7 @@ public final class Tunings {
     Table.Row first = rows.get(0);
     first.refuseUnknown(0, instruments);
     if (!NAME.matcher(first.text(1)).matches()) {
-      throw first.bad(
-          "'%s' is no name for a tuning; write words in lower case joined by hyphens, such as a-string-to-g"
-              .formatted(first.text(1)));
+      throw first.bad(badName(first.text(1)));
     }
     List<OpenString> strings = new ArrayList<>();
     for (Table.Row row : rows) {
@@ -102,22 +114,20 @@ public final class Tunings {
             "string %d where string %d belongs; count the strings down from the highest, which is 1"
                 .formatted(string.number(), strings.size() + 1));
       }
-      if (!strings.isEmpty() && string.pitch().midi() >= last(strings).pitch().midi()) {
-        throw row.bad(
-            "string %d (%s) is not lower than string %d (%s); string 1 is the highest"
-                .formatted(
-                    string.number(),
-                    string.pitch().display(),
-                    string.number() - 1,
-                    last(strings).pitch().display()));
+      if (!strings.isEmpty()) {
+        requireLower(row, strings.get(strings.size() - 1), string);
       }
       strings.add(string);
     }
     return new Tuning(first.text(0), first.text(1), ImmutableList.copyOf(strings));
   }
 
-  private static OpenString last(List<OpenString> strings) {
-    return strings.get(strings.size() - 1);
+  private static void requireLower(Table.Row row, OpenString above, OpenString string) {
+    try {
+      requireLower(above, string);
+    } catch (FingeringException e) {
+      throw row.bad(e);
+    }
   }
 
   private static OpenString string(Table.Row row) {

@@ -3,11 +3,10 @@ package fingering.tables;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import com.google.common.collect.ImmutableList;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Collectors;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.GenerationMode;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -145,7 +144,39 @@ class TuningsTest {
         .withMessageStartingWith("the tuning 'solo' is for the double bass, not for the viola");
   }
 
-  private static final String OWN =
+  private static Tuning own(String instrument, String name, String... pitches) {
+    List<OpenString> strings = new ArrayList<>();
+    for (String pitch : pitches) {
+      strings.add(new OpenString(strings.size() + 1, Pitch.parse(pitch)));
+    }
+    return Tunings.own(KNOWN, KNOWN.named(instrument), name, ImmutableList.copyOf(strings));
+  }
+
+  @Test
+  void aUserMayTuneTheStrings() {
+    Tuning tuning = own("cello", "open-g", "G3", "D3", "G2", "D2");
+    assertThat(tuning.instrument()).isEqualTo("cello");
+    assertThat(tuning.name()).isEqualTo("open-g");
+    assertThat(strings(tuning)).isEqualTo("G3 D3 G2 D2");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          open-g   | A3 | string 2 (A3) is not lower than string 1 (G3); string 1 is the highest
+          open-g   | G3 | string 2 (G3) is not lower than string 1 (G3)
+          Open G   | D3 | 'Open G' is not a name for a tuning; write words in lower case joined by hyphens
+          standard | D3 | 'standard' is the name of another tuning of the cello; give yours another name
+          """)
+  void aUsersTuningWithAWrongNameOrOrderIsRefused(String name, String second, String why) {
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> own("cello", name, "G3", second, "G2", "D2"))
+        .withMessageStartingWith(why);
+  }
+
+  private static final String ROWS =
       """
       # tuned for an open fifth
       cello | open-g | 1 | G3 | -  | at home
@@ -155,22 +186,16 @@ class TuningsTest {
       cello | open-g | 4 | D2 | C2 | at home
       """;
 
-  private static Tuning own(String text) {
-    return Tunings.read("own.tuning", text, KNOWN);
+  private static Tuning rows(String text) {
+    return Tunings.all(Table.parse("tunings.table", text, Tunings.FIELDS), KNOWN.ids()).get(0);
   }
 
   @Test
-  void aTuningOfOnesOwnIsReadFromRowsOfTheSameForm() {
-    Tuning tuning = own(OWN);
-    assertThat(tuning.instrument()).isEqualTo("cello");
-    assertThat(tuning.name()).isEqualTo("open-g");
+  void rowsOfATableAreATuning() {
+    Tuning tuning = rows(ROWS);
     assertThat(strings(tuning)).isEqualTo("G3 D3 G2 D2");
     assertThat(tuning.strings().get(3).lowest()).hasToString("C2");
-  }
-
-  @Test
-  void lineEndsOfWindowsAreReadToo() {
-    assertThat(own(OWN.replace("\n", "\r\n"))).isEqualTo(own(OWN));
+    assertThat(rows(ROWS.replace("\n", "\r\n"))).isEqualTo(tuning);
   }
 
   /** Replaces the first of the texts by the second and expects the complaint. */
@@ -189,53 +214,14 @@ class TuningsTest {
         "| D2 | C2; | D2 | down; 6: 'down' is not a pitch",
         "| D2 | C2; | D2; 6: 5 fields instead of 6",
         "C2 | at home; C2 |; 6: field 6 is empty",
-        "cello | open-g | 1; kazoo | open-g | 1; 3: 'open-g' for 'cello' begins",
-        "cello | open-g | 3; cello | open-d | 3; 5: 'open-d' for 'cello' begins"
+        "cello | open-g | 1; kazoo | open-g | 1; 2: no instrument 'kazoo'; known are violin, viola, cello, bass",
+        "cello | open-g | 1; cello | Open G | 1; 2: 'Open G' is not a name for a tuning",
+        "cello | open-g | 3; cello | open-d | 3; 5: string 3 where string 1 belongs"
       })
-  void whatDoesNotFitIsNamedWithFileAndLine(String from, String to, String complaint) {
-    assertThat(OWN).contains(from);
+  void whatDoesNotFitIsNamedWithTableAndLine(String from, String to, String complaint) {
+    assertThat(ROWS).contains(from);
     assertThatExceptionOfType(BadTableException.class)
-        .isThrownBy(() -> own(OWN.replace(from, to)))
-        .withMessageStartingWith("own.tuning, line " + complaint);
-  }
-
-  @Test
-  void aTuningForAnInstrumentThatIsNotKnownIsRefusedWithThoseThatAre() {
-    assertThatExceptionOfType(BadTableException.class)
-        .isThrownBy(() -> own(OWN.replace("cello", "kazoo")))
-        .withMessage(
-            "own.tuning, line 2: no instrument 'kazoo'; choose violin, viola, cello, bass");
-  }
-
-  @Test
-  void aNameThatCannotBeTypedInOneWordIsRefused() {
-    assertThatExceptionOfType(BadTableException.class)
-        .isThrownBy(() -> own(OWN.replace("open-g", "Open G")))
-        .withMessageStartingWith("own.tuning, line 2: 'Open G' is no name for a tuning");
-  }
-
-  @Test
-  void aNameThatTheTablesHaveIsRefused() {
-    assertThatExceptionOfType(BadTableException.class)
-        .isThrownBy(() -> own(OWN.replace("open-g", "standard")))
-        .withMessageStartingWith("own.tuning, line 2: 'standard' is a tuning that the cello has");
-  }
-
-  @ParameterizedTest
-  @CsvSource({"''", "'\n\n'", "'# only a remark'"})
-  void aTextWithoutATuningIsRefused(String text) {
-    assertThatExceptionOfType(BadTableException.class)
-        .isThrownBy(() -> own(text))
-        .withMessageStartingWith("own.tuning: there is no tuning in it");
-  }
-
-  @Property(generation = GenerationMode.EXHAUSTIVE)
-  void aTextCutShortIsReadOrRefusedInASentence(@ForAll @IntRange(max = 260) int end) {
-    String cut = OWN.substring(0, Math.min(end, OWN.length()));
-    try {
-      assertThat(own(cut).strings()).hasSizeBetween(1, 4);
-    } catch (BadTableException e) {
-      assertThat(e.getMessage()).startsWith("own.tuning").doesNotContain("null");
-    }
+        .isThrownBy(() -> rows(ROWS.replace(from, to)))
+        .withMessageStartingWith("tunings.table, line " + complaint);
   }
 }

@@ -8,7 +8,8 @@ import fingering.audition.PlannedPiece;
 import fingering.audition.RequiredSkill;
 import fingering.cli.json.DemandsJson;
 import fingering.cli.json.PlanJson;
-import fingering.cli.option.ScoringContext;
+import fingering.cli.json.ScoringJson;
+import fingering.cli.student.ScoringContext;
 
 /** An audition sheet with its plans, as JSON. */
 public final class AuditionJson {
@@ -27,7 +28,7 @@ public final class AuditionJson {
             .put("instrument", sheet.instrument().id())
             .put("tuning", sheet.instrument().tuning())
             .put("size", sheet.instrument().size());
-    scoring.fill(root);
+    ScoringJson.fill(root, scoring);
     root.put("counted", sheet.sheet().inOnePiece() ? "in-one-piece" : "together")
         .put("shownIn", sheet.sheet().excerptsOnly() ? "excerpts" : "all")
         .put("met", sheet.audition().met())
@@ -83,6 +84,6 @@ public final class AuditionJson {
         .put("cheapest", planned.piece().cheapest().total())
         .put("extra", planned.extraCost());
     sheet.written(i).ifPresent(file -> node.put("written", file.toString()));
-    node.set("plan", PlanJson.alone(planned.plan(), scoring));
+    node.set("plan", PlanJson.document(planned.plan(), scoring));
   }
 }

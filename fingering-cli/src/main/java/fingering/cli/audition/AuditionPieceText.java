@@ -2,8 +2,8 @@ package fingering.cli.audition;
 
 import com.google.common.collect.ImmutableList;
 import fingering.audition.PlannedPiece;
-import fingering.cli.option.ScoringContext;
-import fingering.cli.option.Student;
+import fingering.cli.student.ScoringContext;
+import fingering.cli.student.Student;
 import fingering.cli.text.StudentsText;
 import fingering.cli.text.TempoText;
 import fingering.music.Measure;

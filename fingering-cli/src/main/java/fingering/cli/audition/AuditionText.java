@@ -3,7 +3,7 @@ package fingering.cli.audition;
 import com.google.common.collect.ImmutableList;
 import fingering.audition.MarginalCost;
 import fingering.audition.RequiredSkill;
-import fingering.cli.option.ScoringContext;
+import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.cli.text.TempoText;

@@ -82,7 +82,7 @@ public final class MarkedFolder {
     }
 
     @Override
-    public void takeBack() {
+    public void undo() {
       delete(place, folder);
     }
 

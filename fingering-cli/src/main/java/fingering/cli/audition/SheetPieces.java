@@ -3,9 +3,7 @@ package fingering.cli.audition;
 import com.google.common.collect.ImmutableList;
 import fingering.audition.AuditionPiece;
 import fingering.cli.audition.AuditionSheet.Entry;
-import fingering.cli.audition.AuditionSheet.Line;
 import fingering.cli.file.PlanFile;
-import fingering.cli.file.WrongLineException;
 import fingering.cli.option.LimitOptions;
 import fingering.cli.option.TuneOptions;
 import fingering.demand.Demand;
@@ -32,6 +30,9 @@ import fingering.scoring.Scoring;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
+import fingering.userfile.Fields;
+import fingering.userfile.Place;
+import fingering.userfile.UserFileException;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
@@ -90,8 +91,11 @@ public final class SheetPieces {
     for (Entry entry : sheet.entries()) {
       try {
         ready.add(at(entry.line(), () -> entry.scale() ? scale(entry) : excerpt(entry)));
-      } catch (WrongLineException e) {
-        problems.add(new Problem(e.line(), e.getMessage()));
+      } catch (UserFileException e) {
+        String says = OPTION.matcher(e.problem()).replaceAll("'$1'");
+        problems.add(
+            new Problem(
+                e.place().line(), says.endsWith(".") || says.endsWith("?") ? says : says + "."));
       }
     }
   }
@@ -106,37 +110,29 @@ public final class SheetPieces {
     return problems.build();
   }
 
-  /** What a line of the sheet leads to; what is wrong with it is told with its number. */
-  private static <T> T at(int line, Supplier<T> reading) {
+  /** Reads or plans something; an exception that has no line yet gets this one. */
+  private <T> T at(int line, Supplier<T> reading) {
     try {
       return reading.get();
-    } catch (WrongLineException e) {
+    } catch (UserFileException e) {
       throw e;
     } catch (FingeringException e) {
-      String says = OPTION.matcher(e.getMessage()).replaceAll("'$1'");
-      throw new WrongLineException(line, says.endsWith(".") ? says : says + ".");
+      throw new Place(sheet.file(), line).refusal(e.getMessage());
     }
   }
 
-  private static <T> Optional<T> value(Entry entry, String key, ReadingOf<T> reading) {
-    return entry.only(key).map(line -> at(line.line(), () -> reading.of(line.value())));
-  }
-
-  private interface ReadingOf<T> {
-    T of(String text);
-  }
-
   private Ready scale(Entry entry) {
-    Scale scale = value(entry, "scale", Scale::parse).orElseThrow(() -> nameless("scale"));
+    Fields fields = entry.fields();
+    Scale scale = fields.value("scale", Scale::parse).orElseThrow(() -> fields.missing("scale"));
     ScaleRequest request =
         new ScaleRequest(
             scale,
-            value(entry, "octaves", text -> number("octaves", text)).orElse(2),
-            value(entry, "pattern", ScalePattern::named).orElse(ScalePattern.STEPS),
-            value(entry, "even", SheetPieces::yes).orElse(false),
-            value(entry, "slur", text -> number("slur", text)).orElse(0),
-            value(entry, "tempo", Tempo::parse));
-    Optional<Pitch> start = value(entry, "from", scale::start);
+            fields.value("octaves", SheetPieces::number).orElse(2),
+            fields.value("pattern", ScalePattern::named).orElse(ScalePattern.STEPS),
+            fields.yes("even").orElse(false),
+            fields.value("slur", SheetPieces::number).orElse(0),
+            fields.value("tempo", Tempo::parse));
+    Optional<Pitch> start = fields.value("from", scale::start);
     PlannedScale planned =
         at(
             entry.lineOf("scale"),
@@ -153,30 +149,19 @@ public final class SheetPieces {
     return new Ready(entry, piece, planned.exercise().file());
   }
 
-  private static FingeringException nameless(String key) {
-    return new FingeringException("'" + key + "' is missing; say which.");
-  }
-
-  private static int number(String key, String text) {
+  private static int number(String text) {
     try {
       return Integer.parseInt(text.strip());
     } catch (NumberFormatException e) {
-      throw new FingeringException("'" + key + "' is a number, and '" + text + "' is none");
+      throw new FingeringException("'" + text + "' is not a whole number");
     }
-  }
-
-  private static boolean yes(String text) {
-    return switch (text.strip()) {
-      case "true", "yes" -> true;
-      case "false", "no" -> false;
-      default -> throw new FingeringException("'even' is yes or no, not '" + text + "'");
-    };
   }
 
   private Ready excerpt(Entry entry) {
     ScoreFile file = at(entry.lineOf("file", "abc"), () -> file(entry));
     Score score = at(entry.lineOf("file", "abc"), () -> ScoreReader.read(file));
-    Optional<String> part = entry.value("part");
+    Fields fields = entry.fields();
+    Optional<String> part = fields.text("part");
     at(
         entry.lineOf("part", "file", "abc"),
         () -> forInstrument(part.map(score::part).orElseGet(() -> only(score))));
@@ -184,14 +169,14 @@ public final class SheetPieces {
         new PassageRequest(
             part,
             Optional.of(sheet.instrument()),
-            entry.value("measures"),
-            value(entry, "tempo", Tempo::parse),
-            entry.value("voice"));
+            fields.text("measures"),
+            fields.value("tempo", Tempo::parse),
+            fields.text("voice"));
     Passage passage =
         at(entry.lineOf("measures", "file", "abc"), () -> score.passage(request, one -> played));
     String name =
-        entry
-            .value("name")
+        fields
+            .text("name")
             .orElse(passage.title().isBlank() ? passage.partName() : passage.title());
     Plan plan = plan(entry, passage, Brief.builder("free choice").withKeepPrinted(keepPrinted));
     return new Ready(entry, new AuditionPiece(name, planners.of(passage), plan, true), file);
@@ -212,35 +197,39 @@ public final class SheetPieces {
   }
 
   private ScoreFile file(Entry entry) {
-    Optional<String> file = entry.value("file");
-    Optional<String> abc = entry.value("abc");
+    Optional<String> file = entry.fields().text("file");
+    Optional<String> abc = entry.fields().text("abc");
     if (file.isPresent() == abc.isPresent()) {
       throw new FingeringException(
           "an excerpt needs either 'file', a file next to the sheet, or 'abc', a typed tune.");
     }
     TuneOptions options = new TuneOptions();
     options.limit = limit;
-    options.tune = entry.value("tune");
+    options.tune = entry.fields().text("tune");
     return file.map(name -> options.read(PlanFile.path(sheet.folder(), name)))
         .orElseGet(() -> options.read("the tune", abc.orElseThrow().replace("\\n", "\n")));
   }
 
   private Plan plan(Entry entry, Passage passage, Brief.Builder brief) {
     DemandParser text = PlanFile.demands(passage, sheet.folder());
-    for (Line line : entry.lines()) {
-      if (DemandParser.KEYS.contains(line.key())) {
-        at(line.line(), () -> read(line, text, passage)).forEach(brief::addDemand);
+    for (String key : entry.fields().keys()) {
+      if (DemandParser.KEYS.contains(key)) {
+        entry
+            .fields()
+            .values(key, value -> read(key, value, text, passage))
+            .ifPresent(all -> all.forEach(each -> each.forEach(brief::addDemand)));
       }
     }
     return planners.of(passage).plan(brief.build());
   }
 
-  /** The demands of a line; measures and notes that the passage has not are refused. */
-  private static ImmutableList<Demand> read(Line line, DemandParser text, Passage passage) {
-    ImmutableList<Demand> demands = text.read(line.key(), line.value());
+  /** Reads the demands of a value, and refuses measures and notes that the passage lacks. */
+  private static ImmutableList<Demand> read(
+      String key, String value, DemandParser text, Passage passage) {
+    ImmutableList<Demand> demands = text.read(key, value);
     for (Demand demand : demands) {
       if (demand instanceof GripDemand limit) {
-        // Asked here only for what it refuses.
+        // Called only for what it refuses.
         limit.moments(passage);
       }
     }

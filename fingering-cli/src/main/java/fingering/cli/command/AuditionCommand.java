@@ -13,52 +13,43 @@ import fingering.cli.audition.SheetPieces;
 import fingering.cli.audition.SheetPieces.Problem;
 import fingering.cli.audition.SheetPieces.Ready;
 import fingering.cli.file.NewFiles;
-import fingering.cli.option.HandOptions;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.LimitOptions;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.PrintedOption;
-import fingering.cli.option.ScoringContext;
-import fingering.cli.option.Students;
-import fingering.cli.option.WeightsOptions;
-import fingering.cli.terminal.ExitCode;
+import fingering.cli.student.ScoringContext;
+import fingering.cli.student.Students;
+import fingering.cli.terminal.Screen;
 import fingering.fingerboard.LeftHand;
 import fingering.musicxml.SelectionException;
 import fingering.tables.Instrument;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
-/** Plans all that an audition asks for. */
+/** Plans the scales and excerpts of an audition. */
 @Command(
     name = "audition",
     description =
-        "Plans the scales and excerpts of an audition, so that together they show what it asks for.",
-    mixinStandardHelpOptions = true,
-    sortOptions = false,
-    exitCodeList = "1:something asked for cannot be planned or shown; the rest is printed",
+        "Plans the scales and excerpts of an audition so that together they show the required skills.",
+    exitCodeList = "1:something on the sheet cannot be planned or shown; the rest is printed",
     footer = {
       "",
-      "It is printed as text or json. Draw a piece of it with 'plan' or 'scale'.",
+      "Prints text or json. To draw one of the pieces, use 'plan' or 'scale'.",
       "",
       "Examples:",
       "  fingering audition docs/demo/hearing.yaml",
       "  fingering audition docs/demo/hearing.yaml --write hearing"
     })
-final class AuditionCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+final class AuditionCommand extends BaseCommand {
 
   @Parameters(
       paramLabel = "SHEET",
-      description = "A file (YAML or JSON) with what is asked for, the scales and the excerpts.")
+      description = "A file (YAML or JSON) with the requirements, the scales and the excerpts.")
   Path file = Path.of("");
 
   @Option(
@@ -69,11 +60,7 @@ final class AuditionCommand implements Callable<Integer> {
 
   @Mixin PrintedOption printed = new PrintedOption();
 
-  @Mixin InstrumentOptions built = new InstrumentOptions();
-
-  @Mixin HandOptions hand = new HandOptions();
-
-  @Mixin WeightsOptions weights = new WeightsOptions();
+  @Mixin InstrumentOptions build = new InstrumentOptions();
 
   @Mixin PlayerOptions player = new PlayerOptions();
 
@@ -85,18 +72,17 @@ final class AuditionCommand implements Callable<Integer> {
   public Integer call() {
     output.check();
     if (output.format().drawn()) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "an audition is printed as text or json; draw its pieces one by one with 'plan'");
+      throw mistake(
+          "an audition is printed as text or json only; draw its pieces one by one with 'plan'");
     }
     write.ifPresent(MarkedFolder::check);
     Students students = player.students();
-    ScoringContext charging = weights.charging(students);
+    ScoringContext context = player.weights.scoring(students);
     AuditionSheet sheet = AuditionSheetFile.read(file);
     Instrument played = instrument(sheet, students);
-    LeftHand left = students.hand(hand, played, built.size.isPresent());
+    LeftHand left = player.hand(students, played, build);
     SheetPieces pieces =
-        new SheetPieces(sheet, played, left, charging.scoring(), printed.kept, limit);
+        new SheetPieces(sheet, played, left, context.scoring(), printed.keep, limit);
     if (pieces.ready().isEmpty()) {
       Problem first = pieces.problems().get(0);
       throw new SelectionException(
@@ -107,20 +93,20 @@ final class AuditionCommand implements Callable<Integer> {
             pieces.ready().stream().map(Ready::piece).collect(ImmutableList.toImmutableList()),
             sheet.asked(),
             sheet.inOnePiece());
-    PlannedSheet answer =
+    PlannedSheet planned =
         new PlannedSheet(sheet, played, pieces.ready(), audition, pieces.problems(), write);
     try (NewFiles files = new NewFiles()) {
-      write.ifPresent(folder -> MarkedFolder.write(folder, answer, files));
-      output.print(text(answer, charging), files, spec);
+      write.ifPresent(folder -> MarkedFolder.write(folder, planned, files));
+      output.print(text(planned, context), files, spec);
     }
-    return complain(answer);
+    return report(planned);
   }
 
-  private String text(PlannedSheet answer, ScoringContext charging) {
+  private String text(PlannedSheet planned, ScoringContext context) {
     return switch (output.format()) {
-      case TEXT -> AuditionText.of(answer, charging, OutputOptions.columns(), output.style());
-      case JSON -> AuditionJson.of(answer, charging);
-      case HTML, SVG -> throw new IllegalStateException("no audition is drawn");
+      case TEXT -> AuditionText.of(planned, context, Screen.columns(), output.style());
+      case JSON -> AuditionJson.of(planned, context);
+      case HTML, SVG -> throw new IllegalStateException("auditions are not drawn");
     };
   }
 
@@ -132,22 +118,21 @@ final class AuditionCommand implements Callable<Integer> {
         .ifPresent(
             own -> {
               throw new SelectionException(
-                  "%s is for the %s, and the player of %s plays the %s: give another player file."
+                  "%s is for the %s, but the player of %s plays the %s: give another player file."
                       .formatted(sheet.file(), named.spoken(), students.files(), own.spoken()));
             });
-    Instrument played =
-        built.apply(named, built.size.isPresent() ? built.size : students.size(named));
-    students.refuseOtherPatterns(played);
+    Instrument played = build.apply(named, students);
+    students.requirePatterns(played);
     return played;
   }
 
-  /** Says what is left open; returns the exit code. */
-  private int complain(PlannedSheet answer) {
-    ImmutableList<String> open = answer.open();
+  /** Reports the requirements that are not met; returns the exit code. */
+  private int report(PlannedSheet planned) {
+    ImmutableList<String> open = planned.open();
     if (open.isEmpty()) {
       return ExitCode.DONE;
     }
     spec.commandLine().getErr().println("fingering: " + String.join("; ", open) + ".");
-    return ExitCode.LOOK;
+    return ExitCode.FINDINGS;
   }
 }

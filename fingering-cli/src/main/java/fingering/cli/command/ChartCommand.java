@@ -2,14 +2,13 @@ package fingering.cli.command;
 
 import fingering.cli.chart.ChartSvg;
 import fingering.cli.chart.ChartText;
-import fingering.cli.file.OutputFile;
 import fingering.cli.option.ChartOutput;
 import fingering.cli.option.CompletionCandidates;
+import fingering.cli.option.Converters;
 import fingering.cli.option.HandOptions;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.NoteNamesOption;
-import fingering.cli.option.ScoreOptions;
-import fingering.cli.terminal.ExitCode;
+import fingering.cli.terminal.Screen;
 import fingering.fingerboard.Chart;
 import fingering.fingerboard.ChartRequest;
 import fingering.fingerboard.Fingerboard;
@@ -22,22 +21,16 @@ import fingering.tables.StringNames;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Draws the fingerboard. */
 @Command(
     name = "chart",
     description =
-        "Draws the fingerboard: which finger takes which note, how far apart they lie, and which notes ring with an open string.",
-    mixinStandardHelpOptions = true,
-    sortOptions = false,
+        "Draws the fingerboard: which finger plays each note, how far apart the notes are, and which ring with an open string.",
     footer = {
       "",
       "Examples:",
@@ -45,15 +38,14 @@ import picocli.CommandLine.Spec;
       "  fingering chart viola --string C",
       "  fingering chart cello --position 4 --output fourth.svg"
     })
-final class ChartCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+final class ChartCommand extends BaseCommand {
 
   @Parameters(
       paramLabel = "INSTRUMENT",
-      converter = ScoreOptions.InstrumentConverter.class,
+      converter = Converters.InstrumentConverter.class,
       completionCandidates = CompletionCandidates.OfInstruments.class,
       description = "violin, viola, cello or bass.")
-  Instrument named;
+  Instrument instrument;
 
   @Option(
       names = "--position",
@@ -65,25 +57,24 @@ final class ChartCommand implements Callable<Integer> {
       names = "--at",
       paramLabel = "SEMITONES",
       description =
-          "Where a position lies in several places: semitones from the open string to the first"
-              + " finger, or to the thumb.")
+          "Which place, if the position has several: semitones from the open string to the first finger or the thumb.")
   Optional<Integer> at = Optional.empty();
 
   @Option(
       names = "--string",
       paramLabel = "STRING",
-      description = "Show only this string: C, IV, 4 or 'sul C'; I is the highest.")
+      description = "Show only this string: C, IV, 4 or 'sul C'. I is the highest.")
   Optional<String> string = Optional.empty();
 
   @Option(
       names = "--key",
       paramLabel = "KEY",
-      description = "Name the notes of this key: D-major, g-minor, Bb-major.")
+      description = "Show only the notes of this key: D-major, g-minor, Bb-major.")
   Optional<String> key = Optional.empty();
 
   @Mixin NoteNamesOption notes = new NoteNamesOption();
 
-  @Mixin InstrumentOptions built = new InstrumentOptions();
+  @Mixin InstrumentOptions build = new InstrumentOptions();
 
   @Mixin HandOptions hand = new HandOptions();
 
@@ -92,14 +83,13 @@ final class ChartCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (at.isPresent() && position.isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(), "--at tells where a position lies; give --position with it");
+      throw mistake("--at needs a position; give --position too");
     }
     output.check();
     Chart chart = Chart.of(fingerboard(), request());
     String text =
         switch (output.format()) {
-          case TEXT -> ChartText.of(chart, OutputFile.columns(), output.style());
+          case TEXT -> ChartText.of(chart, Screen.columns(), output.style());
           case SVG -> ChartSvg.of(chart);
         };
     output.print(text, spec);
@@ -107,7 +97,7 @@ final class ChartCommand implements Callable<Integer> {
   }
 
   private Instrument instrument() {
-    return built.apply(named);
+    return build.apply(instrument);
   }
 
   private Fingerboard fingerboard() {
@@ -126,17 +116,17 @@ final class ChartCommand implements Callable<Integer> {
             .orElse(OptionalInt.empty()));
   }
 
-  private Key key(String typed) {
+  private Key key(String text) {
     try {
-      return notes.key(typed);
+      return notes.key(text);
     } catch (FingeringException e) {
-      throw new ParameterException(spec.commandLine(), "--key: " + e.getMessage(), e);
+      throw mistake("--key: " + e.getMessage(), e);
     }
   }
 
-  private Position position(String typed) {
+  private Position position(String text) {
     try {
-      return Position.parse(typed);
+      return Position.parse(text);
     } catch (FingeringException e) {
       Position highest =
           fingerboard().frames().stream()
@@ -144,11 +134,10 @@ final class ChartCommand implements Callable<Integer> {
               .filter(position -> !position.equals(Position.THUMB))
               .max(Comparator.naturalOrder())
               .orElseThrow();
-      throw new ParameterException(
-          spec.commandLine(),
+      throw mistake(
           "--position: "
               + e.getMessage()
-              + "; the highest by number on the "
+              + "; the highest numbered position on the "
               + instrument().spoken()
               + " is "
               + highest.display(),

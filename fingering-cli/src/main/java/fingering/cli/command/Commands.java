@@ -8,13 +8,13 @@ import picocli.CommandLine.Command;
 /** The command {@code fingering} and its subcommands. */
 @Command(
     name = "fingering",
-    description = "Plans left-hand fingerings for a string part, and explains them.",
+    description = "Plans left-hand fingerings for a string part and explains them.",
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,
     footer = {
       "",
-      "Every command has its own help: 'fingering plan --help'. SCORE is the name of a",
-      "file with music: MusicXML (.musicxml, .xml, .mxl), or ABC notation (.abc).",
+      "Each command has its own help: 'fingering plan --help'. SCORE is the name of a",
+      "music file: MusicXML (.musicxml, .xml, .mxl) or ABC notation (.abc).",
       "",
       "Examples:",
       "  fingering demo",
@@ -43,8 +43,8 @@ public final class Commands {
   private Commands() {}
 
   /**
-   * The command line that can run these arguments. Where they begin with the name of a command, it
-   * has that command only: setting up the options of all commands takes longer than most plans.
+   * A command line that can run the arguments. If the first one names a command, it has only that
+   * command: setting up the options of all commands takes longer than most plans.
    */
   public static CommandLine commandLine(String... arguments) {
     ImmutableList<Class<?>> named =
@@ -58,7 +58,7 @@ public final class Commands {
   }
 
   /** The command line with all commands. */
-  public static CommandLine whole() {
+  public static CommandLine all() {
     return commandLine();
   }
 

@@ -4,14 +4,12 @@ import com.google.common.collect.ImmutableList;
 import fingering.cli.file.BriefFile;
 import fingering.cli.json.PlanJson;
 import fingering.cli.option.DemandOptions;
-import fingering.cli.option.HandOptions;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
-import fingering.cli.option.WeightsOptions;
-import fingering.cli.terminal.ExitCode;
+import fingering.cli.terminal.Screen;
 import fingering.cli.text.ComparisonText;
 import fingering.cli.text.DemandsText;
 import fingering.cli.text.PageOutput;
@@ -23,23 +21,18 @@ import fingering.plan.PlanComparer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Shows plans side by side. */
 @Command(
     name = "compare",
     description =
-        "Shows a plan in first position and one that stays higher up, side by side, with what each costs and up to which tempo it is comfortable.",
-    mixinStandardHelpOptions = true,
-    sortOptions = false,
+        "Compares a plan in first position with one that stays in a higher position: what each costs, and up to which tempo it is comfortable.",
     footer = {
       "",
-      "The higher plan stays in 3rd position (cello: 4th), even where that costs more.",
+      "The higher plan stays in 3rd position (cello: 4th), even if that costs more.",
       "",
       "Examples:",
       "  fingering compare docs/demo/demo.musicxml",
@@ -48,8 +41,7 @@ import picocli.CommandLine.Spec;
       "    --plan 'high=show 3=8'",
       "  fingering compare docs/demo/demo.musicxml --format html --output plans.html"
     })
-final class CompareCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+final class CompareCommand extends BaseCommand {
 
   @Mixin ScoreArgument score = new ScoreArgument();
 
@@ -64,20 +56,16 @@ final class CompareCommand implements Callable<Integer> {
       names = "--plan",
       paramLabel = "NAME=DEMANDS",
       description =
-          "Compare plans of your own instead, one for each --plan: a name, and what the plan must meet, by the names of the options: 'up early=show 3=8; avoid open-strings'.")
+          "Compare plans of your own instead. Give a name and demands, which are named like the options: 'up early=show 3=8; avoid open-strings'. Repeat for each plan.")
   List<String> plans = List.of();
 
   @Option(
       names = "--briefs",
       paramLabel = "FILE",
-      description = "The same, from a file of briefs (YAML or JSON).")
+      description = "Compare the plans in a file of briefs (YAML or JSON).")
   Optional<Path> briefs = Optional.empty();
 
   @Mixin DemandOptions demands = new DemandOptions();
-
-  @Mixin HandOptions hand = new HandOptions();
-
-  @Mixin WeightsOptions weights = new WeightsOptions();
 
   @Mixin PlayerOptions player = new PlayerOptions();
 
@@ -90,25 +78,26 @@ final class CompareCommand implements Callable<Integer> {
 
   int compare(ScoreFile file) {
     output.check();
-    PlanningContext set = PlanningContext.read(file, reading, player, weights);
-    ImmutableList<Brief> own = own(set.passage());
-    PlanComparer comparer = set.comparer(hand, demands, true);
+    PlanningContext planning = PlanningContext.read(file, reading, player);
+    ImmutableList<Brief> own = ownBriefs(planning.passage());
+    PlanComparer comparer = planning.comparer(player, demands, true);
     Comparison comparison =
         own.isEmpty() ? comparer.comparePositions(withSecond) : comparer.compareBriefs(own);
     String text =
         switch (output.format()) {
           case TEXT ->
-              ComparisonText.of(comparison, set.charging(), OutputOptions.columns(), output.style())
-                  + DemandsText.of(comparison, comparer, OutputOptions.columns());
-          case JSON -> PlanJson.of(comparison, set.charging());
-          case HTML, SVG -> PageOutput.of(output.format(), comparison, comparer, set);
+              ComparisonText.of(
+                      comparison, planning.scoringContext(), Screen.columns(), output.style())
+                  + DemandsText.of(comparison, comparer, Screen.columns());
+          case JSON -> PlanJson.of(comparison, planning.scoringContext());
+          case HTML, SVG -> PageOutput.of(output.format(), comparison, comparer, planning);
         };
     output.print(text, spec);
     return ExitCode.DONE;
   }
 
-  /** The briefs that are to be compared instead of the usual plans. */
-  private ImmutableList<Brief> own(Passage passage) {
+  /** The briefs to compare instead of the usual plans. */
+  private ImmutableList<Brief> ownBriefs(Passage passage) {
     ImmutableList.Builder<Brief> all = ImmutableList.builder();
     briefs.ifPresent(file -> all.addAll(BriefFile.read(file, passage)));
     plans.forEach(text -> all.add(BriefFile.typed(text, passage)));

@@ -7,23 +7,16 @@ import fingering.musicxml.file.ScoreFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
-/** Compares plans for the excerpt that comes with the program. */
+/** Compares plans for the built-in excerpt. */
 @Command(
     name = "demo",
-    description =
-        "Compares plans for a viola excerpt that comes with the program: the quickest way to see what it does.",
-    mixinStandardHelpOptions = true,
+    description = "Compares plans for a built-in viola excerpt, to show what the program does.",
     footer = {"", "Examples:", "  fingering demo", "  fingering demo --preset beginner"})
-final class DemoCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
-
-  @Mixin InstrumentOptions built = new InstrumentOptions();
+final class DemoCommand extends BaseCommand {
+  @Mixin InstrumentOptions build = new InstrumentOptions();
 
   @Mixin WeightsOptions weights = new WeightsOptions();
 
@@ -36,8 +29,8 @@ final class DemoCommand implements Callable<Integer> {
       String score = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       CompareCommand compare = new CompareCommand();
       compare.spec = spec;
-      compare.reading.built = built;
-      compare.weights = weights;
+      compare.reading.build = build;
+      compare.player.weights = weights;
       compare.withSecond = true;
       return compare.compare(ScoreFile.of(score, ImmutableList.of()));
     }

@@ -1,14 +1,13 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
-import fingering.cli.file.OutputFile;
 import fingering.cli.file.WrittenFiles;
 import fingering.cli.option.ChartOutput;
-import fingering.cli.option.ScoreOptions;
+import fingering.cli.option.Converters;
+import fingering.cli.option.OutputFile;
 import fingering.cli.practice.JournalText;
 import fingering.cli.practice.ProgressSvg;
-import fingering.cli.terminal.Dates;
-import fingering.cli.terminal.ExitCode;
+import fingering.cli.terminal.Screen;
 import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
 import fingering.practice.Journal;
@@ -19,42 +18,35 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** Keeps the practice journal. */
 @Command(
     name = "journal",
-    description = "Keeps the practice journal: what was clean, day by day.",
-    mixinStandardHelpOptions = true,
+    description = "Keeps the practice journal: the tempi that were clean, day by day.",
     subcommands = {JournalCommand.Add.class, JournalCommand.Show.class},
     footer = {
       "",
-      "The journal is a text file of your own. Lines are only ever added to it.",
+      "The journal is a text file. Lines are only added to it, never changed.",
       "",
       "Examples:",
       "  fingering journal add --clean quarter=66 --note 'bow quiet at last'",
       "  fingering journal show"
     })
-final class JournalCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
-
+final class JournalCommand extends BaseCommand {
   @Override
   public Integer call() {
-    throw new ParameterException(spec.commandLine(), "say what to do: journal add, journal show");
+    throw mistake("choose one of journal add, journal show");
   }
 
-  /** Where the journal is kept. */
-  static final class Kept {
+  /** The file of the journal. */
+  static final class JournalOption {
     @Option(
         names = "--journal",
         paramLabel = "FILE",
-        description = "The journal; practice.journal in this folder otherwise.")
+        description = "The journal. Default: practice.journal in this folder.")
     Path path = Path.of("practice.journal");
 
     JournalFile file() {
@@ -65,59 +57,46 @@ final class JournalCommand implements Callable<Integer> {
   /** Adds a line. */
   @Command(
       name = "add",
-      description = "Adds a line to the journal; makes the file where there is none.",
-      mixinStandardHelpOptions = true,
-      sortOptions = false,
+      description = "Adds a line to the journal; creates the file if there is none.",
       footer = {
         "",
         "Examples:",
         "  fingering journal add --clean quarter=66 --note 'bow quiet at last'",
         "  fingering journal add --clean quarter=58 --measures 13-14"
       })
-  static final class Add implements Callable<Integer> {
-    @Spec CommandSpec spec;
-
-    @Mixin Kept kept = new Kept();
+  static final class Add extends BaseCommand {
+    @Mixin JournalOption journal = new JournalOption();
 
     @Option(
         names = "--clean",
         paramLabel = "MARK",
-        converter = ScoreOptions.TempoConverter.class,
-        description = "The fastest tempo that was clean; leave it out where none was.")
+        converter = Converters.TempoConverter.class,
+        description = "The fastest tempo that was clean. Leave it out if none was.")
     Optional<Tempo> clean = Optional.empty();
 
     @Option(
         names = "--measures",
         paramLabel = "MEASURES",
-        converter = PlanCommand.SpanConverter.class,
-        description = "Only these measures: 13, 13-14; the whole otherwise.")
+        converter = Converters.MeasureSpanConverter.class,
+        description = "Only these measures: 13, or 13-14. Default: the whole piece.")
     Optional<MeasureSpan> measures = Optional.empty();
 
-    @Option(names = "--note", paramLabel = "TEXT", description = "What else there is to say.")
+    @Option(names = "--note", paramLabel = "TEXT", description = "A remark of your own.")
     String note = "";
 
     @Option(
         names = "--at",
         paramLabel = "TIME",
-        converter = Dates.TimeConverter.class,
-        description = "When it was, such as 2026-11-21T18:30; now otherwise.")
+        converter = Converters.DateTimeConverter.class,
+        description = "Date and time of the practice, such as 2026-11-21T18:30. Default: now.")
     Optional<LocalDateTime> at = Optional.empty();
 
-    private final Clock clock;
-
-    Add() {
-      this(Clock.system(ZoneId.systemDefault()));
-    }
-
-    Add(Clock clock) {
-      this.clock = clock;
-    }
+    private final Clock clock = Clock.system(ZoneId.systemDefault());
 
     @Override
     public Integer call() {
       if (clean.isEmpty() && note.isBlank()) {
-        throw new ParameterException(
-            spec.commandLine(), "nothing to write: give --clean, --note or both");
+        throw mistake("nothing to write: give --clean, --note or both");
       }
       JournalEntry entry =
           new JournalEntry(
@@ -125,22 +104,20 @@ final class JournalCommand implements Callable<Integer> {
               clean,
               measures.orElse(MeasureSpan.WHOLE),
               note);
-      Journal now = kept.file().add(entry);
-      Journal one = new Journal(ImmutableList.of(entry), now.badLines(), now.remarks());
+      Journal whole = journal.file().add(entry);
+      Journal added = new Journal(ImmutableList.of(entry), whole.badLines(), whole.remarks());
       spec.commandLine()
           .getOut()
-          .print(JournalText.of(one, OutputFile.columns(), new OutputFile().style()));
-      WrittenFiles.tell(spec, kept.path);
+          .print(JournalText.of(added, Screen.columns(), new OutputFile().style()));
+      WrittenFiles.report(spec, journal.path);
       return ExitCode.DONE;
     }
   }
 
-  /** Shows it. */
+  /** Shows the journal. */
   @Command(
       name = "show",
-      description = "Shows the journal, or a picture of the progress in it.",
-      mixinStandardHelpOptions = true,
-      sortOptions = false,
+      description = "Shows the journal, or a picture of your progress.",
       footer = {
         "",
         "Examples:",
@@ -148,16 +125,14 @@ final class JournalCommand implements Callable<Integer> {
         "  fingering journal show",
         "  fingering journal show --to quarter=96 --output progress.svg"
       })
-  static final class Show implements Callable<Integer> {
-    @Spec CommandSpec spec;
-
-    @Mixin Kept kept = new Kept();
+  static final class Show extends BaseCommand {
+    @Mixin JournalOption journal = new JournalOption();
 
     @Option(
         names = "--to",
         paramLabel = "MARK",
-        converter = ScoreOptions.TempoConverter.class,
-        description = "The tempo to be reached, drawn as a line into the picture.")
+        converter = Converters.TempoConverter.class,
+        description = "The goal tempo, drawn as a line in the picture.")
     Optional<Tempo> to = Optional.empty();
 
     @Mixin ChartOutput output = new ChartOutput();
@@ -165,11 +140,11 @@ final class JournalCommand implements Callable<Integer> {
     @Override
     public Integer call() {
       output.check();
-      Journal journal = kept.file().read();
+      Journal entries = journal.file().read();
       String text =
           switch (output.format()) {
-            case TEXT -> JournalText.of(journal, OutputFile.columns(), output.style());
-            case SVG -> ProgressSvg.of(journal, to, ProgressSvg.Size.SHEET);
+            case TEXT -> JournalText.of(entries, Screen.columns(), output.style());
+            case SVG -> ProgressSvg.of(entries, to, ProgressSvg.Size.SHEET);
           };
       output.print(text, spec);
       return ExitCode.DONE;

@@ -1,12 +1,11 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
-import fingering.cli.file.OutputFile;
 import fingering.cli.option.HandOptions;
+import fingering.cli.option.OutputFile;
 import fingering.cli.option.PartOptions;
 import fingering.cli.option.TuneOptions;
 import fingering.cli.option.WeightsOptions;
-import fingering.cli.terminal.ExitCode;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.text.WeightsText;
 import fingering.learning.LearnedWeights;
@@ -19,38 +18,30 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Learns the weights of the rules from fingered scores. */
 @Command(
     name = "learn",
-    description = "Learns how much each rule should count from scores that you have fingered.",
-    mixinStandardHelpOptions = true,
-    sortOptions = false,
+    description = "Learns how much each rule should cost from scores that you have fingered.",
     footer = {
       "",
-      "A finger should be printed at nearly every note, and the string where it is not",
-      "plain. Scores of the same music are one piece, fingered by several players.",
+      "Print a finger at nearly every note, and the string wherever it is not clear.",
+      "Several scores of the same music count as one piece with several fingerings.",
       "",
       "Examples:",
       "  fingering plan docs/demo/demo.musicxml --choose third --write mine.musicxml",
-      "  fingering learn mine.musicxml --output my.weights",
-      "  fingering learn mine.musicxml --start my.weights --strength 10 \\",
-      "    --output more.weights"
+      "  fingering learn mine.musicxml --output my-weights.yaml",
+      "  fingering learn mine.musicxml --start my-weights.yaml --strength 10 \\",
+      "    --output more-weights.yaml"
     })
-final class LearnCommand implements Callable<Integer> {
-  /** Columns of the line that tells how far it is. */
+final class LearnCommand extends BaseCommand {
+  /** Columns of the progress line. */
   private static final int PROGRESS = 60;
-
-  @Spec CommandSpec spec;
 
   @Parameters(
       paramLabel = "SCORE",
@@ -64,16 +55,16 @@ final class LearnCommand implements Callable<Integer> {
 
   @Option(
       names = "--start",
-      paramLabel = "PRESET",
+      paramLabel = "FILE",
       description =
-          "A file of weights to start from; common practice for the rules that it leaves out.")
+          "A file of weights to start from. The rules that it leaves out start from common-practice.")
   Optional<Path> start = Optional.empty();
 
   @Option(
       names = "--strength",
       paramLabel = "NUMBER",
       description =
-          "How strongly the start weights hold: 30 (the default) bends them gently, 3 follows the scores more closely, 0 follows nothing else.")
+          "How strongly the starting weights count: 30 (the default) changes them gently, 3 follows the scores more closely, 0 follows only the scores.")
   double strength = Learner.STRENGTH;
 
   @Mixin HandOptions hand = new HandOptions();
@@ -83,9 +74,8 @@ final class LearnCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (!(strength >= 0 && strength <= Learner.STRONGEST)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--strength is a number from 0 to %.0f, such as 30".formatted(Learner.STRONGEST));
+      throw mistake(
+          "--strength must be a number from 0 to %.0f, such as 30".formatted(Learner.STRONGEST));
     }
     output.check();
     Weights from = startWeights();
@@ -94,8 +84,8 @@ final class LearnCommand implements Callable<Integer> {
     LearnedWeights learned =
         Learner.of(examples, StandardRules.all(), from, hand.hand()).learn(strength, progress());
     endProgress();
-    String begun = start.map(LearnCommand::name).orElse("common practice");
-    output.print(WeightsText.of(learned, begun), spec);
+    String startName = start.map(LearnCommand::name).orElse("common practice");
+    output.print(WeightsText.of(learned, startName), spec);
     return ExitCode.DONE;
   }
 
@@ -112,20 +102,20 @@ final class LearnCommand implements Callable<Integer> {
     return start.map(file -> WeightsOptions.own(file).orElse(usual)).orElse(usual);
   }
 
-  /** A line that is written over, where somebody is looking. */
+  /** A progress line that overwrites itself, on a terminal only. */
   private LearningProgress progress() {
     return CommandLine.Help.Ansi.AUTO.enabled()
-        ? (left, step) -> tell("learning: step %d, %d more times to go".formatted(step, left))
+        ? (left, step) -> show("learning: step %d, %d rounds left".formatted(step, left))
         : LearningProgress.SILENT;
   }
 
   private void endProgress() {
     if (CommandLine.Help.Ansi.AUTO.enabled()) {
-      tell("");
+      show("");
     }
   }
 
-  private void tell(String progress) {
+  private void show(String progress) {
     PrintWriter err = spec.commandLine().getErr();
     err.print("\r" + TextLayout.pad(progress, PROGRESS) + "\r");
     err.flush();

@@ -2,55 +2,48 @@ package fingering.cli.command;
 
 import com.google.common.base.Ascii;
 import fingering.cli.help.ManPage;
-import fingering.cli.terminal.ExitCode;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Prints a manual page. */
 @Command(
     name = "man",
-    description = "Prints the manual page of a command, to be kept and read with 'man'.",
-    mixinStandardHelpOptions = true,
+    description = "Prints the manual page of a command, to save and read with 'man'.",
     footer = {
       "",
-      "Keep a page in a file and read it there: man ./fingering-plan.1",
+      "Save a page to a file, then read it: man ./fingering-plan.1",
       "",
       "Examples:",
       "  fingering man",
       "  fingering man plan"
     })
-final class ManCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+final class ManCommand extends BaseCommand {
 
   @Parameters(
       paramLabel = "[COMMAND]",
       arity = "0..1",
-      description = "The command; the program as a whole otherwise.")
+      description = "The command. Default: the whole program.")
   Optional<String> name = Optional.empty();
 
   @Override
   public Integer call() {
-    CommandLine whole = Commands.whole();
-    CommandLine asked =
+    CommandLine all = Commands.all();
+    CommandLine command =
         name.map(
                 word ->
-                    Optional.ofNullable(whole.getSubcommands().get(Ascii.toLowerCase(word)))
-                        .orElseThrow(() -> unknown(word, whole)))
-            .orElse(whole);
-    spec.commandLine().getOut().print(ManPage.of(asked.getCommandSpec()));
+                    Optional.ofNullable(all.getSubcommands().get(Ascii.toLowerCase(word)))
+                        .orElseThrow(() -> unknown(word, all)))
+            .orElse(all);
+    spec.commandLine().getOut().print(ManPage.of(command.getCommandSpec()));
     return ExitCode.DONE;
   }
 
-  private ParameterException unknown(String word, CommandLine whole) {
-    return new ParameterException(
-        spec.commandLine(),
+  private ParameterException unknown(String word, CommandLine all) {
+    return mistake(
         "there is no command '%s'; choose one of %s"
-            .formatted(word, String.join(", ", whole.getSubcommands().keySet())));
+            .formatted(word, String.join(", ", all.getSubcommands().keySet())));
   }
 }

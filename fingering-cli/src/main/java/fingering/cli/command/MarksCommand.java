@@ -1,11 +1,11 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
-import fingering.cli.file.OutputFile;
+import fingering.cli.option.OutputFile;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
-import fingering.cli.option.Students;
-import fingering.cli.terminal.ExitCode;
+import fingering.cli.student.Students;
+import fingering.cli.terminal.Screen;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Passage;
@@ -17,28 +17,21 @@ import fingering.practice.CircleFinder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
-/** Tells what to circle in a part before playing it. */
+/** Lists what to circle in a part. */
 @Command(
     name = "marks",
-    description = "Tells what to circle in a part before you play it.",
-    mixinStandardHelpOptions = true,
-    sortOptions = false,
+    description = "Lists what to circle in a part before you play it.",
     footer = {
       "",
       "Examples:",
       "  fingering marks docs/demo/demo.musicxml",
       "  fingering marks docs/demo/demo.musicxml --measures 1-16 --tempo quarter=72"
     })
-final class MarksCommand implements Callable<Integer> {
-  private static final int PLACE = 16;
-
-  @Spec CommandSpec spec;
+final class MarksCommand extends BaseCommand {
+  private static final int PLACE_COLUMNS = 16;
 
   @Mixin ScoreArgument score = new ScoreArgument();
 
@@ -50,9 +43,9 @@ final class MarksCommand implements Callable<Integer> {
   public Integer call() {
     output.check();
     ScoreFile file = score.read();
-    Score read = ScoreReader.read(file);
-    Passage passage = reading.read(read, Students.UNKNOWN);
-    ImmutableList<Circle> circles = CircleFinder.of(passage, reading.printed(read, passage));
+    Score whole = ScoreReader.read(file);
+    Passage passage = reading.read(whole, Students.UNKNOWN);
+    ImmutableList<Circle> circles = CircleFinder.of(passage, reading.printed(whole, passage));
     output.print(text(passage, circles), spec);
     return ExitCode.DONE;
   }
@@ -70,14 +63,13 @@ final class MarksCommand implements Callable<Integer> {
         kind = Optional.of(circle.kind());
       }
       String place = "m. " + circle.place().measure() + ", beat " + circle.place().beatText();
-      List<String> says = TextLayout.wrap(circle.text(), OutputFile.columns() - PLACE - 2, 0);
-      lines.add("  " + TextLayout.pad(place, PLACE) + says.get(0));
-      says.stream().skip(1).forEach(more -> lines.add(" ".repeat(PLACE + 2) + more));
+      List<String> says = TextLayout.wrap(circle.text(), Screen.columns() - PLACE_COLUMNS - 2, 0);
+      lines.add("  " + TextLayout.pad(place, PLACE_COLUMNS) + says.get(0));
+      says.stream().skip(1).forEach(more -> lines.add(" ".repeat(PLACE_COLUMNS + 2) + more));
     }
     if (circles.isEmpty()) {
       lines.add("");
-      lines.add(
-          "Nothing is printed but the notes. Decide on dynamics yourself, and write them in.");
+      lines.add("Only notes are printed. Decide on dynamics yourself, and write them in.");
     }
     return String.join("\n", lines) + "\n";
   }

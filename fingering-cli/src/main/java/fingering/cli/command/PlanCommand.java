@@ -4,17 +4,16 @@ import com.google.common.collect.ImmutableList;
 import fingering.cli.file.BriefFile;
 import fingering.cli.file.NewFiles;
 import fingering.cli.json.PlanJson;
+import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
-import fingering.cli.option.HandOptions;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
-import fingering.cli.option.ScoringContext;
-import fingering.cli.option.WeightsOptions;
-import fingering.cli.terminal.ExitCode;
+import fingering.cli.student.ScoringContext;
+import fingering.cli.terminal.Screen;
 import fingering.cli.text.ChoicesText;
 import fingering.cli.text.ComparisonText;
 import fingering.cli.text.DemandsText;
@@ -34,22 +33,15 @@ import fingering.plan.PlanComparer;
 import fingering.plan.PlanMarks;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
-/** Makes one plan, and writes it into a copy of the score. */
+/** Makes a plan, explains it, and writes it into a copy of the score. */
 @Command(
     name = "plan",
     description =
-        "Makes the best fingering that meets what you ask for, tells why, and writes it into a copy of the score.",
-    mixinStandardHelpOptions = true,
-    sortOptions = false,
+        "Finds the best fingering that meets your demands, explains it, and writes it into a copy of the score.",
     footer = {
       "",
       "Examples:",
@@ -58,17 +50,15 @@ import picocli.CommandLine.Spec;
       "  fingering plan docs/demo/demo.musicxml --show 3=8 --avoid extensions",
       "  fingering plan docs/demo/demo.musicxml --choose third --write marked.musicxml"
     })
-final class PlanCommand implements Callable<Integer> {
-  /** The most plans that are shown side by side. */
-  private static final int MOST = 20;
+final class PlanCommand extends BaseCommand {
+  /** The most plans shown side by side. */
+  private static final int MAX_BEST = 20;
 
-  /** How many ways to take a note are told, that of the plan among them. */
-  private static final int WAYS = 4;
+  /** Number of fingerings that --why compares, including that of the plan. */
+  private static final int ALTERNATIVES = 4;
 
-  /** How many ways to take some measures are told, that of the plan among them. */
+  /** Number of fingerings that --choices lists, including that of the plan. */
   private static final int CHOICES = 4;
-
-  @Spec CommandSpec spec;
 
   @Mixin ScoreArgument score = new ScoreArgument();
 
@@ -80,23 +70,23 @@ final class PlanCommand implements Callable<Integer> {
       names = "--best",
       paramLabel = "N",
       description =
-          "Show the N best plans side by side, 1 to 20; each has another string or position somewhere than the others.")
+          "Show the N best plans side by side, 1 to 20. Each differs from the others in a string or position.")
   Optional<Integer> best = Optional.empty();
 
   @Option(
       names = "--why",
       paramLabel = "M.BEAT",
-      converter = WhenConverter.class,
+      converter = Converters.MeasureBeatConverter.class,
       description =
-          "Tell why a note is taken so and not the next best way: measure as printed and beat as counted, such as 17.2, or 17.2.5 for beat 2.5.")
+          "Explain the fingering of a note, compared with the next best: measure as printed and beat, such as 17.2, or 17.2.5 for beat 2.5.")
   Optional<MeasureBeat> why = Optional.empty();
 
   @Option(
       names = "--choices",
       paramLabel = "MEASURES",
-      converter = SpanConverter.class,
+      converter = Converters.MeasureSpanConverter.class,
       description =
-          "The ways to take these measures, 17 or 17-18, best first, and what each forces before and after; 4, or as many as --best says.")
+          "List fingerings of these measures (17 or 17-18), best first, and what each changes before and after: 4, or as many as --best gives.")
   Optional<MeasureSpan> choices = Optional.empty();
 
   @Option(
@@ -108,20 +98,16 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--sparing",
       description =
-          "With --write: mark only what a player needs who keeps the hand where it is: shifts, fourth fingers where the string is open too, stretches, slides, double stops. To keep the plan with --keep-printed, write it in full.")
+          "With --write: mark only what a player needs: shifts, fourth fingers instead of open strings, stretches, slides, double stops. Leave it out to reuse the plan with --keep-printed.")
   boolean sparing;
 
   @Option(
       names = "--brief",
       paramLabel = "FILE",
-      description = "What the plan must meet, from a file (YAML or JSON) with one brief.")
+      description = "Demands from a file (YAML or JSON) with one brief.")
   Optional<Path> briefFile = Optional.empty();
 
   @Mixin DemandOptions demands = new DemandOptions();
-
-  @Mixin HandOptions hand = new HandOptions();
-
-  @Mixin WeightsOptions weights = new WeightsOptions();
 
   @Mixin PlayerOptions player = new PlayerOptions();
 
@@ -131,25 +117,24 @@ final class PlanCommand implements Callable<Integer> {
   public Integer call() {
     chosen.check();
     if (choices.isPresent() && why.isPresent()) {
-      throw new ParameterException(
-          spec.commandLine(), "--why asks about one note and --choices about measures; give one");
+      throw mistake(
+          "--why explains one note and --choices lists fingerings of measures; give only one");
     }
     if (output.format().drawn() && (choices.isPresent() || why.isPresent())) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--why and --choices are told as text or json; leave --format html or svg out");
+      throw mistake("--why and --choices print text or json only; leave out html and svg");
     }
     if (sparing && write.isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(), "--sparing says how --write marks the copy; give --write too");
+      throw mistake("--sparing changes how --write marks the copy; give --write too");
     }
     best.ifPresent(this::checkBest);
     output.check();
-    PlanningContext set = PlanningContext.read(score.read(), reading, player, weights);
-    PlanComparer comparer = set.comparer(hand, demands, !chosen.free());
+    PlanningContext planning = PlanningContext.read(score.read(), reading, player);
+    PlanComparer comparer = planning.comparer(player, demands, !chosen.isFree());
     try (NewFiles files = new NewFiles()) {
       String text =
-          best.isPresent() && choices.isEmpty() ? best(comparer, set) : one(comparer, set, files);
+          best.isPresent() && choices.isEmpty()
+              ? best(comparer, planning)
+              : one(comparer, planning, files);
       output.print(text, files, spec);
     }
     return ExitCode.DONE;
@@ -157,76 +142,72 @@ final class PlanCommand implements Callable<Integer> {
 
   private void checkBest(int plans) {
     if (why.isPresent()) {
-      throw new ParameterException(
-          spec.commandLine(), "--why asks about one plan and --best shows several; give one");
+      throw mistake("--why explains one plan and --best shows several; give only one");
     }
-    if (plans < 1 || plans > MOST) {
-      throw new ParameterException(
-          spec.commandLine(), "--best " + plans + " is out of range; ask for 1 to " + MOST);
+    if (plans < 1 || plans > MAX_BEST) {
+      throw mistake("--best " + plans + " is out of range; ask for 1 to " + MAX_BEST);
     }
     if (choices.isPresent()) {
       return;
     }
-    if (!chosen.free()) {
-      throw new ParameterException(
-          spec.commandLine(), "--best shows plans of free choice; leave out --choose");
+    if (!chosen.isFree()) {
+      throw mistake("--best shows the cheapest plans; leave out --choose");
     }
     if (write.isPresent()) {
-      throw new ParameterException(
-          spec.commandLine(), "--write writes one plan and --best shows several; give one");
+      throw mistake("--write writes one plan and --best shows several; give only one");
     }
   }
 
-  private String why(MeasureBeat when, Plan plan, PlanComparer comparer, ScoringContext charging) {
-    ImmutableList<Alternative> ways =
-        comparer.alternatives(plan.brief(), when.in(plan.passage()), WAYS);
+  private String why(MeasureBeat when, Plan plan, PlanComparer comparer, ScoringContext context) {
+    ImmutableList<Alternative> alternatives =
+        comparer.alternatives(plan.brief(), when.in(plan.passage()), ALTERNATIVES);
     return output.format() == OutputOptions.Format.JSON
-        ? PlanJson.of(plan, ways, charging)
-        : WhyText.of(ways, charging, OutputOptions.columns(), output.style());
+        ? PlanJson.of(plan, alternatives, context)
+        : WhyText.of(alternatives, context, Screen.columns(), output.style());
   }
 
   private String choices(
-      MeasureSpan span, Plan plan, PlanComparer comparer, ScoringContext charging) {
-    int wanted = best.orElse(CHOICES);
-    ImmutableList<Choice> ways = comparer.choices(plan.brief(), span, wanted);
+      MeasureSpan span, Plan plan, PlanComparer comparer, ScoringContext context) {
+    int number = best.orElse(CHOICES);
+    ImmutableList<Choice> fingerings = comparer.choices(plan.brief(), span, number);
     return output.format() == OutputOptions.Format.JSON
-        ? PlanJson.ofChoices(plan, ways, charging)
-        : ChoicesText.of(ways, span, wanted, charging, OutputOptions.columns(), output.style());
+        ? PlanJson.ofChoices(plan, fingerings, context)
+        : ChoicesText.of(fingerings, span, number, context, Screen.columns(), output.style());
   }
 
-  private String best(PlanComparer comparer, PlanningContext set) {
-    Comparison several = comparer.best(free(set.passage()), best.get());
+  private String best(PlanComparer comparer, PlanningContext planning) {
+    Comparison several = comparer.best(brief(planning.passage()), best.get());
     return switch (output.format()) {
       case TEXT ->
-          ComparisonText.of(several, set.charging(), OutputOptions.columns(), output.style());
-      case JSON -> PlanJson.of(several, set.charging());
-      case HTML, SVG -> PageOutput.of(output.format(), several, comparer, set);
+          ComparisonText.of(several, planning.scoringContext(), Screen.columns(), output.style());
+      case JSON -> PlanJson.of(several, planning.scoringContext());
+      case HTML, SVG -> PageOutput.of(output.format(), several, comparer, planning);
     };
   }
 
-  private String one(PlanComparer comparer, PlanningContext set, NewFiles files) {
-    Passage passage = set.passage();
-    ScoringContext charging = set.charging();
-    Plan plan = chosen.plan(comparer, free(passage));
-    // Before anything is written, so that a moment that is not there leaves no file behind.
-    Optional<String> told =
-        why.map(when -> why(when, plan, comparer, charging))
-            .or(() -> choices.map(span -> choices(span, plan, comparer, charging)));
+  private String one(PlanComparer comparer, PlanningContext planning, NewFiles files) {
+    Passage passage = planning.passage();
+    ScoringContext context = planning.scoringContext();
+    Plan plan = chosen.plan(comparer, brief(passage));
+    // Explain before writing: if there is no such note, no file is left behind.
+    Optional<String> explanation =
+        why.map(when -> why(when, plan, comparer, context))
+            .or(() -> choices.map(span -> choices(span, plan, comparer, context)));
     if (write.isPresent()) {
       files.score(
-          set.file().stage(ScoreMarker.mark(set.file().text(), marks(plan)), write.get()),
+          planning.file().stage(ScoreMarker.mark(planning.file().text(), marks(plan)), write.get()),
           write.get());
     }
-    if (told.isPresent()) {
-      return told.get();
+    if (explanation.isPresent()) {
+      return explanation.get();
     }
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
     return switch (output.format()) {
       case TEXT ->
-          ComparisonText.of(alone, charging, OutputOptions.columns(), output.style())
-              + DemandsText.of(alone, comparer, OutputOptions.columns());
-      case JSON -> PlanJson.of(plan, charging);
-      case HTML, SVG -> PageOutput.of(output.format(), alone, comparer, set);
+          ComparisonText.of(alone, context, Screen.columns(), output.style())
+              + DemandsText.of(alone, comparer, Screen.columns());
+      case JSON -> PlanJson.of(plan, context);
+      case HTML, SVG -> PageOutput.of(output.format(), alone, comparer, planning);
     };
   }
 
@@ -234,23 +215,9 @@ final class PlanCommand implements Callable<Integer> {
     return sparing ? PlanMarks.sparing(plan) : PlanMarks.of(plan);
   }
 
-  private Brief free(Passage passage) {
+  private Brief brief(Passage passage) {
     return briefFile.isPresent()
-        ? chosen.kept(BriefFile.readOne(briefFile.get(), passage))
-        : chosen.brief(demands, passage);
-  }
-
-  static final class SpanConverter implements ITypeConverter<MeasureSpan> {
-    @Override
-    public MeasureSpan convert(String text) {
-      return ScoreOptions.converted(() -> MeasureSpan.parse(text));
-    }
-  }
-
-  static final class WhenConverter implements ITypeConverter<MeasureBeat> {
-    @Override
-    public MeasureBeat convert(String text) {
-      return ScoreOptions.converted(() -> MeasureBeat.parse(text));
-    }
+        ? chosen.keepingPrinted(BriefFile.readOne(briefFile.get(), passage))
+        : chosen.freeBrief(demands, passage);
   }
 }

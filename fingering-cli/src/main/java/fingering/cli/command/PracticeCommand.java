@@ -3,24 +3,22 @@ package fingering.cli.command;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.cli.file.NewFiles;
-import fingering.cli.file.OutputFile;
+import fingering.cli.file.OutputPaths;
+import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
-import fingering.cli.option.HandOptions;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.PracticeOutput;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
-import fingering.cli.option.WeightsOptions;
 import fingering.cli.practice.JournalText;
 import fingering.cli.practice.PracticeCalendar;
 import fingering.cli.practice.PracticeText;
 import fingering.cli.practice.PracticeWords;
 import fingering.cli.practice.ProgressSvg;
 import fingering.cli.practice.SpotsText;
-import fingering.cli.terminal.Dates;
-import fingering.cli.terminal.ExitCode;
+import fingering.cli.terminal.Screen;
 import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
 import fingering.page.PracticeContent;
@@ -41,71 +39,65 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
-/** Sets the practice of a plan until the day it is played. */
+/** Plans the practice of a piece until the day of the performance. */
 @Command(
     name = "practice",
-    description = "Sets what to practise each day until the day on which the piece is played.",
-    mixinStandardHelpOptions = true,
-    sortOptions = false,
+    description = "Plans what to practise each day until the performance.",
     footer = {
       "",
       "Examples:",
       "  fingering practice docs/demo/demo.musicxml --from quarter=60 \\",
       "    --to quarter=96 --by 2026-12-12",
-      "  fingering practice docs/demo/demo.musicxml --from half=36 \\",
-      "    --to half=48 --by 2026-12-12 --rest-days sat,sun",
+      "  fingering practice docs/demo/demo.musicxml --from quarter=72 \\",
+      "    --to quarter=96 --by 2026-12-12 --rest-days sat,sun",
       "  fingering journal add --clean quarter=63 --journal my.journal",
       "  fingering practice docs/demo/demo.musicxml --to quarter=96 \\",
       "    --by 2026-12-12 --journal my.journal --output week.html --format html"
     })
-final class PracticeCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+final class PracticeCommand extends BaseCommand {
 
   @Mixin ScoreArgument score = new ScoreArgument();
 
   @Option(
       names = "--from",
       paramLabel = "MARK",
-      converter = ScoreOptions.TempoConverter.class,
+      converter = Converters.TempoConverter.class,
       description =
-          "The tempo that is clean now, such as quarter=72; what the journal tells counts before it.")
+          "The tempo that is clean now, such as quarter=72. A clean tempo in the journal overrides it.")
   Optional<Tempo> from = Optional.empty();
 
   @Option(
       names = "--to",
       paramLabel = "MARK",
       required = true,
-      converter = ScoreOptions.TempoConverter.class,
-      description = "The tempo at the beginning, on the day itself.")
+      converter = Converters.TempoConverter.class,
+      description = "The opening tempo at the performance.")
   Tempo to;
 
   @Option(
       names = "--by",
       paramLabel = "DATE",
       required = true,
-      converter = Dates.DateConverter.class,
-      description = "The day on which it is played: 2026-12-12.")
+      converter = Converters.DateConverter.class,
+      description = "The day of the performance: 2026-12-12.")
   LocalDate by;
 
   @Option(
       names = "--today",
       paramLabel = "DATE",
-      converter = Dates.DateConverter.class,
-      description = "The day to plan from; the date of the computer otherwise.")
+      converter = Converters.DateConverter.class,
+      description = "The first day of the plan. Default: today.")
   Optional<LocalDate> today = Optional.empty();
 
   @Option(
       names = "--rest-days",
       paramLabel = "DAYS",
       split = ",",
-      converter = Dates.WeekdayConverter.class,
+      converter = Converters.WeekdayConverter.class,
       description = "Days of the week without practice: sun, or sat,sun.")
   List<DayOfWeek> rest = List.of();
 
@@ -119,13 +111,13 @@ final class PracticeCommand implements Callable<Integer> {
   @Option(
       names = "--journal",
       paramLabel = "FILE",
-      description = "The journal that tells what was clean; see 'journal'.")
+      description = "The journal with your clean tempi; see 'fingering journal --help'.")
   Optional<Path> journal = Optional.empty();
 
   @Option(
       names = "--calendar",
       paramLabel = "FILE",
-      description = "Write the days into this new calendar file too (.ics, iCalendar).")
+      description = "Also write the days to a new calendar file (.ics, iCalendar).")
   Optional<Path> calendar = Optional.empty();
 
   @Option(
@@ -140,38 +132,27 @@ final class PracticeCommand implements Callable<Integer> {
 
   @Mixin DemandOptions demands = new DemandOptions();
 
-  @Mixin HandOptions hand = new HandOptions();
-
-  @Mixin WeightsOptions weights = new WeightsOptions();
-
   @Mixin PlayerOptions player = new PlayerOptions();
 
   @Mixin PracticeOutput output = new PracticeOutput();
 
-  private final Clock clock;
-
-  PracticeCommand() {
-    this(Clock.system(ZoneId.systemDefault()));
-  }
-
-  PracticeCommand(Clock clock) {
-    this.clock = clock;
-  }
+  private final Clock clock = Clock.system(ZoneId.systemDefault());
 
   @Override
   public Integer call() {
     output.check();
     chosen.check();
-    calendar.ifPresent(path -> OutputFile.refuse(path, "--calendar"));
-    PlanningContext set = PlanningContext.read(score.read(), reading, player, weights);
+    calendar.ifPresent(path -> OutputPaths.requireNew(path, "--calendar"));
+    PlanningContext planning = PlanningContext.read(score.read(), reading, player);
     Plan plan =
         chosen.plan(
-            set.comparer(hand, demands, !chosen.free()), chosen.brief(demands, set.passage()));
+            planning.comparer(player, demands, !chosen.isFree()),
+            chosen.freeBrief(demands, planning.passage()));
     Journal known = journal.map(path -> new JournalFile(path).read()).orElse(Journal.EMPTY);
     PracticePlan practice =
         PracticePlan.of(
             plan,
-            set.charging().level(),
+            planning.scoringContext().level(),
             new PracticePlan.Request(
                 from,
                 to,
@@ -181,21 +162,21 @@ final class PracticeCommand implements Callable<Integer> {
                 metronome),
             known);
     PracticeWords words = new PracticeWords(practice, known.lastClean(MeasureSpan.WHOLE).isEmpty());
-    ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, set.charging().level());
+    ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, planning.scoringContext().level());
     Optional<SpotsText.Exercises> written =
         exercises.map(folder -> new SpotsText.Exercises(folder, spots));
     String text =
         switch (output.format()) {
           case TEXT -> {
-            List<String> told = SpotsText.of(spots, written, OutputFile.columns(), output.style());
-            yield PracticeText.of(words, known, told, OutputFile.columns(), output.style());
+            List<String> spotsText = SpotsText.of(spots, written, Screen.columns(), output.style());
+            yield PracticeText.of(words, known, spotsText, Screen.columns(), output.style());
           }
           case HTML ->
               page(
                   words,
                   known,
                   SpotsText.paragraphs(spots, written),
-                  CircleFinder.of(set.passage(), set.printed()));
+                  CircleFinder.of(planning.passage(), planning.printed()));
         };
     try (NewFiles files = new NewFiles()) {
       written.ifPresent(all -> all.write(files));
@@ -223,14 +204,14 @@ final class PracticeCommand implements Callable<Integer> {
             words.figures(),
             circles,
             ProgressSvg.drawn(known, Optional.of(to), ProgressSvg.Size.PAGE),
-            journalTold(known),
+            journalRemarks(known),
             PracticeText.CARE));
   }
 
-  /** What is wrong with the journal, or that it has nothing to draw. */
-  private ImmutableList<String> journalTold(Journal known) {
-    boolean nothing = journal.isPresent() && !ProgressSvg.drawable(known);
-    return nothing
+  /** Remarks on lines of the journal that cannot be read, or on a journal with nothing to draw. */
+  private ImmutableList<String> journalRemarks(Journal known) {
+    boolean empty = journal.isPresent() && !ProgressSvg.drawable(known);
+    return empty
         ? ImmutableList.<String>builder()
             .addAll(JournalText.problems(known))
             .add("No clean tempo is in the journal yet.")

@@ -4,17 +4,15 @@ import com.google.common.collect.ImmutableList;
 import fingering.cli.file.NewFiles;
 import fingering.cli.json.PlanJson;
 import fingering.cli.option.CompletionCandidates;
+import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
-import fingering.cli.option.HandOptions;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.NoteNamesOption;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlayerOptions;
-import fingering.cli.option.ScoreOptions;
-import fingering.cli.option.ScoringContext;
-import fingering.cli.option.Students;
-import fingering.cli.option.WeightsOptions;
-import fingering.cli.terminal.ExitCode;
+import fingering.cli.student.ScoringContext;
+import fingering.cli.student.Students;
+import fingering.cli.terminal.Screen;
 import fingering.cli.text.DemandsText;
 import fingering.cli.text.PageOutput;
 import fingering.cli.text.ScaleText;
@@ -31,33 +29,24 @@ import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
 import fingering.plan.PlanMarks;
-import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.function.Supplier;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
-/** Plans a scale or an arpeggio, and writes it as a new score. */
+/** Plans a scale or an arpeggio and writes it as a new score. */
 @Command(
     name = "scale",
-    description = "Plans a scale or an arpeggio, and writes it as a new score.",
-    mixinStandardHelpOptions = true,
-    sortOptions = false,
+    description = "Plans a scale or an arpeggio and writes it as a new score.",
     footer = {
       "",
-      "Kinds: major; natural, harmonic and melodic minor (melodic where none is said);",
-      "chromatic; major arpeggio, minor arpeggio, dominant seventh, diminished seventh.",
+      "Kinds: major; natural, harmonic or melodic minor (default: melodic); chromatic;",
+      "major arpeggio, minor arpeggio, dominant seventh, diminished seventh.",
       "",
       "Examples:",
       "  fingering scale D major --instrument viola --octaves 1 --allow 3",
@@ -65,8 +54,7 @@ import picocli.CommandLine.Spec;
       "  fingering scale H-Dur --instrument cello",
       "  fingering scale Bb major --instrument violin --write b-flat.musicxml"
     })
-final class ScaleCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+final class ScaleCommand extends BaseCommand {
 
   @Parameters(
       paramLabel = "SCALE",
@@ -79,65 +67,61 @@ final class ScaleCommand implements Callable<Integer> {
   @Option(
       names = "--instrument",
       paramLabel = "INSTRUMENT",
-      converter = ScoreOptions.InstrumentConverter.class,
+      converter = Converters.InstrumentConverter.class,
       completionCandidates = CompletionCandidates.OfInstruments.class,
-      description = "violin, viola, cello or bass; that of the player file otherwise.")
+      description = "violin, viola, cello or bass. Default: from the player file.")
   Optional<Instrument> instrument = Optional.empty();
 
   @Mixin NoteNamesOption notes = new NoteNamesOption();
 
-  @Mixin InstrumentOptions built = new InstrumentOptions();
+  @Mixin InstrumentOptions build = new InstrumentOptions();
 
   @Option(
       names = "--octaves",
       paramLabel = "N",
-      description = "How many octaves up and down: 1 to 5, 2 where not said.")
+      description = "Octaves up and down, 1 to 5. Default: 2.")
   int octaves = 2;
 
   @Option(
       names = "--from",
       paramLabel = "START",
       description =
-          "The tonic to begin with, as written: its octave, 4, or the pitch, D4; the lowest from"
-              + " which the scale can be planned otherwise.")
+          "The tonic to start on, as written: its octave (4) or pitch (D4). Default: the lowest from which the scale can be planned.")
   Optional<String> from = Optional.empty();
 
   @Option(
       names = "--pattern",
       paramLabel = "PATTERN",
-      converter = PatternConverter.class,
+      converter = Converters.ScalePatternConverter.class,
       description = "steps (the default), thirds (broken) or double-thirds (as double stops).")
   ScalePattern pattern = ScalePattern.STEPS;
 
   @Option(
       names = "--slur",
       paramLabel = "N",
-      description = "Eighths to a bow: 2, 4, 8 and so on; separate bows otherwise.")
+      description = "Eighth notes to a bow: 2, 4, 8 and so on. Default: separate bows.")
   Optional<Integer> slur = Optional.empty();
 
   @Option(
       names = "--even",
-      description = "All notes alike; a scale of seven notes holds its tonics otherwise.")
+      description =
+          "Make all notes equally long. By default, a scale of seven notes holds its tonics.")
   boolean even;
 
   @Option(
       names = "--tempo",
       paramLabel = "MARK",
-      converter = ScoreOptions.TempoConverter.class,
-      description = "Tempo, such as quarter=100; a usual one otherwise.")
+      converter = Converters.TempoConverter.class,
+      description = "The tempo, such as quarter=100. Default: a usual tempo for scales.")
   Optional<Tempo> tempo = Optional.empty();
 
   @Option(
       names = "--write",
       paramLabel = "SCORE",
-      description = "Write the scale with its fingering as a new score (.musicxml, .xml or .mxl).")
+      description = "Write the scale with its fingering to a new score (.musicxml, .xml or .mxl).")
   Optional<Path> write = Optional.empty();
 
   @Mixin DemandOptions demands = new DemandOptions();
-
-  @Mixin HandOptions hand = new HandOptions();
-
-  @Mixin WeightsOptions weights = new WeightsOptions();
 
   @Mixin PlayerOptions player = new PlayerOptions();
 
@@ -145,20 +129,21 @@ final class ScaleCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ScaleRequest request = typed(this::request);
+    ScaleRequest request = Converters.parsed(spec, this::request);
     Optional<Pitch> start =
-        typed(() -> from.map(typed -> request.scale().start(notes.pitch(typed, scale()))));
+        Converters.parsed(
+            spec, () -> from.map(text -> request.scale().start(notes.pitch(text, scale()))));
     output.check();
     Students students = player.students();
-    ScoringContext charging = weights.charging(students);
+    ScoringContext context = player.weights.scoring(students);
     Instrument played = instrument(students);
-    LeftHand left = students.hand(hand, played, built.size.isPresent());
+    LeftHand left = player.hand(students, played, build);
     PlannedScale planned =
         ScalePlanner.plan(
-            request, played, left, start, passage -> plan(comparer(passage, charging, left)));
+            request, played, left, start, passage -> plan(comparer(passage, context, left)));
     try (NewFiles files = new NewFiles()) {
       write.ifPresent(file -> write(planned, file, files));
-      output.print(text(planned, charging, left), files, spec);
+      output.print(text(planned, context, left), files, spec);
     }
     return ExitCode.DONE;
   }
@@ -171,37 +156,26 @@ final class ScaleCommand implements Callable<Integer> {
     return new ScaleRequest(notes.scale(scale()), octaves, pattern, even, slur.orElse(0), tempo);
   }
 
-  /** What is read of the command line; what is mistyped there is told as such. */
-  private <T> T typed(Supplier<T> reading) {
-    try {
-      return reading.get();
-    } catch (FingeringException e) {
-      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
-    }
-  }
-
   private Instrument instrument(Students students) {
     Instrument named =
         instrument
             .or(students::instrument)
             .orElseThrow(
                 () ->
-                    new ParameterException(
-                        spec.commandLine(),
-                        "a scale needs an instrument; name it with --instrument, say violin"));
-    Instrument played =
-        built.apply(named, built.size.isPresent() ? built.size : students.size(named));
-    students.refuseOtherPatterns(played);
+                    mistake(
+                        "a scale needs an instrument; name it with --instrument, such as violin"));
+    Instrument played = build.apply(named, students);
+    students.requirePatterns(played);
     return played;
   }
 
-  private PlanComparer comparer(Passage passage, ScoringContext charging, LeftHand left) {
-    return PlanComparer.of(passage, charging.scoring(), left, demands.allowed())
+  private PlanComparer comparer(Passage passage, ScoringContext context, LeftHand left) {
+    return PlanComparer.of(passage, context.scoring(), left, demands.allowedPositions())
         .withDemands(demands.of(passage));
   }
 
   private Plan plan(PlanComparer comparer) {
-    return comparer.plan(demands.free());
+    return comparer.plan(demands.freeBrief());
   }
 
   private static void write(PlannedScale planned, Path target, NewFiles files) {
@@ -210,29 +184,21 @@ final class ScaleCommand implements Callable<Integer> {
         file.stage(ScoreMarker.mark(file.text(), PlanMarks.of(planned.plan())), target), target);
   }
 
-  private String text(PlannedScale planned, ScoringContext charging, LeftHand left) {
+  private String text(PlannedScale planned, ScoringContext context, LeftHand left) {
     Plan plan = planned.plan();
     Comparison alone = new Comparison(plan.passage(), ImmutableList.of(plan), ImmutableList.of());
     return switch (output.format()) {
       case TEXT ->
-          ScaleText.of(alone, charging, OutputOptions.columns(), output.style())
-              + DemandsText.of(
-                  alone, comparer(plan.passage(), charging, left), OutputOptions.columns());
-      case JSON -> PlanJson.of(plan, charging);
+          ScaleText.of(alone, context, Screen.columns(), output.style())
+              + DemandsText.of(alone, comparer(plan.passage(), context, left), Screen.columns());
+      case JSON -> PlanJson.of(plan, context);
       case HTML, SVG ->
           PageOutput.of(
               output.format(),
               alone,
-              comparer(plan.passage(), charging, left),
-              charging,
+              comparer(plan.passage(), context, left),
+              context,
               planned.score().printed(plan.passage(), Optional.empty()));
     };
-  }
-
-  static final class PatternConverter implements ITypeConverter<ScalePattern> {
-    @Override
-    public ScalePattern convert(String text) {
-      return ScoreOptions.converted(() -> ScalePattern.named(text));
-    }
   }
 }

@@ -15,51 +15,51 @@ import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
 
 /**
- * The new files and folders that one command writes. Each lies beside its place under another name
- * until all are written; then all of them appear, or none does.
+ * The new files and folders that one command writes. Each is first written beside its target under
+ * another name. When all are complete, all appear, or none does.
  */
 public final class NewFiles implements AutoCloseable {
-  /** A file or a folder that is written. */
+  /** A file or folder that has not appeared yet. */
   public interface Unfinished {
     /**
-     * Makes it appear.
+     * Moves it to its target.
      *
-     * @throws fingering.musicxml.UnwritableScoreException if it cannot
+     * @throws fingering.musicxml.UnwritableScoreException if that fails
      */
     void appear();
 
-    /** Takes it away again after it has appeared. */
-    void takeBack();
+    /** Deletes it after it has appeared. */
+    void undo();
 
-    /** Takes away what has not appeared. */
+    /** Deletes it before it has appeared. */
     void discard();
   }
 
   private final List<Unfinished> all = new ArrayList<>();
 
-  /** What is told of: files and folders as they were named, but no files of these folders. */
-  private final Set<Path> named = new LinkedHashSet<>();
+  /** The files and folders to report, as the user named them; not the files in these folders. */
+  private final Set<Path> reported = new LinkedHashSet<>();
 
-  private boolean appeared;
+  private boolean published;
 
   /**
-   * Takes a file or a folder more.
+   * Adds a file or folder.
    *
-   * @param as as which it is told of
+   * @param name the name to report
    */
-  public void add(Path as, Unfinished one) {
-    if (as.getParent() == null || !named.contains(as.getParent())) {
-      named.add(as);
+  public void add(Path name, Unfinished file) {
+    if (name.getParent() == null || !reported.contains(name.getParent())) {
+      reported.add(name);
     }
-    all.add(one);
+    all.add(file);
   }
 
-  /** Tells which there are now. */
-  void tell(CommandSpec spec) {
-    named.forEach(file -> WrittenFiles.tell(spec, file));
+  /** Names the new files on the error stream. */
+  public void report(CommandSpec command) {
+    reported.forEach(file -> WrittenFiles.report(command, file));
   }
 
-  /** Takes a score, on its way to a place. */
+  /** Adds a score. */
   public void score(StagedScore score, Path target) {
     add(
         target,
@@ -70,7 +70,7 @@ public final class NewFiles implements AutoCloseable {
           }
 
           @Override
-          public void takeBack() {
+          public void undo() {
             delete(target, target);
           }
 
@@ -82,111 +82,111 @@ public final class NewFiles implements AutoCloseable {
   }
 
   /**
-   * Writes a text.
+   * Writes a text file.
    *
-   * @param option names the file in messages
+   * @param option the option that names the file, for messages
    */
   public void text(String text, Path file, String option) {
     Path target = file.toAbsolutePath();
-    Path beside = OutputFile.beside(target);
+    Path part = OutputPaths.unfinished(target);
     add(
         file,
         new Unfinished() {
           @Override
           public void appear() {
             try {
-              Files.move(beside, target);
+              Files.move(part, target);
             } catch (FileAlreadyExistsException e) {
-              throw OutputFile.existing(file, option);
+              throw OutputPaths.existing(file, option);
             } catch (IOException e) {
-              throw OutputFile.unwritable(file, e);
+              throw OutputPaths.unwritable(file, e);
             }
           }
 
           @Override
-          public void takeBack() {
+          public void undo() {
             delete(target, file);
           }
 
           @Override
           public void discard() {
-            delete(beside, file);
+            delete(part, file);
           }
         });
     try {
       Files.writeString(
-          beside,
+          part,
           text,
           StandardCharsets.UTF_8,
           StandardOpenOption.CREATE_NEW,
           StandardOpenOption.WRITE);
     } catch (IOException e) {
-      throw OutputFile.unwritable(file, e);
+      throw OutputPaths.unwritable(file, e);
     }
   }
 
-  /** Makes a folder, and those in which it lies, as far as they are not there. */
+  /** Makes a folder and its missing parents. */
   public void folder(Path folder) throws IOException {
     List<Path> missing = new ArrayList<>();
-    Path place = folder.toAbsolutePath().normalize();
-    while (place != null && !Files.exists(place)) {
-      missing.add(place);
-      place = place.getParent();
+    Path path = folder.toAbsolutePath().normalize();
+    while (path != null && !Files.exists(path)) {
+      missing.add(path);
+      path = path.getParent();
     }
     add(
         folder,
         new Unfinished() {
           @Override
           public void appear() {
-            // It is there, so that files can be written into it.
+            // It exists already: files are written into it.
           }
 
           @Override
-          public void takeBack() {
-            // Discarded when all that is in it has gone.
+          public void undo() {
+            // It is discarded when it is empty.
           }
 
           @Override
           public void discard() {
-            missing.forEach(made -> delete(made, folder));
+            missing.forEach(path -> delete(path, folder));
           }
         });
     Files.createDirectories(folder);
   }
 
   /**
-   * Makes all of them appear.
+   * Moves all files to their targets.
    *
-   * @throws fingering.musicxml.UnwritableScoreException if one cannot; then none does
+   * @throws fingering.musicxml.UnwritableScoreException if one cannot be moved; then none appears
    */
-  void appear() {
-    List<Unfinished> there = new ArrayList<>();
+  public void publish() {
+    List<Unfinished> moved = new ArrayList<>();
     try {
-      for (Unfinished one : all) {
-        one.appear();
-        there.add(one);
+      for (Unfinished file : all) {
+        file.appear();
+        moved.add(file);
       }
-      appeared = true;
+      published = true;
     } finally {
-      if (!appeared) {
-        Lists.reverse(there).forEach(Unfinished::takeBack);
+      if (!published) {
+        Lists.reverse(moved).forEach(Unfinished::undo);
       }
     }
   }
 
-  /** Takes away what has not appeared. */
+  /** Deletes what has not appeared. */
   @Override
   public void close() {
-    if (!appeared) {
+    if (!published) {
       Lists.reverse(all).forEach(Unfinished::discard);
     }
   }
 
-  private static void delete(Path file, Path named) {
+  private static void delete(Path file, Path name) {
     try {
       Files.deleteIfExists(file);
     } catch (IOException e) {
-      throw OutputFile.unwritable(named, e);
+      throw OutputPaths.unwritable(name, e);
     }
   }
 }

@@ -12,9 +12,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 
-/** Text that is printed bit by bit, on the terminal or into a new file. */
+/** Text that is printed in pieces, to the terminal or to a new file. */
 public final class OutputStreamer implements Closeable {
-  private record Unfinished(Path target, Path beside, Writer writer) {}
+  private record Unfinished(Path target, Path part, Writer writer) {}
 
   private final PrintWriter terminal;
   private final Optional<Unfinished> file;
@@ -24,47 +24,52 @@ public final class OutputStreamer implements Closeable {
     this.file = file;
   }
 
-  /** Begins where the options say; a file appears when all of it is {@link #finish finished}. */
-  public static OutputStreamer begin(OutputFile options, PrintWriter terminal) {
-    return new OutputStreamer(terminal, options.output.map(OutputStreamer::unfinished));
+  /**
+   * Starts the output.
+   *
+   * @param target the file to print to, which appears when the output is {@link #finish finished};
+   *     empty for the terminal
+   */
+  public static OutputStreamer begin(Optional<Path> target, PrintWriter terminal) {
+    return new OutputStreamer(terminal, target.map(OutputStreamer::unfinished));
   }
 
   private static Unfinished unfinished(Path target) {
     try {
-      Path beside = OutputFile.beside(target.toAbsolutePath());
-      // Should the player break off.
-      beside.toFile().deleteOnExit();
+      Path part = OutputPaths.unfinished(target.toAbsolutePath());
+      // In case the user interrupts the program.
+      part.toFile().deleteOnExit();
       return new Unfinished(
           target,
-          beside,
-          Files.newBufferedWriter(beside, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW));
+          part,
+          Files.newBufferedWriter(part, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW));
     } catch (IOException e) {
-      throw OutputFile.unwritable(target, e);
+      throw OutputPaths.unwritable(target, e);
     }
   }
 
   /**
-   * Prints a bit.
+   * Prints a piece of text.
    *
-   * @throws UnwritableScoreException if it cannot be written, or nobody reads it any more
+   * @throws UnwritableScoreException if it cannot be written, or nothing reads it any more
    */
   public void print(String text) {
     if (file.isEmpty()) {
       terminal.print(text);
       if (terminal.checkError()) {
         throw new UnwritableScoreException(
-            "Nothing more can be printed: what reads it has ended, or its disk is full.");
+            "Printing stopped: the program that reads the output has ended, or the disk is full.");
       }
       return;
     }
     try {
       file.get().writer().write(text);
     } catch (IOException e) {
-      throw OutputFile.unwritable(file.get().target(), e);
+      throw OutputPaths.unwritable(file.get().target(), e);
     }
   }
 
-  /** Makes the file appear. */
+  /** Completes the output; the file appears. */
   public void finish() {
     if (file.isEmpty()) {
       return;
@@ -72,15 +77,15 @@ public final class OutputStreamer implements Closeable {
     Path target = file.get().target();
     try {
       file.get().writer().close();
-      Files.move(file.get().beside(), target.toAbsolutePath());
+      Files.move(file.get().part(), target.toAbsolutePath());
     } catch (FileAlreadyExistsException e) {
-      throw OutputFile.existing(target, "--output");
+      throw OutputPaths.existing(target, "--output");
     } catch (IOException e) {
-      throw OutputFile.unwritable(target, e);
+      throw OutputPaths.unwritable(target, e);
     }
   }
 
-  /** Takes away what was not finished. */
+  /** Deletes an unfinished file. */
   @Override
   public void close() {
     if (file.isEmpty()) {
@@ -88,9 +93,9 @@ public final class OutputStreamer implements Closeable {
     }
     try {
       file.get().writer().close();
-      Files.deleteIfExists(file.get().beside());
+      Files.deleteIfExists(file.get().part());
     } catch (IOException e) {
-      throw OutputFile.unwritable(file.get().target(), e);
+      throw OutputPaths.unwritable(file.get().target(), e);
     }
   }
 }

@@ -17,6 +17,7 @@ import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import fingering.tables.Position;
+import fingering.userfile.SmallFile;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -24,7 +25,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** An earlier plan, read from the JSON that {@code plan --format json} prints. */
+/** Reads an earlier plan from the JSON that {@code plan --format json} prints. */
 public final class PlanFile {
   /** The name of the format, in its field {@code format}. */
   public static final String FORMAT = "fingering-plan";
@@ -32,7 +33,7 @@ public final class PlanFile {
   /** The version of the format, in its field {@code version}. */
   public static final int VERSION = 1;
 
-  /** A note takes some 300 characters; this holds the longest part there is. */
+  /** Enough for the longest parts: a note takes about 300 characters. */
   private static final int MAX_KIB = 64 * 1024;
 
   private final String file;
@@ -44,9 +45,9 @@ public final class PlanFile {
   }
 
   /**
-   * Reads demands on a passage, plans to keep among them.
+   * The parser of demands on a passage, including demands to keep an earlier plan.
    *
-   * @param folder where files lie that are not named from the root
+   * @param folder the folder of relative file names
    */
   public static DemandParser demands(Passage passage, Path folder) {
     return DemandParser.of(passage.instrument())
@@ -73,25 +74,29 @@ public final class PlanFile {
     }
   }
 
-  /** A file by its name, from that folder. */
+  /**
+   * The path of a file name relative to a folder.
+   *
+   * @throws SelectionException if the text cannot be a file name
+   */
   public static Path path(Path folder, String name) {
     try {
       return folder.resolve(name.strip());
     } catch (InvalidPathException e) {
-      throw new SelectionException("'" + name + "' is no name of a file; check it.");
+      throw new SelectionException("'" + name + "' is not a file name; check it.");
     }
   }
 
   private EarlierPlan read(Path path) {
     JsonNode root = parsed(SmallFile.text(path, "a plan", MAX_KIB));
     if (!root.path("format").asText().equals(FORMAT) || root.path("version").asInt() != VERSION) {
-      throw noPlan("it does not begin as one");
+      throw notAPlan("it does not start like one");
     }
     if (root.has("plans")) {
       throw new SelectionException(
-          file + " holds several plans; print the one to keep with 'plan --format json'.");
+          file + " holds several plans; save the one to keep with 'plan --format json'.");
     }
-    refuseOther(root.path("instrument").asText(), root.path("tuning").asText());
+    requireSame(root.path("instrument").asText(), root.path("tuning").asText());
     ImmutableList.Builder<EarlierNote> notes = ImmutableList.builder();
     int number = 0;
     for (JsonNode note : root.path("notes")) {
@@ -99,7 +104,7 @@ public final class PlanFile {
       try {
         notes.add(note(note));
       } catch (FingeringException e) {
-        throw noPlan("note " + number + " of it cannot be read: " + e.getMessage());
+        throw notAPlan("its note " + number + " cannot be read: " + e.getMessage());
       }
     }
     return new EarlierPlan(file, notes.build());
@@ -109,26 +114,26 @@ public final class PlanFile {
     try {
       return new ObjectMapper().readTree(text);
     } catch (JsonProcessingException e) {
-      throw noPlan(
-          "line %d is no JSON"
+      throw notAPlan(
+          "line %d is not JSON"
               .formatted(e.getLocation() == null ? 1 : e.getLocation().getLineNr()));
     }
   }
 
-  private SelectionException noPlan(String why) {
+  private SelectionException notAPlan(String reason) {
     return new SelectionException(
-        file + " is no plan printed by 'plan --format json': " + why + "; print it again.");
+        file + " is not a plan saved with 'plan --format json': " + reason + "; save it again.");
   }
 
-  private void refuseOther(String other, String tuning) {
+  private void requireSame(String other, String tuning) {
     if (!other.equals(instrument.id())) {
       throw new SelectionException(
-          "%s is a plan for the %s, and this part is played on the %s: make a plan for it first."
-              .formatted(file, other, instrument.spoken()));
+          "%s is a plan for the %s, but this part is for the %s: make a plan for the %s first."
+              .formatted(file, other, instrument.spoken(), instrument.spoken()));
     }
     if (!tuning.equals(instrument.tuning())) {
       throw new SelectionException(
-          "%s is a plan for the tuning '%s', and this is '%s': give the same --tuning."
+          "%s is a plan for the tuning '%s', but this part has '%s': give the same --tuning."
               .formatted(file, tuning, instrument.tuning()));
     }
   }
@@ -141,7 +146,7 @@ public final class PlanFile {
     String symbol = field(note, "finger").asText();
     Finger finger =
         Arrays.stream(Finger.values())
-            .filter(one -> one.symbol().equals(symbol))
+            .filter(each -> each.symbol().equals(symbol))
             .findFirst()
             .orElseThrow(() -> new FingeringException("there is no finger " + symbol));
     KeptFingering taken =
@@ -157,7 +162,7 @@ public final class PlanFile {
                         - instrument.string(string).pitch().midi())
                 : OptionalInt.empty());
     if (!field(note, "onset").isNumber()) {
-      throw new FingeringException("its onset is no number");
+      throw new FingeringException("its onset is not a number");
     }
     return new EarlierNote(
         field(note, "measure").asText(),

@@ -5,15 +5,15 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 
 /**
- * Tells which files are there now. It stands among the messages and below all that is printed, so
- * that what is led into a file or another program stays as it is, and a reader sees it last.
+ * Names the files that were written. The lines go to the error stream, after all output: redirected
+ * output stays unchanged, and the reader sees them last.
  */
 public final class WrittenFiles {
   private WrittenFiles() {}
 
-  /** Tells of one file, or one folder. */
-  public static void tell(CommandSpec spec, Path file) {
-    CommandLine line = spec.commandLine();
+  /** Names one file or folder. */
+  public static void report(CommandSpec command, Path file) {
+    CommandLine line = command.commandLine();
     line.getOut().flush();
     line.getErr().println("Written: " + file);
   }

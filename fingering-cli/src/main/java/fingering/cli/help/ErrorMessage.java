@@ -1,34 +1,33 @@
 package fingering.cli.help;
 
+import com.google.common.base.Strings;
 import fingering.tables.FingeringException;
 
-/** The sentence that the program prints when something goes wrong. */
+/** The sentence for an exception that ends a command. */
 public final class ErrorMessage {
   private ErrorMessage() {}
 
-  /** One sentence for whatever went wrong; what was not foreseen says so. */
+  /** One sentence for an exception or error. */
   public static String sentence(Throwable exception) {
     if (exception instanceof OutOfMemoryError) {
-      return "This takes more memory than Java may use here: split the score, ask for fewer"
-          + " measures, or set JAVA_TOOL_OPTIONS=-Xmx8g.";
+      return "This needs more memory than Java may use: split the score, choose fewer measures, or"
+          + " set JAVA_TOOL_OPTIONS=-Xmx8g.";
     }
     if (exception instanceof StackOverflowError) {
-      return "This goes deeper than Java may go here: check that the file is a score, or set"
+      return "This file is nested too deeply for Java: check that it is a score, or set"
           + " JAVA_TOOL_OPTIONS=-Xss16m.";
     }
-    return foreseen(exception)
-        ? exception.getMessage().replaceFirst("(?<=[^.])$", ".")
-        : "something went wrong that was not foreseen ("
+    return isExpected(exception)
+        ? Strings.nullToEmpty(exception.getMessage()).replaceFirst("(?<=[^.?])$", ".")
+        : "the program failed unexpectedly ("
             + exception.getClass().getSimpleName()
             + ": "
             + exception.getMessage()
-            + "); please report it with the score that caused it.";
+            + "); please report this with the score that caused it.";
   }
 
-  /**
-   * Whether what went wrong lies with what was typed or read, or with the means of the computer.
-   */
-  public static boolean foreseen(Throwable exception) {
+  /** Whether the cause is the input or a limit of the computer, not a fault of the program. */
+  public static boolean isExpected(Throwable exception) {
     return exception instanceof FingeringException || exception instanceof StackOverflowError;
   }
 }

@@ -9,7 +9,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
-/** The manual page of a command, in troff with the macros of manual pages. */
+/** The manual page of a command, in troff with the man macros. */
 public final class ManPage {
   private final CommandSpec spec;
   private final StringBuilder page = new StringBuilder();
@@ -18,7 +18,7 @@ public final class ManPage {
     this.spec = spec;
   }
 
-  /** The page. */
+  /** The manual page. */
   public static String of(CommandSpec spec) {
     ManPage page = new ManPage(spec);
     page.write();
@@ -30,14 +30,14 @@ public final class ManPage {
   }
 
   private void write() {
-    String described = String.join(" ", spec.usageMessage().description());
+    String description = String.join(" ", spec.usageMessage().description());
     macro("TH", name(spec).toUpperCase(Locale.ROOT), "1", "", ProgramVersion.number(), "Fingering");
     macro("SH", "NAME");
-    text(name(spec) + " - " + described.replaceFirst("\\.$", ""));
+    text(name(spec) + " - " + description.replaceFirst("\\.$", ""));
     macro("SH", "SYNOPSIS");
-    text(TeachingHelp.synopsis(spec));
+    text(CommandHelp.synopsis(spec));
     macro("SH", "DESCRIPTION");
-    text(described);
+    text(description);
     List<String> footer = List.of(spec.usageMessage().footer());
     int examples = (int) footer.stream().takeWhile(line -> !line.startsWith("Example")).count();
     macro("PP");
@@ -46,7 +46,7 @@ public final class ManPage {
     options();
     if (examples < footer.size()) {
       macro("SH", "EXAMPLES");
-      // Lines to be typed are as wide as a terminal: they begin further to the left.
+      // Examples are as wide as a terminal, so they need a smaller indent.
       page.append(".nf\n.in 2n\n");
       footer.subList(examples + 1, footer.size()).stream()
           .map(line -> line.startsWith("  ") ? line.substring(2) : line)
@@ -55,11 +55,11 @@ public final class ManPage {
       macro("fi");
     }
     macro("SH", "EXIT STATUS");
-    TeachingHelp.exitCodes(spec).forEach(this::entry);
+    CommandHelp.exitCodes(spec).forEach(this::entry);
     macro("SH", "ENVIRONMENT");
-    entry("NO_COLOR", "Set to anything, it keeps colours away.");
-    entry("COLUMNS", "How wide text is printed, 60 to 200; as the terminal otherwise.");
-    entry(Screen.VARIABLE, "The character set of text, such as ASCII; as the terminal otherwise.");
+    entry("NO_COLOR", "Set to any value: no colours.");
+    entry("COLUMNS", "Width of text, 60 to 200. Default: the width of the terminal, or 80.");
+    entry(Screen.VARIABLE, "Character set of text, such as ASCII. Default: that of the terminal.");
   }
 
   private void commands() {
@@ -75,8 +75,8 @@ public final class ManPage {
   private void options() {
     macro("SH", "OPTIONS");
     spec.positionalParameters()
-        .forEach(each -> entry(TeachingHelp.label(each), String.join(" ", each.description())));
-    TeachingHelp.sections(spec)
+        .forEach(each -> entry(CommandHelp.label(each), String.join(" ", each.description())));
+    CommandHelp.sections(spec)
         .forEach(
             (heading, options) -> {
               macro("SS", heading);
@@ -85,7 +85,7 @@ public final class ManPage {
   }
 
   private void entry(OptionSpec option) {
-    entry(TeachingHelp.names(option), String.join(" ", option.description()));
+    entry(CommandHelp.names(option), String.join(" ", option.description()));
   }
 
   private void entry(String name, String says) {
@@ -100,14 +100,14 @@ public final class ManPage {
     page.append('\n');
   }
 
-  /** A line of text; a point or a stroke at its beginning is none of a macro. */
+  /** A line of text. A full stop or an apostrophe at its start is escaped: it is not a macro. */
   private void text(String line) {
     page.append(line.startsWith(".") || line.startsWith("'") ? "\\&" : "")
         .append(escaped(line))
         .append('\n');
   }
 
-  /** Backslashes, hyphens that are to be copied, and characters beyond ASCII. */
+  /** Escapes backslashes, hyphens (so that they can be copied) and non-ASCII characters. */
   private static String escaped(String text) {
     return text.codePoints()
         .mapToObj(

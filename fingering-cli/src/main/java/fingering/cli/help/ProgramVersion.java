@@ -1,5 +1,6 @@
 package fingering.cli.help;
 
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
 /** The version of the program, from the manifest of its jar. */
@@ -11,7 +12,7 @@ public final class ProgramVersion implements CommandLine.IVersionProvider {
 
   /** The version number, or {@code (development)} outside a jar. */
   public static String number() {
-    String version = ProgramVersion.class.getPackage().getImplementationVersion();
+    @Nullable String version = ProgramVersion.class.getPackage().getImplementationVersion();
     return version == null ? "(development)" : version;
   }
 }

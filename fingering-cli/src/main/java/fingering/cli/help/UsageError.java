@@ -1,5 +1,6 @@
 package fingering.cli.help;
 
+import com.google.common.base.Strings;
 import com.google.common.collect.ImmutableList;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -22,10 +23,10 @@ import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** A command that was mistyped, in one sentence with the next step. */
+/** Describes a mistyped command in one sentence with the next step. */
 public final class UsageError {
-  /** Letters that may be wrong in a word that is taken for another. */
-  private static final int SLIPS = 2;
+  /** The most typing errors in a word that is matched with a known one. */
+  private static final int MAX_TYPOS = 2;
 
   private static final Pattern VALUE =
       Pattern.compile(
@@ -35,6 +36,9 @@ public final class UsageError {
   private static final Pattern CHOICE =
       Pattern.compile("expected one of \\[([^\\]]*)\\] .*but was '(.*)'", Pattern.DOTALL);
   private static final Pattern NUMBER = Pattern.compile("'(.*)' is not an? (int|double|long)");
+
+  private static final Pattern FILE =
+      Pattern.compile("cannot convert '(.*)' to [^']*\\bPath \\(.*", Pattern.DOTALL);
 
   private final ParameterException exception;
   private final CommandLine command;
@@ -47,15 +51,15 @@ public final class UsageError {
   }
 
   /**
-   * The sentence.
+   * The sentence for a mistyped command.
    *
    * @param commands the classes of all commands
    */
   public static String sentence(ParameterException exception, ImmutableList<Class<?>> commands) {
-    UsageError mistyped = new UsageError(exception, commands);
-    return mistyped.fault().replaceFirst("\\.$", "")
+    UsageError error = new UsageError(exception, commands);
+    return error.fault().replaceFirst("\\.$", "")
         + " (see '"
-        + mistyped.command.getCommandSpec().qualifiedName()
+        + error.command.getCommandSpec().qualifiedName()
         + " --help').";
   }
 
@@ -66,13 +70,13 @@ public final class UsageError {
     if (exception instanceof MissingParameterException missing) {
       return missing(missing.getMissing());
     }
-    if (exception instanceof OverwrittenOptionException twice
-        && twice.getOverwritten() instanceof OptionSpec option) {
+    if (exception instanceof OverwrittenOptionException repeated
+        && repeated.getOverwritten() instanceof OptionSpec option) {
       return option.longestName() + " is given twice; leave one of them out";
     }
-    String message = exception.getMessage();
+    String message = message();
     if (root() && message.startsWith("Missing required subcommand")) {
-      return "say what to do, such as 'fingering demo'";
+      return "name a command, such as 'fingering demo'";
     }
     Matcher value = VALUE.matcher(message);
     return value.matches()
@@ -82,28 +86,34 @@ public final class UsageError {
         : message;
   }
 
+  private String message() {
+    return Strings.nullToEmpty(exception.getMessage());
+  }
+
   private boolean root() {
     return command.getParent() == null;
   }
 
-  private static String value(String says) {
-    Matcher choice = CHOICE.matcher(says);
+  private static String value(String fault) {
+    Matcher choice = CHOICE.matcher(fault);
     if (choice.matches()) {
-      return "'%s' is none of %s"
+      return "'%s' is not one of %s"
           .formatted(choice.group(2), choice.group(1).toLowerCase(Locale.ROOT));
     }
-    Matcher number = NUMBER.matcher(says);
-    return number.matches()
-        ? "'%s' is not a %s"
-            .formatted(
-                number.group(1), number.group(2).equals("double") ? "number" : "whole number")
-        : says;
+    Matcher number = NUMBER.matcher(fault);
+    if (number.matches()) {
+      boolean tooLarge = number.group(1).matches("[-+]?[0-9]+");
+      String expected = number.group(2).equals("double") ? "number" : "whole number";
+      return "'%s' is %s".formatted(number.group(1), tooLarge ? "too large" : "not a " + expected);
+    }
+    Matcher file = FILE.matcher(fault);
+    return file.matches() ? "'%s' is not a file name".formatted(file.group(1)) : fault;
   }
 
   private String missing(List<ArgSpec> missing) {
     if (missing.size() == 1 && missing.get(0) instanceof OptionSpec option) {
-      return exception.getMessage().contains("for option")
-          ? "%s needs %s".formatted(option.longestName(), OptionValue.told(option))
+      return message().contains("for option")
+          ? "%s needs %s".formatted(option.longestName(), OptionValue.phrase(option))
           : "give %s %s too, such as %s"
               .formatted(option.longestName(), option.paramLabel(), OptionValue.example(option));
     }
@@ -126,8 +136,8 @@ public final class UsageError {
   }
 
   private static String named(PositionalParamSpec missing) {
-    String described = String.join(" ", missing.description()).replaceFirst("\\.$", "");
-    return "the " + missing.paramLabel() + ": " + described;
+    String description = String.join(" ", missing.description()).replaceFirst("\\.$", "");
+    return "the " + missing.paramLabel() + ": " + description;
   }
 
   private String unmatched(UnmatchedArgumentException unmatched) {
@@ -138,17 +148,17 @@ public final class UsageError {
     if (!command.getSubcommands().isEmpty()) {
       return unknownCommand(first);
     }
-    return "'%s' is one word too many; put what holds blanks between quotes".formatted(first);
+    return "'%s' is one word too many; put names with spaces in quotes".formatted(first);
   }
 
   private String unknownCommand(String word) {
     String name = command.getCommandSpec().qualifiedName();
     List<String> known = List.copyOf(command.getSubcommands().keySet());
     if (root() && word.equals("help")) {
-      return "help is asked for with --help, and for one command with 'fingering plan --help'";
+      return "there is no command 'help'; for the help of one command, type 'fingering plan --help'";
     }
     if (root() && (exists(word) || word.matches(".*\\.[a-z]{2,9}"))) {
-      return "'%s' is no command; put one before the file, such as 'fingering compare %s'"
+      return "'%s' is not a command; put one before the file, such as 'fingering compare %s'"
           .formatted(word, word);
     }
     return "there is no command '%s %s'; %s"
@@ -182,7 +192,7 @@ public final class UsageError {
     }
     return others.isEmpty()
         ? "'%s' has no option %s".formatted(name, typed)
-        : "%s is an option of %s and not of '%s'; leave it out"
+        : "%s is an option of %s, not of '%s'; leave it out"
             .formatted(typed, String.join(", ", others), name);
   }
 
@@ -194,17 +204,17 @@ public final class UsageError {
     }
   }
 
-  /** The known word that differs least, if it does not differ much. */
+  /** The most similar known word, if it is similar enough. */
   private static Optional<String> near(String word, List<String> known) {
-    String typed = lower(word);
+    String lower = lower(word);
     return known.stream()
-        .filter(each -> slips(typed, lower(each)) <= Math.min(SLIPS, (each.length() - 1) / 2))
-        .min(Comparator.comparingInt(each -> slips(typed, lower(each))))
-        .filter(each -> each.length() > 2 || lower(each).equals(typed))
+        .filter(each -> typos(lower, lower(each)) <= Math.min(MAX_TYPOS, (each.length() - 1) / 2))
+        .min(Comparator.comparingInt(each -> typos(lower, lower(each))))
+        .filter(each -> each.length() > 2 || lower(each).equals(lower))
         .or(
             () ->
                 known.stream()
-                    .filter(each -> typed.length() > 4 && each.startsWith(typed))
+                    .filter(each -> lower.length() > 4 && each.startsWith(lower))
                     .findFirst());
   }
 
@@ -212,8 +222,8 @@ public final class UsageError {
     return word.toLowerCase(Locale.ROOT);
   }
 
-  /** Letters to be put in, left out, changed, or swapped with their neighbour. */
-  private static int slips(String one, String other) {
+  /** The number of letters inserted, deleted, replaced, or swapped with their neighbour. */
+  private static int typos(String one, String other) {
     return new DamerauLevenshteinDistance().apply(one, other);
   }
 }

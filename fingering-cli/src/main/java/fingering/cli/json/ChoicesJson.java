@@ -7,37 +7,37 @@ import fingering.plan.Choice;
 import fingering.plan.MomentExplanation;
 import fingering.plan.Plan;
 
-/** The ways to take some measures, as JSON. */
+/** The fingerings of some measures, as JSON. */
 final class ChoicesJson {
   private ChoicesJson() {}
 
-  /** Adds the {@code choices} object to that of a plan. */
-  static void fill(ObjectNode plan, ImmutableList<Choice> ways) {
+  /** Adds the object {@code choices} to a plan. */
+  static void fill(ObjectNode plan, ImmutableList<Choice> fingerings) {
     ObjectNode choices = plan.putObject("choices");
-    Choice best = ways.get(0);
+    Choice best = fingerings.get(0);
     choices.put("from", best.notes().get(0).note().place().measure());
     choices.put("to", best.notes().get(best.notes().size() - 1).note().place().measure());
     WhyJson.indices(choices.putArray("notes"), best.plan(), best.notes());
     ArrayNode all = choices.putArray("ways");
-    ways.forEach(way -> fill(all.addObject(), best, way));
+    fingerings.forEach(each -> fill(all.addObject(), best, each));
   }
 
-  private static void fill(ObjectNode node, Choice best, Choice way) {
-    Plan plan = way.plan();
-    MomentExplanation why = way.comparedWith(best);
-    WhyJson.price(node, why);
-    way.positionBefore().ifPresent(position -> node.put("comesFrom", position.toString()));
-    way.positionAfter().ifPresent(position -> node.put("goesOnIn", position.toString()));
-    WhyJson.taken(node.putArray("taken"), plan, way.notes());
-    WhyJson.taken(
+  private static void fill(ObjectNode node, Choice best, Choice choice) {
+    Plan plan = choice.plan();
+    MomentExplanation difference = choice.comparedWith(best);
+    WhyJson.cost(node, difference);
+    choice.positionBefore().ifPresent(position -> node.put("comesFrom", position.toString()));
+    choice.positionAfter().ifPresent(position -> node.put("goesOnIn", position.toString()));
+    WhyJson.fingerings(node.putArray("taken"), plan, choice.notes());
+    WhyJson.fingerings(
         node.putArray("changesBefore"),
         plan,
-        way.changesBefore(best).stream().map(MomentExplanation.Change::other).toList());
-    WhyJson.taken(
+        choice.changesBefore(best).stream().map(MomentExplanation.Change::other).toList());
+    WhyJson.fingerings(
         node.putArray("changesAfter"),
         plan,
-        way.changesAfter(best).stream().map(MomentExplanation.Change::other).toList());
-    WhyJson.indices(node.putArray("shiftsAdded"), plan, why.shiftsAdded());
-    WhyJson.indices(node.putArray("shiftsSpared"), best.plan(), why.shiftsSaved());
+        choice.changesAfter(best).stream().map(MomentExplanation.Change::other).toList());
+    WhyJson.indices(node.putArray("shiftsAdded"), plan, difference.shiftsAdded());
+    WhyJson.indices(node.putArray("shiftsSpared"), best.plan(), difference.shiftsSaved());
   }
 }

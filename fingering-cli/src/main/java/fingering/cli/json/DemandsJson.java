@@ -7,11 +7,11 @@ import fingering.demand.Skill;
 import fingering.plan.Plan;
 import java.util.BitSet;
 
-/** What a plan was to meet, as JSON. */
+/** The demands on a plan, as JSON. */
 public final class DemandsJson {
   private DemandsJson() {}
 
-  /** Fills the array {@code demands} of a plan; nothing where nothing was demanded. */
+  /** Adds the array {@code demands} to a plan; nothing if there are no demands. */
   static void fill(ObjectNode node, Plan plan) {
     if (plan.brief().demands().isEmpty()) {
       return;
@@ -25,7 +25,7 @@ public final class DemandsJson {
     }
   }
 
-  /** The indices of the notes in which a plan shows a skill. */
+  /** Adds the indices of the notes in which a plan shows a skill. */
   public static void notes(ArrayNode notes, Plan plan, Skill skill) {
     BitSet moments = skill.shownIn(plan.passage(), plan.grips());
     for (int i = 0; i < plan.notes().size(); i++) {

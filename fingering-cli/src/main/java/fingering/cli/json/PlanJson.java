@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.PlanFile;
-import fingering.cli.option.ScoringContext;
+import fingering.cli.student.ScoringContext;
 import fingering.fingerboard.HarmonicTouch;
 import fingering.fingerboard.Placement;
 import fingering.music.Passage;
@@ -23,36 +23,38 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.TreeSet;
 
-/** Plans as JSON for other programs; format and version stand first. */
+/** Plans as JSON for other programs; the format and its version come first. */
 public final class PlanJson {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private PlanJson() {}
 
-  public static String of(Plan plan, ScoringContext charging) {
-    return text(alone(plan, charging));
+  /** One plan. */
+  public static String of(Plan plan, ScoringContext context) {
+    return text(document(plan, context));
   }
 
-  /** A plan with the ways in which the notes of a moment can be taken, its own first. */
-  public static String of(Plan plan, ImmutableList<Alternative> ways, ScoringContext charging) {
-    ObjectNode root = alone(plan, charging);
-    WhyJson.fill(root, ways);
+  /** A plan with the fingerings of the notes of one moment, its own first. */
+  public static String of(
+      Plan plan, ImmutableList<Alternative> alternatives, ScoringContext context) {
+    ObjectNode root = document(plan, context);
+    WhyJson.fill(root, alternatives);
     return text(root);
   }
 
-  /** A plan with the ways in which some measures can be taken, its own first. */
-  public static String ofChoices(Plan plan, ImmutableList<Choice> ways, ScoringContext charging) {
-    ObjectNode root = alone(plan, charging);
-    ChoicesJson.fill(root, ways);
+  /** A plan with the fingerings of some measures, its own first. */
+  public static String ofChoices(Plan plan, ImmutableList<Choice> choices, ScoringContext context) {
+    ObjectNode root = document(plan, context);
+    ChoicesJson.fill(root, choices);
     return text(root);
   }
 
-  public static String of(Comparison comparison, ScoringContext charging) {
-    ObjectNode root = header(comparison.passage(), charging);
+  /** Plans side by side. */
+  public static String of(Comparison comparison, ScoringContext context) {
+    ObjectNode root = header(comparison.passage(), context);
     ArrayNode plans = root.putArray("plans");
-    comparison.plans().forEach(plan -> fill(plans.addObject(), plan, charging));
+    comparison.plans().forEach(plan -> fill(plans.addObject(), plan, context));
     ArrayNode remarks = root.putArray("remarks");
     comparison.passage().remarks().forEach(remarks::add);
     comparison.remarks().forEach(remarks::add);
@@ -62,17 +64,17 @@ public final class PlanJson {
     return text(root);
   }
 
-  /** A plan as the root of a text of its own. */
-  public static ObjectNode alone(Plan plan, ScoringContext charging) {
-    ObjectNode root = header(plan.passage(), charging);
-    fill(root, plan, charging);
+  /** One plan as a JSON document. */
+  public static ObjectNode document(Plan plan, ScoringContext context) {
+    ObjectNode root = header(plan.passage(), context);
+    fill(root, plan, context);
     ArrayNode remarks = root.putArray("remarks");
     plan.passage().remarks().forEach(remarks::add);
     PlanRemarks.of(plan).forEach(remarks::add);
     return root;
   }
 
-  private static ObjectNode header(Passage passage, ScoringContext charging) {
+  private static ObjectNode header(Passage passage, ScoringContext context) {
     ObjectNode root = NODES.objectNode();
     root.put("format", PlanFile.FORMAT)
         .put("version", PlanFile.VERSION)
@@ -82,18 +84,18 @@ public final class PlanJson {
         .put("tuning", passage.instrument().tuning())
         .put("size", passage.instrument().size())
         .put("tempo", passage.tempo().toString());
-    charging.fill(root);
+    ScoringJson.fill(root, context);
     return root;
   }
 
-  private static void fill(ObjectNode node, Plan plan, ScoringContext charging) {
+  private static void fill(ObjectNode node, Plan plan, ScoringContext context) {
     node.put("name", plan.name());
     ArrayNode notes = node.putArray("notes");
-    Map<Integer, TreeSet<Integer>> noteNumbers = new HashMap<>();
+    Map<Integer, Integer> firstNotes = new HashMap<>();
     for (int i = 0; i < plan.notes().size(); i++) {
       PlannedNote note = plan.notes().get(i);
       notes.add(note(plan.passage(), note));
-      noteNumbers.computeIfAbsent(note.moment(), m -> new TreeSet<>()).add(i);
+      firstNotes.putIfAbsent(note.moment(), i);
     }
     ObjectNode cost = node.putObject("cost");
     cost.put("total", plan.total());
@@ -114,7 +116,7 @@ public final class PlanJson {
         if (charge.rule().equals(rule.rule())) {
           charged
               .addObject()
-              .put("note", noteNumbers.get(charge.moment()).first())
+              .put("note", firstNotes.get(charge.moment()))
               .put("amount", charge.amount())
               .put("cost", charge.cost());
         }
@@ -131,8 +133,8 @@ public final class PlanJson {
     ObjectNode positions = counts.putObject("notesByPosition");
     plan.notesByPosition().forEach((position, n) -> positions.put(position.toString(), n));
     DemandsJson.fill(node, plan);
-    TempoJson.fill(node, plan, charging.level());
-    charging.fill(node, plan);
+    TempoJson.fill(node, plan, context.level());
+    ScoringJson.newSkills(node, plan, context.students());
   }
 
   private static ObjectNode note(Passage passage, PlannedNote note) {
@@ -165,14 +167,14 @@ public final class PlanJson {
         .put("partial", touch.partial());
   }
 
-  /** Quarter notes from the start of the measure, to six decimals. */
+  /** The onset in quarter notes from the start of the measure, to six decimals. */
   private static BigDecimal onset(PlannedNote note) {
     BigDecimal exact =
         note.note().place().onset().bigDecimalValue(6, RoundingMode.HALF_UP).stripTrailingZeros();
     return exact.scale() < 0 ? exact.setScale(0) : exact;
   }
 
-  /** A root as text. */
+  /** A JSON document as text. */
   public static String text(ObjectNode root) {
     try {
       return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";

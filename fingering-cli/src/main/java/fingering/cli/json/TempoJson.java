@@ -13,10 +13,11 @@ import java.math.RoundingMode;
 /** The highest comfortable tempo of a plan, as JSON. */
 final class TempoJson {
   private static final int DECIMALS = 3;
-  private static final int MICRO = 6;
+  private static final int MICRO_DECIMALS = 6;
 
   private TempoJson() {}
 
+  /** Adds the object {@code comfortableTempo} to a plan. */
   static void fill(ObjectNode node, Plan plan, PlayerSpeed level) {
     ComfortableTempo comfortable = ComfortableTempo.of(plan, level);
     ObjectNode tempo =
@@ -38,8 +39,8 @@ final class TempoJson {
         .put("note", note)
         .put("cause", limit.cause().id())
         .put("says", limit.text())
-        .put("needed", BigDecimal.valueOf(limit.neededMicros(), MICRO))
-        .put("free", BigDecimal.valueOf(limit.freeMicros(), MICRO))
+        .put("needed", BigDecimal.valueOf(limit.neededMicros(), MICRO_DECIMALS))
+        .put("free", BigDecimal.valueOf(limit.freeMicros(), MICRO_DECIMALS))
         .put("factor", rounded(limit.factor()))
         .put("marked", limit.marked().toString());
     limit.tempo().ifPresent(mark -> node.put("tempo", mark.toString()));

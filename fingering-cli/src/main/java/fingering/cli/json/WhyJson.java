@@ -9,39 +9,42 @@ import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import java.util.List;
 
-/** The ways to take the notes of a moment, as JSON. */
+/** The fingerings of the notes of one moment, as JSON. */
 final class WhyJson {
   private WhyJson() {}
 
-  /** Adds the {@code why} object to that of a plan. */
-  static void fill(ObjectNode plan, ImmutableList<Alternative> ways) {
+  /** Adds the object {@code why} to a plan; the first alternative is the chosen one. */
+  static void fill(ObjectNode plan, ImmutableList<Alternative> alternatives) {
     ObjectNode why = plan.putObject("why");
-    Alternative chosen = ways.get(0);
+    Alternative chosen = alternatives.get(0);
     why.put("measure", chosen.notes().get(0).note().place().measure());
     why.put("beat", chosen.notes().get(0).note().place().beatText());
     ArrayNode notes = why.putArray("notes");
     chosen.notes().forEach(note -> notes.add(chosen.plan().notes().indexOf(note)));
     ArrayNode all = why.putArray("alternatives");
-    ways.stream().skip(1).forEach(way -> fill(all.addObject(), new MomentExplanation(chosen, way)));
+    alternatives.stream()
+        .skip(1)
+        .forEach(other -> fill(all.addObject(), new MomentExplanation(chosen, other)));
   }
 
-  private static void fill(ObjectNode node, MomentExplanation why) {
-    Plan other = why.other().plan();
-    price(node, why);
-    taken(node.putArray("taken"), other, why.other().notes());
-    taken(
+  private static void fill(ObjectNode node, MomentExplanation difference) {
+    Plan other = difference.other().plan();
+    cost(node, difference);
+    fingerings(node.putArray("taken"), other, difference.other().notes());
+    fingerings(
         node.putArray("changes"),
         other,
-        why.changesElsewhere().stream().map(MomentExplanation.Change::other).toList());
-    indices(node.putArray("shiftsAdded"), other, why.shiftsAdded());
-    indices(node.putArray("shiftsSpared"), why.chosen().plan(), why.shiftsSaved());
+        difference.changesElsewhere().stream().map(MomentExplanation.Change::other).toList());
+    indices(node.putArray("shiftsAdded"), other, difference.shiftsAdded());
+    indices(node.putArray("shiftsSpared"), difference.chosen().plan(), difference.shiftsSaved());
   }
 
-  /** What another way costs, and what each rule charges more. */
-  static void price(ObjectNode node, MomentExplanation why) {
-    node.put("total", why.other().plan().total()).put("more", why.extraCost());
+  /** What another fingering costs, and how much more by each rule. */
+  static void cost(ObjectNode node, MomentExplanation difference) {
+    node.put("total", difference.other().plan().total()).put("more", difference.extraCost());
     ArrayNode rules = node.putArray("rules");
-    why.byRule()
+    difference
+        .byRule()
         .forEach(
             rule ->
                 rules
@@ -51,8 +54,8 @@ final class WhyJson {
                     .put("more", rule.points()));
   }
 
-  /** How some notes of a plan are taken. */
-  static void taken(ArrayNode array, Plan plan, List<PlannedNote> notes) {
+  /** The fingerings of some notes of a plan. */
+  static void fingerings(ArrayNode array, Plan plan, List<PlannedNote> notes) {
     notes.forEach(
         note ->
             array
@@ -63,7 +66,7 @@ final class WhyJson {
                 .put("position", note.position()));
   }
 
-  /** Notes of a plan by their index. */
+  /** The indices of some notes of a plan. */
   static void indices(ArrayNode array, Plan plan, List<PlannedNote> notes) {
     notes.forEach(note -> array.add(plan.notes().indexOf(note)));
   }

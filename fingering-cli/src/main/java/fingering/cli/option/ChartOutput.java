@@ -1,12 +1,11 @@
 package fingering.cli.option;
 
-import fingering.cli.file.OutputFile;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** Where and how to print a chart. */
+/** Where to print a chart or a journal, and in which format. */
 public final class ChartOutput extends OutputFile {
-  /** Forms in which charts are drawn. */
+  /** The formats. */
   public enum Format {
     TEXT,
     SVG
@@ -14,17 +13,18 @@ public final class ChartOutput extends OutputFile {
 
   @Option(
       names = "--format",
-      paramLabel = "FORM",
-      description = "text (the default) or svg, a picture; told by the ending of --output too.")
+      paramLabel = "FORMAT",
+      description =
+          "text or svg (a picture). Default: from the ending of the --output name, or text.")
   Optional<Format> format = Optional.empty();
 
-  /** The form asked for: a file that is called a picture becomes one. */
+  /** The format to print. */
   public Format format() {
-    return format.or(() -> named(Format.class)).orElse(Format.TEXT);
+    return format(format, Format.class, Format.TEXT);
   }
 
   @Override
-  public boolean words() {
+  protected boolean isText() {
     return format() == Format.TEXT;
   }
 }

@@ -4,72 +4,53 @@ import com.google.common.collect.ImmutableList;
 import fingering.music.Tempo;
 import fingering.playability.CheckRequest;
 import fingering.playability.Forces;
-import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** What of a score is checked, and for whom. */
+/** Which parts of a score to check, and who plays them. */
 public final class CheckOptions {
   @Option(
       names = "--part",
       paramLabel = "PART",
       description =
-          "A part to check: its number, id or name; several times for several. Otherwise all that show a string instrument.")
+          "Check only this part: its number, id or name. Repeat for more. Default: all string parts.")
   List<String> parts = List.of();
 
   @Option(
       names = "--instrument",
       paramLabel = "INSTRUMENT",
-      converter = PartOptions.InstrumentConverter.class,
+      converter = Converters.InstrumentConverter.class,
       completionCandidates = CompletionCandidates.OfInstruments.class,
-      description = "violin, viola, cello or bass for the parts named; told by each otherwise.")
+      description =
+          "Instrument of the parts given with --part: violin, viola, cello or bass. Default: from each part.")
   Optional<Instrument> instrument = Optional.empty();
 
   @Option(
       names = "--tempo",
       paramLabel = "MARK",
-      converter = ScoreOptions.TempoConverter.class,
-      description =
-          "Tempo at the beginning (half=84, dotted-quarter=63); later ones are scaled alike.")
+      converter = Converters.TempoConverter.class,
+      description = ScoreOptions.TEMPO)
   Optional<Tempo> tempo = Optional.empty();
 
   @Option(
       names = "--played-by",
       paramLabel = "FORCES",
-      converter = ForcesConverter.class,
-      description =
-          "section (it can divide) or one-player; told by the names of the parts otherwise.")
+      converter = Converters.ForcesConverter.class,
+      description = "section (can divide) or one-player. Default: from the names of the parts.")
   Optional<Forces> forces = Optional.empty();
 
-  @Mixin InstrumentOptions built = new InstrumentOptions();
+  @Mixin InstrumentOptions build = new InstrumentOptions();
 
-  /** The request. */
+  /** The request that the options make. */
   public CheckRequest request() {
-    return new CheckRequest(ImmutableList.copyOf(parts), instrument, tempo, forces, built::apply);
+    return new CheckRequest(ImmutableList.copyOf(parts), instrument, tempo, forces, build::apply);
   }
 
-  /** Whether they name an instrument and no part that it could be of. */
-  public boolean instrumentAlone() {
+  /** Whether an instrument is given, but no part that it applies to. */
+  public boolean instrumentWithoutPart() {
     return instrument.isPresent() && parts.isEmpty();
-  }
-
-  static final class ForcesConverter implements ITypeConverter<Forces> {
-    @Override
-    public Forces convert(String text) {
-      return ScoreOptions.converted(
-          () ->
-              Stream.of(Forces.values())
-                  .filter(forces -> forces.id().equalsIgnoreCase(text.strip()))
-                  .findFirst()
-                  .orElseThrow(
-                      () ->
-                          new FingeringException(
-                              "'" + text + "' is neither section nor one-player")));
-    }
   }
 }

@@ -6,12 +6,12 @@ import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import java.util.Iterator;
 
-/** Values that a shell completes where an option takes no constants. */
+/** The values that a shell completes after options whose type is not an enum. */
 public final class CompletionCandidates {
   private CompletionCandidates() {}
 
-  /** The presets, which are the levels of players too. */
-  static final class Presets implements Iterable<String> {
+  /** The presets, which are also the levels of players. */
+  static final class OfPresets implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {
       return Weights.presets().iterator();
@@ -26,8 +26,8 @@ public final class CompletionCandidates {
     }
   }
 
-  /** How plans of 'compare' are called. */
-  static final class Plans implements Iterable<String> {
+  /** The names of the plans of 'compare'. */
+  static final class OfPlans implements Iterable<String> {
     private static final ImmutableList<String> NAMES =
         ImmutableList.of("first", "third", "second", "free");
 

@@ -8,90 +8,89 @@ import fingering.demand.Demand;
 import fingering.demand.DemandParser;
 import fingering.demand.MeasureSpan;
 import fingering.music.Passage;
-import fingering.musicxml.SelectionException;
 import fingering.plan.Brief;
-import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** What a plan must keep, avoid and show; shared by the commands. */
+/** What a plan must use, avoid and show. */
 public final class DemandOptions {
   @Spec(Spec.Target.MIXEE)
-  CommandSpec spec;
+  CommandSpec command;
 
   @Option(
       names = "--allow",
       paramLabel = "POSITIONS",
       description =
-          "Positions allowed: 1,half; for some measures alone 1,half@9-16. --strings, --avoid and --stay are limited so too, and each may be given several times.")
+          "Use only these positions: 1,half. Add @9-16 for measures 9 to 16 only; --strings and --avoid accept measures too. All these options may be repeated.")
   List<String> allow = List.of();
 
   @Option(
       names = "--strings",
       paramLabel = "STRINGS",
-      description = "Strings allowed: C, or III,IV@9-16.")
+      description = "Use only these strings: C, or III,IV@9-16.")
   List<String> strings = List.of();
 
   @Option(
       names = "--avoid",
       paramLabel = "THINGS",
       description =
-          "What to do without: open-strings, fourth-finger (or first-, second-, third-), thumb, extensions, harmonics.")
+          "Avoid these: open-strings, first-finger, second-finger, third-finger, fourth-finger, thumb, extensions, harmonics.")
   List<String> avoid = List.of();
 
   @Option(
       names = "--stay",
       paramLabel = "POSITION@MEASURES",
-      description = "Keep the hand in one position: 3@6-11.")
+      description = "Stay in one position: 3@6-11.")
   List<String> stay = List.of();
 
   @Option(
       names = "--fix",
       paramLabel = "M.BEAT=STRING/FINGER",
       description =
-          "How to take one note, here beat 3 of measure 12: 12.3=III/4 with finger 4 on string III; 12.3=III or 12.3=/4; 12.3=III/4@3 in 3rd position.")
+          "Fix one note, here on beat 3 of measure 12: 12.3=III/4 (string III, finger 4), 12.3=III, 12.3=/4, or 12.3=III/4@3 (in 3rd position).")
   List<String> fix = List.of();
 
   @Option(
       names = "--keep-plan",
       paramLabel = "FILE@MEASURES",
       description =
-          "Take notes as an earlier plan does, printed by 'plan --format json': plan.json, or for some measures alone plan.json@9-16.")
+          "Finger notes as in an earlier plan, saved with 'plan --format json': plan.json, or plan.json@9-16 for some measures.")
   List<String> keepPlan = List.of();
 
   @Option(
       names = "--show",
       paramLabel = "POSITION=NOTES",
-      description = "Show a position in so many stopped notes: 3=8.")
+      description = "Show a position in this many stopped notes or more: 3=8.")
   List<String> show = List.of();
 
   @Option(
       names = "--show-stay",
       paramLabel = "POSITION=MEASURES",
-      description = "Show a stay of so many whole measures in a position: 3=2.")
+      description = "Stay in a position for this many whole measures or more: 3=2.")
   List<String> showStay = List.of();
 
   @Option(
       names = "--show-shift",
       paramLabel = "KIND=TIMES",
       description =
-          "Show shifts: any=3, up=2, first-finger=1, 'up same-finger=2'; the kinds are those of a player file.")
+          "Show this many shifts or more: any=3, up=2, first-finger=1, 'up same-finger=2'. The kinds are those of player files.")
   List<String> showShift = List.of();
 
   @Option(
       names = "--show-technique",
       paramLabel = "THING",
-      description = "Show, in one note at least, one of the things that --avoid names.")
+      description = "Show one of the things listed under --avoid, in at least one note.")
   List<String> showTechnique = List.of();
 
-  /** Whether anything is demanded. */
+  /** Whether any demand is given. */
   boolean any() {
     return count() > 0;
   }
@@ -102,21 +101,10 @@ public final class DemandOptions {
    * @throws ParameterException if one of them cannot be read; the message is one sentence
    */
   public ImmutableList<Demand> of(Passage passage) {
-    return typed(() -> read(passage));
+    return Converters.parsed(command, () -> parse(passage));
   }
 
-  /** What is read of the options; mistyped ones are told as such. */
-  private <T> T typed(Supplier<T> reading) {
-    try {
-      return reading.get();
-    } catch (SelectionException e) {
-      throw e;
-    } catch (FingeringException e) {
-      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
-    }
-  }
-
-  private ImmutableList<Demand> read(Passage passage) {
+  private ImmutableList<Demand> parse(Passage passage) {
     DemandParser text = PlanFile.demands(passage, Path.of(""));
     ImmutableList.Builder<Demand> all = ImmutableList.builder();
     allow.forEach(each -> all.add(text.allow(each)));
@@ -132,37 +120,38 @@ public final class DemandOptions {
     return all.build();
   }
 
-  /** The positions allowed everywhere, for the plans of 'compare' that go up. */
-  public ImmutableSet<Position> allowed() {
-    return typed(
+  /** The positions allowed in every measure; empty for all positions. */
+  public ImmutableSet<Position> allowedPositions() {
+    return Converters.parsed(
+        command,
         () ->
             allow.stream()
-                .filter(DemandOptions::everywhere)
+                .filter(DemandOptions::hasNoMeasures)
                 .findFirst()
                 .map(DemandParser::positions)
                 .orElse(ImmutableSet.of()));
   }
 
-  private static boolean everywhere(String positions) {
+  private static boolean hasNoMeasures(String positions) {
     return positions.indexOf('@') < 0;
   }
 
-  /** The demands but for the positions allowed everywhere. */
-  ImmutableList<Demand> besidesAllowed(Passage passage) {
+  /** All demands except {@link #allowedPositions}. */
+  ImmutableList<Demand> exceptAllowedPositions(Passage passage) {
     return of(passage).stream()
         .filter(
             demand -> !(demand instanceof AllowPositions in && in.span().equals(MeasureSpan.WHOLE)))
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** The brief of a plan of free choice, called after the demands. */
-  public Brief free() {
+  /** The brief of a free plan, named after its demands. */
+  public Brief freeBrief() {
     return Brief.free(any() ? name() : "free choice");
   }
 
-  /** What to call a plan that meets the demands: the positions, where nothing else is asked. */
+  /** The name of a plan with these demands: the positions, if they are the only demand. */
   private String name() {
-    return allow.size() == 1 && everywhere(allow.get(0)) && count() == 1
+    return allow.size() == 1 && hasNoMeasures(allow.get(0)) && count() == 1
         ? "positions "
             + DemandParser.positions(allow.get(0)).stream()
                 .sorted()
@@ -172,15 +161,9 @@ public final class DemandOptions {
   }
 
   private int count() {
-    return allow.size()
-        + strings.size()
-        + avoid.size()
-        + stay.size()
-        + fix.size()
-        + keepPlan.size()
-        + show.size()
-        + showStay.size()
-        + showShift.size()
-        + showTechnique.size();
+    return Stream.of(
+            allow, strings, avoid, stay, fix, keepPlan, show, showStay, showShift, showTechnique)
+        .mapToInt(Collection::size)
+        .sum();
   }
 }

@@ -1,67 +1,74 @@
 package fingering.cli.option;
 
-import fingering.cli.file.SmallFile;
+import fingering.cli.student.Students;
+import fingering.fingerboard.TuningFile;
 import fingering.musicxml.SelectionException;
-import fingering.tables.BadTableException;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.Tuning;
-import fingering.tables.Tunings;
+import fingering.userfile.SmallFile;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** How the instrument is strung and built; shared by the commands. */
+/** The tuning and size of the instrument. */
 public final class InstrumentOptions {
   @Option(
       names = "--tuning",
       paramLabel = "NAME|FILE",
       description =
-          "Another tuning than the standard one, such as five-string or solo, or a file with your"
-              + " own. Leave it out for a part that is written as fingered.")
+          "Another tuning, such as five-string or solo, or a file with your own. Not for a part whose notes are written as fingered.")
   Optional<String> tuning = Optional.empty();
 
   @Option(
       names = "--size",
       paramLabel = "SIZE",
       description =
-          "Another size than the usual one: 3/4, inches for a viola (15.5), or the string length"
-              + " in millimetres (610mm).")
-  public Optional<String> size = Optional.empty();
+          "Size of the instrument, if not the usual one: 3/4, inches for a viola (15.5), or string length in millimetres (610mm).")
+  Optional<String> size = Optional.empty();
+
+  /** Whether a size is given. */
+  public boolean hasSize() {
+    return size.isPresent();
+  }
 
   /**
-   * The instrument as the options have it strung and built.
+   * The instrument with the tuning and size of the options.
    *
-   * @param instrument the one that the part is for
-   * @throws FingeringException if there is no such tuning or size of it, or the file of a tuning
-   *     cannot be read or is for another instrument; the message is one sentence
+   * @param instrument the instrument of the part
+   * @throws FingeringException if it has no such tuning or size, or the file of a tuning cannot be
+   *     read or is for another instrument; the message is one sentence
    */
   public Instrument apply(Instrument instrument) {
-    return apply(instrument, Optional.empty());
+    return apply(instrument, size);
   }
 
   /**
-   * The same, of a size where the options say none.
+   * The instrument with the tuning and size of the options, or the students' size if the options
+   * give none.
    *
-   * @throws FingeringException as above
+   * @throws FingeringException for the same reasons as {@link #apply(Instrument)}
    */
-  public Instrument apply(Instrument instrument, Optional<String> otherwise) {
-    Instruments known = Instruments.standard();
-    Instrument built = instrument;
-    if (tuning.isPresent()) {
-      built = built.tuned(tuning(tuning.get(), instrument, known));
-    }
-    Optional<String> wanted = size.or(() -> otherwise);
-    if (wanted.isPresent()) {
-      built = built.sized(known.size(instrument, wanted.get()));
-    }
-    return built;
+  public Instrument apply(Instrument instrument, Students students) {
+    return apply(instrument, hasSize() ? size : students.size(instrument));
   }
 
-  /** A name that the tables know wins over a file of that name. */
+  private Instrument apply(Instrument instrument, Optional<String> wantedSize) {
+    Instruments known = Instruments.standard();
+    Instrument result = instrument;
+    if (tuning.isPresent()) {
+      result = result.tuned(tuning(tuning.get(), instrument, known));
+    }
+    if (wantedSize.isPresent()) {
+      result = result.sized(known.size(instrument, wantedSize.get()));
+    }
+    return result;
+  }
+
+  /** A tuning by name, or else from a file of that name. */
   private static Tuning tuning(String wanted, Instrument instrument, Instruments known) {
     try {
       return known.tuning(instrument, wanted);
@@ -71,9 +78,7 @@ public final class InstrumentOptions {
               .orElseThrow(
                   () ->
                       new SelectionException(
-                          e.getMessage()
-                              + "; choose one of these with --tuning, or give a file with one of"
-                              + " your own."));
+                          e.getMessage() + ", or give a file of your own with --tuning."));
       return own(file, instrument, known);
     }
   }
@@ -87,14 +92,7 @@ public final class InstrumentOptions {
   }
 
   private static Tuning own(Path file, Instrument instrument, Instruments known) {
-    Tuning own;
-    try {
-      own = Tunings.read(file.toString(), SmallFile.text(file, "a tuning"), known);
-    } catch (BadTableException e) {
-      throw new SelectionException(
-          e.getMessage()
-              + " (a row is: instrument | tuning | string | open pitch | down to, or - | source).");
-    }
+    Tuning own = TuningFile.parse(file.toString(), SmallFile.text(file, "a tuning file"), known);
     if (!own.instrument().equals(instrument.id())) {
       throw new SelectionException(
           "The tuning '%s' in %s is for the %s, and the part is for the %s: give a tuning for the %s, or choose another part with --part."

@@ -1,9 +1,9 @@
 package fingering.cli.option;
 
-import fingering.cli.file.SmallFile;
 import fingering.musicxml.SelectionException;
 import fingering.playability.CheckLevel;
 import fingering.tables.FingeringException;
+import fingering.userfile.SmallFile;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -29,8 +29,8 @@ public final class LevelOption {
   /**
    * The level.
    *
-   * @throws SelectionException if there is none of that name and no such file, or the file cannot
-   *     be read; the message is one sentence
+   * @throws FingeringException if there is no level of that name and no such file, or the file
+   *     cannot be read; the message is one sentence
    */
   public CheckLevel read() {
     Optional<String> known = CheckLevel.presetName(level);
@@ -44,21 +44,12 @@ public final class LevelOption {
                     new SelectionException(
                         "There is no level and no file '%s': choose one of %s, or name a file of your own."
                             .formatted(level, String.join(", ", CheckLevel.presets()))));
-    String text = SmallFile.text(file, "a level");
-    try {
-      return CheckLevel.parse(level, text);
-    } catch (FingeringException e) {
-      throw new SelectionException(e.getMessage() + ".");
-    }
+    return CheckLevel.parse(level, SmallFile.text(file, "a level file"));
   }
 
-  /** The file of the level that is to be printed. */
+  /** The file of the level to print. */
   public static String text(String name) {
-    try {
-      return CheckLevel.text(name);
-    } catch (FingeringException e) {
-      throw new SelectionException(e.getMessage() + ".");
-    }
+    return CheckLevel.text(name);
   }
 
   private static Optional<Path> existing(String name) {

@@ -1,19 +1,18 @@
 package fingering.cli.option;
 
-import fingering.cli.file.OutputFile;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** Where and how to print plans. */
+/** Where to print plans, and in which format. */
 public final class OutputOptions extends OutputFile {
-  /** Forms in which plans are printed. */
+  /** The formats. */
   public enum Format {
     TEXT,
     JSON,
     HTML,
     SVG;
 
-    /** Whether the music is drawn. */
+    /** Whether the format draws the music. */
     public boolean drawn() {
       return this == HTML || this == SVG;
     }
@@ -21,18 +20,18 @@ public final class OutputOptions extends OutputFile {
 
   @Option(
       names = "--format",
-      paramLabel = "FORM",
+      paramLabel = "FORMAT",
       description =
-          "text (the default), json, html (a page with the music), or svg (the music alone); told by the ending of --output too.")
+          "text, json, html (a page with the music) or svg (the music alone). Default: from the ending of the --output name, or text.")
   Optional<Format> format = Optional.empty();
 
-  /** The form that was asked for, or the one that the name of the file tells. */
+  /** The format to print. */
   public Format format() {
-    return format.or(() -> named(Format.class)).orElse(Format.TEXT);
+    return format(format, Format.class, Format.TEXT);
   }
 
   @Override
-  public boolean words() {
+  protected boolean isText() {
     return format() == Format.TEXT;
   }
 }

@@ -11,54 +11,58 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** Which plan to make; shared by the commands that make one. */
+/** Which plan to make. */
 public final class PlanChoice {
   @Spec(Spec.Target.MIXEE)
-  CommandSpec spec;
+  CommandSpec command;
 
   @Option(
       names = "--choose",
       paramLabel = "PLAN",
-      converter = PlanName.Converter.class,
-      completionCandidates = CompletionCandidates.Plans.class,
+      converter = Converters.PlanNameConverter.class,
+      completionCandidates = CompletionCandidates.OfPlans.class,
       description =
-          "A plan of 'compare', called by its position, not its column: first (or 1), third (or 3; cello: the one that stays in 4th), or second (or 2), which shows 1st, 2nd and 3rd; free (the default) is the cheapest of all.")
-  PlanName choose = PlanName.FREE;
+          "A plan of 'compare', named by its position: first (or 1); third (or 3; on the cello it stays in 4th); second (or 2), which shows 1st, 2nd and 3rd; or free (the default), the cheapest plan.")
+  PlanName name = PlanName.FREE;
 
   @Mixin PrintedOption printed = new PrintedOption();
 
-  /** Refuses what cannot be met together, before any work is done. */
+  /**
+   * Checks the options before any work is done.
+   *
+   * @throws ParameterException if they contradict each other
+   */
   public void check() {
-    if (!free() && printed.kept) {
+    if (!isFree() && printed.keep) {
       throw new ParameterException(
-          spec.commandLine(), "--choose and --keep-printed cannot be met together; give one");
+          command.commandLine(), "--choose and --keep-printed cannot be combined; give only one");
     }
   }
 
-  /** Whether none of the plans of 'compare' is asked for. */
-  public boolean free() {
-    return choose.isFree();
+  /** Whether the plan is free, not one of the plans of 'compare'. */
+  public boolean isFree() {
+    return name.isFree();
   }
 
-  /** The brief of a plan of free choice, called by what it has to meet. */
-  public Brief brief(DemandOptions demands, Passage passage) {
-    boolean asPrinted = printed.kept && passage.fingered();
-    String named = demands.any() ? "as printed and demanded" : PlanComparer.AS_PRINTED;
-    return kept(asPrinted ? Brief.free(named) : demands.free());
+  /** The brief of a free plan, named after what it must meet. */
+  public Brief freeBrief(DemandOptions demands, Passage passage) {
+    boolean asPrinted = printed.keep && passage.fingered();
+    String title = demands.any() ? "as printed and demanded" : PlanComparer.AS_PRINTED;
+    return keepingPrinted(asPrinted ? Brief.free(title) : demands.freeBrief());
   }
 
-  /** The same brief, keeping what is printed where that is asked for. */
-  public Brief kept(Brief brief) {
-    return brief.withKeepPrinted(printed.kept);
+  /** The same brief, keeping what is printed in the part if the options say so. */
+  public Brief keepingPrinted(Brief brief) {
+    return brief.withKeepPrinted(printed.keep);
   }
 
   /**
    * The plan.
    *
-   * @param free what a plan of free choice has to meet
-   * @throws FingeringException if there is none
+   * @param free the brief of a free plan
+   * @throws FingeringException if there is no such plan
    */
   public Plan plan(PlanComparer comparer, Brief free) {
-    return choose.plan(comparer, () -> free);
+    return name.plan(comparer, free);
   }
 }

@@ -7,31 +7,27 @@ import fingering.plan.PlanComparer;
 import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.util.Optional;
-import java.util.function.Supplier;
-import picocli.CommandLine.ITypeConverter;
 
 /**
- * Which of the plans to take. A number is a position, as everywhere, and never a column of what
- * 'compare' shows.
+ * The name of a plan. A number is always a position, never a column of 'compare'.
  *
- * @param position the position by which a plan of 'compare' is called; empty for the plan of free
- *     choice
+ * @param position the position that names a plan of 'compare'; empty for the free plan
  */
 public record PlanName(Optional<Position> position) {
-  /** The cheapest plan of all. */
+  /** The cheapest plan. */
   static final PlanName FREE = new PlanName(Optional.empty());
 
-  private static final String FREELY = "free";
+  private static final String FREE_NAME = "free";
 
   /**
-   * Reads how a plan is called: {@code first}, {@code 3rd}, {@code 3}, {@code III}, {@code 3rd
-   * position}, {@code free}, or {@code 1st to 3rd}, as 'compare' heads the second one.
+   * Parses a name: {@code first}, {@code 3rd}, {@code 3}, {@code III}, {@code 3rd position}, {@code
+   * free}, or {@code 1st to 3rd}, the heading of the second plan in 'compare'.
    *
-   * @throws FingeringException if no plan can be called so
+   * @throws FingeringException if the text names no plan
    */
   public static PlanName parse(String text) {
     String word = Ascii.toLowerCase(text.strip());
-    if (word.equals(FREELY) || word.equals("free choice")) {
+    if (word.equals(FREE_NAME) || word.equals("free choice")) {
       return FREE;
     }
     try {
@@ -39,34 +35,35 @@ public record PlanName(Optional<Position> position) {
           Optional.of(word.equals("1st to 3rd") ? Position.SECOND : Position.parse(word)));
     } catch (FingeringException e) {
       throw new FingeringException(
-          "'%s' is no plan; write first (or 1), third (3), second (2), or free".formatted(text), e);
+          "'%s' is not a plan; write first (or 1), third (3), second (2), or free".formatted(text),
+          e);
     }
   }
 
-  /** Whether the choice is free. */
+  /** Whether this is the free plan. */
   public boolean isFree() {
     return position.isEmpty();
   }
 
   /**
-   * That plan.
+   * The plan of this name.
    *
-   * @param free what a plan of free choice has to meet
-   * @throws FingeringException if there is none
+   * @param free the brief of the free plan
+   * @throws FingeringException if there is no such plan
    */
-  Plan plan(PlanComparer comparer, Supplier<Brief> free) {
+  Plan plan(PlanComparer comparer, Brief free) {
     if (isFree()) {
-      return comparer.plan(free.get());
+      return comparer.plan(free);
     }
     Position wanted = position.get();
     if (wanted.equals(Position.FIRST)) {
       return comparer.firstPositionPlan();
     }
     if (wanted.equals(Position.SECOND)) {
-      return chosen(comparer.firstToThirdPlan(), comparer);
+      return required(comparer.firstToThirdPlan(), comparer);
     }
     if (wanted.equals(Position.THIRD) || wanted.equals(comparer.upperPosition())) {
-      return chosen(comparer.upperPositionPlan(), comparer);
+      return required(comparer.upperPositionPlan(), comparer);
     }
     throw new FingeringException(
         "No plan of 'compare' stays in %s position here; choose first, third (it stays in %s), second or free, or ask for the position with --show %s=8, eight notes in %s."
@@ -74,7 +71,7 @@ public record PlanName(Optional<Position> position) {
                 wanted.display(), comparer.upperPosition().display(), wanted, wanted.display()));
   }
 
-  private static Plan chosen(Optional<Plan> plan, PlanComparer comparer) {
+  private static Plan required(Optional<Plan> plan, PlanComparer comparer) {
     return plan.orElseThrow(
         () ->
             new FingeringException(
@@ -83,16 +80,9 @@ public record PlanName(Optional<Position> position) {
                     + " position, or 1st to 3rd); choose first or free."));
   }
 
-  /** The position as it is typed, or {@code free}; it is read back. */
+  /** The position, or {@code free}; {@link #parse} reads it back. */
   @Override
   public String toString() {
-    return position.map(Position::toString).orElse(FREELY);
-  }
-
-  static final class Converter implements ITypeConverter<PlanName> {
-    @Override
-    public PlanName convert(String text) {
-      return ScoreOptions.converted(() -> parse(text));
-    }
+    return position.map(Position::toString).orElse(FREE_NAME);
   }
 }

@@ -1,5 +1,7 @@
 package fingering.cli.option;
 
+import fingering.cli.student.ScoringContext;
+import fingering.cli.student.Students;
 import fingering.music.Passage;
 import fingering.music.PrintedPart;
 import fingering.musicxml.file.ScoreFile;
@@ -8,15 +10,14 @@ import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.PlanComparer;
 
 /**
- * What is to be fingered, for whom, and what the rules charge: where all commands begin that plan a
- * score.
+ * What every command needs that plans a score: the passage, the students and the scoring.
  *
  * @param file the file of the score
  * @param score the score
- * @param reading how it is read
- * @param passage what is to be fingered of it
- * @param students for whom
- * @param charging what the rules charge
+ * @param reading the options by which it was read
+ * @param passage the passage to plan
+ * @param students the students that the plan is made for
+ * @param scoringContext the rules with their weights, and their source
  */
 public record PlanningContext(
     ScoreFile file,
@@ -24,35 +25,34 @@ public record PlanningContext(
     ScoreOptions reading,
     Passage passage,
     Students students,
-    ScoringContext charging) {
+    ScoringContext scoringContext) {
 
-  /** Reads it as the options ask. */
-  public static PlanningContext read(
-      ScoreFile file, ScoreOptions reading, PlayerOptions player, WeightsOptions weights) {
+  /** Reads the passage and the player files that the options name. */
+  public static PlanningContext read(ScoreFile file, ScoreOptions reading, PlayerOptions player) {
     Students students = player.students();
-    ScoringContext charging = weights.charging(students);
+    ScoringContext scoringContext = player.weights.scoring(students);
     Score score = ScoreReader.read(file);
     return new PlanningContext(
-        file, score, reading, reading.read(score, students), students, charging);
+        file, score, reading, reading.read(score, students), students, scoringContext);
   }
 
-  /** What is printed of it. */
+  /** What is printed in the passage. */
   public PrintedPart printed() {
     return reading.printed(score, passage);
   }
 
   /**
-   * What makes plans for it.
+   * The planner of the passage.
    *
-   * @param named whether the plans are those of 'compare', which only begin in the positions
-   *     allowed; every other plan keeps to them
+   * @param named whether it makes the plans of 'compare', which only begin in the allowed
+   *     positions; all other plans keep to them
    */
-  public PlanComparer comparer(HandOptions hand, DemandOptions demands, boolean named) {
+  public PlanComparer comparer(PlayerOptions player, DemandOptions demands, boolean named) {
     return PlanComparer.of(
             passage,
-            charging.scoring(),
-            students.hand(hand, passage.instrument(), reading.sized()),
-            demands.allowed())
-        .withDemands(named ? demands.besidesAllowed(passage) : demands.of(passage));
+            scoringContext.scoring(),
+            player.hand(students, passage.instrument(), reading.build),
+            demands.allowedPositions())
+        .withDemands(named ? demands.exceptAllowedPositions(passage) : demands.of(passage));
   }
 }

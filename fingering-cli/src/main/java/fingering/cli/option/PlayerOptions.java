@@ -1,22 +1,35 @@
 package fingering.cli.option;
 
 import com.google.common.collect.ImmutableList;
+import fingering.cli.student.Student;
+import fingering.cli.student.Students;
+import fingering.fingerboard.LeftHand;
+import fingering.tables.Instrument;
 import java.nio.file.Path;
 import java.util.List;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Whom a plan is for; shared by the commands. */
+/** Who plays: the hand, what the rules cost, and the player files of students. */
 public final class PlayerOptions {
+  @Mixin HandOptions hand = new HandOptions();
+
+  public @Mixin WeightsOptions weights = new WeightsOptions();
+
   @Option(
       names = "--player",
       paramLabel = "FILE",
       description =
-          "A player file: what the student has learned, and the student's preset, hand and instrument. Options on the command line count before what it says. Given several times, one plan is made for all of a section.")
-  List<Path> players = List.of();
+          "A player file: what the student has learned, with preset, hand and instrument. Options on the command line override it. Repeat for a section that shares one plan.")
+  List<Path> files = List.of();
 
-  /** The students that the files describe. */
+  /** Reads the player files. */
   public Students students() {
-    return new Students(
-        players.stream().map(Student::read).collect(ImmutableList.toImmutableList()));
+    return new Students(files.stream().map(Student::read).collect(ImmutableList.toImmutableList()));
+  }
+
+  /** The hand of the options, else the smallest hand among the students. */
+  public LeftHand hand(Students students, Instrument instrument, InstrumentOptions build) {
+    return hand.hand(students.smallestHand(instrument, build.hasSize()));
   }
 }

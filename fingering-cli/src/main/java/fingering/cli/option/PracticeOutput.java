@@ -1,12 +1,11 @@
 package fingering.cli.option;
 
-import fingering.cli.file.OutputFile;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** Where and how to print the practice of a plan. */
+/** Where to print a practice plan, and in which format. */
 public final class PracticeOutput extends OutputFile {
-  /** Forms in which it is printed. */
+  /** The formats. */
   public enum Format {
     TEXT,
     HTML
@@ -14,18 +13,18 @@ public final class PracticeOutput extends OutputFile {
 
   @Option(
       names = "--format",
-      paramLabel = "FORM",
+      paramLabel = "FORMAT",
       description =
-          "text (the default) or html, a page to print, with the journal as a picture; told by the ending of --output too.")
+          "text or html (a page to print, with your progress as a picture). Default: from the ending of the --output name, or text.")
   Optional<Format> format = Optional.empty();
 
-  /** The form that was asked for, or the one that the name of the file tells. */
+  /** The format to print. */
   public Format format() {
-    return format.or(() -> named(Format.class)).orElse(Format.TEXT);
+    return format(format, Format.class, Format.TEXT);
   }
 
   @Override
-  public boolean words() {
+  protected boolean isText() {
     return format() == Format.TEXT;
   }
 }

@@ -2,10 +2,10 @@ package fingering.cli.option;
 
 import picocli.CommandLine.Option;
 
-/** Whether what is printed in a part is kept; shared by the commands. */
+/** Whether a plan keeps the printed fingerings. */
 public final class PrintedOption {
   @Option(
       names = "--keep-printed",
       description = "Keep the fingers, strings and positions printed in the part.")
-  public boolean kept;
+  public boolean keep;
 }

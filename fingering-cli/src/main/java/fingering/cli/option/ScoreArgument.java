@@ -11,9 +11,9 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** The score: a file, or a tune typed on the command line; shared by the commands. */
+/** The score: a file, or a tune typed on the command line. */
 public final class ScoreArgument extends TuneOptions {
-  /** What newcomers type for the excerpt that comes with the program. */
+  /** The word that newcomers type to get the built-in excerpt. */
   private static final String DEMO = "demo";
 
   @Spec(Spec.Target.MIXEE)
@@ -29,37 +29,39 @@ public final class ScoreArgument extends TuneOptions {
       names = "--abc",
       paramLabel = "TUNE",
       description =
-          "Music typed in ABC notation instead of a file; \\n begins a new line: --abc 'K:G clef=alto\\nD2 GA B4|'.")
+          "Music typed in ABC notation instead of a file; \\n starts a new line: --abc 'K:G clef=alto\\nD2 GA B4|'.")
   Optional<String> abc = Optional.empty();
 
-  /** Reads the score that is given. */
+  /**
+   * Reads the score.
+   *
+   * @throws ParameterException if no score is given, or two
+   */
   public ScoreFile read() {
-    file.filter(name -> name.toString().isEmpty())
-        .ifPresent(
-            name -> {
-              throw new ParameterException(
-                  command.commandLine(), "the name of the SCORE is empty; name its file");
-            });
     if (file.isPresent() && abc.isPresent()) {
-      throw new ParameterException(
-          command.commandLine(), "a SCORE and --abc are given; leave one of them out");
+      throw mistake("a score and --abc are given; leave one of them out");
     }
-    if (file.isPresent()) {
-      file.filter(name -> name.toString().equals(DEMO) && !Files.exists(name))
-          .ifPresent(
-              name -> {
-                throw new SelectionException(
-                    "There is no file demo: the excerpt that comes with the program is"
-                        + " docs/demo/demo.musicxml, and 'fingering demo' compares it.");
-              });
-      return read(file.get());
+    if (abc.isPresent()) {
+      return read("--abc", abc.get().replace("\\n", "\n"));
     }
-    return abc.map(typed -> read("--abc", typed.replace("\\n", "\n")))
-        .orElseThrow(
+    Path path =
+        file.orElseThrow(
             () ->
-                new ParameterException(
-                    command.commandLine(),
-                    "no score is given; name the file of one, such as docs/demo/demo.musicxml, or type"
-                        + " music after --abc"));
+                mistake(
+                    "no score is given; name a file, such as docs/demo/demo.musicxml, or type music"
+                        + " after --abc"));
+    if (path.toString().isEmpty()) {
+      throw mistake("the name of the score is empty; name a file");
+    }
+    if (path.toString().equals(DEMO) && !Files.exists(path)) {
+      throw new SelectionException(
+          "There is no file demo: the built-in excerpt is docs/demo/demo.musicxml, and 'fingering"
+              + " demo' compares it.");
+    }
+    return read(path);
+  }
+
+  private ParameterException mistake(String sentence) {
+    return new ParameterException(command.commandLine(), sentence);
   }
 }

@@ -1,2 +1,12 @@
-/** Options that commands share, and what they stand for once they are read. */
+/**
+ * Options that several commands share, and what a command gets from them: a score, a passage, an
+ * instrument, demands, a place to print.
+ *
+ * <p>Depends on the library and on {@code fingering.cli.student}, {@code fingering.cli.file} and
+ * {@code fingering.cli.terminal}. picocli sets the fields before a command runs; one thread uses
+ * them.
+ */
+@NullMarked
 package fingering.cli.option;
+
+import org.jspecify.annotations.NullMarked;

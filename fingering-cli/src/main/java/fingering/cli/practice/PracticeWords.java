@@ -54,7 +54,7 @@ public final class PracticeWords {
             + " to "
             + TempoText.mark(request.goal())
             + " by "
-            + Dates.told(request.by())
+            + Dates.full(request.by())
             + ".");
     about.addAll(PlanRemarks.of(practice.plan()));
     about.add(reach(), stepSizes());
@@ -143,7 +143,7 @@ public final class PracticeWords {
 
   /** The date of the first day, as text. */
   public String day() {
-    return Dates.told(whole().days().get(0).date());
+    return Dates.full(whole().days().get(0).date());
   }
 
   /** What to do on the first day. */

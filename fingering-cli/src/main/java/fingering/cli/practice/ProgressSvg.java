@@ -170,9 +170,9 @@ public final class ProgressSvg {
         .formatted(
             unit,
             SvgPage.number(figure(begin)),
-            Dates.told(begin.when().toLocalDate()),
+            Dates.full(begin.when().toLocalDate()),
             SvgPage.number(figure(end)),
-            Dates.told(end.when().toLocalDate()));
+            Dates.full(end.when().toLocalDate()));
   }
 
   private void grid() {

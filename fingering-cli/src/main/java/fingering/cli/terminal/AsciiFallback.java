@@ -4,9 +4,9 @@ import com.google.common.collect.ImmutableMap;
 import java.text.Normalizer;
 import java.util.function.Predicate;
 
-/** What stands for a sign where it cannot be shown, so that a player still reads it. */
+/** Readable replacements for characters that a terminal cannot show. */
 public final class AsciiFallback {
-  private static final ImmutableMap<Character, String> STAND_INS =
+  private static final ImmutableMap<Character, String> REPLACEMENTS =
       ImmutableMap.<Character, String>builder()
           .put('♯', "#")
           .put('♭', "b")
@@ -44,42 +44,43 @@ public final class AsciiFallback {
   private AsciiFallback() {}
 
   /**
-   * The text with stand-ins for what cannot be shown. Where one is longer than its sign, blanks
-   * behind it make room, so that columns stay where they are.
+   * The text with replacements for the characters that cannot be shown. A replacement longer than
+   * its character takes up spaces after it, so that columns stay aligned.
    *
-   * @param shown whether some characters can be shown
+   * @param canShow whether the terminal can show a text
    */
-  public static String fit(String text, Predicate<CharSequence> shown) {
-    if (shown.test(text)) {
+  public static String fit(String text, Predicate<CharSequence> canShow) {
+    if (canShow.test(text)) {
       return text;
     }
     StringBuilder fitted = new StringBuilder(text.length());
-    int room = 0;
+    int surplus = 0;
     for (int i = 0; i < text.length(); ) {
-      int character = text.codePointAt(i);
-      String sign = Character.toString(character);
+      String sign = Character.toString(text.codePointAt(i));
       i += sign.length();
-      String plain = shown.test(sign) ? sign : standIn(sign, i > 1 ? text.charAt(i - 2) : ' ');
-      boolean blanks = sign.equals(" ") && i < text.length() && text.charAt(i) == ' ';
-      if (room > 0 && blanks) {
-        room--;
+      String plain =
+          canShow.test(sign) ? sign : replacement(sign, i > 1 ? text.charAt(i - 2) : ' ');
+      boolean spareSpace = sign.equals(" ") && i < text.length() && text.charAt(i) == ' ';
+      if (surplus > 0 && spareSpace) {
+        surplus--;
         continue;
       }
-      room = sign.equals(" ") || sign.equals("\n") ? 0 : room + plain.length() - sign.length();
+      surplus =
+          sign.equals(" ") || sign.equals("\n") ? 0 : surplus + plain.length() - sign.length();
       fitted.append(plain);
     }
     return fitted.toString();
   }
 
-  private static String standIn(String sign, char before) {
+  private static String replacement(String sign, char before) {
     if (sign.equals("½") && Character.isDigit(before)) {
       return ".5";
     }
-    String known = sign.length() == 1 ? STAND_INS.get(sign.charAt(0)) : null;
+    String known = sign.length() == 1 ? REPLACEMENTS.get(sign.charAt(0)) : null;
     if (known != null) {
       return known;
     }
-    // A letter with its accent: the letter.
+    // An accented letter becomes the bare letter.
     String bare = Normalizer.normalize(sign, Normalizer.Form.NFKD).replaceAll("\\p{M}", "");
     return bare.isEmpty() || bare.chars().anyMatch(each -> each > 126) ? "?" : bare;
   }

@@ -3,24 +3,29 @@ package fingering.cli.terminal;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Numbers one after another, drawn together. */
+/** Joins consecutive numbers into ranges. */
 public final class NumberRanges {
-  /** From one number to another, both within. */
-  public record Run(int from, int to) {}
+  /**
+   * Consecutive numbers.
+   *
+   * @param from the first number
+   * @param to the last number
+   */
+  public record Range(int from, int to) {}
 
   private NumberRanges() {}
 
-  /** The runs of ascending numbers. */
-  public static List<Run> of(Iterable<Integer> ascending) {
-    List<Run> runs = new ArrayList<>();
+  /** The ranges of ascending numbers. */
+  public static List<Range> of(Iterable<Integer> ascending) {
+    List<Range> ranges = new ArrayList<>();
     for (int number : ascending) {
-      int last = runs.size() - 1;
-      if (last >= 0 && runs.get(last).to() + 1 == number) {
-        runs.set(last, new Run(runs.get(last).from(), number));
+      int last = ranges.size() - 1;
+      if (last >= 0 && ranges.get(last).to() + 1 == number) {
+        ranges.set(last, new Range(ranges.get(last).from(), number));
       } else {
-        runs.add(new Run(number, number));
+        ranges.add(new Range(number, number));
       }
     }
-    return runs;
+    return ranges;
   }
 }

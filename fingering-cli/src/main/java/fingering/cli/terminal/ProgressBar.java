@@ -2,23 +2,23 @@ package fingering.cli.terminal;
 
 import java.io.PrintWriter;
 
-/** How far a long command has come, on the last line of a terminal. */
+/** A progress bar on the last line of a terminal. Thread-safe. */
 public final class ProgressBar {
   private static final int CELLS = 24;
-  private static final char BACK = '\r';
+  private static final char LINE_START = '\r';
 
   private final PrintWriter terminal;
   private final int total;
   private final boolean shown;
   private int done;
-  private int written;
+  private int width;
 
   /**
-   * A bar.
+   * An empty bar.
    *
-   * @param terminal where it is drawn
-   * @param total what is to be done
-   * @param shown whether it is drawn at all; a file gets none
+   * @param terminal the terminal to draw on
+   * @param total the number of steps
+   * @param shown whether to draw it; false if the output is not a terminal
    */
   public ProgressBar(PrintWriter terminal, int total, boolean shown) {
     this.terminal = terminal;
@@ -26,25 +26,25 @@ public final class ProgressBar {
     this.shown = shown;
   }
 
-  /** One more is done. */
+  /** Counts one more step. */
   public synchronized void step() {
     done++;
     draw();
   }
 
-  /** Does something that prints, with the bar out of its way. */
+  /** Prints something while the bar is hidden. */
   public synchronized void around(Runnable printing) {
     clear();
     printing.run();
     draw();
   }
 
-  /** Takes the bar away. */
+  /** Erases the bar. */
   public synchronized void clear() {
-    if (written > 0) {
-      terminal.print(BACK + " ".repeat(written) + BACK);
+    if (width > 0) {
+      terminal.print(LINE_START + " ".repeat(width) + LINE_START);
       terminal.flush();
-      written = 0;
+      width = 0;
     }
   }
 
@@ -54,8 +54,8 @@ public final class ProgressBar {
     }
     int full = (int) ((long) CELLS * done / total);
     String bar = "[" + "#".repeat(full) + ".".repeat(CELLS - full) + "] " + done + " of " + total;
-    terminal.print(BACK + bar);
+    terminal.print(LINE_START + bar);
     terminal.flush();
-    written = bar.length();
+    width = bar.length();
   }
 }

@@ -18,47 +18,52 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
- * What is printed where somebody reads it, in the characters that can be shown there; signs that
- * cannot are replaced by {@link AsciiFallback}. Files are written elsewhere, always in UTF-8.
+ * A terminal, or the file or program that standard output is redirected to. {@link AsciiFallback}
+ * replaces the characters that its character set lacks. Files of options such as {@code --output}
+ * do not go through here; they are always UTF-8.
  */
 public final class Screen extends PrintWriter {
-  /** The variable of the environment that names the character set to print in. */
+  /** The environment variable that names the character set of the output. */
   public static final String VARIABLE = "FINGERING_CHARSET";
+
+  private static final int DEFAULT_COLUMNS = 80;
+  private static final int MIN_COLUMNS = 60;
+  private static final int MAX_COLUMNS = 200;
 
   private final PrintWriter exact;
 
-  private Screen(Writer words, PrintWriter exact) {
-    super(words);
+  private Screen(Writer text, PrintWriter exact) {
+    super(text);
     this.exact = exact;
   }
 
-  /** A screen that shows the characters of a set. */
+  /** A screen with a character set. */
   public static Screen of(OutputStream stream, Charset charset) {
     return new Screen(
-        new Fitting(new OutputStreamWriter(stream, charset), charset.newEncoder()),
+        new FallbackWriter(new OutputStreamWriter(stream, charset), charset.newEncoder()),
         new PrintWriter(stream, false, StandardCharsets.UTF_8));
   }
 
   /**
-   * The character set in which text is printed: as the environment asks, or else as the terminal,
-   * or the system, has it.
+   * The character set of the output: from the environment, else from the terminal, else from the
+   * system.
    *
-   * @param properties the properties of Java by name; an unknown one is empty
+   * @param properties returns the value of a Java system property; empty if it is not set
    * @param stream {@code stdout} or {@code stderr}
-   * @throws SelectionException if the environment asks for none that is known
+   * @throws SelectionException if the environment names an unknown one
    */
   public static Charset charset(
       Map<String, String> environment, UnaryOperator<String> properties, String stream) {
-    String asked = environment.getOrDefault(VARIABLE, "");
-    if (!asked.isBlank()) {
-      return named(asked)
+    String wanted = environment.getOrDefault(VARIABLE, "");
+    if (!wanted.isBlank()) {
+      return named(wanted)
           .orElseThrow(
               () ->
                   new SelectionException(
-                      "%s is '%s', which is no character set: set it to UTF-8 or ASCII, or leave it out."
-                          .formatted(VARIABLE, asked)));
+                      "%s is '%s', which is not a character set: set it to UTF-8 or ASCII, or remove it."
+                          .formatted(VARIABLE, wanted)));
     }
-    // Java 19 knows the first; Java 17 the second where it prints on a terminal, and the last.
+    // Java 19 sets the first. Java 17 sets the second on a terminal, and always the last.
     return Stream.of(stream + ".encoding", "sun." + stream + ".encoding", "native.encoding")
         .map(properties)
         .flatMap(name -> named(name).stream())
@@ -76,9 +81,21 @@ public final class Screen extends PrintWriter {
     }
   }
 
-  /** The same place for forms that other programs read, and that are always in UTF-8. */
+  /** A printer to the same place for formats that are always UTF-8. */
   public static PrintWriter exact(PrintWriter printer) {
     return printer instanceof Screen screen ? screen.exact : printer;
+  }
+
+  /** Width of text in columns: COLUMNS between 60 and 200, or 80. */
+  public static int columns() {
+    String columns = System.getenv("COLUMNS");
+    try {
+      return columns == null
+          ? DEFAULT_COLUMNS
+          : Math.max(MIN_COLUMNS, Math.min(MAX_COLUMNS, Integer.parseInt(columns.strip())));
+    } catch (NumberFormatException e) {
+      return DEFAULT_COLUMNS;
+    }
   }
 
   @Override
@@ -87,11 +104,11 @@ public final class Screen extends PrintWriter {
     exact.flush();
   }
 
-  /** Passes on what can be encoded, and stand-ins for the rest. */
-  private static final class Fitting extends FilterWriter {
+  /** Replaces the characters that cannot be encoded. */
+  private static final class FallbackWriter extends FilterWriter {
     private final CharsetEncoder encoder;
 
-    Fitting(Writer out, CharsetEncoder encoder) {
+    FallbackWriter(Writer out, CharsetEncoder encoder) {
       super(out);
       this.encoder = encoder;
     }

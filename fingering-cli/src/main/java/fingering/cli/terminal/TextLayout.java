@@ -7,27 +7,27 @@ import java.util.List;
 public final class TextLayout {
   private TextLayout() {}
 
-  /** The text, filled with blanks on the right to a width. */
+  /** The text, padded with spaces on the right to a width. */
   public static String pad(String text, int width) {
     return text + " ".repeat(Math.max(0, width - text.length()));
   }
 
-  /** The text, filled with blanks on the left to a width. */
+  /** The text, padded with spaces on the left to a width. */
   public static String padLeft(String text, int width) {
     return " ".repeat(Math.max(0, width - text.length())) + text;
   }
 
-  /** The things in their order, in blocks of at most so many, but of one at least. */
-  public static <T> List<List<T>> blocks(List<T> things, int most) {
+  /** The items in order, in blocks of the given size or, if that is below 1, of one item each. */
+  public static <T> List<List<T>> blocks(List<T> items, int blockSize) {
     List<List<T>> blocks = new ArrayList<>();
-    int size = Math.max(1, most);
-    for (int from = 0; from < things.size(); from += size) {
-      blocks.add(things.subList(from, Math.min(things.size(), from + size)));
+    int size = Math.max(1, blockSize);
+    for (int from = 0; from < items.size(); from += size) {
+      blocks.add(items.subList(from, Math.min(items.size(), from + size)));
     }
     return blocks;
   }
 
-  /** The text in lines no wider than a width, all but the first indented. */
+  /** The text wrapped to a width; all lines but the first are indented. */
   public static List<String> wrap(String text, int width, int indent) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();

@@ -1,9 +1,9 @@
 package fingering.cli.terminal;
 
 /**
- * Weight and colour of text on a terminal. Never the only sign of anything.
+ * Weight and colour of text on a terminal. No meaning depends on them alone.
  *
- * @param coloured whether escape sequences are written at all
+ * @param coloured whether to write escape sequences
  */
 public record TextStyle(boolean coloured) {
   public static TextStyle of(boolean coloured) {
@@ -18,7 +18,7 @@ public record TextStyle(boolean coloured) {
     return wrap("2", text);
   }
 
-  /** What a reader should notice: a difference between plans. */
+  /** Text that readers should notice, such as a difference between plans. */
   public String marked(String text) {
     return wrap("1;36", text);
   }

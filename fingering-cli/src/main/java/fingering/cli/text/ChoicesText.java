@@ -1,7 +1,7 @@
 package fingering.cli.text;
 
 import com.google.common.collect.ImmutableList;
-import fingering.cli.option.ScoringContext;
+import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.demand.MeasureSpan;

@@ -4,7 +4,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlanningContext;
-import fingering.cli.option.ScoringContext;
+import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Passage;
 import fingering.music.PrintedPart;
@@ -29,8 +29,8 @@ public final class PageOutput {
       OutputOptions.Format format,
       Comparison comparison,
       PlanComparer comparer,
-      PlanningContext set) {
-    return of(format, comparison, comparer, set.charging(), set.printed());
+      PlanningContext planning) {
+    return of(format, comparison, comparer, planning.scoringContext(), planning.printed());
   }
 
   /** Returns the page or picture of plans. */

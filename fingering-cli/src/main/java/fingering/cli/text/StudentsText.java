@@ -2,8 +2,8 @@ package fingering.cli.text;
 
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.Multimaps;
-import fingering.cli.option.Student;
-import fingering.cli.option.Students;
+import fingering.cli.student.Student;
+import fingering.cli.student.Students;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Moment;

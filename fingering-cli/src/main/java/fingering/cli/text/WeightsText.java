@@ -5,9 +5,10 @@ import fingering.learning.LearnedWeights;
 import fingering.learning.TrainingExample;
 import fingering.scoring.CostRule;
 import fingering.scoring.rules.StandardRules;
+import fingering.userfile.UserText;
 import java.util.Locale;
 
-/** Learned weights as a file that can be read again, with remarks on how they were had. */
+/** Learned weights as a file that can be read again, with comments on how they were learned. */
 public final class WeightsText {
   private final StringBuilder text = new StringBuilder();
 
@@ -27,13 +28,13 @@ public final class WeightsText {
   }
 
   private void head(LearnedWeights learned, String start) {
-    remark("What a unit of each rule costs, in points, learned from printed fingerings:");
+    comment("Points per unit of each rule, learned from printed fingerings:");
     for (TrainingExample example : learned.examples()) {
       int notes = example.passage().notes().size();
-      remark("  %s: %d notes, %d fingered", example.name(), notes, example.fingered());
+      comment("  %s: %d notes, %d fingered", example.name(), notes, example.fingered());
     }
-    remark(
-        "%s. Start: %s; strength %s. Nothing was left to chance.",
+    comment(
+        "%s. Start: %s; strength %s. The same scores always give the same weights.",
         learned.pieces() == 1 ? "One piece" : learned.pieces() + " pieces",
         start,
         strength(learned.strength()));
@@ -47,8 +48,8 @@ public final class WeightsText {
   }
 
   private void agreements(LearnedWeights learned) {
-    remark("Agreement of the free plan with the print, mean of the pieces:");
-    remark("  %-36s string  string and finger", "");
+    comment("Agreement of the free plan with the print, mean of the pieces:");
+    comment("  %-36s string  string and finger", "");
     agreement("before", learned.before());
     agreement("after, on these very pieces", learned.after());
     learned
@@ -60,7 +61,7 @@ public final class WeightsText {
   private void agreement(String when, Agreement agreement) {
     String string =
         agreement.string().isPresent() ? share(agreement.string().getAsDouble()) : "none";
-    remark("  %-36s %-7s %s", when, string, share(agreement.stringAndFinger()));
+    comment("  %-36s %-7s %s", when, string, share(agreement.stringAndFinger()));
   }
 
   private static String share(double share) {
@@ -73,16 +74,14 @@ public final class WeightsText {
       text.append(
           String.format(
               Locale.ROOT,
-              "%-" + width + "s = %-6d # %s\n",
-              rule.id(),
+              "%-" + (width + 1) + "s %-6d # %s\n",
+              rule.id() + ":",
               learned.weights().of(rule),
               rule.unit()));
     }
   }
 
-  /** A line of remark; a name cannot break out of it. */
-  private void remark(String words, Object... values) {
-    String line = String.format(Locale.ROOT, words, values);
-    text.append("# ").append(line.replaceAll("\\p{Cntrl}", "?")).append('\n');
+  private void comment(String words, Object... values) {
+    text.append(UserText.comment(String.format(Locale.ROOT, words, values)));
   }
 }

@@ -32,7 +32,7 @@ class ScreenTest {
 
   @TempDir Path folder;
 
-  /** What stands on the screen, and what among the errors. */
+  /** The text on the screen, and the errors. */
   private record Seen(ByteArrayOutputStream out, ByteArrayOutputStream err) {
     String out(Charset charset) {
       return out.toString(charset);
@@ -73,7 +73,7 @@ class ScreenTest {
         "scale Bb major --instrument violin",
         "audition docs/demo/hearing.yaml"
       })
-  void plainSignsKeepEveryColumn(String typed) {
+  void replacementsKeepColumnsAligned(String typed) {
     String full = seen(UTF_8, words(typed)).out(UTF_8);
     String plain = seen(US_ASCII, words(typed)).out(US_ASCII);
 
@@ -82,7 +82,7 @@ class ScreenTest {
         .hasSameSizeAs(full.chars().filter(each -> each == '?').boxed().toList());
     assertThat(plain.lines()).hasSameSizeAs(full.lines().toList());
     assertThat(plain.lines()).allMatch(line -> line.length() <= COLUMNS);
-    // Blanks between columns stand in the same places.
+    // The spaces between columns are in the same places.
     List<String> one = full.lines().toList();
     List<String> other = plain.lines().toList();
     for (int i = 0; i < one.size(); i++) {
@@ -106,27 +106,27 @@ class ScreenTest {
     "Zoë plays Größe, Zoe plays Grosse",
     "‘sul G’ …, 'sul G' ..."
   })
-  void aPlayerReadsTheStandIns(String sign, String plain) {
+  void replacementsAreReadable(String sign, String plain) {
     assertThat(AsciiFallback.fit(sign, US_ASCII.newEncoder()::canEncode))
         .isEqualTo(plain.replace("\\", ""));
   }
 
   @Test
-  void whatCanBeShownStays() {
+  void charactersThatCanBeShownAreKept() {
     assertThat(seen(ISO_8859_1, "compare", DEMO).out(ISO_8859_1))
         .contains("×", "#")
         .doesNotContain("♯", "?");
   }
 
   @Test
-  void errorsArePlainToo() {
+  void errorsAreReplacedToo() {
     Seen seen = seen(US_ASCII, "compare", DEMO, "--tempo", "hlf=9");
     assertThat(seen.err().toString(US_ASCII)).contains("eighth ...").doesNotContain("?", "\ufffd");
   }
 
   // JSON: RFC 8259, section 8.1: text exchanged between systems is in UTF-8.
   @Test
-  void formsForOtherProgramsStayInUtf8() throws IOException {
+  void formatsForOtherProgramsStayInUtf8() throws IOException {
     Seen plain = seen(US_ASCII, "plan", DEMO, "--choose", "first", "--format", "json");
     assertThat(plain.out(UTF_8))
         .isEqualTo(seen(UTF_8, "plan", DEMO, "--choose", "first", "--format", "json").out(UTF_8));
@@ -147,7 +147,7 @@ class ScreenTest {
     "'', '', '', ANSI_X3.4-1968, US-ASCII",
     "'', '', '', nonsense, UTF-8"
   })
-  void theEnvironmentGoesBeforeTheTerminalAndThatBeforeTheSystem(
+  void theEnvironmentOverridesTheTerminalAndTheTerminalTheSystem(
       String asked, String stdout, String terminal, String system, String expected) {
     Map<String, String> properties =
         ImmutableMap.of(
@@ -169,7 +169,7 @@ class ScreenTest {
   // POSIX: in the locale C every character is one of the portable, one-byte set.
   @ParameterizedTest
   @CsvSource({"C, '', false", "C, UTF-8, true", "C.UTF-8, ASCII, false"})
-  void theProgramAsksItsEnvironment(String locale, String asked, boolean full)
+  void theProgramReadsItsEnvironment(String locale, String asked, boolean full)
       throws IOException, InterruptedException {
     ProcessBuilder builder =
         new ProcessBuilder(

@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Players who share one plan. Common practice, no source. */
 class PlayerGroupTest {
-  private static final Player FIRST_ONLY = player("positions = 1\nshifts = none");
-  private static final Player THIRD_ONLY = player("positions = 3\nshifts = slur");
+  private static final Player FIRST_ONLY = player("positions: 1\nshifts: none");
+  private static final Player THIRD_ONLY = player("positions: 3\nshifts: slur");
   private static final PlayerGroup BOTH = new PlayerGroup(ImmutableList.of(FIRST_ONLY, THIRD_ONLY));
   private static final RuleCase SLURRED_UP =
       RuleCase.on("violin", "B4/1 ~D5/1").by(2, "1", "1st").by(2, "1", "3rd");
@@ -73,10 +73,10 @@ class PlayerGroupTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "hand = small | hand = large | small",
-        "hand = large | size = 16 | medium",
-        "hand = 98mm | hand = medium | 98mm",
-        "hand = 111mm | hand = large | 111mm",
+        "hand: small | hand: large | small",
+        "hand: large | size: 16 | medium",
+        "hand: 98mm | hand: medium | 98mm",
+        "hand: 111mm | hand: large | 111mm",
       })
   void theSmallestHandDecides(String one, String other, String smallest) {
     PlayerGroup section = new PlayerGroup(ImmutableList.of(player(one), player(other)));
@@ -89,8 +89,8 @@ class PlayerGroupTest {
   // One hand reaches less of a longer string: geometry.
   @Test
   void ofEqualHandsTheOneOnTheLongerStringReachesLeast() {
-    Player shorter = player("instrument = viola\nsize = 15\nhand = 105mm");
-    Player longer = player("instrument = viola\nsize = 16.5\nhand = 105mm");
+    Player shorter = player("instrument: viola\nsize: 15\nhand: 105mm");
+    Player longer = player("instrument: viola\nsize: 16.5\nhand: 105mm");
     PlayerGroup section = new PlayerGroup(ImmutableList.of(shorter, longer));
     assertThat(section.smallestReach(Instruments.standard().named("viola"))).isEqualTo(longer);
   }
@@ -98,12 +98,12 @@ class PlayerGroupTest {
   @Test
   void thePresetIsThatOfTheLeastExperienced() {
     assertThat(
-            new PlayerGroup(ImmutableList.of(player("preset = advanced"), player("size = 1")))
+            new PlayerGroup(ImmutableList.of(player("preset: advanced"), player("size: 1")))
                 .preset())
         .hasValue("common-practice");
     assertThat(
             new PlayerGroup(
-                    ImmutableList.of(player("preset = intermediate"), player("preset = beginner")))
+                    ImmutableList.of(player("preset: intermediate"), player("preset: beginner")))
                 .preset())
         .hasValue("beginner");
     assertThat(new PlayerGroup(ImmutableList.of(Player.UNKNOWN)).preset()).isEmpty();
@@ -111,12 +111,12 @@ class PlayerGroupTest {
     for (String preset : Weights.presets()) {
       assertThat(
               new PlayerGroup(
-                      ImmutableList.of(player("preset = " + preset), player("preset = beginner")))
+                      ImmutableList.of(player("preset: " + preset), player("preset: beginner")))
                   .preset())
           .hasValue("beginner");
       assertThat(
               new PlayerGroup(
-                      ImmutableList.of(player("preset = advanced"), player("preset = " + preset)))
+                      ImmutableList.of(player("preset: advanced"), player("preset: " + preset)))
                   .preset())
           .hasValue(preset);
     }
@@ -125,13 +125,12 @@ class PlayerGroupTest {
   @Test
   void aSectionPlaysOneInstrument() {
     PlayerGroup mixed =
-        new PlayerGroup(
-            ImmutableList.of(player("instrument = viola"), player("instrument = cello")));
+        new PlayerGroup(ImmutableList.of(player("instrument: viola"), player("instrument: cello")));
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(mixed::instrument)
         .withMessageContaining("play the viola and the cello");
     assertThat(
-            new PlayerGroup(ImmutableList.of(player("instrument = viola"), Player.UNKNOWN))
+            new PlayerGroup(ImmutableList.of(player("instrument: viola"), Player.UNKNOWN))
                 .instrument())
         .isEqualTo(Optional.of(Instruments.standard().named("viola")));
     assertThatExceptionOfType(FingeringException.class)

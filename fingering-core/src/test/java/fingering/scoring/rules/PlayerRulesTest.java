@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Rules on new skills. Common practice, no source. */
 class PlayerRulesTest {
   private static Player who(String... lines) {
-    return Player.parse("test.player", String.join("\n", lines));
+    return Player.parse("test.yaml", String.join("\n", lines));
   }
 
   private static RuleCase violin(String events) {
@@ -42,23 +42,23 @@ class PlayerRulesTest {
             "new-finger-spacing",
             "new-extension",
             "new-shift");
-    Player player = who("positions = 1", "patterns = 2-3", "extensions = none", "shifts = none");
+    Player player = who("positions: 1", "patterns: 2-3", "extensions: none", "shifts: none");
     assertThat(StandardRules.forPlayer(player)).noneMatch(CostRule::idle);
   }
 
   @Test
   void anUnlistedPositionIsNewWhereAFingerIsDown() {
     RuleCase third = violin("D5/1").by(2, "1", "3rd");
-    assertThat(third.charged("new-position", who("positions = 1"))).isEqualTo(1);
-    assertThat(third.charged("new-position", who("positions = 1, 3"))).isZero();
-    assertThat(third.newTo(who("positions = half-2"))).containsExactly("3rd position");
+    assertThat(third.charged("new-position", who("positions: 1"))).isEqualTo(1);
+    assertThat(third.charged("new-position", who("positions: 1, 3"))).isZero();
+    assertThat(third.newTo(who("positions: half-2"))).containsExactly("3rd position");
     RuleCase open = violin("A4/1").by(2, "0", "3rd");
-    assertThat(open.charged("new-position", who("positions = 1"))).isZero();
+    assertThat(open.charged("new-position", who("positions: 1"))).isZero();
   }
 
   @Test
   void inFirstPositionThePattern23CoversTheUsualPlaces() {
-    Player beginner = who("patterns = 2-3");
+    Player beginner = who("patterns: 2-3");
     for (String usual : new String[] {"B4/1 1", "C#5/1 2", "D5/1 3", "E5/1 4"}) {
       String finger = usual.substring(usual.length() - 1);
       RuleCase path = violin(usual.substring(0, usual.length() - 2)).by(2, finger, "1st");
@@ -78,47 +78,46 @@ class PlayerRulesTest {
   @Test
   void eachPatternCoversItsOwnPlace() {
     RuleCase lowSecond = violin("C5/1").by(2, "2", "1st");
-    assertThat(lowSecond.charged("new-finger-pattern", who("patterns = 1-2"))).isZero();
+    assertThat(lowSecond.charged("new-finger-pattern", who("patterns: 1-2"))).isZero();
     RuleCase lowFirst = violin("Bb4/1").by(2, "1", "1st");
-    assertThat(lowFirst.charged("new-finger-pattern", who("patterns = 2-3, 0-1"))).isZero();
-    assertThat(lowFirst.charged("new-finger-pattern", who("patterns = 1-2, 2-3, 3-4")))
-        .isEqualTo(1);
+    assertThat(lowFirst.charged("new-finger-pattern", who("patterns: 2-3, 0-1"))).isZero();
+    assertThat(lowFirst.charged("new-finger-pattern", who("patterns: 1-2, 2-3, 3-4"))).isEqualTo(1);
     RuleCase highThird = violin("D#5/1").by(2, "3", "1st");
-    assertThat(highThird.charged("new-finger-pattern", who("patterns = 3-4"))).isZero();
-    assertThat(highThird.charged("new-finger-pattern", who("patterns = apart"))).isZero();
-    assertThat(highThird.charged("new-finger-pattern", who("patterns = 1-2"))).isEqualTo(1);
+    assertThat(highThird.charged("new-finger-pattern", who("patterns: 3-4"))).isZero();
+    assertThat(highThird.charged("new-finger-pattern", who("patterns: apart"))).isZero();
+    assertThat(highThird.charged("new-finger-pattern", who("patterns: 1-2"))).isEqualTo(1);
   }
 
   @Test
   void aHandWithTwoHalfStepsNeedsBothPatterns() {
     // B, C, D and E flat: 1-2 and 3-4 together.
     RuleCase lowFourth = violin("Eb5/1").by(2, "4", "1st");
-    assertThat(lowFourth.charged("new-finger-pattern", who("patterns = 1-2"))).isEqualTo(1);
-    assertThat(lowFourth.charged("new-finger-pattern", who("patterns = 1-2, 3-4"))).isZero();
+    assertThat(lowFourth.charged("new-finger-pattern", who("patterns: 1-2"))).isEqualTo(1);
+    assertThat(lowFourth.charged("new-finger-pattern", who("patterns: 1-2, 3-4"))).isZero();
   }
 
   @Test
   void aboveFirstPositionTwoNotesAreJudgedByTheirSpacing() {
-    Player twoThree = who("patterns = 2-3");
+    Player twoThree = who("patterns: 2-3");
     RuleCase together = violin("E5/1 F5/1").by(2, "2", "3rd").by(2, "3", "3rd");
     assertThat(together.charged("new-finger-spacing", twoThree)).isZero();
-    assertThat(together.charged("new-finger-spacing", who("patterns = 1-2, 3-4, apart")))
+    assertThat(together.charged("new-finger-spacing", who("patterns: 1-2, 3-4, apart")))
         .isEqualTo(1);
-    assertThat(together.newTo(who("patterns = 1-2"))).containsExactly("2 and 3 together");
+    assertThat(together.newTo(who("patterns: 1-2"))).containsExactly("2 and 3 together");
     RuleCase whole = violin("E5/1 F#5/1").by(2, "2", "3rd").by(2, "3", "3rd");
     assertThat(whole.newTo(twoThree)).containsExactly("2 and 3 a whole step apart");
-    assertThat(whole.charged("new-finger-spacing", who("patterns = 1-2"))).isZero();
+    assertThat(whole.charged("new-finger-spacing", who("patterns: 1-2"))).isZero();
   }
 
   @Test
   void aDescendingPairIsJudgedLikeAnAscendingOne() {
     RuleCase down = violin("F5/1 E5/1").by(2, "3", "3rd").by(2, "2", "3rd");
-    assertThat(down.newTo(who("patterns = 1-2"))).containsExactly("2 and 3 together");
+    assertThat(down.newTo(who("patterns: 1-2"))).containsExactly("2 and 3 together");
   }
 
   @Test
   void aPairIsNotJudgedAcrossStringsPositionsOrALongRest() {
-    Player player = who("patterns = 1-2");
+    Player player = who("patterns: 1-2");
     RuleCase strings = violin("E5/1 Bb5/1").by(2, "2", "3rd").by(1, "3", "2nd");
     assertThat(strings.charged("new-finger-spacing", player)).isZero();
     RuleCase shift = violin("E5/1 F5/1").by(2, "2", "3rd").by(2, "2", "4th");
@@ -130,20 +129,20 @@ class PlayerRulesTest {
   @Test
   void aPairIsNotNewIfTheFingerBetweenCouldMakeItLearned() {
     RuleCase minorThird = violin("D5/1 F5/1").by(2, "1", "3rd").by(2, "3", "3rd");
-    assertThat(minorThird.charged("new-finger-spacing", who("patterns = 1-2"))).isZero();
-    assertThat(minorThird.charged("new-finger-spacing", who("patterns = 2-3"))).isZero();
-    assertThat(minorThird.newTo(who("patterns = 3-4")))
+    assertThat(minorThird.charged("new-finger-spacing", who("patterns: 1-2"))).isZero();
+    assertThat(minorThird.charged("new-finger-spacing", who("patterns: 2-3"))).isZero();
+    assertThat(minorThird.newTo(who("patterns: 3-4")))
         .containsExactly("1 and 3 a minor third apart");
   }
 
   @Test
   void inFirstPositionAPairCanBeNewThoughItsNotesAreNot() {
     // Each note is in a hand shape with 2 and 3 together, the second with a low first finger.
-    Player player = who("patterns = 0-1, 2-3");
+    Player player = who("patterns: 0-1, 2-3");
     RuleCase pair = violin("B4/1 C5/1").by(2, "1", "1st").by(2, "2", "1st");
     assertThat(pair.charged("new-finger-pattern", player)).isZero();
     assertThat(pair.charged("new-finger-spacing", player)).isEqualTo(1);
-    Player beginner = who("patterns = 2-3");
+    Player beginner = who("patterns: 2-3");
     assertThat(pair.newTo(beginner)).containsExactly("the second finger low");
     RuleCase back = violin("B4/1 C5/1 B4/1").by(2, "1", "1st").by(2, "2", "1st").by(2, "1", "1st");
     assertThat(back.newTo(beginner)).containsExactly("the second finger low");
@@ -152,26 +151,25 @@ class PlayerRulesTest {
   @Test
   void threeWholeStepsAndAnAugmentedSecondHaveTheirOwnPatterns() {
     RuleCase tritone = violin("G5/1 C#6/1").by(2, "4", "3rd").by(1, "3", "3rd");
-    assertThat(tritone.charged("new-finger-spacing", who("patterns = 1-2"))).isZero();
+    assertThat(tritone.charged("new-finger-spacing", who("patterns: 1-2"))).isZero();
     RuleCase apart = violin("D5/1 G#5/1").by(2, "1", "3rd").by(2, "4", "3rd");
-    assertThat(apart.newTo(who("patterns = 1-2, 2-3, 3-4")))
+    assertThat(apart.newTo(who("patterns: 1-2, 2-3, 3-4")))
         .containsExactly("1 and 4 an augmented fourth apart");
-    assertThat(apart.charged("new-finger-spacing", who("patterns = apart"))).isZero();
+    assertThat(apart.charged("new-finger-spacing", who("patterns: apart"))).isZero();
     RuleCase wide = violin("Eb5/1 F#5/1").by(2, "2", "3rd").by(2, "3", "3rd");
-    assertThat(wide.newTo(who("patterns = 1-2, 2-3, 3-4, apart")))
+    assertThat(wide.newTo(who("patterns: 1-2, 2-3, 3-4, apart")))
         .containsExactly("2 and 3 an augmented second apart");
-    assertThat(wide.charged("new-finger-spacing", who("patterns = 1-2, 3-4, augmented second")))
+    assertThat(wide.charged("new-finger-spacing", who("patterns: 1-2, 3-4, augmented second")))
         .isZero();
   }
 
   @Test
   void theExtendedCelloHandIsNewOnlyForFingersThatMove() {
-    Player closed = who("patterns = closed");
+    Player closed = who("patterns: closed");
     RuleCase back = RuleCase.on("cello", "Bb3/1").by(1, "1", "1st");
     assertThat(back.charged("new-finger-pattern", closed)).isEqualTo(1);
     assertThat(back.newTo(closed)).containsExactly("the hand extended back");
-    assertThat(back.charged("new-finger-pattern", who("patterns = closed, extended back")))
-        .isZero();
+    assertThat(back.charged("new-finger-pattern", who("patterns: closed, extended back"))).isZero();
     RuleCase forward = RuleCase.on("cello", "Eb4/1").by(1, "4", "1st");
     assertThat(forward.newTo(closed)).containsExactly("the hand extended forward");
     assertThat(RuleCase.on("cello", "B3/1").by(1, "1", "1st").newTo(closed)).isEmpty();
@@ -180,10 +178,10 @@ class PlayerRulesTest {
   @Test
   void theCelloExtensionIsLearnedUnderEitherHeadingAndChargedOnce() {
     RuleCase back = RuleCase.on("cello", "Bb3/1").by(1, "1", "1st");
-    assertThat(back.newTo(who("extensions = none"))).containsExactly("the hand extended back");
-    assertThat(back.newTo(who("extensions = none", "patterns = closed"))).hasSize(1);
-    assertThat(back.newTo(who("extensions = first back", "patterns = closed"))).isEmpty();
-    assertThat(back.newTo(who("extensions = none", "patterns = closed, extended back"))).isEmpty();
+    assertThat(back.newTo(who("extensions: none"))).containsExactly("the hand extended back");
+    assertThat(back.newTo(who("extensions: none", "patterns: closed"))).hasSize(1);
+    assertThat(back.newTo(who("extensions: first back", "patterns: closed"))).isEmpty();
+    assertThat(back.newTo(who("extensions: none", "patterns: closed, extended back"))).isEmpty();
   }
 
   /** One note in the backward extension. */
@@ -199,11 +197,11 @@ class PlayerRulesTest {
   @Test
   void fingersThatStayInTheExtensionCountAsClosed() {
     RuleCase stays = extendedBack("D4", "4");
-    assertThat(stays.newTo(who("patterns = extended back"))).containsExactly("the closed hand");
-    assertThat(stays.newTo(who("patterns = closed"))).isEmpty();
-    assertThat(stays.newTo(who("extensions = none"))).isEmpty();
+    assertThat(stays.newTo(who("patterns: extended back"))).containsExactly("the closed hand");
+    assertThat(stays.newTo(who("patterns: closed"))).isEmpty();
+    assertThat(stays.newTo(who("extensions: none"))).isEmpty();
     RuleCase moves = extendedBack("Bb3", "1");
-    assertThat(moves.newTo(who("patterns = extended back"))).isEmpty();
+    assertThat(moves.newTo(who("patterns: extended back"))).isEmpty();
   }
 
   @Test
@@ -214,15 +212,15 @@ class PlayerRulesTest {
             .findFirst()
             .orElseThrow();
     RuleCase path = RuleCase.on("cello", "E5/1").by(Grip.of(reaching));
-    assertThat(path.charged("new-extension", who("extensions = first back"))).isEqualTo(1);
-    assertThat(path.charged("new-extension", who("extensions = fourth forward"))).isZero();
+    assertThat(path.charged("new-extension", who("extensions: first back"))).isEqualTo(1);
+    assertThat(path.charged("new-extension", who("extensions: fourth forward"))).isZero();
     RuleCase rests = RuleCase.on("cello", "A4/1").by(1, "T", "thumb");
-    assertThat(rests.charged("new-extension", who("extensions = none"))).isZero();
+    assertThat(rests.charged("new-extension", who("extensions: none"))).isZero();
   }
 
   @Test
   void aFingerAtItsPlaceIsNoExtensionInAnySpelling() {
-    Player none = who("extensions = none");
+    Player none = who("extensions: none");
     assertThat(violin("Fb5/1").by(2, "4", "1st").charged("new-extension", none)).isZero();
     assertThat(violin("Cx5/1").by(2, "1", "3rd").charged("new-extension", none)).isZero();
   }
@@ -230,44 +228,44 @@ class PlayerRulesTest {
   @Test
   void thumbPositionIsAPositionAndAPatternAndChargedOnce() {
     RuleCase thumb = RuleCase.on("cello", "A4/1").by(1, "T", "thumb");
-    assertThat(thumb.newTo(who("positions = 1-4"))).containsExactly("thumb position");
-    assertThat(thumb.newTo(who("patterns = closed"))).containsExactly("thumb position");
-    assertThat(thumb.newTo(who("positions = 1-4", "patterns = closed"))).hasSize(1);
-    assertThat(thumb.newTo(who("positions = 1-4", "patterns = closed, thumb"))).isEmpty();
-    assertThat(thumb.newTo(who("positions = 1-4, thumb", "patterns = closed"))).isEmpty();
+    assertThat(thumb.newTo(who("positions: 1-4"))).containsExactly("thumb position");
+    assertThat(thumb.newTo(who("patterns: closed"))).containsExactly("thumb position");
+    assertThat(thumb.newTo(who("positions: 1-4", "patterns: closed"))).hasSize(1);
+    assertThat(thumb.newTo(who("positions: 1-4", "patterns: closed, thumb"))).isEmpty();
+    assertThat(thumb.newTo(who("positions: 1-4, thumb", "patterns: closed"))).isEmpty();
   }
 
   @Test
   void theFourthFingerReachesUpToTheNextLetter() {
     RuleCase stretched = violin("C6/1").by(1, "4", "1st");
-    assertThat(stretched.charged("new-extension", who("extensions = none"))).isEqualTo(1);
-    assertThat(stretched.newTo(who("extensions = first back")))
+    assertThat(stretched.charged("new-extension", who("extensions: none"))).isEqualTo(1);
+    assertThat(stretched.newTo(who("extensions: first back")))
         .containsExactly("the fourth finger stretched");
-    assertThat(stretched.newTo(who("extensions = fourth forward", "patterns = 2-3"))).isEmpty();
+    assertThat(stretched.newTo(who("extensions: fourth forward", "patterns: 2-3"))).isEmpty();
     RuleCase inPlace = violin("B5/1").by(1, "4", "1st");
-    assertThat(inPlace.charged("new-extension", who("extensions = none"))).isZero();
+    assertThat(inPlace.charged("new-extension", who("extensions: none"))).isZero();
     RuleCase third = violin("Eb6/1").by(1, "4", "3rd");
-    assertThat(third.charged("new-extension", who("extensions = none"))).isEqualTo(1);
+    assertThat(third.charged("new-extension", who("extensions: none"))).isEqualTo(1);
   }
 
   @Test
   void theFirstFingerReachesBackAboveFirstPosition() {
     RuleCase back = violin("C#5/1").by(2, "1", "3rd");
-    assertThat(back.newTo(who("extensions = fourth forward")))
+    assertThat(back.newTo(who("extensions: fourth forward")))
         .containsExactly("the first finger drawn back");
-    assertThat(back.charged("new-extension", who("extensions = first back"))).isZero();
-    assertThat(violin("Db5/1").by(2, "1", "3rd").newTo(who("extensions = none"))).isEmpty();
-    assertThat(violin("A#4/1").by(2, "1", "1st").newTo(who("extensions = none"))).isEmpty();
+    assertThat(back.charged("new-extension", who("extensions: first back"))).isZero();
+    assertThat(violin("Db5/1").by(2, "1", "3rd").newTo(who("extensions: none"))).isEmpty();
+    assertThat(violin("A#4/1").by(2, "1", "1st").newTo(who("extensions: none"))).isEmpty();
   }
 
   private static void shifts(RuleCase shift, String word, String phrase) {
     Player all =
         who(
-            "shifts = rest, open string, same finger, first finger, another finger, another string, slur");
-    Player none = who("shifts = none");
+            "shifts: rest, open string, same finger, first finger, another finger, another string, slur");
+    Player none = who("shifts: none");
     assertThat(shift.charged("new-shift", all)).isZero();
     assertThat(shift.charged("new-shift", none)).isEqualTo(1);
-    assertThat(shift.charged("new-shift", who("shifts = " + word))).isZero();
+    assertThat(shift.charged("new-shift", who("shifts: " + word))).isZero();
     assertThat(shift.newTo(none)).containsExactly(phrase);
   }
 
@@ -306,16 +304,16 @@ class PlayerRulesTest {
   @Test
   void aSlurIsChargedInAdditionToTheKind() {
     RuleCase slurred = violin("B4/1 ~D5/1").by(2, "1", "1st").by(2, "1", "3rd");
-    assertThat(slurred.charged("new-shift", who("shifts = none"))).isEqualTo(2);
-    assertThat(slurred.newTo(who("shifts = same finger"))).containsExactly("a shift under a slur");
-    assertThat(slurred.newTo(who("shifts = slur"))).containsExactly("a shift on one finger");
+    assertThat(slurred.charged("new-shift", who("shifts: none"))).isEqualTo(2);
+    assertThat(slurred.newTo(who("shifts: same finger"))).containsExactly("a shift under a slur");
+    assertThat(slurred.newTo(who("shifts: slur"))).containsExactly("a shift on one finger");
     RuleCase open = violin("A4/1 ~D5/1").by(2, "0", "1st").by(2, "1", "3rd");
-    assertThat(open.charged("new-shift", who("shifts = open string"))).isZero();
+    assertThat(open.charged("new-shift", who("shifts: open string"))).isZero();
   }
 
   @Test
   void withoutAShiftNoShiftIsNew() {
     RuleCase stays = violin("B4/1 C5/1").by(2, "1", "1st").by(2, "2", "1st");
-    assertThat(stays.charged("new-shift", who("shifts = none"))).isZero();
+    assertThat(stays.charged("new-shift", who("shifts: none"))).isZero();
   }
 }

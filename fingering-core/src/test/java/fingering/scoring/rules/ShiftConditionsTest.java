@@ -30,7 +30,7 @@ class ShiftConditionsTest {
       ImmutableList.of("violin", "viola", "cello");
   private static final ImmutableList<Integer> LOWEST = ImmutableList.of(55, 48, 36);
   private static final Player BEGINNER =
-      Player.parse("beginner", "positions = 1\npatterns = 2-3, closed\nshifts = none");
+      Player.parse("beginner", "positions: 1\npatterns: 2-3, closed\nshifts: none");
   private static final ImmutableList<TransitionRule> RULES = rules(TransitionRule.class);
   private static final ImmutableList<TimedTransitionRule> TIMED = rules(TimedTransitionRule.class);
 

@@ -1,0 +1,115 @@
+package fingering.userfile;
+
+import com.google.common.collect.ImmutableMap;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
+
+/**
+ * The keys that a file, or a part of one, may have, with an example each.
+ *
+ * @param what what has these keys, with its article: a player file
+ * @param examples a line of a file by its key: {@code positions: [1, 3]}
+ * @param others whether other keys are allowed as well, in lower case joined by hyphens
+ */
+public record KnownKeys(String what, ImmutableMap<String, String> examples, boolean others) {
+  private static final Pattern KEY = Pattern.compile("[a-z]+(-[a-z]+)*");
+
+  /** The most keys that a message lists. */
+  private static final int LISTED = 20;
+
+  /** Letters that may be wrong in a misspelled key. */
+  private static final int SLIPS = 2;
+
+  /**
+   * The keys of these examples, in their order.
+   *
+   * @param examples lines of a file, {@code positions: [1, 3]}
+   */
+  public static KnownKeys of(String what, String... examples) {
+    return of(what, Arrays.asList(examples));
+  }
+
+  /** The keys of these examples, in their order. */
+  public static KnownKeys of(String what, Iterable<String> examples) {
+    ImmutableMap.Builder<String, String> byKey = ImmutableMap.builder();
+    for (String example : examples) {
+      byKey.put(example.substring(0, example.indexOf(':')), example);
+    }
+    return new KnownKeys(what, byKey.buildOrThrow(), false);
+  }
+
+  /** Any keys in lower case joined by hyphens, of which one is given as an example. */
+  public static KnownKeys any(String what, String example) {
+    return new KnownKeys(what, of(what, example).examples, true);
+  }
+
+  /** These keys and others, for something else that has both. */
+  public KnownKeys and(KnownKeys more) {
+    return new KnownKeys(
+        what,
+        ImmutableMap.<String, String>builder()
+            .putAll(examples)
+            .putAll(more.examples)
+            .buildOrThrow(),
+        others);
+  }
+
+  /** The same keys, of something else. */
+  public KnownKeys in(String other) {
+    return new KnownKeys(other, examples, others);
+  }
+
+  /** Whether the key is allowed. */
+  boolean allow(String key) {
+    return examples.containsKey(key) || (others && KEY.matcher(key).matches());
+  }
+
+  /** An example of a key, in quotation marks. */
+  String example(String key) {
+    return "'" + examples.getOrDefault(key, key + ": ...") + "'";
+  }
+
+  /** An example of the first key, in quotation marks. */
+  String example() {
+    return example(examples.keySet().iterator().next());
+  }
+
+  /** Why a key is unknown, with the nearest known key. */
+  String unknown(String key) {
+    if (key.isBlank()) {
+      return "a key is missing before the colon; write one, such as " + example();
+    }
+    if (others) {
+      return "'" + key + "' is not a key; write it in lower case, such as " + example();
+    }
+    return "there is no key '"
+        + key
+        + "'"
+        + nearest(key, examples.keySet())
+            .map(near -> "; did you mean '" + near + "', such as " + example(near) + "?")
+            .orElseGet(
+                () ->
+                    examples.size() > LISTED
+                        ? " in " + what + "; correct or remove it; a key is written as " + example()
+                        : " in " + what + "; choose from " + String.join(", ", examples.keySet()));
+  }
+
+  /** The known key that differs least from a misspelled one, if it does not differ much. */
+  static Optional<String> nearest(String typed, Set<String> known) {
+    String wrong = typed.toLowerCase(Locale.ROOT);
+    DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance();
+    return known.stream()
+        .filter(key -> distance.apply(wrong, key) <= Math.min(SLIPS, (key.length() - 1) / 2))
+        .min(Comparator.comparingInt(key -> distance.apply(wrong, key)))
+        .or(
+            () ->
+                known.stream()
+                    .filter(key -> wrong.length() > 2 && key.startsWith(wrong))
+                    .findFirst());
+  }
+}

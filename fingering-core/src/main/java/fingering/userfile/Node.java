@@ -1,0 +1,50 @@
+package fingering.userfile;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+
+/** A value in a user file, with its line: a single value, a list, or keys with values. */
+public sealed interface Node {
+  /** The line on which the value begins. */
+  Place place();
+
+  /**
+   * Parses a file.
+   *
+   * @param file the name of the file, for messages
+   * @throws UserFileException if the text is empty, is not YAML, holds several documents, gives a
+   *     key twice, or uses anchors, aliases or tags
+   */
+  static Node parse(String file, String text) {
+    return YamlTree.parse(file, text);
+  }
+
+  /**
+   * A single value.
+   *
+   * @param text the value as written, without quotes; empty if nothing is written
+   */
+  record Scalar(Place place, String text) implements Node {}
+
+  /**
+   * A list.
+   *
+   * @param items the items, in order
+   */
+  record Sequence(Place place, ImmutableList<Node> items) implements Node {}
+
+  /**
+   * Keys with values.
+   *
+   * @param entries the values by key, in the order of the file
+   */
+  record Mapping(Place place, ImmutableMap<String, Entry> entries) implements Node {}
+
+  /**
+   * The value of a key.
+   *
+   * @param place the line of the key
+   * @param value the value
+   */
+  record Entry(Place place, Node value) {}
+}

@@ -1,0 +1,71 @@
+package fingering.userfile;
+
+import fingering.tables.FingeringException;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Reads small text files in UTF-8, with or without a byte order mark. */
+public final class SmallFile {
+  /** Far more than a user file needs. */
+  private static final int MAX_KIB = 64;
+
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+  private SmallFile() {}
+
+  /**
+   * The text of a file of at most 64 KiB.
+   *
+   * @param what what the file should be, with its article: a player file
+   * @throws FingeringException if the file cannot be read or is too large; the message is one
+   *     sentence
+   */
+  public static String text(Path file, String what) {
+    return text(file, what, MAX_KIB);
+  }
+
+  /**
+   * The text of a file.
+   *
+   * @param what what the file should be, with its article: a player file
+   * @param maxKib the largest size, in KiB
+   * @throws FingeringException if the file cannot be read or is too large; the message is one
+   *     sentence
+   */
+  public static String text(Path file, String what, int maxKib) {
+    try {
+      if (!Files.exists(file)) {
+        throw new FingeringException(
+            "There is no file %s: check its name and folder.".formatted(file));
+      }
+      if (Files.isDirectory(file)) {
+        throw new FingeringException("%s is a folder: name %s inside it.".formatted(file, what));
+      }
+      if (!Files.isRegularFile(file)) {
+        throw new FingeringException(
+            "%s is a device and not a file: save the text in a file first.".formatted(file));
+      }
+      if (Files.size(file) > maxKib * 1024L) {
+        throw new FingeringException(
+            "%s is larger than %d KiB and is not read: check that it is %s."
+                .formatted(file, maxKib, what));
+      }
+      String text = Files.readString(file);
+      return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+    } catch (CharacterCodingException e) {
+      throw new FingeringException(
+          "%s is not text in UTF-8: save it again in that encoding.".formatted(file), e);
+    } catch (AccessDeniedException e) {
+      throw new FingeringException(
+          "You are not allowed to read %s: change its permissions, or use a copy.".formatted(file),
+          e);
+    } catch (IOException e) {
+      throw new FingeringException(
+          "%s could not be read from its disk: copy it elsewhere and try again.".formatted(file),
+          e);
+    }
+  }
+}

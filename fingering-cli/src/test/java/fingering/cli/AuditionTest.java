@@ -256,7 +256,7 @@ class AuditionTest {
   }
 
   @Test
-  void sheetForAnotherInstrumentThanThePlayersIsRefused() throws IOException {
+  void sheetForAnotherInstrumentThanThePlayersIsRejected() throws IOException {
     Path imke = Path.of("..", "docs", "examples", "imke.yaml");
     Path sheet = sheet("instrument: cello\nscales: [{scale: D major}]\n");
 

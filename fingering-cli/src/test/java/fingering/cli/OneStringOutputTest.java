@@ -58,7 +58,7 @@ final class OneStringOutputTest {
   }
 
   @Test
-  void thePageShowsTheFingeringsOfTwoMeasures() throws IOException {
+  void pageShowsTheFingeringsOfTwoMeasures() throws IOException {
     Session choices = Session.of("plan", DEMO, "--choices", "24-25").succeeded();
     assertThat(page()).containsSequence(lines(choices, "  m.  beat", "  A4"));
     assertThat(page()).containsSequence(lines(choices, "Fingerings in", "in m. 25."));
@@ -85,7 +85,7 @@ final class OneStringOutputTest {
   }
 
   @Test
-  void everyPlanKeepsToTheStringsAndJsonSaysWhereNot() {
+  void everyPlanFollowsTheStringMarksAndJsonListsExceptions() {
     JsonNode plan = Session.of("plan", SLUICE, "--format", "json").json();
     assertThat(strings(plan, 1, 4)).containsOnly("4");
     assertThat(strings(plan, 6, 7)).containsOnly("3");
@@ -99,7 +99,7 @@ final class OneStringOutputTest {
   }
 
   @Test
-  void wordsAreIgnoredOnRequest() {
+  void wordsCanBeIgnored() {
     JsonNode plan = Session.of("plan", SLUICE, "--ignore-words", "--format", "json").json();
     assertThat(strings(plan, 1, 4)).contains("3");
     assertThat(plan.get("remarks")).isEmpty();

@@ -121,7 +121,7 @@ final class RefusalsTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"90-99", "20-17", "Z", "B to Q"})
-  void missingMeasuresAreRefused(String range) {
+  void missingMeasuresAreRejected(String range) {
     assertThat(Session.of("compare", DEMO, "--measures", range).refused(2).err()).contains("Viola");
   }
 

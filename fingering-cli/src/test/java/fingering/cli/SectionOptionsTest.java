@@ -25,7 +25,7 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void onePlanIsMadeAndExplainedToEachPlayer() {
+  void onePlanListsWhatIsNewToEachPlayer() {
     Session plan = Session.of("plan", DEMO, "--player", IMKE, "--player", JONTE).succeeded();
     assertThat(plan.out())
         .contains("Preset: beginner; players: ", "New to these players", "Playing together")
@@ -54,7 +54,7 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void jsonListsWhatIsNewForEachPlayer() throws IOException {
+  void jsonListsNewSkillsByPlayer() throws IOException {
     Path low = player("low.yaml", "positions: 1");
     Path third = player("third.yaml", "positions: 1, 3", "shifts: rest");
     JsonNode plan =
@@ -86,7 +86,7 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void theSmallestHandIsUsedUnlessTheCommandLineGivesOne() throws IOException {
+  void smallestHandIsUsedUnlessTheCommandLineOverridesIt() throws IOException {
     Path small = player("small.yaml", "hand: small");
     Path large = player("large.yaml", "hand: large");
     JsonNode both =
@@ -113,7 +113,7 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void theSizeIsThatOfThePlayerWithTheSmallestHand() throws IOException {
+  void sizeIsThatOfTheSmallestReach() throws IOException {
     Path short15 = player("a.yaml", "instrument: viola", "size: 15", "hand: 105mm");
     Path long165 = player("b.yaml", "instrument: viola", "size: 16.5", "hand: 105mm");
     JsonNode plan =
@@ -137,7 +137,7 @@ final class SectionOptionsTest {
   }
 
   @Test
-  void playersOfTwoInstrumentsAreRefused() throws IOException {
+  void playersOfTwoInstrumentsAreRejected() throws IOException {
     Path viola = player("viola.yaml", "instrument: viola");
     Path cello = player("cello.yaml", "instrument: cello");
     assertThat(Session.of("plan", DEMO, "--player", viola, "--player", cello).refused(2).err())

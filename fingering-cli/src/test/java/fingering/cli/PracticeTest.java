@@ -206,6 +206,7 @@ final class PracticeTest {
     assertThat(
             practice("--from", "96", "--to", "60", "--by", day, "--today", today).succeeded().out())
         .contains("already faster than the goal", "Or did you swap --from and --to?")
+        .containsPattern("4 steps\\s+below\\s+the\\s+goal\\.")
         .doesNotContain("Small steps");
     assertThat(
             practice("--from", "60", "--to", "60", "--by", day, "--today", today).succeeded().out())

@@ -138,7 +138,7 @@ class AuditionTest {
     Session unmet = Session.of("audition", whole);
     assertThat(unmet.code()).isEqualTo(1);
     assertThat(unmet.out()).contains("short: ", "not in these pieces; ask for less");
-    assertThat(unmet.err()).contains("1 of 1 things asked for in ", " cannot be shown");
+    assertThat(unmet.err()).contains("1 of 1 skills asked for in ", " cannot be shown");
   }
 
   @Test

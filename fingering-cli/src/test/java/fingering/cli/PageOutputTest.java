@@ -128,7 +128,7 @@ class PageOutputTest {
         Session.of("scale", "D", "major", "--instrument", "viola", "--format", "html")
             .succeeded()
             .out();
-    assertThat(page).contains("<h1>").contains("A over the staff: free choice");
+    assertThat(page).contains("<h1>").contains("A, above the staff: free choice");
   }
 
   @Test

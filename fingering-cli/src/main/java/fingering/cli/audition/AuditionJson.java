@@ -42,7 +42,7 @@ public final class AuditionJson {
     ArrayNode problems = root.putArray("problems");
     sheet
         .problems()
-        .forEach(one -> problems.addObject().put("line", one.line()).put("says", one.says()));
+        .forEach(one -> problems.addObject().put("line", one.line()).put("says", one.message()));
     return PlanJson.text(root);
   }
 

@@ -190,7 +190,7 @@ public final class AuditionText {
     line(style.bold("Not planned"));
     for (SheetPieces.Problem problem : sheet.problems()) {
       paragraph(
-          "%s, line %d: %s".formatted(sheet.sheet().file(), problem.line(), problem.says()), 2);
+          "%s, line %d: %s".formatted(sheet.sheet().file(), problem.line(), problem.message()), 2);
     }
     line("");
   }

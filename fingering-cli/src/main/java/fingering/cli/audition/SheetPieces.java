@@ -6,6 +6,7 @@ import fingering.cli.audition.AuditionSheet.Entry;
 import fingering.cli.file.PlanFile;
 import fingering.cli.option.LimitOptions;
 import fingering.cli.option.TuneOptions;
+import fingering.cli.text.HeadingText;
 import fingering.demand.Demand;
 import fingering.demand.DemandParser;
 import fingering.demand.GripDemand;
@@ -56,9 +57,9 @@ public final class SheetPieces {
    * A piece that cannot be planned.
    *
    * @param line the line of the sheet
-   * @param says the reason, one sentence
+   * @param message the reason, one sentence
    */
-  public record Problem(int line, String says) {}
+  public record Problem(int line, String message) {}
 
   private final AuditionSheet sheet;
   private final Instrument played;
@@ -92,10 +93,11 @@ public final class SheetPieces {
       try {
         ready.add(at(entry.line(), () -> entry.scale() ? scale(entry) : excerpt(entry)));
       } catch (UserFileException e) {
-        String says = OPTION.matcher(e.problem()).replaceAll("'$1'");
+        String message = OPTION.matcher(e.problem()).replaceAll("'$1'");
         problems.add(
             new Problem(
-                e.place().line(), says.endsWith(".") || says.endsWith("?") ? says : says + "."));
+                e.place().line(),
+                message.endsWith(".") || message.endsWith("?") ? message : message + "."));
       }
     }
   }
@@ -174,10 +176,7 @@ public final class SheetPieces {
             fields.text("voice"));
     Passage passage =
         at(entry.lineOf("measures", "file", "abc"), () -> score.passage(request, one -> played));
-    String name =
-        fields
-            .text("name")
-            .orElse(passage.title().isBlank() ? passage.partName() : passage.title());
+    String name = fields.text("name").orElse(HeadingText.title(passage));
     Plan plan = plan(entry, passage, Brief.builder("free choice").withKeepPrinted(keepPrinted));
     return new Ready(entry, new AuditionPiece(name, planners.of(passage), plan, true), file);
   }

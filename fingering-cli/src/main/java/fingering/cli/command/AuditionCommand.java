@@ -86,7 +86,7 @@ final class AuditionCommand extends BaseCommand {
     if (pieces.ready().isEmpty()) {
       Problem first = pieces.problems().get(0);
       throw new SelectionException(
-          "%s, line %d: %s".formatted(sheet.file(), first.line(), first.says()));
+          "%s, line %d: %s".formatted(sheet.file(), first.line(), first.message()));
     }
     Audition audition =
         AuditionPlanner.plan(

@@ -8,6 +8,7 @@ import fingering.cli.student.Students;
 import fingering.cli.terminal.Screen;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
+import fingering.cli.text.HeadingText;
 import fingering.music.Passage;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.Score;
@@ -53,7 +54,7 @@ final class MarksCommand extends BaseCommand {
   private String text(Passage passage, List<Circle> circles) {
     List<String> lines = new ArrayList<>();
     TextStyle style = output.style();
-    lines.add(style.bold(passage.title().isBlank() ? passage.partName() : passage.title()));
+    lines.add(style.bold(HeadingText.title(passage)));
     lines.add("Take a pencil. Circle these before you play.");
     Optional<Circle.Kind> kind = Optional.empty();
     for (Circle circle : circles) {

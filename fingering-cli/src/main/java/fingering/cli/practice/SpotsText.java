@@ -37,14 +37,15 @@ public final class SpotsText {
     ImmutableList.Builder<String> paragraphs = ImmutableList.builder();
     for (int i = 0; i < spots.size(); i++) {
       PracticeSpot spot = spots.get(i);
-      StringBuilder says = new StringBuilder("m. " + spot.measures() + ": " + spot.reason() + ".");
-      spot.instructions().forEach(text -> says.append(' ').append(text));
-      spot.listenFor().ifPresent(text -> says.append(" Listen: ").append(text).append('.'));
+      StringBuilder paragraph =
+          new StringBuilder("m. " + spot.measures() + ": " + spot.reason() + ".");
+      spot.instructions().forEach(text -> paragraph.append(' ').append(text));
+      spot.listenFor().ifPresent(text -> paragraph.append(" Listen: ").append(text).append('.'));
       int number = i;
       written
           .flatMap(exercises -> exercises.file(number))
-          .ifPresent(file -> says.append(" Written to ").append(file).append('.'));
-      paragraphs.add(says.toString());
+          .ifPresent(file -> paragraph.append(" Written to ").append(file).append('.'));
+      paragraphs.add(paragraph.toString());
     }
     return paragraphs.build();
   }

@@ -184,7 +184,7 @@ class PathFinderTest {
     // Just below 2^44 points a note.
     Scoring scoring =
         Scoring.of(
-            ImmutableList.of(new Expensive(17_592_203)), Weights.parse("w", "expensive = 999999"));
+            ImmutableList.of(new Expensive(17_592_203)), Weights.parse("w", "expensive: 999999"));
     LayeredGraph all = Thinned.all(Music.viola().notes(notes));
     return new LayeredGraph(all.moments(), all.grips(), scoring, penalty);
   }

@@ -61,7 +61,7 @@ class TimedRuleTest {
   private static Scoring with(CostRule rule, int points) {
     return Scoring.of(
         ImmutableList.<CostRule>builder().addAll(StandardRules.all()).add(rule).build(),
-        Weights.parse("own", "open-before = " + points).orElse(Weights.commonPractice()));
+        Weights.parse("own", "open-before: " + points).orElse(Weights.commonPractice()));
   }
 
   private static Path best(Passage passage, Scoring scoring) {

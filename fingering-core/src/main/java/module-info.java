@@ -18,7 +18,9 @@ module fingering.core {
   requires org.codehaus.stax2;
   requires org.yaml.snakeyaml;
 
-  // The binding has no module descriptor: its module is named by its file.
+  // The XML binding has no module descriptor: its module is named after its file, and cannot
+  // require the logging that it uses.
+  requires org.slf4j;
   requires proxymusic;
 
   exports fingering.abc;

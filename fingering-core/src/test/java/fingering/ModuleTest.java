@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
 /** The library works as a module, with its tables, and hides its internal packages. */
@@ -68,8 +69,15 @@ class ModuleTest {
     return LAYER.findLoader(MODULE).loadClass(name);
   }
 
+  @AfterEach
+  void restoreContextClassLoader() {
+    Thread.currentThread().setContextClassLoader(getClass().getClassLoader());
+  }
+
   @Test
   void scoresTablesAndPresetsAreRead() throws ReflectiveOperationException {
+    // The XML binding looks for its implementation here.
+    Thread.currentThread().setContextClassLoader(LAYER.findLoader(MODULE));
     Path demo = Path.of("..", "docs", "demo", "demo.musicxml");
     Object file =
         type("fingering.musicxml.file.ScoreFile").getMethod("read", Path.class).invoke(null, demo);

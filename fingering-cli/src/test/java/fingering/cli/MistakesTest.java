@@ -142,7 +142,7 @@ class MistakesTest {
         "plan DEMO --preset novice            | choose one of common-practice",
         "plan DEMO --player PUPIL             | save it again in that encoding",
         "plan DEMO --player NONE              | check its name and folder",
-        "check FOLDER                         | should end in .musicxml",
+        "check FOLDER                         | must end in .musicxml",
         "check MARCH --level novice           | or name a file of your own",
         "learn DEMO                           | finger more notes",
         "practice DEMO --to quarter=96 --by 12.12.2026 | such as 2026-12-12",

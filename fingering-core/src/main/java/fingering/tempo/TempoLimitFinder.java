@@ -143,7 +143,9 @@ final class TempoLimitFinder {
     return () -> limitText.transition(needed.cause(), from, to);
   }
 
-  /** Adds the limits of shifts from each stopped note to the next; open strings give time. */
+  /**
+   * Adds the limits of shifts from each stopped note to the next; open strings in between add time.
+   */
   private void addShifts() {
     int from = -1;
     for (int m = 0; m < moments.size(); m++) {

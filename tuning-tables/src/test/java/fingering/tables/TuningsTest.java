@@ -198,7 +198,7 @@ class TuningsTest {
     assertThat(rows(ROWS.replace("\n", "\r\n"))).isEqualTo(tuning);
   }
 
-  /** Replaces the first of the texts by the second and expects the complaint. */
+  /** Replaces the first of the texts by the second and expects the problem. */
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',
@@ -218,7 +218,7 @@ class TuningsTest {
         "cello | open-g | 1; cello | Open G | 1; 2: 'Open G' is not a name for a tuning",
         "cello | open-g | 3; cello | open-d | 3; 5: string 3 where string 1 belongs"
       })
-  void whatDoesNotFitIsNamedWithTableAndLine(String from, String to, String complaint) {
+  void whatDoesNotFitIsNamedWithTableAndLine(String from, String to, String problem) {
     assertThat(ROWS).contains(from);
     assertThatExceptionOfType(BadTableException.class)
         .isThrownBy(() -> rows(ROWS.replace(from, to)))

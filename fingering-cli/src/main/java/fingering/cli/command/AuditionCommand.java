@@ -119,7 +119,11 @@ final class AuditionCommand extends BaseCommand {
             own -> {
               throw new SelectionException(
                   "%s is for the %s, but the player of %s plays the %s: give another player file."
-                      .formatted(sheet.file(), named.spoken(), students.files(), own.spoken()));
+                      .formatted(
+                          sheet.file(),
+                          named.nameInSentence(),
+                          students.files(),
+                          own.nameInSentence()));
             });
     Instrument played = build.apply(named, students);
     students.requirePatterns(played);

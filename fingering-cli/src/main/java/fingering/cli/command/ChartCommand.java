@@ -138,7 +138,7 @@ final class ChartCommand extends BaseCommand {
           "--position: "
               + e.getMessage()
               + "; the highest numbered position on the "
-              + instrument().spoken()
+              + instrument().nameInSentence()
               + " is "
               + highest.display(),
           e);

@@ -160,7 +160,7 @@ final class PlanCommand extends BaseCommand {
 
   private String why(MeasureBeat when, Plan plan, PlanComparer comparer, ScoringContext context) {
     ImmutableList<Alternative> alternatives =
-        comparer.alternatives(plan.brief(), when.in(plan.passage()), ALTERNATIVES);
+        comparer.alternatives(plan.brief(), when.indexIn(plan.passage()), ALTERNATIVES);
     return output.format() == OutputOptions.Format.JSON
         ? PlanJson.of(plan, alternatives, context)
         : WhyText.of(alternatives, context, Screen.columns(), output.style());

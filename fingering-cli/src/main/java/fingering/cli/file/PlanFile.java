@@ -129,7 +129,7 @@ public final class PlanFile {
     if (!other.equals(instrument.id())) {
       throw new SelectionException(
           "%s is a plan for the %s, but this part is for the %s: make a plan for the %s first."
-              .formatted(file, other, instrument.spoken(), instrument.spoken()));
+              .formatted(file, other, instrument.nameInSentence(), instrument.nameInSentence()));
     }
     if (!tuning.equals(instrument.tuning())) {
       throw new SelectionException(

@@ -99,9 +99,9 @@ public final class InstrumentOptions {
               .formatted(
                   own.name(),
                   file,
-                  known.named(own.instrument()).spoken(),
-                  instrument.spoken(),
-                  instrument.spoken()));
+                  known.named(own.instrument()).nameInSentence(),
+                  instrument.nameInSentence(),
+                  instrument.nameInSentence()));
     }
     return own;
   }

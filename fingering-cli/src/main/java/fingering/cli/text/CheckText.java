@@ -128,7 +128,7 @@ public final class CheckText implements CheckReport {
     line(
         style.bold(part.part().name())
             + " ("
-            + part.instrument().spoken()
+            + part.instrument().nameInSentence()
             + ", "
             + part.forces().id().replace('-', ' ')
             + "): difficulty "

@@ -124,15 +124,18 @@ public final class ChordRule implements CheckRule {
     String notes = NoteText.of(moment);
     String reason =
         moment.starting().size() > instrument.strings().size()
-            ? "%s has more notes than the %s has strings".formatted(notes, instrument.spoken())
+            ? "%s has more notes than the %s has strings"
+                .formatted(notes, instrument.nameInSentence())
             : onStrings(instrument, moment)
                 ? (broken(music, moment)
                         ? "%s can only be broken on the %s, because the hand has to move within it"
                         : "%s is beyond the reach of one hand on the %s")
-                    .formatted(notes, instrument.spoken())
+                    .formatted(notes, instrument.nameInSentence())
                 : "%s notes of %s need the same string of the %s"
                     .formatted(
-                        moment.starting().size() == 2 ? "Both" : "Two", notes, instrument.spoken());
+                        moment.starting().size() == 2 ? "Both" : "Two",
+                        notes,
+                        instrument.nameInSentence());
     String wayOut =
         canDivide
             ? DIVIDE

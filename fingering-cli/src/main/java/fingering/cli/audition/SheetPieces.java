@@ -229,7 +229,7 @@ public final class SheetPieces {
     ImmutableList<Demand> demands = text.read(key, value);
     for (Demand demand : demands) {
       if (demand instanceof GripDemand limit) {
-        // Called only for what it refuses.
+        // Called only to check the measures and notes.
         limit.moments(passage);
       }
     }

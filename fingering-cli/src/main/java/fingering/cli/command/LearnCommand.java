@@ -74,7 +74,7 @@ final class LearnCommand extends BaseCommand {
   @Override
   public Integer call() {
     if (!(strength >= 0 && strength <= Learner.MAX_STRENGTH)) {
-      throw mistake(
+      throw usageError(
           "--strength must be a number from 0 to %.0f, such as 30".formatted(Learner.MAX_STRENGTH));
     }
     output.check();

@@ -149,7 +149,7 @@ public final class PlanFile {
             .filter(each -> each.symbol().equals(symbol))
             .findFirst()
             .orElseThrow(() -> new FingeringException("there is no finger " + symbol));
-    KeptFingering taken =
+    KeptFingering fingering =
         new KeptFingering(
             string,
             finger,
@@ -172,7 +172,7 @@ public final class PlanFile {
         note.get("onset").decimalValue(),
         Pitch.parse(field(note, "written").asText()),
         field(note, "midi").asInt(),
-        taken);
+        fingering);
   }
 
   private static JsonNode field(JsonNode note, String name) {

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
  * A student that plans are made for.
  *
  * @param file the player file that describes the student, as typed
- * @param player what the file says
+ * @param player the player that the file describes
  */
 public record Student(String file, Player player) {
   /**

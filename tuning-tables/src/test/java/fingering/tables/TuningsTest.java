@@ -222,6 +222,6 @@ class TuningsTest {
     assertThat(ROWS).contains(from);
     assertThatExceptionOfType(BadTableException.class)
         .isThrownBy(() -> rows(ROWS.replace(from, to)))
-        .withMessageStartingWith("tunings.table, line " + complaint);
+        .withMessageStartingWith("tunings.table, line " + problem);
   }
 }

@@ -88,12 +88,12 @@ public final class AllRequirements implements Requirement {
 
   @Override
   public boolean satisfied(int state) {
-    int left = state;
+    int remaining = state;
     for (Requirement each : all) {
-      if (!each.satisfied(left % each.states())) {
+      if (!each.satisfied(remaining % each.states())) {
         return false;
       }
-      left /= each.states();
+      remaining /= each.states();
     }
     return true;
   }

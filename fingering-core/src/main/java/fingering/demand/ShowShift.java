@@ -55,7 +55,7 @@ public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind,
     Direction actual = now.frame().first() > before.frame().first() ? Direction.UP : Direction.DOWN;
     return HandMovement.shifts(transition, before, now)
         && direction.map(actual::equals).orElse(true)
-        && kind.map(required -> required.is(transition, before, now)).orElse(true);
+        && kind.map(required -> required.matches(transition, before, now)).orElse(true);
   }
 
   private static List<Transition> transitions(Passage passage) {

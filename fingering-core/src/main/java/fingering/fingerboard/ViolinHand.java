@@ -90,9 +90,9 @@ final class ViolinHand implements HandModel {
     for (Frame frame : frames) {
       for (int finger = 1; finger <= 4; finger++) {
         int expected = frame.index() + finger - 1;
-        double off = semitones - centre(frame.index(), finger);
+        double offset = semitones - centre(frame.index(), finger);
         boolean spelled = letters == expected || expected == 0;
-        if (fits(frame, finger, semitones, letters - expected, off, extension)) {
+        if (fits(frame, finger, semitones, letters - expected, offset, extension)) {
           found.add(
               Placement.stopped(
                   string.number(),
@@ -100,7 +100,7 @@ final class ViolinHand implements HandModel {
                   semitones,
                   frame,
                   Geometry.fromNut(stringLength, semitones),
-                  stretch(frame, finger, semitones, off),
+                  stretch(frame, finger, semitones, offset),
                   !spelled));
         }
       }
@@ -109,42 +109,42 @@ final class ViolinHand implements HandModel {
   }
 
   private boolean fits(
-      Frame frame, int finger, int semitones, int lettersOff, double off, double extension) {
+      Frame frame, int finger, int semitones, int letterOffset, double offset, double extension) {
     boolean half = frame.position().equals(Position.HALF);
     // In chords the fingers can be closer together than in single notes.
     double respelled = half ? RESPELLED_HALF : extension > EXTENSION ? SPELLED : RESPELLED;
     if (half && finger == 1) {
       return semitones == 1;
     }
-    if (lettersOff == 0 && Math.abs(off) <= (half ? RESPELLED : SPELLED)) {
+    if (letterOffset == 0 && Math.abs(offset) <= (half ? RESPELLED : SPELLED)) {
       return true;
     }
-    if (Math.abs(lettersOff) <= 1 && Math.abs(off) <= respelled) {
+    if (Math.abs(letterOffset) <= 1 && Math.abs(offset) <= respelled) {
       return true;
     }
-    if (finger == 4 && off > 0 && off <= extension && lettersOff >= 0) {
+    if (finger == 4 && offset > 0 && offset <= extension && letterOffset >= 0) {
       return Geometry.span(stringLength, frame.first(), semitones) <= reach;
     }
     return finger == 1
-        && off < 0
-        && -off <= extension
-        && lettersOff <= 0
+        && offset < 0
+        && -offset <= extension
+        && letterOffset <= 0
         && Geometry.span(stringLength, semitones, frame.highest()) <= reach;
   }
 
-  private double stretch(Frame frame, int finger, int semitones, double off) {
+  private double stretch(Frame frame, int finger, int semitones, double offset) {
     double reached =
         finger == 4 ? Geometry.span(stringLength, frame.first(), semitones) - AT_EASE * reach : 0;
-    return Math.max(reached, outOfPlace(frame, finger, semitones, off));
+    return Math.max(reached, outOfPlace(frame, finger, semitones, offset));
   }
 
-  private double outOfPlace(Frame frame, int finger, int semitones, double off) {
+  private double outOfPlace(Frame frame, int finger, int semitones, double offset) {
     double centre = centre(frame.index(), finger);
     double easyAbove = finger == 4 ? EASY_FOURTH : EASY;
-    if (off > easyAbove) {
+    if (offset > easyAbove) {
       return Geometry.span(stringLength, centre + easyAbove, semitones);
     }
-    if (off < -EASY) {
+    if (offset < -EASY) {
       return Geometry.span(stringLength, semitones, centre - EASY);
     }
     return 0;

@@ -4,7 +4,7 @@ import fingering.tables.Pitch;
 import java.util.Optional;
 
 /**
- * A harmonic as a part notates it, apart from its sounding pitch.
+ * The notation of a harmonic in a part, except for its sounding pitch.
  *
  * @param kind natural or artificial
  * @param touched the pitch that a note stopped at the touched place would sound; empty if only the

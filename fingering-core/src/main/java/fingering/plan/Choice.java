@@ -23,7 +23,7 @@ public record Choice(int firstMoment, int lastMoment, Plan plan) {
    * and each choice.
    *
    * @param span the measures
-   * @param k the most choices to return, from 1
+   * @param k the maximum number of choices to return, from 1
    * @throws InfeasibleBriefException if no plan meets the brief
    * @throws FingeringException if the passage does not have these measures, no note begins in them,
    *     or k is below 1

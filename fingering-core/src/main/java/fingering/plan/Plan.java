@@ -148,7 +148,7 @@ public record Plan(
   /**
    * The most expensive measures, most expensive first, without those that cost nothing.
    *
-   * @param limit the most measures to return, 0 or more
+   * @param limit the maximum number of measures to return, 0 or more
    * @throws IllegalArgumentException if the limit is below 0
    */
   public ImmutableList<MeasureCost> hardestMeasures(int limit) {

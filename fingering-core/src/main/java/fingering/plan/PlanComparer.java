@@ -206,7 +206,8 @@ public final class PlanComparer {
    * best, 2nd, 3rd. Plans that differ only in fingers count as one. A remark says if there are
    * fewer than requested.
    *
-   * @param k the most plans to return, 1 to {@value fingering.search.PathFinder#MAX_PATHS}
+   * @param k the maximum number of plans to return, 1 to {@value
+   *     fingering.search.PathFinder#MAX_PATHS}
    * @throws InfeasibleBriefException if there is none
    * @throws FingeringException if k is out of range
    */
@@ -277,12 +278,12 @@ public final class PlanComparer {
     if (!allowed.isEmpty()) {
       return Optional.empty();
     }
-    long least = compared.stream().mapToLong(Plan::total).min().orElseThrow();
+    long lowest = compared.stream().mapToLong(Plan::total).min().orElseThrow();
     long free = plan(Brief.free(FREE_CHOICE)).total();
-    return free < least
+    return free < lowest
         ? Optional.of(
             "A plan with free choice of positions costs %d points, %d less than the cheapest of these: see 'plan --choose free'."
-                .formatted(free, least - free))
+                .formatted(free, lowest - free))
         : Optional.empty();
   }
 

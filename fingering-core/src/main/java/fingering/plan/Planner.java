@@ -112,7 +112,7 @@ public final class Planner {
    * that differ only in where the hand waits under an open string count as one, and the best of
    * them is returned.
    *
-   * @param k the most plans to return, 1 to {@value PathFinder#MAX_PATHS}
+   * @param k the maximum number of plans to return, 1 to {@value PathFinder#MAX_PATHS}
    * @throws InfeasibleBriefException if there is none
    * @throws FingeringException if k is out of range
    */
@@ -124,7 +124,7 @@ public final class Planner {
    * The best plans of a brief that differ at a level of detail, best first. The first is the best
    * plan, and each is the best of all plans that look the same at that level.
    *
-   * @param k the most plans to return, 1 to {@value PathFinder#MAX_PATHS}
+   * @param k the maximum number of plans to return, 1 to {@value PathFinder#MAX_PATHS}
    * @throws InfeasibleBriefException if there is none
    * @throws FingeringException if k is out of range
    */
@@ -146,7 +146,7 @@ public final class Planner {
    * for each alternative.
    *
    * @param moment index of the moment in the passage, from 0
-   * @param k the most alternatives to return, from 1
+   * @param k the maximum number of alternatives to return, from 1
    * @throws InfeasibleBriefException if no plan meets the brief
    * @throws FingeringException if the passage does not have that moment, or k is below 1
    */

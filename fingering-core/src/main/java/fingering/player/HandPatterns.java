@@ -74,8 +74,8 @@ final class HandPatterns {
     unlearned = new boolean[FINGERS][FINGERS + 1][FURTHEST + 1];
     for (int below = 0; below < FINGERS; below++) {
       for (int above = below + 1; above <= FINGERS; above++) {
-        for (int apart = 1; apart <= FURTHEST; apart++) {
-          unlearned[below][above][apart] = isUnlearned(learned, below, above, apart);
+        for (int semitones = 1; semitones <= FURTHEST; semitones++) {
+          unlearned[below][above][semitones] = isUnlearned(learned, below, above, semitones);
         }
       }
     }
@@ -98,10 +98,10 @@ final class HandPatterns {
   }
 
   private static boolean isUnlearned(
-      ImmutableSet<FingerPattern> learned, int below, int above, int apart) {
+      ImmutableSet<FingerPattern> learned, int below, int above, int semitones) {
     boolean exists = false;
     for (HandShape shape : SHAPES) {
-      if (shape.semitones(below, above) == apart) {
+      if (shape.semitones(below, above) == semitones) {
         if (learned.containsAll(shape.required(below == 0))) {
           return false;
         }
@@ -117,10 +117,10 @@ final class HandPatterns {
    *
    * @param below the lower finger, 1 to 3, or 0 for the nut
    * @param above the higher finger, up to 4
-   * @param apart semitones from one to the other; below 1 if they are crossed
+   * @param semitones semitones from one to the other; below 1 if they are crossed
    */
-  boolean unlearned(int below, int above, int apart) {
-    return apart > 0 && apart <= FURTHEST && unlearned[below][above][apart];
+  boolean unlearned(int below, int above, int semitones) {
+    return semitones > 0 && semitones <= FURTHEST && unlearned[below][above][semitones];
   }
 
   /**
@@ -129,17 +129,17 @@ final class HandPatterns {
    * @param semitones semitones above the open string
    */
   static String describePlace(int finger, int semitones) {
-    int off = semitones - USUAL.get(finger - 1);
+    int offset = semitones - USUAL.get(finger - 1);
     // The second finger has two usual places, which players call low and high.
-    String how = off < 0 ? " low" : off > 0 || finger == 2 ? " high" : " in its usual place";
+    String how = offset < 0 ? " low" : offset > 0 || finger == 2 ? " high" : " in its usual place";
     return "the " + ORDINALS.get(finger - 1) + " finger" + how;
   }
 
   /** The spacing of two fingers in words, the lower finger first. */
-  static String describeSpacing(int below, int above, int apart) {
+  static String describeSpacing(int below, int above, int semitones) {
     boolean neighbours = above - below == 1;
     String how =
-        switch (apart) {
+        switch (semitones) {
           case 1 -> "together";
           case 2 -> "a whole step apart";
           case 3 -> neighbours ? "an augmented second apart" : "a minor third apart";

@@ -73,11 +73,11 @@ public enum ShiftKind {
    * @param before the grip from which the hand shifts
    * @param now the grip to which it shifts
    */
-  public boolean is(Transition transition, Grip before, Grip now) {
+  public boolean matches(Transition transition, Grip before, Grip now) {
     return this == SLUR ? slurred(transition, before) : of(transition, before, now) == this;
   }
 
-  /** The kind of a shift apart from slurs, judged by the highest note of each grip. */
+  /** The kind of a shift, not counting slurs, judged by the highest note of each grip. */
   public static ShiftKind of(Transition transition, Grip before, Grip now) {
     if (transition.rest()) {
       return REST;
@@ -85,15 +85,15 @@ public enum ShiftKind {
     if (before.open()) {
       return OPEN_STRING;
     }
-    Placement left = before.top();
-    Placement reached = now.top();
-    if (left.string() != reached.string()) {
+    Placement from = before.top();
+    Placement to = now.top();
+    if (from.string() != to.string()) {
       return ANOTHER_STRING;
     }
-    if (left.finger() == reached.finger()) {
+    if (from.finger() == to.finger()) {
       return SAME_FINGER;
     }
-    return stepByFirst(left, reached) || stepByFirst(reached, left) ? FIRST_FINGER : ANOTHER_FINGER;
+    return stepByFirst(from, to) || stepByFirst(to, from) ? FIRST_FINGER : ANOTHER_FINGER;
   }
 
   /** Whether the shift is heard because a slur joins the notes. */

@@ -11,11 +11,11 @@ final class CostBound {
   /** Indexed by moment and grip: the lowest score from after the grip to the end. */
   private final long[][] toEnd;
 
-  private final long most;
+  private final long limit;
 
-  private CostBound(long[][] toEnd, long most) {
+  private CostBound(long[][] toEnd, long limit) {
     this.toEnd = toEnd;
-    this.most = most;
+    this.limit = limit;
   }
 
   /** A bound that no path exceeds, by a backward pass through the graph. */
@@ -53,7 +53,7 @@ final class CostBound {
   long[] limits(int moment) {
     long[] limits = new long[toEnd[moment].length];
     for (int i = 0; i < limits.length; i++) {
-      limits[i] = toEnd[moment][i] == ForwardPass.UNREACHABLE ? -1 : most - toEnd[moment][i];
+      limits[i] = toEnd[moment][i] == ForwardPass.UNREACHABLE ? -1 : limit - toEnd[moment][i];
     }
     return limits;
   }

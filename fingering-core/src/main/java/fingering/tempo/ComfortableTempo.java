@@ -70,12 +70,12 @@ public record ComfortableTempo(
   /**
    * The tightest limits, tightest first; of runs that have a measure in common only the tightest.
    *
-   * @param most the most limits to return, 0 or more
+   * @param max the maximum number of limits to return, 0 or more
    */
-  public ImmutableList<TempoLimit> tightestDistinct(int most) {
+  public ImmutableList<TempoLimit> tightestDistinct(int max) {
     List<TempoLimit> distinct = new ArrayList<>();
     for (TempoLimit limit : tightest(byMeasure.size())) {
-      if (distinct.size() < most && distinct.stream().noneMatch(limit::overlapsRun)) {
+      if (distinct.size() < max && distinct.stream().noneMatch(limit::overlapsRun)) {
         distinct.add(limit);
       }
     }
@@ -85,12 +85,12 @@ public record ComfortableTempo(
   /**
    * The tightest limits, tightest first, at most one for each measure.
    *
-   * @param most the most limits to return, 0 or more
+   * @param max the maximum number of limits to return, 0 or more
    */
-  public ImmutableList<TempoLimit> tightest(int most) {
+  public ImmutableList<TempoLimit> tightest(int max) {
     return byMeasure.stream()
         .sorted(Comparator.comparingDouble(TempoLimit::factor))
-        .limit(most)
+        .limit(max)
         .collect(ImmutableList.toImmutableList());
   }
 }

@@ -123,19 +123,19 @@ public final class Fields {
   }
 
   /** The whole number of a key, within limits. */
-  public Optional<Integer> number(String key, int least, int most) {
+  public Optional<Integer> number(String key, int min, int max) {
     return value(
         key,
         text -> {
           if (WHOLE_NUMBER.matcher(text).matches()) {
             int number = Integer.parseInt(text);
-            if (number >= least && number <= most) {
+            if (number >= min && number <= max) {
               return number;
             }
           }
           throw new FingeringException(
               "'%s' is a whole number from %d to %d, such as %s, not '%s'"
-                  .formatted(key, least, most, known.example(key), text));
+                  .formatted(key, min, max, known.example(key), text));
         });
   }
 

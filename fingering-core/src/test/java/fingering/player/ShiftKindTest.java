@@ -41,7 +41,7 @@ class ShiftKindTest {
   void aShiftUnderASlurIsOfTwoKinds() {
     Transition slurred = transition("B4/1 ~D5/1");
     assertThat(ShiftKind.values())
-        .filteredOn(kind -> kind.is(slurred, FIRST, THIRD))
+        .filteredOn(kind -> kind.matches(slurred, FIRST, THIRD))
         .containsExactly(ShiftKind.SAME_FINGER, ShiftKind.SLUR);
   }
 
@@ -49,7 +49,7 @@ class ShiftKindTest {
   void aDetachedShiftIsOfOneKind() {
     Transition detached = transition("B4/1 D5/1");
     assertThat(ShiftKind.values())
-        .filteredOn(kind -> kind.is(detached, FIRST, THIRD))
+        .filteredOn(kind -> kind.matches(detached, FIRST, THIRD))
         .containsExactly(ShiftKind.SAME_FINGER);
   }
 

@@ -158,7 +158,7 @@ public final class Instruments {
   /**
    * The tuning of an instrument with that name. Case does not matter.
    *
-   * @throws FingeringException if there is no such tuning; the message lists those there are
+   * @throws FingeringException if there is no such tuning; the message lists the available ones
    */
   public Tuning tuning(Instrument instrument, String name) {
     String wanted = name.strip();
@@ -273,9 +273,9 @@ public final class Instruments {
    */
   private Optional<ImmutableList<String>> signs(String name) {
     ImmutableList.Builder<String> ids = ImmutableList.builder();
-    String left = name.strip();
-    while (!left.isEmpty()) {
-      String rest = left + " ";
+    String remaining = name.strip();
+    while (!remaining.isEmpty()) {
+      String rest = remaining + " ";
       Optional<String> sign =
           Stream.of(wordsAlone.keySet(), words.keySet(), conjunctions)
               .flatMap(Set::stream)
@@ -287,7 +287,7 @@ public final class Instruments {
       Optional.ofNullable(wordsAlone.get(sign.get()))
           .or(() -> Optional.ofNullable(words.get(sign.get())))
           .ifPresent(ids::add);
-      left = left.substring(sign.get().length()).strip();
+      remaining = remaining.substring(sign.get().length()).strip();
     }
     return Optional.of(ids.build());
   }

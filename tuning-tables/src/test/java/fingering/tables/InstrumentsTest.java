@@ -249,9 +249,9 @@ class InstrumentsTest {
     "375, 308, 0, a reach of 0.0 mm"
   })
   void impossibleLengthsAreRefused(
-      double string, double fingerboard, double reach, String complaint) {
+      double string, double fingerboard, double reach, String problem) {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> built(strings(4), string, fingerboard, reach))
-        .withMessageContaining(complaint);
+        .withMessageContaining(problem);
   }
 }

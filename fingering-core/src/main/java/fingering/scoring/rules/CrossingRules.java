@@ -92,13 +92,11 @@ final class CrossingRules {
     }
     long halves = 0;
     for (int i = 0; i < before.placements().size(); i++) {
-      Placement left = before.placements().get(i);
+      Placement from = before.placements().get(i);
       for (int j = 0; j < now.placements().size(); j++) {
-        Placement reached = now.placements().get(j);
-        if (!left.open()
-            && left.finger() == reached.finger()
-            && left.string() != reached.string()) {
-          halves += left.semitones() == reached.semitones() ? 1 : 2;
+        Placement to = now.placements().get(j);
+        if (!from.open() && from.finger() == to.finger() && from.string() != to.string()) {
+          halves += from.semitones() == to.semitones() ? 1 : 2;
         }
       }
     }

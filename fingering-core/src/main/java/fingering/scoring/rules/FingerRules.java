@@ -95,13 +95,11 @@ final class FingerRules {
     }
     long semitones = 0;
     for (int i = 0; i < before.placements().size(); i++) {
-      Placement left = before.placements().get(i);
+      Placement from = before.placements().get(i);
       for (int j = 0; j < now.placements().size(); j++) {
-        Placement reached = now.placements().get(j);
-        if (!left.open()
-            && left.finger() == reached.finger()
-            && left.string() == reached.string()) {
-          semitones += Math.abs(left.semitones() - reached.semitones());
+        Placement to = now.placements().get(j);
+        if (!from.open() && from.finger() == to.finger() && from.string() == to.string()) {
+          semitones += Math.abs(from.semitones() - to.semitones());
         }
       }
     }
@@ -115,9 +113,9 @@ final class FingerRules {
     }
     long semitones = 0;
     for (int i = 0; i < before.placements().size(); i++) {
-      Placement left = before.placements().get(i);
+      Placement from = before.placements().get(i);
       for (int j = 0; j < now.placements().size(); j++) {
-        semitones += excess(left, now.placements().get(j), wide);
+        semitones += excess(from, now.placements().get(j), wide);
       }
     }
     return semitones;
@@ -170,21 +168,24 @@ final class FingerRules {
     long tenths = 0;
     for (int note = 0; note < held.count(); note++) {
       if (held.sounded(note)) {
-        Optional<Placement> was = held.placementBefore(note, before);
-        Optional<Placement> is = held.placementNow(note, now);
+        Optional<Placement> earlier = held.placementBefore(note, before);
+        Optional<Placement> later = held.placementNow(note, now);
         // A note that was released earlier can no longer be held.
-        tenths += was.isPresent() && is.isPresent() ? changed(was.get(), is.get()) : RELEASED;
+        tenths +=
+            earlier.isPresent() && later.isPresent()
+                ? changed(earlier.get(), later.get())
+                : RELEASED;
       }
     }
     return tenths;
   }
 
   /** Replacing the finger on the same string keeps the note sounding, but is not easy. */
-  private static int changed(Placement was, Placement is) {
-    if (was.string() != is.string()) {
+  private static int changed(Placement earlier, Placement later) {
+    if (earlier.string() != later.string()) {
       return RELEASED;
     }
-    return was.finger() == is.finger() ? 0 : 1;
+    return earlier.finger() == later.finger() ? 0 : 1;
   }
 
   private static boolean sameStringAndFinger(Placement a, Placement b) {
@@ -195,8 +196,8 @@ final class FingerRules {
     if (!transition.repeated() || transition.acrossRest()) {
       return 0;
     }
-    Placement left = before.top();
-    Placement reached = now.top();
-    return sameStringAndFinger(left, reached) ? 0 : 1;
+    Placement from = before.top();
+    Placement to = now.top();
+    return sameStringAndFinger(from, to) ? 0 : 1;
   }
 }

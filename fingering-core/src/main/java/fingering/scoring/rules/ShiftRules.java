@@ -141,32 +141,29 @@ final class ShiftRules {
     if (before.open() || transition.acrossRest() || !HandMovement.shifts(transition, before, now)) {
       return 0;
     }
-    Placement left = before.top();
-    Placement reached = now.top();
-    boolean guided = left.finger() == reached.finger() || firstLeads(left, reached);
-    return left.string() == reached.string() && guided ? 0 : 1;
+    Placement from = before.top();
+    Placement to = now.top();
+    boolean guided = from.finger() == to.finger() || firstLeads(from, to);
+    return from.string() == to.string() && guided ? 0 : 1;
   }
 
   /** Whether the first finger, behind the other, guides the shift up a step to itself. */
-  private static boolean firstLeads(Placement left, Placement reached) {
-    int rises = reached.semitones() - left.semitones();
-    return left.finger().number() > 1
-        && reached.finger() == Finger.FIRST
-        && rises > 0
-        && rises <= STEP;
+  private static boolean firstLeads(Placement from, Placement to) {
+    int rises = to.semitones() - from.semitones();
+    return from.finger().number() > 1 && to.finger() == Finger.FIRST && rises > 0 && rises <= STEP;
   }
 
-  private static int step(Placement left, Placement reached) {
-    return Math.abs(left.semitones() - reached.semitones());
+  private static int step(Placement from, Placement to) {
+    return Math.abs(from.semitones() - to.semitones());
   }
 
   private static long creeping(Transition transition, Grip before, Grip now) {
-    Placement left = before.top();
-    Placement reached = now.top();
-    return !left.open()
-            && left.string() == reached.string()
-            && left.finger() == reached.finger()
-            && step(left, reached) == STEP
+    Placement from = before.top();
+    Placement to = now.top();
+    return !from.open()
+            && from.string() == to.string()
+            && from.finger() == to.finger()
+            && step(from, to) == STEP
             && !transition.acrossRest()
             && HandMovement.shifts(transition, before, now)
         ? 1

@@ -77,10 +77,10 @@ public record SkillGap(int moment, String rule, String skill) {
       Grip before = path.get(m - 1);
       Grip now = path.get(m);
       if (PlayerRules.sameHand(transition, before, now)) {
-        for (Placement left : before.placements()) {
-          for (Placement reached : now.placements()) {
-            if (unmet.isNewSpacing(left, reached)) {
-              String skill = UnmetPrerequisites.describeSpacing(left, reached);
+        for (Placement from : before.placements()) {
+          for (Placement to : now.placements()) {
+            if (unmet.isNewSpacing(from, to)) {
+              String skill = UnmetPrerequisites.describeSpacing(from, to);
               found.add(new SkillGap(m, PlayerRules.SPACING, skill));
             }
           }

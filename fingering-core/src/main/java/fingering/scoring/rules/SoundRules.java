@@ -47,7 +47,7 @@ final class SoundRules {
         new NamedTransitionRule(
                 "crossing-on-step",
                 "Crossing on a step",
-                "The bow changes string for a step of the scale, which one string would connect.",
+                "The bow changes string for a step of the scale, which would sound more connected on one string.",
                 "crossing",
                 (transition, before, now) ->
                     step(transition) && crosses(transition, before, now) ? 1 : 0)

@@ -21,7 +21,7 @@ class CheckScore {
       if (finding.severity() == Severity.UNPLAYABLE) {
         System.out.printf("%s, %s%n", finding.part().name(), finding.where());
         System.out.printf("  %s%n", finding.reason());
-        finding.wayOut().ifPresent(way -> System.out.printf("  %s%n", way));
+        finding.suggestion().ifPresent(text -> System.out.printf("  %s%n", text));
       }
     }
   }

@@ -121,7 +121,7 @@ public final class CheckJson extends JsonReport {
       notes.addObject().put("written", note.written().toString()).put("midi", note.midi());
     }
     node.put("reason", finding.reason());
-    finding.wayOut().ifPresent(fix -> node.put("wayOut", fix));
+    finding.suggestion().ifPresent(fix -> node.put("wayOut", fix));
   }
 
   private static BigDecimal decimals(double grade) {

@@ -136,7 +136,7 @@ public final class CheckSarif extends JsonReport {
     String text = where + ": " + finding.reason();
     result
         .putObject("message")
-        .put("text", finding.wayOut().map(fix -> text + " " + fix).orElse(text));
+        .put("text", finding.suggestion().map(fix -> text + " " + fix).orElse(text));
     ObjectNode location = result.putArray("locations").addObject();
     ObjectNode physical = location.putObject("physicalLocation");
     artifact(physical, file);

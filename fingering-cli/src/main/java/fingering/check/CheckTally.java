@@ -61,7 +61,7 @@ public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refuse
   public record Hardest(String part, int grade) {}
 
   /** Builds a tally. */
-  public static final class Counting {
+  public static final class Builder {
     private final ImmutableList.Builder<Line> lines = ImmutableList.builder();
     private final ImmutableList.Builder<String> refused = ImmutableList.builder();
 
@@ -76,7 +76,7 @@ public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refuse
     }
 
     /** Returns the totals so far. */
-    public CheckTally tally() {
+    public CheckTally build() {
       return new CheckTally(lines.build(), refused.build());
     }
   }
@@ -88,9 +88,9 @@ public record CheckTally(ImmutableList<Line> lines, ImmutableList<String> refuse
             (int) findings.stream().filter(finding -> finding.severity() == severity).count());
   }
 
-  private static ImmutableMap<Severity, Integer> each(ToIntFunction<Severity> counting) {
+  private static ImmutableMap<Severity, Integer> each(ToIntFunction<Severity> count) {
     return Stream.of(Severity.values())
-        .collect(Maps.toImmutableEnumMap(severity -> severity, counting::applyAsInt));
+        .collect(Maps.toImmutableEnumMap(severity -> severity, count::applyAsInt));
   }
 
   /** Number of findings in a part by severity, the most severe first. */

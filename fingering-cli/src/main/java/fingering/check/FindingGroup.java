@@ -26,16 +26,16 @@ public record FindingGroup(Severity severity, FindingKind kind, ImmutableList<Fi
 
   private record Key(Severity severity, FindingKind kind) {}
 
-  private record Message(String reason, Optional<String> wayOut) {}
+  private record Message(String reason, Optional<String> suggestion) {}
 
   /**
    * Findings that share one message.
    *
    * @param where where they are: {@code m. 12, beat 2.5} or {@code m. 12, 14, 16}
    * @param reason what is wrong, one sentence
-   * @param wayOut what could be written instead
+   * @param suggestion what could be written instead
    */
-  public record Sentence(String where, String reason, Optional<String> wayOut) {}
+  public record Sentence(String where, String reason, Optional<String> suggestion) {}
 
   /**
    * The findings of a part in groups: the most severe first, otherwise in the order of the part.
@@ -69,7 +69,8 @@ public record FindingGroup(Severity severity, FindingKind kind, ImmutableList<Fi
         .limit(messages.size() == most + 1 ? most + 1 : most)
         .map(
             one ->
-                new Sentence(where(one.getValue()), one.getKey().reason(), one.getKey().wayOut()))
+                new Sentence(
+                    where(one.getValue()), one.getKey().reason(), one.getKey().suggestion()))
         .collect(ImmutableList.toImmutableList());
   }
 
@@ -88,7 +89,7 @@ public record FindingGroup(Severity severity, FindingKind kind, ImmutableList<Fi
     for (Finding finding : findings) {
       messages
           .computeIfAbsent(
-              new Message(finding.reason(), finding.wayOut()), key -> new ArrayList<>())
+              new Message(finding.reason(), finding.suggestion()), key -> new ArrayList<>())
           .add(finding);
     }
     return messages;

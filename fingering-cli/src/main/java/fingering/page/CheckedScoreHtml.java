@@ -172,7 +172,7 @@ final class CheckedScoreHtml {
           .append(":</span> ")
           .append(Svg.escaped(sentence.reason()));
       sentence
-          .wayOut()
+          .suggestion()
           .ifPresent(
               fix ->
                   html.append(" <span class=\"fix\">").append(Svg.escaped(fix)).append("</span>"));

@@ -159,10 +159,8 @@ final class CostTables {
     count(table, "String crossings", Plan::crossings);
     count(table, "Fourth fingers", Plan::fourthFingers);
     count(table, "Open strings", Plan::openStrings);
-    comparison.plans().stream()
-        .flatMap(plan -> plan.notesByPosition().keySet().stream())
-        .distinct()
-        .sorted()
+    comparison
+        .positions()
         .forEach(
             position ->
                 count(

@@ -60,7 +60,7 @@ final class HandGraph {
     return frame.share() * passage.instrument().stringLength();
   }
 
-  /** Whether any plan has moments to shade because it was asked to show something. */
+  /** Whether any plan has moments to shade, at which it shows a required skill. */
   boolean shades() {
     return shown.stream().anyMatch(moments -> !moments.isEmpty());
   }
@@ -153,7 +153,7 @@ final class HandGraph {
             .formatted(Lanes.key(index), turns.size(), String.join(", ", places.values()));
   }
 
-  /** Shades the runs of moments at which the plan shows what was asked for. */
+  /** Shades the runs of moments at which the plan shows a required skill. */
   private static void shade(Svg svg, BitSet moments, PanelTime time, double top) {
     for (int i = 0; i < time.moments(); i++) {
       int last = i;
@@ -175,7 +175,7 @@ final class HandGraph {
   /** Labels the positions at the left: the most used first, as many as fit. */
   private void labels(
       Svg svg, Map<Double, String> places, Map<Double, Integer> times, double base) {
-    List<Double> taken = new ArrayList<>();
+    List<Double> labelled = new ArrayList<>();
     List<Double> byUse = new ArrayList<>(places.keySet());
     byUse.sort((a, b) -> Integer.compare(times.get(b), times.get(a)));
     for (double place : byUse) {
@@ -184,9 +184,9 @@ final class HandGraph {
     }
     for (double place : byUse) {
       double y = hand(base, place);
-      if (taken.stream().allMatch(other -> Math.abs(other - y) >= LABEL)) {
+      if (labelled.stream().allMatch(other -> Math.abs(other - y) >= LABEL)) {
         svg.text("axis", LEFT - 4, y + 3.5, places.get(place) + " " + Math.round(place));
-        taken.add(y);
+        labelled.add(y);
       }
     }
   }

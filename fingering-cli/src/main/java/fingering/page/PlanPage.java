@@ -130,13 +130,13 @@ public final class PlanPage {
     section("hand");
     html.paragraph(
         "note",
-        "The line shows the position of the hand, and how many millimetres from the nut its first"
-            + " finger lies at rest. Arrows are shifts. Below it, each note is drawn on its string,"
+        "The line shows the position of the hand, and the distance of its relaxed first finger from"
+            + " the nut in millimetres. Arrows are shifts. Below it, each note is drawn on its string,"
             + " and a line between two strings is a string crossing. The bars at the bottom are the"
             + " points of each measure"
             + barLegend(comparison.plans().size())
             + "."
-            + (graph.shades() ? " Where the plan shows what was asked for, it is hatched." : ""));
+            + (graph.shades() ? " Hatched: the plan shows a required skill there." : ""));
     html.raw(graph.html());
     html.endSection();
   }

@@ -9,7 +9,7 @@ import fingering.search.Requirement;
 import fingering.tables.Position;
 import java.util.BitSet;
 
-/** The moments at which a plan shows what was asked for. */
+/** The moments at which a plan shows a required skill. */
 final class ShownMoments {
   private ShownMoments() {}
 

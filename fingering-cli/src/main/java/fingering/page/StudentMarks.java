@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** What a student writes in the part for one plan: shifts, when to move, and what to tune to. */
+/** Advice to write in the part for one plan: the shifts, when to move, and what to tune to. */
 final class StudentMarks {
   private static final double MICROS = 1_000_000;
 

@@ -56,7 +56,7 @@ class PracticePageTest {
     Path journal = Files.writeString(folder.resolve("empty.journal"), "# nothing yet\n");
     assertThat(Pages.practised("--from", "quarter=60", "--journal", journal).succeeded().out())
         .doesNotContain("<figure")
-        .contains("No clean tempo is in the journal yet.");
+        .contains("The journal has no clean tempo yet.");
   }
 
   @Test

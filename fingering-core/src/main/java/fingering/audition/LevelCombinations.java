@@ -10,7 +10,7 @@ import java.util.Arrays;
  */
 final class LevelCombinations {
   /** The most combinations. */
-  private static final int MOST = 20_000;
+  private static final int MAX_COMBINATIONS = 20_000;
 
   private final int[] targets;
 
@@ -21,17 +21,17 @@ final class LevelCombinations {
    * Enumerates the combinations.
    *
    * @param targets the target level of each skill
-   * @throws FingeringException if there are more than {@value #MOST} combinations
+   * @throws FingeringException if there are more than {@value #MAX_COMBINATIONS} combinations
    */
   LevelCombinations(ImmutableList<Integer> targets) {
     this.targets = targets.stream().mapToInt(Integer::intValue).toArray();
     long size = 1;
     for (int target : targets) {
       size *= target + 1L;
-      if (size > MOST) {
+      if (size > MAX_COMBINATIONS) {
         throw new FingeringException(
             "The skills cannot be distributed over the pieces: there are more than "
-                + MOST
+                + MAX_COMBINATIONS
                 + " combinations of their amounts; ask for fewer notes or fewer skills at once.");
       }
     }

@@ -8,7 +8,7 @@ import fingering.tables.FingeringException;
 /** The product automaton of several requirements; it is satisfied if all of them are. */
 public final class AllRequirements implements Requirement {
   /** The most states of the product automaton. */
-  public static final int MOST_STATES = 20_000;
+  public static final int MAX_STATES = 20_000;
 
   private final ImmutableList<Requirement> all;
   private final int states;
@@ -21,16 +21,16 @@ public final class AllRequirements implements Requirement {
   /**
    * A requirement that is satisfied if all of these are.
    *
-   * @throws FingeringException if the product automaton has more than {@value #MOST_STATES} states
+   * @throws FingeringException if the product automaton has more than {@value #MAX_STATES} states
    */
   public static Requirement of(ImmutableList<Requirement> all) {
     long states = 1;
     for (Requirement each : all) {
       states *= each.states();
-      if (states > MOST_STATES) {
+      if (states > MAX_STATES) {
         throw new FingeringException(
             "These demands are too many for one plan: the search would have to distinguish more than "
-                + MOST_STATES
+                + MAX_STATES
                 + " cases at every note; ask for fewer notes or fewer skills at once.");
       }
     }

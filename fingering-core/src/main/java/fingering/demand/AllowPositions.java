@@ -11,10 +11,10 @@ import java.util.BitSet;
 import java.util.stream.Collectors;
 
 /**
- * Use only some positions.
+ * Restricts a plan to some positions.
  *
  * @param positions the positions allowed, at least one
- * @param span where
+ * @param span the measures in which it applies
  */
 public record AllowPositions(ImmutableSet<Position> positions, MeasureSpan span)
     implements GripDemand {

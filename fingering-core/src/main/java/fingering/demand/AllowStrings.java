@@ -10,10 +10,10 @@ import java.util.BitSet;
 import java.util.stream.Collectors;
 
 /**
- * Use only some strings. A single string is sul G, sul C and the like.
+ * Restricts a plan to some strings. A single string corresponds to sul G or sul C in a part.
  *
- * @param strings numbers of the strings allowed, 1 being the highest; at least one
- * @param span where
+ * @param strings numbers of the strings allowed, 1 for the highest; at least one
+ * @param span the measures in which it applies
  */
 public record AllowStrings(ImmutableSet<Integer> strings, MeasureSpan span) implements GripDemand {
   /**

@@ -6,10 +6,11 @@ import fingering.music.Passage;
 import java.util.BitSet;
 
 /**
- * Avoid something that a player does not want to use or has not learned.
+ * Keeps a technique out of a plan, because the player does not want to use it or has not learned
+ * it.
  *
  * @param technique what to avoid
- * @param span where
+ * @param span the measures in which it applies
  */
 public record Avoid(Technique technique, MeasureSpan span) implements GripDemand {
   @Override
@@ -22,7 +23,7 @@ public record Avoid(Technique technique, MeasureSpan span) implements GripDemand
     return grip.placements().stream().noneMatch(technique::isIn);
   }
 
-  /** True for open strings: the lowest note of an instrument has no other place. */
+  /** True for open strings: the lowest note of an instrument cannot be played anywhere else. */
   @Override
   public boolean soft() {
     return technique == Technique.OPEN_STRINGS;

@@ -3,7 +3,7 @@ package fingering.demand;
 import fingering.fingerboard.Grip;
 import fingering.search.Requirement;
 
-/** An automaton that counts up to a target and stays there. */
+/** An automaton that counts up to a target and then ignores further symbols. */
 final class BoundedCount implements Requirement {
   /** The count that one moment adds. */
   interface Count {

@@ -80,7 +80,11 @@ public final class DemandParser {
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** Reads a position in which the hand stays, and the measures: {@code 3@6-11}. */
+  /**
+   * Reads a position in which the hand stays, and the measures: {@code 3@6-11}.
+   *
+   * @throws FingeringException if the text is not a position with measures
+   */
   public Demand stay(String text) {
     if (text.indexOf('@') < 0) {
       throw new FingeringException(
@@ -95,6 +99,8 @@ public final class DemandParser {
   /**
    * Reads the fingering of one note: {@code 12.3=III/4} with string and finger, {@code 12.3=III},
    * {@code 12.3=/4}, or {@code 12.3=III/4@3} with the position.
+   *
+   * @throws FingeringException if the text is not a note with its fingering
    */
   public Demand fix(String text) {
     Matcher matcher = FIXED_NOTE.matcher(text.strip());

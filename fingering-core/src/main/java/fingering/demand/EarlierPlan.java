@@ -28,7 +28,7 @@ import java.util.stream.Collectors;
  */
 public record EarlierPlan(String source, ImmutableList<EarlierNote> notes) {
   /** The most notes that a message names. */
-  private static final int MOST_NAMED = 2;
+  private static final int MAX_NAMED = 2;
 
   private static final int ONSET_DIGITS = 6;
 
@@ -172,11 +172,11 @@ public record EarlierPlan(String source, ImmutableList<EarlierNote> notes) {
   }
 
   private String mismatch(List<UnmatchedNote> unmatched, ListMultimap<Onset, String> names) {
-    int more = unmatched.size() - MOST_NAMED;
+    int more = unmatched.size() - MAX_NAMED;
     return source
         + " is not a plan of this music: it has "
         + unmatched.stream()
-            .limit(MOST_NAMED)
+            .limit(MAX_NAMED)
             .map(one -> describe(one.note(), names.get(one.onset())))
             .collect(Collectors.joining(", and "))
         + (more > 0 ? ", and " + more + " more " + (more == 1 ? "difference" : "differences") : "")

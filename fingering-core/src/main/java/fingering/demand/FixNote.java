@@ -16,10 +16,10 @@ import java.util.OptionalInt;
 import java.util.StringJoiner;
 
 /**
- * Play one note with a given fingering. In a chord, one of the notes that begin must have it.
+ * Fixes the fingering of one note. In a chord, at least one of the notes that begin must have it.
  *
  * @param when measure and beat of the note
- * @param string number of the string, 1 being the highest; empty for any
+ * @param string number of the string, 1 for the highest; empty for any
  * @param finger the finger; empty for any
  * @param position the position; empty for any
  */
@@ -41,7 +41,7 @@ public record FixNote(
   @Override
   public BitSet moments(Passage passage) {
     BitSet moments = new BitSet();
-    moments.set(when.in(passage));
+    moments.set(when.indexIn(passage));
     return moments;
   }
 

@@ -15,11 +15,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Keep the fingering of an earlier plan.
+ * Keeps the fingering of an earlier plan.
  *
  * @param source the name of the plan in messages, usually its file
  * @param notes the fingering of each note to keep
- * @param span where
+ * @param span the measures in which it applies
  */
 public record KeepPlan(
     String source, ImmutableMap<NoteAddress, KeptFingering> notes, MeasureSpan span)
@@ -28,7 +28,7 @@ public record KeepPlan(
   /**
    * The fingering of a note.
    *
-   * @param string number of the string, 1 being the highest
+   * @param string number of the string, 1 for the highest
    * @param finger the finger
    * @param position the position; empty for an open string
    * @param thumb in thumb position the semitones of the thumb above the open string; empty if it

@@ -111,8 +111,8 @@ public record MeasureSpan(Optional<Ends> ends) {
   }
 
   /**
-   * A phrase to put after another: {@code " in measure 9"}, {@code " in measures 9–16"}; empty for
-   * the whole passage.
+   * A phrase to append to a sentence: {@code " in measure 9"}, {@code " in measures 9–16"}; empty
+   * for the whole passage.
    */
   public String phrase() {
     return ends.map(
@@ -123,7 +123,7 @@ public record MeasureSpan(Optional<Ends> ends) {
         .orElse("");
   }
 
-  /** A suffix to put after a demand: {@code ", m. 9–16"}; empty for the whole passage. */
+  /** A suffix to append to a demand: {@code ", m. 9–16"}; empty for the whole passage. */
   String suffix() {
     return ends.map(
             e ->

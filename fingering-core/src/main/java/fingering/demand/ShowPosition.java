@@ -11,15 +11,15 @@ import fingering.tables.Position;
 import java.util.BitSet;
 
 /**
- * Show a position in a number of stopped notes, together or apart. Open strings and harmonics do
- * not count; a held note counts only where it begins.
+ * Requires a number of stopped notes in a position, consecutive or not. Open strings and harmonics
+ * do not count; a held note counts only where it begins.
  *
  * @param position the position
- * @param notes the number of stopped notes, 1 to {@value #MOST}
+ * @param notes the number of stopped notes, 1 to {@value #MAX}
  */
 public record ShowPosition(Position position, int notes) implements Skill {
   /** The most notes that can be required. */
-  public static final int MOST = 100;
+  public static final int MAX = 100;
 
   /**
    * Checks the components.
@@ -27,9 +27,9 @@ public record ShowPosition(Position position, int notes) implements Skill {
    * @throws FingeringException if the number of notes is out of range
    */
   public ShowPosition {
-    if (notes < 1 || notes > MOST) {
+    if (notes < 1 || notes > MAX) {
       throw new FingeringException(
-          notes + " notes in a position cannot be required; ask for 1 to " + MOST);
+          notes + " notes in a position cannot be required; ask for 1 to " + MAX);
     }
   }
 

@@ -14,16 +14,16 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Show a number of shifts.
+ * Requires a number of shifts.
  *
  * @param direction the direction along the string; empty for either
  * @param kind the kind of shift; empty for any
- * @param times the number of shifts, 1 to {@value #MOST}
+ * @param times the number of shifts, 1 to {@value #MAX}
  */
 public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind, int times)
     implements Skill {
   /** The most shifts that can be required. */
-  public static final int MOST = 50;
+  public static final int MAX = 50;
 
   /** The direction of a shift. */
   public enum Direction {
@@ -45,8 +45,8 @@ public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind,
    * @throws FingeringException if the number of shifts is out of range
    */
   public ShowShift {
-    if (times < 1 || times > MOST) {
-      throw new FingeringException(times + " shifts cannot be required; ask for 1 to " + MOST);
+    if (times < 1 || times > MAX) {
+      throw new FingeringException(times + " shifts cannot be required; ask for 1 to " + MAX);
     }
   }
 

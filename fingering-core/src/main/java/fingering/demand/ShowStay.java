@@ -11,15 +11,15 @@ import java.util.BitSet;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
- * Show a stay: a number of consecutive whole measures in which the hand does not leave the
+ * Requires a stay: a number of consecutive whole measures in which the hand does not leave the
  * position, with at least one stopped note in each measure.
  *
  * @param position the position
- * @param measures the number of whole measures, 1 to {@value #MOST}
+ * @param measures the number of whole measures, 1 to {@value #MAX}
  */
 public record ShowStay(Position position, int measures) implements Skill {
   /** The most measures that can be required. */
-  public static final int MOST = 64;
+  public static final int MAX = 64;
 
   /**
    * Checks the components.
@@ -27,9 +27,9 @@ public record ShowStay(Position position, int measures) implements Skill {
    * @throws FingeringException if the number of measures is out of range
    */
   public ShowStay {
-    if (measures < 1 || measures > MOST) {
+    if (measures < 1 || measures > MAX) {
       throw new FingeringException(
-          "a stay of " + measures + " measures cannot be required; ask for 1 to " + MOST);
+          "a stay of " + measures + " measures cannot be required; ask for 1 to " + MAX);
     }
   }
 
@@ -183,7 +183,7 @@ public record ShowStay(Position position, int measures) implements Skill {
       int complete = state / PHASES;
       int phase = state % PHASES;
       if ((symbol & BEGINS) != 0) {
-        // The stay goes on only if the previous measure belongs to it.
+        // The stay continues only if the previous measure belongs to it.
         complete = phase == STOPPED ? complete : 0;
         phase = NOTHING_STOPPED;
       }

@@ -8,7 +8,7 @@ import fingering.tables.FingeringException;
 import java.util.BitSet;
 
 /**
- * Show a technique on at least one note: the fourth finger, an extension, a harmonic.
+ * Requires a technique on at least one note: the fourth finger, an extension, a harmonic.
  *
  * @param technique what to show
  */

@@ -7,10 +7,10 @@ import fingering.tables.Position;
 import java.util.BitSet;
 
 /**
- * Keep the hand in one position through some measures, under open strings too.
+ * Keeps the hand in one position for some measures, even during open strings.
  *
  * @param position the position
- * @param span where
+ * @param span the measures in which it applies
  */
 public record StayIn(Position position, MeasureSpan span) implements GripDemand {
   @Override

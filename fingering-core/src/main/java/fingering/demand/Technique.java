@@ -7,7 +7,7 @@ import fingering.tables.FingeringException;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 
-/** Something in the left hand that a plan can avoid or show. */
+/** A left-hand technique that a plan can avoid or show. */
 public enum Technique {
   /** Open strings; harmonics do not count. */
   OPEN_STRINGS("open strings"),

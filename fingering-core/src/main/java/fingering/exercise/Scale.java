@@ -37,20 +37,20 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
   private static final int MIDDLE_OCTAVE = 4;
 
   /** The most sharps or flats before a note: double sharps and double flats. */
-  private static final int MOST_ALTERED = 2;
+  private static final int MAX_ALTERED = 2;
 
   /**
    * Checks that the notes can be written.
    *
    * @throws FingeringException if the key needs more than seven sharps or flats, the first note of
-   *     a chromatic scale is the tonic of no key, or a seventh chord needs more than double sharps
-   *     or flats
+   *     a chromatic scale is not the tonic of any key, or a seventh chord needs more than double
+   *     sharps or flats
    */
   public Scale {
     if (!writable(kind, letter, alter)) {
       throw new FingeringException(
           "%s %s needs more than seven sharps or flats"
-              .formatted(new Pitch(letter, alter, MIDDLE_OCTAVE).letterName(), kind.words()));
+              .formatted(new Pitch(letter, alter, MIDDLE_OCTAVE).letterName(), kind.label()));
     }
   }
 
@@ -64,7 +64,7 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
         yield Math.abs(alter) <= 1
             && IntStream.range(0, kind.notesInOctave())
                 .map(d -> root.midi() + kind.semitones(d, true) - natural(root, kind.letters(d)))
-                .allMatch(sharps -> Math.abs(sharps) <= MOST_ALTERED);
+                .allMatch(sharps -> Math.abs(sharps) <= MAX_ALTERED);
       }
       default -> signature(kind, letter, alter).isPresent();
     };
@@ -126,7 +126,7 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
   private static Scale read(String text, String words, String letter, Optional<String> sign) {
     ScaleKind kind =
         ImmutableList.copyOf(ScaleKind.values()).stream()
-            .filter(each -> each.words().equals(words.replaceFirst("(seventh) arpeggio", "$1")))
+            .filter(each -> each.label().equals(words.replaceFirst("(seventh) arpeggio", "$1")))
             .findFirst()
             .or(() -> Optional.ofNullable(OTHER_NAMES.get(words)))
             .orElseThrow(() -> unknown(text));
@@ -246,17 +246,17 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
   /** The name as a title: {@code G♯ harmonic minor}, {@code Dominant seventh on A}. */
   public String display() {
     String name = new Pitch(letter, alter, MIDDLE_OCTAVE).letterName();
-    if (!kind.namedOn()) {
-      return name + " " + kind.words();
+    if (!kind.kindFirst()) {
+      return name + " " + kind.label();
     }
-    String words = kind == ScaleKind.CHROMATIC ? "chromatic scale" : kind.words();
+    String words = kind == ScaleKind.CHROMATIC ? "chromatic scale" : kind.label();
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + " on " + name;
   }
 
   /** The name within a sentence: {@code the dominant seventh on A}. */
-  public String spoken() {
+  public String nameInSentence() {
     String name = display();
-    return kind.namedOn()
+    return kind.kindFirst()
         ? "the " + name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1)
         : name;
   }
@@ -264,6 +264,6 @@ public record Scale(ScaleKind kind, Letter letter, int alter) {
   /** The name in plain ASCII that {@link #parse} reads back: {@code G# harmonic minor}. */
   @Override
   public String toString() {
-    return letter + (alter < 0 ? "b" : alter > 0 ? "#" : "") + " " + kind.words();
+    return letter + (alter < 0 ? "b" : alter > 0 ? "#" : "") + " " + kind.label();
   }
 }

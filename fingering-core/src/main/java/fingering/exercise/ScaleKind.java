@@ -61,13 +61,13 @@ public enum ScaleKind {
   }
 
   /** The name of the kind: {@code harmonic minor}. */
-  public String words() {
+  public String label() {
     return words;
   }
 
   /** The names of all kinds, separated by commas. */
   static String all() {
-    return Stream.of(values()).map(ScaleKind::words).collect(Collectors.joining(", "));
+    return Stream.of(values()).map(ScaleKind::label).collect(Collectors.joining(", "));
   }
 
   /** The number of notes in an octave, 3 to 12. */
@@ -81,7 +81,7 @@ public enum ScaleKind {
   }
 
   /** Whether the name puts the kind before the first note, as in the chromatic scale on C. */
-  boolean namedOn() {
+  boolean kindFirst() {
     return this == CHROMATIC || this == DOMINANT_SEVENTH || this == DIMINISHED_SEVENTH;
   }
 

@@ -32,12 +32,12 @@ public enum ScalePattern {
   record ScaleNote(ImmutableList<Pitch> pitches, boolean tonic) {}
 
   /** The words that follow the name of the scale; empty for steps. */
-  public String words() {
+  public String label() {
     return words;
   }
 
   /**
-   * The pattern of a name. Case does not matter.
+   * The pattern with that name. Case does not matter.
    *
    * @throws FingeringException if there is no pattern of that name
    */

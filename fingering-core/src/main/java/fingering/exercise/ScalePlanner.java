@@ -143,14 +143,14 @@ public final class ScalePlanner {
               .formatted(
                   from.get().display(),
                   instrument.lowest().plusOctaves(-instrument.writtenOctaves()).display(),
-                  instrument.spoken()));
+                  instrument.nameInSentence()));
     }
     Optional<ScaleExercise> most = most(octaves -> onFingerboard(octaves).stream().findFirst());
     String start = from.isPresent() ? "start lower" : "ask for another scale";
     return new FingeringException(
         "The %s has %s%s: %s."
             .formatted(
-                instrument.spoken(),
+                instrument.nameInSentence(),
                 mostOctaves(most),
                 most.isPresent() || from.isEmpty() ? "" : " from " + from.get().display(),
                 most.isEmpty()
@@ -166,7 +166,7 @@ public final class ScalePlanner {
     return new FingeringException(
         "With these demands, the %s has %s; from %s: %s"
             .formatted(
-                fingerboard.instrument().spoken(),
+                fingerboard.instrument().nameInSentence(),
                 mostOctaves(most),
                 first.from().display(),
                 obstacle));
@@ -186,8 +186,8 @@ public final class ScalePlanner {
 
   private String mostOctaves(Optional<ScaleExercise> most) {
     String scale =
-        request.scale().spoken()
-            + (request.pattern().words().isEmpty() ? "" : " " + request.pattern().words());
+        request.scale().nameInSentence()
+            + (request.pattern().label().isEmpty() ? "" : " " + request.pattern().label());
     return most.map(
             one ->
                 "at most %s of %s, from %s, not %d"

@@ -8,21 +8,21 @@ import java.util.Optional;
  * A scale to practise and how to play it. Start with {@link #of} and change the details.
  *
  * @param scale the scale or arpeggio
- * @param octaves the number of octaves up and down, 1 to {@value #MOST_OCTAVES}
+ * @param octaves the number of octaves up and down, 1 to {@value #MAX_OCTAVES}
  * @param pattern the order of the notes
  * @param even whether all notes of a seven-note scale are equally long; otherwise its tonics are
  *     twice as long
- * @param slur eighths in a slur, 2 to {@value #LONGEST_SLUR}; 0 for separate bows
+ * @param slur eighths in a slur, 2 to {@value #MAX_SLUR}; 0 for separate bows
  * @param tempo the tempo; empty for the usual one
  */
 public record ScaleRequest(
     Scale scale, int octaves, ScalePattern pattern, boolean even, int slur, Optional<Tempo> tempo) {
 
   /** The most octaves. */
-  public static final int MOST_OCTAVES = 5;
+  public static final int MAX_OCTAVES = 5;
 
   /** The most eighths in a slur. */
-  public static final int LONGEST_SLUR = 24;
+  public static final int MAX_SLUR = 24;
 
   /**
    * Checks the request.
@@ -31,18 +31,17 @@ public record ScaleRequest(
    *     scale does not have seven notes
    */
   public ScaleRequest {
-    if (octaves < 1 || octaves > MOST_OCTAVES) {
+    if (octaves < 1 || octaves > MAX_OCTAVES) {
       throw new FingeringException(
-          "%d octaves are out of range; ask for 1 to %d".formatted(octaves, MOST_OCTAVES));
+          "%d octaves are out of range; ask for 1 to %d".formatted(octaves, MAX_OCTAVES));
     }
-    if (slur != 0 && (slur < 2 || slur > LONGEST_SLUR)) {
-      throw new FingeringException(
-          "a slur has 2 to %d eighths, not %d".formatted(LONGEST_SLUR, slur));
+    if (slur != 0 && (slur < 2 || slur > MAX_SLUR)) {
+      throw new FingeringException("a slur has 2 to %d eighths, not %d".formatted(MAX_SLUR, slur));
     }
     if (pattern != ScalePattern.STEPS && !scale.kind().sevenNotes()) {
       throw new FingeringException(
           "only seven-note scales can be played in thirds, and %s is not one; leave the pattern out"
-              .formatted(scale.spoken()));
+              .formatted(scale.nameInSentence()));
     }
   }
 
@@ -79,7 +78,7 @@ public record ScaleRequest(
   /** The title: {@code D major in broken thirds, 2 octaves}. */
   public String title() {
     return scale.display()
-        + (pattern.words().isEmpty() ? "" : " " + pattern.words())
+        + (pattern.label().isEmpty() ? "" : " " + pattern.label())
         + ", "
         + octaves(octaves);
   }

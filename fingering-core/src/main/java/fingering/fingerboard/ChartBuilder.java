@@ -136,7 +136,7 @@ final class ChartBuilder {
     if (places.isEmpty()) {
       throw new FingeringException(
           "The "
-              + instrument.spoken()
+              + instrument.nameInSentence()
               + " has no "
               + position.display()
               + " position here; choose "
@@ -168,7 +168,7 @@ final class ChartBuilder {
           "In "
               + request.position().orElseThrow().display()
               + " position of the "
-              + instrument.spoken()
+              + instrument.nameInSentence()
               + ", the hand is not "
               + requested
               + " semitones above the open string; choose "

@@ -74,7 +74,7 @@ public final class Fingerboard {
       if (!touching.isEmpty()) {
         return touching;
       }
-      // A pitch that is at no node can still be stopped, as players do if a harmonic is impossible.
+      // If no node gives the pitch, stop it instead, as players do if a harmonic is impossible.
     }
     ImmutableList.Builder<Placement> found = ImmutableList.builder();
     for (OpenString string : instrument.strings()) {
@@ -138,10 +138,10 @@ public final class Fingerboard {
   /**
    * Whether two placements can be held together: on different strings, in one frame, within reach.
    */
-  boolean together(Placement a, Placement b) {
+  boolean canHoldTogether(Placement a, Placement b) {
     if (a.string() == b.string() || a.frame().index() != b.frame().index()) {
       return false;
     }
-    return a.open() || b.open() || hand.together(a, b);
+    return a.open() || b.open() || hand.canHoldTogether(a, b);
   }
 }

@@ -44,11 +44,11 @@ public record Grip(ImmutableList<Placement> placements, Frame frame, boolean div
     return placements.size() == sounding.size() ? sounding : moment.starting();
   }
 
-  /** Whether it agrees with all fingers and strings printed at its notes. */
-  public boolean asPrinted(Moment moment) {
+  /** Whether it matches all fingers and strings printed at its notes. */
+  public boolean matchesPrinted(Moment moment) {
     ImmutableList<Note> notes = notes(moment);
     for (int i = 0; i < notes.size(); i++) {
-      if (!placements.get(i).asPrinted(notes.get(i).marks())) {
+      if (!placements.get(i).matchesPrinted(notes.get(i).marks())) {
         return false;
       }
     }

@@ -89,7 +89,7 @@ public final class GripFinder {
     }
     PitchRequest note = notes.get(chosen.size());
     for (Placement next : notes.size() > 1 ? widePlacements(note) : placements(note)) {
-      if (chosen.stream().allMatch(earlier -> fingerboard.together(earlier, next))) {
+      if (chosen.stream().allMatch(earlier -> fingerboard.canHoldTogether(earlier, next))) {
         chosen.add(next);
         extend(notes, chosen, anyStrings, found);
         chosen.remove(chosen.size() - 1);

@@ -42,16 +42,18 @@ interface HandModel {
   double reach(Finger stops);
 
   /** Whether two stopped placements in one frame, on two strings, can be held together. */
-  default boolean together(Placement a, Placement b) {
+  default boolean canHoldTogether(Placement a, Placement b) {
     if (a.finger() == b.finger()) {
       // One finger can bar two adjacent strings at the same place.
       return a.semitones() == b.semitones() && Math.abs(a.string() - b.string()) == 1;
     }
-    return a.finger().number() < b.finger().number() ? holds(a, b) : holds(b, a);
+    return a.finger().number() < b.finger().number()
+        ? canStopTogether(a, b)
+        : canStopTogether(b, a);
   }
 
   /** Whether two different fingers can stop together, the lower finger first. */
-  default boolean holds(Placement low, Placement high) {
+  default boolean canStopTogether(Placement low, Placement high) {
     return high.semitones() > low.semitones() || sideBySide(low, high);
   }
 

@@ -32,8 +32,8 @@ final class Harmonics {
       return artificial(harmonic.stopped().get(), above);
     }
     ImmutableList<Placement> natural = natural(sounding, harmonic);
-    // A circle above a note that is no partial of an open string: players stop the note two octaves
-    // below and touch the fourth above it.
+    // A circle above a note that is not a partial of an open string: players stop the note two
+    // octaves below and touch the fourth above it.
     return natural.isEmpty()
             && harmonic.touched().isEmpty()
             && sounding.midi() - 2 * Pitch.OCTAVE > instrument.lowest().midi()

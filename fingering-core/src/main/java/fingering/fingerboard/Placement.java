@@ -94,8 +94,8 @@ public record Placement(
         Optional.of(upper));
   }
 
-  /** Whether it agrees with the finger and string printed at its note, if any. */
-  public boolean asPrinted(Marks marks) {
+  /** Whether it matches the finger and string printed at its note, if any. */
+  public boolean matchesPrinted(Marks marks) {
     return marks.finger().map(finger.symbol()::equals).orElse(true)
         && marks.string().orElse(string) == string;
   }

@@ -124,7 +124,7 @@ final class ThumbPosition {
   }
 
   /** Whether thumb and finger, or two fingers, can stop together, the lower one first. */
-  boolean holds(Placement low, Placement high) {
+  boolean canStopTogether(Placement low, Placement high) {
     int apart = high.finger().number() - low.finger().number();
     double limit =
         low.finger() == Finger.THUMB ? reach : reach / THUMB_SHARE * HandModel.share(apart);

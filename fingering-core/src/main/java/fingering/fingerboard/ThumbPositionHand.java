@@ -22,9 +22,9 @@ interface ThumbPositionHand extends HandModel {
   }
 
   @Override
-  default boolean holds(Placement low, Placement high) {
+  default boolean canStopTogether(Placement low, Placement high) {
     return low.frame().shape() == Frame.Shape.THUMB
-        ? thumb().holds(low, high)
-        : HandModel.super.holds(low, high);
+        ? thumb().canStopTogether(low, high)
+        : HandModel.super.canStopTogether(low, high);
   }
 }

@@ -156,7 +156,7 @@ final class ViolinHand implements HandModel {
   }
 
   @Override
-  public boolean holds(Placement low, Placement high) {
+  public boolean canStopTogether(Placement low, Placement high) {
     int apart = high.finger().number() - low.finger().number();
     return (high.semitones() - low.semitones() >= apart || HandModel.sideBySide(low, high))
         && high.millimetres() - low.millimetres() <= reach * HandModel.share(apart);

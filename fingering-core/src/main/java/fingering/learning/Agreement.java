@@ -48,7 +48,7 @@ public record Agreement(OptionalDouble string, double stringAndFinger) {
       }
       if (marks.finger().isPresent()) {
         fingers++;
-        sameBoth += plan.notes().get(i).placement().asPrinted(marks) ? 1 : 0;
+        sameBoth += plan.notes().get(i).placement().matchesPrinted(marks) ? 1 : 0;
       }
     }
     if (fingers == 0) {

@@ -17,7 +17,7 @@ final class AmountTable {
    * The upper bound of a cost, in natural units; higher costs are reduced to it. The product of two
    * such factors and a scaling factor does not underflow a double, so no path gets probability 0.
    */
-  static final double MOST_COST = 150;
+  static final double MAX_COST = 150;
 
   /** The number of the bundle without any amount. */
   static final int EMPTY = 0;
@@ -96,7 +96,7 @@ final class AmountTable {
   double[] factors(double[] weights) {
     double[] factors = new double[size()];
     for (int k = 0; k < factors.length; k++) {
-      factors[k] = Math.exp(-Math.min(MOST_COST, cost(k, weights)));
+      factors[k] = Math.exp(-Math.min(MAX_COST, cost(k, weights)));
     }
     return factors;
   }
@@ -109,7 +109,7 @@ final class AmountTable {
    */
   void addGradient(double[] byCost, double[] weights, double[] gradient) {
     for (int k = 0; k < byCost.length; k++) {
-      if (byCost[k] == 0 || cost(k, weights) > MOST_COST) {
+      if (byCost[k] == 0 || cost(k, weights) > MAX_COST) {
         continue;
       }
       for (int i = from[k]; i < from[k + 1]; i++) {

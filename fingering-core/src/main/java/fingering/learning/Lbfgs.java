@@ -13,8 +13,8 @@ final class Lbfgs {
   /** The number of steps from which the curvature is estimated. */
   private static final int MEMORY = 10;
 
-  private static final int MOST_STEPS = 300;
-  private static final int MOST_HALVINGS = 40;
+  private static final int MAX_STEPS = 300;
+  private static final int MAX_HALVINGS = 40;
 
   /** The relative decrease of the function below which the search ends. */
   private static final double SMALL_DECREASE = 1e-7;
@@ -23,7 +23,7 @@ final class Lbfgs {
   private static final double ARMIJO = 1e-4;
 
   /** The largest first step of a variable; the variables are logarithms. */
-  private static final double LARGEST_STEP = 1;
+  private static final double MAX_STEP = 1;
 
   /** A function with its gradient. */
   interface Function {
@@ -73,7 +73,7 @@ final class Lbfgs {
    */
   static double[] minimize(Function function, double[] start, IntConsumer progress) {
     Lbfgs search = new Lbfgs(function, start);
-    for (int step = 1; step <= MOST_STEPS; step++) {
+    for (int step = 1; step <= MAX_STEPS; step++) {
       progress.accept(step);
       double before = search.value;
       if (!search.step()) {
@@ -93,8 +93,8 @@ final class Lbfgs {
     if (!(slope < 0)) {
       return false;
     }
-    double length = Math.min(1, LARGEST_STEP / largest(direction));
-    for (int halving = 0; halving < MOST_HALVINGS; halving++) {
+    double length = Math.min(1, MAX_STEP / largest(direction));
+    for (int halving = 0; halving < MAX_HALVINGS; halving++) {
       double[] newPoint = plus(point, direction, length);
       double[] newGradient = new double[point.length];
       double newValue = function.at(newPoint, newGradient);

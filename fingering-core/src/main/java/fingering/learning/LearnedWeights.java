@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param examples the training examples, in the order given
  * @param pieces the number of different pieces among them
- * @param strength the strength with which the start weights were held
+ * @param strength the strength of the regularization towards the start weights
  * @param weights the weights of all rules
  * @param before the agreement of plans with the start weights
  * @param after the agreement of plans with the learned weights

@@ -23,14 +23,14 @@ import java.util.stream.IntStream;
  * same weights.
  */
 public final class Learner {
-  /** The default strength with which the start weights are held. */
+  /** The default strength of the regularization towards the start weights. */
   public static final double STRENGTH = 30;
 
   /** The highest strength. */
-  public static final double STRONGEST = 1_000_000;
+  public static final double MAX_STRENGTH = 1_000_000;
 
   /** The fewest notes with a printed finger in an example. */
-  public static final int LEAST_FINGERED = 8;
+  public static final int MIN_FINGERED = 8;
 
   private static final String CROSSING = "crossing";
 
@@ -40,7 +40,7 @@ public final class Learner {
   /** The temperature T, in multiples of the start weight of the crossing rule. */
   private static final int TEMPERATURE = 1;
 
-  private static final long MOST_POINTS = 999_999;
+  private static final long MAX_POINTS = 999_999;
 
   private final ImmutableList<TrainingExample> examples;
   private final Scoring scoring;
@@ -66,7 +66,7 @@ public final class Learner {
    * @param start the start weights, one for each rule; a rule with weight 0 is left out
    * @param hand the player's left hand
    * @throws FingeringException if there is no example, or an example has fewer than {@value
-   *     #LEAST_FINGERED} notes with a printed finger
+   *     #MIN_FINGERED} notes with a printed finger
    * @throws IllegalArgumentException if a rule has no start weight
    * @throws fingering.plan.InfeasibleBriefException if a note is out of the instrument's range
    */
@@ -84,7 +84,7 @@ public final class Learner {
   }
 
   private static void refuseUnfingered(TrainingExample example) {
-    if (example.fingered() < LEAST_FINGERED) {
+    if (example.fingered() < MIN_FINGERED) {
       throw new FingeringException(
           "%s has %s with a printed finger in %s, and learning needs %d: finger more notes, or choose another part or score."
               .formatted(
@@ -95,7 +95,7 @@ public final class Learner {
                     default -> example.fingered() + " notes";
                   },
                   example.passage().partName(),
-                  LEAST_FINGERED));
+                  MIN_FINGERED));
     }
   }
 
@@ -123,15 +123,15 @@ public final class Learner {
    * cross-validation.
    *
    * @param strength the strength of the regularization towards the start weights, 0 to {@value
-   *     #STRONGEST}. Half of it times the squared change in the logarithm of a weight is added to
-   *     the expected number of different notes per hundred, summed over the pieces
+   *     #MAX_STRENGTH}. Half of it times the squared change in the logarithm of a weight is added
+   *     to the expected number of different notes per hundred, summed over the pieces
    * @param progress receives the progress
    * @throws FingeringException if the strength is out of range
    */
   public LearnedWeights learn(double strength, LearningProgress progress) {
-    if (!(strength >= 0 && strength <= STRONGEST)) {
+    if (!(strength >= 0 && strength <= MAX_STRENGTH)) {
       throw new FingeringException(
-          "a strength of %s is out of range; give 0 to %.0f".formatted(strength, STRONGEST));
+          "a strength of %s is out of range; give 0 to %.0f".formatted(strength, MAX_STRENGTH));
     }
     Optional<Agreement> leftOut =
         pieces.size() < 2 ? Optional.empty() : Optional.of(crossValidate(strength, progress));
@@ -211,7 +211,7 @@ public final class Learner {
                 points.put(
                     rules.get(r).id(),
                     training.stream().anyMatch(piece -> piece.occurs(r))
-                        ? Math.min(MOST_POINTS, Math.round(learned[r] * scale))
+                        ? Math.min(MAX_POINTS, Math.round(learned[r] * scale))
                         : start.of(rules.get(r))));
     return new Weights(points.buildOrThrow());
   }

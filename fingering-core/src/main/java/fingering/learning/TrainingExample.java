@@ -95,7 +95,7 @@ public record TrainingExample(String name, Passage passage) {
       Marks marks = notes.get(i).marks();
       if (moment.starting().contains(notes.get(i))) {
         loss += marks.string().orElse(string(grip, i)) == string(grip, i) ? 0 : HALF;
-        loss += grip.placements().get(i).asPrinted(marks) ? 0 : HALF;
+        loss += grip.placements().get(i).matchesPrinted(marks) ? 0 : HALF;
       }
     }
     return loss;

@@ -9,7 +9,7 @@ import fingering.scoring.Scoring;
  * @param versions the versions of the piece, for example with different bowings; at least one
  */
 record TrainingPiece(ImmutableList<MeasuredVersion> versions) {
-  /** The number of moments as which every piece counts, whatever its length. */
+  /** The length, in moments, to which every piece is scaled so that all pieces count equally. */
   private static final double MOMENTS = 100;
 
   private int players() {

@@ -16,7 +16,7 @@ public final class KeySignature {
 
   private KeySignature() {}
 
-  /** The number of sharps in a score, negative for flats, limited to -14 to 14. */
+  /** The number of sharps written in a score, negative for flats, limited to -14 to 14. */
   public static int fifths(BigInteger written) {
     return written
         .max(BigInteger.valueOf(-MAX_SIGNS))

@@ -59,7 +59,7 @@ public record MeasureBeat(String measure, BigDecimal beat) {
    * @throws FingeringException if no note begins at that time; the message is one sentence and
    *     names the nearest moment
    */
-  public int in(Passage passage) {
+  public int indexIn(Passage passage) {
     List<Moment> moments = passage.moments();
     return IntStream.range(0, moments.size())
         .filter(m -> moments.get(m).place().measure().equals(measure) && matches(moments.get(m)))

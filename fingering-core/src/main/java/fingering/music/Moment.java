@@ -44,10 +44,10 @@ public record Moment(
   }
 
   /** Moments on either side that count for the pace (common practice, no source). */
-  private static final int AROUND = 6;
+  private static final int NEIGHBOURS = 6;
 
   /** Longer notes count as this length in the pace, in microseconds. */
-  private static final long LONGEST = 1_000_000;
+  private static final long MAX_COUNTED_MICROS = 1_000_000;
 
   /** A moment without a pace. */
   public Moment(
@@ -63,14 +63,14 @@ public record Moment(
   }
 
   /** The same moments, each with its pace. */
-  public static ImmutableList<Moment> paced(List<Moment> moments) {
+  public static ImmutableList<Moment> withPace(List<Moment> moments) {
     ImmutableList.Builder<Moment> paced = ImmutableList.builder();
     for (int m = 0; m < moments.size(); m++) {
-      int from = Math.max(0, m - AROUND);
-      int to = Math.min(moments.size(), m + AROUND + 1);
+      int from = Math.max(0, m - NEIGHBOURS);
+      int to = Math.min(moments.size(), m + NEIGHBOURS + 1);
       long sum = 0;
       for (int i = from; i < to; i++) {
-        sum += Math.min(LONGEST, moments.get(i).soundMicros);
+        sum += Math.min(MAX_COUNTED_MICROS, moments.get(i).soundMicros);
       }
       Moment one = moments.get(m);
       paced.add(

@@ -16,8 +16,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param measures the measures, in order
  * @param moments the moments, in order of time
  * @param remarks remarks from reading the score, one sentence each
- * @param oneString printed words that ask for one string, in order of time
- * @param positions printed words that name a position of the hand, in order of time
+ * @param stringWords printed words that ask for one string, in order of time
+ * @param positionWords printed words that name a position of the hand, in order of time
  */
 public record Passage(
     String title,
@@ -28,8 +28,8 @@ public record Passage(
     ImmutableList<Measure> measures,
     ImmutableList<Moment> moments,
     ImmutableList<String> remarks,
-    ImmutableList<PrintedString> oneString,
-    ImmutableList<PrintedPosition> positions) {
+    ImmutableList<PrintedString> stringWords,
+    ImmutableList<PrintedPosition> positionWords) {
 
   /**
    * Checks the components.
@@ -52,7 +52,7 @@ public record Passage(
       ImmutableList<Measure> measures,
       ImmutableList<Moment> moments,
       ImmutableList<String> remarks,
-      ImmutableList<PrintedString> oneString) {
+      ImmutableList<PrintedString> stringWords) {
     this(
         title,
         partId,
@@ -62,7 +62,7 @@ public record Passage(
         measures,
         moments,
         remarks,
-        oneString,
+        stringWords,
         ImmutableList.of());
   }
 
@@ -92,7 +92,7 @@ public record Passage(
         moments,
         remarks,
         ImmutableList.of(),
-        positions);
+        positionWords);
   }
 
   /** A passage in one tempo, without words that ask for one string or name a position. */
@@ -135,7 +135,7 @@ public record Passage(
 
   /** Whether any finger, string or position is printed. */
   public boolean fingered() {
-    return positions.stream().anyMatch(words -> words.position().isPresent())
+    return positionWords.stream().anyMatch(words -> words.position().isPresent())
         || notes().stream()
             .anyMatch(n -> n.marks().finger().isPresent() || n.marks().string().isPresent());
   }

@@ -21,9 +21,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param chord whether it belongs to the same chord as the note before it
  * @param voice the voice as named in the score
  * @param tied whether it is tied to the next note
- * @param beam its part in a beam
+ * @param beam its role in a beam
  * @param tuplet number of the tuplet it belongs to, 3 for a triplet; 0 if there is none
- * @param tremolo its tremolo
+ * @param tremolo the tremolo strokes at the note
  * @param signs the signs at the note
  */
 public record PrintedNote(
@@ -72,7 +72,7 @@ public record PrintedNote(
     }
   }
 
-  /** The part of a note in its primary beam. */
+  /** The role of a note in its primary beam. */
   public enum Beam {
     NONE,
     BEGIN,

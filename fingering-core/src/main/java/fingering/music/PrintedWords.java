@@ -26,7 +26,7 @@ public interface PrintedWords {
   }
 
   /** Whether they apply to a note that starts at the moment. */
-  default boolean concerns(Moment moment) {
+  default boolean appliesTo(Moment moment) {
     return moment.starting().stream().anyMatch(note -> notes().contains(note.address()));
   }
 }

@@ -15,7 +15,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public record Tempo(BeatUnit unit, BigDecimal perMinute) {
   private static final int DIGITS = 20;
-  private static final BigDecimal FASTEST = BigDecimal.valueOf(1000);
+  private static final BigDecimal MAX_PER_MINUTE = BigDecimal.valueOf(1000);
 
   /** The tempo used when neither the score nor the user gives one: quarter = 96. */
   public static final Tempo DEFAULT = new Tempo(BeatUnit.QUARTER, BigDecimal.valueOf(96));
@@ -31,7 +31,7 @@ public record Tempo(BeatUnit unit, BigDecimal perMinute) {
     if (Math.abs((long) perMinute.scale()) > DIGITS || perMinute.precision() > DIGITS) {
       throw new FingeringException("a tempo is a plain number above 0 and at most 1000");
     }
-    if (perMinute.signum() <= 0 || perMinute.compareTo(FASTEST) > 0) {
+    if (perMinute.signum() <= 0 || perMinute.compareTo(MAX_PER_MINUTE) > 0) {
       throw new FingeringException(
           "a tempo of "
               + perMinute.toPlainString()

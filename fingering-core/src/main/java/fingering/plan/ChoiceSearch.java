@@ -97,6 +97,6 @@ final class ChoiceSearch {
     for (int g = 0; g < grips.size(); g++) {
       excluded.set(g, !test.test(grips.get(g)));
     }
-    return graph.closing((moment, grip) -> moment == m && excluded.get(grip));
+    return graph.excluding((moment, grip) -> moment == m && excluded.get(grip));
   }
 }

@@ -2,6 +2,7 @@ package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
+import fingering.tables.Position;
 
 /**
  * Plans for the same passage, side by side.
@@ -28,6 +29,15 @@ public record Comparison(
       }
     }
     return false;
+  }
+
+  /** The positions in which any plan has stopped notes, the lowest first. */
+  public ImmutableList<Position> positions() {
+    return plans.stream()
+        .flatMap(plan -> plan.notesByPosition().keySet().stream())
+        .distinct()
+        .sorted()
+        .collect(ImmutableList.toImmutableList());
   }
 
   /** The number of notes in whose fingering the plans differ. */

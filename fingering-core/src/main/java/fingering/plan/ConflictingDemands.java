@@ -21,10 +21,10 @@ import java.util.stream.IntStream;
  */
 record ConflictingDemands(ImmutableList<Demand> demands, BitSet moments) {
   /** Sets up to this size are tried one by one. */
-  private static final int MOST_TRIED = 3;
+  private static final int MAX_TRIED = 3;
 
   /** The most moments that a message names. */
-  private static final int MOST_NAMED = 3;
+  private static final int MAX_NAMED = 3;
 
   /** Copies the moments. */
   ConflictingDemands {
@@ -32,7 +32,7 @@ record ConflictingDemands(ImmutableList<Demand> demands, BitSet moments) {
   }
 
   /**
-   * A minimal unsatisfiable subset of some demands. Up to {@value #MOST_TRIED} demands it is one
+   * A minimal unsatisfiable subset of some demands. Up to {@value #MAX_TRIED} demands it is one
    * with the fewest demands, found by trying all subsets in order of size. Larger ones are found by
    * deletion: each demand in turn is removed if the others still conflict.
    *
@@ -45,7 +45,7 @@ record ConflictingDemands(ImmutableList<Demand> demands, BitSet moments) {
       return Optional.empty();
     }
     Set<Integer> all = new LinkedHashSet<>(IntStream.range(0, demands.size()).boxed().toList());
-    for (int size = 1; size <= Math.min(MOST_TRIED, demands.size()); size++) {
+    for (int size = 1; size <= Math.min(MAX_TRIED, demands.size()); size++) {
       for (Set<Integer> indices : Sets.combinations(all, size)) {
         ImmutableList<Demand> subset = subset(demands, indices);
         if (!feasible.test(subset)) {
@@ -93,12 +93,9 @@ record ConflictingDemands(ImmutableList<Demand> demands, BitSet moments) {
         moments.isEmpty()
             ? "No fingering of this passage can "
             : "No fingering of "
-                + moments.stream()
-                    .limit(MOST_NAMED)
-                    .mapToObj(name)
-                    .collect(Collectors.joining(", "))
-                + (moments.cardinality() > MOST_NAMED
-                    ? " and " + (moments.cardinality() - MOST_NAMED) + " more"
+                + moments.stream().limit(MAX_NAMED).mapToObj(name).collect(Collectors.joining(", "))
+                + (moments.cardinality() > MAX_NAMED
+                    ? " and " + (moments.cardinality() - MAX_NAMED) + " more"
                     : "")
                 + " can ";
     return subject

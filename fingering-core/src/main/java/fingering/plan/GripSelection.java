@@ -50,19 +50,19 @@ final class GripSelection implements NodeFilter {
     if (brief.keepPrinted()) {
       for (int m = 0; m < grips.size(); m++) {
         Moment moment = passage.moments().get(m);
-        selection.restrict(m, grip -> grip.asPrinted(moment), true);
+        selection.restrict(m, grip -> grip.matchesPrinted(moment), true);
       }
     }
-    for (PrintedString words : passage.oneString()) {
+    for (PrintedString words : passage.stringWords()) {
       for (int m = 0; m < grips.size(); m++) {
         Moment moment = passage.moments().get(m);
-        if (words.concerns(moment)) {
+        if (words.appliesTo(moment)) {
           selection.restrict(m, grip -> onString(words, moment, grip), true);
         }
       }
     }
     if (brief.keepPrinted()) {
-      passage.positions().forEach(words -> selection.restrict(words, passage));
+      passage.positionWords().forEach(words -> selection.restrict(words, passage));
     }
     return selection;
   }
@@ -78,7 +78,7 @@ final class GripSelection implements NodeFilter {
     StayIn stay = new StayIn(words.position().get(), MeasureSpan.WHOLE);
     for (int m = 0; m < grips.size(); m++) {
       Moment moment = passage.moments().get(m);
-      if (words.concerns(moment)
+      if (words.appliesTo(moment)
           && !restrict(m, grip -> stay.allows(moment, grip), true)
           && !words.line()) {
         return;

@@ -24,12 +24,12 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
    * The most notes of a moment that a message names. No hand can play more; a damaged file may hold
    * larger clusters.
    */
-  private static final int MOST_NAMED = 8;
+  private static final int MAX_NAMED = 8;
 
   /** The most positions that a message names. */
-  private static final int MOST_POSITIONS = 4;
+  private static final int MAX_POSITIONS = 4;
 
-  /** The refusal of a moment with a note that the instrument does not have. */
+  /** The exception for a moment with a note outside the range of the instrument. */
   static InfeasibleBriefException outOfRange(Passage passage, Moment moment) {
     Instrument instrument = passage.instrument();
     boolean standard = instrument.tuning().equals(Tuning.STANDARD);
@@ -43,7 +43,7 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
             : "it is beyond the end of the fingerboard" + (standard ? "" : " (" + tuning + ")");
     return new InfeasibleBriefException(
         "The "
-            + instrument.spoken()
+            + instrument.nameInSentence()
             + " cannot play "
             + names(moment)
             + " in "
@@ -66,9 +66,9 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
   }
 
   private static String names(Moment moment) {
-    int more = moment.starting().size() - MOST_NAMED;
+    int more = moment.starting().size() - MAX_NAMED;
     return moment.starting().stream()
-            .limit(MOST_NAMED)
+            .limit(MAX_NAMED)
             .map(note -> note.written().display())
             .collect(Collectors.joining("+"))
         + (more > 0 ? " and " + more + " more" : "");
@@ -77,12 +77,12 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
   /** The exception with the explanation as its message. */
   InfeasibleBriefException exception() {
     Passage passage = planner.passage();
-    if (!passage.oneString().isEmpty() && planner.feasible(brief, brief.demands())) {
+    if (!passage.stringWords().isEmpty() && planner.feasible(brief, brief.demands())) {
       return new InfeasibleBriefException(
           "'"
               + brief.name()
-              + "' cannot show what it must show and also follow the strings printed in the part ("
-              + passage.oneString().stream()
+              + "' cannot meet its demands and also follow the strings printed in the part ("
+              + passage.stringWords().stream()
                   .map(PrintedString::description)
                   .collect(Collectors.joining(", "))
               + "); ask for less, or ignore the printed words with --ignore-words.");
@@ -91,9 +91,9 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
         ConflictingDemands.minimal(brief.demands(), some -> planner.feasible(brief, some));
     if (conflict.isEmpty() || conflict.get().isEmpty()) {
       return new InfeasibleBriefException(
-          "No fingering of this passage shows what '"
+          "No fingering of this passage meets the requirement of '"
               + brief.name()
-              + "' must show: "
+              + "': "
               + brief.requirement()
               + "; ask for less, or allow more positions.");
     }
@@ -118,7 +118,7 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
             .distinct()
             .sorted()
             .map(Object::toString)
-            .limit(MOST_POSITIONS)
+            .limit(MAX_POSITIONS)
             .collect(Collectors.joining(", "));
     String allowed =
         within.positions().stream()

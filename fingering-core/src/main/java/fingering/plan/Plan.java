@@ -19,7 +19,7 @@ import java.util.TreeMap;
  * @param brief the brief it meets
  * @param passage the music
  * @param grips a grip for each moment
- * @param notes a planned note for each sounding note, in score order, chords lowest first
+ * @param notes a planned note for each note, in score order, chords lowest first
  * @param explanation the cost by rule and moment
  * @param total the plan's cost in points
  */
@@ -30,6 +30,21 @@ public record Plan(
     ImmutableList<PlannedNote> notes,
     Explanation explanation,
     long total) {
+
+  /**
+   * Checks that the lists match the passage.
+   *
+   * @throws IllegalArgumentException if there is not one grip for each moment and one planned note
+   *     for each note
+   */
+  public Plan {
+    int expected = passage.moments().stream().mapToInt(moment -> moment.starting().size()).sum();
+    if (grips.size() != passage.moments().size() || notes.size() != expected) {
+      throw new IllegalArgumentException(
+          "%d grips and %d planned notes for %d moments and %d notes"
+              .formatted(grips.size(), notes.size(), passage.moments().size(), expected));
+    }
+  }
 
   /**
    * The cost of a measure.

@@ -206,7 +206,7 @@ public final class PlanComparer {
    * best, 2nd, 3rd. Plans that differ only in fingers count as one. A remark says if there are
    * fewer than requested.
    *
-   * @param k the most plans to return, 1 to {@value fingering.search.PathFinder#MOST}
+   * @param k the most plans to return, 1 to {@value fingering.search.PathFinder#MAX_PATHS}
    * @throws InfeasibleBriefException if there is none
    * @throws FingeringException if k is out of range
    */

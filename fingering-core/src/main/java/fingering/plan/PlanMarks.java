@@ -33,7 +33,7 @@ public final class PlanMarks {
   }
 
   /**
-   * The marks that a player needs who keeps the hand in place unless a mark says otherwise: shifts,
+   * The marks needed by a player who keeps the hand in place unless a mark says otherwise: shifts,
    * a fourth finger in place of an open string, stretches, slides and double stops. The list has no
    * entry for a note without a mark.
    */

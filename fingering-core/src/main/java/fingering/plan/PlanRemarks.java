@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 /** Remarks on how a plan follows what is printed in the part, a sentence each. */
 public final class PlanRemarks {
   /** The most places that a remark names. */
-  private static final int MOST_NAMED = 4;
+  private static final int MAX_NAMED = 4;
 
   private static final Pattern NUMERAL = Pattern.compile("\\W*[IVX]+\\W*");
 
@@ -39,7 +39,7 @@ public final class PlanRemarks {
     List<PrintedPosition> clear = new ArrayList<>();
     List<PrintedPosition> ambiguous = new ArrayList<>();
     plan.passage()
-        .positions()
+        .positionWords()
         .forEach(words -> (words.position().isPresent() ? clear : ambiguous).add(words));
     if (!plan.passage().fingered()) {
       remarks.add(
@@ -100,7 +100,7 @@ public final class PlanRemarks {
   private void addFingers(List<String> remarks) {
     List<PlannedNote> different =
         plan.notes().stream()
-            .filter(note -> !note.placement().asPrinted(note.note().marks()))
+            .filter(note -> !note.placement().matchesPrinted(note.note().marks()))
             .toList();
     if (!different.isEmpty()) {
       remarks.add(
@@ -127,8 +127,8 @@ public final class PlanRemarks {
   }
 
   private static String list(List<String> all) {
-    int more = all.size() - MOST_NAMED;
-    return all.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
+    int more = all.size() - MAX_NAMED;
+    return all.stream().limit(MAX_NAMED).collect(Collectors.joining(", "))
         + (more > 0 ? " and " + more + " more" : "");
   }
 }

@@ -12,17 +12,17 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
- * Something in a plan that a player has not learned.
+ * A skill that a plan needs and a player has not learned.
  *
  * @param rule id of the rule that charges it
- * @param what what it is, in words: {@code 3rd position}
- * @param notes where it occurs: indices into the plan's notes, each once, in order
+ * @param skill the skill in words: {@code 3rd position}
+ * @param notes the notes where it occurs, as indices into the plan's notes, each once, in order
  * @param measures the measures, as printed, in order: {@code 5–6}, {@code 9}
  */
 public record PlanSkillGap(
-    String rule, String what, ImmutableList<Integer> notes, ImmutableList<String> measures) {
+    String rule, String skill, ImmutableList<Integer> notes, ImmutableList<String> measures) {
 
-  /** Everything in a plan that a player has not learned, by first occurrence. */
+  /** All skills that a plan needs and a player has not learned, by first occurrence. */
   public static ImmutableList<PlanSkillGap> of(Plan plan, Player player) {
     Map<List<String>, TreeSet<Integer>> moments = new LinkedHashMap<>();
     for (SkillGap skill : SkillGap.of(player, plan.passage().moments(), plan.grips())) {

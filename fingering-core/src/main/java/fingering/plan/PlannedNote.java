@@ -4,6 +4,7 @@ import fingering.fingerboard.Placement;
 import fingering.music.Note;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
+import fingering.tables.Position;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -46,8 +47,8 @@ public record PlannedNote(
         : Optional.of(instrument.string(placement.string()).above(thumb.getAsInt()));
   }
 
-  /** The name of the position the hand is in. */
-  public String position() {
-    return placement.frame().position().toString();
+  /** The position of the hand. */
+  public Position position() {
+    return placement.frame().position();
   }
 }

@@ -112,7 +112,7 @@ public final class Planner {
    * that differ only in where the hand waits under an open string count as one, and the best of
    * them is returned.
    *
-   * @param k the most plans to return, 1 to {@value PathFinder#MOST}
+   * @param k the most plans to return, 1 to {@value PathFinder#MAX_PATHS}
    * @throws InfeasibleBriefException if there is none
    * @throws FingeringException if k is out of range
    */
@@ -124,7 +124,7 @@ public final class Planner {
    * The best plans of a brief that differ at a level of detail, best first. The first is the best
    * plan, and each is the best of all plans that look the same at that level.
    *
-   * @param k the most plans to return, 1 to {@value PathFinder#MOST}
+   * @param k the most plans to return, 1 to {@value PathFinder#MAX_PATHS}
    * @throws InfeasibleBriefException if there is none
    * @throws FingeringException if k is out of range
    */
@@ -177,7 +177,7 @@ public final class Planner {
     Moment moment = graph.moments().get(m);
     ImmutableList<PlannedNote> notes = PlanAssembly.starting(m, moment, used);
     ImmutableList<Grip> all = graph.grips().get(m);
-    return graph.closing(
+    return graph.excluding(
         (at, grip) ->
             at == m && sameFingering(notes, PlanAssembly.starting(m, moment, all.get(grip))));
   }

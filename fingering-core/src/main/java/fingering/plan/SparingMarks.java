@@ -22,7 +22,7 @@ import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Selects the marks that a reader needs who keeps the hand in place unless a mark says otherwise. A
+ * Selects the marks needed by a reader who keeps the hand in place unless a mark says otherwise. A
  * redundant mark makes the others harder to see. The fingerings that a reader chooses without a
  * mark are computed for a medium hand, without stretches.
  */

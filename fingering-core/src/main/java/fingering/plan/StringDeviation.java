@@ -16,12 +16,12 @@ import java.util.stream.Collectors;
  */
 public record StringDeviation(Plan plan, PrintedString words, ImmutableList<PlannedNote> notes) {
   /** The most moments that the sentence names. */
-  private static final int MOST_NAMED = 4;
+  private static final int MAX_NAMED = 4;
 
   /** The deviations of a plan, in the order of the printed words. */
   public static ImmutableList<StringDeviation> of(Plan plan) {
     ImmutableList.Builder<StringDeviation> deviations = ImmutableList.builder();
-    for (PrintedString words : plan.passage().oneString()) {
+    for (PrintedString words : plan.passage().stringWords()) {
       ImmutableList<PlannedNote> notes =
           plan.notes().stream()
               .filter(planned -> words.notes().contains(planned.note().address()))
@@ -42,14 +42,14 @@ public record StringDeviation(Plan plan, PrintedString words, ImmutableList<Plan
                 .collect(
                     ImmutableListMultimap.toImmutableListMultimap(
                         PlannedNote::moment, note -> note)));
-    int more = moments.keySet().size() - MOST_NAMED;
+    int more = moments.keySet().size() - MAX_NAMED;
     return "'"
         + plan.name()
         + "' leaves the string of "
         + words.description()
         + " for "
         + moments.asMap().values().stream()
-            .limit(MOST_NAMED)
+            .limit(MAX_NAMED)
             .map(this::describe)
             .collect(Collectors.joining(", "))
         + (more > 0 ? " and " + more + " more" : "")

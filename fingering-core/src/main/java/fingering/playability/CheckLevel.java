@@ -16,7 +16,8 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What players at a level can play. A YAML file gives it, which a teacher can read and change.
+ * The skills of players at a level. They are defined in a YAML file that a teacher can read and
+ * change.
  *
  * @param name the name of the level
  * @param values the value of each threshold, in its form: {@code 3 s}

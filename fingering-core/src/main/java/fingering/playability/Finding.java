@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param notes its notes, lowest first if they sound together; in a passage, those of the hardest
  *     spot; empty for a word or a clef
  * @param reason what is wrong, in one sentence
- * @param wayOut how to fix it, in one sentence; empty if nothing is proposed
+ * @param suggestion how to fix it, in one sentence; empty if nothing is proposed
  */
 public record Finding(
     FindingKind kind,
@@ -28,7 +28,7 @@ public record Finding(
     Place to,
     ImmutableList<Note> notes,
     String reason,
-    Optional<String> wayOut) {
+    Optional<String> suggestion) {
 
   /** Orders findings by place, then the most severe first. */
   public static final Comparator<Finding> BY_PLACE =

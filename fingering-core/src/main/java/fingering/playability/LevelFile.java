@@ -57,7 +57,7 @@ final class LevelFile {
 
   private static String value(Fields fields, Threshold threshold) {
     return switch (threshold.form()) {
-      case YES_NO -> fields.yes(threshold.key()).orElseThrow() ? "yes" : "no";
+      case YES_NO -> fields.yesNo(threshold.key()).orElseThrow() ? "yes" : "no";
       case CLEFS ->
           String.join(
               ", ",

@@ -1,6 +1,6 @@
 /**
- * The arranger's check: findings in the string parts of a score that players at a level cannot or
- * should not be asked to play. Times are in seconds, or in microseconds if the name says so.
+ * The arranger's check: finds what is unplayable or risky in the string parts of a score, for
+ * players at a level. Times are in seconds, or in microseconds if the name says so.
  *
  * <p>The package depends on {@link fingering.plan}, {@link fingering.tempo}, {@link
  * fingering.musicxml} and what these depend on. Unless a method says otherwise, it neither takes

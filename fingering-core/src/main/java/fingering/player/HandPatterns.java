@@ -18,13 +18,16 @@ final class HandPatterns {
   private static final int NARROWEST = 4;
   private static final int WIDEST = 6;
 
-  /** The hand shape with 2 and 3 together, which most learn first (common practice, no source). */
+  /**
+   * The hand shape with 2 and 3 together, which most students learn first (common practice, no
+   * source).
+   */
   private static final ImmutableList<Integer> USUAL = ImmutableList.of(2, 4, 5, 7);
 
   private static final ImmutableList<String> ORDINALS =
       ImmutableList.of("first", "second", "third", "fourth");
 
-  /** By upper finger from the first, the pattern of the half step below it. */
+  /** Indexed by upper finger from the first: the pattern of the half step below it. */
   private static final ImmutableList<FingerPattern> HALF_STEPS =
       ImmutableList.of(
           FingerPattern.FIRST_LOW,
@@ -64,7 +67,7 @@ final class HandPatterns {
   /** The largest distance of a finger from the nut, in semitones. */
   private static final int FURTHEST = 3 + WIDEST;
 
-  /** By lower finger (0 for the nut), upper finger and semitones between them. */
+  /** Indexed by lower finger (0 for the nut), upper finger and semitones between them. */
   private final boolean[][][] unlearned;
 
   HandPatterns(ImmutableSet<FingerPattern> learned) {

@@ -79,7 +79,7 @@ final class PlayerFile {
     return SPACES.matcher(word.strip().replace('–', '-')).replaceAll(" ");
   }
 
-  /** One position, or all from one to another, those in between too. */
+  /** A single position, or all positions of a range. */
   private static ImmutableList<Position> range(String word) {
     ImmutableList<Position> ends =
         RANGE.splitToStream(word).map(Position::parse).collect(ImmutableList.toImmutableList());
@@ -94,7 +94,7 @@ final class PlayerFile {
 
   private static Function<String, FingerPattern> patterns(Optional<Instrument> instrument) {
     return word(
-        "finger pattern" + instrument.map(one -> " of the " + one.spoken()).orElse(""),
+        "finger pattern" + instrument.map(one -> " of the " + one.nameInSentence()).orElse(""),
         Arrays.stream(FingerPattern.values())
             .filter(pattern -> instrument.map(one -> pattern.fits(one.kind())).orElse(true))
             .collect(ImmutableList.toImmutableList()),
@@ -102,7 +102,7 @@ final class PlayerFile {
         "");
   }
 
-  /** Reads one of some words, in capital or small letters. */
+  /** Reads one of several words. Case does not matter. */
   private static <T> Function<String, T> word(
       String what, ImmutableList<T> known, Function<T, String> word, String more) {
     return text ->

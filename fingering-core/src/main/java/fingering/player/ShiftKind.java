@@ -47,8 +47,7 @@ public enum ShiftKind {
   }
 
   /**
-   * The kind with a name, in capital or small letters, with spaces or hyphens: {@code
-   * first-finger}.
+   * The kind of that name, with spaces or hyphens: {@code first-finger}. Case does not matter.
    *
    * @throws FingeringException if there is no such kind
    */

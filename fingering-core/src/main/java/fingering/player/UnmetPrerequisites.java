@@ -50,19 +50,19 @@ public final class UnmetPrerequisites {
   }
 
   /** Whether the player lists finger patterns. */
-  public boolean judgesPatterns() {
+  public boolean checksPatterns() {
     return patterns.isPresent();
   }
 
   /** Whether a finger is down in a position that is not learned. */
-  public boolean position(Placement placement) {
+  public boolean isNewPosition(Placement placement) {
     return player.positions().isPresent()
         && !placement.open()
         && !positions.get(placement.frame().position().rank());
   }
 
   /** Whether a finger stops at a place that it has in no learned pattern. */
-  public boolean pattern(Placement placement) {
+  public boolean isNewPattern(Placement placement) {
     if (patterns.isEmpty() || !placement.stopped()) {
       return false;
     }
@@ -78,7 +78,7 @@ public final class UnmetPrerequisites {
     };
   }
 
-  /** The missing pattern of a placement for which {@link #pattern} is true, in words. */
+  /** The missing pattern of a placement for which {@link #isNewPattern} is true, in words. */
   public static String describePattern(Placement placement) {
     return switch (placement.frame().shape()) {
       case LETTERS ->
@@ -94,8 +94,8 @@ public final class UnmetPrerequisites {
    * Whether two successive fingers on one string, in one position, have a spacing that is in no
    * learned pattern, although each finger alone is. Violin and viola only.
    */
-  public boolean spacing(Placement before, Placement now) {
-    return judgesPatterns()
+  public boolean isNewSpacing(Placement before, Placement now) {
+    return checksPatterns()
         && before.frame().shape() == Shape.LETTERS
         && before.frame().index() == now.frame().index()
         && before.string() == now.string()
@@ -108,7 +108,7 @@ public final class UnmetPrerequisites {
   }
 
   private boolean inHand(Placement placement) {
-    return placement.stopped() && !reaches(placement) && !pattern(placement);
+    return placement.stopped() && !reaches(placement) && !isNewPattern(placement);
   }
 
   private boolean unlearned(Placement below, Placement above) {
@@ -120,7 +120,7 @@ public final class UnmetPrerequisites {
             above.semitones() - below.semitones());
   }
 
-  /** The spacing of two placements for which {@link #spacing} is true, in words. */
+  /** The spacing of two placements for which {@link #isNewSpacing} is true, in words. */
   public static String describeSpacing(Placement before, Placement now) {
     boolean up = before.finger().number() < now.finger().number();
     Placement below = up ? before : now;
@@ -130,7 +130,7 @@ public final class UnmetPrerequisites {
   }
 
   /** Whether a placement needs an extension that is not learned. */
-  public boolean extension(Placement placement) {
+  public boolean isNewExtension(Placement placement) {
     if (player.extensions().isEmpty() || !placement.stopped()) {
       return false;
     }
@@ -143,7 +143,7 @@ public final class UnmetPrerequisites {
     };
   }
 
-  /** The extension of a placement for which {@link #extension} is true, in words. */
+  /** The extension of a placement for which {@link #isNewExtension} is true, in words. */
   public static String describeExtension(Placement placement) {
     return switch (placement.frame().shape()) {
       case EXTENDED_BACK, EXTENDED_FORWARD -> extendedHand(placement);
@@ -198,20 +198,21 @@ public final class UnmetPrerequisites {
   }
 
   /** The number of kinds of this shift that are not learned, 0 to 2. */
-  public int shift(Transition transition, Grip before, Grip now) {
+  public int newShiftKinds(Transition transition, Grip before, Grip now) {
     if (player.shifts().isEmpty() || !HandMovement.shifts(transition, before, now)) {
       return 0;
     }
-    return (shiftKind(transition, before, now) ? 1 : 0) + (slur(transition, before) ? 1 : 0);
+    return (isNewShiftKind(transition, before, now) ? 1 : 0)
+        + (isNewSlur(transition, before) ? 1 : 0);
   }
 
   /** Whether the kind of a shift, apart from slurs, is not learned. */
-  public boolean shiftKind(Transition transition, Grip before, Grip now) {
+  public boolean isNewShiftKind(Transition transition, Grip before, Grip now) {
     return !player.shifts().orElseThrow().contains(ShiftKind.of(transition, before, now));
   }
 
   /** Whether a shift is under a slur and slurred shifts are not learned. */
-  public boolean slur(Transition transition, Grip before) {
+  public boolean isNewSlur(Transition transition, Grip before) {
     return ShiftKind.slurred(transition, before)
         && !player.shifts().orElseThrow().contains(ShiftKind.SLUR);
   }

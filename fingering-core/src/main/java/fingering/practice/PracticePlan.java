@@ -31,10 +31,7 @@ import java.util.Optional;
  */
 public record PracticePlan(
     Plan plan, PlayerSpeed level, TempoLadder whole, ImmutableList<LimitLadder> limits) {
-  /**
-   * The most measures with a ladder of their own; nobody practises more places separately, and
-   * well.
-   */
+  /** The maximum number of separate ladders; nobody can practise more places well. */
   private static final int MOST = 3;
 
   private static final int DECIMALS = 2;

@@ -177,8 +177,9 @@ public final class PracticeSpots {
   }
 
   private boolean writable(RepeatedFigures.Figure figure) {
-    boolean known = measures.contains(passage.moments().get(figure.from()).place().measureIndex());
-    return !known && IntStream.rangeClosed(figure.from(), figure.to()).allMatch(this::plain);
+    boolean covered =
+        measures.contains(passage.moments().get(figure.from()).place().measureIndex());
+    return !covered && IntStream.rangeClosed(figure.from(), figure.to()).allMatch(this::plain);
   }
 
   private void figure(RepeatedFigures.Figure figure) {
@@ -241,16 +242,17 @@ public final class PracticeSpots {
         exercise = canWriteRun ? Optional.of(exercises.dotted(begin, end)) : Optional.empty();
       }
       default -> {
-        boolean crosses = limit.text().contains("crossing");
         instructions =
-            crosses
+            limit.crosses()
                 ? crossings()
                 : ImmutableList.of("Play it in dotted rhythms: first long-short, then short-long.");
         exercise =
             !canWriteRun
                 ? Optional.empty()
                 : Optional.of(
-                    crosses ? exercises.crossing(begin, end) : exercises.dotted(begin, end));
+                    limit.crosses()
+                        ? exercises.crossing(begin, end)
+                        : exercises.dotted(begin, end));
       }
     }
     spots.add(

@@ -18,7 +18,7 @@ public sealed interface CostRule
   /** The name in print. */
   String name();
 
-  /** One sentence that says what is charged. */
+  /** One sentence that explains the charge. */
   String explanation();
 
   /** One unit of the amount, in the singular: shift, millimetre, note. */

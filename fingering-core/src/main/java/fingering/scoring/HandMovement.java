@@ -9,8 +9,8 @@ public final class HandMovement {
   private HandMovement() {}
 
   /**
-   * Whether the hand shifts. A repeated note that is only spelled differently, under the same
-   * finger, is no shift.
+   * Whether the hand shifts. A repeated note that is only spelled differently, with the same
+   * finger, is not a shift.
    */
   public static boolean shifts(Transition transition, Grip before, Grip now) {
     Frame from = before.frame();

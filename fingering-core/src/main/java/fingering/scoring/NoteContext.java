@@ -11,7 +11,7 @@ import java.util.List;
 /**
  * The music at one moment as a {@link NoteRule} sees it. Equal contexts cost the same with the same
  * grip, so the search computes each cost once; times are therefore no more precise than the rules
- * need. The pace of the music around is not part of it, see {@link PacedNote}.
+ * need. It does not include the pace of the music; see {@link PacedNote}.
  *
  * @param plucked whether the string is plucked
  * @param slurred whether a slur joins the moment to the one before

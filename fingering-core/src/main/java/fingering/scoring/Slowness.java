@@ -2,7 +2,7 @@ package fingering.scoring;
 
 import fingering.music.Moment;
 
-/** How slow the music is, as far as the rules of sound distinguish it. */
+/** Measures how slow the music is, for the rules of sound. */
 final class Slowness {
   /** Mean note length up to which music does not count as slow, in microseconds. */
   private static final long NOT_SLOW_MICROS = 150_000;

@@ -7,8 +7,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The music between two successive moments as a {@link TransitionRule} sees it. Equal transitions
- * cost the same between the same grips, so the search computes each cost once. Time and pace are
- * not part of it, see {@link TimedTransition}.
+ * cost the same between the same grips, so the search computes each cost once. It includes neither
+ * time nor pace; see {@link TimedTransition}.
  *
  * @param quick whether the later moment begins less than a fifth of a second after the earlier one
  * @param slurred whether a slur joins them
@@ -20,7 +20,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param plucked whether the later moment is plucked
  * @param offBeat whether the later moment is not on a beat of its measure
  * @param rises semitones from the highest note struck before to the highest note struck now,
- *     negative where the line falls, limited to {@value #LEAP} either way
+ *     negative where the line falls, limited to {@value #LEAP} in either direction
  * @param held the notes that are held
  */
 public record Transition(

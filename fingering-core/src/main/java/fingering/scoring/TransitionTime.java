@@ -15,10 +15,10 @@ public record TransitionTime(long sinceMicros, long freeMicros) {
   /** The cap on both times, in microseconds; every movement is faster. */
   public static final long MAX_MICROS = 1_000_000;
 
-  /** The hand may use one part in so many of a detached note (common practice). */
+  /** The hand may use a quarter of a detached note (common practice). */
   private static final int DETACHED_DIVISOR = 4;
 
-  /** The hand may use one part in so many of a note under a slur (common practice). */
+  /** The hand may use a tenth of a note under a slur (common practice). */
   private static final int SLURRED_DIVISOR = 10;
 
   /** Times are multiples of this, in microseconds. */
@@ -37,7 +37,7 @@ public record TransitionTime(long sinceMicros, long freeMicros) {
   }
 
   /**
-   * Microseconds that there are to leave a grip.
+   * Microseconds available for leaving a grip.
    *
    * @param fromOpen whether the grip is only open strings: the hand can leave it as soon as it
    *     sounds

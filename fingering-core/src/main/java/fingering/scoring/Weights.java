@@ -11,32 +11,32 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
 /**
- * The points that a unit of each rule costs. A YAML file gives them: {@code shift: 20}.
+ * The cost of one unit of each rule, in points. A YAML file lists them: {@code shift: 20}.
  *
  * @param points whole points, 0 or more, by rule id
  */
 public record Weights(ImmutableMap<String, Long> points) {
   private static final String WHAT = "a weights file";
 
-  /** The most points of a unit. */
-  private static final int MOST = 999_999;
+  /** The highest weight, in points per unit. */
+  private static final int MAX_POINTS = 999_999;
 
-  /** The names of the weights that come with the library; each is the name of a file. */
+  /** The names of the built-in weights; each is the name of a file. */
   private static final ImmutableList<String> PRESETS =
       ImmutableList.of("common-practice", "beginner", "intermediate", "advanced");
 
-  /** The weights of common practice that come with the library. */
+  /** The built-in weights for common practice. */
   public static Weights commonPractice() {
     return preset(PRESETS.get(0));
   }
 
-  /** The names of the weights that come with the library, the usual ones first. */
+  /** The names of the built-in weights, the default first. */
   public static ImmutableList<String> presets() {
     return PRESETS;
   }
 
   /**
-   * The name of a preset as {@link #presets()} has it, typed in capital or small letters.
+   * The name of a preset as {@link #presets()} lists it. Case does not matter.
    *
    * @throws FingeringException if there is none of that name
    */
@@ -54,9 +54,9 @@ public record Weights(ImmutableMap<String, Long> points) {
   }
 
   /**
-   * Weights that come with the library.
+   * Built-in weights.
    *
-   * @param preset one of {@link #presets()}, in capital or small letters
+   * @param preset one of {@link #presets()}; case does not matter
    * @throws FingeringException if there are none of that name
    */
   public static Weights preset(String preset) {
@@ -104,12 +104,12 @@ public record Weights(ImmutableMap<String, Long> points) {
   private static Weights of(Fields fields) {
     ImmutableMap.Builder<String, Long> points = ImmutableMap.builder();
     for (String rule : fields.keys()) {
-      points.put(rule, (long) fields.number(rule, 0, MOST).orElseThrow());
+      points.put(rule, (long) fields.number(rule, 0, MAX_POINTS).orElseThrow());
     }
     return new Weights(points.buildOrThrow());
   }
 
-  /** These weights, and for each rule that they do not name what others give it. */
+  /** These weights, completed from others for the rules that these do not name. */
   public Weights orElse(Weights others) {
     return new Weights(
         ImmutableMap.<String, Long>builder()
@@ -119,7 +119,7 @@ public record Weights(ImmutableMap<String, Long> points) {
   }
 
   /**
-   * Points a unit of that rule.
+   * Points per unit of a rule.
    *
    * @throws IllegalArgumentException if the weights do not name the rule
    */

@@ -11,7 +11,7 @@ final class Automaton {
   private final Requirement requirement;
   private final Map<Long, int[]> tables = new HashMap<>();
 
-  /** By moment, {@link #after(int)}; null where not computed yet. */
+  /** Indexed by moment: {@link #after(int)}; null where not computed yet. */
   private final int[][][] byGrip;
 
   Automaton(LayeredGraph graph, Requirement requirement) {
@@ -33,15 +33,16 @@ final class Automaton {
   }
 
   /**
-   * By state, the state after a grip of a moment. At the first moment pass the grip as {@code
-   * before} too.
+   * Indexed by state: the state after a grip of a moment. At the first moment pass the grip as
+   * {@code before} too.
    */
   int[] after(int moment, Grip before, Grip now) {
     return tables.computeIfAbsent(requirement.symbol(moment, before, now), this::table);
   }
 
   /**
-   * By grip of a moment, then by state, the state after it, if the requirement does not look back.
+   * Indexed by grip of a moment, then by state: the state after it, if the requirement does not
+   * look back.
    */
   int[][] after(int moment) {
     if (byGrip[moment] == null) {

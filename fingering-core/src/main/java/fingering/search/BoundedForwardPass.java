@@ -26,14 +26,16 @@ final class BoundedForwardPass {
   /** The states and scores of each moment so far. */
   private final List<Layer> layers = new ArrayList<>();
 
-  /** By state, its index in the layer that is being computed; -1 if it is not reached yet. */
+  /**
+   * Indexed by state: its index in the layer that is being computed; -1 if it is not reached yet.
+   */
   private final int[] indices;
 
   private static final class Layer {
     /** The states that are reached, ascending. */
     final int[] states;
 
-    /** By index of the state, the score of every grip. */
+    /** The score of every grip, in the order of the states. */
     final long[][] scores;
 
     Layer(int[] states, long[][] scores) {
@@ -112,7 +114,10 @@ final class BoundedForwardPass {
     return scores.get(indices[state]);
   }
 
-  /** By grip, the highest score within the bound before its own is added; -1 if there is none. */
+  /**
+   * Indexed by grip: the highest score within the bound before its own is added; -1 if there is
+   * none.
+   */
   private long[] limitsWithoutNode(int m) {
     long[] nodes = unconstrained.nodeScores(m);
     long[] limits = bound.limits(m);

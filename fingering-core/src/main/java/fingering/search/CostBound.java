@@ -8,7 +8,7 @@ import fingering.fingerboard.Grip;
  * from it, without regard to requirements, exceeds the bound.
  */
 final class CostBound {
-  /** By moment and grip, the lowest score from after the grip to the end. */
+  /** Indexed by moment and grip: the lowest score from after the grip to the end. */
   private final long[][] toEnd;
 
   private final long most;
@@ -49,7 +49,7 @@ final class CostBound {
     return new CostBound(toEnd, ForwardPass.score(path) + points);
   }
 
-  /** By grip of a moment, the highest score within the bound; negative if there is none. */
+  /** Indexed by grip of a moment: the highest score within the bound; negative if there is none. */
   long[] limits(int moment) {
     long[] limits = new long[toEnd[moment].length];
     for (int i = 0; i < limits.length; i++) {

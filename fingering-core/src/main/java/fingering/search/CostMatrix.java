@@ -15,7 +15,7 @@ final class CostMatrix {
   /** Row by row. As int, so that twice as many fit into the processor's cache. */
   private final int[] values;
 
-  /** By row, {@link #excess}; null where not computed yet. */
+  /** Indexed by row: {@link #excess}; null where not computed yet. */
   private volatile AtomicReferenceArray<long[]> excess = NONE;
 
   private final int[] rowMax;
@@ -31,7 +31,7 @@ final class CostMatrix {
   /**
    * Sets a number, 0 or more, that was 0.
    *
-   * @throws FingeringException if it is too large, which only absurd weights lead to
+   * @throws FingeringException if it is too large, which happens only with absurd weights
    */
   void put(int row, int column, long value) {
     if (value > Integer.MAX_VALUE) {
@@ -68,13 +68,13 @@ final class CostMatrix {
   }
 
   /**
-   * By other row, the largest amount by which a number of this row exceeds the number of the other
-   * row in the same column. Callers must not change the array.
+   * Indexed by other row: the largest amount by which a number of this row exceeds the number of
+   * the other row in the same column. Callers must not change the array.
    */
   long[] excess(int row) {
     AtomicReferenceArray<long[]> all = excess;
     if (all == NONE) {
-      // Two threads may both get here; one of them then computes in vain.
+      // Two threads may both get here. They compute the same values, so either result will do.
       all = new AtomicReferenceArray<>(rowMax.length);
       excess = all;
     }

@@ -52,7 +52,9 @@ final class DistinctPaths {
      */
     final int[] laterClasses;
 
-    /** By member of the first class, then state, the lowest score from after it to the end. */
+    /**
+     * Indexed by member of the first class, then state: the lowest score from after it to the end.
+     */
     final long[] toEnd;
 
     Suffix(
@@ -79,7 +81,7 @@ final class DistinctPaths {
   private final int states;
   private final ForwardPass pass;
 
-  /** By moment, the classes of its grips. */
+  /** Indexed by moment: the classes of its grips. */
   private final ImmutableList<EquivalenceClasses> classes;
 
   private final TreeSet<Suffix> queue = new TreeSet<>(Suffix.BEST_FIRST);
@@ -142,10 +144,11 @@ final class DistinctPaths {
   }
 
   /**
-   * By node of a moment, the lowest score from after it to the end.
+   * Indexed by node of a moment: the lowest score from after it to the end.
    *
    * @param nextMembers the grips that the next moment may use
-   * @param nextToEnd by member of these, then state, the lowest score from after it to the end
+   * @param nextToEnd indexed by member of these, then state: the lowest score from after it to the
+   *     end
    */
   private long[] toEndBefore(int m, ImmutableIntArray nextMembers, long[] nextToEnd) {
     ImmutableList<Grip> now = graph.grips().get(m);
@@ -230,6 +233,6 @@ final class DistinctPaths {
 
   /** The graph limited to one class for each moment. */
   private LayeredGraph onlyClasses(int[] path) {
-    return graph.closing((m, grip) -> classes.get(m).classOf().get(grip) != path[m]);
+    return graph.excluding((m, grip) -> classes.get(m).classOf().get(grip) != path[m]);
   }
 }

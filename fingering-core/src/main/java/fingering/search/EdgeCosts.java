@@ -46,9 +46,9 @@ final class EdgeCosts {
   }
 
   /**
-   * By other grip, an upper bound on how much more an edge from this grip costs than the edge from
-   * the other to the same target. If the score of the other grip is higher by more than that, the
-   * other is on no best path.
+   * Indexed by other grip: an upper bound on how much more an edge from this grip costs than the
+   * edge from the other to the same target. If the score of the other grip is higher by more than
+   * that, the other is not on any best path.
    *
    * @param margins receives the bounds
    */

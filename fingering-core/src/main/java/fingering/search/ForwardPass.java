@@ -35,24 +35,24 @@ final class ForwardPass {
   private final Automaton automaton;
   private final int states;
 
-  /** By moment, the scores of its nodes. */
+  /** Indexed by moment: the scores of its nodes. */
   private final long[][] scores;
 
   private final NodeCosts[] nodes;
 
-  /** By moment from the second, the costs of the edges that lead to it. */
+  /** Indexed by moment from the second: the costs of the edges that lead to it. */
   private final EdgeCostView[] edges;
 
-  /** By moment, {@link #nodeScores}; null where not computed yet. */
+  /** Indexed by moment: {@link #nodeScores}; null where not computed yet. */
   private final long[][] nodeScores;
 
-  /** By moment, the number of its grips in the cache. */
+  /** Indexed by moment: the number of its grips in the cache. */
   private final int[] numbers;
 
-  /** By moment, how slow the music is. */
+  /** Indexed by moment: how slow the music is. */
   private final long[] slowness;
 
-  /** Whether there are no closed grips and no penalties. */
+  /** Whether there are no excluded grips and no penalties. */
   private final boolean unrestricted;
 
   /** An upper bound on the cost of all paths so far. */
@@ -74,7 +74,7 @@ final class ForwardPass {
     for (int m = 0; m < numbers.length; m++) {
       numbers[m] = graph.costs().number(graph.grips().get(m));
     }
-    unrestricted = graph.closed() == NodeFilter.NONE && graph.penalty() == Penalty.NONE;
+    unrestricted = graph.excluded() == NodeFilter.NONE && graph.penalty() == Penalty.NONE;
   }
 
   /**
@@ -206,7 +206,7 @@ final class ForwardPass {
   }
 
   /**
-   * The score of each grip of a moment by itself, {@link #UNREACHABLE} if it is closed. Callers
+   * The score of each grip of a moment by itself, {@link #UNREACHABLE} if it is excluded. Callers
    * must not change the array.
    */
   long[] nodeScores(int m) {
@@ -215,7 +215,7 @@ final class ForwardPass {
       long[] own = new long[graph.grips().get(m).size()];
       long highest = 0;
       for (int j = 0; j < own.length; j++) {
-        if (graph.closed().at(m, j)) {
+        if (graph.excluded().at(m, j)) {
           own[j] = UNREACHABLE;
         } else {
           long penalty = graph.penalty().of(m, graph.grips().get(m).get(j));
@@ -295,8 +295,8 @@ final class ForwardPass {
   }
 
   /**
-   * The best path, if the pass has no requirement; empty if all paths are closed. Of equal ones,
-   * the first in the order of the last grip, then the one before, and so on.
+   * The best path, if the pass has no requirement; empty if exclusions leave none. Of equal paths,
+   * the first in the order of the last grip, then of the one before, and so on.
    */
   Optional<Path> best() {
     int last = scores.length - 1;

@@ -13,14 +13,14 @@ import fingering.scoring.Scoring;
  * @param grips the grips of each moment
  * @param costs the costs of nodes and edges
  * @param penalty the penalties of grips, 0 or more; the search minimises their sum before the cost
- * @param closed the grips that no path may use
+ * @param excluded the grips that no path may use
  */
 public record LayeredGraph(
     ImmutableList<Moment> moments,
     ImmutableList<ImmutableList<Grip>> grips,
     CostCache costs,
     Penalty penalty,
-    NodeFilter closed) {
+    NodeFilter excluded) {
 
   /**
    * Checks the components.
@@ -37,7 +37,7 @@ public record LayeredGraph(
     }
   }
 
-  /** A graph in which all grips are open to paths. */
+  /** A graph without excluded grips. */
   public LayeredGraph(
       ImmutableList<Moment> moments,
       ImmutableList<ImmutableList<Grip>> grips,
@@ -51,9 +51,9 @@ public record LayeredGraph(
     return costs.scoring();
   }
 
-  /** The same graph with more grips closed. */
-  public LayeredGraph closing(NodeFilter more) {
-    NodeFilter both = (moment, grip) -> closed.at(moment, grip) || more.at(moment, grip);
+  /** A copy with more grips excluded. */
+  public LayeredGraph excluding(NodeFilter more) {
+    NodeFilter both = (moment, grip) -> excluded.at(moment, grip) || more.at(moment, grip);
     return new LayeredGraph(moments, grips, costs, penalty, both);
   }
 }

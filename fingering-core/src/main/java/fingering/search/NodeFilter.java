@@ -1,12 +1,12 @@
 package fingering.search;
 
-/** Grips that no path may use, at any cost. */
+/** Selects grips that no path may use. */
 public interface NodeFilter {
-  /** Closes no grip. */
+  /** Excludes no grip. */
   NodeFilter NONE = (moment, grip) -> false;
 
   /**
-   * Whether a grip is closed.
+   * Whether a grip is excluded.
    *
    * @param moment index of the moment in the passage, from 0
    * @param grip index of the grip among those of the moment, from 0

@@ -9,16 +9,16 @@ import java.util.Optional;
  * is an automaton; the search runs on the product of graph and automaton. Time is linear in the
  * number of moments.
  *
- * <p>The best path has the lowest penalty and, among those, the lowest cost. Of equal paths, the
- * one wins whose last grip comes first in its list, then the grip before it, and so on; for the
- * same grip, the lower state of the requirement.
+ * <p>The best path has the lowest penalty and, among those, the lowest cost. Ties go to the path
+ * whose last grip comes first in its list, then to the one whose grip before that does, and so on;
+ * for the same grip, to the lower state of the requirement.
  */
 public final class PathFinder {
   /** The number of earlier moments that the search remembers. */
   public static final int MEMORY = 1;
 
-  /** The highest number of paths that can be requested. */
-  public static final int MOST = 100;
+  /** The maximum number of paths that can be requested. */
+  public static final int MAX_PATHS = 100;
 
   private PathFinder() {}
 
@@ -43,7 +43,7 @@ public final class PathFinder {
    * The best paths with different fingerings: {@link #best(LayeredGraph, Requirement, int,
    * VisibleFingering.Grain)} with {@link VisibleFingering.Grain#FINGERS}.
    *
-   * @param k the number of paths, 1 to {@value #MOST}
+   * @param k the number of paths, 1 to {@value #MAX_PATHS}
    * @throws IllegalArgumentException if a rule looks further back than the search remembers
    * @throws FingeringException if k is out of range, or if costs or penalties are too high to be
    *     compared exactly
@@ -62,7 +62,7 @@ public final class PathFinder {
    * much less. Needs 8 bytes per grip and state: under 120 MB for 20,000 moments of 40 grips and 18
    * states (restez of 8 notes).
    *
-   * @param k the number of paths, 1 to {@value #MOST}
+   * @param k the number of paths, 1 to {@value #MAX_PATHS}
    * @param grain the level of detail at which paths have to differ
    * @throws IllegalArgumentException if a rule looks further back than the search remembers
    * @throws FingeringException if k is out of range, or if costs or penalties are too high to be
@@ -71,8 +71,8 @@ public final class PathFinder {
   public static ImmutableList<Path> best(
       LayeredGraph graph, Requirement requirement, int k, VisibleFingering.Grain grain) {
     refuseLongLookBack(graph);
-    if (k < 1 || k > MOST) {
-      throw new FingeringException(k + " best paths cannot be searched; ask for 1 to " + MOST);
+    if (k < 1 || k > MAX_PATHS) {
+      throw new FingeringException(k + " best paths cannot be searched; ask for 1 to " + MAX_PATHS);
     }
     return DistinctPaths.best(graph, requirement, k, grain);
   }

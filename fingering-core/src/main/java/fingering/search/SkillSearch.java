@@ -9,7 +9,7 @@ import java.util.Optional;
  * outside cost more; a tighter bound leaves less to search.
  */
 final class SkillSearch {
-  /** The first bound is this share of the cheapest cost above it; then the distance doubles. */
+  /** The first bound exceeds the cheapest cost by one part in 512; the difference then doubles. */
   private static final int FIRST_SHARE = 512;
 
   private final LayeredGraph graph;
@@ -32,7 +32,8 @@ final class SkillSearch {
     ImmutableList<Requirement> parts = requirement.parts();
     long extra = 0;
     if (parts.size() > 1) {
-      // Skills are mostly shown in different places, where each costs as much as it costs alone.
+      // Skills are usually shown in different places. Their extra costs then add up, which gives a
+      // good first bound.
       for (Requirement part : parts) {
         Optional<Path> alone = best(part);
         if (alone.isEmpty()) {

@@ -17,7 +17,7 @@ import java.util.Optional;
 final class UntimedEdgeCosts {
   private final Scoring scoring;
 
-  /** By earlier grip, whether it is only open strings. */
+  /** Indexed by earlier grip: whether it is only open strings. */
   private final boolean[] open;
 
   /** Points if no time is missing. */
@@ -26,7 +26,7 @@ final class UntimedEdgeCosts {
   /** Points for each hundredth of a second of slowness; empty if all are 0. */
   private final Optional<CostMatrix> paced;
 
-  /** By timed rule, the microseconds needed. */
+  /** Indexed by timed rule: the microseconds needed. */
   private final ImmutableList<CostMatrix> needed;
 
   UntimedEdgeCosts(
@@ -57,7 +57,7 @@ final class UntimedEdgeCosts {
     paced = Optional.of(perSlowness).filter(matrix -> !matrix.zero());
   }
 
-  /** The costs in the time that there is. */
+  /** The costs for the time available. */
   EdgeCosts at(TransitionTime time) {
     return new EdgeCosts(isMissing(time) ? timed(time) : points, paced);
   }

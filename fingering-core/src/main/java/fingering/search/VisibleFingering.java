@@ -34,7 +34,7 @@ public record VisibleFingering(ImmutableList<Stop> stops) {
   /**
    * The visible part of a placement.
    *
-   * @param string number of the string, 1 being the highest
+   * @param string number of the string, 1 for the highest
    * @param position the position of the hand; empty for an open string
    * @param fingering the stopping finger and its place; empty for an open string, and with {@link
    *     Grain#PLACES}

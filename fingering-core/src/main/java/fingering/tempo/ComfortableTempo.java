@@ -52,7 +52,7 @@ public record ComfortableTempo(
 
   /**
    * Whether the comfortable tempo is well above the marked one: at least half as fast again, or
-   * without limit. Its exact value is then of no interest (common practice, no source).
+   * without limit. Its exact value then does not matter (common practice, no source).
    */
   public boolean wellAbove() {
     return factor().isEmpty() || wellAbove(factor().getAsDouble());

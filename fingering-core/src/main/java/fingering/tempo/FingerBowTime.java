@@ -70,7 +70,7 @@ final class FingerBowTime {
     return new MinimumTime.Sum(LimitCause.FINGERS, times.action("finger"));
   }
 
-  /** Adds the time that the left hand needs to set fingers, to a sum; returns the sum. */
+  /** Adds the time that the left hand needs to place fingers to a sum, and returns the sum. */
   private MinimumTime.Sum addFingers(Grip before, List<Placement> changed, MinimumTime.Sum sum) {
     boolean weak = false;
     long hop = 0;

@@ -7,10 +7,10 @@ import java.util.Optional;
 
 /** Rounds tempi to metronome settings. */
 final class MetronomeMarks {
-  /** Beats a minute above every setting. */
+  /** Beats per minute above every setting. */
   private static final double TOO_FAST = 1000;
 
-  /** Beats a minute below which a tenth is kept. */
+  /** Tempi below this many beats per minute are rounded to a tenth. */
   private static final double SLOW = 20;
 
   private static final BigDecimal SLOWEST = new BigDecimal("0.1");

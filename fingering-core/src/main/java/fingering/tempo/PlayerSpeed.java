@@ -31,7 +31,7 @@ public record PlayerSpeed(String name, int actionPercent, int shiftPercent) {
   }
 
   /**
-   * The built-in level of a name. Case does not matter.
+   * The built-in level with that name. Case does not matter.
    *
    * @throws FingeringException if there is no level of that name
    */

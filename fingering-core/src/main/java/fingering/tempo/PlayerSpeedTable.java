@@ -26,7 +26,7 @@ final class PlayerSpeedTable {
   }
 
   private static ImmutableList<PlayerSpeed> rows(String kind) {
-    return Table.beside(PlayerSpeedTable.class, NAME, FIELDS).rows().stream()
+    return Table.load(PlayerSpeedTable.class, NAME, FIELDS).rows().stream()
         .filter(row -> row.text(0).equals(kind))
         .map(row -> new PlayerSpeed(row.text(1), row.integer(2), row.integer(3)))
         .collect(ImmutableList.toImmutableList());

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param last the place of the last note of a run; otherwise the same as {@code place}
  * @param marked the tempo in force there
  * @param cause the cause
+ * @param crosses whether the bow crosses strings: for a run, at least as often as the hand shifts
  * @param text a description: {@code shift from 1st to 3rd in a sixteenth}
  * @param neededMicros the minimum time needed, in microseconds, above 0
  * @param freeMicros the time available at the tempo in force, in microseconds, 0 or more
@@ -25,6 +26,7 @@ public record TempoLimit(
     Place last,
     Tempo marked,
     LimitCause cause,
+    boolean crosses,
     String text,
     long neededMicros,
     long freeMicros) {

@@ -118,9 +118,21 @@ final class TempoLimitFinder {
         moments.get(candidate.range().last()).place(),
         passage.tempoAt(moments.get(candidate.from()).starting().get(0).start()),
         candidate.needed().cause(),
+        crosses(candidate),
         candidate.text().get(),
         candidate.needed().micros(),
         candidate.free());
+  }
+
+  private boolean crosses(Candidate candidate) {
+    // The last moment of a run is not in its range.
+    int from = candidate.range().first();
+    int to = candidate.range().last() + 1;
+    return switch (candidate.needed().cause()) {
+      case CROSSING, SKIP -> true;
+      case RUN -> TempoLimitText.mostlyCrosses(shifts(from, to), crossings(from, to));
+      default -> false;
+    };
   }
 
   /** Whether a moment is a grace note or the note after one; these share their time. */
@@ -143,7 +155,9 @@ final class TempoLimitFinder {
     return () -> limitText.transition(needed.cause(), from, to);
   }
 
-  /** Adds the limits of shifts from each stopped note to the next; open strings give time. */
+  /**
+   * Adds the limits of shifts from each stopped note to the next; open strings in between add time.
+   */
   private void addShifts() {
     int from = -1;
     for (int m = 0; m < moments.size(); m++) {
@@ -257,13 +271,23 @@ final class TempoLimitFinder {
   }
 
   private String runText(int from, int to) {
+    return limitText.run(to - from, clock.between(from, to), shifts(from, to), crossings(from, to));
+  }
+
+  private int shifts(int from, int to) {
     int shifts = 0;
-    int crossings = 0;
     for (int m = from + 1; m <= to; m++) {
       shifts +=
           shift(m - 1, m).filter(needed -> needed.cause() == LimitCause.SHIFT).isPresent() ? 1 : 0;
+    }
+    return shifts;
+  }
+
+  private int crossings(int from, int to) {
+    int crossings = 0;
+    for (int m = from + 1; m <= to; m++) {
       crossings += FingerBowTime.stringsApart(grips.get(m - 1), grips.get(m)) > 0 ? 1 : 0;
     }
-    return limitText.run(to - from, clock.between(from, to), shifts, crossings);
+    return crossings;
   }
 }

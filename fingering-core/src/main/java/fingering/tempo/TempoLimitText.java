@@ -90,12 +90,17 @@ final class TempoLimitText {
    */
   String run(int changes, long micros, int shifts, int crossings) {
     String with =
-        crossings > 0 && crossings >= shifts
+        mostlyCrosses(shifts, crossings)
             ? " with " + count(crossings, "string crossing")
             : shifts > 0 ? " with " + count(shifts, "shift") : "";
     double perSecond = changes * 1e6 / micros;
     return String.format(
         Locale.ROOT, "%d notes in a row%s, %.1f a second", changes, with, perSecond);
+  }
+
+  /** Whether a run has string crossings, and at least as many as shifts. */
+  static boolean mostlyCrosses(int shifts, int crossings) {
+    return crossings > 0 && crossings >= shifts;
   }
 
   private static String count(int number, String noun) {

@@ -25,7 +25,7 @@ final class TimeTable {
   static TimeTable of(PlayerSpeed level, Instrument instrument) {
     PlayerSpeed onInstrument = PlayerSpeedTable.instrument(instrument.kind());
     ImmutableMap.Builder<String, Integer> amounts = ImmutableMap.builder();
-    Table.beside(TimeTable.class, NAME, FIELDS)
+    Table.load(TimeTable.class, NAME, FIELDS)
         .rows()
         .forEach(row -> amounts.put(row.text(0), row.integer(1)));
     return new TimeTable(

@@ -140,7 +140,7 @@ public final class Fields {
   }
 
   /** The value of a key that is yes or no, or true or false. */
-  public Optional<Boolean> yes(String key) {
+  public Optional<Boolean> yesNo(String key) {
     return value(
         key,
         text ->
@@ -175,7 +175,7 @@ public final class Fields {
     return entry(key).map(entry -> each(key, items(key, entry.value()), reading));
   }
 
-  /** The items of such a key; none for the word none and for an empty list. */
+  /** The items of a key that has a list; no items for the word none and for an empty list. */
   public <T> Optional<ImmutableList<T>> listOrNone(String key, Function<String, T> reading) {
     return entry(key)
         .map(

@@ -12,18 +12,18 @@ import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 /**
  * The keys that a file, or a part of one, may have, with an example each.
  *
- * @param what what has these keys, with its article: a player file
+ * @param what the name of the thing that has these keys, with its article: a player file
  * @param examples a line of a file by its key: {@code positions: [1, 3]}
  * @param others whether other keys are allowed as well, in lower case joined by hyphens
  */
 public record KnownKeys(String what, ImmutableMap<String, String> examples, boolean others) {
   private static final Pattern KEY = Pattern.compile("[a-z]+(-[a-z]+)*");
 
-  /** The most keys that a message lists. */
-  private static final int LISTED = 20;
+  /** The maximum number of keys that a message lists. */
+  private static final int MAX_LISTED = 20;
 
-  /** Letters that may be wrong in a misspelled key. */
-  private static final int SLIPS = 2;
+  /** The maximum number of wrong letters in a key for which a known one is suggested. */
+  private static final int MAX_TYPOS = 2;
 
   /**
    * The keys of these examples, in their order.
@@ -43,12 +43,12 @@ public record KnownKeys(String what, ImmutableMap<String, String> examples, bool
     return new KnownKeys(what, byKey.buildOrThrow(), false);
   }
 
-  /** Any keys in lower case joined by hyphens, of which one is given as an example. */
+  /** Any keys in lower case joined by hyphens, with one as an example. */
   public static KnownKeys any(String what, String example) {
     return new KnownKeys(what, of(what, example).examples, true);
   }
 
-  /** These keys and others, for something else that has both. */
+  /** These keys together with others. */
   public KnownKeys and(KnownKeys more) {
     return new KnownKeys(
         what,
@@ -59,7 +59,7 @@ public record KnownKeys(String what, ImmutableMap<String, String> examples, bool
         others);
   }
 
-  /** The same keys, of something else. */
+  /** The same keys, for something else. */
   public KnownKeys in(String other) {
     return new KnownKeys(other, examples, others);
   }
@@ -94,7 +94,7 @@ public record KnownKeys(String what, ImmutableMap<String, String> examples, bool
             .map(near -> "; did you mean '" + near + "', such as " + example(near) + "?")
             .orElseGet(
                 () ->
-                    examples.size() > LISTED
+                    examples.size() > MAX_LISTED
                         ? " in " + what + "; correct or remove it; a key is written as " + example()
                         : " in " + what + "; choose from " + String.join(", ", examples.keySet()));
   }
@@ -104,7 +104,7 @@ public record KnownKeys(String what, ImmutableMap<String, String> examples, bool
     String wrong = typed.toLowerCase(Locale.ROOT);
     DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance();
     return known.stream()
-        .filter(key -> distance.apply(wrong, key) <= Math.min(SLIPS, (key.length() - 1) / 2))
+        .filter(key -> distance.apply(wrong, key) <= Math.min(MAX_TYPOS, (key.length() - 1) / 2))
         .min(Comparator.comparingInt(key -> distance.apply(wrong, key)))
         .or(
             () ->

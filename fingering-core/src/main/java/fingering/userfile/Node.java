@@ -22,6 +22,7 @@ public sealed interface Node {
   /**
    * A single value.
    *
+   * @param place the line on which the value begins
    * @param text the value as written, without quotes; empty if nothing is written
    */
   record Scalar(Place place, String text) implements Node {}
@@ -29,6 +30,7 @@ public sealed interface Node {
   /**
    * A list.
    *
+   * @param place the line on which the list begins
    * @param items the items, in order
    */
   record Sequence(Place place, ImmutableList<Node> items) implements Node {}
@@ -36,6 +38,7 @@ public sealed interface Node {
   /**
    * Keys with values.
    *
+   * @param place the line on which the first key is
    * @param entries the values by key, in the order of the file
    */
   record Mapping(Place place, ImmutableMap<String, Entry> entries) implements Node {}

@@ -19,7 +19,7 @@ public final class SmallFile {
   /**
    * The text of a file of at most 64 KiB.
    *
-   * @param what what the file should be, with its article: a player file
+   * @param what the expected kind of file, with its article: a player file
    * @throws FingeringException if the file cannot be read or is too large; the message is one
    *     sentence
    */
@@ -30,7 +30,7 @@ public final class SmallFile {
   /**
    * The text of a file.
    *
-   * @param what what the file should be, with its article: a player file
+   * @param what the expected kind of file, with its article: a player file
    * @param maxKib the largest size, in KiB
    * @throws FingeringException if the file cannot be read or is too large; the message is one
    *     sentence

@@ -64,7 +64,7 @@ final class YamlError {
       return "a key is missing before the colon; write one";
     }
     if (message.contains("but found ']'") || message.contains("but found '}'")) {
-      return "there is a bracket too many; remove it";
+      return "there is one bracket too many; remove it";
     }
     if (message.contains("expected <block end>")) {
       return "the indentation is wrong; begin keys that belong together in the same column";

@@ -12,8 +12,8 @@ import java.util.Map;
 
 /** Builds the tree of a file from the tokens of the YAML parser. */
 final class YamlTree {
-  /** Levels of lists and keys in each other; no user file needs more than four. */
-  private static final int DEEPEST = 20;
+  /** The maximum nesting depth of lists and keys; no user file needs more than four. */
+  private static final int MAX_DEPTH = 20;
 
   private final String file;
   private final YAMLParser parser;
@@ -63,7 +63,7 @@ final class YamlTree {
   }
 
   private Node node(JsonToken token, int depth) throws IOException {
-    if (depth > DEEPEST) {
+    if (depth > MAX_DEPTH) {
       throw place().refusal("lists and keys are nested too deeply; correct the brackets");
     }
     Place place = place();

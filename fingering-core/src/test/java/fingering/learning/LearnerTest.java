@@ -93,7 +93,7 @@ class LearnerTest {
   @Test
   void aHighStrengthKeepsTheStartWeights() {
     LearnedWeights learned =
-        learner(played(SECRET, 0, 2)).learn(Learner.STRONGEST, LearningProgress.SILENT);
+        learner(played(SECRET, 0, 2)).learn(Learner.MAX_STRENGTH, LearningProgress.SILENT);
 
     assertThat(learned.weights()).isEqualTo(START);
     assertThat(learned.after()).isEqualTo(learned.before());

@@ -29,7 +29,7 @@ class MeasureBeatTest {
     "3.1.25, 8"
   })
   void measureAndBeatFindTheNoteThatBeginsThere(String written, int moment) {
-    assertThat(MeasureBeat.parse(written).in(PASSAGE)).isEqualTo(moment);
+    assertThat(MeasureBeat.parse(written).indexIn(PASSAGE)).isEqualTo(moment);
   }
 
   @ParameterizedTest
@@ -44,7 +44,7 @@ class MeasureBeatTest {
       })
   void aTimeWithoutANoteIsRefusedWithTheNearest(String written, String nearest) {
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> MeasureBeat.parse(written).in(PASSAGE))
+        .isThrownBy(() -> MeasureBeat.parse(written).indexIn(PASSAGE))
         .withMessageStartingWith("No note begins in measure ")
         .withMessageEndingWith("; the nearest note begins in " + nearest + ".");
   }

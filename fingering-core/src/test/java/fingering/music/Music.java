@@ -112,7 +112,7 @@ public final class Music {
         instrument,
         tempo,
         measures(),
-        Moment.paced(moments.build()),
+        Moment.withPace(moments.build()),
         ImmutableList.of());
   }
 

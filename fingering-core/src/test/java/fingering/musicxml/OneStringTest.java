@@ -31,7 +31,7 @@ class OneStringTest {
         .notes()
         .forEach(
             note -> {
-              for (PrintedString asked : passage.oneString()) {
+              for (PrintedString asked : passage.stringWords()) {
                 if (asked.notes().contains(note.address())) {
                   held.add(note.written() + " on " + asked.string());
                 }
@@ -48,7 +48,7 @@ class OneStringTest {
   }
 
   private static End end(Passage passage) {
-    return passage.oneString().get(0).end();
+    return passage.stringWords().get(0).end();
   }
 
   @Test
@@ -62,7 +62,7 @@ class OneStringTest {
   void theNextStringEndsThePreviousOne() {
     Passage passage = in(words("sul G"), note("D4", 4), words("sul D"), note("E4", 4));
     assertThat(held(passage)).containsExactly("D4 on 4", "E4 on 3");
-    assertThat(passage.oneString())
+    assertThat(passage.stringWords())
         .extracting(PrintedString::end)
         .containsExactly(End.WORDS, End.PART);
   }
@@ -245,14 +245,14 @@ class OneStringTest {
     Passage passage = read(score).passage(PassageRequest.WHOLE.withMeasures("2-3"));
     assertThat(held(passage)).containsExactly("E4 on 4");
     Passage ignored = read(score).passage(PassageRequest.WHOLE.ignoringWords());
-    assertThat(ignored.oneString()).isEmpty();
+    assertThat(ignored.stringWords()).isEmpty();
     assertThat(ignored.remarks().toString()).doesNotContain("string");
   }
 
   @Test
   void aStringThatTheInstrumentLacksIsIgnoredWithARemark() {
     Passage passage = in(words("sul C"), note("D4", 16));
-    assertThat(passage.oneString()).isEmpty();
+    assertThat(passage.stringWords()).isEmpty();
     assertThat(passage.remarks())
         .contains("'sul C' in measure 1 does not name a string of the violin and is ignored");
   }

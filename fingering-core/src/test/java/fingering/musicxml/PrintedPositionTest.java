@@ -29,7 +29,7 @@ class PrintedPositionTest {
         .notes()
         .forEach(
             note -> {
-              for (PrintedPosition asked : passage.positions()) {
+              for (PrintedPosition asked : passage.positionWords()) {
                 if (asked.notes().contains(note.address())) {
                   held.add(
                       note.written() + " " + asked.position().map(Object::toString).orElse("?"));
@@ -57,7 +57,7 @@ class PrintedPositionTest {
             words("I. Lage"),
             note("D4", 4));
     assertThat(held(passage)).containsExactly("B4 3", "C5 3", "D4 1");
-    assertThat(passage.positions())
+    assertThat(passage.positionWords())
         .extracting(PrintedPosition::end)
         .containsExactly(End.WORDS, End.PART);
   }
@@ -73,7 +73,7 @@ class PrintedPositionTest {
                 measure("2", rest(16)),
                 measure("3", note("C5", 16))));
     assertThat(held(passage)).containsExactly("B4 3");
-    assertThat(passage.positions().get(0).end()).isEqualTo(End.REST);
+    assertThat(passage.positionWords().get(0).end()).isEqualTo(End.REST);
   }
 
   @Test
@@ -88,7 +88,7 @@ class PrintedPositionTest {
             direction("<bracket type=\"stop\" number=\"1\" line-end=\"down\"/>"),
             note("D5", 2));
     assertThat(held(passage)).containsExactly("B4 3", "C5 3");
-    assertThat(passage.positions().get(0).line()).isTrue();
+    assertThat(passage.positionWords().get(0).line()).isTrue();
   }
 
   @Test
@@ -119,7 +119,7 @@ class PrintedPositionTest {
                 "<words>III</words></direction-type><direction-type><dashes type=\"start\" number=\"1\"/>"),
             note("G4", 4));
     assertThat(held(passage)).isEmpty();
-    assertThat(passage.oneString()).hasSize(1);
+    assertThat(passage.stringWords()).hasSize(1);
   }
 
   @Test
@@ -160,7 +160,7 @@ class PrintedPositionTest {
                     Optional.empty(),
                     Optional.empty(),
                     false));
-    assertThat(passage.positions()).isEmpty();
+    assertThat(passage.positionWords()).isEmpty();
     assertThat(passage.fingered()).isFalse();
   }
 }

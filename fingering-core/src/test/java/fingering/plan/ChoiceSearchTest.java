@@ -187,9 +187,9 @@ class ChoiceSearchTest {
               change -> assertThat(change.other().moment()).isGreaterThan(choice.lastMoment()));
       assertThat(choice.comparedWith(choices.get(0)).extraCost())
           .isEqualTo(choice.plan().total() - choices.get(0).plan().total());
-      List<String> positions = choice.plan().notes().stream().map(PlannedNote::position).toList();
+      List<Position> positions = choice.plan().notes().stream().map(PlannedNote::position).toList();
       assertThat(choice.positionAfter()).isEmpty();
-      assertThat(positions).contains(choice.positionBefore().orElseThrow().toString());
+      assertThat(positions).contains(choice.positionBefore().orElseThrow());
     }
   }
 

@@ -90,7 +90,7 @@ class HandInPlansTest {
   void thumbPositionIsNamedWithThePitchUnderTheThumb() {
     Passage octaves = Music.cello().notes("E4+E5/1 F4+F5/1");
     Plan plan = plan(octaves);
-    assertThat(plan.notes()).allMatch(note -> note.position().equals("thumb"));
+    assertThat(plan.notes()).allMatch(note -> note.position().equals(Position.THUMB));
     assertThat(plan.notes().stream().map(PlannedNote::finger)).containsExactly("T", "3", "T", "3");
     // on its own string the thumb stops the lower note; on the next one it is a fifth higher
     assertThat(

@@ -69,7 +69,7 @@ class PlannerTest {
   void fMajorOnTheBassBeginsInHalfPosition() {
     Plan plan = plan(Music.on("bass").notes("E1/1 F1/1 G1/1 A1/1"), Brief.free("free"));
     assertThat(fingers(plan)).isEqualTo("0 1 4 0");
-    assertThat(plan.notes().get(1).position()).isEqualTo("half");
+    assertThat(plan.notes().get(1).position()).isEqualTo(Position.HALF);
   }
 
   @Test

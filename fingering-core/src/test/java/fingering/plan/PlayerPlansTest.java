@@ -153,7 +153,7 @@ class PlayerPlansTest {
     Passage passage = Music.violin().notes(scale.replace(" ", "/1 ") + "/1");
     Planner planner = Planner.of(passage, StandardRules.commonPractice());
     Plan plan = planner.plan(Brief.within("1st", ImmutableSet.of(Position.FIRST)));
-    List<String> news = PlanSkillGap.of(plan, player).stream().map(PlanSkillGap::what).toList();
+    List<String> news = PlanSkillGap.of(plan, player).stream().map(PlanSkillGap::skill).toList();
     assertThat(news).isEqualTo(expected == null ? List.of() : List.of(expected));
   }
 

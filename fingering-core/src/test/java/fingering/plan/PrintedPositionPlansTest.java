@@ -53,7 +53,7 @@ class PrintedPositionPlansTest {
   }
 
   private static List<String> positions(Plan plan) {
-    return plan.notes().stream().map(PlannedNote::position).toList();
+    return plan.notes().stream().map(note -> note.position().toString()).toList();
   }
 
   private static final Passage LINE = Music.violin().notes("A4/1 B4/1 C5/1 D5/1 E5/1 D5/1");

@@ -115,7 +115,7 @@ class PrintedStringPlansTest {
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(() -> plan(sul(4, low, 2, 3, 4), asked))
         .withMessage(
-            "'asked' cannot show what it must show and also follow the strings printed in the part"
+            "'asked' cannot meet its demands and also follow the strings printed in the part"
                 + " ('sul' in m. 1–2); ask for less, or ignore the printed words with --ignore-words.");
     // The words are not blamed for a demand that is infeasible without them.
     Brief more = Brief.builder("more").addDemand(new ShowPosition(Position.FIRST, 9)).build();

@@ -63,7 +63,7 @@ final class EveryPath {
       return;
     }
     for (int j = 0; j < graph.grips().get(m).size(); j++) {
-      if (!graph.closed().at(m, j)) {
+      if (!graph.excluded().at(m, j)) {
         Grip now = graph.grips().get(m).get(j);
         Grip before = m == 0 ? now : grips.get(m - 1);
         int after = requirement.next(state, requirement.symbol(m, before, now));

@@ -133,7 +133,7 @@ class PathFinderTest {
   void closedGripsStayClosedWhenMoreAreClosed() {
     LayeredGraph all = Thinned.all(Music.viola().notes("C3/1 D3/1"));
     NodeFilter closed =
-        all.closing((m, grip) -> grip == 1).closing((m, grip) -> grip == 2).closed();
+        all.excluding((m, grip) -> grip == 1).excluding((m, grip) -> grip == 2).excluded();
     assertThat(closed.at(0, 0)).isFalse();
     assertThat(closed.at(0, 1)).isTrue();
     assertThat(closed.at(0, 2)).isTrue();
@@ -221,6 +221,6 @@ class PathFinderTest {
   @Test
   void aHundredPathsCanBeRequested() {
     LayeredGraph graph = Thinned.all(Music.viola().notes("E4/1 F4/1 G4/1"));
-    assertThat(PathFinder.best(graph, Requirement.NONE, PathFinder.MOST)).hasSize(100);
+    assertThat(PathFinder.best(graph, Requirement.NONE, PathFinder.MAX_PATHS)).hasSize(100);
   }
 }

@@ -14,7 +14,7 @@ import fingering.scoring.Weights;
 import java.util.SplittableRandom;
 
 /**
- * Small graphs of viola music with random costs, penalties, closed grips and requirements, small
+ * Small graphs of viola music with random costs, penalties, excluded grips and requirements, small
  * enough to visit every path.
  */
 final class RandomGraph {
@@ -32,7 +32,9 @@ final class RandomGraph {
     Scoring scoring = random.nextBoolean() ? all.scoring() : scoring(seed);
     Penalty penalty = random.nextBoolean() ? Penalty.NONE : (m, grip) -> random(2, seed, m, grip);
     LayeredGraph graph = new LayeredGraph(all.moments(), all.grips(), scoring, penalty);
-    return random.nextBoolean() ? graph : graph.closing((m, grip) -> random(4, seed, m, grip) == 0);
+    return random.nextBoolean()
+        ? graph
+        : graph.excluding((m, grip) -> random(4, seed, m, grip) == 0);
   }
 
   /** A number from 0 up to a limit, the same for the same seed, number and grip. */

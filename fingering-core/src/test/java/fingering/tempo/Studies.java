@@ -4,12 +4,16 @@ import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.PitchRequest;
+import fingering.fingerboard.Placement;
 import fingering.fingerboard.Taken;
+import fingering.music.Moment;
 import fingering.music.Music;
+import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.plan.Explanation;
 import fingering.plan.Plan;
+import fingering.plan.PlannedNote;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
 import java.util.List;
@@ -54,8 +58,23 @@ final class Studies {
         Brief.free("given"),
         passage,
         path,
-        ImmutableList.of(),
+        notes(passage, path),
         Explanation.of(nothing, passage.moments(), path, 0),
         0);
+  }
+
+  private static ImmutableList<PlannedNote> notes(Passage passage, List<Grip> path) {
+    ImmutableList.Builder<PlannedNote> planned = ImmutableList.builder();
+    for (int m = 0; m < path.size(); m++) {
+      Moment moment = passage.moments().get(m);
+      List<Note> notes = path.get(m).notes(moment);
+      for (int i = 0; i < notes.size(); i++) {
+        if (moment.starting().contains(notes.get(i))) {
+          Placement placement = path.get(m).placements().get(i);
+          planned.add(new PlannedNote(m, notes.get(i), placement, false, 0, false));
+        }
+      }
+    }
+    return planned.build();
   }
 }

@@ -63,7 +63,7 @@ class FieldsTest {
             "name", "octaves", "even", "counted", "positions", "shifts", "show", "pieces");
     assertThat(fields.text("name")).contains("Low: and slow");
     assertThat(fields.number("octaves", 1, 5)).contains(3);
-    assertThat(fields.yes("even")).contains(false);
+    assertThat(fields.yesNo("even")).contains(false);
     assertThat(fields.choice("counted", "together", "one")).contains("one");
     assertThat(fields.list("positions", Function.identity()))
         .contains(ImmutableList.of("half", "1", "3"));
@@ -82,7 +82,7 @@ class FieldsTest {
   void whatIsNotGivenIsEmpty() {
     Fields fields = fields("name: x");
     assertThat(fields.number("octaves", 1, 5)).isEmpty();
-    assertThat(fields.yes("even")).isEmpty();
+    assertThat(fields.yesNo("even")).isEmpty();
     assertThat(fields.choice("counted", "together")).isEmpty();
     assertThat(fields.list("positions", Function.identity())).isEmpty();
     assertThat(fields.listOrNone("shifts", Function.identity())).isEmpty();
@@ -166,10 +166,10 @@ class FieldsTest {
   @Test
   void yesAndNoMayBeTrueAndFalse() {
     for (String text : new String[] {"yes", "true", "\"yes\""}) {
-      assertThat(fields("even: " + text).yes("even")).contains(true);
+      assertThat(fields("even: " + text).yesNo("even")).contains(true);
     }
-    assertThat(fields("even: false").yes("even")).contains(false);
-    refused("even: maybe", f -> f.yes("even"), "1: 'even' is yes or no, not 'maybe'");
+    assertThat(fields("even: false").yesNo("even")).contains(false);
+    refused("even: maybe", f -> f.yesNo("even"), "1: 'even' is yes or no, not 'maybe'");
   }
 
   @Test

@@ -139,7 +139,7 @@ class YamlTreeTest {
           ? [a]¶: b                  ; 1: a key is not a single word; write a key, a colon, a space and the value
           a: [1¶b: 2                 ; 1: a list or bracket is not closed; check the commas and brackets
           a: {b: 1                   ; 1: a list or bracket is not closed
-          a: [1]]                    ; 1: there is a bracket too many; remove it
+          a: [1]]                    ; 1: there is one bracket too many; remove it
           a: b: c                    ; 1: a second colon, or a wrong indentation; put a text with ': ' in quotes
           a: 1¶ b: 2                 ; 2: a second colon, or a wrong indentation
           a:¶→- 1                    ; 2: a tab is used for the indentation; use spaces

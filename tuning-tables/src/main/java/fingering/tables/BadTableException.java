@@ -4,7 +4,7 @@ package fingering.tables;
 public final class BadTableException extends FingeringException {
   private static final long serialVersionUID = 1L;
 
-  BadTableException(String table, int line, String complaint) {
-    super(table + ", line " + line + ": " + complaint);
+  BadTableException(String table, int line, String problem) {
+    super(table + ", line " + line + ": " + problem);
   }
 }

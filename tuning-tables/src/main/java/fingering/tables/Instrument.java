@@ -135,7 +135,7 @@ public record Instrument(
   }
 
   /** The name within a sentence, in lower case: double bass. */
-  public String spoken() {
+  public String nameInSentence() {
     return name.toLowerCase(Locale.ROOT);
   }
 

@@ -74,7 +74,7 @@ public final class Instruments {
     Set<String> ids = new LinkedHashSet<>();
     for (Table.Row row : instruments.rows()) {
       if (!ids.add(row.text(0))) {
-        throw row.bad("'" + row.text(0) + "' appears twice; delete one of the rows");
+        throw row.error("'" + row.text(0) + "' appears twice; delete one of the rows");
       }
     }
     return ImmutableSet.copyOf(ids);
@@ -84,13 +84,13 @@ public final class Instruments {
     String id = row.text(0);
     Tuning tuning =
         named(tunings.get(id), Tuning::name, Tuning.STANDARD)
-            .orElseThrow(() -> row.bad("'" + id + "' has no standard tuning in tunings.table"));
+            .orElseThrow(() -> row.error("'" + id + "' has no standard tuning in tunings.table"));
     Size size =
         named(sizes.get(id), Size::name, row.text(3))
             .orElseThrow(
-                () -> row.bad("'" + id + "' has no size '" + row.text(3) + "' in sizes.table"));
+                () -> row.error("'" + id + "' has no size '" + row.text(3) + "' in sizes.table"));
     if (!size.equals(new Size(id, size.name(), row.millimetres(4), row.millimetres(6)))) {
-      throw row.bad(
+      throw row.error(
           "string length and reach differ from those of size '%s' of '%s' in sizes.table"
               .formatted(size.name(), id));
     }
@@ -107,7 +107,7 @@ public final class Instruments {
           size.reach(),
           row.integer(7));
     } catch (FingeringException e) {
-      throw row.bad(e);
+      throw row.error(e);
     }
   }
 
@@ -166,7 +166,7 @@ public final class Instruments {
         .orElseThrow(() -> noTuning(instrument, wanted));
   }
 
-  /** The instrument with that id, which is in the tables. */
+  /** The instrument with that id, which must be in the tables. */
   private Instrument byId(String id) {
     return Objects.requireNonNull(byId.get(id), id);
   }
@@ -176,13 +176,14 @@ public final class Instruments {
     String others =
         tunings.values().stream()
             .filter(tuning -> tuning.name().equals(wanted.toLowerCase(Locale.ROOT)))
-            .map(tuning -> "the " + byId(tuning.instrument()).spoken())
+            .map(tuning -> "the " + byId(tuning.instrument()).nameInSentence())
             .collect(Collectors.joining(" and "));
     return new FingeringException(
         others.isEmpty()
-            ? "no tuning '%s' for the %s; choose %s".formatted(wanted, instrument.spoken(), known)
+            ? "no tuning '%s' for the %s; choose %s"
+                .formatted(wanted, instrument.nameInSentence(), known)
             : "the tuning '%s' is for %s, not for the %s, whose tunings are %s"
-                .formatted(wanted, others, instrument.spoken(), known));
+                .formatted(wanted, others, instrument.nameInSentence(), known));
   }
 
   /**
@@ -204,7 +205,7 @@ public final class Instruments {
                     "no size '%s' of the %s; choose %s, or a string length such as %.0fmm"
                         .formatted(
                             wanted,
-                            instrument.spoken(),
+                            instrument.nameInSentence(),
                             sizes(instrument).stream()
                                 .map(Size::name)
                                 .collect(Collectors.joining(", ")),

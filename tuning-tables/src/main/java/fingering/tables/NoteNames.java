@@ -133,7 +133,7 @@ public final class NoteNames {
     for (String name : variants) {
       Note other = read.putIfAbsent(normalized(name), note);
       if (other != null && !other.equals(note)) {
-        throw row.bad("'" + name + "' is " + other + " and " + note);
+        throw row.error("'" + name + "' is " + other + " and " + note);
       }
     }
     written.putIfAbsent(note, variants.get(0));
@@ -240,7 +240,7 @@ public final class NoteNames {
   }
 
   /** Whether the text is a scale or key in this language. */
-  public boolean reads(String text) {
+  public boolean isScale(String text) {
     try {
       return !scale(text).isEmpty();
     } catch (FingeringException e) {

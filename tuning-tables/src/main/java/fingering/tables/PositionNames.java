@@ -32,7 +32,7 @@ public final class PositionNames {
         try {
           names.put(row.integer(1), Position.parse(row.text(2)));
         } catch (FingeringException e) {
-          throw row.bad(e);
+          throw row.error(e);
         }
         remarks.put(row.integer(1), row.text(3).equals(NO_REMARK) ? "" : row.text(3));
       }

@@ -33,7 +33,7 @@ final class Sizes {
       row.text(FIELDS - 1);
       Size size = new Size(row.text(0), row.text(1), row.millimetres(2), row.millimetres(3));
       if (!seen.add(size.instrument() + " " + size.name())) {
-        throw row.bad(
+        throw row.error(
             "the size '%s' of '%s' appears twice; delete one of the rows"
                 .formatted(size.name(), size.instrument()));
       }
@@ -59,7 +59,7 @@ final class Sizes {
       throw new FingeringException(
           "a %s has no string of %s mm; give %d to %d mm"
               .formatted(
-                  instrument.spoken(),
+                  instrument.nameInSentence(),
                   matcher.group(1),
                   (int) Math.ceil(shortest),
                   (int) Math.floor(longest)));

@@ -35,7 +35,7 @@ public record Table(String name, ImmutableList<Row> rows) {
     public String text(int field) {
       String value = fields.get(field);
       if (value.isEmpty()) {
-        throw bad("field " + (field + 1) + " is empty");
+        throw error("field " + (field + 1) + " is empty");
       }
       return value;
     }
@@ -49,7 +49,7 @@ public record Table(String name, ImmutableList<Row> rows) {
       try {
         return Integer.parseInt(text(field));
       } catch (NumberFormatException e) {
-        throw bad("'" + text(field) + "' is not a whole number");
+        throw error("'" + text(field) + "' is not a whole number");
       }
     }
 
@@ -62,7 +62,7 @@ public record Table(String name, ImmutableList<Row> rows) {
       } catch (NumberFormatException e) {
         // reported below, together with lengths out of range
       }
-      throw bad("'" + text(field) + "' is not a length in millimetres");
+      throw error("'" + text(field) + "' is not a length in millimetres");
     }
 
     /**
@@ -72,24 +72,28 @@ public record Table(String name, ImmutableList<Row> rows) {
      */
     void refuseUnknown(int field, ImmutableSet<String> instruments) {
       if (!instruments.contains(text(field))) {
-        throw bad("no instrument '" + text(field) + "'; choose " + String.join(", ", instruments));
+        throw error(
+            "no instrument '" + text(field) + "'; choose " + String.join(", ", instruments));
       }
     }
 
     /** An exception about this row, to be thrown by the caller. */
-    public BadTableException bad(String complaint) {
-      return new BadTableException(table, line, complaint);
+    public BadTableException error(String problem) {
+      return new BadTableException(table, line, problem);
     }
 
-    /** An exception about this row with the message of another; one that names a row is kept. */
-    public BadTableException bad(FingeringException complaint) {
-      return complaint instanceof BadTableException already ? already : bad(complaint.getMessage());
+    /**
+     * An exception about this row with the message of another; if that one already names a row, it
+     * is returned as it is.
+     */
+    public BadTableException error(FingeringException problem) {
+      return problem instanceof BadTableException already ? already : error(problem.getMessage());
     }
   }
 
   /** Reads the table with that resource name in this package. */
   static Table read(String name, int fields) {
-    return beside(Table.class, name, fields);
+    return load(Table.class, name, fields);
   }
 
   /**
@@ -100,7 +104,7 @@ public record Table(String name, ImmutableList<Row> rows) {
    * @throws BadTableException if a row has a different number of fields
    * @throws IllegalStateException if there is no such resource
    */
-  public static Table beside(Class<?> owner, String name, int fields) {
+  public static Table load(Class<?> owner, String name, int fields) {
     try (InputStream in = owner.getResourceAsStream(name)) {
       if (in == null) {
         throw new IllegalStateException("the table " + name + " is missing from the library");

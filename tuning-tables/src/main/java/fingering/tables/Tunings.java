@@ -27,8 +27,8 @@ public final class Tunings {
    * @param known the tables, which must not have a tuning of that name for the instrument
    * @param name words in lower case joined by hyphens
    * @param strings the strings, from the highest, each lower than the one before
-   * @throws FingeringException if the name is malformed or taken, or the strings are in the wrong
-   *     order
+   * @throws FingeringException if the name is malformed or already used, or the strings are in the
+   *     wrong order
    */
   public static Tuning own(
       Instruments known, Instrument instrument, String name, ImmutableList<OpenString> strings) {
@@ -42,7 +42,7 @@ public final class Tunings {
     if (known.tunings(instrument).stream().anyMatch(other -> sameTuning(other, own))) {
       throw new FingeringException(
           "'%s' is the name of another tuning of the %s; give yours another name"
-              .formatted(name, instrument.spoken()));
+              .formatted(name, instrument.nameInSentence()));
     }
     return own;
   }
@@ -82,7 +82,7 @@ public final class Tunings {
       Tuning tuning = tuning(rows.subList(from, to), instruments);
       if (tunings.stream().anyMatch(earlier -> sameTuning(earlier, tuning))) {
         throw rows.get(from)
-            .bad(
+            .error(
                 "'%s' for '%s' appears twice; keep its rows together, and each string once"
                     .formatted(tuning.name(), tuning.instrument()));
       }
@@ -104,13 +104,13 @@ public final class Tunings {
     Table.Row first = rows.get(0);
     first.refuseUnknown(0, instruments);
     if (!NAME.matcher(first.text(1)).matches()) {
-      throw first.bad(badName(first.text(1)));
+      throw first.error(badName(first.text(1)));
     }
     List<OpenString> strings = new ArrayList<>();
     for (Table.Row row : rows) {
       OpenString string = string(row);
       if (string.number() != strings.size() + 1) {
-        throw row.bad(
+        throw row.error(
             "string %d where string %d belongs; count the strings down from the highest, which is 1"
                 .formatted(string.number(), strings.size() + 1));
       }
@@ -126,7 +126,7 @@ public final class Tunings {
     try {
       requireLower(above, string);
     } catch (FingeringException e) {
-      throw row.bad(e);
+      throw row.error(e);
     }
   }
 
@@ -138,7 +138,7 @@ public final class Tunings {
       Pitch lowest = down.equals(NO_EXTENSION) ? open : Pitch.parse(down);
       return new OpenString(row.integer(2), open, lowest);
     } catch (FingeringException e) {
-      throw row.bad(e);
+      throw row.error(e);
     }
   }
 }

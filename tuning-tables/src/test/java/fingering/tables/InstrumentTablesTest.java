@@ -35,10 +35,10 @@ class InstrumentTablesTest {
   }
 
   private static void assertRefused(
-      String instruments, String tunings, String sizes, String signs, String complaint) {
+      String instruments, String tunings, String sizes, String signs, String problem) {
     assertThatExceptionOfType(BadTableException.class)
         .isThrownBy(() -> read(instruments, tunings, sizes, signs))
-        .withMessageStartingWith(complaint);
+        .withMessageStartingWith(problem);
   }
 
   @Test

@@ -93,7 +93,7 @@ class NoteNamesTest {
   void scaleNamesAreTranslated(String language, String typed, String english) {
     NoteNames names = NoteNames.parse(language);
     assertThat(names.scale(typed)).isEqualTo(english);
-    assertThat(NoteNames.all().stream().filter(each -> each.reads(typed)).findFirst())
+    assertThat(NoteNames.all().stream().filter(each -> each.isScale(typed)).findFirst())
         .map(NoteNames::toString)
         .contains(language);
   }
@@ -121,8 +121,8 @@ class NoteNamesTest {
 
   @Test
   void aKeyOfAnotherLanguageCannotBeRead() {
-    assertThat(NoteNames.parse("de").reads("H-Dur")).isTrue();
-    assertThat(NoteNames.parse("fr").reads("H-Dur")).isFalse();
+    assertThat(NoteNames.parse("de").isScale("H-Dur")).isTrue();
+    assertThat(NoteNames.parse("fr").isScale("H-Dur")).isFalse();
   }
 
   @Test

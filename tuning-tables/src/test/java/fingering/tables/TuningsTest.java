@@ -198,7 +198,7 @@ class TuningsTest {
     assertThat(rows(ROWS.replace("\n", "\r\n"))).isEqualTo(tuning);
   }
 
-  /** Replaces the first of the texts by the second and expects the complaint. */
+  /** Replaces the first of the texts by the second and expects the problem. */
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',
@@ -214,14 +214,14 @@ class TuningsTest {
         "| D2 | C2; | D2 | down; 6: 'down' is not a pitch",
         "| D2 | C2; | D2; 6: 5 fields instead of 6",
         "C2 | at home; C2 |; 6: field 6 is empty",
-        "cello | open-g | 1; kazoo | open-g | 1; 2: no instrument 'kazoo'; known are violin, viola, cello, bass",
+        "cello | open-g | 1; kazoo | open-g | 1; 2: no instrument 'kazoo'; choose violin, viola, cello, bass",
         "cello | open-g | 1; cello | Open G | 1; 2: 'Open G' is not a name for a tuning",
         "cello | open-g | 3; cello | open-d | 3; 5: string 3 where string 1 belongs"
       })
-  void whatDoesNotFitIsNamedWithTableAndLine(String from, String to, String complaint) {
+  void whatDoesNotFitIsNamedWithTableAndLine(String from, String to, String problem) {
     assertThat(ROWS).contains(from);
     assertThatExceptionOfType(BadTableException.class)
         .isThrownBy(() -> rows(ROWS.replace(from, to)))
-        .withMessageStartingWith("tunings.table, line " + complaint);
+        .withMessageStartingWith("tunings.table, line " + problem);
   }
 }

@@ -33,8 +33,8 @@ public final class AuditionJson {
         .put("shownIn", sheet.sheet().excerptsOnly() ? "excerpts" : "all")
         .put("met", sheet.audition().met())
         .put("extra", sheet.audition().extraCost());
-    ArrayNode asked = root.putArray("asked");
-    sheet.audition().skills().forEach(skill -> skill(asked.addObject(), skill, sheet));
+    ArrayNode required = root.putArray("asked");
+    sheet.audition().skills().forEach(skill -> skill(required.addObject(), skill, sheet));
     ArrayNode pieces = root.putArray("pieces");
     for (int i = 0; i < sheet.ready().size(); i++) {
       piece(pieces.addObject(), i, sheet, scoring);

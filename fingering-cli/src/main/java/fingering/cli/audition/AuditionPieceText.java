@@ -104,7 +104,7 @@ final class AuditionPieceText {
         .map(
             skill ->
                 "shows "
-                    + SkillWords.shown(skill.skill())
+                    + SkillWords.withoutAmount(skill.skill())
                     + ": "
                     + SkillWords.amount(skill.skill(), skill.shown().get(piece))
                     + ", "

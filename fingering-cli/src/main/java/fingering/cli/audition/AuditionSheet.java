@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param file the sheet, as typed
  * @param title its title
  * @param instrument the instrument, with its usual strings and size
- * @param asked the skills that the pieces must show together
+ * @param requiredSkills the skills that the pieces must show together
  * @param inOnePiece whether one piece must show the whole of each skill
  * @param excerptsOnly whether scales do not count
  * @param entries the scales and excerpts, in the order of the sheet
@@ -23,7 +23,7 @@ public record AuditionSheet(
     String file,
     String title,
     Instrument instrument,
-    ImmutableList<Skill> asked,
+    ImmutableList<Skill> requiredSkills,
     boolean inOnePiece,
     boolean excerptsOnly,
     ImmutableList<Entry> entries) {

@@ -37,7 +37,7 @@ public final class AuditionText {
       PlannedSheet sheet, ScoringContext scoring, int columns, TextStyle style) {
     AuditionText page = new AuditionText(sheet, scoring, columns, style);
     page.heading();
-    page.asked();
+    page.requirements();
     page.offers();
     page.price();
     page.pieces();
@@ -96,7 +96,7 @@ public final class AuditionText {
     return number + " " + what + (number == 1 ? "" : "s");
   }
 
-  private void asked() {
+  private void requirements() {
     if (sheet.audition().skills().isEmpty()) {
       return;
     }
@@ -108,7 +108,7 @@ public final class AuditionText {
         "plans below");
     for (RequiredSkill skill : sheet.audition().skills()) {
       row(
-          SkillWords.asked(skill.skill()),
+          SkillWords.withAmount(skill.skill()),
           2,
           amount(skill, skill.amountInCheapest()),
           amount(skill, skill.amountShown()));
@@ -131,7 +131,7 @@ public final class AuditionText {
     }
     titles("Where each could be shown alone", "extra points");
     for (RequiredSkill skill : unmet) {
-      paragraph(SkillWords.asked(skill.skill()) + withoutOffers(skill), 2);
+      paragraph(SkillWords.withAmount(skill.skill()) + withoutOffers(skill), 2);
       skill.marginalCosts().stream().limit(OFFERS).forEach(offer -> offer(skill, offer));
       int more = skill.marginalCosts().size() - OFFERS;
       if (more > 0) {

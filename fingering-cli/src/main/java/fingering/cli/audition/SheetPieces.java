@@ -131,7 +131,7 @@ public final class SheetPieces {
             scale,
             fields.value("octaves", SheetPieces::number).orElse(2),
             fields.value("pattern", ScalePattern::named).orElse(ScalePattern.STEPS),
-            fields.yes("even").orElse(false),
+            fields.yesNo("even").orElse(false),
             fields.value("slur", SheetPieces::number).orElse(0),
             fields.value("tempo", Tempo::parse));
     Optional<Pitch> start = fields.value("from", scale::start);
@@ -190,7 +190,8 @@ public final class SheetPieces {
     if (own.isPresent() && !own.get().id().equals(sheet.instrument().id())) {
       throw new FingeringException(
           "the sheet is for the %s, but the part '%s' is for the %s: choose another part."
-              .formatted(sheet.instrument().spoken(), part.name(), own.get().spoken()));
+              .formatted(
+                  sheet.instrument().nameInSentence(), part.name(), own.get().nameInSentence()));
     }
     return part;
   }
@@ -228,7 +229,7 @@ public final class SheetPieces {
     ImmutableList<Demand> demands = text.read(key, value);
     for (Demand demand : demands) {
       if (demand instanceof GripDemand limit) {
-        // Called only for what it refuses.
+        // Called only to check the measures and notes.
         limit.moments(passage);
       }
     }

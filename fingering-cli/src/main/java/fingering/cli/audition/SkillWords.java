@@ -13,24 +13,24 @@ final class SkillWords {
 
   private SkillWords() {}
 
-  /** A skill with the amount that is asked for: {@code 3rd position in 8 stopped notes}. */
-  static String asked(Skill skill) {
+  /** A skill with the required amount: {@code 3rd position in 8 stopped notes}. */
+  static String withAmount(Skill skill) {
     if (skill instanceof ShowShift && skill.amount() > 1) {
-      return asked(skill.withAmount(1)) + ", " + amount(skill, skill.amount());
+      return withAmount(skill.withAmount(1)) + ", " + amount(skill, skill.amount());
     }
     String words = skill.text();
     return words.startsWith(SHOW) ? words.substring(SHOW.length()) : words;
   }
 
   /** A skill without an amount: {@code 3rd position}. */
-  static String shown(Skill skill) {
+  static String withoutAmount(Skill skill) {
     if (skill instanceof ShowPosition one) {
       return one.position().display() + " position";
     }
     if (skill instanceof ShowStay one) {
       return "a stay in " + one.position().display() + " position";
     }
-    return asked(skill instanceof ShowShift ? skill.withAmount(1) : skill);
+    return withAmount(skill instanceof ShowShift ? skill.withAmount(1) : skill);
   }
 
   /** An amount of a skill: {@code 8 notes}, {@code 2 measures}, {@code once}. */

@@ -72,7 +72,7 @@ final class AuditionCommand extends BaseCommand {
   public Integer call() {
     output.check();
     if (output.format().drawn()) {
-      throw mistake(
+      throw usageError(
           "an audition is printed as text or json only; draw its pieces one by one with 'plan'");
     }
     write.ifPresent(MarkedFolder::check);
@@ -91,7 +91,7 @@ final class AuditionCommand extends BaseCommand {
     Audition audition =
         AuditionPlanner.plan(
             pieces.ready().stream().map(Ready::piece).collect(ImmutableList.toImmutableList()),
-            sheet.asked(),
+            sheet.requiredSkills(),
             sheet.inOnePiece());
     PlannedSheet planned =
         new PlannedSheet(sheet, played, pieces.ready(), audition, pieces.problems(), write);
@@ -119,7 +119,11 @@ final class AuditionCommand extends BaseCommand {
             own -> {
               throw new SelectionException(
                   "%s is for the %s, but the player of %s plays the %s: give another player file."
-                      .formatted(sheet.file(), named.spoken(), students.files(), own.spoken()));
+                      .formatted(
+                          sheet.file(),
+                          named.nameInSentence(),
+                          students.files(),
+                          own.nameInSentence()));
             });
     Instrument played = build.apply(named, students);
     students.requirePatterns(played);

@@ -8,18 +8,18 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** What all commands share: the options --help and --version, and errors in what was typed. */
+/** The base class of all commands, with the options --help and --version and usage errors. */
 @Command(mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
 abstract class BaseCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
-  /** An error in what was typed; the message points to the help of this command. */
-  final ParameterException mistake(String sentence) {
+  /** Returns a usage error; its message refers to the help of this command. */
+  final ParameterException usageError(String sentence) {
     return new ParameterException(spec.commandLine(), sentence);
   }
 
-  /** An error in what was typed, found by a parser. */
-  final ParameterException mistake(String sentence, FingeringException cause) {
+  /** Returns a usage error that a parser found. */
+  final ParameterException usageError(String sentence, FingeringException cause) {
     return new ParameterException(spec.commandLine(), sentence, cause);
   }
 }

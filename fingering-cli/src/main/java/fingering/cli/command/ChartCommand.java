@@ -83,7 +83,7 @@ final class ChartCommand extends BaseCommand {
   @Override
   public Integer call() {
     if (at.isPresent() && position.isEmpty()) {
-      throw mistake("--at needs a position; give --position too");
+      throw usageError("--at needs a position; give --position too");
     }
     output.check();
     Chart chart = Chart.of(fingerboard(), request());
@@ -120,7 +120,7 @@ final class ChartCommand extends BaseCommand {
     try {
       return notes.key(text);
     } catch (FingeringException e) {
-      throw mistake("--key: " + e.getMessage(), e);
+      throw usageError("--key: " + e.getMessage(), e);
     }
   }
 
@@ -134,11 +134,11 @@ final class ChartCommand extends BaseCommand {
               .filter(position -> !position.equals(Position.THUMB))
               .max(Comparator.naturalOrder())
               .orElseThrow();
-      throw mistake(
+      throw usageError(
           "--position: "
               + e.getMessage()
               + "; the highest numbered position on the "
-              + instrument().spoken()
+              + instrument().nameInSentence()
               + " is "
               + highest.display(),
           e);

@@ -34,7 +34,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Checks scores for what string players cannot or should not be asked to play. */
+/** Finds what is unplayable or risky in scores for string players. */
 @Command(
     name = "check",
     description = "Lists what players at a level cannot play, and what is risky for them.",
@@ -129,14 +129,14 @@ final class CheckCommand extends BaseCommand {
                     ? "--instrument applies to the parts given with --part; give --part too"
                     : "";
     if (!fault.isEmpty()) {
-      throw mistake(fault);
+      throw usageError(fault);
     }
   }
 
   private int check(CheckLevel players, PrintWriter err) {
     ScoreFinder.Found found = ScoreFinder.find(scores);
-    CheckTally.Counting counting = new CheckTally.Counting();
-    found.problems().forEach(problem -> refuse(problem, counting, err));
+    CheckTally.Builder totals = new CheckTally.Builder();
+    found.problems().forEach(problem -> refuse(problem, totals, err));
     int files = found.files().size();
     ProgressBar bar =
         new ProgressBar(err, files, files > 1 && CommandLine.Help.Ansi.AUTO.enabled());
@@ -157,8 +157,8 @@ final class CheckCommand extends BaseCommand {
           Math.max(1, Math.min(jobs.orElse(Runtime.getRuntime().availableProcessors()), files)),
           new FileCheck(settings),
           bar::step,
-          file -> bar.around(() -> add(file, report, counting, err)));
-      CheckTally tally = counting.tally();
+          file -> bar.around(() -> add(file, report, totals, err)));
+      CheckTally tally = totals.build();
       report.end(tally);
       stream.finish();
       return tally.exitCode(failOn);
@@ -174,18 +174,18 @@ final class CheckCommand extends BaseCommand {
         : ErrorMessage.sentence(failure);
   }
 
-  private static void refuse(String problem, CheckTally.Counting counting, PrintWriter err) {
-    counting.refuse(problem);
+  private static void refuse(String problem, CheckTally.Builder totals, PrintWriter err) {
+    totals.refuse(problem);
     err.println("fingering: " + problem);
     err.flush();
   }
 
   private static void add(
-      CheckedFile file, CheckReport report, CheckTally.Counting counting, PrintWriter err) {
+      CheckedFile file, CheckReport report, CheckTally.Builder totals, PrintWriter err) {
     file.check()
         .ifPresentOrElse(
-            check -> counting.add(CheckTally.Line.of(file, check)),
-            () -> refuse(file.problem(), counting, err));
+            check -> totals.add(CheckTally.Line.of(file, check)),
+            () -> refuse(file.problem(), totals, err));
     report.add(file);
   }
 

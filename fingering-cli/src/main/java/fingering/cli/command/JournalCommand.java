@@ -38,7 +38,7 @@ import picocli.CommandLine.Option;
 final class JournalCommand extends BaseCommand {
   @Override
   public Integer call() {
-    throw mistake("choose one of journal add, journal show");
+    throw usageError("choose one of journal add, journal show");
   }
 
   /** The file of the journal. */
@@ -96,7 +96,7 @@ final class JournalCommand extends BaseCommand {
     @Override
     public Integer call() {
       if (clean.isEmpty() && note.isBlank()) {
-        throw mistake("nothing to write: give --clean, --note or both");
+        throw usageError("nothing to write: give --clean, --note or both");
       }
       JournalEntry entry =
           new JournalEntry(

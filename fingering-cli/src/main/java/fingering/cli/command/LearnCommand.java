@@ -73,9 +73,9 @@ final class LearnCommand extends BaseCommand {
 
   @Override
   public Integer call() {
-    if (!(strength >= 0 && strength <= Learner.STRONGEST)) {
-      throw mistake(
-          "--strength must be a number from 0 to %.0f, such as 30".formatted(Learner.STRONGEST));
+    if (!(strength >= 0 && strength <= Learner.MAX_STRENGTH)) {
+      throw usageError(
+          "--strength must be a number from 0 to %.0f, such as 30".formatted(Learner.MAX_STRENGTH));
     }
     output.check();
     Weights from = startWeights();

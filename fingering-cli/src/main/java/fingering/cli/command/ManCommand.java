@@ -42,7 +42,7 @@ final class ManCommand extends BaseCommand {
   }
 
   private ParameterException unknown(String word, CommandLine all) {
-    return mistake(
+    return usageError(
         "there is no command '%s'; choose one of %s"
             .formatted(word, String.join(", ", all.getSubcommands().keySet())));
   }

@@ -64,9 +64,10 @@ final class MarksCommand extends BaseCommand {
         kind = Optional.of(circle.kind());
       }
       String place = "m. " + circle.place().measure() + ", beat " + circle.place().beatText();
-      List<String> says = TextLayout.wrap(circle.text(), Screen.columns() - PLACE_COLUMNS - 2, 0);
-      lines.add("  " + TextLayout.pad(place, PLACE_COLUMNS) + says.get(0));
-      says.stream().skip(1).forEach(more -> lines.add(" ".repeat(PLACE_COLUMNS + 2) + more));
+      List<String> wrapped =
+          TextLayout.wrap(circle.text(), Screen.columns() - PLACE_COLUMNS - 2, 0);
+      lines.add("  " + TextLayout.pad(place, PLACE_COLUMNS) + wrapped.get(0));
+      wrapped.stream().skip(1).forEach(more -> lines.add(" ".repeat(PLACE_COLUMNS + 2) + more));
     }
     if (circles.isEmpty()) {
       lines.add("");

@@ -117,14 +117,14 @@ final class PlanCommand extends BaseCommand {
   public Integer call() {
     chosen.check();
     if (choices.isPresent() && why.isPresent()) {
-      throw mistake(
+      throw usageError(
           "--why explains one note and --choices lists fingerings of measures; give only one");
     }
     if (output.format().drawn() && (choices.isPresent() || why.isPresent())) {
-      throw mistake("--why and --choices print text or json only; leave out html and svg");
+      throw usageError("--why and --choices print text or json only; leave out html and svg");
     }
     if (sparing && write.isEmpty()) {
-      throw mistake("--sparing changes how --write marks the copy; give --write too");
+      throw usageError("--sparing changes how --write marks the copy; give --write too");
     }
     best.ifPresent(this::checkBest);
     output.check();
@@ -142,25 +142,25 @@ final class PlanCommand extends BaseCommand {
 
   private void checkBest(int plans) {
     if (why.isPresent()) {
-      throw mistake("--why explains one plan and --best shows several; give only one");
+      throw usageError("--why explains one plan and --best shows several; give only one");
     }
     if (plans < 1 || plans > MAX_BEST) {
-      throw mistake("--best " + plans + " is out of range; ask for 1 to " + MAX_BEST);
+      throw usageError("--best " + plans + " is out of range; ask for 1 to " + MAX_BEST);
     }
     if (choices.isPresent()) {
       return;
     }
     if (!chosen.isFree()) {
-      throw mistake("--best shows the cheapest plans; leave out --choose");
+      throw usageError("--best shows the cheapest plans; leave out --choose");
     }
     if (write.isPresent()) {
-      throw mistake("--write writes one plan and --best shows several; give only one");
+      throw usageError("--write writes one plan and --best shows several; give only one");
     }
   }
 
   private String why(MeasureBeat when, Plan plan, PlanComparer comparer, ScoringContext context) {
     ImmutableList<Alternative> alternatives =
-        comparer.alternatives(plan.brief(), when.in(plan.passage()), ALTERNATIVES);
+        comparer.alternatives(plan.brief(), when.indexIn(plan.passage()), ALTERNATIVES);
     return output.format() == OutputOptions.Format.JSON
         ? PlanJson.of(plan, alternatives, context)
         : WhyText.of(alternatives, context, Screen.columns(), output.style());

@@ -214,7 +214,7 @@ final class PracticeCommand extends BaseCommand {
     return empty
         ? ImmutableList.<String>builder()
             .addAll(JournalText.problems(known))
-            .add("No clean tempo is in the journal yet.")
+            .add(ProgressSvg.NO_CLEAN_TEMPO + ".")
             .build()
         : ImmutableList.copyOf(JournalText.problems(known));
   }

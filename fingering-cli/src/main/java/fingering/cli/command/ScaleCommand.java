@@ -162,7 +162,7 @@ final class ScaleCommand extends BaseCommand {
             .or(students::instrument)
             .orElseThrow(
                 () ->
-                    mistake(
+                    usageError(
                         "a scale needs an instrument; name it with --instrument, such as violin"));
     Instrument played = build.apply(named, students);
     students.requirePatterns(played);

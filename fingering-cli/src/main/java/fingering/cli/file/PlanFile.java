@@ -129,7 +129,7 @@ public final class PlanFile {
     if (!other.equals(instrument.id())) {
       throw new SelectionException(
           "%s is a plan for the %s, but this part is for the %s: make a plan for the %s first."
-              .formatted(file, other, instrument.spoken(), instrument.spoken()));
+              .formatted(file, other, instrument.nameInSentence(), instrument.nameInSentence()));
     }
     if (!tuning.equals(instrument.tuning())) {
       throw new SelectionException(
@@ -149,7 +149,7 @@ public final class PlanFile {
             .filter(each -> each.symbol().equals(symbol))
             .findFirst()
             .orElseThrow(() -> new FingeringException("there is no finger " + symbol));
-    KeptFingering taken =
+    KeptFingering fingering =
         new KeptFingering(
             string,
             finger,
@@ -172,7 +172,7 @@ public final class PlanFile {
         note.get("onset").decimalValue(),
         Pitch.parse(field(note, "written").asText()),
         field(note, "midi").asInt(),
-        taken);
+        fingering);
   }
 
   private static JsonNode field(JsonNode note, String name) {

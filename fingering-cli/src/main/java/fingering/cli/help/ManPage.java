@@ -88,10 +88,10 @@ public final class ManPage {
     entry(CommandHelp.names(option), String.join(" ", option.description()));
   }
 
-  private void entry(String name, String says) {
+  private void entry(String name, String description) {
     macro("TP");
     page.append("\\fB").append(escaped(name)).append("\\fR\n");
-    text(says);
+    text(description);
   }
 
   private void macro(String name, String... words) {

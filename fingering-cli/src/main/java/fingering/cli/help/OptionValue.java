@@ -69,7 +69,7 @@ final class OptionValue {
 
   private record Description(String what, String example) {}
 
-  /** What to type after the option: {@code a date after it, such as 2026-12-12}. */
+  /** Describes what to type after the option: {@code a date after it, such as 2026-12-12}. */
   static String phrase(OptionSpec option) {
     return description(option)
         .map(value -> value.what() + " after it, such as " + value.example())

@@ -150,7 +150,7 @@ public final class PlanJson {
             .put("midi", note.note().midi())
             .put("string", placement.string())
             .put("finger", note.finger())
-            .put("position", note.position());
+            .put("position", note.position().toString());
     note.thumb(passage.instrument()).ifPresent(pitch -> node.put("thumb", pitch.toString()));
     placement.touch().ifPresent(touch -> node.set("harmonic", harmonic(touch)));
     placement.trill().ifPresent(finger -> node.put("trill", finger.symbol()));

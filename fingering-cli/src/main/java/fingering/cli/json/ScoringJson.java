@@ -38,7 +38,7 @@ public final class ScoringJson {
         if (students.several()) {
           entry.put("player", student.file());
         }
-        entry.put("rule", gap.rule()).put("what", gap.what());
+        entry.put("rule", gap.rule()).put("what", gap.skill());
         gap.measures().forEach(entry.putArray("measures")::add);
         gap.notes().forEach(entry.putArray("notes")::add);
       }

@@ -63,7 +63,7 @@ final class WhyJson {
                 .put("note", plan.notes().indexOf(note))
                 .put("string", note.placement().string())
                 .put("finger", note.finger())
-                .put("position", note.position()));
+                .put("position", note.position().toString()));
   }
 
   /** The indices of some notes of a plan. */

@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** What a plan must use, avoid and show. */
+/** The demands on a plan: what it must use, avoid and show. */
 public final class DemandOptions {
   @Spec(Spec.Target.MIXEE)
   CommandSpec command;

@@ -8,8 +8,6 @@ import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.Tuning;
 import fingering.userfile.SmallFile;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -74,20 +72,12 @@ public final class InstrumentOptions {
       return known.tuning(instrument, wanted);
     } catch (FingeringException e) {
       Path file =
-          existing(wanted)
+          OptionFiles.existing(wanted)
               .orElseThrow(
                   () ->
                       new SelectionException(
                           e.getMessage() + ", or give a file of your own with --tuning."));
       return own(file, instrument, known);
-    }
-  }
-
-  private static Optional<Path> existing(String name) {
-    try {
-      return Optional.of(Path.of(name)).filter(Files::exists);
-    } catch (InvalidPathException e) {
-      return Optional.empty();
     }
   }
 
@@ -99,9 +89,9 @@ public final class InstrumentOptions {
               .formatted(
                   own.name(),
                   file,
-                  known.named(own.instrument()).spoken(),
-                  instrument.spoken(),
-                  instrument.spoken()));
+                  known.named(own.instrument()).nameInSentence(),
+                  instrument.nameInSentence(),
+                  instrument.nameInSentence()));
     }
     return own;
   }

@@ -4,13 +4,11 @@ import fingering.musicxml.SelectionException;
 import fingering.playability.CheckLevel;
 import fingering.tables.FingeringException;
 import fingering.userfile.SmallFile;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** The level for which is checked. */
+/** The level of the players for whom a score is checked. */
 public final class LevelOption {
   @Option(
       names = "--level",
@@ -33,12 +31,12 @@ public final class LevelOption {
    *     cannot be read; the message is one sentence
    */
   public CheckLevel read() {
-    Optional<String> known = CheckLevel.presetName(level);
-    if (known.isPresent()) {
-      return CheckLevel.preset(known.get());
+    Optional<String> preset = CheckLevel.presetName(level);
+    if (preset.isPresent()) {
+      return CheckLevel.preset(preset.get());
     }
     Path file =
-        existing(level)
+        OptionFiles.existing(level)
             .orElseThrow(
                 () ->
                     new SelectionException(
@@ -50,13 +48,5 @@ public final class LevelOption {
   /** The file of the level to print. */
   public static String text(String name) {
     return CheckLevel.text(name);
-  }
-
-  private static Optional<Path> existing(String name) {
-    try {
-      return Optional.of(Path.of(name)).filter(Files::exists);
-    } catch (InvalidPathException e) {
-      return Optional.empty();
-    }
   }
 }

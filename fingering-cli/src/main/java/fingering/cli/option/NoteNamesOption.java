@@ -53,7 +53,7 @@ public final class NoteNamesOption {
       englishParser.accept(typed);
       return Optional.empty();
     } catch (FingeringException e) {
-      return NoteNames.all().stream().filter(language -> language.reads(typed)).findFirst();
+      return NoteNames.all().stream().filter(language -> language.isScale(typed)).findFirst();
     }
   }
 }

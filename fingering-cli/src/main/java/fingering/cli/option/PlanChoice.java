@@ -44,7 +44,7 @@ public final class PlanChoice {
     return name.isFree();
   }
 
-  /** The brief of a free plan, named after what it must meet. */
+  /** The brief of a free plan, named after its demands. */
   public Brief freeBrief(DemandOptions demands, Passage passage) {
     boolean asPrinted = printed.keep && passage.fingered();
     String title = demands.any() ? "as printed and demanded" : PlanComparer.AS_PRINTED;

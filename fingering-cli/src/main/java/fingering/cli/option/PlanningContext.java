@@ -10,7 +10,7 @@ import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.PlanComparer;
 
 /**
- * What every command needs that plans a score: the passage, the students and the scoring.
+ * The input of the commands that plan a score: the passage, the students and the scoring.
  *
  * @param file the file of the score
  * @param score the score

@@ -10,7 +10,7 @@ import java.util.List;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Who plays: the hand, what the rules cost, and the player files of students. */
+/** The player: the hand, the weights of the rules, and the player files of students. */
 public final class PlayerOptions {
   @Mixin HandOptions hand = new HandOptions();
 

@@ -39,7 +39,7 @@ public final class ScoreArgument extends TuneOptions {
    */
   public ScoreFile read() {
     if (file.isPresent() && abc.isPresent()) {
-      throw mistake("a score and --abc are given; leave one of them out");
+      throw usageError("a score and --abc are given; leave one of them out");
     }
     if (abc.isPresent()) {
       return read("--abc", abc.get().replace("\\n", "\n"));
@@ -47,11 +47,11 @@ public final class ScoreArgument extends TuneOptions {
     Path path =
         file.orElseThrow(
             () ->
-                mistake(
+                usageError(
                     "no score is given; name a file, such as docs/demo/demo.musicxml, or type music"
                         + " after --abc"));
     if (path.toString().isEmpty()) {
-      throw mistake("the name of the score is empty; name a file");
+      throw usageError("the name of the score is empty; name a file");
     }
     if (path.toString().equals(DEMO) && !Files.exists(path)) {
       throw new SelectionException(
@@ -61,7 +61,7 @@ public final class ScoreArgument extends TuneOptions {
     return read(path);
   }
 
-  private ParameterException mistake(String sentence) {
+  private ParameterException usageError(String sentence) {
     return new ParameterException(command.commandLine(), sentence);
   }
 }

@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** What the rules cost, and how fast the player is. */
+/** The weights of the rules, and the speed of the player. */
 public final class WeightsOptions {
   @Option(
       names = "--preset",

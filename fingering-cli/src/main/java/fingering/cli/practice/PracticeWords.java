@@ -153,12 +153,12 @@ public final class PracticeWords {
       case REST -> ImmutableList.of("Rest day. Do not play this piece.");
       case DAY ->
           ImmutableList.of(
-              "The day itself. Play it once slowly at " + set(day.start()) + ".",
-              "Then rest until you perform it at " + set(day.top()) + ".");
+              "The day itself. Play it once slowly at " + withClicks(day.start()) + ".",
+              "Then rest until you perform it at " + withClicks(day.top()) + ".");
       case EVE ->
           ImmutableList.of(
-              "Nothing new. Play it once slowly at " + set(day.start()) + ".",
-              "Play it once through at " + set(day.top()) + ". Then rest.");
+              "Nothing new. Play it once slowly at " + withClicks(day.start()) + ".",
+              "Play it once through at " + withClicks(day.top()) + ". Then rest.");
       case PRACTICE -> steps(day);
     };
   }
@@ -169,13 +169,17 @@ public final class PracticeWords {
       PracticeDay own = limit.ladder().days().get(0);
       steps.add(capital(named(limit.measures())) + " alone: " + climb(own) + ".");
     }
-    steps.add("Whole passage: start at " + set(day.start()) + ", " + below() + ".");
+    steps.add("Whole passage: start at " + withClicks(day.start()) + ", " + below() + ".");
     steps.add("Go up: " + climb(day) + ".");
     steps.add(
         "Play each step twice without a mistake before the next. After a mistake, go back one step.");
     if (day.runThroughs() > 0) {
       steps.add(
-          "Finally, play it " + times(day.runThroughs()) + " through at " + set(day.top()) + ".");
+          "Finally, play it "
+              + times(day.runThroughs())
+              + " through at "
+              + withClicks(day.top())
+              + ".");
     }
     return steps.build();
   }
@@ -262,7 +266,7 @@ public final class PracticeWords {
   }
 
   /** The tempo, with the setting of the metronome if that is another note value. */
-  private static String set(Tempo tempo) {
+  private static String withClicks(Tempo tempo) {
     Tempo clicks = BeatConversion.clicks(tempo);
     return TempoText.mark(tempo)
         + (clicks.unit().equals(tempo.unit()) ? "" : " (clicks: " + TempoText.mark(clicks) + ")");

@@ -41,6 +41,10 @@ public final class ProgressSvg {
   private static final double BOTTOM = 16;
   private static final double PIXELS = 4;
   private static final double SMALL = 3;
+
+  /** The reason why there is no picture, without a full stop. */
+  public static final String NO_CLEAN_TEMPO = "The journal has no clean tempo yet";
+
   private static final String INK = "#111";
   private static final String FAINT = "#ccc";
   private static final String PATH = "#0b5394";
@@ -94,8 +98,7 @@ public final class ProgressSvg {
         .orElseThrow(
             () ->
                 new FingeringException(
-                    "The journal has no clean tempo yet, so there is nothing to draw: add one with"
-                        + " 'journal add'."));
+                    NO_CLEAN_TEMPO + ", so there is nothing to draw: add one with 'journal add'."));
   }
 
   /** The picture; empty if the journal has no clean tempo. */

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
  * A student that plans are made for.
  *
  * @param file the player file that describes the student, as typed
- * @param player what the file says
+ * @param player the player that the file describes
  */
 public record Student(String file, Player player) {
   /**
@@ -65,7 +65,13 @@ public record Student(String file, Player player) {
     if (!own.id().equals(other.id())) {
       throw new SelectionException(
           "The player of %s plays the %s, and the part '%s' is for the %s: choose another part with --part, or add --instrument %s to play this part on the %s."
-              .formatted(file, own.spoken(), part.name(), other.spoken(), own.id(), own.spoken()));
+              .formatted(
+                  file,
+                  own.nameInSentence(),
+                  part.name(),
+                  other.nameInSentence(),
+                  own.id(),
+                  own.nameInSentence()));
     }
   }
 
@@ -83,7 +89,7 @@ public record Student(String file, Player player) {
           "%s lists no finger pattern for the %s: add some of %s, or remove the line 'patterns'."
               .formatted(
                   file,
-                  instrument.spoken(),
+                  instrument.nameInSentence(),
                   Arrays.stream(FingerPattern.values())
                       .filter(pattern -> pattern.fits(instrument.kind()))
                       .map(FingerPattern::word)

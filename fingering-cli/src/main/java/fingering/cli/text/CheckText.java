@@ -128,7 +128,7 @@ public final class CheckText implements CheckReport {
     line(
         style.bold(part.part().name())
             + " ("
-            + part.instrument().spoken()
+            + part.instrument().nameInSentence()
             + ", "
             + part.forces().id().replace('-', ' ')
             + "): difficulty "
@@ -166,14 +166,14 @@ public final class CheckText implements CheckReport {
             + ": "
             + group.kind().title()
             + (count == 1 ? "" : " (" + count + ")"));
-    Optional<String> wayOut = Optional.empty();
+    Optional<String> suggestion = Optional.empty();
     for (FindingGroup.Sentence sentence : group.sentences(limit)) {
       String reason = sentence.where() + ": " + sentence.reason();
       String fix =
-          sentence.wayOut().equals(wayOut)
+          sentence.suggestion().equals(suggestion)
               ? ""
-              : sentence.wayOut().map(text -> " " + text).orElse("");
-      wayOut = sentence.wayOut();
+              : sentence.suggestion().map(text -> " " + text).orElse("");
+      suggestion = sentence.suggestion();
       wrapped(reason + fix, 4);
     }
     List<Finding> unlisted = group.unlisted(limit);

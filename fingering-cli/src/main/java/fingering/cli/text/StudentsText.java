@@ -68,7 +68,7 @@ public final class StudentsText {
   /** The skills that are new to a student, with their measures; empty if there are none. */
   public static String newSkills(Plan plan, Student student) {
     return PlanSkillGap.of(plan, student.player()).stream()
-        .map(gap -> gap.what() + " in m. " + SummaryText.list(gap.measures()))
+        .map(gap -> gap.skill() + " in m. " + SummaryText.list(gap.measures()))
         .collect(Collectors.joining("; "));
   }
 

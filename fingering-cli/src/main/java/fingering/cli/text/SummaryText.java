@@ -151,10 +151,8 @@ public final class SummaryText {
     row(shown, "  Fourth fingers", plan -> Integer.toString(plan.fourthFingers()));
     row(shown, "  Open strings", plan -> Integer.toString(plan.openStrings()));
     row(shown, "  Highest position", SummaryText::highest);
-    comparison.plans().stream()
-        .flatMap(plan -> plan.notesByPosition().keySet().stream())
-        .distinct()
-        .sorted()
+    comparison
+        .positions()
         .forEach(
             position ->
                 row(

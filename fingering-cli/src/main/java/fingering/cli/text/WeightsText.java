@@ -17,7 +17,7 @@ public final class WeightsText {
   /**
    * The text of a weights file.
    *
-   * @param start what to call the weights that learning started from
+   * @param start the name of the weights that learning started from
    */
   public static String of(LearnedWeights learned, String start) {
     WeightsText file = new WeightsText();

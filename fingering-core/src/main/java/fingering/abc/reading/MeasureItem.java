@@ -81,8 +81,8 @@ public sealed interface MeasureItem {
   /**
    * The position of a note in a tuplet.
    *
-   * @param actual number of notes played in the time of ...
-   * @param normal ... this number of notes
+   * @param actual number of notes in the tuplet ratio: 3 in 3:2
+   * @param normal number of normal notes that take the same time: 2 in 3:2
    * @param first whether the tuplet begins with it
    * @param last whether the tuplet ends with it
    */

@@ -18,7 +18,7 @@ final class ReadingRemarks {
   private boolean chordSymbols;
   private boolean lyrics;
 
-  /** Adds a decoration that a score has no place for. */
+  /** Adds a decoration that MusicXML cannot express. */
   void leftOut(Decoration sign) {
     signs.add("!" + sign.name() + "!");
   }

@@ -136,36 +136,37 @@ public record TuneHeader(
 
     private ImmutableList<String> remarks() {
       List<String> missing = new ArrayList<>();
-      List<String> taken = new ArrayList<>();
+      List<String> assumed = new ArrayList<>();
       if (!hasNumber) {
         missing.add("number (X:)");
       }
       if (!hasMeter) {
         missing.add("meter (M:)");
-        taken.add("free meter");
+        assumed.add("free meter");
       }
       if (!hasUnit) {
         missing.add("note length (L:)");
-        taken.add(defaults.unit().equals(AbcMeter.FREE.unit()) ? "eighths" : "sixteenths");
+        assumed.add(defaults.unit().equals(AbcMeter.FREE.unit()) ? "eighths" : "sixteenths");
       }
       if (!hasKey) {
         missing.add("key (K:)");
-        taken.add("C major");
+        assumed.add("C major");
       }
       if (!hasClef) {
         missing.add("clef");
-        taken.add("the treble clef");
+        assumed.add("the treble clef");
       }
-      if (taken.isEmpty()) {
+      if (assumed.isEmpty()) {
         return ImmutableList.of();
       }
       return ImmutableList.of(
           "the tune has no %s; %s %s assumed"
-              .formatted(joined(missing, "or"), joined(taken, "and"), isOne(taken) ? "is" : "are"));
+              .formatted(
+                  joined(missing, "or"), joined(assumed, "and"), isOne(assumed) ? "is" : "are"));
     }
 
-    private static boolean isOne(List<String> taken) {
-      return taken.size() == 1 && !taken.get(0).endsWith("s");
+    private static boolean isOne(List<String> assumed) {
+      return assumed.size() == 1 && !assumed.get(0).endsWith("s");
     }
 
     private static String joined(List<String> all, String word) {

@@ -31,7 +31,7 @@ public record Decoration(String name, Kind kind, String element, String attribut
     WEDGE,
     /** At the staff: words or a sign. */
     DIRECTION,
-    /** Nowhere; a score has no place for it. */
+    /** Left out, because MusicXML cannot express it. */
     LEFT_OUT
   }
 

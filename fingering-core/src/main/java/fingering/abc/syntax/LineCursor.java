@@ -97,9 +97,9 @@ public final class LineCursor {
     if (close < 0) {
       throw start.error("%s that begins here has no end: write %s after it.".formatted(what, end));
     }
-    String taken = line.text().substring(at, close);
+    String text = line.text().substring(at, close);
     at = close + 1;
-    return taken;
+    return text;
   }
 
   /** Returns whether a number comes next. */

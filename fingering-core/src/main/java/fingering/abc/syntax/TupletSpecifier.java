@@ -6,8 +6,8 @@ import java.util.OptionalInt;
  * The tuplet specifier before the notes of a tuplet (ABC 2.1, section 'Duplets, triplets,
  * quadruplets, etc.').
  *
- * @param actual number of notes played in the time of ...
- * @param normal ... this number of notes
+ * @param actual number of notes in the tuplet ratio: 3 in 3:2
+ * @param normal number of normal notes that take the same time: 2 in 3:2
  * @param notes number of notes, chords and rests in the tuplet
  * @param start its position
  */

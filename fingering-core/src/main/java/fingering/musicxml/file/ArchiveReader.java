@@ -21,7 +21,7 @@ final class ArchiveReader {
   private long unpacked;
 
   /**
-   * Starts with nothing unpacked.
+   * Creates a reader that has not unpacked anything yet.
    *
    * @param what the name of the archive in messages
    */

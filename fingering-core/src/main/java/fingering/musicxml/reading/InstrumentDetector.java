@@ -94,7 +94,11 @@ final class InstrumentDetector {
                       .map(
                           other ->
                               "the part name '%s' also mentions the %s; the part is read for the %s, or with --instrument %s for the other"
-                                  .formatted(name, other.spoken(), read.spoken(), other.id())));
+                                  .formatted(
+                                      name,
+                                      other.nameInSentence(),
+                                      read.nameInSentence(),
+                                      other.id())));
     }
     Optional<String> another =
         names(listed).stream()
@@ -106,7 +110,7 @@ final class InstrumentDetector {
             .map(
                 name ->
                     "'%s' is not a part for a bowed string instrument; by its first clef it is read for the %s, or with --instrument for another"
-                        .formatted(name, read.spoken()))
+                        .formatted(name, read.nameInSentence()))
             .orElseGet(
                 () ->
                     "the part does not name its instrument; by its first clef it is read for the %s"

@@ -46,8 +46,8 @@ final class PositionReading {
   }
 
   /**
-   * Whether a numeral may name a string: not if there is no such string, or the note is below it. A
-   * numeral with a full stop may count something else.
+   * Whether a numeral may name a string: the string exists and has the note. A numeral with a full
+   * stop is doubtful too, because it may number a list.
    */
   private static boolean mayBeString(
       Stretch<Instruction> stretch, Instrument instrument, Note first) {

@@ -49,7 +49,7 @@ record StringReading(ImmutableList<PrintedString> printed, ImmutableList<String>
                 .formatted(
                     stretch.words(),
                     timeline.measures().get(stretch.measure()).number(),
-                    instrument.spoken()));
+                    instrument.nameInSentence()));
         continue;
       }
       List<Note> notes =

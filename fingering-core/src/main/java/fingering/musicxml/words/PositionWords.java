@@ -54,7 +54,7 @@ public final class PositionWords {
 
   private static final class Holder {
     static final PositionWords STANDARD =
-        new PositionWords(Table.beside(PositionWords.class, "position-words.table", FIELDS));
+        new PositionWords(Table.load(PositionWords.class, "position-words.table", FIELDS));
   }
 
   private final ImmutableSet<String> nouns;
@@ -70,7 +70,7 @@ public final class PositionWords {
     for (Table.Row row : table.rows()) {
       row.text(FIELDS - 1);
       if (!List.of("noun", "half", "thumb", "ending", "and", "ordinal").contains(row.text(0))) {
-        throw row.bad("there is no kind '" + row.text(0) + "'");
+        throw row.error("there is no kind '" + row.text(0) + "'");
       }
     }
     nouns = words(table, "noun");

@@ -66,7 +66,7 @@ public final class StringWords {
 
   private static final class Holder {
     static final StringWords STANDARD =
-        new StringWords(Table.beside(StringWords.class, "strings.table", FIELDS));
+        new StringWords(Table.load(StringWords.class, "strings.table", FIELDS));
   }
 
   private final ImmutableMap<String, String> names;
@@ -138,7 +138,7 @@ public final class StringWords {
             .findFirst();
     if (kind.isEmpty()) {
       if (!List.of("note", "ordinal", "ending", "and").contains(row.text(0))) {
-        throw row.bad("there is no kind '" + row.text(0) + "'");
+        throw row.error("there is no kind '" + row.text(0) + "'");
       }
       return Optional.empty();
     }

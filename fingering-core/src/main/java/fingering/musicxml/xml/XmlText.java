@@ -25,7 +25,7 @@ public final class XmlText {
 
   /** Returns text from a file for a message: on one line, and cut if it is long. */
   public static String printable(String text) {
-    // Cut first, so that a name of megabytes costs no more than a short one.
+    // Truncate first: the text may be megabytes long.
     String start = text.substring(0, Math.min(text.length(), 4 * MOST_SHOWN));
     String line = oneLine(start);
     return line.length() <= MOST_SHOWN && start.length() == text.length()
@@ -70,12 +70,12 @@ public final class XmlText {
   /** Returns a list of choices for a message: the first few, and the number of others. */
   public static String listed(ImmutableList<String> names) {
     StringBuilder list = new StringBuilder();
-    int named = 0;
-    while (named < names.size() && list.length() < MOST_LISTED) {
-      list.append(named == 0 ? "" : ", ").append(printable(names.get(named)));
-      named++;
+    int shown = 0;
+    while (shown < names.size() && list.length() < MOST_LISTED) {
+      list.append(shown == 0 ? "" : ", ").append(printable(names.get(shown)));
+      shown++;
     }
-    int more = names.size() - named;
+    int more = names.size() - shown;
     return list + (more > 0 ? " and %d more".formatted(more) : "");
   }
 

@@ -32,7 +32,7 @@ final class DifficultyScale {
   /** The level whose comfortable tempo is graded, for all levels of the check. */
   private static final String PLAYERS = "intermediate";
 
-  private final Table table = Table.beside(DifficultyScale.class, NAME, FIELDS);
+  private final Table table = Table.load(DifficultyScale.class, NAME, FIELDS);
   private final PlayerSpeed players = PlayerSpeed.named(PLAYERS);
 
   /** Returns the difficulty of a part. */

@@ -215,11 +215,11 @@ public final class PlayerLines {
   private ImmutableList<ImmutableList<Grip>> candidates(
       ImmutableList<Moment> moments, ImmutableList<ImmutableList<Grip>> grips) {
     ImmutableList<ImmutableList<Grip>> easy = easyGrips.of(passage.instrument(), moments, grips);
-    if (passage.oneString().isEmpty()) {
+    if (passage.stringWords().isEmpty()) {
       return easy;
     }
     List<ImmutableList<Grip>> all = new ArrayList<>(easy);
-    for (PrintedString words : passage.oneString()) {
+    for (PrintedString words : passage.stringWords()) {
       momentsOn(moments, words).stream().forEach(m -> all.set(m, grips.get(m)));
     }
     return ImmutableList.copyOf(all);
@@ -236,7 +236,7 @@ public final class PlayerLines {
             passage.measures(),
             moments,
             passage.remarks(),
-            passage.oneString());
+            passage.stringWords());
     Plan plan = planners.of(music, candidates(moments, grips)).plan(Brief.free("check"));
     return new PlayerLine(grips, plan, MeasureLimits.of(plan, playerSpeed));
   }
@@ -258,7 +258,7 @@ public final class PlayerLines {
       if (moments.get(m).place().measureIndex() > words.to().measureIndex()) {
         break;
       }
-      onString.set(m, words.concerns(moments.get(m)));
+      onString.set(m, words.appliesTo(moments.get(m)));
     }
     return onString;
   }

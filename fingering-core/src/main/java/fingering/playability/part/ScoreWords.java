@@ -53,7 +53,7 @@ public final class ScoreWords {
   public ScoreWords() {
     ImmutableListMultimap.Builder<String, Entry> all = ImmutableListMultimap.builder();
     all.orderValuesBy(Comparator.comparingInt(entry -> -entry.words.size()));
-    for (Table.Row row : Table.beside(ScoreWords.class, NAME, FIELDS).rows()) {
+    for (Table.Row row : Table.load(ScoreWords.class, NAME, FIELDS).rows()) {
       row.text(FIELDS - 1);
       List<String> words = words(row.text(2));
       all.put(words.get(0), new Entry(words, kind(row)));
@@ -67,7 +67,7 @@ public final class ScoreWords {
         return kind;
       }
     }
-    throw row.bad("there is no kind '" + row.text(0) + "'");
+    throw row.error("there is no kind '" + row.text(0) + "'");
   }
 
   /** Returns all meanings of a text. */

@@ -21,7 +21,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Finds double stops and chords that hand or bow cannot play, or the level has not learned. */
+/**
+ * Finds double stops and chords that are unplayable, or that players at the level have not learned.
+ */
 public final class ChordRule implements CheckRule {
   private static final int BOWED_AT_ONCE = 2;
   private static final double MICROS = 1e6;
@@ -124,22 +126,25 @@ public final class ChordRule implements CheckRule {
     String notes = NoteText.of(moment);
     String reason =
         moment.starting().size() > instrument.strings().size()
-            ? "%s has more notes than the %s has strings".formatted(notes, instrument.spoken())
+            ? "%s has more notes than the %s has strings"
+                .formatted(notes, instrument.nameInSentence())
             : onStrings(instrument, moment)
                 ? (broken(music, moment)
                         ? "%s can only be broken on the %s, because the hand has to move within it"
                         : "%s is beyond the reach of one hand on the %s")
-                    .formatted(notes, instrument.spoken())
+                    .formatted(notes, instrument.nameInSentence())
                 : "%s notes of %s need the same string of the %s"
                     .formatted(
-                        moment.starting().size() == 2 ? "Both" : "Two", notes, instrument.spoken());
-    String wayOut =
+                        moment.starting().size() == 2 ? "Both" : "Two",
+                        notes,
+                        instrument.nameInSentence());
+    String fix =
         canDivide
             ? DIVIDE
             : without(music, moment)
                 .map(note -> "Leave out " + note.written().display() + ".")
                 .orElse("Write the notes one after another, or give some to another player.");
-    return new Message(reason, wayOut);
+    return new Message(reason, fix);
   }
 
   /** Returns whether a moving hand can play a chord broken, one pair of notes after the other. */
@@ -216,7 +221,7 @@ public final class ChordRule implements CheckRule {
                 ? strings + " stopped strings"
                 : strings + " strings, " + fingers + " of them stopped";
     return new Message(
-        "%s takes %s at once, which this level has not learned"
+        "%s needs %s at once, which players at this level have not learned"
             .formatted(NoteText.of(moment.sounding()), what),
         canDivide ? DIVIDE : "Keep one note, or one note with an open string.");
   }

@@ -47,7 +47,7 @@ public final class ClefRule implements CheckRule {
             () ->
                 new Message(
                     "Players at this level do not read %s clef on the %s"
-                        .formatted(plain.display(), music.instrument().spoken()),
+                        .formatted(plain.display(), music.instrument().nameInSentence()),
                     "Write it in " + String.join(" or ", known) + " clef."));
       }
       if (!now.equals(clef) && !music.movementStarts().get(m)) {

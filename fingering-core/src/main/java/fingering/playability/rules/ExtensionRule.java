@@ -18,7 +18,7 @@ import fingering.tables.Instrument.HandKind;
 import fingering.tables.Position;
 import java.util.Map;
 
-/** Finds notes that need an extension, at levels that have not learned extensions. */
+/** Finds notes that need an extension, for players who have not learned extensions. */
 public final class ExtensionRule implements CheckRule {
   private final CheckLevel level;
   private final boolean learned;
@@ -52,7 +52,7 @@ public final class ExtensionRule implements CheckRule {
               line.moment(m),
               () ->
                   new Message(
-                      notes + " needs an extension, which this level has not learned",
+                      notes + " needs an extension, which players at this level have not learned",
                       "Give the note to another part, or write one that needs no extension."));
         }
       }

@@ -46,9 +46,9 @@ public final class Findings {
    * The message of a spot.
    *
    * @param reason what is wrong, without a full stop
-   * @param wayOut how to fix it, a full sentence; empty if nothing is proposed
+   * @param suggestion how to fix it, a full sentence; empty if nothing is proposed
    */
-  record Message(String reason, String wayOut) {}
+  record Message(String reason, String suggestion) {}
 
   /** How far apart spots of one kind may be to be merged. */
   enum Merge {
@@ -130,7 +130,7 @@ public final class Findings {
         && (next < 0 || next > now.measureIndex());
   }
 
-  /** Ends all runs: what is added next is not merged with what was added before. */
+  /** Ends all runs: later spots are not merged with earlier ones. */
   void endRuns() {
     runs.forEach(this::end);
     runs.clear();
@@ -153,7 +153,7 @@ public final class Findings {
             run.to,
             run.hardest.notes,
             message.reason + others,
-            message.wayOut.isEmpty() ? Optional.empty() : Optional.of(message.wayOut)));
+            message.suggestion.isEmpty() ? Optional.empty() : Optional.of(message.suggestion)));
   }
 
   /** Returns all findings, in the order of the part. */

@@ -17,7 +17,10 @@ import fingering.playability.rules.Findings.Spot;
 import fingering.tables.Instrument;
 import java.util.Optional;
 
-/** Finds harmonics that no string has, and kinds of harmonics that the level has not learned. */
+/**
+ * Finds harmonics that no string has, and kinds of harmonics that players at the level have not
+ * learned.
+ */
 public final class HarmonicRule implements CheckRule {
   private final boolean natural;
   private final boolean artificial;
@@ -82,7 +85,7 @@ public final class HarmonicRule implements CheckRule {
 
   private static Message notLearned(Note note, boolean natural) {
     return new Message(
-        "%s is %s harmonic, which this level has not learned"
+        "%s is %s harmonic, which players at this level have not learned"
             .formatted(note.sounding().display(), natural ? "a natural" : "an artificial"),
         "Write an ordinary note, or give the harmonic to players who know it.");
   }

@@ -54,7 +54,7 @@ public final class PositionRule implements CheckRule {
     String notes = NoteText.of(moment.sounding());
     return new Message(
         "%s needs %s position on the %s, but this level goes only up to %s"
-            .formatted(notes, at.display(), instrument.spoken(), highest.display()),
+            .formatted(notes, at.display(), instrument.nameInSentence(), highest.display()),
         "Write it an octave lower, or add an easier ossia.");
   }
 }

@@ -84,7 +84,7 @@ public final class RangeRule implements CheckRule {
         "%s is below the lowest string of the %s, %s"
             .formatted(
                 note.written().display(),
-                instrument.spoken(),
+                instrument.nameInSentence(),
                 written(instrument, instrument.lowest()));
     return new Message(
         reason,
@@ -97,7 +97,7 @@ public final class RangeRule implements CheckRule {
   private static Message above(Instrument instrument, Note note) {
     return new Message(
         "%s is beyond the end of the %s fingerboard"
-            .formatted(note.written().display(), instrument.spoken()),
+            .formatted(note.written().display(), instrument.nameInSentence()),
         "Write it an octave lower, or give it to a higher instrument.");
   }
 

@@ -32,7 +32,7 @@ public final class StringRule implements CheckRule {
         }
       }
     }
-    for (PrintedString words : music.passage().oneString()) {
+    for (PrintedString words : music.passage().stringWords()) {
       findings.endRuns();
       BitSet onString = PlayerLines.momentsOn(music.moments(), words);
       for (int m = onString.nextSetBit(0); m >= 0; m = onString.nextSetBit(m + 1)) {
@@ -96,7 +96,7 @@ public final class StringRule implements CheckRule {
       if (!exists(instrument)) {
         return new Message(
             "The part asks for %s, which the %s does not have"
-                .formatted(words, instrument.spoken()),
+                .formatted(words, instrument.nameInSentence()),
             "Correct the string.");
       }
       String lowest = RangeRule.written(instrument, instrument.string(string).lowest());

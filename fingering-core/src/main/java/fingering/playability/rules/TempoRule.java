@@ -65,7 +65,9 @@ public final class TempoRule implements CheckRule {
     return m > 0 && music.movementStarts().get(at);
   }
 
-  /** Returns whether the two notes also lie in one position, without a finger that hops. */
+  /**
+   * Returns whether the two notes can also be played in one position, without a hop of a finger.
+   */
   private static boolean avoidable(PlayerLine line, int m) {
     return m > 0 && line.inOnePosition(m, TempoRule::easyChange);
   }
@@ -97,7 +99,7 @@ public final class TempoRule implements CheckRule {
   }
 
   private static Message message(PartMusic music, TempoLimit limit, boolean avoidable) {
-    String says =
+    String reason =
         "%s: needs %s, but has only %s"
             .formatted(limit.text(), seconds(limit.neededMicros()), seconds(limit.freeMicros()));
     String slower =
@@ -107,7 +109,7 @@ public final class TempoRule implements CheckRule {
                 .tempo()
                 .map(at -> "play it at " + at.toString().replace("=", " = ") + " or slower")
                 .orElse("");
-    String wayOut =
+    String fix =
         switch (kind(limit)) {
           case LEAP_TOO_QUICK ->
               avoidable
@@ -121,7 +123,7 @@ public final class TempoRule implements CheckRule {
           default ->
               limit.cause() == LimitCause.BOW ? "Write an unmeasured tremolo" : "Write fewer notes";
         };
-    return new Message(capital(says), wayOut + (slower.isEmpty() ? "." : ", or " + slower + "."));
+    return new Message(capital(reason), fix + (slower.isEmpty() ? "." : ", or " + slower + "."));
   }
 
   /** Returns a time as text: {@code 0.21 s}. */

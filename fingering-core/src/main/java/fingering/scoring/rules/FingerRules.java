@@ -13,10 +13,10 @@ import java.util.Optional;
 
 /** Rules on the fingers within one hand position. */
 final class FingerRules {
-  /** By difference of finger numbers, the widest natural spacing in semitones. */
+  /** The widest natural spacing in semitones, indexed by difference of finger numbers. */
   private static final int[] WIDEST = {0, 2, 4, 5};
 
-  /** By difference of finger numbers, the narrowest natural spacing in semitones. */
+  /** The narrowest natural spacing in semitones, indexed by difference of finger numbers. */
   private static final int[] NARROWEST = {0, 1, 2, 4};
 
   /** The charge for a held note that is released, in tenths of a note. */
@@ -37,7 +37,7 @@ final class FingerRules {
         new NamedTransitionRule(
                 "wide-fingers",
                 "Fingers far apart",
-                "Two fingers are further apart than they fall naturally.",
+                "Two fingers are further apart than their natural spacing.",
                 "semitone",
                 (transition, before, now) -> spacing(transition, before, now, true))
             .on(ShiftCondition.STAY)

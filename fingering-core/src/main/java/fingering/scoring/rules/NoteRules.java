@@ -12,28 +12,30 @@ import fingering.tables.Pitch;
 
 /** Rules that judge a single grip. */
 final class NoteRules {
-  /** From this length a note needs a strong finger, in hundredths of a second (common practice). */
+  /**
+   * A note at least this long needs a strong finger, in hundredths of a second (common practice).
+   */
   private static final long LONG = 70;
 
   /** A shorter note gives the fourth finger no time to settle, in hundredths of a second. */
   private static final long QUICK = 20;
 
   /**
-   * Up to this length an open string does not stand out, in hundredths of a second (common
+   * An open string up to this length is not noticeable, in hundredths of a second (common
    * practice).
    */
   private static final long SHORT_OPEN = 30;
 
   /**
-   * By position from half, the steps charged on violin and viola: more for less familiar positions
-   * (common practice).
+   * The steps charged on violin and viola, indexed by position from half: more for less familiar
+   * positions (common practice).
    */
   private static final int[] VIOLIN_STEPS = {2, 0, 4, 2, 5, 6, 8};
 
   /** The same on the cello, where 4th is familiar from the end of the neck (common practice). */
   private static final int[] CELLO_STEPS = {2, 0, 3, 3, 2, 5, 6, 7};
 
-  /** A hand that spans no more semitones is that of the bass. */
+  /** The largest span of a bass hand in semitones; other hands span more. */
   private static final int BASS_SPAN = 2;
 
   /** The steps charged for the thumb at the octave; more on both sides (common practice). */
@@ -70,7 +72,7 @@ final class NoteRules {
         new NamedNoteRule(
             "low-string-high",
             "High on a low string",
-            "High on a thick string a note speaks less easily, above all on cello and bass.",
+            "A note high on a thick string speaks less easily, above all on cello and bass.",
             "semitone",
             NoteRules::highOnLowString),
         new NamedNoteRule(

@@ -25,7 +25,7 @@ import java.util.Optional;
  * @param players the players, at least one
  */
 public record PlayerGroup(ImmutableList<Player> players) {
-  /** The presets, the least experienced players' first. */
+  /** The presets, from the least to the most experienced players. */
   private static final ImmutableList<String> LEAST_EXPERIENCED_FIRST =
       ImmutableList.of("beginner", "intermediate", "common-practice", "advanced");
 
@@ -49,8 +49,8 @@ public record PlayerGroup(ImmutableList<Player> players) {
   }
 
   /**
-   * All rules of the library. Each rule about new skills charges a note or a transition as much as
-   * it charges the player to whom most is new: a skill that is new to two players is charged once.
+   * All rules of the library. A rule about new skills charges the maximum over the players, so a
+   * skill that is new to two of them is charged once.
    */
   public ImmutableList<CostRule> rules() {
     ImmutableList<ImmutableList<CostRule>> all =
@@ -61,13 +61,13 @@ public record PlayerGroup(ImmutableList<Player> players) {
       int at = i;
       rules.add(
           players.size() > 1 && PLAYER_RULES.contains(first.get(i).id())
-              ? most(all.stream().map(own -> own.get(at)).toList())
+              ? max(all.stream().map(own -> own.get(at)).toList())
               : first.get(i));
     }
     return rules.build();
   }
 
-  private static CostRule most(Iterable<CostRule> own) {
+  private static CostRule max(Iterable<CostRule> own) {
     CostRule one = own.iterator().next();
     if (Streams.stream(own).allMatch(CostRule::idle)) {
       return one;
@@ -79,7 +79,7 @@ public record PlayerGroup(ImmutableList<Player> players) {
           one.name(),
           one.explanation(),
           one.unit(),
-          (context, grip) -> most(rules, context, grip));
+          (context, grip) -> max(rules, context, grip));
     }
     TransitionRule[] rules = ImmutableList.copyOf(own).toArray(new TransitionRule[0]);
     return new NamedTransitionRule(
@@ -87,23 +87,23 @@ public record PlayerGroup(ImmutableList<Player> players) {
         one.name(),
         one.explanation(),
         one.unit(),
-        (transition, before, now) -> most(rules, transition, before, now));
+        (transition, before, now) -> max(rules, transition, before, now));
   }
 
-  private static long most(NoteRule[] rules, NoteContext context, Grip grip) {
-    long most = 0;
+  private static long max(NoteRule[] rules, NoteContext context, Grip grip) {
+    long max = 0;
     for (NoteRule rule : rules) {
-      most = Math.max(most, rule.amount(context, grip));
+      max = Math.max(max, rule.amount(context, grip));
     }
-    return most;
+    return max;
   }
 
-  private static long most(TransitionRule[] rules, Transition transition, Grip before, Grip now) {
-    long most = 0;
+  private static long max(TransitionRule[] rules, Transition transition, Grip before, Grip now) {
+    long max = 0;
     for (TransitionRule rule : rules) {
-      most = Math.max(most, rule.amount(transition, before, now));
+      max = Math.max(max, rule.amount(transition, before, now));
     }
-    return most;
+    return max;
   }
 
   /** The preset of the least experienced player; empty if no player has one. */
@@ -130,31 +130,31 @@ public record PlayerGroup(ImmutableList<Player> players) {
     if (played.size() > 1) {
       throw new FingeringException(
           "a section plays one instrument, and these players play the "
-              + played.get(0).spoken()
+              + played.get(0).nameInSentence()
               + " and the "
-              + played.get(1).spoken());
+              + played.get(1).nameInSentence());
     }
     return played.stream().findFirst();
   }
 
   /**
-   * The player whose hand reaches least in proportion to the string. Whatever this player can
-   * reach, all can. A player without a hand size has a medium hand.
+   * The player whose hand reaches least in proportion to the string. The others can reach
+   * everything that this player can. A player without a hand size has a medium hand.
    *
-   * @param of the instrument; players whose own instrument it is play it in their own size
+   * @param target the instrument; players who name this instrument play it in their own size
    */
-  public Player smallestReach(Instrument of) {
+  public Player smallestReach(Instrument target) {
     return players.stream()
-        .min(Comparator.comparingDouble(player -> reach(player, of)))
+        .min(Comparator.comparingDouble(player -> reach(player, target)))
         .orElseThrow();
   }
 
-  private static double reach(Player player, Instrument of) {
-    boolean own = player.instrument().map(Instrument::id).map(of.id()::equals).orElse(true);
+  private static double reach(Player player, Instrument target) {
+    boolean own = player.instrument().map(Instrument::id).map(target.id()::equals).orElse(true);
     Instrument played =
         own && player.size().isPresent()
-            ? of.sized(Instruments.standard().size(of, player.size().get()))
-            : of;
+            ? target.sized(Instruments.standard().size(target, player.size().get()))
+            : target;
     return player.hand().orElse(LeftHand.MEDIUM).reach(played) / played.stringLength();
   }
 

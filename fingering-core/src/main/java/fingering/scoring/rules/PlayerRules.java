@@ -31,13 +31,13 @@ final class PlayerRules {
             "New position",
             "The player has not learned this position.",
             player.positions().isPresent(),
-            unmet::position),
+            unmet::isNewPosition),
         noteRule(
             PATTERN,
             "New finger pattern",
             "The player has learned no finger pattern with this finger at this place.",
             player.patterns().isPresent(),
-            unmet::pattern),
+            unmet::isNewPattern),
         new NamedTransitionRule(
             SPACING,
             "New finger spacing",
@@ -51,13 +51,15 @@ final class PlayerRules {
             "New extension",
             "The player has not learned this extension.",
             player.extensions().isPresent(),
-            unmet::extension),
+            unmet::isNewExtension),
         new NamedTransitionRule(
             SHIFT,
             "New kind of shift",
             "The player has not learned this kind of shift.",
             "kind",
-            player.shifts().isPresent() ? unmet::shift : NamedTransitionRule.Measure.NEVER));
+            player.shifts().isPresent()
+                ? unmet::newShiftKinds
+                : NamedTransitionRule.Measure.NEVER));
   }
 
   private static CostRule noteRule(
@@ -80,13 +82,13 @@ final class PlayerRules {
 
   private static long pairs(
       UnmetPrerequisites unmet, Transition transition, Grip before, Grip now) {
-    if (!unmet.judgesPatterns() || !sameHand(transition, before, now)) {
+    if (!unmet.checksPatterns() || !sameHand(transition, before, now)) {
       return 0;
     }
     long pairs = 0;
     for (int i = 0; i < before.placements().size(); i++) {
       for (int j = 0; j < now.placements().size(); j++) {
-        pairs += unmet.spacing(before.placements().get(i), now.placements().get(j)) ? 1 : 0;
+        pairs += unmet.isNewSpacing(before.placements().get(i), now.placements().get(j)) ? 1 : 0;
       }
     }
     return pairs;

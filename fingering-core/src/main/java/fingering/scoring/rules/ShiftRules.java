@@ -27,13 +27,15 @@ final class ShiftRules {
 
   private static final long HUNDREDTH_MICROS = 10_000;
 
-  /** A shift below this distance, as between half and 1st position, is slight, in millimetres. */
+  /**
+   * A shift below this distance in millimetres is slight: from half to 1st position, for example.
+   */
   private static final long SLIGHT = 20;
 
-  /** A shift of more semitones is not slight at any distance. */
+  /** A shift of more semitones is never slight. */
   private static final double SLIGHT_SEMITONES = 1;
 
-  /** A hand that spans no more semitones is that of the bass. */
+  /** The largest span of a bass hand in semitones; other hands span more. */
   private static final double BASS_SPAN = 2;
 
   /** The widest step of a scale, in semitones. */

@@ -44,10 +44,14 @@ public record SkillGap(int moment, String rule, String skill) {
     }
 
     private void notes(int m, ImmutableList.Builder<SkillGap> found) {
-      each(m, PlayerRules.POSITION, unmet::position, Finder::position, found);
-      each(m, PlayerRules.PATTERN, unmet::pattern, UnmetPrerequisites::describePattern, found);
+      each(m, PlayerRules.POSITION, unmet::isNewPosition, Finder::position, found);
+      each(m, PlayerRules.PATTERN, unmet::isNewPattern, UnmetPrerequisites::describePattern, found);
       each(
-          m, PlayerRules.EXTENSION, unmet::extension, UnmetPrerequisites::describeExtension, found);
+          m,
+          PlayerRules.EXTENSION,
+          unmet::isNewExtension,
+          UnmetPrerequisites::describeExtension,
+          found);
     }
 
     private void each(
@@ -75,21 +79,21 @@ public record SkillGap(int moment, String rule, String skill) {
       if (PlayerRules.sameHand(transition, before, now)) {
         for (Placement left : before.placements()) {
           for (Placement reached : now.placements()) {
-            if (unmet.spacing(left, reached)) {
+            if (unmet.isNewSpacing(left, reached)) {
               String skill = UnmetPrerequisites.describeSpacing(left, reached);
               found.add(new SkillGap(m, PlayerRules.SPACING, skill));
             }
           }
         }
       }
-      if (unmet.shift(transition, before, now) == 0) {
+      if (unmet.newShiftKinds(transition, before, now) == 0) {
         return;
       }
-      if (unmet.shiftKind(transition, before, now)) {
+      if (unmet.isNewShiftKind(transition, before, now)) {
         String skill = ShiftKind.of(transition, before, now).phrase();
         found.add(new SkillGap(m, PlayerRules.SHIFT, skill));
       }
-      if (unmet.slur(transition, before)) {
+      if (unmet.isNewSlur(transition, before)) {
         found.add(new SkillGap(m, PlayerRules.SHIFT, ShiftKind.SLUR.phrase()));
       }
     }

@@ -52,7 +52,7 @@ class QuartetCheckTest {
             finding.where(),
             finding.severity().label(),
             finding.reason(),
-            finding.wayOut().orElse(""));
+            finding.suggestion().orElse(""));
       }
     }
     counts.forEach((kind, count) -> System.out.println(count + " " + kind));

@@ -27,7 +27,7 @@ class ChordRuleTest {
               assertThat(finding.severity()).isEqualTo(Severity.UNPLAYABLE);
               assertThat(finding.reason())
                   .isEqualTo("Both notes of A3+B3 need the same string of the violin.");
-              assertThat(finding.wayOut()).contains("Leave out B3.");
+              assertThat(finding.suggestion()).contains("Leave out B3.");
             });
   }
 
@@ -35,7 +35,7 @@ class ChordRuleTest {
   void sectionDividesTwoNotesOnOneString() {
     Scored music = Scored.of("Violins", SAME_STRING);
     assertThat(music.findings("advanced", FindingKind.CHORD_NO_HAND))
-        .extracting(Finding::severity, finding -> finding.wayOut().orElse(""))
+        .extracting(Finding::severity, finding -> finding.suggestion().orElse(""))
         .containsExactly(
             org.assertj.core.groups.Tuple.tuple(Severity.WORTH_KNOWING, "Write 'div.' above it."));
     assertThat(music.findings("beginner", FindingKind.CHORD_NO_HAND))

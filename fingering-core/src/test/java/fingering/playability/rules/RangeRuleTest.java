@@ -34,7 +34,7 @@ class RangeRuleTest {
             finding -> {
               assertThat(finding.notes()).hasSize(1);
               assertThat(finding.reason()).contains("is below the lowest string");
-              assertThat(finding.wayOut()).isPresent();
+              assertThat(finding.suggestion()).isPresent();
               assertThat(finding.where()).isEqualTo("m. 1, beat 1");
             });
   }

@@ -1,10 +1,10 @@
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.ScoreReader;
 import fingering.playability.CheckLevel;
-import fingering.playability.check.Checker;
 import fingering.playability.Finding;
 import fingering.playability.ScoreCheck;
 import fingering.playability.Severity;
+import fingering.playability.check.Checker;
 import java.nio.file.Path;
 
 /** Lists what a section at a level cannot play in a score, or only with some risk. */

@@ -1,13 +1,12 @@
-import fingering.scoring.rules.StandardRules;
 import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
-import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.ScoreReader;
-import fingering.plan.PlanComparer;
 import fingering.plan.Plan;
-import fingering.scoring.Scoring;
+import fingering.plan.PlanComparer;
+import fingering.scoring.rules.StandardRules;
 import fingering.tempo.ComfortableTempo;
 import fingering.tempo.PlayerSpeed;
 import java.nio.file.Path;

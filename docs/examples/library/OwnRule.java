@@ -2,18 +2,18 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import fingering.fingerboard.Grip;
 import fingering.music.Passage;
-import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
 import fingering.scoring.CostRule;
-import fingering.scoring.NoteRule;
-import fingering.scoring.rules.StandardRules;
-import fingering.scoring.Scoring;
 import fingering.scoring.NoteContext;
+import fingering.scoring.NoteRule;
+import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
+import fingering.scoring.rules.StandardRules;
 import java.nio.file.Path;
 
 /** Plans with a rule and weights of its own: long notes are stopped, for the vibrato. */
@@ -61,7 +61,8 @@ class OwnRule {
             .put("fourth-finger", 5L) // usually 12; this player has a strong fourth finger
             .buildKeepingLast();
 
-    Planner usual = Planner.of(passage, Scoring.of(StandardRules.all(), Weights.preset("intermediate")));
+    Planner usual =
+        Planner.of(passage, Scoring.of(StandardRules.all(), Weights.preset("intermediate")));
     Planner own = usual.withScoring(Scoring.of(rules, new Weights(points)));
     print("usual", usual.plan(Brief.free("usual")));
     print("own", own.plan(Brief.free("own")));

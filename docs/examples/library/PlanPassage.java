@@ -1,16 +1,15 @@
-import fingering.scoring.rules.StandardRules;
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Passage;
 import fingering.music.Tempo;
-import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.marking.ScoreMarker;
+import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.PlanMarks;
 import fingering.plan.Planner;
-import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.Position;
 import java.nio.file.Path;
 

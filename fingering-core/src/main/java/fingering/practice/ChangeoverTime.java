@@ -77,7 +77,7 @@ final class ChangeoverTime {
   }
 
   /** Describes the time for the change to pizzicato or back to the bow at moment {@code m}. */
-  String pluckingChange(int m) {
+  String pizzicatoChange(int m) {
     Moment moment = moments.get(m);
     String word = moment.pizzicato() ? "pizz." : "arco";
     if (m == 0) {

@@ -64,7 +64,7 @@ public final class CircleFinder {
     finder.dynamics();
     finder.hairpins();
     finder.words();
-    finder.pluckingChanges();
+    finder.pizzicatoChanges();
     finder.accents();
     finder.repeats();
     return ImmutableList.sortedCopyOf(
@@ -234,12 +234,12 @@ public final class CircleFinder {
     }
   }
 
-  private void pluckingChanges() {
+  private void pizzicatoChanges() {
     List<Moment> moments = passage.moments();
     for (int m = 0; m < moments.size(); m++) {
       boolean before = m > 0 && moments.get(m - 1).pizzicato();
       if (moments.get(m).pizzicato() != before) {
-        add(Circle.Kind.CHANGE, moments.get(m).place(), changeover.pluckingChange(m));
+        add(Circle.Kind.CHANGE, moments.get(m).place(), changeover.pizzicatoChange(m));
       }
     }
   }

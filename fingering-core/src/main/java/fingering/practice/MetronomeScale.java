@@ -65,8 +65,7 @@ public enum MetronomeScale {
       case TRADITIONAL ->
           Optional.ofNullable(SCALE.floor(perMinute)).map(found -> at(tempo, found)).orElse(tempo);
       case EXACT -> {
-        BigDecimal grain = grain(perMinute);
-        BigDecimal down = perMinute.divide(grain, 0, RoundingMode.DOWN).multiply(grain);
+        BigDecimal down = roundedDown(perMinute);
         yield down.signum() > 0 ? at(tempo, down) : tempo;
       }
     };
@@ -79,11 +78,15 @@ public enum MetronomeScale {
       case TRADITIONAL ->
           Optional.ofNullable(SCALE.higher(perMinute)).map(found -> at(tempo, found)).orElse(tempo);
       case EXACT -> {
-        BigDecimal grain = grain(perMinute);
-        BigDecimal down = perMinute.divide(grain, 0, RoundingMode.DOWN).multiply(grain);
-        yield at(tempo, down.add(grain).min(FASTEST));
+        BigDecimal up = roundedDown(perMinute).add(grain(perMinute));
+        yield at(tempo, up.min(FASTEST));
       }
     };
+  }
+
+  private static BigDecimal roundedDown(BigDecimal perMinute) {
+    BigDecimal grain = grain(perMinute);
+    return perMinute.divide(grain, 0, RoundingMode.DOWN).multiply(grain);
   }
 
   private static BigDecimal grain(BigDecimal perMinute) {

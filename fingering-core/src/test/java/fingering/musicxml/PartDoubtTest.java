@@ -29,7 +29,7 @@ class PartDoubtTest {
     assertThat(passage.instrument().id()).isEqualTo("cello");
     assertThat(passage.remarks())
         .contains(
-            "the part name 'Violoncello e Contrabbasso' also mentions the double bass; the part is read for the cello, or with --instrument bass for the other");
+            "the part name 'Violoncello e Contrabbasso' also mentions the double bass; it is read for the cello; use --instrument bass for the other");
   }
 
   @Test
@@ -45,7 +45,7 @@ class PartDoubtTest {
   void aFlutePartIsReadWithARemark() {
     assertThat(passage("Flute").remarks())
         .contains(
-            "'Flute' is not a part for a bowed string instrument; by its first clef it is read for the violin, or with --instrument for another");
+            "'Flute' is not a part for a bowed string instrument; by its first clef it is read for the violin; use --instrument to choose another");
     assertThat(passage("Stimme 1", "wind.flutes.flute", PassageRequest.WHOLE).remarks())
         .anyMatch(
             remark -> remark.startsWith("'Stimme 1' is not a part for a bowed string instrument"));

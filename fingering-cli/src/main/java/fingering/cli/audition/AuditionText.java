@@ -39,7 +39,7 @@ public final class AuditionText {
     page.heading();
     page.requirements();
     page.offers();
-    page.price();
+    page.cost();
     page.pieces();
     page.problems();
     page.care();
@@ -159,7 +159,7 @@ public final class AuditionText {
         Long.toString(offer.extraCost()));
   }
 
-  private void price() {
+  private void cost() {
     if (sheet.audition().skills().isEmpty()) {
       return;
     }

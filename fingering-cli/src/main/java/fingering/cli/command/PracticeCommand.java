@@ -148,7 +148,7 @@ final class PracticeCommand extends BaseCommand {
         chosen.plan(
             planning.comparer(player, demands, !chosen.isFree()),
             chosen.freeBrief(demands, planning.passage()));
-    Journal known = journal.map(path -> new JournalFile(path).read()).orElse(Journal.EMPTY);
+    Journal entries = journal.map(path -> new JournalFile(path).read()).orElse(Journal.EMPTY);
     PracticePlan practice =
         PracticePlan.of(
             plan,
@@ -160,8 +160,9 @@ final class PracticeCommand extends BaseCommand {
                 by,
                 ImmutableSet.copyOf(rest),
                 metronome),
-            known);
-    PracticeWords words = new PracticeWords(practice, known.lastClean(MeasureSpan.WHOLE).isEmpty());
+            entries);
+    PracticeWords words =
+        new PracticeWords(practice, entries.lastClean(MeasureSpan.WHOLE).isEmpty());
     ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, planning.scoringContext().level());
     Optional<SpotsText.Exercises> written =
         exercises.map(folder -> new SpotsText.Exercises(folder, spots));
@@ -169,12 +170,12 @@ final class PracticeCommand extends BaseCommand {
         switch (output.format()) {
           case TEXT -> {
             List<String> spotsText = SpotsText.of(spots, written, Screen.columns(), output.style());
-            yield PracticeText.of(words, known, spotsText, Screen.columns(), output.style());
+            yield PracticeText.of(words, entries, spotsText, Screen.columns(), output.style());
           }
           case HTML ->
               page(
                   words,
-                  known,
+                  entries,
                   SpotsText.paragraphs(spots, written),
                   CircleFinder.of(planning.passage(), planning.printed()));
         };
@@ -189,7 +190,7 @@ final class PracticeCommand extends BaseCommand {
 
   private String page(
       PracticeWords words,
-      Journal known,
+      Journal entries,
       ImmutableList<String> spots,
       ImmutableList<Circle> circles) {
     return PracticePage.of(
@@ -203,19 +204,19 @@ final class PracticeCommand extends BaseCommand {
             words.rows(),
             words.figures(),
             circles,
-            ProgressSvg.drawn(known, Optional.of(to), ProgressSvg.Size.PAGE),
-            journalRemarks(known),
+            ProgressSvg.drawn(entries, Optional.of(to), ProgressSvg.Size.PAGE),
+            journalRemarks(entries),
             PracticeText.CARE));
   }
 
   /** Remarks on lines of the journal that cannot be read, or on a journal with nothing to draw. */
-  private ImmutableList<String> journalRemarks(Journal known) {
-    boolean empty = journal.isPresent() && !ProgressSvg.drawable(known);
+  private ImmutableList<String> journalRemarks(Journal entries) {
+    boolean empty = journal.isPresent() && !ProgressSvg.drawable(entries);
     return empty
         ? ImmutableList.<String>builder()
-            .addAll(JournalText.problems(known))
+            .addAll(JournalText.problems(entries))
             .add(ProgressSvg.NO_CLEAN_TEMPO + ".")
             .build()
-        : ImmutableList.copyOf(JournalText.problems(known));
+        : ImmutableList.copyOf(JournalText.problems(entries));
   }
 }

@@ -42,7 +42,7 @@ final class ChordHarmonics {
     for (int touch : TOUCHES) {
       harmonics.pairs((base, upper) -> distance(base, upper) == touch);
     }
-    harmonics.pairs(ChordHarmonics::areBothNamed);
+    harmonics.pairs(ChordHarmonics::bothHaveRoles);
     harmonics.stoppedWithSound();
     harmonics.single();
     return ImmutableList.sortedCopyOf(
@@ -76,7 +76,7 @@ final class ChordHarmonics {
   }
 
   /** Whether both signs say which pitch of the harmonic they show. */
-  private static boolean areBothNamed(SoundingNote base, SoundingNote upper) {
+  private static boolean bothHaveRoles(SoundingNote base, SoundingNote upper) {
     return base.sign().named().isPresent() && upper.sign().named().isPresent();
   }
 
@@ -138,7 +138,7 @@ final class ChordHarmonics {
             : Optional.empty();
     return artificial
         .or(() -> onOpenString(note))
-        .or(() -> namedSound().map(sound -> note.harmonic(sound.printed(), touchedAt(note))))
+        .or(() -> printedSound().map(sound -> note.harmonic(sound.printed(), touchedAt(note))))
         .orElseGet(() -> asWritten(note));
   }
 
@@ -217,12 +217,12 @@ final class ChordHarmonics {
             .filter(note -> note.sign().maySound())
             .filter(note -> note.printed().midi() == harmonic.sounding().midi())
             .findFirst()
-            .or(this::namedSound);
+            .or(this::printedSound);
     sound.ifPresent(unread::remove);
     result.add(sound.map(harmonic::with).orElse(harmonic));
   }
 
-  private Optional<SoundingNote> namedSound() {
+  private Optional<SoundingNote> printedSound() {
     return unread.stream()
         .filter(note -> note.sign().named().equals(Optional.of(Role.SOUNDING)))
         .findFirst();

@@ -93,7 +93,7 @@ final class InstrumentDetector {
                       .findFirst()
                       .map(
                           other ->
-                              "the part name '%s' also mentions the %s; the part is read for the %s, or with --instrument %s for the other"
+                              "the part name '%s' also mentions the %s; it is read for the %s; use --instrument %s for the other"
                                   .formatted(
                                       name,
                                       other.nameInSentence(),
@@ -109,7 +109,7 @@ final class InstrumentDetector {
         another
             .map(
                 name ->
-                    "'%s' is not a part for a bowed string instrument; by its first clef it is read for the %s, or with --instrument for another"
+                    "'%s' is not a part for a bowed string instrument; by its first clef it is read for the %s; use --instrument to choose another"
                         .formatted(name, read.nameInSentence()))
             .orElseGet(
                 () ->

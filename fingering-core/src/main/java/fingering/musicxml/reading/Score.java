@@ -206,8 +206,8 @@ public final class Score {
     refuseEmpty(info, timeline);
     Instrument usual =
         request.instrument().or(info::instrument).orElseThrow(() -> noInstrument(info));
-    Instrument strung = TuningReading.strung(timeline, usual);
-    Instrument instrument = built.apply(strung);
+    Instrument withStrings = TuningReading.withAddedStrings(timeline, usual);
+    Instrument instrument = built.apply(withStrings);
     ImmutableList<Measure> measures = measures(timeline);
     MeasureRange.Finder finder =
         new MeasureRange.Finder(measures, timeline.implicit(), info.name());
@@ -240,7 +240,8 @@ public final class Score {
     if (request.instrument().isEmpty()) {
       info.doubt().ifPresent(found::add);
     }
-    if (strung.tuning().equals(usual.tuning()) || !strung.tuning().equals(instrument.tuning())) {
+    if (withStrings.tuning().equals(usual.tuning())
+        || !withStrings.tuning().equals(instrument.tuning())) {
       addTuning(found, instrument);
     }
     found.addAll(TuningReading.remarks(timeline, usual, instrument));

@@ -24,7 +24,7 @@ final class TuningReading {
   private TuningReading() {}
 
   /** Returns the instrument with the strings that the part adds, if it adds any. */
-  static Instrument strung(PartTimeline timeline, Instrument instrument) {
+  static Instrument withAddedStrings(PartTimeline timeline, Instrument instrument) {
     return timeline.tunings().stream()
         .flatMap(stated -> known(instrument, strings(stated, instrument)).stream())
         .filter(tuning -> added(tuning, instrument))

@@ -127,7 +127,7 @@ public final class Checker {
           "no part was recognised as a string part; name one with --part and its instrument with"
               + " --instrument");
     } else if (request.forces().isEmpty()) {
-      Seating.remark(checked, scoreWords).ifPresent(remarks::add);
+      ForcesDetector.remark(checked, scoreWords).ifPresent(remarks::add);
     }
     return new ScoreCheck(
         score.title(),
@@ -187,7 +187,7 @@ public final class Checker {
     ImmutableList<ImmutableList<Grip>> grips = gripsOfMoments.build();
     PrintedNoteIndex prints = new PrintedNoteIndex(score.printed(passage, Optional.empty()));
     ImmutableList<PrintedText> texts = prints.part().texts();
-    Forces forces = request.forces().orElseGet(() -> Seating.of(score, part, scoreWords));
+    Forces forces = request.forces().orElseGet(() -> ForcesDetector.of(score, part, scoreWords));
     Players players =
         Players.of(
             forces,

@@ -55,7 +55,7 @@ public final class ChangeRule implements CheckRule {
     for (int m = 1; m < music.moments().size(); m++) {
       Moment moment = music.moment(m);
       if (moment.pizzicato() != music.moment(m - 1).pizzicato() && !music.movementStarts().get(m)) {
-        pluckingChange(music, m, findings);
+        pizzicatoChange(music, m, findings);
       }
     }
     boolean muted = false;
@@ -81,7 +81,7 @@ public final class ChangeRule implements CheckRule {
     }
   }
 
-  private void pluckingChange(PartMusic music, int m, Findings findings) {
+  private void pizzicatoChange(PartMusic music, int m, Findings findings) {
     Moment before = music.moment(m - 1);
     Moment moment = music.moment(m);
     boolean toPluck = moment.pizzicato();

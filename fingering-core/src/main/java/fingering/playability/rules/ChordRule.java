@@ -59,7 +59,7 @@ public final class ChordRule implements CheckRule {
       PartMusic music, int m, Moment moment, ImmutableList<Grip> grips, Findings findings) {
     boolean canDivide = music.players().canDivide(m);
     if (grips.get(0).divided()) {
-      noHand(music, moment, canDivide, findings);
+      outOfReach(music, moment, canDivide, findings);
       return;
     }
     if (grips.get(0).placements().size() < moment.starting().size() + moment.held().size()) {
@@ -69,7 +69,7 @@ public final class ChordRule implements CheckRule {
           Severity.WORTH_KNOWING,
           moment.held().size(),
           moment,
-          () -> letGo(moment, canDivide));
+          () -> heldNoteCutShort(moment, canDivide));
       return;
     }
     int strings = grips.get(0).placements().size();
@@ -81,7 +81,7 @@ public final class ChordRule implements CheckRule {
           Severity.RISKY,
           strings + fingers,
           moment,
-          () -> beyond(moment, strings, fingers, canDivide));
+          () -> beyondLevel(moment, strings, fingers, canDivide));
     }
     if (canDivide) {
       findings.add(
@@ -90,7 +90,7 @@ public final class ChordRule implements CheckRule {
           undivided,
           strings,
           moment,
-          () -> unmarked(moment));
+          () -> divisiNotMarked(moment));
     } else if (moment.starting().size() > BOWED_AT_ONCE
         && !moment.pizzicato()
         && moment.soundMicros() > longestMicros
@@ -101,11 +101,11 @@ public final class ChordRule implements CheckRule {
           Severity.WORTH_KNOWING,
           moment.soundMicros() / MICROS,
           moment,
-          () -> notHeld(moment));
+          () -> notSustained(moment));
     }
   }
 
-  private void noHand(PartMusic music, Moment moment, boolean canDivide, Findings findings) {
+  private void outOfReach(PartMusic music, Moment moment, boolean canDivide, Findings findings) {
     Severity severity =
         canDivide
             ? undivided
@@ -118,10 +118,10 @@ public final class ChordRule implements CheckRule {
         severity,
         moment.starting().size(),
         moment,
-        () -> noHand(music, moment, canDivide));
+        () -> outOfReach(music, moment, canDivide));
   }
 
-  private static Message noHand(PartMusic music, Moment moment, boolean canDivide) {
+  private static Message outOfReach(PartMusic music, Moment moment, boolean canDivide) {
     Instrument instrument = music.instrument();
     String notes = NoteText.of(moment);
     String reason =
@@ -141,7 +141,7 @@ public final class ChordRule implements CheckRule {
     String fix =
         canDivide
             ? DIVIDE
-            : without(music, moment)
+            : noteToOmit(music, moment)
                 .map(note -> "Leave out " + note.written().display() + ".")
                 .orElse("Write the notes one after another, or give some to another player.");
     return new Message(reason, fix);
@@ -160,7 +160,7 @@ public final class ChordRule implements CheckRule {
   }
 
   /** Returns a note without which one hand can play the rest, an inner one if possible. */
-  private static Optional<Note> without(PartMusic music, Moment moment) {
+  private static Optional<Note> noteToOmit(PartMusic music, Moment moment) {
     List<Note> notes = moment.starting();
     // The outer notes are heard most: try the inner ones first.
     for (int i = 1; i <= notes.size(); i++) {
@@ -206,14 +206,14 @@ public final class ChordRule implements CheckRule {
     return least;
   }
 
-  private static Message letGo(Moment moment, boolean canDivide) {
+  private static Message heldNoteCutShort(Moment moment, boolean canDivide) {
     return new Message(
         "One hand cannot hold %s while it plays %s"
             .formatted(NoteText.of(moment.held()), NoteText.of(moment)),
         canDivide ? DIVIDE : "Shorten the held note.");
   }
 
-  private static Message beyond(Moment moment, int strings, int fingers, boolean canDivide) {
+  private static Message beyondLevel(Moment moment, int strings, int fingers, boolean canDivide) {
     String what =
         fingers == 0
             ? strings + " open strings"
@@ -226,14 +226,14 @@ public final class ChordRule implements CheckRule {
         canDivide ? DIVIDE : "Keep one note, or one note with an open string.");
   }
 
-  private static Message unmarked(Moment moment) {
+  private static Message divisiNotMarked(Moment moment) {
     return new Message(
         "The part does not say whether to divide %s or to play double stops"
             .formatted(NoteText.of(moment.sounding())),
         "Write 'div.' or 'non div.' above it.");
   }
 
-  private static Message notHeld(Moment moment) {
+  private static Message notSustained(Moment moment) {
     return new Message(
         "The bow can sustain only two notes of %s for %.1f s"
             .formatted(NoteText.of(moment), moment.soundMicros() / MICROS),

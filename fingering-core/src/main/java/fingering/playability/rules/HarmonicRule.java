@@ -69,7 +69,7 @@ public final class HarmonicRule implements CheckRule {
           FindingKind.HARMONIC_NOT_THERE,
           Merge.IN_A_SECTION,
           moment.place(),
-          spot(severity, note, notThere(note, how)));
+          spot(severity, note, noSuchHarmonic(note, how)));
     } else if (byOneFinger ? !natural : !artificial) {
       findings.add(
           FindingKind.HARMONIC_BEYOND_LEVEL,
@@ -90,7 +90,7 @@ public final class HarmonicRule implements CheckRule {
         "Write an ordinary note, or give the harmonic to players who know it.");
   }
 
-  private static Message notThere(Note note, Harmonic how) {
+  private static Message noSuchHarmonic(Note note, Harmonic how) {
     String where =
         how.touched()
             .map(

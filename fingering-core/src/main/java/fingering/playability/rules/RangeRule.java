@@ -40,13 +40,13 @@ public final class RangeRule implements CheckRule {
       }
       for (Note note : moment.starting()) {
         if (music.playable().get(m).map(kept -> !kept.starting().contains(note)).orElse(true)) {
-          out(music, moment, note, findings);
+          outOfRange(music, moment, note, findings);
         }
       }
     }
   }
 
-  private void out(PartMusic music, Moment moment, Note note, Findings findings) {
+  private void outOfRange(PartMusic music, Moment moment, Note note, Findings findings) {
     Instrument instrument = music.instrument();
     boolean low = note.midi() < instrument.lowest().midi();
     int distance = low ? instrument.lowest().midi() - note.midi() : note.midi();
@@ -54,7 +54,7 @@ public final class RangeRule implements CheckRule {
     Severity severity =
         extended && level.yes(Threshold.BASS_TO_LOW_C) ? Severity.RISKY : Severity.UNPLAYABLE;
     findings.add(
-        low && strungHigher(instrument, note)
+        low && standardTuningHas(instrument, note)
             ? FindingKind.SCORDATURA_CONFLICT
             : FindingKind.OUT_OF_RANGE,
         Merge.IN_A_MEASURE,
@@ -67,7 +67,7 @@ public final class RangeRule implements CheckRule {
   }
 
   /** Returns whether the instrument has the note in its standard tuning. */
-  private boolean strungHigher(Instrument instrument, Note note) {
+  private boolean standardTuningHas(Instrument instrument, Note note) {
     return note.midi() >= instruments.named(instrument.id()).lowest().midi();
   }
 

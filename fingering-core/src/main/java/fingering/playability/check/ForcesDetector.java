@@ -11,7 +11,7 @@ import fingering.tables.Instrument;
 import java.util.Optional;
 
 /** Decides from the part names and the score whether a part is for one player or a section. */
-final class Seating {
+final class ForcesDetector {
   /**
    * The fewest string parts of an orchestra, which also has a double bass or at least {@link
    * #ORCHESTRA_OTHERS} other parts (common practice, no source).
@@ -20,7 +20,7 @@ final class Seating {
 
   private static final int ORCHESTRA_OTHERS = 3;
 
-  private Seating() {}
+  private ForcesDetector() {}
 
   /** Returns who plays from a part. */
   static Forces of(Score score, PartInfo part, ScoreWords words) {

@@ -42,11 +42,11 @@ final class Lanes {
       marks.put(
           note.note().address(),
           new Mark(
-              NoteMarks.finger(note.placement()) + (note.outside() ? "!" : ""),
+              PrintedSigns.finger(note.placement()) + (note.outside() ? "!" : ""),
               RomanNumeral.of(now),
               now != string,
               note.placement().frame().position().display(),
-              NoteMarks.shift(plan, note),
+              PrintedSigns.shift(plan, note),
               comparison.differs(i)));
       string = now;
     }

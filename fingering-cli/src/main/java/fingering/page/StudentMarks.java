@@ -68,12 +68,12 @@ final class StudentMarks {
   private String write(PlannedNote note) {
     Frame before = plan.grips().get(note.moment() - 1).frame();
     String direction =
-        NoteMarks.shift(plan, note).map(d -> d == Direction.UP ? "up" : "down").orElse("");
+        PrintedSigns.shift(plan, note).map(d -> d == Direction.UP ? "up" : "down").orElse("");
     String to = note.placement().frame().display();
     String open =
         note.open()
             ? "during the open string"
-            : "finger\u00a0" + NoteMarks.finger(note.placement());
+            : "finger\u00a0" + PrintedSigns.finger(note.placement());
     return "%s from %s to %s, %s, %s"
         .formatted(
             direction,

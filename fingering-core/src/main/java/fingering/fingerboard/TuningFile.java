@@ -9,8 +9,8 @@ import fingering.tables.OpenString;
 import fingering.tables.Pitch;
 import fingering.tables.Tuning;
 import fingering.tables.Tunings;
-import fingering.userfile.Fields;
 import fingering.userfile.KnownKeys;
+import fingering.userfile.UserFields;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -43,7 +43,7 @@ public final class TuningFile {
    *     is that of another tuning of it; the message is one sentence with the line
    */
   public static Tuning parse(String file, String text, Instruments known) {
-    Fields fields = Fields.parse(file, text, KEYS);
+    UserFields fields = UserFields.parse(file, text, KEYS);
     Instrument instrument =
         fields.value("instrument", known::named).orElseThrow(() -> fields.missing("instrument"));
     ImmutableList<OpenString> all =
@@ -53,7 +53,7 @@ public final class TuningFile {
         .orElseGet(() -> named(fields, () -> Tunings.own(known, instrument, name(file), all)));
   }
 
-  private static Tuning named(Fields fields, Supplier<Tuning> tuning) {
+  private static Tuning named(UserFields fields, Supplier<Tuning> tuning) {
     try {
       return tuning.get();
     } catch (FingeringException e) {

@@ -8,8 +8,8 @@ import fingering.scoring.Weights;
 import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import fingering.tempo.PlayerSpeed;
-import fingering.userfile.Fields;
 import fingering.userfile.KnownKeys;
+import fingering.userfile.UserFields;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -35,7 +35,7 @@ final class LevelFile {
   private LevelFile() {}
 
   static CheckLevel parse(String name, String text) {
-    Fields fields = Fields.parse(name, text, KEYS);
+    UserFields fields = UserFields.parse(name, text, KEYS);
     String missing =
         Stream.of(Threshold.values())
             .map(Threshold::key)
@@ -55,7 +55,7 @@ final class LevelFile {
     return new CheckLevel(name, values.buildOrThrow());
   }
 
-  private static String value(Fields fields, Threshold threshold) {
+  private static String value(UserFields fields, Threshold threshold) {
     return switch (threshold.form()) {
       case YES_NO -> fields.yesNo(threshold.key()).orElseThrow() ? "yes" : "no";
       case CLEFS ->

@@ -9,8 +9,8 @@ import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.Position;
-import fingering.userfile.Fields;
 import fingering.userfile.KnownKeys;
+import fingering.userfile.UserFields;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
@@ -37,7 +37,7 @@ final class PlayerFile {
   private PlayerFile() {}
 
   static Player read(String name, String text) {
-    Fields fields = Fields.parse(name, text, KEYS);
+    UserFields fields = UserFields.parse(name, text, KEYS);
     Optional<Instrument> instrument = fields.value("instrument", Instruments.standard()::named);
     return new Player(
         fields.value("preset", Weights::presetName),

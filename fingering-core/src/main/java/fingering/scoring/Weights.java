@@ -3,8 +3,8 @@ package fingering.scoring;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import fingering.tables.FingeringException;
-import fingering.userfile.Fields;
 import fingering.userfile.KnownKeys;
+import fingering.userfile.UserFields;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -80,7 +80,7 @@ public record Weights(ImmutableMap<String, Long> points) {
    */
   public static Weights parse(String name, String text, ImmutableList<CostRule> rules) {
     return of(
-        Fields.parse(
+        UserFields.parse(
             name,
             text,
             KnownKeys.of(WHAT, rules.stream().map(rule -> example(rule.id())).toList())));
@@ -94,14 +94,14 @@ public record Weights(ImmutableMap<String, Long> points) {
    *     line
    */
   public static Weights parse(String name, String text) {
-    return of(Fields.parse(name, text, KnownKeys.any(WHAT, example("shift"))));
+    return of(UserFields.parse(name, text, KnownKeys.any(WHAT, example("shift"))));
   }
 
   private static String example(String rule) {
     return rule + ": 20";
   }
 
-  private static Weights of(Fields fields) {
+  private static Weights of(UserFields fields) {
     ImmutableMap.Builder<String, Long> points = ImmutableMap.builder();
     for (String rule : fields.keys()) {
       points.put(rule, (long) fields.number(rule, 0, MAX_POINTS).orElseThrow());

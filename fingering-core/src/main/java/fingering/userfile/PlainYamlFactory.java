@@ -62,7 +62,7 @@ final class PlainYamlFactory extends YAMLFactory {
     }
 
     private UserFileException refusal(Event event, String problem) {
-      return new Place(file, event.getStartMark().getLine() + 1).refusal(problem);
+      return new FileLine(file, event.getStartMark().getLine() + 1).refusal(problem);
     }
   }
 }

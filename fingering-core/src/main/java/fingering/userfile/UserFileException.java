@@ -10,14 +10,14 @@ public final class UserFileException extends FingeringException {
   private final int line;
   private final String problem;
 
-  UserFileException(Place place, String problem) {
+  UserFileException(FileLine place, String problem) {
     super(place + ": " + problem);
     file = place.file();
     line = place.line();
     this.problem = problem;
   }
 
-  UserFileException(Place place, String problem, FingeringException cause) {
+  UserFileException(FileLine place, String problem, FingeringException cause) {
     super(place + ": " + problem, cause);
     file = place.file();
     line = place.line();
@@ -25,8 +25,8 @@ public final class UserFileException extends FingeringException {
   }
 
   /** The line that cannot be read. */
-  public Place place() {
-    return new Place(file, line);
+  public FileLine place() {
+    return new FileLine(file, line);
   }
 
   /** The message without file and line. */

@@ -31,16 +31,17 @@ final class YamlError {
             : lines.get(0);
     int line = lines.isEmpty() ? context : lines.get(lines.size() - 1);
     if (message.contains("quoted scalar")) {
-      return new Place(file, context).refusal("a quotation mark is not closed; add the second one");
+      return new FileLine(file, context)
+          .refusal("a quotation mark is not closed; add the second one");
     }
     if (message.contains("parsing a flow")) {
-      return new Place(file, context)
+      return new FileLine(file, context)
           .refusal("a list or bracket is not closed; check the commas and brackets");
     }
     if (EQUALS.matcher(line(text, line)).matches()) {
-      return new Place(file, line).refusal(colon(line(text, line)));
+      return new FileLine(file, line).refusal(colon(line(text, line)));
     }
-    return new Place(file, line).refusal(problem(message));
+    return new FileLine(file, line).refusal(problem(message));
   }
 
   private static String problem(String message) {

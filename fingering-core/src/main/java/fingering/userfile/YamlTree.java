@@ -23,7 +23,7 @@ final class YamlTree {
     this.parser = parser;
   }
 
-  static Node parse(String file, String text) {
+  static YamlNode parse(String file, String text) {
     refuseControlCharacters(file, text);
     try (YAMLParser parser = new PlainYamlFactory(file).createParser(text)) {
       return new YamlTree(file, parser).document();
@@ -31,7 +31,7 @@ final class YamlTree {
       throw YamlError.of(file, text, e);
     } catch (IllegalArgumentException e) {
       // SnakeYAML throws it for some escapes, such as "\UFFFFFFFF".
-      throw new Place(file, 1).refusal(YamlError.INVALID);
+      throw new FileLine(file, 1).refusal(YamlError.INVALID);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -44,55 +44,55 @@ final class YamlTree {
       if (character == '\n') {
         line++;
       } else if (!UserText.allowed(character)) {
-        throw new Place(file, line)
+        throw new FileLine(file, line)
             .refusal("the character U+%04X is not text; delete it".formatted(character));
       }
     }
   }
 
-  private Node document() throws IOException {
+  private YamlNode document() throws IOException {
     JsonToken first = parser.nextToken();
     if (first == null) {
-      throw new Place(file, 1).refusal("the file is empty; write keys and values into it");
+      throw new FileLine(file, 1).refusal("the file is empty; write keys and values into it");
     }
-    Node root = node(first, 0);
+    YamlNode root = node(first, 0);
     if (parser.nextToken() != null) {
       throw place().refusal("a second document begins; remove the line '---', or write two files");
     }
     return root;
   }
 
-  private Node node(JsonToken token, int depth) throws IOException {
+  private YamlNode node(JsonToken token, int depth) throws IOException {
     if (depth > MAX_DEPTH) {
       throw place().refusal("lists and keys are nested too deeply; correct the brackets");
     }
-    Place place = place();
+    FileLine place = place();
     return switch (token) {
-      case START_OBJECT -> new Node.Mapping(place, entries(depth));
-      case START_ARRAY -> new Node.Sequence(place, items(depth));
-      case VALUE_NULL -> new Node.Scalar(place, "");
-      default -> new Node.Scalar(place, parser.getText());
+      case START_OBJECT -> new YamlNode.Mapping(place, entries(depth));
+      case START_ARRAY -> new YamlNode.Sequence(place, items(depth));
+      case VALUE_NULL -> new YamlNode.Scalar(place, "");
+      default -> new YamlNode.Scalar(place, parser.getText());
     };
   }
 
-  private ImmutableMap<String, Node.Entry> entries(int depth) throws IOException {
-    Map<String, Node.Entry> entries = new LinkedHashMap<>();
+  private ImmutableMap<String, YamlNode.Entry> entries(int depth) throws IOException {
+    Map<String, YamlNode.Entry> entries = new LinkedHashMap<>();
     while (parser.nextToken() == JsonToken.FIELD_NAME) {
-      Place place = place();
+      FileLine place = place();
       String key = parser.currentName();
-      Node.Entry earlier = entries.get(key);
+      YamlNode.Entry earlier = entries.get(key);
       if (earlier != null) {
         throw place.refusal(
             "the key '%s' is given twice, first in line %d; write it once"
                 .formatted(key, earlier.place().line()));
       }
-      entries.put(key, new Node.Entry(place, node(parser.nextToken(), depth + 1)));
+      entries.put(key, new YamlNode.Entry(place, node(parser.nextToken(), depth + 1)));
     }
     return ImmutableMap.copyOf(entries);
   }
 
-  private ImmutableList<Node> items(int depth) throws IOException {
-    ImmutableList.Builder<Node> items = ImmutableList.builder();
+  private ImmutableList<YamlNode> items(int depth) throws IOException {
+    ImmutableList.Builder<YamlNode> items = ImmutableList.builder();
     for (JsonToken token = parser.nextToken();
         token != JsonToken.END_ARRAY;
         token = parser.nextToken()) {
@@ -101,7 +101,7 @@ final class YamlTree {
     return items.build();
   }
 
-  private Place place() {
-    return new Place(file, parser.currentTokenLocation().getLineNr());
+  private FileLine place() {
+    return new FileLine(file, parser.currentTokenLocation().getLineNr());
   }
 }

@@ -95,7 +95,7 @@ class MutatedFilesTest {
                 text -> TuningFile.parse("my.yaml", text, instruments).toString()),
             new Kind(
                 Files.readString(docs.resolve("demo").resolve("hearing.yaml")),
-                text -> Node.parse("my.yaml", text).toString()));
+                text -> YamlNode.parse("my.yaml", text).toString()));
   }
 
   @Property(tries = 3000)

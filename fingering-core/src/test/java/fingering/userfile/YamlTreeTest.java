@@ -3,30 +3,30 @@ package fingering.userfile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-import fingering.userfile.Node.Mapping;
-import fingering.userfile.Node.Scalar;
-import fingering.userfile.Node.Sequence;
+import fingering.userfile.YamlNode.Mapping;
+import fingering.userfile.YamlNode.Scalar;
+import fingering.userfile.YamlNode.Sequence;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class YamlTreeTest {
-  private static Node parse(String text) {
-    return Node.parse("my.yaml", text);
+  private static YamlNode parse(String text) {
+    return YamlNode.parse("my.yaml", text);
   }
 
-  private static Node value(Node node, String key) {
+  private static YamlNode value(YamlNode node, String key) {
     return ((Mapping) node).entries().get(key).value();
   }
 
   private static Scalar scalar(int line, String text) {
-    return new Scalar(new Place("my.yaml", line), text);
+    return new Scalar(new FileLine("my.yaml", line), text);
   }
 
   @Test
   void keysListsAndValuesKnowTheirLines() {
-    Node root =
+    YamlNode root =
         parse(
             """
             # a comment
@@ -45,14 +45,14 @@ class YamlTreeTest {
     assertThat(((Mapping) root).entries().get("show").place().line()).isEqualTo(3);
     assertThat(((Sequence) value(root, "show")).items())
         .containsExactly(scalar(4, "3=8"), scalar(5, "2=4"));
-    Node part = ((Sequence) value(root, "parts")).items().get(0);
+    YamlNode part = ((Sequence) value(root, "parts")).items().get(0);
     assertThat(part.place().line()).isEqualTo(8);
     assertThat(value(part, "tempo")).isEqualTo(scalar(9, "96"));
   }
 
   @Test
   void jsonIsReadAsYaml() {
-    Node json = parse("{\"name\": \"low\", \"show\": [\"3=8\", 2], \"even\": true}");
+    YamlNode json = parse("{\"name\": \"low\", \"show\": [\"3=8\", 2], \"even\": true}");
     assertThat(value(json, "name")).isEqualTo(scalar(1, "low"));
     assertThat(((Sequence) value(json, "show")).items())
         .containsExactly(scalar(1, "3=8"), scalar(1, "2"));

@@ -3,7 +3,7 @@ package fingering.cli.audition;
 import com.google.common.collect.ImmutableList;
 import fingering.demand.Skill;
 import fingering.tables.Instrument;
-import fingering.userfile.Fields;
+import fingering.userfile.UserFields;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -35,7 +35,7 @@ public record AuditionSheet(
    * @param scale whether it is a scale
    * @param fields its keys and values
    */
-  record Entry(int number, boolean scale, Fields fields) {
+  record Entry(int number, boolean scale, UserFields fields) {
     /** The line on which it begins. */
     int line() {
       return fields.place().line();

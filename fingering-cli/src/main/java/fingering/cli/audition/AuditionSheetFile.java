@@ -10,8 +10,8 @@ import fingering.demand.Skill;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
-import fingering.userfile.Fields;
 import fingering.userfile.KnownKeys;
+import fingering.userfile.UserFields;
 import java.nio.file.Path;
 
 /** Reads an audition sheet. */
@@ -63,11 +63,11 @@ public final class AuditionSheetFile {
               "tempo: quarter=72")
           .and(DemandKeys.ALL);
 
-  private final Fields fields;
+  private final UserFields fields;
   private final ImmutableList.Builder<Entry> entries = ImmutableList.builder();
   private int number;
 
-  private AuditionSheetFile(Fields fields) {
+  private AuditionSheetFile(UserFields fields) {
     this.fields = fields;
   }
 
@@ -78,7 +78,7 @@ public final class AuditionSheetFile {
    *     and line
    */
   public static AuditionSheet read(Path file) {
-    return new AuditionSheetFile(Fields.read(file, SHEET)).sheet(file.toString());
+    return new AuditionSheetFile(UserFields.read(file, SHEET)).sheet(file.toString());
   }
 
   private AuditionSheet sheet(String file) {
@@ -108,7 +108,7 @@ public final class AuditionSheetFile {
   }
 
   private void entries(String key, KnownKeys keys, boolean scale) {
-    for (Fields part : fields.parts(key, keys).orElse(ImmutableList.of())) {
+    for (UserFields part : fields.parts(key, keys).orElse(ImmutableList.of())) {
       number++;
       entries.add(new Entry(number, scale, part));
     }

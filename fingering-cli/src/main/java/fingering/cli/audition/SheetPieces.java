@@ -31,8 +31,8 @@ import fingering.scoring.Scoring;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
-import fingering.userfile.Fields;
-import fingering.userfile.Place;
+import fingering.userfile.FileLine;
+import fingering.userfile.UserFields;
 import fingering.userfile.UserFileException;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -119,12 +119,12 @@ public final class SheetPieces {
     } catch (UserFileException e) {
       throw e;
     } catch (FingeringException e) {
-      throw new Place(sheet.file(), line).refusal(e.getMessage());
+      throw new FileLine(sheet.file(), line).refusal(e.getMessage());
     }
   }
 
   private Ready scale(Entry entry) {
-    Fields fields = entry.fields();
+    UserFields fields = entry.fields();
     Scale scale = fields.value("scale", Scale::parse).orElseThrow(() -> fields.missing("scale"));
     ScaleRequest request =
         new ScaleRequest(
@@ -162,7 +162,7 @@ public final class SheetPieces {
   private Ready excerpt(Entry entry) {
     ScoreFile file = at(entry.lineOf("file", "abc"), () -> file(entry));
     Score score = at(entry.lineOf("file", "abc"), () -> ScoreReader.read(file));
-    Fields fields = entry.fields();
+    UserFields fields = entry.fields();
     Optional<String> part = fields.text("part");
     at(
         entry.lineOf("part", "file", "abc"),

@@ -6,8 +6,8 @@ import fingering.demand.DemandParser;
 import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.tables.FingeringException;
-import fingering.userfile.Fields;
 import fingering.userfile.KnownKeys;
+import fingering.userfile.UserFields;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -32,10 +32,10 @@ public final class BriefFile {
    *     and line
    */
   public static ImmutableList<Brief> read(Path file, Passage passage) {
-    Fields fields = Fields.read(file, FILE);
+    UserFields fields = UserFields.read(file, FILE);
     // A plan to keep is looked up in the folder of the brief that names it.
     DemandParser demands = PlanFile.demands(passage, file.toAbsolutePath().resolveSibling(""));
-    Optional<ImmutableList<Fields>> plans = fields.parts("plans", BRIEF);
+    Optional<ImmutableList<UserFields>> plans = fields.parts("plans", BRIEF);
     if (plans.isEmpty()) {
       return ImmutableList.of(brief(fields, bareName(file), demands));
     }
@@ -46,14 +46,14 @@ public final class BriefFile {
     }
     ImmutableList.Builder<Brief> briefs = ImmutableList.builder();
     int number = 0;
-    for (Fields plan : plans.get()) {
+    for (UserFields plan : plans.get()) {
       number++;
       briefs.add(brief(plan, "plan " + number, demands));
     }
     return briefs.build();
   }
 
-  private static Brief brief(Fields fields, String defaultName, DemandParser demands) {
+  private static Brief brief(UserFields fields, String defaultName, DemandParser demands) {
     Brief.Builder brief = Brief.builder(fields.text("name").orElse(defaultName));
     for (String key : fields.keys()) {
       if (!key.equals("name")) {

@@ -4,7 +4,7 @@ import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Note;
-import fingering.page.NoteMarks;
+import fingering.page.PrintedSigns;
 import fingering.page.staff.Lane.Direction;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
@@ -135,10 +135,10 @@ public final class ComparisonText {
     PlannedNote note = plan.notes().get(index);
     StringBuilder content = new StringBuilder();
     content.append(TextLayout.pad(RomanNumeral.of(note.placement().string()), 4));
-    content.append(NoteMarks.finger(note.placement())).append(' ');
+    content.append(PrintedSigns.finger(note.placement())).append(' ');
     content.append(
         TextLayout.pad(note.open() ? "" : note.placement().frame().position().display(), 5));
-    NoteMarks.shift(plan, note)
+    PrintedSigns.shift(plan, note)
         .ifPresent(direction -> content.append(direction == Direction.UP ? '↑' : '↓'));
     content.append("×".repeat(Math.min(2, note.crossing())));
     if (note.outside()) {

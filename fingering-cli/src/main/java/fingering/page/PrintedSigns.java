@@ -7,8 +7,8 @@ import fingering.plan.PlannedNote;
 import java.util.Optional;
 
 /** The marks of a planned note: its finger and its shift. */
-public final class NoteMarks {
-  private NoteMarks() {}
+public final class PrintedSigns {
+  private PrintedSigns() {}
 
   /**
    * The symbol of the finger: {@code 4°} for a natural harmonic, {@code 1◇4} for an artificial one

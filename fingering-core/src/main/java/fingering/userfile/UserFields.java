@@ -4,10 +4,10 @@ import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.tables.FingeringException;
-import fingering.userfile.Node.Entry;
-import fingering.userfile.Node.Mapping;
-import fingering.userfile.Node.Scalar;
-import fingering.userfile.Node.Sequence;
+import fingering.userfile.YamlNode.Entry;
+import fingering.userfile.YamlNode.Mapping;
+import fingering.userfile.YamlNode.Scalar;
+import fingering.userfile.YamlNode.Sequence;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
  * read a value throw a {@link UserFileException} with the line of the value if it cannot be read; a
  * {@link FingeringException} of a reading function gets that line too.
  */
-public final class Fields {
+public final class UserFields {
   private static final Splitter COMMAS = Splitter.on(',').trimResults();
   private static final Pattern WHOLE_NUMBER = Pattern.compile("\\d{1,9}");
   private static final String NONE = "none";
@@ -27,7 +27,7 @@ public final class Fields {
   private final Mapping mapping;
   private final KnownKeys known;
 
-  private Fields(Mapping mapping, KnownKeys known) {
+  private UserFields(Mapping mapping, KnownKeys known) {
     this.mapping = mapping;
     this.known = known;
     for (var entry : mapping.entries().entrySet()) {
@@ -46,7 +46,7 @@ public final class Fields {
    * @throws FingeringException if there is no such file, it is too large or not in UTF-8, or it is
    *     refused as by {@link #parse}
    */
-  public static Fields read(Path file, KnownKeys known) {
+  public static UserFields read(Path file, KnownKeys known) {
     return parse(file.toString(), SmallFile.text(file, known.what()), known);
   }
 
@@ -54,11 +54,11 @@ public final class Fields {
    * Reads the text of a file.
    *
    * @param file the name of the file, for messages
-   * @throws UserFileException if the text cannot be read, see {@link Node#parse}, or has no keys or
-   *     an unknown key
+   * @throws UserFileException if the text cannot be read, see {@link YamlNode#parse}, or has no
+   *     keys or an unknown key
    */
-  public static Fields parse(String file, String text, KnownKeys known) {
-    return of(Node.parse(file, text), known);
+  public static UserFields parse(String file, String text, KnownKeys known) {
+    return of(YamlNode.parse(file, text), known);
   }
 
   /**
@@ -67,9 +67,9 @@ public final class Fields {
    * @throws UserFileException if it does not consist of keys with values, has none, or has an
    *     unknown key
    */
-  public static Fields of(Node node, KnownKeys known) {
+  public static UserFields of(YamlNode node, KnownKeys known) {
     if (node instanceof Mapping mapping) {
-      return new Fields(mapping, known);
+      return new UserFields(mapping, known);
     }
     if (node instanceof Scalar scalar && YamlError.hasEqualsSign(firstLine(scalar))) {
       throw node.place().refusal(YamlError.colon(firstLine(scalar)));
@@ -83,7 +83,7 @@ public final class Fields {
   }
 
   /** Where the file, or this part of it, begins. */
-  public Place place() {
+  public FileLine place() {
     return mapping.place();
   }
 
@@ -98,7 +98,7 @@ public final class Fields {
   }
 
   /** Where the value of a key begins; where this part begins if the key is not given. */
-  public Place place(String key) {
+  public FileLine place(String key) {
     return entry(key).map(entry -> entry.value().place()).orElse(place());
   }
 
@@ -180,7 +180,7 @@ public final class Fields {
     return entry(key)
         .map(
             entry -> {
-              Node value = entry.value();
+              YamlNode value = entry.value();
               boolean none =
                   value instanceof Sequence list
                       ? list.items().isEmpty() || isNone(list.items())
@@ -189,14 +189,14 @@ public final class Fields {
             });
   }
 
-  private static boolean isNone(ImmutableList<Node> items) {
+  private static boolean isNone(ImmutableList<YamlNode> items) {
     return items.size() == 1
         && items.get(0) instanceof Scalar only
         && only.text().strip().equalsIgnoreCase(NONE);
   }
 
   /** The items of a key that has a list in which each item has keys of its own. */
-  public Optional<ImmutableList<Fields>> parts(String key, KnownKeys keys) {
+  public Optional<ImmutableList<UserFields>> parts(String key, KnownKeys keys) {
     return entry(key)
         .map(
             entry -> {
@@ -221,7 +221,7 @@ public final class Fields {
     return Optional.ofNullable(mapping.entries().get(key));
   }
 
-  private Scalar single(String key, Node value) {
+  private Scalar single(String key, YamlNode value) {
     if (value instanceof Scalar scalar) {
       return filled(key, scalar);
     }
@@ -241,7 +241,7 @@ public final class Fields {
     return scalar;
   }
 
-  private ImmutableList<Scalar> scalars(String key, Node value) {
+  private ImmutableList<Scalar> scalars(String key, YamlNode value) {
     if (value instanceof Sequence list && !list.items().isEmpty()) {
       return list.items().stream()
           .map(item -> item instanceof Scalar scalar ? scalar : notScalars(key, item))
@@ -250,7 +250,7 @@ public final class Fields {
     return ImmutableList.of(value instanceof Scalar scalar ? scalar : notScalars(key, value));
   }
 
-  private Scalar notScalars(String key, Node value) {
+  private Scalar notScalars(String key, YamlNode value) {
     throw value
         .place()
         .refusal(
@@ -258,7 +258,7 @@ public final class Fields {
                 .formatted(key, known.example(key)));
   }
 
-  private ImmutableList<Scalar> items(String key, Node value) {
+  private ImmutableList<Scalar> items(String key, YamlNode value) {
     return value instanceof Scalar scalar
         ? COMMAS
             .splitToStream(filled(key, scalar).text())

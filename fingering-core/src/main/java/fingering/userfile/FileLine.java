@@ -8,7 +8,7 @@ import fingering.tables.FingeringException;
  * @param file the name of the file, as messages show it
  * @param line the line, from 1
  */
-public record Place(String file, int line) {
+public record FileLine(String file, int line) {
   /** An exception for this line; its problem is one sentence without file and line. */
   public UserFileException refusal(String problem) {
     return new UserFileException(this, problem);

@@ -4,9 +4,9 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 
 /** A value in a user file, with its line: a single value, a list, or keys with values. */
-public sealed interface Node {
+public sealed interface YamlNode {
   /** The line on which the value begins. */
-  Place place();
+  FileLine place();
 
   /**
    * Parses a file.
@@ -15,7 +15,7 @@ public sealed interface Node {
    * @throws UserFileException if the text is empty, is not YAML, holds several documents, gives a
    *     key twice, or uses anchors, aliases or tags
    */
-  static Node parse(String file, String text) {
+  static YamlNode parse(String file, String text) {
     return YamlTree.parse(file, text);
   }
 
@@ -25,7 +25,7 @@ public sealed interface Node {
    * @param place the line on which the value begins
    * @param text the value as written, without quotes; empty if nothing is written
    */
-  record Scalar(Place place, String text) implements Node {}
+  record Scalar(FileLine place, String text) implements YamlNode {}
 
   /**
    * A list.
@@ -33,7 +33,7 @@ public sealed interface Node {
    * @param place the line on which the list begins
    * @param items the items, in order
    */
-  record Sequence(Place place, ImmutableList<Node> items) implements Node {}
+  record Sequence(FileLine place, ImmutableList<YamlNode> items) implements YamlNode {}
 
   /**
    * Keys with values.
@@ -41,7 +41,7 @@ public sealed interface Node {
    * @param place the line on which the first key is
    * @param entries the values by key, in the order of the file
    */
-  record Mapping(Place place, ImmutableMap<String, Entry> entries) implements Node {}
+  record Mapping(FileLine place, ImmutableMap<String, Entry> entries) implements YamlNode {}
 
   /**
    * The value of a key.
@@ -49,5 +49,5 @@ public sealed interface Node {
    * @param place the line of the key
    * @param value the value
    */
-  record Entry(Place place, Node value) {}
+  record Entry(FileLine place, YamlNode value) {}
 }

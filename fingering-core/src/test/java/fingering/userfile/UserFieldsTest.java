@@ -19,7 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class FieldsTest {
+class UserFieldsTest {
   private static final KnownKeys PIECE =
       KnownKeys.of("a piece", "file: a.xml", "tempo: quarter=96");
   private static final KnownKeys KEYS =
@@ -34,11 +34,11 @@ class FieldsTest {
           "show: 3=8",
           "pieces: [{file: a.xml}]");
 
-  private static Fields fields(String... lines) {
-    return Fields.parse("my.yaml", String.join("\n", lines), KEYS);
+  private static UserFields fields(String... lines) {
+    return UserFields.parse("my.yaml", String.join("\n", lines), KEYS);
   }
 
-  private static void refused(String text, Consumer<Fields> reading, String message) {
+  private static void refused(String text, Consumer<UserFields> reading, String message) {
     assertThatExceptionOfType(UserFileException.class)
         .isThrownBy(() -> reading.accept(fields(text)))
         .withMessage("my.yaml, line " + message);
@@ -46,7 +46,7 @@ class FieldsTest {
 
   @Test
   void valuesAreReadByTheirKeys() {
-    Fields fields =
+    UserFields fields =
         fields(
             "name: 'Low: and slow'",
             "octaves: 3",
@@ -70,17 +70,17 @@ class FieldsTest {
     assertThat(fields.listOrNone("shifts", Function.identity())).contains(ImmutableList.of());
     assertThat(fields.values("show", Function.identity()))
         .contains(ImmutableList.of("3=8", "2, 4=1"));
-    ImmutableList<Fields> pieces = fields.parts("pieces", PIECE).orElseThrow();
+    ImmutableList<UserFields> pieces = fields.parts("pieces", PIECE).orElseThrow();
     assertThat(pieces).extracting(piece -> piece.place().line()).containsExactly(9, 10);
     assertThat(pieces.get(1).text("tempo")).contains("96");
     assertThat(pieces.get(1).has("file")).isFalse();
-    assertThat(pieces.get(1).place("tempo")).isEqualTo(new Place("my.yaml", 10));
-    assertThat(pieces.get(1).place("file")).isEqualTo(new Place("my.yaml", 10));
+    assertThat(pieces.get(1).place("tempo")).isEqualTo(new FileLine("my.yaml", 10));
+    assertThat(pieces.get(1).place("file")).isEqualTo(new FileLine("my.yaml", 10));
   }
 
   @Test
   void whatIsNotGivenIsEmpty() {
-    Fields fields = fields("name: x");
+    UserFields fields = fields("name: x");
     assertThat(fields.number("octaves", 1, 5)).isEmpty();
     assertThat(fields.yesNo("even")).isEmpty();
     assertThat(fields.choice("counted", "together")).isEmpty();
@@ -120,7 +120,7 @@ class FieldsTest {
         KnownKeys.of(
             "a weights file", IntStream.range(0, 30).mapToObj(i -> "rule-" + i + ": 20").toList());
     assertThatExceptionOfType(UserFileException.class)
-        .isThrownBy(() -> Fields.parse("my.yaml", "loud: 3", many))
+        .isThrownBy(() -> UserFields.parse("my.yaml", "loud: 3", many))
         .withMessage(
             "my.yaml, line 1: there is no key 'loud' in a weights file; correct or remove it; a key"
                 + " is written as 'rule-0: 20'");
@@ -129,9 +129,10 @@ class FieldsTest {
   @Test
   void anyKeyMayBeAllowed() {
     KnownKeys any = KnownKeys.any("a weights file", "shift: 20");
-    assertThat(Fields.parse("my.yaml", "own-rule: 3", any).number("own-rule", 0, 9)).contains(3);
+    assertThat(UserFields.parse("my.yaml", "own-rule: 3", any).number("own-rule", 0, 9))
+        .contains(3);
     assertThatExceptionOfType(UserFileException.class)
-        .isThrownBy(() -> Fields.parse("my.yaml", "Own rule: 3", any))
+        .isThrownBy(() -> UserFields.parse("my.yaml", "Own rule: 3", any))
         .withMessage(
             "my.yaml, line 1: 'Own rule' is not a key; write it in lower case, such as 'shift:"
                 + " 20'");
@@ -223,11 +224,11 @@ class FieldsTest {
   @Test
   void anErrorOfAReaderGetsTheLineOfItsValue() {
     assertThatExceptionOfType(UserFileException.class)
-        .isThrownBy(() -> fields("show:", "  - 3", "  - x").values("show", FieldsTest::notX))
+        .isThrownBy(() -> fields("show:", "  - 3", "  - x").values("show", UserFieldsTest::notX))
         .withMessage("my.yaml, line 3: 'x' is not a number")
         .withCauseInstanceOf(FingeringException.class)
         .satisfies(e -> assertThat(e.problem()).isEqualTo("'x' is not a number"))
-        .satisfies(e -> assertThat(e.place()).isEqualTo(new Place("my.yaml", 3)));
+        .satisfies(e -> assertThat(e.place()).isEqualTo(new FileLine("my.yaml", 3)));
   }
 
   private static String notX(String text) {
@@ -252,7 +253,7 @@ class FieldsTest {
   @Test
   void filesAreReadInUtf8UpToASize(@TempDir Path folder) throws IOException {
     Path file = Files.writeString(folder.resolve("any.name"), "\uFEFFname: Übung\n");
-    assertThat(Fields.read(file, KEYS).text("name")).contains("Übung");
+    assertThat(UserFields.read(file, KEYS).text("name")).contains("Übung");
     unreadable(folder, "is a folder: name a test file inside it.");
     unreadable(folder.resolve("none"), "There is no file ");
     unreadable(
@@ -265,7 +266,7 @@ class FieldsTest {
 
   private static void unreadable(Path file, String message) {
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> Fields.read(file, KEYS))
+        .isThrownBy(() -> UserFields.read(file, KEYS))
         .withMessageContaining(message);
   }
 }

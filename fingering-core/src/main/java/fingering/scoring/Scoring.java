@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  */
 public final class Scoring {
   /** The highest weight of a rule, in points per unit. */
-  public static final long MAX_WEIGHT = 999_999;
+  public static final int MAX_WEIGHT = 999_999;
 
   /** The highest amount that a rule may charge at once. With it no cost overflows. */
   private static final long MAX_AMOUNT = Integer.MAX_VALUE;

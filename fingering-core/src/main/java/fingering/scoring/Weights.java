@@ -18,9 +18,6 @@ import java.nio.charset.StandardCharsets;
 public record Weights(ImmutableMap<String, Long> points) {
   private static final String WHAT = "a weights file";
 
-  /** The highest weight, in points per unit. */
-  private static final int MAX_POINTS = 999_999;
-
   /** The names of the built-in weights; each is the name of a file. */
   private static final ImmutableList<String> PRESETS =
       ImmutableList.of("common-practice", "beginner", "intermediate", "advanced");
@@ -104,7 +101,7 @@ public record Weights(ImmutableMap<String, Long> points) {
   private static Weights of(UserFields fields) {
     ImmutableMap.Builder<String, Long> points = ImmutableMap.builder();
     for (String rule : fields.keys()) {
-      points.put(rule, (long) fields.number(rule, 0, MAX_POINTS).orElseThrow());
+      points.put(rule, (long) fields.number(rule, 0, Scoring.MAX_WEIGHT).orElseThrow());
     }
     return new Weights(points.buildOrThrow());
   }

@@ -1,6 +1,7 @@
 package fingering.cli.file;
 
 import com.google.common.collect.Lists;
+import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.file.StagedScore;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -88,7 +89,7 @@ public final class NewFiles implements AutoCloseable {
    */
   public void text(String text, Path file, String option) {
     Path target = file.toAbsolutePath();
-    Path part = OutputPaths.unfinished(target);
+    Path part = ScoreFile.temporarySibling(target);
     add(
         file,
         new Unfinished() {

@@ -4,7 +4,6 @@ import fingering.musicxml.UnwritableScoreException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.UUID;
 
 /** Checks of the names of new files, and the errors about them. */
 public final class OutputPaths {
@@ -36,13 +35,5 @@ public final class OutputPaths {
     return new UnwritableScoreException(
         file + " cannot be written; check the folder, its permissions and the space on its disk.",
         e);
-  }
-
-  /**
-   * The name of an unfinished file beside its target. A temporary file of the system would not do:
-   * nobody else may read those, but users share what they write.
-   */
-  static Path unfinished(Path target) {
-    return target.resolveSibling("." + UUID.randomUUID() + ".part");
   }
 }

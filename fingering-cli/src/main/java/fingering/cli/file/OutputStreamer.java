@@ -1,6 +1,7 @@
 package fingering.cli.file;
 
 import fingering.musicxml.UnwritableScoreException;
+import fingering.musicxml.file.ScoreFile;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -36,7 +37,7 @@ public final class OutputStreamer implements Closeable {
 
   private static Unfinished unfinished(Path target) {
     try {
-      Path part = OutputPaths.unfinished(target.toAbsolutePath());
+      Path part = ScoreFile.temporarySibling(target.toAbsolutePath());
       // In case the user interrupts the program.
       part.toFile().deleteOnExit();
       return new Unfinished(

@@ -18,8 +18,8 @@ import java.util.List;
  * @param slurred whether a slur joins this moment to the previous one
  * @param grace whether the notes are grace notes
  * @param pizzicato whether the notes are plucked
- * @param meanNoteMicros the pace of the music: the mean length in microseconds of this moment and
- *     the six on either side, each counted as a second at most; 0 if not computed
+ * @param style how the notes are to be played
+ * @param surroundings the music around
  */
 public record Moment(
     ImmutableList<Note> starting,
@@ -30,7 +30,8 @@ public record Moment(
     boolean slurred,
     boolean grace,
     boolean pizzicato,
-    long meanNoteMicros) {
+    PlayingStyle style,
+    Surroundings surroundings) {
 
   /**
    * Checks the components.
@@ -43,13 +44,7 @@ public record Moment(
     }
   }
 
-  /** Moments on either side that count for the pace (common practice, no source). */
-  private static final int NEIGHBOURS = 6;
-
-  /** Longer notes count as this length in the pace, in microseconds. */
-  private static final long MAX_COUNTED_MICROS = 1_000_000;
-
-  /** A moment without a pace. */
+  /** A moment without style and surroundings. */
   public Moment(
       ImmutableList<Note> starting,
       ImmutableList<Note> held,
@@ -59,33 +54,50 @@ public record Moment(
       boolean slurred,
       boolean grace,
       boolean pizzicato) {
-    this(starting, held, startMicros, soundMicros, restMicros, slurred, grace, pizzicato, 0);
+    this(
+        starting,
+        held,
+        startMicros,
+        soundMicros,
+        restMicros,
+        slurred,
+        grace,
+        pizzicato,
+        PlayingStyle.PLAIN,
+        Surroundings.ALONE);
   }
 
-  /** The same moments, each with its pace. */
-  public static ImmutableList<Moment> withPace(List<Moment> moments) {
-    ImmutableList.Builder<Moment> paced = ImmutableList.builder();
-    for (int m = 0; m < moments.size(); m++) {
-      int from = Math.max(0, m - NEIGHBOURS);
-      int to = Math.min(moments.size(), m + NEIGHBOURS + 1);
-      long sum = 0;
-      for (int i = from; i < to; i++) {
-        sum += Math.min(MAX_COUNTED_MICROS, moments.get(i).soundMicros);
+  /** The same moments, each with its surroundings. */
+  public static ImmutableList<Moment> withSurroundings(List<Moment> moments) {
+    boolean slursPrinted = moments.stream().anyMatch(Moment::slurred);
+    ImmutableList.Builder<Moment> placed = ImmutableList.builder();
+    int to = 0;
+    for (int from = 0; from < moments.size(); from = to) {
+      int measure = moments.get(from).place().measureIndex();
+      while (to < moments.size() && moments.get(to).place().measureIndex() == measure) {
+        to++;
       }
-      Moment one = moments.get(m);
-      paced.add(
-          new Moment(
-              one.starting,
-              one.held,
-              one.startMicros,
-              one.soundMicros,
-              one.restMicros,
-              one.slurred,
-              one.grace,
-              one.pizzicato,
-              sum / (to - from)));
+      long pace = Surroundings.pace(moments, from, to);
+      for (int m = from; m < to; m++) {
+        placed.add(
+            moments.get(m).withSurroundings(Surroundings.of(moments, m, pace, slursPrinted)));
+      }
     }
-    return paced.build();
+    return placed.build();
+  }
+
+  private Moment withSurroundings(Surroundings around) {
+    return new Moment(
+        starting,
+        held,
+        startMicros,
+        soundMicros,
+        restMicros,
+        slurred,
+        grace,
+        pizzicato,
+        style,
+        around);
   }
 
   /** The place in the music. */

@@ -13,6 +13,6 @@ final class Slowness {
 
   /** Hundredths of a second by which the mean length of the notes around exceeds 0.15 s. */
   static long of(Moment moment) {
-    return Math.max(0, moment.meanNoteMicros() - NOT_SLOW_MICROS) / HUNDREDTH_MICROS;
+    return Math.max(0, moment.surroundings().paceMicros() - NOT_SLOW_MICROS) / HUNDREDTH_MICROS;
   }
 }

@@ -180,7 +180,8 @@ public class Searching {
           moment.slurred(),
           moment.grace(),
           moment.pizzicato(),
-          moment.meanNoteMicros());
+          moment.style(),
+          moment.surroundings());
     }
 
     /** The search. */

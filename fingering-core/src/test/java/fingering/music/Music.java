@@ -112,7 +112,7 @@ public final class Music {
         instrument,
         tempo,
         measures(),
-        Moment.withPace(moments.build()),
+        Moment.withSurroundings(moments.build()),
         ImmutableList.of());
   }
 

@@ -34,7 +34,7 @@ class CostCacheTest {
     String once = random.withDoubleStops(notes, 48, 76);
     Passage viola = Music.viola().tempo(random.tempo()).notes(once + " " + once + " ~C4/1 D4/3tr");
     GripFinder finder = new GripFinder(Fingerboard.of(viola.instrument()));
-    ImmutableList<Moment> moments = Moment.withPace(viola.moments());
+    ImmutableList<Moment> moments = Moment.withSurroundings(viola.moments());
     for (int m = 1; m < moments.size(); m++) {
       ImmutableList<Grip> before = finder.grips(moments.get(m - 1));
       ImmutableList<Grip> now = finder.grips(moments.get(m));

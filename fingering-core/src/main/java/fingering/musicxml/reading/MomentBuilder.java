@@ -84,7 +84,7 @@ final class MomentBuilder {
       builder.onset(starting.subList(i, next), gap);
       i = next;
     }
-    return Moment.withPace(builder.moments);
+    return Moment.withSurroundings(builder.moments);
   }
 
   /** Adds the grace notes and main notes of one onset time. */

@@ -108,7 +108,7 @@ final class DifficultyScale {
     double[] quick =
         plan.passage().moments().stream()
             .filter(moment -> !moment.grace())
-            .mapToDouble(moment -> MICROS / Math.max(1, moment.meanNoteMicros()))
+            .mapToDouble(moment -> MICROS / Math.max(1, moment.surroundings().paceMicros()))
             .sorted()
             .toArray();
     double pace = quick.length == 0 ? 0 : quick[(int) (PACE_QUANTILE * (quick.length - 1))];

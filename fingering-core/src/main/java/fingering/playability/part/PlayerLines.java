@@ -81,7 +81,8 @@ public final class PlayerLines {
         moment.slurred(),
         moment.grace(),
         moment.pizzicato(),
-        moment.meanNoteMicros());
+        moment.style(),
+        moment.surroundings());
   }
 
   /**

@@ -73,7 +73,7 @@ public final class Planner {
 
   /** The plan that a path describes. */
   Plan plan(Brief brief, Path path) {
-    return PlanAssembly.plan(brief, passage, costs.scoring(), path);
+    return PlanAssembly.plan(brief, passage, grips, costs.scoring(), path);
   }
 
   /** A copy with other rules or weights; it shares the grips of this planner. */

@@ -9,6 +9,9 @@ import fingering.music.PrintedString;
 import fingering.tables.Instrument;
 import fingering.tables.Tuning;
 import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -106,6 +109,22 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
 
   private String name(int m) {
     return name(planner.passage().moments().get(m));
+  }
+
+  /**
+   * Some moments by name. Different notes are named before one that is named already is named
+   * again.
+   *
+   * @param limit the most moments to name
+   */
+  static String names(Passage passage, BitSet moments, int limit) {
+    Map<String, String> byNotes = new LinkedHashMap<>();
+    moments.stream()
+        .mapToObj(passage.moments()::get)
+        .forEach(moment -> byNotes.putIfAbsent(names(moment), name(moment)));
+    List<String> named = byNotes.values().stream().limit(limit).toList();
+    int more = moments.cardinality() - named.size();
+    return String.join(", ", named) + (more > 0 ? " and " + more + " more" : "");
   }
 
   /** The notes that start at a moment, and where: {@code C4+E♭4 in measure 2, beat 1}. */

@@ -17,7 +17,6 @@ import java.util.BitSet;
 import java.util.Collections;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -351,6 +350,14 @@ public final class PlanComparer {
       Plan plan, ImmutableList.Builder<Plan> plans, ImmutableList.Builder<String> remarks) {
     plans.add(plan);
     addOutside(plan, remarks);
+    if (plan.brief().living() && 2 * plan.notesInPreferred() < plan.stoppedNotes()) {
+      remarks.add(
+          "'"
+              + plan.name()
+              + "' is there for fewer than half of its stopped notes: this music does not lie in "
+              + upperPosition().display()
+              + ".");
+    }
     if (plan.brief().requirement() instanceof RequiredStays stays
         && stays.notes()
             < (stays.positions().size() == 1 ? STAY_LENGTHS : SHORT_STAY_LENGTHS).get(0)) {
@@ -392,19 +399,14 @@ public final class PlanComparer {
             plan.notes().stream()
                 .filter(note -> note.outside() && !outOfReach.get(note.moment()))
                 .count();
-    int more = outOfReach.cardinality() - MAX_NAMED;
     return ": "
-        + outOfReach.stream()
-            .limit(MAX_NAMED)
-            .mapToObj(m -> InfeasibilityDiagnosis.name(passage.moments().get(m)))
-            .collect(Collectors.joining(", "))
-        + (more > 0 ? " and " + more + " more" : "")
+        + InfeasibilityDiagnosis.names(passage, outOfReach, MAX_NAMED)
         + (outOfReach.cardinality() == 1 ? " is" : " are")
         + " out of reach there"
         + (others == 0
             ? ""
             : plan.brief().living()
-                ? "; between or next to these, the hand does not come back for a note or two"
+                ? "; the hand comes back in a rest, or for three notes or more that take a second"
                 : "; the hand stays away for the notes close to these");
   }
 

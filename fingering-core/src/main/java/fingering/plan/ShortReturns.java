@@ -5,6 +5,7 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import java.util.BitSet;
+import java.util.stream.Stream;
 
 /**
  * The moments within reach at which a hand that lives in a position may still be elsewhere.
@@ -12,7 +13,9 @@ import java.util.BitSet;
  * <p>A teacher would say: come back to third after a note that you cannot reach there, but not for
  * a note or two, and not in the middle of a quick figure. Coming back is worth the shift for three
  * notes that take a second; for less, wait for the next rest. Where the music is quick you may
- * leave a note early and come back a note late (common practice, no source; the numbers are ours).
+ * leave a note early and come back a note late. Nor does the hand have to stay for a note that a
+ * finger reaches only in the place of its neighbour; it may, and then it need not shift (common
+ * practice, no source; the numbers are ours).
  *
  * @param brief the brief, which names the positions
  * @param moments the moments of the passage
@@ -43,7 +46,20 @@ record ShortReturns(
         from = to - 1;
       }
     }
+    for (int m = 0; m < moments.size(); m++) {
+      if (comfortable(m).findAny().isEmpty()) {
+        elsewhere.set(m);
+      }
+    }
     return elsewhere;
+  }
+
+  /** The grips of a moment in the positions, with each finger on a letter of its own. */
+  private Stream<Grip> comfortable(int m) {
+    return selection
+        .allowed(m)
+        .filter(grip -> OutsidePositions.outside(brief, grip) == 0)
+        .filter(grip -> grip.placements().stream().noneMatch(Placement::respelled));
   }
 
   /** Adds the moments of one stretch without a long rest or a note out of reach. */
@@ -73,12 +89,7 @@ record ShortReturns(
 
   /** The most notes of a moment that can be stopped in the positions. */
   private long stopped(int m) {
-    return selection
-        .allowed(m)
-        .filter(grip -> OutsidePositions.outside(brief, grip) == 0)
-        .mapToLong(ShortReturns::stopped)
-        .max()
-        .orElse(0);
+    return comfortable(m).mapToLong(ShortReturns::stopped).max().orElse(0);
   }
 
   private static long stopped(Grip grip) {

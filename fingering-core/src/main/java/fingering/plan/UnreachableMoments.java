@@ -97,13 +97,7 @@ record UnreachableMoments(Planner planner, AllowPositions within, BitSet moments
   }
 
   private String clause(Reason reason, BitSet some) {
-    int more = some.cardinality() - MAX_NAMED;
-    String names =
-        some.stream()
-                .limit(MAX_NAMED)
-                .mapToObj(m -> InfeasibilityDiagnosis.name(moment(m)))
-                .collect(Collectors.joining(", "))
-            + (more > 0 ? " and " + more + " more" : "");
+    String names = InfeasibilityDiagnosis.names(planner.passage(), some, MAX_NAMED);
     return reason == Reason.NO_SHAPE
         ? "no hand shape there holds the notes of " + names + " together"
         : names + (some.cardinality() == 1 ? " is " : " are ") + reason.words;

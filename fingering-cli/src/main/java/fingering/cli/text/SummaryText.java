@@ -234,7 +234,9 @@ public final class SummaryText {
         more == 0
             ? "costs the same"
             : "costs " + Math.abs(more) + " points " + (more > 0 ? "more" : "less");
-    return stays(plan).map(stays -> "in " + stays + "; ").orElse("")
+    return (plan.brief().living()
+            ? share(plan)
+            : stays(plan).map(stays -> "in " + stays + "; ").orElse(""))
         + "compared with "
         + base.name()
         + ", it has "
@@ -246,6 +248,16 @@ public final class SummaryText {
         + ", and "
         + price
         + ".";
+  }
+
+  /** How many stopped notes of a plan are in the position in which it lives. */
+  private static String share(Plan plan) {
+    return plan.notesInPreferred()
+        + " of "
+        + count(plan.stoppedNotes(), "stopped note")
+        + " in "
+        + plan.brief().preferred().stream().map(Position::display).collect(Collectors.joining(", "))
+        + "; ";
   }
 
   /** The stays above first position: {@code 3rd at m. 17–24, 30}. */

@@ -18,7 +18,6 @@ import java.util.Collections;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * Makes the plans that a teacher compares: one in first position, one that lives in an upper
@@ -273,9 +272,9 @@ public final class PlanComparer {
   }
 
   /**
-   * The first-position plan and the upper-position plan side by side; then the plan that is only
-   * partly in the upper position, if it differs from all others; and the plan that keeps the
-   * printed fingering if there is one. If no position above 1st is allowed, there is no upper plan.
+   * The first-position plan and the upper-position plan side by side; the plan that keeps the
+   * printed fingering if there is one; and last the plan that is only partly in the upper position,
+   * if it differs from all others. If no position above 1st is allowed, there are no upper plans.
    *
    * @param withSecond whether to add the plan that shows 1st, 2nd and 3rd position
    * @throws InfeasibleBriefException if the allowed positions and the demands leave no grip for a
@@ -287,28 +286,26 @@ public final class PlanComparer {
     Plan first = firstPositionPlan();
     plans.add(first);
     addOutside(first, remarks);
-    Optional<Plan> second = Optional.empty();
-    if (withSecond) {
-      second = firstToThirdPlan();
-    }
-    Optional<Plan> printed = asPrintedPlan();
-    if (upperPosition().compareTo(Position.FIRST) > 0) {
-      Optional<Plan> upper = upperPositionPlan();
-      add(upper, "a stay in " + upperPosition().display() + " position", plans, remarks);
-      ImmutableList<Plan> others =
-          Stream.of(Optional.of(first), upper, second, printed)
-              .flatMap(Optional::stream)
-              .collect(ImmutableList.toImmutableList());
-      partlyUpperPlan()
-          .filter(plan -> others.stream().noneMatch(other -> sameFingering(other, plan)))
-          .ifPresent(plan -> add(plan, plans, remarks));
+    boolean higher = upperPosition().compareTo(Position.FIRST) > 0;
+    if (higher) {
+      add(
+          upperPositionPlan(),
+          "a stay in " + upperPosition().display() + " position",
+          plans,
+          remarks);
     } else {
       remarks.add("No position above 1st is allowed, so there is no higher plan to compare.");
     }
     if (withSecond) {
-      add(second, "1st, 2nd and 3rd position together", plans, remarks);
+      add(firstToThirdPlan(), "1st, 2nd and 3rd position together", plans, remarks);
     }
-    printed.ifPresent(plans::add);
+    asPrintedPlan().ifPresent(plans::add);
+    if (higher) {
+      ImmutableList<Plan> others = plans.build();
+      partlyUpperPlan()
+          .filter(plan -> others.stream().noneMatch(other -> sameFingering(other, plan)))
+          .ifPresent(plan -> add(plan, plans, remarks));
+    }
     ImmutableList<Plan> compared = plans.build();
     cheaperPlan(compared).ifPresent(remarks::add);
     return new Comparison(passage, compared, remarks.build());

@@ -12,7 +12,6 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -57,8 +56,11 @@ record UnreachableMoments(Planner planner, AllowPositions within, BitSet moments
   private String one(int m) {
     Moment moment = moment(m);
     Reason reason = reason(m);
+    BitSet only = new BitSet();
+    only.set(m);
     String positions =
         positions(m).stream()
+            .filter(position -> !playable(only, Set.of(), position).isEmpty())
             .limit(MAX_POSITIONS)
             .map(Position::toString)
             .collect(Collectors.joining(", "));
@@ -71,9 +73,9 @@ record UnreachableMoments(Planner planner, AllowPositions within, BitSet moments
             : moment.starting().size() > 1
                 ? "no hand shape there holds these notes together"
                 : "no hand shape there holds it with the notes that still sound")
-        + "; it can be played in position "
-        + positions
-        + ", so allow one of these too"
+        + (positions.isEmpty()
+            ? "; allow more positions"
+            : "; it can be played in position " + positions + ", so allow one of these too")
         + divide(moments)
         + ".";
   }
@@ -90,8 +92,10 @@ record UnreachableMoments(Planner planner, AllowPositions within, BitSet moments
         + "): "
         + String.join("; ", clauses)
         + "; allow "
-        + further.stream().map(Position::toString).collect(Collectors.joining(" and "))
-        + " too"
+        + (further.isEmpty()
+            ? "more positions"
+            : further.stream().map(Position::toString).collect(Collectors.joining(" and "))
+                + " too")
         + divide(byReason.getOrDefault(Reason.NO_SHAPE, new BitSet()))
         + ".";
   }
@@ -154,17 +158,20 @@ record UnreachableMoments(Planner planner, AllowPositions within, BitSet moments
       Set<Position> candidates = new TreeSet<>();
       left.stream().forEach(m -> candidates.addAll(positions(m)));
       candidates.removeAll(chosen);
-      Optional<Position> best =
+      Position best =
           candidates.stream()
               .min(
                   Comparator.comparingInt((Position p) -> playable(left, chosen, p).cardinality())
                       .reversed()
-                      .thenComparingInt(this::distance));
-      if (best.isEmpty()) {
+                      .thenComparingInt(this::distance))
+              .orElseThrow();
+      BitSet helped = playable(left, chosen, best);
+      if (helped.isEmpty()) {
+        // A chord that has to be broken may need several positions.
         break;
       }
-      left.andNot(playable(left, chosen, best.get()));
-      chosen.add(best.get());
+      left.andNot(helped);
+      chosen.add(best);
     }
     return ImmutableList.copyOf(chosen);
   }

@@ -219,7 +219,7 @@ public final class SummaryText {
   }
 
   private static String alone(Plan plan) {
-    return stays(plan).map(stays -> "in " + stays + "; ").orElse("")
+    return whereabouts(plan)
         + count(plan.shifts(), "shift")
         + ", "
         + count(plan.crossings(), "string crossing")
@@ -234,9 +234,7 @@ public final class SummaryText {
         more == 0
             ? "costs the same"
             : "costs " + Math.abs(more) + " points " + (more > 0 ? "more" : "less");
-    return (plan.brief().living()
-            ? share(plan)
-            : stays(plan).map(stays -> "in " + stays + "; ").orElse(""))
+    return whereabouts(plan)
         + "compared with "
         + base.name()
         + ", it has "
@@ -248,6 +246,12 @@ public final class SummaryText {
         + ", and "
         + price
         + ".";
+  }
+
+  private static String whereabouts(Plan plan) {
+    return plan.brief().living()
+        ? share(plan)
+        : stays(plan).map(stays -> "in " + stays + "; ").orElse("");
   }
 
   /** How many stopped notes of a plan are in the position in which it lives. */

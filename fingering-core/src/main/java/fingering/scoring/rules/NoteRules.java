@@ -39,7 +39,7 @@ final class NoteRules {
   private static final int BASS_SPAN = 2;
 
   /** The steps charged for the thumb at the octave; more on both sides (common practice). */
-  private static final int THUMB_AT_OCTAVE = 12;
+  private static final int THUMB_AT_OCTAVE = 9;
 
   private NoteRules() {}
 
@@ -86,19 +86,7 @@ final class NoteRules {
             "Awkward trill",
             "A trill over an open string is hard to keep even; without a free finger it is impossible.",
             "half trill",
-            NoteRules::trill),
-        new NamedNoteRule(
-            "chord-shape",
-            "Fingers held together",
-            "Each finger that holds a note of a double stop or chord makes it harder.",
-            "finger",
-            NoteRules::chordShape),
-        new NamedNoteRule(
-            "divided",
-            "Divided chord",
-            "One hand cannot hold these notes together; break or divide the chord.",
-            "note",
-            (context, grip) -> grip.divided() ? grip.placements().size() : 0));
+            NoteRules::trill));
   }
 
   private static long position(NoteContext context, Grip grip) {
@@ -132,11 +120,16 @@ final class NoteRules {
     long halves = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       Placement placement = grip.placements().get(i);
-      if (placement.finger() == Finger.FOURTH && placement.stopped()) {
+      if (placement.finger() == Finger.FOURTH && placement.stopped() && weak(placement)) {
         halves += exposed ? 4 : quick ? 3 : 2;
       }
     }
     return halves;
+  }
+
+  /** On cello and bass the fourth finger stops the string as firmly as the others. */
+  private static boolean weak(Placement placement) {
+    return placement.frame().shape() == Frame.Shape.LETTERS;
   }
 
   private static long openString(NoteContext context, Grip grip) {
@@ -166,10 +159,16 @@ final class NoteRules {
     return semitones;
   }
 
-  /** The weight of a string. On violin and viola all but the top string count the same. */
+  /**
+   * The weight of a string. On violin and viola all but the top string count the same. In thumb
+   * position the hand lies over the two upper strings, which are one place to play.
+   */
   private static long thickness(Placement placement) {
-    boolean letters = placement.frame().shape() == Frame.Shape.LETTERS;
-    return letters ? Math.min(1, placement.string() - 1) : placement.string() - 1;
+    return switch (placement.frame().shape()) {
+      case LETTERS -> Math.min(1, placement.string() - 1);
+      case THUMB -> Math.max(0, placement.string() - 2);
+      case CLOSED, EXTENDED_BACK, EXTENDED_FORWARD -> placement.string() - 1;
+    };
   }
 
   private static long againstSpelling(NoteContext context, Grip grip) {
@@ -188,16 +187,5 @@ final class NoteRules {
       trills += placement.trill().isEmpty() ? 4 : placement.open() ? 1 : 0;
     }
     return trills;
-  }
-
-  private static long chordShape(NoteContext context, Grip grip) {
-    if (grip.placements().size() < 2) {
-      return 0;
-    }
-    long fingers = 0;
-    for (int i = 0; i < grip.placements().size(); i++) {
-      fingers += grip.placements().get(i).open() ? 0 : 1;
-    }
-    return fingers;
   }
 }

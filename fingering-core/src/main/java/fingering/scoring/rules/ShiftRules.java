@@ -84,7 +84,7 @@ final class ShiftRules {
         new NamedTransitionRule(
                 "shift-creeping",
                 "Creeping shift",
-                "One finger shifts on by a whole tone and smears the line; another finger would speak clearly.",
+                "One finger shifts on by a step and smears the line; another finger would speak clearly.",
                 "shift",
                 ShiftRules::creeping)
             .on(ShiftCondition.SHIFT));
@@ -138,7 +138,10 @@ final class ShiftRules {
   }
 
   private static long changedFinger(Transition transition, Grip before, Grip now) {
-    if (before.open() || transition.acrossRest() || !HandMovement.shifts(transition, before, now)) {
+    if (before.open()
+        || transition.acrossRest()
+        || !HandMovement.shifts(transition, before, now)
+        || ChordRules.moveAsOne(before, now)) {
       return 0;
     }
     Placement from = before.top();
@@ -160,13 +163,18 @@ final class ShiftRules {
   private static long creeping(Transition transition, Grip before, Grip now) {
     Placement from = before.top();
     Placement to = now.top();
-    return !from.open()
+    boolean creeps =
+        !from.open()
             && from.string() == to.string()
             && from.finger() == to.finger()
-            && step(from, to) == STEP
             && !transition.acrossRest()
             && HandMovement.shifts(transition, before, now)
-        ? 1
-        : 0;
+            && !ChordRules.moveAsOne(before, now);
+    if (!creeps) {
+      return 0;
+    }
+    // On cello and bass the next finger lies a semitone on, so to creep there is never needed.
+    boolean fingerReady = step(from, to) == 1 && now.frame().shape() != Frame.Shape.LETTERS;
+    return fingerReady ? 2 : step(from, to) == STEP ? 1 : 0;
   }
 }

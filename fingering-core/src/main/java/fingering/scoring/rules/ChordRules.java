@@ -13,6 +13,8 @@ final class ChordRules {
   /** The fourth finger, as seen from the first: no two fingers are further apart. */
   private static final int WIDEST = 3;
 
+  private static final int TONE = 2;
+
   /** Semitones from one string to the next; on the bass they are a fourth apart. */
   private static final int FIFTH = 7;
 
@@ -32,6 +34,13 @@ final class ChordRules {
             "Each interval has its own fingers: thirds 1-3 or 2-4, sixths neighbours, octaves 1-4.",
             "finger",
             ChordRules::outOfShape),
+        new NamedTransitionRule(
+                "chord-shape-change",
+                "Change of shape",
+                "Successive double stops of one interval keep one shape; the arm moves, not the fingers.",
+                "change",
+                ChordRules::shapeChange)
+            .where(transition -> !transition.acrossRest() && transition.held().isEmpty()),
         new NamedTransitionRule(
                 "broken-chord",
                 "Leap on one string",
@@ -74,20 +83,68 @@ final class ChordRules {
     long fingers = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       for (int j = 0; j < i; j++) {
-        Placement a = grip.placements().get(i);
-        Placement b = grip.placements().get(j);
-        if (a.stopped() && b.stopped() && Math.abs(a.string() - b.string()) == 1) {
-          int apart = Math.abs(a.finger().number() - b.finger().number());
-          fingers += Math.abs(apart - inShape(Math.abs(a.semitones() - b.semitones())));
+        Placement lower = grip.placements().get(j);
+        Placement higher = grip.placements().get(i);
+        if (pair(lower, higher)) {
+          fingers += Math.abs(apart(lower, higher) - inShape(lower, higher));
+        } else if (crossed(lower, higher)) {
+          fingers += 2;
         }
       }
     }
     return fingers;
   }
 
-  /** How many fingers apart two notes are held, some semitones apart along the strings. */
-  private static int inShape(int semitones) {
-    return Math.min(WIDEST, (semitones + 1) / 2);
+  /** Whether both notes are stopped, on neighbouring strings. */
+  private static boolean pair(Placement a, Placement b) {
+    return a.stopped() && b.stopped() && Math.abs(a.string() - b.string()) == 1;
+  }
+
+  /**
+   * Whether the higher note is more than a tone above the open string on which the lower one
+   * sounds, and yet on a lower string: the voices cross, and the hand goes high for nothing.
+   */
+  private static boolean crossed(Placement lower, Placement higher) {
+    return lower.open()
+        && higher.string() > lower.string()
+        && higher.semitones() > FIFTH * (higher.string() - lower.string()) + TONE;
+  }
+
+  private static int apart(Placement a, Placement b) {
+    return Math.abs(a.finger().number() - b.finger().number());
+  }
+
+  /**
+   * The charge for another shape, where the interval is the same or so close to it that its shape
+   * is the same. Thirds can change between 1-3 and 2-4: two fingers apart is one shape. While a
+   * note is held, the fingers move one by one, and no shape is expected.
+   */
+  private static long shapeChange(Transition transition, Grip before, Grip now) {
+    if (transition.acrossRest()
+        || !transition.held().isEmpty()
+        || !doubleStop(before)
+        || !doubleStop(now)
+        || !movable(before.frame())
+        || !movable(now.frame())) {
+      return 0;
+    }
+    Placement a = before.placements().get(0);
+    Placement b = before.top();
+    Placement c = now.placements().get(0);
+    Placement d = now.top();
+    return inShape(a, b) == inShape(c, d) && apart(a, b) != apart(c, d) ? 1 : 0;
+  }
+
+  private static boolean doubleStop(Grip grip) {
+    return !grip.divided()
+        && grip.placements().size() == 2
+        && pair(grip.placements().get(0), grip.top());
+  }
+
+  /** How many fingers apart the hand's own shape holds two notes. */
+  private static int inShape(Placement a, Placement b) {
+    int semitones = Math.abs(a.semitones() - b.semitones());
+    return Math.min(WIDEST, (semitones + 1) / TONE);
   }
 
   /**

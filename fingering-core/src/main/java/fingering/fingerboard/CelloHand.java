@@ -124,7 +124,7 @@ final class CelloHand implements ThumbPositionHand {
         case 1 -> above == 0 ? 0 : -1;
         case 2 -> above == 1 || above == 2 ? 0 : -1;
         case 3 ->
-            above == 2 || above == 3
+            above == 3
                 ? 0
                 : above == 4 ? Geometry.span(stringLength, semitones - 1, semitones) : -1;
         default -> -1;

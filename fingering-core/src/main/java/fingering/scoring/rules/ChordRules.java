@@ -173,18 +173,21 @@ final class ChordRules {
 
   /**
    * Whether the whole hand moves along with the shape it holds, as in octaves with 1-4: at least
-   * two fingers, each on its string as before. Players hear and feel this as one movement of the
-   * arm, not as fingers that slide or creep (common practice, no source).
+   * two fingers, each on its string as before, and all go the same way. Players hear and feel this
+   * as one movement of the arm, not as fingers that slide or creep (common practice, no source).
    */
   static boolean moveAsOne(Grip before, Grip now) {
     int notes = now.placements().size();
     if (notes < 2 || before.placements().size() != notes || before.divided() || now.divided()) {
       return false;
     }
+    int way = Integer.signum(now.top().semitones() - before.top().semitones());
     for (int i = 0; i < notes; i++) {
       Placement from = before.placements().get(i);
       Placement to = now.placements().get(i);
-      if (!from.stopped()
+      if (way == 0
+          || Integer.signum(to.semitones() - from.semitones()) != way
+          || !from.stopped()
           || !to.stopped()
           || from.finger() != to.finger()
           || from.string() != to.string()) {

@@ -41,6 +41,12 @@ final class NoteRules {
   /** The steps charged for the thumb at the octave; more on both sides (common practice). */
   private static final int THUMB_AT_OCTAVE = 9;
 
+  /** The last place on a string that is not high, in semitones (common practice). */
+  private static final int NOT_HIGH = 9;
+
+  /** The highest note of the hand with the thumb at the octave: a fourth above (common practice). */
+  private static final int END_OF_BLOCK = 17;
+
   private NoteRules() {}
 
   static ImmutableList<CostRule> all() {
@@ -152,23 +158,27 @@ final class NoteRules {
     long semitones = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       Placement placement = grip.placements().get(i);
-      if (placement.stopped()) {
-        semitones += thickness(placement) * Math.max(0, placement.semitones() - 9);
+      if (placement.stopped() && !inBlock(placement)) {
+        semitones += thickness(placement) * Math.max(0, placement.semitones() - NOT_HIGH);
       }
     }
     return semitones;
   }
 
-  /**
-   * The weight of a string. On violin and viola all but the top string count the same. In thumb
-   * position the hand lies over the two upper strings, which are one place to play.
-   */
+  /** The weight of a string. On violin and viola all but the top string count the same. */
   private static long thickness(Placement placement) {
-    return switch (placement.frame().shape()) {
-      case LETTERS -> Math.min(1, placement.string() - 1);
-      case THUMB -> Math.max(0, placement.string() - 2);
-      case CLOSED, EXTENDED_BACK, EXTENDED_FORWARD -> placement.string() - 1;
-    };
+    boolean letters = placement.frame().shape() == Frame.Shape.LETTERS;
+    return letters ? Math.min(1, placement.string() - 1) : placement.string() - 1;
+  }
+
+  /**
+   * Whether the note lies under the thumb at the octave: the hand then covers the two upper strings,
+   * which are one place to play.
+   */
+  private static boolean inBlock(Placement placement) {
+    return placement.frame().shape() == Frame.Shape.THUMB
+        && placement.string() == 2
+        && placement.semitones() <= END_OF_BLOCK;
   }
 
   private static long againstSpelling(NoteContext context, Grip grip) {

@@ -160,6 +160,10 @@ final class ShiftRules {
     return Math.abs(from.semitones() - to.semitones());
   }
 
+  private static boolean manyFingers(Frame frame) {
+    return frame.shape() != Frame.Shape.LETTERS && frame.span() > BASS_SPAN;
+  }
+
   private static long creeping(Transition transition, Grip before, Grip now) {
     Placement from = before.top();
     Placement to = now.top();
@@ -173,8 +177,9 @@ final class ShiftRules {
     if (!creeps) {
       return 0;
     }
-    // On cello and bass the next finger lies a semitone on, so to creep there is never needed.
-    boolean fingerReady = step(from, to) == 1 && now.frame().shape() != Frame.Shape.LETTERS;
+    // On the cello the next finger lies a semitone on, so to creep there is never needed. The bass
+    // hand has fewer fingers than semitones, and often moves by one.
+    boolean fingerReady = step(from, to) == 1 && manyFingers(now.frame());
     return fingerReady ? 2 : step(from, to) == STEP ? 1 : 0;
   }
 }

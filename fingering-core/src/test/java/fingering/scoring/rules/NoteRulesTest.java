@@ -152,7 +152,9 @@ class NoteRulesTest {
     assertThat(RuleCase.on("cello", "E4/1").by(2, "1", "thumb").charged("low-string-high"))
         .isZero();
     assertThat(RuleCase.on("cello", "A3/1").by(3, "1", "thumb").charged("low-string-high"))
-        .isEqualTo(5);
+        .isEqualTo(10);
+    assertThat(RuleCase.on("cello", "B4/1").by(2, "2", "thumb").charged("low-string-high"))
+        .isEqualTo(12);
   }
 
   @Test

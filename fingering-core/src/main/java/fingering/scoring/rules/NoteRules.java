@@ -44,7 +44,9 @@ final class NoteRules {
   /** The last place on a string that is not high, in semitones (common practice). */
   private static final int NOT_HIGH = 9;
 
-  /** The highest note of the hand with the thumb at the octave: a fourth above (common practice). */
+  /**
+   * The highest note of the hand with the thumb at the octave: a fourth above (common practice).
+   */
   private static final int END_OF_BLOCK = 17;
 
   private NoteRules() {}
@@ -172,8 +174,8 @@ final class NoteRules {
   }
 
   /**
-   * Whether the note lies under the thumb at the octave: the hand then covers the two upper strings,
-   * which are one place to play.
+   * Whether the note lies under the thumb at the octave: the hand then covers the two upper
+   * strings, which are one place to play.
    */
   private static boolean inBlock(Placement placement) {
     return placement.frame().shape() == Frame.Shape.THUMB

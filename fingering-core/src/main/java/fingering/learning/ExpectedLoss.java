@@ -6,37 +6,34 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The objective of learning, as a function of the logarithms of the weights: the expected loss of a
- * path, which is its difference from the printed marks, plus an L2 regularization term. That term
- * is half the strength times the squared distance from the start weights. A rule with start weight
- * 0 stays switched off.
+ * The objective of learning, as a function of the logarithms of the weights and of the numbers of
+ * the habit network: the expected loss of a path, which is its difference from the printed marks,
+ * mixed with the negative log likelihood of these marks, plus two L2 regularization terms. One is
+ * half the strength times the squared distance from the start weights, the other half the strength
+ * of the habit times the squares of its numbers. A rule with start weight 0 stays switched off.
  */
 final class ExpectedLoss implements Lbfgs.Function {
   private final ImmutableList<TrainingPiece> pieces;
   private final double[] start;
-  private final double strength;
-  private final double habitStrength;
+  private final LearningMethod method;
+  private final double[] network;
 
   /**
    * The objective for some pieces.
    *
    * @param start the start weights in natural units, 0 or more
-   * @param strength the strength of the regularization, 0 or more
    */
-  ExpectedLoss(
-      ImmutableList<TrainingPiece> pieces, double[] start, double strength, double habitStrength) {
+  ExpectedLoss(ImmutableList<TrainingPiece> pieces, double[] start, LearningMethod method) {
     this.pieces = pieces;
     this.start = start.clone();
-    this.strength = strength;
-    this.habitStrength = habitStrength;
+    this.method = method;
+    network = method.habit() ? HabitNetwork.start() : new double[0];
   }
 
-  /** The point of the start weights: their logarithms, or 0 for a rule that is switched off. */
+  /** The start: the logarithms of the start weights, 0 for a rule that is switched off. */
   double[] startPoint() {
-    double[] numbers = HabitNetwork.start();
-    double[] point = Arrays.copyOf(logarithms(), start.length + 2 * numbers.length);
-    System.arraycopy(numbers, 0, point, start.length, numbers.length);
-    System.arraycopy(numbers, 0, point, start.length + numbers.length, numbers.length);
+    double[] point = Arrays.copyOf(logarithms(), start.length + network.length);
+    System.arraycopy(network, 0, point, start.length, network.length);
     return point;
   }
 
@@ -48,12 +45,6 @@ final class ExpectedLoss implements Lbfgs.Function {
     return logarithms;
   }
 
-  /** The numbers of a habit network at a point; 0 for the violin, 1 for the cello. */
-  double[] numbers(double[] point, int network) {
-    int from = start.length + network * HabitNetwork.SIZE;
-    return Arrays.copyOfRange(point, from, from + HabitNetwork.SIZE);
-  }
-
   /** The weights at a point, in natural units. */
   double[] weights(double[] point) {
     double[] weights = new double[start.length];
@@ -63,24 +54,26 @@ final class ExpectedLoss implements Lbfgs.Function {
     return weights;
   }
 
+  /** The numbers of the habit network at a point; none if no habit is learned. */
+  double[] network(double[] point) {
+    return Arrays.copyOfRange(point, start.length, point.length);
+  }
+
   @Override
   public double at(double[] point, double[] gradient) {
     double[] weights = weights(point);
-    double[] violin = numbers(point, 0);
-    double[] cello = numbers(point, 1);
-    int size = point.length;
+    double[] numbers = network(point);
     // Each version has its own gradient, and the gradients are added in order. The sum is therefore
     // the same to the last bit for any number of threads.
     List<Term> terms =
         pieces.parallelStream()
             .flatMap(
                 piece ->
-                    piece.versions().stream()
-                        .map(version -> term(piece, version, weights, violin, cello, size)))
+                    piece.all().stream().map(version -> term(piece, version, weights, numbers)))
             .toList();
     double value = 0;
     for (Term term : terms) {
-      value += term.loss;
+      value += term.value;
       for (int r = 0; r < gradient.length; r++) {
         gradient[r] += term.gradient[r];
       }
@@ -89,41 +82,35 @@ final class ExpectedLoss implements Lbfgs.Function {
   }
 
   private static final class Term {
-    private final double loss;
+    private final double value;
     private final double[] gradient;
 
-    Term(double loss, double[] gradient) {
-      this.loss = loss;
+    Term(double value, double[] gradient) {
+      this.value = value;
       this.gradient = gradient;
     }
   }
 
-  private static Term term(
-      TrainingPiece piece,
-      MeasuredVersion version,
-      double[] weights,
-      double[] violin,
-      double[] cello,
-      int size) {
+  private Term term(
+      TrainingPiece piece, MeasuredVersion version, double[] weights, double[] numbers) {
     double share = piece.share(version);
-    double[] gradient = new double[size];
-    double loss = share * version.expectedLoss(weights, violin, cello, gradient);
+    double[] gradient = new double[weights.length + numbers.length];
+    double value = share * version.objective(method.likelihood(), weights, numbers, gradient);
     for (int r = 0; r < gradient.length; r++) {
       gradient[r] *= share;
     }
-    return new Term(loss, gradient);
+    return new Term(value, gradient);
   }
 
-  /** The regularization term; adds its gradient. */
+  /** The regularization terms; adds their gradients. */
   private double regularization(double[] point, double[] gradient) {
     double[] origin = logarithms();
     double term = 0;
-    for (int i = start.length; i < point.length; i++) {
-      term += habitStrength / 2 * point[i] * point[i];
-      gradient[i] += habitStrength * point[i];
-    }
-    for (int r = 0; r < start.length; r++) {
-      double distance = start[r] > 0 ? point[r] - origin[r] : 0;
+    for (int r = 0; r < point.length; r++) {
+      boolean isWeight = r < start.length;
+      double strength = isWeight ? method.strength() : method.habitStrength();
+      double from = isWeight ? origin[r] : 0;
+      double distance = isWeight && start[r] == 0 ? 0 : point[r] - from;
       term += strength / 2 * distance * distance;
       gradient[r] += strength * distance;
     }

@@ -1,6 +1,7 @@
 package fingering.learning;
 
 import java.util.Arrays;
+import java.util.function.DoubleBinaryOperator;
 
 /**
  * Computes expectations over all paths of a lattice with the forward-backward algorithm. The result
@@ -40,54 +41,31 @@ final class ForwardBackward {
    * @param factors exp(−cost) of each bundle
    * @param own a further factor of each grip of each moment
    * @param losses the loss of each grip of each moment
-   * @param slopes receives for each bundle, in addition to its value, the decrease of the expected
-   *     loss per unit of the bundle's cost: the covariance of the loss and the number of times that
-   *     the bundle occurs
-   * @param ownSlopes receives the same for each grip of each moment
+   * @param slopes receives the decrease of the expected loss per unit of each cost: the covariance
+   *     of the loss and the number of times that the cost occurs
    */
   static double expected(
-      Lattice lattice,
-      double[] factors,
-      double[][] own,
-      double[][] losses,
-      double[] slopes,
-      double[][] ownSlopes) {
+      Lattice lattice, double[] factors, double[][] own, double[][] losses, Slopes slopes) {
     ForwardBackward passes = new ForwardBackward(lattice, factors, own, losses);
     double expected = passes.forward();
-    passes.backward(expected, slopes, ownSlopes);
+    passes.backward(slopes, (past, future) -> past + future - expected);
     return expected;
   }
 
   /**
-   * The logarithm of the sum of the factors of all paths.
+   * The logarithm of the sum of exp(−cost) over all paths.
    *
-   * @param slopes receives for each bundle, in addition to its value, the expected number of times
-   *     that it occurs, times a sign
-   * @param ownSlopes receives the same for each grip of each moment
+   * @param factors exp(−cost) of each bundle
+   * @param own a further factor of each grip of each moment
+   * @param slopes receives its decrease per unit of each cost: the expected number of times that
+   *     the cost occurs
    */
-  static double logSum(
-      Lattice lattice,
-      double[] factors,
-      double[][] own,
-      double sign,
-      double[] slopes,
-      double[][] ownSlopes) {
-    double[][] losses = new double[own.length][];
-    for (int m = 0; m < own.length; m++) {
-      losses[m] = new double[own[m].length];
-    }
-    ForwardBackward passes = new ForwardBackward(lattice, factors, own, losses);
-    passes.sign = sign;
+  static double logSum(Lattice lattice, double[] factors, double[][] own, Slopes slopes) {
+    ForwardBackward passes = new ForwardBackward(lattice, factors, own, own);
     passes.forward();
-    passes.backward(0, slopes, ownSlopes);
-    double sum = 0;
-    for (double s : passes.scale) {
-      sum += Math.log(s);
-    }
-    return sum;
+    passes.backward(slopes, (past, future) -> 1);
+    return Arrays.stream(passes.scale).map(Math::log).sum();
   }
-
-  private double sign;
 
   private double forward() {
     int last = lattice.moments() - 1;
@@ -136,7 +114,7 @@ final class ForwardBackward {
     }
   }
 
-  private void backward(double expected, double[] slopes, double[][] ownSlopes) {
+  private void backward(Slopes slopes, DoubleBinaryOperator weight) {
     double[] backward = new double[forward[lattice.moments() - 1].length];
     Arrays.fill(backward, 1);
     double[] future = new double[backward.length];
@@ -145,15 +123,13 @@ final class ForwardBackward {
       double[] entering = new double[backward.length];
       for (int j = 0; j < backward.length; j++) {
         double probability = forward[m][j] * backward[j];
-        double slope = probability * (sign != 0 ? sign : past[m][j] + future[j] - expected);
-        slopes[nodes[j]] += slope;
-        ownSlopes[m][j] += slope;
+        slopes.addNode(m, j, nodes[j], probability * weight.applyAsDouble(past[m][j], future[j]));
         entering[j] = factors[nodes[j]] * own[m][j] * backward[j] / scale[m];
         future[j] += losses[m][j];
       }
       if (m > 0) {
         double[] futureBefore = new double[forward[m - 1].length];
-        backward = leave(m, entering, future, futureBefore, expected, slopes);
+        backward = leave(m, entering, future, futureBefore, slopes, weight);
         future = futureBefore;
       }
     }
@@ -172,20 +148,20 @@ final class ForwardBackward {
       double[] entering,
       double[] future,
       double[] futureBefore,
-      double expected,
-      double[] slopes) {
+      Slopes slopes,
+      DoubleBinaryOperator weight) {
     int[] edges = lattice.edges(m);
     double[] backward = new double[futureBefore.length];
     for (int i = 0; i < backward.length; i++) {
       double before = forward[m - 1][i];
-      double excessBefore = past[m - 1][i] - expected;
       int row = i * entering.length;
       for (int j = 0; j < entering.length; j++) {
         int edge = edges[row + j];
         double probability = factors[edge] * entering[j];
         backward[i] += probability;
         futureBefore[i] += probability * future[j];
-        slopes[edge] += before * probability * (sign != 0 ? sign : excessBefore + future[j]);
+        slopes.addEdge(
+            edge, before * probability * weight.applyAsDouble(past[m - 1][i], future[j]));
       }
       futureBefore[i] = backward[i] > 0 ? futureBefore[i] / backward[i] : 0;
     }

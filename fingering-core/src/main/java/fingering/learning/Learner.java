@@ -3,61 +3,63 @@ package fingering.learning;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Iterables;
+import com.google.common.primitives.ImmutableDoubleArray;
 import fingering.fingerboard.LeftHand;
 import fingering.scoring.CostRule;
+import fingering.scoring.Habit;
+import fingering.scoring.HabitNetwork;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
 import fingering.tables.FingeringException;
+import fingering.tables.Instrument.HandKind;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * Learns weights from printed fingerings by minimum-risk training (Smith and Eisner 2006, from
- * memory). The probability of a path is proportional to exp(−cost/T), and the weights minimize the
- * expected difference between a path and the printed marks. Anything that is not printed, such as a
- * position or a string, does not count. The result is deterministic: the same examples give the
- * same weights.
+ * Learns weights, and on request a {@link Habit}, from printed fingerings. The probability of a
+ * path is proportional to exp(−cost/T). The weights minimize the expected difference between a path
+ * and the printed marks (minimum-risk training, Smith and Eisner 2006, from memory), mixed with the
+ * negative log likelihood of the marks if the {@link LearningMethod} says so. Anything that is not
+ * printed, such as a position or a string, does not count. Each kind of hand is learned by itself.
+ * The result is deterministic: the same examples give the same weights.
  */
 public final class Learner {
-  /** The default strength of the regularization towards the start weights. */
-  public static final double STRENGTH = 30;
-
-  /** The highest strength. */
-  public static final double MAX_STRENGTH = 1_000_000;
-
   /** The fewest notes with a printed finger in an example. */
   public static final int MIN_FINGERED = 8;
 
-  static double HABIT_STRENGTH = 0.1;
+  /** The most rounds of cross-validation; with more pieces, each round leaves out several. */
+  private static final int MAX_ROUNDS = 5;
 
   private static final String CROSSING = "crossing";
 
   /** The weight of the crossing rule if the start weights have none. */
   private static final long USUAL_CROSSING = 20;
 
-  /** The temperature T, in multiples of the start weight of the crossing rule. */
-  private static final int TEMPERATURE = 1;
-
-  private static final long MAX_POINTS = 999_999;
+  /** The numbers of a network are rounded to this many parts of one. */
+  private static final double ROUNDING = 1000;
 
   private final ImmutableList<TrainingExample> examples;
+  private final ImmutableList<CostRule> rules;
   private final Scoring scoring;
   private final Weights start;
-  private final ImmutableList<TrainingPiece> pieces;
+  private final LeftHand hand;
 
   private Learner(
       ImmutableList<TrainingExample> examples,
-      Scoring scoring,
+      ImmutableList<CostRule> rules,
       Weights start,
-      ImmutableList<TrainingPiece> pieces) {
+      LeftHand hand) {
     this.examples = examples;
-    this.scoring = scoring;
+    this.rules = rules;
     this.start = start;
-    this.pieces = pieces;
+    this.hand = hand;
+    scoring = Scoring.of(rules, new Weights(start.points()));
   }
 
   /**
@@ -70,7 +72,6 @@ public final class Learner {
    * @throws FingeringException if there is no example, or an example has fewer than {@value
    *     #MIN_FINGERED} notes with a printed finger
    * @throws IllegalArgumentException if a rule has no start weight
-   * @throws fingering.plan.InfeasibleBriefException if a note is out of the instrument's range
    */
   public static Learner of(
       ImmutableList<TrainingExample> examples,
@@ -81,8 +82,7 @@ public final class Learner {
       throw new FingeringException("There is nothing to learn from; give a fingered score.");
     }
     examples.forEach(Learner::refuseUnfingered);
-    Scoring scoring = Scoring.of(rules, start);
-    return new Learner(examples, scoring, start, pieces(examples, scoring, hand));
+    return new Learner(examples, rules, start, hand);
   }
 
   private static void refuseUnfingered(TrainingExample example) {
@@ -101,120 +101,174 @@ public final class Learner {
     }
   }
 
-  private static ImmutableList<TrainingPiece> pieces(
-      ImmutableList<TrainingExample> examples, Scoring scoring, LeftHand hand) {
+  /**
+   * Learns weights from all pieces. If there are several, it also runs cross-validation.
+   *
+   * @param progress receives the progress
+   * @throws fingering.plan.InfeasibleBriefException if a note is out of the instrument's range
+   */
+  public LearnedWeights learn(LearningMethod method, LearningProgress progress) {
+    Set<HandKind> hands = new LinkedHashSet<>();
+    examples.forEach(example -> hands.add(example.passage().instrument().kind()));
+    Map<HandKind, ImmutableList<TrainingPiece>> pieces = new LinkedHashMap<>();
+    hands.forEach(kind -> pieces.put(kind, pieces(kind, method)));
+    List<Agreement> leftOut = new ArrayList<>();
+    for (HandKind kind : hands) {
+      leftOut.addAll(crossValidate(kind, pieces.get(kind), method, progress));
+    }
+    Weights weights = start;
+    for (HandKind kind : hands) {
+      Learned learned = learned(kind, pieces.get(kind), method, progress, 0);
+      weights = learned.in(weights, hands.size() == 1);
+    }
+    ImmutableList<TrainingPiece> all =
+        pieces.values().stream().flatMap(List::stream).collect(ImmutableList.toImmutableList());
+    return new LearnedWeights(
+        examples,
+        all.size(),
+        method.strength(),
+        weights,
+        Agreement.mean(agreements(all, start)),
+        Agreement.mean(agreements(all, weights)),
+        leftOut.isEmpty()
+            ? Optional.empty()
+            : Optional.of(Agreement.mean(ImmutableList.copyOf(leftOut))));
+  }
+
+  /** The pieces of one kind of hand. */
+  ImmutableList<TrainingPiece> pieces(HandKind kind, LearningMethod method) {
     Map<Object, Map<Object, List<TrainingExample>>> grouped = new LinkedHashMap<>();
     for (TrainingExample example : examples) {
-      grouped
-          .computeIfAbsent(example.pieceKey(), key -> new LinkedHashMap<>())
-          .computeIfAbsent(example.versionKey(), key -> new ArrayList<>())
-          .add(example);
+      if (example.passage().instrument().kind() == kind) {
+        grouped
+            .computeIfAbsent(example.pieceKey(), key -> new LinkedHashMap<>())
+            .computeIfAbsent(example.versionKey(), key -> new ArrayList<>())
+            .add(example);
+      }
     }
     return grouped.values().stream()
-        .map(
-            versions ->
-                new TrainingPiece(
-                    versions.values().stream()
-                        .map(players -> MeasuredVersion.of(players, scoring, hand))
-                        .collect(ImmutableList.toImmutableList())))
+        .map(versions -> TrainingPiece.of(versions.values(), scoring, hand, method.tempi()))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /** The agreement of each piece with weights learned from others; none of a single piece. */
+  private ImmutableList<Agreement> crossValidate(
+      HandKind kind,
+      ImmutableList<TrainingPiece> pieces,
+      LearningMethod method,
+      LearningProgress progress) {
+    ImmutableList.Builder<Agreement> agreements = ImmutableList.builder();
+    int rounds = pieces.size() == 1 ? 0 : Math.min(MAX_ROUNDS, pieces.size());
+    for (int round = 0; round < rounds; round++) {
+      ImmutableList.Builder<TrainingPiece> leftOut = ImmutableList.builder();
+      ImmutableList.Builder<TrainingPiece> others = ImmutableList.builder();
+      for (int p = 0; p < pieces.size(); p++) {
+        (p % rounds == round ? leftOut : others).add(pieces.get(p));
+      }
+      Learned learned = learned(kind, others.build(), method, progress, rounds - round);
+      agreements.addAll(agreements(leftOut.build(), learned.in(start, false)));
+    }
+    return agreements.build();
+  }
+
+  private ImmutableList<Agreement> agreements(
+      ImmutableList<TrainingPiece> tested, Weights weights) {
+    Scoring tuned = Scoring.of(rules, weights);
+    return tested.stream()
+        .map(piece -> piece.agreement(tuned))
         .collect(ImmutableList.toImmutableList());
   }
 
   /**
-   * Learns weights from all pieces. If there are several, it also runs leave-one-out
-   * cross-validation.
+   * What was learned for one kind of hand.
    *
-   * @param strength the strength of the regularization towards the start weights, 0 to {@value
-   *     #MAX_STRENGTH}. Half of it times the squared change in the logarithm of a weight is added
-   *     to the expected number of different notes per hundred, summed over the pieces
-   * @param progress receives the progress
-   * @throws FingeringException if the strength is out of range
+   * @param network the numbers of the habit network, in points; none if no habit was learned
    */
-  public LearnedWeights learn(double strength, LearningProgress progress) {
-    if (!(strength >= 0 && strength <= MAX_STRENGTH)) {
-      throw new FingeringException(
-          "a strength of %s is out of range; give 0 to %.0f".formatted(strength, MAX_STRENGTH));
+  record Learned(HandKind hand, ImmutableMap<String, Long> points, ImmutableDoubleArray network) {
+    /**
+     * Some weights with these instead.
+     *
+     * @param alone whether these points become those of all hands
+     */
+    Weights in(Weights weights, boolean alone) {
+      Map<String, Long> all = new LinkedHashMap<>(weights.points());
+      points.forEach(
+          (rule, value) -> {
+            if (alone) {
+              all.remove(Weights.key(hand, rule));
+            }
+            all.put(alone ? rule : Weights.key(hand, rule), value);
+          });
+      Map<HandKind, ImmutableDoubleArray> networks =
+          new LinkedHashMap<>(weights.habit().networks());
+      if (!network.isEmpty()) {
+        networks.put(hand, network);
+        all.putIfAbsent(Habit.ID, 1L);
+      }
+      return new Weights(ImmutableMap.copyOf(all), new Habit(ImmutableMap.copyOf(networks)));
     }
-    Optional<Agreement> leftOut =
-        pieces.size() < 2 ? Optional.empty() : Optional.of(crossValidate(strength, progress));
-    Weights weights = weights(pieces, strength, progress, 0);
-    return new LearnedWeights(
-        examples,
-        pieces.size(),
-        strength,
-        weights,
-        agreement(pieces, start),
-        agreement(pieces, weights),
-        leftOut);
   }
 
-  /** The agreement by leave-one-out cross-validation. */
-  private Agreement crossValidate(double strength, LearningProgress progress) {
-    ImmutableList.Builder<Agreement> agreements = ImmutableList.builder();
-    for (int p = 0; p < pieces.size(); p++) {
-      TrainingPiece leftOut = pieces.get(p);
-      ImmutableList<TrainingPiece> others =
-          pieces.stream()
-              .filter(piece -> !piece.equals(leftOut))
-              .collect(ImmutableList.toImmutableList());
-      Weights weights = weights(others, strength, progress, pieces.size() - p);
-      agreements.add(agreement(ImmutableList.of(leftOut), weights));
-    }
-    return Agreement.mean(agreements.build());
-  }
-
-  private Agreement agreement(ImmutableList<TrainingPiece> tested, Weights weights) {
-    Scoring tuned = Scoring.of(scoring.rules(), weights);
-    return Agreement.mean(
-        tested.stream()
-            .map(piece -> piece.agreement(tuned))
-            .collect(ImmutableList.toImmutableList()));
-  }
-
-  /** The weights learned from some pieces. */
-  private Weights weights(
+  /** Learns from some pieces of one kind of hand. */
+  Learned learned(
+      HandKind kind,
       ImmutableList<TrainingPiece> training,
-      double strength,
+      LearningMethod method,
       LearningProgress progress,
       int remaining) {
-    double temperature = TEMPERATURE * startCrossing();
+    double temperature = startCrossing(kind);
     double[] startWeights =
-        scoring.rules().stream().mapToDouble(rule -> start.of(rule) / temperature).toArray();
-    ExpectedLoss loss = new ExpectedLoss(training, startWeights, strength, HABIT_STRENGTH);
+        scoring.rules().stream().mapToDouble(rule -> start.of(rule, kind) / temperature).toArray();
+    ExpectedLoss loss = new ExpectedLoss(training, startWeights, method);
     double[] point =
         Lbfgs.minimize(loss, loss.startPoint(), step -> progress.step(remaining, step));
-    return points(training, loss.weights(point), temperature);
+    double[] weights = loss.weights(point);
+    double scale = scale(weights, temperature);
+    return new Learned(
+        kind, points(kind, training, weights, scale), network(loss.network(point), scale));
   }
 
   /** The start weight of the crossing rule. */
-  private double startCrossing() {
+  private double startCrossing(HandKind kind) {
     return scoring.rules().stream()
         .filter(rule -> rule.id().equals(CROSSING))
-        .mapToLong(start::of)
+        .mapToLong(rule -> start.of(rule, kind))
         .filter(points -> points > 0)
         .findFirst()
         .orElse(USUAL_CROSSING);
   }
 
-  /**
-   * Learned weights in whole points. They are scaled so that the crossing rule keeps its start
-   * weight. A rule that never occurs in the pieces keeps its start weight too.
-   */
-  private Weights points(
-      ImmutableList<TrainingPiece> training, double[] learned, double temperature) {
-    ImmutableList<CostRule> rules = scoring.rules();
-    int crossing = Iterables.indexOf(rules, rule -> rule.id().equals(CROSSING));
-    double scale =
-        crossing >= 0 && learned[crossing] > 0 ? startCrossing() / learned[crossing] : temperature;
+  /** Points per natural unit, so that the crossing rule keeps its start weight. */
+  private double scale(double[] learned, double temperature) {
+    int crossing = Iterables.indexOf(scoring.rules(), rule -> rule.id().equals(CROSSING));
+    return crossing >= 0 && learned[crossing] > 0 ? temperature / learned[crossing] : temperature;
+  }
+
+  /** Learned weights in whole points. A rule that never occurs keeps its start weight. */
+  private ImmutableMap<String, Long> points(
+      HandKind kind, ImmutableList<TrainingPiece> training, double[] learned, double scale) {
     ImmutableMap.Builder<String, Long> points = ImmutableMap.builder();
-    IntStream.range(0, rules.size())
+    IntStream.range(0, scoring.rules().size())
         .forEach(
-            r ->
-                points.put(
-                    rules.get(r).id(),
-                    training.stream().anyMatch(piece -> piece.occurs(r))
-                        ? Math.min(MAX_POINTS, Math.round(learned[r] * scale))
-                        : start.of(rules.get(r))));
-    return new Weights(points.buildOrThrow());
+            r -> {
+              CostRule rule = scoring.rules().get(r);
+              points.put(
+                  rule.id(),
+                  training.stream().anyMatch(piece -> piece.occurs(r))
+                      ? Math.min(Scoring.MAX_WEIGHT, Math.round(learned[r] * scale))
+                      : start.of(rule, kind));
+            });
+    return points.buildOrThrow();
+  }
+
+  private static ImmutableDoubleArray network(double[] numbers, double scale) {
+    double[] inPoints = numbers.clone();
+    if (inPoints.length > 0) {
+      HabitNetwork.scale(inPoints, scale);
+    }
+    for (int i = 0; i < inPoints.length; i++) {
+      inPoints[i] = Math.rint(inPoints[i] * ROUNDING) / ROUNDING;
+    }
+    return ImmutableDoubleArray.copyOf(inPoints);
   }
 }

@@ -8,29 +8,38 @@ import fingering.plan.Plan;
 import fingering.plan.Planner;
 import fingering.scoring.CostRule;
 import fingering.scoring.Scoring;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * One version of a piece, for example with one bowing, with the fingerings that players printed.
  */
 final class MeasuredVersion {
+  /** The factor of a grip that is not as printed; not 0, so that every path stays possible. */
+  private static final double UNLIKE = 1e-30;
+
   private final ImmutableList<TrainingExample> examples;
   private final Planner planner;
   private final Lattice lattice;
   private final double[][] losses;
   private final HabitInputs habit;
 
+  /** For each player, {@link #asPrinted}. */
+  private final ImmutableList<double[][]> printed;
+
   private MeasuredVersion(
       ImmutableList<TrainingExample> examples,
       Planner planner,
       Lattice lattice,
       double[][] losses,
-      HabitInputs habit) {
+      HabitInputs habit,
+      ImmutableList<double[][]> printed) {
     this.examples = examples;
     this.planner = planner;
     this.lattice = lattice;
     this.losses = losses;
     this.habit = habit;
+    this.printed = printed;
   }
 
   /**
@@ -46,7 +55,10 @@ final class MeasuredVersion {
         planner,
         Lattice.of(examples.get(0).passage().moments(), planner.grips(), rules),
         losses(examples, planner.grips()),
-        HabitInputs.of(examples.get(0).passage().moments(), planner.grips()));
+        HabitInputs.of(examples.get(0).passage().moments(), planner.grips()),
+        examples.stream()
+            .map(example -> asPrinted(example, planner.grips()))
+            .collect(ImmutableList.toImmutableList()));
   }
 
   /** The number of players who fingered it. */
@@ -74,107 +86,61 @@ final class MeasuredVersion {
   }
 
   /**
-   * The expected loss of a path, summed over the players.
+   * The objective, summed over the players: the expected loss of a path, mixed with the negative
+   * log likelihood of the print.
    *
+   * @param likelihood the share of the likelihood, 0 to 1
    * @param weights the weights of the rules in natural units
+   * @param network the numbers of the habit network; none to learn without one
    * @param gradient receives, in addition to its values, the gradient by the logarithm of each
-   *     weight
+   *     weight, then by each number of the network
    */
-  static double MIX = Double.parseDouble(System.getProperty("mix", "0"));
-
-  double expectedLoss(double[] weights, double[] violin, double[] cello, double[] gradient) {
+  double objective(double likelihood, double[] weights, double[] network, double[] gradient) {
     AmountTable table = lattice.table();
-    double[] slopes = new double[table.size()];
     double[] factors = table.factors(weights);
-    double[][] own = habit.factors(violin, cello, planner.grips());
-    double[][] ownSlopes = new double[own.length][];
-    for (int m = 0; m < own.length; m++) {
-      ownSlopes[m] = new double[own[m].length];
+    double[][] own = habit.factors(network, losses);
+    Slopes slopes = new Slopes(table.size(), losses);
+    double value = 0;
+    if (likelihood < 1) {
+      slopes.addNow(likelihood - 1);
+      value += (1 - likelihood) * ForwardBackward.expected(lattice, factors, own, losses, slopes);
     }
-    double expected = 0;
-    if (MIX < 1) {
-      expected =
-          (1 - MIX) * ForwardBackward.expected(lattice, factors, own, losses, slopes, ownSlopes);
-      for (int k = 0; k < slopes.length; k++) {
-        slopes[k] *= -(1 - MIX);
-      }
-      for (double[] some : ownSlopes) {
-        for (int j = 0; j < some.length; j++) {
-          some[j] *= 1 - MIX;
-        }
+    if (likelihood > 0) {
+      slopes.addNow(-likelihood * examples.size());
+      value += likelihood * examples.size() * ForwardBackward.logSum(lattice, factors, own, slopes);
+      slopes.addNow(likelihood);
+      for (double[][] unlike : printed) {
+        double[][] kept = times(own, unlike);
+        value -= likelihood * ForwardBackward.logSum(lattice, factors, kept, slopes);
       }
     }
-    if (MIX > 0) {
-      // negative log likelihood: log Z - log Z(constrained)
-      double[] more = new double[slopes.length];
-      double[][] moreOwn = new double[own.length][];
-      for (int m = 0; m < own.length; m++) {
-        moreOwn[m] = new double[own[m].length];
-      }
-      double[] once = new double[slopes.length];
-      double[][] onceOwn = new double[own.length][];
-      for (int m = 0; m < own.length; m++) {
-        onceOwn[m] = new double[own[m].length];
-      }
-      double z = ForwardBackward.logSum(lattice, factors, own, 1, once, onceOwn);
-      int n = examples.size();
-      double nll = n * z;
-      for (int k = 0; k < more.length; k++) {
-        more[k] += n * once[k];
-      }
-      for (int m = 0; m < own.length; m++) {
-        for (int j = 0; j < own[m].length; j++) {
-          moreOwn[m][j] += n * onceOwn[m][j];
-        }
-      }
-      for (boolean[][] mask : masks()) {
-        double[][] masked = new double[own.length][];
-        for (int m = 0; m < own.length; m++) {
-          masked[m] = own[m].clone();
-          for (int j = 0; j < masked[m].length; j++) {
-            if (!mask[m][j]) {
-              masked[m][j] *= 1e-30;
-            }
-          }
-        }
-        nll -= ForwardBackward.logSum(lattice, factors, masked, -1, more, moreOwn);
-      }
-      expected += MIX * nll;
-      // slopes are counts; d nll / d cost = -(count - constrained count)
-      for (int k = 0; k < more.length; k++) {
-        slopes[k] -= MIX * more[k];
-      }
-      for (int m = 0; m < own.length; m++) {
-        for (int j = 0; j < own[m].length; j++) {
-          ownSlopes[m][j] += MIX * moreOwn[m][j];
-        }
-      }
-    }
-    table.addGradient(slopes, weights, gradient);
-    habit.addGradient(violin, cello, ownSlopes, gradient, weights.length);
-    return expected;
+    table.addGradient(slopes.byBundle(), weights, gradient);
+    habit.addGradient(network, slopes.byScore(), gradient, weights.length);
+    return value;
   }
 
-  private java.util.List<boolean[][]> cachedMasks;
-
-  private synchronized java.util.List<boolean[][]> masks() {
-    if (cachedMasks == null) {
-      java.util.List<boolean[][]> all = new java.util.ArrayList<>();
-      for (TrainingExample example : examples) {
-        double[][] loss = losses(List.of(example), planner.grips());
-        boolean[][] mask = new boolean[loss.length][];
-        for (int m = 0; m < loss.length; m++) {
-          mask[m] = new boolean[loss[m].length];
-          double least = java.util.Arrays.stream(loss[m]).min().orElse(0);
-          for (int j = 0; j < mask[m].length; j++) {
-            mask[m][j] = loss[m][j] <= least;
-          }
-        }
-        all.add(mask);
+  private static double[][] times(double[][] some, double[][] others) {
+    double[][] product = new double[some.length][];
+    for (int m = 0; m < some.length; m++) {
+      product[m] = new double[some[m].length];
+      for (int j = 0; j < product[m].length; j++) {
+        product[m][j] = some[m][j] * others[m][j];
       }
-      cachedMasks = all;
     }
-    return cachedMasks;
+    return product;
+  }
+
+  /** The factor of each grip of each moment: 1 if it is as printed as possible, else nearly 0. */
+  private static double[][] asPrinted(
+      TrainingExample example, ImmutableList<ImmutableList<Grip>> grips) {
+    double[][] factors = losses(List.of(example), grips);
+    for (double[] moment : factors) {
+      double least = Arrays.stream(moment).min().orElse(0);
+      for (int j = 0; j < moment.length; j++) {
+        moment[j] = moment[j] <= least ? 1 : UNLIKE;
+      }
+    }
+    return factors;
   }
 
   /** The agreement of the cheapest plan with each player. */

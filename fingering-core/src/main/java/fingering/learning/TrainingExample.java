@@ -26,6 +26,43 @@ public record TrainingExample(String name, Passage passage) {
     return (int) passage.notes().stream().filter(note -> note.marks().finger().isPresent()).count();
   }
 
+  /**
+   * The same example at another tempo.
+   *
+   * @param times the tempo as a multiple of this one
+   */
+  TrainingExample atTempo(double times) {
+    List<Moment> scaled =
+        passage.moments().stream()
+            .map(
+                moment ->
+                    new Moment(
+                        moment.starting(),
+                        moment.held(),
+                        Math.round(moment.startMicros() / times),
+                        Math.round(moment.soundMicros() / times),
+                        Math.round(moment.restMicros() / times),
+                        moment.slurred(),
+                        moment.grace(),
+                        moment.pizzicato(),
+                        moment.style(),
+                        moment.surroundings()))
+            .toList();
+    return new TrainingExample(
+        name,
+        new Passage(
+            passage.title(),
+            passage.partId(),
+            passage.partName(),
+            passage.instrument(),
+            passage.tempi(),
+            passage.measures(),
+            Moment.withSurroundings(scaled),
+            passage.remarks(),
+            passage.stringWords(),
+            passage.positionWords()));
+  }
+
   /** A key for the piece: instrument, pitches, onsets and lengths, without bowing and fingering. */
   Object pieceKey() {
     return List.of(

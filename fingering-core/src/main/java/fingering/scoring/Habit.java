@@ -1,30 +1,42 @@
 package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
 import com.google.common.primitives.ImmutableDoubleArray;
-import com.google.common.primitives.ImmutableIntArray;
 import com.google.common.primitives.ImmutableLongArray;
 import fingering.fingerboard.Grip;
+import fingering.tables.Instrument.HandKind;
+import java.util.Optional;
 
 /**
- * The rule of habit: players take a note so in such a place. Learned from fingered music; see
- * {@link HabitNetwork}. The cheapest placement of a note costs nothing, and no placement costs more
- * than {@link #MAX_POINTS}, so that no habit outweighs a stretch or a shift. It judges single notes
- * only, on violin and viola by one network, on the cello by another, and nothing on the bass.
+ * The rule of habit: players usually take a note so in such a place. Learned from fingered music;
+ * see {@link HabitNetwork}. The best placement of a note costs nothing, and no placement costs more
+ * than {@value #MAX_POINTS} points, so that no habit outweighs a stretch or a shift. The rule
+ * judges single bowed notes only.
  *
- * @param violin the numbers of the network for violin and viola, in points; empty if there is none
- * @param cello the same for the cello
+ * @param networks the numbers of the network of each kind of hand that has one, in points
  */
-public record Habit(ImmutableDoubleArray violin, ImmutableDoubleArray cello)
+public record Habit(ImmutableMap<HandKind, ImmutableDoubleArray> networks)
     implements ComparingRule {
   /** The id of the rule. */
   public static final String ID = "habit";
 
   /** No habit. */
-  public static final Habit NONE = new Habit(ImmutableDoubleArray.of(), ImmutableDoubleArray.of());
+  public static final Habit NONE = new Habit(ImmutableMap.of());
 
   /** The highest amount. */
   public static final long MAX_POINTS = 1500;
+
+  /**
+   * Checks the networks.
+   *
+   * @throws IllegalArgumentException if one does not have {@link HabitNetwork#SIZE} numbers
+   */
+  public Habit {
+    if (networks.values().stream().anyMatch(numbers -> numbers.length() != HabitNetwork.SIZE)) {
+      throw new IllegalArgumentException("a network has " + HabitNetwork.SIZE + " numbers");
+    }
+  }
 
   @Override
   public String id() {
@@ -38,7 +50,7 @@ public record Habit(ImmutableDoubleArray violin, ImmutableDoubleArray cello)
 
   @Override
   public String explanation() {
-    return "Players usually take such a note elsewhere, as learned from fingered music.";
+    return "Players usually take such a note with another finger or on another string, as learned from fingered music.";
   }
 
   @Override
@@ -48,23 +60,23 @@ public record Habit(ImmutableDoubleArray violin, ImmutableDoubleArray cello)
 
   @Override
   public boolean idle() {
-    return violin.isEmpty() && cello.isEmpty();
+    return networks.isEmpty();
   }
 
   @Override
   public ImmutableLongArray amounts(NoteContext context, ImmutableList<Grip> grips) {
+    ImmutableDoubleArray numbers =
+        network(context, grips)
+            .flatMap(hand -> Optional.ofNullable(networks.get(hand)))
+            .orElse(ImmutableDoubleArray.of());
     long[] amounts = new long[grips.size()];
-    double[] numbers = numbers(context, grips).toArray();
-    if (numbers.length == 0) {
+    if (numbers.isEmpty()) {
       return ImmutableLongArray.copyOf(amounts);
     }
-    ImmutableIntArray line = HabitNetwork.inputs(context.line());
-    double[] sums = HabitNetwork.sums(numbers, line);
-    double[] scores = new double[amounts.length];
+    double[] scores = HabitNetwork.scores(numbers.toArray(), context.line(), grips);
     double best = Double.NEGATIVE_INFINITY;
-    for (int j = 0; j < scores.length; j++) {
-      scores[j] = HabitNetwork.score(numbers, sums, HabitNetwork.inputs(grips.get(j).top()));
-      best = Math.max(best, scores[j]);
+    for (double score : scores) {
+      best = Math.max(best, score);
     }
     for (int j = 0; j < scores.length; j++) {
       amounts[j] = Math.min(MAX_POINTS, Math.round(best - scores[j]));
@@ -72,37 +84,17 @@ public record Habit(ImmutableDoubleArray violin, ImmutableDoubleArray cello)
     return ImmutableLongArray.copyOf(amounts);
   }
 
-  private ImmutableDoubleArray numbers(NoteContext context, ImmutableList<Grip> grips) {
-    return switch (family(context, grips)) {
-      case VIOLIN -> violin;
-      case CELLO -> cello;
-      case NONE -> ImmutableDoubleArray.of();
-    };
-  }
-
-  /** The networks. */
-  public enum Family {
-    /** Violin and viola. */
-    VIOLIN,
-    /** Cello. */
-    CELLO,
-    /** No network: double stops, harmonics, plucked notes, the bass. */
-    NONE
-  }
-
-  /** The network for the grips of a moment. */
-  public static Family family(NoteContext context, ImmutableList<Grip> grips) {
+  /**
+   * The kind of hand whose network judges the grips of a moment; empty for double stops, harmonics
+   * and plucked notes.
+   */
+  public static Optional<HandKind> network(NoteContext context, ImmutableList<Grip> grips) {
     Grip any = grips.get(0);
-    if (context.sounding() != 1
-        || any.placements().size() != 1
-        || any.top().touch().isPresent()
-        || context.plucked()) {
-      return Family.NONE;
-    }
-    return switch (any.frame().hand()) {
-      case VIOLIN -> Family.VIOLIN;
-      case CELLO -> Family.CELLO;
-      case BASS -> Family.NONE;
-    };
+    boolean judged =
+        context.sounding() == 1
+            && any.placements().size() == 1
+            && any.top().touch().isEmpty()
+            && !context.plucked();
+    return judged ? Optional.of(any.frame().hand()) : Optional.empty();
   }
 }

@@ -1,6 +1,8 @@
 package fingering.scoring;
 
+import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableIntArray;
+import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.Surroundings;
 import java.util.SplittableRandom;
@@ -103,6 +105,16 @@ public final class HabitNetwork {
     return semitones <= 12
         ? Math.max(0, semitones)
         : semitones <= 14 ? 13 : semitones <= 17 ? 14 : PLACES - 1;
+  }
+
+  /** The scores of the grips of a single note. */
+  static double[] scores(double[] numbers, LineContext line, ImmutableList<Grip> grips) {
+    double[] sums = sums(numbers, inputs(line));
+    double[] scores = new double[grips.size()];
+    for (int j = 0; j < scores.length; j++) {
+      scores[j] = score(numbers, sums, inputs(grips.get(j).top()));
+    }
+    return scores;
   }
 
   /** The sums at the hidden units by the line alone. */

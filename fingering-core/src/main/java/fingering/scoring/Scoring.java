@@ -4,9 +4,8 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableLongArray;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
+import fingering.tables.Instrument.HandKind;
 import java.util.Arrays;
-import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * The rules with their weights: one cost function for the search and for the explanation. Safe for
@@ -25,41 +24,15 @@ public final class Scoring {
 
   private final ImmutableList<CostRule> rules;
 
-  /** The rules that can charge anything, of all kinds. */
-  private final CostRule[] charging;
-
-  private final long[] chargingWeights;
-  private final NoteRule[] noteRules;
-  private final long[] noteWeights;
-  private final ComparingRule[] comparingRules;
-  private final long[] comparingWeights;
-  private final TransitionRule[] transitionRules;
-  private final long[] transitionWeights;
-  private final ImmutableList<TimedTransitionRule> timedRules;
-  private final ImmutableLongArray timedWeights;
+  /** Indexed by kind of hand. */
+  private final WeightedRules[] byHand;
 
   private Scoring(ImmutableList<CostRule> rules, Weights weights) {
     this.rules = rules;
-    List<CostRule> some =
-        rules.stream().filter(rule -> weights.of(rule) > 0 && !rule.idle()).toList();
-    charging = some.toArray(CostRule[]::new);
-    chargingWeights = weights(charging, weights);
-    noteRules = of(some, NoteRule.class).toArray(NoteRule[]::new);
-    noteWeights = weights(noteRules, weights);
-    comparingRules = of(some, ComparingRule.class).toArray(ComparingRule[]::new);
-    comparingWeights = weights(comparingRules, weights);
-    transitionRules = of(some, TransitionRule.class).toArray(TransitionRule[]::new);
-    transitionWeights = weights(transitionRules, weights);
-    timedRules = of(some, TimedTransitionRule.class).collect(ImmutableList.toImmutableList());
-    timedWeights = ImmutableLongArray.copyOf(weights(timedRules.toArray(CostRule[]::new), weights));
-  }
-
-  private static <R extends CostRule> Stream<R> of(List<CostRule> rules, Class<R> kind) {
-    return rules.stream().filter(kind::isInstance).map(kind::cast);
-  }
-
-  private static long[] weights(CostRule[] rules, Weights weights) {
-    return Arrays.stream(rules).mapToLong(weights::of).toArray();
+    byHand =
+        Arrays.stream(HandKind.values())
+            .map(hand -> WeightedRules.of(rules, weights, hand))
+            .toArray(WeightedRules[]::new);
   }
 
   /**
@@ -79,10 +52,17 @@ public final class Scoring {
         throw new IllegalArgumentException(
             "the rule '" + rule.id() + "' is of several kinds; make it several rules");
       }
-      long weight = weights.of(rule);
-      if (weight < 0 || weight > MAX_WEIGHT) {
-        throw new IllegalArgumentException(
-            "the weight of the rule '" + rule.id() + "' is " + weight + ", not 0 to " + MAX_WEIGHT);
+      for (HandKind hand : HandKind.values()) {
+        long weight = weights.of(rule, hand);
+        if (weight < 0 || weight > MAX_WEIGHT) {
+          throw new IllegalArgumentException(
+              "the weight of the rule '"
+                  + rule.id()
+                  + "' is "
+                  + weight
+                  + ", not 0 to "
+                  + MAX_WEIGHT);
+        }
       }
       if (rule instanceof TimedTransitionRule timed && timed.unitMicros() < 1) {
         throw new IllegalArgumentException(
@@ -102,6 +82,14 @@ public final class Scoring {
     return rules.stream().mapToInt(CostRule::lookBack).max().orElse(0);
   }
 
+  private WeightedRules of(Grip grip) {
+    return of(grip.frame().hand());
+  }
+
+  private WeightedRules of(HandKind hand) {
+    return byHand[hand.ordinal()];
+  }
+
   /** Points for each grip of a moment, by all rules. */
   public ImmutableLongArray costs(NoteContext context, ImmutableList<Grip> grips) {
     long[] costs = new long[grips.size()];
@@ -112,51 +100,37 @@ public final class Scoring {
 
   /** Points for two successive grips, by all rules. */
   public long cost(TimedTransition transition, Grip before, Grip now) {
-    long cost = 0;
-    for (int i = 0; i < charging.length; i++) {
-      cost += transition.amount(charging[i], before, now) * chargingWeights[i];
-    }
-    return cost;
+    return of(now).cost(transition, before, now);
   }
 
   /** Adds the points for each grip by the rules that judge it alone; they do not see the line. */
   public void addPlainCosts(NoteContext context, ImmutableList<Grip> grips, long[] costs) {
-    for (int j = 0; j < costs.length; j++) {
-      for (int i = 0; i < noteRules.length; i++) {
-        costs[j] +=
-            checked(noteRules[i], noteRules[i].amount(context, grips.get(j))) * noteWeights[i];
-      }
-    }
+    of(grips.get(0)).addPlainCosts(context, grips, costs);
   }
 
   /** Adds the points for each grip by the rules that compare the grips of a moment. */
   public void addComparedCosts(NoteContext context, ImmutableList<Grip> grips, long[] costs) {
-    for (int i = 0; i < comparingRules.length; i++) {
-      ImmutableLongArray amounts = comparingRules[i].amounts(context, grips);
-      for (int j = 0; j < costs.length; j++) {
-        costs[j] += checked(comparingRules[i], amounts.get(j)) * comparingWeights[i];
-      }
-    }
+    of(grips.get(0)).addComparedCosts(context, grips, costs);
   }
 
   /** Whether a rule compares the grips of a moment. */
   public boolean compares() {
-    return comparingRules.length > 0;
+    return Arrays.stream(byHand).anyMatch(WeightedRules::compares);
   }
 
-  /** The costs of pairs of grips in a transition, apart from time. */
-  public TransitionCosts costs(Transition transition) {
-    return new TransitionCosts(transition, transitionRules, transitionWeights);
+  /** The costs of pairs of grips of a hand in a transition, apart from time. */
+  public TransitionCosts costs(Transition transition, HandKind hand) {
+    return of(hand).costs(transition);
   }
 
-  /** The rules that charge for missing time. */
-  public ImmutableList<TimedTransitionRule> timedRules() {
-    return timedRules;
+  /** The rules that charge a hand for missing time. */
+  public ImmutableList<TimedTransitionRule> timedRules(HandKind hand) {
+    return of(hand).timedRules();
   }
 
   /** The weights of {@link #timedRules}, in points per unit of each. */
-  public ImmutableLongArray timedWeights() {
-    return timedWeights;
+  public ImmutableLongArray timedWeights(HandKind hand) {
+    return of(hand).timedWeights();
   }
 
   /** The amount; the search relies on costs of 0 or more that do not overflow. */
@@ -196,15 +170,11 @@ public final class Scoring {
     ImmutableList.Builder<Charge> charges = ImmutableList.builder();
     for (int m = 0; m < path.size(); m++) {
       NoteContext context = NoteContext.of(moments.get(m));
-      for (int i = 0; i < charging.length; i++) {
-        add(charges, i, m, amount(charging[i], context, grips.get(m), path.get(m)));
-      }
-      if (m == 0) {
-        continue;
-      }
-      TimedTransition transition = TimedTransition.between(moments.get(m - 1), moments.get(m));
-      for (int i = 0; i < charging.length; i++) {
-        add(charges, i, m, transition.amount(charging[i], path.get(m - 1), path.get(m)));
+      WeightedRules weighted = of(path.get(m));
+      weighted.explain(context, grips.get(m), path.get(m), m, charges);
+      if (m > 0) {
+        TimedTransition transition = TimedTransition.between(moments.get(m - 1), moments.get(m));
+        weighted.explain(transition, path.get(m - 1), path.get(m), m, charges);
       }
     }
     return charges.build();
@@ -220,11 +190,5 @@ public final class Scoring {
       return checked(rule, comparing.amounts(context, grips).get(grips.indexOf(grip)));
     }
     return 0;
-  }
-
-  private void add(ImmutableList.Builder<Charge> charges, int rule, int moment, long amount) {
-    if (amount > 0) {
-      charges.add(new Charge(charging[rule].id(), moment, amount, chargingWeights[rule]));
-    }
   }
 }

@@ -9,15 +9,15 @@ import java.util.Arrays;
  */
 public final class TransitionCosts {
   private final Transition transition;
-  private final WeightedRules always;
-  private final WeightedRules shifting;
-  private final WeightedRules staying;
+  private final ConditionalRules always;
+  private final ConditionalRules shifting;
+  private final ConditionalRules staying;
 
-  private static final class WeightedRules {
+  private static final class ConditionalRules {
     private final TransitionRule[] rules;
     private final long[] weights;
 
-    WeightedRules(
+    ConditionalRules(
         TransitionRule[] all, long[] weights, Transition transition, ShiftCondition condition) {
       int[] kept = new int[all.length];
       int size = 0;
@@ -42,9 +42,9 @@ public final class TransitionCosts {
 
   TransitionCosts(Transition transition, TransitionRule[] rules, long[] weights) {
     this.transition = transition;
-    always = new WeightedRules(rules, weights, transition, ShiftCondition.ANY);
-    shifting = new WeightedRules(rules, weights, transition, ShiftCondition.SHIFT);
-    staying = new WeightedRules(rules, weights, transition, ShiftCondition.STAY);
+    always = new ConditionalRules(rules, weights, transition, ShiftCondition.ANY);
+    shifting = new ConditionalRules(rules, weights, transition, ShiftCondition.SHIFT);
+    staying = new ConditionalRules(rules, weights, transition, ShiftCondition.STAY);
   }
 
   /** Whether the hand shifts between two grips. */

@@ -2,25 +2,32 @@ package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import com.google.common.primitives.Doubles;
 import com.google.common.primitives.ImmutableDoubleArray;
 import fingering.tables.FingeringException;
+import fingering.tables.Instrument.HandKind;
 import fingering.userfile.KnownKeys;
 import fingering.userfile.UserFields;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * The cost of one unit of each rule, in points. A YAML file lists them: {@code shift: 20}.
+ * The cost of one unit of each rule, in points. A YAML file lists them: {@code shift: 20}. A rule
+ * may cost one kind of hand something else: {@code cello.shift: 15}. The hand of the violin is also
+ * that of the viola.
  *
  * @param points whole points, 0 or more, by rule id
  * @param habit the learned habit; {@link Habit#NONE} if there is none
  */
 public record Weights(ImmutableMap<String, Long> points, Habit habit) {
-  private static final String VIOLIN = "habit-violin";
-  private static final String CELLO = "habit-cello";
+  private static final String NETWORK = "habit-network";
 
   /** Weights without a habit. */
   public Weights(ImmutableMap<String, Long> points) {
@@ -87,15 +94,9 @@ public record Weights(ImmutableMap<String, Long> points, Habit habit) {
    *     sentence with the line
    */
   public static Weights parse(String name, String text, ImmutableList<CostRule> rules) {
-    return of(
+    return read(
         UserFields.parse(
-            name,
-            text,
-            KnownKeys.of(
-                WHAT,
-                Stream.concat(rules.stream().map(CostRule::id), Stream.of(Habit.ID, VIOLIN, CELLO))
-                    .map(Weights::example)
-                    .toList())));
+            name, text, KnownKeys.of(WHAT, keys(rules).map(Weights::example).toList())));
   }
 
   /**
@@ -106,55 +107,98 @@ public record Weights(ImmutableMap<String, Long> points, Habit habit) {
    *     line
    */
   public static Weights parse(String name, String text) {
-    return of(UserFields.parse(name, text, KnownKeys.any(WHAT, example("shift"))));
+    return read(UserFields.parse(name, text, KnownKeys.any(WHAT, example("shift"))));
+  }
+
+  private static Stream<String> keys(ImmutableList<CostRule> rules) {
+    ImmutableList<String> ids =
+        Stream.concat(rules.stream().map(CostRule::id), Stream.of(Habit.ID))
+            .collect(ImmutableList.toImmutableList());
+    return Stream.of(
+            ids.stream(),
+            Arrays.stream(HandKind.values()).flatMap(hand -> ids.stream().map(id -> key(hand, id))),
+            Arrays.stream(HandKind.values()).map(hand -> key(hand, NETWORK)))
+        .flatMap(all -> all);
   }
 
   private static String example(String rule) {
     return rule + ": 20";
   }
 
-  private static Weights of(UserFields fields) {
+  private static Weights read(UserFields fields) {
     ImmutableMap.Builder<String, Long> points = ImmutableMap.builder();
     for (String rule : fields.keys()) {
-      if (rule.equals(VIOLIN) || rule.equals(CELLO)) {
-        continue;
+      if (!rule.endsWith(NETWORK)) {
+        points.put(rule, (long) fields.number(rule, 0, Scoring.MAX_WEIGHT).orElseThrow());
       }
-      points.put(rule, (long) fields.number(rule, 0, Scoring.MAX_WEIGHT).orElseThrow());
     }
-    return new Weights(
-        points.buildOrThrow(), new Habit(numbers(fields, VIOLIN), numbers(fields, CELLO)));
+    ImmutableMap.Builder<HandKind, ImmutableDoubleArray> networks = ImmutableMap.builder();
+    for (HandKind hand : HandKind.values()) {
+      if (fields.has(key(hand, NETWORK))) {
+        networks.put(hand, numbers(fields, key(hand, NETWORK)));
+      }
+    }
+    return new Weights(points.buildOrThrow(), new Habit(networks.buildOrThrow()));
   }
 
   private static ImmutableDoubleArray numbers(UserFields fields, String key) {
     ImmutableDoubleArray numbers =
-        ImmutableDoubleArray.copyOf(fields.list(key, Double::valueOf).orElse(ImmutableList.of()));
-    if (!numbers.isEmpty() && numbers.length() != HabitNetwork.SIZE) {
-      throw fields.refusal(
-          "has " + numbers.length() + " numbers for " + key + "; there are " + HabitNetwork.SIZE);
+        ImmutableDoubleArray.copyOf(fields.list(key, Weights::number).orElseThrow());
+    if (numbers.length() != HabitNetwork.SIZE) {
+      throw fields
+          .place(key)
+          .refusal(
+              "'%s' has %d numbers; a network has %d"
+                  .formatted(key, numbers.length(), HabitNetwork.SIZE));
     }
     return numbers;
   }
 
-  /** These weights, completed from others for the rules that these do not name. */
-  public Weights orElse(Weights others) {
-    return new Weights(
-        ImmutableMap.<String, Long>builder()
-            .putAll(others.points)
-            .putAll(points)
-            .buildKeepingLast(),
-        habit.idle() ? others.habit : habit);
+  private static double number(String text) {
+    Double number = Doubles.tryParse(text);
+    if (number == null || !Double.isFinite(number)) {
+      throw new FingeringException("'" + text + "' is not a number, such as -0.25");
+    }
+    return number;
   }
 
   /**
-   * Points per unit of a rule.
+   * These weights, completed from others for the rules that these do not name. Points for all hands
+   * replace those of the others for one hand too.
+   */
+  public Weights orElse(Weights others) {
+    Map<String, Long> all = new LinkedHashMap<>(others.points);
+    for (String rule : points.keySet()) {
+      for (HandKind hand : HandKind.values()) {
+        all.remove(key(hand, rule));
+      }
+    }
+    all.putAll(points);
+    return new Weights(ImmutableMap.copyOf(all), habit.idle() ? others.habit : habit);
+  }
+
+  /**
+   * Points per unit of a rule for a kind of hand: those for that hand, if they are given, else
+   * those for all.
    *
    * @throws IllegalArgumentException if the weights do not name the rule
    */
-  public long of(CostRule rule) {
-    Long value = points.get(rule.id());
+  public long of(CostRule rule, HandKind hand) {
+    Long own = points.get(key(hand, rule.id()));
+    Long value = own == null ? points.get(rule.id()) : own;
     if (value == null) {
       throw new IllegalArgumentException("no weight is given for the rule '" + rule.id() + "'");
     }
     return value;
+  }
+
+  /** The key of the numbers of a habit network: {@code violin.habit-network}. */
+  public static String networkKey(HandKind hand) {
+    return key(hand, NETWORK);
+  }
+
+  /** The key of a rule's points for one kind of hand: {@code cello.shift}. */
+  public static String key(HandKind hand, String rule) {
+    return hand.name().toLowerCase(Locale.ROOT) + "." + rule;
   }
 }

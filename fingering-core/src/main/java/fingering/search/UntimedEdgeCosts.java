@@ -7,6 +7,7 @@ import fingering.scoring.TimedTransitionRule;
 import fingering.scoring.Transition;
 import fingering.scoring.TransitionCosts;
 import fingering.scoring.TransitionTime;
+import fingering.tables.Instrument.HandKind;
 
 /**
  * The costs of all edges between the grips of two moments, for any time. Computing it evaluates the
@@ -14,6 +15,7 @@ import fingering.scoring.TransitionTime;
  */
 final class UntimedEdgeCosts {
   private final Scoring scoring;
+  private final HandKind hand;
 
   /** Indexed by earlier grip: whether it is only open strings. */
   private final boolean[] open;
@@ -27,13 +29,14 @@ final class UntimedEdgeCosts {
   UntimedEdgeCosts(
       Scoring scoring, Transition transition, ImmutableList<Grip> before, ImmutableList<Grip> now) {
     this.scoring = scoring;
+    hand = now.get(0).frame().hand();
     open = new boolean[before.size()];
     points = new CostMatrix(before.size(), now.size());
     needed =
-        scoring.timedRules().stream()
+        scoring.timedRules(hand).stream()
             .map(rule -> new CostMatrix(before.size(), now.size()))
             .collect(ImmutableList.toImmutableList());
-    TransitionCosts costs = scoring.costs(transition);
+    TransitionCosts costs = scoring.costs(transition, hand);
     for (int i = 0; i < before.size(); i++) {
       Grip from = before.get(i);
       open[i] = from.open();
@@ -42,7 +45,7 @@ final class UntimedEdgeCosts {
         boolean shifts = costs.shifts(from, to);
         points.put(i, j, costs.untimed(from, to, shifts));
         for (int r = 0; r < needed.size(); r++) {
-          TimedTransitionRule rule = scoring.timedRules().get(r);
+          TimedTransitionRule rule = scoring.timedRules(hand).get(r);
           needed.get(r).put(i, j, costs.needed(rule, from, to, shifts));
         }
       }
@@ -68,12 +71,12 @@ final class UntimedEdgeCosts {
   private CostMatrix timed(TransitionTime time) {
     CostMatrix sum = points;
     for (int r = 0; r < needed.size(); r++) {
-      TimedTransitionRule rule = scoring.timedRules().get(r);
+      TimedTransitionRule rule = scoring.timedRules(hand).get(r);
       CostMatrix more = new CostMatrix(open.length, points.columns());
       for (int i = 0; i < open.length; i++) {
         for (int j = 0; j < points.columns(); j++) {
           long units = time.missing(rule, needed.get(r).get(i, j), open[i]);
-          more.put(i, j, sum.get(i, j) + units * scoring.timedWeights().get(r));
+          more.put(i, j, sum.get(i, j) + units * scoring.timedWeights(hand).get(r));
         }
       }
       sum = more;

@@ -10,6 +10,7 @@ import fingering.cli.terminal.TextLayout;
 import fingering.cli.text.WeightsText;
 import fingering.learning.LearnedWeights;
 import fingering.learning.Learner;
+import fingering.learning.LearningMethod;
 import fingering.learning.LearningProgress;
 import fingering.learning.TrainingExample;
 import fingering.scoring.Weights;
@@ -65,7 +66,13 @@ final class LearnCommand extends BaseCommand {
       paramLabel = "NUMBER",
       description =
           "How strongly the starting weights count: 30 (the default) changes them gently, 3 follows the scores more closely, 0 follows only the scores.")
-  double strength = Learner.STRENGTH;
+  double strength = LearningMethod.STRENGTH;
+
+  @Option(
+      names = "--habit",
+      description =
+          "Also learn a habit: how players take a note, from the notes next to it. Needs thousands of fingered notes.")
+  boolean habit;
 
   @Mixin HandOptions hand = new HandOptions();
 
@@ -73,16 +80,20 @@ final class LearnCommand extends BaseCommand {
 
   @Override
   public Integer call() {
-    if (!(strength >= 0 && strength <= Learner.MAX_STRENGTH)) {
+    if (!(strength >= 0 && strength <= LearningMethod.MAX_STRENGTH)) {
       throw usageError(
-          "--strength must be a number from 0 to %.0f, such as 30".formatted(Learner.MAX_STRENGTH));
+          "--strength must be a number from 0 to %.0f, such as 30"
+              .formatted(LearningMethod.MAX_STRENGTH));
     }
     output.check();
     Weights from = startWeights();
     ImmutableList<TrainingExample> examples =
         scores.stream().map(this::example).collect(ImmutableList.toImmutableList());
     LearnedWeights learned =
-        Learner.of(examples, StandardRules.all(), from, hand.hand()).learn(strength, progress());
+        Learner.of(examples, StandardRules.all(), from, hand.hand())
+            .learn(
+                habit ? LearningMethod.rulesAndHabit(strength) : LearningMethod.rules(strength),
+                progress());
     endProgress();
     String startName = start.map(LearnCommand::name).orElse("common practice");
     output.print(WeightsText.of(learned, startName), spec);

@@ -1,15 +1,23 @@
 package fingering.cli.text;
 
+import com.google.common.primitives.ImmutableDoubleArray;
 import fingering.learning.Agreement;
 import fingering.learning.LearnedWeights;
 import fingering.learning.TrainingExample;
 import fingering.scoring.CostRule;
+import fingering.scoring.Weights;
 import fingering.scoring.rules.StandardRules;
+import fingering.tables.Instrument.HandKind;
 import fingering.userfile.UserText;
+import java.math.BigDecimal;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Learned weights as a file that can be read again, with comments on how they were learned. */
 public final class WeightsText {
+  private static final int NUMBERS_A_LINE = 16;
+
   private final StringBuilder text = new StringBuilder();
 
   private WeightsText() {}
@@ -69,16 +77,32 @@ public final class WeightsText {
   }
 
   private void weights(LearnedWeights learned) {
-    int width = StandardRules.all().stream().mapToInt(rule -> rule.id().length()).max().orElse(0);
-    for (CostRule rule : StandardRules.all()) {
-      text.append(
-          String.format(
-              Locale.ROOT,
-              "%-" + (width + 1) + "s %-6d # %s\n",
-              rule.id() + ":",
-              learned.weights().of(rule),
-              rule.unit()));
+    Map<String, Long> points = learned.weights().points();
+    int width = points.keySet().stream().mapToInt(String::length).max().orElse(0);
+    Map<String, String> units =
+        StandardRules.all().stream().collect(Collectors.toMap(CostRule::id, CostRule::unit));
+    points.forEach(
+        (key, value) -> {
+          String rule = key.substring(key.indexOf('.') + 1);
+          text.append(
+              String.format(
+                  Locale.ROOT,
+                  "%-" + (width + 1) + "s %-6d # %s\n",
+                  key + ":",
+                  value,
+                  units.getOrDefault(rule, "point")));
+        });
+    learned.weights().habit().networks().forEach(this::network);
+  }
+
+  private void network(HandKind hand, ImmutableDoubleArray numbers) {
+    text.append('\n').append(Weights.networkKey(hand)).append(": [");
+    for (int i = 0; i < numbers.length(); i++) {
+      text.append(i == 0 ? "" : ",")
+          .append(i % NUMBERS_A_LINE == 0 ? "\n  " : " ")
+          .append(BigDecimal.valueOf(numbers.get(i)).stripTrailingZeros().toPlainString());
     }
+    text.append("]\n");
   }
 
   private void comment(String words, Object... values) {

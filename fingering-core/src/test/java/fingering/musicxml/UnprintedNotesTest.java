@@ -98,7 +98,7 @@ class UnprintedNotesTest {
                     hidden("G4", 8),
                     note("E5", 8).chord(),
                     hidden("A4", 0).grace(),
-                    note("F5", 0).grace().chord(),
+                    note("F5", 0).chord().grace(),
                     note("C5", 8))));
     Passage passage = score.passage(PassageRequest.WHOLE);
     assertThat(pitches(passage)).containsExactly("E5", "F5", "C5");

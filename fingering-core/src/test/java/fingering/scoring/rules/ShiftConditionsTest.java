@@ -49,7 +49,7 @@ class ShiftConditionsTest {
     String events = random.withDoubleStops(6, lowest, lowest + 24);
     Passage passage = Music.on(INSTRUMENTS.get(which)).tempo(random.tempo()).notes(events);
     GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument()));
-    List<Moment> moments = Moment.withPace(passage.moments());
+    List<Moment> moments = Moment.withSurroundings(passage.moments());
     for (int m = 1; m < moments.size(); m++) {
       Transition transition = Transition.between(moments.get(m - 1), moments.get(m));
       for (Grip before : some(finder.grips(moments.get(m - 1)), seed)) {

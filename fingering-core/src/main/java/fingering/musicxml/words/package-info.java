@@ -3,7 +3,8 @@
  * their sources are in tables, such as {@code strings.table} and {@code tempo-words.table}. How
  * long words hold is decided in {@code fingering.musicxml.timeline}.
  *
- * <p>Depends only on {@link fingering.tables} and {@link fingering.music}. Immutable and thread-safe.
+ * <p>Depends only on {@link fingering.tables} and {@link fingering.music}. Immutable and
+ * thread-safe.
  */
 @NullMarked
 package fingering.musicxml.words;

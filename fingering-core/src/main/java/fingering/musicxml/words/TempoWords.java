@@ -40,6 +40,9 @@ public final class TempoWords {
   /** Above this many beats per minute a tempo is quick, and <i>molto</i> makes it quicker. */
   private static final int MIDDLE = 100;
 
+  /** Longer text is a sentence, not a heading. */
+  private static final int MOST_CHARACTERS = 200;
+
   /** The lowest and the highest setting of a metronome. */
   private static final int SLOWEST = 30;
 
@@ -67,7 +70,7 @@ public final class TempoWords {
 
   /** Returns the instruction in a text; empty if it has none, or changes the tempo gradually. */
   public static Optional<Instruction> read(String text) {
-    if (has("not", Phrases.words(text))) {
+    if (text.length() > MOST_CHARACTERS || has("not", Phrases.words(text))) {
       return Optional.empty();
     }
     List<ImmutableList<String>> headings =

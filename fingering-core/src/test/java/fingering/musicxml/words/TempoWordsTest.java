@@ -110,7 +110,10 @@ class TempoWordsTest {
         "con moto",
         "tranquillo",
         "breit",
-        "Trio"
+        "Trio",
+        "This long text is no heading, although it names an Allegro: it explains, in one sentence after"
+            + " another, how the composer heard the piece, who played it first, and why nobody has"
+            + " ever agreed on the tempo of its last movement."
       })
   void otherWordsLeaveTheTempo(String words) {
     assertThat(TempoWords.read(words)).isEmpty();

@@ -11,7 +11,7 @@ import fingering.tempo.ComfortableTempo;
 import fingering.tempo.PlayerSpeed;
 import java.nio.file.Path;
 
-/** Compares the plan in first position with the plan that stays higher up. */
+/** Compares the plan in first position with the plan that is partly in third. */
 class CompareFirstAndThird {
   public static void main(String[] arguments) {
     Passage passage =
@@ -20,8 +20,8 @@ class CompareFirstAndThird {
         PlanComparer.of(passage, StandardRules.commonPractice(), LeftHand.SMALL, ImmutableSet.of());
 
     print(comparer.firstPositionPlan());
-    // Empty if the music does not allow a longer stay.
-    comparer.upperPositionPlan().ifPresent(CompareFirstAndThird::print);
+    // Empty if no note can be played in third position.
+    comparer.partlyUpperPlan().ifPresent(CompareFirstAndThird::print);
   }
 
   private static void print(Plan plan) {

@@ -51,7 +51,7 @@ class ArchitecturePageTest {
   private final Passage passage = ScoreReader.read(file).passage(PassageRequest.WHOLE);
   private final PlanComparer comparer =
       PlanComparer.of(passage, StandardRules.commonPractice(), LeftHand.MEDIUM, ImmutableSet.of());
-  private final Plan plan = comparer.upperPositionPlan().orElseThrow();
+  private final Plan plan = comparer.partlyUpperPlan().orElseThrow();
   private final PlannedNote planned =
       plan.notes().stream()
           .filter(one -> one.note().place().toString().equals(PLACE))

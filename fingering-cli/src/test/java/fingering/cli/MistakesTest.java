@@ -136,7 +136,7 @@ class MistakesTest {
         "plan DEMO --output THERE             | give --output a new name",
         // Demands, students, levels
         "plan DEMO --allow fist               | write half, 1, 2½, 3 and so on (3rd, III and third too)",
-        "plan DEMO --choose fist              | write first (or 1), third (3), second (2), or free",
+        "plan DEMO --choose fist              | write first (or 1), third (3), partly, second (2), or free",
         "plan DEMO --choose 5                 | choose first, third (it stays in 3rd)",
         "plan DEMO --fix 12.3                 | 12.3=III/4",
         "plan DEMO --preset novice            | choose one of common-practice",

@@ -38,7 +38,7 @@ final class PlansAsJsonTest {
     assertThat(demo.get("instrument").asText()).isEqualTo("viola");
     assertThat(demo.get("tempo").asText()).isEqualTo("quarter=96");
     assertThat(texts(demo.get("plans"), "name"))
-        .containsExactly("1st position", "3rd position", "1st to 3rd");
+        .containsExactly("1st position", "3rd position", "1st to 3rd", "partly 3rd");
   }
 
   @Test

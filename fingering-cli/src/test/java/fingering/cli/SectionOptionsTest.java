@@ -48,7 +48,7 @@ final class SectionOptionsTest {
     String output =
         compare.out().replaceAll("\\s+", " ").replace(EXAMPLES.toString(), "docs/examples");
     int from = output.indexOf("New to these players");
-    int to = output.indexOf("3rd position: open strings");
+    int to = output.indexOf("Playing together");
     assertThat(from).isNotNegative();
     assertThat(shown).contains(output.substring(from, to).strip());
   }

@@ -26,13 +26,13 @@ class SparingTest {
   @Test
   void theDemoHasFewMarksAndIsReadBack() throws IOException {
     Path marked = folder.resolve("few.musicxml");
-    Session.of("plan", DEMO, "--choose", "third", "--write", marked, "--sparing").succeeded();
+    Session.of("plan", DEMO, "--choose", "partly", "--write", marked, "--sparing").succeeded();
     String text = Files.readString(marked);
     assertThat(count("<fingering>", text)).isEqualTo(MARKED);
     assertThat(count("<string>", text)).isEqualTo(1);
     assertThat(text).contains("<words>3rd pos.</words>");
-    JsonNode chosen = Session.of("plan", DEMO, "--choose", "third", "--format", "json").json();
-    JsonNode again = Session.of("plan", marked, "--choose", "third", "--format", "json").json();
+    JsonNode chosen = Session.of("plan", DEMO, "--choose", "partly", "--format", "json").json();
+    JsonNode again = Session.of("plan", marked, "--choose", "partly", "--format", "json").json();
     List<String> fingers = texts(chosen.get("notes"), "finger");
     assertThat(fingers).hasSizeGreaterThan(10 * MARKED);
     assertThat(texts(again.get("notes"), "finger")).isEqualTo(fingers);

@@ -166,8 +166,10 @@ final class WrittenFilesTest {
     Session compare = Session.of("compare", marked).succeeded();
     JsonNode plans = Session.of("compare", marked, "--format", "json").json().get("plans");
 
-    assertThat(compare.out()).containsPattern("note +1st position +3rd position +as printed\n");
-    assertThat(texts(plans, "name")).containsExactly("1st position", "3rd position", "as printed");
+    assertThat(compare.out())
+        .containsPattern("note +1st position +3rd position +as printed +partly 3rd\n");
+    assertThat(texts(plans, "name"))
+        .containsExactly("1st position", "3rd position", "as printed", "partly 3rd");
     assertThat(texts(plans.at("/2/notes"), "finger"))
         .isEqualTo(texts(plans.at("/1/notes"), "finger"));
     assertThat(Session.of("compare", DEMO).out()).doesNotContain("as printed");

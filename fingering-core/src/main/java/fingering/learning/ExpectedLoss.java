@@ -1,6 +1,8 @@
 package fingering.learning;
 
 import com.google.common.collect.ImmutableList;
+import fingering.scoring.HabitNetwork;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -13,6 +15,7 @@ final class ExpectedLoss implements Lbfgs.Function {
   private final ImmutableList<TrainingPiece> pieces;
   private final double[] start;
   private final double strength;
+  private final double habitStrength;
 
   /**
    * The objective for some pieces.
@@ -20,24 +23,40 @@ final class ExpectedLoss implements Lbfgs.Function {
    * @param start the start weights in natural units, 0 or more
    * @param strength the strength of the regularization, 0 or more
    */
-  ExpectedLoss(ImmutableList<TrainingPiece> pieces, double[] start, double strength) {
+  ExpectedLoss(
+      ImmutableList<TrainingPiece> pieces, double[] start, double strength, double habitStrength) {
     this.pieces = pieces;
     this.start = start.clone();
     this.strength = strength;
+    this.habitStrength = habitStrength;
   }
 
   /** The point of the start weights: their logarithms, or 0 for a rule that is switched off. */
   double[] startPoint() {
-    double[] point = new double[start.length];
-    for (int r = 0; r < point.length; r++) {
-      point[r] = start[r] > 0 ? Math.log(start[r]) : 0;
-    }
+    double[] numbers = HabitNetwork.start();
+    double[] point = Arrays.copyOf(logarithms(), start.length + 2 * numbers.length);
+    System.arraycopy(numbers, 0, point, start.length, numbers.length);
+    System.arraycopy(numbers, 0, point, start.length + numbers.length, numbers.length);
     return point;
+  }
+
+  private double[] logarithms() {
+    double[] logarithms = new double[start.length];
+    for (int r = 0; r < logarithms.length; r++) {
+      logarithms[r] = start[r] > 0 ? Math.log(start[r]) : 0;
+    }
+    return logarithms;
+  }
+
+  /** The numbers of a habit network at a point; 0 for the violin, 1 for the cello. */
+  double[] numbers(double[] point, int network) {
+    int from = start.length + network * HabitNetwork.SIZE;
+    return Arrays.copyOfRange(point, from, from + HabitNetwork.SIZE);
   }
 
   /** The weights at a point, in natural units. */
   double[] weights(double[] point) {
-    double[] weights = new double[point.length];
+    double[] weights = new double[start.length];
     for (int r = 0; r < weights.length; r++) {
       weights[r] = start[r] > 0 ? Math.exp(point[r]) : 0;
     }
@@ -47,12 +66,17 @@ final class ExpectedLoss implements Lbfgs.Function {
   @Override
   public double at(double[] point, double[] gradient) {
     double[] weights = weights(point);
+    double[] violin = numbers(point, 0);
+    double[] cello = numbers(point, 1);
+    int size = point.length;
     // Each version has its own gradient, and the gradients are added in order. The sum is therefore
     // the same to the last bit for any number of threads.
     List<Term> terms =
         pieces.parallelStream()
             .flatMap(
-                piece -> piece.versions().stream().map(version -> term(piece, version, weights)))
+                piece ->
+                    piece.versions().stream()
+                        .map(version -> term(piece, version, weights, violin, cello, size)))
             .toList();
     double value = 0;
     for (Term term : terms) {
@@ -74,10 +98,16 @@ final class ExpectedLoss implements Lbfgs.Function {
     }
   }
 
-  private static Term term(TrainingPiece piece, MeasuredVersion version, double[] weights) {
+  private static Term term(
+      TrainingPiece piece,
+      MeasuredVersion version,
+      double[] weights,
+      double[] violin,
+      double[] cello,
+      int size) {
     double share = piece.share(version);
-    double[] gradient = new double[weights.length];
-    double loss = share * version.expectedLoss(weights, gradient);
+    double[] gradient = new double[size];
+    double loss = share * version.expectedLoss(weights, violin, cello, gradient);
     for (int r = 0; r < gradient.length; r++) {
       gradient[r] *= share;
     }
@@ -86,9 +116,13 @@ final class ExpectedLoss implements Lbfgs.Function {
 
   /** The regularization term; adds its gradient. */
   private double regularization(double[] point, double[] gradient) {
-    double[] origin = startPoint();
+    double[] origin = logarithms();
     double term = 0;
-    for (int r = 0; r < point.length; r++) {
+    for (int i = start.length; i < point.length; i++) {
+      term += habitStrength / 2 * point[i] * point[i];
+      gradient[i] += habitStrength * point[i];
+    }
+    for (int r = 0; r < start.length; r++) {
       double distance = start[r] > 0 ? point[r] - origin[r] : 0;
       term += strength / 2 * distance * distance;
       gradient[r] += strength * distance;

@@ -12,6 +12,9 @@ final class ForwardBackward {
   private final double[] factors;
   private final double[][] losses;
 
+  /** A further factor of each grip of each moment. */
+  private final double[][] own;
+
   /** The forward probability of each grip of each moment, given the moments up to it. */
   private final double[][] forward;
 
@@ -21,9 +24,10 @@ final class ForwardBackward {
   /** The scaling factor of each moment. */
   private final double[] scale;
 
-  private ForwardBackward(Lattice lattice, double[] factors, double[][] losses) {
+  private ForwardBackward(Lattice lattice, double[] factors, double[][] own, double[][] losses) {
     this.lattice = lattice;
     this.factors = factors;
+    this.own = own;
     this.losses = losses;
     forward = new double[lattice.moments()][];
     past = new double[lattice.moments()][];
@@ -34,17 +38,56 @@ final class ForwardBackward {
    * The expected loss of a path whose probability is proportional to exp(−cost).
    *
    * @param factors exp(−cost) of each bundle
+   * @param own a further factor of each grip of each moment
    * @param losses the loss of each grip of each moment
    * @param slopes receives for each bundle, in addition to its value, the decrease of the expected
    *     loss per unit of the bundle's cost: the covariance of the loss and the number of times that
    *     the bundle occurs
+   * @param ownSlopes receives the same for each grip of each moment
    */
-  static double expected(Lattice lattice, double[] factors, double[][] losses, double[] slopes) {
-    ForwardBackward passes = new ForwardBackward(lattice, factors, losses);
+  static double expected(
+      Lattice lattice,
+      double[] factors,
+      double[][] own,
+      double[][] losses,
+      double[] slopes,
+      double[][] ownSlopes) {
+    ForwardBackward passes = new ForwardBackward(lattice, factors, own, losses);
     double expected = passes.forward();
-    passes.backward(expected, slopes);
+    passes.backward(expected, slopes, ownSlopes);
     return expected;
   }
+
+  /**
+   * The logarithm of the sum of the factors of all paths.
+   *
+   * @param slopes receives for each bundle, in addition to its value, the expected number of times
+   *     that it occurs, times a sign
+   * @param ownSlopes receives the same for each grip of each moment
+   */
+  static double logSum(
+      Lattice lattice,
+      double[] factors,
+      double[][] own,
+      double sign,
+      double[] slopes,
+      double[][] ownSlopes) {
+    double[][] losses = new double[own.length][];
+    for (int m = 0; m < own.length; m++) {
+      losses[m] = new double[own[m].length];
+    }
+    ForwardBackward passes = new ForwardBackward(lattice, factors, own, losses);
+    passes.sign = sign;
+    passes.forward();
+    passes.backward(0, slopes, ownSlopes);
+    double sum = 0;
+    for (double s : passes.scale) {
+      sum += Math.log(s);
+    }
+    return sum;
+  }
+
+  private double sign;
 
   private double forward() {
     int last = lattice.moments() - 1;
@@ -59,7 +102,7 @@ final class ForwardBackward {
       }
       for (int j = 0; j < nodes.length; j++) {
         past[m][j] += losses[m][j];
-        forward[m][j] *= factors[nodes[j]];
+        forward[m][j] *= factors[nodes[j]] * own[m][j];
         scale[m] += forward[m][j];
       }
       for (int j = 0; j < nodes.length; j++) {
@@ -93,7 +136,7 @@ final class ForwardBackward {
     }
   }
 
-  private void backward(double expected, double[] slopes) {
+  private void backward(double expected, double[] slopes, double[][] ownSlopes) {
     double[] backward = new double[forward[lattice.moments() - 1].length];
     Arrays.fill(backward, 1);
     double[] future = new double[backward.length];
@@ -102,8 +145,10 @@ final class ForwardBackward {
       double[] entering = new double[backward.length];
       for (int j = 0; j < backward.length; j++) {
         double probability = forward[m][j] * backward[j];
-        slopes[nodes[j]] += probability * (past[m][j] + future[j] - expected);
-        entering[j] = factors[nodes[j]] * backward[j] / scale[m];
+        double slope = probability * (sign != 0 ? sign : past[m][j] + future[j] - expected);
+        slopes[nodes[j]] += slope;
+        ownSlopes[m][j] += slope;
+        entering[j] = factors[nodes[j]] * own[m][j] * backward[j] / scale[m];
         future[j] += losses[m][j];
       }
       if (m > 0) {
@@ -140,7 +185,7 @@ final class ForwardBackward {
         double probability = factors[edge] * entering[j];
         backward[i] += probability;
         futureBefore[i] += probability * future[j];
-        slopes[edge] += before * probability * (excessBefore + future[j]);
+        slopes[edge] += before * probability * (sign != 0 ? sign : excessBefore + future[j]);
       }
       futureBefore[i] = backward[i] > 0 ? futureBefore[i] / backward[i] : 0;
     }

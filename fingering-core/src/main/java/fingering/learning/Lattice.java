@@ -4,7 +4,8 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.scoring.CostRule;
-import fingering.scoring.PacedNote;
+import fingering.scoring.NoteContext;
+import fingering.scoring.Scoring;
 import fingering.scoring.TimedTransition;
 
 /**
@@ -32,7 +33,7 @@ final class Lattice {
     int[][] nodes = new int[moments.size()][];
     int[][] edges = new int[moments.size()][];
     for (int m = 0; m < nodes.length; m++) {
-      nodes[m] = measurement.nodes(PacedNote.of(moments.get(m)), grips.get(m));
+      nodes[m] = measurement.nodes(NoteContext.of(moments.get(m)), grips.get(m));
       edges[m] =
           m == 0
               ? new int[0]
@@ -55,11 +56,11 @@ final class Lattice {
       pairs = new int[2 * rules.size()];
     }
 
-    int[] nodes(PacedNote note, ImmutableList<Grip> grips) {
+    int[] nodes(NoteContext context, ImmutableList<Grip> grips) {
       int[] numbers = new int[grips.size()];
       for (int j = 0; j < numbers.length; j++) {
         for (int r = 0; r < rules.size(); r++) {
-          add(r, note.amount(rules.get(r), grips.get(j)));
+          add(r, Scoring.amount(rules.get(r), context, grips, grips.get(j)));
         }
         numbers[j] = bundle();
       }

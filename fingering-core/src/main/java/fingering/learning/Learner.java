@@ -32,6 +32,8 @@ public final class Learner {
   /** The fewest notes with a printed finger in an example. */
   public static final int MIN_FINGERED = 8;
 
+  static double HABIT_STRENGTH = 0.1;
+
   private static final String CROSSING = "crossing";
 
   /** The weight of the crossing rule if the start weights have none. */
@@ -178,7 +180,7 @@ public final class Learner {
     double temperature = TEMPERATURE * startCrossing();
     double[] startWeights =
         scoring.rules().stream().mapToDouble(rule -> start.of(rule) / temperature).toArray();
-    ExpectedLoss loss = new ExpectedLoss(training, startWeights, strength);
+    ExpectedLoss loss = new ExpectedLoss(training, startWeights, strength, HABIT_STRENGTH);
     double[] point =
         Lbfgs.minimize(loss, loss.startPoint(), step -> progress.step(remaining, step));
     return points(training, loss.weights(point), temperature);

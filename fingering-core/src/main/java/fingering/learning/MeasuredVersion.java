@@ -18,16 +18,19 @@ final class MeasuredVersion {
   private final Planner planner;
   private final Lattice lattice;
   private final double[][] losses;
+  private final HabitInputs habit;
 
   private MeasuredVersion(
       ImmutableList<TrainingExample> examples,
       Planner planner,
       Lattice lattice,
-      double[][] losses) {
+      double[][] losses,
+      HabitInputs habit) {
     this.examples = examples;
     this.planner = planner;
     this.lattice = lattice;
     this.losses = losses;
+    this.habit = habit;
   }
 
   /**
@@ -42,7 +45,8 @@ final class MeasuredVersion {
         ImmutableList.copyOf(examples),
         planner,
         Lattice.of(examples.get(0).passage().moments(), planner.grips(), rules),
-        losses(examples, planner.grips()));
+        losses(examples, planner.grips()),
+        HabitInputs.of(examples.get(0).passage().moments(), planner.grips()));
   }
 
   /** The number of players who fingered it. */
@@ -76,15 +80,101 @@ final class MeasuredVersion {
    * @param gradient receives, in addition to its values, the gradient by the logarithm of each
    *     weight
    */
-  double expectedLoss(double[] weights, double[] gradient) {
+  static double MIX = Double.parseDouble(System.getProperty("mix", "0"));
+
+  double expectedLoss(double[] weights, double[] violin, double[] cello, double[] gradient) {
     AmountTable table = lattice.table();
     double[] slopes = new double[table.size()];
-    double expected = ForwardBackward.expected(lattice, table.factors(weights), losses, slopes);
-    for (int k = 0; k < slopes.length; k++) {
-      slopes[k] = -slopes[k];
+    double[] factors = table.factors(weights);
+    double[][] own = habit.factors(violin, cello, planner.grips());
+    double[][] ownSlopes = new double[own.length][];
+    for (int m = 0; m < own.length; m++) {
+      ownSlopes[m] = new double[own[m].length];
+    }
+    double expected = 0;
+    if (MIX < 1) {
+      expected =
+          (1 - MIX) * ForwardBackward.expected(lattice, factors, own, losses, slopes, ownSlopes);
+      for (int k = 0; k < slopes.length; k++) {
+        slopes[k] *= -(1 - MIX);
+      }
+      for (double[] some : ownSlopes) {
+        for (int j = 0; j < some.length; j++) {
+          some[j] *= 1 - MIX;
+        }
+      }
+    }
+    if (MIX > 0) {
+      // negative log likelihood: log Z - log Z(constrained)
+      double[] more = new double[slopes.length];
+      double[][] moreOwn = new double[own.length][];
+      for (int m = 0; m < own.length; m++) {
+        moreOwn[m] = new double[own[m].length];
+      }
+      double[] once = new double[slopes.length];
+      double[][] onceOwn = new double[own.length][];
+      for (int m = 0; m < own.length; m++) {
+        onceOwn[m] = new double[own[m].length];
+      }
+      double z = ForwardBackward.logSum(lattice, factors, own, 1, once, onceOwn);
+      int n = examples.size();
+      double nll = n * z;
+      for (int k = 0; k < more.length; k++) {
+        more[k] += n * once[k];
+      }
+      for (int m = 0; m < own.length; m++) {
+        for (int j = 0; j < own[m].length; j++) {
+          moreOwn[m][j] += n * onceOwn[m][j];
+        }
+      }
+      for (boolean[][] mask : masks()) {
+        double[][] masked = new double[own.length][];
+        for (int m = 0; m < own.length; m++) {
+          masked[m] = own[m].clone();
+          for (int j = 0; j < masked[m].length; j++) {
+            if (!mask[m][j]) {
+              masked[m][j] *= 1e-30;
+            }
+          }
+        }
+        nll -= ForwardBackward.logSum(lattice, factors, masked, -1, more, moreOwn);
+      }
+      expected += MIX * nll;
+      // slopes are counts; d nll / d cost = -(count - constrained count)
+      for (int k = 0; k < more.length; k++) {
+        slopes[k] -= MIX * more[k];
+      }
+      for (int m = 0; m < own.length; m++) {
+        for (int j = 0; j < own[m].length; j++) {
+          ownSlopes[m][j] += MIX * moreOwn[m][j];
+        }
+      }
     }
     table.addGradient(slopes, weights, gradient);
+    habit.addGradient(violin, cello, ownSlopes, gradient, weights.length);
     return expected;
+  }
+
+  private java.util.List<boolean[][]> cachedMasks;
+
+  private synchronized java.util.List<boolean[][]> masks() {
+    if (cachedMasks == null) {
+      java.util.List<boolean[][]> all = new java.util.ArrayList<>();
+      for (TrainingExample example : examples) {
+        double[][] loss = losses(List.of(example), planner.grips());
+        boolean[][] mask = new boolean[loss.length][];
+        for (int m = 0; m < loss.length; m++) {
+          mask[m] = new boolean[loss[m].length];
+          double least = java.util.Arrays.stream(loss[m]).min().orElse(0);
+          for (int j = 0; j < mask[m].length; j++) {
+            mask[m][j] = loss[m][j] <= least;
+          }
+        }
+        all.add(mask);
+      }
+      cachedMasks = all;
+    }
+    return cachedMasks;
   }
 
   /** The agreement of the cheapest plan with each player. */

@@ -29,17 +29,26 @@ public final class Explanation {
    * The explanation of a path under a scoring. If its charges do not add up to the total, its
    * methods throw {@link IllegalStateException}.
    *
-   * @param path a grip for each moment
+   * @param grips all grips of each moment
+   * @param path one of them for each moment
    * @param total the cost of the path in points
    */
   public static Explanation of(
-      Scoring scoring, ImmutableList<Moment> moments, ImmutableList<Grip> path, long total) {
-    return new Explanation(() -> checkedCharges(scoring, moments, path, total), scoring);
+      Scoring scoring,
+      ImmutableList<Moment> moments,
+      ImmutableList<ImmutableList<Grip>> grips,
+      ImmutableList<Grip> path,
+      long total) {
+    return new Explanation(() -> checkedCharges(scoring, moments, grips, path, total), scoring);
   }
 
   private static ImmutableList<Charge> checkedCharges(
-      Scoring scoring, ImmutableList<Moment> moments, ImmutableList<Grip> path, long total) {
-    ImmutableList<Charge> charges = scoring.explain(moments, path);
+      Scoring scoring,
+      ImmutableList<Moment> moments,
+      ImmutableList<ImmutableList<Grip>> grips,
+      ImmutableList<Grip> path,
+      long total) {
+    ImmutableList<Charge> charges = scoring.explain(moments, grips, path);
     long sum = charges.stream().mapToLong(Charge::cost).sum();
     if (sum != total) {
       throw new IllegalStateException("the plan costs " + total + ", but its charges " + sum);

@@ -9,6 +9,9 @@ import fingering.music.PrintedString;
 import fingering.tables.Instrument;
 import fingering.tables.Tuning;
 import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -25,9 +28,6 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
    * larger clusters.
    */
   private static final int MAX_NAMED = 8;
-
-  /** The most positions that a message names. */
-  private static final int MAX_POSITIONS = 4;
 
   /** The exception for a moment with a note outside the range of the instrument. */
   static InfeasibleBriefException outOfRange(Passage passage, Moment moment) {
@@ -100,37 +100,35 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
     Brief conflicting = brief.withDemands(conflict.get());
     BitSet moments = GripSelection.of(conflicting, passage, planner.grips()).infeasibleMoments();
     if (conflict.get().size() == 1 && conflict.get().get(0) instanceof AllowPositions within) {
-      return unreachable(within, moments.nextSetBit(0));
+      return new InfeasibleBriefException(
+          new UnreachableMoments(planner, within, moments).message());
     }
     return new InfeasibleBriefException(
         new ConflictingDemands(conflict.get(), moments).message(this::name));
   }
 
   private String name(int m) {
-    Moment moment = planner.passage().moments().get(m);
-    return names(moment) + " in " + moment.place();
+    return name(planner.passage().moments().get(m));
   }
 
-  private InfeasibleBriefException unreachable(AllowPositions within, int m) {
-    String reachable =
-        planner.grips().get(m).stream()
-            .map(grip -> grip.frame().position())
-            .distinct()
-            .sorted()
-            .map(Object::toString)
-            .limit(MAX_POSITIONS)
-            .collect(Collectors.joining(", "));
-    String allowed =
-        within.positions().stream()
-            .sorted()
-            .map(Object::toString)
-            .collect(Collectors.joining(", "));
-    return new InfeasibleBriefException(
-        name(m)
-            + " cannot be played in the positions allowed ("
-            + allowed
-            + "); it can be played in position "
-            + reachable
-            + ", so allow one of these too.");
+  /**
+   * Some moments by name. Different notes are named before one that is named already is named
+   * again.
+   *
+   * @param limit the most moments to name
+   */
+  static String names(Passage passage, BitSet moments, int limit) {
+    Map<String, String> byNotes = new LinkedHashMap<>();
+    moments.stream()
+        .mapToObj(passage.moments()::get)
+        .forEach(moment -> byNotes.putIfAbsent(names(moment), name(moment)));
+    List<String> named = byNotes.values().stream().limit(limit).toList();
+    int more = moments.cardinality() - named.size();
+    return String.join(", ", named) + (more > 0 ? " and " + more + " more" : "");
+  }
+
+  /** The notes that start at a moment, and where: {@code C4+E♭4 in measure 2, beat 1}. */
+  static String name(Moment moment) {
+    return names(moment) + " in " + moment.place();
   }
 }

@@ -140,6 +140,17 @@ public record Plan(
     return notes.get(note).placement().frame().position();
   }
 
+  /** The number of stopped notes. */
+  public int stoppedNotes() {
+    return (int) notes.stream().filter(note -> note.placement().stopped()).count();
+  }
+
+  /** The number of stopped notes in the positions that the brief prefers. */
+  public int notesInPreferred() {
+    return (int)
+        notes.stream().filter(note -> note.placement().stopped() && !note.outside()).count();
+  }
+
   /** The number of notes outside the positions that the brief prefers. */
   public int notesOutside() {
     return (int) notes.stream().filter(PlannedNote::outside).count();

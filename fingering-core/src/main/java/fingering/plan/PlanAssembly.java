@@ -15,13 +15,18 @@ import fingering.search.Path;
 final class PlanAssembly {
   private PlanAssembly() {}
 
-  static Plan plan(Brief brief, Passage passage, Scoring scoring, Path path) {
+  static Plan plan(
+      Brief brief,
+      Passage passage,
+      ImmutableList<ImmutableList<Grip>> grips,
+      Scoring scoring,
+      Path path) {
     return new Plan(
         brief,
         passage,
         path.grips(),
         notes(brief, passage, path),
-        Explanation.of(scoring, passage.moments(), path.grips(), path.cost()),
+        Explanation.of(scoring, passage.moments(), grips, path.grips(), path.cost()),
         path.cost());
   }
 

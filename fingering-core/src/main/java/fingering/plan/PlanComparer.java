@@ -2,6 +2,7 @@ package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
+import fingering.demand.AllowPositions;
 import fingering.demand.Demand;
 import fingering.demand.MeasureSpan;
 import fingering.fingerboard.LeftHand;
@@ -12,14 +13,16 @@ import fingering.search.VisibleFingering;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument.HandKind;
 import fingering.tables.Position;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
- * Makes the plans that a teacher compares: one in first position, and one with a longer stay in an
- * upper position. That is 3rd position on violin, viola and double bass, and 4th on the cello.
- * Thread-safe.
+ * Makes the plans that a teacher compares: one in first position, one that lives in an upper
+ * position, and one that goes there for part of the passage. The upper position is 3rd on violin,
+ * viola and double bass, and 4th on the cello. Thread-safe.
  */
 public final class PlanComparer {
   /** The name of the plan that keeps printed fingers, strings and positions. */
@@ -30,6 +33,11 @@ public final class PlanComparer {
 
   /** The lengths to try for stays in each of several positions, in stopped notes. */
   private static final ImmutableList<Integer> SHORT_STAY_LENGTHS = ImmutableList.of(4, 2, 1);
+
+  /** The most notes that a remark names. */
+  private static final int MAX_NAMED = 3;
+
+  private static final ImmutableSet<Position> LOW = ImmutableSet.of(Position.HALF, Position.FIRST);
 
   private static final String FREE_CHOICE = "free choice";
 
@@ -53,7 +61,8 @@ public final class PlanComparer {
    * A comparer of plans for a passage.
    *
    * @param hand the player's left hand
-   * @param allowed the positions that the upper plans may use; empty for all up to the stay
+   * @param allowed the positions that the plans may use; empty for all. The first-position plan
+   *     ignores them if neither half nor 1st is among them
    * @throws InfeasibleBriefException if a note is out of the instrument's range
    */
   public static PlanComparer of(
@@ -79,7 +88,7 @@ public final class PlanComparer {
     return builder.build();
   }
 
-  /** The position in which the upper plan stays. */
+  /** The position in which the upper plan lives. */
   public Position upperPosition() {
     if (!allowed.isEmpty() && !allowed.contains(usualUpperPosition())) {
       return Collections.max(allowed);
@@ -98,20 +107,40 @@ public final class PlanComparer {
    * @throws InfeasibleBriefException if no plan meets the demands
    */
   public Plan firstPositionPlan() {
-    return plan(Brief.preferring("1st position", ImmutableSet.of(Position.HALF, Position.FIRST)));
+    Brief brief = Brief.preferring("1st position", LOW);
+    return plan(Collections.disjoint(allowed, LOW) ? brief : withinAllowed(brief));
   }
 
   /**
-   * The cheapest plan with a stay in the upper position, as long as the passage allows; empty if
-   * there is none.
+   * The plan that lives in the upper position: as many stopped notes as possible are there. See
+   * {@link Brief#livingIn} for when the hand leaves and comes back. Somewhere it stays for at least
+   * 8 stopped notes, or as many as the passage allows. Of these plans it is the cheapest; empty if
+   * no stopped note can be played there.
    *
    * @throws InfeasibleBriefException if the allowed positions and the demands leave no grip for a
    *     note
    */
   public Optional<Plan> upperPositionPlan() {
-    Brief brief = upTo(upperPosition().display() + " position");
-    return longestStay(
-        STAY_LENGTHS, notes -> brief.withRequirement(RequiredStays.in(upperPosition(), notes)));
+    Brief brief =
+        withinAllowed(Brief.livingIn(upperPosition().display() + " position", upperPosition()));
+    return longestStay(STAY_LENGTHS, notes -> stayingUp(brief, notes));
+  }
+
+  /**
+   * The cheapest plan that goes to the upper position for part of the passage: it stays there for
+   * at least 8 stopped notes, or as many as the passage allows. Elsewhere it is where the rules put
+   * it, at most as high. Empty if no stopped note can be played in the upper position.
+   *
+   * @throws InfeasibleBriefException if the allowed positions and the demands leave no grip for a
+   *     note
+   */
+  public Optional<Plan> partlyUpperPlan() {
+    Brief brief = upTo("partly " + upperPosition().display());
+    return longestStay(STAY_LENGTHS, notes -> stayingUp(brief, notes));
+  }
+
+  private Brief stayingUp(Brief brief, int notes) {
+    return brief.withRequirement(RequiredStays.in(upperPosition(), notes));
   }
 
   /**
@@ -243,8 +272,9 @@ public final class PlanComparer {
   }
 
   /**
-   * The first-position plan and the upper-position plan side by side, and the plan that keeps the
-   * printed fingering if there is one.
+   * The first-position plan and the upper-position plan side by side; the plan that keeps the
+   * printed fingering if there is one; and last the plan that is only partly in the upper position,
+   * if it differs from all others. If no position above 1st is allowed, there are no upper plans.
    *
    * @param withSecond whether to add the plan that shows 1st, 2nd and 3rd position
    * @throws InfeasibleBriefException if the allowed positions and the demands leave no grip for a
@@ -256,15 +286,26 @@ public final class PlanComparer {
     Plan first = firstPositionPlan();
     plans.add(first);
     addOutside(first, remarks);
-    add(
-        upperPositionPlan(),
-        "a stay in " + upperPosition().display() + " position",
-        plans,
-        remarks);
+    boolean higher = upperPosition().compareTo(Position.FIRST) > 0;
+    if (higher) {
+      add(
+          upperPositionPlan(),
+          "a stay in " + upperPosition().display() + " position",
+          plans,
+          remarks);
+    } else {
+      remarks.add("No position above 1st is allowed, so there is no higher plan to compare.");
+    }
     if (withSecond) {
       add(firstToThirdPlan(), "1st, 2nd and 3rd position together", plans, remarks);
     }
     asPrintedPlan().ifPresent(plans::add);
+    if (higher) {
+      ImmutableList<Plan> others = plans.build();
+      partlyUpperPlan()
+          .filter(plan -> others.stream().noneMatch(other -> sameFingering(other, plan)))
+          .ifPresent(plan -> add(plan, plans, remarks));
+    }
     ImmutableList<Plan> compared = plans.build();
     cheaperPlan(compared).ifPresent(remarks::add);
     return new Comparison(passage, compared, remarks.build());
@@ -287,40 +328,89 @@ public final class PlanComparer {
         : Optional.empty();
   }
 
-  private static void add(
+  private static boolean sameFingering(Plan one, Plan other) {
+    return IntStream.range(0, one.notes().size())
+        .allMatch(i -> one.notes().get(i).sameFingering(other.notes().get(i)));
+  }
+
+  private void add(
       Optional<Plan> plan,
       String what,
       ImmutableList.Builder<Plan> plans,
       ImmutableList.Builder<String> remarks) {
-    if (plan.isEmpty()) {
-      remarks.add("No fingering of this passage shows " + what + ".");
-      return;
+    plan.ifPresentOrElse(
+        found -> add(found, plans, remarks),
+        () -> remarks.add("No fingering of this passage shows " + what + "."));
+  }
+
+  private void add(
+      Plan plan, ImmutableList.Builder<Plan> plans, ImmutableList.Builder<String> remarks) {
+    plans.add(plan);
+    addOutside(plan, remarks);
+    if (plan.brief().living() && 2 * plan.notesInPreferred() < plan.stoppedNotes()) {
+      remarks.add(
+          "'"
+              + plan.name()
+              + "' is there for fewer than half of its stopped notes: this music does not lie in "
+              + upperPosition().display()
+              + ".");
     }
-    plans.add(plan.get());
-    addOutside(plan.get(), remarks);
-    if (plan.get().brief().requirement() instanceof RequiredStays stays
+    if (plan.brief().requirement() instanceof RequiredStays stays
         && stays.notes()
             < (stays.positions().size() == 1 ? STAY_LENGTHS : SHORT_STAY_LENGTHS).get(0)) {
       remarks.add(
           "'"
-              + plan.get().name()
+              + plan.name()
               + "' can stay for only "
               + stays.notes()
               + (stays.notes() == 1 ? " stopped note." : " stopped notes."));
     }
   }
 
-  private static void addOutside(Plan plan, ImmutableList.Builder<String> remarks) {
+  /** Adds a remark on the notes for which a plan leaves its positions, and why. */
+  private void addOutside(Plan plan, ImmutableList.Builder<String> remarks) {
     int outside = plan.notesOutside();
     if (outside > 0) {
       remarks.add(
           "'"
               + plan.name()
-              + "' leaves its positions for "
+              + (plan.brief().living()
+                  ? "' leaves its position for "
+                  : "' leaves its positions for ")
               + outside
               + (outside == 1 ? " note" : " notes")
-              + ", marked !: notes that are out of reach there, and notes close to them.");
+              + ", marked !"
+              + reason(plan)
+              + ".");
     }
+  }
+
+  /** Names the notes that are out of reach, and says why others are outside too. */
+  private String reason(Plan plan) {
+    BitSet outOfReach = planner.outOfReach(plan.brief());
+    if (outOfReach.isEmpty()) {
+      return "";
+    }
+    int others =
+        (int)
+            plan.notes().stream()
+                .filter(note -> note.outside() && !outOfReach.get(note.moment()))
+                .count();
+    return ": "
+        + InfeasibilityDiagnosis.names(passage, outOfReach, MAX_NAMED)
+        + (outOfReach.cardinality() == 1 ? " is" : " are")
+        + " out of reach there"
+        + (others == 0
+            ? ""
+            : plan.brief().living()
+                ? "; the hand comes back in a rest, or for three notes or more that take a second"
+                : "; the hand stays away for the notes close to these");
+  }
+
+  private Brief withinAllowed(Brief brief) {
+    return allowed.isEmpty()
+        ? brief
+        : brief.toBuilder().addDemand(new AllowPositions(allowed, MeasureSpan.WHOLE)).build();
   }
 
   /** A brief for the positions allowed, or for all up to the upper one if none is named. */

@@ -15,6 +15,7 @@ import fingering.search.PathFinder;
 import fingering.search.Penalty;
 import fingering.search.VisibleFingering;
 import fingering.tables.FingeringException;
+import java.util.BitSet;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -73,7 +74,7 @@ public final class Planner {
 
   /** The plan that a path describes. */
   Plan plan(Brief brief, Path path) {
-    return PlanAssembly.plan(brief, passage, costs.scoring(), path);
+    return PlanAssembly.plan(brief, passage, grips, costs.scoring(), path);
   }
 
   /** A copy with other rules or weights; it shares the grips of this planner. */
@@ -203,6 +204,12 @@ public final class Planner {
         costs,
         OutsidePositions.of(brief, passage.moments(), selection),
         selection.filter());
+  }
+
+  /** The moments that a brief allows no grip for in its preferred positions. */
+  BitSet outOfReach(Brief brief) {
+    return OutsidePositions.outOfReach(
+        brief, passage.moments(), GripSelection.of(brief, passage, grips));
   }
 
   /** Whether a plan can meet some demands together, if printed string words are ignored. */

@@ -4,14 +4,14 @@ package fingering.scoring;
  * A rule by which a teacher would judge a fingering. A rule measures an amount; the cost is the
  * amount times the rule's weight.
  *
- * <p>A rule is of exactly one of five kinds. {@link NoteRule} and {@link TransitionRule} charge for
- * one grip and for two successive grips. {@link PacedNoteRule} and {@link PacedTransitionRule} do
- * the same in proportion to how slow the music is, and {@link TimedTransitionRule} charges for
- * missing time. No rule sees the time or the pace itself; the scoring adds them. A rule must be
- * deterministic and stateless, because its results are cached.
+ * <p>A rule is of exactly one of four kinds. {@link NoteRule} charges for one grip, {@link
+ * ComparingRule} for one grip compared with the others of its moment, {@link TransitionRule} for
+ * two successive grips, and {@link TimedTransitionRule} for missing time. Rules see the pace of the
+ * music in classes only, and no time; the scoring adds it. A rule must be deterministic and
+ * stateless, because its results are cached.
  */
 public sealed interface CostRule
-    permits NoteRule, PacedNoteRule, TransitionRule, TimedTransitionRule, PacedTransitionRule {
+    permits NoteRule, ComparingRule, TransitionRule, TimedTransitionRule {
   /** The id in weight files and data: lower case, words joined by hyphens. */
   String id();
 

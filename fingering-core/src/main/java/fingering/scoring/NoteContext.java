@@ -11,7 +11,7 @@ import java.util.List;
 /**
  * The music at one moment as a {@link NoteRule} sees it. Equal contexts cost the same with the same
  * grip, so the search computes each cost once; times are therefore no more precise than the rules
- * need. It does not include the pace of the music; see {@link PacedNote}.
+ * need.
  *
  * @param plucked whether the string is plucked
  * @param slurred whether a slur joins the moment to the one before
@@ -22,6 +22,11 @@ import java.util.List;
  * @param trilled indices of the trilled notes among all sounding notes, from 0
  * @param trilledStruck indices of the trilled notes among the notes that begin, from 0
  * @param sounding number of sounding notes
+ * @param top MIDI number of the highest note that begins; not part of the {@link #code}, because
+ *     the grips of a moment are those of its notes
+ * @param pace the pace of the music
+ * @param singing how much the line sings, 0 to 2
+ * @param line the line around the note
  */
 public record NoteContext(
     boolean plucked,
@@ -31,7 +36,11 @@ public record NoteContext(
     long hundredths,
     ImmutableIntArray trilled,
     ImmutableIntArray trilledStruck,
-    int sounding) {
+    int sounding,
+    int top,
+    Pace pace,
+    int singing,
+    LineContext line) {
   /** The cap on the length of a note, in hundredths of a second; no rule distinguishes more. */
   public static final long MAX_HUNDREDTHS = 200;
 
@@ -55,7 +64,11 @@ public record NoteContext(
         Math.min(MAX_HUNDREDTHS, moment.soundMicros() / TENTH_MICROS * 10),
         trills ? trilled(starting, moment.sounding()) : ImmutableIntArray.of(),
         trills ? trilled(starting, starting) : ImmutableIntArray.of(),
-        starting.size() + moment.held().size());
+        starting.size() + moment.held().size(),
+        starting.get(starting.size() - 1).midi(),
+        Pace.of(moment.surroundings().paceMicros()),
+        Singing.of(moment),
+        LineContext.of(moment));
   }
 
   private static ImmutableIntArray trilled(List<Note> starting, List<Note> among) {
@@ -74,12 +87,14 @@ public record NoteContext(
   }
 
   /**
-   * A number for everything except {@link #trilled} and {@link #trilledStruck}: two contexts have
-   * the same number only if the rest is equal.
+   * A number for everything except {@link #line}, {@link #trilled} and {@link #trilledStruck}: two
+   * contexts have the same number only if the rest is equal.
    */
   public long code() {
     long code = hundredths;
     code = code << 8 | sounding;
+    code = code << 2 | pace.ordinal();
+    code = code << 2 | singing;
     code = code << 1 | (plucked ? 1 : 0);
     code = code << 1 | (slurred ? 1 : 0);
     code = code << 1 | (accented ? 1 : 0);

@@ -21,11 +21,7 @@ public final class Scoring {
 
   private static final ImmutableList<Class<? extends CostRule>> KINDS =
       ImmutableList.of(
-          NoteRule.class,
-          PacedNoteRule.class,
-          TransitionRule.class,
-          TimedTransitionRule.class,
-          PacedTransitionRule.class);
+          NoteRule.class, ComparingRule.class, TransitionRule.class, TimedTransitionRule.class);
 
   private final ImmutableList<CostRule> rules;
 
@@ -35,14 +31,12 @@ public final class Scoring {
   private final long[] chargingWeights;
   private final NoteRule[] noteRules;
   private final long[] noteWeights;
-  private final PacedNoteRule[] pacedNoteRules;
-  private final long[] pacedNoteWeights;
+  private final ComparingRule[] comparingRules;
+  private final long[] comparingWeights;
   private final TransitionRule[] transitionRules;
   private final long[] transitionWeights;
   private final ImmutableList<TimedTransitionRule> timedRules;
   private final ImmutableLongArray timedWeights;
-  private final PacedTransitionRule[] pacedTransitionRules;
-  private final long[] pacedTransitionWeights;
 
   private Scoring(ImmutableList<CostRule> rules, Weights weights) {
     this.rules = rules;
@@ -52,14 +46,12 @@ public final class Scoring {
     chargingWeights = weights(charging, weights);
     noteRules = of(some, NoteRule.class).toArray(NoteRule[]::new);
     noteWeights = weights(noteRules, weights);
-    pacedNoteRules = of(some, PacedNoteRule.class).toArray(PacedNoteRule[]::new);
-    pacedNoteWeights = weights(pacedNoteRules, weights);
+    comparingRules = of(some, ComparingRule.class).toArray(ComparingRule[]::new);
+    comparingWeights = weights(comparingRules, weights);
     transitionRules = of(some, TransitionRule.class).toArray(TransitionRule[]::new);
     transitionWeights = weights(transitionRules, weights);
     timedRules = of(some, TimedTransitionRule.class).collect(ImmutableList.toImmutableList());
     timedWeights = ImmutableLongArray.copyOf(weights(timedRules.toArray(CostRule[]::new), weights));
-    pacedTransitionRules = of(some, PacedTransitionRule.class).toArray(PacedTransitionRule[]::new);
-    pacedTransitionWeights = weights(pacedTransitionRules, weights);
   }
 
   private static <R extends CostRule> Stream<R> of(List<CostRule> rules, Class<R> kind) {
@@ -71,13 +63,17 @@ public final class Scoring {
   }
 
   /**
-   * A scoring by these rules.
+   * A scoring by these rules and the {@link Habit} of the weights.
    *
    * @throws IllegalArgumentException if a rule has no weight, or one that is not 0 to {@value
    *     #MAX_WEIGHT}; if a rule is of more than one kind; or if the unit of a {@link
    *     TimedTransitionRule} is shorter than a microsecond
    */
-  public static Scoring of(ImmutableList<CostRule> rules, Weights weights) {
+  public static Scoring of(ImmutableList<CostRule> someRules, Weights weights) {
+    ImmutableList<CostRule> rules =
+        weights.habit().idle()
+            ? someRules
+            : ImmutableList.<CostRule>builder().addAll(someRules).add(weights.habit()).build();
     for (CostRule rule : rules) {
       if (KINDS.stream().filter(kind -> kind.isInstance(rule)).count() > 1) {
         throw new IllegalArgumentException(
@@ -106,13 +102,12 @@ public final class Scoring {
     return rules.stream().mapToInt(CostRule::lookBack).max().orElse(0);
   }
 
-  /** Points for a grip, by all rules. */
-  public long cost(PacedNote note, Grip grip) {
-    long cost = 0;
-    for (int i = 0; i < charging.length; i++) {
-      cost += note.amount(charging[i], grip) * chargingWeights[i];
-    }
-    return cost;
+  /** Points for each grip of a moment, by all rules. */
+  public ImmutableLongArray costs(NoteContext context, ImmutableList<Grip> grips) {
+    long[] costs = new long[grips.size()];
+    addPlainCosts(context, grips, costs);
+    addComparedCosts(context, grips, costs);
+    return ImmutableLongArray.copyOf(costs);
   }
 
   /** Points for two successive grips, by all rules. */
@@ -124,33 +119,34 @@ public final class Scoring {
     return cost;
   }
 
-  /** Points for a grip by the rules that do not depend on the pace. */
-  public long unpacedCost(NoteContext context, Grip grip) {
-    long cost = 0;
-    for (int i = 0; i < noteRules.length; i++) {
-      cost += checked(noteRules[i], noteRules[i].amount(context, grip)) * noteWeights[i];
+  /** Adds the points for each grip by the rules that judge it alone; they do not see the line. */
+  public void addPlainCosts(NoteContext context, ImmutableList<Grip> grips, long[] costs) {
+    for (int j = 0; j < costs.length; j++) {
+      for (int i = 0; i < noteRules.length; i++) {
+        costs[j] +=
+            checked(noteRules[i], noteRules[i].amount(context, grips.get(j))) * noteWeights[i];
+      }
     }
-    return cost;
   }
 
-  /** Points for a grip for each hundredth of a second of {@link PacedNote#slowness}. */
-  public long pacedCost(NoteContext context, Grip grip) {
-    long cost = 0;
-    for (int i = 0; i < pacedNoteRules.length; i++) {
-      cost +=
-          checked(pacedNoteRules[i], pacedNoteRules[i].share(context, grip)) * pacedNoteWeights[i];
+  /** Adds the points for each grip by the rules that compare the grips of a moment. */
+  public void addComparedCosts(NoteContext context, ImmutableList<Grip> grips, long[] costs) {
+    for (int i = 0; i < comparingRules.length; i++) {
+      ImmutableLongArray amounts = comparingRules[i].amounts(context, grips);
+      for (int j = 0; j < costs.length; j++) {
+        costs[j] += checked(comparingRules[i], amounts.get(j)) * comparingWeights[i];
+      }
     }
-    return cost;
   }
 
-  /** The costs of pairs of grips in a transition, apart from time and pace. */
+  /** Whether a rule compares the grips of a moment. */
+  public boolean compares() {
+    return comparingRules.length > 0;
+  }
+
+  /** The costs of pairs of grips in a transition, apart from time. */
   public TransitionCosts costs(Transition transition) {
-    return new TransitionCosts(
-        transition,
-        transitionRules,
-        transitionWeights,
-        pacedTransitionRules,
-        pacedTransitionWeights);
+    return new TransitionCosts(transition, transitionRules, transitionWeights);
   }
 
   /** The rules that charge for missing time. */
@@ -187,13 +183,21 @@ public final class Scoring {
     return needed;
   }
 
-  /** The charges of every rule along a path, moment by moment; charges of 0 are left out. */
-  public ImmutableList<Charge> explain(ImmutableList<Moment> moments, ImmutableList<Grip> path) {
+  /**
+   * The charges of every rule along a path, moment by moment; charges of 0 are left out.
+   *
+   * @param grips all grips of each moment
+   * @param path one of them for each moment
+   */
+  public ImmutableList<Charge> explain(
+      ImmutableList<Moment> moments,
+      ImmutableList<ImmutableList<Grip>> grips,
+      ImmutableList<Grip> path) {
     ImmutableList.Builder<Charge> charges = ImmutableList.builder();
     for (int m = 0; m < path.size(); m++) {
-      PacedNote note = PacedNote.of(moments.get(m));
+      NoteContext context = NoteContext.of(moments.get(m));
       for (int i = 0; i < charging.length; i++) {
-        add(charges, i, m, note.amount(charging[i], path.get(m)));
+        add(charges, i, m, amount(charging[i], context, grips.get(m), path.get(m)));
       }
       if (m == 0) {
         continue;
@@ -204,6 +208,18 @@ public final class Scoring {
       }
     }
     return charges.build();
+  }
+
+  /** The amount that a rule charges for a grip; 0 if the rule judges transitions. */
+  public static long amount(
+      CostRule rule, NoteContext context, ImmutableList<Grip> grips, Grip grip) {
+    if (rule instanceof NoteRule plain) {
+      return checked(rule, plain.amount(context, grip));
+    }
+    if (rule instanceof ComparingRule comparing) {
+      return checked(rule, comparing.amounts(context, grips).get(grips.indexOf(grip)));
+    }
+    return 0;
   }
 
   private void add(ImmutableList.Builder<Charge> charges, int rule, int moment, long amount) {

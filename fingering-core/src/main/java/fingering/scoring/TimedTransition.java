@@ -4,19 +4,16 @@ import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 
 /**
- * A transition together with its time and the pace of the music. Rules see only the transition; the
- * scoring adds the rest.
+ * A transition together with its time. Rules see only the transition; the scoring adds the time.
  *
  * @param transition the music between the two moments, as rules see it
  * @param time the time between the two moments
- * @param slowness hundredths of a second by which the mean length of the notes around the later
- *     moment exceeds 0.15 s, 0 or more
  */
-public record TimedTransition(Transition transition, TransitionTime time, long slowness) {
+public record TimedTransition(Transition transition, TransitionTime time) {
   /** The transition between two successive moments. */
   public static TimedTransition between(Moment before, Moment now) {
     TransitionTime time = TransitionTime.between(before, now);
-    return new TimedTransition(Transition.between(before, now, time), time, Slowness.of(now));
+    return new TimedTransition(Transition.between(before, now, time), time);
   }
 
   /** The amount that a rule charges for two successive grips; 0 if the rule judges single grips. */
@@ -30,11 +27,6 @@ public record TimedTransition(Transition transition, TransitionTime time, long s
       return timed.condition().met(transition, before, now)
           ? time.missing(timed, Scoring.needed(timed, transition, before, now), before.open())
           : 0;
-    }
-    if (rule instanceof PacedTransitionRule paced) {
-      return slowness == 0
-          ? 0
-          : slowness * Scoring.checked(rule, paced.share(transition, before, now));
     }
     return 0;
   }

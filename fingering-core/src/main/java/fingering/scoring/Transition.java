@@ -3,17 +3,17 @@ package fingering.scoring;
 import com.google.common.primitives.Ints;
 import fingering.music.Moment;
 import fingering.music.Note;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The music between two successive moments as a {@link TransitionRule} sees it. Equal transitions
- * cost the same between the same grips, so the search computes each cost once. It includes neither
- * time nor pace; see {@link TimedTransition}.
+ * cost the same between the same grips, so the search computes each cost once. It does not include
+ * the time; see {@link TimedTransition}.
  *
  * @param quick whether the later moment begins less than a fifth of a second after the earlier one
  * @param slurred whether a slur joins them
  * @param repeated whether the same single note is struck again
  * @param respelled whether the same single pitch is struck again with another spelling
+ * @param chromatic whether two single notes share a letter and differ in pitch: F, F♯
  * @param rest whether there is a rest between them
  * @param acrossRest whether there is a rest of half a second or more, after which the hand starts
  *     afresh
@@ -21,6 +21,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param offBeat whether the later moment is not on a beat of its measure
  * @param rises semitones from the highest note struck before to the highest note struck now,
  *     negative where the line falls, limited to {@value #LEAP} in either direction
+ * @param pace the pace of the music at the later moment
+ * @param singing how much the line sings at the later moment, 0 to 2
+ * @param grace whether either moment has grace notes
  * @param held the notes that are held
  */
 public record Transition(
@@ -28,11 +31,15 @@ public record Transition(
     boolean slurred,
     boolean repeated,
     boolean respelled,
+    boolean chromatic,
     boolean rest,
     boolean acrossRest,
     boolean plucked,
     boolean offBeat,
     int rises,
+    Pace pace,
+    int singing,
+    boolean grace,
     HeldNotes held) {
   /** The limit on {@link #rises}, in semitones: more than a step of the scale. */
   public static final int LEAP = 3;
@@ -59,17 +66,16 @@ public record Transition(
         now.slurred(),
         sameSpelling,
         samePitch && !sameSpelling,
+        single && !samePitch && left.sounding().letterNumber() == reached.sounding().letterNumber(),
         now.restMicros() > 0,
         now.restMicros() >= LONG_REST_MICROS,
         now.pizzicato(),
-        offBeat(now),
+        !LineContext.onBeat(now),
         Ints.constrainToRange(top(now) - top(before), -LEAP, LEAP),
+        Pace.of(now.surroundings().paceMicros()),
+        Singing.of(now),
+        before.grace() || now.grace(),
         HeldNotes.between(before, now));
-  }
-
-  private static boolean offBeat(Moment moment) {
-    BigFraction beat = moment.place().beat();
-    return beat.getDenominator().bitLength() > 1;
   }
 
   private static int top(Moment moment) {
@@ -82,10 +88,14 @@ public record Transition(
    */
   public int code() {
     int code = rises + LEAP;
+    code = code << 2 | pace.ordinal();
+    code = code << 2 | singing;
+    code = code << 1 | (grace ? 1 : 0);
     code = code << 1 | (quick ? 1 : 0);
     code = code << 1 | (slurred ? 1 : 0);
     code = code << 1 | (repeated ? 1 : 0);
     code = code << 1 | (respelled ? 1 : 0);
+    code = code << 1 | (chromatic ? 1 : 0);
     code = code << 1 | (rest ? 1 : 0);
     code = code << 1 | (acrossRest ? 1 : 0);
     code = code << 1 | (plucked ? 1 : 0);

@@ -4,16 +4,14 @@ import fingering.fingerboard.Grip;
 import java.util.Arrays;
 
 /**
- * Costs of pairs of grips in one transition, apart from time and pace. Only the rules that apply to
- * the transition are evaluated.
+ * Costs of pairs of grips in one transition, apart from time. Only the rules that apply to the
+ * transition are evaluated.
  */
 public final class TransitionCosts {
   private final Transition transition;
   private final WeightedRules always;
   private final WeightedRules shifting;
   private final WeightedRules staying;
-  private final PacedTransitionRule[] pacedRules;
-  private final long[] pacedWeights;
 
   private static final class WeightedRules {
     private final TransitionRule[] rules;
@@ -42,18 +40,11 @@ public final class TransitionCosts {
     }
   }
 
-  TransitionCosts(
-      Transition transition,
-      TransitionRule[] rules,
-      long[] weights,
-      PacedTransitionRule[] pacedRules,
-      long[] pacedWeights) {
+  TransitionCosts(Transition transition, TransitionRule[] rules, long[] weights) {
     this.transition = transition;
     always = new WeightedRules(rules, weights, transition, ShiftCondition.ANY);
     shifting = new WeightedRules(rules, weights, transition, ShiftCondition.SHIFT);
     staying = new WeightedRules(rules, weights, transition, ShiftCondition.STAY);
-    this.pacedRules = pacedRules;
-    this.pacedWeights = pacedWeights;
   }
 
   /** Whether the hand shifts between two grips. */
@@ -62,23 +53,13 @@ public final class TransitionCosts {
   }
 
   /**
-   * Points by the rules that depend neither on time nor on pace.
+   * Points by the rules that do not depend on time.
    *
    * @param shifts whether the hand {@link #shifts}
    */
   public long untimed(Grip before, Grip now, boolean shifts) {
     return always.cost(transition, before, now)
         + (shifts ? shifting : staying).cost(transition, before, now);
-  }
-
-  /** Points for each hundredth of a second of {@link TimedTransition#slowness}. */
-  public long paced(Grip before, Grip now) {
-    long cost = 0;
-    for (int i = 0; i < pacedRules.length; i++) {
-      long share = Scoring.checked(pacedRules[i], pacedRules[i].share(transition, before, now));
-      cost += share * pacedWeights[i];
-    }
-    return cost;
   }
 
   /**

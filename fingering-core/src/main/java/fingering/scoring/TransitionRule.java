@@ -4,7 +4,7 @@ import fingering.fingerboard.Grip;
 
 /**
  * A rule that judges two successive grips. If the charge depends on how much time there is, use
- * {@link TimedTransitionRule}; if it depends on how slow the music is, {@link PacedTransitionRule}.
+ * {@link TimedTransitionRule}.
  */
 public non-sealed interface TransitionRule extends CostRule {
   @Override

@@ -2,6 +2,7 @@ package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import com.google.common.primitives.ImmutableDoubleArray;
 import fingering.tables.FingeringException;
 import fingering.userfile.KnownKeys;
 import fingering.userfile.UserFields;
@@ -9,13 +10,23 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.stream.Stream;
 
 /**
  * The cost of one unit of each rule, in points. A YAML file lists them: {@code shift: 20}.
  *
  * @param points whole points, 0 or more, by rule id
+ * @param habit the learned habit; {@link Habit#NONE} if there is none
  */
-public record Weights(ImmutableMap<String, Long> points) {
+public record Weights(ImmutableMap<String, Long> points, Habit habit) {
+  private static final String VIOLIN = "habit-violin";
+  private static final String CELLO = "habit-cello";
+
+  /** Weights without a habit. */
+  public Weights(ImmutableMap<String, Long> points) {
+    this(points, Habit.NONE);
+  }
+
   private static final String WHAT = "a weights file";
 
   /** The names of the built-in weights; each is the name of a file. */
@@ -80,7 +91,11 @@ public record Weights(ImmutableMap<String, Long> points) {
         UserFields.parse(
             name,
             text,
-            KnownKeys.of(WHAT, rules.stream().map(rule -> example(rule.id())).toList())));
+            KnownKeys.of(
+                WHAT,
+                Stream.concat(rules.stream().map(CostRule::id), Stream.of(Habit.ID, VIOLIN, CELLO))
+                    .map(Weights::example)
+                    .toList())));
   }
 
   /**
@@ -101,9 +116,23 @@ public record Weights(ImmutableMap<String, Long> points) {
   private static Weights of(UserFields fields) {
     ImmutableMap.Builder<String, Long> points = ImmutableMap.builder();
     for (String rule : fields.keys()) {
+      if (rule.equals(VIOLIN) || rule.equals(CELLO)) {
+        continue;
+      }
       points.put(rule, (long) fields.number(rule, 0, Scoring.MAX_WEIGHT).orElseThrow());
     }
-    return new Weights(points.buildOrThrow());
+    return new Weights(
+        points.buildOrThrow(), new Habit(numbers(fields, VIOLIN), numbers(fields, CELLO)));
+  }
+
+  private static ImmutableDoubleArray numbers(UserFields fields, String key) {
+    ImmutableDoubleArray numbers =
+        ImmutableDoubleArray.copyOf(fields.list(key, Double::valueOf).orElse(ImmutableList.of()));
+    if (!numbers.isEmpty() && numbers.length() != HabitNetwork.SIZE) {
+      throw fields.refusal(
+          "has " + numbers.length() + " numbers for " + key + "; there are " + HabitNetwork.SIZE);
+    }
+    return numbers;
   }
 
   /** These weights, completed from others for the rules that these do not name. */
@@ -112,7 +141,8 @@ public record Weights(ImmutableMap<String, Long> points) {
         ImmutableMap.<String, Long>builder()
             .putAll(others.points)
             .putAll(points)
-            .buildKeepingLast());
+            .buildKeepingLast(),
+        habit.idle() ? others.habit : habit);
   }
 
   /**

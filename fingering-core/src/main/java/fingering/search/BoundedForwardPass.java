@@ -156,7 +156,7 @@ final class BoundedForwardPass {
       int m, Layer before, long[] limits, List<Integer> states, List<long[]> scores) {
     ImmutableList<Grip> from = graph.grips().get(m - 1);
     ImmutableList<Grip> to = graph.grips().get(m);
-    EdgeCostView edges = unconstrained.edges(m);
+    EdgeCosts edges = unconstrained.edges(m);
     for (int i = 0; i < from.size(); i++) {
       for (int j = 0; j < to.size(); j++) {
         int[] after = automaton.after(m, from.get(i), to.get(j));

@@ -30,7 +30,7 @@ final class CostBound {
   }
 
   private static long[] before(LayeredGraph graph, ForwardPass unconstrained, int m, long[] toEnd) {
-    EdgeCostView edges = unconstrained.edges(m);
+    EdgeCosts edges = unconstrained.edges(m);
     long[] nodes = unconstrained.nodeScores(m);
     ImmutableList<Grip> before = graph.grips().get(m - 1);
     long[] fromNode = new long[nodes.length];

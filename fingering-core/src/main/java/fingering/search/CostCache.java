@@ -5,6 +5,7 @@ import com.google.common.collect.MapMaker;
 import com.google.common.primitives.ImmutableIntArray;
 import fingering.fingerboard.Grip;
 import fingering.scoring.HeldNotes;
+import fingering.scoring.LineContext;
 import fingering.scoring.NoteContext;
 import fingering.scoring.Scoring;
 import fingering.scoring.TimedTransition;
@@ -39,13 +40,16 @@ public final class CostCache {
   private final Map<ImmutableList<Grip>, Integer> numbers = new MapMaker().weakKeys().makeMap();
 
   private final AtomicInteger nextNumber = new AtomicInteger();
-  private final Map<NodeKey, NodeCosts> nodes = new ConcurrentHashMap<>();
+  private final Map<NodeKey, NodeCosts> plain = new ConcurrentHashMap<>();
+  private final Map<LineKey, NodeCosts> compared = new ConcurrentHashMap<>();
   private final Map<EdgeKey, UntimedEdgeCosts> untimed = new ConcurrentHashMap<>();
   private final Map<TimedKey, EdgeCosts> edges = new ConcurrentHashMap<>();
   private final AtomicLong size = new AtomicLong();
 
   private record NodeKey(
       int grips, long code, ImmutableIntArray trilled, ImmutableIntArray trilledStruck) {}
+
+  private record LineKey(NodeKey node, LineContext line) {}
 
   private record EdgeKey(int from, int to, int code, HeldNotes held) {}
 
@@ -86,11 +90,25 @@ public final class CostCache {
    */
   NodeCosts of(NoteContext context, int number, ImmutableList<Grip> grips) {
     NodeKey key = new NodeKey(number, context.code(), context.trilled(), context.trilledStruck());
-    NodeCosts known = nodes.get(key);
+    if (!scoring.compares()) {
+      return plain(key, context, grips);
+    }
+    LineKey lineKey = new LineKey(key, context.line());
+    NodeCosts known = compared.get(lineKey);
     if (known == null) {
-      known = NodeCosts.of(scoring, context, grips);
-      makeRoom(grips.size());
-      nodes.put(key, known);
+      known = plain(key, context, grips).compared(scoring, context, grips);
+      makeRoom(2L * grips.size());
+      compared.put(lineKey, known);
+    }
+    return known;
+  }
+
+  private NodeCosts plain(NodeKey key, NoteContext context, ImmutableList<Grip> grips) {
+    NodeCosts known = plain.get(key);
+    if (known == null) {
+      known = NodeCosts.plain(scoring, context, grips);
+      makeRoom(2L * grips.size());
+      plain.put(key, known);
     }
     return known;
   }
@@ -101,7 +119,7 @@ public final class CostCache {
    * @param from the {@link #number} of the earlier grips
    * @param to the {@link #number} of the later grips
    */
-  EdgeCostView of(
+  EdgeCosts of(
       TimedTransition timed,
       int from,
       int to,
@@ -111,8 +129,7 @@ public final class CostCache {
     Transition transition = timed.transition();
     EdgeKey key = new EdgeKey(from, to, transition.code(), transition.held());
     if (count <= FEW_EDGES) {
-      return new EdgeCostView(
-          untimed(key, transition, before, now).at(timed.time()), timed.slowness());
+      return untimed(key, transition, before, now).at(timed.time());
     }
     TimedKey timedKey = new TimedKey(key, timed.time());
     EdgeCosts known = edges.get(timedKey);
@@ -121,7 +138,7 @@ public final class CostCache {
       makeRoom(count + OVERHEAD);
       edges.put(timedKey, known);
     }
-    return new EdgeCostView(known, timed.slowness());
+    return known;
   }
 
   private UntimedEdgeCosts untimed(
@@ -129,7 +146,7 @@ public final class CostCache {
     UntimedEdgeCosts known = untimed.get(key);
     if (known == null) {
       known = new UntimedEdgeCosts(scoring, transition, before, now);
-      makeRoom(3 * ((long) before.size() * now.size() + OVERHEAD));
+      makeRoom(2 * ((long) before.size() * now.size() + OVERHEAD));
       untimed.put(key, known);
     }
     return known;
@@ -137,7 +154,8 @@ public final class CostCache {
 
   private void makeRoom(long more) {
     if (size.addAndGet(more) > capacity) {
-      nodes.clear();
+      plain.clear();
+      compared.clear();
       untimed.clear();
       edges.clear();
       size.set(more);

@@ -62,11 +62,6 @@ final class CostMatrix {
     return max;
   }
 
-  /** Whether all numbers are 0. */
-  boolean zero() {
-    return max == 0;
-  }
-
   /**
    * Indexed by other row: the largest amount by which a number of this row exceeds the number of
    * the other row in the same column. Callers must not change the array.
@@ -102,14 +97,6 @@ final class CostMatrix {
     int first = row * columns;
     for (int j = 0; j < columns; j++) {
       scores[j] = Math.min(scores[j], score + values[first + j]);
-    }
-  }
-
-  /** The same, with a multiple of another matrix added to this one. */
-  void relax(int row, long score, long times, CostMatrix other, long[] scores) {
-    int first = row * columns;
-    for (int j = 0; j < columns; j++) {
-      scores[j] = Math.min(scores[j], score + values[first + j] + times * other.values[first + j]);
     }
   }
 }

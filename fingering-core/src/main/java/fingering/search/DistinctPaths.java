@@ -152,7 +152,7 @@ final class DistinctPaths {
    */
   private long[] toEndBefore(int m, ImmutableIntArray nextMembers, long[] nextToEnd) {
     ImmutableList<Grip> now = graph.grips().get(m);
-    EdgeCostView edges = pass.edges(m + 1);
+    EdgeCosts edges = pass.edges(m + 1);
     long[] own = pass.nodeScores(m + 1);
     long[] scores = pass.scores(m);
     long[] all = ForwardPass.unreachable(now.size() * states);

@@ -1,64 +1,62 @@
 package fingering.search;
 
-import java.util.Optional;
-
 /**
- * The costs of all edges between the grips of two moments, at a given time but any pace. Safe for
- * use by many threads.
+ * The costs of all edges between the grips of two moments, at a given time. Safe for use by many
+ * threads.
+ *
+ * @param points the costs
  */
-final class EdgeCosts {
-  private final CostMatrix points;
-
-  /** Points for each hundredth of a second of slowness; unused unless {@link #hasPaced}. */
-  private final CostMatrix paced;
-
-  private final boolean hasPaced;
-
-  /**
-   * Costs from matrices.
-   *
-   * @param paced points for each hundredth of a second of slowness; empty if all are 0
-   */
-  EdgeCosts(CostMatrix points, Optional<CostMatrix> paced) {
-    this.points = points;
-    this.paced = paced.orElse(points);
-    hasPaced = paced.isPresent();
-  }
-
+record EdgeCosts(CostMatrix points) {
   /** The cost of an edge. */
-  long cost(int from, int to, long slowness) {
-    long cost = points.get(from, to);
-    return hasPaced ? cost + slowness * paced.get(from, to) : cost;
+  long cost(int from, int to) {
+    return points.get(from, to);
   }
 
   /** An upper bound on the cost of an edge. */
-  long max(long slowness) {
-    return hasPaced ? points.max() + slowness * paced.max() : points.max();
-  }
-
-  /** Relaxes the edges from a grip with the given score. */
-  void relax(int from, long score, long slowness, long[] scores) {
-    if (hasPaced && slowness > 0) {
-      points.relax(from, score, slowness, paced, scores);
-    } else {
-      points.relax(from, score, scores);
-    }
+  long max() {
+    return points.max();
   }
 
   /**
-   * Indexed by other grip: an upper bound on how much more an edge from this grip costs than the
-   * edge from the other to the same target. If the score of the other grip is higher by more than
-   * that, the other is not on any best path.
+   * Relaxes all edges. Grips that the best grip dominates are skipped: every target is reached from
+   * the best grip for less.
    *
-   * @param margins receives the bounds
+   * @param before scores of the earlier grips, {@link ForwardPass#UNREACHABLE} if not reached
+   * @param after scores of the later grips so far, which are lowered
+   * @return whether any earlier grip is reached
    */
-  void margins(int from, long slowness, long[] margins) {
-    System.arraycopy(points.excess(from), 0, margins, 0, margins.length);
-    if (hasPaced && slowness > 0) {
-      long[] more = paced.excess(from);
-      for (int i = 0; i < margins.length; i++) {
-        margins[i] += slowness * more[i];
+  boolean relax(long[] before, long[] after) {
+    int best = 0;
+    for (int i = 1; i < before.length; i++) {
+      best = before[i] < before[best] ? i : best;
+    }
+    long lowest = before[best];
+    if (lowest == ForwardPass.UNREACHABLE) {
+      return false;
+    }
+    // If another grip's score is higher by more than its margin, it is on no best path.
+    long[] margins = points.excess(best);
+    for (int i = 0; i < before.length; i++) {
+      if (before[i] != ForwardPass.UNREACHABLE && before[i] - lowest <= margins[i]) {
+        points.relax(i, before[i], after);
       }
     }
+    return true;
+  }
+
+  /**
+   * The lowest score from after an earlier grip to the end, or {@link ForwardPass#UNREACHABLE}.
+   *
+   * @param scores the lowest scores from each later grip to the end, including the grip; {@link
+   *     ForwardPass#UNREACHABLE} if no path leads to the end
+   */
+  long toEnd(int from, long[] scores) {
+    long lowest = ForwardPass.UNREACHABLE;
+    for (int j = 0; j < scores.length; j++) {
+      if (scores[j] != ForwardPass.UNREACHABLE) {
+        lowest = Math.min(lowest, scores[j] + cost(from, j));
+      }
+    }
+    return lowest;
   }
 }

@@ -2,7 +2,7 @@ package fingering.search;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
-import fingering.scoring.PacedNote;
+import fingering.scoring.NoteContext;
 import fingering.scoring.TimedTransition;
 import fingering.tables.FingeringException;
 import java.util.Arrays;
@@ -41,16 +41,13 @@ final class ForwardPass {
   private final NodeCosts[] nodes;
 
   /** Indexed by moment from the second: the costs of the edges that lead to it. */
-  private final EdgeCostView[] edges;
+  private final EdgeCosts[] edges;
 
   /** Indexed by moment: {@link #nodeScores}; null where not computed yet. */
   private final long[][] nodeScores;
 
   /** Indexed by moment: the number of its grips in the cache. */
   private final int[] numbers;
-
-  /** Indexed by moment: how slow the music is. */
-  private final long[] slowness;
 
   /** Whether there are no excluded grips and no penalties. */
   private final boolean unrestricted;
@@ -67,9 +64,8 @@ final class ForwardPass {
     states = requirement.states();
     scores = new long[graph.moments().size()][];
     nodes = new NodeCosts[scores.length];
-    edges = new EdgeCostView[scores.length];
+    edges = new EdgeCosts[scores.length];
     nodeScores = new long[scores.length][];
-    slowness = new long[scores.length];
     numbers = new int[scores.length];
     for (int m = 0; m < numbers.length; m++) {
       numbers[m] = graph.costs().number(graph.grips().get(m));
@@ -95,7 +91,7 @@ final class ForwardPass {
   }
 
   private void refuseHighCosts(int m) {
-    costBound += nodes(m).max(slowness[m]) + (m == 0 ? 0 : edges[m].max());
+    costBound += nodes(m).max() + (m == 0 ? 0 : edges[m].max());
     if (costBound > MAX_COST) {
       throw new FingeringException(
           "with these weights a plan may cost more than %d points; divide all of them by ten"
@@ -145,7 +141,7 @@ final class ForwardPass {
       relaxStateByState(m, next);
     }
     if (states == 1 && unrestricted) {
-      nodes(m).addTo(next, slowness[m]);
+      nodes(m).addTo(next);
     } else {
       addNodeScores(m, next);
     }
@@ -201,7 +197,7 @@ final class ForwardPass {
   }
 
   /** The costs of the edges that lead to a moment, from the second. */
-  EdgeCostView edges(int m) {
+  EdgeCosts edges(int m) {
     return edges[m];
   }
 
@@ -220,7 +216,7 @@ final class ForwardPass {
         } else {
           long penalty = graph.penalty().of(m, graph.grips().get(m).get(j));
           highest = Math.max(highest, penalty);
-          own[j] = costs.cost(j, slowness[m]) + (penalty << COST_BITS);
+          own[j] = costs.cost(j) + (penalty << COST_BITS);
         }
       }
       refuseHighPenalties(highest);
@@ -231,9 +227,8 @@ final class ForwardPass {
 
   private NodeCosts nodes(int m) {
     if (nodes[m] == null) {
-      PacedNote note = PacedNote.of(graph.moments().get(m));
-      slowness[m] = note.slowness();
-      nodes[m] = graph.costs().of(note.context(), numbers[m], graph.grips().get(m));
+      NoteContext context = NoteContext.of(graph.moments().get(m));
+      nodes[m] = graph.costs().of(context, numbers[m], graph.grips().get(m));
     }
     return nodes[m];
   }
@@ -285,7 +280,7 @@ final class ForwardPass {
 
   /** The score of one grip by itself; avoids computing those of all grips of long passages. */
   private long nodeScore(int m, int grip) {
-    return unrestricted ? nodes(m).cost(grip, slowness[m]) : nodeScores(m)[grip];
+    return unrestricted ? nodes(m).cost(grip) : nodeScores(m)[grip];
   }
 
   private boolean leadsTo(int m, int before, Grip now, int state) {

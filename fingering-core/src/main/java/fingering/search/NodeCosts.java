@@ -6,47 +6,44 @@ import fingering.scoring.NoteContext;
 import fingering.scoring.Scoring;
 import java.util.Arrays;
 
-/** The costs of the grips of a moment, at any pace. */
+/** The costs of the grips of a moment. */
 final class NodeCosts {
   private final long[] points;
+  private final long max;
 
-  /** Points for each hundredth of a second of slowness. */
-  private final long[] paced;
-
-  private final long maxPoints;
-  private final long maxPaced;
-
-  private NodeCosts(long[] points, long[] paced) {
+  private NodeCosts(long[] points) {
     this.points = points;
-    this.paced = paced;
-    maxPoints = Arrays.stream(points).max().orElse(0);
-    maxPaced = Arrays.stream(paced).max().orElse(0);
+    max = Arrays.stream(points).max().orElse(0);
   }
 
-  static NodeCosts of(Scoring scoring, NoteContext context, ImmutableList<Grip> grips) {
+  /** The costs by the rules that judge each grip alone. */
+  static NodeCosts plain(Scoring scoring, NoteContext context, ImmutableList<Grip> grips) {
     long[] points = new long[grips.size()];
-    long[] paced = new long[grips.size()];
-    for (int j = 0; j < points.length; j++) {
-      points[j] = scoring.unpacedCost(context, grips.get(j));
-      paced[j] = scoring.pacedCost(context, grips.get(j));
-    }
-    return new NodeCosts(points, paced);
+    scoring.addPlainCosts(context, grips, points);
+    return new NodeCosts(points);
+  }
+
+  /** These costs and those by the rules that compare the grips. */
+  NodeCosts compared(Scoring scoring, NoteContext context, ImmutableList<Grip> grips) {
+    long[] all = points.clone();
+    scoring.addComparedCosts(context, grips, all);
+    return new NodeCosts(all);
   }
 
   /** Adds the cost of each grip to its score. */
-  void addTo(long[] scores, long slowness) {
+  void addTo(long[] scores) {
     for (int j = 0; j < scores.length; j++) {
-      scores[j] += points[j] + slowness * paced[j];
+      scores[j] += points[j];
     }
   }
 
   /** The cost of a grip. */
-  long cost(int grip, long slowness) {
-    return points[grip] + slowness * paced[grip];
+  long cost(int grip) {
+    return points[grip];
   }
 
   /** An upper bound on the cost of a grip. */
-  long max(long slowness) {
-    return maxPoints + slowness * maxPaced;
+  long max() {
+    return max;
   }
 }

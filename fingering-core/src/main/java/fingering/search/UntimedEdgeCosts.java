@@ -7,12 +7,10 @@ import fingering.scoring.TimedTransitionRule;
 import fingering.scoring.Transition;
 import fingering.scoring.TransitionCosts;
 import fingering.scoring.TransitionTime;
-import java.util.Optional;
 
 /**
- * The costs of all edges between the grips of two moments, for any time and pace. Computing it
- * evaluates the rules and takes long; adding the time gives {@link EdgeCosts}. Safe for use by many
- * threads.
+ * The costs of all edges between the grips of two moments, for any time. Computing it evaluates the
+ * rules and takes long; adding the time gives {@link EdgeCosts}. Safe for use by many threads.
  */
 final class UntimedEdgeCosts {
   private final Scoring scoring;
@@ -23,9 +21,6 @@ final class UntimedEdgeCosts {
   /** Points if no time is missing. */
   private final CostMatrix points;
 
-  /** Points for each hundredth of a second of slowness; empty if all are 0. */
-  private final Optional<CostMatrix> paced;
-
   /** Indexed by timed rule: the microseconds needed. */
   private final ImmutableList<CostMatrix> needed;
 
@@ -34,7 +29,6 @@ final class UntimedEdgeCosts {
     this.scoring = scoring;
     open = new boolean[before.size()];
     points = new CostMatrix(before.size(), now.size());
-    CostMatrix perSlowness = new CostMatrix(before.size(), now.size());
     needed =
         scoring.timedRules().stream()
             .map(rule -> new CostMatrix(before.size(), now.size()))
@@ -47,19 +41,17 @@ final class UntimedEdgeCosts {
         Grip to = now.get(j);
         boolean shifts = costs.shifts(from, to);
         points.put(i, j, costs.untimed(from, to, shifts));
-        perSlowness.put(i, j, costs.paced(from, to));
         for (int r = 0; r < needed.size(); r++) {
           TimedTransitionRule rule = scoring.timedRules().get(r);
           needed.get(r).put(i, j, costs.needed(rule, from, to, shifts));
         }
       }
     }
-    paced = Optional.of(perSlowness).filter(matrix -> !matrix.zero());
   }
 
   /** The costs for the time available. */
   EdgeCosts at(TransitionTime time) {
-    return new EdgeCosts(isMissing(time) ? timed(time) : points, paced);
+    return new EdgeCosts(isMissing(time) ? timed(time) : points);
   }
 
   private boolean isMissing(TransitionTime time) {

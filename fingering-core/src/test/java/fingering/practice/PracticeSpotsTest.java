@@ -34,7 +34,7 @@ class PracticeSpotsTest {
     Passage passage = ScoreReader.read(ScoreFile.read(DEMO)).passage(PassageRequest.WHOLE);
     return PlanComparer.of(
             passage, StandardRules.commonPractice(), LeftHand.MEDIUM, ImmutableSet.of())
-        .upperPositionPlan()
+        .partlyUpperPlan()
         .orElseThrow();
   }
 

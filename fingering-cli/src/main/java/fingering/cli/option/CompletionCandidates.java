@@ -29,7 +29,7 @@ public final class CompletionCandidates {
   /** The names of the plans of 'compare'. */
   static final class OfPlans implements Iterable<String> {
     private static final ImmutableList<String> NAMES =
-        ImmutableList.of("first", "third", "second", "free");
+        ImmutableList.of("first", "third", "partly", "second", "free");
 
     @Override
     public Iterator<String> iterator() {

@@ -22,7 +22,7 @@ public final class PlanChoice {
       converter = Converters.PlanNameConverter.class,
       completionCandidates = CompletionCandidates.OfPlans.class,
       description =
-          "A plan of 'compare', named by its position: first (or 1); third (or 3; on the cello it stays in 4th); second (or 2), which shows 1st, 2nd and 3rd; or free (the default), the cheapest plan.")
+          "A plan of 'compare', named by its position: first (or 1); third (or 3; on the cello it stays in 4th); partly, which goes there for part of the music; second (or 2), which shows 1st, 2nd and 3rd; or free (the default), the cheapest plan.")
   PlanName name = PlanName.FREE;
 
   @Mixin PrintedOption printed = new PrintedOption();

@@ -12,16 +12,19 @@ import java.util.Optional;
  * The name of a plan. A number is always a position, never a column of 'compare'.
  *
  * @param position the position that names a plan of 'compare'; empty for the free plan
+ * @param partly whether it is the plan that is only partly in that position
  */
-public record PlanName(Optional<Position> position) {
+public record PlanName(Optional<Position> position, boolean partly) {
   /** The cheapest plan. */
-  static final PlanName FREE = new PlanName(Optional.empty());
+  static final PlanName FREE = new PlanName(Optional.empty(), false);
+
+  private static final String PARTLY = "partly";
 
   private static final String FREE_NAME = "free";
 
   /**
    * Parses a name: {@code first}, {@code 3rd}, {@code 3}, {@code III}, {@code 3rd position}, {@code
-   * free}, or {@code 1st to 3rd}, the heading of the second plan in 'compare'.
+   * free}, {@code partly}, {@code partly 3rd}, or {@code 1st to 3rd}, a heading in 'compare'.
    *
    * @throws FingeringException if the text names no plan
    */
@@ -30,12 +33,19 @@ public record PlanName(Optional<Position> position) {
     if (word.equals(FREE_NAME) || word.equals("free choice")) {
       return FREE;
     }
+    boolean partly = word.startsWith(PARTLY);
+    String position = partly ? word.substring(PARTLY.length()).strip() : word;
     try {
       return new PlanName(
-          Optional.of(word.equals("1st to 3rd") ? Position.SECOND : Position.parse(word)));
+          Optional.of(
+              position.equals("1st to 3rd")
+                  ? Position.SECOND
+                  : partly && position.isEmpty() ? Position.THIRD : Position.parse(position)),
+          partly);
     } catch (FingeringException e) {
       throw new FingeringException(
-          "'%s' is not a plan; write first (or 1), third (3), second (2), or free".formatted(text),
+          "'%s' is not a plan; write first (or 1), third (3), partly, second (2), or free"
+              .formatted(text),
           e);
     }
   }
@@ -56,17 +66,21 @@ public record PlanName(Optional<Position> position) {
       return comparer.plan(free);
     }
     Position wanted = position.get();
-    if (wanted.equals(Position.FIRST)) {
+    boolean upper = wanted.equals(Position.THIRD) || wanted.equals(comparer.upperPosition());
+    if (upper && partly) {
+      return required(comparer.partlyUpperPlan(), comparer);
+    }
+    if (wanted.equals(Position.FIRST) && !partly) {
       return comparer.firstPositionPlan();
     }
-    if (wanted.equals(Position.SECOND)) {
+    if (wanted.equals(Position.SECOND) && !partly) {
       return required(comparer.firstToThirdPlan(), comparer);
     }
-    if (wanted.equals(Position.THIRD) || wanted.equals(comparer.upperPosition())) {
+    if (upper) {
       return required(comparer.upperPositionPlan(), comparer);
     }
     throw new FingeringException(
-        "No plan of 'compare' stays in %s position here; choose first, third (it stays in %s), second or free, or ask for the position with --show %s=8, eight notes in %s."
+        "No plan of 'compare' stays in %s position here; choose first, third (it stays in %s), partly, second or free, or ask for the position with --show %s=8, eight notes in %s."
             .formatted(
                 wanted.display(), comparer.upperPosition().display(), wanted, wanted.display()));
   }
@@ -83,6 +97,6 @@ public record PlanName(Optional<Position> position) {
   /** The position, or {@code free}; {@link #parse} reads it back. */
   @Override
   public String toString() {
-    return position.map(Position::toString).orElse(FREE_NAME);
+    return (partly ? PARTLY + " " : "") + position.map(Position::toString).orElse(FREE_NAME);
   }
 }

@@ -219,7 +219,7 @@ public final class SummaryText {
   }
 
   private static String alone(Plan plan) {
-    return stays(plan).map(stays -> "in " + stays + "; ").orElse("")
+    return whereabouts(plan)
         + count(plan.shifts(), "shift")
         + ", "
         + count(plan.crossings(), "string crossing")
@@ -234,7 +234,7 @@ public final class SummaryText {
         more == 0
             ? "costs the same"
             : "costs " + Math.abs(more) + " points " + (more > 0 ? "more" : "less");
-    return stays(plan).map(stays -> "in " + stays + "; ").orElse("")
+    return whereabouts(plan)
         + "compared with "
         + base.name()
         + ", it has "
@@ -246,6 +246,22 @@ public final class SummaryText {
         + ", and "
         + price
         + ".";
+  }
+
+  private static String whereabouts(Plan plan) {
+    return plan.brief().living()
+        ? share(plan)
+        : stays(plan).map(stays -> "in " + stays + "; ").orElse("");
+  }
+
+  /** How many stopped notes of a plan are in the position in which it lives. */
+  private static String share(Plan plan) {
+    return plan.notesInPreferred()
+        + " of "
+        + count(plan.stoppedNotes(), "stopped note")
+        + " in "
+        + plan.brief().preferred().stream().map(Position::display).collect(Collectors.joining(", "))
+        + "; ";
   }
 
   /** The stays above first position: {@code 3rd at m. 17–24, 30}. */

@@ -29,8 +29,8 @@ final class FingerRules {
         new NamedTransitionRule(
                 "finger-slide",
                 "Sliding finger",
-                "One finger slides to another note while the hand stays in position.",
-                "semitone",
+                "One finger slides to another note while the hand stays in position; a little more easily to the same letter, as from F to F♯.",
+                "half semitone",
                 FingerRules::slide)
             .on(ShiftCondition.STAY)
             .where(transition -> !transition.acrossRest()),
@@ -103,7 +103,7 @@ final class FingerRules {
         }
       }
     }
-    return semitones;
+    return transition.chromatic() ? semitones : 2 * semitones;
   }
 
   private static long spacing(Transition transition, Grip before, Grip now, boolean wide) {

@@ -3,7 +3,6 @@ package fingering.scoring.rules;
 import fingering.fingerboard.Grip;
 import fingering.scoring.NoteContext;
 import fingering.scoring.NoteRule;
-import fingering.scoring.PacedNoteRule;
 
 /** A note rule built from its description and a function that measures its amount. */
 record NamedNoteRule(String id, String name, String explanation, String unit, Measure measure)
@@ -14,15 +13,6 @@ record NamedNoteRule(String id, String name, String explanation, String unit, Me
     Measure NEVER = (context, grip) -> 0;
 
     long amount(NoteContext context, Grip grip);
-  }
-
-  /** A rule that charges more in slow music. */
-  record Paced(String id, String name, String explanation, String unit, Measure measure)
-      implements PacedNoteRule {
-    @Override
-    public long share(NoteContext context, Grip grip) {
-      return measure.amount(context, grip);
-    }
   }
 
   @Override

@@ -1,7 +1,6 @@
 package fingering.scoring.rules;
 
 import fingering.fingerboard.Grip;
-import fingering.scoring.PacedTransitionRule;
 import fingering.scoring.ShiftCondition;
 import fingering.scoring.TimedTransitionRule;
 import fingering.scoring.Transition;
@@ -34,15 +33,6 @@ record NamedTransitionRule(
     Measure NEVER = (transition, before, now) -> 0;
 
     long amount(Transition transition, Grip before, Grip now);
-  }
-
-  /** A rule that charges more in slow music. */
-  record Paced(String id, String name, String explanation, String unit, Measure measure)
-      implements PacedTransitionRule {
-    @Override
-    public long share(Transition transition, Grip before, Grip now) {
-      return measure.amount(transition, before, now);
-    }
   }
 
   /** A rule that charges for time that is missing for a shift. */

@@ -7,6 +7,7 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.scoring.CostRule;
 import fingering.scoring.HandMovement;
+import fingering.scoring.Pace;
 import fingering.scoring.ShiftCondition;
 import fingering.scoring.Transition;
 
@@ -67,6 +68,15 @@ final class ShiftRules {
             HUNDREDTH_MICROS,
             ShiftRules::needed),
         new NamedTransitionRule(
+                "shift-quick",
+                "Shift in quick music",
+                "The quicker the notes, the less time the hand has to settle after a shift.",
+                "tenth of a shift",
+                (transition, before, now) ->
+                    transition.pace().ordinal() * shift(transition, before, now))
+            .on(ShiftCondition.SHIFT)
+            .where(transition -> transition.pace() != Pace.SLOW),
+        new NamedTransitionRule(
                 "shift-slurred",
                 "Shift under a slur",
                 "A shift within one bow is heard as a slide.",
@@ -84,8 +94,8 @@ final class ShiftRules {
         new NamedTransitionRule(
                 "shift-creeping",
                 "Creeping shift",
-                "One finger shifts on by a whole tone and smears the line; another finger would speak clearly.",
-                "shift",
+                "One finger shifts on to the next note and smears the line; another finger would speak clearly.",
+                "half shift",
                 ShiftRules::creeping)
             .on(ShiftCondition.SHIFT));
   }
@@ -157,16 +167,20 @@ final class ShiftRules {
     return Math.abs(from.semitones() - to.semitones());
   }
 
+  /** Half as much where the two notes share a letter: a slide from F to F♯ is common practice. */
   private static long creeping(Transition transition, Grip before, Grip now) {
     Placement from = before.top();
     Placement to = now.top();
-    return !from.open()
-            && from.string() == to.string()
-            && from.finger() == to.finger()
-            && step(from, to) == STEP
-            && !transition.acrossRest()
-            && HandMovement.shifts(transition, before, now)
-        ? 1
-        : 0;
+    int step = step(from, to);
+    if (from.open()
+        || from.string() != to.string()
+        || from.finger() != to.finger()
+        || step < 1
+        || step > STEP
+        || transition.acrossRest()
+        || !HandMovement.shifts(transition, before, now)) {
+      return 0;
+    }
+    return transition.chromatic() ? 1 : 2;
   }
 }

@@ -1,6 +1,7 @@
 package fingering.scoring.rules;
 
 import com.google.common.collect.ImmutableList;
+import fingering.fingerboard.Finger;
 import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
@@ -11,39 +12,56 @@ import fingering.scoring.ShiftCondition;
 import fingering.scoring.Transition;
 import fingering.tables.Position;
 
-/** Rules of sound. Most of them charge more the slower the music is, and nothing in fast music. */
+/**
+ * Rules of sound. A line that sings, see {@link NoteContext#singing}, should change its colour as
+ * little as the hand allows. These rules charge nothing in quick or detached music.
+ */
 final class SoundRules {
   /** The widest step of a scale, in semitones. */
   private static final int STEP = 2;
+
+  /**
+   * The lowest open string that sounds shrill: the violin's E string, not the A string of viola and
+   * cello, which sings (common practice, no source).
+   */
+  private static final int SHRILL_MIDI = 74;
 
   private SoundRules() {}
 
   static ImmutableList<CostRule> all() {
     return ImmutableList.of(
-        new NamedNoteRule.Paced(
-            "open-string-slow",
-            "Open string in slow music",
-            "The slower the music, the more an open string stands out, because it has no vibrato.",
-            "hundredth of a second",
-            (context, grip) -> bowedOpen(context, grip) ? 1 : 0),
-        new NamedNoteRule.Paced(
-            "top-string-slow",
-            "Top string in slow music",
-            "The slower the music, the more the warmer sound of the lower strings is missed.",
-            "hundredth of a second",
-            (context, grip) -> grip.top().string() == 1 ? 1 : 0),
-        new NamedNoteRule.Paced(
-            "low-position-slow",
-            "Low position in slow music",
-            "The slower the music, the more the freer vibrato of higher positions is missed.",
-            "hundredth of a second",
-            (context, grip) -> lowPosition(grip) ? 1 : 0),
-        new NamedTransitionRule.Paced(
-            "crossing-slow",
-            "Crossing in slow music",
-            "The slower the music, the more a change of string is heard as a change of colour.",
-            "hundredth of a second",
-            (transition, before, now) -> crosses(transition, before, now) ? 1 : 0),
+        new NamedNoteRule(
+            "open-string-singing",
+            "Open string in a singing line",
+            "An open string stands out of a singing line, because it has no vibrato.",
+            "half note",
+            (context, grip) -> bowedOpen(context, grip) ? context.singing() : 0),
+        new NamedNoteRule(
+            "top-string-singing",
+            "Top string in a singing line",
+            "A singing line is warmer on a lower string than on the violin's top string.",
+            "half note",
+            (context, grip) -> shrill(context, grip) ? context.singing() : 0),
+        new NamedNoteRule(
+            "low-position-singing",
+            "Low position in a singing line",
+            "In half and 1st position the vibrato of a singing line is less free.",
+            "half note",
+            (context, grip) -> lowPosition(grip) ? context.singing() : 0),
+        new NamedNoteRule(
+            "fourth-finger-singing",
+            "Fourth finger in a singing line",
+            "The fourth finger's vibrato is narrower than that of the others, which a singing line shows.",
+            "half note",
+            (context, grip) -> fourth(grip) ? context.singing() : 0),
+        new NamedTransitionRule(
+                "crossing-singing",
+                "Crossing in a singing line",
+                "A change of string is heard as a change of colour in a singing line.",
+                "half crossing",
+                (transition, before, now) ->
+                    crosses(transition, before, now) ? transition.singing() : 0)
+            .where(transition -> transition.singing() > 0 && HandMovement.bowed(transition)),
         new NamedTransitionRule(
                 "crossing-on-step",
                 "Crossing on a step",
@@ -52,12 +70,19 @@ final class SoundRules {
                 (transition, before, now) ->
                     step(transition) && crosses(transition, before, now) ? 1 : 0)
             .where(transition -> step(transition) && HandMovement.bowed(transition)),
+        new NamedTransitionRule(
+                "crossing-at-ornament",
+                "Crossing at an ornament",
+                "A grace note stays on the string of its main note.",
+                "crossing",
+                (transition, before, now) -> crosses(transition, before, now) ? 1 : 0)
+            .where(transition -> transition.grace() && HandMovement.bowed(transition)),
         new NamedNoteRule(
             "open-top-string",
             "Open top string",
-            "The open top string is shrill and may whistle.",
+            "The violin's open top string is shrill and may whistle.",
             "note",
-            (context, grip) -> bowedOpen(context, grip) && grip.top().string() == 1 ? 1 : 0),
+            (context, grip) -> bowedOpen(context, grip) && shrill(context, grip) ? 1 : 0),
         new NamedNoteRule(
             "high-position",
             "Above 3rd position",
@@ -79,8 +104,20 @@ final class SoundRules {
     return grip.top().open() && !context.plucked();
   }
 
+  private static boolean shrill(NoteContext context, Grip grip) {
+    return grip.top().string() == 1 && context.top() - grip.top().semitones() >= SHRILL_MIDI;
+  }
+
+  /** Only on violin and viola; the low positions of cello and bass are as free as the others. */
   private static boolean lowPosition(Grip grip) {
-    return in(grip, Position.HALF) || in(grip, Position.FIRST);
+    return grip.top().frame().shape() == Frame.Shape.LETTERS
+        && (in(grip, Position.HALF) || in(grip, Position.FIRST));
+  }
+
+  private static boolean fourth(Grip grip) {
+    return grip.top().finger() == Finger.FOURTH
+        && grip.frame().shape() == Frame.Shape.LETTERS
+        && grip.top().stopped();
   }
 
   private static boolean in(Grip grip, Position position) {

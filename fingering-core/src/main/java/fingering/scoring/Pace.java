@@ -1,0 +1,25 @@
+package fingering.scoring;
+
+/**
+ * The pace of the music, in the few classes that rules distinguish. The limits are common practice,
+ * no source.
+ */
+public enum Pace {
+  /** Notes of 0.45 s and more on average: there is time to vibrate and to place each finger. */
+  SLOW,
+  /** Between the two. */
+  MODERATE,
+  /** Notes shorter than 0.2 s on average: the hand plays patterns. */
+  QUICK;
+
+  private static final long SLOW_MICROS = 450_000;
+  private static final long QUICK_MICROS = 200_000;
+
+  /** The class of a mean length of notes, in microseconds; 0 if it is not known. */
+  static Pace of(long micros) {
+    if (micros == 0) {
+      return MODERATE;
+    }
+    return micros >= SLOW_MICROS ? SLOW : micros < QUICK_MICROS ? QUICK : MODERATE;
+  }
+}

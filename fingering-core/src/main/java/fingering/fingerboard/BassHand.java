@@ -2,6 +2,7 @@ package fingering.fingerboard;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Frame.Shape;
+import fingering.tables.HandKind;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
@@ -47,6 +48,7 @@ final class BassHand implements ThumbPositionHand {
         all.add(
             new Frame(
                 index++,
+                HandKind.BASS,
                 entry.getValue(),
                 names.remark(first),
                 first,

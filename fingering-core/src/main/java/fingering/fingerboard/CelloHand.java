@@ -2,6 +2,7 @@ package fingering.fingerboard;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Frame.Shape;
+import fingering.tables.HandKind;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
@@ -40,6 +41,7 @@ final class CelloHand implements ThumbPositionHand {
           all.add(
               new Frame(
                   index++,
+                  HandKind.CELLO,
                   entry.getValue(),
                   names.remark(first),
                   first,

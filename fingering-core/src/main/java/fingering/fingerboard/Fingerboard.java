@@ -126,6 +126,33 @@ public final class Fingerboard {
   }
 
   /**
+   * Whether fingers that stop several strings lie across all strings between, and no note there is
+   * lower: a bar stops every string below it.
+   */
+  static boolean barsReach(List<Placement> together) {
+    for (Placement one : together) {
+      for (Placement other : together) {
+        if (one.string() < other.string()
+            && one.finger() == other.finger()
+            && !one.open()
+            && !barReaches(one, other, together)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static boolean barReaches(Placement upper, Placement lower, List<Placement> together) {
+    long under =
+        together.stream()
+            .filter(p -> p.string() > upper.string() && p.string() < lower.string())
+            .filter(p -> p.semitones() >= upper.semitones())
+            .count();
+    return under == lower.string() - upper.string() - 1;
+  }
+
+  /**
    * Whether these placements may use a frame. The thumb below its range for single notes is allowed
    * only together with a finger on another string, or for an artificial harmonic.
    */

@@ -1,5 +1,6 @@
 package fingering.fingerboard;
 
+import fingering.tables.HandKind;
 import fingering.tables.Position;
 import java.util.OptionalInt;
 
@@ -7,6 +8,7 @@ import java.util.OptionalInt;
  * A hand frame: a place and shape of the hand, before any finger stretches.
  *
  * @param index index among the frames of the hand, from 0
+ * @param hand the instrument's kind of hand
  * @param position the position
  * @param remark the addition to its name: lowered, raised, behind the nut; empty if there is none
  * @param first place of the first finger, in semitones above the open string
@@ -16,6 +18,7 @@ import java.util.OptionalInt;
  */
 public record Frame(
     int index,
+    HandKind hand,
     Position position,
     String remark,
     double first,

@@ -82,7 +82,9 @@ public final class GripFinder {
       boolean anyStrings,
       ImmutableList.Builder<Grip> found) {
     if (chosen.size() == notes.size()) {
-      if ((anyStrings || adjacent(chosen)) && fingerboard.allows(chosen.get(0).frame(), chosen)) {
+      if ((anyStrings || adjacent(chosen))
+          && fingerboard.allows(chosen.get(0).frame(), chosen)
+          && Fingerboard.barsReach(chosen)) {
         found.add(new Grip(ImmutableList.copyOf(chosen), chosen.get(0).frame(), false));
       }
       return;

@@ -44,8 +44,8 @@ interface HandModel {
   /** Whether two stopped placements in one frame, on two strings, can be held together. */
   default boolean canHoldTogether(Placement a, Placement b) {
     if (a.finger() == b.finger()) {
-      // One finger can bar two adjacent strings at the same place.
-      return a.semitones() == b.semitones() && Math.abs(a.string() - b.string()) == 1;
+      // One finger can bar several strings at the same place.
+      return a.semitones() == b.semitones();
     }
     return a.finger().number() < b.finger().number()
         ? canStopTogether(a, b)

@@ -1,6 +1,7 @@
 package fingering.fingerboard;
 
 import com.google.common.collect.ImmutableList;
+import fingering.tables.HandKind;
 import fingering.tables.OpenString;
 import fingering.tables.Position;
 
@@ -49,13 +50,16 @@ final class ThumbPosition {
           new FingerRange(Finger.SECOND, 2, 3, 4),
           new FingerRange(Finger.THIRD, 3, 5, 5));
 
+  private final HandKind hand;
   private final double stringLength;
   private final double reach;
   private final int end;
   private final ImmutableList<FingerRange> fingers;
 
   private ThumbPosition(
+      HandKind hand,
       double stringLength, double reach, int end, ImmutableList<FingerRange> fingers) {
+    this.hand = hand;
     this.stringLength = stringLength;
     this.reach = reach * THUMB_SHARE;
     this.end = end;
@@ -63,11 +67,11 @@ final class ThumbPosition {
   }
 
   static ThumbPosition cello(double stringLength, double reach, int end) {
-    return new ThumbPosition(stringLength, reach, end, CELLO);
+    return new ThumbPosition(HandKind.CELLO, stringLength, reach, end, CELLO);
   }
 
   static ThumbPosition bass(double stringLength, double reach, int end) {
-    return new ThumbPosition(stringLength, reach, end, BASS);
+    return new ThumbPosition(HandKind.BASS, stringLength, reach, end, BASS);
   }
 
   /** Whether a frame can be used for single notes: not in thumb position, or high enough. */
@@ -85,6 +89,7 @@ final class ThumbPosition {
       frames.add(
           new Frame(
               index++,
+              hand,
               Position.THUMB,
               "",
               first,

@@ -1,6 +1,7 @@
 package fingering.fingerboard;
 
 import com.google.common.collect.ImmutableList;
+import fingering.tables.HandKind;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
@@ -43,6 +44,9 @@ final class ViolinHand implements HandModel {
   /** Fraction of the reach that the hand spans without a stretch (common practice, no source). */
   private static final double AT_EASE = 0.85;
 
+  /** The third and fourth finger are never further apart, in semitones (common practice). */
+  private static final int WHOLE_TONE = 2;
+
   /** Number of fingers above the first that are on the fingerboard in the highest position. */
   private static final int FINGERS_AT_THE_END = 2;
 
@@ -61,7 +65,7 @@ final class ViolinHand implements HandModel {
       Position position = p == 0 ? Position.HALF : Position.of(p);
       all.add(
           new Frame(
-              p, position, "", first, Geometry.share(first), centre(p, 4), Frame.Shape.LETTERS));
+              p, HandKind.VIOLIN, position, "", first, Geometry.share(first), centre(p, 4), Frame.Shape.LETTERS));
     }
     frames = all.build();
   }
@@ -158,7 +162,15 @@ final class ViolinHand implements HandModel {
   @Override
   public boolean canStopTogether(Placement low, Placement high) {
     int apart = high.finger().number() - low.finger().number();
-    return (high.semitones() - low.semitones() >= apart || HandModel.sideBySide(low, high))
-        && high.millimetres() - low.millimetres() <= reach * HandModel.share(apart);
+    int semitones = high.semitones() - low.semitones();
+    if (semitones < apart && !HandModel.sideBySide(low, high)) {
+      return false;
+    }
+    if (low.finger() == Finger.THIRD && semitones > WHOLE_TONE) {
+      return false;
+    }
+    // Neighbouring fingers a whole tone apart are the hand's own shape, on the largest viola too.
+    double share = semitones <= WHOLE_TONE * apart ? 1 : HandModel.share(apart);
+    return high.millimetres() - low.millimetres() <= reach * share;
   }
 }

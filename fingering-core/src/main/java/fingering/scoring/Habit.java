@@ -4,9 +4,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableDoubleArray;
 import com.google.common.primitives.ImmutableIntArray;
 import com.google.common.primitives.ImmutableLongArray;
-import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
-import fingering.fingerboard.Placement;
 
 /**
  * The rule of habit: players take a note so in such a place. Learned from fingered music; see
@@ -101,13 +99,10 @@ public record Habit(ImmutableDoubleArray violin, ImmutableDoubleArray cello)
         || context.plucked()) {
       return Family.NONE;
     }
-    if (any.frame().shape() == Frame.Shape.LETTERS) {
-      return Family.VIOLIN;
-    }
-    return isCello(context, any.top()) ? Family.CELLO : Family.NONE;
-  }
-
-  private static boolean isCello(NoteContext context, Placement placement) {
-    return context.top() - placement.semitones() == 57 - 7 * (placement.string() - 1);
+    return switch (any.frame().hand()) {
+      case VIOLIN -> Family.VIOLIN;
+      case CELLO -> Family.CELLO;
+      case BASS -> Family.NONE;
+    };
   }
 }

@@ -86,6 +86,16 @@ class ChordsTest {
   }
 
   @Test
+  void aBarLiesUnderAHigherFingerOnTheStringBetween() {
+    Chords cello = Chords.on("cello");
+    assertThat(cello.fingers("Bb2+G3+C4")).contains("1@3 3@2 1@1");
+    assertThat(cello.fingers("A2+E3+B3")).contains("1@3 1@2 1@1");
+    // the open D string cannot sound under a bar
+    assertThat(cello.fingers("Bb2+D3+C4")).doesNotContain("1@3 0@2 1@1");
+    assertThat(cello.held("Bb2+C4/1pz").stream().map(Chords::fingers)).doesNotContain("1@3 1@1");
+  }
+
+  @Test
   void oneFingerCannotStopTwoPlaces() {
     assertThat(VIOLIN.fingers("A3+F4"))
         .isNotEmpty()

@@ -41,6 +41,7 @@ final class PhysicalHand {
     return all.stream()
         .filter(some -> plucked || adjacent(some))
         .filter(this::thumbAllowed)
+        .filter(PhysicalHand::barsLieFlat)
         .toList();
   }
 
@@ -70,6 +71,27 @@ final class PhysicalHand {
     return thumb && finger;
   }
 
+  /** Whether no string under a bar sounds a note below it, and none is left out. */
+  private static boolean barsLieFlat(List<Placement> notes) {
+    for (Finger finger :
+        List.of(Finger.THUMB, Finger.FIRST, Finger.SECOND, Finger.THIRD, Finger.FOURTH)) {
+      List<Placement> bar = notes.stream().filter(note -> note.finger() == finger).toList();
+      if (bar.size() < 2) {
+        continue;
+      }
+      int top = bar.stream().mapToInt(Placement::string).min().orElseThrow();
+      int bottom = bar.stream().mapToInt(Placement::string).max().orElseThrow();
+      for (int string = top; string <= bottom; string++) {
+        int under = string;
+        if (notes.stream()
+            .noneMatch(n -> n.string() == under && n.semitones() >= bar.get(0).semitones())) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
   private boolean pair(Placement a, Placement b) {
     if (!a.frame().equals(b.frame())) {
       return false;
@@ -84,7 +106,7 @@ final class PhysicalHand {
     }
     int semitones = b.semitones() - a.semitones();
     if (higher == 0) {
-      return semitones == 0 && strings == 1; // a bar
+      return semitones == 0; // a bar
     }
     double length = instrument.stringLength();
     double apart =
@@ -92,7 +114,10 @@ final class PhysicalHand {
     boolean sideBySide = semitones == 0 && higher == 1 && strings > 1;
     double fingers = reach * (higher == 1 ? 0.55 : higher == 2 ? 0.65 : 1);
     return switch (a.frame().shape()) {
-      case LETTERS -> (semitones >= higher || sideBySide) && apart <= fingers;
+      case LETTERS ->
+          (semitones >= higher || sideBySide)
+              && !(a.finger() == Finger.THIRD && semitones > 2)
+              && apart <= (semitones <= 2 * higher ? reach : fingers);
       case THUMB ->
           semitones >= higher && apart <= (a.finger() == Finger.THUMB ? 1.2 * reach : fingers);
       case CLOSED, EXTENDED_BACK, EXTENDED_FORWARD -> semitones > 0 || sideBySide;

@@ -158,4 +158,29 @@ class ViolinReachTest {
     assertThat(Chords.on(half, hand).fingers("A3+C#5")).contains("1@4 4@3");
     assertThat(Chords.on("violin", hand).held("A3+C#5/1")).isEmpty();
   }
+
+  // a minor third from C on the third string measures 73 mm of the viola's 375: two whole tones
+  @ParameterizedTest
+  @CsvSource({"C4+Eb4, 3@3 1@2", "F3+Ab3, 3@4 1@3", "G4+Bb4, 3@2 1@1"})
+  void everyHandHoldsAMinorThirdInFirstPositionOnTheViola(String third, String fingers) {
+    for (LeftHand hand : List.of(LeftHand.SMALL, LeftHand.MEDIUM, LeftHand.LARGE)) {
+      assertThat(Chords.on("viola", hand).in("1st", third)).as(hand.toString()).contains(fingers);
+    }
+  }
+
+  @Test
+  void thirdAndFourthFingerAreAtMostAToneApart() {
+    assertThat(VIOLIN.held("C5+B5/1")).isNotEmpty();
+    for (String notes : List.of("C4+Bb4/1", "D5+C#6/1", "A4+G5/1", "F5+E6/1")) {
+      assertThat(VIOLIN.held(notes)).as(notes).isNotEmpty().noneMatch(this::thirdFarFromFourth);
+    }
+  }
+
+  private boolean thirdFarFromFourth(Grip grip) {
+    Placement a = grip.placements().get(0);
+    Placement b = grip.placements().get(1);
+    return Math.min(a.finger().number(), b.finger().number()) == 3
+        && Math.abs(a.finger().number() - b.finger().number()) == 1
+        && Math.abs(a.semitones() - b.semitones()) > 2;
+  }
 }

@@ -90,7 +90,7 @@ final class FingerRules {
   }
 
   private static long slide(Transition transition, Grip before, Grip now) {
-    if (!sameHand(transition, before, now)) {
+    if (!sameHand(transition, before, now) || shapeMoves(before, now)) {
       return 0;
     }
     long semitones = 0;
@@ -104,6 +104,12 @@ final class FingerRules {
       }
     }
     return transition.chromatic() ? semitones : 2 * semitones;
+  }
+
+  /** Whether the shape of a double stop moves a semitone, each finger keeping its letter. */
+  private static boolean shapeMoves(Grip before, Grip now) {
+    return ChordRules.moveAsOne(before, now)
+        && now.placements().stream().noneMatch(Placement::respelled);
   }
 
   private static long spacing(Transition transition, Grip before, Grip now, boolean wide) {

@@ -8,6 +8,7 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.scoring.CostRule;
 import fingering.scoring.NoteContext;
+import fingering.tables.HandKind;
 import fingering.tables.Pitch;
 
 /** Rules that judge a single grip. */
@@ -35,11 +36,16 @@ final class NoteRules {
   /** The same on the cello, where 4th is familiar from the end of the neck (common practice). */
   private static final int[] CELLO_STEPS = {2, 0, 3, 3, 2, 5, 6, 7};
 
-  /** The largest span of a bass hand in semitones; other hands span more. */
-  private static final int BASS_SPAN = 2;
-
   /** The steps charged for the thumb at the octave; more on both sides (common practice). */
-  private static final int THUMB_AT_OCTAVE = 12;
+  private static final int THUMB_AT_OCTAVE = 9;
+
+  /** The last place on a string that is not high, in semitones (common practice). */
+  private static final int NOT_HIGH = 9;
+
+  /**
+   * The highest note of the hand with the thumb at the octave: a fourth above (common practice).
+   */
+  private static final int END_OF_BLOCK = 17;
 
   private NoteRules() {}
 
@@ -86,19 +92,7 @@ final class NoteRules {
             "Awkward trill",
             "A trill over an open string is hard to keep even; without a free finger it is impossible.",
             "half trill",
-            NoteRules::trill),
-        new NamedNoteRule(
-            "chord-shape",
-            "Fingers held together",
-            "Each finger that holds a note of a double stop or chord makes it harder.",
-            "finger",
-            NoteRules::chordShape),
-        new NamedNoteRule(
-            "divided",
-            "Divided chord",
-            "One hand cannot hold these notes together; break or divide the chord.",
-            "note",
-            (context, grip) -> grip.divided() ? grip.placements().size() : 0));
+            NoteRules::trill));
   }
 
   private static long position(NoteContext context, Grip grip) {
@@ -119,7 +113,7 @@ final class NoteRules {
     }
     int number = frame.position().number();
     if (frame.shape() != Frame.Shape.LETTERS) {
-      return frame.span() <= BASS_SPAN
+      return frame.hand() == HandKind.BASS
           ? number
           : CELLO_STEPS[Math.min(number, CELLO_STEPS.length - 1)];
     }
@@ -132,11 +126,16 @@ final class NoteRules {
     long halves = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       Placement placement = grip.placements().get(i);
-      if (placement.finger() == Finger.FOURTH && placement.stopped()) {
+      if (placement.finger() == Finger.FOURTH && placement.stopped() && weak(placement)) {
         halves += exposed ? 4 : quick ? 3 : 2;
       }
     }
     return halves;
+  }
+
+  /** On cello and bass the fourth finger stops the string as firmly as the others. */
+  private static boolean weak(Placement placement) {
+    return placement.frame().shape() == Frame.Shape.LETTERS;
   }
 
   private static long openString(NoteContext context, Grip grip) {
@@ -159,8 +158,8 @@ final class NoteRules {
     long semitones = 0;
     for (int i = 0; i < grip.placements().size(); i++) {
       Placement placement = grip.placements().get(i);
-      if (placement.stopped()) {
-        semitones += thickness(placement) * Math.max(0, placement.semitones() - 9);
+      if (placement.stopped() && !inBlock(placement)) {
+        semitones += thickness(placement) * Math.max(0, placement.semitones() - NOT_HIGH);
       }
     }
     return semitones;
@@ -170,6 +169,16 @@ final class NoteRules {
   private static long thickness(Placement placement) {
     boolean letters = placement.frame().shape() == Frame.Shape.LETTERS;
     return letters ? Math.min(1, placement.string() - 1) : placement.string() - 1;
+  }
+
+  /**
+   * Whether the note lies under the thumb at the octave: the hand then covers the two upper
+   * strings, which are one place to play.
+   */
+  private static boolean inBlock(Placement placement) {
+    return placement.frame().shape() == Frame.Shape.THUMB
+        && placement.string() == 2
+        && placement.semitones() <= END_OF_BLOCK;
   }
 
   private static long againstSpelling(NoteContext context, Grip grip) {
@@ -188,16 +197,5 @@ final class NoteRules {
       trills += placement.trill().isEmpty() ? 4 : placement.open() ? 1 : 0;
     }
     return trills;
-  }
-
-  private static long chordShape(NoteContext context, Grip grip) {
-    if (grip.placements().size() < 2) {
-      return 0;
-    }
-    long fingers = 0;
-    for (int i = 0; i < grip.placements().size(); i++) {
-      fingers += grip.placements().get(i).open() ? 0 : 1;
-    }
-    return fingers;
   }
 }

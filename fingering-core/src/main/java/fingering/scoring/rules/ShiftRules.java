@@ -36,9 +36,6 @@ final class ShiftRules {
   /** A shift of more semitones is never slight. */
   private static final double SLIGHT_SEMITONES = 1;
 
-  /** The largest span of a bass hand in semitones; other hands span more. */
-  private static final double BASS_SPAN = 2;
-
   /** The widest step of a scale, in semitones. */
   private static final int STEP = 2;
 
@@ -113,10 +110,11 @@ final class ShiftRules {
 
   /** Tenths for a full shift. The less the hand spans, the more often it shifts. */
   private static int fullShift(Frame frame) {
-    if (frame.shape() == Frame.Shape.LETTERS) {
-      return 10;
-    }
-    return frame.span() <= BASS_SPAN ? 5 : 8;
+    return switch (frame.hand()) {
+      case VIOLIN -> 10;
+      case CELLO -> 8;
+      case BASS -> 5;
+    };
   }
 
   private static boolean slight(Grip before, Grip now) {
@@ -148,7 +146,10 @@ final class ShiftRules {
   }
 
   private static long changedFinger(Transition transition, Grip before, Grip now) {
-    if (before.open() || transition.acrossRest() || !HandMovement.shifts(transition, before, now)) {
+    if (before.open()
+        || transition.acrossRest()
+        || !HandMovement.shifts(transition, before, now)
+        || ChordRules.moveAsOne(before, now)) {
       return 0;
     }
     Placement from = before.top();
@@ -167,20 +168,37 @@ final class ShiftRules {
     return Math.abs(from.semitones() - to.semitones());
   }
 
-  /** Half as much where the two notes share a letter: a slide from F to F♯ is common practice. */
   private static long creeping(Transition transition, Grip before, Grip now) {
     Placement from = before.top();
     Placement to = now.top();
-    int step = step(from, to);
-    if (from.open()
-        || from.string() != to.string()
-        || from.finger() != to.finger()
-        || step < 1
-        || step > STEP
-        || transition.acrossRest()
-        || !HandMovement.shifts(transition, before, now)) {
+    boolean creeps =
+        !from.open()
+            && from.string() == to.string()
+            && from.finger() == to.finger()
+            && !transition.acrossRest()
+            && HandMovement.shifts(transition, before, now)
+            && !ChordRules.moveAsOne(before, now);
+    if (!creeps) {
       return 0;
     }
-    return transition.chromatic() ? 1 : 2;
+    return switch (step(from, to)) {
+      case STEP -> 2;
+      case 1 -> creepingSemitone(transition, now.frame());
+      default -> 0;
+    };
+  }
+
+  /**
+   * On the cello the next finger lies a semitone on, so to creep there is never needed. The bass
+   * hand has fewer fingers than semitones, and often moves by one. On violin and viola a slide to
+   * the same letter, from F to F♯, is common practice, to another letter it is not.
+   */
+  private static long creepingSemitone(Transition transition, Frame frame) {
+    return switch (frame.hand()) {
+      case VIOLIN -> transition.chromatic() ? 1 : 2;
+      case CELLO -> 4;
+      case BASS -> 0;
+    };
+  }
   }
 }

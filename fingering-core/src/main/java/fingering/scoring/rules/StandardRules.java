@@ -22,6 +22,7 @@ public final class StandardRules {
         .addAll(CrossingRules.all())
         .addAll(FingerRules.all())
         .addAll(NoteRules.all())
+        .addAll(ChordRules.all())
         .addAll(SoundRules.all())
         .addAll(PlayerRules.of(player))
         .build();

@@ -68,7 +68,7 @@ class ChordRuleTest {
   @Test
   void chordBrokenByAMovingHandIsWorthKnowing() {
     assertThat(
-            Scored.of("Violoncello", "[F4] Bb2+G3+C4/1 r/3")
+            Scored.of("Violoncello", "[F4] Db2+B2+A3/1 r/3")
                 .findings("advanced", FindingKind.CHORD_NO_HAND))
         .extracting(Finding::severity)
         .containsExactly(Severity.WORTH_KNOWING);

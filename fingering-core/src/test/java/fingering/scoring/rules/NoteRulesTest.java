@@ -65,7 +65,7 @@ class NoteRulesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"A4, 12", "B4, 13", "C#5, 14", "G4, 14"})
+  @CsvSource({"A4, 9", "B4, 10", "C#5, 11", "G4, 11"})
   void thumbPositionIsMostFamiliarAtTheOctave(String note, long steps) {
     Taken hand = Taken.on("cello", LeftHand.MEDIUM.withLowThumb(true));
     RuleCase way = RuleCase.on("cello", note + "/1").by(hand.by(note, 1, "T", "thumb"));
@@ -101,6 +101,12 @@ class NoteRulesTest {
   @Test
   void otherFingersAreNotChargedAsFourthFinger() {
     assertThat(charged("fourth-finger", "D5/4!", 2, "3", "1st")).isZero();
+  }
+
+  @Test
+  void theFourthFingerOfCelloAndBassIsAsGoodAsTheOthers() {
+    assertThat(RuleCase.on("cello", "G3/1!").by(2, "4", "1st").charged("fourth-finger")).isZero();
+    assertThat(RuleCase.on("bass", "B2/1!").by(1, "4", "1st").charged("fourth-finger")).isZero();
   }
 
   @ParameterizedTest
@@ -139,6 +145,16 @@ class NoteRulesTest {
         .isEqualTo(1);
     assertThat(RuleCase.on("cello", "F3/1").by(3, "1", "6th").charged("low-string-high"))
         .isEqualTo(2);
+  }
+
+  @Test
+  void theTwoUpperStringsUnderTheThumbAreOnePlace() {
+    assertThat(RuleCase.on("cello", "E4/1").by(2, "1", "thumb").charged("low-string-high"))
+        .isZero();
+    assertThat(RuleCase.on("cello", "A3/1").by(3, "1", "thumb").charged("low-string-high"))
+        .isEqualTo(10);
+    assertThat(RuleCase.on("cello", "B4/1").by(2, "2", "thumb").charged("low-string-high"))
+        .isEqualTo(12);
   }
 
   @Test

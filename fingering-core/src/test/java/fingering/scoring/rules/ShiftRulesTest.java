@@ -165,6 +165,16 @@ class ShiftRulesTest {
   }
 
   @Test
+  void onTheCelloASemitoneWithOneFingerCreepsTwice() {
+    RuleCase semitone = RuleCase.on("cello", "E3/1 F3/1").by(2, "1", "1st").by(2, "1", "2nd");
+    assertThat(semitone.charged("shift-creeping")).isEqualTo(2);
+    RuleCase bass = RuleCase.on("bass", "A2/1 Bb2/1").by(1, "1", "1st").by(1, "1", "2nd");
+    assertThat(bass.charged("shift-creeping")).isZero();
+    RuleCase next = RuleCase.on("cello", "E3/1 F3/1").by(2, "1", "1st").by(2, "2", "1st");
+    assertThat(next.charged("shift-creeping")).isZero();
+  }
+
+  @Test
   void afterARestOrOnAnotherStringAShiftDoesNotCreep() {
     RuleCase rest = RuleCase.on("violin", "B4/1 r/1 C#5/1").by(2, "1", "1st").by(2, "1", "2nd");
     assertThat(rest.charged("shift-creeping")).isZero();

@@ -2,8 +2,8 @@ package fingering.fingerboard;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Frame.Shape;
-import fingering.tables.HandKind;
 import fingering.tables.Instrument;
+import fingering.tables.Instrument.HandKind;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
 import fingering.tables.PositionNames;

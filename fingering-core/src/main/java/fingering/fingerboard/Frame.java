@@ -1,6 +1,6 @@
 package fingering.fingerboard;
 
-import fingering.tables.HandKind;
+import fingering.tables.Instrument.HandKind;
 import fingering.tables.Position;
 import java.util.OptionalInt;
 

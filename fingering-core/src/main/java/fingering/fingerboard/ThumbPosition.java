@@ -1,7 +1,7 @@
 package fingering.fingerboard;
 
 import com.google.common.collect.ImmutableList;
-import fingering.tables.HandKind;
+import fingering.tables.Instrument.HandKind;
 import fingering.tables.OpenString;
 import fingering.tables.Position;
 
@@ -58,7 +58,10 @@ final class ThumbPosition {
 
   private ThumbPosition(
       HandKind hand,
-      double stringLength, double reach, int end, ImmutableList<FingerRange> fingers) {
+      double stringLength,
+      double reach,
+      int end,
+      ImmutableList<FingerRange> fingers) {
     this.hand = hand;
     this.stringLength = stringLength;
     this.reach = reach * THUMB_SHARE;

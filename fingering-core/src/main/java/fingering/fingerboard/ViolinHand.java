@@ -1,8 +1,8 @@
 package fingering.fingerboard;
 
 import com.google.common.collect.ImmutableList;
-import fingering.tables.HandKind;
 import fingering.tables.Instrument;
+import fingering.tables.Instrument.HandKind;
 import fingering.tables.OpenString;
 import fingering.tables.Pitch;
 import fingering.tables.Position;
@@ -65,7 +65,14 @@ final class ViolinHand implements HandModel {
       Position position = p == 0 ? Position.HALF : Position.of(p);
       all.add(
           new Frame(
-              p, HandKind.VIOLIN, position, "", first, Geometry.share(first), centre(p, 4), Frame.Shape.LETTERS));
+              p,
+              HandKind.VIOLIN,
+              position,
+              "",
+              first,
+              Geometry.share(first),
+              centre(p, 4),
+              Frame.Shape.LETTERS));
     }
     frames = all.build();
   }

@@ -8,7 +8,7 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.scoring.CostRule;
 import fingering.scoring.NoteContext;
-import fingering.tables.HandKind;
+import fingering.tables.Instrument.HandKind;
 import fingering.tables.Pitch;
 
 /** Rules that judge a single grip. */

@@ -200,5 +200,4 @@ final class ShiftRules {
       case BASS -> 0;
     };
   }
-  }
 }

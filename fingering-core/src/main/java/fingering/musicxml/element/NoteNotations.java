@@ -33,6 +33,17 @@ import org.audiveris.proxymusic.YesNo;
 /** Reads the ties, slurs, fingers and other notations of a note element. */
 public final class NoteNotations {
   private static final ImmutableSet<String> ACCENTS = ImmutableSet.of("accent", "strong-accent");
+
+  /**
+   * Marks for a short note. Marcato is the upright wedge (MusicXML: strong-accent); the plain
+   * accent says nothing about the length.
+   */
+  private static final ImmutableSet<String> SHORT =
+      ImmutableSet.of("staccato", "staccatissimo", "spiccato", "strong-accent");
+
+  /** Marks for a long note. With a dot they ask for portato. */
+  private static final ImmutableSet<String> LONG = ImmutableSet.of("tenuto", "detached-legato");
+
   private static final ImmutableSet<String> FINGERS = ImmutableSet.of("0", "1", "2", "3", "4", "T");
 
   /** The SMuFL name of the sign. */
@@ -44,6 +55,8 @@ public final class NoteNotations {
   private Optional<Ornament> ornament = Optional.empty();
   private final List<AccidentalMark> accidentals = new ArrayList<>();
   private boolean accent;
+  private boolean shortened;
+  private boolean sustained;
   private Optional<Harmonic> harmonic = Optional.empty();
   private boolean leftPlucked;
   private Optional<Boolean> pizzicato;
@@ -98,6 +111,11 @@ public final class NoteNotations {
     return pizzicato;
   }
 
+  /** Returns whether an articulation mark makes the note short. */
+  public boolean detached() {
+    return shortened && !sustained;
+  }
+
   /** Returns the ties and slurs. */
   public Lines lines() {
     return new Lines(tieStop, tieStart, slurStops.build(), slurStarts.build());
@@ -119,7 +137,10 @@ public final class NoteNotations {
     } else if (notation instanceof AccidentalMark mark) {
       accidentals.add(mark);
     } else if (notation instanceof Articulations articulations) {
-      accent |= anyNamed(articulations.getAccentOrStrongAccentOrStaccato(), ACCENTS);
+      List<JAXBElement<?>> signs = articulations.getAccentOrStrongAccentOrStaccato();
+      accent |= anyNamed(signs, ACCENTS);
+      shortened |= anyNamed(signs, SHORT);
+      sustained |= anyNamed(signs, LONG);
     } else if (notation instanceof Technical technical) {
       technical.getUpBowOrDownBowOrHarmonic().forEach(this::addTechnical);
     }

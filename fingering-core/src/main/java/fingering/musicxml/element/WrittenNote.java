@@ -19,6 +19,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param marks other marks printed at it
  * @param lines the ties and slurs that end and begin at it
  * @param pizzicato whether it is plucked, if the note itself says so
+ * @param detached whether an articulation mark makes it short
  */
 public record WrittenNote(
     NoteTime time,
@@ -29,7 +30,8 @@ public record WrittenNote(
     HarmonicSign sign,
     Marks marks,
     Lines lines,
-    Optional<Boolean> pizzicato) {
+    Optional<Boolean> pizzicato,
+    boolean detached) {
 
   /**
    * The ties and slurs at a note.
@@ -116,6 +118,15 @@ public record WrittenNote(
   private WrittenNote with(
       Optional<Pitch> otherUpper, Marks otherMarks, Optional<Boolean> otherPizzicato) {
     return new WrittenNote(
-        time, start, pitch, transposition, otherUpper, sign, otherMarks, lines, otherPizzicato);
+        time,
+        start,
+        pitch,
+        transposition,
+        otherUpper,
+        sign,
+        otherMarks,
+        lines,
+        otherPizzicato,
+        detached);
   }
 }

@@ -7,6 +7,8 @@ import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Place;
+import fingering.music.PlayingStyle;
+import fingering.music.Surroundings;
 import fingering.musicxml.element.Meter;
 import fingering.musicxml.element.Quarters;
 import fingering.musicxml.element.WrittenNote;
@@ -45,6 +47,7 @@ final class MomentBuilder {
 
   private final PartTimeline part;
   private final TempoMap clock;
+  private final StyleSpans styles;
   private final BitSet slurred;
   private final List<Moment> moments = new ArrayList<>();
   private final List<HeldNote> sounding = new ArrayList<>();
@@ -56,21 +59,27 @@ final class MomentBuilder {
   private boolean plucked;
   private long silentFrom;
 
-  private MomentBuilder(PartTimeline part, TempoMap clock, BitSet slurred) {
+  private MomentBuilder(PartTimeline part, TempoMap clock, StyleSpans styles, BitSet slurred) {
     this.part = part;
     this.clock = clock;
+    this.styles = styles;
     this.slurred = slurred;
   }
 
   /**
    * Builds the moments.
    *
+   * @param styles the playing styles that words ask for
    * @param starting the notes that begin in the passage
    * @param slurred indices of the slots of the part that a slur joins to the previous slot
    */
   static ImmutableList<Moment> build(
-      PartTimeline part, TempoMap clock, BitSet slurred, ImmutableList<Onset> starting) {
-    MomentBuilder builder = new MomentBuilder(part, clock, slurred);
+      PartTimeline part,
+      TempoMap clock,
+      StyleSpans styles,
+      BitSet slurred,
+      ImmutableList<Onset> starting) {
+    MomentBuilder builder = new MomentBuilder(part, clock, styles, slurred);
     int i = 0;
     while (i < starting.size()) {
       int next = i + 1;
@@ -133,6 +142,7 @@ final class MomentBuilder {
     }
     List<Note> notes = Lists.transform(begun, HeldNote::note);
     boolean first = moments.isEmpty();
+    boolean plucks = pizzicato(starting);
     moments.add(
         new Moment(
             ImmutableList.sortedCopyOf(LOWEST_FIRST, notes),
@@ -142,7 +152,9 @@ final class MomentBuilder {
             first ? 0 : Math.max(0, start - silentFrom),
             !first && slurred.get(starting.slot()),
             starting.grace(),
-            pizzicato(starting)));
+            plucks,
+            style(starting, plucks),
+            Surroundings.ALONE));
     silentFrom = Math.max(silentFrom, start + length);
     if (!starting.grace()) {
       sounding.addAll(begun);
@@ -209,6 +221,23 @@ final class MomentBuilder {
     }
     BigFraction beat = beats.computeIfAbsent(new BeatKey(from, meter.beatType()), BeatKey::number);
     return new Place(measure.index(), measure.number(), note.onset(), beat);
+  }
+
+  /**
+   * The playing style. Dots under a slur are portato, which joins the notes more than it separates
+   * them (common practice). Words for the bow mean nothing to plucked notes.
+   */
+  private PlayingStyle style(Onset starting, boolean plucks) {
+    PlayingStyle words = styles.at(starting.start());
+    boolean underSlur = slurred.get(starting.slot()) || slurred.get(starting.slot() + 1);
+    if (plucks) {
+      return PlayingStyle.PLAIN;
+    }
+    if (underSlur) {
+      return words == PlayingStyle.DETACHED ? PlayingStyle.PLAIN : words;
+    }
+    boolean marked = starting.chains().stream().anyMatch(chain -> chain.first().note().detached());
+    return marked ? PlayingStyle.DETACHED : words;
   }
 
   private boolean pizzicato(Onset starting) {

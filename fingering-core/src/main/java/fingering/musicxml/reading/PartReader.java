@@ -10,15 +10,18 @@ import fingering.musicxml.element.Meter;
 import fingering.musicxml.element.NoteNotations;
 import fingering.musicxml.element.NoteTime;
 import fingering.musicxml.element.TempoMark;
+import fingering.musicxml.element.TempoWord;
 import fingering.musicxml.element.Transposition;
 import fingering.musicxml.element.WrittenNote;
 import fingering.musicxml.print.PrintCollector;
 import fingering.musicxml.print.PrintedNotes;
+import fingering.musicxml.timeline.LeftOut;
 import fingering.musicxml.timeline.PartClock;
 import fingering.musicxml.timeline.PartTimeline;
 import fingering.musicxml.timeline.PizzicatoMarks;
 import fingering.musicxml.timeline.PositionMarks;
 import fingering.musicxml.timeline.StringMarks;
+import fingering.musicxml.timeline.StyleMarks;
 import fingering.musicxml.timeline.TrillUpperNotes;
 import fingering.musicxml.timeline.TuningMarks;
 import fingering.musicxml.xml.XmlText;
@@ -58,6 +61,8 @@ final class PartReader {
   private final ImmutableSet.Builder<Integer> implicit = ImmutableSet.builder();
   private final List<WrittenNote> notes = new ArrayList<>();
   private final ImmutableList.Builder<TempoMark> tempi = ImmutableList.builder();
+  private final ImmutableList.Builder<TempoWord> tempoWords = ImmutableList.builder();
+  private final StyleMarks styles = new StyleMarks();
   private final PizzicatoMarks pizzicato = new PizzicatoMarks();
   private final StringMarks strings = new StringMarks();
   private final PositionMarks positions = new PositionMarks();
@@ -70,6 +75,7 @@ final class PartReader {
   private boolean lowClef;
   private int microtones;
   private int unpitched;
+  private int unprinted;
 
   private int fifths;
   private Optional<Transposition> transposition = Optional.empty();
@@ -78,6 +84,7 @@ final class PartReader {
   private String rehearsal = "";
   private String voice = "1";
   private int noteIndex;
+  private boolean chordBegun;
 
   /**
    * Starts at the beginning of a part.
@@ -109,15 +116,16 @@ final class PartReader {
             implicit.build(),
             slots,
             tempi.build(),
+            tempoWords.build(),
             pizzicato.changes(),
+            styles.changes(),
             strings.stretches(slots, measures),
             positions.stretches(slots, measures),
             tunings.all(),
             print.part(measures),
             transposes,
             lowClef,
-            microtones,
-            unpitched)
+            new LeftOut(microtones, unpitched, unprinted))
         .checkSlots(name);
   }
 
@@ -248,6 +256,8 @@ final class PartReader {
     String text = String.join(" ", words);
     strings.direction(direction, text, clock.measure(), when, forVoice);
     positions.direction(direction, text, clock.measure(), when, forVoice);
+    TempoWord.of(text, clock.measure(), at).ifPresent(tempoWords::add);
+    styles.words(text, when);
     if (direction.getSound() != null) {
       sound(direction.getSound(), at, !single);
     }
@@ -285,9 +295,17 @@ final class PartReader {
     }
     print.dynamics(note, clock.measure(), onset);
     NoteAddress address = new NoteAddress(part, clock.measure(), noteIndex);
-    NoteTime time = new NoteTime(address, onset, length, grace, chord, voice);
+    // The first printed note of a chord begins it.
+    chordBegun &= chord;
+    NoteTime time = new NoteTime(address, onset, length, grace, chordBegun, voice);
+    boolean printed = note.getPrintObject() != YesNo.NO;
+    boolean played = note.getCue() == null && note.getRest() == null;
+    chordBegun |= printed;
     NoteNotations marks = new NoteNotations(note);
-    if (note.getCue() == null && note.getRest() == null) {
+    if (played && !printed) {
+      // Programs hide notes that only play back an ornament or a harmonic. Nobody reads them.
+      unprinted += note.getPitch() == null ? 0 : 1;
+    } else if (played) {
       if (note.getPitch() != null) {
         WrittenNote written = pitched(note, marks, time);
         notes.add(written);
@@ -295,7 +313,7 @@ final class PartReader {
       } else {
         unpitched++;
       }
-    } else if (note.getPrintObject() != YesNo.NO) {
+    } else if (printed) {
       // A cue rest is not shown, because the part has its own rests.
       if (note.getCue() == null) {
         print(note, marks.lines(), time, Optional.empty());
@@ -326,7 +344,8 @@ final class PartReader {
         HarmonicSign.of(note, printed.harmonic()),
         printed.marks(),
         printed.lines(),
-        printed.pizzicato());
+        printed.pizzicato(),
+        printed.detached());
   }
 
   private Pitch pitch(org.audiveris.proxymusic.Pitch pitch) {

@@ -9,7 +9,6 @@ import fingering.music.Place;
 import fingering.music.PrintedPart;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.UnreadableScoreException;
-import fingering.musicxml.element.TempoMark;
 import fingering.musicxml.element.WrittenNote;
 import fingering.musicxml.reading.TieChains.Onset;
 import fingering.musicxml.timeline.PartTimeline;
@@ -31,7 +30,6 @@ public final class Score {
   private final String title;
   private final ImmutableList<PartInfo> parts;
   private final ImmutableList<PartTimeline> timelines;
-  private final ImmutableList<TempoMark> tempi;
   private final ImmutableList<String> rehearsals;
   private final ImmutableMap<Integer, UnreadableScoreException> unread;
   private final ImmutableList<String> remarks;
@@ -51,10 +49,6 @@ public final class Score {
     this.title = title;
     this.parts = parts;
     this.timelines = timelines;
-    tempi =
-        timelines.stream()
-            .flatMap(timeline -> timeline.tempi().stream())
-            .collect(ImmutableList.toImmutableList());
     rehearsals = rehearsals(timelines);
     this.unread = unread;
     this.remarks = remarks(remarks, unread);
@@ -214,7 +208,11 @@ public final class Score {
     MeasureRange range = request.measures().map(finder::find).orElseGet(finder::whole);
     request.voice().ifPresent(voice -> refuseUnknownVoice(voice, info, timeline));
     PitchReading pitches = PitchReading.of(timeline, instrument);
-    TempoMap clock = new TempoMap(tempi, measures, measures.get(range.first()), request.tempo());
+    TempoMap clock =
+        new TempoMap(
+            ScoreTempi.of(timelines, measures),
+            measures.subList(range.first(), range.last() + 1),
+            request.tempo());
     Predicate<WrittenNote> inVoice = note -> request.voice().map(note.voice()::equals).orElse(true);
     Predicate<WrittenNote> wanted =
         inVoice.and(note -> note.measure() >= range.first() && note.measure() <= range.last());
@@ -234,7 +232,12 @@ public final class Score {
                   request.voice().map(voice -> ", voice " + voice).orElse("")));
     }
     ImmutableList<Moment> moments =
-        MomentBuilder.build(timeline, clock, SlurSpans.joined(timeline.slots(), inVoice), starting);
+        MomentBuilder.build(
+            timeline,
+            clock,
+            new StyleSpans(timeline.styles(), ScoreTempi.wordStarts(timelines, measures)),
+            SlurSpans.joined(timeline.slots(), inVoice),
+            starting);
     ImmutableList.Builder<String> found = ImmutableList.builder();
     found.addAll(remarks);
     if (request.instrument().isEmpty()) {
@@ -248,13 +251,13 @@ public final class Score {
     range.remark().ifPresent(found::add);
     pitches.remark().ifPresent(found::add);
     HarmonicReading.remark(starting).ifPresent(found::add);
-    clock.remark().ifPresent(found::add);
+    found.addAll(clock.remarks());
     StringReading strings =
         request.words()
             ? StringReading.of(timeline, instrument, moments)
             : new StringReading(ImmutableList.of(), ImmutableList.of());
     found.addAll(strings.remarks());
-    addLeftOut(found, timeline);
+    found.addAll(timeline.leftOut().remarks());
     return new Passage(
         title,
         info.id(),
@@ -324,13 +327,16 @@ public final class Score {
     if (!timeline.slots().isEmpty()) {
       return;
     }
-    if (timeline.unpitched() > 0) {
+    if (timeline.leftOut().unpitched() > 0) {
       throw new UnreadableScoreException(
           "%s is a percussion part without pitched notes: choose a part for a string instrument with --part."
               .formatted(info.name()));
     }
     throw new SelectionException(
-        "%s has no notes at all: choose another part with --part.".formatted(info.name()));
+        "%s has no %s: choose another part with --part."
+            .formatted(
+                info.name(),
+                timeline.leftOut().unprinted() > 0 ? "printed notes" : "notes at all"));
   }
 
   private static SelectionException noInstrument(PartInfo info) {
@@ -377,21 +383,6 @@ public final class Score {
                   instrument.strings().stream()
                       .map(string -> string.pitch().display())
                       .collect(Collectors.joining(" "))));
-    }
-  }
-
-  private static void addLeftOut(ImmutableList.Builder<String> remarks, PartTimeline timeline) {
-    if (timeline.microtones() > 0) {
-      remarks.add(
-          "%d %s rounded to the nearest semitone"
-              .formatted(
-                  timeline.microtones(),
-                  timeline.microtones() == 1 ? "microtone is" : "microtones are"));
-    }
-    if (timeline.unpitched() > 0) {
-      remarks.add(
-          "%d %s without pitch left out"
-              .formatted(timeline.unpitched(), timeline.unpitched() == 1 ? "note" : "notes"));
     }
   }
 }

@@ -5,35 +5,24 @@ import fingering.music.Measure;
 import fingering.music.Tempo;
 import fingering.music.TempoChange;
 import fingering.musicxml.element.Quarters;
-import fingering.musicxml.element.TempoMark;
+import fingering.musicxml.xml.XmlText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Converts positions in a part to time, at the printed tempi or scaled to the requested tempo. */
 final class TempoMap {
   private static final double MINUTE_MICROS = 60e6;
 
+  /** A remark lists this many tempi from words. */
+  private static final int LISTED = 4;
+
   /** A tempo mark up to this many measures after the beginning is read as the opening tempo. */
-  private static final int OPENING_MEASURES = 1;
-
-  /**
-   * Playback tempi within this relative distance of the printed tempo are the printed one, rounded.
-   */
-  private static final double ROUNDING = 0.005;
-
-  private static final Comparator<Mark> IN_TIME =
-      Comparator.comparing(Mark::start, Quarters.ORDER).thenComparing(mark -> !mark.playback());
-
-  private record Mark(BigFraction start, int measure, Tempo tempo, boolean playback) {
-    double micros() {
-      return MINUTE_MICROS / tempo.quartersPerMinute().doubleValue();
-    }
-  }
+  static final int OPENING_MEASURES = 1;
 
   /** A segment of constant tempo, in which a quarter note takes {@code quarter} microseconds. */
   private record Segment(double start, double startMicros, double quarter) {}
@@ -47,34 +36,22 @@ final class TempoMap {
   private static final BigDecimal FASTEST = BigDecimal.valueOf(1000);
 
   private final ImmutableList<TempoChange> tempi;
-  private final Optional<String> remark;
+  private final ImmutableList<String> remarks;
   private final List<Segment> segments = new ArrayList<>();
 
   /**
    * Maps the tempi of a score to one of its parts.
    *
-   * @param marks the tempo marks of all parts
-   * @param measures the measures of the part
-   * @param first the measure that begins at time 0
+   * @param placed the tempi, in order of time
+   * @param passage the measures to map, at least one; the first begins at time 0
    * @param wanted the tempo at the beginning; later tempi change in proportion
    */
-  TempoMap(
-      List<TempoMark> marks,
-      ImmutableList<Measure> measures,
-      Measure first,
-      Optional<Tempo> wanted) {
-    List<Mark> placed = placed(marks, measures);
-    Optional<Mark> opening = opening(placed, first);
-    Tempo printed = opening.map(Mark::tempo).orElse(Tempo.DEFAULT);
+  TempoMap(List<PlacedTempo> placed, List<Measure> passage, Optional<Tempo> wanted) {
+    Measure first = passage.get(0);
+    int lastMeasure = passage.get(passage.size() - 1).index();
+    Optional<PlacedTempo> opening = opening(placed, first);
+    Tempo printed = opening.map(PlacedTempo::tempo).orElse(Tempo.DEFAULT);
     Tempo tempo = wanted.orElse(printed);
-    remark =
-        opening.isPresent() || wanted.isPresent()
-            ? Optional.empty()
-            : Optional.of(
-                placed.isEmpty()
-                    ? "no tempo in the score; %s assumed".formatted(printed)
-                    : "no tempo in the score before measure %s; %s assumed"
-                        .formatted(measures.get(placed.get(0).measure()).number(), printed));
     double scale =
         printed.quartersPerMinute().doubleValue() / tempo.quartersPerMinute().doubleValue();
     double quarter = MINUTE_MICROS / printed.quartersPerMinute().doubleValue() * scale;
@@ -82,15 +59,53 @@ final class TempoMap {
     segments.add(last);
     ImmutableList.Builder<TempoChange> changes = ImmutableList.builder();
     changes.add(new TempoChange(first.start(), tempo));
-    for (Mark mark : placed) {
+    List<String> worded = new ArrayList<>();
+    if (wanted.isEmpty()) {
+      opening
+          .filter(PlacedTempo::worded)
+          .filter(mark -> Quarters.compare(mark.start(), first.start()) <= 0)
+          .ifPresent(mark -> worded.add(described(mark, tempo)));
+    }
+    for (PlacedTempo mark : placed) {
       if (Quarters.compare(mark.start(), first.start()) > 0) {
-        changes.add(new TempoChange(mark.start(), faster(mark.tempo(), 1 / scale)));
+        Tempo scaled = faster(mark.tempo(), 1 / scale);
+        changes.add(new TempoChange(mark.start(), scaled));
+        if (mark.worded() && mark.measure() <= lastMeasure) {
+          worded.add(described(mark, scaled));
+        }
         double start = Quarters.value(mark.start());
-        last = new Segment(start, micros(last, start), mark.micros() * scale);
+        double length = MINUTE_MICROS / mark.tempo().quartersPerMinute().doubleValue();
+        last = new Segment(start, micros(last, start), length * scale);
         segments.add(last);
       }
     }
     tempi = changes.build();
+    ImmutableList.Builder<String> found = ImmutableList.builder();
+    if (opening.isEmpty() && wanted.isEmpty()) {
+      found.add(assumed(placed));
+    }
+    if (!worded.isEmpty()) {
+      found.add(fromWords(worded));
+    }
+    remarks = found.build();
+  }
+
+  private static String assumed(List<PlacedTempo> placed) {
+    return placed.isEmpty()
+        ? "no tempo in the score; %s assumed".formatted(Tempo.DEFAULT)
+        : "no tempo in the score before measure %s; %s assumed"
+            .formatted(placed.get(0).number(), Tempo.DEFAULT);
+  }
+
+  private static String fromWords(List<String> worded) {
+    int more = worded.size() - LISTED;
+    return (worded.size() == 1 ? "tempo from words: " : "tempi from words: ")
+        + worded.stream().limit(LISTED).collect(Collectors.joining(", "))
+        + (more > 0 ? " and " + more + (more == 1 ? " more place" : " more places") : "");
+  }
+
+  private static String described(PlacedTempo mark, Tempo tempo) {
+    return "'%s' in m. %s is %s".formatted(XmlText.printable(mark.words()), mark.number(), tempo);
   }
 
   private static Tempo faster(Tempo tempo, double times) {
@@ -103,37 +118,9 @@ final class TempoMap {
     return new Tempo(tempo.unit(), scaled.max(SLOWEST).min(FASTEST));
   }
 
-  private static List<Mark> placed(List<TempoMark> marks, ImmutableList<Measure> measures) {
-    List<Mark> all = new ArrayList<>();
-    for (TempoMark mark : marks) {
-      if (mark.measure() < measures.size()) {
-        Measure measure = measures.get(mark.measure());
-        BigFraction onset =
-            Quarters.compare(mark.onset(), measure.length()) > 0 ? measure.length() : mark.onset();
-        all.add(
-            new Mark(measure.start().add(onset), measure.index(), mark.tempo(), mark.playback()));
-      }
-    }
-    all.sort(IN_TIME);
-    List<Mark> placed = new ArrayList<>();
-    for (Mark mark : all) {
-      Mark last = placed.isEmpty() ? null : placed.get(placed.size() - 1);
-      if (last == null || !last.start().equals(mark.start())) {
-        placed.add(mark);
-      } else if (last.playback() && !mark.playback() && isSame(last, mark)) {
-        placed.set(placed.size() - 1, mark);
-      }
-    }
-    return placed;
-  }
-
-  private static boolean isSame(Mark playback, Mark printed) {
-    return Math.abs(playback.micros() / printed.micros() - 1) < ROUNDING;
-  }
-
-  private static Optional<Mark> opening(List<Mark> placed, Measure first) {
-    Optional<Mark> inEffect = Optional.empty();
-    for (Mark mark : placed) {
+  private static Optional<PlacedTempo> opening(List<PlacedTempo> placed, Measure first) {
+    Optional<PlacedTempo> inEffect = Optional.empty();
+    for (PlacedTempo mark : placed) {
       if (Quarters.compare(mark.start(), first.start()) <= 0) {
         inEffect = Optional.of(mark);
       }
@@ -150,9 +137,9 @@ final class TempoMap {
     return tempi;
   }
 
-  /** Returns a remark on the tempo if none is printed; otherwise empty. */
-  Optional<String> remark() {
-    return remark;
+  /** Returns remarks on tempi that are assumed, or come from words. */
+  ImmutableList<String> remarks() {
+    return remarks;
   }
 
   /**

@@ -6,10 +6,12 @@ import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.NoteAddress;
+import fingering.music.PlayingStyle;
 import fingering.music.PrintedPart;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.element.Quarters;
 import fingering.musicxml.element.TempoMark;
+import fingering.musicxml.element.TempoWord;
 import fingering.musicxml.element.WrittenNote;
 import fingering.musicxml.timeline.TuningMarks.PartTuning;
 import fingering.musicxml.words.PositionWords;
@@ -27,30 +29,32 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param implicit indices of the measures that the file marks as not counted
  * @param slots the notes with a pitch
  * @param tempi the tempo marks
+ * @param tempoWords the tempo words
  * @param pizzicatoChanges the changes between pizzicato and bow
+ * @param styles the changes of playing style by words
  * @param strings the stretches for which words ask for one string
  * @param positions the stretches for which words name a position
  * @param tunings the tunings that the part states
  * @param print what is printed on the staff
  * @param transposes whether the part states its transposition
  * @param lowClef whether it has a clef with an 8 below
- * @param microtones number of pitches that were rounded to the nearest semitone
- * @param unpitched number of notes without pitch, which were left out
+ * @param leftOut what was left out or rounded
  */
 public record PartTimeline(
     ImmutableList<Measure> measures,
     ImmutableSet<Integer> implicit,
     ImmutableList<Slot> slots,
     ImmutableList<TempoMark> tempi,
+    ImmutableList<TempoWord> tempoWords,
     ImmutableList<PizzicatoChange> pizzicatoChanges,
+    ImmutableList<StyleChange> styles,
     ImmutableList<Stretch<StringWords.Instruction>> strings,
     ImmutableList<Stretch<PositionWords.Instruction>> positions,
     ImmutableList<PartTuning> tunings,
     PrintedPart print,
     boolean transposes,
     boolean lowClef,
-    int microtones,
-    int unpitched) {
+    LeftOut leftOut) {
 
   /** The highest number of notes that may sound together; no organ has as many keys. */
   public static final int MOST_TOGETHER = 1_000;
@@ -76,6 +80,14 @@ public record PartTimeline(
    * @param plucked whether the strings are plucked from there on
    */
   public record PizzicatoChange(BigFraction start, boolean plucked) {}
+
+  /**
+   * Words that change how notes are to be played.
+   *
+   * @param start quarter notes from the start of the part
+   * @param style the style from there on
+   */
+  public record StyleChange(BigFraction start, PlayingStyle style) {}
 
   /** Returns the notes that begin at these moments and whose written notes match, in order. */
   public List<Note> starting(List<Moment> moments, Predicate<WrittenNote> condition) {

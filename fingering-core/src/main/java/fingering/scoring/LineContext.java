@@ -50,7 +50,7 @@ public record LineContext(
 
   /** A number that two contexts share only if they are equal. */
   int code() {
-    int code = pace.ordinal();
+    int code = pace.level();
     for (int i = 0; i < intervals.length(); i++) {
       code = code << 5 | (intervals.get(i) + Surroundings.OCTAVE);
     }

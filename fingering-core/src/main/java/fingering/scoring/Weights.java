@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 /**
  * The cost of one unit of each rule, in points. A YAML file lists them: {@code shift: 20}. A rule
  * may cost one kind of hand something else: {@code cello.shift: 15}. The hand of the violin is also
- * that of the viola.
+ * that of the viola. A habit whose points are not given costs one point per unit.
  *
  * @param points whole points, 0 or more, by rule id
  * @param habit the learned habit; {@link Habit#NONE} if there is none
@@ -126,7 +126,7 @@ public record Weights(ImmutableMap<String, Long> points, Habit habit) {
   }
 
   private static Weights read(UserFields fields) {
-    ImmutableMap.Builder<String, Long> points = ImmutableMap.builder();
+    Map<String, Long> points = new LinkedHashMap<>();
     for (String rule : fields.keys()) {
       if (!rule.endsWith(NETWORK)) {
         points.put(rule, (long) fields.number(rule, 0, Scoring.MAX_WEIGHT).orElseThrow());
@@ -138,7 +138,11 @@ public record Weights(ImmutableMap<String, Long> points, Habit habit) {
         networks.put(hand, numbers(fields, key(hand, NETWORK)));
       }
     }
-    return new Weights(points.buildOrThrow(), new Habit(networks.buildOrThrow()));
+    Habit habit = new Habit(networks.buildOrThrow());
+    if (!habit.idle()) {
+      points.putIfAbsent(Habit.ID, 1L);
+    }
+    return new Weights(ImmutableMap.copyOf(points), habit);
   }
 
   private static ImmutableDoubleArray numbers(UserFields fields, String key) {

@@ -31,9 +31,9 @@ public final class EveryRule {
     return StandardRules.forPlayer(
         Player.UNKNOWN
             .withPositions(ImmutableSet.of(Position.FIRST, Position.THIRD))
-            .withPatterns(ImmutableSet.of(FingerPattern.values()[0]))
-            .withExtensions(ImmutableSet.of(Extension.values()[0]))
-            .withShifts(ImmutableSet.of(ShiftKind.values()[0])));
+            .withPatterns(ImmutableSet.of(FingerPattern.SECOND_THIRD, FingerPattern.CLOSED))
+            .withExtensions(ImmutableSet.of(Extension.FOURTH_FORWARD))
+            .withShifts(ImmutableSet.of(ShiftKind.REST)));
   }
 
   /** Points for every rule; every third rule has other points for each hand. */

@@ -12,6 +12,8 @@ import org.junit.jupiter.api.Test;
 
 /** What rules and the scoring see of the music between two moments. Times: common practice. */
 class TransitionTest {
+  private static final List<Pace> PACES = List.of(Pace.SLOW, Pace.MODERATE, Pace.QUICK);
+
   private static TimedTransition timed(String events) {
     List<Moment> moments = Music.viola().tempo("quarter=60").notes(events).moments();
     return TimedTransition.between(
@@ -97,7 +99,7 @@ class TransitionTest {
                 bit(bits, 7),
                 bit(bits, 8),
                 rises,
-                Pace.values()[bits / 1024 % 3],
+                PACES.get(bits / 1024 % 3),
                 bits / 1024 / 3,
                 bit(bits, 9),
                 HeldNotes.NONE);
@@ -124,7 +126,7 @@ class TransitionTest {
                   ImmutableIntArray.of(),
                   sounding,
                   60,
-                  Pace.values()[bits / 16 % 3],
+                  PACES.get(bits / 16 % 3),
                   bits / 16 / 3,
                   line);
           assertThat(codes.add(context.code())).as(context.toString()).isTrue();

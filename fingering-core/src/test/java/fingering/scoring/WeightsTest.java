@@ -348,6 +348,13 @@ class WeightsTest {
   }
 
   @Test
+  void aHabitWithoutPointsCostsOnePerUnit() {
+    Weights weights = Weights.parse("w", "cello.habit: 3\n" + network(HabitNetwork.SIZE));
+    assertThat(weights.of(weights.habit(), HandKind.CELLO)).isEqualTo(3);
+    assertThat(weights.of(weights.habit(), HandKind.VIOLIN)).isEqualTo(1);
+  }
+
+  @Test
   void theHabitOfOtherWeightsIsTakenIfThereIsNone() {
     Weights others = Weights.parse("p", "habit: 3\n" + network(HabitNetwork.SIZE));
     Weights all = Weights.parse("w", "shift: 1").orElse(others);

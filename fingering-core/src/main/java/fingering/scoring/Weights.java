@@ -2,6 +2,8 @@ package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.ImmutableSet;
+import com.google.common.collect.Sets;
 import com.google.common.primitives.Doubles;
 import com.google.common.primitives.ImmutableDoubleArray;
 import fingering.tables.FingeringException;
@@ -28,6 +30,12 @@ import java.util.stream.Stream;
  */
 public record Weights(ImmutableMap<String, Long> points, Habit habit) {
   private static final String NETWORK = "habit-network";
+
+  /** The keys of the networks of all kinds of hand. */
+  private static final ImmutableSet<String> NETWORKS =
+      Arrays.stream(HandKind.values())
+          .map(Weights::networkKey)
+          .collect(ImmutableSet.toImmutableSet());
 
   /** Weights without a habit. */
   public Weights(ImmutableMap<String, Long> points) {
@@ -117,26 +125,24 @@ public record Weights(ImmutableMap<String, Long> points, Habit habit) {
     return Stream.of(
             ids.stream(),
             Arrays.stream(HandKind.values()).flatMap(hand -> ids.stream().map(id -> key(hand, id))),
-            Arrays.stream(HandKind.values()).map(hand -> key(hand, NETWORK)))
+            NETWORKS.stream())
         .flatMap(all -> all);
   }
 
   private static String example(String rule) {
-    return rule + ": 20";
+    return NETWORKS.contains(rule) ? rule + ": [-0.25, 1.5]" : rule + ": 20";
   }
 
   private static Weights read(UserFields fields) {
     Map<String, Long> points = new LinkedHashMap<>();
-    for (String rule : fields.keys()) {
-      if (!rule.endsWith(NETWORK)) {
-        points.put(rule, (long) fields.number(rule, 0, Scoring.MAX_WEIGHT).orElseThrow());
-      }
-    }
     ImmutableMap.Builder<HandKind, ImmutableDoubleArray> networks = ImmutableMap.builder();
     for (HandKind hand : HandKind.values()) {
-      if (fields.has(key(hand, NETWORK))) {
-        networks.put(hand, numbers(fields, key(hand, NETWORK)));
+      if (fields.has(networkKey(hand))) {
+        networks.put(hand, numbers(fields, networkKey(hand)));
       }
+    }
+    for (String rule : Sets.difference(fields.keys(), NETWORKS)) {
+      points.put(rule, (long) fields.number(rule, 0, Scoring.MAX_WEIGHT).orElseThrow());
     }
     Habit habit = new Habit(networks.buildOrThrow());
     if (!habit.idle()) {

@@ -382,6 +382,13 @@ class WeightsTest {
         .withMessageContaining("'" + number + "' is not a number, such as -0.25");
   }
 
+  @Test
+  void aNetworkOfAnUnknownHandIsNotIgnored() {
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> Weights.parse("my.yaml", "flute.habit-network: [1]"))
+        .withMessageStartingWith("my.yaml, line 1: 'flute.habit-network' has a single value");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"flute.shift: 1", "cello.shft: 1", "flute.habit-network: [1]"})
   void anUnknownHandOrRuleIsRefused(String line) {

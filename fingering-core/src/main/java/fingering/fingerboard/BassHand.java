@@ -127,7 +127,7 @@ final class BassHand implements ThumbPositionHand {
           first < THIRD_OPTIONAL
               ? ImmutableList.of(Finger.FOURTH)
               : first < THIRD_ALWAYS
-                  ? ImmutableList.of(Finger.THIRD, Finger.FOURTH)
+                  ? ImmutableList.of(Finger.FOURTH, Finger.THIRD)
                   : ImmutableList.of(Finger.THIRD);
       default -> ImmutableList.of();
     };

@@ -14,10 +14,11 @@ import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
  *
  * @param what the name of the thing that has these keys, with its article: a player file
  * @param examples a line of a file by its key: {@code positions: [1, 3]}
- * @param others whether other keys are allowed as well, in lower case joined by hyphens
+ * @param others whether other keys are allowed as well, in lower case joined by hyphens,
+ *     with one dot at most
  */
 public record KnownKeys(String what, ImmutableMap<String, String> examples, boolean others) {
-  private static final Pattern KEY = Pattern.compile("[a-z]+(-[a-z]+)*");
+  private static final Pattern KEY = Pattern.compile("([a-z]+\\.)?[a-z]+(-[a-z]+)*");
 
   /** The maximum number of keys that a message lists. */
   private static final int MAX_LISTED = 20;

@@ -3,8 +3,11 @@ package fingering.cli;
 import static fingering.cli.Session.DEMO;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fingering.scoring.Habit;
+import fingering.scoring.HabitNetwork;
 import fingering.scoring.Weights;
 import fingering.scoring.rules.StandardRules;
+import fingering.tables.Instrument.HandKind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,7 +40,9 @@ final class LearnTest {
     assertThat(session.out()).isEmpty();
     String text = Files.readString(file);
     assertThat(Weights.parse("my-weights.yaml", text).points().keySet())
-        .isEqualTo(StandardRules.all().stream().map(rule -> rule.id()).collect(Collectors.toSet()));
+        .filteredOn(key -> !key.contains(".") && !key.equals(Habit.ID))
+        .containsExactlyInAnyOrderElementsOf(
+            StandardRules.all().stream().map(rule -> rule.id()).collect(Collectors.toSet()));
     assertThat(text)
         .contains("first.musicxml", "third.musicxml", "One piece", "strength 30", "before")
         .doesNotContain(folder.toString(), "from the others");
@@ -59,6 +64,45 @@ final class LearnTest {
   private static final String[] SCALE = {
     "C4", "D4", "E4", "F4", "G4", "A4", "B4", "C5", "D5", "C5", "B4"
   };
+
+  @Test
+  void aLearnedHabitIsWrittenAndTakenAsWeights() throws IOException {
+    Path file = folder.resolve("habit.yaml");
+    Path other = TinyScore.titled("Scale").part("Viola", SCALE).in(folder);
+    Path scale = folder.resolve("scale.musicxml");
+    Session.of("plan", other, "--write", scale).succeeded();
+
+    Session.of("learn", scale, "--habit", "--output", file).succeeded();
+
+    Weights learned = Weights.parse("habit.yaml", Files.readString(file), StandardRules.all());
+    assertThat(learned.habit().networks()).containsKey(HandKind.VIOLIN);
+    assertThat(learned.habit().networks().get(HandKind.VIOLIN).length())
+        .isEqualTo(HabitNetwork.SIZE);
+    assertThat(learned.points()).containsKey("habit");
+    assertThat(Session.of("plan", DEMO, "--weights", file).succeeded().complaints()).isEmpty();
+    assertThat(Session.of("learn", scale, "--habit").succeeded().out())
+        .isEqualTo(Files.readString(file));
+    assertThat(Session.of("learn", scale, "--start", file).succeeded().out())
+        .contains("Start: habit.yaml");
+  }
+
+  @Test
+  void partsForTwoHandsAreLearnedOneByOne() throws IOException {
+    Path viola = TinyScore.titled("Scale").part("Viola", SCALE).in(folder);
+    Path cello = folder.resolve("cello.abc");
+    Files.writeString(
+        cello, "X:1\nT:Low\nM:4/4\nL:1/4\nK:C clef=bass\nC,D,E,F,|G,A,B,C|DCB,A,|G,F,E,D,|\n");
+    Path fingeredViola = folder.resolve("viola.musicxml");
+    Path fingeredCello = folder.resolve("cello.musicxml");
+    Session.of("plan", viola, "--write", fingeredViola).succeeded();
+    Session.of("plan", cello, "--instrument", "cello", "--write", fingeredCello).succeeded();
+
+    String text = Session.of("learn", fingeredViola, fingeredCello).succeeded().out();
+
+    assertThat(Weights.parse("w", text, StandardRules.all()).points())
+        .containsKeys("shift", "violin.shift", "cello.shift")
+        .doesNotContainKey("bass.shift");
+  }
 
   @Test
   void scoreWithoutFingersIsRefused() {

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import com.google.common.base.Splitter;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
@@ -15,7 +16,12 @@ import fingering.demand.DemandParser;
 import fingering.playability.CheckLevel;
 import fingering.playability.FindingKind;
 import fingering.playability.Threshold;
+import fingering.scoring.CostRule;
+import fingering.scoring.Habit;
+import fingering.scoring.HabitNetwork;
 import fingering.scoring.Weights;
+import fingering.scoring.rules.StandardRules;
+import fingering.tables.Instrument.HandKind;
 import fingering.tempo.LimitCause;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -23,9 +29,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -257,8 +266,16 @@ final class SchemasTest {
             Arguments.of("player", "extensions: []\nsize: 15.5\nhand: small"),
             Arguments.of("weights", "shift: 20"),
             Arguments.of("weights", "{\"shift\": \"20\", \"crossing\": 0}"),
+            Arguments.of("weights", "shift: 20\ncello.shift: 15\nviolin.habit: 0"),
+            Arguments.of("weights", "violin.habit-network: " + network("-0.25")),
+            Arguments.of("weights", "habit: 2\nbass.habit-network: " + network("12")),
             Arguments.of("tuning", "instrument: viola\nstrings: [A4, D4, G3, C3]\nname: own"),
             Arguments.of("tuning", "instrument: viola\nstrings: Ab4, C#4, G3, C3 down to B2")));
+  }
+
+  /** A list of as many numbers as a habit network has. */
+  private static String network(String number) {
+    return Collections.nCopies(HabitNetwork.SIZE, number).toString();
   }
 
   /** The command that reads a file of that kind. */
@@ -303,6 +320,12 @@ final class SchemasTest {
           weights | shift: 1000000
           weights | shift: many
           weights | shift: [20]
+          weights | flute.shift: 20
+          weights | cello.shft: 20
+          weights | cello.shift: many
+          weights | habit-network: [1, 2]
+          weights | cello.habit-network: [1, 2]
+          weights | cello.habit-network: 20
           weights | {}
           weights | []
           level   | plan: intermediate
@@ -434,8 +457,20 @@ final class SchemasTest {
     assertThat(texts(tree("plan").at(cause)))
         .isEqualTo(new TreeSet<>(Arrays.stream(LimitCause.values()).map(LimitCause::id).toList()));
     assertThat(DemandKeys.ALL.examples().keySet()).containsExactlyElementsOf(DemandParser.KEYS);
-    assertThat(names(tree("weights").get("properties")))
-        .isEqualTo(Weights.commonPractice().points().keySet());
+    Set<String> rules = new TreeSet<>(StandardRules.all().stream().map(CostRule::id).toList());
+    rules.add(Habit.ID);
+    assertThat(names(tree("weights").get("properties"))).isEqualTo(rules);
+    assertThat(names(tree("weights").get("patternProperties")))
+        .hasSize(2)
+        .allMatch(pattern -> pattern.startsWith(hands()))
+        .anySatisfy(
+            pattern ->
+                assertThat(Splitter.on('|').split(pattern.replaceAll(".*\\(|\\)\\$", "")))
+                    .containsExactlyInAnyOrderElementsOf(rules));
+    for (String count : List.of("minItems", "maxItems")) {
+      assertThat(tree("weights").at("/$defs/network/" + count).asInt())
+          .isEqualTo(HabitNetwork.SIZE);
+    }
     JsonNode level = tree("level");
     for (Threshold threshold : Threshold.values()) {
       assertThat(level.at("/properties/" + threshold.key() + "/description").asText())
@@ -451,6 +486,13 @@ final class SchemasTest {
     for (String key : DemandParser.KEYS) {
       assertThat(tree("brief").at("/$defs/brief/properties").has(key)).as(key).isTrue();
     }
+  }
+
+  /** The start of a key for one kind of hand, as a regular expression. */
+  private static String hands() {
+    return Arrays.stream(HandKind.values())
+        .map(hand -> hand.name().toLowerCase(Locale.ROOT))
+        .collect(Collectors.joining("|", "^(", ")\\."));
   }
 
   private static Set<String> names(JsonNode object) {

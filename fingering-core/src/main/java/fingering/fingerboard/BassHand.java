@@ -11,9 +11,9 @@ import fingering.tables.PositionNames;
 /**
  * The hand of the double bass. In 1-2-4 fingering, the first, second and fourth finger are each a
  * semitone apart; the third can replace the fourth from 5th position up, is the usual finger there
- * from 6th, and the only one from 7th (F. Simandl, New Method for the Double Bass, from memory). In four-finger fingering, each finger
- * has its own semitone in the positions where the hand can span a minor third. Above the neck
- * positions, the thumb is on the string.
+ * from 6th, and the only one from 7th (F. Simandl, New Method for the Double Bass, from memory). In
+ * four-finger fingering, each finger has its own semitone in the positions where the hand can span
+ * a minor third. Above the neck positions, the thumb is on the string.
  */
 final class BassHand implements ThumbPositionHand {
   /** Place of the first finger from which the third can replace the fourth: 5th position. */

@@ -113,12 +113,10 @@ public final class Learner {
     Map<HandKind, ImmutableList<TrainingPiece>> pieces = new LinkedHashMap<>();
     hands.forEach(kind -> pieces.put(kind, pieces(kind, method)));
     List<Agreement> leftOut = new ArrayList<>();
-    for (HandKind kind : hands) {
-      leftOut.addAll(crossValidate(kind, pieces.get(kind), method, progress));
-    }
+    pieces.forEach((kind, some) -> leftOut.addAll(crossValidate(kind, some, method, progress)));
     Weights weights = start;
-    for (HandKind kind : hands) {
-      Learned learned = learned(kind, pieces.get(kind), method, progress, 0);
+    for (Map.Entry<HandKind, ImmutableList<TrainingPiece>> some : pieces.entrySet()) {
+      Learned learned = learned(some.getKey(), some.getValue(), method, progress, 0);
       weights = learned.in(weights, hands.size() == 1);
     }
     ImmutableList<TrainingPiece> all =

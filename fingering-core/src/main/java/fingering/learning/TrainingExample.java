@@ -87,7 +87,9 @@ public record TrainingExample(String name, Passage passage) {
         moment.restMicros(),
         moment.slurred(),
         moment.grace(),
-        moment.pizzicato());
+        moment.pizzicato(),
+        moment.style(),
+        moment.surroundings());
   }
 
   private static ImmutableList<Note> unfingered(ImmutableList<Note> notes) {

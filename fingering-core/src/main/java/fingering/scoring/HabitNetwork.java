@@ -2,6 +2,7 @@ package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableIntArray;
+import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.Surroundings;
@@ -55,7 +56,7 @@ public final class HabitNetwork {
       on.add(i * INTERVAL_CLASSES + intervalClass(line.intervals().get(i)));
     }
     int next = line.intervals().length() * INTERVAL_CLASSES;
-    on.add(next + line.pace().ordinal());
+    on.add(next + line.pace().level());
     on.add(next + 3 + line.length());
     next += 6;
     boolean[] flags = {line.slurred(), line.slursOn(), line.slursPrinted(), line.onBeat()};
@@ -79,7 +80,7 @@ public final class HabitNetwork {
   /** The inputs of a placement that are on. */
   public static ImmutableIntArray inputs(Placement placement) {
     int string = Math.min(placement.string(), STRINGS) - 1;
-    int finger = placement.finger().ordinal();
+    int finger = finger(placement);
     ImmutableIntArray.Builder on = ImmutableIntArray.builder();
     on.add(string);
     int next = STRINGS;
@@ -93,6 +94,10 @@ public final class HabitNetwork {
     next += PLACES;
     on.add(next + string * FINGERS + finger);
     return on.build();
+  }
+
+  private static int finger(Placement placement) {
+    return placement.finger() == Finger.THUMB ? FINGERS - 1 : placement.finger().number();
   }
 
   private static int position(Placement placement) {

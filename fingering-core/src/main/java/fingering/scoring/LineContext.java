@@ -47,17 +47,4 @@ public record LineContext(
   static boolean onBeat(Moment moment) {
     return moment.place().beat().getDenominator().bitLength() == 1;
   }
-
-  /** A number that two contexts share only if they are equal. */
-  int code() {
-    int code = pace.ordinal();
-    for (int i = 0; i < intervals.length(); i++) {
-      code = code << 5 | (intervals.get(i) + Surroundings.OCTAVE);
-    }
-    code = code << 2 | length;
-    code = code << 1 | (slurred ? 1 : 0);
-    code = code << 1 | (slursOn ? 1 : 0);
-    code = code << 1 | (slursPrinted ? 1 : 0);
-    return code << 1 | (onBeat ? 1 : 0);
-  }
 }

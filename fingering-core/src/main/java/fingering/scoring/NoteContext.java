@@ -93,7 +93,7 @@ public record NoteContext(
   public long code() {
     long code = hundredths;
     code = code << 8 | sounding;
-    code = code << 2 | pace.ordinal();
+    code = code << 2 | pace.level();
     code = code << 2 | singing;
     code = code << 1 | (plucked ? 1 : 0);
     code = code << 1 | (slurred ? 1 : 0);

@@ -1,11 +1,14 @@
 package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.Maps;
 import com.google.common.primitives.ImmutableLongArray;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.tables.Instrument.HandKind;
 import java.util.Arrays;
+import java.util.Objects;
 
 /**
  * The rules with their weights: one cost function for the search and for the explanation. Safe for
@@ -24,15 +27,15 @@ public final class Scoring {
 
   private final ImmutableList<CostRule> rules;
 
-  /** Indexed by kind of hand. */
-  private final WeightedRules[] byHand;
+  private final ImmutableMap<HandKind, WeightedRules> byHand;
 
   private Scoring(ImmutableList<CostRule> rules, Weights weights) {
     this.rules = rules;
     byHand =
         Arrays.stream(HandKind.values())
-            .map(hand -> WeightedRules.of(rules, weights, hand))
-            .toArray(WeightedRules[]::new);
+            .collect(
+                Maps.toImmutableEnumMap(
+                    hand -> hand, hand -> WeightedRules.of(rules, weights, hand)));
   }
 
   /**
@@ -87,7 +90,7 @@ public final class Scoring {
   }
 
   private WeightedRules of(HandKind hand) {
-    return byHand[hand.ordinal()];
+    return Objects.requireNonNull(byHand.get(hand));
   }
 
   /** Points for each grip of a moment, by all rules. */
@@ -115,7 +118,7 @@ public final class Scoring {
 
   /** Whether a rule compares the grips of a moment. */
   public boolean compares() {
-    return Arrays.stream(byHand).anyMatch(WeightedRules::compares);
+    return byHand.values().stream().anyMatch(WeightedRules::compares);
   }
 
   /** The costs of pairs of grips of a hand in a transition, apart from time. */

@@ -88,7 +88,7 @@ public record Transition(
    */
   public int code() {
     int code = rises + LEAP;
-    code = code << 2 | pace.ordinal();
+    code = code << 2 | pace.level();
     code = code << 2 | singing;
     code = code << 1 | (grace ? 1 : 0);
     code = code << 1 | (quick ? 1 : 0);

@@ -2,6 +2,8 @@ package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.ImmutableSet;
+import com.google.common.collect.Sets;
 import com.google.common.primitives.Doubles;
 import com.google.common.primitives.ImmutableDoubleArray;
 import fingering.tables.FingeringException;
@@ -21,13 +23,19 @@ import java.util.stream.Stream;
 /**
  * The cost of one unit of each rule, in points. A YAML file lists them: {@code shift: 20}. A rule
  * may cost one kind of hand something else: {@code cello.shift: 15}. The hand of the violin is also
- * that of the viola.
+ * that of the viola. A habit whose points are not given costs one point per unit.
  *
  * @param points whole points, 0 or more, by rule id
  * @param habit the learned habit; {@link Habit#NONE} if there is none
  */
 public record Weights(ImmutableMap<String, Long> points, Habit habit) {
   private static final String NETWORK = "habit-network";
+
+  /** The keys of the networks of all kinds of hand. */
+  private static final ImmutableSet<String> NETWORKS =
+      Arrays.stream(HandKind.values())
+          .map(Weights::networkKey)
+          .collect(ImmutableSet.toImmutableSet());
 
   /** Weights without a habit. */
   public Weights(ImmutableMap<String, Long> points) {
@@ -117,28 +125,30 @@ public record Weights(ImmutableMap<String, Long> points, Habit habit) {
     return Stream.of(
             ids.stream(),
             Arrays.stream(HandKind.values()).flatMap(hand -> ids.stream().map(id -> key(hand, id))),
-            Arrays.stream(HandKind.values()).map(hand -> key(hand, NETWORK)))
+            NETWORKS.stream())
         .flatMap(all -> all);
   }
 
   private static String example(String rule) {
-    return rule + ": 20";
+    return NETWORKS.contains(rule) ? rule + ": [-0.25, 1.5]" : rule + ": 20";
   }
 
   private static Weights read(UserFields fields) {
-    ImmutableMap.Builder<String, Long> points = ImmutableMap.builder();
-    for (String rule : fields.keys()) {
-      if (!rule.endsWith(NETWORK)) {
-        points.put(rule, (long) fields.number(rule, 0, Scoring.MAX_WEIGHT).orElseThrow());
-      }
-    }
+    Map<String, Long> points = new LinkedHashMap<>();
     ImmutableMap.Builder<HandKind, ImmutableDoubleArray> networks = ImmutableMap.builder();
     for (HandKind hand : HandKind.values()) {
-      if (fields.has(key(hand, NETWORK))) {
-        networks.put(hand, numbers(fields, key(hand, NETWORK)));
+      if (fields.has(networkKey(hand))) {
+        networks.put(hand, numbers(fields, networkKey(hand)));
       }
     }
-    return new Weights(points.buildOrThrow(), new Habit(networks.buildOrThrow()));
+    for (String rule : Sets.difference(fields.keys(), NETWORKS)) {
+      points.put(rule, (long) fields.number(rule, 0, Scoring.MAX_WEIGHT).orElseThrow());
+    }
+    Habit habit = new Habit(networks.buildOrThrow());
+    if (!habit.idle()) {
+      points.putIfAbsent(Habit.ID, 1L);
+    }
+    return new Weights(ImmutableMap.copyOf(points), habit);
   }
 
   private static ImmutableDoubleArray numbers(UserFields fields, String key) {

@@ -14,11 +14,10 @@ import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
  *
  * @param what the name of the thing that has these keys, with its article: a player file
  * @param examples a line of a file by its key: {@code positions: [1, 3]}
- * @param others whether other keys are allowed as well, in lower case joined by hyphens,
- *     with one dot at most
+ * @param others whether other keys are allowed as well, in lower case, joined by hyphens and dots
  */
 public record KnownKeys(String what, ImmutableMap<String, String> examples, boolean others) {
-  private static final Pattern KEY = Pattern.compile("([a-z]+\\.)?[a-z]+(-[a-z]+)*");
+  private static final Pattern KEY = Pattern.compile("[a-z]+([-.][a-z]+)*");
 
   /** The maximum number of keys that a message lists. */
   private static final int MAX_LISTED = 20;
@@ -44,7 +43,7 @@ public record KnownKeys(String what, ImmutableMap<String, String> examples, bool
     return new KnownKeys(what, byKey.buildOrThrow(), false);
   }
 
-  /** Any keys in lower case joined by hyphens, with one as an example. */
+  /** Any keys in lower case, joined by hyphens and dots, with one as an example. */
   public static KnownKeys any(String what, String example) {
     return new KnownKeys(what, of(what, example).examples, true);
   }

@@ -1,6 +1,7 @@
 package fingering.bench;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.primitives.ImmutableLongArray;
 import fingering.demand.ShowPosition;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
@@ -10,7 +11,7 @@ import fingering.music.RandomMusic;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
-import fingering.scoring.PacedNote;
+import fingering.scoring.NoteContext;
 import fingering.scoring.Scoring;
 import fingering.scoring.TimedTransition;
 import fingering.scoring.rules.StandardRules;
@@ -92,10 +93,10 @@ public class Searching {
 
     private void join(Scoring scoring, int m, int before, int now) {
       ImmutableList<Grip> grips = layers.grips().get(m);
-      PacedNote note = PacedNote.of(layers.moments().get(m));
+      ImmutableLongArray costs = scoring.costs(NoteContext.of(layers.moments().get(m)), grips);
       for (int j = 0; j < grips.size(); j++) {
         graph.addVertex(now + j);
-        long own = scoring.cost(note, grips.get(j));
+        long own = costs.get(j);
         if (m == 0) {
           graph.setEdgeWeight(graph.addEdge(0, now + j), (double) own);
           continue;

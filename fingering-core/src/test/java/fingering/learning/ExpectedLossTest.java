@@ -9,24 +9,38 @@ import fingering.music.Music;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
 import fingering.scoring.rules.StandardRules;
+import fingering.tables.Instrument.HandKind;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class ExpectedLossTest {
-  private static final Scoring SCORING = StandardRules.commonPractice();
+  private static final Scoring SCORING =
+      Scoring.of(StandardRules.all(), new Weights(Weights.commonPractice().points()));
+
+  /** Of the numbers of a network, every so many is checked. */
+  private static final int CHECKED = 17;
+
   private static final double STEP = 1e-5;
 
-  private static ExpectedLoss loss(TrainingExample... players) {
+  private static final LearningMethod RULES = LearningMethod.rules(10);
+  private static final LearningMethod LIKELIHOOD =
+      new LearningMethod(10, false, 0, 0.4, ImmutableList.of(1.0));
+  private static final LearningMethod LIKELIHOOD_ONLY =
+      new LearningMethod(10, false, 0, 1, ImmutableList.of(1.0));
+  private static final LearningMethod HABIT =
+      new LearningMethod(10, true, 5, 0.3, ImmutableList.of(1.0, 2.0));
+
+  private static ExpectedLoss loss(LearningMethod method, TrainingExample... players) {
     double[] start =
         StandardRules.all().stream()
-            .mapToDouble(rule -> Weights.commonPractice().of(rule) / 60.0)
+            .mapToDouble(rule -> Weights.commonPractice().of(rule, HandKind.VIOLIN) / 60.0)
             .toArray();
     start[3] = 0;
-    MeasuredVersion lesson = MeasuredVersion.of(List.of(players), SCORING, LeftHand.MEDIUM);
-    return new ExpectedLoss(
-        ImmutableList.of(new TrainingPiece(ImmutableList.of(lesson))), start, 10);
+    TrainingPiece piece =
+        TrainingPiece.of(List.of(List.of(players)), SCORING, LeftHand.MEDIUM, method.tempi());
+    return new ExpectedLoss(ImmutableList.of(piece), start, method);
   }
 
   private static double[] perturbed(double[] point, Random random) {
@@ -37,7 +51,8 @@ class ExpectedLossTest {
     double[] point = perturbed(loss.startPoint(), new Random(5));
     double[] gradient = new double[point.length];
     loss.at(point, gradient);
-    for (int r = 0; r < point.length; r++) {
+    int rules = StandardRules.all().size();
+    for (int r = 0; r < point.length; r += r < rules - 1 ? 1 : CHECKED) {
       double[] above = point.clone();
       double[] below = point.clone();
       above[r] += STEP;
@@ -46,7 +61,7 @@ class ExpectedLossTest {
           (loss.at(above, new double[point.length]) - loss.at(below, new double[point.length]))
               / (2 * STEP);
       assertThat(gradient[r])
-          .as(StandardRules.all().get(r).id())
+          .as(r < rules ? StandardRules.all().get(r).id() : "number " + (r - rules))
           .isCloseTo(slope, within(1e-4 * (1 + Math.abs(slope))));
     }
   }
@@ -54,7 +69,9 @@ class ExpectedLossTest {
   @Test
   void theGradientMatchesFiniteDifferences() {
     TrainingExample fast = Marked.by(SCORING, "one", Marked.violin(3, 30));
-    assertGradientMatchesFiniteDifferences(loss(fast));
+    for (LearningMethod method : List.of(RULES, LIKELIHOOD, LIKELIHOOD_ONLY, HABIT)) {
+      assertGradientMatchesFiniteDifferences(loss(method, fast));
+    }
   }
 
   @Test
@@ -63,6 +80,8 @@ class ExpectedLossTest {
         new TrainingExample("one", Music.violin().notes("A4/1@0 B4/1 C5/1@2 D5/1 E5/1@4 A5/1"));
     TrainingExample two =
         new TrainingExample("two", Music.violin().notes("A4/1@4$3 B4/1 C5/1@2 D5/1$2 E5/1 A5/1"));
-    assertGradientMatchesFiniteDifferences(loss(one, two));
+    for (LearningMethod method : List.of(RULES, LIKELIHOOD, LIKELIHOOD_ONLY, HABIT)) {
+      assertGradientMatchesFiniteDifferences(loss(method, one, two));
+    }
   }
 }

@@ -77,6 +77,8 @@ final class Marked {
         moment.restMicros(),
         moment.slurred(),
         moment.grace(),
-        moment.pizzicato());
+        moment.pizzicato(),
+        moment.style(),
+        moment.surroundings());
   }
 }

@@ -19,12 +19,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * Builds passages for tests. Events are separated by blanks: {@code C3/1} is a quarter note, {@code
  * r/0.5} an eighth rest, {@code C3/1:3} a triplet eighth, {@code ~D3/1} slurred to the one before,
  * {@code C3+E3/1} a double stop, {@code C3*4+E3/1} the same with the C held for four quarters.
- * After the length come {@code !} for an accent, {@code tr}, {@code pz} for pizzicato, {@code @2}
- * for a printed finger and {@code $3} for a printed string.
+ * After the length come {@code !} for an accent, {@code tr}, {@code pz} for pizzicato, {@code gr}
+ * for a grace note (as long as given), {@code si} for singing and {@code de} for detached notes,
+ * {@code @2} for a printed finger and {@code $3} for a printed string.
  */
 public final class Music {
   private static final Pattern EVENT =
-      Pattern.compile("(~?)([^/]+)/([\\d.:]+)(!?)(tr)?(pz)?(?:@([0-4T]))?(?:\\$([1-8]))?");
+      Pattern.compile(
+          "(~?)([^/]+)/([\\d.:]+)(!?)(tr)?(pz)?(gr)?(si|de)?(?:@([0-4T]))?(?:\\$([1-8]))?");
   private static final Splitter BLANKS =
       Splitter.onPattern("\\s+").omitEmptyStrings().trimResults();
   private static final Splitter PLUS = Splitter.on('+');
@@ -101,8 +103,10 @@ public final class Music {
               micros(end.subtract(start)),
               first || rest.signum() < 0 ? 0 : micros(rest),
               !matcher.group(1).isEmpty(),
-              false,
-              matcher.group(6) != null));
+              matcher.group(7) != null,
+              matcher.group(6) != null,
+              style(matcher),
+              Surroundings.ALONE));
       silentFrom = end.compareTo(silentFrom) > 0 ? end : silentFrom;
     }
     return new Passage(
@@ -114,6 +118,12 @@ public final class Music {
         measures(),
         Moment.withSurroundings(moments.build()),
         ImmutableList.of());
+  }
+
+  private static PlayingStyle style(Matcher matcher) {
+    return "si".equals(matcher.group(8))
+        ? PlayingStyle.SINGING
+        : "de".equals(matcher.group(8)) ? PlayingStyle.DETACHED : PlayingStyle.PLAIN;
   }
 
   /** A trill with the tone above, in any key. */
@@ -135,10 +145,10 @@ public final class Music {
             !matcher.group(4).isEmpty(),
             Optional.empty(),
             false,
-            Optional.ofNullable(matcher.group(7)),
-            matcher.group(8) == null
+            Optional.ofNullable(matcher.group(9)),
+            matcher.group(10) == null
                 ? OptionalInt.empty()
-                : OptionalInt.of(Integer.parseInt(matcher.group(8))));
+                : OptionalInt.of(Integer.parseInt(matcher.group(10))));
     List<Note> starting = new ArrayList<>();
     for (String one : PLUS.split(matcher.group(2))) {
       int star = one.indexOf('*');

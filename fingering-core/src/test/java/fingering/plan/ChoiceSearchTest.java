@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
+import com.google.common.primitives.ImmutableLongArray;
 import fingering.demand.DemandParser;
 import fingering.demand.MeasureSpan;
 import fingering.demand.ShowPosition;
@@ -15,7 +16,7 @@ import fingering.music.Moment;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
-import fingering.scoring.PacedNote;
+import fingering.scoring.NoteContext;
 import fingering.scoring.Scoring;
 import fingering.scoring.TimedTransition;
 import fingering.scoring.rules.StandardRules;
@@ -38,7 +39,7 @@ class ChoiceSearchTest {
   /** Walks every path and keeps the least cost of each fingering of some moments. */
   private static final class Walk {
     private final Passage passage;
-    private final List<List<Grip>> grips = new ArrayList<>();
+    private final List<ImmutableList<Grip>> grips = new ArrayList<>();
     private final Predicate<List<Grip>> wanted;
     private final int from;
     private final int to;
@@ -47,7 +48,10 @@ class ChoiceSearchTest {
 
     Walk(Planner planner, Predicate<Grip> kept, Predicate<List<Grip>> wanted, int from, int to) {
       passage = planner.passage();
-      planner.grips().forEach(all -> grips.add(all.stream().filter(kept).toList()));
+      planner
+          .grips()
+          .forEach(
+              all -> grips.add(all.stream().filter(kept).collect(ImmutableList.toImmutableList())));
       this.wanted = wanted;
       this.from = from;
       this.to = to;
@@ -63,7 +67,9 @@ class ChoiceSearchTest {
         return;
       }
       Moment moment = passage.moments().get(m);
-      for (Grip grip : grips.get(m)) {
+      ImmutableLongArray own = SCORING.costs(NoteContext.of(moment), grips.get(m));
+      for (int j = 0; j < grips.get(m).size(); j++) {
+        Grip grip = grips.get(m).get(j);
         long transition =
             m == 0
                 ? 0
@@ -72,7 +78,7 @@ class ChoiceSearchTest {
                     path.get(m - 1),
                     grip);
         path.add(grip);
-        step(cost + transition + SCORING.cost(PacedNote.of(moment), grip));
+        step(cost + transition + own.get(j));
         path.remove(m);
       }
     }

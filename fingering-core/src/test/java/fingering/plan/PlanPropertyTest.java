@@ -13,7 +13,7 @@ import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
 import fingering.scoring.Charge;
-import fingering.scoring.PacedNote;
+import fingering.scoring.NoteContext;
 import fingering.scoring.Scoring;
 import fingering.scoring.TimedTransition;
 import fingering.scoring.rules.StandardRules;
@@ -50,10 +50,15 @@ class PlanPropertyTest {
   }
 
   private static long walked(Scoring scoring, Plan plan) {
+    ImmutableList<ImmutableList<Grip>> all = Planner.of(plan.passage(), scoring).grips();
     List<Moment> moments = plan.passage().moments();
     long sum = 0;
     for (int m = 0; m < moments.size(); m++) {
-      sum += scoring.cost(PacedNote.of(moments.get(m)), plan.grips().get(m));
+      ImmutableList<Grip> grips = all.get(m);
+      sum +=
+          scoring
+              .costs(NoteContext.of(moments.get(m)), grips)
+              .get(grips.indexOf(plan.grips().get(m)));
       if (m > 0) {
         TimedTransition transition = TimedTransition.between(moments.get(m - 1), moments.get(m));
         sum += scoring.cost(transition, plan.grips().get(m - 1), plan.grips().get(m));

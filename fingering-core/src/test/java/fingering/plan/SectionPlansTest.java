@@ -77,10 +77,12 @@ class SectionPlansTest {
         ImmutableList.of(learner(random), learner(random), learner(random));
     Passage passage = passage(seed, which, 10);
     Plan plan = plan(passage, scoring(new PlayerGroup(players)));
+    ImmutableList<ImmutableList<Grip>> grips =
+        Planner.of(passage, scoring(new PlayerGroup(players))).grips();
     Map<String, Long> most = new HashMap<>();
     for (Player player : players) {
       Scoring own = Scoring.of(StandardRules.forPlayer(player), Weights.commonPractice());
-      for (Charge charge : own.explain(passage.moments(), plan.grips())) {
+      for (Charge charge : own.explain(passage.moments(), grips, plan.grips())) {
         most.merge(charge.rule() + charge.moment(), charge.cost(), Math::max);
       }
     }

@@ -12,6 +12,8 @@ import org.junit.jupiter.api.Test;
 
 /** What rules and the scoring see of the music between two moments. Times: common practice. */
 class TransitionTest {
+  private static final List<Pace> PACES = List.of(Pace.SLOW, Pace.MODERATE, Pace.QUICK);
+
   private static TimedTransition timed(String events) {
     List<Moment> moments = Music.viola().tempo("quarter=60").notes(events).moments();
     return TimedTransition.between(
@@ -62,11 +64,18 @@ class TransitionTest {
   }
 
   @Test
-  void transitionsThatDifferOnlyInTimeAndPaceAreEqualForTheRules() {
-    TimedTransition slow = timed("C4/1 D4/1");
-    TimedTransition slower = timed("C4/2 D4/2");
+  void transitionsThatDifferOnlyInTimeWithinAClassOfPaceAreEqualForTheRules() {
+    TimedTransition slow = timed("C4/0.5 D4/0.5 C4/0.5 D4/0.5");
+    TimedTransition slower = timed("C4/0.75 D4/0.75 C4/0.75 D4/0.75");
     assertThat(slow.transition()).isEqualTo(slower.transition());
     assertThat(slow.time()).isNotEqualTo(slower.time());
+  }
+
+  @Test
+  void rulesSeeTheClassOfThePace() {
+    assertThat(timed("C4/1 D4/1").transition().pace()).isEqualTo(Pace.SLOW);
+    assertThat(timed("C4/0.3 D4/0.3").transition().pace()).isEqualTo(Pace.MODERATE);
+    assertThat(timed("C4/0.15 D4/0.15").transition().pace()).isEqualTo(Pace.QUICK);
   }
 
   private static boolean bit(int bits, int which) {
@@ -77,7 +86,7 @@ class TransitionTest {
   void differentTransitionsHaveDifferentCodes() {
     Set<Integer> codes = new HashSet<>();
     for (int rises = -Transition.LEAP; rises <= Transition.LEAP; rises++) {
-      for (int bits = 0; bits < 256; bits++) {
+      for (int bits = 0; bits < 1024 * 9; bits++) {
         Transition transition =
             new Transition(
                 bit(bits, 0),
@@ -88,7 +97,11 @@ class TransitionTest {
                 bit(bits, 5),
                 bit(bits, 6),
                 bit(bits, 7),
+                bit(bits, 8),
                 rises,
+                PACES.get(bits / 1024 % 3),
+                bits / 1024 / 3,
+                bit(bits, 9),
                 HeldNotes.NONE);
         assertThat(codes.add(transition.code())).as(transition.toString()).isTrue();
       }
@@ -98,9 +111,10 @@ class TransitionTest {
   @Test
   void differentContextsHaveDifferentCodes() {
     Set<Long> codes = new HashSet<>();
+    LineContext line = LineContext.of(Music.viola().notes("C4/1").moments().get(0));
     for (long hundredths = 0; hundredths <= NoteContext.MAX_HUNDREDTHS; hundredths += 10) {
       for (int sounding = 1; sounding <= 8; sounding++) {
-        for (int bits = 0; bits < 16; bits++) {
+        for (int bits = 0; bits < 16 * 9; bits++) {
           NoteContext context =
               new NoteContext(
                   bit(bits, 0),
@@ -110,7 +124,11 @@ class TransitionTest {
                   hundredths,
                   ImmutableIntArray.of(),
                   ImmutableIntArray.of(),
-                  sounding);
+                  sounding,
+                  60,
+                  PACES.get(bits / 16 % 3),
+                  bits / 16 / 3,
+                  line);
           assertThat(codes.add(context.code())).as(context.toString()).isTrue();
         }
       }

@@ -6,17 +6,24 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import com.google.common.primitives.ImmutableDoubleArray;
+import com.google.common.primitives.ImmutableLongArray;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Taken;
 import fingering.music.Moment;
 import fingering.music.Music;
 import fingering.scoring.rules.StandardRules;
 import fingering.tables.FingeringException;
+import fingering.tables.Instrument.HandKind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -107,8 +114,8 @@ class WeightsTest {
         Scoring.of(
             ImmutableList.of(new Everything("everything")), Weights.parse("w", "everything: 7"));
     Moment moment = Music.violin().notes("A4/1").moments().get(0);
-    assertThat(own.cost(PacedNote.of(moment), Taken.on("violin").by("A4", 2, "0", "1st")))
-        .isEqualTo(7);
+    ImmutableList<Grip> grips = ImmutableList.of(Taken.on("violin").by("A4", 2, "0", "1st"));
+    assertThat(own.costs(NoteContext.of(moment), grips)).isEqualTo(ImmutableLongArray.of(7));
   }
 
   /** A rule of two kinds, which would be charged twice. */
@@ -171,26 +178,27 @@ class WeightsTest {
   void everyRuleHasAWeightAndEveryWeightARule() {
     assertThat(StandardRules.all())
         .extracting(CostRule::id)
-        .containsExactlyInAnyOrderElementsOf(Weights.commonPractice().points().keySet());
+        .containsExactlyInAnyOrderElementsOf(points("common-practice").keySet());
   }
 
   @Test
   void everyPresetNamesExactlyTheRules() {
     assertThat(Weights.presets()).startsWith("common-practice").contains("beginner");
     for (String preset : Weights.presets()) {
+      Set<String> rules = points("common-practice").keySet();
+      assertThat(points(preset).keySet()).as(preset).isEqualTo(rules);
       assertThat(Weights.preset(preset).points().keySet())
           .as(preset)
-          .containsExactlyInAnyOrderElementsOf(Weights.commonPractice().points().keySet());
+          .allMatch(
+              key -> rules.contains(key.substring(key.indexOf('.') + 1)) || key.endsWith(Habit.ID));
     }
     assertThat(Weights.preset("common-practice")).isEqualTo(Weights.commonPractice());
   }
 
-  /** The points of a preset, which has them for every rule. */
+  /** The points of a preset for each rule, without those for one kind of hand. */
   private static Map<String, Long> points(String preset) {
-    Map<String, Long> points = Weights.preset(preset).points();
-    assertThat(points.keySet())
-        .as(preset)
-        .containsExactlyInAnyOrderElementsOf(Weights.commonPractice().points().keySet());
+    Map<String, Long> points = new HashMap<>(Weights.preset(preset).points());
+    points.keySet().removeIf(key -> key.contains(".") || key.equals(Habit.ID));
     return points;
   }
 
@@ -199,7 +207,7 @@ class WeightsTest {
   void intermediateWeightsAreBetweenBeginnerAndCommonPractice() {
     Map<String, Long> first = points("beginner");
     Map<String, Long> then = points("intermediate");
-    Map<String, Long> usual = Weights.commonPractice().points();
+    Map<String, Long> usual = points("common-practice");
     assertThat(usual.keySet())
         .filteredOn(rule -> !rule.equals("fourth-finger"))
         .allSatisfy(
@@ -228,7 +236,7 @@ class WeightsTest {
   void theFourthFingerCostsMostForBeginnersAndLeastForIntermediatePlayers() {
     Map<String, Long> first = points("beginner");
     Map<String, Long> then = points("intermediate");
-    Map<String, Long> usual = Weights.commonPractice().points();
+    Map<String, Long> usual = points("common-practice");
     assertThat(first.get("fourth-finger")).isGreaterThan(usual.get("fourth-finger"));
     assertThat(then.get("fourth-finger")).isLessThan(usual.get("fourth-finger"));
     assertThat(first.get("open-string")).isLessThan(then.get("open-string"));
@@ -250,7 +258,8 @@ class WeightsTest {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Weights.parse("w", "more: 1\n\nless: 2", rules))
         .withMessage(
-            "w, line 3: there is no key 'less' in a weights file; choose from everything, more");
+            "w, line 3: there is no key 'less' in a weights file; choose from everything, more,"
+                + " habit");
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> Weights.parse("w", "more: 1\nevrything: 2", rules))
         .withMessage(
@@ -270,6 +279,125 @@ class WeightsTest {
     assertThat(Weights.commonPractice().orElse(own)).isEqualTo(Weights.commonPractice());
   }
 
+  private static final CostRule SHIFT = rule("shift");
+
+  private static CostRule rule(String id) {
+    return StandardRules.all().stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void aHandMayHavePointsOfItsOwn() {
+    Weights weights = Weights.parse("w", "shift: 20\ncello.shift: 15\n", StandardRules.all());
+    assertThat(weights.of(SHIFT, HandKind.CELLO)).isEqualTo(15);
+    assertThat(weights.of(SHIFT, HandKind.VIOLIN)).isEqualTo(20);
+    assertThat(weights.of(SHIFT, HandKind.BASS)).isEqualTo(20);
+  }
+
+  @Test
+  void pointsForOneHandOnlyLeaveTheOthersWithout() {
+    Weights weights = Weights.parse("w", "cello.shift: 15", StandardRules.all());
+    assertThat(weights.of(SHIFT, HandKind.CELLO)).isEqualTo(15);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> weights.of(SHIFT, HandKind.VIOLIN))
+        .withMessage("no weight is given for the rule 'shift'");
+  }
+
+  @Test
+  void theScoringUsesThePointsOfTheHand() {
+    ImmutableList<CostRule> rules = ImmutableList.of(new Everything("everything"));
+    Scoring own = Scoring.of(rules, Weights.parse("w", "everything: 7\ncello.everything: 3"));
+    assertThat(costOfD(own, "viola", 3)).isEqualTo(7);
+    assertThat(costOfD(own, "cello", 2)).isEqualTo(3);
+  }
+
+  private static long costOfD(Scoring scoring, String instrument, int string) {
+    Moment moment = Music.on(instrument).notes("D3/1").moments().get(0);
+    Grip grip = Taken.on(instrument).by("D3", string, string == 2 ? "0" : "4", "1st");
+    return scoring.costs(NoteContext.of(moment), ImmutableList.of(grip)).get(0);
+  }
+
+  @Test
+  void plainPointsOfAUserReplaceThoseOfAPresetForOneHand() {
+    Weights preset = Weights.parse("p", "shift: 20\ncello.shift: 15\nbass.crossing: 4");
+    Weights all = Weights.parse("w", "shift: 1").orElse(preset);
+    assertThat(all.of(SHIFT, HandKind.CELLO)).isEqualTo(1);
+    assertThat(all.points()).containsEntry("bass.crossing", 4L).doesNotContainKey("cello.shift");
+    Weights cello = Weights.parse("w", "cello.shift: 2").orElse(preset);
+    assertThat(cello.of(SHIFT, HandKind.CELLO)).isEqualTo(2);
+    assertThat(cello.of(SHIFT, HandKind.VIOLIN)).isEqualTo(20);
+    Weights both = Weights.parse("w", "shift: 1\ncello.shift: 2").orElse(preset);
+    assertThat(both.of(SHIFT, HandKind.CELLO)).isEqualTo(2);
+  }
+
+  private static String network(int numbers) {
+    return IntStream.range(0, numbers)
+        .mapToObj(i -> i % 2 == 0 ? "-0.25" : "12")
+        .collect(Collectors.joining(", ", "cello.habit-network: [", "]"));
+  }
+
+  @Test
+  void aHabitNetworkIsReadForItsHand() {
+    Weights weights =
+        Weights.parse("w", "habit: 1\n" + network(HabitNetwork.SIZE), StandardRules.all());
+    assertThat(weights.habit().networks()).containsOnlyKeys(HandKind.CELLO);
+    assertThat(weights.habit().networks().get(HandKind.CELLO).subArray(0, 2))
+        .isEqualTo(ImmutableDoubleArray.of(-0.25, 12));
+    assertThat(Scoring.of(StandardRules.all(), weights.orElse(Weights.commonPractice())).rules())
+        .hasSize(StandardRules.all().size() + 1)
+        .contains(weights.habit());
+  }
+
+  @Test
+  void aHabitWithoutPointsCostsOnePerUnit() {
+    Weights weights = Weights.parse("w", "cello.habit: 3\n" + network(HabitNetwork.SIZE));
+    assertThat(weights.of(weights.habit(), HandKind.CELLO)).isEqualTo(3);
+    assertThat(weights.of(weights.habit(), HandKind.VIOLIN)).isEqualTo(1);
+  }
+
+  @Test
+  void theHabitOfOtherWeightsIsTakenIfThereIsNone() {
+    Weights others = Weights.parse("p", "habit: 3\n" + network(HabitNetwork.SIZE));
+    Weights all = Weights.parse("w", "shift: 1").orElse(others);
+    assertThat(all.habit()).isEqualTo(others.habit());
+    assertThat(all.points()).containsEntry("habit", 3L);
+    Weights off = Weights.parse("w", "habit: 0").orElse(others);
+    assertThat(off.points()).containsEntry("habit", 0L);
+  }
+
+  @Test
+  void aNetworkWithAnotherCountOfNumbersIsRefused() {
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> Weights.parse("my.yaml", "shift: 1\n" + network(7)))
+        .withMessage(
+            "my.yaml, line 2: 'cello.habit-network' has 7 numbers; a network has %d"
+                .formatted(HabitNetwork.SIZE));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"many", "NaN", "Infinity", "1e999"})
+  void aNetworkOfSomethingElseIsRefused(String number) {
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> Weights.parse("my.yaml", "cello.habit-network: [1, " + number + "]"))
+        .withMessageStartingWith("my.yaml, line 1: ")
+        .withMessageContaining("'" + number + "' is not a number, such as -0.25");
+  }
+
+  @Test
+  void aNetworkOfAnUnknownHandIsNotIgnored() {
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> Weights.parse("my.yaml", "flute.habit-network: [1]"))
+        .withMessageStartingWith("my.yaml, line 1: 'flute.habit-network' has a single value");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"flute.shift: 1", "cello.shft: 1", "flute.habit-network: [1]"})
+  void anUnknownHandOrRuleIsRefused(String line) {
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> Weights.parse("my.yaml", line, StandardRules.all()))
+        .withMessageStartingWith(
+            "my.yaml, line 1: there is no key '" + line.substring(0, line.indexOf(':')) + "'");
+  }
+
   @Test
   void everyRuleHasANameAnExplanationAndAUnit() {
     assertThat(StandardRules.all())
@@ -280,7 +408,9 @@ class WeightsTest {
               assertThat(rule.explanation()).matches("\\p{Lu}.*\\.");
               assertThat(rule.unit()).isNotBlank();
               assertThat(rule.lookBack()).isBetween(0, 1);
-              assertThat(Weights.commonPractice().of(rule)).isNotNegative();
+              assertThat(HandKind.values())
+                  .allSatisfy(
+                      hand -> assertThat(Weights.commonPractice().of(rule, hand)).isNotNegative());
             });
     assertThat(StandardRules.all()).extracting(CostRule::name).doesNotHaveDuplicates();
   }

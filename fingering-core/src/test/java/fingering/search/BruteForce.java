@@ -3,8 +3,6 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
-import fingering.scoring.PacedNote;
-import fingering.scoring.TimedTransition;
 import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,12 +22,14 @@ public final class BruteForce {
 
   private final LayeredGraph graph;
   private final Visitor visitor;
+  private final RuleCosts costs;
   private final List<long[][]> edges = new ArrayList<>();
   private final int[] path;
 
   private BruteForce(LayeredGraph graph, Visitor visitor) {
     this.graph = graph;
     this.visitor = visitor;
+    costs = new RuleCosts(graph);
     path = new int[graph.moments().size()];
   }
 
@@ -87,17 +87,13 @@ public final class BruteForce {
 
   private void measureEdges() {
     for (int m = 1; m < path.length; m++) {
-      ImmutableList<Grip> before = graph.grips().get(m - 1);
-      ImmutableList<Grip> now = graph.grips().get(m);
-      TimedTransition transition =
-          TimedTransition.between(graph.moments().get(m - 1), graph.moments().get(m));
-      long[][] costs = new long[before.size()][now.size()];
-      for (int i = 0; i < before.size(); i++) {
-        for (int j = 0; j < now.size(); j++) {
-          costs[i][j] = graph.scoring().cost(transition, before.get(i), now.get(j));
+      long[][] table = new long[graph.grips().get(m - 1).size()][graph.grips().get(m).size()];
+      for (int i = 0; i < table.length; i++) {
+        for (int j = 0; j < table[i].length; j++) {
+          table[i][j] = costs.edge(m, i, j);
         }
       }
-      edges.add(costs);
+      edges.add(table);
     }
   }
 
@@ -110,10 +106,7 @@ public final class BruteForce {
     for (int j = 0; j < here.size(); j++) {
       long edge = m == path.length - 1 ? 0 : edges.get(m)[j][path[m + 1]];
       path[m] = j;
-      walk(
-          m - 1,
-          cost + edge + graph.scoring().cost(PacedNote.of(graph.moments().get(m)), here.get(j)),
-          penalty + graph.penalty().of(m, here.get(j)));
+      walk(m - 1, cost + edge + costs.grip(m, j), penalty + graph.penalty().of(m, here.get(j)));
     }
   }
 

@@ -3,6 +3,7 @@ package fingering.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.primitives.ImmutableLongArray;
 import fingering.fingerboard.Fingerboard;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
@@ -10,13 +11,14 @@ import fingering.music.Moment;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
+import fingering.scoring.EveryRule;
 import fingering.scoring.NoteContext;
-import fingering.scoring.PacedNote;
 import fingering.scoring.Scoring;
 import fingering.scoring.TimedTransition;
 import fingering.scoring.Weights;
 import fingering.scoring.rules.StandardRules;
 import java.util.Arrays;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -24,13 +26,21 @@ import org.junit.jupiter.api.Test;
 
 /** Cached costs, against the same costs computed by the rules. */
 class CostCacheTest {
-  private final Scoring advanced = Scoring.of(StandardRules.all(), Weights.preset("advanced"));
+  /** Without a habit, the costs of grips are cached once, whatever the line around. */
+  private final Scoring advanced =
+      Scoring.of(StandardRules.all(), new Weights(Weights.preset("advanced").points()));
 
   @Property(tries = 25)
   void aCachedCostIsTheCostByTheRulesInMusicThatRepeats(
       @ForAll int seed, @ForAll @IntRange(min = 2, max = 12) int notes) {
+    for (Scoring scoring : List.of(advanced, EveryRule.scoring())) {
+      assertCachedCostsAreThoseOfTheRules(scoring, seed, notes);
+    }
+  }
+
+  private static void assertCachedCostsAreThoseOfTheRules(Scoring scoring, int seed, int notes) {
     RandomMusic random = new RandomMusic(seed);
-    CostCache costs = new CostCache(advanced);
+    CostCache costs = new CostCache(scoring);
     String once = random.withDoubleStops(notes, 48, 76);
     Passage viola = Music.viola().tempo(random.tempo()).notes(once + " " + once + " ~C4/1 D4/3tr");
     GripFinder finder = new GripFinder(Fingerboard.of(viola.instrument()));
@@ -39,22 +49,38 @@ class CostCacheTest {
       ImmutableList<Grip> before = finder.grips(moments.get(m - 1));
       ImmutableList<Grip> now = finder.grips(moments.get(m));
       TimedTransition transition = TimedTransition.between(moments.get(m - 1), moments.get(m));
-      PacedNote note = PacedNote.of(moments.get(m));
-      NodeCosts nodes = costs.of(note.context(), costs.number(now), now);
-      EdgeCostView edges =
-          costs.of(transition, costs.number(before), costs.number(now), before, now);
+      NoteContext note = NoteContext.of(moments.get(m));
+      NodeCosts nodes = costs.of(note, costs.number(now), now);
+      EdgeCosts edges = costs.of(transition, costs.number(before), costs.number(now), before, now);
       long[] scores = new long[now.size()];
       Arrays.fill(scores, 100);
-      nodes.addTo(scores, note.slowness());
+      nodes.addTo(scores);
+      ImmutableLongArray byRules = scoring.costs(note, now);
       for (int j = 0; j < now.size(); j++) {
-        assertThat(scores[j]).isEqualTo(100 + nodes.cost(j, note.slowness()));
-        assertThat(nodes.cost(j, note.slowness())).isEqualTo(advanced.cost(note, now.get(j)));
+        assertThat(scores[j]).isEqualTo(100 + byRules.get(j));
+        assertThat(nodes.cost(j)).isEqualTo(byRules.get(j));
         for (int i = 0; i < before.size(); i++) {
           assertThat(edges.cost(i, j))
-              .isEqualTo(advanced.cost(transition, before.get(i), now.get(j)));
+              .isEqualTo(scoring.cost(transition, before.get(i), now.get(j)));
         }
       }
     }
+  }
+
+  @Test
+  void oneNoteInTwoLinesIsCachedTwiceOnlyIfAHabitSeesTheLine() {
+    Passage twoLines = Music.viola().notes("E4/1 E4/1 G4/1 E4/1");
+    ImmutableList<Grip> grips = Thinned.all(twoLines).grips().get(1);
+    NoteContext first = NoteContext.of(twoLines.moments().get(1));
+    NoteContext last = NoteContext.of(twoLines.moments().get(3));
+    assertThat(first.line()).isNotEqualTo(last.line());
+    CostCache plain = new CostCache(advanced);
+    assertThat(plain.of(first, plain.number(grips), grips))
+        .isSameAs(plain.of(last, plain.number(grips), grips));
+    CostCache compared = new CostCache(EveryRule.scoring());
+    NodeCosts inFirst = compared.of(first, compared.number(grips), grips);
+    assertThat(compared.of(first, compared.number(grips), grips)).isSameAs(inFirst);
+    assertThat(compared.of(last, compared.number(grips), grips)).isNotSameAs(inFirst);
   }
 
   /** Four notes of one pitch with different articulations, and all its grips. */
@@ -71,7 +97,7 @@ class CostCacheTest {
       CostCache costs, ImmutableList<Grip> before, ImmutableList<Grip> now) {
     TimedTransition transition =
         TimedTransition.between(STRUCK.moments().get(0), STRUCK.moments().get(1));
-    return costs.of(transition, costs.number(before), costs.number(now), before, now).costs();
+    return costs.of(transition, costs.number(before), costs.number(now), before, now);
   }
 
   @Test
@@ -148,8 +174,7 @@ class CostCacheTest {
     assertThat(again).isNotSameAs(edges);
     for (int i = 0; i < E4.size(); i++) {
       for (int j = 0; j < E4.size(); j++) {
-        assertThat(again.cost(i, j, transition.slowness()))
-            .isEqualTo(advanced.cost(transition, E4.get(i), E4.get(j)));
+        assertThat(again.cost(i, j)).isEqualTo(advanced.cost(transition, E4.get(i), E4.get(j)));
       }
     }
   }

@@ -36,12 +36,6 @@ class CostMatrixTest {
   }
 
   @Test
-  void aMatrixOfZerosIsZero() {
-    assertThat(new CostMatrix(2, 3).zero()).isTrue();
-    assertThat(filled().zero()).isFalse();
-  }
-
-  @Test
   void theExcessOverAnotherRowIsTheLargestDifferenceInAColumn() {
     assertThat(filled().excess(0)).containsExactly(0, 7);
     assertThat(filled().excess(1)).containsExactly(2, 0);
@@ -62,13 +56,6 @@ class CostMatrixTest {
     long[] scores = {20, 15, 12};
     filled().relax(0, 10, scores);
     assertThat(scores).containsExactly(14, 15, 11);
-  }
-
-  @Test
-  void aMultipleOfTheSecondMatrixIsAdded() {
-    long[] scores = {100, 100, 100};
-    filled().relax(1, 10, 3, filled(), scores);
-    assertThat(scores).containsExactly(34, 18, 14);
   }
 
   @Test

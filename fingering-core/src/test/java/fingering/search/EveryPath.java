@@ -2,8 +2,6 @@ package fingering.search;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
-import fingering.scoring.PacedNote;
-import fingering.scoring.TimedTransition;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -38,6 +36,7 @@ final class EveryPath {
 
   private final LayeredGraph graph;
   private final Requirement requirement;
+  private final RuleCosts costs;
   private final List<Walked> found = new ArrayList<>();
   private final List<Integer> nodes = new ArrayList<>();
   private final List<Grip> grips = new ArrayList<>();
@@ -45,6 +44,7 @@ final class EveryPath {
   private EveryPath(LayeredGraph graph, Requirement requirement) {
     this.graph = graph;
     this.requirement = requirement;
+    costs = new RuleCosts(graph);
   }
 
   static List<Walked> through(LayeredGraph graph, Requirement requirement) {
@@ -69,20 +69,15 @@ final class EveryPath {
         int after = requirement.next(state, requirement.symbol(m, before, now));
         grips.add(now);
         nodes.add(j * requirement.states() + after);
-        on(m + 1, after, cost + cost(m, before, now), penalty + graph.penalty().of(m, now));
+        on(m + 1, after, cost + cost(m, j), penalty + graph.penalty().of(m, now));
         grips.remove(m);
         nodes.remove(m);
       }
     }
   }
 
-  private long cost(int m, Grip before, Grip now) {
-    long own = graph.scoring().cost(PacedNote.of(graph.moments().get(m)), now);
-    if (m == 0) {
-      return own;
-    }
-    TimedTransition transition =
-        TimedTransition.between(graph.moments().get(m - 1), graph.moments().get(m));
-    return own + graph.scoring().cost(transition, before, now);
+  private long cost(int m, int j) {
+    int before = m == 0 ? 0 : nodes.get(m - 1) / requirement.states();
+    return costs.grip(m, j) + costs.edge(m, before, j);
   }
 }

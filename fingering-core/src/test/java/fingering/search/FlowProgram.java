@@ -2,9 +2,6 @@ package fingering.search;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
-import fingering.music.Moment;
-import fingering.scoring.PacedNote;
-import fingering.scoring.TimedTransition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
@@ -36,18 +33,22 @@ final class FlowProgram {
   private record Edge(int moment, int from, int to, Variable variable) {}
 
   private final LayeredGraph graph;
+  private final RuleCosts costs;
   private final ExpressionsBasedModel model = new ExpressionsBasedModel();
   private final List<Edge> edges = new ArrayList<>();
 
   private FlowProgram(LayeredGraph graph, long most) {
     this.graph = graph;
+    costs = new RuleCosts(graph);
     long[][] reached = reached();
     long[][] onward = onward();
     for (int m = 0; m < graph.grips().size(); m++) {
       for (int i = 0; i < (m == 0 ? 1 : grips(m - 1).size()); i++) {
         for (int j = 0; j < grips(m).size(); j++) {
           long cost = cost(m, i, j);
-          if ((m == 0 ? 0 : reached[m - 1][i]) + cost + onward[m][j] <= most) {
+          if (!graph.excluded().at(m, j)
+              && (m == 0 || !graph.excluded().at(m - 1, i))
+              && (m == 0 ? 0 : reached[m - 1][i]) + cost + onward[m][j] <= most) {
             Variable variable = model.newVariable(m + "/" + i + "/" + j).binary().weight(cost);
             edges.add(new Edge(m, i, j, variable));
           }
@@ -67,13 +68,7 @@ final class FlowProgram {
   }
 
   private long cost(int m, int i, int j) {
-    Moment moment = graph.moments().get(m);
-    long own = graph.scoring().cost(PacedNote.of(moment), grips(m).get(j));
-    if (m == 0) {
-      return own;
-    }
-    TimedTransition transition = TimedTransition.between(graph.moments().get(m - 1), moment);
-    return own + graph.scoring().cost(transition, grips(m - 1).get(i), grips(m).get(j));
+    return costs.grip(m, j) + costs.edge(m, i, j);
   }
 
   private long[][] reached() {

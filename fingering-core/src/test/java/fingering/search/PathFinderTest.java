@@ -8,10 +8,12 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.music.Music;
 import fingering.music.Passage;
+import fingering.scoring.EveryRule;
 import fingering.scoring.NoteContext;
 import fingering.scoring.NoteRule;
 import fingering.scoring.Scoring;
 import fingering.scoring.Weights;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import org.junit.jupiter.api.Test;
@@ -44,18 +46,24 @@ class PathFinderTest {
   void aPreludeOfBrokenChordsCostsWhatDijkstraFinds() {
     Passage passage = Music.viola().tempo("quarter=66").notes(BACH);
     assertThat(passage.moments()).hasSize(96);
-    LayeredGraph graph = Thinned.all(passage);
-    Path path = PathFinder.best(graph, Requirement.NONE).orElseThrow();
-    assertThat(path.cost()).isEqualTo(ReferenceGraph.of(graph).cheapest()).isPositive();
-    assertThat(path.grips()).hasSize(96);
+    for (Scoring scoring : ImmutableList.of(StandardRules.commonPractice(), EveryRule.scoring())) {
+      LayeredGraph graph = Thinned.all(passage, scoring);
+      Path path = PathFinder.best(graph, Requirement.NONE).orElseThrow();
+      assertThat(path.cost()).isEqualTo(ReferenceGraph.of(graph).cheapest()).isPositive();
+      assertThat(path.grips()).hasSize(96);
+    }
   }
 
   @Test
   void aFolkTuneCostsWhatDijkstraFindsOnViolinViolaAndCello() {
     for (String instrument : ImmutableList.of("violin", "viola", "cello")) {
-      LayeredGraph graph = Thinned.all(Music.on(instrument).tempo("quarter=100").notes(FOLK_TUNE));
-      Path path = PathFinder.best(graph, Requirement.NONE).orElseThrow();
-      assertThat(path.cost()).as(instrument).isEqualTo(ReferenceGraph.of(graph).cheapest());
+      Passage passage = Music.on(instrument).tempo("quarter=100").notes(FOLK_TUNE);
+      for (Scoring scoring :
+          ImmutableList.of(StandardRules.commonPractice(), EveryRule.scoring())) {
+        LayeredGraph graph = Thinned.all(passage, scoring);
+        Path path = PathFinder.best(graph, Requirement.NONE).orElseThrow();
+        assertThat(path.cost()).as(instrument).isEqualTo(ReferenceGraph.of(graph).cheapest());
+      }
     }
   }
 

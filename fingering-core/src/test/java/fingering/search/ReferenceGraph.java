@@ -1,10 +1,5 @@
 package fingering.search;
 
-import com.google.common.collect.ImmutableList;
-import fingering.fingerboard.Grip;
-import fingering.music.Moment;
-import fingering.scoring.PacedNote;
-import fingering.scoring.TimedTransition;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jgrapht.Graph;
@@ -21,11 +16,13 @@ import org.jgrapht.graph.SimpleDirectedWeightedGraph;
  */
 final class ReferenceGraph {
   private final LayeredGraph layers;
+  private final RuleCosts costs;
   private final Graph<String, DefaultWeightedEdge> graph =
       new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
 
   private ReferenceGraph(LayeredGraph layers) {
     this.layers = layers;
+    costs = new RuleCosts(layers);
   }
 
   static ReferenceGraph of(LayeredGraph layers) {
@@ -47,18 +44,12 @@ final class ReferenceGraph {
 
   /** Adds the edges that lead to a grip. */
   private void join(int m, int j) {
-    Moment moment = layers.moments().get(m);
-    Grip grip = layers.grips().get(m).get(j);
-    long own = layers.scoring().cost(PacedNote.of(moment), grip);
     if (m == 0) {
-      edge("source", "0/" + j, own);
+      edge("source", "0/" + j, costs.grip(0, j));
       return;
     }
-    TimedTransition transition = TimedTransition.between(layers.moments().get(m - 1), moment);
-    ImmutableList<Grip> before = layers.grips().get(m - 1);
-    for (int i = 0; i < before.size(); i++) {
-      long edgeCost = layers.scoring().cost(transition, before.get(i), grip);
-      edge((m - 1) + "/" + i, m + "/" + j, own + edgeCost);
+    for (int i = 0; i < layers.grips().get(m - 1).size(); i++) {
+      edge((m - 1) + "/" + i, m + "/" + j, costs.grip(m, j) + costs.edge(m, i, j));
     }
   }
 

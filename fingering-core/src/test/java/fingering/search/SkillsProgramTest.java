@@ -19,8 +19,8 @@ import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;
+import fingering.scoring.EveryRule;
 import fingering.scoring.Scoring;
-import fingering.scoring.rules.StandardRules;
 import fingering.tables.Position;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Plans of whole briefs on longer music, against an integer program that counts independently. */
 class SkillsProgramTest {
   private static final Path DEMO = Path.of("..", "docs", "demo", "demo.musicxml");
-  private static final Scoring SCORING = StandardRules.commonPractice();
+  private static final Scoring SCORING = EveryRule.scoring();
 
   private static Passage demo() {
     return ScoreReader.read(ScoreFile.read(DEMO)).passage(PassageRequest.WHOLE);
@@ -51,16 +51,14 @@ class SkillsProgramTest {
   /** The grips that meet the demands on single moments, those of some measures in 3rd position. */
   private static LayeredGraph layers(Passage passage, Predicate<Grip> kept, int from, int to) {
     ImmutableList<ImmutableList<Grip>> all = Planner.of(passage, SCORING).grips();
-    ImmutableList.Builder<ImmutableList<Grip>> left = ImmutableList.builder();
-    for (int m = 0; m < all.size(); m++) {
-      int measure = measure(passage, m);
-      left.add(
-          all.get(m).stream()
-              .filter(kept)
-              .filter(grip -> measure < from || measure > to || inPosition(grip, Position.THIRD))
-              .collect(ImmutableList.toImmutableList()));
-    }
-    return new LayeredGraph(passage.moments(), left.build(), SCORING, Penalty.NONE);
+    return new LayeredGraph(passage.moments(), all, SCORING, Penalty.NONE)
+        .excluding(
+            (m, j) -> {
+              Grip grip = all.get(m).get(j);
+              int measure = measure(passage, m);
+              boolean inThird = measure < from || measure > to || inPosition(grip, Position.THIRD);
+              return !(kept.test(grip) && inThird);
+            });
   }
 
   private static int measure(Passage passage, int m) {
@@ -162,9 +160,7 @@ class SkillsProgramTest {
             "avoid",
             "open-strings@1-8");
     LayeredGraph graph = layers(passage, grip -> true, 17, 20);
-    LayeredGraph stopped =
-        new LayeredGraph(
-            passage.moments(), withoutOpen(passage, graph.grips()), SCORING, Penalty.NONE);
+    LayeredGraph stopped = graph.excluding((m, j) -> openEarly(passage, m, graph, j));
     assertThat(
             FlowProgram.of(stopped, plan.total())
                 .showing("1st", 4, notesIn(passage, 1))
@@ -181,18 +177,10 @@ class SkillsProgramTest {
     return grip.placements().stream().filter(p -> p.finger().symbol().equals(finger)).count();
   }
 
-  /** No open string in measures 1 to 8, all notes of which can be stopped. */
-  private static ImmutableList<ImmutableList<Grip>> withoutOpen(
-      Passage passage, ImmutableList<ImmutableList<Grip>> grips) {
-    ImmutableList.Builder<ImmutableList<Grip>> left = ImmutableList.builder();
-    for (int m = 0; m < grips.size(); m++) {
-      int measure = measure(passage, m);
-      left.add(
-          grips.get(m).stream()
-              .filter(grip -> measure < 1 || measure > 8 || fingers(grip, "0") == 0)
-              .collect(ImmutableList.toImmutableList()));
-    }
-    return left.build();
+  /** Whether a grip is an open string in measures 1 to 8, all notes of which can be stopped. */
+  private static boolean openEarly(Passage passage, int m, LayeredGraph graph, int j) {
+    int measure = measure(passage, m);
+    return measure >= 1 && measure <= 8 && fingers(graph.grips().get(m).get(j), "0") > 0;
   }
 
   /** Whether the hand shifts up with one finger on its string. */

@@ -6,6 +6,8 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
 import fingering.music.Moment;
 import fingering.music.Passage;
+import fingering.scoring.EveryRule;
+import fingering.scoring.Scoring;
 import fingering.scoring.rules.StandardRules;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -19,11 +21,22 @@ final class Thinned {
 
   private Thinned() {}
 
+  /** With the scoring of common practice. */
   static LayeredGraph all(Passage passage) {
-    return graph(passage, Integer.MAX_VALUE, 0, NO_PENALTY);
+    return all(passage, StandardRules.commonPractice());
   }
 
+  static LayeredGraph all(Passage passage, Scoring scoring) {
+    return graph(passage, Integer.MAX_VALUE, 0, NO_PENALTY, scoring);
+  }
+
+  /** With every rule, a habit, and points for each hand. */
   static LayeredGraph graph(Passage passage, int most, long seed, ToLongFunction<Grip> penalty) {
+    return graph(passage, most, seed, penalty, EveryRule.scoring());
+  }
+
+  private static LayeredGraph graph(
+      Passage passage, int most, long seed, ToLongFunction<Grip> penalty, Scoring scoring) {
     Random random = new Random(seed);
     GripFinder finder = new GripFinder(Fingerboard.of(passage.instrument()));
     ImmutableList.Builder<ImmutableList<Grip>> grips = ImmutableList.builder();
@@ -40,7 +53,7 @@ final class Thinned {
     return new LayeredGraph(
         passage.moments(),
         grips.build(),
-        StandardRules.commonPractice(),
+        scoring,
         penalty == NO_PENALTY ? Penalty.NONE : (moment, grip) -> penalty.applyAsLong(grip));
   }
 }

@@ -17,6 +17,7 @@ import fingering.scoring.TimedTransitionRule;
 import fingering.scoring.Transition;
 import fingering.scoring.Weights;
 import fingering.scoring.rules.StandardRules;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -70,11 +71,17 @@ class TimedRuleTest {
     return PathFinder.best(graph, Requirement.NONE).orElseThrow();
   }
 
+  private static Stream<Charge> explained(Passage passage, Scoring scoring) {
+    return scoring
+        .explain(passage.moments(), Thinned.all(passage).grips(), best(passage, scoring).grips())
+        .stream();
+  }
+
   /** The amounts of the rule in the explanation of the best path. */
   private static ImmutableList<Long> charged(String notes, CostRule rule) {
     Passage passage = Music.viola().tempo("quarter=60").notes(notes);
     Scoring scoring = with(rule, LOW);
-    return scoring.explain(passage.moments(), best(passage, scoring).grips()).stream()
+    return explained(passage, scoring)
         .filter(charge -> charge.rule().equals("open-before"))
         .map(Charge::amount)
         .collect(ImmutableList.toImmutableList());
@@ -86,9 +93,7 @@ class TimedRuleTest {
     Passage passage = Music.viola().tempo(random.tempo()).notes(random.line(8, 48, 76)); // C3-E5
     Scoring scoring = with(new OpenBefore(600_000, 10_000, condition), 50);
     Path best = best(passage, scoring);
-    assertThat(
-            scoring.explain(passage.moments(), best.grips()).stream().mapToLong(Charge::cost).sum())
-        .isEqualTo(best.cost());
+    assertThat(explained(passage, scoring).mapToLong(Charge::cost).sum()).isEqualTo(best.cost());
   }
 
   @Property(tries = 40)

@@ -59,7 +59,12 @@ final class Studies {
         passage,
         path,
         notes(passage, path),
-        Explanation.of(nothing, passage.moments(), path, 0),
+        Explanation.of(
+            nothing,
+            passage.moments(),
+            path.stream().map(ImmutableList::of).collect(ImmutableList.toImmutableList()),
+            path,
+            0),
         0);
   }
 

@@ -70,7 +70,7 @@ final class ShiftRules {
                 "The quicker the notes, the less time the hand has to settle after a shift.",
                 "tenth of a shift",
                 (transition, before, now) ->
-                    transition.pace().ordinal() * shift(transition, before, now))
+                    transition.pace().level() * shift(transition, before, now))
             .on(ShiftCondition.SHIFT)
             .where(transition -> transition.pace() != Pace.SLOW),
         new NamedTransitionRule(

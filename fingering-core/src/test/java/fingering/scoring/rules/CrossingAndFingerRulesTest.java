@@ -129,6 +129,12 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
+  void aSlideToAnotherLetterCountsDouble() {
+    RuleCase slide = RuleCase.on("viola", "F#3/1 E3/1").by(4, "2", "1st").by(4, "2", "1st");
+    assertThat(slide.charged("finger-slide")).isEqualTo(4);
+  }
+
+  @Test
   void neighbouringFingersAreASemitoneOrAToneApart() {
     RuleCase tone = RuleCase.on("viola", "D3/1 E3/1").by(4, "1", "1st").by(4, "2", "1st");
     assertThat(tone.charged("wide-fingers")).isZero();

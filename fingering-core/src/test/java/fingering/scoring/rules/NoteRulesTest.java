@@ -14,7 +14,6 @@ import fingering.music.Note;
 import fingering.scoring.Charge;
 import fingering.scoring.NoteContext;
 import fingering.scoring.NoteRule;
-import fingering.scoring.PacedNote;
 import fingering.scoring.Scoring;
 import fingering.scoring.TimedTransition;
 import org.junit.jupiter.api.Test;
@@ -255,14 +254,19 @@ class NoteRulesTest {
     Scoring scoring = StandardRules.commonPractice();
     long sum = 0;
     for (int m = 0; m < 3; m++) {
-      sum += scoring.cost(PacedNote.of(passage.moments().get(m)), grips.get(m));
+      NoteContext context = NoteContext.of(passage.moments().get(m));
+      sum += scoring.costs(context, ImmutableList.of(grips.get(m))).get(0);
       if (m > 0) {
         TimedTransition transition =
             TimedTransition.between(passage.moments().get(m - 1), passage.moments().get(m));
         sum += scoring.cost(transition, grips.get(m - 1), grips.get(m));
       }
     }
-    var charges = scoring.explain(passage.moments(), grips);
+    var charges =
+        scoring.explain(
+            passage.moments(),
+            grips.stream().map(ImmutableList::of).collect(ImmutableList.toImmutableList()),
+            grips);
     assertThat(charges.stream().mapToLong(Charge::cost).sum()).isEqualTo(sum).isPositive();
     assertThat(charges).allSatisfy(charge -> assertThat(charge.cost()).isPositive());
   }

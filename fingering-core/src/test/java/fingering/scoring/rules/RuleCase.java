@@ -9,7 +9,8 @@ import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.player.Player;
 import fingering.scoring.CostRule;
-import fingering.scoring.PacedNote;
+import fingering.scoring.NoteContext;
+import fingering.scoring.Scoring;
 import fingering.scoring.TimedTransition;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,7 +69,8 @@ final class RuleCase {
     CostRule rule = rules.stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
     int last = grips.size() - 1;
     if (rule.lookBack() == 0) {
-      return PacedNote.of(moment(last)).amount(rule, grips.get(last));
+      Grip grip = grips.get(last);
+      return Scoring.amount(rule, NoteContext.of(moment(last)), ImmutableList.of(grip), grip);
     }
     return TimedTransition.between(moment(last - 1), moment(last))
         .amount(rule, grips.get(last - 1), grips.get(last));

@@ -156,18 +156,33 @@ class ShiftRulesTest {
   }
 
   @Test
-  void aShiftByAToneWithOneFingerCreepsButNotByASemitoneOrALeap() {
+  void theQuickerThePaceTheMoreAShiftIsCharged() {
+    assertThat(firstToThird("B4/1 D5/1").charged("shift-quick")).isZero();
+    assertThat(firstToThird("B4/0.3 D5/0.3").charged("shift-quick")).isEqualTo(10);
+    assertThat(firstToThird("B4/0.1 D5/0.1").charged("shift-quick")).isEqualTo(20);
+    RuleCase stay = RuleCase.on("violin", "B4/0.1 D5/0.1").by(2, "1", "1st").by(2, "3", "1st");
+    assertThat(stay.charged("shift-quick")).isZero();
+  }
+
+  @Test
+  void aShiftByAStepWithOneFingerCreepsButNotALeap() {
     RuleCase tone = RuleCase.on("violin", "B4/1 C#5/1").by(2, "1", "1st").by(2, "1", "2nd");
-    assertThat(tone.charged("shift-creeping")).isEqualTo(1);
+    assertThat(tone.charged("shift-creeping")).isEqualTo(2);
     RuleCase semitone = RuleCase.on("violin", "B4/1 C5/1").by(2, "1", "1st").by(2, "1", "2nd");
-    assertThat(semitone.charged("shift-creeping")).isZero();
+    assertThat(semitone.charged("shift-creeping")).isEqualTo(2);
     assertThat(firstToThird("B4/1 D5/1").charged("shift-creeping")).isZero();
+  }
+
+  @Test
+  void aShiftToTheSameLetterCreepsHalf() {
+    RuleCase chromatic = RuleCase.on("violin", "C5/1 C#5/1").by(2, "2", "1st").by(2, "2", "2nd");
+    assertThat(chromatic.charged("shift-creeping")).isEqualTo(1);
   }
 
   @Test
   void onTheCelloASemitoneWithOneFingerCreepsTwice() {
     RuleCase semitone = RuleCase.on("cello", "E3/1 F3/1").by(2, "1", "1st").by(2, "1", "2nd");
-    assertThat(semitone.charged("shift-creeping")).isEqualTo(2);
+    assertThat(semitone.charged("shift-creeping")).isEqualTo(4);
     RuleCase bass = RuleCase.on("bass", "A2/1 Bb2/1").by(1, "1", "1st").by(1, "1", "2nd");
     assertThat(bass.charged("shift-creeping")).isZero();
     RuleCase next = RuleCase.on("cello", "E3/1 F3/1").by(2, "1", "1st").by(2, "2", "1st");

@@ -8,29 +8,53 @@ import org.junit.jupiter.api.Test;
 class SoundRulesTest {
 
   @Test
-  void anOpenStringIsChargedInSlowMusicOnly() {
-    assertThat(RuleCase.on("violin", "A4/1").by(2, "0", "1st").charged("open-string-slow"))
-        .isEqualTo(85);
-    assertThat(RuleCase.on("violin", "A4/0.125").by(2, "0", "1st").charged("open-string-slow"))
+  void anOpenStringIsChargedByHowTheLineSings() {
+    assertThat(openA("A4/1").charged("open-string-singing")).isEqualTo(2);
+    assertThat(openA("A4/0.3 ~B4/0.3").charged("open-string-singing")).isEqualTo(1);
+    assertThat(openA("A4/0.125").charged("open-string-singing")).isZero();
+    assertThat(openA("A4/0.125si").charged("open-string-singing")).isEqualTo(1);
+    assertThat(openA("A4/1de").charged("open-string-singing")).isZero();
+    assertThat(openA("A4/1pz").charged("open-string-singing")).isZero();
+    assertThat(RuleCase.on("violin", "A4/1").by(3, "4", "1st").charged("open-string-singing"))
         .isZero();
-    assertThat(RuleCase.on("violin", "A4/1pz").by(2, "0", "1st").charged("open-string-slow"))
-        .isZero();
+  }
+
+  private static RuleCase openA(String events) {
+    return RuleCase.on("violin", events).by(2, "0", "1st");
   }
 
   @Test
   void theTopStringIsChargedAndMoreWhenOpen() {
-    assertThat(RuleCase.on("violin", "G5/1").by(1, "2", "1st").charged("top-string-slow"))
-        .isPositive();
-    assertThat(RuleCase.on("violin", "G5/1").by(2, "4", "3rd").charged("top-string-slow")).isZero();
+    assertThat(RuleCase.on("violin", "G5/1").by(1, "2", "1st").charged("top-string-singing"))
+        .isEqualTo(2);
+    assertThat(RuleCase.on("violin", "G5/0.1").by(1, "2", "1st").charged("top-string-singing"))
+        .isZero();
+    assertThat(RuleCase.on("viola", "B4/1").by(1, "1", "1st").charged("top-string-singing"))
+        .isZero();
+    assertThat(RuleCase.on("violin", "G5/1").by(2, "4", "3rd").charged("top-string-singing"))
+        .isZero();
     assertThat(RuleCase.on("violin", "E5/1").by(1, "0", "1st").charged("open-top-string"))
         .isEqualTo(1);
+    assertThat(RuleCase.on("viola", "A4/1").by(1, "0", "1st").charged("open-top-string")).isZero();
   }
 
   @Test
-  void lowPositionsAreChargedInSlowMusic() {
-    assertThat(RuleCase.on("violin", "D5/1").by(2, "3", "1st").charged("low-position-slow"))
-        .isPositive();
-    assertThat(RuleCase.on("violin", "D5/1").by(2, "1", "3rd").charged("low-position-slow"))
+  void lowPositionsAreChargedInASingingLine() {
+    assertThat(RuleCase.on("violin", "D5/1").by(2, "3", "1st").charged("low-position-singing"))
+        .isEqualTo(2);
+    assertThat(RuleCase.on("violin", "D5/1").by(2, "1", "3rd").charged("low-position-singing"))
+        .isZero();
+    assertThat(RuleCase.on("cello", "E3/1").by(2, "1", "1st").charged("low-position-singing"))
+        .isZero();
+  }
+
+  @Test
+  void theFourthFingerIsChargedInASingingLineOnViolinAndViola() {
+    assertThat(RuleCase.on("violin", "E5/1").by(2, "4", "1st").charged("fourth-finger-singing"))
+        .isEqualTo(2);
+    assertThat(RuleCase.on("violin", "E5/1de").by(2, "4", "1st").charged("fourth-finger-singing"))
+        .isZero();
+    assertThat(RuleCase.on("cello", "G3/1").by(2, "4", "1st").charged("fourth-finger-singing"))
         .isZero();
   }
 
@@ -38,7 +62,7 @@ class SoundRulesTest {
   void aCrossingOnAStepIsCharged() {
     RuleCase step = RuleCase.on("violin", "D5/1 E5/1").by(2, "3", "1st").by(1, "0", "1st");
     assertThat(step.charged("crossing-on-step")).isEqualTo(1);
-    assertThat(step.charged("crossing-slow")).isEqualTo(85);
+    assertThat(step.charged("crossing-singing")).isEqualTo(2);
     RuleCase leap = RuleCase.on("violin", "D5/1 G5/1").by(2, "3", "1st").by(1, "2", "1st");
     assertThat(leap.charged("crossing-on-step")).isZero();
   }
@@ -46,10 +70,20 @@ class SoundRulesTest {
   @Test
   void aStepOnOneStringOrPluckedIsNotCharged() {
     RuleCase one = RuleCase.on("violin", "D5/1 E5/1").by(2, "3", "1st").by(2, "4", "1st");
-    assertThat(one.charged("crossing-slow")).isZero();
+    assertThat(one.charged("crossing-singing")).isZero();
     RuleCase plucked = RuleCase.on("violin", "D5/1pz E5/1pz").by(2, "3", "1st").by(1, "0", "1st");
-    assertThat(plucked.charged("crossing-slow")).isZero();
+    assertThat(plucked.charged("crossing-singing")).isZero();
     assertThat(plucked.charged("crossing-on-step")).isZero();
+  }
+
+  @Test
+  void aGraceNoteStaysOnTheStringOfItsMainNote() {
+    RuleCase grace = RuleCase.on("violin", "D5/0.1gr E5/1").by(2, "3", "1st").by(1, "0", "1st");
+    assertThat(grace.charged("crossing-at-ornament")).isEqualTo(1);
+    RuleCase one = RuleCase.on("violin", "D5/0.1gr E5/1").by(2, "3", "1st").by(2, "4", "1st");
+    assertThat(one.charged("crossing-at-ornament")).isZero();
+    RuleCase plain = RuleCase.on("violin", "D5/0.1 E5/1").by(2, "3", "1st").by(1, "0", "1st");
+    assertThat(plain.charged("crossing-at-ornament")).isZero();
   }
 
   @Test

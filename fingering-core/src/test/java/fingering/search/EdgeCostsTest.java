@@ -3,15 +3,13 @@ package fingering.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
-import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-import org.junit.jupiter.api.Test;
 
 /** Relaxing edges with pruning, against trying every edge. */
-class EdgeCostViewTest {
+class EdgeCostsTest {
   private static final long UNREACHABLE = ForwardPass.UNREACHABLE;
 
   private static CostMatrix matrix(Random random, int before, int now) {
@@ -28,20 +26,17 @@ class EdgeCostViewTest {
     return random.longs(many, 0, 60).map(score -> score < 15 ? UNREACHABLE : score).toArray();
   }
 
-  private static EdgeCostView edges(Random random, int before, int now, int slowness) {
-    Optional<CostMatrix> paced =
-        random.nextInt(3) == 0 ? Optional.empty() : Optional.of(matrix(random, before, now));
-    return new EdgeCostView(new EdgeCosts(matrix(random, before, now), paced), slowness);
+  private static EdgeCosts edges(Random random, int before, int now) {
+    return new EdgeCosts(matrix(random, before, now));
   }
 
   @Property(tries = 500)
-  void everyGripIsReachedAtTheLowestScoreAtAnyPace(
+  void everyGripIsReachedAtTheLowestScore(
       @ForAll int seed,
       @ForAll @IntRange(min = 1, max = 6) int before,
-      @ForAll @IntRange(min = 1, max = 6) int now,
-      @ForAll @IntRange(min = 0, max = 3) int slowness) {
+      @ForAll @IntRange(min = 1, max = 6) int now) {
     Random random = new Random(seed);
-    EdgeCostView edges = edges(random, before, now, slowness);
+    EdgeCosts edges = edges(random, before, now);
     long[] left = scores(random, before);
     long[] lowest = new long[now];
     Arrays.fill(lowest, UNREACHABLE);
@@ -59,28 +54,14 @@ class EdgeCostViewTest {
 
   @Property(tries = 500)
   void theLowestScoreToTheEndIsThatOfTheBestEdge(
-      @ForAll int seed,
-      @ForAll @IntRange(min = 1, max = 6) int now,
-      @ForAll @IntRange(min = 0, max = 3) int slowness) {
+      @ForAll int seed, @ForAll @IntRange(min = 1, max = 6) int now) {
     Random random = new Random(seed);
-    EdgeCostView edges = edges(random, 2, now, slowness);
+    EdgeCosts edges = edges(random, 2, now);
     long[] scores = scores(random, now);
     long lowest = UNREACHABLE;
     for (int j = 0; j < now; j++) {
       lowest = scores[j] == UNREACHABLE ? lowest : Math.min(lowest, scores[j] + edges.cost(1, j));
     }
     assertThat(edges.toEnd(1, scores)).isEqualTo(lowest);
-  }
-
-  @Test
-  void theSlowerTheMusicTheMoreAnEdgeCosts() {
-    CostMatrix points = new CostMatrix(1, 1);
-    points.put(0, 0, 7);
-    CostMatrix paced = new CostMatrix(1, 1);
-    paced.put(0, 0, 2);
-    assertThat(new EdgeCosts(points, Optional.of(paced)).cost(0, 0, 10)).isEqualTo(27);
-    assertThat(new EdgeCosts(points, Optional.empty()).cost(0, 0, 10)).isEqualTo(7);
-    assertThat(new EdgeCosts(points, Optional.of(paced)).max(10)).isEqualTo(27);
-    assertThat(new EdgeCosts(points, Optional.empty()).max(10)).isEqualTo(7);
   }
 }

@@ -53,6 +53,10 @@ class WeightsTest {
     }
   }
 
+  /** Rules that matter most to students of the positions, who practise the fourth finger. */
+  private static final Set<String> PRACTISED =
+      Set.of("fourth-finger", "open-string", "open-string-descending", "trill");
+
   @Test
   void aLineGivesARuleItsPoints() {
     Weights weights = Weights.parse("w", "# mine\n\nshift: 20 # expensive\ncrossing: 0\n");
@@ -209,7 +213,8 @@ class WeightsTest {
     Map<String, Long> then = points("intermediate");
     Map<String, Long> usual = points("common-practice");
     assertThat(usual.keySet())
-        .filteredOn(rule -> !rule.equals("fourth-finger"))
+        .filteredOn(rule -> first.containsKey(rule) && then.containsKey(rule))
+        .filteredOn(rule -> !PRACTISED.contains(rule))
         .allSatisfy(
             rule ->
                 assertThat(then.get(rule))

@@ -10,14 +10,17 @@ import fingering.tables.PositionNames;
 
 /**
  * The hand of the double bass. In 1-2-4 fingering, the first, second and fourth finger are each a
- * semitone apart; the third can replace the fourth from 5th position up, and always does from 7th
- * (F. Simandl, New Method for the Double Bass, from memory). In four-finger fingering, each finger
- * has its own semitone in the positions where the hand can span a minor third. Above the neck
- * positions, the thumb is on the string.
+ * semitone apart; the third can replace the fourth from 5th position up, is the usual finger there
+ * from 6th, and the only one from 7th (F. Simandl, New Method for the Double Bass, from memory). In
+ * four-finger fingering, each finger has its own semitone in the positions where the hand can span
+ * a minor third. Above the neck positions, the thumb is on the string.
  */
 final class BassHand implements ThumbPositionHand {
   /** Place of the first finger from which the third can replace the fourth: 5th position. */
   private static final int THIRD_OPTIONAL = 8;
+
+  /** Place of the first finger from which the third is preferred to the fourth: 6th position. */
+  private static final int THIRD_USUAL = 10;
 
   /** Place of the first finger from which the third always replaces the fourth: 7th position. */
   private static final int THIRD_ALWAYS = 12;
@@ -126,9 +129,11 @@ final class BassHand implements ThumbPositionHand {
       case 2 ->
           first < THIRD_OPTIONAL
               ? ImmutableList.of(Finger.FOURTH)
-              : first < THIRD_ALWAYS
-                  ? ImmutableList.of(Finger.THIRD, Finger.FOURTH)
-                  : ImmutableList.of(Finger.THIRD);
+              : first < THIRD_USUAL
+                  ? ImmutableList.of(Finger.FOURTH, Finger.THIRD)
+                  : first < THIRD_ALWAYS
+                      ? ImmutableList.of(Finger.THIRD, Finger.FOURTH)
+                      : ImmutableList.of(Finger.THIRD);
       default -> ImmutableList.of();
     };
   }

@@ -25,7 +25,7 @@ public record Habit(ImmutableMap<HandKind, ImmutableDoubleArray> networks)
   public static final Habit NONE = new Habit(ImmutableMap.of());
 
   /** The highest amount. */
-  public static final long MAX_POINTS = 1500;
+  public static final long MAX_POINTS = 600;
 
   /**
    * Checks the networks.

@@ -5,15 +5,15 @@ package fingering.scoring;
  * no source.
  */
 public enum Pace {
-  /** Notes of 0.45 s and more on average: there is time to vibrate and to place each finger. */
+  /** Notes of 0.25 s and more on average: there is time to vibrate and to place each finger. */
   SLOW(0),
   /** Between the two. */
   MODERATE(1),
-  /** Notes shorter than 0.2 s on average: the hand plays patterns. */
+  /** Notes shorter than 0.13 s on average: the hand plays patterns. */
   QUICK(2);
 
-  private static final long SLOW_MICROS = 450_000;
-  private static final long QUICK_MICROS = 200_000;
+  private static final long SLOW_MICROS = 250_000;
+  private static final long QUICK_MICROS = 130_000;
 
   private final int level;
 

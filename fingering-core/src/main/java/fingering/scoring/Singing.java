@@ -6,7 +6,8 @@ import fingering.music.PlayingStyle;
 /**
  * How much a line sings, so that a player chooses strings and positions for their sound: 0, not at
  * all; 1, somewhat; 2, fully. Slow slurred notes sing, and so does everything but quick notes under
- * dolce, espressivo or cantabile. Detached notes never do (common practice, no source).
+ * dolce, espressivo or cantabile. Notes with a bow each sing only if they are slow, and staccato
+ * notes never do (common practice, no source).
  */
 final class Singing {
   /** The highest level. */
@@ -14,22 +15,36 @@ final class Singing {
 
   private static final int SOMEWHAT = 1;
 
+  /**
+   * From this mean length of the notes a line is slow with a bow for each note, in microseconds.
+   */
+  private static final long SLOW_BOWS_MICROS = 450_000;
+
   private Singing() {}
 
   /** The level at a moment. */
   static int of(Moment moment) {
-    Pace pace = Pace.of(moment.surroundings().paceMicros());
-    if (moment.style() == PlayingStyle.DETACHED || moment.pizzicato()) {
+    long micros = moment.surroundings().paceMicros();
+    if (moment.style() == PlayingStyle.DETACHED || moment.pizzicato() || micros == 0) {
       return 0;
     }
+    Pace pace = Pace.of(micros);
     if (moment.style() == PlayingStyle.SINGING) {
       return pace == Pace.QUICK ? SOMEWHAT : FULLY;
     }
-    boolean slurred = moment.slurred() || moment.surroundings().slursOn();
+    if (moment.slurred() || moment.surroundings().slursOn()) {
+      return slurred(pace);
+    }
+    // A part without any slur says nothing about the bowing.
+    int less = moment.surroundings().slursPrinted() ? 1 : 0;
+    int level = micros >= SLOW_BOWS_MICROS ? FULLY : pace == Pace.SLOW ? SOMEWHAT : 0;
+    return Math.max(0, level - less);
+  }
+
+  private static int slurred(Pace pace) {
     return switch (pace) {
-      // A part without any slur says nothing about the bowing.
-      case SLOW -> slurred || !moment.surroundings().slursPrinted() ? FULLY : SOMEWHAT;
-      case MODERATE -> slurred ? SOMEWHAT : 0;
+      case SLOW -> FULLY;
+      case MODERATE -> SOMEWHAT;
       case QUICK -> 0;
     };
   }

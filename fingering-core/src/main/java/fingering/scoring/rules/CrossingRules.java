@@ -6,9 +6,13 @@ import fingering.fingerboard.Placement;
 import fingering.scoring.CostRule;
 import fingering.scoring.HandMovement;
 import fingering.scoring.Transition;
+import fingering.tables.Instrument.HandKind;
 
 /** Rules on string crossings of the bow. They do not charge plucked notes. */
 final class CrossingRules {
+  /** The widest step of a scale, in semitones. */
+  private static final int STEP = 2;
+
   private CrossingRules() {}
 
   static ImmutableList<CostRule> all() {
@@ -52,6 +56,13 @@ final class CrossingRules {
                 CrossingRules::crossingAgainstLine)
             .where(transition -> transition.rises() != 0 && HandMovement.bowed(transition)),
         new NamedTransitionRule(
+                "open-string-descending",
+                "Open string on the way down",
+                "On the way down to a lower string the fourth finger prepares the hand; the open string is for the way up.",
+                "open string",
+                (transition, before, now) -> descendsFromOpen(transition, before, now) ? 1 : 0)
+            .where(transition -> isStepDown(transition) && HandMovement.bowed(transition)),
+        new NamedTransitionRule(
                 "same-finger-hop",
                 "Finger hops across strings",
                 "One finger must hop to another string at once, or stop two strings, as for a fifth.",
@@ -84,6 +95,24 @@ final class CrossingRules {
     }
     int toLower = now.top().string() - before.top().string();
     return Integer.signum(transition.rises()) * toLower > 0 ? 1 : 0;
+  }
+
+  /**
+   * Teachers of violin and viola say: the open string going up, the fourth finger coming down. On
+   * cello and bass the open string is the usual note both ways (common practice, no source).
+   */
+  private static boolean descendsFromOpen(Transition transition, Grip before, Grip now) {
+    return isStepDown(transition)
+        && !transition.acrossRest()
+        && before.placements().size() == 1
+        && before.open()
+        && now.frame().hand() == HandKind.VIOLIN
+        && !now.open()
+        && now.top().string() == before.top().string() + 1;
+  }
+
+  private static boolean isStepDown(Transition transition) {
+    return transition.rises() < 0 && transition.rises() >= -STEP;
   }
 
   private static long hop(Transition transition, Grip before, Grip now) {

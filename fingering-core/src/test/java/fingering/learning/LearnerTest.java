@@ -76,7 +76,7 @@ class LearnerTest {
   @Test
   void preferencesAreLearnedAndHoldForUnseenMusic() {
     LearnedWeights learned =
-        learner(played(SECRET, 0, 8)).learn(LearningMethod.rules(1), LearningProgress.SILENT);
+        learner(played(SECRET, 0, 16)).learn(LearningMethod.rules(1), LearningProgress.SILENT);
     ImmutableList<TrainingExample> unseen = played(SECRET, 100, 106);
 
     double before = agreement(START, unseen);
@@ -84,7 +84,7 @@ class LearnerTest {
 
     assertThat(before).isLessThan(0.75);
     assertThat(after).isGreaterThan(0.93);
-    assertThat(learned.pieces()).isEqualTo(8);
+    assertThat(learned.pieces()).isEqualTo(16);
     assertThat(learned.after().stringAndFinger()).isGreaterThan(learned.before().stringAndFinger());
     assertThat(learned.leftOut().orElseThrow().stringAndFinger()).isGreaterThan(0.9);
   }

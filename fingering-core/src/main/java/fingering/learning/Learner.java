@@ -220,6 +220,7 @@ public final class Learner {
           });
       Map<HandKind, ImmutableDoubleArray> networks =
           new LinkedHashMap<>(weights.habit().networks());
+      networks.remove(hand);
       if (!network.isEmpty()) {
         networks.put(hand, network);
         all.putIfAbsent(Habit.ID, 1L);

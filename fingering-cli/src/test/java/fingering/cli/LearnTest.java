@@ -3,6 +3,7 @@ package fingering.cli;
 import static fingering.cli.Session.DEMO;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fingering.scoring.CostRule;
 import fingering.scoring.Habit;
 import fingering.scoring.HabitNetwork;
 import fingering.scoring.Weights;
@@ -11,6 +12,7 @@ import fingering.tables.Instrument.HandKind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -99,9 +101,12 @@ final class LearnTest {
 
     String text = Session.of("learn", fingeredViola, fingeredCello).succeeded().out();
 
-    assertThat(Weights.parse("w", text, StandardRules.all()).points())
-        .containsKeys("shift", "violin.shift", "cello.shift")
-        .doesNotContainKey("bass.shift");
+    Weights learned = Weights.parse("w", text, StandardRules.all());
+    assertThat(learned.points()).containsKeys("shift", "violin.shift", "cello.shift");
+    for (CostRule rule : StandardRules.all()) {
+      assertThat(learned.of(rule, HandKind.BASS))
+          .isEqualTo(Weights.commonPractice().of(rule, HandKind.BASS));
+    }
   }
 
   @Test
@@ -112,8 +117,17 @@ final class LearnTest {
 
   @Test
   void rulesMissingFromTheStartBeginAtCommonPractice() throws IOException {
-    String usual = Long.toString(Weights.commonPractice().points().get("shift"));
-    Path start = Files.writeString(folder.resolve("short.yaml"), "shift: " + usual + "\n");
+    // Plain points would replace those of a hand.
+    Map<String, Long> points = Weights.commonPractice().points();
+    String rule =
+        points.keySet().stream()
+            .filter(id -> points.keySet().stream().noneMatch(key -> key.endsWith("." + id)))
+            .filter(id -> !id.contains("."))
+            .findFirst()
+            .orElseThrow();
+    Path start =
+        Files.writeString(
+            folder.resolve("short.yaml"), "%s: %d%n".formatted(rule, points.get(rule)));
 
     String learned = Session.of("learn", first, "--start", start).succeeded().out();
     assertThat(points(learned)).isEqualTo(points(Session.of("learn", first).out()));

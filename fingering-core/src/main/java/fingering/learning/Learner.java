@@ -25,9 +25,10 @@ import java.util.stream.IntStream;
  * Learns weights, and on request a {@link Habit}, from printed fingerings. The probability of a
  * path is proportional to exp(−cost/T). The weights minimize the expected difference between a path
  * and the printed marks (minimum-risk training, Smith and Eisner 2006, from memory), mixed with the
- * negative log likelihood of the marks if the {@link LearningMethod} says so. Anything that is not
- * printed, such as a position or a string, does not count. Each kind of hand is learned by itself.
- * The result is deterministic: the same examples give the same weights.
+ * negative log likelihood of the marks if the {@link LearningMethod} says so. A habit that does not
+ * help with pieces left out of learning is dropped. Anything that is not printed, such as a
+ * position or a string, does not count. Each kind of hand is learned by itself. The result is
+ * deterministic: the same examples give the same weights.
  */
 public final class Learner {
   /** The fewest notes with a printed finger in an example. */
@@ -35,6 +36,12 @@ public final class Learner {
 
   /** The most rounds of cross-validation; with more pieces, each round leaves out several. */
   private static final int MAX_ROUNDS = 5;
+
+  /**
+   * A habit is kept only if with it, weights learned from other pieces agree with this fraction of
+   * the notes more.
+   */
+  private static final double WORTHWHILE = 0.02;
 
   private static final String CROSSING = "crossing";
 
@@ -113,10 +120,20 @@ public final class Learner {
     Map<HandKind, ImmutableList<TrainingPiece>> pieces = new LinkedHashMap<>();
     hands.forEach(kind -> pieces.put(kind, pieces(kind, method)));
     List<Agreement> leftOut = new ArrayList<>();
-    pieces.forEach((kind, some) -> leftOut.addAll(crossValidate(kind, some, method, progress)));
     Weights weights = start;
-    for (Map.Entry<HandKind, ImmutableList<TrainingPiece>> some : pieces.entrySet()) {
-      Learned learned = learned(some.getKey(), some.getValue(), method, progress, 0);
+    for (HandKind kind : hands) {
+      LearningMethod own = method;
+      ImmutableList<Agreement> agreements = crossValidate(kind, pieces.get(kind), method, progress);
+      if (method.habit() && !agreements.isEmpty()) {
+        ImmutableList<Agreement> without =
+            crossValidate(kind, pieces.get(kind), method.withoutHabit(), progress);
+        if (gain(agreements, without) < WORTHWHILE) {
+          own = method.withoutHabit();
+          agreements = without;
+        }
+      }
+      leftOut.addAll(agreements);
+      Learned learned = learned(kind, pieces.get(kind), own, progress, 0);
       weights = learned.in(weights, hands.size() == 1);
     }
     ImmutableList<TrainingPiece> all =
@@ -131,6 +148,10 @@ public final class Learner {
         leftOut.isEmpty()
             ? Optional.empty()
             : Optional.of(Agreement.mean(ImmutableList.copyOf(leftOut))));
+  }
+
+  private static double gain(ImmutableList<Agreement> some, ImmutableList<Agreement> others) {
+    return Agreement.mean(some).stringAndFinger() - Agreement.mean(others).stringAndFinger();
   }
 
   /** The pieces of one kind of hand. */
@@ -199,6 +220,7 @@ public final class Learner {
           });
       Map<HandKind, ImmutableDoubleArray> networks =
           new LinkedHashMap<>(weights.habit().networks());
+      networks.remove(hand);
       if (!network.isEmpty()) {
         networks.put(hand, network);
         all.putIfAbsent(Habit.ID, 1L);

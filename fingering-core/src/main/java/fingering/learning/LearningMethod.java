@@ -9,7 +9,7 @@ import fingering.tables.FingeringException;
  * @param strength the strength of the regularization towards the start weights, 0 to {@value
  *     #MAX_STRENGTH}. Half of it times the squared change in the logarithm of a weight is added to
  *     the expected number of different notes per hundred, summed over the pieces
- * @param habit whether to learn a habit too
+ * @param habit whether to learn a habit too; it is kept only if it helps with other pieces
  * @param habitStrength the strength of the regularization of the habit, 0 or more
  * @param likelihood the share of the likelihood in the objective, 0 to 1; the rest is the expected
  *     difference from the print
@@ -29,7 +29,7 @@ public record LearningMethod(
   public static final double MAX_STRENGTH = 1_000_000;
 
   /** The strength of the regularization of a habit; chosen by cross-validation. */
-  private static final double HABIT_STRENGTH = 20;
+  private static final double HABIT_STRENGTH = 40;
 
   /** The share of the likelihood when a habit is learned; chosen by cross-validation. */
   private static final double LIKELIHOOD = 0.3;
@@ -57,5 +57,10 @@ public record LearningMethod(
   /** Learns a habit too; needs thousands of fingered notes of many pieces. */
   public static LearningMethod rulesAndHabit(double strength) {
     return new LearningMethod(strength, true, HABIT_STRENGTH, LIKELIHOOD, MANY_TEMPI);
+  }
+
+  /** The same method without a habit. */
+  LearningMethod withoutHabit() {
+    return new LearningMethod(strength, false, 0, likelihood, tempi);
   }
 }

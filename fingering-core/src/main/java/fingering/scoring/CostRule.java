@@ -1,5 +1,7 @@
 package fingering.scoring;
 
+import fingering.tables.Instrument.HandKind;
+
 /**
  * A rule by which a teacher would judge a fingering. A rule measures an amount; the cost is the
  * amount times the rule's weight.
@@ -33,5 +35,10 @@ public sealed interface CostRule
   /** Whether the rule never charges anything, so that the search can skip it. */
   default boolean idle() {
     return false;
+  }
+
+  /** Whether the rule never charges that kind of hand anything. */
+  default boolean idle(HandKind hand) {
+    return idle();
   }
 }

@@ -64,6 +64,11 @@ public record Habit(ImmutableMap<HandKind, ImmutableDoubleArray> networks)
   }
 
   @Override
+  public boolean idle(HandKind hand) {
+    return !networks.containsKey(hand);
+  }
+
+  @Override
   public ImmutableLongArray amounts(NoteContext context, ImmutableList<Grip> grips) {
     ImmutableDoubleArray numbers =
         network(context, grips)

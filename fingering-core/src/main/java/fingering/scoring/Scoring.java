@@ -116,9 +116,9 @@ public final class Scoring {
     of(grips.get(0)).addComparedCosts(context, grips, costs);
   }
 
-  /** Whether a rule compares the grips of a moment. */
-  public boolean compares() {
-    return byHand.values().stream().anyMatch(WeightedRules::compares);
+  /** Whether a rule compares the grips of a moment for that kind of hand. */
+  public boolean compares(HandKind hand) {
+    return of(hand).compares();
   }
 
   /** The costs of pairs of grips of a hand in a transition, apart from time. */

@@ -37,7 +37,7 @@ final class WeightedRules {
 
   static WeightedRules of(ImmutableList<CostRule> rules, Weights weights, HandKind hand) {
     return new WeightedRules(
-        rules.stream().filter(rule -> weights.of(rule, hand) > 0 && !rule.idle()).toList(),
+        rules.stream().filter(rule -> weights.of(rule, hand) > 0 && !rule.idle(hand)).toList(),
         weights,
         hand);
   }

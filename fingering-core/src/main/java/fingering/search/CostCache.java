@@ -90,7 +90,7 @@ public final class CostCache {
    */
   NodeCosts of(NoteContext context, int number, ImmutableList<Grip> grips) {
     NodeKey key = new NodeKey(number, context.code(), context.trilled(), context.trilledStruck());
-    if (!scoring.compares()) {
+    if (!scoring.compares(grips.get(0).frame().hand())) {
       return plain(key, context, grips);
     }
     LineKey lineKey = new LineKey(key, context.line());

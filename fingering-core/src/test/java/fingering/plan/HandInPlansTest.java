@@ -53,7 +53,9 @@ class HandInPlansTest {
                         moment.restMicros(),
                         moment.slurred(),
                         moment.grace(),
-                        moment.pizzicato()))
+                        moment.pizzicato(),
+                        moment.style(),
+                        moment.surroundings()))
             .collect(ImmutableList.toImmutableList());
     return new Passage(
         passage.title(),

@@ -102,7 +102,7 @@ class CostCacheTest {
 
   @Test
   void costsWithinTheCapacityAreComputedOnce() {
-    CostCache costs = new CostCache(advanced, 2L * E4.size());
+    CostCache costs = new CostCache(advanced, 4L * E4.size());
     NodeCosts plain = nodes(costs, 0);
     NodeCosts accented = nodes(costs, 1);
     assertThat(nodes(costs, 0)).isSameAs(plain).isNotSameAs(accented);
@@ -111,7 +111,7 @@ class CostCacheTest {
 
   @Test
   void aFullCacheIsEmptied() {
-    CostCache costs = new CostCache(advanced, 2L * E4.size());
+    CostCache costs = new CostCache(advanced, 4L * E4.size());
     NodeCosts plain = nodes(costs, 0);
     NodeCosts accented = nodes(costs, 1);
     NodeCosts plucked = nodes(costs, 2);
@@ -126,8 +126,8 @@ class CostCacheTest {
   void edgesCountWithTheOverheadOfTheirTable() {
     ImmutableList<Grip> ten = E4.subList(0, 10);
     ImmutableList<Grip> eleven = E4.subList(0, 11);
-    // Three tables without the time, and one with it.
-    long capacity = E4.size() + 4L * (10 * 11 + 32);
+    // Two tables without the time, and one with it; the cost of a grip takes twice the room.
+    long capacity = 2L * E4.size() + 3L * (10 * 11 + 32);
     CostCache enough = new CostCache(advanced, capacity);
     NodeCosts cached = nodes(enough, 0);
     EdgeCosts edges = edges(enough, ten, eleven);
@@ -142,7 +142,7 @@ class CostCacheTest {
   @Test
   void missingTimeOnUpToAHundredEdgesIsNotCached() {
     ImmutableList<Grip> ten = E4.subList(0, 10);
-    CostCache costs = new CostCache(advanced, E4.size() + 3L * (10 * 10 + 32));
+    CostCache costs = new CostCache(advanced, 2L * E4.size() + 2L * (10 * 10 + 32));
     NodeCosts cached = nodes(costs, 0);
     EdgeCosts edges = edges(costs, ten, ten);
     assertThat(edges(costs, ten, ten)).isNotSameAs(edges);
@@ -152,7 +152,7 @@ class CostCacheTest {
   @Test
   void edgesComputedAgainCountAgain() {
     ImmutableList<Grip> ten = E4.subList(0, 10);
-    CostCache costs = new CostCache(advanced, E4.size() + 3L * (10 * 10 + 32));
+    CostCache costs = new CostCache(advanced, 2L * E4.size() + 2L * (10 * 10 + 32));
     edges(costs, ten, ten);
     nodes(costs, 0);
     NodeCosts accented = nodes(costs, 1);

@@ -21,6 +21,7 @@ import fingering.plan.Plan;
 import fingering.plan.Planner;
 import fingering.scoring.EveryRule;
 import fingering.scoring.Scoring;
+import fingering.scoring.rules.StandardRules;
 import fingering.tables.Position;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -33,25 +34,26 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Plans of whole briefs on longer music, against an integer program that counts independently. */
 class SkillsProgramTest {
   private static final Path DEMO = Path.of("..", "docs", "demo", "demo.musicxml");
-  private static final Scoring SCORING = EveryRule.scoring();
+  private static final Scoring USUAL = StandardRules.commonPractice();
 
   private static Passage demo() {
     return ScoreReader.read(ScoreFile.read(DEMO)).passage(PassageRequest.WHOLE);
   }
 
-  private static Plan plan(Passage passage, String... demands) {
+  private static Plan plan(Scoring scoring, Passage passage, String... demands) {
     DemandParser text = DemandParser.of(passage.instrument());
     Brief.Builder brief = Brief.builder("asked");
     for (int i = 0; i < demands.length; i += 2) {
       text.read(demands[i], demands[i + 1]).forEach(brief::addDemand);
     }
-    return Planner.of(passage, SCORING).plan(brief.build());
+    return Planner.of(passage, scoring).plan(brief.build());
   }
 
   /** The grips that meet the demands on single moments, those of some measures in 3rd position. */
-  private static LayeredGraph layers(Passage passage, Predicate<Grip> kept, int from, int to) {
-    ImmutableList<ImmutableList<Grip>> all = Planner.of(passage, SCORING).grips();
-    return new LayeredGraph(passage.moments(), all, SCORING, Penalty.NONE)
+  private static LayeredGraph layers(
+      Scoring scoring, Passage passage, Predicate<Grip> kept, int from, int to) {
+    ImmutableList<ImmutableList<Grip>> all = Planner.of(passage, scoring).grips();
+    return new LayeredGraph(passage.moments(), all, scoring, Penalty.NONE)
         .excluding(
             (m, j) -> {
               Grip grip = all.get(m).get(j);
@@ -118,6 +120,7 @@ class SkillsProgramTest {
     Passage passage = demo();
     Plan plan =
         plan(
+            USUAL,
             passage,
             "show",
             "1=4",
@@ -129,7 +132,7 @@ class SkillsProgramTest {
             "3@17-20",
             "avoid",
             "extensions");
-    LayeredGraph graph = layers(passage, SkillsProgramTest::inTheHand, 17, 20);
+    LayeredGraph graph = layers(USUAL, passage, SkillsProgramTest::inTheHand, 17, 20);
     assertThat(passage.moments()).hasSizeGreaterThan(150);
     assertThat(
             FlowProgram.of(graph, plan.total())
@@ -148,6 +151,7 @@ class SkillsProgramTest {
     Passage passage = demo();
     Plan plan =
         plan(
+            USUAL,
             passage,
             "show",
             "1=4",
@@ -159,7 +163,7 @@ class SkillsProgramTest {
             "3@17-20",
             "avoid",
             "open-strings@1-8");
-    LayeredGraph graph = layers(passage, grip -> true, 17, 20);
+    LayeredGraph graph = layers(USUAL, passage, grip -> true, 17, 20);
     LayeredGraph stopped = graph.excluding((m, j) -> openEarly(passage, m, graph, j));
     assertThat(
             FlowProgram.of(stopped, plan.total())
@@ -209,6 +213,7 @@ class SkillsProgramTest {
     Passage passage = Music.viola().tempo(random.tempo()).notes(random.line(60, 54, 76)); // F#3-E5
     Plan plan =
         plan(
+            USUAL,
             passage,
             "show",
             "1=10",
@@ -220,13 +225,32 @@ class SkillsProgramTest {
             "3@5-6",
             "avoid",
             "open-strings");
-    LayeredGraph graph = layers(passage, grip -> fingers(grip, "0") == 0, 5, 6);
+    LayeredGraph graph = layers(USUAL, passage, grip -> fingers(grip, "0") == 0, 5, 6);
     assertThat(passage.moments()).hasSize(60);
     assertThat(
             FlowProgram.of(graph, plan.total())
                 .showing("1st", 10, notesIn(passage, 1))
                 .showing("2nd", 10, notesIn(passage, 2))
                 .showing("up", 3, (m, before, now) -> guidedUp(passage, m, before, now))
+                .least())
+        .hasValue(plan.total());
+  }
+
+  /**
+   * With a habit and points for each hand the program is harder to solve, so the music is short.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3})
+  void plansByEveryRuleCostWhatTheProgramFinds(int seed) {
+    Scoring scoring = EveryRule.scoring();
+    RandomMusic random = new RandomMusic(seed);
+    Passage passage = Music.viola().tempo(random.tempo()).notes(random.line(14, 54, 76)); // F#3-E5
+    Plan plan = plan(scoring, passage, "show", "1=3", "show", "2=3", "avoid", "open-strings");
+    LayeredGraph graph = layers(scoring, passage, grip -> fingers(grip, "0") == 0, 0, -1);
+    assertThat(
+            FlowProgram.of(graph, plan.total())
+                .showing("1st", 3, notesIn(passage, 1))
+                .showing("2nd", 3, notesIn(passage, 2))
                 .least())
         .hasValue(plan.total());
   }

@@ -75,7 +75,8 @@ final class SoundRules {
                 "Crossing at an ornament",
                 "A grace note stays on the string of its main note.",
                 "crossing",
-                (transition, before, now) -> crosses(transition, before, now) ? 1 : 0)
+                (transition, before, now) ->
+                    transition.grace() && crosses(transition, before, now) ? 1 : 0)
             .where(transition -> transition.grace() && HandMovement.bowed(transition)),
         new NamedNoteRule(
             "open-top-string",

@@ -94,6 +94,18 @@ class CrossingAndFingerRulesTest {
   }
 
   @Test
+  void anOpenStringIsForTheWayUp() {
+    RuleCase down = RuleCase.on("violin", "A4/1 G4/1").by(2, "0", "1st").by(3, "3", "1st");
+    assertThat(down.charged("open-string-descending")).isEqualTo(1);
+    RuleCase up = RuleCase.on("violin", "G4/1 A4/1").by(3, "3", "1st").by(2, "0", "1st");
+    assertThat(up.charged("open-string-descending")).isZero();
+    RuleCase leap = RuleCase.on("violin", "A4/1 F4/1").by(2, "0", "1st").by(3, "2", "1st");
+    assertThat(leap.charged("open-string-descending")).isZero();
+    RuleCase stopped = RuleCase.on("violin", "A4/1 G4/1").by(3, "4", "1st").by(3, "3", "1st");
+    assertThat(stopped.charged("open-string-descending")).isZero();
+  }
+
+  @Test
   void aStoppedFifthIsHalfAHop() {
     RuleCase fifth = RuleCase.on("viola", "D3/1 A3/1").by(4, "1", "1st").by(3, "1", "1st");
     assertThat(fifth.charged("same-finger-hop")).isEqualTo(1);
@@ -118,8 +130,8 @@ class CrossingAndFingerRulesTest {
 
   @Test
   void aSlideToAnotherLetterCountsDouble() {
-    RuleCase slide = RuleCase.on("viola", "F#3/1 E3/1").by(4, "2", "1st").by(4, "2", "1st");
-    assertThat(slide.charged("finger-slide")).isEqualTo(4);
+    RuleCase slide = RuleCase.on("viola", "E3/1 D#3/1").by(4, "2", "1st").by(4, "2", "1st");
+    assertThat(slide.charged("finger-slide")).isEqualTo(2);
   }
 
   @Test

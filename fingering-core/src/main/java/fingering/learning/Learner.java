@@ -121,20 +121,21 @@ public final class Learner {
     hands.forEach(kind -> pieces.put(kind, pieces(kind, method)));
     List<Agreement> leftOut = new ArrayList<>();
     Weights weights = start;
-    for (HandKind kind : hands) {
+    for (Map.Entry<HandKind, ImmutableList<TrainingPiece>> entry : pieces.entrySet()) {
+      HandKind kind = entry.getKey();
+      ImmutableList<TrainingPiece> some = entry.getValue();
       LearningMethod own = method;
-      ImmutableList<Agreement> agreements = crossValidate(kind, pieces.get(kind), method, progress);
+      ImmutableList<Agreement> agreements = crossValidate(kind, some, method, progress);
       if (method.habit() && !agreements.isEmpty()) {
         ImmutableList<Agreement> without =
-            crossValidate(kind, pieces.get(kind), method.withoutHabit(), progress);
+            crossValidate(kind, some, method.withoutHabit(), progress);
         if (gain(agreements, without) < WORTHWHILE) {
           own = method.withoutHabit();
           agreements = without;
         }
       }
       leftOut.addAll(agreements);
-      Learned learned = learned(kind, pieces.get(kind), own, progress, 0);
-      weights = learned.in(weights, hands.size() == 1);
+      weights = learned(kind, some, own, progress, 0).in(weights, hands.size() == 1);
     }
     ImmutableList<TrainingPiece> all =
         pieces.values().stream().flatMap(List::stream).collect(ImmutableList.toImmutableList());

@@ -44,7 +44,7 @@ import org.junit.jupiter.api.Test;
 class ArchitecturePageTest {
   private static final Path DOCS = Path.of("..", "docs");
 
-  /** The D5 with which measure 17 of the demo begins. */
+  /** The G4 with which measure 17 of the demo begins. */
   private static final String PLACE = "measure 17, beat 1";
 
   private final ScoreFile file = ScoreFile.read(DOCS.resolve("demo").resolve("demo.musicxml"));
@@ -167,10 +167,10 @@ class ArchitecturePageTest {
       edges += m == 0 ? 0 : (long) grips.get(m - 1).size() * grips.get(m).size();
     }
     return """
-        layers (moments)            %d
-        nodes (grips)               %d, here %d
-        edges (changes of grip)     %d
-        paths from end to end       a number of %d digits
+        layers (moments)             %d
+        nodes (grips)                %d, here %d
+        edges (changes of grip)      %d
+        paths from end to end        a number of %d digits
         """
             .formatted(
                 grips.size(),
@@ -185,7 +185,7 @@ class ArchitecturePageTest {
 
   private String alternative(Alternative alternative) {
     Placement placement = alternative.plan().notes().get(index).placement();
-    return "%-28s%d points"
+    return "%-29s%d points"
         .formatted(
             "best path with %s on %s, %s"
                 .formatted(

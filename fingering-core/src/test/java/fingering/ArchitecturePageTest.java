@@ -44,7 +44,7 @@ import org.junit.jupiter.api.Test;
 class ArchitecturePageTest {
   private static final Path DOCS = Path.of("..", "docs");
 
-  /** The D5 with which measure 17 of the demo begins. */
+  /** The G4 with which measure 17 of the demo begins. */
   private static final String PLACE = "measure 17, beat 1";
 
   private final ScoreFile file = ScoreFile.read(DOCS.resolve("demo").resolve("demo.musicxml"));

@@ -85,7 +85,7 @@ class LibraryExamplesTest {
     Path file = Files.writeString(folder.resolve("ShowPlan.java"), program);
     assertThat(run(file, inProject("docs/demo/demo.musicxml")))
         .startsWith(flush(first(README_OUTPUT, readme).group()))
-        .satisfies(printed -> assertThat(printed.lines()).hasSize(161));
+        .satisfies(printed -> assertThat(printed.lines()).hasSize(150));
   }
 
   private static String inProject(String file) {

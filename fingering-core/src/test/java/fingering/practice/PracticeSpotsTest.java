@@ -128,6 +128,6 @@ class PracticeSpotsTest {
   @Test
   void ringingNoteConfirmsTheArrival() {
     assertThat(spots().stream().flatMap(spot -> spot.listenFor().stream()))
-        .contains("D5 in measure 17, beat 1 should ring with the open D string");
+        .contains("G4 in measure 17, beat 1 should ring with the open G string");
   }
 }

@@ -106,7 +106,7 @@ class HabitNetworkTest {
     for (String events :
         ImmutableList.of(
             "C5/1 D5/1 E5/1",
-            "C5/0.3 D5/0.3 E5/0.3",
+            "C5/0.2 D5/0.2 E5/0.2",
             "C5/0.1 D5/0.1 E5/0.1",
             "C5/1 D5/0.3 E5/2",
             "C5/1 ~D5/1 E5/1",

@@ -18,10 +18,10 @@ class SingingTest {
 
   @Test
   void thePaceHasThreeClasses() {
-    assertThat(Pace.of(450_000)).isEqualTo(Pace.SLOW);
-    assertThat(Pace.of(449_999)).isEqualTo(Pace.MODERATE);
-    assertThat(Pace.of(200_000)).isEqualTo(Pace.MODERATE);
-    assertThat(Pace.of(199_999)).isEqualTo(Pace.QUICK);
+    assertThat(Pace.of(250_000)).isEqualTo(Pace.SLOW);
+    assertThat(Pace.of(249_999)).isEqualTo(Pace.MODERATE);
+    assertThat(Pace.of(130_000)).isEqualTo(Pace.MODERATE);
+    assertThat(Pace.of(129_999)).isEqualTo(Pace.QUICK);
     assertThat(Pace.of(1)).isEqualTo(Pace.QUICK);
   }
 
@@ -36,9 +36,16 @@ class SingingTest {
   }
 
   @Test
-  void slowSlurredNotesSingFullyAndDetachedOnesSomewhat() {
+  void slowSlurredNotesSingFully() {
     assertThat(singing("A4/1 ~B4/1")).isEqualTo(2);
+    assertThat(singing("A4/0.25 ~B4/0.25")).isEqualTo(2);
+  }
+
+  @Test
+  void amongSlursNotesWithABowEachSingSomewhatIfTheyAreLong() {
     assertThat(singing("A4/1 ~B4/1 C5/1")).isEqualTo(1);
+    assertThat(singing("A4/0.45 ~B4/0.45 C5/0.45")).isEqualTo(1);
+    assertThat(singing("A4/0.4 ~B4/0.4 C5/0.4")).isZero();
   }
 
   @Test
@@ -50,13 +57,16 @@ class SingingTest {
   @Test
   void withoutAnyPrintedSlurSlowNotesMayBeSlurred() {
     assertThat(singing("A4/1 B4/1")).isEqualTo(2);
+    assertThat(singing("A4/0.45 B4/0.45")).isEqualTo(2);
+    assertThat(singing("A4/0.4 B4/0.4")).isEqualTo(1);
+    assertThat(singing("A4/0.25 B4/0.25")).isEqualTo(1);
   }
 
   @Test
   void notesOfModeratePaceSingSomewhatUnderASlur() {
-    assertThat(singing("A4/0.3 ~B4/0.3")).isEqualTo(1);
-    assertThat(singing("A4/0.3 B4/0.3")).isZero();
-    assertThat(singing("A4/0.3 ~B4/0.3 C5/0.3")).isZero();
+    assertThat(singing("A4/0.2 ~B4/0.2")).isEqualTo(1);
+    assertThat(singing("A4/0.2 B4/0.2")).isZero();
+    assertThat(singing("A4/0.2 ~B4/0.2 C5/0.2")).isZero();
   }
 
   @Test
@@ -67,7 +77,7 @@ class SingingTest {
   @Test
   void dolceMakesALineSing() {
     assertThat(singing("A4/1 ~B4/1 C5/1si")).isEqualTo(2);
-    assertThat(singing("A4/0.3 B4/0.3si")).isEqualTo(2);
+    assertThat(singing("A4/0.2 B4/0.2si")).isEqualTo(2);
     assertThat(singing("A4/0.1 B4/0.1si")).isEqualTo(1);
   }
 

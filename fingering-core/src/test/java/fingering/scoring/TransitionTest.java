@@ -74,8 +74,8 @@ class TransitionTest {
   @Test
   void rulesSeeTheClassOfThePace() {
     assertThat(timed("C4/1 D4/1").transition().pace()).isEqualTo(Pace.SLOW);
-    assertThat(timed("C4/0.3 D4/0.3").transition().pace()).isEqualTo(Pace.MODERATE);
-    assertThat(timed("C4/0.15 D4/0.15").transition().pace()).isEqualTo(Pace.QUICK);
+    assertThat(timed("C4/0.2 D4/0.2").transition().pace()).isEqualTo(Pace.MODERATE);
+    assertThat(timed("C4/0.1 D4/0.1").transition().pace()).isEqualTo(Pace.QUICK);
   }
 
   private static boolean bit(int bits, int which) {

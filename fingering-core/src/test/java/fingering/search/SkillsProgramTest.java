@@ -133,7 +133,7 @@ class SkillsProgramTest {
             "avoid",
             "extensions");
     LayeredGraph graph = layers(USUAL, passage, SkillsProgramTest::inTheHand, 17, 20);
-    assertThat(passage.moments()).hasSizeGreaterThan(150);
+    assertThat(passage.moments()).hasSizeGreaterThan(140);
     assertThat(
             FlowProgram.of(graph, plan.total())
                 .showing("1st", 4, notesIn(passage, 1))

@@ -158,7 +158,7 @@ class ShiftRulesTest {
   @Test
   void theQuickerThePaceTheMoreAShiftIsCharged() {
     assertThat(firstToThird("B4/1 D5/1").charged("shift-quick")).isZero();
-    assertThat(firstToThird("B4/0.3 D5/0.3").charged("shift-quick")).isEqualTo(10);
+    assertThat(firstToThird("B4/0.2 D5/0.2").charged("shift-quick")).isEqualTo(10);
     assertThat(firstToThird("B4/0.1 D5/0.1").charged("shift-quick")).isEqualTo(20);
     RuleCase stay = RuleCase.on("violin", "B4/0.1 D5/0.1").by(2, "1", "1st").by(2, "3", "1st");
     assertThat(stay.charged("shift-quick")).isZero();

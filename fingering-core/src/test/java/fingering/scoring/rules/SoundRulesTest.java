@@ -10,7 +10,7 @@ class SoundRulesTest {
   @Test
   void anOpenStringIsChargedByHowTheLineSings() {
     assertThat(openA("A4/1").charged("open-string-singing")).isEqualTo(2);
-    assertThat(openA("A4/0.3 ~B4/0.3").charged("open-string-singing")).isEqualTo(1);
+    assertThat(openA("A4/0.2 ~B4/0.2").charged("open-string-singing")).isEqualTo(1);
     assertThat(openA("A4/0.125").charged("open-string-singing")).isZero();
     assertThat(openA("A4/0.125si").charged("open-string-singing")).isEqualTo(1);
     assertThat(openA("A4/1de").charged("open-string-singing")).isZero();

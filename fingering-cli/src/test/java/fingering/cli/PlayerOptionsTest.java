@@ -98,9 +98,9 @@ final class PlayerOptionsTest {
 
   @Test
   void skillsNotYetLearnedAreAvoidedIfPossible() throws IOException {
-    assertThat(plan("--preset", "intermediate").at("/counts/highestPosition").asText())
+    assertThat(plan("--preset", "common-practice").at("/counts/highestPosition").asText())
         .isEqualTo("3");
-    JsonNode plan = plan("--preset", "intermediate", "--player", player("positions: 1"));
+    JsonNode plan = plan("--preset", "common-practice", "--player", player("positions: 1"));
     assertThat(plan.at("/counts/highestPosition").asText()).isEqualTo("1");
     assertThat(plan.get("new")).isEmpty();
   }

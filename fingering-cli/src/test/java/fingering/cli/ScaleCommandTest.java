@@ -26,7 +26,8 @@ class ScaleCommandTest {
     return Session.of(all);
   }
 
-  // D major of the viola in 1st position: any viola method; common practice, no source
+  // D major of the viola in 1st position, with the fourth finger at the turn: common practice, no
+  // source
   @Test
   void fingersAreBelowTheirNotes() {
     List<String> lines =
@@ -40,8 +41,8 @@ class ScaleCommandTest {
         .containsExactly(
             "m.      1                                    2",
             "note    D3   E3   F♯3  G3   A3   B3   C♯4  │ D4   C♯4  B3   A3   G3   F♯3  E3",
-            "finger  1    2    3    0    1    2    3    │ 0    3    2    1    0    3    2",
-            "string  IV             III                 │ II   III                 IV",
+            "finger  1    2    3    0    1    2    3    │ 4    3    2    1    0    3    2",
+            "string  IV             III                 │                          IV",
             "pos.    1st                                │",
             "bow     ╰─────────╯    ╰──────────────╯    │ ╰─────────╯    ╰──────────────╯");
     assertThat(lines).contains("Points by rule                     free choice");

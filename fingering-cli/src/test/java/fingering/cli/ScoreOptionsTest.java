@@ -74,12 +74,13 @@ final class ScoreOptionsTest {
 
   @Test
   void withSecondAddsThePlanOfThreePositions() {
-    JsonNode two = Session.of("compare", DEMO, "--format", "json").json();
-    JsonNode three = Session.of("compare", DEMO, "--with-second", "--format", "json").json();
+    JsonNode three = Session.of("compare", DEMO, "--format", "json").json();
+    JsonNode four = Session.of("compare", DEMO, "--with-second", "--format", "json").json();
 
-    assertThat(texts(two.get("plans"), "name")).containsExactly("1st position", "3rd position");
     assertThat(texts(three.get("plans"), "name"))
-        .containsExactly("1st position", "3rd position", "1st to 3rd");
+        .containsExactly("1st position", "3rd position", "partly 3rd");
+    assertThat(texts(four.get("plans"), "name"))
+        .containsExactly("1st position", "3rd position", "1st to 3rd", "partly 3rd");
   }
 
   @Test

@@ -140,8 +140,8 @@ class StripLayoutTest {
           .isEqualTo(fingers);
     }
     assertThat(pieces(html(Pages.DEMO)).stream().map(Piece::title))
-        .contains("Measure 0; D4: all II 0; G4: all 3.")
-        .anyMatch(words -> words.startsWith("Measure 17; D5: A I 3, B I 1 shift to 3rd"));
+        .contains("Measure 0; D4: all II 0; G4: A 3, B 1, C 2, D 3.")
+        .anyMatch(words -> words.startsWith("Measure 17; G4: A 3, B 1, C 1 shift to 3rd"));
   }
 
   @ParameterizedTest

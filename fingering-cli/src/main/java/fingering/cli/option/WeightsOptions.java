@@ -49,8 +49,7 @@ public final class WeightsOptions {
     String name = preset.or(() -> students.section().preset()).orElse(Weights.presets().get(0));
     Weights base = Weights.preset(name);
     Optional<Weights> own = weights.map(WeightsOptions::own);
-    boolean complete =
-        own.isPresent() && own.get().points().keySet().equals(base.points().keySet());
+    boolean complete = own.isPresent() && own.get().orElse(base).equals(own.get());
     return new ScoringContext(
         Scoring.of(students.section().rules(), own.map(w -> w.orElse(base)).orElse(base)),
         weights.map(Path::toString),

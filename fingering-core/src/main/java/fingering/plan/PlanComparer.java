@@ -13,7 +13,6 @@ import fingering.search.VisibleFingering;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument.HandKind;
 import fingering.tables.Position;
-import java.util.BitSet;
 import java.util.Collections;
 import java.util.Optional;
 import java.util.function.Function;
@@ -29,13 +28,10 @@ public final class PlanComparer {
   public static final String AS_PRINTED = "as printed";
 
   /** The lengths to try for a stay, in stopped notes. A short passage may only allow a few. */
-  private static final ImmutableList<Integer> STAY_LENGTHS = ImmutableList.of(8, 6, 4, 2, 1);
+  static final ImmutableList<Integer> STAY_LENGTHS = ImmutableList.of(8, 6, 4, 2, 1);
 
   /** The lengths to try for stays in each of several positions, in stopped notes. */
-  private static final ImmutableList<Integer> SHORT_STAY_LENGTHS = ImmutableList.of(4, 2, 1);
-
-  /** The most notes that a remark names. */
-  private static final int MAX_NAMED = 3;
+  static final ImmutableList<Integer> SHORT_STAY_LENGTHS = ImmutableList.of(4, 2, 1);
 
   private static final ImmutableSet<Position> LOW = ImmutableSet.of(Position.HALF, Position.FIRST);
 
@@ -285,7 +281,7 @@ public final class PlanComparer {
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
     Plan first = firstPositionPlan();
     plans.add(first);
-    addOutside(first, remarks);
+    remarks.addAll(columnRemarks().outside(first));
     boolean higher = upperPosition().compareTo(Position.FIRST) > 0;
     if (higher) {
       add(
@@ -346,65 +342,11 @@ public final class PlanComparer {
   private void add(
       Plan plan, ImmutableList.Builder<Plan> plans, ImmutableList.Builder<String> remarks) {
     plans.add(plan);
-    addOutside(plan, remarks);
-    if (plan.brief().living() && 2 * plan.notesInPreferred() < plan.stoppedNotes()) {
-      remarks.add(
-          "'"
-              + plan.name()
-              + "' is there for fewer than half of its stopped notes: this music does not lie in "
-              + upperPosition().display()
-              + ".");
-    }
-    if (plan.brief().requirement() instanceof RequiredStays stays
-        && stays.notes()
-            < (stays.positions().size() == 1 ? STAY_LENGTHS : SHORT_STAY_LENGTHS).get(0)) {
-      remarks.add(
-          "'"
-              + plan.name()
-              + "' can stay for only "
-              + stays.notes()
-              + (stays.notes() == 1 ? " stopped note." : " stopped notes."));
-    }
+    remarks.addAll(columnRemarks().of(plan));
   }
 
-  /** Adds a remark on the notes for which a plan leaves its positions, and why. */
-  private void addOutside(Plan plan, ImmutableList.Builder<String> remarks) {
-    int outside = plan.notesOutside();
-    if (outside > 0) {
-      remarks.add(
-          "'"
-              + plan.name()
-              + (plan.brief().living()
-                  ? "' leaves its position for "
-                  : "' leaves its positions for ")
-              + outside
-              + (outside == 1 ? " note" : " notes")
-              + ", marked !"
-              + reason(plan)
-              + ".");
-    }
-  }
-
-  /** Names the notes that are out of reach, and says why others are outside too. */
-  private String reason(Plan plan) {
-    BitSet outOfReach = planner.outOfReach(plan.brief());
-    if (outOfReach.isEmpty()) {
-      return "";
-    }
-    int others =
-        (int)
-            plan.notes().stream()
-                .filter(note -> note.outside() && !outOfReach.get(note.moment()))
-                .count();
-    return ": "
-        + InfeasibilityDiagnosis.names(passage, outOfReach, MAX_NAMED)
-        + (outOfReach.cardinality() == 1 ? " is" : " are")
-        + " out of reach there"
-        + (others == 0
-            ? ""
-            : plan.brief().living()
-                ? "; the hand comes back in a rest, or for three notes or more that take a second"
-                : "; the hand stays away for the notes close to these");
+  private ColumnRemarks columnRemarks() {
+    return new ColumnRemarks(passage, planner, upperPosition());
   }
 
   private Brief withinAllowed(Brief brief) {

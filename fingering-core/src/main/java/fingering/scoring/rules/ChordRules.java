@@ -47,7 +47,9 @@ final class ChordRules {
                 "A leap from or to an open string stops it ringing; the next string has the note nearby.",
                 "leap",
                 ChordRules::leap)
-            .where(transition -> !transition.acrossRest()),
+            .where(
+                transition ->
+                    !transition.acrossRest() && Math.abs(transition.rises()) == Transition.LEAP),
         new NamedNoteRule(
             "divided",
             "Divided chord",

@@ -13,7 +13,7 @@ final class Lbfgs {
   /** The number of steps from which the curvature is estimated. */
   private static final int MEMORY = 10;
 
-  private static final int MAX_STEPS = Integer.getInteger("steps", 300);
+  private static final int MAX_STEPS = 300;
   private static final int MAX_HALVINGS = 40;
 
   /** The relative decrease of the function below which the search ends. */

@@ -36,17 +36,10 @@ public record TrainingExample(String name, Passage passage) {
         passage.moments().stream()
             .map(
                 moment ->
-                    new Moment(
-                        moment.starting(),
-                        moment.held(),
+                    moment.withTimes(
                         Math.round(moment.startMicros() / times),
                         Math.round(moment.soundMicros() / times),
-                        Math.round(moment.restMicros() / times),
-                        moment.slurred(),
-                        moment.grace(),
-                        moment.pizzicato(),
-                        moment.style(),
-                        moment.surroundings()))
+                        Math.round(moment.restMicros() / times)))
             .toList();
     return new TrainingExample(
         name,
@@ -79,17 +72,7 @@ public record TrainingExample(String name, Passage passage) {
   }
 
   private static Moment unfingered(Moment moment) {
-    return new Moment(
-        unfingered(moment.starting()),
-        unfingered(moment.held()),
-        moment.startMicros(),
-        moment.soundMicros(),
-        moment.restMicros(),
-        moment.slurred(),
-        moment.grace(),
-        moment.pizzicato(),
-        moment.style(),
-        moment.surroundings());
+    return moment.withNotes(unfingered(moment.starting()), unfingered(moment.held()));
   }
 
   private static ImmutableList<Note> unfingered(ImmutableList<Note> notes) {

@@ -86,6 +86,36 @@ public record Moment(
     return placed.build();
   }
 
+  /** The same moment with other notes. */
+  public Moment withNotes(ImmutableList<Note> newStarting, ImmutableList<Note> newHeld) {
+    return new Moment(
+        newStarting,
+        newHeld,
+        startMicros,
+        soundMicros,
+        restMicros,
+        slurred,
+        grace,
+        pizzicato,
+        style,
+        surroundings);
+  }
+
+  /** The same moment at other times; its surroundings keep their pace. */
+  public Moment withTimes(long newStartMicros, long newSoundMicros, long newRestMicros) {
+    return new Moment(
+        starting,
+        held,
+        newStartMicros,
+        newSoundMicros,
+        newRestMicros,
+        slurred,
+        grace,
+        pizzicato,
+        style,
+        surroundings);
+  }
+
   private Moment withSurroundings(Surroundings around) {
     return new Moment(
         starting,

@@ -172,17 +172,8 @@ public class Searching {
     }
 
     private static Moment later(Moment moment, long micros) {
-      return new Moment(
-          moment.starting(),
-          moment.held(),
-          moment.startMicros() + micros,
-          moment.soundMicros(),
-          moment.restMicros(),
-          moment.slurred(),
-          moment.grace(),
-          moment.pizzicato(),
-          moment.style(),
-          moment.surroundings());
+      return moment.withTimes(
+          moment.startMicros() + micros, moment.soundMicros(), moment.restMicros());
     }
 
     /** The search. */

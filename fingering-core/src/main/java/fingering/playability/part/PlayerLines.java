@@ -72,17 +72,9 @@ public final class PlayerLines {
       ImmutableList<Note> held,
       long soundMicros,
       long restMicros) {
-    return new Moment(
-        starting,
-        held,
-        moment.startMicros(),
-        soundMicros,
-        restMicros,
-        moment.slurred(),
-        moment.grace(),
-        moment.pizzicato(),
-        moment.style(),
-        moment.surroundings());
+    return moment
+        .withNotes(starting, held)
+        .withTimes(moment.startMicros(), soundMicros, restMicros);
   }
 
   /**

@@ -2,6 +2,7 @@ package fingering.cli.help;
 
 import com.google.common.base.Strings;
 import com.google.common.collect.ImmutableList;
+import fingering.files.FileNames;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -107,7 +108,7 @@ public final class UsageError {
       return "'%s' is %s".formatted(number.group(1), tooLarge ? "too large" : "not a " + expected);
     }
     Matcher file = FILE.matcher(fault);
-    return file.matches() ? "'%s' is not a file name".formatted(file.group(1)) : fault;
+    return file.matches() ? FileNames.fault(file.group(1)) : fault;
   }
 
   private String missing(List<ArgSpec> missing) {

@@ -60,6 +60,10 @@ public final class ScoreFinder {
   }
 
   private void add(String argument) {
+    if (argument.isBlank()) {
+      problems.add("The name of a score is empty: name a file or a folder.");
+      return;
+    }
     try {
       Path path = Path.of(argument);
       if (Files.isDirectory(path)) {

@@ -23,7 +23,7 @@ public final class FileProblem {
           .formatted(file);
     }
     if (says(cause, "symbolic link")) {
-      return "%s is a link that leads back to itself: name the file itself.".formatted(file);
+      return loop(file);
     }
     if (cause instanceof NoSuchFileException || says(cause, "not a directory", "name too long")) {
       return "There is no file %s: check the name and the folder.".formatted(file);
@@ -40,6 +40,9 @@ public final class FileProblem {
     if (cause instanceof AccessDeniedException) {
       return "You are not allowed to write %s: choose another folder.".formatted(target);
     }
+    if (says(cause, "symbolic link")) {
+      return loop(target);
+    }
     if (says(cause, "read-only")) {
       return "%s could not be written because its disk is read-only: choose another folder."
           .formatted(target);
@@ -54,6 +57,10 @@ public final class FileProblem {
     }
     return "%s could not be written: check that the disk is not full, or choose another folder."
         .formatted(target);
+  }
+
+  private static String loop(Path file) {
+    return "%s is a link that leads back to itself: name the file itself.".formatted(file);
   }
 
   /** One sentence about a file whose folder does not exist. */

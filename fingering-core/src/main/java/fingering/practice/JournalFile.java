@@ -9,6 +9,7 @@ import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
@@ -44,7 +45,8 @@ public record JournalFile(Path path) {
    * @throws JournalException if it cannot be read; the message is one sentence
    */
   public Journal read() {
-    return Files.exists(path)
+    // A link that leads nowhere is no empty journal.
+    return Files.exists(path, LinkOption.NOFOLLOW_LINKS)
         ? locked(true, file -> Journal.parse(text(file)), StandardOpenOption.READ)
         : Journal.EMPTY;
   }

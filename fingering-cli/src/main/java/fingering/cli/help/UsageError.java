@@ -2,7 +2,6 @@ package fingering.cli.help;
 
 import com.google.common.base.Strings;
 import com.google.common.collect.ImmutableList;
-import fingering.files.FileNames;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -37,9 +36,6 @@ public final class UsageError {
   private static final Pattern CHOICE =
       Pattern.compile("expected one of \\[([^\\]]*)\\] .*but was '(.*)'", Pattern.DOTALL);
   private static final Pattern NUMBER = Pattern.compile("'(.*)' is not an? (int|double|long)");
-
-  private static final Pattern FILE =
-      Pattern.compile("cannot convert '(.*)' to [^']*\\bPath \\(.*", Pattern.DOTALL);
 
   private final ParameterException exception;
   private final CommandLine command;
@@ -107,8 +103,7 @@ public final class UsageError {
       String expected = number.group(2).equals("double") ? "number" : "whole number";
       return "'%s' is %s".formatted(number.group(1), tooLarge ? "too large" : "not a " + expected);
     }
-    Matcher file = FILE.matcher(fault);
-    return file.matches() ? FileNames.fault(file.group(1)) : fault;
+    return fault;
   }
 
   private String missing(List<ArgSpec> missing) {

@@ -18,17 +18,15 @@ import picocli.CommandLine.Option;
 public class OutputFile {
   private static final String NAME = "--output";
 
-  /** The name that stands for the terminal, as in other programs. */
-  private static final Path TERMINAL = Path.of("-");
-
   private Optional<Path> output = Optional.empty();
 
   @Option(
       names = NAME,
       paramLabel = "FILE",
+      converter = Converters.OutputConverter.class,
       description = "Print to a new file instead of the terminal.")
   final void output(Optional<Path> file) {
-    output = file.filter(name -> !name.equals(TERMINAL));
+    output = file.filter(name -> !name.toString().equals(Converters.TERMINAL));
   }
 
   /** The file to print to; empty for the terminal. */

@@ -8,7 +8,6 @@ import fingering.music.Passage;
 import fingering.scoring.Charge;
 import fingering.tables.Position;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;

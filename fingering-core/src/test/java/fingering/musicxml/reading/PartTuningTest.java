@@ -91,12 +91,6 @@ class PartTuningTest {
   }
 
   @Test
-  void aStaffOfAnotherInstrumentGivesNoRemark() {
-    assertThat(passage(staff("E2", "A2", "D3", "G3", "B3", "E4"), note("A4", 16)).remarks())
-        .noneMatch(remark -> remark.contains("strings"));
-  }
-
-  @Test
   void anAdditionalStringIsUsed() {
     Passage passage = passage(staff("C3", "G3", "D4", "A4", "E5"), note("D3", 16));
     assertThat(passage.instrument().tuning()).isEqualTo("five-string");

@@ -8,7 +8,6 @@ import fingering.music.Passage;
 import fingering.scoring.Charge;
 import fingering.tables.Position;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -199,7 +198,7 @@ public record Plan(
    *
    * @param moment index of the moment in the passage, from 0
    */
-  public List<Charge> chargesAt(int moment) {
-    return charges().stream().filter(charge -> charge.moment() == moment).toList();
+  public ImmutableList<Charge> chargesAt(int moment) {
+    return explanation.at(moment);
   }
 }

@@ -137,7 +137,6 @@ class MistakesTest {
         "compare DEMO --tempo crotchet=96     | write half, quarter",
         "compare DEMO --tempo quarter=fast    | write a note value and a number",
         "compare DEMO --instrument oud        | no instrument 'oud'",
-        "compare DEMO --instrument violin     | check the part, --instrument",
         // Files that are written
         "plan DEMO --write DEMO               | choose another name",
         "plan DEMO --write BARRED             | use a name that ends in .mxl",

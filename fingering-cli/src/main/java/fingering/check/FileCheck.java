@@ -1,7 +1,9 @@
 package fingering.check;
 
+import com.google.common.collect.ImmutableList;
 import fingering.musicxml.file.MeasureLines;
 import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.PartInfo;
 import fingering.musicxml.reading.ScoreReader;
 import fingering.playability.CheckRequest;
 import fingering.playability.ScoreCheck;
@@ -11,6 +13,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /**
  * Checks files. A failure becomes a sentence about that file, so one file never stops the others.
@@ -18,9 +21,6 @@ import java.util.function.Supplier;
  * cached.
  */
 public final class FileCheck {
-  private static final String NO_STRING_PART =
-      "no part is known to be for violin, viola, cello or bass, so nothing was checked: choose a"
-          + " part with --part, and give its instrument with --instrument.";
 
   /**
    * The settings of a check.
@@ -69,11 +69,25 @@ public final class FileCheck {
     }
   }
 
+  /** Says why no part was checked: all string parts rest throughout, or there are none. */
+  private static String nothingChecked(ImmutableList<PartInfo> parts) {
+    String resting =
+        parts.stream()
+            .filter(PartInfo::isString)
+            .map(PartInfo::name)
+            .collect(Collectors.joining(", "));
+    return resting.isEmpty()
+        ? "no part is known to be for violin, viola, cello or bass, so nothing was checked; choose a part with --part, and give its instrument with --instrument: %s."
+            .formatted(PartInfo.withReasons(parts))
+        : "nothing was checked, because the string parts have no notes to finger: %s."
+            .formatted(resting);
+  }
+
   private CheckedFile checked(Path file) {
     ScoreFile score = settings.reading().apply(file);
     ScoreCheck check = checker.get().check(ScoreReader.read(score), settings.request());
     if (check.parts().isEmpty()) {
-      return CheckedFile.refused(file, NO_STRING_PART);
+      return CheckedFile.refused(file, nothingChecked(check.leftOut()));
     }
     return CheckedFile.of(
         file,

@@ -56,6 +56,26 @@ class FileCheckTest {
     throw (RuntimeException) failure;
   }
 
+  private static String problem(String score) {
+    return new FileCheck(settings(path -> ScoreFile.of(score, ImmutableList.of())))
+        .of(Path.of("a.xml"))
+        .problem();
+  }
+
+  @Test
+  void withoutAStringPartEachPartIsNamedWithItsReason() {
+    assertThat(problem(SCORE.replace("Viola", "Tenor")))
+        .isEqualTo(
+            "a.xml: no part is known to be for violin, viola, cello or bass, so nothing was checked; choose a part with --part, and give its instrument with --instrument: 1 Tenor (another instrument or a voice).");
+  }
+
+  @Test
+  void aStringPartThatRestsThroughoutHasNoNotesToFinger() {
+    assertThat(problem(SCORE.replaceAll("<pitch>.*</pitch>", "<rest/>")))
+        .isEqualTo(
+            "a.xml: nothing was checked, because the string parts have no notes to finger: Viola.");
+  }
+
   @Test
   void outOfMemoryIsRetriedOnceWithANewChecker() {
     AtomicInteger asked = new AtomicInteger();

@@ -36,25 +36,28 @@ public final class ClefChoice {
   /**
    * The clef to write before the next measure; empty if the current one stays.
    *
-   * @param notes the notes of the measure, at least one
+   * @param notes the notes and rests of the measure; a measure of rests keeps the clef
    */
   public Optional<PlainClef> next(ImmutableList<PlainNote> notes) {
-    int highest =
+    PlainClef suitable =
         notes.stream()
             .flatMap(note -> note.pitches().stream())
             .max(Comparator.comparingInt(Pitch::letterNumber))
-            .orElseThrow()
-            .letterNumber();
-    PlainClef suitable =
-        clefs.stream()
-            .filter(clef -> highest - topLine(clef).letterNumber() <= THREE_LEDGERS)
-            .findFirst()
-            .orElse(clefs.get(clefs.size() - 1));
+            .map(this::suitable)
+            .or(() -> current)
+            .orElse(clefs.get(0));
     if (current.filter(suitable::equals).isPresent()) {
       return Optional.empty();
     }
     current = Optional.of(suitable);
     return current;
+  }
+
+  private PlainClef suitable(Pitch highest) {
+    return clefs.stream()
+        .filter(clef -> highest.letterNumber() - topLine(clef).letterNumber() <= THREE_LEDGERS)
+        .findFirst()
+        .orElse(clefs.get(clefs.size() - 1));
   }
 
   private static Pitch topLine(PlainClef clef) {

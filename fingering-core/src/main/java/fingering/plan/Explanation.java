@@ -2,6 +2,8 @@ package fingering.plan;
 
 import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.Multimaps;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.scoring.Charge;
@@ -18,10 +20,12 @@ import java.util.function.Supplier;
  */
 public final class Explanation {
   private final Supplier<ImmutableList<Charge>> charges;
+  private final Supplier<ImmutableListMultimap<Integer, Charge>> byMoment;
   private final Supplier<ImmutableList<RuleCost>> rules;
 
   private Explanation(Supplier<ImmutableList<Charge>> charges, Scoring scoring) {
     this.charges = Suppliers.memoize(charges::get);
+    this.byMoment = Suppliers.memoize(() -> Multimaps.index(charges(), Charge::moment));
     this.rules = Suppliers.memoize(() -> byRule(scoring, charges()));
   }
 
@@ -59,6 +63,11 @@ public final class Explanation {
   /** What each rule charged each moment. */
   public ImmutableList<Charge> charges() {
     return charges.get();
+  }
+
+  /** The charges at a moment, in the order of {@link #charges}. */
+  public ImmutableList<Charge> at(int moment) {
+    return byMoment.get().get(moment);
   }
 
   /** The charges added up by rule, most expensive first, without rules that charged nothing. */

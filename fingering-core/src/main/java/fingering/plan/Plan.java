@@ -199,7 +199,7 @@ public record Plan(
    *
    * @param moment index of the moment in the passage, from 0
    */
-  public List<Charge> chargesAt(int moment) {
-    return charges().stream().filter(charge -> charge.moment() == moment).toList();
+  public ImmutableList<Charge> chargesAt(int moment) {
+    return explanation.at(moment);
   }
 }

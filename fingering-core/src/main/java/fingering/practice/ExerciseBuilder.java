@@ -1,7 +1,6 @@
 package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.Lists;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.BeatUnit;
@@ -21,6 +20,7 @@ import java.util.Optional;
 
 /** Builds exercises from the notes and fingers of a plan (common practice, no source). */
 final class ExerciseBuilder {
+  private static final BeatUnit WHOLE = new BeatUnit("whole", 0);
   private static final BeatUnit HALF = new BeatUnit("half", 0);
   private static final BeatUnit QUARTER = BeatUnit.QUARTER;
   private static final BeatUnit EIGHTH = new BeatUnit("eighth", 0);
@@ -28,8 +28,11 @@ final class ExerciseBuilder {
   private static final BeatUnit SHORT = new BeatUnit("16th", 0);
   private static final Tempo SLOW = new Tempo(QUARTER, BigDecimal.valueOf(60));
 
-  /** Notes in a measure of eighths, or of dotted eighths and sixteenths. */
-  private static final int NOTES_IN_MEASURE = 8;
+  /** The sixteenths of a measure, of a half note, and of a beat. */
+  private static final int MEASURE = 16;
+
+  private static final int HALF_MEASURE = 8;
+  private static final int BEAT = 4;
 
   private final Plan plan;
   private final Instrument instrument;
@@ -143,7 +146,7 @@ final class ExerciseBuilder {
         boolean dot = (i % 2 == 0) == longFirst;
         events.add(new Event(notes(m), dot ? DOTTED : SHORT));
       }
-      pad(events, longFirst ? ImmutableList.of(DOTTED, SHORT) : ImmutableList.of(SHORT, DOTTED));
+      fill(events);
     }
     return exercise("Dotted rhythms", from, measures(events));
   }
@@ -158,11 +161,11 @@ final class ExerciseBuilder {
               .collect(ImmutableList.toImmutableList());
       events.add(new Event(open, EIGHTH));
     }
-    pad(events, ImmutableList.of(EIGHTH));
+    fill(events);
     for (int m = from; m <= to; m++) {
       events.add(new Event(notes(m), EIGHTH));
     }
-    pad(events, ImmutableList.of(EIGHTH));
+    fill(events);
     return exercise("String crossings", from, measures(events));
   }
 
@@ -173,8 +176,10 @@ final class ExerciseBuilder {
       for (int m = from; m <= to; m++) {
         events.add(new Event(notes(m), EIGHTH));
       }
-      events.add(rest(EIGHTH));
-      pad(events, ImmutableList.of(EIGHTH));
+      if (position(events) == 0) {
+        events.add(rest(WHOLE));
+      }
+      fill(events);
     }
     return exercise("Repeated figure", from, measures(events));
   }
@@ -183,15 +188,39 @@ final class ExerciseBuilder {
     return new Fingered(written(instrument.string(string).pitch()), "0", string);
   }
 
-  private static void pad(List<Event> events, ImmutableList<BeatUnit> values) {
-    while (events.size() % NOTES_IN_MEASURE != 0) {
-      events.add(rest(values.get(events.size() % values.size())));
+  /** Fills the last measure with rests, none across a beat or the middle of the measure. */
+  private static void fill(List<Event> events) {
+    for (int at = position(events); at != 0; at = position(events)) {
+      events.add(
+          rest(
+              switch (at % BEAT) {
+                case 1 -> DOTTED;
+                case 2 -> EIGHTH;
+                case 3 -> SHORT;
+                default -> at == HALF_MEASURE ? HALF : QUARTER;
+              }));
     }
   }
 
+  /** Returns the position after the last event: sixteenths from the start of its measure. */
+  private static int position(List<Event> events) {
+    return events.stream().mapToInt(ExerciseBuilder::sixteenths).sum() % MEASURE;
+  }
+
+  private static int sixteenths(Event event) {
+    return event.value().quarters().multiply(BEAT).intValue();
+  }
+
   private static ImmutableList<ImmutableList<Event>> measures(List<Event> events) {
-    return Lists.partition(events, NOTES_IN_MEASURE).stream()
-        .map(ImmutableList::copyOf)
-        .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<ImmutableList<Event>> measures = ImmutableList.builder();
+    List<Event> measure = new ArrayList<>();
+    for (Event event : events) {
+      measure.add(event);
+      if (position(measure) == 0) {
+        measures.add(ImmutableList.copyOf(measure));
+        measure.clear();
+      }
+    }
+    return measures.build();
   }
 }

@@ -39,24 +39,27 @@ final class RepeatedFigures {
         IntStream.range(0, plan.grips().size()).mapToObj(m -> key(plan, m)).toList();
     Optional<Figure> most = Optional.empty();
     for (int length = SHORTEST; length <= LONGEST; length++) {
+      int[] times = times(keys, length);
       for (int from = 0; from + length * TIMES <= keys.size(); from++) {
-        int times = times(keys, from, length);
         int least = most.map(Figure::times).orElse(TIMES - 1);
-        if (times > least && hasDifferentMoments(keys.subList(from, from + length))) {
-          most = Optional.of(new Figure(from, length, times));
+        if (times[from] > least && hasDifferentMoments(keys.subList(from, from + length))) {
+          most = Optional.of(new Figure(from, length, times[from]));
         }
       }
     }
     return most;
   }
 
-  private static int times(List<String> keys, int from, int length) {
-    List<String> figure = keys.subList(from, from + length);
-    int times = 1;
-    for (int at = from + length;
-        at + length <= keys.size() && keys.subList(at, at + length).equals(figure);
-        at += length) {
-      times++;
+  /**
+   * Returns how many times in a row the figure of a length is played from each moment on. The
+   * figure repeats as long as each moment equals the moment one figure later.
+   */
+  private static int[] times(List<String> keys, int length) {
+    int[] times = new int[keys.size()];
+    int equal = 0;
+    for (int from = keys.size() - length - 1; from >= 0; from--) {
+      equal = keys.get(from).equals(keys.get(from + length)) ? equal + 1 : 0;
+      times[from] = 1 + equal / length;
     }
     return times;
   }

@@ -319,7 +319,7 @@ class OddScoresTest {
 
     assertThat(score.passage(PassageRequest.WHOLE.withPart("Violin")).notes()).hasSize(1);
     assertThat(Refusal.of(() -> score.passage(PassageRequest.WHOLE.withPart("Viola"))))
-        .isEqualTo("Viola has no notes at all: choose another part with --part.");
+        .isEqualTo("Viola has no notes to finger: choose another part with --part.");
   }
 
   @Test

@@ -177,6 +177,15 @@ public final class ScoreText {
     return new Part(name, instrument, String.join("", measures));
   }
 
+  /** A part of which only the name and the MIDI program are known. */
+  public static Part partWithProgram(String name, int program, String... measures) {
+    return new Part(
+        name,
+        "<midi-instrument><midi-channel>1</midi-channel><midi-program>%d</midi-program></midi-instrument>"
+            .formatted(program),
+        String.join("", measures));
+  }
+
   public static String score(Part... parts) {
     StringBuilder list = new StringBuilder();
     StringBuilder music = new StringBuilder();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.LeftHand;
+import fingering.music.BeatUnit;
 import fingering.music.Measure;
 import fingering.music.Music;
 import fingering.music.Note;
@@ -105,6 +106,19 @@ class PracticeSpotsTest {
     assertThat(exercise.measures()).hasSize(2);
     assertThat(exercise.notes().stream().map(note -> note.written().toString()))
         .containsExactly("A4", "B4", "C#5", "B4", "A4", "B4", "C#5", "B4");
+  }
+
+  /** A figure that fills its measure is followed by a measure of rest. */
+  @Test
+  void figureOfEightNotesHasAMeasureOfRestAfterEachTime() {
+    String figure = "D4/0.5 G4/0.5 B4/0.5 D5/0.5 G5/0.5 D5/0.5 B4/0.5 G4/0.5 ";
+    Passage passage = Music.on("violin").tempo("quarter=60").notes(figure.repeat(3) + "G4/4");
+    Plan plan = Planner.of(passage, StandardRules.commonPractice()).plan(Brief.free("free"));
+    SpotExercise exercise = new ExerciseBuilder(plan).figure(0, 7);
+    assertThat(exercise.measures()).hasSize(4);
+    assertThat(exercise.measures().get(1))
+        .containsExactly(new SpotExercise.Event(ImmutableList.of(), new BeatUnit("whole", 0)));
+    assertThat(read(exercise).notes()).hasSize(16);
   }
 
   /** A guide finger would slide on a string that has to sound open. */

@@ -6,37 +6,32 @@ import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Multimaps;
 import fingering.tables.Instrument.HandKind;
-import java.text.Normalizer;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * The instruments of the tables, their tunings and sizes, and the signs by which the instrument of
  * a part is recognised. Immutable.
  */
 public final class Instruments {
-  private static final Pattern NOT_LETTERS = Pattern.compile("[^a-z]+");
-  private static final Pattern QUALIFIER =
-      Pattern.compile("(?<= )(i{1,3}|iv|solo|soli|string|strings|section|tutti|div)(?= )");
-  private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
+  private static final String OTHER = "-";
+  private static final Pattern PROGRAMS = Pattern.compile("(\\d{1,3})(?:-(\\d{1,3}))?");
 
   private final ImmutableMap<String, Instrument> byId;
   private final ImmutableListMultimap<String, Tuning> tunings;
   private final ImmutableListMultimap<String, Size> sizes;
-  private final ImmutableMap<String, String> words;
-  private final ImmutableMap<String, String> wordsAlone;
-  private final ImmutableSet<String> conjunctions;
-  private final ImmutableSet<String> otherInstruments;
-  private final ImmutableSet<String> otherFamilies;
+  private final PartNames names;
   private final ImmutableMap<String, String> sounds;
+  private final ImmutableSet<String> otherFamilies;
+  private final ImmutableSet<String> defaultSounds;
+  private final ImmutableMap<Integer, String> programs;
   private final ImmutableMap<String, String> clefs;
 
   private Instruments(Table instruments, Table tunings, Table sizes, Table signs) {
@@ -47,13 +42,12 @@ public final class Instruments {
         instruments.rows().stream()
             .map(this::instrument)
             .collect(ImmutableMap.toImmutableMap(Instrument::id, instrument -> instrument));
-    words = signs(signs, "word");
-    wordsAlone = signs(signs, "alone");
-    conjunctions = words(signs, "and");
-    otherInstruments = words(signs, "other");
-    otherFamilies = words(signs, "family");
-    sounds = signs(signs, "sound");
-    clefs = signs(signs, "clef");
+    names = new PartNames(signs, ids);
+    sounds = PartNames.signs(signs, "sound", ids);
+    otherFamilies = PartNames.words(signs, "family");
+    defaultSounds = PartNames.words(signs, "default");
+    programs = programs(signs, ids);
+    clefs = PartNames.signs(signs, "clef", ids);
   }
 
   /** The instruments of the tables that come with the library. */
@@ -116,23 +110,27 @@ public final class Instruments {
     return all.stream().filter(one -> name.apply(one).equals(wanted)).findFirst();
   }
 
-  private ImmutableMap<String, String> signs(Table table, String kind) {
-    ImmutableMap.Builder<String, String> signs = ImmutableMap.builder();
+  /** The instruments of MIDI programs, or '-' for another instrument. A row may give a range. */
+  private static ImmutableMap<Integer, String> programs(Table table, ImmutableSet<String> ids) {
+    ImmutableMap.Builder<Integer, String> programs = ImmutableMap.builder();
     for (Table.Row row : table.rows()) {
-      if (!row.text(0).equals(kind)) {
+      if (!row.text(0).equals("program")) {
         continue;
       }
-      row.refuseUnknown(2, ids());
-      signs.put(row.text(1), row.text(2));
+      if (!row.text(2).equals(OTHER)) {
+        row.refuseUnknown(2, ids);
+      }
+      Matcher range = PROGRAMS.matcher(row.text(1));
+      if (!range.matches()) {
+        throw row.error("'" + row.text(1) + "' is not a MIDI program or a range of them");
+      }
+      int first = Integer.parseInt(range.group(1));
+      int last = range.group(2) == null ? first : Integer.parseInt(range.group(2));
+      for (int program = first; program <= last; program++) {
+        programs.put(program, row.text(2));
+      }
     }
-    return signs.buildKeepingLast();
-  }
-
-  private static ImmutableSet<String> words(Table table, String kind) {
-    return table.rows().stream()
-        .filter(row -> row.text(0).equals(kind))
-        .map(row -> row.text(1))
-        .collect(ImmutableSet.toImmutableSet());
+    return programs.buildKeepingLast();
   }
 
   /** The ids of the instruments, in the order of {@link #all()}. */
@@ -213,7 +211,7 @@ public final class Instruments {
   }
 
   /**
-   * The instrument with that name, in English, Italian, German or French.
+   * The instrument with that name, in one of the languages of the tables.
    *
    * @throws FingeringException if there is none; the message lists the instruments
    */
@@ -226,7 +224,7 @@ public final class Instruments {
   }
 
   /**
-   * The instrument that a part name mentions, in English, Italian, German or French; the first if
+   * The instrument that a part name mentions, in one of the languages of the tables; the first if
    * it mentions several. A part for cello and bass counts as a cello part, because only the cello
    * plays it at written pitch (common practice).
    */
@@ -241,71 +239,35 @@ public final class Instruments {
 
   /** The instruments that a part name mentions, in its order, each once. */
   public ImmutableList<Instrument> allInPartName(String partName) {
-    String name = plain(partName);
-    // Abbreviations and 'bass' count only if the name contains no other words.
-    Optional<ImmutableList<String>> signsOnly = signs(QUALIFIER.matcher(name).replaceAll(" "));
-    return signsOnly.orElseGet(() -> wordsIn(name)).stream()
-        .distinct()
+    return names.mentioned(partName).stream()
         .map(this::byId)
         .collect(ImmutableList.toImmutableList());
   }
 
   /** Whether a part name mentions a voice, or an instrument that is not a bowed string. */
   public boolean namesOtherInstrument(String partName) {
-    String name = plain(partName);
-    return otherInstruments.stream().anyMatch(word -> name.contains(" " + word + " "));
+    return names.mentionsOther(partName);
   }
 
-  /** The words of a name in lower case, without accents, with blanks around each. */
-  private static String plain(String partName) {
-    String plain =
-        ACCENTS
-            .matcher(
-                Normalizer.normalize(
-                    partName.toLowerCase(Locale.ROOT).replace("ß", "ss"), Normalizer.Form.NFD))
-            .replaceAll("");
-    return " " + NOT_LETTERS.matcher(plain).replaceAll(" ").strip() + " ";
+  /** Whether a part name mentions a keyboard instrument, which plays with any other instrument. */
+  public boolean namesKeyboard(String partName) {
+    return names.mentionsKeyboard(partName);
   }
 
   /**
-   * The ids that a name mentions if it consists of signs and conjunctions only; empty if it
-   * contains anything else.
+   * Whether a part name is one that a voice, a guitar or a wind instrument shares with a bowed
+   * string, so that only its neighbours show which is meant: Bass, Alto, Basso.
    */
-  private Optional<ImmutableList<String>> signs(String name) {
-    ImmutableList.Builder<String> ids = ImmutableList.builder();
-    String remaining = name.strip();
-    while (!remaining.isEmpty()) {
-      String rest = remaining + " ";
-      Optional<String> sign =
-          Stream.of(wordsAlone.keySet(), words.keySet(), conjunctions)
-              .flatMap(Set::stream)
-              .filter(one -> rest.startsWith(one + " "))
-              .max(Comparator.comparingInt(String::length));
-      if (sign.isEmpty()) {
-        return Optional.empty();
-      }
-      Optional.ofNullable(wordsAlone.get(sign.get()))
-          .or(() -> Optional.ofNullable(words.get(sign.get())))
-          .ifPresent(ids::add);
-      remaining = remaining.substring(sign.get().length()).strip();
-    }
-    return Optional.of(ids.build());
+  public boolean isSharedName(String partName) {
+    return names.isShared(partName);
   }
 
-  /** The ids of the words in a name; the longest match counts. */
-  private ImmutableList<String> wordsIn(String name) {
-    ImmutableList.Builder<String> ids = ImmutableList.builder();
-    int at = 0;
-    while (at < name.length()) {
-      String rest = name.substring(at);
-      Optional<String> sign =
-          words.keySet().stream()
-              .filter(one -> rest.startsWith(" " + one + " "))
-              .max(Comparator.comparingInt(String::length));
-      sign.ifPresent(one -> ids.add(Objects.requireNonNull(words.get(one))));
-      at += sign.map(one -> one.length() + 1).orElse(1);
-    }
-    return ids.build();
+  /**
+   * Whether a part name is only a letter, which means an instrument beside bowed strings and
+   * nothing alone: B.
+   */
+  public boolean isInitial(String partName) {
+    return names.isInitial(partName);
   }
 
   /** The instrument of a MusicXML standard sound, for example {@code strings.viola}. */
@@ -315,10 +277,34 @@ public final class Instruments {
 
   /**
    * Whether a MusicXML standard sound belongs to a family without bowed strings, for example {@code
-   * wind.flutes}.
+   * wind.flutes}. The sound of a piano does not count: programs give it to any part.
    */
   public boolean isOtherSound(String sound) {
-    return otherFamilies.stream().anyMatch(family -> sound.startsWith(family + "."));
+    return in(otherFamilies, sound) && !in(defaultSounds, sound);
+  }
+
+  private static boolean in(ImmutableSet<String> families, String sound) {
+    return families.stream()
+        .anyMatch(family -> sound.equals(family) || sound.startsWith(family + "."));
+  }
+
+  /**
+   * The instrument of a General MIDI program.
+   *
+   * @param program its number, from 1
+   */
+  public Optional<Instrument> byProgram(int program) {
+    return Optional.ofNullable(programs.get(program)).map(byId::get);
+  }
+
+  /**
+   * Whether a General MIDI program is for an instrument that is not a bowed string. The piano, the
+   * acoustic bass and strings together do not count: bowed strings are played back with them too.
+   *
+   * @param program its number, from 1
+   */
+  public boolean isOtherProgram(int program) {
+    return OTHER.equals(programs.get(program));
   }
 
   /**

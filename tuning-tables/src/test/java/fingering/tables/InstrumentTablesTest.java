@@ -149,4 +149,14 @@ class InstrumentTablesTest {
         SIGNS + "word | lute | lute | invented\n",
         "signs.table, line 2: no instrument 'lute'; choose gamba");
   }
+
+  @Test
+  void aMidiProgramIsANumberOrARange() {
+    assertRefused(
+        INSTRUMENTS,
+        TUNINGS,
+        SIZES,
+        SIGNS + "program | all | gamba | invented\n",
+        "signs.table, line 2: 'all' is not a MIDI program or a range of them");
+  }
 }

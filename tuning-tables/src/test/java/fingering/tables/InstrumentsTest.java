@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import fingering.tables.Instrument.HandKind;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -157,6 +158,77 @@ class InstrumentsTest {
     assertThat(instruments.byPartName(name)).isEmpty();
   }
 
+  // common practice, no source
+  @ParameterizedTest
+  @CsvSource({
+    "Altviool, viola",
+    "Skrzypce I, violin",
+    "Altówka, viola",
+    "Wiolonczela, cello",
+    "Hegedű, violin",
+    "Brácsa, viola",
+    "Violonchelo, cello",
+    "Contrabajo, bass",
+    "Contrabaixo, bass",
+    "Alttoviulu, viola",
+    "Скрипка 1, violin",
+    "Виолончель, cello",
+    "Контрабас, bass",
+    "Violone, bass",
+    "Upright Bass, bass"
+  })
+  void thePartNameGivesTheInstrumentInOtherLanguages(String name, String id) {
+    assertThat(instruments.byPartName(name)).map(Instrument::id).contains(id);
+    assertThat(instruments.isSharedName(name)).isFalse();
+  }
+
+  // common practice, no source
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Bass Guitar",
+        "Bassgitarre",
+        "E-Bass",
+        "Electric Bass",
+        "Bass Clarinet",
+        "Contrabass Clarinet",
+        "Bass Drum",
+        "Bass Trombone",
+        "Bass Voice",
+        "Bass Viol",
+        "Tenor Sax",
+        "Tenor",
+        "Viola da gamba",
+        "Viola d'amore",
+        "Alto Flute"
+      })
+  void namesThatOnlyBeginLikeAStringAreForOtherInstruments(String name) {
+    assertThat(instruments.byPartName(name)).isEmpty();
+    assertThat(instruments.namesOtherInstrument(name)).isTrue();
+  }
+
+  @Test
+  void someNamesAreSharedWithVoicesAndOtherInstruments() {
+    assertThat(List.of("Bass", "Basso", "Basses", "Bässe", "Alto", "Bass I", "Acoustic Bass", "B."))
+        .allMatch(instruments::isSharedName);
+    assertThat(List.of("String Bass", "Double Bass", "Violoncelli e Bassi", "Cb.", "Tenor", ""))
+        .noneMatch(instruments::isSharedName);
+    assertThat(instruments.isInitial("B.")).isTrue();
+    assertThat(instruments.isInitial("Bass")).isFalse();
+    assertThat(instruments.namesKeyboard("Klavier")).isTrue();
+    assertThat(instruments.namesKeyboard("Flute")).isFalse();
+  }
+
+  // General MIDI level 1, from memory
+  @Test
+  void aMidiProgramGivesTheInstrumentOrExcludesIt() {
+    assertThat(List.of(41, 42, 43, 44))
+        .extracting(program -> instruments.byProgram(program).orElseThrow().id())
+        .containsExactly("violin", "viola", "cello", "bass");
+    assertThat(List.of(34, 40, 53, 59, 128)).allMatch(instruments::isOtherProgram);
+    assertThat(List.of(1, 33, 44, 46, 49, 129)).noneMatch(instruments::isOtherProgram);
+  }
+
   // MusicXML 4.0 standard sounds, from memory
   @ParameterizedTest
   @CsvSource({
@@ -173,6 +245,9 @@ class InstrumentsTest {
   void theSoundOfAFluteGivesNoInstrument() {
     assertThat(instruments.bySound("wind.flutes.flute")).isEmpty();
     assertThat(instruments.isOtherSound("wind.flutes.flute")).isTrue();
+    assertThat(instruments.isOtherSound("voice")).isTrue();
+    assertThat(instruments.isOtherSound("keyboard.organ")).isTrue();
+    assertThat(instruments.isOtherSound("keyboard.piano")).isFalse();
     assertThat(instruments.isOtherSound("strings.violin")).isFalse();
     assertThat(instruments.isOtherSound("strings.viola-damore")).isFalse();
   }

@@ -186,7 +186,7 @@ public final class SheetPieces {
   }
 
   private PartInfo forInstrument(PartInfo part) {
-    Optional<Instrument> own = part.instrument().filter(one -> !part.guessed());
+    Optional<Instrument> own = part.instrument().filter(one -> part.isString());
     if (own.isPresent() && !own.get().id().equals(sheet.instrument().id())) {
       throw new FingeringException(
           "the sheet is for the %s, but the part '%s' is for the %s: choose another part."

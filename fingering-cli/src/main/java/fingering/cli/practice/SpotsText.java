@@ -1,17 +1,20 @@
 package fingering.cli.practice;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
 import fingering.cli.file.NewFiles;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.musicxml.UnwritableScoreException;
 import fingering.practice.PracticeSpot;
+import fingering.practice.SpotExercise;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Practice spots as text. */
 public final class SpotsText {
@@ -43,19 +46,45 @@ public final class SpotsText {
       spot.listenFor().ifPresent(text -> paragraph.append(" Listen: ").append(text).append('.'));
       int number = i;
       written
-          .flatMap(exercises -> exercises.file(number))
-          .ifPresent(file -> paragraph.append(" Written to ").append(file).append('.'));
+          .flatMap(exercises -> exercises.remark(number))
+          .ifPresent(remark -> paragraph.append(' ').append(remark));
       paragraphs.add(paragraph.toString());
     }
     return paragraphs.build();
   }
 
-  /**
-   * The exercises for spots, each in its own file.
-   *
-   * @param folder the folder of the files
-   */
-  public record Exercises(Path folder, List<PracticeSpot> spots) {
+  /** The exercises for spots, each in its own file. */
+  public static final class Exercises {
+    private final Path folder;
+    private final List<PracticeSpot> spots;
+
+    /** The indexes of spots whose exercises fail; the ladder and the other exercises do not. */
+    private final ImmutableSet<Integer> failing;
+
+    /**
+     * Takes the exercises of spots.
+     *
+     * @param folder the folder of the files
+     */
+    public Exercises(Path folder, List<PracticeSpot> spots) {
+      this.folder = folder;
+      this.spots = ImmutableList.copyOf(spots);
+      failing =
+          IntStream.range(0, spots.size())
+              .filter(spot -> fails(spots.get(spot)))
+              .boxed()
+              .collect(ImmutableSet.toImmutableSet());
+    }
+
+    private static boolean fails(PracticeSpot spot) {
+      try {
+        spot.exercise().ifPresent(SpotExercise::text);
+        return false;
+      } catch (RuntimeException e) {
+        return true;
+      }
+    }
+
     /**
      * Adds the exercises to the new files.
      *
@@ -81,26 +110,30 @@ public final class SpotsText {
             folder + " cannot be created as a folder; give --exercises another name.", e);
       }
       for (int i = 0; i < spots.size(); i++) {
-        Optional<Path> file = file(i);
-        spots
-            .get(i)
-            .exercise()
-            .ifPresent(
-                exercise -> files.score(exercise.stage(file.orElseThrow()), file.orElseThrow()));
+        PracticeSpot spot = spots.get(i);
+        file(i).ifPresent(file -> files.score(spot.exercise().orElseThrow().stage(file), file));
       }
     }
 
     /** Whether there are any. */
-    boolean any() {
-      return spots.stream().anyMatch(spot -> spot.exercise().isPresent());
+    private boolean any() {
+      return IntStream.range(0, spots.size()).anyMatch(spot -> file(spot).isPresent());
+    }
+
+    /** Says where the exercise of a spot is; empty if it has none. */
+    private Optional<String> remark(int spot) {
+      return failing.contains(spot)
+          ? Optional.of("Its exercise could not be written.")
+          : file(spot).map(file -> "Written to " + file + ".");
     }
 
     /** The file for a spot; empty if it has no exercise. */
-    Optional<Path> file(int spot) {
+    private Optional<Path> file(int spot) {
       String measures = spots.get(spot).measures().replace('–', '-').replaceAll("[^\\w-]", "_");
       return spots
           .get(spot)
           .exercise()
+          .filter(exercise -> !failing.contains(spot))
           .map(exercise -> folder.resolve((spot + 1) + "-measure-" + measures + ".musicxml"));
     }
   }

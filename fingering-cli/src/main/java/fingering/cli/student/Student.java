@@ -57,11 +57,11 @@ public record Student(String file, Player player) {
    * @throws SelectionException if it is for another instrument
    */
   void requirePart(PartInfo part) {
-    if (player.instrument().isEmpty() || part.instrument().isEmpty() || part.guessed()) {
+    if (player.instrument().isEmpty() || !part.isString()) {
       return;
     }
     Instrument own = player.instrument().get();
-    Instrument other = part.instrument().get();
+    Instrument other = part.instrument().orElseThrow();
     if (!own.id().equals(other.id())) {
       throw new SelectionException(
           "The player of %s plays the %s, and the part '%s' is for the %s: choose another part with --part, or add --instrument %s to play this part on the %s."

@@ -1,162 +1,102 @@
 package fingering.musicxml.reading;
 
-import com.google.common.base.Strings;
 import com.google.common.collect.ImmutableList;
-import fingering.musicxml.xml.XmlText;
+import fingering.musicxml.reading.PartSigns.Kind;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
-import java.math.BigInteger;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
-import org.audiveris.proxymusic.Clef;
-import org.audiveris.proxymusic.ClefSign;
-import org.audiveris.proxymusic.PartName;
-import org.audiveris.proxymusic.ScoreInstrument;
-import org.audiveris.proxymusic.ScorePart;
 
-/** Detects the instruments of parts from their names, sounds and clefs. */
+/**
+ * Detects the instruments of the parts of a score: from what each part shows by itself, then from
+ * its neighbours, then from its first clef.
+ */
 final class InstrumentDetector {
-  /** Names shared by voices and strings; alto is the French name of the viola. */
-  private static final Pattern VOICE =
-      Pattern.compile("\\b(?:alto|altos|bass|basses|basso|bassi)\\b", Pattern.CASE_INSENSITIVE);
-
   private final Instruments instruments;
 
   InstrumentDetector(Instruments instruments) {
     this.instruments = instruments;
   }
 
-  /**
-   * Returns the name of a part.
-   *
-   * @param number its number, from 1
-   * @param listed its entry in the list of parts, if it has one
-   */
-  static String name(int number, Optional<ScorePart> listed) {
-    return names(listed).stream().findFirst().orElse("Part " + number);
+  /** Describes the parts of a score, in its order. */
+  ImmutableList<PartInfo> describe(ImmutableList<PartSigns> parts) {
+    PartNeighbours neighbours = new PartNeighbours(parts);
+    ImmutableList.Builder<PartInfo> infos = ImmutableList.builder();
+    for (int i = 0; i < parts.size(); i++) {
+      infos.add(describe(i, parts.get(i), neighbours));
+    }
+    return infos.build();
   }
 
-  private static ImmutableList<String> names(Optional<ScorePart> listed) {
-    return Stream.concat(
-            listed.map(ScorePart::getPartName).map(PartName::getValue).stream(),
-            Stream.concat(
-                scoreInstruments(listed).stream()
-                    .map(ScoreInstrument::getInstrumentName)
-                    .filter(Objects::nonNull),
-                listed.map(ScorePart::getPartAbbreviation).map(PartName::getValue).stream()))
-        .map(XmlText::printable)
-        .filter(name -> !name.isEmpty())
-        .collect(ImmutableList.toImmutableList());
+  private PartInfo describe(int index, PartSigns part, PartNeighbours neighbours) {
+    if (part.instrument().isEmpty()) {
+      return byClef(index, part, part.reason());
+    }
+    Instrument instrument = part.instrument().get();
+    if (part.kind() == Kind.STRING) {
+      return string(index, part, instrument, alsoNamed(instrument, part));
+    }
+    PartNeighbours.Decision decision = neighbours.decide(index, instrument);
+    if (!decision.string()) {
+      return byClef(index, part, decision.reason());
+    }
+    // A clef for that instrument only, such as the alto clef, leaves no doubt.
+    boolean sure = part.byClef().map(Instrument::id).equals(Optional.of(instrument.id()));
+    return string(
+        index,
+        part,
+        instrument,
+        sure
+            ? Optional.empty()
+            : Optional.of(
+                "the part '%s' is taken for a %s because %s; use --instrument if that is wrong"
+                    .formatted(part.name(), instrument.nameInSentence(), decision.reason())));
   }
 
-  private static ImmutableList<ScoreInstrument> scoreInstruments(Optional<ScorePart> listed) {
-    return listed.map(p -> ImmutableList.copyOf(p.getScoreInstrument())).orElse(ImmutableList.of());
-  }
-
-  /**
-   * Describes a part.
-   *
-   * @param number its number, from 1
-   * @param listed its entry in the list of parts, if it has one
-   * @param part its music, read to the end
-   */
-  PartInfo describe(int number, Optional<ScorePart> listed, PartReader part) {
-    String id = Strings.nullToEmpty(listed.map(ScorePart::getId).orElse(""));
-    Optional<Instrument> named =
-        scoreInstruments(listed).stream()
-            .map(ScoreInstrument::getInstrumentSound)
-            .filter(Objects::nonNull)
-            .flatMap(sound -> instruments.bySound(sound.strip()).stream())
-            .findFirst()
-            .or(() -> names(listed).stream().flatMap(n -> byName(n, part).stream()).findFirst());
-    Optional<Instrument> found = named.or(() -> part.firstClef().flatMap(this::byClef));
+  private static PartInfo string(
+      int index, PartSigns part, Instrument instrument, Optional<String> doubt) {
     return new PartInfo(
-        number,
-        id,
-        name(number, listed),
-        found,
-        named.isEmpty() && found.isPresent(),
-        found.flatMap(read -> doubt(read, named.isPresent(), listed)));
+        index + 1, part.id(), part.name(), Optional.of(instrument), false, doubt, "");
   }
 
-  /** A remark if a part names several instruments, another instrument, or none. */
-  private Optional<String> doubt(Instrument read, boolean named, Optional<ScorePart> listed) {
-    if (named) {
-      return names(listed).stream()
-          .findFirst()
-          .flatMap(
-              name ->
-                  instruments.allInPartName(name).stream()
-                      .filter(other -> !other.id().equals(read.id()))
-                      .findFirst()
-                      .map(
-                          other ->
-                              "the part name '%s' also mentions the %s; it is read for the %s; use --instrument %s for the other"
-                                  .formatted(
-                                      name,
-                                      other.nameInSentence(),
-                                      read.nameInSentence(),
-                                      other.id())));
-    }
-    Optional<String> another =
-        names(listed).stream()
-            .filter(instruments::namesOtherInstrument)
-            .findFirst()
-            .or(() -> otherSound(listed).map(sound -> name(0, listed)));
-    return Optional.of(
-        another
-            .map(
-                name ->
-                    "'%s' is not a part for a bowed string instrument; by its first clef it is read for the %s; use --instrument to choose another"
-                        .formatted(name, read.nameInSentence()))
-            .orElseGet(
-                () ->
-                    "the part does not name its instrument; by its first clef it is read for the %s"
-                        .formatted(read.id())));
+  private PartInfo byClef(int index, PartSigns part, String reason) {
+    return new PartInfo(
+        index + 1,
+        part.id(),
+        part.name(),
+        part.byClef(),
+        part.byClef().isPresent(),
+        part.byClef().map(read -> guess(read, part, reason)),
+        reason);
   }
 
-  private Optional<String> otherSound(Optional<ScorePart> listed) {
-    return scoreInstruments(listed).stream()
-        .map(ScoreInstrument::getInstrumentSound)
-        .filter(Objects::nonNull)
-        .filter(sound -> instruments.isOtherSound(sound.strip()))
-        .findFirst();
+  /** A remark if the name of a string part also mentions another instrument. */
+  private Optional<String> alsoNamed(Instrument read, PartSigns part) {
+    return part.names().stream()
+        .findFirst()
+        .flatMap(
+            name ->
+                instruments.allInPartName(name).stream()
+                    .filter(other -> !other.id().equals(read.id()))
+                    .findFirst()
+                    .map(
+                        other ->
+                            "the part name '%s' also mentions the %s; it is read for the %s; use --instrument %s for the other"
+                                .formatted(
+                                    name,
+                                    other.nameInSentence(),
+                                    read.nameInSentence(),
+                                    other.id())));
   }
 
-  /** The instrument in a part name; an alto or a bass may also be a voice. */
-  private Optional<Instrument> byName(String name, PartReader part) {
-    Optional<Instrument> found = instruments.byPartName(name);
-    if (found.isEmpty() || !VOICE.matcher(name).find()) {
-      return found;
-    }
-    boolean treble = part.firstClef().map(clef -> clef.getSign() == ClefSign.G).orElse(false);
-    boolean alto = found.get().id().equals("viola");
-    return (treble && alto) || part.hasLyrics() ? Optional.empty() : found;
-  }
-
-  private Optional<Instrument> byClef(Clef clef) {
-    if (clef.getSign() == null) {
-      return Optional.empty();
-    }
-    String sign = clef.getSign().value();
-    String line =
-        clef.getLine() == null
-            ? switch (sign) {
-              case "G" -> "2";
-              case "F" -> "4";
-              case "C" -> "3";
-              default -> "";
-            }
-            : clef.getLine().toString();
-    BigInteger octave = clef.getClefOctaveChange();
-    if (octave == null || octave.signum() == 0) {
-      return instruments.byClef(sign + line);
-    }
-    // Programs give the double bass a bass clef with an 8 below.
-    return (sign + line).equals("F4") && octave.intValue() == -1
-        ? instruments.byPartName("double bass")
-        : Optional.empty();
+  /** A remark on a part that only its clef suggests. The name shown needs no reason. */
+  private static String guess(Instrument read, PartSigns part, String reason) {
+    return part.kind() == Kind.UNKNOWN
+        ? "the part does not name its instrument; by its first clef it is read for the %s"
+            .formatted(read.nameInSentence())
+        : "'%s' is not a part for a bowed string instrument%s; by its first clef it is read for the %s; use --instrument to choose another"
+            .formatted(
+                part.name(),
+                reason.equals(PartSigns.OTHER_NAME) ? "" : " (" + reason + ")",
+                read.nameInSentence());
   }
 }

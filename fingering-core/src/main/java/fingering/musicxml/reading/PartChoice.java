@@ -70,11 +70,16 @@ final class PartChoice {
     }
     ImmutableList<PartInfo> strings =
         parts.stream()
-            .filter(part -> !part.guessed() && part.instrument().isPresent())
+            .filter(PartInfo::isString)
             .filter(part -> instrument.isEmpty() || isFor(part, instrument.get()))
             .collect(ImmutableList.toImmutableList());
     if (strings.size() == 1) {
       return strings.get(0);
+    }
+    if (parts.stream().noneMatch(PartInfo::isString)) {
+      throw new SelectionException(
+          "%s has %d parts, none of them known to be for a string instrument; choose one with --part, and its instrument with --instrument: %s."
+              .formatted(score, parts.size(), PartInfo.withReasons(parts)));
     }
     throw new SelectionException(
         "%s has %d parts; choose one with --part: %s.".formatted(score, parts.size(), list(parts)));

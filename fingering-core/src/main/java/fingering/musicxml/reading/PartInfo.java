@@ -1,5 +1,7 @@
 package fingering.musicxml.reading;
 
+import com.google.common.collect.ImmutableList;
+import fingering.musicxml.xml.XmlText;
 import fingering.tables.Instrument;
 import java.util.Optional;
 
@@ -13,6 +15,8 @@ import java.util.Optional;
  * @param guessed whether only the first clef suggests the instrument
  * @param doubt a remark on the instrument if none is requested, without full stop; empty if the
  *     part names exactly one
+ * @param reason why the part is not taken for a string part, a few words such as "with lyrics";
+ *     empty if it is
  */
 public record PartInfo(
     int number,
@@ -20,12 +24,29 @@ public record PartInfo(
     String name,
     Optional<Instrument> instrument,
     boolean guessed,
-    Optional<String> doubt) {
+    Optional<String> doubt,
+    String reason) {
 
   /** Creates a part without a remark on its instrument. */
   public PartInfo(
       int number, String id, String name, Optional<Instrument> instrument, boolean guessed) {
-    this(number, id, name, instrument, guessed, Optional.empty());
+    this(number, id, name, instrument, guessed, Optional.empty(), "");
+  }
+
+  /** Returns whether the part is known to be for a bowed string instrument. */
+  public boolean isString() {
+    return instrument.isPresent() && !guessed;
+  }
+
+  /**
+   * Returns the parts that are not for strings, as in a list of choices, with the reasons: {@code 1
+   * Tenor (with lyrics)}.
+   */
+  public static String withReasons(ImmutableList<PartInfo> parts) {
+    return XmlText.listed(
+        parts.stream()
+            .map(part -> part + (part.reason.isEmpty() ? "" : " (" + part.reason + ")"))
+            .collect(ImmutableList.toImmutableList()));
   }
 
   /** Returns number and name, as in a list of choices: {@code 2 Violin 2}. */

@@ -333,10 +333,9 @@ public final class Score {
               .formatted(info.name()));
     }
     throw new SelectionException(
-        "%s has no %s: choose another part with --part."
+        "%s has no %s to finger: choose another part with --part."
             .formatted(
-                info.name(),
-                timeline.leftOut().unprinted() > 0 ? "printed notes" : "notes at all"));
+                info.name(), timeline.leftOut().unprinted() > 0 ? "printed notes" : "notes"));
   }
 
   private static SelectionException noInstrument(PartInfo info) {

@@ -54,7 +54,7 @@ final class ScoreListener extends Unmarshaller.Listener {
     }
   }
 
-  private final InstrumentDetector instruments = new InstrumentDetector(Instruments.standard());
+  private final Instruments instruments = Instruments.standard();
   private final List<ScorePart> listed = new ArrayList<>();
   private final List<PartState> parts = new ArrayList<>();
   private boolean empty = true;
@@ -79,8 +79,7 @@ final class ScoreListener extends Unmarshaller.Listener {
       return parts.get(index - 1);
     }
     PartState created =
-        new PartState(
-            part, new PartReader(index, InstrumentDetector.name(index + 1, entry(part, index))));
+        new PartState(part, new PartReader(index, PartSigns.name(index + 1, entry(part, index))));
     parts.add(created);
     return created;
   }
@@ -103,13 +102,13 @@ final class ScoreListener extends Unmarshaller.Listener {
    * @throws UnreadableScoreException if no part can be read
    */
   Score score(String title, ImmutableList<String> remarks) {
-    ImmutableList.Builder<PartInfo> infos = ImmutableList.builder();
+    ImmutableList.Builder<PartSigns> signs = ImmutableList.builder();
     ImmutableList.Builder<PartTimeline> timelines = ImmutableList.builder();
     ImmutableMap.Builder<Integer, UnreadableScoreException> faults = ImmutableMap.builder();
     for (int i = 0; i < parts.size(); i++) {
       PartState state = parts.get(i);
       timelines.add(state.end());
-      infos.add(instruments.describe(i + 1, entry(state.part, i), state.reader));
+      signs.add(PartSigns.of(i + 1, entry(state.part, i), state.reader, instruments));
       int number = i + 1;
       state.fault.ifPresent(fault -> faults.put(number, fault));
     }
@@ -117,6 +116,11 @@ final class ScoreListener extends Unmarshaller.Listener {
     if (unread.size() == parts.size()) {
       throw unread.get(1);
     }
-    return new Score(title, infos.build(), timelines.build(), unread, remarks);
+    return new Score(
+        title,
+        new InstrumentDetector(instruments).describe(signs.build()),
+        timelines.build(),
+        unread,
+        remarks);
   }
 }

@@ -116,17 +116,17 @@ public final class Checker {
     remarks.addAll(score.remarks());
     for (PartInfo part : chosen) {
       if (request.parts().isEmpty() && !score.hasNotes(part) && score.readable(part)) {
-        remarks.add(part.name() + " has no notes and was not checked");
+        remarks.add(part.name() + " has no notes to finger and was not checked");
       } else {
         parts.add(check(score, part, request));
       }
     }
     ImmutableList<PartCheck> checked = parts.build();
-    if (checked.isEmpty()) {
+    if (chosen.isEmpty()) {
       remarks.add(
-          "no part was recognised as a string part; name one with --part and its instrument with"
-              + " --instrument");
-    } else if (request.forces().isEmpty()) {
+          "no part was recognised as a string part; name one with --part and its instrument with --instrument: "
+              + PartInfo.withReasons(score.parts()));
+    } else if (!checked.isEmpty() && request.forces().isEmpty()) {
       ForcesDetector.remark(checked, scoreWords).ifPresent(remarks::add);
     }
     return new ScoreCheck(
@@ -141,9 +141,7 @@ public final class Checker {
 
   private static ImmutableSet<PartInfo> chosen(Score score, CheckRequest request) {
     return request.parts().isEmpty()
-        ? score.parts().stream()
-            .filter(part -> part.instrument().isPresent() && !part.guessed())
-            .collect(ImmutableSet.toImmutableSet())
+        ? score.parts().stream().filter(PartInfo::isString).collect(ImmutableSet.toImmutableSet())
         : request.parts().stream().map(score::part).collect(ImmutableSet.toImmutableSet());
   }
 

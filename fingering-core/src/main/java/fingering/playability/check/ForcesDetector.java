@@ -56,7 +56,7 @@ final class ForcesDetector {
     boolean bass = false;
     boolean sections = false;
     for (PartInfo part : score.parts()) {
-      boolean string = part.instrument().isPresent() && !part.guessed();
+      boolean string = part.isString();
       strings += string ? 1 : 0;
       others += string ? 0 : 1;
       bass |= string && part.instrument().map(Instrument::id).orElse("").equals("bass");

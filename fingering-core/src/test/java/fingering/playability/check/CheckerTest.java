@@ -48,7 +48,7 @@ class CheckerTest {
     "Cb., bass",
   })
   void stringPartsAreRecognisedInFourLanguages(String name, String instrument) {
-    String clef = instrument.equals("viola") ? "[C3] " : "";
+    String clef = instrument.equals("viola") ? "[C3] " : instrument.equals("bass") ? "[F4] " : "";
     assertThat(Scored.of(name, clef + "A3/4").check("advanced").parts())
         .singleElement()
         .satisfies(part -> assertThat(part.instrument().id()).isEqualTo(instrument));
@@ -81,7 +81,7 @@ class CheckerTest {
   void partWithoutNotesIsLeftOut() {
     ScoreCheck check = Scored.score().part("Violin", "A4/4").part("Viola", "r/4").check("advanced");
     assertThat(check.parts()).hasSize(1);
-    assertThat(check.remarks()).contains("Viola has no notes and was not checked");
+    assertThat(check.remarks()).contains("Viola has no notes to finger and was not checked");
   }
 
   @Test

@@ -92,14 +92,10 @@ public record TuneHeader(
               .filter(word -> word.key().equals("name") || word.key().equals("nm"))
               .map(word -> word.value().strip())
               .reduce((before, last) -> last)
-              .orElse(voices.ids().size() > 1 ? unnamed(id) : "");
+              .orElse("");
       hasClef |= words.stream().skip(1).anyMatch(AbcClef::isClefWord);
       return new TuneHeader(
           title, composer, name, Fields.voice(defaults, words, repairs), first, voices.lines(id));
-    }
-
-    private static String unnamed(String id) {
-      return ("Voice " + id).strip();
     }
 
     /**

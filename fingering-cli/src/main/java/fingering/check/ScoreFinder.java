@@ -3,6 +3,8 @@ package fingering.check;
 import com.google.common.base.Ascii;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
+import fingering.files.FileNames;
+import fingering.files.FileProblem;
 import java.io.IOException;
 import java.nio.file.FileSystems;
 import java.nio.file.FileVisitResult;
@@ -58,6 +60,10 @@ public final class ScoreFinder {
   }
 
   private void add(String argument) {
+    if (argument.isBlank()) {
+      problems.add("The name of a score is empty: name a file or a folder.");
+      return;
+    }
     try {
       Path path = Path.of(argument);
       if (Files.isDirectory(path)) {
@@ -71,7 +77,7 @@ public final class ScoreFinder {
       }
     } catch (InvalidPathException e) {
       if (!WILD.matcher(argument).find()) {
-        problems.add("'" + argument + "' is not a valid file name here: check its characters.");
+        problems.add(FileNames.fault(argument) + ".");
         return;
       }
     }
@@ -123,7 +129,7 @@ public final class ScoreFinder {
     try {
       Files.walkFileTree(folder.toString().isEmpty() ? Path.of(".") : folder, new Walk(found));
     } catch (IOException e) {
-      problems.add(unreadable(folder));
+      problems.add(FileProblem.reading(folder, e));
     }
     boolean any = false;
     for (Path file : found.stream().map(ScoreFinder::withoutDot).sorted().toList()) {
@@ -140,10 +146,6 @@ public final class ScoreFinder {
     return file.startsWith(".") && file.getNameCount() > 1
         ? file.subpath(1, file.getNameCount())
         : file;
-  }
-
-  private static String unreadable(Path folder) {
-    return "%s cannot be read: check its permissions.".formatted(folder);
   }
 
   private void addFile(Path file) {
@@ -172,7 +174,7 @@ public final class ScoreFinder {
 
     @Override
     public FileVisitResult visitFileFailed(Path file, IOException e) {
-      problems.add(unreadable(file));
+      problems.add(FileProblem.reading(file, e));
       return FileVisitResult.CONTINUE;
     }
 

@@ -5,10 +5,18 @@ import fingering.cli.command.ExitCode;
 import fingering.cli.help.CommandHelp;
 import fingering.cli.help.ErrorMessage;
 import fingering.cli.help.UsageError;
+import fingering.cli.option.Converters;
+import fingering.cli.terminal.PrintingStoppedException;
 import fingering.cli.terminal.Screen;
+import fingering.files.FileProblem;
 import fingering.musicxml.SelectionException;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -26,14 +34,13 @@ public final class Main {
     Screen out;
     Screen err;
     try {
-      out = screen(System.out, "stdout");
+      out = screen(new FileOutputStream(FileDescriptor.out), "stdout");
       err = screen(System.err, "stderr");
     } catch (SelectionException e) {
       System.err.println("fingering: " + e.getMessage());
       return ExitCode.REFUSED;
     }
     int code = run(out, err, arguments);
-    out.flush();
     err.flush();
     return code;
   }
@@ -44,11 +51,22 @@ public final class Main {
         Screen.charset(System.getenv(), property -> System.getProperty(property, ""), name));
   }
 
-  /** Runs the command; returns its exit code. */
+  /** Runs the command, and checks that its output was printed; returns the exit code. */
   public static int run(PrintWriter out, PrintWriter err, String... arguments) {
+    int code = execute(out, err, arguments);
+    Optional<IOException> failure = Screen.failure(out);
+    if (failure.isEmpty() || FileProblem.readerHasEnded(failure.get())) {
+      return code;
+    }
+    err.println("fingering: " + FileProblem.printing(failure.get()));
+    return ExitCode.REFUSED;
+  }
+
+  private static int execute(PrintWriter out, PrintWriter err, String... arguments) {
     CommandLine line = Commands.commandLine(arguments);
     line.setOut(out);
     line.setErr(err);
+    line.registerConverter(Path.class, new Converters.FileConverter());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setHelpFactory(CommandHelp::of);
     line.setExecutionStrategy(Main::execute);
@@ -62,7 +80,9 @@ public final class Main {
         });
     line.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
-          command.getErr().println("fingering: " + ErrorMessage.sentence(exception));
+          if (!(exception instanceof PrintingStoppedException)) {
+            command.getErr().println("fingering: " + ErrorMessage.sentence(exception));
+          }
           return ErrorMessage.isExpected(exception) ? ExitCode.REFUSED : ExitCode.FAILED;
         });
     try {

@@ -179,10 +179,6 @@ final class CostTables {
   }
 
   private String number(int index) {
-    return comparison.passage().measures().stream()
-        .filter(measure -> measure.index() == index)
-        .findFirst()
-        .orElseThrow()
-        .number();
+    return comparison.passage().measure(index).orElseThrow().number();
   }
 }

@@ -84,7 +84,7 @@ final class RefusedWritingTest {
   @Test
   void aFileNameThatIsTooLongIsRefused() throws IOException {
     assertThat(refused(folder.resolve("n".repeat(300) + ".musicxml")))
-        .contains("name is not too long");
+        .contains("its name is too long: choose a shorter one");
     assertThat(names()).isEmpty();
   }
 
@@ -107,7 +107,7 @@ final class RefusedWritingTest {
       assumeTrue(!Files.isWritable(closed));
       assertThat(refused(closed.resolve("copy.musicxml"))).contains("You are not allowed to write");
       assertThat(Session.of("compare", DEMO, "--output", closed.resolve("x")).refused(2).err())
-          .contains("permissions");
+          .contains("You are not allowed to write");
       assertThat(closed).isEmptyDirectory();
     } finally {
       Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("rwxr-xr-x"));
@@ -120,7 +120,7 @@ final class RefusedWritingTest {
   @CsvSource({
     "plan, --write, copy.musicxml, 'the disk is not full'",
     "plan, --write, copy.mxl, 'the disk is not full'",
-    "compare, --output, plans.txt, 'the space on its disk'"
+    "compare, --output, plans.txt, 'the disk is not full'"
   })
   void aFullDiskLeavesNoPartOfAFile(String command, String option, String name, String says)
       throws IOException, InterruptedException {
@@ -129,6 +129,21 @@ final class RefusedWritingTest {
 
     assertThat(session.refused(2).err()).contains(says);
     assertThat(names()).isEmpty();
+  }
+
+  @Test
+  void aFullDiskLeavesNoJournalAndChangesNone() throws IOException, InterruptedException {
+    Path journal = folder.resolve("practice.journal");
+    Object[] add = {"journal", "add", "--note", "n".repeat(600), "--journal", journal};
+
+    assertThat(runInNewJava("ulimit -f 0", "-Xmx512m", add).refused(2).err())
+        .contains("the disk is not full");
+    assertThat(names()).isEmpty();
+
+    Session.of(add).succeeded();
+    String before = Files.readString(journal);
+    runInNewJava("ulimit -f 2", "-Xmx512m", add).refused(2);
+    assertThat(journal).hasContent(before);
   }
 
   @Test

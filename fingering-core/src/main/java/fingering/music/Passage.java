@@ -1,7 +1,10 @@
 package fingering.music;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Lists;
 import fingering.tables.Instrument;
+import java.util.Collections;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -40,6 +43,15 @@ public record Passage(
     if (tempi.isEmpty()) {
       throw new IllegalArgumentException("a passage without a tempo");
     }
+  }
+
+  /**
+   * The measure with an index in the score; empty if the passage does not contain it. Takes
+   * logarithmic time.
+   */
+  public Optional<Measure> measure(int measureIndex) {
+    int at = Collections.binarySearch(Lists.transform(measures, Measure::index), measureIndex);
+    return at < 0 ? Optional.empty() : Optional.of(measures.get(at));
   }
 
   /** A passage without words that name a position. */

@@ -8,7 +8,6 @@ import fingering.music.Passage;
 import fingering.scoring.Charge;
 import fingering.tables.Position;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -183,15 +182,8 @@ public record Plan(
     String name =
         rules().stream().filter(r -> r.rule().equals(costliest)).findFirst().orElseThrow().name();
     long cost = costs.values().stream().mapToLong(Long::longValue).sum();
-    return new MeasureCost(number(measureIndex), cost, name);
-  }
-
-  private String number(int measureIndex) {
-    return passage.measures().stream()
-        .filter(measure -> measure.index() == measureIndex)
-        .findFirst()
-        .orElseThrow()
-        .number();
+    String number = passage.measure(measureIndex).orElseThrow().number();
+    return new MeasureCost(number, cost, name);
   }
 
   /**

@@ -1,7 +1,6 @@
 package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
-import fingering.music.Measure;
 import fingering.player.Player;
 import fingering.scoring.rules.SkillGap;
 import java.util.ArrayList;
@@ -74,10 +73,6 @@ public record PlanSkillGap(
   }
 
   private static String number(Plan plan, int measureIndex) {
-    return plan.passage().measures().stream()
-        .filter(measure -> measure.index() == measureIndex)
-        .map(Measure::number)
-        .findFirst()
-        .orElseThrow();
+    return plan.passage().measure(measureIndex).orElseThrow().number();
   }
 }

@@ -113,10 +113,11 @@ final class SparingMarks {
 
   private boolean afterMeasureOfRest(Note note) {
     BigFraction silence = note.start().subtract(soundEnd);
-    return plan.passage().measures().stream()
-        .filter(measure -> measure.index() == note.place().measureIndex())
+    return plan.passage()
+        .measure(note.place().measureIndex())
         .map(SparingMarks::meterLength)
-        .anyMatch(length -> silence.compareTo(length) >= 0);
+        .filter(length -> silence.compareTo(length) >= 0)
+        .isPresent();
   }
 
   /** The length of a full measure in quarter notes. */

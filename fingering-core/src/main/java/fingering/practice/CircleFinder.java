@@ -185,11 +185,7 @@ public final class CircleFinder {
 
   /** Returns the printed number of a measure, or of the hairpin's end if beyond the passage. */
   private String number(int index, Place end) {
-    return passage.measures().stream()
-        .filter(measure -> measure.index() == index)
-        .map(Measure::number)
-        .findFirst()
-        .orElse(end.measure());
+    return passage.measure(index).map(Measure::number).orElse(end.measure());
   }
 
   /** Returns the dynamic that applies at a time. */

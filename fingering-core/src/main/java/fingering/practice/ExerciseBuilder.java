@@ -45,12 +45,7 @@ final class ExerciseBuilder {
   private SpotExercise exercise(
       String name, int moment, ImmutableList<ImmutableList<Event>> measures) {
     Moment at = plan.passage().moments().get(moment);
-    int fifths =
-        plan.passage().measures().stream()
-            .filter(measure -> measure.index() == at.place().measureIndex())
-            .map(Measure::fifths)
-            .findFirst()
-            .orElse(0);
+    int fifths = plan.passage().measure(at.place().measureIndex()).map(Measure::fifths).orElse(0);
     String title = name + ", measure " + at.place().measure();
     return new SpotExercise(title, instrument, fifths, SLOW, measures);
   }

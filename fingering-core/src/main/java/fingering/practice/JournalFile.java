@@ -1,14 +1,15 @@
 package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
+import fingering.files.FileProblem;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
@@ -44,7 +45,8 @@ public record JournalFile(Path path) {
    * @throws JournalException if it cannot be read; the message is one sentence
    */
   public Journal read() {
-    return Files.exists(path)
+    // A link that leads nowhere is no empty journal.
+    return Files.exists(path, LinkOption.NOFOLLOW_LINKS)
         ? locked(true, file -> Journal.parse(text(file)), StandardOpenOption.READ)
         : Journal.EMPTY;
   }
@@ -57,15 +59,20 @@ public record JournalFile(Path path) {
    *     unchanged
    */
   public Journal add(JournalEntry entry) {
+    boolean made = Files.notExists(path);
     // Reads and writes through one channel: closing a second one could release the lock.
     return locked(
         false,
         file -> {
+          if (Files.notExists(path)) {
+            // Another program made the file and removed it again, because the disk is full.
+            throw new IOException("the file was removed");
+          }
           String before = text(file);
           refuseOtherEncoding(before);
           boolean torn = !before.isEmpty() && !before.endsWith("\n");
           String lines = (before.isEmpty() ? HEAD : torn ? "\n" : "") + entry.line() + "\n";
-          write(file, lines);
+          write(file, lines, made);
           Journal known = Journal.parse(before);
           Journal now = Journal.parse(before + lines);
           // Once the line has its line break, nothing shows that it was cut off: report it now.
@@ -91,7 +98,12 @@ public record JournalFile(Path path) {
     }
   }
 
-  private static void write(FileChannel file, String lines) throws IOException {
+  /**
+   * Appends lines, or leaves the file as it was.
+   *
+   * @param made whether there was no file before
+   */
+  private void write(FileChannel file, String lines, boolean made) throws IOException {
     long size = file.size();
     ByteBuffer bytes = StandardCharsets.UTF_8.encode(lines);
     file.position(size);
@@ -102,6 +114,9 @@ public record JournalFile(Path path) {
       file.force(true);
     } catch (IOException e) {
       file.truncate(size);
+      if (made && size == 0) {
+        Files.deleteIfExists(path);
+      }
       throw e;
     }
   }
@@ -128,14 +143,9 @@ public record JournalFile(Path path) {
         throw new IOException("the lock was lost");
       }
       return work.with(file);
-    } catch (AccessDeniedException e) {
-      throw new JournalException(
-          "You are not allowed to open %s: change its permissions.".formatted(path), e);
     } catch (IOException e) {
       throw new JournalException(
-          "%s cannot be opened or written: check its folder, and that the disk is not full."
-              .formatted(path),
-          e);
+          shared ? FileProblem.reading(path, e) : FileProblem.writing(path, e), e);
     }
   }
 

@@ -1,14 +1,15 @@
 package fingering.userfile;
 
+import fingering.files.FileProblem;
 import fingering.tables.FingeringException;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 
 /** Reads small text files, in UTF-8 with or without a byte order mark. */
 public final class SmallFile {
@@ -87,31 +88,22 @@ public final class SmallFile {
 
   private static byte[] bytes(Path file, String what, int maxKib) {
     try {
-      if (!Files.exists(file)) {
-        throw new FingeringException(
-            "There is no file %s: check its name and folder.".formatted(file));
-      }
-      if (Files.isDirectory(file)) {
+      BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
+      if (attributes.isDirectory()) {
         throw new FingeringException("%s is a folder: name %s inside it.".formatted(file, what));
       }
-      if (!Files.isRegularFile(file)) {
+      if (!attributes.isRegularFile()) {
         throw new FingeringException(
             "%s is a device and not a file: save the text in a file first.".formatted(file));
       }
-      if (Files.size(file) > maxKib * 1024L) {
+      if (attributes.size() > maxKib * 1024L) {
         throw new FingeringException(
             "%s is larger than %d KiB and is not read: check that it is %s."
                 .formatted(file, maxKib, what));
       }
       return Files.readAllBytes(file);
-    } catch (AccessDeniedException e) {
-      throw new FingeringException(
-          "You are not allowed to read %s: change its permissions, or use a copy.".formatted(file),
-          e);
     } catch (IOException e) {
-      throw new FingeringException(
-          "%s could not be read from its disk: copy it elsewhere and try again.".formatted(file),
-          e);
+      throw new FingeringException(FileProblem.reading(file, e), e);
     }
   }
 }

@@ -249,7 +249,7 @@ class JournalTest {
                 new JournalFile(folder.resolve("none").resolve("j"))
                     .add(entry("2026-11-21T18:30", "quarter=60", "")))
         .isInstanceOf(JournalException.class)
-        .hasMessageContaining("check its folder");
+        .hasMessageContaining("there is no folder");
     Path wide = folder.resolve("wide.txt");
     Files.writeString(wide, "2026", StandardCharsets.UTF_16);
     byte[] before = Files.readAllBytes(wide);

@@ -4,6 +4,7 @@ import com.google.common.base.Ascii;
 import com.google.common.base.CharMatcher;
 import fingering.cli.audition.SheetPieces.Ready;
 import fingering.cli.file.NewFiles;
+import fingering.files.FileProblem;
 import fingering.musicxml.UnwritableScoreException;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.marking.ScoreMarker;
@@ -53,17 +54,25 @@ public final class MarkedFolder {
     Path place = folder.toAbsolutePath().normalize();
     Path unfinished = place.resolveSibling("." + place.getFileName() + "." + UUID.randomUUID());
     try {
+      // In case the user interrupts the program: Java deletes the files first, then the folder.
+      unfinished.toFile().deleteOnExit();
       Files.createDirectory(unfinished);
     } catch (IOException e) {
-      throw unwritable(folder);
+      throw unwritable(folder, e);
     }
     files.add(folder, new Unfinished(folder, place, unfinished));
     for (int i = 0; i < sheet.ready().size(); i++) {
       Ready ready = sheet.ready().get(i);
       ScoreFile file = ready.file();
-      file.writeMarked(
-          ScoreMarker.mark(file.text(), PlanMarks.of(sheet.planned(i).plan())),
-          unfinished.resolve(name(sheet, i)));
+      Path marked = unfinished.resolve(name(sheet, i));
+      marked.toFile().deleteOnExit();
+      try {
+        file.writeMarked(
+            ScoreMarker.mark(file.text(), PlanMarks.of(sheet.planned(i).plan())), marked);
+      } catch (UnwritableScoreException e) {
+        // The user does not know the temporary folder.
+        throw e.getCause() instanceof IOException cause ? unwritable(folder, cause) : e;
+      }
     }
   }
 
@@ -77,7 +86,7 @@ public final class MarkedFolder {
       } catch (FileAlreadyExistsException e) {
         throw exists(folder);
       } catch (IOException e) {
-        throw unwritable(folder);
+        throw unwritable(folder, e);
       }
     }
 
@@ -92,9 +101,8 @@ public final class MarkedFolder {
     }
   }
 
-  private static UnwritableScoreException unwritable(Path folder) {
-    return new UnwritableScoreException(
-        folder + " cannot be written; check the folder that should contain it.");
+  private static UnwritableScoreException unwritable(Path folder, IOException e) {
+    return new UnwritableScoreException(FileProblem.writing(folder, e), e);
   }
 
   private static void delete(Path unfinished, Path folder) {
@@ -111,7 +119,7 @@ public final class MarkedFolder {
       }
       Files.delete(unfinished);
     } catch (IOException e) {
-      throw unwritable(folder);
+      throw unwritable(folder, e);
     }
   }
 

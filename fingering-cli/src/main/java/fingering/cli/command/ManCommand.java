@@ -2,11 +2,13 @@ package fingering.cli.command;
 
 import com.google.common.base.Ascii;
 import fingering.cli.help.ManPage;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Prints a manual page. */
 @Command(
@@ -42,8 +44,7 @@ final class ManCommand extends BaseCommand {
   }
 
   private ParameterException unknown(String word, CommandLine all) {
-    return usageError(
-        "there is no command '%s'; choose one of %s"
-            .formatted(word, String.join(", ", all.getSubcommands().keySet())));
+    all.setErr(spec.commandLine().getErr());
+    return new UnmatchedArgumentException(all, List.of(word));
   }
 }

@@ -152,6 +152,8 @@ public final class NewFiles implements AutoCloseable {
             missing.forEach(path -> delete(path, folder));
           }
         });
+    // In case the user interrupts the program: Java deletes inner folders first, if they are empty.
+    Lists.reverse(missing).forEach(made -> made.toFile().deleteOnExit());
     Files.createDirectories(folder);
   }
 

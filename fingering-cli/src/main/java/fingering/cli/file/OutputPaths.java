@@ -1,5 +1,6 @@
 package fingering.cli.file;
 
+import fingering.files.FileProblem;
 import fingering.musicxml.UnwritableScoreException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -21,9 +22,7 @@ public final class OutputPaths {
     }
     Path folder = file.toAbsolutePath().getParent();
     if (folder != null && !Files.isDirectory(folder)) {
-      throw new UnwritableScoreException(
-          "%s cannot be written because there is no folder %s: make it first, or choose another."
-              .formatted(file, folder));
+      throw new UnwritableScoreException(FileProblem.noFolder(file, folder));
     }
   }
 
@@ -32,8 +31,6 @@ public final class OutputPaths {
   }
 
   static UnwritableScoreException unwritable(Path file, IOException e) {
-    return new UnwritableScoreException(
-        file + " cannot be written; check the folder, its permissions and the space on its disk.",
-        e);
+    return new UnwritableScoreException(FileProblem.writing(file, e), e);
   }
 }

@@ -1,5 +1,6 @@
 package fingering.cli.file;
 
+import fingering.cli.terminal.PrintingStoppedException;
 import fingering.musicxml.UnwritableScoreException;
 import fingering.musicxml.file.ScoreFile;
 import java.io.Closeable;
@@ -38,8 +39,6 @@ public final class OutputStreamer implements Closeable {
   private static Unfinished unfinished(Path target) {
     try {
       Path part = ScoreFile.temporarySibling(target.toAbsolutePath());
-      // In case the user interrupts the program.
-      part.toFile().deleteOnExit();
       return new Unfinished(
           target,
           part,
@@ -52,14 +51,14 @@ public final class OutputStreamer implements Closeable {
   /**
    * Prints a piece of text.
    *
-   * @throws UnwritableScoreException if it cannot be written, or nothing reads it any more
+   * @throws PrintingStoppedException if the terminal takes no more
+   * @throws UnwritableScoreException if the file cannot be written
    */
   public void print(String text) {
     if (file.isEmpty()) {
       terminal.print(text);
       if (terminal.checkError()) {
-        throw new UnwritableScoreException(
-            "Printing stopped: the program that reads the output has ended, or the disk is full.");
+        throw new PrintingStoppedException();
       }
       return;
     }

@@ -10,6 +10,7 @@ import fingering.demand.EarlierPlan;
 import fingering.demand.EarlierPlan.EarlierNote;
 import fingering.demand.KeepPlan.KeptFingering;
 import fingering.demand.MeasureSpan;
+import fingering.files.FileNames;
 import fingering.fingerboard.Finger;
 import fingering.music.Passage;
 import fingering.musicxml.SelectionException;
@@ -83,7 +84,7 @@ public final class PlanFile {
     try {
       return folder.resolve(name.strip());
     } catch (InvalidPathException e) {
-      throw new SelectionException("'" + name + "' is not a file name; check it.");
+      throw new SelectionException(FileNames.fault(name) + ".");
     }
   }
 

@@ -2,6 +2,7 @@ package fingering.cli.help;
 
 import com.google.common.base.Strings;
 import fingering.tables.FingeringException;
+import java.util.stream.Stream;
 
 /** The sentence for an exception that ends a command. */
 public final class ErrorMessage {
@@ -19,11 +20,17 @@ public final class ErrorMessage {
     }
     return isExpected(exception)
         ? Strings.nullToEmpty(exception.getMessage()).replaceFirst("(?<=[^.?])$", ".")
-        : "the program failed unexpectedly ("
-            + exception.getClass().getSimpleName()
-            + ": "
-            + exception.getMessage()
-            + "); please report this with the score that caused it.";
+        : "the program failed unexpectedly (%s); please report this with the files that caused it."
+            .formatted(place(exception));
+  }
+
+  /** The line of the program that failed, which says more to its authors than Java's message. */
+  private static String place(Throwable exception) {
+    return Stream.of(exception.getStackTrace())
+        .filter(line -> line.getClassName().startsWith("fingering."))
+        .findFirst()
+        .map(line -> line.getFileName() + ", line " + line.getLineNumber())
+        .orElse("at an unknown place");
   }
 
   /** Whether the cause is the input or a limit of the computer, not a fault of the program. */

@@ -37,9 +37,6 @@ public final class UsageError {
       Pattern.compile("expected one of \\[([^\\]]*)\\] .*but was '(.*)'", Pattern.DOTALL);
   private static final Pattern NUMBER = Pattern.compile("'(.*)' is not an? (int|double|long)");
 
-  private static final Pattern FILE =
-      Pattern.compile("cannot convert '(.*)' to [^']*\\bPath \\(.*", Pattern.DOTALL);
-
   private final ParameterException exception;
   private final CommandLine command;
   private final ImmutableList<Class<?>> commands;
@@ -106,8 +103,7 @@ public final class UsageError {
       String expected = number.group(2).equals("double") ? "number" : "whole number";
       return "'%s' is %s".formatted(number.group(1), tooLarge ? "too large" : "not a " + expected);
     }
-    Matcher file = FILE.matcher(fault);
-    return file.matches() ? "'%s' is not a file name".formatted(file.group(1)) : fault;
+    return fault;
   }
 
   private String missing(List<ArgSpec> missing) {

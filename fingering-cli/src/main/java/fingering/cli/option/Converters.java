@@ -3,6 +3,7 @@ package fingering.cli.option;
 import com.google.common.base.Ascii;
 import fingering.demand.MeasureSpan;
 import fingering.exercise.ScalePattern;
+import fingering.files.FileNames;
 import fingering.fingerboard.LeftHand;
 import fingering.music.MeasureBeat;
 import fingering.music.Tempo;
@@ -16,6 +17,8 @@ import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.NoteNames;
 import fingering.tempo.PlayerSpeed;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -35,6 +38,9 @@ import picocli.CommandLine.TypeConversionException;
  * that says what to type instead; picocli adds the name of the option.
  */
 public final class Converters {
+  /** The name that stands for the terminal, as in other programs. */
+  static final String TERMINAL = "-";
+
   private static final int SHORTEST_DAY_NAME = 3;
 
   private Converters() {}
@@ -161,6 +167,35 @@ public final class Converters {
   public static final class WeekdayConverter extends Converter<DayOfWeek> {
     WeekdayConverter() {
       super(Converters::weekday);
+    }
+  }
+
+  /** Names of files, but not that of the terminal; picocli converts to {@code Path} with it. */
+  public static final class FileConverter extends Converter<Path> {
+    public FileConverter() {
+      super(Converters::file);
+    }
+  }
+
+  /** Names of files, or {@code -} for the terminal. */
+  static final class OutputConverter extends Converter<Path> {
+    OutputConverter() {
+      super(text -> text.equals(TERMINAL) ? Path.of(text) : file(text));
+    }
+  }
+
+  private static Path file(String text) {
+    if (text.isBlank()) {
+      throw new FingeringException("the name is empty; name a file");
+    }
+    if (text.equals(TERMINAL)) {
+      throw new FingeringException(
+          "'-' is not a file name; only --output takes it, for the terminal");
+    }
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException e) {
+      throw new FingeringException(FileNames.fault(text), e);
     }
   }
 

@@ -18,11 +18,16 @@ import picocli.CommandLine.Option;
 public class OutputFile {
   private static final String NAME = "--output";
 
+  private Optional<Path> output = Optional.empty();
+
   @Option(
       names = NAME,
       paramLabel = "FILE",
+      converter = Converters.OutputConverter.class,
       description = "Print to a new file instead of the terminal.")
-  Optional<Path> output = Optional.empty();
+  final void output(Optional<Path> file) {
+    output = file.filter(name -> !name.toString().equals(Converters.TERMINAL));
+  }
 
   /** The file to print to; empty for the terminal. */
   public final Optional<Path> path() {

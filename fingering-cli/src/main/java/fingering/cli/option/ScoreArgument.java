@@ -50,9 +50,6 @@ public final class ScoreArgument extends TuneOptions {
                 usageError(
                     "no score is given; name a file, such as docs/demo/demo.musicxml, or type music"
                         + " after --abc"));
-    if (path.toString().isEmpty()) {
-      throw usageError("the name of the score is empty; name a file");
-    }
     if (path.toString().equals(DEMO) && !Files.exists(path)) {
       throw new SelectionException(
           "There is no file demo: the built-in excerpt is docs/demo/demo.musicxml, and 'fingering"

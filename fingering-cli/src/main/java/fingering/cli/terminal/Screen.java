@@ -1,6 +1,7 @@
 package fingering.cli.terminal;
 
 import fingering.musicxml.SelectionException;
+import java.io.FilterOutputStream;
 import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -16,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A terminal, or the file or program that standard output is redirected to. {@link AsciiFallback}
@@ -30,18 +32,28 @@ public final class Screen extends PrintWriter {
   private static final int MIN_COLUMNS = 60;
   private static final int MAX_COLUMNS = 200;
 
+  private final WatchedStream stream;
   private final PrintWriter exact;
 
-  private Screen(Writer text, PrintWriter exact) {
+  private Screen(WatchedStream stream, Writer text, PrintWriter exact) {
     super(text);
+    this.stream = stream;
     this.exact = exact;
   }
 
   /** A screen with a character set. */
   public static Screen of(OutputStream stream, Charset charset) {
+    WatchedStream watched = new WatchedStream(stream);
     return new Screen(
-        new FallbackWriter(new OutputStreamWriter(stream, charset), charset.newEncoder()),
-        new PrintWriter(stream, false, StandardCharsets.UTF_8));
+        watched,
+        new FallbackWriter(new OutputStreamWriter(watched, charset), charset.newEncoder()),
+        new PrintWriter(watched, false, StandardCharsets.UTF_8));
+  }
+
+  /** Why the output of a printer is incomplete; empty if all of it was printed. */
+  public static Optional<IOException> failure(PrintWriter printer) {
+    printer.flush();
+    return printer instanceof Screen screen ? screen.stream.failure() : Optional.empty();
   }
 
   /**
@@ -102,6 +114,51 @@ public final class Screen extends PrintWriter {
   public void flush() {
     super.flush();
     exact.flush();
+  }
+
+  /** Keeps the first failure, of which printers only say that there was one. */
+  private static final class WatchedStream extends FilterOutputStream {
+    private @Nullable IOException failure;
+
+    WatchedStream(OutputStream out) {
+      super(out);
+    }
+
+    Optional<IOException> failure() {
+      return Optional.ofNullable(failure);
+    }
+
+    @Override
+    public void write(int one) throws IOException {
+      write(new byte[] {(byte) one}, 0, 1);
+    }
+
+    @Override
+    public void write(byte[] bytes, int from, int length) throws IOException {
+      attempt(() -> out.write(bytes, from, length));
+    }
+
+    @Override
+    public void flush() throws IOException {
+      attempt(out::flush);
+    }
+
+    /** After a failure nothing more is printed: a text with a gap would look complete. */
+    private void attempt(Attempt attempt) throws IOException {
+      if (failure != null) {
+        throw failure;
+      }
+      try {
+        attempt.make();
+      } catch (IOException e) {
+        failure = e;
+        throw e;
+      }
+    }
+
+    private interface Attempt {
+      void make() throws IOException;
+    }
   }
 
   /** Replaces the characters that cannot be encoded. */

@@ -2,6 +2,7 @@ package fingering.musicxml.file;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.io.ByteSource;
+import fingering.files.FileProblem;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.UnwritableScoreException;
 import fingering.musicxml.file.MxlContainer.Root;
@@ -13,11 +14,10 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -109,16 +109,8 @@ public final class ScoreFile {
           new Origin(path, modified, Optional.empty()),
           XmlEncoding.decode(bytes(path, what, limits), what),
           limits);
-    } catch (NoSuchFileException e) {
-      throw new UnreadableScoreException(
-          "There is no file %s: check the name and the folder.".formatted(what), e);
-    } catch (AccessDeniedException e) {
-      throw new UnreadableScoreException(
-          "You are not allowed to read %s: change its permissions, or use a copy.".formatted(what),
-          e);
     } catch (IOException e) {
-      throw new UnreadableScoreException(
-          "%s could not be read from disk: copy it elsewhere and try again.".formatted(what), e);
+      throw new UnreadableScoreException(FileProblem.reading(file, e), e);
     }
   }
 
@@ -260,10 +252,15 @@ public final class ScoreFile {
    * Returns a new name for a temporary file in the target's folder. The name is hidden, ends in
    * {@code .part}, and does not contain the target's own name, which may be as long as the disk
    * allows. Unlike a temporary file of the system, a file created under this name gets the usual
-   * permissions.
+   * permissions. If the program is interrupted, Java deletes the file; for that it remembers the
+   * name, some hundred bytes, until the program ends.
    */
   public static Path temporarySibling(Path target) {
-    return target.resolveSibling("." + UUID.randomUUID() + ".part");
+    Path temporary = target.resolveSibling("." + UUID.randomUUID() + ".part");
+    if (temporary.getFileSystem().equals(FileSystems.getDefault())) {
+      temporary.toFile().deleteOnExit();
+    }
+    return temporary;
   }
 
   private void writeArchive(byte[] score, OutputStream out, Path target) throws IOException {
@@ -336,20 +333,6 @@ public final class ScoreFile {
   }
 
   static UnwritableScoreException unwritable(Path target, IOException e) {
-    Path folder = target.toAbsolutePath().getParent();
-    if (folder == null || !Files.isDirectory(folder)) {
-      return new UnwritableScoreException(
-          "%s cannot be written because there is no folder %s: make it first, or choose another."
-              .formatted(target, folder),
-          e);
-    }
-    if (e instanceof AccessDeniedException) {
-      return new UnwritableScoreException(
-          "You are not allowed to write %s: choose another folder.".formatted(target), e);
-    }
-    return new UnwritableScoreException(
-        "%s could not be written: check that the disk is not full and the name is not too long, or choose another folder."
-            .formatted(target),
-        e);
+    return new UnwritableScoreException(FileProblem.writing(target, e), e);
   }
 }

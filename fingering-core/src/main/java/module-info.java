@@ -46,6 +46,7 @@ module fingering.core {
   exports fingering.search;
   exports fingering.tempo;
   exports fingering.userfile;
+  exports fingering.verdict;
 
   // The tables beside these classes are read by fingering.tables.Table.
   opens fingering.musicxml.words to

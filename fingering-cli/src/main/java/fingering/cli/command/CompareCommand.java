@@ -4,19 +4,22 @@ import com.google.common.collect.ImmutableList;
 import fingering.cli.file.BriefFile;
 import fingering.cli.json.PlanJson;
 import fingering.cli.option.DemandOptions;
+import fingering.cli.option.DetailOptions;
+import fingering.cli.option.NextCommand;
 import fingering.cli.option.OutputOptions;
+import fingering.cli.option.PlanName;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.terminal.Screen;
-import fingering.cli.text.ComparisonText;
-import fingering.cli.text.DemandsText;
 import fingering.cli.text.PageOutput;
+import fingering.cli.text.PlansText;
 import fingering.music.Passage;
 import fingering.musicxml.file.ScoreFile;
 import fingering.plan.Brief;
 import fingering.plan.Comparison;
+import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
 import java.nio.file.Path;
 import java.util.List;
@@ -43,6 +46,8 @@ import picocli.CommandLine.Option;
       "  fingering compare docs/demo/demo.musicxml --format html --output plans.html"
     })
 final class CompareCommand extends BaseCommand {
+  /** Columns to the left of the next command. */
+  static final int INDENT = 2;
 
   @Mixin ScoreArgument score = new ScoreArgument();
 
@@ -70,6 +75,8 @@ final class CompareCommand extends BaseCommand {
 
   @Mixin PlayerOptions player = new PlayerOptions();
 
+  @Mixin DetailOptions detail = new DetailOptions();
+
   @Mixin OutputOptions output = new OutputOptions();
 
   @Override
@@ -87,14 +94,33 @@ final class CompareCommand extends BaseCommand {
     String text =
         switch (output.format()) {
           case TEXT ->
-              ComparisonText.of(
-                      comparison, planning.scoringContext(), Screen.columns(), output.style())
-                  + DemandsText.of(comparison, comparer, Screen.columns());
+              PlansText.of(
+                  comparison,
+                  comparer,
+                  planning.scoringContext(),
+                  detail,
+                  this::next,
+                  Screen.columns(),
+                  output.style());
           case JSON -> PlanJson.of(comparison, planning.scoringContext());
           case HTML, SVG -> PageOutput.of(output.format(), comparison, comparer, planning);
         };
     output.print(text, spec);
     return ExitCode.DONE;
+  }
+
+  /** The command that writes a plan into a copy of the score; none for plans of the user's own. */
+  private List<String> next(Plan plan) {
+    if (!plans.isEmpty() || briefs.isPresent()) {
+      return List.of();
+    }
+    List<String> more =
+        List.of(
+            plan.name().equals(PlanComparer.AS_PRINTED)
+                ? "--keep-printed"
+                : "--choose " + PlanName.of(plan),
+            "--write marked.musicxml");
+    return NextCommand.lines(spec, "plan", more, Screen.columns() - INDENT);
   }
 
   /** The briefs to compare instead of the usual plans. */

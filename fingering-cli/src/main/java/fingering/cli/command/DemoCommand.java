@@ -1,6 +1,7 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
+import fingering.cli.option.DetailOptions;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.WeightsOptions;
 import fingering.musicxml.file.ScoreFile;
@@ -20,6 +21,8 @@ final class DemoCommand extends BaseCommand {
 
   @Mixin WeightsOptions weights = new WeightsOptions();
 
+  @Mixin DetailOptions detail = new DetailOptions();
+
   @Override
   public Integer call() throws IOException {
     try (InputStream in = DemoCommand.class.getResourceAsStream("/fingering/demo/demo.musicxml")) {
@@ -31,6 +34,7 @@ final class DemoCommand extends BaseCommand {
       compare.spec = spec;
       compare.reading.build = build;
       compare.player.weights = weights;
+      compare.detail = detail;
       compare.withSecond = true;
       return compare.compare(ScoreFile.of(score, ImmutableList.of()));
     }

@@ -1,11 +1,15 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Iterables;
+import com.google.common.collect.Lists;
 import fingering.cli.file.BriefFile;
 import fingering.cli.file.NewFiles;
 import fingering.cli.json.PlanJson;
 import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
+import fingering.cli.option.DetailOptions;
+import fingering.cli.option.NextCommand;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
@@ -15,9 +19,8 @@ import fingering.cli.option.ScoreOptions;
 import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.Screen;
 import fingering.cli.text.ChoicesText;
-import fingering.cli.text.ComparisonText;
-import fingering.cli.text.DemandsText;
 import fingering.cli.text.PageOutput;
+import fingering.cli.text.PlansText;
 import fingering.cli.text.WhyText;
 import fingering.demand.MeasureSpan;
 import fingering.music.MeasureBeat;
@@ -32,6 +35,7 @@ import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
 import fingering.plan.PlanMarks;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -111,6 +115,8 @@ final class PlanCommand extends BaseCommand {
 
   @Mixin PlayerOptions player = new PlayerOptions();
 
+  @Mixin DetailOptions detail = new DetailOptions();
+
   @Mixin OutputOptions output = new OutputOptions();
 
   @Override
@@ -179,7 +185,7 @@ final class PlanCommand extends BaseCommand {
     Comparison several = comparer.best(brief(planning.passage()), best.get());
     return switch (output.format()) {
       case TEXT ->
-          ComparisonText.of(several, planning.scoringContext(), Screen.columns(), output.style());
+          text(several, comparer, planning, List.of());
       case JSON -> PlanJson.of(several, planning.scoringContext());
       case HTML, SVG -> PageOutput.of(output.format(), several, comparer, planning);
     };
@@ -204,11 +210,39 @@ final class PlanCommand extends BaseCommand {
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
     return switch (output.format()) {
       case TEXT ->
-          ComparisonText.of(alone, context, Screen.columns(), output.style())
-              + DemandsText.of(alone, comparer, Screen.columns());
+          text(alone, comparer, planning, next());
       case JSON -> PlanJson.of(plan, context);
       case HTML, SVG -> PageOutput.of(output.format(), alone, comparer, planning);
     };
+  }
+
+  private String text(
+      Comparison plans, PlanComparer comparer, PlanningContext planning, List<String> next) {
+    return PlansText.of(
+        plans,
+        comparer,
+        planning.scoringContext(),
+        detail,
+        plan -> next,
+        Screen.columns(),
+        output.style());
+  }
+
+  /** The command that writes the plan, or if it is being written, the one that practises it. */
+  private List<String> next() {
+    List<String> choice = chosen.isFree() ? List.of() : List.of("--choose " + chosen.name());
+    return write.isEmpty()
+        ? NextCommand.lines(
+            spec,
+            "plan",
+            Lists.newArrayList(Iterables.concat(choice, List.of("--write marked.musicxml"))),
+            Screen.columns() - CompareCommand.INDENT)
+        : NextCommand.lines(
+            spec,
+            "practice",
+            Lists.newArrayList(
+                Iterables.concat(choice, List.of("--from 60 --to 80 --by DATE"))),
+            Screen.columns() - CompareCommand.INDENT);
   }
 
   private ImmutableList<NoteMarks> marks(Plan plan) {

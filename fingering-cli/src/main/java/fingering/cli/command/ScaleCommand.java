@@ -190,7 +190,12 @@ final class ScaleCommand extends BaseCommand {
     return switch (output.format()) {
       case TEXT ->
           ScaleText.of(alone, context, Screen.columns(), output.style())
-              + DemandsText.of(alone, comparer(plan.passage(), context, left), Screen.columns());
+              + DemandsText.of(
+                  plan,
+                  comparer(plan.passage(), context, left),
+                  false,
+                  Screen.columns(),
+                  output.style());
       case JSON -> PlanJson.of(plan, context);
       case HTML, SVG ->
           PageOutput.of(

@@ -39,6 +39,11 @@ public final class PlanChoice {
     }
   }
 
+  /** The name of the plan; {@code --choose} reads it. */
+  public String name() {
+    return name.toString();
+  }
+
   /** Whether the plan is free, not one of the plans of 'compare'. */
   public boolean isFree() {
     return name.isFree();

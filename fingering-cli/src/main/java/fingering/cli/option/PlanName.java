@@ -50,6 +50,24 @@ public record PlanName(Optional<Position> position, boolean partly) {
     }
   }
 
+  /**
+   * The word after {@code --choose} for a plan of 'compare'.
+   *
+   * @throws FingeringException if its name names no plan
+   */
+  public static String of(Plan plan) {
+    PlanName name = parse(plan.name());
+    return name.isFree()
+        ? FREE_NAME
+        : name.partly()
+            ? PARTLY
+            : switch (name.position().orElseThrow().toString()) {
+              case "1" -> "first";
+              case "2" -> "second";
+              default -> "third";
+            };
+  }
+
   /** Whether this is the free plan. */
   public boolean isFree() {
     return position.isEmpty();

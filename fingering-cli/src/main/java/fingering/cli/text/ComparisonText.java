@@ -22,9 +22,7 @@ public final class ComparisonText {
   private static final String NO_FINGER = "–";
 
   private final Comparison comparison;
-  private final ScoringContext scoring;
   private final TextStyle style;
-  private final int columns;
 
   /** The plans in blocks that fit side by side. */
   private final List<List<Plan>> plans;
@@ -40,27 +38,23 @@ public final class ComparisonText {
 
   private ComparisonText(
       Comparison comparison,
-      ScoringContext scoring,
       Predicate<PlannedNote> printed,
       boolean whole,
       int columns,
       TextStyle style) {
     this.comparison = comparison;
-    this.scoring = scoring;
     this.printed = printed;
     this.whole = whole;
     this.style = style;
-    this.columns = columns;
     plans = TextLayout.blocks(comparison.plans(), (columns - NOTE_COLUMNS) / NARROWEST);
     cell = Math.max(NARROWEST, Math.min(24, (columns - NOTE_COLUMNS) / plans.get(0).size()));
   }
 
-  public static String of(
-      Comparison comparison, ScoringContext scoring, int columns, TextStyle style) {
-    ComparisonText page =
-        new ComparisonText(comparison, scoring, note -> true, true, columns, style);
-    page.table();
-    new SummaryText(comparison, scoring, page.columns, style, page.text).write();
+  /** All notes of all plans, and the legend. */
+  static String notes(Comparison comparison, int columns, TextStyle style) {
+    ComparisonText page = new ComparisonText(comparison, note -> true, true, columns, style);
+    page.plans.forEach(page::notes);
+    page.legend();
     return page.text.toString();
   }
 
@@ -71,23 +65,15 @@ public final class ComparisonText {
       Predicate<PlannedNote> printed,
       int columns,
       TextStyle style) {
-    ComparisonText page = new ComparisonText(comparison, scoring, printed, false, columns, style);
-    page.table();
+    ComparisonText page = new ComparisonText(comparison, printed, false, columns, style);
+    HeadingText.of(comparison.passage(), scoring, columns, style).forEach(page::line);
+    page.plans.forEach(page::notes);
+    page.legend();
     return page.text.toString();
-  }
-
-  private void table() {
-    heading();
-    plans.forEach(this::notes);
-    legend();
   }
 
   private void line(String line) {
     text.append(line.stripTrailing()).append('\n');
-  }
-
-  private void heading() {
-    HeadingText.of(comparison.passage(), scoring, columns, style).forEach(this::line);
   }
 
   private void notes(List<Plan> shown) {

@@ -1,46 +1,80 @@
 package fingering.cli.text;
 
+import com.google.common.collect.ImmutableList;
 import fingering.cli.terminal.TextLayout;
+import fingering.cli.terminal.TextStyle;
 import fingering.demand.Demand;
 import fingering.demand.Skill;
-import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
+import fingering.verdict.DemandPrice;
+import fingering.verdict.PlanFigures;
+import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.List;
 import java.util.TreeMap;
 
-/** The demands on plans: where a plan meets them, and what they cost. */
+/** The demands on a plan: where it meets them, and the price of each. */
 public final class DemandsText {
   private DemandsText() {}
 
-  /** A paragraph for each plan with demands; empty if there are none. */
-  public static String of(Comparison comparison, PlanComparer comparer, int columns) {
+  /** A paragraph for each demand, and an empty line at the end; empty if there are none. */
+  public static String of(
+      Plan plan, PlanComparer comparer, boolean points, int columns, TextStyle style) {
+    if (plan.brief().demands().isEmpty()) {
+      return "";
+    }
     StringBuilder text = new StringBuilder();
-    for (Plan plan : comparison.plans()) {
-      if (!plan.brief().demands().isEmpty()) {
-        text.append('\n');
-        append(text, plan, comparer.extraCost(plan), columns);
-      }
-    }
-    return text.toString();
+    text.append(style.bold("Demands on '" + plan.name() + "'")).append('\n');
+    lines(plan, comparer, points)
+        .forEach(
+            line ->
+                TextLayout.wrap("- " + line, columns, 2)
+                    .forEach(each -> text.append(each).append('\n')));
+    return text.append('\n').toString();
   }
 
-  private static void append(StringBuilder text, Plan plan, long above, int columns) {
-    line(text, "Demands on '" + plan.name() + "':", columns);
-    for (Demand demand : plan.brief().demands()) {
+  /** A line for each demand. */
+  static List<String> lines(Plan plan, PlanComparer comparer, boolean points) {
+    PlanComparer bare = comparer.withDemands(ImmutableList.of());
+    List<String> lines = new ArrayList<>();
+    for (DemandPrice price : DemandPrice.of(plan, bare::plan)) {
+      Demand demand = price.demand();
       String shown = demand instanceof Skill skill ? ": " + measures(plan, skill) : "";
-      line(text, "  - " + demand.text() + shown, columns);
+      lines.add(demand.text() + shown + ". " + price(price, points));
     }
-    line(
-        text,
-        above == 0
-            ? "  This costs no more than the free plan."
-            : "  This costs " + above + " points more than the free plan.",
-        columns);
+    return lines;
   }
 
-  private static void line(StringBuilder text, String line, int columns) {
-    TextLayout.wrap(line, columns, 4).forEach(each -> text.append(each).append('\n'));
+  private static String price(DemandPrice price, boolean points) {
+    String numbers =
+        points
+            ? " (alone it costs %d points; dropping it saves %d)"
+                .formatted(price.alone(), price.dropping())
+            : "";
+    if (price.dropping() == 0) {
+      return "It costs nothing" + (price.alone() > 0 ? " beside the others" : "") + numbers + ".";
+    }
+    String change = change(price.saved());
+    return (change.isEmpty() ? "It makes the plan a little harder" : "Without it: " + change)
+        + numbers
+        + ".";
+  }
+
+  private static String change(PlanFigures saved) {
+    List<String> changes = new ArrayList<>();
+    add(changes, saved.shifts(), "shift");
+    add(changes, saved.crossings(), "string crossing");
+    add(changes, saved.fourthFingers(), "fourth finger");
+    return String.join(", ", changes);
+  }
+
+  private static void add(List<String> changes, int saved, String what) {
+    if (saved != 0) {
+      int size = Math.abs(saved);
+      changes.add(
+          "%d %s%s %s".formatted(size, what, size == 1 ? "" : "s", saved > 0 ? "fewer" : "more"));
+    }
   }
 
   /** The measures in which a plan shows a skill: {@code m. 3–5, 9}. */

@@ -13,9 +13,9 @@ import fingering.page.PlanPage;
 import fingering.page.StripSvg;
 import fingering.page.staff.PlainEngraver;
 import fingering.plan.Comparison;
+import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Plans as an HTML page, or as an SVG picture of the music alone. */
 public final class PageOutput {
@@ -62,16 +62,21 @@ public final class PageOutput {
         heading.subList(1, heading.size() - 1).stream().collect(ImmutableList.toImmutableList()),
         comparison,
         printed,
-        ImmutableList.copyOf(SummaryText.sentences(comparison)),
+        ImmutableList.copyOf(SummaryText.sentences(comparison, scoring.level())),
         notes,
-        lines(DemandsText.of(comparison, comparer, UNLIMITED)),
+        demands(comparison, comparer),
         SummaryText.CARE);
   }
 
-  private static ImmutableList<String> lines(String text) {
-    return text.lines()
-        .map(line -> line.strip().replaceFirst("^- ", ""))
-        .filter(line -> !line.isEmpty())
-        .collect(Collectors.collectingAndThen(Collectors.toList(), ImmutableList::copyOf));
+  /** For each plan with demands a line that names it, with a colon, and a line for each. */
+  private static ImmutableList<String> demands(Comparison comparison, PlanComparer comparer) {
+    ImmutableList.Builder<String> lines = ImmutableList.builder();
+    for (Plan plan : comparison.plans()) {
+      if (!plan.brief().demands().isEmpty()) {
+        lines.add("Demands on '" + plan.name() + "':");
+        lines.addAll(DemandsText.lines(plan, comparer, true));
+      }
+    }
+    return lines.build();
   }
 }

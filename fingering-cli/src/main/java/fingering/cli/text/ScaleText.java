@@ -8,6 +8,7 @@ import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.tables.RomanNumeral;
+import fingering.verdict.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -59,8 +60,14 @@ public final class ScaleText {
     HeadingText.of(alone.passage(), scoring, columns, style).forEach(page::line);
     page.systems().forEach(page::system);
     page.line("String (I is the highest) and position are shown where they change; 0 is open.");
+    Verdict verdict = Verdict.of(alone, scoring.level());
     page.line("");
-    new SummaryText(alone, scoring, columns, style, page.text).write();
+    TextLayout.wrap(
+            String.join(" ", VerdictText.of(alone, scoring.level(), verdict)), columns, 0)
+        .forEach(page::line);
+    page.line("");
+    page.text.append(StudentsText.of(alone.plans(), scoring.students(), columns, style));
+    TextLayout.wrap(SummaryText.CARE, columns, 2).forEach(page::line);
     return page.text.toString();
   }
 

@@ -68,7 +68,7 @@ public final class StudentsText {
   /** The skills that are new to a student, with their measures; empty if there are none. */
   public static String newSkills(Plan plan, Student student) {
     return PlanSkillGap.of(plan, student.player()).stream()
-        .map(gap -> gap.skill() + " in m. " + SummaryText.list(gap.measures()))
+        .map(gap -> gap.skill() + " in m. " + Whereabouts.list(gap.measures()))
         .collect(Collectors.joining("; "));
   }
 
@@ -86,7 +86,7 @@ public final class StudentsText {
     List<String> ranges = MeasureRanges.of(measures);
     return Optional.of(
         "%s: open strings of half a second or more ring without vibrato, in m. %s; either everyone plays them open or no one does (--avoid open-strings@%s)."
-            .formatted(plan.name(), SummaryText.list(ranges), ranges.get(0).replace('–', '-')));
+            .formatted(plan.name(), Whereabouts.list(ranges), ranges.get(0).replace('–', '-')));
   }
 
   /** Whether a note is an open string that stands out and could be stopped instead. */

@@ -1,0 +1,48 @@
+package fingering.cli.text;
+
+import fingering.cli.terminal.TextLayout;
+import fingering.cli.terminal.TextStyle;
+import fingering.music.Measure;
+import fingering.plan.Plan;
+import java.util.ArrayList;
+import java.util.List;
+
+/** All fingers of a plan, measure by measure, several measures to a line. */
+final class FingersText {
+  private static final int MOST = 24;
+
+  private FingersText() {}
+
+  static List<String> of(Plan plan, int columns, TextStyle style) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    int left = 0;
+    for (Measure measure : plan.passage().measures()) {
+      String cell = MeasureCells.of(plan, measure);
+      if (cell.isEmpty()) {
+        continue;
+      }
+      String text = measure.number() + ": " + cell;
+      if (lines.size() >= MOST) {
+        left++;
+      } else if (line.length() > 0 && line.length() + 3 + text.length() > columns) {
+        lines.add(line.toString());
+        line = new StringBuilder(text);
+      } else {
+        line.append(line.length() > 0 ? " | " : "").append(text);
+      }
+    }
+    if (lines.size() < MOST && line.length() > 0) {
+      lines.add(line.toString());
+    } else if (line.length() > 0) {
+      left++;
+    }
+    List<String> wrapped = new ArrayList<>();
+    wrapped.add(style.bold("Measure: string, finger; ↑ ↓ shift to a position"));
+    lines.forEach(each -> wrapped.addAll(TextLayout.wrap(each, columns, 4)));
+    if (left > 0) {
+      wrapped.add("and more; --notes shows every note");
+    }
+    return wrapped;
+  }
+}

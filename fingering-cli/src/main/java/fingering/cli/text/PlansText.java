@@ -1,0 +1,150 @@
+package fingering.cli.text;
+
+import fingering.cli.option.DetailOptions;
+import fingering.cli.student.ScoringContext;
+import fingering.cli.terminal.TextLayout;
+import fingering.cli.terminal.TextStyle;
+import fingering.music.Measure;
+import fingering.music.Passage;
+import fingering.plan.Comparison;
+import fingering.plan.Plan;
+import fingering.plan.PlanComparer;
+import fingering.plan.PlanRemarks;
+import fingering.verdict.Verdict;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * Plans as text: the verdict, where the plans differ, a line for each plan, and the command to type
+ * next. On request also every note and the costs.
+ */
+public final class PlansText {
+  private final Comparison comparison;
+  private final PlanComparer comparer;
+  private final ScoringContext scoring;
+  private final DetailOptions detail;
+  private final int columns;
+  private final TextStyle style;
+  private final Verdict verdict;
+  private final StringBuilder text = new StringBuilder();
+
+  private PlansText(
+      Comparison comparison,
+      PlanComparer comparer,
+      ScoringContext scoring,
+      DetailOptions detail,
+      int columns,
+      TextStyle style) {
+    this.comparison = comparison;
+    this.comparer = comparer;
+    this.scoring = scoring;
+    this.detail = detail;
+    this.columns = columns;
+    this.style = style;
+    verdict = Verdict.of(comparison, scoring.level());
+  }
+
+  /**
+   * Returns the text.
+   *
+   * @param next the lines of the command to type next with the chosen plan
+   */
+  public static String of(
+      Comparison comparison,
+      PlanComparer comparer,
+      ScoringContext scoring,
+      DetailOptions detail,
+      Function<Plan, List<String>> next,
+      int columns,
+      TextStyle style) {
+    PlansText plans = new PlansText(comparison, comparer, scoring, detail, columns, style);
+    plans.write(next);
+    return plans.text.toString();
+  }
+
+  private void write(Function<Plan, List<String>> next) {
+    Passage passage = comparison.passage();
+    line(style.bold(TextLayout.cut(title(passage), columns)));
+    verdict();
+    passage.remarks().forEach(remark -> paragraph("Note: " + remark));
+    comparison.remarks().forEach(remark -> paragraph("Note: " + remark));
+    comparison.plans().stream()
+        .flatMap(plan -> PlanRemarks.of(plan).stream())
+        .distinct()
+        .forEach(remark -> paragraph("Note: " + remark));
+    line("");
+    music();
+    if (comparison.plans().size() > 1) {
+      PlanTable.of(comparison.plans(), scoring.level(), style).forEach(this::line);
+      line("");
+    }
+    text.append(DemandsText.of(verdict.plan(), comparer, detail.costs, columns, style));
+    text.append(StudentsText.of(comparison.plans(), scoring.students(), columns, style));
+    if (detail.notes) {
+      text.append(ComparisonText.notes(comparison, columns, style));
+    }
+    if (detail.costs) {
+      text.append(CostsText.of(comparison, scoring, columns, style));
+    }
+    List<String> lines = next.apply(verdict.plan());
+    if (!lines.isEmpty()) {
+      line(style.bold("Next"));
+      lines.forEach(each -> line("  " + each));
+      line("");
+    }
+    paragraph(SummaryText.CARE);
+  }
+
+  /** The title, instrument, measures and tempo in one line. */
+  private String title(Passage passage) {
+    List<Measure> measures = passage.measures();
+    String from = measures.get(0).number();
+    String to = measures.get(measures.size() - 1).number();
+    return "%s: %s, m. %s, %s; %s"
+        .formatted(
+            HeadingText.title(passage),
+            passage.instrument().name(),
+            from.equals(to) ? from : from + "–" + to,
+            TempoText.mark(passage.tempo()),
+            scoring.line());
+  }
+
+  private void verdict() {
+    List<String> sentences = VerdictText.of(comparison, scoring.level(), verdict);
+    List<String> lines = TextLayout.wrap(String.join(" ", sentences), columns, 0);
+    // Only the answer is bold; it may go on to the next line.
+    String answer = sentences.get(0);
+    if (answer.length() <= lines.get(0).length()) {
+      line(style.bold(answer) + lines.get(0).substring(answer.length()));
+      lines.subList(1, lines.size()).forEach(this::line);
+    } else {
+      lines.forEach(this::line);
+    }
+  }
+
+  private void music() {
+    if (verdict.rival().isEmpty()) {
+      FingersText.of(verdict.plan(), columns, style).forEach(this::line);
+      line("");
+      return;
+    }
+    Plan rival = verdict.rival().get();
+    boolean rivalFirst = comparison.plans().indexOf(rival) < comparison.plans().indexOf(verdict.plan());
+    DifferencesText.of(
+            rivalFirst ? rival : verdict.plan(),
+            rivalFirst ? verdict.plan() : rival,
+            verdict.differences(),
+            columns,
+            style)
+        .forEach(this::line);
+    line("");
+  }
+
+  private void line(String line) {
+    text.append(line.stripTrailing()).append('\n');
+  }
+
+  private void paragraph(String paragraph) {
+    TextLayout.wrap(paragraph, columns, 2).forEach(this::line);
+  }
+}

@@ -18,7 +18,6 @@ record ColumnRemarks(Passage passage, Planner planner, Position upper) {
   /** All remarks on a plan. */
   ImmutableList<String> of(Plan plan) {
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
-    remarks.addAll(outside(plan));
     if (plan.brief().living() && 2 * plan.notesInPreferred() < plan.stoppedNotes()) {
       remarks.add(
           "'"

@@ -11,9 +11,24 @@ import fingering.tables.Position;
  * @param plans the plans; the others are compared with the first
  * @param remarks remarks on them, a sentence each, for example on a plan that does not exist or
  *     that shows less than it should
+ * @param details further remarks for those who read every note, a sentence each, for example on
+ *     notes outside the positions of a plan
  */
 public record Comparison(
-    Passage passage, ImmutableList<Plan> plans, ImmutableList<String> remarks) {
+    Passage passage,
+    ImmutableList<Plan> plans,
+    ImmutableList<String> remarks,
+    ImmutableList<String> details) {
+
+  /** Plans without details. */
+  public Comparison(Passage passage, ImmutableList<Plan> plans, ImmutableList<String> remarks) {
+    this(passage, plans, remarks, ImmutableList.of());
+  }
+
+  /** The remarks, then the details. */
+  public ImmutableList<String> allRemarks() {
+    return ImmutableList.<String>builder().addAll(remarks).addAll(details).build();
+  }
 
   /**
    * Whether the plans differ in the string, finger or position of a note.

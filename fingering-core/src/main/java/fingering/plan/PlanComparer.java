@@ -281,7 +281,6 @@ public final class PlanComparer {
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
     Plan first = firstPositionPlan();
     plans.add(first);
-    remarks.addAll(columnRemarks().outside(first));
     boolean higher = upperPosition().compareTo(Position.FIRST) > 0;
     if (higher) {
       add(
@@ -304,7 +303,11 @@ public final class PlanComparer {
     }
     ImmutableList<Plan> compared = plans.build();
     cheaperPlan(compared).ifPresent(remarks::add);
-    return new Comparison(passage, compared, remarks.build());
+    ImmutableList<String> details =
+        compared.stream()
+            .flatMap(plan -> columnRemarks().outside(plan).stream())
+            .collect(ImmutableList.toImmutableList());
+    return new Comparison(passage, compared, remarks.build(), details);
   }
 
   /**
@@ -319,8 +322,7 @@ public final class PlanComparer {
     long free = plan(Brief.free(FREE_CHOICE)).total();
     return free < lowest
         ? Optional.of(
-            "A plan with free choice of positions costs %d points, %d less than the cheapest of these: see 'plan --choose free'."
-                .formatted(free, lowest - free))
+            "A plan with free choice of positions is easier than all of these: see 'plan --choose free'.")
         : Optional.empty();
   }
 

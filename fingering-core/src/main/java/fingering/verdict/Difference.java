@@ -85,8 +85,7 @@ public record Difference(ImmutableList<Measure> measures, PlanFigures change, lo
     return plan.charges().stream()
         .filter(
             charge -> {
-              int measure =
-                  plan.passage().moments().get(charge.moment()).place().measureIndex();
+              int measure = plan.passage().moments().get(charge.moment()).place().measureIndex();
               return from <= measure && measure <= to;
             })
         .mapToLong(charge -> charge.cost())

@@ -36,9 +36,7 @@ public record PlanFigures(int shifts, int crossings, int fourthFingers) {
   /** These figures less those of another plan: above 0 where this plan asks more. */
   public PlanFigures minus(PlanFigures other) {
     return new PlanFigures(
-        shifts - other.shifts,
-        crossings - other.crossings,
-        fourthFingers - other.fourthFingers);
+        shifts - other.shifts, crossings - other.crossings, fourthFingers - other.fourthFingers);
   }
 
   /** Whether every figure is at least 0. */

@@ -114,6 +114,9 @@ final class CompareCommand extends BaseCommand {
     if (!plans.isEmpty() || briefs.isPresent()) {
       return List.of();
     }
+    if (spec.name().equals(DemoCommand.NAME)) {
+      return List.of("fingering compare part.musicxml");
+    }
     List<String> more =
         List.of(
             plan.name().equals(PlanComparer.AS_PRINTED)

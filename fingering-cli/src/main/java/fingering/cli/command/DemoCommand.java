@@ -13,10 +13,12 @@ import picocli.CommandLine.Mixin;
 
 /** Compares plans for the built-in excerpt. */
 @Command(
-    name = "demo",
+    name = DemoCommand.NAME,
     description = "Compares plans for a built-in viola excerpt, to show what the program does.",
     footer = {"", "Examples:", "  fingering demo", "  fingering demo --preset beginner"})
 final class DemoCommand extends BaseCommand {
+  static final String NAME = "demo";
+
   @Mixin InstrumentOptions build = new InstrumentOptions();
 
   @Mixin WeightsOptions weights = new WeightsOptions();

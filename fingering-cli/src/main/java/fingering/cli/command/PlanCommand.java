@@ -184,8 +184,7 @@ final class PlanCommand extends BaseCommand {
   private String best(PlanComparer comparer, PlanningContext planning) {
     Comparison several = comparer.best(brief(planning.passage()), best.get());
     return switch (output.format()) {
-      case TEXT ->
-          text(several, comparer, planning, List.of());
+      case TEXT -> text(several, comparer, planning, List.of());
       case JSON -> PlanJson.of(several, planning.scoringContext());
       case HTML, SVG -> PageOutput.of(output.format(), several, comparer, planning);
     };
@@ -209,8 +208,7 @@ final class PlanCommand extends BaseCommand {
     }
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
     return switch (output.format()) {
-      case TEXT ->
-          text(alone, comparer, planning, next());
+      case TEXT -> text(alone, comparer, planning, next());
       case JSON -> PlanJson.of(plan, context);
       case HTML, SVG -> PageOutput.of(output.format(), alone, comparer, planning);
     };
@@ -240,8 +238,7 @@ final class PlanCommand extends BaseCommand {
         : NextCommand.lines(
             spec,
             "practice",
-            Lists.newArrayList(
-                Iterables.concat(choice, List.of("--from 60 --to 80 --by DATE"))),
+            Lists.newArrayList(Iterables.concat(choice, List.of("--from 60 --to 80 --by DATE"))),
             Screen.columns() - CompareCommand.INDENT);
   }
 

@@ -4,7 +4,6 @@ import com.google.common.collect.ImmutableMap;
 import fingering.cli.option.ChartOutput;
 import fingering.cli.option.CheckOptions;
 import fingering.cli.option.DemandOptions;
-import fingering.cli.option.DetailOptions;
 import fingering.cli.option.HandOptions;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.LimitOptions;

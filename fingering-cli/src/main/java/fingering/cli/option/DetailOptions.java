@@ -11,6 +11,7 @@ public final class DetailOptions {
   /** Whether to print the costs. */
   @Option(
       names = "--costs",
-      description = "Also print the points by rule, what each rule means, and the hardest measures.")
+      description =
+          "Also print the points by rule, what each rule means, and the hardest measures.")
   public boolean costs;
 }

@@ -19,8 +19,20 @@ public final class NextCommand {
   /** Options that belong to one output, not to the music or the player. */
   private static final ImmutableSet<String> OWN =
       ImmutableSet.of(
-          "--output", "--format", "--notes", "--costs", "--choose", "--write", "--sparing",
-          "--only", "--strings", "--save-lesson", "--best", "--brief", "--why", "--choices");
+          "--output",
+          "--format",
+          "--notes",
+          "--costs",
+          "--choose",
+          "--write",
+          "--sparing",
+          "--only",
+          "--strings",
+          "--save-lesson",
+          "--best",
+          "--brief",
+          "--why",
+          "--choices");
 
   private NextCommand() {}
 
@@ -39,8 +51,7 @@ public final class NextCommand {
     parsed.matchedPositionals().stream()
         .map(ArgSpec::originalStringValues)
         .forEach(values -> values.forEach(value -> words.add(quoted(value))));
-    CommandLine command =
-        present.root().subcommands().getOrDefault(next, present.commandLine());
+    CommandLine command = present.root().subcommands().getOrDefault(next, present.commandLine());
     for (OptionSpec option : parsed.matchedOptions()) {
       String name = option.longestName();
       if (!OWN.contains(name) && command.getCommandSpec().optionsMap().containsKey(name)) {

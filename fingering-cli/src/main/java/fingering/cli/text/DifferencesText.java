@@ -24,8 +24,7 @@ final class DifferencesText {
     int cell = (columns - label - GAP) / 2;
     List<String> lines = new ArrayList<>();
     lines.add(
-        style.bold(
-            " ".repeat(label) + TextLayout.pad(left.name(), cell + GAP) + right.name()));
+        style.bold(" ".repeat(label) + TextLayout.pad(left.name(), cell + GAP) + right.name()));
     for (Measure measure : listed) {
       List<String> one = TextLayout.wrap(MeasureCells.of(left, measure), cell, 0);
       List<String> other = TextLayout.wrap(MeasureCells.of(right, measure), cell, 0);
@@ -40,7 +39,10 @@ final class DifferencesText {
     int more = measures.size() - listed.size();
     if (more > 0) {
       lines.add(
-          "and " + more + (more == 1 ? " more measure" : " more measures") + "; --notes shows every note");
+          "and "
+              + more
+              + (more == 1 ? " more measure" : " more measures")
+              + "; --notes shows every note");
     }
     return lines;
   }

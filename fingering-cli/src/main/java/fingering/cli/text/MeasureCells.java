@@ -33,7 +33,8 @@ final class MeasureCells {
         text.append(chord ? "+" : " ");
       }
       if (note.shift() && !chord && note.moment() > 0) {
-        text.append(PrintedSigns.shift(plan, note).filter(d -> d == Direction.UP).isPresent() ? '↑' : '↓');
+        text.append(
+            PrintedSigns.shift(plan, note).filter(d -> d == Direction.UP).isPresent() ? '↑' : '↓');
         text.append(note.position().display()).append(' ');
         placed = true;
       } else if (!placed && !note.open()) {

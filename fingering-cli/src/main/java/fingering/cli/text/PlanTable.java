@@ -19,7 +19,8 @@ final class PlanTable {
   static List<String> of(List<Plan> plans, PlayerSpeed speed, TextStyle style) {
     List<String> lines = new ArrayList<>();
     int name =
-        Math.max(NAME, plans.stream().mapToInt(plan -> plan.name().length() + 2).max().orElse(NAME));
+        Math.max(
+            NAME, plans.stream().mapToInt(plan -> plan.name().length() + 2).max().orElse(NAME));
     lines.add(
         style.bold(
             TextLayout.pad("Plan", name)

@@ -81,6 +81,7 @@ public final class PlansText {
     text.append(DemandsText.of(verdict.plan(), comparer, detail.costs, columns, style));
     text.append(StudentsText.of(comparison.plans(), scoring.students(), columns, style));
     if (detail.notes) {
+      comparison.details().forEach(remark -> paragraph("Note: " + remark));
       text.append(ComparisonText.notes(comparison, columns, style));
     }
     if (detail.costs) {
@@ -129,7 +130,8 @@ public final class PlansText {
       return;
     }
     Plan rival = verdict.rival().get();
-    boolean rivalFirst = comparison.plans().indexOf(rival) < comparison.plans().indexOf(verdict.plan());
+    boolean rivalFirst =
+        comparison.plans().indexOf(rival) < comparison.plans().indexOf(verdict.plan());
     DifferencesText.of(
             rivalFirst ? rival : verdict.plan(),
             rivalFirst ? verdict.plan() : rival,

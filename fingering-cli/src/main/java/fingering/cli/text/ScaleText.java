@@ -62,8 +62,7 @@ public final class ScaleText {
     page.line("String (I is the highest) and position are shown where they change; 0 is open.");
     Verdict verdict = Verdict.of(alone, scoring.level());
     page.line("");
-    TextLayout.wrap(
-            String.join(" ", VerdictText.of(alone, scoring.level(), verdict)), columns, 0)
+    TextLayout.wrap(String.join(" ", VerdictText.of(alone, scoring.level(), verdict)), columns, 0)
         .forEach(page::line);
     page.line("");
     page.text.append(StudentsText.of(alone.plans(), scoring.students(), columns, style));

@@ -22,9 +22,8 @@ public final class SummaryText {
   /** The sentences of the verdict, and further remarks. */
   static List<String> sentences(Comparison comparison, PlayerSpeed speed) {
     List<String> sentences =
-        new ArrayList<>(
-            VerdictText.of(comparison, speed, Verdict.of(comparison, speed)));
-    sentences.addAll(comparison.remarks());
+        new ArrayList<>(VerdictText.of(comparison, speed, Verdict.of(comparison, speed)));
+    sentences.addAll(comparison.allRemarks());
     comparison.plans().stream()
         .flatMap(plan -> PlanRemarks.of(plan).stream())
         .forEach(sentences::add);

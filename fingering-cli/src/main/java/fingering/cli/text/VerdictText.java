@@ -141,7 +141,8 @@ public final class VerdictText {
       return Optional.empty();
     }
     int helped = (int) shifts.stream().filter(note -> helped(plan, note)).count();
-    String all = shifts.size() == 1 ? "The shift" : shifts.size() == 2 ? "Both shifts" : "All shifts";
+    String all =
+        shifts.size() == 1 ? "The shift" : shifts.size() == 2 ? "Both shifts" : "All shifts";
     String verb = shifts.size() == 1 ? " comes" : " come";
     String help = " in a rest or after an open string.";
     if (helped == shifts.size()) {
@@ -170,7 +171,8 @@ public final class VerdictText {
     text.append(own.tempo().map(TempoText::mark).orElse("any tempo"));
     List<ComfortableTempo> all =
         comparison.plans().stream().map(plan -> ComfortableTempo.of(plan, speed)).toList();
-    boolean alike = all.size() > 1 && all.stream().allMatch(tempo -> tempo.tempo().equals(own.tempo()));
+    boolean alike =
+        all.size() > 1 && all.stream().allMatch(tempo -> tempo.tempo().equals(own.tempo()));
     if (alike) {
       text.append(" with every plan");
     } else {
@@ -179,13 +181,17 @@ public final class VerdictText {
           .map(rival -> ComfortableTempo.of(rival, speed))
           .filter(tempo -> !tempo.wellAbove() && !tempo.tempo().equals(own.tempo()))
           .flatMap(ComfortableTempo::tempo)
-          .ifPresent(
-              tempo -> text.append(", not ").append(tempo.perMinute().toPlainString()));
+          .ifPresent(tempo -> text.append(", not ").append(tempo.perMinute().toPlainString()));
     }
     text.append(" (planned: ").append(own.marked().perMinute().toPlainString()).append(")");
     own.tightestDistinct(1).stream()
         .findFirst()
-        .ifPresent(limit -> text.append("; m. ").append(limit.measures()).append(" sets the limit"));
+        .ifPresent(
+            limit -> {
+              boolean run = limit.first().measureIndex() != limit.last().measureIndex();
+              text.append(run ? "; measures " : "; measure ");
+              text.append(limit.measures()).append(run ? " set" : " sets").append(" the limit");
+            });
     text.append('.');
     if (own.exceeded()) {
       text.append(' ').append(TempoText.CARE);

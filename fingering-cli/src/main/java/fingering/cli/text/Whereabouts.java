@@ -60,7 +60,6 @@ final class Whereabouts {
         .collect(Collectors.joining(" and "));
   }
 
-
   /** The first measures, separated by commas, and the number of the others. */
   static String list(List<String> measures) {
     int listed = Math.min(measures.size(), LISTED);

@@ -11,7 +11,7 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import fingering.cli.file.DemandKeys;
+import fingering.demand.DemandKeys;
 import fingering.demand.DemandParser;
 import fingering.playability.CheckLevel;
 import fingering.playability.FindingKind;

@@ -1,5 +1,7 @@
 package fingering.cli.command;
 
+import fingering.lesson.StoredLesson;
+import fingering.cli.option.LessonOption;
 import fingering.check.CheckJson;
 import fingering.check.CheckReport;
 import fingering.check.CheckSarif;
@@ -64,6 +66,8 @@ final class CheckCommand extends BaseCommand {
           "Scores (MusicXML or ABC notation), folders (searched for .musicxml, .xml and .mxl), or patterns such as 'parts/*.mxl'.")
   List<String> scores = List.of();
 
+  @Mixin LessonOption lesson = new LessonOption();
+
   @Mixin LevelOption level = new LevelOption();
 
   @Mixin CheckOptions checked = new CheckOptions();
@@ -108,6 +112,7 @@ final class CheckCommand extends BaseCommand {
 
   @Override
   public Integer call() {
+    lesson.read().filter(stored -> scores.isEmpty()).ifPresent(this::take);
     checkOptions();
     output.check();
     if (level.printed.isPresent()) {
@@ -117,6 +122,12 @@ final class CheckCommand extends BaseCommand {
     int code = check(level.read(), spec.commandLine().getErr());
     output.report(spec);
     return code;
+  }
+
+  private void take(StoredLesson stored) {
+    scores = List.of(stored.scoreFile().toString());
+    checked.from(stored);
+    reading.tune = reading.tune.or(stored.lesson()::tune);
   }
 
   private void checkOptions() {

@@ -1,5 +1,14 @@
 package fingering.cli.command;
 
+import fingering.plan.Plan;
+import fingering.lesson.StoredLesson;
+import fingering.lesson.LessonPlan;
+import fingering.cli.text.LessonsText;
+import fingering.cli.option.Converters;
+import fingering.cli.option.LessonPassages;
+import fingering.cli.option.LessonPlans;
+import fingering.cli.option.SaveLessonOption;
+import fingering.cli.option.LessonsOption;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.BriefFile;
 import fingering.cli.json.PlanJson;
@@ -48,6 +57,17 @@ final class CompareCommand extends BaseCommand {
 
   @Mixin ScoreOptions reading = new ScoreOptions();
 
+  @Mixin LessonsOption lessons = new LessonsOption();
+
+  @Mixin SaveLessonOption saving = new SaveLessonOption();
+
+  @Option(
+      names = "--choose",
+      paramLabel = "PLAN",
+      description =
+          "With --save-lesson: the plan that the lesson takes: first, third, partly, second, free, or the name of a plan of your own.")
+  Optional<String> choose = Optional.empty();
+
   @Option(
       names = "--with-second",
       description = "Add the plan that shows 1st, 2nd and 3rd position.")
@@ -74,16 +94,61 @@ final class CompareCommand extends BaseCommand {
 
   @Override
   public Integer call() {
-    return compare(score.read());
+    ImmutableList<StoredLesson> read = lessons.read();
+    saving.check();
+    if (choose.isPresent() && !saving.given()) {
+      throw usageError("--choose says which plan --save-lesson saves; give --save-lesson too");
+    }
+    if (read.size() > 1) {
+      return sideBySide(read);
+    }
+    Optional<StoredLesson> lesson = read.stream().findFirst();
+    lesson.ifPresent(this::take);
+    ImmutableList<LessonPlan> toSave = plansToSave(lesson);
+    int code = compare(score.read(), lesson);
+    if (saving.given()) {
+      saving.save(
+          saving.choosing(saving.typed(lesson, score, reading, player), toSave),
+          lesson,
+          spec);
+    }
+    return code;
   }
 
-  int compare(ScoreFile file) {
+  /** Read before the plans are made, so that a wrong name is reported at once. */
+  private ImmutableList<LessonPlan> plansToSave(Optional<StoredLesson> lesson) {
+    return saving.given()
+        ? Converters.parsed(spec, () -> LessonPlans.chosen(choose, plans, demands, lesson))
+        : ImmutableList.of();
+  }
+
+  /** Takes from a lesson what is not typed. */
+  private void take(StoredLesson lesson) {
+    score.from(lesson);
+    reading.from(lesson);
+    player.from(lesson);
+  }
+
+  private int sideBySide(ImmutableList<StoredLesson> all) {
+    if (saving.given() || output.format() != OutputOptions.Format.TEXT) {
+      throw usageError(
+          "several lessons are printed side by side as text; leave out --save-lesson and --format");
+    }
+    output.check();
+    output.print(
+        LessonsText.of(LessonPassages.of(all), Screen.columns(), output.style()), spec);
+    return ExitCode.DONE;
+  }
+
+  int compare(ScoreFile file, Optional<StoredLesson> lesson) {
     output.check();
     PlanningContext planning = PlanningContext.read(file, reading, player);
     ImmutableList<Brief> own = ownBriefs(planning.passage());
     PlanComparer comparer = planning.comparer(player, demands, true);
     Comparison comparison =
-        own.isEmpty() ? comparer.comparePositions(withSecond) : comparer.compareBriefs(own);
+        own.isEmpty()
+            ? withLesson(comparer.comparePositions(withSecond), lesson, planning)
+            : comparer.compareBriefs(own);
     String text =
         switch (output.format()) {
           case TEXT ->
@@ -95,6 +160,19 @@ final class CompareCommand extends BaseCommand {
         };
     output.print(text, spec);
     return ExitCode.DONE;
+  }
+
+  /** The usual plans, and those of the lesson. */
+  private Comparison withLesson(
+      Comparison usual, Optional<StoredLesson> lesson, PlanningContext planning) {
+    ImmutableList.Builder<Plan> all = ImmutableList.builder();
+    all.addAll(usual.plans());
+    lesson.ifPresent(
+        stored ->
+            LessonPlans.own(stored)
+                .forEach(
+                    plan -> all.add(LessonPlans.plan(stored, plan, planning, player, demands))));
+    return new Comparison(usual.passage(), all.build(), usual.remarks());
   }
 
   /** The briefs to compare instead of the usual plans. */

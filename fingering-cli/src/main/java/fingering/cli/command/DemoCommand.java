@@ -1,5 +1,6 @@
 package fingering.cli.command;
 
+import java.util.Optional;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.WeightsOptions;
@@ -32,7 +33,7 @@ final class DemoCommand extends BaseCommand {
       compare.reading.build = build;
       compare.player.weights = weights;
       compare.withSecond = true;
-      return compare.compare(ScoreFile.of(score, ImmutableList.of()));
+      return compare.compare(ScoreFile.of(score, ImmutableList.of()), Optional.empty());
     }
   }
 }

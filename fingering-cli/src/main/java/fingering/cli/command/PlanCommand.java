@@ -1,5 +1,9 @@
 package fingering.cli.command;
 
+import fingering.lesson.StoredLesson;
+import fingering.lesson.Lesson;
+import fingering.cli.option.SaveLessonOption;
+import fingering.cli.option.LessonOption;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.BriefFile;
 import fingering.cli.file.NewFiles;
@@ -64,6 +68,10 @@ final class PlanCommand extends BaseCommand {
 
   @Mixin ScoreOptions reading = new ScoreOptions();
 
+  @Mixin LessonOption lessonOption = new LessonOption();
+
+  @Mixin SaveLessonOption saving = new SaveLessonOption();
+
   @Mixin PlanChoice chosen = new PlanChoice();
 
   @Option(
@@ -115,6 +123,10 @@ final class PlanCommand extends BaseCommand {
 
   @Override
   public Integer call() {
+    boolean replaced = chosen.given();
+    Optional<StoredLesson> lesson = lessonOption.read();
+    lesson.ifPresent(this::take);
+    saving.check();
     chosen.check();
     if (choices.isPresent() && why.isPresent()) {
       throw usageError(
@@ -137,7 +149,25 @@ final class PlanCommand extends BaseCommand {
               : one(comparer, planning, files);
       output.print(text, files, spec);
     }
+    if (saving.given()) {
+      Lesson typed = saving.typed(lesson, score, reading, player);
+      saving.save(
+          saving.choosing(
+              typed, chosen.forLesson(demands, lesson, replaced).stream().toList()),
+          lesson,
+          spec);
+    }
     return ExitCode.DONE;
+  }
+
+  /** Takes from a lesson what is not typed. The best plans, and a brief, replace its plan. */
+  private void take(StoredLesson lesson) {
+    score.from(lesson);
+    reading.from(lesson);
+    player.from(lesson);
+    if (briefFile.isEmpty() && (best.isEmpty() || choices.isPresent())) {
+      chosen.from(lesson, demands);
+    }
   }
 
   private void checkBest(int plans) {
@@ -195,8 +225,7 @@ final class PlanCommand extends BaseCommand {
             .or(() -> choices.map(span -> choices(span, plan, comparer, context)));
     if (write.isPresent()) {
       files.score(
-          planning.file().stage(ScoreMarker.mark(planning.file().text(), marks(plan)), write.get()),
-          write.get());
+          planning.file(), ScoreMarker.mark(planning.file().text(), marks(plan)), write.get());
     }
     if (explanation.isPresent()) {
       return explanation.get();

@@ -1,5 +1,8 @@
 package fingering.cli.help;
 
+import fingering.cli.option.SaveLessonOption;
+import fingering.cli.option.LessonsOption;
+import fingering.cli.option.LessonOption;
 import com.google.common.collect.ImmutableMap;
 import fingering.cli.option.ChartOutput;
 import fingering.cli.option.CheckOptions;
@@ -32,6 +35,7 @@ public final class CommandHelp extends Help {
   private static final String MUSIC = "The music";
   private static final String INSTRUMENT = "Instrument and hand";
   private static final String PLAYER = "The player and the costs";
+  private static final String LESSON = "The lesson";
   private static final String OUTPUT = "Output";
   private static final String HELP = "Help";
 
@@ -49,6 +53,9 @@ public final class CommandHelp extends Help {
           .put(PlayerOptions.class, PLAYER)
           .put(WeightsOptions.class, PLAYER)
           .put(DemandOptions.class, "What the plan must do")
+          .put(LessonOption.class, LESSON)
+          .put(LessonsOption.class, LESSON)
+          .put(SaveLessonOption.class, LESSON)
           .put(OutputOptions.class, OUTPUT)
           .put(OutputFile.class, OUTPUT)
           .put(ChartOutput.class, OUTPUT)

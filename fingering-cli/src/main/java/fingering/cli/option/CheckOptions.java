@@ -1,5 +1,6 @@
 package fingering.cli.option;
 
+import fingering.lesson.StoredLesson;
 import com.google.common.collect.ImmutableList;
 import fingering.music.Tempo;
 import fingering.playability.CheckRequest;
@@ -47,6 +48,16 @@ public final class CheckOptions {
   /** The request that the options make. */
   public CheckRequest request() {
     return new CheckRequest(ImmutableList.copyOf(parts), instrument, tempo, forces, build::apply);
+  }
+
+  /** Takes the part and the tempo of a lesson, where nothing else is typed. */
+  public void from(StoredLesson lesson) {
+    if (parts.isEmpty()) {
+      parts = lesson.lesson().part().stream().toList();
+      instrument =
+          parts.isEmpty() ? Optional.empty() : instrument.or(lesson.lesson()::instrument);
+    }
+    tempo = tempo.or(lesson.lesson()::tempo);
   }
 
   /** Whether an instrument is given, but no part that it applies to. */

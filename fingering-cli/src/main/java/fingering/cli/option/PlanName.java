@@ -94,6 +94,17 @@ public record PlanName(Optional<Position> position, boolean partly) {
                     + " position, or 1st to 3rd); choose first or free."));
   }
 
+  /** The word of a lesson for this plan: first, third, partly, second or free. */
+  String word() {
+    return isFree()
+        ? FREE_NAME
+        : partly
+            ? PARTLY
+            : position.get().equals(Position.FIRST)
+                ? "first"
+                : position.get().equals(Position.SECOND) ? "second" : "third";
+  }
+
   /** The position, or {@code free}; {@link #parse} reads it back. */
   @Override
   public String toString() {

@@ -17,7 +17,6 @@ import java.util.regex.Pattern;
  */
 final class LessonEdit {
   private static final Pattern KEY = Pattern.compile("([a-z]+):(\\s.*)?");
-  private static final Pattern REMARK = Pattern.compile("(^|\\s)(#.*)$");
   private static final String FILE = "the lesson";
 
   /** The lines of a key, and the empty lines and remarks above it. */
@@ -86,9 +85,9 @@ final class LessonEdit {
 
   /** The new lines of a key, with the remark beside the old line if both are a single line. */
   private static String withRemark(String lines, Block block) {
-    Matcher remark = REMARK.matcher(block.lines().get(0));
+    String remark = remark(block.lines().get(0));
     boolean single = block.lines().size() == 1 && lines.indexOf('\n') == lines.length() - 1;
-    return single && remark.find() ? lines.stripTrailing() + "  " + remark.group(2) + "\n" : lines;
+    return single && !remark.isEmpty() ? lines.stripTrailing() + "  " + remark + "\n" : lines;
   }
 
   private static ImmutableList<String> lost(String before, String after) {
@@ -99,10 +98,28 @@ final class LessonEdit {
   }
 
   private static List<String> remarks(String text) {
-    return text.lines()
-        .map(REMARK::matcher)
-        .filter(Matcher::find)
-        .map(matcher -> matcher.group(2))
-        .toList();
+    return text.lines().map(LessonEdit::remark).filter(remark -> !remark.isEmpty()).toList();
+  }
+
+  /** The remark at the end of a line; empty if there is none. */
+  private static String remark(String line) {
+    char quote = 0;
+    char before = ' ';
+    for (int i = 0; i < line.length(); i++) {
+      char sign = line.charAt(i);
+      if (quote != 0) {
+        if (quote == '"' && sign == '\\') {
+          i++;
+        } else if (sign == quote) {
+          quote = 0;
+        }
+      } else if ((sign == '"' || sign == '\'') && " [{,".indexOf(before) >= 0) {
+        quote = sign;
+      } else if (sign == '#' && (before == ' ' || before == '\t')) {
+        return line.substring(i);
+      }
+      before = sign;
+    }
+    return "";
   }
 }

@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
 /** Writes lessons as YAML. */
 final class LessonText {
   /** Texts that need no quotes, on a line of their own and in lists. */
-  private static final Pattern PLAIN = Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{N} ._/=@½()+-]*[\\p{L}\\p{N}._/=@½()+-])?");
+  private static final Pattern PLAIN = Pattern.compile("(?:\\.{1,2}/)*[\\p{L}\\p{N}](?:[\\p{L}\\p{N} ._/=@½()+-]*[\\p{L}\\p{N}._/=@½()+-])?");
 
   /** A word that YAML reads as no value. */
   private static final String NOTHING = "null";

@@ -71,8 +71,11 @@ public final class NewFiles implements AutoCloseable {
    * @param text the text to write, usually that of the score with marks
    */
   public void score(ScoreFile file, String text, Path target) {
+    // A file that appears meanwhile, of another program or of this command, is not replaced.
+    boolean there = Files.exists(target);
     StagedScore score =
-        file.stage(OwnFiles.marked(text), target, OwnFiles::isUnchangedScore);
+        file.stage(
+            OwnFiles.marked(text), target, path -> there && OwnFiles.isUnchangedScore(path));
     ReplacedFile replaced = new ReplacedFile(target);
     add(
         target,
@@ -110,13 +113,14 @@ public final class NewFiles implements AutoCloseable {
     Path target = file.toAbsolutePath();
     Path part = ScoreFile.temporarySibling(target);
     ReplacedFile replaced = new ReplacedFile(file);
+    boolean there = Files.exists(target);
     add(
         file,
         new Unfinished() {
           @Override
           public void appear() {
             try {
-              if (OwnFiles.isUnchangedPage(target)) {
+              if (there && OwnFiles.isUnchangedPage(target)) {
                 replaced.keep();
                 ReplacedFile.moveOver(part, target);
               } else {

@@ -128,7 +128,7 @@ public final class SaveLessonOption {
             base.filter(before -> same(before.file(), target)),
             LocalDate.now(clock));
     WrittenFiles.report(command, target);
-    saved.copy().ifPresent(copy -> note(command, "What it said before is kept in " + copy + "."));
+    saved.copy().ifPresent(copy -> WrittenFiles.report(command, copy));
     if (!saved.lostRemarks().isEmpty()) {
       note(
           command,

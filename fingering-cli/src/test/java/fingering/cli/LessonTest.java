@@ -113,7 +113,7 @@ final class LessonTest {
         .doesNotContain("3rd position   ", "Demands on");
     assertThat(out("plan", "--lesson", lesson, "--fix", "1.1=III/0"))
         .contains("3rd position", "1st");
-    assertThat(out("plan", DEMO, "--lesson", lesson, "--measures", "17-19"))
+    assertThat(out("plan", DEMO, "--lesson", lesson, "--measures", "17-19", "--choose", "first"))
         .contains("Lanterns on the Millrace");
     assertThat(out("marks", "--lesson", lesson)).contains("Rain on the Mill");
     assertThat(Session.of("check", "--lesson", lesson).out()).contains("mill.musicxml");
@@ -224,8 +224,7 @@ final class LessonTest {
     Path plan = file("students/plan.json");
     Session.of("plan", file("mill.musicxml"), "--choose", "third", "--output", plan).succeeded();
     Path lesson = file("keep.yaml");
-    Session.of(
-            "plan", file("mill.musicxml"), "--keep-plan", plan + "@1-2", "--save-lesson", lesson)
+    Session.of("plan", file("mill.musicxml"), "--keep-plan", plan + "@1-2", "--save-lesson", lesson)
         .succeeded();
 
     assertThat(lesson).content().contains("keep-plan: students/plan.json@1-2");

@@ -175,7 +175,8 @@ final class PracticeTest {
       }
       practice(words).succeeded();
       Files.writeString(
-          written.get(0), Files.readString(written.get(0)).replaceFirst("<score", "<!-- --><score"));
+          written.get(0),
+          Files.readString(written.get(0)).replaceFirst("<score", "<!-- --><score"));
     }
     practice(words).refused(2);
   }

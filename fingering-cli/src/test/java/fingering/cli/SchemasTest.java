@@ -291,8 +291,8 @@ final class SchemasTest {
     return schema.equals("lesson")
         ? new Object[] {"plan", "--lesson", file}
         : schema.equals("level")
-        ? new Object[] {"check", Session.DEMO, "--level", file}
-        : new Object[] {"plan", Session.DEMO, "--" + schema, file};
+            ? new Object[] {"check", Session.DEMO, "--level", file}
+            : new Object[] {"plan", Session.DEMO, "--" + schema, file};
   }
 
   @ParameterizedTest

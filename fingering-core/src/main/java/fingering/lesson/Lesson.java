@@ -93,7 +93,16 @@ public record Lesson(
   /** A copy with another score, and the tune in it if it is a file of tunes. */
   public Lesson withScore(String newScore, Optional<String> newTune) {
     return new Lesson(
-        newScore, newTune, part, voice, instrument, measures, tempo, student, plans, hearing,
+        newScore,
+        newTune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
         journal);
   }
 

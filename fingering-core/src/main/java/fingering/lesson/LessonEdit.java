@@ -50,8 +50,7 @@ final class LessonEdit {
     if (old.equals(lesson)) {
       return new Update(before, ImmutableList.of());
     }
-    String edited =
-        new LessonEdit(before).edited(LessonText.keys(old), LessonText.keys(lesson));
+    String edited = new LessonEdit(before).edited(LessonText.keys(old), LessonText.keys(lesson));
     String text = reads(edited, lesson) ? edited : LessonText.of(lesson);
     return new Update(text, lost(before, text));
   }

@@ -33,8 +33,7 @@ public final class LessonFile {
           "journal: mill.journal");
 
   private static final KnownKeys PLAN =
-      KnownKeys.of("a plan of a lesson", "name: mine", "choose: third")
-          .and(DemandKeys.ALL);
+      KnownKeys.of("a plan of a lesson", "name: mine", "choose: third").and(DemandKeys.ALL);
 
   private static final KnownKeys HEARING =
       KnownKeys.of("a hearing", "date: 2026-12-12", "tempo: quarter = 96");
@@ -45,8 +44,8 @@ public final class LessonFile {
    * Reads the text of a lesson.
    *
    * @param name the name of the file, for messages
-   * @throws UserFileException if the text is not a lesson; the message is one
-   *     sentence with file and line
+   * @throws UserFileException if the text is not a lesson; the message is one sentence with file
+   *     and line
    */
   public static Lesson parse(String name, String text) {
     UserFields fields = UserFields.parse(name, text, KEYS);
@@ -145,8 +144,7 @@ public final class LessonFile {
   }
 
   private static Hearing hearing(UserFields fields) {
-    return new Hearing(
-        fields.value("date", LessonFile::date), fields.value("tempo", Tempo::parse));
+    return new Hearing(fields.value("date", LessonFile::date), fields.value("tempo", Tempo::parse));
   }
 
   private static LocalDate date(String text) {

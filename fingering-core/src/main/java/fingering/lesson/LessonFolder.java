@@ -22,8 +22,8 @@ public record LessonFolder(ImmutableList<StoredLesson> lessons, ImmutableList<St
   private static final Pattern SCORE = Pattern.compile("(?m)^\\s*\\{?\\s*\"?score\"?\\s*:");
 
   /**
-   * Reads the lessons of a folder, but not of the folders in it. Players, briefs and other files
-   * in YAML are passed over.
+   * Reads the lessons of a folder, but not of the folders in it. Players, briefs and other files in
+   * YAML are passed over.
    *
    * @throws FingeringException if the folder cannot be read
    */

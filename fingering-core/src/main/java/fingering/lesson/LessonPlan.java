@@ -66,8 +66,7 @@ public record LessonPlan(
       boolean replaced =
           more.get(old.getKey()).stream()
               .anyMatch(
-                  one ->
-                      about(old.getKey(), one).equals(about(old.getKey(), old.getValue())));
+                  one -> about(old.getKey(), one).equals(about(old.getKey(), old.getValue())));
       if (!replaced) {
         all.put(old);
       }
@@ -125,8 +124,7 @@ public record LessonPlan(
     demands
         .entries()
         .forEach(
-            demand ->
-                parser.read(demand.getKey(), demand.getValue()).forEach(brief::addDemand));
+            demand -> parser.read(demand.getKey(), demand.getValue()).forEach(brief::addDemand));
     return brief.build();
   }
 }

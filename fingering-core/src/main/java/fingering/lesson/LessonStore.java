@@ -93,8 +93,7 @@ public final class LessonStore {
       Optional<Path> copy = keep(file, old.text(), today);
       // A link to the lesson stays a link.
       write(file.toRealPath(), update.text(), true);
-      return new Saved(
-          new StoredLesson(file, lesson, update.text()), copy, update.lostRemarks());
+      return new Saved(new StoredLesson(file, lesson, update.text()), copy, update.lostRemarks());
     } catch (FileAlreadyExistsException e) {
       throw new FingeringException(
           "%s was made by another program meanwhile: run the command again.".formatted(file), e);

@@ -15,7 +15,9 @@ import java.util.stream.Collectors;
 /** Writes lessons as YAML. */
 final class LessonText {
   /** Texts that need no quotes, on a line of their own and in lists. */
-  private static final Pattern PLAIN = Pattern.compile("(?:\\.{1,2}/)*[\\p{L}\\p{N}](?:[\\p{L}\\p{N} ._/=@½()+-]*[\\p{L}\\p{N}._/=@½()+-])?");
+  private static final Pattern PLAIN =
+      Pattern.compile(
+          "(?:\\.{1,2}/)*[\\p{L}\\p{N}](?:[\\p{L}\\p{N} ._/=@½()+-]*[\\p{L}\\p{N}._/=@½()+-])?");
 
   /** A word that YAML reads as no value. */
   private static final String NOTHING = "null";
@@ -74,9 +76,7 @@ final class LessonText {
   private static String values(List<String> values) {
     return (values.size() == 1
             ? quoted(values.get(0))
-            : values.stream()
-                .map(LessonText::quoted)
-                .collect(Collectors.joining(", ", "[", "]")))
+            : values.stream().map(LessonText::quoted).collect(Collectors.joining(", ", "[", "]")))
         + "\n";
   }
 

@@ -7,8 +7,8 @@
  * fingering.lesson.LessonFolder} the lessons of a folder.
  *
  * <p>The package depends on {@code fingering.demand}, {@code fingering.plan}, {@code
- * fingering.music} and {@code fingering.userfile}. Nothing here reads the clock; callers pass dates.
- * No method takes or returns null. All values are immutable and thread-safe.
+ * fingering.music} and {@code fingering.userfile}. Nothing here reads the clock; callers pass
+ * dates. No method takes or returns null. All values are immutable and thread-safe.
  */
 @NullMarked
 package fingering.lesson;

@@ -65,8 +65,7 @@ class LessonFileTest {
                             Optional.empty(),
                             ImmutableListMultimap.of(
                                 "stay", "3@31-38", "stay", "1@39-46", "fix", "42.1.5=II/4")),
-                        new LessonPlan(
-                            "plan 2", Optional.of("third"), ImmutableListMultimap.of())))
+                        new LessonPlan("plan 2", Optional.of("third"), ImmutableListMultimap.of())))
                 .withHearing(
                     Optional.of(
                         new Hearing(
@@ -170,10 +169,7 @@ class LessonFileTest {
                     .ofMaxSize(4))
             .filter((name, choice, demands) -> choice.isPresent() || !demands.isEmpty())
             .as(LessonFileTest::plan);
-    return plan.list()
-        .ofMaxSize(3)
-        .uniqueElements(LessonPlan::name)
-        .map(ImmutableList::copyOf);
+    return plan.list().ofMaxSize(3).uniqueElements(LessonPlan::name).map(ImmutableList::copyOf);
   }
 
   private static LessonPlan plan(String name, Optional<String> choice, List<String> demands) {

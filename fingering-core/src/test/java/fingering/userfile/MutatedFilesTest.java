@@ -1,10 +1,10 @@
 package fingering.userfile;
 
-import fingering.lesson.LessonFile;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.TuningFile;
+import fingering.lesson.LessonFile;
 import fingering.playability.CheckLevel;
 import fingering.player.Player;
 import fingering.scoring.Weights;

@@ -1,7 +1,5 @@
 package fingering.cli.command;
 
-import fingering.lesson.StoredLesson;
-import fingering.cli.option.LessonOption;
 import fingering.check.CheckJson;
 import fingering.check.CheckReport;
 import fingering.check.CheckSarif;
@@ -16,12 +14,14 @@ import fingering.cli.help.ErrorMessage;
 import fingering.cli.help.ProgramVersion;
 import fingering.cli.option.CheckOptions;
 import fingering.cli.option.Converters;
+import fingering.cli.option.LessonOption;
 import fingering.cli.option.LevelOption;
 import fingering.cli.option.OutputFile;
 import fingering.cli.option.TuneOptions;
 import fingering.cli.terminal.ProgressBar;
 import fingering.cli.terminal.Screen;
 import fingering.cli.text.CheckText;
+import fingering.lesson.StoredLesson;
 import fingering.page.CheckPage;
 import fingering.playability.CheckLevel;
 import fingering.playability.Severity;

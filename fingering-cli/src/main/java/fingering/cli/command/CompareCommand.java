@@ -1,31 +1,31 @@
 package fingering.cli.command;
 
-import fingering.plan.Plan;
-import fingering.lesson.StoredLesson;
-import fingering.lesson.LessonPlan;
-import fingering.cli.text.LessonsText;
-import fingering.cli.option.Converters;
-import fingering.cli.option.LessonPassages;
-import fingering.cli.option.LessonPlans;
-import fingering.cli.option.SaveLessonOption;
-import fingering.cli.option.LessonsOption;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.BriefFile;
 import fingering.cli.json.PlanJson;
+import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
+import fingering.cli.option.LessonPassages;
+import fingering.cli.option.LessonPlans;
+import fingering.cli.option.LessonsOption;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.SaveLessonOption;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.terminal.Screen;
 import fingering.cli.text.ComparisonText;
 import fingering.cli.text.DemandsText;
+import fingering.cli.text.LessonsText;
 import fingering.cli.text.PageOutput;
+import fingering.lesson.LessonPlan;
+import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
 import fingering.musicxml.file.ScoreFile;
 import fingering.plan.Brief;
 import fingering.plan.Comparison;
+import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
 import java.nio.file.Path;
 import java.util.List;
@@ -108,9 +108,7 @@ final class CompareCommand extends BaseCommand {
     int code = compare(score.read(), lesson);
     if (saving.given()) {
       saving.save(
-          saving.choosing(saving.typed(lesson, score, reading, player), toSave),
-          lesson,
-          spec);
+          saving.choosing(saving.typed(lesson, score, reading, player), toSave), lesson, spec);
     }
     return code;
   }
@@ -135,8 +133,7 @@ final class CompareCommand extends BaseCommand {
           "several lessons are printed side by side as text; leave out --save-lesson and --format");
     }
     output.check();
-    output.print(
-        LessonsText.of(LessonPassages.of(all), Screen.columns(), output.style()), spec);
+    output.print(LessonsText.of(LessonPassages.of(all), Screen.columns(), output.style()), spec);
     return ExitCode.DONE;
   }
 

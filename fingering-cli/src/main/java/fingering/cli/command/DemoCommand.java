@@ -1,6 +1,5 @@
 package fingering.cli.command;
 
-import java.util.Optional;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.WeightsOptions;
@@ -8,6 +7,7 @@ import fingering.musicxml.file.ScoreFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 

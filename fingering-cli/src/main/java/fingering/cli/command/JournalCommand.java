@@ -1,19 +1,19 @@
 package fingering.cli.command;
 
-import fingering.musicxml.SelectionException;
-import fingering.lesson.Hearing;
-import fingering.lesson.StoredLesson;
-import fingering.cli.option.LessonOption;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.WrittenFiles;
 import fingering.cli.option.ChartOutput;
 import fingering.cli.option.Converters;
+import fingering.cli.option.LessonOption;
 import fingering.cli.option.OutputFile;
 import fingering.cli.practice.JournalText;
 import fingering.cli.practice.ProgressSvg;
 import fingering.cli.terminal.Screen;
 import fingering.demand.MeasureSpan;
+import fingering.lesson.Hearing;
+import fingering.lesson.StoredLesson;
 import fingering.music.Tempo;
+import fingering.musicxml.SelectionException;
 import fingering.practice.Journal;
 import fingering.practice.JournalEntry;
 import fingering.practice.JournalFile;

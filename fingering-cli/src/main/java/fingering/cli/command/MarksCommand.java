@@ -1,7 +1,7 @@
 package fingering.cli.command;
 
-import fingering.cli.option.LessonOption;
 import com.google.common.collect.ImmutableList;
+import fingering.cli.option.LessonOption;
 import fingering.cli.option.OutputFile;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;

@@ -1,19 +1,17 @@
 package fingering.cli.command;
 
-import fingering.lesson.StoredLesson;
-import fingering.lesson.Lesson;
-import fingering.cli.option.SaveLessonOption;
-import fingering.cli.option.LessonOption;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.BriefFile;
 import fingering.cli.file.NewFiles;
 import fingering.cli.json.PlanJson;
 import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
+import fingering.cli.option.LessonOption;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.SaveLessonOption;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.student.ScoringContext;
@@ -24,6 +22,8 @@ import fingering.cli.text.DemandsText;
 import fingering.cli.text.PageOutput;
 import fingering.cli.text.WhyText;
 import fingering.demand.MeasureSpan;
+import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
 import fingering.music.MeasureBeat;
 import fingering.music.Passage;
 import fingering.musicxml.marking.NoteMarks;
@@ -152,8 +152,7 @@ final class PlanCommand extends BaseCommand {
     if (saving.given()) {
       Lesson typed = saving.typed(lesson, score, reading, player);
       saving.save(
-          saving.choosing(
-              typed, chosen.forLesson(demands, lesson, replaced).stream().toList()),
+          saving.choosing(typed, chosen.forLesson(demands, lesson, replaced).stream().toList()),
           lesson,
           spec);
     }

@@ -1,21 +1,17 @@
 package fingering.cli.command;
 
-import java.util.ArrayList;
-import fingering.lesson.Hearing;
-import fingering.lesson.StoredLesson;
-import fingering.lesson.Lesson;
-import fingering.cli.option.SaveLessonOption;
-import fingering.cli.option.LessonOption;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.cli.file.NewFiles;
 import fingering.cli.file.OutputPaths;
 import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
+import fingering.cli.option.LessonOption;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.PracticeOutput;
+import fingering.cli.option.SaveLessonOption;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.practice.JournalText;
@@ -26,6 +22,9 @@ import fingering.cli.practice.ProgressSvg;
 import fingering.cli.practice.SpotsText;
 import fingering.cli.terminal.Screen;
 import fingering.demand.MeasureSpan;
+import fingering.lesson.Hearing;
+import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
 import fingering.music.Tempo;
 import fingering.page.PracticeContent;
 import fingering.page.PracticePage;
@@ -43,6 +42,7 @@ import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -80,14 +80,16 @@ final class PracticeCommand extends BaseCommand {
       names = "--to",
       paramLabel = "MARK",
       converter = Converters.TempoConverter.class,
-      description = "The opening tempo at the performance. Required without a lesson that names it.")
+      description =
+          "The opening tempo at the performance. Required without a lesson that names it.")
   Optional<Tempo> to = Optional.empty();
 
   @Option(
       names = "--by",
       paramLabel = "DATE",
       converter = Converters.DateConverter.class,
-      description = "The day of the performance: 2026-12-12. Required without a lesson that names it.")
+      description =
+          "The day of the performance: 2026-12-12. Required without a lesson that names it.")
   Optional<LocalDate> by = Optional.empty();
 
   @Option(

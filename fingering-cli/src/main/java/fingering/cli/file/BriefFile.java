@@ -1,11 +1,11 @@
 package fingering.cli.file;
 
-import fingering.lesson.LessonPlan;
-import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
 import fingering.demand.DemandKeys;
 import fingering.demand.DemandParser;
+import fingering.lesson.LessonPlan;
 import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.tables.FingeringException;

@@ -74,8 +74,7 @@ public final class NewFiles implements AutoCloseable {
     // A file that appears meanwhile, of another program or of this command, is not replaced.
     boolean there = Files.exists(target);
     StagedScore score =
-        file.stage(
-            OwnFiles.marked(text), target, path -> there && OwnFiles.isUnchangedScore(path));
+        file.stage(OwnFiles.marked(text), target, path -> there && OwnFiles.isUnchangedScore(path));
     ReplacedFile replaced = new ReplacedFile(target);
     add(
         target,

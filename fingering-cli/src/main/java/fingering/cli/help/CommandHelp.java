@@ -1,20 +1,20 @@
 package fingering.cli.help;
 
-import fingering.cli.option.SaveLessonOption;
-import fingering.cli.option.LessonsOption;
-import fingering.cli.option.LessonOption;
 import com.google.common.collect.ImmutableMap;
 import fingering.cli.option.ChartOutput;
 import fingering.cli.option.CheckOptions;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.HandOptions;
 import fingering.cli.option.InstrumentOptions;
+import fingering.cli.option.LessonOption;
+import fingering.cli.option.LessonsOption;
 import fingering.cli.option.LimitOptions;
 import fingering.cli.option.OutputFile;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PartOptions;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.PracticeOutput;
+import fingering.cli.option.SaveLessonOption;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.option.TuneOptions;

@@ -1,7 +1,7 @@
 package fingering.cli.option;
 
-import fingering.lesson.StoredLesson;
 import com.google.common.collect.ImmutableList;
+import fingering.lesson.StoredLesson;
 import fingering.music.Tempo;
 import fingering.playability.CheckRequest;
 import fingering.playability.Forces;
@@ -54,8 +54,7 @@ public final class CheckOptions {
   public void from(StoredLesson lesson) {
     if (parts.isEmpty()) {
       parts = lesson.lesson().part().stream().toList();
-      instrument =
-          parts.isEmpty() ? Optional.empty() : instrument.or(lesson.lesson()::instrument);
+      instrument = parts.isEmpty() ? Optional.empty() : instrument.or(lesson.lesson()::instrument);
     }
     tempo = tempo.or(lesson.lesson()::tempo);
   }

@@ -1,22 +1,22 @@
 package fingering.cli.option;
 
-import java.util.Optional;
-import fingering.lesson.StoredLesson;
-import fingering.lesson.LessonPlan;
-import com.google.common.collect.ImmutableMap;
-import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
 import fingering.cli.file.PlanFile;
 import fingering.demand.AllowPositions;
 import fingering.demand.Demand;
 import fingering.demand.DemandParser;
 import fingering.demand.MeasureSpan;
+import fingering.lesson.LessonPlan;
+import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.tables.Position;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

@@ -64,8 +64,10 @@ public final class LessonPassages {
   private static void requireSame(
       StoredLesson one, StudentPlan first, StoredLesson two, StudentPlan second) {
     Optional<String> difference =
-        one.scoreFile().toAbsolutePath().normalize().equals(
-                two.scoreFile().toAbsolutePath().normalize())
+        one.scoreFile()
+                .toAbsolutePath()
+                .normalize()
+                .equals(two.scoreFile().toAbsolutePath().normalize())
             ? difference(first.plan().passage(), second.plan().passage())
             : Optional.of("score");
     if (difference.isPresent()) {

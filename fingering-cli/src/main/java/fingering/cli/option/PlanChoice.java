@@ -1,13 +1,13 @@
 package fingering.cli.option;
 
-import java.util.Optional;
-import fingering.lesson.StoredLesson;
 import fingering.lesson.LessonPlan;
+import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
 import fingering.tables.FingeringException;
+import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -57,8 +57,7 @@ public final class PlanChoice {
           .chosen()
           .ifPresent(
               plan -> {
-                typed =
-                    printed.keep ? Optional.empty() : plan.choose().map(PlanName::parse);
+                typed = printed.keep ? Optional.empty() : plan.choose().map(PlanName::parse);
                 demands.from(lesson, plan);
               });
     }
@@ -78,8 +77,7 @@ public final class PlanChoice {
     }
     String word = typed.map(PlanName::word).orElse("mine");
     LessonPlan plan = new LessonPlan(word, typed.map(PlanName::word), demands.typed());
-    return Optional.of(
-        replaced ? plan : before.map(old -> plan.withName(old.name())).orElse(plan));
+    return Optional.of(replaced ? plan : before.map(old -> plan.withName(old.name())).orElse(plan));
   }
 
   /** Whether a plan is chosen. */

@@ -1,12 +1,12 @@
 package fingering.cli.option;
 
-import fingering.musicxml.SelectionException;
-import fingering.lesson.StoredLesson;
-import fingering.lesson.Lesson;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.student.Student;
 import fingering.cli.student.Students;
 import fingering.fingerboard.LeftHand;
+import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
+import fingering.musicxml.SelectionException;
 import fingering.tables.Instrument;
 import java.nio.file.Path;
 import java.util.List;

@@ -2,6 +2,7 @@ package fingering.cli.option;
 
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.WrittenFiles;
+import fingering.files.FileProblem;
 import fingering.lesson.Hearing;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonPlan;
@@ -9,7 +10,6 @@ import fingering.lesson.LessonStore;
 import fingering.lesson.LessonStore.Saved;
 import fingering.lesson.StoredLesson;
 import fingering.musicxml.UnwritableScoreException;
-import fingering.files.FileProblem;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -82,7 +82,10 @@ public final class SaveLessonOption {
    * @param base the lesson to start from; empty for a new one
    */
   public Lesson typed(
-      Optional<StoredLesson> base, ScoreArgument score, ScoreOptions reading, PlayerOptions player) {
+      Optional<StoredLesson> base,
+      ScoreArgument score,
+      ScoreOptions reading,
+      PlayerOptions player) {
     Path target = file.orElseThrow();
     Lesson start = base.map(lesson -> moved(lesson, target)).orElseGet(() -> Lesson.of("score"));
     return player.addTo(reading.addTo(score.addTo(start, target)), target);
@@ -131,8 +134,7 @@ public final class SaveLessonOption {
     saved.copy().ifPresent(copy -> WrittenFiles.report(command, copy));
     if (!saved.lostRemarks().isEmpty()) {
       note(
-          command,
-          "These remarks are no longer in it: " + String.join(" / ", saved.lostRemarks()));
+          command, "These remarks are no longer in it: " + String.join(" / ", saved.lostRemarks()));
     }
     List<String> leftOut =
         command.commandLine().getParseResult().matchedOptions().stream()

@@ -1,7 +1,7 @@
 package fingering.cli.option;
 
-import fingering.lesson.StoredLesson;
 import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.file.ScoreFile;
 import java.nio.file.Files;

@@ -1,8 +1,8 @@
 package fingering.cli.option;
 
-import fingering.lesson.StoredLesson;
-import fingering.lesson.Lesson;
 import fingering.cli.student.Students;
+import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
 import fingering.music.PrintedPart;
 import fingering.music.Tempo;

@@ -8,8 +8,8 @@ import fingering.music.Measure;
 import fingering.music.Passage;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
-import fingering.tempo.ComfortableTempo;
 import fingering.tables.RomanNumeral;
+import fingering.tempo.ComfortableTempo;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -73,7 +73,8 @@ public final class LessonsText {
           students.stream()
               .map(one -> TextLayout.wrap(fingers(one.plan(), inMeasure), width, 0))
               .toList();
-      String measure = students.get(0).plan().notes().get(inMeasure.get(0)).note().place().measure();
+      String measure =
+          students.get(0).plan().notes().get(inMeasure.get(0)).note().place().measure();
       int height = cells.stream().mapToInt(List::size).max().orElse(1);
       for (int line = 0; line < height; line++) {
         StringBuilder row = new StringBuilder(TextLayout.pad(line == 0 ? measure : "", MEASURE));
@@ -101,11 +102,12 @@ public final class LessonsText {
               .anyMatch(one -> !one.plan().notes().get(note).sameFingering(first.get(note))),
           Boolean::logicalOr);
     }
-    differ.forEach((measure, differs) -> {
-      if (!differs) {
-        notes.remove(measure);
-      }
-    });
+    differ.forEach(
+        (measure, differs) -> {
+          if (!differs) {
+            notes.remove(measure);
+          }
+        });
     return Collections.unmodifiableMap(notes);
   }
 

@@ -299,6 +299,9 @@ final class LessonTest {
                 .refused(2)
                 .err())
         .contains("'best' is not a plan");
+    assertThat(
+            Session.of("compare", mill, "--choose", "5", "--save-lesson", fresh).refused(2).err())
+        .contains("'5' is not a plan for a lesson");
     assertThat(Session.of("plan", "--abc", "K:C\nG", "--save-lesson", fresh).code()).isEqualTo(2);
     assertThat(
             Session.of(

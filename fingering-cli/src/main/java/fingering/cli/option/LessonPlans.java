@@ -99,6 +99,11 @@ public final class LessonPlans {
   }
 
   private static LessonPlan named(PlanName name, DemandOptions demands) {
+    if (!name.known()) {
+      throw new FingeringException(
+          "'%s' is not a plan for a lesson; write first, third (on the cello it stays in 4th), partly, second, free, or the name of a plan of your own"
+              .formatted(name));
+    }
     return new LessonPlan(name.word(), Optional.of(name.word()), demands.typed());
   }
 

@@ -94,6 +94,16 @@ public record PlanName(Optional<Position> position, boolean partly) {
                     + " position, or 1st to 3rd); choose first or free."));
   }
 
+  /**
+   * Whether every comparison has a plan of this name; others only where their position is the upper
+   * one.
+   */
+  boolean known() {
+    return position
+        .map(one -> one.compareTo(Position.FIRST) >= 0 && one.compareTo(Position.THIRD) <= 0)
+        .orElse(true);
+  }
+
   /** The word of a lesson for this plan: first, third, partly, second or free. */
   String word() {
     return isFree()

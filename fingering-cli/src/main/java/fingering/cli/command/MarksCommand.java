@@ -1,6 +1,7 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
+import fingering.cli.option.LessonOption;
 import fingering.cli.option.OutputFile;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
@@ -38,11 +39,20 @@ final class MarksCommand extends BaseCommand {
 
   @Mixin ScoreOptions reading = new ScoreOptions();
 
+  @Mixin LessonOption lesson = new LessonOption();
+
   @Mixin OutputFile output = new OutputFile();
 
   @Override
   public Integer call() {
     output.check();
+    lesson
+        .read()
+        .ifPresent(
+            stored -> {
+              score.from(stored);
+              reading.from(stored);
+            });
     ScoreFile file = score.read();
     Score whole = ScoreReader.read(file);
     Passage passage = reading.read(whole, Students.UNKNOWN);

@@ -9,11 +9,13 @@ import fingering.cli.json.PlanJson;
 import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.DetailOptions;
+import fingering.cli.option.LessonOption;
 import fingering.cli.option.NextCommand;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.SaveLessonOption;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.student.ScoringContext;
@@ -23,6 +25,8 @@ import fingering.cli.text.PageOutput;
 import fingering.cli.text.PlansText;
 import fingering.cli.text.WhyText;
 import fingering.demand.MeasureSpan;
+import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
 import fingering.music.MeasureBeat;
 import fingering.music.Passage;
 import fingering.musicxml.marking.NoteMarks;
@@ -67,6 +71,10 @@ final class PlanCommand extends BaseCommand {
   @Mixin ScoreArgument score = new ScoreArgument();
 
   @Mixin ScoreOptions reading = new ScoreOptions();
+
+  @Mixin LessonOption lessonOption = new LessonOption();
+
+  @Mixin SaveLessonOption saving = new SaveLessonOption();
 
   @Mixin PlanChoice chosen = new PlanChoice();
 
@@ -121,6 +129,10 @@ final class PlanCommand extends BaseCommand {
 
   @Override
   public Integer call() {
+    boolean replaced = chosen.given();
+    Optional<StoredLesson> lesson = lessonOption.read();
+    lesson.ifPresent(this::take);
+    saving.check();
     chosen.check();
     if (choices.isPresent() && why.isPresent()) {
       throw usageError(
@@ -143,7 +155,24 @@ final class PlanCommand extends BaseCommand {
               : one(comparer, planning, files);
       output.print(text, files, spec);
     }
+    if (saving.given()) {
+      Lesson typed = saving.typed(lesson, score, reading, player);
+      saving.save(
+          saving.choosing(typed, chosen.forLesson(demands, lesson, replaced).stream().toList()),
+          lesson,
+          spec);
+    }
     return ExitCode.DONE;
+  }
+
+  /** Takes from a lesson what is not typed. The best plans, and a brief, replace its plan. */
+  private void take(StoredLesson lesson) {
+    score.from(lesson);
+    reading.from(lesson);
+    player.from(lesson);
+    if (briefFile.isEmpty() && (best.isEmpty() || choices.isPresent())) {
+      chosen.from(lesson, demands);
+    }
   }
 
   private void checkBest(int plans) {
@@ -200,8 +229,7 @@ final class PlanCommand extends BaseCommand {
             .or(() -> choices.map(span -> choices(span, plan, comparer, context)));
     if (write.isPresent()) {
       files.score(
-          planning.file().stage(ScoreMarker.mark(planning.file().text(), marks(plan)), write.get()),
-          write.get());
+          planning.file(), ScoreMarker.mark(planning.file().text(), marks(plan)), write.get());
     }
     if (explanation.isPresent()) {
       return explanation.get();
@@ -228,7 +256,7 @@ final class PlanCommand extends BaseCommand {
 
   /** The command that writes the plan, or if it is being written, the one that practises it. */
   private List<String> next() {
-    List<String> choice = chosen.isFree() ? List.of() : List.of("--choose " + chosen.name());
+    List<String> choice = chosen.isFree() ? List.of() : List.of("--choose " + chosen.name().word());
     return write.isEmpty()
         ? NextCommand.lines(
             spec,

@@ -6,10 +6,12 @@ import fingering.cli.file.NewFiles;
 import fingering.cli.file.OutputPaths;
 import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
+import fingering.cli.option.LessonOption;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.PracticeOutput;
+import fingering.cli.option.SaveLessonOption;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.practice.JournalText;
@@ -20,6 +22,9 @@ import fingering.cli.practice.ProgressSvg;
 import fingering.cli.practice.SpotsText;
 import fingering.cli.terminal.Screen;
 import fingering.demand.MeasureSpan;
+import fingering.lesson.Hearing;
+import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
 import fingering.music.Tempo;
 import fingering.page.PracticeContent;
 import fingering.page.PracticePage;
@@ -37,6 +42,7 @@ import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -73,18 +79,18 @@ final class PracticeCommand extends BaseCommand {
   @Option(
       names = "--to",
       paramLabel = "MARK",
-      required = true,
       converter = Converters.TempoConverter.class,
-      description = "The opening tempo at the performance.")
-  Tempo to;
+      description =
+          "The opening tempo at the performance. Required without a lesson that names it.")
+  Optional<Tempo> to = Optional.empty();
 
   @Option(
       names = "--by",
       paramLabel = "DATE",
-      required = true,
       converter = Converters.DateConverter.class,
-      description = "The day of the performance: 2026-12-12.")
-  LocalDate by;
+      description =
+          "The day of the performance: 2026-12-12. Required without a lesson that names it.")
+  Optional<LocalDate> by = Optional.empty();
 
   @Option(
       names = "--today",
@@ -134,13 +140,22 @@ final class PracticeCommand extends BaseCommand {
 
   @Mixin PlayerOptions player = new PlayerOptions();
 
+  @Mixin LessonOption lessonOption = new LessonOption();
+
+  @Mixin SaveLessonOption saving = new SaveLessonOption();
+
   @Mixin PracticeOutput output = new PracticeOutput();
 
   private final Clock clock = Clock.system(ZoneId.systemDefault());
 
   @Override
   public Integer call() {
+    boolean replaced = chosen.given();
+    Optional<StoredLesson> lesson = lessonOption.read();
+    lesson.ifPresent(this::take);
+    requireGoal();
     output.check();
+    saving.check();
     chosen.check();
     calendar.ifPresent(path -> OutputPaths.requireNew(path, "--calendar"));
     PlanningContext planning = PlanningContext.read(score.read(), reading, player);
@@ -155,9 +170,9 @@ final class PracticeCommand extends BaseCommand {
             planning.scoringContext().level(),
             new PracticePlan.Request(
                 from,
-                to,
+                to.orElseThrow(),
                 today.orElseGet(() -> LocalDate.now(clock)),
-                by,
+                by.orElseThrow(),
                 ImmutableSet.copyOf(rest),
                 metronome),
             entries);
@@ -185,7 +200,43 @@ final class PracticeCommand extends BaseCommand {
           path -> files.text(PracticeCalendar.of(practice, clock.instant()), path, "--calendar"));
       output.print(text, files, spec);
     }
+    if (saving.given()) {
+      Lesson typed =
+          saving.choosing(
+              saving.typed(lesson, score, reading, player),
+              chosen.forLesson(demands, lesson, replaced).stream().toList());
+      saving.save(saving.with(typed, new Hearing(by, to), journal), lesson, spec);
+    }
     return ExitCode.DONE;
+  }
+
+  /** Takes from a lesson what is not typed. */
+  private void take(StoredLesson lesson) {
+    score.from(lesson);
+    reading.from(lesson);
+    player.from(lesson);
+    chosen.from(lesson, demands);
+    to = to.or(() -> lesson.lesson().hearing().flatMap(Hearing::tempo));
+    by = by.or(() -> lesson.lesson().hearing().flatMap(Hearing::date));
+    journal = journal.or(lesson::journalFile);
+  }
+
+  private void requireGoal() {
+    List<String> names = new ArrayList<>();
+    List<String> examples = new ArrayList<>();
+    if (to.isEmpty()) {
+      names.add("--to MARK");
+      examples.add("--to quarter=96");
+    }
+    if (by.isEmpty()) {
+      names.add("--by DATE");
+      examples.add("--by 2026-12-12");
+    }
+    if (!names.isEmpty()) {
+      throw usageError(
+          "give %s too, such as %s"
+              .formatted(String.join(" and ", names), String.join(" ", examples)));
+    }
   }
 
   private String page(
@@ -204,7 +255,7 @@ final class PracticeCommand extends BaseCommand {
             words.rows(),
             words.figures(),
             circles,
-            ProgressSvg.drawn(entries, Optional.of(to), ProgressSvg.Size.PAGE),
+            ProgressSvg.drawn(entries, to, ProgressSvg.Size.PAGE),
             journalRemarks(entries),
             PracticeText.CARE));
   }

@@ -1,5 +1,7 @@
 package fingering.cli.option;
 
+import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.file.ScoreFile;
 import java.nio.file.Files;
@@ -56,6 +58,31 @@ public final class ScoreArgument extends TuneOptions {
               + " demo' compares it.");
     }
     return read(path);
+  }
+
+  /** Takes the score of a lesson, unless one is typed. */
+  public void from(StoredLesson lesson) {
+    if (file.isEmpty() && abc.isEmpty()) {
+      file = Optional.of(lesson.scoreFile());
+      tune = tune.or(lesson.lesson()::tune);
+    }
+  }
+
+  /**
+   * Adds the score to a lesson.
+   *
+   * @param target the file of the lesson
+   * @throws ParameterException if the music was typed: a lesson names a file
+   */
+  Lesson addTo(Lesson lesson, Path target) {
+    return lesson.withScore(
+        file.map(path -> StoredLesson.nameBeside(target, path))
+            .orElseThrow(
+                () ->
+                    usageError(
+                        "a lesson names the file of its score; save the music of --abc in a file"
+                            + " that ends in .abc, and name that file")),
+        tune);
   }
 
   private ParameterException usageError(String sentence) {

@@ -67,7 +67,8 @@ final class PracticeCommand extends BaseCommand {
       paramLabel = "MARK",
       converter = Converters.TempoConverter.class,
       description =
-          "The tempo that is clean now, such as quarter=72. A clean tempo in the journal overrides it.")
+          "The tempo that is clean now, such as quarter=72. A clean tempo in the journal overrides"
+              + " it.")
   Optional<Tempo> from = Optional.empty();
 
   @Option(
@@ -105,7 +106,8 @@ final class PracticeCommand extends BaseCommand {
       names = "--metronome",
       paramLabel = "KIND",
       description =
-          "exact (the default): every whole number; traditional: the marks of a pendulum metronome.")
+          "exact (the default): every whole number; traditional: the marks of a pendulum"
+              + " metronome.")
   MetronomeScale metronome = MetronomeScale.EXACT;
 
   @Option(
@@ -177,7 +179,7 @@ final class PracticeCommand extends BaseCommand {
                   words,
                   entries,
                   SpotsText.paragraphs(spots, written),
-                  CircleFinder.of(planning.passage(), planning.printed()));
+                  CircleFinder.of(plan, planning.printed()));
         };
     try (NewFiles files = new NewFiles()) {
       written.ifPresent(all -> all.write(files));

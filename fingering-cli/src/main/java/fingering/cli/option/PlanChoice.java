@@ -22,7 +22,9 @@ public final class PlanChoice {
       converter = Converters.PlanNameConverter.class,
       completionCandidates = CompletionCandidates.OfPlans.class,
       description =
-          "A plan of 'compare', named by its position: first (or 1); third (or 3; on the cello it stays in 4th); partly, which goes there for part of the music; second (or 2), which shows 1st, 2nd and 3rd; or free (the default), the cheapest plan.")
+          "A plan of 'compare', named by its position: first (or 1); third (or 3; on the cello it"
+              + " stays in 4th); partly, which goes there for part of the music; second (or 2),"
+              + " which shows 1st, 2nd and 3rd; or free (the default), the cheapest plan.")
   PlanName name = PlanName.FREE;
 
   @Mixin PrintedOption printed = new PrintedOption();
@@ -37,6 +39,11 @@ public final class PlanChoice {
       throw new ParameterException(
           command.commandLine(), "--choose and --keep-printed cannot be combined; give only one");
     }
+  }
+
+  /** Whether the user chose a plan, or to keep what is printed. */
+  public boolean given() {
+    return printed.keep || command.commandLine().getParseResult().hasMatchedOption("--choose");
   }
 
   /** Whether the plan is free, not one of the plans of 'compare'. */

@@ -1,6 +1,7 @@
 package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
+import fingering.music.Movements;
 import fingering.music.Place;
 import fingering.practice.Circle.Kind;
 import java.util.ArrayList;
@@ -18,7 +19,7 @@ final class AlikeCircles {
   private AlikeCircles() {}
 
   /** Returns the circles with those alike joined, in the same order. */
-  static ImmutableList<Circle> joined(List<Circle> circles) {
+  static ImmutableList<Circle> joined(List<Circle> circles, Movements movements) {
     Map<Circle, List<Circle>> groups = new LinkedHashMap<>();
     for (Circle circle : circles) {
       Circle first =
@@ -30,7 +31,7 @@ final class AlikeCircles {
       groups.computeIfAbsent(first, none -> new ArrayList<>()).add(circle);
     }
     return groups.entrySet().stream()
-        .map(group -> joined(group.getKey(), group.getValue()))
+        .map(group -> joined(group.getKey(), group.getValue(), movements))
         .collect(ImmutableList.toImmutableList());
   }
 
@@ -43,13 +44,16 @@ final class AlikeCircles {
     return circle.text().replaceFirst(" of beat [\\d.]+", "");
   }
 
-  private static Circle joined(Circle first, List<Circle> all) {
+  private static Circle joined(Circle first, List<Circle> all, Movements movements) {
     List<Place> others = all.stream().skip(1).map(Circle::place).toList();
     int measure = first.place().measureIndex();
     String beats =
         listed(others.stream().filter(at -> at.measureIndex() == measure).map(Place::beatText));
     String measures =
-        listed(others.stream().filter(at -> at.measureIndex() != measure).map(Place::measure));
+        listed(
+            others.stream()
+                .filter(at -> at.measureIndex() != measure)
+                .map(at -> at.measure() + movements.phrase(at.measureIndex())));
     String more =
         Stream.of(
                 beats.isEmpty() ? "" : (beats.contains(",") ? "on beats " : "on beat ") + beats,

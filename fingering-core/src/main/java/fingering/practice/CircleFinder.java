@@ -3,6 +3,7 @@ package fingering.practice;
 import com.google.common.collect.ImmutableList;
 import fingering.music.Measure;
 import fingering.music.Moment;
+import fingering.music.Movements;
 import fingering.music.Passage;
 import fingering.music.Place;
 import fingering.music.PrintedMeasure;
@@ -93,7 +94,8 @@ public final class CircleFinder {
             Comparator.comparing(Circle::kind)
                 .thenComparingInt(circle -> circle.place().measureIndex())
                 .thenComparingDouble(circle -> circle.place().onset().doubleValue()),
-            found));
+            found),
+        Movements.of(passage.measures()));
   }
 
   /** The shifts of a plan: where to, and on which finger the hand arrives. */

@@ -184,7 +184,11 @@ final class PracticeCommand extends BaseCommand {
     try (NewFiles files = new NewFiles()) {
       written.ifPresent(all -> all.write(files));
       calendar.ifPresent(
-          path -> files.text(PracticeCalendar.of(practice, clock.instant()), path, "--calendar"));
+          path ->
+              files.text(
+                  PracticeCalendar.of(practice, score.fileName(), clock.instant()),
+                  path,
+                  "--calendar"));
       output.print(text, files, spec);
     }
     return ExitCode.DONE;

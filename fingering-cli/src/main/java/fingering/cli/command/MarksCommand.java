@@ -1,19 +1,20 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
+import fingering.cli.option.DemandOptions;
 import fingering.cli.option.LessonOption;
 import fingering.cli.option.OutputFile;
+import fingering.cli.option.PlanChoice;
+import fingering.cli.option.PlanningContext;
+import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
-import fingering.cli.student.Students;
 import fingering.cli.terminal.Screen;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.cli.text.HeadingText;
 import fingering.music.Passage;
-import fingering.musicxml.file.ScoreFile;
-import fingering.musicxml.reading.Score;
-import fingering.musicxml.reading.ScoreReader;
+import fingering.plan.Plan;
 import fingering.practice.Circle;
 import fingering.practice.CircleFinder;
 import java.util.ArrayList;
@@ -25,12 +26,15 @@ import picocli.CommandLine.Mixin;
 /** Lists what to circle in a part. */
 @Command(
     name = "marks",
-    description = "Lists what to circle in a part before you play it.",
+    description =
+        "Lists what to circle in a part before you play it; with --choose also the shifts of a"
+            + " plan.",
     footer = {
       "",
       "Examples:",
       "  fingering marks docs/demo/demo.musicxml",
-      "  fingering marks docs/demo/demo.musicxml --measures 1-16 --tempo quarter=72"
+      "  fingering marks docs/demo/demo.musicxml --measures 1-16 --tempo quarter=72",
+      "  fingering marks docs/demo/demo.musicxml --choose partly"
     })
 final class MarksCommand extends BaseCommand {
   private static final int PLACE_COLUMNS = 16;
@@ -40,6 +44,12 @@ final class MarksCommand extends BaseCommand {
   @Mixin ScoreOptions reading = new ScoreOptions();
 
   @Mixin LessonOption lesson = new LessonOption();
+
+  @Mixin PlanChoice chosen = new PlanChoice();
+
+  @Mixin DemandOptions demands = new DemandOptions();
+
+  @Mixin PlayerOptions player = new PlayerOptions();
 
   @Mixin OutputFile output = new OutputFile();
 
@@ -52,13 +62,24 @@ final class MarksCommand extends BaseCommand {
             stored -> {
               score.from(stored);
               reading.from(stored);
+              player.from(stored);
+              chosen.from(stored, demands);
             });
-    ScoreFile file = score.read();
-    Score whole = ScoreReader.read(file);
-    Passage passage = reading.read(whole, Students.UNKNOWN);
-    ImmutableList<Circle> circles = CircleFinder.of(passage, reading.printed(whole, passage));
+    chosen.check();
+    PlanningContext planning = PlanningContext.read(score.read(), reading, player);
+    Passage passage = planning.passage();
+    ImmutableList<Circle> circles =
+        chosen.given() || chosen.keepsPrinted() || demands.any()
+            ? CircleFinder.of(plan(planning), planning.printed())
+            : CircleFinder.of(passage, planning.printed());
     output.print(text(passage, circles), spec);
     return ExitCode.DONE;
+  }
+
+  private Plan plan(PlanningContext planning) {
+    return chosen.plan(
+        planning.comparer(player, demands, !chosen.isFree()),
+        chosen.freeBrief(demands, planning.passage()));
   }
 
   private String text(Passage passage, List<Circle> circles) {
@@ -66,6 +87,8 @@ final class MarksCommand extends BaseCommand {
     TextStyle style = output.style();
     lines.add(style.bold(HeadingText.title(passage)));
     lines.add("Take a pencil. Circle these before you play.");
+    int width = circles.stream().mapToInt(circle -> place(circle).length() + 1).max().orElse(0);
+    int column = Math.max(PLACE_COLUMNS, width);
     Optional<Circle.Kind> kind = Optional.empty();
     for (Circle circle : circles) {
       if (kind.filter(circle.kind()::equals).isEmpty()) {
@@ -73,16 +96,18 @@ final class MarksCommand extends BaseCommand {
         lines.add(style.bold(circle.kind().heading()));
         kind = Optional.of(circle.kind());
       }
-      String place = "m. " + circle.place().measure() + ", beat " + circle.place().beatText();
-      List<String> wrapped =
-          TextLayout.wrap(circle.text(), Screen.columns() - PLACE_COLUMNS - 2, 0);
-      lines.add("  " + TextLayout.pad(place, PLACE_COLUMNS) + wrapped.get(0));
-      wrapped.stream().skip(1).forEach(more -> lines.add(" ".repeat(PLACE_COLUMNS + 2) + more));
+      List<String> wrapped = TextLayout.wrap(circle.text(), Screen.columns() - column - 2, 0);
+      lines.add("  " + TextLayout.pad(place(circle), column) + wrapped.get(0));
+      wrapped.stream().skip(1).forEach(more -> lines.add(" ".repeat(column + 2) + more));
     }
     if (circles.isEmpty()) {
       lines.add("");
       lines.add("Only notes are printed. Decide on dynamics yourself, and write them in.");
     }
     return String.join("\n", lines) + "\n";
+  }
+
+  private static String place(Circle circle) {
+    return "m. " + circle.place().measure() + ", beat " + circle.place().beatText();
   }
 }

@@ -7,6 +7,7 @@ import fingering.cli.file.OutputPaths;
 import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.LessonOption;
+import fingering.cli.option.MidiOptions;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
@@ -16,6 +17,7 @@ import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.practice.JournalText;
 import fingering.cli.practice.PracticeCalendar;
+import fingering.cli.practice.PracticeMidi;
 import fingering.cli.practice.PracticeText;
 import fingering.cli.practice.PracticeWords;
 import fingering.cli.practice.ProgressSvg;
@@ -73,7 +75,8 @@ final class PracticeCommand extends BaseCommand {
       paramLabel = "MARK",
       converter = Converters.TempoConverter.class,
       description =
-          "The tempo that is clean now, such as quarter=72. A clean tempo in the journal overrides it.")
+          "The tempo that is clean now, such as quarter=72. A clean tempo in the journal overrides"
+              + " it.")
   Optional<Tempo> from = Optional.empty();
 
   @Option(
@@ -111,7 +114,8 @@ final class PracticeCommand extends BaseCommand {
       names = "--metronome",
       paramLabel = "KIND",
       description =
-          "exact (the default): every whole number; traditional: the marks of a pendulum metronome.")
+          "exact (the default): every whole number; traditional: the marks of a pendulum"
+              + " metronome.")
   MetronomeScale metronome = MetronomeScale.EXACT;
 
   @Option(
@@ -131,6 +135,8 @@ final class PracticeCommand extends BaseCommand {
       paramLabel = "FOLDER",
       description = "Write an exercise for each practice spot into this folder (MusicXML).")
   Optional<Path> exercises = Optional.empty();
+
+  @Mixin MidiOptions midi = new MidiOptions();
 
   @Mixin PlanChoice chosen = new PlanChoice();
 
@@ -158,6 +164,7 @@ final class PracticeCommand extends BaseCommand {
     saving.check();
     chosen.check();
     calendar.ifPresent(path -> OutputPaths.requireNew(path, "--calendar"));
+    midi.check();
     PlanningContext planning = PlanningContext.read(score.read(), reading, player);
     Plan plan =
         chosen.plan(
@@ -192,12 +199,21 @@ final class PracticeCommand extends BaseCommand {
                   words,
                   entries,
                   SpotsText.paragraphs(spots, written),
-                  CircleFinder.of(planning.passage(), planning.printed()));
+                  CircleFinder.of(plan, planning.printed()));
         };
     try (NewFiles files = new NewFiles()) {
       written.ifPresent(all -> all.write(files));
       calendar.ifPresent(
-          path -> files.text(PracticeCalendar.of(practice, clock.instant()), path, "--calendar"));
+          path ->
+              files.text(
+                  PracticeCalendar.of(practice, score.fileName(), clock.instant()),
+                  path,
+                  "--calendar"));
+      midi.file()
+          .ifPresent(
+              path ->
+                  files.bytes(
+                      PracticeMidi.of(plan.passage(), midi.tempo(practice)), path, "--midi"));
       output.print(text, files, spec);
     }
     if (saving.given()) {

@@ -32,7 +32,8 @@ public final class DemandOptions {
       names = "--allow",
       paramLabel = "POSITIONS",
       description =
-          "Use only these positions: 1,half. Add @9-16 for measures 9 to 16 only; --strings and --avoid accept measures too. All these options may be repeated.")
+          "Use only these positions: 1,half. Add @9-16 for measures 9 to 16 only; --strings and"
+              + " --avoid accept measures too. All these options may be repeated.")
   List<String> allow = List.of();
 
   @Option(
@@ -45,7 +46,8 @@ public final class DemandOptions {
       names = "--avoid",
       paramLabel = "THINGS",
       description =
-          "Avoid these: open-strings, first-finger, second-finger, third-finger, fourth-finger, thumb, extensions, harmonics.")
+          "Avoid these: open-strings, first-finger, second-finger, third-finger, fourth-finger,"
+              + " thumb, extensions, harmonics.")
   List<String> avoid = List.of();
 
   @Option(
@@ -58,14 +60,16 @@ public final class DemandOptions {
       names = "--fix",
       paramLabel = "M.BEAT=STRING/FINGER",
       description =
-          "Fix one note, here on beat 3 of measure 12: 12.3=III/4 (string III, finger 4), 12.3=III, 12.3=/4, or 12.3=III/4@3 (in 3rd position).")
+          "Fix one note, here on beat 3 of measure 12: 12.3=III/4 (string III, finger 4), 12.3=III,"
+              + " 12.3=/4, or 12.3=III/4@3 (in 3rd position).")
   List<String> fix = List.of();
 
   @Option(
       names = "--keep-plan",
       paramLabel = "FILE@MEASURES",
       description =
-          "Finger notes as in an earlier plan, saved with 'plan --format json': plan.json, or plan.json@9-16 for some measures.")
+          "Finger notes as in an earlier plan, saved with 'plan --format json': plan.json, or"
+              + " plan.json@9-16 for some measures.")
   List<String> keepPlan = List.of();
 
   @Option(
@@ -84,7 +88,8 @@ public final class DemandOptions {
       names = "--show-shift",
       paramLabel = "KIND=TIMES",
       description =
-          "Show this many shifts or more: any=3, up=2, first-finger=1, 'up same-finger=2'. The kinds are those of player files.")
+          "Show this many shifts or more: any=3, up=2, first-finger=1, 'up same-finger=2'. The"
+              + " kinds are those of player files.")
   List<String> showShift = List.of();
 
   @Option(
@@ -151,7 +156,7 @@ public final class DemandOptions {
   }
 
   /** Whether any demand is given. */
-  boolean any() {
+  public boolean any() {
     return count() > 0;
   }
 

@@ -25,7 +25,9 @@ public final class PlanChoice {
       converter = Converters.PlanNameConverter.class,
       completionCandidates = CompletionCandidates.OfPlans.class,
       description =
-          "A plan of 'compare', named by its position: first (or 1); third (or 3; on the cello it stays in 4th); partly, which goes there for part of the music; second (or 2), which shows 1st, 2nd and 3rd; or free (the default), the cheapest plan.")
+          "A plan of 'compare', named by its position: first (or 1); third (or 3; on the cello it"
+              + " stays in 4th); partly, which goes there for part of the music; second (or 2),"
+              + " which shows 1st, 2nd and 3rd; or free (the default), the cheapest plan.")
   Optional<PlanName> typed = Optional.empty();
 
   @Mixin PrintedOption printed = new PrintedOption();
@@ -84,6 +86,11 @@ public final class PlanChoice {
   /** Whether a plan is chosen. */
   public boolean given() {
     return typed.isPresent();
+  }
+
+  /** Whether the plan keeps what is printed. */
+  public boolean keepsPrinted() {
+    return printed.keep;
   }
 
   /** Whether the plan is free, not one of the plans of 'compare'. */

@@ -31,7 +31,9 @@ public final class ScoreArgument extends TuneOptions {
       names = "--abc",
       paramLabel = "TUNE",
       description =
-          "Music typed in ABC notation instead of a file; \\n starts a new line: --abc 'K:G clef=alto\\nD2 GA B4|'.")
+          "Music typed in ABC notation instead of a file; \\n"
+              + " starts a new line: --abc 'K:G clef=alto\\n"
+              + "D2 GA B4|'.")
   Optional<String> abc = Optional.empty();
 
   /**
@@ -83,6 +85,11 @@ public final class ScoreArgument extends TuneOptions {
                         "a lesson names the file of its score; save the music of --abc in a file"
                             + " that ends in .abc, and name that file")),
         tune);
+  }
+
+  /** The name of the file without its folder; empty if there is none. */
+  public String fileName() {
+    return file.map(Path::getFileName).map(Path::toString).orElse("");
   }
 
   private ParameterException usageError(String sentence) {

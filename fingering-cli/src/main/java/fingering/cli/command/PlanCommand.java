@@ -12,6 +12,7 @@ import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
+import fingering.cli.option.WriteOptions;
 import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.Screen;
 import fingering.cli.text.ChoicesText;
@@ -22,15 +23,12 @@ import fingering.cli.text.WhyText;
 import fingering.demand.MeasureSpan;
 import fingering.music.MeasureBeat;
 import fingering.music.Passage;
-import fingering.musicxml.marking.NoteMarks;
-import fingering.musicxml.marking.ScoreMarker;
 import fingering.plan.Alternative;
 import fingering.plan.Brief;
 import fingering.plan.Choice;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
-import fingering.plan.PlanMarks;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -89,17 +87,7 @@ final class PlanCommand extends BaseCommand {
           "List fingerings of these measures (17 or 17-18), best first, and what each changes before and after: 4, or as many as --best gives.")
   Optional<MeasureSpan> choices = Optional.empty();
 
-  @Option(
-      names = "--write",
-      paramLabel = "MARKED",
-      description = "Write the plan into a new copy of the score (.musicxml, .xml or .mxl).")
-  Optional<Path> write = Optional.empty();
-
-  @Option(
-      names = "--sparing",
-      description =
-          "With --write: mark only what a player needs: shifts, fourth fingers instead of open strings, stretches, slides, double stops. Leave it out to reuse the plan with --keep-printed.")
-  boolean sparing;
+  @Mixin WriteOptions writing = new WriteOptions();
 
   @Option(
       names = "--brief",
@@ -123,9 +111,7 @@ final class PlanCommand extends BaseCommand {
     if (output.format().drawn() && (choices.isPresent() || why.isPresent())) {
       throw usageError("--why and --choices print text or json only; leave out html and svg");
     }
-    if (sparing && write.isEmpty()) {
-      throw usageError("--sparing changes how --write marks the copy; give --write too");
-    }
+    writing.check(reading);
     best.ifPresent(this::checkBest);
     output.check();
     PlanningContext planning = PlanningContext.read(score.read(), reading, player);
@@ -153,7 +139,7 @@ final class PlanCommand extends BaseCommand {
     if (!chosen.isFree()) {
       throw usageError("--best shows the cheapest plans; leave out --choose");
     }
-    if (write.isPresent()) {
+    if (writing.wanted()) {
       throw usageError("--write writes one plan and --best shows several; give only one");
     }
   }
@@ -193,11 +179,7 @@ final class PlanCommand extends BaseCommand {
     Optional<String> explanation =
         why.map(when -> why(when, plan, comparer, context))
             .or(() -> choices.map(span -> choices(span, plan, comparer, context)));
-    if (write.isPresent()) {
-      files.score(
-          planning.file().stage(ScoreMarker.mark(planning.file().text(), marks(plan)), write.get()),
-          write.get());
-    }
+    writing.write(plan, planning, files);
     if (explanation.isPresent()) {
       return explanation.get();
     }
@@ -209,10 +191,6 @@ final class PlanCommand extends BaseCommand {
       case JSON -> PlanJson.of(plan, context);
       case HTML, SVG -> PageOutput.of(output.format(), alone, comparer, planning);
     };
-  }
-
-  private ImmutableList<NoteMarks> marks(Plan plan) {
-    return sparing ? PlanMarks.sparing(plan) : PlanMarks.of(plan);
   }
 
   private Brief brief(Passage passage) {

@@ -48,11 +48,6 @@ public record Marks(
     return new Marks(trill, accent, harmonic, leftPlucked, printed, string);
   }
 
-  /** The same marks without a printed string. */
-  public Marks withoutString() {
-    return new Marks(trill, accent, harmonic, leftPlucked, finger, OptionalInt.empty());
-  }
-
   /**
    * These marks and those of another printed form of the note; in conflicts these take precedence.
    */

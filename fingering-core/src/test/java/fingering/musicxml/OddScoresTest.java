@@ -310,7 +310,11 @@ class OddScoresTest {
             violin(
                 measure("1", START, note(pitch, 16).technical("<string>" + string + "</string>"))));
 
-    assertThat(passage.notes().get(0).marks().string()).isEmpty();
+    Plan plan =
+        Planner.of(passage, StandardRules.commonPractice())
+            .plan(Brief.free("as printed").withKeepPrinted(true));
+    assertThat(plan.notes()).hasSize(1);
+    assertThat(plan.notes().get(0).placement().string()).isNotEqualTo(Integer.parseInt(string));
     assertThat(passage.remarks())
         .anyMatch(
             remark ->

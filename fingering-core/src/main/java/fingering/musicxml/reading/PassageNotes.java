@@ -45,12 +45,12 @@ final class PassageNotes {
   ImmutableList<Onset> read(PartTimeline timeline, Predicate<WrittenNote> wanted) {
     return TieChains.join(
         timeline.slots(),
-        slot ->
-            harmonics
-                .read(slot.notes().stream().filter(wanted).filter(this::sounds).toList())
-                .stream()
-                .map(this::checkString)
-                .collect(ImmutableList.toImmutableList()));
+        slot -> {
+          ImmutableList<SoundingNote> notes =
+              harmonics.read(slot.notes().stream().filter(wanted).filter(this::sounds).toList());
+          notes.forEach(this::checkString);
+          return notes;
+        });
   }
 
   private boolean sounds(WrittenNote note) {
@@ -61,13 +61,12 @@ final class PassageNotes {
     return sounds;
   }
 
-  private SoundingNote checkString(SoundingNote note) {
+  /** Notes a printed string that does not have the note. No plan can keep it. */
+  private void checkString(SoundingNote note) {
     int number = note.marks().string().orElse(0);
-    if (number == 0 || (number <= instrument.strings().size() && has(number, note))) {
-      return note;
+    if (number != 0 && (number > instrument.strings().size() || !has(number, note))) {
+      withoutString.add(RomanNumeral.of(number) + " at " + place(note.note()));
     }
-    withoutString.add(RomanNumeral.of(number) + " at " + place(note.note()));
-    return note.withoutString();
   }
 
   private boolean has(int number, SoundingNote note) {

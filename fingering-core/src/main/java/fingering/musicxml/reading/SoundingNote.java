@@ -61,11 +61,6 @@ record SoundingNote(
         tieStart || other.tieStart);
   }
 
-  /** Returns the same note without a printed string. */
-  SoundingNote withoutString() {
-    return new SoundingNote(note, printed, sounding, marks.withoutString(), tieStop, tieStart);
-  }
-
   /** Returns the same note with another printed finger, or none. */
   SoundingNote withFinger(Optional<String> finger) {
     return new SoundingNote(note, printed, sounding, marks.withFinger(finger), tieStop, tieStart);

@@ -48,8 +48,7 @@ final class WrittenPartTest {
     Path written = folder.resolve("written.musicxml");
     List<Object> plan =
         ImmutableList.of("plan", DEMO, "--choose", "partly", "--measures", measures);
-    JsonNode chosen =
-        json(plan, "--write", written, "--only", only, "--string-marks", strings);
+    JsonNode chosen = json(plan, "--write", written, "--only", only, "--string-marks", strings);
     List<Object> kept =
         only.equals("excerpt")
             ? ImmutableList.of("plan", written, "--keep-printed")
@@ -66,7 +65,15 @@ final class WrittenPartTest {
     Path written = folder.resolve("excerpt.musicxml");
     byte[] before = Files.readAllBytes(DEMO);
     Session.of(
-            "plan", DEMO, "--choose", "partly", "--measures", "17-24", "--write", written, "--only",
+            "plan",
+            DEMO,
+            "--choose",
+            "partly",
+            "--measures",
+            "17-24",
+            "--write",
+            written,
+            "--only",
             "excerpt")
         .succeeded();
     String text = Files.readString(written);

@@ -24,8 +24,7 @@ public final class PlanMarks {
     boolean first = true;
     for (PlannedNote note : plan.notes()) {
       OptionalInt printed = note.note().marks().string();
-      boolean contradicted =
-          printed.isPresent() && printed.getAsInt() != note.placement().string();
+      boolean contradicted = printed.isPresent() && printed.getAsInt() != note.placement().string();
       boolean stringChanges = contradicted || note.placement().string() != string;
       string = note.placement().string();
       boolean showPosition = note.shift() || first;
@@ -72,21 +71,23 @@ public final class PlanMarks {
         plan.notes().stream()
             .map(PlannedNote::note)
             .collect(Collectors.toMap(Note::address, note -> note.marks().string()));
-    return (sparing ? few : of(plan)).stream()
-        .map(
-            marks -> {
-              boolean replaces = printed.getOrDefault(marks.note(), OptionalInt.empty()).isPresent();
-              return new NoteMarks(
-                  marks.note(),
-                  marks.finger(),
-                  signs.elements() || replaces ? marks.string() : OptionalInt.empty(),
-                  signs.words()
-                      ? needed.getOrDefault(marks.note(), OptionalInt.empty())
-                      : OptionalInt.empty(),
-                  marks.words());
-            })
-        .filter(marks -> !marks.isEmpty())
-        .collect(ImmutableList.toImmutableList());
+    return (sparing ? few : of(plan))
+        .stream()
+            .map(
+                marks -> {
+                  boolean replaces =
+                      printed.getOrDefault(marks.note(), OptionalInt.empty()).isPresent();
+                  return new NoteMarks(
+                      marks.note(),
+                      marks.finger(),
+                      signs.elements() || replaces ? marks.string() : OptionalInt.empty(),
+                      signs.words()
+                          ? needed.getOrDefault(marks.note(), OptionalInt.empty())
+                          : OptionalInt.empty(),
+                      marks.words());
+                })
+            .filter(marks -> !marks.isEmpty())
+            .collect(ImmutableList.toImmutableList());
   }
 
   /** {@code 3rd pos.}, or in thumb position {@code thumb on D}. */

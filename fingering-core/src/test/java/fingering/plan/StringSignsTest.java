@@ -60,7 +60,8 @@ class StringSignsTest {
 
   @Test
   void withoutSignsFingersAndPositionsStay() {
-    ImmutableList<NoteMarks> marks = PlanMarks.of(plan("B4/1 C5/1", false), false, StringSigns.NONE);
+    ImmutableList<NoteMarks> marks =
+        PlanMarks.of(plan("B4/1 C5/1", false), false, StringSigns.NONE);
     assertThat(marks).hasSize(2).allMatch(one -> one.finger().isPresent());
     assertThat(strings(marks, false) + strings(marks, true)).isEqualTo("----");
   }

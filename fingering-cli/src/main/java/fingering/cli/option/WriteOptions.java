@@ -4,8 +4,8 @@ import com.google.common.collect.ImmutableList;
 import fingering.cli.file.NewFiles;
 import fingering.music.Measure;
 import fingering.music.Passage;
-import fingering.musicxml.writing.ScoreExcerpt;
 import fingering.musicxml.marking.ScoreMarker;
+import fingering.musicxml.writing.ScoreExcerpt;
 import fingering.plan.Plan;
 import fingering.plan.PlanMarks;
 import fingering.plan.StringSigns;
@@ -96,8 +96,7 @@ public final class WriteOptions {
   private String text(Plan plan, PlanningContext planning) {
     StringSigns strings =
         signs.orElse(extent() == Extent.SCORE ? StringSigns.ELEMENTS : StringSigns.WORDS);
-    String marked =
-        ScoreMarker.mark(planning.file().text(), PlanMarks.of(plan, sparing, strings));
+    String marked = ScoreMarker.mark(planning.file().text(), PlanMarks.of(plan, sparing, strings));
     Passage passage = plan.passage();
     int part = passage.notes().get(0).address().part();
     ImmutableList<Measure> measures = passage.measures();

@@ -33,12 +33,12 @@ public final class ScoreMarker {
    * Writes marks into a score.
    *
    * <p>A finger goes into the note's {@code <technical>} as {@code <fingering>}, the thumb as
-   * {@code <thumb-position/>}, a string as {@code <string>}. Words and Roman numerals for
-   * strings become a {@code <direction>} above the staff, before the note or the first note of its
-   * chord, with the voice and staff of the note, and higher than its finger. A different fingering or string that
-   * the note already shows is changed in place; {@code <open-string/>} means finger 0 and {@code
-   * <thumb-position/>} means T. Substitutions, alternative fingerings and notations that are not
-   * printed stay unchanged.
+   * {@code <thumb-position/>}, a string as {@code <string>}. Words and Roman numerals for strings
+   * become a {@code <direction>} above the staff, before the note or the first note of its chord,
+   * with the voice and staff of the note, and higher than its finger. A different fingering or
+   * string that the note already shows is changed in place; {@code <open-string/>} means finger 0
+   * and {@code <thumb-position/>} means T. Substitutions, alternative fingerings and notations that
+   * are not printed stay unchanged.
    *
    * @param xml the text of a partwise score, without byte order mark: {@link
    *     fingering.musicxml.file.ScoreFile#text} of the file from which the addresses in the marks

@@ -23,9 +23,10 @@ final class WrittenPitch {
       }
       case "octave" -> {
         Leaf leaf = cursor.leaf();
-        octave = leaf.text().length() == 1
-            ? Optional.ofNullable(Ints.tryParse(leaf.text()))
-            : Optional.empty();
+        octave =
+            leaf.text().length() == 1
+                ? Optional.ofNullable(Ints.tryParse(leaf.text()))
+                : Optional.empty();
         return leaf.element();
       }
       default -> {

@@ -53,8 +53,7 @@ final class DirectionCopy {
 
   /** Whether a direction gives a tempo by itself, and not relative to another. */
   static boolean isTempoHeading(XmlNode node) {
-    boolean number =
-        types(node, "metronome").anyMatch(metronome -> metronome.has("per-minute"));
+    boolean number = types(node, "metronome").anyMatch(metronome -> metronome.has("per-minute"));
     return number
         || TempoWords.read(words(node))
             .filter(read -> read.kind() == TempoWords.Kind.BEATS)

@@ -83,9 +83,7 @@ final class DirectionSpans {
     }
     Timing last = measures.get(measures.size() - 1);
     open.values().forEach(start -> atEnd(last, stop(start)));
-    return before.values().stream()
-        .map(start -> direction(start, start.line().copy()))
-        .toList();
+    return before.values().stream().map(start -> direction(start, start.line().copy())).toList();
   }
 
   private static boolean isEnd(BigFraction onset, BigFraction end) {

@@ -81,7 +81,6 @@ final class MeasureClock {
       return BigFraction.ZERO;
     }
     BigDecimal value = new BigDecimal(text);
-    return BigFraction.of(
-        value.unscaledValue(), BigInteger.TEN.pow(Math.max(0, value.scale())));
+    return BigFraction.of(value.unscaledValue(), BigInteger.TEN.pow(Math.max(0, value.scale())));
   }
 }

@@ -62,8 +62,7 @@ final class NoteSpans {
     List<End> ends = new ArrayList<>();
     note.all("notations")
         .flatMap(notations -> notations.children().stream())
-        .flatMap(
-            child -> child.is("ornaments") ? child.children().stream() : Stream.of(child))
+        .flatMap(child -> child.is("ornaments") ? child.children().stream() : Stream.of(child))
         .filter(child -> LINES.contains(child.name()))
         .forEach(child -> ends.add(new End(note, head, child)));
     return ends;

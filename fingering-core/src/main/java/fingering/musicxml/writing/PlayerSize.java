@@ -7,8 +7,8 @@ import java.util.List;
 
 /**
  * Brings the small staves of a score to the size that players read from: 7 mm high (common
- * practice, no source). The page and its headings keep their size on paper, so their measures, which
- * are counted in parts of the staff, change.
+ * practice, no source). The page and its headings keep their size on paper, so their measures,
+ * which are counted in parts of the staff, change.
  */
 final class PlayerSize {
   private static final BigDecimal PLAYER = new BigDecimal("7");
@@ -63,7 +63,8 @@ final class PlayerSize {
   }
 
   private static boolean isNumber(String text) {
-    return text.length() <= MOST_DIGITS && text.matches("-?[0-9]+(\\.[0-9]+)?")
+    return text.length() <= MOST_DIGITS
+        && text.matches("-?[0-9]+(\\.[0-9]+)?")
         && new BigDecimal(text).signum() != 0;
   }
 

@@ -18,8 +18,8 @@ import java.util.Optional;
  * rehearsal marks that are printed over the top part only; and at the beginning of an excerpt the
  * clef, key, time, transposition, tempo, dynamic and pizzicato that hold there. Slurs, hairpins and
  * octave lines end with the excerpt; ties, slides, repeat signs and endings whose other half is
- * missing are left out. Line and page breaks belong to the score, and are left out too;
- * small staves become as large as those of parts.
+ * missing are left out. Line and page breaks belong to the score, and are left out too; small
+ * staves become as large as those of parts.
  */
 public final class ScoreExcerpt {
   private final String xml;
@@ -250,8 +250,8 @@ public final class ScoreExcerpt {
   }
 
   /**
-   * The number of the first measure as small words, {@code m. 17}. Many notation programs count the measures of a
-   * file from 1, whatever their numbers are.
+   * The number of the first measure as small words, {@code m. 17}. Many notation programs count the
+   * measures of a file from 1, whatever their numbers are.
    */
   private static Optional<String> number(XmlNode measure) {
     String number = measure.attribute("number");

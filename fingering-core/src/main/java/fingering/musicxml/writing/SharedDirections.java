@@ -19,9 +19,7 @@ final class SharedDirections {
   /** A direction and its place. */
   private record Placed(int measure, BigFraction onset, XmlNode node) {
     boolean isAfter(Placed other) {
-      return measure != other.measure
-          ? measure > other.measure
-          : onset.compareTo(other.onset) > 0;
+      return measure != other.measure ? measure > other.measure : onset.compareTo(other.onset) > 0;
     }
   }
 

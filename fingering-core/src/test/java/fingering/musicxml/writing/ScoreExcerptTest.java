@@ -14,7 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A part or an excerpt as a score of its own, as a copyist makes it: common practice, no source. */
+/**
+ * A part or an excerpt as a score of its own, as a copyist makes it: common practice, no source.
+ */
 class ScoreExcerptTest {
   private static final String ATTRIBUTES =
       "<attributes><divisions>2</divisions><key><fifths>-3</fifths></key><time><beats>2</beats>"
@@ -281,7 +283,8 @@ class ScoreExcerptTest {
     String back =
         "<barline location=\"right\"><bar-style>light-heavy</bar-style><ending number=\"1\" type=\"stop\"/>"
             + "<repeat direction=\"backward\"/></barline>";
-    String first = "<barline location=\"left\"><ending number=\"1\" type=\"start\">1.</ending></barline>";
+    String first =
+        "<barline location=\"left\"><ending number=\"1\" type=\"start\">1.</ending></barline>";
     String score =
         alone(ATTRIBUTES + rest(), forward + rest(), first + rest() + back, rest(), rest());
     assertThat(ScoreExcerpt.measures(score, 0, 1, 2)).contains(forward, first, back);

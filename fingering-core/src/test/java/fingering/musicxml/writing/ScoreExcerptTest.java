@@ -217,11 +217,11 @@ class ScoreExcerptTest {
     List<String> measures = new ArrayList<>();
     for (String measure : slurs.split(" ", -1)) {
       StringBuilder notes = new StringBuilder(measures.isEmpty() ? ATTRIBUTES : "");
-      for (char sign : measure.toCharArray()) {
+      for (int i = 0; i < measure.length(); i++) {
         notes.append(
             note(
                 "D",
-                switch (sign) {
+                switch (measure.charAt(i)) {
                   case 'o' -> "<slur number=\"1\" type=\"start\"/>";
                   case 'c' -> "<slur number=\"1\" type=\"stop\"/>";
                   default -> "";

@@ -18,6 +18,7 @@ import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.SaveLessonOption;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
+import fingering.cli.option.WriteOptions;
 import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.Screen;
 import fingering.cli.text.ChoicesText;
@@ -29,15 +30,12 @@ import fingering.lesson.Lesson;
 import fingering.lesson.StoredLesson;
 import fingering.music.MeasureBeat;
 import fingering.music.Passage;
-import fingering.musicxml.marking.NoteMarks;
-import fingering.musicxml.marking.ScoreMarker;
 import fingering.plan.Alternative;
 import fingering.plan.Brief;
 import fingering.plan.Choice;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
-import fingering.plan.PlanMarks;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -101,17 +99,7 @@ final class PlanCommand extends BaseCommand {
           "List fingerings of these measures (17 or 17-18), best first, and what each changes before and after: 4, or as many as --best gives.")
   Optional<MeasureSpan> choices = Optional.empty();
 
-  @Option(
-      names = "--write",
-      paramLabel = "MARKED",
-      description = "Write the plan into a new copy of the score (.musicxml, .xml or .mxl).")
-  Optional<Path> write = Optional.empty();
-
-  @Option(
-      names = "--sparing",
-      description =
-          "With --write: mark only what a player needs: shifts, fourth fingers instead of open strings, stretches, slides, double stops. Leave it out to reuse the plan with --keep-printed.")
-  boolean sparing;
+  @Mixin WriteOptions writing = new WriteOptions();
 
   @Option(
       names = "--brief",
@@ -141,9 +129,7 @@ final class PlanCommand extends BaseCommand {
     if (output.format().drawn() && (choices.isPresent() || why.isPresent())) {
       throw usageError("--why and --choices print text or json only; leave out html and svg");
     }
-    if (sparing && write.isEmpty()) {
-      throw usageError("--sparing changes how --write marks the copy; give --write too");
-    }
+    writing.check(reading);
     best.ifPresent(this::checkBest);
     output.check();
     PlanningContext planning = PlanningContext.read(score.read(), reading, player);
@@ -188,7 +174,7 @@ final class PlanCommand extends BaseCommand {
     if (!chosen.isFree()) {
       throw usageError("--best shows the cheapest plans; leave out --choose");
     }
-    if (write.isPresent()) {
+    if (writing.wanted()) {
       throw usageError("--write writes one plan and --best shows several; give only one");
     }
   }
@@ -227,10 +213,7 @@ final class PlanCommand extends BaseCommand {
     Optional<String> explanation =
         why.map(when -> why(when, plan, comparer, context))
             .or(() -> choices.map(span -> choices(span, plan, comparer, context)));
-    if (write.isPresent()) {
-      files.score(
-          planning.file(), ScoreMarker.mark(planning.file().text(), marks(plan)), write.get());
-    }
+    writing.write(plan, planning, files);
     if (explanation.isPresent()) {
       return explanation.get();
     }
@@ -257,7 +240,7 @@ final class PlanCommand extends BaseCommand {
   /** The command that writes the plan, or if it is being written, the one that practises it. */
   private List<String> next() {
     List<String> choice = chosen.isFree() ? List.of() : List.of("--choose " + chosen.name().word());
-    return write.isEmpty()
+    return !writing.wanted()
         ? NextCommand.lines(
             spec,
             "plan",
@@ -268,10 +251,6 @@ final class PlanCommand extends BaseCommand {
             "practice",
             Lists.newArrayList(Iterables.concat(choice, List.of("--from 60 --to 80 --by DATE"))),
             Screen.columns() - CompareCommand.INDENT);
-  }
-
-  private ImmutableList<NoteMarks> marks(Plan plan) {
-    return sparing ? PlanMarks.sparing(plan) : PlanMarks.of(plan);
   }
 
   private Brief brief(Passage passage) {

@@ -139,12 +139,12 @@ final class InstrumentOptionsTest {
 
   @Test
   void theDemoAcceptsThemToo() {
-    String demo = Session.of("demo", "--tuning", "five-string", "--size", "15").succeeded().out();
+    String demo = Session.of("demo", "--tuning", "five-string", "--size", "15").succeeded().answer();
 
     assertThat(demo)
         .isEqualTo(
             Session.of("compare", DEMO, "--with-second", "--tuning", "five-string", "--size", "15")
-                .out());
+                .answer());
   }
 
   @Test
@@ -232,7 +232,7 @@ final class InstrumentOptionsTest {
   @Test
   void aNoteBelowTheTuningIsReportedWithTheLowestNote() throws IOException {
     String out =
-        Session.of("compare", score("Cello", "C2", "B1"), "--tuning", "a-string-to-g")
+        Session.of("compare", score("Cello", "C2", "B1"), "--tuning", "a-string-to-g", "--notes")
             .succeeded()
             .out()
             .replaceAll("\\s+", " ");

@@ -76,6 +76,7 @@ final class PrintingTest {
         List.of("scale", "D", "major", "--instrument", "viola"),
         List.of("audition", DEMO.resolveSibling("hearing.yaml").toString()),
         List.of("chart", "viola"),
+        List.of("lesson", "list", DEMO.resolveSibling("..").resolve("examples").toString()),
         List.of("check", demo),
         List.of("check", demo, "--format", "json"),
         List.of("check", "--print-level", "beginner"),

@@ -6,6 +6,7 @@ import fingering.cli.file.NewFiles;
 import fingering.cli.file.OutputPaths;
 import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
+import fingering.cli.option.MidiOptions;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
@@ -14,6 +15,7 @@ import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.practice.JournalText;
 import fingering.cli.practice.PracticeCalendar;
+import fingering.cli.practice.PracticeMidi;
 import fingering.cli.practice.PracticeText;
 import fingering.cli.practice.PracticeWords;
 import fingering.cli.practice.ProgressSvg;
@@ -128,6 +130,8 @@ final class PracticeCommand extends BaseCommand {
       description = "Write an exercise for each practice spot into this folder (MusicXML).")
   Optional<Path> exercises = Optional.empty();
 
+  @Mixin MidiOptions midi = new MidiOptions();
+
   @Mixin PlanChoice chosen = new PlanChoice();
 
   @Mixin ScoreOptions reading = new ScoreOptions();
@@ -145,6 +149,7 @@ final class PracticeCommand extends BaseCommand {
     output.check();
     chosen.check();
     calendar.ifPresent(path -> OutputPaths.requireNew(path, "--calendar"));
+    midi.check();
     PlanningContext planning = PlanningContext.read(score.read(), reading, player);
     Plan plan =
         chosen.plan(
@@ -189,6 +194,11 @@ final class PracticeCommand extends BaseCommand {
                   PracticeCalendar.of(practice, score.fileName(), clock.instant()),
                   path,
                   "--calendar"));
+      midi.file()
+          .ifPresent(
+              path ->
+                  files.bytes(
+                      PracticeMidi.of(plan.passage(), midi.tempo(practice)), path, "--midi"));
       output.print(text, files, spec);
     }
     return ExitCode.DONE;

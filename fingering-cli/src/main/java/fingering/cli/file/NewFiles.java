@@ -88,6 +88,15 @@ public final class NewFiles implements AutoCloseable {
    * @param option the option that names the file, for messages
    */
   public void text(String text, Path file, String option) {
+    bytes(text.getBytes(StandardCharsets.UTF_8), file, option);
+  }
+
+  /**
+   * Writes a file.
+   *
+   * @param option the option that names the file, for messages
+   */
+  public void bytes(byte[] content, Path file, String option) {
     Path target = file.toAbsolutePath();
     Path part = ScoreFile.temporarySibling(target);
     add(
@@ -115,12 +124,7 @@ public final class NewFiles implements AutoCloseable {
           }
         });
     try {
-      Files.writeString(
-          part,
-          text,
-          StandardCharsets.UTF_8,
-          StandardOpenOption.CREATE_NEW,
-          StandardOpenOption.WRITE);
+      Files.write(part, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     } catch (IOException e) {
       throw OutputPaths.unwritable(file, e);
     }

@@ -137,8 +137,6 @@ final class AbcTest {
 
   @ParameterizedTest
   @CsvSource({
-    "'h', '--abc, line 1, column 1: ''h'' is not a note'",
-    "'K:G\\nD2 G&B', '--abc, line 2, column 5: ''&'' begins a second voice'",
     "'K:C tenor\\nA', 'name it with --instrument'",
     "'', '--abc contains no tune'",
     "'z4', '--abc, line 1, column 3: the tune ends here without a note'",
@@ -150,10 +148,45 @@ final class AbcTest {
   }
 
   @Test
-  void aFileThatCannotBeReadIsRefused() throws IOException {
+  void aFileInAnOlderEncodingIsReadWithARemark() throws IOException {
+    String tune = "X:1\nT:Für Gäste\nK:C\nA|";
     Path latin = folder.resolve("latin.abc");
-    Files.write(latin, "X:1\nT:é\nK:C\nA|".getBytes(StandardCharsets.ISO_8859_1));
-    assertThat(Session.of("plan", latin).refused(2).err()).contains("is not text in UTF-8");
+    Files.write(latin, tune.getBytes(StandardCharsets.ISO_8859_1));
+    assertThat(Session.of("plan", latin).succeeded().out())
+        .contains("Für Gäste", "Note: the file is not in UTF-8; it was read as Latin-1");
+    Path wide = folder.resolve("wide.abc");
+    Files.write(wide, tune.getBytes(StandardCharsets.UTF_16));
+    assertThat(plan(wide).get("title").asText()).isEqualTo("Für Gäste");
+  }
+
+  @Test
+  void aSignThatCannotBeReadIsLeftOutWithANote() throws IOException {
+    Path file = folder.resolve("signs.abc");
+    Files.writeString(file, "X:1\nM:4/4\nL:1/4\nK:D\nDkEFG|ABcd H|\n");
+    assertThat(Session.of("plan", file, "--instrument", "violin").succeeded().out())
+        .contains("Note: line 5, column 2: the sign 'k' is not used in ABC; it was left out")
+        .contains("line 5, column 12: the decoration 'fermata' has no note after it");
+  }
+
+  @Test
+  void theVoicesOfATuneAreParts() throws IOException {
+    Path file = folder.resolve("duet.abc");
+    Files.writeString(file, "X:1\nM:4/4\nL:1/4\nK:D\nV:1\nDEFG|\nV:2 clef=bass\nD,2E,2|\n");
+    assertThat(Session.of("plan", file).refused(2).err())
+        .contains("choose one with --part", "1 Part 1", "2 Part 2");
+    assertThat(written(plan(file, "--part", "2"))).containsExactly("D3", "E3");
+  }
+
+  @Test
+  void aTuneMayNotExceedTheLimitsOfAScore() {
+    String tune = "M:4/4\\nK:C\\nA|Z30|";
+    assertThat(Session.of("plan", "--abc", tune, "--limit", "measures=30").refused(2).err())
+        .contains("line 3, column 3: the tune has more than 30 measures", "--limit measures=");
+    Session.of("plan", "--abc", tune, "--limit", "measures=31").succeeded();
+  }
+
+  @Test
+  void aFileThatCannotBeReadIsRefused() throws IOException {
     assertThat(Session.of("plan", folder.resolve("none.abc")).refused(2).err())
         .contains("There is no file");
     Path tunes = Files.createDirectory(folder.resolve("tunes.abc"));

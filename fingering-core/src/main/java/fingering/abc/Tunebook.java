@@ -1,6 +1,7 @@
 package fingering.abc;
 
 import com.google.common.collect.ImmutableList;
+import fingering.abc.reading.TuneSize;
 import fingering.abc.reading.TuneSource;
 import fingering.abc.syntax.AbcException;
 import fingering.abc.syntax.SourceLine;
@@ -15,6 +16,18 @@ import java.util.stream.Collectors;
  */
 public final class Tunebook {
   private static final int TITLES_NAMED = 20;
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+  /** Stands for a character that no text contains. */
+  private static final char REPLACEMENT = '\uFFFD';
+
+  /** From here on, Unicode has no characters of 16 bits. */
+  private static final char NO_CHARACTER = '\uFFFE';
+
+  /** The default limits of score files. */
+  private static final long MOST_MEASURES = 500_000;
+
+  private static final long MOST_NOTES = 1_000_000;
 
   private final String source;
   private final ImmutableList<TuneSource> tunes;
@@ -33,9 +46,10 @@ public final class Tunebook {
    */
   public static Tunebook parse(String source, String text) {
     List<SourceLine> lines = new ArrayList<>();
-    for (String line : text.lines().toList()) {
-      lines.add(printable(new SourceLine(source, lines.size() + 1, line)));
-    }
+    String content = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+    content
+        .lines()
+        .forEach(line -> lines.add(new SourceLine(source, lines.size() + 1, printable(line))));
     ImmutableList<TuneSource> tunes =
         lines.stream().anyMatch(Tunebook::beginsTune)
             ? numbered(lines)
@@ -43,15 +57,24 @@ public final class Tunebook {
     return new Tunebook(source, tunes);
   }
 
-  private static SourceLine printable(SourceLine line) {
-    for (int i = 0; i < line.text().length(); i++) {
-      char c = line.text().charAt(i);
-      if ((c < ' ' && c != '\t') || c == 0xFFFE || c == 0xFFFF) {
-        throw line.error(
-            i, "this character cannot be printed: check that the file is a text file.");
+  /** Replaces characters that no text contains, so that the line can be shown and written. */
+  private static String printable(String line) {
+    StringBuilder text = new StringBuilder(line);
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean pair =
+          Character.isHighSurrogate(c)
+              && i + 1 < text.length()
+              && Character.isLowSurrogate(text.charAt(i + 1));
+      if (pair) {
+        i++;
+      } else if ((Character.isISOControl(c) && c != '\t')
+          || Character.isSurrogate(c)
+          || c >= NO_CHARACTER) {
+        text.setCharAt(i, REPLACEMENT);
       }
     }
-    return line;
+    return text.toString();
   }
 
   private static boolean beginsTune(SourceLine line) {
@@ -67,25 +90,15 @@ public final class Tunebook {
     while (from < lines.size() && lines.get(from).blank()) {
       from++;
     }
-    int to = from;
-    while (to < lines.size() && !lines.get(to).blank()) {
-      to++;
-    }
+    int to = end(lines, from, lines.size());
     if (lines.subList(from, to).stream().noneMatch(Tunebook::hasContent)) {
       throw new AbcException(
           "%s contains no tune: type some notes, such as D2 FA d4 below K:D.".formatted(source));
     }
-    lines.subList(to, lines.size()).stream()
-        .filter(Tunebook::hasContent)
-        .findFirst()
-        .ifPresent(
-            line -> {
-              throw line.error(
-                  0,
-                  "this line comes after an empty line, which ends the tune: remove the empty line, or begin each tune with X: and a number.");
-            });
     return TuneSource.of(
-        ImmutableList.of(), ImmutableList.copyOf(lines.subList(from, to)), Optional.empty());
+        ImmutableList.of(),
+        ImmutableList.copyOf(lines.subList(from, to)),
+        leftOut(lines.subList(to, lines.size())));
   }
 
   private static ImmutableList<TuneSource> numbered(List<SourceLine> lines) {
@@ -93,25 +106,69 @@ public final class Tunebook {
     while (!beginsTune(lines.get(at))) {
       at++;
     }
-    ImmutableList<SourceLine> shared = shared(lines.subList(0, at));
+    List<SourceLine> before = lines.subList(0, at);
+    boolean above = at > 0 && before.stream().noneMatch(SourceLine::blank) && hasTitleOrKey(before);
+    ImmutableList<SourceLine> shared = above ? ImmutableList.of() : shared(before);
+    int from = above ? 0 : at;
     ImmutableList.Builder<TuneSource> tunes = ImmutableList.builder();
     while (at < lines.size()) {
       int next = at + 1;
       while (next < lines.size() && !beginsTune(lines.get(next))) {
         next++;
       }
-      int end = at;
-      while (end < next && !lines.get(end).blank()) {
-        end++;
+      int end = end(lines, at, next);
+      ImmutableList.Builder<String> remarks = ImmutableList.builder();
+      if (!above && hasTitleOrKey(before)) {
+        remarks.add("the titles and keys above the first X: are left out");
       }
+      remarks.addAll(leftOut(lines.subList(end, next)));
       tunes.add(
-          TuneSource.of(
-              shared,
-              ImmutableList.copyOf(lines.subList(at, end)),
-              lines.subList(end, next).stream().filter(Tunebook::hasContent).findFirst()));
+          TuneSource.of(shared, ImmutableList.copyOf(lines.subList(from, end)), remarks.build()));
       at = next;
+      from = next;
     }
     return tunes.build();
+  }
+
+  /** An empty line ends a tune. One inside its header, before the key or the notes, does not. */
+  private static int end(List<SourceLine> lines, int from, int to) {
+    boolean hasKey = false;
+    for (int at = from; at < to; at++) {
+      SourceLine line = lines.get(at);
+      boolean music = hasContent(line) && !line.field();
+      if (music) {
+        return nextBlank(lines, at, to);
+      }
+      hasKey |= line.field() && line.letter() == 'K';
+      if (line.blank() && !hasKey && !hasTitleOrKey(lines.subList(at, to))) {
+        return at;
+      }
+    }
+    return to;
+  }
+
+  private static int nextBlank(List<SourceLine> lines, int from, int to) {
+    int at = from;
+    while (at < to && !lines.get(at).blank()) {
+      at++;
+    }
+    return at;
+  }
+
+  private static boolean hasTitleOrKey(List<SourceLine> lines) {
+    return lines.stream()
+        .anyMatch(line -> line.field() && (line.letter() == 'K' || line.letter() == 'T'));
+  }
+
+  private static ImmutableList<String> leftOut(List<SourceLine> after) {
+    return after.stream()
+        .filter(Tunebook::hasContent)
+        .limit(1)
+        .map(
+            line ->
+                "the tune ends at an empty line; the text from line %d on is left out"
+                    .formatted(line.number()))
+        .collect(ImmutableList.toImmutableList());
   }
 
   /** The fields of the file header, which apply to all tunes. */
@@ -121,10 +178,8 @@ public final class Tunebook {
       if (line.blank()) {
         break;
       }
-      if (line.field() && (line.letter() == 'K' || line.letter() == 'T')) {
-        throw line.error(0, "a tune begins with X: and its number: put this line below X:.");
-      }
-      if (line.field() || line.comment()) {
+      boolean ofTune = line.field() && (line.letter() == 'K' || line.letter() == 'T');
+      if (line.comment() || (line.field() && !ofTune)) {
         shared.add(line);
       }
     }
@@ -137,13 +192,27 @@ public final class Tunebook {
   }
 
   /**
-   * Reads one of the tunes.
+   * Reads one of the tunes, of at most 500,000 measures and 1,000,000 notes.
    *
    * @param number the number in its X: field; empty for the only tune
-   * @throws AbcException if there is no such tune, if several match, or if it cannot be read
+   * @throws AbcException if there is no such tune, if several match, or if it has no note
    */
   public TuneScore choose(Optional<String> number) {
-    return TuneScore.of(number.map(this::numbered).orElseGet(this::only));
+    return choose(number, MOST_MEASURES, MOST_NOTES);
+  }
+
+  /**
+   * Reads one of the tunes. What cannot be read in it is left out, with a remark.
+   *
+   * @param number the number in its X: field; empty for the only tune
+   * @param measures the highest number of measures in all voices
+   * @param notes the highest number of notes and rests in all voices
+   * @throws AbcException if there is no such tune, if several match, if it has no note, or if it is
+   *     too large
+   */
+  public TuneScore choose(Optional<String> number, long measures, long notes) {
+    return TuneScore.of(
+        number.map(this::numbered).orElseGet(this::only), new TuneSize(measures, notes));
   }
 
   private TuneSource only() {

@@ -1,7 +1,7 @@
 /**
- * Reads tunes in ABC notation with a single voice and converts them to MusicXML, so that they can
- * be used like any score (ABC standard 2.1, from memory). A {@link fingering.abc.Tunebook} contains
- * tunes; a {@link fingering.abc.TuneScore} is one of them as a score.
+ * Reads tunes in ABC notation and converts them to MusicXML, so that they can be used like any
+ * score (ABC standard 2.1, from memory). A {@link fingering.abc.Tunebook} contains tunes; a {@link
+ * fingering.abc.TuneScore} is one of them as a score.
  *
  * <p>Depends only on {@link fingering.tables}. Immutable and thread-safe.
  */

@@ -38,7 +38,7 @@ final class BassHand implements ThumbPositionHand {
     reach = hand.reach(instrument);
     fourFingers = hand.fourFingers();
     lowThumb = hand.lowThumb();
-    thumb = ThumbPosition.bass(stringLength, reach, Geometry.lastSemitone(instrument));
+    thumb = ThumbPosition.bass(stringLength, reach, instrument.lastSemitone());
     int behindNut =
         instrument.strings().stream().mapToInt(BassHand::extensionLength).max().orElse(0);
     ImmutableList.Builder<Frame> all = ImmutableList.builder();

@@ -30,7 +30,7 @@ final class CelloHand implements ThumbPositionHand {
     stringLength = instrument.stringLength();
     double reach = hand.reach(instrument);
     lowThumb = hand.lowThumb();
-    thumb = ThumbPosition.cello(stringLength, reach, Geometry.lastSemitone(instrument));
+    thumb = ThumbPosition.cello(stringLength, reach, instrument.lastSemitone());
     ImmutableList.Builder<Frame> all = ImmutableList.builder();
     int index = 0;
     PositionNames names = PositionNames.of(instrument);

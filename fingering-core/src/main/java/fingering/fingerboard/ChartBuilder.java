@@ -32,7 +32,7 @@ final class ChartBuilder {
     this.request = request;
     notes = new ChartNotes(request.key());
     fingerings = new ChartFingerings(fingerboard);
-    last = Geometry.lastSemitone(instrument);
+    last = instrument.lastSemitone();
   }
 
   Chart chart() {

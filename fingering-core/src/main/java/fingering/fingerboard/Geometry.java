@@ -1,8 +1,5 @@
 package fingering.fingerboard;
 
-import fingering.tables.Instrument;
-import fingering.tables.Pitch;
-
 /** Distances along a string in equal temperament. */
 public final class Geometry {
   private Geometry() {}
@@ -22,12 +19,6 @@ public final class Geometry {
   /** The same distance as a fraction of the string length. */
   public static double share(double semitones) {
     return 1 - Math.pow(2, -semitones / 12);
-  }
-
-  /** The highest place on the fingerboard, in whole semitones above the open string. */
-  public static int lastSemitone(Instrument instrument) {
-    double remaining = 1 - instrument.fingerboardLength() / instrument.stringLength();
-    return (int) Math.floor(-Pitch.OCTAVE * Math.log(remaining) / Math.log(2));
   }
 
   /**

@@ -51,6 +51,13 @@ public final class GripFinder {
         : all;
   }
 
+  /** Whether the instrument has a note: a finger or an open string plays it alone. */
+  public boolean reaches(Note note) {
+    return !single
+        .computeIfAbsent(PitchRequest.of(note), request -> compute(List.of(request), false))
+        .isEmpty();
+  }
+
   private static List<PitchRequest> requests(List<Note> notes) {
     return notes.stream().map(PitchRequest::of).collect(Collectors.toList());
   }

@@ -58,7 +58,7 @@ final class ViolinHand implements HandModel {
   ViolinHand(Instrument instrument, LeftHand hand) {
     stringLength = instrument.stringLength();
     reach = hand.reach(instrument);
-    end = Geometry.lastSemitone(instrument);
+    end = instrument.lastSemitone();
     ImmutableList.Builder<Frame> all = ImmutableList.builder();
     for (int p = 0; centre(p, 1 + FINGERS_AT_THE_END) <= end; p++) {
       double first = centre(p, 1);

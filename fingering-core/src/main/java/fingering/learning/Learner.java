@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Iterables;
 import com.google.common.primitives.ImmutableDoubleArray;
 import fingering.fingerboard.LeftHand;
+import fingering.plan.Planner;
 import fingering.scoring.CostRule;
 import fingering.scoring.Habit;
 import fingering.scoring.HabitNetwork;
@@ -77,7 +78,7 @@ public final class Learner {
    * @param start the start weights, one for each rule; a rule with weight 0 is left out
    * @param hand the player's left hand
    * @throws FingeringException if there is no example, or an example has fewer than {@value
-   *     #MIN_FINGERED} notes with a printed finger
+   *     #MIN_FINGERED} notes with a printed finger, or every note is out of the instrument's range
    * @throws IllegalArgumentException if a rule has no start weight
    */
   public static Learner of(
@@ -89,7 +90,13 @@ public final class Learner {
       throw new FingeringException("There is nothing to learn from; give a fingered score.");
     }
     examples.forEach(Learner::refuseUnfingered);
-    return new Learner(examples, rules, start, hand);
+    return new Learner(
+        examples.stream()
+            .map(one -> new TrainingExample(one.name(), Planner.playable(one.passage(), hand)))
+            .collect(ImmutableList.toImmutableList()),
+        rules,
+        start,
+        hand);
   }
 
   private static void refuseUnfingered(TrainingExample example) {
@@ -112,7 +119,6 @@ public final class Learner {
    * Learns weights from all pieces. If there are several, it also runs cross-validation.
    *
    * @param progress receives the progress
-   * @throws fingering.plan.InfeasibleBriefException if a note is out of the instrument's range
    */
   public LearnedWeights learn(LearningMethod method, LearningProgress progress) {
     Set<HandKind> hands = new LinkedHashSet<>();

@@ -43,9 +43,8 @@ final class MeasuredVersion {
   }
 
   /**
-   * The version of some examples that differ only in printed fingers and strings.
-   *
-   * @throws fingering.plan.InfeasibleBriefException if a note is out of the instrument's range
+   * The version of some examples that differ only in printed fingers and strings, without notes out
+   * of the instrument's range.
    */
   static MeasuredVersion of(List<TrainingExample> examples, Scoring scoring, LeftHand hand) {
     Planner planner = Planner.of(examples.get(0).passage(), scoring, hand);

@@ -53,7 +53,8 @@ public record TrainingExample(String name, Passage passage) {
             Moment.withSurroundings(scaled),
             passage.remarks(),
             passage.stringWords(),
-            passage.positionWords()));
+            passage.positionWords(),
+            passage.unplayable()));
   }
 
   /** A key for the piece: instrument, pitches, onsets and lengths, without bowing and fingering. */

@@ -21,6 +21,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param remarks remarks from reading the score, one sentence each
  * @param stringWords printed words that ask for one string, in order of time
  * @param positionWords printed words that name a position of the hand, in order of time
+ * @param unplayable notes of the part that the instrument does not have, in order of time. They are
+ *     in no moment, and plans leave them without a finger
  */
 public record Passage(
     String title,
@@ -32,7 +34,8 @@ public record Passage(
     ImmutableList<Moment> moments,
     ImmutableList<String> remarks,
     ImmutableList<PrintedString> stringWords,
-    ImmutableList<PrintedPosition> positionWords) {
+    ImmutableList<PrintedPosition> positionWords,
+    ImmutableList<Note> unplayable) {
 
   /**
    * Checks the components.
@@ -52,6 +55,32 @@ public record Passage(
   public Optional<Measure> measure(int measureIndex) {
     int at = Collections.binarySearch(Lists.transform(measures, Measure::index), measureIndex);
     return at < 0 ? Optional.empty() : Optional.of(measures.get(at));
+  }
+
+  /** A passage with every note in a moment. */
+  public Passage(
+      String title,
+      String partId,
+      String partName,
+      Instrument instrument,
+      ImmutableList<TempoChange> tempi,
+      ImmutableList<Measure> measures,
+      ImmutableList<Moment> moments,
+      ImmutableList<String> remarks,
+      ImmutableList<PrintedString> stringWords,
+      ImmutableList<PrintedPosition> positionWords) {
+    this(
+        title,
+        partId,
+        partName,
+        instrument,
+        tempi,
+        measures,
+        moments,
+        remarks,
+        stringWords,
+        positionWords,
+        ImmutableList.of());
   }
 
   /** A passage without words that name a position. */
@@ -104,7 +133,30 @@ public record Passage(
         moments,
         remarks,
         ImmutableList.of(),
-        positionWords);
+        positionWords,
+        unplayable);
+  }
+
+  /**
+   * The same passage without notes that the instrument does not have.
+   *
+   * @param playable the moments without these notes
+   * @param left the notes
+   * @param remark a remark on them, without full stop
+   */
+  public Passage leaving(ImmutableList<Moment> playable, ImmutableList<Note> left, String remark) {
+    return new Passage(
+        title,
+        partId,
+        partName,
+        instrument,
+        tempi,
+        measures,
+        playable,
+        ImmutableList.<String>builder().addAll(remarks).add(remark).build(),
+        stringWords,
+        positionWords,
+        left);
   }
 
   /** A passage in one tempo, without words that ask for one string or name a position. */

@@ -61,7 +61,7 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
    * The lowest note of an instrument. The message names notes as written, so on a transposing
    * instrument this one is marked as sounding.
    */
-  private static String lowest(Instrument instrument) {
+  static String lowest(Instrument instrument) {
     return (instrument.writtenOctaves() == 0 ? "" : "sounding ") + instrument.lowest().display();
   }
 

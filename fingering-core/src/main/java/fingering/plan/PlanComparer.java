@@ -68,12 +68,12 @@ public final class PlanComparer {
    * @param hand the player's left hand
    * @param allowed the positions that the plans may use; empty for all. The first-position plan
    *     ignores them if neither half nor 1st is among them
-   * @throws InfeasibleBriefException if a note is out of the instrument's range
+   * @throws InfeasibleBriefException if every note is out of the instrument's range
    */
   public static PlanComparer of(
       Passage passage, Scoring scoring, LeftHand hand, ImmutableSet<Position> allowed) {
-    return new PlanComparer(
-        passage, Planner.of(passage, scoring, hand), allowed, ImmutableList.of());
+    Planner planner = Planner.of(passage, scoring, hand);
+    return new PlanComparer(planner.passage(), planner, allowed, ImmutableList.of());
   }
 
   /**

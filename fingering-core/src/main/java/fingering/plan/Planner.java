@@ -2,6 +2,7 @@ package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
 import fingering.demand.Demand;
+import fingering.fingerboard.Fingerboard;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.GripFinder;
 import fingering.fingerboard.LeftHand;
@@ -34,7 +35,7 @@ public final class Planner {
   /**
    * A planner of a passage for a medium hand.
    *
-   * @throws InfeasibleBriefException if a note is out of the instrument's range
+   * @throws InfeasibleBriefException if every note is out of the instrument's range
    */
   public static Planner of(Passage passage, Scoring scoring) {
     return of(passage, scoring, LeftHand.MEDIUM);
@@ -44,31 +45,39 @@ public final class Planner {
    * A planner of a passage. It enumerates every grip of every moment once. For many passages use a
    * {@link PlannerFactory}, which shares its caches.
    *
-   * @throws InfeasibleBriefException if a note is out of the instrument's range
+   * @throws InfeasibleBriefException if every note is out of the instrument's range
    */
   public static Planner of(Passage passage, Scoring scoring, LeftHand hand) {
     return new PlannerFactory(scoring, hand).of(passage);
   }
 
-  static Planner of(Passage passage, GripFinder finder, CostCache costs) {
-    ImmutableList.Builder<ImmutableList<Grip>> all =
-        ImmutableList.builderWithExpectedSize(passage.moments().size());
-    for (Moment moment : passage.moments()) {
-      ImmutableList<Grip> grips = finder.grips(moment);
-      if (grips.isEmpty()) {
-        throw InfeasibilityDiagnosis.outOfRange(passage, moment);
-      }
-      all.add(grips);
-    }
-    return of(passage, all.build(), costs);
+  /**
+   * A passage without the notes that the instrument does not have, with a remark on them; see
+   * {@link Passage#unplayable}. Every planner leaves them out.
+   *
+   * @throws InfeasibleBriefException if every note is out of the instrument's range
+   */
+  public static Passage playable(Passage passage, LeftHand hand) {
+    return PlayableNotes.of(passage, new GripFinder(Fingerboard.of(passage.instrument(), hand)));
+  }
+
+  static Planner of(Passage whole, GripFinder finder, CostCache costs) {
+    Passage passage = PlayableNotes.of(whole, finder);
+    return of(
+        passage,
+        passage.moments().stream().map(finder::grips).collect(ImmutableList.toImmutableList()),
+        costs);
   }
 
   static Planner of(Passage passage, ImmutableList<ImmutableList<Grip>> grips, CostCache costs) {
     return new Planner(passage, grips, costs);
   }
 
-  /** The music. */
-  Passage passage() {
+  /**
+   * The music that is planned. Notes that the instrument does not have are {@linkplain
+   * Passage#unplayable left out}, with a remark.
+   */
+  public Passage passage() {
     return passage;
   }
 

@@ -31,7 +31,7 @@ public final class PlannerFactory {
   /**
    * A planner of a passage.
    *
-   * @throws InfeasibleBriefException if a note is out of the instrument's range
+   * @throws InfeasibleBriefException if every note is out of the instrument's range
    */
   public Planner of(Passage passage) {
     return Planner.of(passage, finder(passage.instrument()), costs);

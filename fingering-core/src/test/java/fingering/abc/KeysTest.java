@@ -3,7 +3,6 @@ package fingering.abc;
 import static fingering.abc.Typed.on;
 import static fingering.abc.Typed.passage;
 import static fingering.abc.Typed.pitches;
-import static fingering.abc.Typed.refusal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.base.Splitter;
@@ -103,20 +102,6 @@ class KeysTest {
 
   @ParameterizedTest
   @CsvSource({
-    "G#, 8 sharps",
-    "Fb, 8 flats",
-    "B#maj, 12 sharps",
-    "D#lyd, 10 sharps",
-  })
-  void aKeyWithMoreThanSevenAccidentalsIsRefused(String key, String signs) {
-    assertThat(refusal("K:" + key + "\nC"))
-        .isEqualTo(
-            ", line 1, column 3: '%s' would have %s, but a key signature has at most seven: write the key in another spelling."
-                .formatted(key, signs));
-  }
-
-  @ParameterizedTest
-  @CsvSource({
     "treble, violin",
     "clef=treble, violin",
     "G clef=alto, viola",
@@ -142,20 +127,5 @@ class KeysTest {
     assertThat(pitches("K:C bass-8\nC,|")).isEqualTo("C2");
     assertThat(pitches("K:C bass octave=-1\nC|")).isEqualTo("C3");
     assertThat(passage("K:C treble transpose=-2\nD|").notes().get(0).sounding()).hasToString("C4");
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "K:H, 3",
-    "K:HP, 3",
-    "K:C soprano, 5",
-    "K:C clef=perc, 5",
-    "K:C middle=d, 5",
-    "K:C octave=up, 5",
-    "K:C transpose=up, 5",
-    "K:C clef=C3, 5",
-  })
-  void invalidKeysAndClefsAreRefusedWithTheirColumn(String field, int column) {
-    assertThat(refusal(field + "\nC")).startsWith(", line 1, column %d: ".formatted(column));
   }
 }

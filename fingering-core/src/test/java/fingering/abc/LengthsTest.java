@@ -2,7 +2,6 @@ package fingering.abc;
 
 import static fingering.abc.Typed.eighths;
 import static fingering.abc.Typed.passage;
-import static fingering.abc.Typed.refusal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -175,49 +174,5 @@ class LengthsTest {
     assertThat(passage("M:2/4\nL:1/4\nQ:1/4=60\nK:C\nAB|[Q:1/4=90]cd|").tempi())
         .extracting(change -> change.start() + " " + change.tempo())
         .containsExactly("0 quarter=60", "2 quarter=90");
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "A/3, 1, no note value has the length 1/24 of a whole note",
-    "A0, 2, a note cannot have length 0",
-    "A/0, 2, a note cannot have length 0",
-    "A12345, 2, the number 12345 is out of range",
-    "A2B2>c, 5, a broken rhythm needs two notes of equal length",
-    "A>, 2, no note of this measure follows",
-    "A>|B, 2, no note of this measure follows",
-    ">A, 1, '>' belongs between two notes",
-    "A>>>>B, 2, a broken rhythm has one to three equal signs",
-    "A><B, 2, a broken rhythm has one to three equal signs",
-    "(3AB|c, 1, the tuplet that begins here has only 2 of its 3 notes before the bar line",
-    "(3AB, 1, the tuplet that begins here has only 2 of its 3 notes before the bar line",
-    "(3A(3BcdAA, 4, 'a tuplet begins here, but the previous one still needs 2 more notes'",
-    "(1A, 1, a tuplet of 1 needs the number of notes",
-    "(13A, 1, a tuplet of 13 needs the number of notes",
-    "(3:0AAA, 1, the numbers of a tuplet are from 1 to 64",
-    "Z2, 1, a rest of whole measures needs a meter",
-    "2A, 1, a length belongs immediately after its note",
-    "A/2/2, 4, a note has only one length",
-  })
-  void invalidLengthsAreRefusedWithTheirColumn(String notes, int column, String message) {
-    assertThat(refusal(notes)).startsWith(", line 1, column %d: %s".formatted(column, message));
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "M:3, 3",
-    "M:3/3, 3",
-    "M:0/4, 3",
-    "L:1/3, 3",
-    "L:2, 3",
-    "L:, 3",
-    "Q:fast, 3",
-    "Q:1/4=0, 3",
-    "Q:1/4=2000, 3",
-    "Q:1/0=60, 3"
-  })
-  void invalidFieldsAreRefusedWithTheirColumn(String field, int column) {
-    assertThat(refusal("X:1\n" + field + "\nK:C\nA"))
-        .startsWith(", line 2, column %d: ".formatted(column));
   }
 }

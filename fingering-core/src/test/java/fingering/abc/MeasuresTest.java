@@ -2,7 +2,6 @@ package fingering.abc;
 
 import static fingering.abc.Typed.numbers;
 import static fingering.abc.Typed.passage;
-import static fingering.abc.Typed.refusal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.music.Measure;
@@ -131,25 +130,5 @@ class MeasuresTest {
   @Test
   void aChangeOfMeterAppliesToTheMeasuresAfterIt() {
     assertThat(Typed.written(WALTZ + "Bcd|[M:2/4]ef|ga|\nM:3/4\nabc|]").remarks()).isEmpty();
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "A|:::|B, 2, this is not a bar line",
-    "' A:B', 3, this is not a bar line",
-    "A|:|B, 2, this is not a bar line",
-    "A[1B, 2, an ending begins in the middle of a measure",
-    "A|0B, 3, endings are numbered from 1",
-    "'A|[1,B', 6, a number is missing here",
-    "A|[3-1B, 3, endings are numbered from 1",
-    "A&B, 2, '&' begins a second voice",
-    "A], 2, ']' closes nothing here",
-    "A*B, 2, '*' has no meaning",
-    "A\\B, 2, '\\' is allowed only",
-    "z4|z4, 6, the tune ends here without a note",
-  })
-  void invalidBarLinesAreRefusedWithTheirColumn(String notes, int column, String message) {
-    assertThat(refusal("K:C\n" + notes).replace("''", "'"))
-        .startsWith(", line 2, column %d: %s".formatted(column, message));
   }
 }

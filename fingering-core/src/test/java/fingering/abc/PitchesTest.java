@@ -2,7 +2,6 @@ package fingering.abc;
 
 import static fingering.abc.Typed.passage;
 import static fingering.abc.Typed.pitches;
-import static fingering.abc.Typed.refusal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.base.Splitter;
@@ -93,28 +92,5 @@ class PitchesTest {
     assertThat(score).doesNotContain("<accidental>natural</accidental>");
     assertThat(Typed.written("%%propagate-accidentals not\nK:C\n^F F").musicXml())
         .contains("<accidental>natural</accidental>");
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "^/A, 1, quarter tones",
-    "^3/2A, 1, quarter tones",
-    "^^^A, 1, '^^^' is not an accidental",
-    "^=A, 1, '^=' is not an accidental",
-    "A ^ B, 4, a note from A to G is missing after the accidental",
-    "F#, 2, 'a sharp is written before its note: write ^F for F sharp.'",
-    "A#c, 2, 'a sharp is written before its note: write ^A for A sharp.'",
-    "f♯, 2, 'a sharp is written before its note: write ^f for F sharp.'",
-    "#F, 1, 'a sharp is written before its note: write ^F for F sharp.'",
-    "B♭, 2, 'a flat is written before its note: write _B for B flat.'",
-    "A h, 3, 'h' is not a note or a decoration",
-    "A ^h, 4, a note from A to G",
-    "'A ,', 3, ''','' belongs immediately after the letter'",
-    "C''''''''', 1, this note is too high or too low",
-    "'C,,,,,,', 1, this note is too high or too low",
-  })
-  void invalidPitchesAreRefusedWithTheirColumn(String notes, int column, String message) {
-    assertThat(refusal("K:C\n" + notes))
-        .startsWith(", line 2, column %d: %s".formatted(column, message));
   }
 }

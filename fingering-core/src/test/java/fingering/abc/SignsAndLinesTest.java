@@ -3,7 +3,6 @@ package fingering.abc;
 import static fingering.abc.Typed.on;
 import static fingering.abc.Typed.passage;
 import static fingering.abc.Typed.pitches;
-import static fingering.abc.Typed.refusal;
 import static fingering.abc.Typed.written;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -234,40 +233,5 @@ class SignsAndLinesTest {
     String score = written("K:C\nABc2 AB cd|A`B c/d/|{de}f A y B").musicXml();
     assertThat(score.split(">begin<", -1)).hasSize(1 + 3 + 1 + 2 + 2);
     assertThat(pitches("K:C\nA`B y A y2 B$|\\\nc")).isEqualTo("A4 B4 A4 B4 C5");
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "(cd, 1, the slur that begins here has no end",
-    "cd), 3, this slur has no beginning",
-    "(c)d, 3, a slur ends at the note where it begins",
-    "((((((((cd, 7, more than 6 slurs are open here",
-    "c-d, 2, a tie leads from C5 to D5",
-    "c-z, 2, a tie leads from C5 to a rest",
-    "c-|, 2, no note follows the tie that begins here",
-    "-c, 1, a tie comes after a note",
-    "[CE]-[DE], 5, a tie leads from C4 to D4",
-    "!fun!A, 1, !fun! is not a decoration of the ABC standard",
-    "A !f A, 3, the decoration that begins here has no end",
-    "A \"f A, 3, the text that begins here has no end",
-    "+f+A, 1, '+' is not a decoration",
-    "uz, 1, the decoration 'upbow' is before a rest",
-    "A u|B, 3, no note follows the decoration 'upbow'",
-    "A T, 3, no note follows the decoration 'trill'",
-    "!1!!2!A, 4, the note already has a finger",
-    "!1![CE], 1, the decoration '1' could belong to any note of the chord",
-    "[C2E], 4, the notes of a chord must have the same length",
-    "[, 2, a chord contains only notes",
-    "[C|, 3, a chord contains only notes",
-    "A[], 2, this chord contains no notes",
-    "{}A, 1, there is no grace note between",
-    "{cA, 4, grace notes are written between",
-    "A}, 2, '}' closes nothing here",
-    "[K:D A, 1, the field that begins here has no end",
-  })
-  void invalidDecorationsAndLinesAreRefusedWithTheirColumn(
-      String notes, int column, String message) {
-    assertThat(refusal("K:C\n" + notes))
-        .startsWith(", line 2, column %d: %s".formatted(column, message));
   }
 }

@@ -11,7 +11,6 @@ import fingering.musicxml.reading.ScoreReader;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files, headers and fields. Structure of a file: ABC standard 2.1, from memory. */
@@ -122,27 +121,5 @@ class TunebookTest {
   void aTextWithoutATuneIsRefused(String text) {
     assertThat(refusal(text))
         .isEqualTo(" contains no tune: type some notes, such as D2 FA d4 below K:D.");
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "K:C|, 1, 4, the tune ends here without a note",
-    "K:C|A||B, 4, 1, this line comes after an empty line",
-    "T:x|X:1|K:C|A, 1, 1, a tune begins with X:",
-    "V:1|V:2|K:C|A, 2, 1, a second voice '2' begins here",
-    "V:1|K:C|A[V:2]B, 3, 3, a second voice '2' begins here",
-    "K:C|A|V:2|B, 3, 1, a second voice '2' begins here",
-    "K:C|A|m:x=A, 3, 1, macros (m:) are not supported",
-    "K:C|A|s:x, 3, 1, symbol lines (s:) are not supported",
-    "K:C|+:x|A, 2, 1, continued fields (+:) are not supported",
-    "U:a=!trill!|K:C|A, 1, 3, 'a=!trill!' does not assign a decoration",
-    "U:W=!fun!|K:C|A, 1, 3, !fun! is not a decoration",
-    "%%propagate-accidentals far|K:C|A, 1, 3, 'propagate-accidentals is followed by not, octave or pitch'",
-    "V:1 name=\"x|K:C|A, 1, 5, the name that begins here has no end",
-    "K:C|A\u0007B, 2, 2, this character cannot be printed",
-  })
-  void invalidTunesAreRefusedWithLineAndColumn(String abc, int line, int column, String message) {
-    assertThat(refusal(abc.replace("|", "\n")))
-        .startsWith(", line %d, column %d: %s".formatted(line, column, message));
   }
 }

@@ -54,6 +54,13 @@ final class Typed {
     return passage(abc).measures().stream().map(measure -> measure.number()).toList();
   }
 
+  /** Checks that it is read, with a remark that begins like this. */
+  static void assertRepaired(String abc, String remark) {
+    assertThat(written(abc).remarks())
+        .as(abc)
+        .anySatisfy(one -> assertThat(one).startsWith(remark).doesNotEndWith("."));
+  }
+
   /** The message of its refusal, without the name of the source. */
   static String refusal(String abc) {
     AbcException thrown = catchThrowableOfType(AbcException.class, () -> written(abc));

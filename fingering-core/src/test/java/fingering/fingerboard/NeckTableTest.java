@@ -80,7 +80,7 @@ class NeckTableTest {
     Instrument instrument = Instruments.standard().named(id);
     Fingerboard fingerboard = Fingerboard.of(instrument);
     Set<String> rows = new TreeSet<>();
-    for (int semitones = 0; semitones <= Geometry.lastSemitone(instrument); semitones++) {
+    for (int semitones = 0; semitones <= instrument.lastSemitone(); semitones++) {
       for (Placement p : fingerboard.placements(string.above(semitones))) {
         if (p.string() == string.number() && !p.open() && p.frame().thumb().isEmpty()) {
           rows.add(

@@ -144,7 +144,7 @@ class PlacementReachTest {
                     .mapToInt(Pitch::midi)
                     .max()
                     .orElse(0)
-                + Geometry.lastSemitone(instrument);
+                + instrument.lastSemitone();
         for (LeftHand hand : HANDS) {
           Fingerboard fingerboard = Fingerboard.of(instrument, hand);
           for (int midi = instrument.lowest().midi(); midi <= top; midi++) {

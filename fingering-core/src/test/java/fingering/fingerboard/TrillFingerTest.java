@@ -157,7 +157,7 @@ class TrillFingerTest {
   void everyNoteCanBePluckedByTheLeftHand() {
     for (String id : List.of("violin", "viola", "cello", "bass")) {
       var instrument = Instruments.standard().named(id);
-      int top = instrument.string(1).pitch().midi() + Geometry.lastSemitone(instrument);
+      int top = instrument.string(1).pitch().midi() + instrument.lastSemitone();
       for (int midi = instrument.lowest().midi(); midi <= top; midi++) {
         assertThat(plucked(id, Pitches.natural(midi).toString()))
             .as("%s %s", id, midi)

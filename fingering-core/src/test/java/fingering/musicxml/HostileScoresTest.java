@@ -64,6 +64,16 @@ class HostileScoresTest {
 
     assertThat(score.title()).isEqualTo("AB");
     assertThat(score.passage(PassageRequest.WHOLE).notes()).hasSize(1);
+    assertThat(score.remarks()).singleElement().asString().contains("entities", "&x;");
+  }
+
+  @Test
+  void entitiesOfTheFileAreNotReadAndNamed() throws IOException {
+    Score score = read(withDoctype("<!DOCTYPE score-partwise [<!ENTITY x 'Viola'>]>", "A&x;B"));
+
+    assertThat(score.remarks())
+        .containsExactly(
+            "the score abbreviates text by entities, which are not read (&x;): replace them by their text in the file");
   }
 
   @Test

@@ -98,6 +98,23 @@ class PrintedPositionTest {
   }
 
   @Test
+  void aChoiceOfPositionsEndsThePositionAndIsRemarkedOn() {
+    Passage passage = in(words("3rd pos."), note("B4", 4), words("1st or 2nd pos."), note("D5", 4));
+    assertThat(held(passage)).containsExactly("B4 3");
+    assertThat(passage.remarks())
+        .contains(
+            "'1st or 2nd pos.' in measure 1 is not read: write the position you want into the part, or give it with --stay");
+  }
+
+  @Test
+  void restezKeepsThePositionAndIsRemarkedOn() {
+    Passage passage = in(words("3rd pos."), note("B4", 4), words("restez"), note("C5", 4));
+    assertThat(held(passage)).containsExactly("B4 3", "C5 3");
+    assertThat(passage.remarks())
+        .anyMatch(remark -> remark.startsWith("'restez' in measure 1 is not read"));
+  }
+
+  @Test
   void aNumeralThatMayBeAStringEndsThePositionAndNamesNone() {
     Passage passage = in(words("3rd pos."), note("B4", 4), words("II"), note("D5", 4));
     assertThat(held(passage)).containsExactly("B4 3", "D5 ?");

@@ -17,11 +17,11 @@ import org.junit.jupiter.api.Test;
 
 /** A part that cannot be read does not affect the others. */
 class UnreadPartsTest {
-  private static final String UNREADABLE =
-      "<note><pitch><octave>4</octave></pitch><duration>4</duration><voice>1</voice></note>";
-
   private static final String GOOD = measure("1", START, note("D5", 16));
-  private static final String BAD = measure("1", START, note("D5", 12), UNREADABLE);
+
+  /** More notes at once than any music has. */
+  private static final String BAD =
+      measure("1", START, note("D5", 12) + note("E5", 12).chord().toString().repeat(1_001));
 
   private static Score violinAnd(String other, String music) {
     return read(score(part("Violin", "strings.violin", GOOD), part(other, "", music)));
@@ -37,7 +37,18 @@ class UnreadPartsTest {
             remark ->
                 assertThat(remark)
                     .startsWith(
-                        "part 2 is left out. A note in Trumpet, measure 1, beat 4, has no readable pitch"));
+                        "part 2 is left out. More than 1000 notes sound together in Trumpet, measure 1"));
+  }
+
+  @Test
+  void anUnreadableNoteOfAnotherPartIsNotMentioned() {
+    String broken = note("D5", 12).toString().replace("<step>D</step>", "");
+    Score score = violinAnd("Trumpet", measure("1", START, broken, note("E5", 4)));
+
+    assertThat(score.passage(PassageRequest.WHOLE.withPart("Violin")).remarks())
+        .noneMatch(remark -> remark.contains("readable"));
+    assertThat(score.passage(PassageRequest.WHOLE.withPart("Trumpet")).remarks())
+        .anyMatch(remark -> remark.contains("no readable pitch"));
   }
 
   @Test
@@ -45,7 +56,7 @@ class UnreadPartsTest {
     Score score = violinAnd("Trumpet", BAD);
 
     assertThat(Refusal.of(() -> score.passage(PassageRequest.WHOLE.withPart("Trumpet"))))
-        .startsWith("A note in Trumpet, measure 1, beat 4, has no readable pitch");
+        .startsWith("More than 1000 notes sound together in Trumpet, measure 1");
   }
 
   @Test
@@ -57,7 +68,7 @@ class UnreadPartsTest {
                         score(
                             part("Violin", "strings.violin", BAD),
                             part("Viola", "strings.viola", BAD)))))
-        .startsWith("A note in Violin, measure 1, beat 4");
+        .startsWith("More than 1000 notes sound together in Violin, measure 1");
   }
 
   @Test
@@ -68,6 +79,6 @@ class UnreadPartsTest {
     assertThat(check.parts()).hasSize(1);
     assertThat(check.remarks()).anyMatch(remark -> remark.startsWith("part 2 is left out."));
     assertThat(Refusal.of(() -> checker.check(violinAnd("Viola", BAD))))
-        .startsWith("A note in Viola, measure 1, beat 4");
+        .startsWith("More than 1000 notes sound together in Viola, measure 1");
   }
 }

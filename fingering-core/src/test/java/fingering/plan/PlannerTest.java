@@ -7,6 +7,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
+import fingering.music.Moment;
 import fingering.music.Music;
 import fingering.music.Note;
 import fingering.music.Passage;
@@ -83,11 +84,34 @@ class PlannerTest {
   }
 
   @Test
-  void aNoteBelowTheLowestStringIsNamedWithItsMeasure() {
-    Passage passage = Music.viola().notes("C3/4 B2/1");
+  void notesThatTheInstrumentDoesNotHaveAreLeftWithoutAFinger() {
+    Plan plan = plan(Music.viola().notes("C3/4 B2/1 D3/1 C8/1 E3/1"), Brief.free("free"));
+
+    assertThat(plan.notes())
+        .extracting(note -> note.note().written().display())
+        .containsExactly("C3", "D3", "E3");
+    assertThat(plan.passage().unplayable())
+        .extracting(note -> note.written().display())
+        .containsExactly("B2", "C8");
+    assertThat(plan.passage().moments()).extracting(Moment::restMicros).allMatch(rest -> rest >= 0);
+    assertThat(plan.passage().remarks())
+        .contains(
+            "B2 in measure 2, beat 1 is below the lowest string of the viola (C3), and C8 in measure 2, beat 3 is beyond the fingerboard of the viola; they are left without a finger: check the notes, --instrument or the transposition");
+  }
+
+  @Test
+  void aNoteOfAChordThatTheInstrumentDoesNotHaveIsLeftWithoutAFinger() {
+    Plan plan = plan(Music.viola().notes("B2+D4/1 E4/1"), Brief.free("free"));
+
+    assertThat(plan.notes()).hasSize(2);
+    assertThat(plan.passage().unplayable()).hasSize(1);
+  }
+
+  @Test
+  void musicWithoutAnyNoteOfTheInstrumentIsRefused() {
     assertThatExceptionOfType(InfeasibleBriefException.class)
-        .isThrownBy(() -> plan(passage, Brief.free("free")))
-        .withMessageContaining("viola cannot play B2 in measure 2, beat 1");
+        .isThrownBy(() -> plan(Music.viola().notes("B2/1 A2/1"), Brief.free("free")))
+        .withMessageContaining("viola cannot play B2 in measure 1, beat 1");
   }
 
   @Test

@@ -146,4 +146,10 @@ public record Instrument(
         .min(Comparator.comparingInt(Pitch::midi))
         .orElseThrow();
   }
+
+  /** The highest place on the fingerboard, in whole semitones above the open string. */
+  public int lastSemitone() {
+    double remaining = 1 - fingerboardLength / stringLength;
+    return (int) Math.floor(-Pitch.OCTAVE * Math.log(remaining) / Math.log(2));
+  }
 }

@@ -8,6 +8,7 @@ import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.PlanComparer;
+import fingering.plan.Planner;
 
 /**
  * The input of the commands that plan a score: the passage, the students and the scoring.
@@ -15,7 +16,7 @@ import fingering.plan.PlanComparer;
  * @param file the file of the score
  * @param score the score
  * @param reading the options by which it was read
- * @param passage the passage to plan
+ * @param passage the passage to plan, without notes that the instrument does not have
  * @param students the students that the plan is made for
  * @param scoringContext the rules with their weights, and their source
  */
@@ -32,8 +33,14 @@ public record PlanningContext(
     Students students = player.students();
     ScoringContext scoringContext = player.weights.scoring(students);
     Score score = ScoreReader.read(file);
+    Passage passage = reading.read(score, students);
     return new PlanningContext(
-        file, score, reading, reading.read(score, students), students, scoringContext);
+        file,
+        score,
+        reading,
+        Planner.playable(passage, player.hand(students, passage.instrument(), reading.build)),
+        students,
+        scoringContext);
   }
 
   /** What is printed in the passage. */

@@ -1,11 +1,15 @@
 package fingering.cli.option;
 
 import com.google.common.base.Ascii;
+import com.google.common.collect.ImmutableList;
 import fingering.abc.TuneScore;
 import fingering.abc.Tunebook;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.file.ScoreLimit;
 import fingering.userfile.SmallFile;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
@@ -27,7 +31,8 @@ public class TuneOptions {
   /** Reads a file: ABC notation if its name ends in .abc, MusicXML otherwise. */
   public final ScoreFile read(Path file) {
     if (Ascii.toLowerCase(file.toString()).endsWith(".abc")) {
-      return read(file.toString(), SmallFile.text(file, "a file of tunes", MAX_KIB));
+      SmallFile.Encoded text = SmallFile.textInAnyEncoding(file, "a file of tunes", MAX_KIB);
+      return read(file.toString(), text.content(), encodingRemark(text.encoding()));
     }
     if (tune.isPresent()) {
       throw new SelectionException(
@@ -43,7 +48,22 @@ public class TuneOptions {
    * @param source the name of the text in messages
    */
   public final ScoreFile read(String source, String text) {
-    TuneScore chosen = Tunebook.parse(source, text).choose(tune);
-    return ScoreFile.of(chosen.musicXml(), chosen.remarks(), limit.limits);
+    return read(source, text, ImmutableList.of());
+  }
+
+  private static ImmutableList<String> encodingRemark(Charset encoding) {
+    return encoding.equals(StandardCharsets.ISO_8859_1)
+        ? ImmutableList.of("the file is not in UTF-8; it was read as Latin-1")
+        : ImmutableList.of();
+  }
+
+  private ScoreFile read(String source, String text, ImmutableList<String> remarks) {
+    TuneScore chosen =
+        Tunebook.parse(source, text)
+            .choose(tune, limit.limits.of(ScoreLimit.MEASURES), limit.limits.of(ScoreLimit.NOTES));
+    return ScoreFile.of(
+        chosen.musicXml(),
+        ImmutableList.<String>builder().addAll(remarks).addAll(chosen.remarks()).build(),
+        limit.limits);
   }
 }

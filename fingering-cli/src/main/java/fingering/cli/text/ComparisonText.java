@@ -18,6 +18,9 @@ public final class ComparisonText {
   private static final int NOTE_COLUMNS = 20;
   private static final int NARROWEST = 15;
 
+  /** Stands for the fingering of a note that the instrument does not have. */
+  private static final String NO_FINGER = "–";
+
   private final Comparison comparison;
   private final ScoringContext scoring;
   private final TextStyle style;
@@ -31,17 +34,21 @@ public final class ComparisonText {
   /** Selects the notes to print. */
   private final Predicate<PlannedNote> printed;
 
+  private final boolean whole;
+
   private final StringBuilder text = new StringBuilder();
 
   private ComparisonText(
       Comparison comparison,
       ScoringContext scoring,
       Predicate<PlannedNote> printed,
+      boolean whole,
       int columns,
       TextStyle style) {
     this.comparison = comparison;
     this.scoring = scoring;
     this.printed = printed;
+    this.whole = whole;
     this.style = style;
     this.columns = columns;
     plans = TextLayout.blocks(comparison.plans(), (columns - NOTE_COLUMNS) / NARROWEST);
@@ -50,7 +57,8 @@ public final class ComparisonText {
 
   public static String of(
       Comparison comparison, ScoringContext scoring, int columns, TextStyle style) {
-    ComparisonText page = new ComparisonText(comparison, scoring, note -> true, columns, style);
+    ComparisonText page =
+        new ComparisonText(comparison, scoring, note -> true, true, columns, style);
     page.table();
     new SummaryText(comparison, scoring, page.columns, style, page.text).write();
     return page.text.toString();
@@ -63,7 +71,7 @@ public final class ComparisonText {
       Predicate<PlannedNote> printed,
       int columns,
       TextStyle style) {
-    ComparisonText page = new ComparisonText(comparison, scoring, printed, columns, style);
+    ComparisonText page = new ComparisonText(comparison, scoring, printed, false, columns, style);
     page.table();
     return page.text.toString();
   }
@@ -89,31 +97,73 @@ public final class ComparisonText {
     }
     line(style.bold(head.toString()));
     Plan first = comparison.plans().get(0);
-    int measure = -1;
-    int moment = -1;
+    Rows rows = new Rows(shown.size());
     for (int i = 0; i < first.notes().size(); i++) {
       PlannedNote planned = first.notes().get(i);
-      if (!printed.test(planned)) {
-        continue;
+      if (printed.test(planned)) {
+        rows.planned(planned, i, shown);
       }
-      Note note = planned.note();
-      boolean newMeasure = note.place().measureIndex() != measure;
-      boolean newMoment = planned.moment() != moment;
-      measure = note.place().measureIndex();
+    }
+    rows.end();
+    line("");
+  }
+
+  /** The rows of the notes, with those that have no finger between them. */
+  private final class Rows {
+    private final int plansShown;
+    private final List<Note> unplayable;
+    private int next;
+    private int measure = -1;
+    private int moment = -1;
+
+    private Rows(int plansShown) {
+      this.plansShown = plansShown;
+      unplayable = whole ? comparison.passage().unplayable() : List.of();
+    }
+
+    private void planned(PlannedNote planned, int index, List<Plan> shown) {
+      while (next < unplayable.size() && startsBefore(unplayable.get(next), planned.note())) {
+        unplayable(unplayable.get(next++));
+      }
+      boolean differs = comparison.differs(index);
+      StringBuilder row = row(planned.note(), planned.moment() != moment, differs);
       moment = planned.moment();
-      boolean differs = comparison.differs(i);
-      String number = newMeasure ? note.place().measure() : "";
-      String beat = newMoment ? note.place().beatText() : "+";
-      StringBuilder row = new StringBuilder();
-      row.append(TextLayout.padLeft(number, 4)).append(TextLayout.padLeft(beat, 6)).append("  ");
-      row.append(TextLayout.pad(note.written().display(), 5)).append(differs ? "≠  " : "   ");
       for (Plan plan : shown) {
-        String content = TextLayout.pad(content(plan, i), cell);
+        String content = TextLayout.pad(content(plan, index), cell);
         row.append(differs ? style.marked(content) : content);
       }
       line(row.toString());
     }
-    line("");
+
+    private void end() {
+      while (next < unplayable.size()) {
+        unplayable(unplayable.get(next++));
+      }
+    }
+
+    private void unplayable(Note note) {
+      line(
+          row(note, true, false)
+              .append(TextLayout.pad(NO_FINGER, cell).repeat(plansShown))
+              .toString());
+      moment = -1;
+    }
+
+    private StringBuilder row(Note note, boolean newMoment, boolean differs) {
+      boolean newMeasure = note.place().measureIndex() != measure;
+      measure = note.place().measureIndex();
+      return new StringBuilder()
+          .append(TextLayout.padLeft(newMeasure ? note.place().measure() : "", 4))
+          .append(TextLayout.padLeft(newMoment ? note.place().beatText() : "+", 6))
+          .append("  ")
+          .append(TextLayout.pad(note.written().display(), 5))
+          .append(differs ? "≠  " : "   ");
+    }
+  }
+
+  private static boolean startsBefore(Note one, Note other) {
+    return one.start().compareTo(other.start()) < 0
+        || (one.start().equals(other.start()) && one.midi() < other.midi());
   }
 
   private void legend() {
@@ -121,7 +171,10 @@ public final class ComparisonText {
     harmonics(comparison.plans().get(0));
     line(
         "! outside the plan's positions"
-            + (comparison.plans().size() > 1 ? "  ≠ the plans differ" : ""));
+            + (comparison.plans().size() > 1 ? "  ≠ the plans differ" : "")
+            + (whole && !comparison.passage().unplayable().isEmpty()
+                ? "  " + NO_FINGER + " not on this instrument"
+                : ""));
     line("");
   }
 

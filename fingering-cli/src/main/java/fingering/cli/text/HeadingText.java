@@ -28,7 +28,7 @@ public final class HeadingText {
             + span(measures.get(0).number(), measures.get(measures.size() - 1).number())
             + ", "
             + passage.notes().size()
-            + " notes, "
+            + (passage.notes().size() == 1 ? " note, " : " notes, ")
             + passage.tempo().toString().replace("=", " = "));
     lines.addAll(TextLayout.wrap(scoring.line(), columns, 2));
     for (String remark : passage.remarks()) {

@@ -7,6 +7,7 @@ import fingering.abc.syntax.Decoration;
 import fingering.abc.syntax.Decorations;
 import fingering.abc.syntax.FieldWord;
 import fingering.abc.syntax.LineCursor;
+import fingering.abc.syntax.Repairs;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -21,32 +22,37 @@ final class Fields {
   private static final Pattern PROPAGATION = Pattern.compile("propagate-accidentals\\s+(.*)");
   private static final int SHORTEST = 256;
 
+  /** Fields that do not change the notes; E: is of older versions. */
+  private static final String INFORMATION = "ABCDEFGHNOPRrSTWwXZ";
+
   private Fields() {}
 
   /** Returns the defaults after a K: field. */
-  static NoteDefaults key(NoteDefaults defaults, LineCursor content) {
-    List<FieldWord> words = FieldWord.all(content);
+  static NoteDefaults key(NoteDefaults defaults, LineCursor content, Repairs repairs) {
+    List<FieldWord> words = FieldWord.all(content, repairs);
     boolean clefOnly = !words.isEmpty() && words.stream().allMatch(AbcClef::isClefWord);
-    return clefs(clefOnly ? defaults : defaults.withKey(AbcKey.read(words)), words);
+    NoteDefaults changed =
+        clefOnly ? defaults : defaults.withKey(AbcKey.read(words, defaults.key(), repairs));
+    return clefs(changed, words, repairs);
   }
 
   /** Returns the defaults after a V: field, whose first word is the name of the voice. */
-  static NoteDefaults voice(NoteDefaults defaults, List<FieldWord> words) {
-    return clefs(defaults, words.stream().skip(1).toList());
+  static NoteDefaults voice(NoteDefaults defaults, List<FieldWord> words, Repairs repairs) {
+    return clefs(defaults, words.stream().skip(1).toList(), repairs);
   }
 
-  private static NoteDefaults clefs(NoteDefaults defaults, List<FieldWord> words) {
+  private static NoteDefaults clefs(NoteDefaults defaults, List<FieldWord> words, Repairs repairs) {
     NoteDefaults changed = defaults;
     for (FieldWord word : words) {
       if (AbcClef.isClefWord(word)) {
-        changed = changed.withClef(changed.clef().with(word));
+        changed = changed.withClef(changed.clef().with(word, repairs));
       }
     }
     return changed;
   }
 
-  /** Returns the unit note length, in quarter notes, of an L: field. */
-  static BigFraction unit(LineCursor content) {
+  /** Returns the unit note length, in quarter notes, of an L: field; empty if it is not valid. */
+  static Optional<BigFraction> unit(LineCursor content, Repairs repairs) {
     content.takeBlanks();
     LineCursor start = content.copy();
     String text = content.rest().replaceAll("\\s*/\\s*", "/");
@@ -54,26 +60,33 @@ final class Fields {
     int denominator =
         length.matches() && length.group(1) != null ? Integer.parseInt(length.group(1)) : 1;
     if (!length.matches() || Integer.bitCount(denominator) != 1 || denominator > SHORTEST) {
-      throw start.error("'%s' is not a note length: write L:1/4, L:1/8 or L:1/16.".formatted(text));
+      repairs.add(
+          start,
+          "'%s' is not a note length, as in L:1/4, L:1/8 or L:1/16; it was left out"
+              .formatted(text));
+      return Optional.empty();
     }
-    return BigFraction.of(4, denominator);
+    return Optional.of(BigFraction.of(4, denominator));
   }
 
   /** Returns the defaults after a U: field. */
-  static NoteDefaults symbol(NoteDefaults defaults, LineCursor content) {
+  static NoteDefaults symbol(NoteDefaults defaults, LineCursor content, Repairs repairs) {
     content.takeBlanks();
     LineCursor start = content.copy();
     String text = content.rest();
     Matcher symbol = SYMBOL.matcher(text);
     if (!symbol.matches()) {
-      throw start.error(
-          "'%s' does not assign a decoration to a letter: write U:W=!trill!.".formatted(text));
+      repairs.add(
+          start,
+          "'%s' does not assign a decoration to a letter, as in U:W=!trill!; it was left out"
+              .formatted(text));
+      return defaults;
     }
     String name = symbol.group(2) == null ? symbol.group(3) : symbol.group(2);
     Optional<Decoration> sign =
         name.equals("nil") || name.equals("none")
             ? Optional.empty()
-            : Optional.of(Decorations.named(name, start));
+            : Decorations.named(name, start, repairs);
     return defaults.withSymbol(symbol.group(1).charAt(0), sign);
   }
 
@@ -81,35 +94,37 @@ final class Fields {
    * Returns the defaults after a directive. Most directives are for typesetting and playback, and
    * are ignored.
    */
-  static NoteDefaults directive(NoteDefaults defaults, LineCursor content) {
+  static NoteDefaults directive(NoteDefaults defaults, LineCursor content, Repairs repairs) {
     content.takeBlanks();
     LineCursor start = content.copy();
     Matcher propagation = PROPAGATION.matcher(content.rest());
     if (!propagation.matches()) {
       return defaults;
     }
-    return defaults.withPropagation(
-        switch (propagation.group(1)) {
-          case "not" -> Propagation.NOT;
-          case "octave" -> Propagation.OCTAVE;
-          case "pitch" -> Propagation.PITCH;
-          default ->
-              throw start.error(
-                  "propagate-accidentals is followed by not, octave or pitch: write one of these words.");
-        });
+    return switch (propagation.group(1)) {
+      case "not" -> defaults.withPropagation(Propagation.NOT);
+      case "octave" -> defaults.withPropagation(Propagation.OCTAVE);
+      case "pitch" -> defaults.withPropagation(Propagation.PITCH);
+      default -> {
+        repairs.add(
+            start, "propagate-accidentals is followed by not, octave or pitch; it was left out");
+        yield defaults;
+      }
+    };
   }
 
-  /** Refuses a field that would change the notes but is not supported. */
-  static void refuse(char letter, LineCursor field) {
+  /** Adds a remark on a field that could change the notes but is not read, or is unknown. */
+  static void leaveOut(char letter, LineCursor field, Repairs repairs) {
     switch (letter) {
-      case 'm' -> throw field.error("macros (m:) are not supported: write the notes out.");
-      case 's' ->
-          throw field.error(
-              "symbol lines (s:) are not supported: write each decoration before its note, as in !1!D.");
+      case 'm' -> repairs.add(field, "macros (m:) are not supported; the field was left out");
+      case 's' -> repairs.add(field, "symbol lines (s:) are not supported; the line was left out");
       case '+' ->
-          throw field.error(
-              "continued fields (+:) are not supported: write the field on one line.");
-      default -> {}
+          repairs.add(field, "continued fields (+:) are not supported; the line was left out");
+      default -> {
+        if (INFORMATION.indexOf(letter) < 0) {
+          repairs.add(field, "the field %s: is not used in ABC; it was left out".formatted(letter));
+        }
+      }
     }
   }
 }

@@ -3,8 +3,8 @@ package fingering.abc.reading;
 import com.google.common.collect.ImmutableList;
 import fingering.abc.syntax.AbcMeter;
 import fingering.abc.syntax.BarLine;
-import fingering.abc.syntax.LineCursor;
 import fingering.abc.syntax.NoteValue;
+import fingering.abc.syntax.Repairs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,11 +17,18 @@ final class MeasureCollector {
   /** The shortest note value in which the length of a measure is given, as part of a whole note. */
   private static final int SMALLEST = 64;
 
+  /** Divides a measure where an ending begins. */
+  private static final BarLine UNPRINTED = new BarLine("none", 0, false);
+
+  private final TuneSize size;
+  private final Repairs repairs;
   private final List<PendingMeasure> closed = new ArrayList<>();
   private PendingMeasure current;
   private boolean inEnding;
 
-  MeasureCollector(AbcMeter meter) {
+  MeasureCollector(AbcMeter meter, TuneSize size, Repairs repairs) {
+    this.size = size;
+    this.repairs = repairs;
     current = new PendingMeasure(meter);
   }
 
@@ -51,7 +58,8 @@ final class MeasureCollector {
   }
 
   private void close() {
-    current.end();
+    size.measure(current.start());
+    current.end(repairs);
     closed.add(current);
     current = new PendingMeasure(current.meter);
   }
@@ -63,14 +71,10 @@ final class MeasureCollector {
     inEnding = false;
   }
 
-  /**
-   * Begins an ending of a repeat.
-   *
-   * @param start the position of its number
-   */
-  void ending(String numbers, LineCursor start) {
+  /** Begins an ending of a repeat. If it begins within a measure, this divides the measure. */
+  void ending(String numbers) {
     if (!current.empty()) {
-      throw start.error("an ending begins in the middle of a measure: write a bar line before it.");
+      bar(UNPRINTED);
     }
     endEnding();
     current.ending = Optional.of(numbers);
@@ -86,11 +90,6 @@ final class MeasureCollector {
       closed.get(closed.size() - 1).items.addAll(current.items);
     }
     endEnding();
-  }
-
-  /** Returns the number of complete measures. */
-  int size() {
-    return closed.size();
   }
 
   /** Returns the measures with their numbers. */
@@ -146,7 +145,9 @@ final class MeasureCollector {
   }
 
   private boolean mayContinue(int i) {
-    return !closed.get(i - 1).endsWithPlainBar() && closed.get(i).ending.isEmpty();
+    PendingMeasure before = closed.get(i - 1);
+    boolean divided = before.bar.map(bar -> bar.equals(UNPRINTED)).orElse(false);
+    return divided || (!before.endsWithPlainBar() && closed.get(i).ending.isEmpty());
   }
 
   /**

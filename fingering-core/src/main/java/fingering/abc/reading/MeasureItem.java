@@ -86,7 +86,13 @@ public sealed interface MeasureItem {
    * @param first whether the tuplet begins with it
    * @param last whether the tuplet ends with it
    */
-  record Tuplet(int actual, int normal, boolean first, boolean last) {}
+  record Tuplet(int actual, int normal, boolean first, boolean last) {
+
+    /** Returns this position as the last of the tuplet. */
+    Tuplet asLast() {
+      return new Tuplet(actual, normal, first, true);
+    }
+  }
 
   /** A change of key signature, meter or clef. */
   record Change(Optional<AbcKey> key, Optional<AbcMeter> meter, Optional<AbcClef> clef)

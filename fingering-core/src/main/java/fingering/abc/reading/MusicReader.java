@@ -1,14 +1,16 @@
 package fingering.abc.reading;
 
-import com.google.common.base.Ascii;
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
 import fingering.abc.syntax.AbcException;
 import fingering.abc.syntax.AbcMeter;
 import fingering.abc.syntax.AbcTempo;
 import fingering.abc.syntax.BarLine;
 import fingering.abc.syntax.FieldWord;
 import fingering.abc.syntax.LineCursor;
+import fingering.abc.syntax.Repairs;
 import fingering.abc.syntax.SourceLine;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -23,52 +25,75 @@ public final class MusicReader {
   private static final Pattern POSITION = Pattern.compile("@-?[\\d.]+,\\s*-?[\\d.]+\\s*");
 
   private final TuneHeader header;
+  private final Repairs repairs;
   private final ReadingRemarks remarks = new ReadingRemarks();
   private final MeasureCollector measures;
   private final NoteSequenceReader notes;
   private NoteDefaults defaults;
-  private String voice;
 
-  private MusicReader(TuneHeader header) {
+  /** Whether the music is a second voice in the same measure. */
+  private boolean overlay;
+
+  private MusicReader(TuneHeader header, TuneSize size, Repairs repairs) {
     this.header = header;
+    this.repairs = repairs;
     defaults = header.defaults();
-    voice = header.voice();
-    measures = new MeasureCollector(defaults.meter());
-    notes = new NoteSequenceReader(defaults, measures, remarks);
+    measures = new MeasureCollector(defaults.meter(), size, repairs);
+    notes = new NoteSequenceReader(defaults, measures, remarks, size, repairs);
   }
 
   /**
-   * Reads the body of a tune.
+   * Reads a tune. Voices without notes are left out.
    *
-   * @param end the end of the tune, for messages
-   * @throws AbcException if it cannot be read
+   * @param size counts the measures and notes
+   * @throws AbcException if it has no note, or too many measures or notes
    */
-  public static Tune read(TuneHeader header, LineCursor end) {
-    return new MusicReader(header).tune(end);
+  public static Tune read(TuneSource source, TuneSize size) {
+    Repairs repairs = new Repairs();
+    TuneHeader.Opening opening = TuneHeader.read(source, repairs);
+    ImmutableList.Builder<Tune.Voice> voices = ImmutableList.builder();
+    ImmutableSet.Builder<String> all = ImmutableSet.builder();
+    all.addAll(opening.remarks());
+    for (TuneHeader header : opening.voices()) {
+      MusicReader reader = new MusicReader(header, size, repairs);
+      reader.body();
+      if (reader.notes.anyNote()) {
+        voices.add(new Tune.Voice(header, reader.measures.finished()));
+        all.addAll(reader.sentences());
+      }
+    }
+    all.addAll(repairs.sentences());
+    ImmutableList<Tune.Voice> withNotes = voices.build();
+    if (withNotes.isEmpty()) {
+      SourceLine last = source.lines().get(source.lines().size() - 1);
+      throw last.error(
+          last.text().length(),
+          "the tune ends here without a note: type some notes, such as D2 FA d4.");
+    }
+    return new Tune(withNotes, all.build().asList());
   }
 
-  private Tune tune(LineCursor end) {
+  private void body() {
     for (SourceLine line : header.body()) {
       if (line.comment()) {
-        set(Fields.directive(defaults, line.directive()));
+        set(Fields.directive(defaults, line.directive(), repairs));
       } else if (line.field()) {
         field(line.letter(), line.content(), new LineCursor(line, 0));
       } else {
-        music(new LineCursor(line.code(), 0));
+        SourceLine code = UnusedSigns.leftOut(line.code(), defaults.symbols().keySet(), repairs);
+        music(new LineCursor(code, 0));
       }
       notes.lineEnd();
     }
     notes.finish();
     measures.finish();
-    if (!notes.anyNote()) {
-      throw end.error("the tune ends here without a note: type some notes, such as D2 FA d4.");
-    }
-    ImmutableList<TuneMeasure> finished = measures.finished();
-    ImmutableList.Builder<String> all = ImmutableList.builder();
-    all.addAll(header.remarks());
+  }
+
+  private List<String> sentences() {
+    List<String> all = new ArrayList<>();
     measures.remark().ifPresent(all::add);
-    all.addAll(remarks.sentences(finished.stream().map(TuneMeasure::number).toList()));
-    return new Tune(header, finished, all.build());
+    all.addAll(remarks.sentences(measures.finished().stream().map(TuneMeasure::number).toList()));
+    return all;
   }
 
   private void set(NoteDefaults changed) {
@@ -78,35 +103,36 @@ public final class MusicReader {
 
   private void field(char letter, LineCursor content, LineCursor field) {
     switch (letter) {
-      case 'K' -> key(Fields.key(defaults, content));
-      case 'M' -> {
-        AbcMeter meter = AbcMeter.read(content);
-        set(defaults.withMeter(meter));
-        add(new MeasureItem.Change(Optional.empty(), Optional.of(meter), Optional.empty()));
-      }
-      case 'L' -> set(defaults.withUnit(Fields.unit(content)));
-      case 'Q' -> add(new MeasureItem.TempoMark(AbcTempo.read(content, defaults.unit())));
-      case 'U' -> set(Fields.symbol(defaults, content));
-      case 'I' -> set(Fields.directive(defaults, content));
+      case 'K' -> key(Fields.key(defaults, content, repairs));
+      case 'M' -> AbcMeter.read(content, repairs).ifPresent(this::meter);
+      case 'L' -> Fields.unit(content, repairs).ifPresent(unit -> set(defaults.withUnit(unit)));
+      case 'Q' ->
+          AbcTempo.read(content, defaults.unit(), repairs)
+              .ifPresent(tempo -> add(new MeasureItem.TempoMark(tempo)));
+      case 'U' -> set(Fields.symbol(defaults, content, repairs));
+      case 'I' -> set(Fields.directive(defaults, content, repairs));
       case 'P' -> {
         String label = content.rest();
         if (!label.isEmpty()) {
           add(new MeasureItem.Label(label));
         }
       }
-      case 'V' -> {
-        List<FieldWord> words = FieldWord.all(content);
-        String id = words.isEmpty() ? "" : words.get(0).toString();
-        boolean begun = measures.size() > 0 || !measures.current().empty();
-        if (!id.equals(voice) && (begun || !voice.isEmpty())) {
-          throw TuneHeader.secondVoice(field, id);
-        }
-        voice = id;
-        key(Fields.voice(defaults, words));
-      }
+      case 'V' -> key(Fields.voice(defaults, FieldWord.all(content, repairs), repairs));
       case 'w', 'W' -> remarks.lyrics();
-      default -> Fields.refuse(letter, field);
+      default -> {
+        if (letter >= 'A' && letter <= 'G') {
+          repairs.add(
+              field, "the field %s: belongs above the notes; it was left out".formatted(letter));
+        } else {
+          Fields.leaveOut(letter, field, repairs);
+        }
+      }
     }
+  }
+
+  private void meter(AbcMeter meter) {
+    set(defaults.withMeter(meter));
+    add(new MeasureItem.Change(Optional.empty(), Optional.of(meter), Optional.empty()));
   }
 
   private void key(NoteDefaults changed) {
@@ -135,10 +161,18 @@ public final class MusicReader {
   private void element(LineCursor cursor) {
     LineCursor start = cursor.copy();
     if (BarLine.isNext(cursor)) {
-      BarLine sign = BarLine.read(cursor);
-      measures.bar(sign);
-      notes.barLine(sign);
-      BarLine.ending(cursor, true).ifPresent(numbers -> measures.ending(numbers, start));
+      Optional<BarLine> bar = BarLine.read(cursor, repairs);
+      bar.ifPresent(
+          sign -> {
+            overlay = false;
+            measures.bar(sign);
+            notes.barLine(sign);
+            BarLine.ending(cursor, true, repairs).ifPresent(measures::ending);
+          });
+      return;
+    }
+    if (overlay) {
+      skip(cursor);
       return;
     }
     switch (cursor.peek()) {
@@ -152,37 +186,59 @@ public final class MusicReader {
       }
       case '\\' -> {
         cursor.next();
-        if (!cursor.rest().isEmpty()) {
-          throw start.error("'\\' is allowed only at the end of a line: leave it out.");
+        if (!cursor.copy().rest().isEmpty()) {
+          repairs.add(start, "'\\' is allowed only at the end of a line; it was left out");
         }
       }
-      default -> {
-        if (!notes.read(cursor)) {
-          throw notUnderstood(cursor);
-        }
-      }
+      case '&' -> overlay(cursor, start);
+      default -> notes(cursor);
     }
   }
 
+  private void notes(LineCursor cursor) {
+    // "(&" and "&)" enclose a second voice of several measures.
+    if (cursor.peek() == '(' && cursor.peek(1) == '&') {
+      LineCursor start = cursor.copy();
+      cursor.next();
+      overlay(cursor, start);
+    } else if (!notes.read(cursor)) {
+      leaveOut(cursor);
+    }
+  }
+
+  /** A second voice in the same measure (ABC 2.1, section 'Voice overlay'). */
+  private void overlay(LineCursor cursor, LineCursor start) {
+    cursor.takeWhile(c -> c == '&');
+    overlay = !cursor.take(')') && start.peek() == '&';
+    repairs.add(
+        start, "'&' begins a second voice in the same measure; only the first voice was read");
+  }
+
+  private static void skip(LineCursor cursor) {
+    if (cursor.peek() == '"') {
+      cursor.to(UnusedSigns.wordsEnd(cursor.line().text(), cursor.at()));
+    }
+    cursor.next();
+  }
+
   private void bracket(LineCursor cursor, LineCursor start) {
-    Optional<String> ending = BarLine.ending(cursor, false);
-    if (ending.isPresent()) {
-      measures.ending(ending.get(), start);
+    if (LineCursor.isDigit(cursor.peek(1))) {
+      BarLine.ending(cursor, false, repairs).ifPresent(measures::ending);
       return;
     }
-    if (!LineCursor.isLetter(cursor.peek(1)) || cursor.peek(2) != ':') {
-      notes.read(cursor);
+    String text = start.line().text();
+    if (!UnusedSigns.isField(text, start.at())) {
+      notes(cursor);
       return;
     }
-    cursor.next();
-    char letter = cursor.next();
-    cursor.next();
-    int from = cursor.at();
-    cursor.upTo(']', "the field", start);
-    SourceLine line = start.line();
-    SourceLine cut =
-        new SourceLine(line.source(), line.number(), line.text().substring(0, cursor.at() - 1));
-    field(letter, new LineCursor(cut, from), new LineCursor(cut, start.at() + 1));
+    int end = UnusedSigns.fieldEnd(text, start.at());
+    boolean closed = text.charAt(end) == ']';
+    if (!closed) {
+      repairs.add(start, "the field that begins here has no end; it was read to the next blank");
+    }
+    SourceLine field = start.line().part(start.at() + 1, closed ? end : end + 1);
+    cursor.to(end + 1);
+    field(field.letter(), field.content(), new LineCursor(field, 0));
   }
 
   // A dot may begin a dotted slur or tie, which is read like a normal one.
@@ -190,13 +246,20 @@ public final class MusicReader {
     if (cursor.peek(1) == '(' || cursor.peek(1) == '-') {
       cursor.next();
     }
-    notes.read(cursor);
+    notes(cursor);
   }
 
   private void words(LineCursor cursor) {
     LineCursor start = cursor.copy();
+    int end = UnusedSigns.wordsEnd(cursor.line().text(), cursor.at());
+    boolean closed = end > cursor.at() && cursor.line().text().charAt(end) == '"';
     cursor.next();
-    String text = cursor.upTo('"', "the text", start);
+    String text = cursor.to(closed ? end : end + 1);
+    if (closed) {
+      cursor.next();
+    } else {
+      repairs.add(start, "the words that begin here have no end; they were read to the next blank");
+    }
     String words = POSITION.matcher(text).replaceFirst("");
     boolean placed = words.length() < text.length();
     if (!words.isEmpty() && "^_<>@".indexOf(words.charAt(0)) >= 0) {
@@ -213,41 +276,25 @@ public final class MusicReader {
     }
   }
 
-  private static AbcException notUnderstood(LineCursor cursor) {
-    char next = cursor.peek();
-    if (LineCursor.isLetter(next)) {
-      return cursor.error(
-          "'%s' is not a note or a decoration: notes are C D E F G A B and, an octave higher, c d e f g a b."
-              .formatted(next));
-    }
-    return switch (next) {
-      case '&' ->
-          cursor.error(
-              "'&' begins a second voice in the same measure, but only one voice is read: write it as a separate tune.");
-      case '+' ->
-          cursor.error(
-              "'+' is not a decoration: write decorations as in !trill!, and chords in [ ].");
-      case ']', '}' -> cursor.error("'%s' closes nothing here: leave it out.".formatted(next));
+  /** Leaves out a sign that has no meaning where it stands. */
+  private void leaveOut(LineCursor cursor) {
+    LineCursor start = cursor.copy();
+    char sign = cursor.next();
+    switch (sign) {
       case ',', '\'' ->
-          cursor.error(
-              "'%s' belongs immediately after the letter of a note: move it there."
-                  .formatted(next));
-      case '#', '♯' -> cursor.error(accidentalAfterNote(cursor, "sharp", '^', "F"));
-      case '♭' -> cursor.error(accidentalAfterNote(cursor, "flat", '_', "B"));
-      default ->
-          LineCursor.isDigit(next) || next == '/'
-              ? cursor.error(
-                  "a length belongs immediately after its note, as in D2 or D/2: move it there.")
-              : cursor.error("'%s' has no meaning between notes: leave it out.".formatted(next));
-    };
-  }
-
-  /** The message for an accidental typed after the letter of its note. */
-  private static String accidentalAfterNote(
-      LineCursor cursor, String name, char sign, String example) {
-    char before = cursor.at() > 0 ? cursor.back(1).peek() : LineCursor.NOTHING;
-    String note = "ABCDEFGabcdefg".indexOf(before) >= 0 ? String.valueOf(before) : example;
-    return "a %s is written before its note: write %s%s for %s %s."
-        .formatted(name, sign, note, Ascii.toUpperCase(note), name);
+          repairs.add(
+              start, "'%s' belongs immediately after a note; it was left out".formatted(sign));
+      case ']', '}', '[', '{' ->
+          repairs.add(start, "'%s' has no counterpart here; it was left out".formatted(sign));
+      case '!' -> repairs.add(start, "a single '!' is not a decoration; it was left out");
+      default -> {
+        if (LineCursor.isDigit(sign) || sign == '/') {
+          cursor.takeWhile(c -> c == '/' || LineCursor.isDigit(c));
+          repairs.add(start, "a length belongs immediately after its note; it was left out");
+        } else {
+          repairs.add(start, "the sign '%s' is not used here; it was left out".formatted(sign));
+        }
+      }
+    }
   }
 }

@@ -3,7 +3,7 @@ package fingering.abc.reading;
 import fingering.abc.reading.PendingNote.PendingHead;
 import fingering.abc.syntax.AbcKey;
 import fingering.abc.syntax.LineCursor;
-import fingering.tables.FingeringException;
+import fingering.abc.syntax.Repairs;
 import fingering.tables.Letter;
 import fingering.tables.Pitch;
 import java.util.Optional;
@@ -20,10 +20,15 @@ final class NoteReader {
   private static final int UPPER_CASE_OCTAVE = 4;
   private static final int MOST_SLASHES = 8;
 
+  /** Far beyond every string instrument, at both ends. */
+  private static final int HIGHEST_OCTAVE = 9;
+
+  private final Repairs repairs;
   private final MeasureAccidentals accidentals;
   private final Ties ties;
 
-  NoteReader(MeasureAccidentals accidentals, Ties ties) {
+  NoteReader(MeasureAccidentals accidentals, Ties ties, Repairs repairs) {
+    this.repairs = repairs;
     this.accidentals = accidentals;
     this.ties = ties;
   }
@@ -39,50 +44,65 @@ final class NoteReader {
   }
 
   /**
-   * Reads the next pitch.
+   * Reads the next pitch; empty if only an accidental comes.
    *
    * @param mayBeTied whether a tie may lead to the note
    * @param fromOtherOctave receives the pitch if its accidental comes only from another octave
    */
-  PendingHead head(
+  Optional<PendingHead> head(
       LineCursor cursor,
       NoteDefaults defaults,
       boolean mayBeTied,
       Consumer<Pitch> fromOtherOctave) {
     LineCursor start = cursor.copy();
     String accidental = cursor.takeWhile(c -> ACCIDENTALS.indexOf(c) >= 0);
-    if (cursor.peek() == '/' || cursor.atNumber()) {
-      throw start.error("quarter tones are not supported: write ^, =, _ or no accidental.");
+    if (!accidental.isEmpty() && (cursor.peek() == '/' || cursor.atNumber())) {
+      accidental = semitones(accidental, length(cursor), start);
     }
     if (!isLetter(cursor.peek())) {
-      throw cursor.error("a note from A to G is missing after the accidental: write it, as in ^F.");
+      repairs.add(start, "no note follows the accidental; it was left out");
+      return Optional.empty();
     }
     char letter = cursor.next();
     int octave = letter >= 'a' ? LOWER_CASE_OCTAVE : UPPER_CASE_OCTAVE;
     while (cursor.peek() == '\'' || cursor.peek() == ',') {
       octave += cursor.next() == ',' ? -1 : 1;
     }
-    Pitch natural;
-    try {
-      natural =
-          new Pitch(
-              Letter.valueOf(String.valueOf(Character.toUpperCase(letter))),
-              0,
-              octave + defaults.clef().octaves());
-    } catch (FingeringException e) {
-      throw start.error("this note is too high or too low: remove some , or '.");
+    octave += defaults.clef().octaves();
+    if (octave < 0 || octave > HIGHEST_OCTAVE) {
+      repairs.add(start, "this note is too high or too low; it was moved to the nearest octave");
+      octave = Math.max(0, Math.min(HIGHEST_OCTAVE, octave));
     }
-    return accidental.isEmpty()
-        ? plain(natural, defaults, mayBeTied, fromOtherOctave)
-        : typed(accidental, natural, start);
+    Pitch natural =
+        new Pitch(Letter.valueOf(String.valueOf(Character.toUpperCase(letter))), 0, octave);
+    return Optional.of(
+        accidental.isEmpty()
+            ? plain(natural, defaults, mayBeTied, fromOtherOctave)
+            : typed(accidental, natural, start));
+  }
+
+  /** The accidental for a fraction of a semitone: {@code ^/} is a quarter tone. */
+  private String semitones(String accidental, BigFraction fraction, LineCursor start) {
+    repairs.add(
+        start, "quarter tones are not supported; the accidental was rounded towards the natural");
+    boolean whole = fraction.compareTo(BigFraction.ONE) >= 0;
+    return whole ? accidental.substring(accidental.length() - 1) : "=";
+  }
+
+  /** The sign next to the note counts, with an equal one before it. */
+  private String valid(String accidental, LineCursor start) {
+    if (AbcKey.alteration(accidental) != 0 || accidental.equals("=")) {
+      return accidental;
+    }
+    int length = accidental.length();
+    String two = accidental.substring(length - 2);
+    String read = AbcKey.alteration(two) != 0 ? two : accidental.substring(length - 1);
+    repairs.add(start, "'%s' is not an accidental; it was read as %s".formatted(accidental, read));
+    return read;
   }
 
   private PendingHead typed(String accidental, Pitch natural, LineCursor start) {
-    int alter = AbcKey.alteration(accidental);
-    if (alter == 0 && !accidental.equals("=")) {
-      throw start.error(
-          "'%s' is not an accidental: write ^, ^^, _, __ or =.".formatted(accidental));
-    }
+    int alter = AbcKey.alteration(valid(accidental, start));
     Pitch pitch = new Pitch(natural.letter(), alter, natural.octave());
     accidentals.typed(pitch);
     return new PendingHead(pitch, accidentals.print(pitch, true));
@@ -103,7 +123,7 @@ final class NoteReader {
   }
 
   /** Reads a length in unit note lengths: 3, 3/4, /2, / and so on; 1 if none is typed. */
-  static BigFraction length(LineCursor cursor) {
+  BigFraction length(LineCursor cursor) {
     LineCursor start = cursor.copy();
     int numerator = cursor.atNumber() ? cursor.number() : 1;
     int denominator = 1;
@@ -118,10 +138,13 @@ final class NoteReader {
       denominator *= 2;
     }
     if (numerator == 0 || denominator == 0) {
-      throw start.error("a note cannot have length 0: write 1 or more, or a fraction such as 1/2.");
+      repairs.add(start, "a note cannot have length 0; it was read as length 1");
+      numerator = 1;
+      denominator = 1;
     }
     if (cursor.peek() == '/' || cursor.atNumber()) {
-      throw cursor.error("a note has only one length: write it as in D2, D/2 or D3/2.");
+      repairs.add(cursor, "a note has only one length; the second was left out");
+      cursor.takeWhile(c -> c == '/' || LineCursor.isDigit(c));
     }
     return BigFraction.of(numerator, denominator);
   }

@@ -4,6 +4,7 @@ import fingering.abc.reading.PendingNote.PendingHead;
 import fingering.abc.syntax.BarLine;
 import fingering.abc.syntax.Decoration;
 import fingering.abc.syntax.LineCursor;
+import fingering.abc.syntax.Repairs;
 import fingering.abc.syntax.TupletSpecifier;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -17,23 +18,35 @@ final class NoteSequenceReader {
 
   private final MeasureCollector measures;
   private final ReadingRemarks remarks;
+  private final TuneSize size;
+  private final Repairs repairs;
   private final PendingSigns signs;
   private final MeasureAccidentals accidentals;
-  private final Ties ties = new Ties();
-  private final Slurs slurs = new Slurs();
-  private final RhythmModifiers rhythm = new RhythmModifiers();
+  private final Ties ties;
+  private final Slurs slurs;
+  private final RhythmModifiers rhythm;
   private final NoteReader notes;
   private NoteDefaults defaults;
   private Optional<PendingNote> lastNote = Optional.empty();
   private boolean joined;
 
-  NoteSequenceReader(NoteDefaults defaults, MeasureCollector measures, ReadingRemarks remarks) {
+  NoteSequenceReader(
+      NoteDefaults defaults,
+      MeasureCollector measures,
+      ReadingRemarks remarks,
+      TuneSize size,
+      Repairs repairs) {
     this.defaults = defaults;
     this.measures = measures;
     this.remarks = remarks;
-    signs = new PendingSigns(measures, remarks);
+    this.size = size;
+    this.repairs = repairs;
+    ties = new Ties(repairs);
+    slurs = new Slurs(repairs);
+    rhythm = new RhythmModifiers(repairs);
+    signs = new PendingSigns(measures, remarks, repairs);
     accidentals = new MeasureAccidentals(defaults.key());
-    notes = new NoteReader(accidentals, ties);
+    notes = new NoteReader(accidentals, ties, repairs);
   }
 
   /** Changes the defaults of the following notes. */
@@ -56,7 +69,7 @@ final class NoteSequenceReader {
       }
       case '(' -> {
         if (LineCursor.isDigit(cursor.peek(1))) {
-          rhythm.begin(TupletSpecifier.read(cursor, defaults.meter()));
+          TupletSpecifier.read(cursor, defaults.meter(), repairs).ifPresent(rhythm::begin);
         } else {
           cursor.next();
           slurs.begin(start);
@@ -71,41 +84,51 @@ final class NoteSequenceReader {
         tie(start);
       }
       case '<', '>' -> rhythm.breakAt(cursor, measures.current().lastTimed());
-      case '{' -> graces(cursor);
-      case '[' -> add(chord(cursor, false));
+      case '{' -> {
+        if (!closes(cursor, '}')) {
+          return false;
+        }
+        graces(cursor);
+      }
+      case '[' -> {
+        if (!closes(cursor, ']')) {
+          return false;
+        }
+        chord(cursor, false).ifPresent(this::add);
+      }
       case 'z', 'x' -> rest(cursor);
       case 'Z', 'X' -> restsOfMeasures(cursor);
       default -> {
         if (!NoteReader.isNext(cursor)) {
           return signs.read(cursor, defaults);
         }
-        add(note(cursor, false));
+        note(cursor, false).ifPresent(this::add);
       }
     }
     return true;
   }
 
-  private void tie(LineCursor place) {
-    PendingNote from =
-        measures
-            .current()
-            .lastTimed()
-            .filter(pending -> !pending.rest())
-            .orElseThrow(
-                () ->
-                    place.error(
-                        "a tie comes after a note: write it immediately after its first note."));
-    ties.begin(place, from.heads);
+  /** Returns whether a bracket that opens here is closed before the next bar line. */
+  private static boolean closes(LineCursor cursor, char bracket) {
+    LineCursor ahead = cursor.copy();
+    ahead.takeWhile(c -> c != bracket && c != '|');
+    return ahead.peek() == bracket;
   }
 
-  /**
-   * Ends a measure.
-   *
-   * @throws AbcException if a rhythm is incomplete, or a decoration has no note
-   */
+  private void tie(LineCursor place) {
+    measures
+        .current()
+        .lastTimed()
+        .filter(pending -> !pending.rest())
+        .ifPresentOrElse(
+            from -> ties.begin(place, from.heads),
+            () -> repairs.add(place, "no note comes before this tie; it was left out"));
+  }
+
+  /** Ends a measure. Incomplete rhythms, and decorations without a note, are left out. */
   void barLine(BarLine sign) {
     rhythm.barLine();
-    signs.refuse();
+    signs.leaveOut();
     accidentals.barLine();
     joined = false;
     if (sign.ends() > 0) {
@@ -123,14 +146,10 @@ final class NoteSequenceReader {
     joined = false;
   }
 
-  /**
-   * Ends the tune.
-   *
-   * @throws AbcException if something is incomplete
-   */
+  /** Ends the tune. What is incomplete is left out. */
   void finish() {
     rhythm.barLine();
-    signs.refuse();
+    signs.leaveOut();
     slurs.finish();
     ties.finish();
   }
@@ -146,6 +165,7 @@ final class NoteSequenceReader {
   }
 
   private void place(PendingNote pending) {
+    size.notes(Math.max(1, pending.heads.size()), pending.start);
     if (!pending.rest()) {
       slurs.add(pending);
       lastNote = Optional.of(pending);
@@ -156,76 +176,87 @@ final class NoteSequenceReader {
     measures.current().add(pending, defaults.meter());
   }
 
-  private PendingNote note(LineCursor cursor, boolean grace) {
+  private Optional<PendingNote> note(LineCursor cursor, boolean grace) {
     PendingNote pending = new PendingNote(cursor.copy());
-    pending.heads.add(head(cursor, grace));
-    pending.length = NoteReader.length(cursor).multiply(defaults.unit());
-    return pending;
+    Optional<PendingHead> head = head(cursor, grace);
+    if (head.isEmpty()) {
+      return Optional.empty();
+    }
+    pending.heads.add(head.get());
+    pending.length = notes.length(cursor).multiply(defaults.unit());
+    return Optional.of(pending);
   }
 
-  private PendingHead head(LineCursor cursor, boolean grace) {
+  private Optional<PendingHead> head(LineCursor cursor, boolean grace) {
     int measure = measures.index();
     return notes.head(cursor, defaults, !grace, pitch -> remarks.fromAnotherOctave(measure, pitch));
   }
 
-  private PendingNote chord(LineCursor cursor, boolean grace) {
+  /** Reads a chord; empty if it has no notes. Its first note gives its length (ABC 2.1). */
+  private Optional<PendingNote> chord(LineCursor cursor, boolean grace) {
     PendingNote pending = new PendingNote(cursor.copy());
     Runnable back = signs.aside();
     cursor.take('[');
     Optional<BigFraction> length = Optional.empty();
-    while (!cursor.take(']')) {
+    while (!cursor.done() && !cursor.take(']')) {
       LineCursor start = cursor.copy();
       if (NoteReader.isNext(cursor)) {
-        PendingHead head = head(cursor, grace);
-        BigFraction own = NoteReader.length(cursor);
-        if (!length.orElse(own).equals(own)) {
-          throw start.error(
-              "the notes of a chord must have the same length: write one length after its bracket.");
+        Optional<PendingHead> head = head(cursor, grace);
+        if (head.isPresent()) {
+          BigFraction own = notes.length(cursor);
+          if (!length.orElse(own).equals(own)) {
+            repairs.add(
+                start, "the notes of a chord have different lengths; that of its first was read");
+          }
+          length = length.or(() -> Optional.of(own));
+          head.get().tieStart = cursor.take('-');
+          pending.heads.add(head.get());
+          signs.attachTo(pending, head.get());
         }
-        length = Optional.of(own);
-        head.tieStart = cursor.take('-');
-        pending.heads.add(head);
-        signs.attachTo(pending, head);
+      } else if (cursor.take('"')) {
+        cursor.to(UnusedSigns.wordsEnd(cursor.line().text(), start.at()) + 1);
+        repairs.add(start, "words inside a chord were left out");
       } else if (!cursor.takeBlanks() && !signs.read(cursor, defaults)) {
-        throw cursor.error(
-            "a chord contains only notes, as in [DA]: correct it, or close it with ].");
+        cursor.next();
+        repairs.add(
+            start, "'%s' cannot be inside a chord; it was left out".formatted(start.peek()));
       }
     }
-    if (pending.heads.isEmpty()) {
-      throw pending.start.error("this chord contains no notes: write some, as in [DA].");
-    }
     back.run();
+    if (pending.heads.isEmpty()) {
+      repairs.add(pending.start, "this chord has no notes; it was left out");
+      return Optional.empty();
+    }
     pending.length =
-        length
-            .orElse(BigFraction.ONE)
-            .multiply(NoteReader.length(cursor))
-            .multiply(defaults.unit());
-    return pending;
+        length.orElse(BigFraction.ONE).multiply(notes.length(cursor)).multiply(defaults.unit());
+    return Optional.of(pending);
   }
 
   private void rest(LineCursor cursor) {
     PendingNote pending = new PendingNote(cursor.copy());
     cursor.next();
-    pending.length = NoteReader.length(cursor).multiply(defaults.unit());
+    pending.length = notes.length(cursor).multiply(defaults.unit());
     add(pending);
   }
 
   private void restsOfMeasures(LineCursor cursor) {
     LineCursor start = cursor.copy();
     cursor.next();
-    int count = cursor.atNumber() ? cursor.number() : 1;
-    BigFraction full =
-        defaults
-            .meter()
-            .length()
-            .orElseThrow(
-                () ->
-                    start.error("a rest of whole measures needs a meter: write a field M: first."));
-    if (!measures.current().empty() || count < 1 || count > MOST_MEASURES) {
-      throw start.error(
-          "a rest of 1 to %d whole measures must be alone between bar lines: correct it, or write z."
-              .formatted(MOST_MEASURES));
+    int typed = cursor.atNumber() ? cursor.number() : 1;
+    int count = Math.min(typed, MOST_MEASURES);
+    if (!measures.current().empty() || count < 1) {
+      repairs.add(
+          start, "a rest of whole measures must be alone between bar lines; it was left out");
+      return;
     }
+    if (typed > MOST_MEASURES) {
+      repairs.add(start, "a rest has at most %d measures; this many were read".formatted(count));
+    }
+    Optional<BigFraction> meter = defaults.meter().length();
+    if (meter.isEmpty()) {
+      repairs.add(start, "a rest of whole measures needs a meter; 4/4 was assumed");
+    }
+    BigFraction full = meter.orElse(BigFraction.of(4));
     for (int i = 0; i < count; i++) {
       if (i > 0) {
         measures.bar(BETWEEN_RESTS);
@@ -240,7 +271,7 @@ final class NoteSequenceReader {
 
   /** Reads grace notes. Decorations before them belong to the main note after them. */
   private void graces(LineCursor cursor) {
-    LineCursor start = cursor.copy();
+    LineCursor opening = cursor.copy();
     Runnable back = signs.aside();
     boolean joinedBefore = joined;
     joined = false;
@@ -248,18 +279,20 @@ final class NoteSequenceReader {
     boolean slashed = cursor.take('/');
     boolean single = isSingle(cursor);
     int count = 0;
-    while (!cursor.take('}')) {
-      if (NoteReader.isNext(cursor) || cursor.peek() == '[') {
-        PendingNote pending = cursor.peek() == '[' ? chord(cursor, true) : note(cursor, true);
-        grace(pending, single, slashed);
-        count++;
+    while (!cursor.done() && !cursor.take('}')) {
+      boolean chord = cursor.peek() == '[' && closes(cursor, ']');
+      if (NoteReader.isNext(cursor) || chord) {
+        Optional<PendingNote> pending = chord ? chord(cursor, true) : note(cursor, true);
+        pending.ifPresent(note -> grace(note, single, slashed));
+        count += pending.isPresent() ? 1 : 0;
       } else if (!amongGraces(cursor)) {
-        throw cursor.error(
-            "grace notes are written between { and }, as in {de}: correct or close them.");
+        repairs.add(
+            cursor, "'%s' cannot be among grace notes; it was left out".formatted(cursor.peek()));
+        cursor.next();
       }
     }
     if (count == 0) {
-      throw start.error("there is no grace note between { and }: write some, as in {de}.");
+      repairs.add(opening, "there is no grace note between { and }; they were left out");
     }
     back.run();
     joined = joinedBefore;
@@ -286,7 +319,12 @@ final class NoteSequenceReader {
       case '<', '>' -> cursor.next();
       case '(' -> {
         cursor.next();
-        slurs.begin(start);
+        if (cursor.atNumber()) {
+          cursor.number();
+          repairs.add(start, "tuplets of grace notes are not supported; the sign was left out");
+        } else {
+          slurs.begin(start);
+        }
       }
       case ')' -> {
         cursor.next();

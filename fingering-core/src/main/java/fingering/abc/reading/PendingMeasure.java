@@ -3,6 +3,8 @@ package fingering.abc.reading;
 import com.google.common.collect.ImmutableList;
 import fingering.abc.syntax.AbcMeter;
 import fingering.abc.syntax.BarLine;
+import fingering.abc.syntax.LineCursor;
+import fingering.abc.syntax.Repairs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +42,11 @@ final class PendingMeasure {
     return notes.isEmpty();
   }
 
+  /** Returns the position of its first note, chord or rest, of which it has at least one. */
+  LineCursor start() {
+    return notes.get(0).start;
+  }
+
   /** Returns the last note, chord or rest that is not a grace note. */
   Optional<PendingNote> lastTimed() {
     for (int i = notes.size() - 1; i >= 0; i--) {
@@ -51,8 +58,9 @@ final class PendingMeasure {
   }
 
   /** Ends the measure and adds up its length. */
-  void end() {
+  void end(Repairs repairs) {
     for (PendingNote sound : notes) {
+      sound.round(repairs);
       length = length.add(sound.time());
     }
   }

@@ -7,6 +7,7 @@ import fingering.abc.reading.MeasureItem.Tuplet;
 import fingering.abc.syntax.Decoration;
 import fingering.abc.syntax.LineCursor;
 import fingering.abc.syntax.NoteValue;
+import fingering.abc.syntax.Repairs;
 import fingering.tables.Pitch;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -77,6 +78,17 @@ final class PendingNote {
         .orElse(length);
   }
 
+  /** Rounds its length to a note value, if no note values make it. */
+  void round(Repairs repairs) {
+    if (!wholeMeasure && NoteValue.of(length).isEmpty()) {
+      repairs.add(
+          start,
+          "no note value has the length %s of a whole note; the nearest was read"
+              .formatted(NoteValue.fraction(length)));
+      length = NoteValue.nearest(length).quarters();
+    }
+  }
+
   /** Returns the finished item. */
   NoteOrRest finished() {
     ImmutableList<NoteValue> values = wholeMeasure ? ImmutableList.of() : values();
@@ -105,11 +117,6 @@ final class PendingNote {
 
   private ImmutableList<NoteValue> values() {
     ImmutableList<NoteValue> values = NoteValue.of(length);
-    if (values.isEmpty()) {
-      throw start.error(
-          "no note value has the length %s of a whole note: write another length, or a tuplet such as (3DEF."
-              .formatted(NoteValue.fraction(length)));
-    }
     // A grace note takes no time, so nothing can be tied to it.
     return grace ? values.subList(0, 1) : values;
   }

@@ -5,6 +5,7 @@ import fingering.abc.syntax.Decoration;
 import fingering.abc.syntax.Decoration.Kind;
 import fingering.abc.syntax.Decorations;
 import fingering.abc.syntax.LineCursor;
+import fingering.abc.syntax.Repairs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,22 +17,30 @@ final class PendingSigns {
 
   private final MeasureCollector measures;
   private final ReadingRemarks remarks;
+  private final Repairs repairs;
   private List<Waiting> waiting = new ArrayList<>();
 
-  PendingSigns(MeasureCollector measures, ReadingRemarks remarks) {
+  PendingSigns(MeasureCollector measures, ReadingRemarks remarks, Repairs repairs) {
+    this.repairs = repairs;
     this.measures = measures;
     this.remarks = remarks;
   }
 
   /**
-   * Reads a decoration, between exclamation marks or as a letter, if one comes next; returns
-   * whether it did.
+   * Reads a decoration, between exclamation marks or plus signs or as a letter, if one comes next;
+   * returns whether it did.
    */
   boolean read(LineCursor cursor, NoteDefaults defaults) {
     LineCursor start = cursor.copy();
-    if (cursor.take('!')) {
-      String name = cursor.upTo('!', "the decoration", start).strip();
-      take(Decorations.named(name, start), start);
+    if (cursor.peek() == '!' || cursor.peek() == '+') {
+      int end = Decorations.end(cursor.line().text(), cursor.at());
+      if (end < 0) {
+        return false;
+      }
+      cursor.next();
+      String name = cursor.to(end).strip();
+      cursor.next();
+      Decorations.named(name, start, repairs).ifPresent(sign -> take(sign, start));
       return true;
     }
     Optional<Decoration> symbol = defaults.symbols().get(cursor.peek());
@@ -57,18 +66,13 @@ final class PendingSigns {
   void attachTo(PendingNote pending) {
     for (Waiting one : waiting) {
       if (pending.rest() && !one.sign.fitsRest()) {
-        throw one.start.error(
-            "the decoration '%s' is before a rest: write it before a note."
-                .formatted(one.sign.name()));
-      }
-      if (one.sign.kind() != Kind.LEFT_HAND) {
+        leaveOut(one, "is before a rest");
+      } else if (one.sign.kind() != Kind.LEFT_HAND) {
         pending.signs.add(one.sign);
       } else if (pending.heads.size() == 1) {
         add(one, pending.heads.get(0));
       } else {
-        throw one.start.error(
-            "the decoration '%s' could belong to any note of the chord: write it inside, before its note, as in [!1!DA]."
-                .formatted(one.sign.name()));
+        leaveOut(one, "could belong to any note of the chord");
       }
     }
     waiting.clear();
@@ -86,11 +90,11 @@ final class PendingSigns {
     waiting.clear();
   }
 
-  private static void add(Waiting one, PendingHead head) {
+  private void add(Waiting one, PendingHead head) {
     boolean second = isFinger(one.sign) && head.signs.stream().anyMatch(PendingSigns::isFinger);
     if (second) {
-      throw one.start.error(
-          "the note already has a finger: leave out '%s'.".formatted(one.sign.name()));
+      leaveOut(one, "is a second finger for its note");
+      return;
     }
     head.signs.add(one.sign);
   }
@@ -107,23 +111,19 @@ final class PendingSigns {
     List<Waiting> before = waiting;
     waiting = new ArrayList<>();
     return () -> {
-      refuse();
+      leaveOut();
       waiting = before;
     };
   }
 
-  /**
-   * Refuses decorations that no note follows.
-   *
-   * @throws AbcException if there are any
-   */
-  void refuse() {
-    Optional<Waiting> first = waiting.stream().findFirst();
-    first.ifPresent(
-        one -> {
-          throw one.start.error(
-              "no note follows the decoration '%s': write it immediately before its note."
-                  .formatted(one.sign.name()));
-        });
+  /** Leaves out decorations that no note follows. */
+  void leaveOut() {
+    waiting.forEach(one -> leaveOut(one, "has no note after it"));
+    waiting.clear();
+  }
+
+  private void leaveOut(Waiting one, String why) {
+    repairs.add(
+        one.start, "the decoration '%s' %s; it was left out".formatted(one.sign.name(), why));
   }
 }

@@ -2,7 +2,7 @@ package fingering.abc.reading;
 
 import fingering.abc.reading.MeasureItem.Tuplet;
 import fingering.abc.syntax.LineCursor;
-import fingering.abc.syntax.NoteValue;
+import fingering.abc.syntax.Repairs;
 import fingering.abc.syntax.TupletSpecifier;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -14,20 +14,22 @@ final class RhythmModifiers {
   private record Broken(
       LineCursor start, PendingNote before, BigFraction first, BigFraction second) {}
 
+  private final Repairs repairs;
   private Optional<TupletSpecifier> tuplet = Optional.empty();
   private int left;
+
+  /** The last note of the open tuplet. */
+  private Optional<PendingNote> last = Optional.empty();
+
   private Optional<Broken> broken = Optional.empty();
+
+  RhythmModifiers(Repairs repairs) {
+    this.repairs = repairs;
+  }
 
   /** Begins a tuplet. */
   void begin(TupletSpecifier specifier) {
-    tuplet.ifPresent(
-        open -> {
-          throw specifier
-              .start()
-              .error(
-                  "a tuplet begins here, but the previous one still needs %d more notes: write them first."
-                      .formatted(left));
-        });
+    endTuplet("the next tuplet");
     tuplet = Optional.of(specifier);
     left = specifier.notes();
   }
@@ -42,11 +44,12 @@ final class RhythmModifiers {
     char mark = cursor.peek();
     int marks = cursor.takeWhile(c -> c == mark).length();
     if (before.isEmpty() || broken.isPresent()) {
-      throw start.error("'%s' belongs between two notes: write a note before it.".formatted(mark));
+      repairs.add(start, "'%s' belongs between two notes; it was left out".formatted(mark));
+      return;
     }
-    if (marks > MOST_BROKEN || cursor.peek() == '<' || cursor.peek() == '>') {
-      throw start.error(
-          "a broken rhythm has one to three equal signs: write >, >>, >>>, <, << or <<<.");
+    if (marks > MOST_BROKEN) {
+      repairs.add(start, "a broken rhythm has one to three signs; this one was left out");
+      return;
     }
     BigFraction shorter = BigFraction.of(1, 1 << marks);
     BigFraction longer = BigFraction.of(2).subtract(shorter);
@@ -62,11 +65,9 @@ final class RhythmModifiers {
     broken.ifPresent(
         waiting -> {
           if (!waiting.before.length.equals(pending.length)) {
-            throw waiting.start.error(
-                "a broken rhythm needs two notes of equal length, but these have %s and %s of a whole note: write the lengths out."
-                    .formatted(
-                        NoteValue.fraction(waiting.before.length),
-                        NoteValue.fraction(pending.length)));
+            repairs.add(
+                waiting.start, "a broken rhythm needs two notes of equal length; it was left out");
+            return;
           }
           waiting.before.length = waiting.before.length.multiply(waiting.first);
           pending.length = pending.length.multiply(waiting.second);
@@ -82,30 +83,36 @@ final class RhythmModifiers {
                       left == specifier.notes(),
                       left == 1));
           left--;
+          last = Optional.of(pending);
         });
     if (left == 0) {
       tuplet = Optional.empty();
+      last = Optional.empty();
     }
   }
 
-  /**
-   * Ends a measure.
-   *
-   * @throws AbcException if a tuplet or broken rhythm is incomplete
-   */
+  /** Ends a measure. Its last tuplet ends with the notes it has; a broken rhythm is left out. */
   void barLine() {
     broken.ifPresent(
-        waiting -> {
-          throw waiting.start.error(
-              "no note of this measure follows the broken rhythm: write one before the bar line.");
-        });
+        waiting ->
+            repairs.add(
+                waiting.start,
+                "no note of this measure follows the broken rhythm; it was left out"));
+    broken = Optional.empty();
+    endTuplet("the bar line");
+  }
+
+  private void endTuplet(String before) {
     tuplet.ifPresent(
         specifier -> {
-          throw specifier
-              .start()
-              .error(
-                  "the tuplet that begins here has only %d of its %d notes before the bar line: write all of them."
-                      .formatted(specifier.notes() - left, specifier.notes()));
+          repairs.add(
+              specifier.start(),
+              "the tuplet that begins here has only %d of its %d notes before %s; it was read with these"
+                  .formatted(specifier.notes() - left, specifier.notes(), before));
+          last.flatMap(note -> note.tuplet)
+              .ifPresent(part -> last.get().tuplet = Optional.of(part.asLast()));
         });
+    tuplet = Optional.empty();
+    last = Optional.empty();
   }
 }

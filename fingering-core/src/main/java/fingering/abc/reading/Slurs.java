@@ -1,7 +1,7 @@
 package fingering.abc.reading;
 
-import fingering.abc.syntax.AbcException;
 import fingering.abc.syntax.LineCursor;
+import fingering.abc.syntax.Repairs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,13 +13,19 @@ final class Slurs {
 
   private record Open(LineCursor start, int number, PendingNote first) {}
 
+  private final Repairs repairs;
   private final List<LineCursor> waiting = new ArrayList<>();
   private final List<Open> open = new ArrayList<>();
+
+  Slurs(Repairs repairs) {
+    this.repairs = repairs;
+  }
 
   /** Reads an opening bracket. */
   void begin(LineCursor start) {
     if (waiting.size() + open.size() >= MOST) {
-      throw start.error("more than %d slurs are open here: close some with ).".formatted(MOST));
+      repairs.add(start, "more than %d slurs are open here; this one was left out".formatted(MOST));
+      return;
     }
     waiting.add(start);
   }
@@ -56,27 +62,32 @@ final class Slurs {
         return;
       }
     }
-    throw place.error(
-        open.isEmpty() && waiting.isEmpty()
-            ? "this slur has no beginning: write ( before its first note."
-            : "a slur ends at the note where it begins: put at least two notes in it.");
+    if (open.isEmpty() && waiting.isEmpty()) {
+      repairs.add(place, "the slur that ends here has no beginning; it was left out");
+      return;
+    }
+    repairs.add(place, "a slur ends at the note where it begins; it was left out");
+    if (waiting.isEmpty()) {
+      leaveOut(open.remove(open.size() - 1));
+    } else {
+      waiting.remove(waiting.size() - 1);
+    }
   }
 
-  /**
-   * Ends the tune.
-   *
-   * @throws AbcException if a slur is open
-   */
+  /** Ends the tune. Open slurs are left out. */
   void finish() {
-    if (!open.isEmpty()) {
-      throw unfinished(open.get(0).start);
+    for (Open slur : open) {
+      leaveOut(slur);
+      unfinished(slur.start);
     }
-    if (!waiting.isEmpty()) {
-      throw unfinished(waiting.get(0));
-    }
+    waiting.forEach(this::unfinished);
   }
 
-  private static AbcException unfinished(LineCursor start) {
-    return start.error("the slur that begins here has no end: write ) after its last note.");
+  private static void leaveOut(Open slur) {
+    slur.first.slurStarts.remove((Integer) slur.number);
+  }
+
+  private void unfinished(LineCursor start) {
+    repairs.add(start, "the slur that begins here has no end; it was left out");
   }
 }

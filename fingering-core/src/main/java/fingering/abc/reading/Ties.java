@@ -2,6 +2,7 @@ package fingering.abc.reading;
 
 import fingering.abc.reading.PendingNote.PendingHead;
 import fingering.abc.syntax.LineCursor;
+import fingering.abc.syntax.Repairs;
 import fingering.tables.Pitch;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +13,12 @@ final class Ties {
 
   private record Open(LineCursor place, PendingHead from) {}
 
+  private final Repairs repairs;
   private final List<Open> open = new ArrayList<>();
+
+  Ties(Repairs repairs) {
+    this.repairs = repairs;
+  }
 
   /** Begins ties at notes. */
   void begin(LineCursor place, List<PendingHead> heads) {
@@ -35,24 +41,22 @@ final class Ties {
   }
 
   /**
-   * Ends the ties at the next note, chord or rest that is not a grace note.
-   *
-   * @throws AbcException if it does not have their pitches
+   * Ends the ties at the next note, chord or rest that is not a grace note. Ties to other pitches
+   * are left out.
    */
   void add(PendingNote pending) {
     for (Open tie : open) {
-      PendingHead to =
-          pending.heads.stream()
-              .filter(head -> head.pitch.midi() == tie.from.pitch.midi() && !head.tieStop)
-              .findFirst()
-              .orElseThrow(() -> tie.place.error(mismatch(tie.from.pitch, pending)));
-      to.tieStop = true;
+      pending.heads.stream()
+          .filter(head -> head.pitch.midi() == tie.from.pitch.midi() && !head.tieStop)
+          .findFirst()
+          .ifPresentOrElse(
+              to -> to.tieStop = true, () -> leaveOut(tie, mismatch(tie.from.pitch, pending)));
     }
     open.clear();
   }
 
   private static String mismatch(Pitch from, PendingNote to) {
-    return "a tie leads from %s to %s: tie a note to the same note, or write a slur with ( and )."
+    return "a tie leads from %s to %s; it was left out"
         .formatted(from.display(), to.rest() ? "a rest" : to.heads.get(0).pitch.display());
   }
 
@@ -61,17 +65,13 @@ final class Ties {
     open.clear();
   }
 
-  /**
-   * Ends the tune.
-   *
-   * @throws AbcException if a tie is open
-   */
+  /** Ends the tune. Open ties are left out. */
   void finish() {
-    if (!open.isEmpty()) {
-      throw open.get(0)
-          .place
-          .error(
-              "no note follows the tie that begins here: write the note after it, or leave the tie out.");
-    }
+    open.forEach(tie -> leaveOut(tie, "no note follows the tie that begins here; it was left out"));
+  }
+
+  private void leaveOut(Open tie, String what) {
+    tie.from.tieStart = false;
+    repairs.add(tie.place, what);
   }
 }

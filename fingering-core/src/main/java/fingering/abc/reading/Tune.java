@@ -5,9 +5,16 @@ import com.google.common.collect.ImmutableList;
 /**
  * A tune.
  *
- * @param header its header
- * @param measures its measures, at least one
- * @param remarks assumptions and omissions, one sentence each, without full stop
+ * @param voices its voices, at least one
+ * @param remarks assumptions, omissions and repairs, one sentence each, without full stop
  */
-public record Tune(
-    TuneHeader header, ImmutableList<TuneMeasure> measures, ImmutableList<String> remarks) {}
+public record Tune(ImmutableList<Voice> voices, ImmutableList<String> remarks) {
+
+  /**
+   * A voice.
+   *
+   * @param header its header
+   * @param measures its measures, at least one
+   */
+  public record Voice(TuneHeader header, ImmutableList<TuneMeasure> measures) {}
+}

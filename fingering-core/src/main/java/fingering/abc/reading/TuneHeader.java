@@ -2,54 +2,55 @@ package fingering.abc.reading;
 
 import com.google.common.collect.ImmutableList;
 import fingering.abc.syntax.AbcClef;
-import fingering.abc.syntax.AbcException;
 import fingering.abc.syntax.AbcMeter;
 import fingering.abc.syntax.AbcTempo;
 import fingering.abc.syntax.FieldWord;
 import fingering.abc.syntax.LineCursor;
+import fingering.abc.syntax.Repairs;
 import fingering.abc.syntax.SourceLine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * The header of a tune.
+ * The header of a tune, for one of its voices.
  *
  * @param title its first title, empty for none
  * @param composer its composer, empty for none
  * @param name the name of its voice, empty for none
- * @param voice the id of the voice in V: fields, empty for none
  * @param defaults the settings at the beginning of the body
  * @param tempo the tempo at the beginning
- * @param body the lines after the header
- * @param remarks assumptions, one sentence each, without full stop
+ * @param body the lines of the voice after the header
  */
 public record TuneHeader(
     String title,
     String composer,
     String name,
-    String voice,
     NoteDefaults defaults,
     Optional<AbcTempo> tempo,
-    ImmutableList<SourceLine> body,
-    ImmutableList<String> remarks) {
+    ImmutableList<SourceLine> body) {
 
   /**
-   * Reads the header of a tune.
+   * What is read before the notes.
    *
-   * @throws AbcException if a field is not valid
+   * @param voices the header of each voice, at least one
+   * @param remarks assumptions, one sentence each, without full stop
    */
-  public static TuneHeader read(TuneSource tune) {
-    return new Reading().read(tune);
+  public record Opening(ImmutableList<TuneHeader> voices, ImmutableList<String> remarks) {}
+
+  /** Reads the header of a tune, and divides the body among the voices. */
+  public static Opening read(TuneSource tune, Repairs repairs) {
+    return new Reading(repairs).read(tune);
   }
 
   /** Collects the fields. Those that depend on others are completed at the end. */
   private static final class Reading {
+    private final Repairs repairs;
+    private final VoiceLines voices;
     private String title = "";
     private String composer = "";
-    private String name = "";
-    private String voice = "";
     private NoteDefaults defaults = NoteDefaults.START;
     private boolean hasNumber;
     private boolean hasKey;
@@ -57,9 +58,13 @@ public record TuneHeader(
     private boolean hasUnit;
     private boolean hasClef;
     private Optional<LineCursor> tempo = Optional.empty();
-    private Optional<List<FieldWord>> voiceWords = Optional.empty();
 
-    TuneHeader read(TuneSource tune) {
+    Reading(Repairs repairs) {
+      this.repairs = repairs;
+      voices = new VoiceLines(repairs);
+    }
+
+    Opening read(TuneSource tune) {
       List<SourceLine> lines = tune.lines();
       int at = 0;
       while (at < lines.size() && isHeader(lines.get(at))) {
@@ -69,27 +74,44 @@ public record TuneHeader(
       if (!hasUnit) {
         defaults = defaults.withUnit(defaults.meter().unit());
       }
-      // The clef of a voice overrides the clef in the key field.
-      voiceWords.ifPresent(words -> defaults = Fields.voice(defaults, words));
-      return new TuneHeader(
-          title,
-          composer,
-          name,
-          voice,
-          defaults,
-          tempo.map(mark -> AbcTempo.read(mark, defaults.unit())),
-          ImmutableList.copyOf(lines.subList(at, lines.size())),
+      lines.subList(at, lines.size()).forEach(voices::add);
+      Optional<AbcTempo> first =
+          tempo.flatMap(mark -> AbcTempo.read(mark, defaults.unit(), repairs));
+      return new Opening(
+          voices.ids().stream()
+              .map(id -> voice(id, first))
+              .collect(ImmutableList.toImmutableList()),
           remarks());
     }
 
-    /** In the standard K: ends the header; fields after it are accepted too, except P:. */
+    /** The header of a voice. Its clef overrides the clef in the key field. */
+    private TuneHeader voice(String id, Optional<AbcTempo> first) {
+      List<FieldWord> words = voices.words(id);
+      String name =
+          words.stream()
+              .filter(word -> word.key().equals("name") || word.key().equals("nm"))
+              .map(word -> word.value().strip())
+              .reduce((before, last) -> last)
+              .orElse("");
+      hasClef |= words.stream().skip(1).anyMatch(AbcClef::isClefWord);
+      return new TuneHeader(
+          title, composer, name, Fields.voice(defaults, words, repairs), first, voices.lines(id));
+    }
+
+    /**
+     * In the standard K: ends the header; fields after it are accepted too, except P:. An empty
+     * line in the header is ignored.
+     */
     private boolean isHeader(SourceLine line) {
-      return line.comment() || (line.field() && !(hasKey && line.letter() == 'P'));
+      return line.comment() || line.blank() || (line.field() && !(hasKey && line.letter() == 'P'));
     }
 
     private void line(SourceLine line) {
+      if (line.blank()) {
+        return;
+      }
       if (line.comment()) {
-        defaults = Fields.directive(defaults, line.directive());
+        defaults = Fields.directive(defaults, line.directive(), repairs);
         return;
       }
       LineCursor content = line.content();
@@ -98,40 +120,30 @@ public record TuneHeader(
         case 'T' -> title = title.isEmpty() ? content.rest() : title;
         case 'C' -> composer = composer.isEmpty() ? content.rest() : composer;
         case 'K' -> {
-          hasClef |= FieldWord.all(line.content()).stream().anyMatch(AbcClef::isClefWord);
-          defaults = Fields.key(defaults, content);
+          hasClef |=
+              FieldWord.all(line.content(), new Repairs()).stream().anyMatch(AbcClef::isClefWord);
+          defaults = Fields.key(defaults, content, repairs);
+          if (!hasKey) {
+            voices.first();
+          }
           hasKey = true;
         }
         case 'M' -> {
-          defaults = defaults.withMeter(AbcMeter.read(content));
-          hasMeter = true;
+          Optional<AbcMeter> meter = AbcMeter.read(content, repairs);
+          meter.ifPresent(read -> defaults = defaults.withMeter(read));
+          hasMeter |= meter.isPresent();
         }
         case 'L' -> {
-          defaults = defaults.withUnit(Fields.unit(content));
-          hasUnit = true;
+          Optional<BigFraction> unit = Fields.unit(content, repairs);
+          unit.ifPresent(read -> defaults = defaults.withUnit(read));
+          hasUnit |= unit.isPresent();
         }
         case 'Q' -> tempo = Optional.of(content);
-        case 'U' -> defaults = Fields.symbol(defaults, content);
-        case 'I' -> defaults = Fields.directive(defaults, content);
-        case 'V' -> voice(line);
-        default -> Fields.refuse(line.letter(), new LineCursor(line, 0));
+        case 'U' -> defaults = Fields.symbol(defaults, content, repairs);
+        case 'I' -> defaults = Fields.directive(defaults, content, repairs);
+        case 'V' -> voices.field(content);
+        default -> Fields.leaveOut(line.letter(), new LineCursor(line, 0), repairs);
       }
-    }
-
-    private void voice(SourceLine line) {
-      List<FieldWord> words = FieldWord.all(line.content());
-      String id = words.isEmpty() ? "" : words.get(0).toString();
-      if (!voice.isEmpty() && !voice.equals(id)) {
-        throw secondVoice(new LineCursor(line, 0), id);
-      }
-      voice = id;
-      for (FieldWord word : words) {
-        if (word.key().equals("name") || word.key().equals("nm")) {
-          name = word.value().strip();
-        }
-        hasClef |= AbcClef.isClefWord(word);
-      }
-      voiceWords = Optional.of(words);
     }
 
     private ImmutableList<String> remarks() {
@@ -179,16 +191,5 @@ public record TuneHeader(
               + " "
               + all.get(last);
     }
-  }
-
-  /**
-   * Returns the exception for a second voice.
-   *
-   * @param id the id of the voice
-   */
-  static AbcException secondVoice(LineCursor place, String id) {
-    return place.error(
-        "a second voice '%s' begins here, but only one voice is read: write each voice as a separate tune."
-            .formatted(id));
   }
 }

@@ -2,7 +2,6 @@ package fingering.abc.reading;
 
 import com.google.common.collect.ImmutableList;
 import fingering.abc.syntax.SourceLine;
-import java.util.Optional;
 
 /**
  * A tune as typed.
@@ -10,27 +9,27 @@ import java.util.Optional;
  * @param number the number in its X: field, empty if it has none
  * @param title its first title, empty if it has none
  * @param lines its lines, those of the file header first
- * @param leftOver the first line after it that belongs to no tune
+ * @param remarks what was left out around it, one sentence each, without full stop
  */
 public record TuneSource(
-    String number, String title, ImmutableList<SourceLine> lines, Optional<SourceLine> leftOver) {
+    String number, String title, ImmutableList<SourceLine> lines, ImmutableList<String> remarks) {
 
   /**
    * Returns the tune in these lines.
    *
    * @param shared the lines of the file header
    * @param own the lines of the tune
-   * @param leftOver the first line after it that belongs to no tune
+   * @param remarks what was left out around it, one sentence each, without full stop
    */
   public static TuneSource of(
       ImmutableList<SourceLine> shared,
       ImmutableList<SourceLine> own,
-      Optional<SourceLine> leftOver) {
+      ImmutableList<String> remarks) {
     return new TuneSource(
         first('X', own),
         first('T', own),
         ImmutableList.<SourceLine>builder().addAll(shared).addAll(own).build(),
-        leftOver);
+        remarks);
   }
 
   private static String first(char letter, ImmutableList<SourceLine> lines) {

@@ -1,5 +1,6 @@
 package fingering.abc.syntax;
 
+import com.google.common.base.Ascii;
 import com.google.common.collect.ImmutableMap;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -34,51 +35,46 @@ public record AbcClef(String sign, int line, int octaveChange, int octaveShift, 
     return switch (word.key()) {
       case "clef", "octave", "transpose", "middle", "m" -> true;
       case "" -> {
-        Matcher name = NAME.matcher(word.value());
+        Matcher name = NAME.matcher(Ascii.toLowerCase(word.value()));
         yield name.matches() && (NAMED.containsKey(name.group(1)) || name.group(1).equals("perc"));
       }
       default -> false;
     };
   }
 
-  /**
-   * Returns this clef, changed by a word of a field.
-   *
-   * @throws AbcException if the word is not valid
-   */
-  public AbcClef with(FieldWord word) {
+  /** Returns this clef, changed by a word of a field; unchanged if the word is not valid. */
+  public AbcClef with(FieldWord word, Repairs repairs) {
     return switch (word.key()) {
       case "octave" -> {
         if (!OCTAVES.matcher(word.value()).matches()) {
-          throw word.error("'%s' is not a number of octaves: write octave=-1.".formatted(word));
+          yield ignored(word, "a number of octaves from -4 to 4", repairs);
         }
         yield new AbcClef(sign, line, octaveChange, Integer.parseInt(word.value()), transpose);
       }
       case "transpose" -> {
         if (!SEMITONES.matcher(word.value()).matches()) {
-          throw word.error(
-              "'%s' is not a number of semitones: write transpose=-12.".formatted(word));
+          yield ignored(word, "a number of semitones", repairs);
         }
         yield new AbcClef(sign, line, octaveChange, octaveShift, Integer.parseInt(word.value()));
       }
-      case "middle", "m" ->
-          throw word.error(
-              "a clef is read only by its name: write octave=-1 or another number instead of '%s'."
-                  .formatted(word));
-      default -> named(word);
+      case "middle", "m" -> ignored(word, "the name of a clef", repairs);
+      default -> named(word, repairs);
     };
   }
 
-  private AbcClef named(FieldWord word) {
-    Matcher name = NAME.matcher(word.value());
+  private AbcClef ignored(FieldWord word, String wanted, Repairs repairs) {
+    repairs.add(word.start(), "'%s' is not %s; it was left out".formatted(word, wanted));
+    return this;
+  }
+
+  private AbcClef named(FieldWord word, Repairs repairs) {
+    Matcher name = NAME.matcher(Ascii.toLowerCase(word.value()));
     Optional<AbcClef> named =
         name.matches() ? Optional.ofNullable(NAMED.get(name.group(1))) : Optional.empty();
-    AbcClef clef =
-        named.orElseThrow(
-            () ->
-                word.error(
-                    "'%s' is not a clef of a string part: write treble, alto, tenor or bass, with a line (bass3) or an octave (bass-8) if needed."
-                        .formatted(word.value())));
+    if (named.isEmpty()) {
+      return ignored(word, "a clef of a string part", repairs);
+    }
+    AbcClef clef = named.get();
     int onLine = name.group(2).isEmpty() ? clef.line : Integer.parseInt(name.group(2));
     int octave = name.group(3) == null ? 0 : name.group(3).startsWith("-") ? -1 : 1;
     return new AbcClef(clef.sign, onLine, octave, octaveShift, transpose);

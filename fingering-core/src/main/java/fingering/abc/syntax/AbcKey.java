@@ -1,8 +1,10 @@
 package fingering.abc.syntax;
 
+import com.google.common.base.Ascii;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import fingering.tables.Letter;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -58,7 +60,15 @@ public record AbcKey(String mode, ImmutableMap<Letter, Integer> alters) {
           .buildOrThrow();
 
   private static final Pattern TONIC = Pattern.compile("([A-G])([#b]?)([A-Za-z]*)");
+  private static final Pattern SMALL_TONIC = Pattern.compile("[a-g][#b]?([A-Za-z]*)");
   private static final Pattern ACCIDENTAL = Pattern.compile("(\\^\\^|\\^|__|_|=)([a-gA-G])");
+
+  /**
+   * The keys of the Highland pipes: HP prints no signature, Hp two sharps (ABC 2.1, section 'K: -
+   * key').
+   */
+  private static final ImmutableMap<String, AbcKey> PIPES =
+      ImmutableMap.of("HP", ofFifths(0, "none"), "Hp", ofFifths(2, "none"));
 
   /** No sharps and no flats. */
   public static final AbcKey C_MAJOR = ofFifths(0, "major");
@@ -66,47 +76,71 @@ public record AbcKey(String mode, ImmutableMap<Letter, Integer> alters) {
   /**
    * Reads the words of a field K. Words for the clef are ignored.
    *
-   * @throws AbcException if the key is not valid
+   * @param before the key that stays if the field has none that can be read
    */
-  public static AbcKey read(List<FieldWord> words) {
+  public static AbcKey read(List<FieldWord> words, AbcKey before, Repairs repairs) {
     AbcKey key = new AbcKey("none", ImmutableMap.of());
     int i = 0;
     if (!words.isEmpty() && words.get(0).bare()) {
       FieldWord first = words.get(0);
       Matcher tonic = TONIC.matcher(first.value());
-      if (tonic.matches()) {
+      if (PIPES.containsKey(first.value())) {
+        key = PIPES.getOrDefault(first.value(), key);
+        i = 1;
+      } else if (tonic.matches()) {
         boolean separate =
             tonic.group(3).isEmpty()
                 && words.size() > 1
                 && words.get(1).bare()
                 && isMode(words.get(1).value());
         String mode = separate ? words.get(1).value() : tonic.group(3);
-        key = of(tonic.group(1), tonic.group(2), mode, first);
+        key = of(tonic.group(1), tonic.group(2), mode, first, repairs);
         i = separate ? 2 : 1;
       } else if (first.value().equals("none")) {
+        i = 1;
+      } else if (isSmallTonic(first)) {
+        String capital = Ascii.toUpperCase(first.value().substring(0, 1));
+        String value = capital + first.value().substring(1);
+        repairs.add(first.start(), "the key '%s' was read as %s".formatted(first.value(), value));
+        List<FieldWord> all = new ArrayList<>(words);
+        all.set(0, new FieldWord("", value, first.start()));
+        return read(all, before, repairs);
+      } else if (!AbcClef.isClefWord(first) && !isChange(first)) {
+        repairs.add(
+            first.start(),
+            "'%s' is not a key, as in K:D, K:Bb, K:F#m or K:Ador; it was left out"
+                .formatted(first.value()));
+        key = before;
         i = 1;
       }
     }
     for (FieldWord word : words.subList(i, words.size())) {
-      key = key.with(word);
+      key = key.with(word, repairs);
     }
     return key;
   }
 
-  private static AbcKey of(String letter, String sign, String mode, FieldWord word) {
+  private static AbcKey of(
+      String letter, String sign, String mode, FieldWord word, Repairs repairs) {
     if (!isMode(mode)) {
-      throw notAKey(word);
+      repairs.add(
+          word.start(), "the mode of '%s' is unknown; major was assumed".formatted(word.value()));
+      return of(letter, sign, "", word, repairs);
     }
     String firstThree = firstThree(mode);
     int tonic = SHARPS.indexOf(Letter.valueOf(letter)) - 1;
     int alter = sign.isEmpty() ? 0 : sign.equals("#") ? 1 : -1;
     int fifths = tonic + MOST_SIGNS * alter + FIFTHS.getOrDefault(firstThree, 0);
-    if (Math.abs(fifths) > MOST_SIGNS) {
-      throw word.error(
-          "'%s' would have %d %s, but a key signature has at most seven: write the key in another spelling."
-              .formatted(word.value(), Math.abs(fifths), fifths > 0 ? "sharps" : "flats"));
-    }
     return ofFifths(fifths, NAMES.getOrDefault(firstThree, "none"));
+  }
+
+  private static boolean isSmallTonic(FieldWord word) {
+    Matcher small = SMALL_TONIC.matcher(word.value());
+    return small.matches() && isMode(small.group(1)) && !AbcClef.isClefWord(word);
+  }
+
+  private static boolean isChange(FieldWord word) {
+    return word.value().equals("exp") || ACCIDENTAL.matcher(word.value()).matches();
   }
 
   private static boolean isMode(String text) {
@@ -120,12 +154,6 @@ public record AbcKey(String mode, ImmutableMap<Letter, Integer> alters) {
       return "maj";
     }
     return small.equals("m") ? "min" : small.substring(0, Math.min(3, small.length()));
-  }
-
-  private static AbcException notAKey(FieldWord word) {
-    return word.error(
-        "'%s' is not a key: write tonic and mode, such as K:D, K:Bb, K:F#m or K:Ador."
-            .formatted(word.value()));
   }
 
   private static AbcKey ofFifths(int fifths, String mode) {
@@ -144,7 +172,7 @@ public record AbcKey(String mode, ImmutableMap<Letter, Integer> alters) {
   }
 
   /** This key, changed by a word: an accidental, or exp, after which only accidentals count. */
-  private AbcKey with(FieldWord word) {
+  private AbcKey with(FieldWord word, Repairs repairs) {
     if (word.bare() && word.value().equals("exp")) {
       return new AbcKey("none", ImmutableMap.of());
     }
@@ -157,10 +185,13 @@ public record AbcKey(String mode, ImmutableMap<Letter, Integer> alters) {
       changed.values().removeIf(alter -> alter == 0);
       return new AbcKey(mode, ImmutableMap.copyOf(changed));
     }
-    if (AbcClef.isClefWord(word) || !word.bare()) {
-      return this;
+    if (word.bare() && !AbcClef.isClefWord(word)) {
+      repairs.add(
+          word.start(),
+          "'%s' is neither a mode, an accidental nor a clef; it was left out"
+              .formatted(word.value()));
     }
-    throw notAKey(word);
+    return this;
   }
 
   /**

@@ -22,24 +22,20 @@ public record AbcMeter(String beats, int beatType, String symbol) {
       Pattern.compile("\\(?(\\d{1,2}(?:\\+\\d{1,2})*)\\)?/(\\d{1,3})");
   private static final BigFraction THREE_QUARTERS = BigFraction.of(3, 4);
 
-  /**
-   * Reads the meter of a field M.
-   *
-   * @throws AbcException if it is not valid
-   */
-  public static AbcMeter read(LineCursor cursor) {
+  /** Reads the meter of a field M; empty if it is not valid. */
+  public static Optional<AbcMeter> read(LineCursor cursor, Repairs repairs) {
     cursor.takeBlanks();
     LineCursor start = cursor.copy();
     String text = cursor.rest().replaceAll("\\s*([+/()])\\s*", "$1");
     switch (text) {
       case "C" -> {
-        return new AbcMeter("4", 4, "common");
+        return Optional.of(new AbcMeter("4", 4, "common"));
       }
       case "C|" -> {
-        return new AbcMeter("2", 2, "cut");
+        return Optional.of(new AbcMeter("2", 2, "cut"));
       }
       case "none", "" -> {
-        return FREE;
+        return Optional.of(FREE);
       }
       default -> {}
     }
@@ -47,11 +43,14 @@ public record AbcMeter(String beats, int beatType, String symbol) {
     if (figures.matches()) {
       AbcMeter meter = new AbcMeter(figures.group(1), Integer.parseInt(figures.group(2)), "");
       if (meter.sum() > 0 && meter.sum() <= MOST && isNoteValue(meter.beatType)) {
-        return meter;
+        return Optional.of(meter);
       }
     }
-    throw start.error(
-        "'%s' is not a meter: write M:3/4, M:(2+3)/8, M:C, M:C| or M:none.".formatted(text));
+    repairs.add(
+        start,
+        "'%s' is not a meter, as in M:3/4, M:(2+3)/8, M:C, M:C| or M:none; it was left out"
+            .formatted(text));
+    return Optional.empty();
   }
 
   private static boolean isNoteValue(int number) {

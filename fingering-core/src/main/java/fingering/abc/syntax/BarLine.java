@@ -17,48 +17,53 @@ public record BarLine(String style, int ends, boolean begins) {
     char next = cursor.peek(1);
     return switch (cursor.peek()) {
       case '|', ':' -> true;
-      case '[' -> next == '|';
+      case '[' -> next == '|' || next == ':';
       case '.' -> next == '|';
       default -> false;
     };
   }
 
   /**
-   * Reads the next bar line.
-   *
-   * @throws AbcException if it is not valid
+   * Reads the next bar line. Bar lines may have any shape; the standard asks programs to be
+   * liberal. Empty, with a remark, for a single colon.
    */
-  public static BarLine read(LineCursor cursor) {
+  public static Optional<BarLine> read(LineCursor cursor, Repairs repairs) {
     LineCursor start = cursor.copy();
     boolean dotted = cursor.take('.');
-    int ends = colons(cursor);
-    String lines = lines(cursor);
-    int begins = colons(cursor);
-    if (lines.isEmpty() && begins == 0) {
+    String signs = signs(cursor);
+    String lines = signs.replaceAll("^:+|:+$", "");
+    int ends = leadingColons(signs);
+    int begins = lines.isEmpty() ? 0 : leadingColons(new StringBuilder(signs).reverse().toString());
+    if (lines.isEmpty()) {
+      if (ends == 1) {
+        repairs.add(start, "':' is not a bar line; it was left out");
+        return Optional.empty();
+      }
       // "::" ends one repeat and begins another.
       begins = ends / 2;
       ends -= begins;
     }
-    boolean valid = lines.isEmpty() ? ends > 0 && ends == begins : cursor.peek() != '|';
-    if (!valid) {
-      throw start.error(
-          "this is not a bar line: write one of | || |] [| |: :| :: and, for endings, [1 and [2.");
+    if (lines.contains(":")) {
+      repairs.add(start, "'%s' is an unusual bar line; it was read as :|".formatted(signs));
+      ends = Math.max(1, ends);
     }
-    return new BarLine(style(lines, dotted, ends, begins), ends, begins > 0);
+    return Optional.of(
+        new BarLine(style(lines.replace(":", ""), dotted, ends, begins), ends, begins > 0));
   }
 
-  private static int colons(LineCursor cursor) {
-    return cursor.takeWhile(c -> c == ':').length();
+  private static int leadingColons(String signs) {
+    return signs.length() - signs.replaceFirst("^:+", "").length();
   }
 
-  private static String lines(LineCursor cursor) {
-    StringBuilder lines = new StringBuilder();
+  private static String signs(LineCursor cursor) {
+    StringBuilder signs = new StringBuilder();
     while (cursor.peek() == '|'
-        || (cursor.peek() == '[' && cursor.peek(1) == '|')
-        || (cursor.peek() == ']' && !lines.isEmpty())) {
-      lines.append(cursor.next());
+        || cursor.peek() == ':'
+        || (cursor.peek() == '[' && (cursor.peek(1) == '|' || cursor.peek(1) == ':'))
+        || (cursor.peek() == ']' && signs.indexOf("|") >= 0)) {
+      signs.append(cursor.next());
     }
-    return lines.toString();
+    return signs.toString();
   }
 
   private static String style(String lines, boolean dotted, int ends, int begins) {
@@ -98,11 +103,11 @@ public record BarLine(String style, int ends, boolean begins) {
 
   /**
    * Reads the numbers of an ending if they come next: {@code [1}, or {@code 1} after a bar line.
+   * Numbers that are not valid are left out.
    *
    * @param afterBar whether a bar line was just read
-   * @throws AbcException if the numbers are not valid
    */
-  public static Optional<String> ending(LineCursor cursor, boolean afterBar) {
+  public static Optional<String> ending(LineCursor cursor, boolean afterBar, Repairs repairs) {
     LineCursor start = cursor.copy();
     boolean bracket = cursor.peek() == '[' && LineCursor.isDigit(cursor.peek(1));
     if (!bracket && !(afterBar && cursor.atNumber())) {
@@ -114,12 +119,13 @@ public record BarLine(String style, int ends, boolean begins) {
       int from = cursor.number();
       int to = cursor.take('-') ? cursor.number() : from;
       if (from < 1 || to < from || to - from > 99) {
-        throw start.error("endings are numbered from 1: write [1, [2 or [1,3.");
+        repairs.add(start, "endings are numbered from 1, as in [1, [2 or [1,3; this was left out");
+        continue;
       }
       for (int number = from; number <= to; number++) {
         numbers.append(numbers.isEmpty() ? "" : ",").append(number);
       }
-    } while (cursor.take(','));
-    return Optional.of(numbers.toString());
+    } while (LineCursor.isDigit(cursor.peek(1)) && cursor.take(','));
+    return Optional.of(numbers.toString()).filter(all -> !all.isEmpty());
   }
 }

@@ -1,9 +1,11 @@
 package fingering.abc.syntax;
 
+import com.google.common.base.Ascii;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import fingering.abc.syntax.Decoration.Kind;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The decorations of the standard (ABC 2.1, sections 'Decorations' and 'Redefinable symbols'). */
 public final class Decorations {
@@ -14,6 +16,15 @@ public final class Decorations {
 
   private static final ImmutableList<String> DYNAMICS =
       ImmutableList.of("pppp", "ppp", "pp", "p", "mp", "mf", "f", "ff", "fff", "ffff", "sfz");
+
+  /** By their names in small letters. */
+  private static final ImmutableMap<String, Decoration> LOWER;
+
+  /** What may be a decoration of another program. */
+  private static final Pattern NAME = Pattern.compile("[^\\s|\\[\\]{}\"]{1,30}");
+
+  /** Notes between two line breaks. */
+  private static final Pattern NOTES = Pattern.compile("[A-Ga-gz0-9,'/]{2,}");
 
   static {
     ImmutableMap.Builder<String, Decoration> all = ImmutableMap.builder();
@@ -57,9 +68,18 @@ public final class Decorations {
     words(all, "dacoda", "Da Coda");
     words(all, "dacapo", "Da Capo");
     words(all, "fine", "Fine");
+    // ABC 2.2.
+    plain(all, Kind.ARTICULATION, "strong-accent", "marcato", "^");
+    words(all, "D.S.alcoda", "D.S. al Coda");
+    words(all, "D.S.alfine", "D.S. al Fine");
+    words(all, "D.C.alcoda", "D.C. al Coda");
+    words(all, "D.C.alfine", "D.C. al Fine");
     // No string player has a fifth finger.
     plain(all, Kind.LEFT_OUT, "", "5", "roll", "shortphrase", "mediumphrase", "longphrase");
     NAMED = all.buildOrThrow();
+    LOWER =
+        NAMED.values().stream()
+            .collect(ImmutableMap.toImmutableMap(sign -> Ascii.toLowerCase(sign.name()), s -> s));
 
     ImmutableMap.Builder<Character, Optional<Decoration>> letters = ImmutableMap.builder();
     ImmutableMap.<Character, String>builder()
@@ -103,18 +123,45 @@ public final class Decorations {
   }
 
   /**
-   * Returns a decoration by its name.
-   *
-   * @param start the position of its exclamation mark
-   * @throws AbcException if the standard has no such decoration
+   * Returns a decoration by its name, in any case; empty if the standard has no such decoration.
    */
-  public static Decoration named(String name, LineCursor start) {
-    Decoration found = NAMED.get(name);
-    if (found == null) {
-      throw start.error(
-          "!%s! is not a decoration of the ABC standard: correct it, or write words as \"^%s\"."
-              .formatted(name, name));
+  public static Optional<Decoration> named(String name) {
+    return Optional.ofNullable(NAMED.get(name))
+        .or(() -> Optional.ofNullable(LOWER.get(Ascii.toLowerCase(name))));
+  }
+
+  /**
+   * Returns a decoration by its name, in any case; empty, with a remark, if the standard has no
+   * such decoration.
+   *
+   * @param start the position where it is typed
+   */
+  public static Optional<Decoration> named(String name, LineCursor start, Repairs repairs) {
+    Optional<Decoration> found = named(name);
+    if (found.isEmpty()) {
+      repairs.add(
+          start, "!%s! is not a decoration of the ABC standard; it was left out".formatted(name));
     }
     return found;
+  }
+
+  /**
+   * Returns the index of the sign that ends the decoration at an index of a text; -1 if the sign
+   * there begins none. Old tunes use a single exclamation mark for a line break, and the plus sign
+   * for decorations (ABC 2.1, section 'Outdated syntax').
+   */
+  public static int end(String text, int at) {
+    char sign = text.charAt(at);
+    int end = sign == '!' || sign == '+' ? text.indexOf(sign, at + 1) : -1;
+    if (sign == '+' && text.startsWith("+++", at)) {
+      end = at + 2;
+    }
+    if (end < 0) {
+      return -1;
+    }
+    String name = text.substring(at + 1, end).strip();
+    boolean known = named(name).isPresent();
+    boolean maybe = sign == '!' && NAME.matcher(name).matches() && !NOTES.matcher(name).matches();
+    return known || maybe ? end : -1;
   }
 }

@@ -12,17 +12,17 @@ import com.google.common.collect.ImmutableList;
 public record FieldWord(String key, String value, LineCursor start) {
 
   /** Reads all words to the end of the line. */
-  public static ImmutableList<FieldWord> all(LineCursor cursor) {
+  public static ImmutableList<FieldWord> all(LineCursor cursor, Repairs repairs) {
     ImmutableList.Builder<FieldWord> words = ImmutableList.builder();
     cursor.takeBlanks();
     while (!cursor.done()) {
-      words.add(next(cursor));
+      words.add(next(cursor, repairs));
       cursor.takeBlanks();
     }
     return words.build();
   }
 
-  private static FieldWord next(LineCursor cursor) {
+  private static FieldWord next(LineCursor cursor, Repairs repairs) {
     LineCursor start = cursor.copy();
     String text = cursor.takeWhile(c -> c != ' ' && c != '\t' && c != '=' && c != '"');
     String key = "";
@@ -32,7 +32,12 @@ public record FieldWord(String key, String value, LineCursor start) {
       text = "";
     }
     if (cursor.take('"')) {
-      return new FieldWord(key, cursor.upTo('"', "the name", start), start);
+      String name = cursor.upTo('"');
+      if (cursor.peek(-1) != '"') {
+        repairs.add(
+            start, "the name that begins here has no end; it was read to the end of the line");
+      }
+      return new FieldWord(key, name, start);
     }
     return new FieldWord(key, text + cursor.takeWhile(c -> c != ' ' && c != '\t'), start);
   }
@@ -46,10 +51,5 @@ public record FieldWord(String key, String value, LineCursor start) {
   @Override
   public String toString() {
     return bare() ? value : key + "=" + value;
-  }
-
-  /** Returns the exception for a word that cannot be read. */
-  AbcException error(String what) {
-    return start.error(what);
   }
 }

@@ -7,6 +7,9 @@ public final class LineCursor {
   /** The character after the end of a line. */
   public static final char NOTHING = '\0';
 
+  /** The largest number that is read. */
+  public static final int LARGEST = 9999;
+
   private static final int MOST_DIGITS = 4;
 
   private final SourceLine line;
@@ -86,19 +89,19 @@ public final class LineCursor {
   }
 
   /**
-   * Reads to a character, and past it. Returns the text before it.
-   *
-   * @param what the construct that the character ends, for the message if it is missing
-   * @param start the position where it begins
-   * @throws AbcException if the character is missing
+   * Reads to a character, and past it. Returns the text before it; the rest of the line if the
+   * character is missing.
    */
-  public String upTo(char end, String what, LineCursor start) {
-    int close = line.text().indexOf(end, at);
-    if (close < 0) {
-      throw start.error("%s that begins here has no end: write %s after it.".formatted(what, end));
-    }
-    String text = line.text().substring(at, close);
-    at = close + 1;
+  public String upTo(char end) {
+    String text = takeWhile(c -> c != end);
+    take(end);
+    return text;
+  }
+
+  /** Reads to an index. Returns the text before it. */
+  public String to(int index) {
+    String text = line.text().substring(at, Math.max(at, index));
+    at = Math.max(at, index);
     return text;
   }
 
@@ -108,21 +111,15 @@ public final class LineCursor {
   }
 
   /**
-   * Reads a whole number of at most four digits.
-   *
-   * @throws AbcException if there is no number, or it is longer
+   * Reads a whole number, 0 if none comes next. Larger numbers are read as {@link #LARGEST}, which
+   * is out of range for everything.
    */
   public int number() {
-    LineCursor start = copy();
-    String digits = takeWhile(LineCursor::isDigit);
+    String digits = takeWhile(LineCursor::isDigit).replaceFirst("^0+", "");
     if (digits.isEmpty()) {
-      throw error("a number is missing here: write one.");
+      return 0;
     }
-    if (digits.length() > MOST_DIGITS) {
-      throw start.error(
-          "the number %s is out of range: write at most four digits.".formatted(digits));
-    }
-    return Integer.parseInt(digits);
+    return digits.length() > MOST_DIGITS ? LARGEST : Integer.parseInt(digits);
   }
 
   /** Returns whether a character is a digit from 0 to 9. */

@@ -1,7 +1,9 @@
 package fingering.abc.syntax;
 
 import com.google.common.collect.ImmutableList;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -57,13 +59,27 @@ public record NoteValue(String type, int dots, BigFraction quarters) {
     return left.signum() == 0 ? tied.build() : ImmutableList.of();
   }
 
+  /** Returns the single value, plain or dotted, that is nearest to a length in quarter notes. */
+  public static NoteValue nearest(BigFraction quarters) {
+    double wanted = quarters.doubleValue();
+    return PLAIN.stream()
+        .flatMap(plain -> IntStream.rangeClosed(0, 1).mapToObj(plain::dotted))
+        .min(Comparator.comparingDouble(value -> Math.abs(value.quarters.doubleValue() - wanted)))
+        .orElseThrow();
+  }
+
+  private NoteValue dotted(int count) {
+    return new NoteValue(
+        type, count, quarters.multiply(BigFraction.of((2 << count) - 1, 1 << count)));
+  }
+
   /** Returns the single value, plain or dotted, of a length in quarter notes. */
   static Optional<NoteValue> single(BigFraction quarters) {
     for (NoteValue plain : PLAIN) {
       for (int dots = 0; dots <= MOST_DOTS; dots++) {
-        BigFraction length = plain.quarters.multiply(BigFraction.of((2 << dots) - 1, 1 << dots));
-        if (length.equals(quarters)) {
-          return Optional.of(new NoteValue(plain.type, dots, length));
+        NoteValue value = plain.dotted(dots);
+        if (value.quarters.equals(quarters)) {
+          return Optional.of(value);
         }
       }
     }

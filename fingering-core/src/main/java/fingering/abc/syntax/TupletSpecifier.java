@@ -1,5 +1,6 @@
 package fingering.abc.syntax;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -16,11 +17,10 @@ public record TupletSpecifier(int actual, int normal, int notes, LineCursor star
   private static final int MOST = 64;
 
   /**
-   * Reads the next tuplet specifier, which begins with an opening bracket and a digit.
-   *
-   * @throws AbcException if it is not valid
+   * Reads the next tuplet specifier, which begins with an opening bracket and a digit; empty if it
+   * is not valid.
    */
-  public static TupletSpecifier read(LineCursor cursor, AbcMeter meter) {
+  public static Optional<TupletSpecifier> read(LineCursor cursor, AbcMeter meter, Repairs repairs) {
     LineCursor start = cursor.copy();
     cursor.take('(');
     int actual = cursor.number();
@@ -33,19 +33,23 @@ public record TupletSpecifier(int actual, int normal, int notes, LineCursor star
       }
     }
     if (normal.isEmpty() && (actual < 2 || actual > MOST_SHORT)) {
-      throw start.error(
-          "a tuplet of %d needs the number of notes in whose time it is played: write both numbers, as in (%d:8."
-              .formatted(actual, actual));
+      repairs.add(
+          start,
+          "a tuplet of %d needs the number of notes in whose time it is played, as in (13:8; it was left out"
+              .formatted(actual));
+      return Optional.empty();
     }
     TupletSpecifier sign =
         new TupletSpecifier(
             actual, normal.orElseGet(() -> usual(actual, meter)), notes.orElse(actual), start);
     if (!sign.valid()) {
-      throw start.error(
-          "the numbers of a tuplet are from 1 to %d: write a tuplet such as (3 or (5:4:5."
+      repairs.add(
+          start,
+          "the numbers of a tuplet are from 1 to %d, as in (3 or (5:4:5; it was left out"
               .formatted(MOST));
+      return Optional.empty();
     }
-    return sign;
+    return Optional.of(sign);
   }
 
   private static OptionalInt optional(LineCursor cursor) {

@@ -18,9 +18,9 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Writes a tune as the text of a MusicXML 4.0 score with one part. It does not use the writer of
- * plain scores in {@code fingering.musicxml}, which has no ties, tuplets, grace notes, decorations
- * or repeats.
+ * Writes a tune as the text of a MusicXML 4.0 score with one part for each voice. It does not use
+ * the writer of plain scores in {@code fingering.musicxml}, which has no ties, tuplets, grace
+ * notes, decorations or repeats.
  */
 public final class TuneXml {
   private static final String HEAD =
@@ -28,25 +28,25 @@ public final class TuneXml {
           + "<!DOCTYPE score-partwise PUBLIC \"-//Recordare//DTD MusicXML 4.0 Partwise//EN\""
           + " \"http://www.musicxml.org/dtds/partwise.dtd\">\n";
 
-  private final Tune tune;
+  private final Tune.Voice voice;
   private final BigFraction divisions;
 
-  private TuneXml(Tune tune) {
-    this.tune = tune;
-    divisions = divisions(tune);
+  private TuneXml(Tune.Voice voice) {
+    this.voice = voice;
+    divisions = divisions(voice);
   }
 
   /** Returns the text of the score. */
   public static String of(Tune tune) {
     StringBuilder out = new StringBuilder(HEAD);
-    new TuneXml(tune).score().write(out, "");
+    score(tune).write(out, "");
     return out.toString();
   }
 
   /** The lowest number of divisions of a quarter note that makes every length a whole number. */
-  private static BigFraction divisions(Tune tune) {
+  private static BigFraction divisions(Tune.Voice voice) {
     BigInteger divisions = BigInteger.ONE;
-    for (TuneMeasure measure : tune.measures()) {
+    for (TuneMeasure measure : voice.measures()) {
       for (MeasureItem item : measure.items()) {
         if (item instanceof NoteOrRest sound) {
           BigInteger parts = smallest(sound).getDenominator();
@@ -69,8 +69,8 @@ public final class TuneXml {
     return sound.length().multiply(last).divide(written);
   }
 
-  private XmlNode score() {
-    TuneHeader header = tune.header();
+  private static XmlNode score(Tune tune) {
+    TuneHeader header = tune.voices().get(0).header();
     XmlNode score = new XmlNode("score-partwise").with("version", "4.0");
     if (!header.title().isEmpty()) {
       score.add("work").add("work-title", header.title());
@@ -78,12 +78,20 @@ public final class TuneXml {
     if (!header.composer().isEmpty()) {
       score.add("identification").add("creator", header.composer()).with("type", "composer");
     }
-    score.add("part-list").add("score-part").with("id", "P1").add("part-name", header.name());
-    XmlNode part = score.add("part").with("id", "P1");
-    for (int i = 0; i < tune.measures().size(); i++) {
-      measure(part, tune.measures().get(i), i == 0);
+    XmlNode list = score.add("part-list");
+    for (int i = 0; i < tune.voices().size(); i++) {
+      Tune.Voice voice = tune.voices().get(i);
+      String id = "P" + (i + 1);
+      list.add("score-part").with("id", id).add("part-name", voice.header().name());
+      new TuneXml(voice).measures(score.add("part").with("id", id));
     }
     return score;
+  }
+
+  private void measures(XmlNode part) {
+    for (int i = 0; i < voice.measures().size(); i++) {
+      measure(part, voice.measures().get(i), i == 0);
+    }
   }
 
   private void measure(XmlNode part, TuneMeasure measure, boolean first) {
@@ -148,7 +156,7 @@ public final class TuneXml {
   }
 
   private void start(XmlNode node) {
-    TuneHeader header = tune.header();
+    TuneHeader header = voice.header();
     XmlNode attributes = node.add("attributes");
     attributes.add("divisions", divisions);
     key(attributes, header.defaults().key());

@@ -5,16 +5,20 @@ import com.google.common.collect.ImmutableSet;
 import fingering.music.KeySignature;
 import fingering.music.Measure;
 import fingering.music.NoteAddress;
+import fingering.musicxml.element.FilePitch;
 import fingering.musicxml.element.HarmonicSign;
 import fingering.musicxml.element.Meter;
 import fingering.musicxml.element.NoteNotations;
 import fingering.musicxml.element.NoteTime;
+import fingering.musicxml.element.PrintedLength;
 import fingering.musicxml.element.TempoMark;
 import fingering.musicxml.element.TempoWord;
 import fingering.musicxml.element.Transposition;
 import fingering.musicxml.element.WrittenNote;
 import fingering.musicxml.print.PrintCollector;
 import fingering.musicxml.print.PrintedNotes;
+import fingering.musicxml.timeline.Fault;
+import fingering.musicxml.timeline.Faults;
 import fingering.musicxml.timeline.LeftOut;
 import fingering.musicxml.timeline.PartClock;
 import fingering.musicxml.timeline.PartTimeline;
@@ -25,11 +29,7 @@ import fingering.musicxml.timeline.StyleMarks;
 import fingering.musicxml.timeline.TrillUpperNotes;
 import fingering.musicxml.timeline.TuningMarks;
 import fingering.musicxml.xml.XmlText;
-import fingering.tables.FingeringException;
-import fingering.tables.Letter;
 import fingering.tables.Pitch;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,6 +47,7 @@ import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.Offset;
 import org.audiveris.proxymusic.ScorePartwise;
 import org.audiveris.proxymusic.Sound;
+import org.audiveris.proxymusic.StaffDetails;
 import org.audiveris.proxymusic.Time;
 import org.audiveris.proxymusic.Transpose;
 import org.audiveris.proxymusic.YesNo;
@@ -55,6 +56,7 @@ import org.audiveris.proxymusic.YesNo;
 final class PartReader {
   private final int part;
   private final String name;
+  private final Faults faults = new Faults();
   private final PartClock clock;
 
   private final List<Measure> measures = new ArrayList<>();
@@ -95,7 +97,7 @@ final class PartReader {
   PartReader(int part, String name) {
     this.part = part;
     this.name = name;
-    this.clock = new PartClock(name);
+    this.clock = new PartClock(faults);
   }
 
   /** Returns a reader at the beginning of the same part. */
@@ -125,7 +127,7 @@ final class PartReader {
             print.part(measures),
             transposes,
             lowClef,
-            new LeftOut(microtones, unpitched, unprinted))
+            new LeftOut(microtones, unpitched, unprinted, faults.remarks()))
         .checkSlots(name);
   }
 
@@ -139,11 +141,7 @@ final class PartReader {
     return hasLyrics;
   }
 
-  /**
-   * Reads the next measure.
-   *
-   * @throws UnreadableScoreException if it contains an unreadable element
-   */
+  /** Reads the next measure. What cannot be read is left out and remarked on. */
   void measure(ScorePartwise.Part.Measure measure) {
     int index = clock.measure();
     clock.beginMeasure(
@@ -188,16 +186,31 @@ final class PartReader {
     for (Key key : attributes.getKey()) {
       int before = fifths;
       fifths = key.getFifths() == null ? 0 : KeySignature.fifths(key.getFifths());
+      if (key.getFifths() == null && key.getNonTraditionalKey().isEmpty()) {
+        clock.fault(Fault.KEY);
+      }
       print.key(before, fifths, clock.here());
     }
     for (Time time : attributes.getTime()) {
-      Meter.of(time).ifPresent(clock::meter);
+      Optional<Meter> meter = Meter.of(time);
+      meter.ifPresent(clock::meter);
+      if (meter.isEmpty() && time.getSenzaMisura() == null) {
+        clock.fault(Fault.TIME);
+      }
     }
     for (Transpose transpose : attributes.getTranspose()) {
-      transposes = true;
-      transposition = Optional.of(transposition(transpose));
+      Optional<Transposition> stated = Transposition.of(transpose);
+      transposes |= stated.isPresent();
+      transposition = stated.or(() -> transposition);
+      if (stated.isEmpty()) {
+        clock.fault(Fault.TRANSPOSITION);
+      }
     }
-    attributes.getStaffDetails().forEach(details -> tunings.staff(details, clock.number()));
+    for (StaffDetails details : attributes.getStaffDetails()) {
+      if (!tunings.staff(details, clock.number())) {
+        clock.fault(Fault.TUNING);
+      }
+    }
     for (Clef clef : attributes.getClef()) {
       firstClef = firstClef.or(() -> Optional.of(clef));
       print.clef(clef, clock.here());
@@ -205,25 +218,6 @@ final class PartReader {
     }
     if (clock.atMeasureStart()) {
       measureFifths = fifths;
-    }
-  }
-
-  private Transposition transposition(Transpose transpose) {
-    int octaves = transpose.getOctaveChange() == null ? 0 : transpose.getOctaveChange().intValue();
-    int chromatic =
-        transpose.getChromatic() == null ? 0 : semitones(transpose.getChromatic(), "transposition");
-    int semitones = chromatic + Pitch.OCTAVE * octaves;
-    return transpose.getDiatonic() == null
-        ? Transposition.ofSemitones(semitones)
-        : new Transposition(transpose.getDiatonic().intValue() + 7 * octaves, semitones);
-  }
-
-  private int semitones(BigDecimal value, String what) {
-    clock.checkRange(value, what);
-    try {
-      return value.setScale(0, RoundingMode.HALF_UP).intValueExact();
-    } catch (ArithmeticException e) {
-      throw clock.unreadable("is out of range", what);
     }
   }
 
@@ -241,7 +235,9 @@ final class PartReader {
             .ifPresent(tempo -> tempi.add(new TempoMark(clock.measure(), at, tempo, false)));
       }
       if (type.getScordatura() != null) {
-        tunings.scordatura(type.getScordatura(), clock.number());
+        if (!tunings.scordatura(type.getScordatura(), clock.number())) {
+          clock.fault(Fault.TUNING);
+        }
       }
       for (Object word : type.getWordsOrSymbol()) {
         if (word instanceof FormattedTextId text && text.getValue() != null) {
@@ -286,7 +282,7 @@ final class PartReader {
     boolean grace =
         note.getGrace() != null || (note.getDuration() != null && note.getDuration().signum() == 0);
     boolean chord = note.getChord() != null;
-    BigFraction length = grace ? BigFraction.ZERO : clock.length(note.getDuration(), "note");
+    BigFraction length = grace ? BigFraction.ZERO : length(note);
     BigFraction onset = clock.onset(chord);
     if (note.getVoice() != null) {
       voice = note.getVoice().strip();
@@ -307,62 +303,64 @@ final class PartReader {
       unprinted += note.getPitch() == null ? 0 : 1;
     } else if (played) {
       if (note.getPitch() != null) {
-        WrittenNote written = pitched(note, marks, time);
-        notes.add(written);
-        print(note, marks.lines(), time, Optional.of(written.pitch()));
-      } else {
+        Optional<Pitch> pitch = FilePitch.of(note.getPitch());
+        pitch.ifPresent(read -> pitched(note, read, marks, time));
+        if (pitch.isEmpty()) {
+          clock.fault(Fault.PITCH);
+        }
+      } else if (note.getUnpitched() != null) {
         unpitched++;
+      } else {
+        clock.fault(Fault.PITCH);
       }
     } else if (printed) {
       // A cue rest is not shown, because the part has its own rests.
       if (note.getCue() == null) {
         print(note, marks.lines(), time, Optional.empty());
       } else if (note.getPitch() != null) {
-        print(note, marks.lines(), time, Optional.of(pitch(note.getPitch())));
+        FilePitch.of(note.getPitch())
+            .ifPresent(pitch -> print(note, marks.lines(), time, Optional.of(pitch)));
       }
     }
     clock.note(length, chord);
+  }
+
+  /** The length of a note or rest; as printed if the duration cannot be read. */
+  private BigFraction length(Note note) {
+    Optional<BigFraction> shown = PrintedLength.of(note);
+    if (note.getRest() == null) {
+      shown.ifPresent(length -> clock.suggests(note.getDuration(), length));
+    }
+    Optional<BigFraction> length = clock.length(note.getDuration());
+    if (length.isEmpty()) {
+      clock.fault(shown.isPresent() ? Fault.PRINTED_LENGTH : Fault.NO_LENGTH);
+    }
+    return length.or(() -> shown).orElse(BigFraction.ZERO);
   }
 
   private void print(Note note, WrittenNote.Lines lines, NoteTime time, Optional<Pitch> pitch) {
     print.note(PrintedNotes.of(note, time, lines.tieStart(), pitch), lines);
   }
 
-  private WrittenNote pitched(Note note, NoteNotations printed, NoteTime time) {
-    Pitch pitch = pitch(note.getPitch());
+  private void pitched(Note note, Pitch pitch, NoteNotations printed, NoteTime time) {
+    microtones += FilePitch.isMicrotone(note.getPitch()) ? 1 : 0;
     // Over a bar line, an accidental applies only to the tied note itself (common practice).
     if (note.getAccidental() != null || !printed.lines().tieStop()) {
       trills.shows(pitch, time.onset());
     }
     printed.ornament().ifPresent(trill -> trills.trill(notes.size(), trill, fifths));
-    return new WrittenNote(
-        time,
-        clock.start().add(time.onset()),
-        pitch,
-        transposition,
-        Optional.empty(),
-        HarmonicSign.of(note, printed.harmonic()),
-        printed.marks(),
-        printed.lines(),
-        printed.pizzicato(),
-        printed.detached());
-  }
-
-  private Pitch pitch(org.audiveris.proxymusic.Pitch pitch) {
-    if (pitch.getStep() == null) {
-      throw clock.unreadable("has no readable pitch", "note");
-    }
-    int alter = 0;
-    if (pitch.getAlter() != null) {
-      alter = semitones(pitch.getAlter(), "note");
-      if (pitch.getAlter().stripTrailingZeros().scale() > 0) {
-        microtones++;
-      }
-    }
-    try {
-      return new Pitch(Letter.valueOf(pitch.getStep().name()), alter, pitch.getOctave());
-    } catch (FingeringException e) {
-      throw clock.unreadable("is out of range", "note");
-    }
+    notes.add(
+        new WrittenNote(
+            time,
+            clock.start().add(time.onset()),
+            pitch,
+            transposition,
+            Optional.empty(),
+            HarmonicSign.of(note, printed.harmonic()),
+            printed.marks(),
+            printed.lines(),
+            printed.pizzicato(),
+            printed.detached()));
+    print(note, printed.lines(), time, Optional.of(pitch));
   }
 }

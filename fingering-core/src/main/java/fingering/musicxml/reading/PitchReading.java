@@ -64,10 +64,20 @@ final class PitchReading {
     return remark;
   }
 
+  /** Returns whether a note has a sounding pitch. A wrong transposition may lead beyond them. */
+  boolean sounds(WrittenNote note) {
+    try {
+      sounding(note.pitch(), note);
+      return true;
+    } catch (FingeringException e) {
+      return false;
+    }
+  }
+
   /**
    * Returns a note with its sounding pitch, harmonics not yet considered.
    *
-   * @throws FingeringException if the pitch is out of range
+   * @throws FingeringException if it has {@linkplain #sounds none}
    */
   SoundingNote asPrinted(WrittenNote note) {
     Pitch pitch = sounding(note.pitch(), note);

@@ -12,13 +12,45 @@ import fingering.musicxml.timeline.PartTimeline;
 import fingering.musicxml.timeline.Stretch;
 import fingering.musicxml.words.PositionWords;
 import fingering.musicxml.words.PositionWords.Instruction;
+import fingering.musicxml.xml.XmlText;
 import fingering.tables.Instrument;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Applies words that name a position to the moments of a passage. */
 final class PositionReading {
   private PositionReading() {}
+
+  /** Whether words are not read: they leave a choice, or only say to stay. */
+  private static boolean isUnread(Stretch<Instruction> stretch) {
+    return stretch.meaning().kind() == PositionWords.Kind.CHOICE
+        || stretch.meaning().kind() == PositionWords.Kind.STAY;
+  }
+
+  /** Returns remarks on words that are not read, without full stop. */
+  static ImmutableList<String> remarks(PartTimeline timeline, List<Moment> moments) {
+    Map<String, Set<String>> measures = new LinkedHashMap<>();
+    for (Stretch<Instruction> stretch : timeline.positions()) {
+      if (isUnread(stretch) && !timeline.starting(moments, stretch::holds).isEmpty()) {
+        measures
+            .computeIfAbsent(stretch.words(), words -> new LinkedHashSet<>())
+            .add(timeline.measures().get(stretch.measure()).number());
+      }
+    }
+    return measures.entrySet().stream()
+        .map(
+            entry ->
+                "'%s' in %s %s is not read: write the position you want into the part, or give it with --stay"
+                    .formatted(
+                        XmlText.printable(entry.getKey()),
+                        entry.getValue().size() == 1 ? "measure" : "measures",
+                        XmlText.listed(ImmutableList.copyOf(entry.getValue()))))
+        .collect(ImmutableList.toImmutableList());
+  }
 
   private static boolean isNumeral(Stretch<Instruction> stretch) {
     return stretch.meaning().kind() == PositionWords.Kind.NUMERAL;
@@ -30,7 +62,9 @@ final class PositionReading {
     ImmutableList.Builder<PrintedPosition> all = ImmutableList.builder();
     for (Stretch<Instruction> stretch : timeline.positions()) {
       List<Note> notes = timeline.starting(moments, stretch::holds);
-      if (!notes.isEmpty() && !(isNumeral(stretch) && isHeading(timeline, stretch))) {
+      if (!notes.isEmpty()
+          && !isUnread(stretch)
+          && !(isNumeral(stretch) && isHeading(timeline, stretch))) {
         boolean unclear = isNumeral(stretch) && mayBeString(stretch, instrument, notes.get(0));
         all.add(
             new PrintedPosition(

@@ -5,7 +5,6 @@ import com.google.common.collect.ImmutableMap;
 import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Passage;
-import fingering.music.Place;
 import fingering.music.PrintedPart;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.UnreadableScoreException;
@@ -14,7 +13,6 @@ import fingering.musicxml.reading.TieChains.Onset;
 import fingering.musicxml.timeline.PartTimeline;
 import fingering.musicxml.timeline.PartTimeline.Slot;
 import fingering.musicxml.xml.XmlText;
-import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Tuning;
 import java.util.ArrayList;
@@ -216,17 +214,14 @@ public final class Score {
     Predicate<WrittenNote> inVoice = note -> request.voice().map(note.voice()::equals).orElse(true);
     Predicate<WrittenNote> wanted =
         inVoice.and(note -> note.measure() >= range.first() && note.measure() <= range.last());
-    HarmonicReading harmonics =
-        new HarmonicReading(instrument, note -> asPrinted(note, pitches, info, measures));
-    ImmutableList<Onset> starting =
-        TieChains.join(
-            timeline.slots(),
-            slot -> harmonics.read(slot.notes().stream().filter(wanted).toList()));
+    PassageNotes notes = new PassageNotes(instrument, measures, pitches);
+    ImmutableList<Onset> starting = notes.read(timeline, wanted);
     if (starting.isEmpty()) {
       throw new SelectionException(
-          "%s has no notes in measures %s to %s%s: choose other measures."
+          "%s has no notes%s in measures %s to %s%s: choose other measures."
               .formatted(
                   info.name(),
+                  notes.remarks().isEmpty() ? "" : " that can be read",
                   measures.get(range.first()).number(),
                   measures.get(range.last()).number(),
                   request.voice().map(voice -> ", voice " + voice).orElse("")));
@@ -251,12 +246,16 @@ public final class Score {
     range.remark().ifPresent(found::add);
     pitches.remark().ifPresent(found::add);
     HarmonicReading.remark(starting).ifPresent(found::add);
+    found.addAll(notes.remarks());
     found.addAll(clock.remarks());
     StringReading strings =
         request.words()
             ? StringReading.of(timeline, instrument, moments)
             : new StringReading(ImmutableList.of(), ImmutableList.of());
     found.addAll(strings.remarks());
+    if (request.words()) {
+      found.addAll(PositionReading.remarks(timeline, moments));
+    }
     found.addAll(timeline.leftOut().remarks());
     return new Passage(
         title,
@@ -327,6 +326,11 @@ public final class Score {
     if (!timeline.slots().isEmpty()) {
       return;
     }
+    if (!timeline.leftOut().faults().isEmpty()) {
+      throw new UnreadableScoreException(
+          "%s has no note that can be read (%s): fix the part in your notation program and export the score again."
+              .formatted(info.name(), String.join("; ", timeline.leftOut().faults())));
+    }
     if (timeline.leftOut().unpitched() > 0) {
       throw new UnreadableScoreException(
           "%s is a percussion part without pitched notes: choose a part for a string instrument with --part."
@@ -357,19 +361,6 @@ public final class Score {
       throw new SelectionException(
           "%s has no voice '%s'; choose one with --voice: %s."
               .formatted(info.name(), XmlText.printable(voice), XmlText.listed(voices)));
-    }
-  }
-
-  private static SoundingNote asPrinted(
-      WrittenNote note, PitchReading pitches, PartInfo info, ImmutableList<Measure> measures) {
-    try {
-      return pitches.asPrinted(note);
-    } catch (FingeringException e) {
-      Place place = measures.get(note.measure()).place(note.onset());
-      throw new UnreadableScoreException(
-          "%s in %s, %s, is transposed out of range: fix the transposition in your notation program and export the score again."
-              .formatted(note.pitch().display(), info.name(), place),
-          e);
     }
   }
 

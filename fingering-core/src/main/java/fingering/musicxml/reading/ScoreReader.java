@@ -1,5 +1,6 @@
 package fingering.musicxml.reading;
 
+import com.google.common.collect.ImmutableList;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.file.LimitedReader;
 import fingering.musicxml.file.ScoreFile;
@@ -11,6 +12,8 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.xml.stream.XMLStreamConstants;
@@ -34,12 +37,13 @@ public final class ScoreReader {
    */
   public static Score read(ScoreFile file) {
     ScoreListener listener = new ScoreListener();
-    ScorePartwise score = unmarshal(file, listener);
+    List<String> remarks = new ArrayList<>(file.remarks());
+    ScorePartwise score = unmarshal(file, listener, remarks);
     if (listener.empty()) {
       throw new UnreadableScoreException(
           "The score has no part with a measure in it: export it again from your notation program.");
     }
-    return listener.score(title(score), file.remarks());
+    return listener.score(title(score), ImmutableList.copyOf(remarks));
   }
 
   private static String title(ScorePartwise score) {
@@ -53,7 +57,8 @@ public final class ScoreReader {
         .orElse("");
   }
 
-  private static ScorePartwise unmarshal(ScoreFile file, ScoreListener listener) {
+  private static ScorePartwise unmarshal(
+      ScoreFile file, ScoreListener listener, List<String> remarks) {
     try {
       XMLStreamReader reader = open(file);
       try {
@@ -63,9 +68,10 @@ public final class ScoreReader {
         refuseOtherRoots(reader.getLocalName());
         Unmarshaller binding = Marshalling.getContext(ScorePartwise.class).createUnmarshaller();
         binding.setListener(listener);
-        return binding
-            .unmarshal(new LimitedReader(reader, file.limits()), ScorePartwise.class)
-            .getValue();
+        LimitedReader limited = new LimitedReader(reader, file.limits());
+        ScorePartwise score = binding.unmarshal(limited, ScorePartwise.class).getValue();
+        limited.remark().ifPresent(remarks::add);
+        return score;
       } catch (IllegalArgumentException e) {
         // The XML binding throws this for attributes that should be whole numbers but are not.
         throw new UnreadableScoreException(

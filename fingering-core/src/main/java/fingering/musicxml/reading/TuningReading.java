@@ -56,7 +56,15 @@ final class TuningReading {
               "the part asks for the strings %s in measure %s and is planned for this tuning, '%s'; --tuning standard plans it for the usual strings"
                   .formatted(listed(strings), stated.measure(), played.tuning()));
         }
-      } else if (fits) {
+      } else if (!fits) {
+        remarks.add(
+            "the part asks for the strings %s in measure %s, which is no tuning of the %s; it is planned for %s: give the tuning with --tuning, or the instrument with --instrument"
+                .formatted(
+                    listed(strings),
+                    stated.measure(),
+                    usual.nameInSentence(),
+                    listed(played.strings().stream().map(OpenString::pitch).toList())));
+      } else {
         remarks.add(
             "the part asks for the strings %s in measure %s and is planned for %s, which is right if it is written as fingered, like most such parts; if it is written at sounding pitch, plan it with --tuning %s"
                 .formatted(

@@ -9,8 +9,9 @@ import com.google.common.collect.ImmutableList;
  * @param unpitched number of notes without pitch, which were left out
  * @param unprinted number of notes with a pitch that the file marks as not printed, which were left
  *     out
+ * @param faults remarks on what could not be read
  */
-public record LeftOut(int microtones, int unpitched, int unprinted) {
+public record LeftOut(int microtones, int unpitched, int unprinted, ImmutableList<String> faults) {
 
   /** Returns remarks on it, without full stop. */
   public ImmutableList<String> remarks() {
@@ -30,6 +31,6 @@ public record LeftOut(int microtones, int unpitched, int unprinted) {
               ? "1 note that is not printed is left out"
               : unprinted + " notes that are not printed are left out");
     }
-    return remarks.build();
+    return remarks.addAll(faults).build();
   }
 }

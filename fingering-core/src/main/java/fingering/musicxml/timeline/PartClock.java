@@ -2,7 +2,6 @@ package fingering.musicxml.timeline;
 
 import fingering.music.Measure;
 import fingering.music.Place;
-import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.element.Meter;
 import fingering.musicxml.element.Quarters;
 import fingering.musicxml.element.TempoMark;
@@ -10,6 +9,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 
@@ -28,10 +28,11 @@ public final class PartClock {
    */
   private static final int MOST_BITS = 512;
 
-  private final String name;
+  private final Faults faults;
   private final Map<BigDecimal, BigFraction> durations = new HashMap<>();
   private final ExactSum sums = new ExactSum();
   private BigFraction divisions = BigFraction.ONE;
+  private boolean divisionsKnown;
   private Meter meter = Meter.COMMON;
 
   private int measure;
@@ -45,10 +46,10 @@ public final class PartClock {
   /**
    * Starts before the first measure, with one division to a quarter note and a 4/4 meter.
    *
-   * @param name the part's name, for messages
+   * @param faults receives what cannot be read
    */
-  public PartClock(String name) {
-    this.name = name;
+  public PartClock(Faults faults) {
+    this.faults = faults;
   }
 
   /**
@@ -66,7 +67,11 @@ public final class PartClock {
 
   /** Ends the measure. Its length is that of its content, or a full measure if it is empty. */
   public Measure endMeasure(int fifths, String rehearsal) {
-    BigFraction length = reached.signum() > 0 ? reached : measureMeter.length();
+    boolean countable = reached.signum() > 0 && divisible(start.add(reached));
+    if (reached.signum() > 0 && !countable) {
+      fault(Fault.MEASURE_LENGTH);
+    }
+    BigFraction length = countable ? reached : measureMeter.length();
     Measure ended =
         new Measure(
             measure,
@@ -77,7 +82,7 @@ public final class PartClock {
             measureMeter.beats(),
             measureMeter.beatType(),
             rehearsal);
-    start = divisible(start.add(length), "measure");
+    start = start.add(length);
     measure++;
     return ended;
   }
@@ -108,16 +113,33 @@ public final class PartClock {
   }
 
   /**
-   * Sets the number of divisions of a quarter note from here on.
-   *
-   * @throws UnreadableScoreException if it is not above 0, or out of range
+   * Sets the number of divisions of a quarter note from here on. A number that is not above 0, or
+   * out of range, is derived from the next note that {@linkplain #suggests shows its length}.
    */
   public void divisions(BigDecimal perQuarter) {
-    if (perQuarter.signum() <= 0) {
-      throw unreadable("is not above 0", "number of divisions");
+    divisionsKnown = perQuarter.signum() > 0 && !TempoMark.isOutOfRange(perQuarter);
+    if (divisionsKnown) {
+      setDivisions(fraction(perQuarter));
     }
-    checkRange(perQuarter, "number of divisions");
-    divisions = fraction(perQuarter);
+  }
+
+  /**
+   * Derives the number of divisions from a note, if the part does not state it.
+   *
+   * @param duration divisions of the note; null if the file has none
+   * @param shown the length that the note shows
+   */
+  public void suggests(@Nullable BigDecimal duration, BigFraction shown) {
+    Optional<BigDecimal> stated = readable(duration).filter(length -> length.signum() > 0);
+    if (!divisionsKnown && stated.isPresent() && shown.signum() > 0) {
+      divisionsKnown = true;
+      fault(Fault.DIVISIONS);
+      setDivisions(fraction(stated.get()).divide(shown));
+    }
+  }
+
+  private void setDivisions(BigFraction perQuarter) {
+    divisions = perQuarter;
     durations.clear();
   }
 
@@ -130,22 +152,20 @@ public final class PartClock {
   }
 
   /**
-   * Converts a duration to quarter notes.
+   * Converts a duration to quarter notes. Empty if it is missing, negative or too long.
    *
    * @param duration a number of divisions; null if the file has none
-   * @param what the element with this duration, for messages
-   * @throws UnreadableScoreException if the duration is missing, negative or too long
    */
-  public BigFraction length(@Nullable BigDecimal duration, String what) {
-    if (duration == null || duration.signum() < 0) {
-      throw unreadable("has no readable duration", what);
-    }
-    checkRange(duration, what);
-    BigFraction length = durations.computeIfAbsent(duration, d -> fraction(d).divide(divisions));
-    if (Quarters.value(length) > MOST_QUARTERS) {
-      throw unreadable("is longer than %d quarter notes".formatted(MOST_QUARTERS), what);
-    }
-    return length;
+  public Optional<BigFraction> length(@Nullable BigDecimal duration) {
+    return readable(duration)
+        .map(stated -> durations.computeIfAbsent(stated, d -> fraction(d).divide(divisions)))
+        .filter(length -> Quarters.value(length) <= MOST_QUARTERS);
+  }
+
+  // A number such as 1e999999999 would fill the memory in calculations.
+  private static Optional<BigDecimal> readable(@Nullable BigDecimal duration) {
+    return Optional.ofNullable(duration)
+        .filter(stated -> stated.signum() >= 0 && !TempoMark.isOutOfRange(stated));
   }
 
   /**
@@ -154,19 +174,33 @@ public final class PartClock {
    * @param offset divisions; negative for an earlier position
    */
   public BigFraction offset(BigDecimal offset) {
-    checkRange(offset, "direction");
+    if (TempoMark.isOutOfRange(offset)) {
+      fault(Fault.OFFSET);
+      return here;
+    }
     BigFraction at = here.add(fraction(offset).divide(divisions));
     return at.signum() < 0 ? ZERO : at;
   }
 
-  /** Moves back by a number of divisions, at most to the start of the measure. */
+  /**
+   * Moves back by a number of divisions, at most to the start of the measure; there too if the
+   * number cannot be read, because most voices begin there.
+   */
   public void backup(@Nullable BigDecimal duration) {
-    move(length(duration, "backup").negate(), "backup");
+    Optional<BigFraction> length = length(duration);
+    if (length.isEmpty()) {
+      fault(Fault.BACKUP);
+    }
+    move(length.orElse(here).negate());
   }
 
-  /** Moves forward by a number of divisions. */
+  /** Moves forward by a number of divisions; not at all if the number cannot be read. */
   public void forward(@Nullable BigDecimal duration) {
-    move(length(duration, "forward"), "forward");
+    Optional<BigFraction> length = length(duration);
+    if (length.isEmpty()) {
+      fault(Fault.FORWARD);
+    }
+    move(length.orElse(ZERO));
   }
 
   /**
@@ -183,23 +217,23 @@ public final class PartClock {
       reached = max(reached, sums.of(chordOnset, length));
     } else {
       chordOnset = here;
-      move(length, "note");
+      move(length);
     }
   }
 
-  private void move(BigFraction by, String what) {
-    BigFraction to = divisible(sums.of(here, by), what);
+  private void move(BigFraction by) {
+    BigFraction to = sums.of(here, by);
+    if (!divisible(to)) {
+      fault(Fault.NO_COMMON_DIVISION);
+      return;
+    }
     here = to.signum() < 0 ? ZERO : to;
     reached = max(reached, here);
   }
 
   // Durations without a common division make fractions longer and sums slower with every note.
-  private BigFraction divisible(BigFraction time, String what) {
-    if (time.getDenominator().bitLength() > MOST_BITS) {
-      throw unreadable(
-          "has a duration without a common division with the durations before it", what);
-    }
-    return time;
+  private static boolean divisible(BigFraction time) {
+    return time.getDenominator().bitLength() <= MOST_BITS;
   }
 
   private static BigFraction max(BigFraction a, BigFraction b) {
@@ -212,24 +246,9 @@ public final class PartClock {
         : BigFraction.of(value.unscaledValue(), BigInteger.TEN.pow(value.scale()));
   }
 
-  /** Refuses a number such as 1e999999999, which would fill the memory in calculations. */
-  public void checkRange(BigDecimal value, String what) {
-    if (TempoMark.isOutOfRange(value)) {
-      throw unreadable("contains a number that is out of range", what);
-    }
-  }
-
-  /**
-   * Returns the exception for an unreadable element at the current position.
-   *
-   * @param fault the fault, as a predicate
-   * @param what the element
-   */
-  public UnreadableScoreException unreadable(String fault, String what) {
+  /** Adds a fault at the current position. */
+  public void fault(Fault fault) {
     BigFraction beat = here.divide(measureMeter.beat()).add(BigFraction.ONE);
-    Place place = new Place(measure, number, here, beat);
-    return new UnreadableScoreException(
-        "A %s in %s, %s, %s: fix that measure in your notation program and export the score again."
-            .formatted(what, name, place, fault));
+    faults.add(fault, new Place(measure, number, here, beat));
   }
 }

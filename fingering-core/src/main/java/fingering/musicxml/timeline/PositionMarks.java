@@ -45,16 +45,23 @@ public final class PositionMarks {
     owner.ifPresent(event -> words.attach(started, event));
   }
 
-  /** Returns the stretches with a named position, in order of time. */
+  /**
+   * Returns the stretches of all words but those for the thumb, in order of time. Words to stay end
+   * no stretch.
+   */
   public ImmutableList<Stretch<Instruction>> stretches(
       ImmutableList<Slot> slots, List<Measure> measures) {
     List<Event<Instruction>> inTime = words.inTime();
     ImmutableList.Builder<Stretch<Instruction>> found = ImmutableList.builder();
     for (int i = 0; i < inTime.size(); i++) {
       Event<Instruction> event = inTime.get(i);
-      if (event.meaning().position().isPresent()) {
+      if (event.meaning().kind() != PositionWords.Kind.THUMB) {
         Optional<Event<Instruction>> next =
-            inTime.stream().skip(i + 1L).filter(later -> later.sharesVoice(event)).findFirst();
+            inTime.stream()
+                .skip(i + 1L)
+                .filter(later -> later.meaning().kind() != PositionWords.Kind.STAY)
+                .filter(later -> later.sharesVoice(event))
+                .findFirst();
         found.add(words.stretch(event, next, true, slots, measures));
       }
     }

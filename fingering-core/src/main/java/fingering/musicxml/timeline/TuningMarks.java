@@ -45,8 +45,8 @@ public final class TuningMarks {
     }
   }
 
-  /** Adds a scordatura. */
-  public void scordatura(Scordatura sign, String measure) {
+  /** Adds a scordatura. Returns whether each of its strings can be read. */
+  public boolean scordatura(Scordatura sign, String measure) {
     ImmutableSortedMap.Builder<Integer, Pitch> strings = ImmutableSortedMap.naturalOrder();
     Set<Integer> numbers = new LinkedHashSet<>();
     for (Accord accord : sign.getAccord()) {
@@ -55,11 +55,16 @@ public final class TuningMarks {
             .ifPresent(pitch -> strings.put(accord.getString().intValue(), pitch));
       }
     }
-    add(new PartTuning(measure, strings.buildOrThrow(), false));
+    ImmutableSortedMap<Integer, Pitch> read = strings.buildOrThrow();
+    boolean complete = read.size() == sign.getAccord().size();
+    if (complete) {
+      add(new PartTuning(measure, read, false));
+    }
+    return complete;
   }
 
-  /** Adds the tuning of a staff. */
-  public void staff(StaffDetails details, String measure) {
+  /** Adds the tuning of a staff, if it has one. Returns whether each of its strings can be read. */
+  public boolean staff(StaffDetails details, String measure) {
     ImmutableSortedMap.Builder<Integer, Pitch> strings = ImmutableSortedMap.naturalOrder();
     Set<Integer> lines = new LinkedHashSet<>();
     int count = details.getStaffTuning().size();
@@ -68,11 +73,12 @@ public final class TuningMarks {
       Optional<Pitch> pitch =
           pitch(tuning.getTuningStep(), tuning.getTuningAlter(), tuning.getTuningOctave());
       if (line < 1 || line > count || !lines.add(line) || pitch.isEmpty()) {
-        return;
+        return false;
       }
       strings.put(count + 1 - line, pitch.get());
     }
     add(new PartTuning(measure, strings.buildOrThrow(), true));
+    return true;
   }
 
   /**

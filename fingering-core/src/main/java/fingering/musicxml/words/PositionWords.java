@@ -29,6 +29,12 @@ public final class PositionWords {
 
   private static final String HALF = " half ";
   private static final Pattern FRACTION = Pattern.compile("½|(?<!\\d)1/2(?!\\d)");
+  private static final String OR = " or ";
+
+  /** A dash or slash between two numbers. */
+  private static final Pattern RANGE =
+      Pattern.compile("(?<=[\\divIVX.ª°stndrh])\\s?[-–—/]\\s?(?=[\\dIVX])");
+
   private static final Pattern OTHER = Pattern.compile("[^\\p{L}\\p{N}]+");
 
   /** The kinds of instructions. */
@@ -38,14 +44,19 @@ public final class PositionWords {
     /** The thumb comes onto the string, at an unnamed place. */
     THUMB,
     /** A Roman numeral alone, which names strings in some editions and positions in others. */
-    NUMERAL
+    NUMERAL,
+    /** Two positions to choose from, such as 2nd or 3rd. */
+    CHOICE,
+    /** The hand stays where it is. */
+    STAY
   }
 
   /**
    * An instruction that was read.
    *
    * @param kind its kind
-   * @param position the position; for a numeral, its possible meaning; empty for the thumb
+   * @param position the position; for a numeral, its possible meaning; empty for the thumb, a
+   *     choice and a stay
    */
   public record Instruction(Kind kind, Optional<Position> position) {}
 
@@ -60,6 +71,7 @@ public final class PositionWords {
   private final ImmutableSet<String> nouns;
   private final ImmutableSet<String> halves;
   private final ImmutableSet<String> thumbs;
+  private final ImmutableSet<String> stays;
   private final ImmutableSet<String> endings;
   private final ImmutableSet<String> joining;
   private final ImmutableMap<String, Integer> ordinals;
@@ -69,13 +81,15 @@ public final class PositionWords {
   private PositionWords(Table table) {
     for (Table.Row row : table.rows()) {
       row.text(FIELDS - 1);
-      if (!List.of("noun", "half", "thumb", "ending", "and", "ordinal").contains(row.text(0))) {
+      if (!List.of("noun", "half", "thumb", "ending", "and", "ordinal", "stay")
+          .contains(row.text(0))) {
         throw row.error("there is no kind '" + row.text(0) + "'");
       }
     }
     nouns = words(table, "noun");
     halves = words(table, "half");
     thumbs = words(table, "thumb");
+    stays = words(table, "stay");
     endings = words(table, "ending");
     joining = words(table, "and");
     ordinals =
@@ -111,10 +125,12 @@ public final class PositionWords {
     return word.toLowerCase(Locale.ROOT);
   }
 
-  /** Returns the instruction in a text; empty if it names no position, or two to choose from. */
+  /** Returns the instruction in a text; empty if it has none. */
   public Optional<Instruction> read(String text) {
     String flat =
-        Normalizer.normalize(FRACTION.matcher(text).replaceAll(HALF), Normalizer.Form.NFKC);
+        Normalizer.normalize(
+            RANGE.matcher(FRACTION.matcher(text).replaceAll(HALF)).replaceAll(OR),
+            Normalizer.Form.NFKC);
     ImmutableList<String> all =
         OTHER
             .splitAsStream(flat)
@@ -127,6 +143,9 @@ public final class PositionWords {
       if (instruction.isPresent()) {
         return instruction;
       }
+    }
+    if (words.stream().anyMatch(stays::contains)) {
+      return Optional.of(new Instruction(Kind.STAY, Optional.empty()));
     }
     // Only capitals: v is a bow stroke, and x may be anything.
     return all.size() == 1 && !all.get(0).equals(words.get(0))
@@ -141,14 +160,22 @@ public final class PositionWords {
     }
     if (nouns.contains(words.get(i))) {
       return number(words, i + 1)
-          .filter(number -> !otherAfter(words, number.next()))
-          .map(number -> new Instruction(Kind.POSITION, Optional.of(number.position())));
+          .map(number -> position(number.position(), otherAfter(words, number.next())));
     }
     return number(words, i)
         .filter(number -> number.next() < words.size())
         .filter(number -> nouns.contains(words.get(number.next())))
-        .filter(number -> !otherBefore(words, i) && !otherAfter(words, number.next() + 1))
-        .map(number -> new Instruction(Kind.POSITION, Optional.of(number.position())));
+        .map(
+            number ->
+                position(
+                    number.position(),
+                    otherBefore(words, i) || otherAfter(words, number.next() + 1)));
+  }
+
+  private static Instruction position(Position position, boolean choice) {
+    return choice
+        ? new Instruction(Kind.CHOICE, Optional.empty())
+        : new Instruction(Kind.POSITION, Optional.of(position));
   }
 
   /** The number at an index; {@code 2½} is one number. */

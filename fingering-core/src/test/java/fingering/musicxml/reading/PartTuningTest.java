@@ -62,6 +62,21 @@ class PartTuningTest {
   }
 
   @Test
+  void aTuningWithOtherStringsGivesARemark() {
+    assertThat(passage(staff("E2", "A2", "D3", "G3", "B3", "E4"), note("A4", 16)).remarks())
+        .anyMatch(
+            remark ->
+                remark.startsWith(
+                    "the part asks for the strings E4 B3 G3 D3 A2 E2 in measure 1, which is no tuning of the violin"));
+  }
+
+  @Test
+  void aStringOfATuningThatCannotBeReadGivesARemark() {
+    assertThat(passage(sign(accord(4, "H", 3)), note("A4", 16)).remarks())
+        .contains("a tuning is not readable and is ignored: measure 1, beat 1");
+  }
+
+  @Test
   void theTuningOfAStaffGivesTheSameRemark() {
     assertThat(passage(staff("A3", "E4", "A4", "E5"), note("A4", 16)).remarks())
         .anyMatch(remark -> remark.endsWith("--tuning a-e-a-e"));
@@ -72,12 +87,6 @@ class PartTuningTest {
     assertThat(passage(staff("G3", "D4", "A4", "E5"), note("A4", 16)).remarks())
         .noneMatch(remark -> remark.contains("strings"));
     assertThat(passage(sign(accord(4, "G", 3)), note("A4", 16)).remarks())
-        .noneMatch(remark -> remark.contains("strings"));
-  }
-
-  @Test
-  void aStaffOfAnotherInstrumentGivesNoRemark() {
-    assertThat(passage(staff("E2", "A2", "D3", "G3", "B3", "E4"), note("A4", 16)).remarks())
         .noneMatch(remark -> remark.contains("strings"));
   }
 

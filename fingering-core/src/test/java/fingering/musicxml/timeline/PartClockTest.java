@@ -3,7 +3,6 @@ package fingering.musicxml.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.music.Measure;
-import fingering.musicxml.Refusal;
 import fingering.musicxml.element.Meter;
 import java.math.BigDecimal;
 import net.jqwik.api.ForAll;
@@ -15,7 +14,8 @@ import org.junit.jupiter.api.Test;
 
 /** Counting time as the MusicXML 4.0 reference defines durations, backup and forward. */
 class PartClockTest {
-  private final PartClock clock = new PartClock("Viola");
+  private final Faults faults = new Faults();
+  private final PartClock clock = new PartClock(faults);
 
   @BeforeEach
   void beginsWithFourDivisions() {
@@ -28,11 +28,11 @@ class PartClockTest {
   }
 
   private void note(long duration) {
-    clock.note(clock.length(divisions(duration), "note"), false);
+    clock.note(clock.length(divisions(duration)).orElseThrow(), false);
   }
 
   private void chordNote(long duration) {
-    clock.note(clock.length(divisions(duration), "note"), true);
+    clock.note(clock.length(divisions(duration)).orElseThrow(), true);
   }
 
   private static BigFraction quarters(int numerator, int denominator) {
@@ -102,16 +102,30 @@ class PartClockTest {
   }
 
   @Test
-  void unreadableElementsAreReportedWithTheirPlace() {
+  void unreadableLengthsAreEmpty() {
+    assertThat(clock.length(null)).isEmpty();
+    assertThat(clock.length(divisions(-1))).isEmpty();
+    assertThat(clock.length(new BigDecimal("1e999999999"))).isEmpty();
+    assertThat(clock.length(divisions(400_000))).contains(quarters(100_000, 1));
+    assertThat(clock.length(divisions(400_001))).isEmpty();
+  }
+
+  @Test
+  void unreadableElementsAreReportedWithTheirPlaces() {
     note(6);
-    assertThat(Refusal.of(() -> clock.backup(null)))
-        .startsWith("A backup in Viola, measure 1, beat 2.5, has no readable duration");
-    assertThat(Refusal.of(() -> note(-1))).startsWith("A note in Viola, measure 1, beat 2.5, has");
-    assertThat(Refusal.of(() -> clock.forward(new BigDecimal("1e999999999"))))
-        .contains("out of range");
-    assertThat(Refusal.of(() -> clock.forward(divisions(400_001))))
-        .contains("longer than 100000 quarter notes");
-    assertThat(Refusal.of(() -> clock.divisions(BigDecimal.ZERO))).contains("above 0");
+    clock.forward(divisions(400_001));
+    clock.forward(new BigDecimal("1e999999999"));
+    clock.backup(null);
+    clock.divisions(BigDecimal.ZERO);
+    clock.suggests(divisions(6), quarters(2, 1));
+
+    assertThat(clock.here()).isEqualTo(BigFraction.ZERO);
+    assertThat(clock.length(divisions(3))).contains(quarters(1, 1));
+    assertThat(faults.remarks())
+        .containsExactly(
+            "a backup has no readable duration and is read to the start of the measure: measure 1, beat 2.5",
+            "2 forwards have no readable duration and are without length: measure 1, beat 2.5",
+            "a number of divisions is missing or not readable and is derived from printed note values: measure 1, beat 1");
   }
 
   @Property(tries = 200)
@@ -119,7 +133,7 @@ class PartClockTest {
       @ForAll @IntRange(min = 1, max = 960) int divisions,
       @ForAll @IntRange(min = 0, max = 4000) int on,
       @ForAll @IntRange(min = 0, max = 4000) int back) {
-    PartClock any = new PartClock("Viola");
+    PartClock any = new PartClock(new Faults());
     any.beginMeasure("1");
     any.divisions(divisions(divisions));
     any.forward(divisions(on));

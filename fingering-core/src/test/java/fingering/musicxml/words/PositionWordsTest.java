@@ -6,6 +6,7 @@ import fingering.musicxml.words.PositionWords.Instruction;
 import fingering.musicxml.words.PositionWords.Kind;
 import fingering.tables.Position;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -74,6 +75,32 @@ class PositionWordsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
+        "2nd or 3rd pos.",
+        "1st-3rd pos.",
+        "2nd/3rd position",
+        "pos. 2-3",
+        "Pos. II/III",
+        "3/4 pos.",
+        "1/2 or 1st pos.",
+        "1.-3. Lage",
+        "2. und 3. Lage",
+        "2nd pos. or 3rd"
+      })
+  void twoPositionsAreAChoice(String words) {
+    assertThat(read(words)).contains(new Instruction(Kind.CHOICE, Optional.empty()));
+  }
+
+  @Test
+  void restezKeepsTheHandUnlessAPositionIsNamed() {
+    assertThat(read("restez")).contains(new Instruction(Kind.STAY, Optional.empty()));
+    assertThat(read("(Restez!)")).contains(new Instruction(Kind.STAY, Optional.empty()));
+    assertThat(read("restez à la 3e position"))
+        .contains(new Instruction(Kind.POSITION, Optional.of(Position.THIRD)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
         "",
         "3",
         "v",
@@ -82,10 +109,6 @@ class PositionWordsTest {
         "3rd time only",
         "sul III",
         "III corda",
-        "2nd or 3rd pos.",
-        "1.-3. Lage",
-        "2. und 3. Lage",
-        "2nd pos. or 3rd",
         "position naturelle",
         "pos. ord.",
         "in hoher Lage",

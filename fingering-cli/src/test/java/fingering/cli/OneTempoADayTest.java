@@ -68,9 +68,14 @@ final class OneTempoADayTest {
         "2026-11-21 18:30 | quarter=63 | all |\n",
         "2026-11-21 18:30 | quarter=63 | all |\n2026-11-23 18:30 | quarter=50 | 28 | flat\n",
         "2026-11-21 18:30 | quarter=63 | all |\n2026-11-23 18:30 | quarter=54 | all | ached\n",
-        "2026-11-21 18:30 | quarter=72 | all |\n2026-11-23 18:30 | - | 5-7 |\n"
-            + "2026-11-23 18:31 | quarter=60 | 3 |\n2026-11-23 18:32 | quarter=61 | 9 |\n"
-            + "2026-11-23 18:33 | quarter=62 | 11-12 |\n2026-11-23 18:34 | quarter=59 | 20 |\n"
+        """
+        2026-11-21 18:30 | quarter=72 | all |
+        2026-11-23 18:30 | - | 5-7 |
+        2026-11-23 18:31 | quarter=60 | 3 |
+        2026-11-23 18:32 | quarter=61 | 9 |
+        2026-11-23 18:33 | quarter=62 | 11-12 |
+        2026-11-23 18:34 | quarter=59 | 20 |
+        """
       })
   void everyOutputHasTheSameStartAndEnd(String journal) throws Exception {
     Path calendar = folder.resolve("days.ics");

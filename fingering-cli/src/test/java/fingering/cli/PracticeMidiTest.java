@@ -3,6 +3,7 @@ package fingering.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigInteger;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,14 +23,14 @@ final class PracticeMidiTest {
   private static final int TEMPO = 0x51;
   private static final int PERCUSSION = 9;
 
-  /** An event: its tick, its status byte or 0xFF, its first data byte or kind, and its content. */
-  private record Event(long tick, int status, int data, byte[] content) {
+  /** An event: its tick, its status byte or 0xFF, its first data byte or kind, and the rest. */
+  private record Event(long tick, int status, int data, BigInteger rest) {
     boolean noteOn() {
-      return (status & 0xF0) == 0x90 && content[0] != 0;
+      return (status & 0xF0) == 0x90 && rest.signum() != 0;
     }
 
     boolean noteOff() {
-      return (status & 0xF0) == 0x80 || (status & 0xF0) == 0x90 && content[0] == 0;
+      return (status & 0xF0) == 0x80 || ((status & 0xF0) == 0x90 && rest.signum() == 0);
     }
 
     int channel() {
@@ -82,15 +83,15 @@ final class PracticeMidiTest {
           int kind = bytes.get();
           byte[] content = new byte[(int) quantity(bytes)];
           bytes.get(content);
-          events.add(new Event(tick, status, kind, content));
+          events.add(new Event(tick, status, kind, new BigInteger(1, content)));
           if (kind == 0x2F) {
             assertThat(bytes.position()).as("the end of a track").isEqualTo(end);
           }
         } else {
           int data = bytes.get();
           boolean one = (status & 0xF0) == 0xC0 || (status & 0xF0) == 0xD0;
-          byte[] content = one ? new byte[0] : new byte[] {bytes.get()};
-          events.add(new Event(tick, status, data, content));
+          int second = one ? 0 : bytes.get();
+          events.add(new Event(tick, status, data, BigInteger.valueOf(second)));
         }
       }
     }
@@ -100,7 +101,7 @@ final class PracticeMidiTest {
       int next;
       do {
         next = bytes.get() & 0xFF;
-        quantity = quantity << 7 | next & 0x7F;
+        quantity = (quantity << 7) | (next & 0x7F);
       } while (next >= 0x80);
       return quantity;
     }
@@ -108,7 +109,7 @@ final class PracticeMidiTest {
     List<Integer> tempi() {
       return events.stream()
           .filter(event -> event.status() == 0xFF && event.data() == TEMPO)
-          .map(event -> new java.math.BigInteger(1, event.content()).intValueExact())
+          .map(event -> event.rest().intValueExact())
           .toList();
     }
 
@@ -120,7 +121,7 @@ final class PracticeMidiTest {
         if (event.status() == 0xFF && event.data() == TEMPO && event.tick() <= tick) {
           seconds += (event.tick() - last) * micros / quarter / 1e6;
           last = event.tick();
-          micros = new java.math.BigInteger(1, event.content()).doubleValue();
+          micros = event.rest().doubleValue();
         }
       }
       return seconds + (tick - last) * micros / quarter / 1e6;

@@ -188,7 +188,7 @@ public record NoteTimes(
           BigFraction.of(4, measure.beatType()).multiply(BigFraction.of(compound ? 3 : 1));
       boolean fits =
           whole(beat.divide(click))
-              || whole(click.divide(beat)) && whole(full(measure).divide(click));
+              || (whole(click.divide(beat)) && whole(full(measure).divide(click)));
       if (fits) {
         return click;
       }

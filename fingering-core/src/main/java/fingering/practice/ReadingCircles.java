@@ -36,19 +36,16 @@ final class ReadingCircles {
   /** An accidental in force, and the beat on which it is printed. */
   private record InForce(int alter, String beat) {}
 
-  private final Passage passage;
   private final List<Circle> found = new ArrayList<>();
 
   /** The pitches that are tied to the next note on their line. */
   private final Set<Pitch> tied = new HashSet<>();
 
-  private ReadingCircles(Passage passage) {
-    this.passage = passage;
-  }
+  private ReadingCircles() {}
 
   /** Returns the circles, in order of the measures. */
   static ImmutableList<Circle> of(Passage passage, PrintedPart part) {
-    ReadingCircles circles = new ReadingCircles(passage);
+    ReadingCircles circles = new ReadingCircles();
     Optional<Clef> clef = Optional.empty();
     for (PrintedMeasure measure : part.measures()) {
       Optional<Measure> read = passage.measure(measure.index());

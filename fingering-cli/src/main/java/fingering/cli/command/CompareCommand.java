@@ -30,9 +30,9 @@ import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -183,9 +183,13 @@ final class CompareCommand extends BaseCommand {
         plan.name().equals(PlanComparer.AS_PRINTED)
             ? Optional.of("--keep-printed")
             : PlanName.named(plan).map(name -> "--choose " + name.word());
-    List<String> more =
-        Stream.concat(choice.stream(), Stream.of("--write marked.musicxml")).toList();
-    return NextCommand.lines(spec, "plan", more, Screen.columns() - INDENT);
+    List<String> more = new ArrayList<>(choice.stream().toList());
+    if (reading.excerpt()) {
+      more.add("--only excerpt");
+    }
+    more.add("--write marked.musicxml");
+    saving.file().or(lessons::single).ifPresent(file -> more.add("--save-lesson " + file));
+    return NextCommand.lines(spec, saving.file(), "plan", more, Screen.columns() - INDENT);
   }
 
   /** The usual plans, and those of the lesson. */

@@ -1,8 +1,6 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.Iterables;
-import com.google.common.collect.Lists;
 import fingering.cli.file.BriefFile;
 import fingering.cli.file.NewFiles;
 import fingering.cli.json.PlanJson;
@@ -37,6 +35,7 @@ import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -219,7 +218,7 @@ final class PlanCommand extends BaseCommand {
     }
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
     return switch (output.format()) {
-      case TEXT -> text(alone, comparer, planning, next());
+      case TEXT -> text(alone, comparer, planning, next(passage));
       case JSON -> PlanJson.of(plan, context);
       case HTML, SVG -> PageOutput.of(output.format(), alone, comparer, planning);
     };
@@ -238,19 +237,23 @@ final class PlanCommand extends BaseCommand {
   }
 
   /** The command that writes the plan, or if it is being written, the one that practises it. */
-  private List<String> next() {
-    List<String> choice = chosen.isFree() ? List.of() : List.of("--choose " + chosen.name().word());
-    return !writing.wanted()
-        ? NextCommand.lines(
-            spec,
-            "plan",
-            Lists.newArrayList(Iterables.concat(choice, List.of("--write marked.musicxml"))),
-            Screen.columns() - CompareCommand.INDENT)
-        : NextCommand.lines(
-            spec,
-            "practice",
-            Lists.newArrayList(Iterables.concat(choice, List.of("--from 60 --to 80 --by DATE"))),
-            Screen.columns() - CompareCommand.INDENT);
+  private List<String> next(Passage passage) {
+    List<String> more = new ArrayList<>();
+    if (!chosen.isFree() && saving.file().or(lessonOption::file).isEmpty()) {
+      more.add("--choose " + chosen.name().word());
+    }
+    if (writing.wanted()) {
+      more.add("--from MARK --to " + passage.tempo() + " --by DATE");
+    } else {
+      more.addAll(reading.excerpt() ? List.of("--only excerpt") : List.of());
+      more.add("--write marked.musicxml");
+    }
+    return NextCommand.lines(
+        spec,
+        saving.file(),
+        writing.wanted() ? "practice" : "plan",
+        more,
+        Screen.columns() - CompareCommand.INDENT);
   }
 
   private Brief brief(Passage passage) {

@@ -13,6 +13,11 @@ public final class LessonOption {
   @Option(names = "--lesson", paramLabel = "FILE", description = DESCRIPTION)
   Optional<Path> file = Optional.empty();
 
+  /** The file of the lesson, if one is named. */
+  public Optional<Path> file() {
+    return file;
+  }
+
   /** The lesson, if one is named. */
   public Optional<StoredLesson> read() {
     return file.map(StoredLesson::read);

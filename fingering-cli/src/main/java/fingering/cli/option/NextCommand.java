@@ -1,8 +1,10 @@
 package fingering.cli.option;
 
 import com.google.common.collect.ImmutableSet;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
@@ -40,13 +42,29 @@ public final class NextCommand {
    * The lines of the command; all but the last end with a backslash.
    *
    * @param present the command that runs now
+   * @param saved the lesson that it saves, which then holds the score and the options
    * @param next the name of the next command
    * @param more further words, such as options with their values
    * @param columns the width of the lines
    */
   public static List<String> lines(
-      CommandSpec present, String next, List<String> more, int columns) {
+      CommandSpec present,
+      Optional<Path> saved,
+      String next,
+      List<String> more,
+      int columns) {
     List<String> words = new ArrayList<>(List.of(PROGRAM, next));
+    if (saved.isPresent()) {
+      words.add("--lesson " + quoted(saved.get().toString()));
+    } else {
+      repeat(present, next, words);
+    }
+    words.addAll(more);
+    return wrapped(words, columns);
+  }
+
+  /** Repeats the score and the options that the next command has too. */
+  private static void repeat(CommandSpec present, String next, List<String> words) {
     ParseResult parsed = present.commandLine().getParseResult();
     parsed.matchedPositionals().stream()
         .map(ArgSpec::originalStringValues)
@@ -63,8 +81,6 @@ public final class NextCommand {
             .forEach(value -> words.add(name + " " + quoted(value)));
       }
     }
-    words.addAll(more);
-    return wrapped(words, columns);
   }
 
   private static List<String> wrapped(List<String> words, int columns) {

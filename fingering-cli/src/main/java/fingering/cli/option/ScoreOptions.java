@@ -51,6 +51,11 @@ public final class ScoreOptions extends PartOptions {
     return passage;
   }
 
+  /** Whether only some measures of the part are read. */
+  public boolean excerpt() {
+    return measures.isPresent();
+  }
+
   /** Takes the passage of a lesson, where nothing else is typed. */
   public void from(StoredLesson stored) {
     Lesson lesson = stored.lesson();

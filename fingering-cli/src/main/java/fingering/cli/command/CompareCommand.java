@@ -102,7 +102,11 @@ final class CompareCommand extends BaseCommand {
                   this::next,
                   Screen.columns(),
                   output.style());
-          case JSON -> PlanJson.of(comparison, planning.scoringContext());
+          case JSON ->
+              PlanJson.of(
+                  comparison,
+                  comparer.withDemands(ImmutableList.of())::plan,
+                  planning.scoringContext());
           case HTML, SVG -> PageOutput.of(output.format(), comparison, comparer, planning);
         };
     output.print(text, spec);

@@ -1,7 +1,7 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
-import fingering.cli.option.OutputFile;
+import fingering.cli.option.PracticeOutput;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.student.Students;
@@ -9,10 +9,14 @@ import fingering.cli.terminal.Screen;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.cli.text.HeadingText;
+import fingering.cli.text.SummaryText;
 import fingering.music.Passage;
+import fingering.music.PrintedPart;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
+import fingering.page.MarksPage;
+import fingering.page.staff.PlainEngraver;
 import fingering.practice.Circle;
 import fingering.practice.CircleFinder;
 import java.util.ArrayList;
@@ -29,16 +33,18 @@ import picocli.CommandLine.Mixin;
       "",
       "Examples:",
       "  fingering marks docs/demo/demo.musicxml",
-      "  fingering marks docs/demo/demo.musicxml --measures 1-16 --tempo quarter=72"
+      "  fingering marks docs/demo/demo.musicxml --measures 1-16 --tempo quarter=72",
+      "  fingering marks docs/demo/demo.musicxml --output circles.html"
     })
 final class MarksCommand extends BaseCommand {
   private static final int PLACE_COLUMNS = 16;
+  private static final String TAKE_A_PENCIL = "Take a pencil. Circle these before you play.";
 
   @Mixin ScoreArgument score = new ScoreArgument();
 
   @Mixin ScoreOptions reading = new ScoreOptions();
 
-  @Mixin OutputFile output = new OutputFile();
+  @Mixin PracticeOutput output = new PracticeOutput();
 
   @Override
   public Integer call() {
@@ -46,8 +52,22 @@ final class MarksCommand extends BaseCommand {
     ScoreFile file = score.read();
     Score whole = ScoreReader.read(file);
     Passage passage = reading.read(whole, Students.UNKNOWN);
-    ImmutableList<Circle> circles = CircleFinder.of(passage, reading.printed(whole, passage));
-    output.print(text(passage, circles), spec);
+    PrintedPart printed = reading.printed(whole, passage);
+    ImmutableList<Circle> circles = CircleFinder.of(passage, printed);
+    String text =
+        switch (output.format()) {
+          case TEXT -> text(passage, circles);
+          case HTML ->
+              MarksPage.of(
+                  HeadingText.title(passage),
+                  ImmutableList.of(TAKE_A_PENCIL),
+                  passage,
+                  printed,
+                  circles,
+                  new PlainEngraver(),
+                  SummaryText.CARE);
+        };
+    output.print(text, spec);
     return ExitCode.DONE;
   }
 
@@ -55,7 +75,7 @@ final class MarksCommand extends BaseCommand {
     List<String> lines = new ArrayList<>();
     TextStyle style = output.style();
     lines.add(style.bold(HeadingText.title(passage)));
-    lines.add("Take a pencil. Circle these before you play.");
+    lines.add(TAKE_A_PENCIL);
     Optional<Circle.Kind> kind = Optional.empty();
     for (Circle circle : circles) {
       if (kind.filter(circle.kind()::equals).isEmpty()) {

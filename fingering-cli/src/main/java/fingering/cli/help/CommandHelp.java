@@ -1,8 +1,10 @@
 package fingering.cli.help;
 
 import com.google.common.collect.ImmutableMap;
+import fingering.cli.option.AuditionOutput;
 import fingering.cli.option.ChartOutput;
 import fingering.cli.option.CheckOptions;
+import fingering.cli.option.CheckOutput;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.HandOptions;
 import fingering.cli.option.InstrumentOptions;
@@ -51,7 +53,9 @@ public final class CommandHelp extends Help {
           .put(DemandOptions.class, "What the plan must do")
           .put(OutputOptions.class, OUTPUT)
           .put(OutputFile.class, OUTPUT)
+          .put(AuditionOutput.class, OUTPUT)
           .put(ChartOutput.class, OUTPUT)
+          .put(CheckOutput.class, OUTPUT)
           .put(PracticeOutput.class, OUTPUT)
           .buildOrThrow();
 

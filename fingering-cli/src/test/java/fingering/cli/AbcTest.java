@@ -52,8 +52,8 @@ final class AbcTest {
     Path file = folder.resolve("Scale.ABC");
     Files.writeString(file, SCALE.replace("\\n", "\r\n"));
 
-    assertThat(Session.of("compare", file).succeeded().out())
-        .isEqualTo(Session.of("compare", "--abc", SCALE).succeeded().out());
+    assertThat(Session.of("compare", file).succeeded().answer())
+        .isEqualTo(Session.of("compare", "--abc", SCALE).succeeded().answer());
   }
 
   @ParameterizedTest

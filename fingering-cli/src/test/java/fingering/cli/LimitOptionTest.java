@@ -24,8 +24,8 @@ final class LimitOptionTest {
 
   @Test
   void aHighLimitChangesNothing() {
-    assertThat(Session.of("plan", DEMO, "--limit", "measures=100,bytes=1M").succeeded().out())
-        .isEqualTo(Session.of("plan", DEMO).out());
+    assertThat(Session.of("plan", DEMO, "--limit", "measures=100,bytes=1M").succeeded().answer())
+        .isEqualTo(Session.of("plan", DEMO).answer());
   }
 
   @ParameterizedTest

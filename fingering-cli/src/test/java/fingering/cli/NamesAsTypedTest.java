@@ -27,7 +27,7 @@ class NamesAsTypedTest {
     Session session = Session.of(words);
     assertThat(session.err()).as(typed).isEmpty();
     assertThat(session.code()).isIn(ExitCode.DONE, ExitCode.FINDINGS);
-    return session.out();
+    return session.answer();
   }
 
   @ParameterizedTest
@@ -67,7 +67,7 @@ class NamesAsTypedTest {
   private static String chosen(String tune, String plan) {
     return Session.of("plan", "--abc", tune, "--instrument", "cello", "--choose", plan)
         .succeeded()
-        .out();
+        .answer();
   }
 
   @ParameterizedTest

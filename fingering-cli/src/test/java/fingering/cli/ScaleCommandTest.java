@@ -45,7 +45,7 @@ class ScaleCommandTest {
             "string  IV             III                 │                          IV",
             "pos.    1st                                │",
             "bow     ╰─────────╯    ╰──────────────╯    │ ╰─────────╯    ╰──────────────╯");
-    assertThat(lines).contains("Points by rule                     free choice");
+    assertThat(lines).anyMatch(line -> line.startsWith("1st position throughout: no shifts,"));
     assertThat(String.join(" ", lines))
         .contains("stop if it hurts", "Your teacher has the last word");
   }
@@ -131,7 +131,7 @@ class ScaleCommandTest {
     Session session =
         scale("G major", "--instrument", "violin", "--strings", "G", "--octaves", "1").succeeded();
 
-    assertThat(session.out()).contains("Demands on 'as demanded':", "- play on string IV");
+    assertThat(session.out()).contains("Demands on 'as demanded'", "- play on string IV");
     assertThat(session.lines()).filteredOn(line -> line.startsWith("string  IV")).hasSize(1);
   }
 

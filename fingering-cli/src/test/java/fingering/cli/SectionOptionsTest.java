@@ -28,7 +28,7 @@ final class SectionOptionsTest {
   void onePlanListsWhatIsNewToEachPlayer() {
     Session plan = Session.of("plan", DEMO, "--player", IMKE, "--player", JONTE).succeeded();
     assertThat(plan.out())
-        .contains("Preset: beginner; players: ", "New to these players", "Playing together")
+        .contains("preset: beginner;", "New to these players", "Playing together")
         .containsPattern("free choice, [^:]*imke\\.yaml: ")
         .containsPattern("free choice,\\s[^:]*jonte\\.yaml: ");
     assertThat(Session.of("plan", DEMO, "--player", IMKE).succeeded().out())

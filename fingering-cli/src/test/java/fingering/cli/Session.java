@@ -33,6 +33,11 @@ public record Session(int code, String out, String err) {
     return new Session(code, out.toString(), err.toString());
   }
 
+  /** The output without the command to type next, which repeats what was typed. */
+  public String answer() {
+    return out.replaceFirst("(?s)\\nNext\\n.*?\\n\\n", "\n");
+  }
+
   /** Asserts that the run succeeded without messages, except names of written files. */
   public Session succeeded() {
     assertThat(complaints()).isEmpty();

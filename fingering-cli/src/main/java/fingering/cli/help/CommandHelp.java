@@ -6,6 +6,7 @@ import fingering.cli.option.ChartOutput;
 import fingering.cli.option.CheckOptions;
 import fingering.cli.option.CheckOutput;
 import fingering.cli.option.DemandOptions;
+import fingering.cli.option.DetailOptions;
 import fingering.cli.option.HandOptions;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.LimitOptions;
@@ -52,6 +53,7 @@ public final class CommandHelp extends Help {
           .put(WeightsOptions.class, PLAYER)
           .put(DemandOptions.class, "What the plan must do")
           .put(OutputOptions.class, OUTPUT)
+          .put(DetailOptions.class, OUTPUT)
           .put(OutputFile.class, OUTPUT)
           .put(AuditionOutput.class, OUTPUT)
           .put(ChartOutput.class, OUTPUT)

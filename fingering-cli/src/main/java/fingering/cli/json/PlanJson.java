@@ -72,7 +72,7 @@ public final class PlanJson {
     comparison.plans().forEach(plan -> fill(plans.addObject(), plan, search, context));
     ArrayNode remarks = root.putArray("remarks");
     comparison.passage().remarks().forEach(remarks::add);
-    comparison.remarks().forEach(remarks::add);
+    comparison.allRemarks().forEach(remarks::add);
     comparison.plans().stream()
         .flatMap(plan -> PlanRemarks.of(plan).stream())
         .forEach(remarks::add);

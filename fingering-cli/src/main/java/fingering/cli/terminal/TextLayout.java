@@ -17,11 +17,6 @@ public final class TextLayout {
     return " ".repeat(Math.max(0, width - text.length())) + text;
   }
 
-  /** The text, cut to a width with an ellipsis if it is longer. */
-  public static String cut(String text, int width) {
-    return text.length() <= width ? text : text.substring(0, width - 1) + "…";
-  }
-
   /** The items in order, in blocks of the given size or, if that is below 1, of one item each. */
   public static <T> List<List<T>> blocks(List<T> items, int blockSize) {
     List<List<T>> blocks = new ArrayList<>();

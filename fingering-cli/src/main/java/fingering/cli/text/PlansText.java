@@ -1,5 +1,6 @@
 package fingering.cli.text;
 
+import com.google.common.base.Ascii;
 import fingering.cli.option.DetailOptions;
 import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
@@ -64,7 +65,7 @@ public final class PlansText {
 
   private void write(Function<Plan, List<String>> next) {
     Passage passage = comparison.passage();
-    line(style.bold(TextLayout.cut(title(passage), columns)));
+    TextLayout.wrap(title(passage), columns, 2).forEach(each -> line(style.bold(each)));
     verdict();
     passage.remarks().forEach(remark -> paragraph("Note: " + remark));
     comparison.remarks().forEach(remark -> paragraph("Note: " + remark));
@@ -107,7 +108,7 @@ public final class PlansText {
             passage.instrument().name(),
             from.equals(to) ? from : from + "–" + to,
             TempoText.mark(passage.tempo()),
-            scoring.line());
+            Ascii.toLowerCase(scoring.line().substring(0, 1)) + scoring.line().substring(1));
   }
 
   private void verdict() {

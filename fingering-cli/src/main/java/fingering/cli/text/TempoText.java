@@ -32,36 +32,10 @@ public final class TempoText {
     for (int i = 0; i < plans.size(); i++) {
       sentences.add(plans.get(i).name() + ": " + sentence(tempi.get(i)));
     }
-    if (sameLimit(tempi)) {
-      sentences.add(
-          (tempi.size() == 2 ? "Both" : "All of them")
-              + " reach their limit first in "
-              + named(tempi.get(0).tightestDistinct(1).get(0))
-              + ", at the same tempo: the music there sets the limit, not the choice of plan.");
-    }
     if (tempi.stream().anyMatch(ComfortableTempo::exceeded)) {
       sentences.add("That is slower than the planned tempo. " + CARE);
     }
     return sentences;
-  }
-
-  /** Whether several plans have the same tempo and the same measures that limit it first. */
-  private static boolean sameLimit(List<ComfortableTempo> tempi) {
-    return tempi.size() > 1
-        && tempi.stream().allMatch(tempo -> tempo.tempo().isPresent() && !tempo.wellAbove())
-        && tempi.stream().map(TempoText::first).distinct().count() == 1;
-  }
-
-  private static String named(TempoLimit limit) {
-    return (limit.first().measureIndex() == limit.last().measureIndex() ? "measure " : "measures ")
-        + limit.measures();
-  }
-
-  /** The printed tempo of a plan, and the measures that limit it first. */
-  private static List<String> first(ComfortableTempo tempo) {
-    return List.of(
-        tempo.tempo().map(TempoText::mark).orElse(""),
-        tempo.tightestDistinct(1).stream().map(TempoLimit::measures).collect(Collectors.joining()));
   }
 
   private static String sentence(ComfortableTempo tempo) {

@@ -78,18 +78,18 @@ public final class VerdictText {
     } else if (verdict.plan().name().equals(FIRST)) {
       sentences.add(
           needed.isEmpty()
-              ? "'%s' is harder: %s.".formatted(rival.name(), hardest(rival))
+              ? "'%s' is harder%s.".formatted(rival.name(), mainly(rival))
               : "'%s' would save %s, but %s."
                   .formatted(
                       rival.name(),
                       joined(needed),
-                      saved.isEmpty() ? "is harder: " + hardest(rival) : "needs " + more(saved)));
+                      saved.isEmpty() ? "is harder" + mainly(rival) : "needs " + more(saved)));
     } else {
       sentences.add(
           "Compared with '%s', it %s%s."
               .formatted(
                   rival.name(),
-                  saved.isEmpty() ? "is easier: " + easiest(rival) : "saves " + joined(saved),
+                  saved.isEmpty() ? "is easier" + mainly(rival) : "saves " + joined(saved),
                   needed.isEmpty() ? "" : " and needs " + more(needed)));
     }
     if (verdict.reason() == Reason.TEMPO) {
@@ -107,16 +107,10 @@ public final class VerdictText {
   }
 
   /** The rule by which the rival costs more than the plan, above all others. */
-  private String hardest(Plan rival) {
+  private String mainly(Plan rival) {
     return worst(rival, verdict.plan())
-        .map(rule -> "more points for '" + rule.toLowerCase(Locale.ROOT) + "'")
-        .orElse("more points in all");
-  }
-
-  private String easiest(Plan rival) {
-    return worst(rival, verdict.plan())
-        .map(rule -> "fewer points for '" + rule.toLowerCase(Locale.ROOT) + "'")
-        .orElse("fewer points in all");
+        .map(rule -> ", mainly by '" + rule.toLowerCase(Locale.ROOT) + "'")
+        .orElse("");
   }
 
   private static Optional<String> worst(Plan costlier, Plan other) {
@@ -164,11 +158,14 @@ public final class VerdictText {
 
   private String tempo() {
     ComfortableTempo own = ComfortableTempo.of(verdict.plan(), speed);
+    if (own.tempo().isEmpty()) {
+      return "It is comfortable at any tempo.";
+    }
     if (own.wellAbove()) {
       return "It is comfortable " + TempoText.wellAbove(own.marked()) + ".";
     }
     StringBuilder text = new StringBuilder("Comfortable up to ");
-    text.append(own.tempo().map(TempoText::mark).orElse("any tempo"));
+    text.append(TempoText.mark(own.tempo().get()));
     List<ComfortableTempo> all =
         comparison.plans().stream().map(plan -> ComfortableTempo.of(plan, speed)).toList();
     boolean alike =
@@ -194,7 +191,7 @@ public final class VerdictText {
             });
     text.append('.');
     if (own.exceeded()) {
-      text.append(' ').append(TempoText.CARE);
+      text.append(" Raise the tempo in small steps.");
     }
     return text.toString();
   }

@@ -113,7 +113,7 @@ class ScreenTest {
 
   @Test
   void charactersThatCanBeShownAreKept() {
-    assertThat(seen(ISO_8859_1, "compare", DEMO).out(ISO_8859_1))
+    assertThat(seen(ISO_8859_1, "compare", DEMO, "--notes").out(ISO_8859_1))
         .contains("×", "#")
         .doesNotContain("♯", "?");
   }

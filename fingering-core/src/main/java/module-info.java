@@ -30,6 +30,7 @@ module fingering.core {
   exports fingering.exercise;
   exports fingering.fingerboard;
   exports fingering.learning;
+  exports fingering.lesson;
   exports fingering.music;
   exports fingering.musicxml;
   exports fingering.musicxml.file;

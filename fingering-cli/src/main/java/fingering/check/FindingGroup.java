@@ -1,7 +1,7 @@
 package fingering.check;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.primitives.Ints;
+import fingering.music.Movements;
 import fingering.playability.Finding;
 import fingering.playability.FindingKind;
 import fingering.playability.Severity;
@@ -18,8 +18,10 @@ import java.util.Optional;
  * @param severity their severity
  * @param kind their kind
  * @param findings the findings, in the order of the part
+ * @param movements the movements of the part
  */
-public record FindingGroup(Severity severity, FindingKind kind, ImmutableList<Finding> findings) {
+public record FindingGroup(
+    Severity severity, FindingKind kind, ImmutableList<Finding> findings, Movements movements) {
 
   /** Measures beyond this number are only counted. */
   private static final int NAMED = 20;
@@ -40,7 +42,7 @@ public record FindingGroup(Severity severity, FindingKind kind, ImmutableList<Fi
   /**
    * The findings of a part in groups: the most severe first, otherwise in the order of the part.
    */
-  public static ImmutableList<FindingGroup> of(List<Finding> findings) {
+  public static ImmutableList<FindingGroup> of(List<Finding> findings, Movements movements) {
     Map<Key, List<Finding>> groups = new LinkedHashMap<>();
     for (Finding finding : findings) {
       groups
@@ -54,7 +56,8 @@ public record FindingGroup(Severity severity, FindingKind kind, ImmutableList<Fi
                 new FindingGroup(
                     group.getKey().severity(),
                     group.getKey().kind(),
-                    ImmutableList.copyOf(group.getValue())))
+                    ImmutableList.copyOf(group.getValue()),
+                    movements))
         .collect(ImmutableList.toImmutableList());
   }
 
@@ -95,36 +98,37 @@ public record FindingGroup(Severity severity, FindingKind kind, ImmutableList<Fi
     return messages;
   }
 
-  /** The places of findings: the beat of a single one, the measures of several. */
-  public static String where(List<Finding> findings) {
-    if (findings.size() == 1) {
-      return findings.get(0).where();
+  /**
+   * The places of findings: the beat of a single one, the measures of several. Measures of a later
+   * movement are named with it, because their numbers occur in the first too.
+   */
+  public String where(List<Finding> places) {
+    if (places.size() == 1) {
+      Finding only = places.get(0);
+      return only.where() + movements.phrase(only.place().measureIndex());
     }
-    StringBuilder text = new StringBuilder("m. ");
+    StringBuilder text = new StringBuilder();
     String last = "";
+    String movement = "";
     int count = 0;
-    int number = 0;
-    for (Finding finding : findings) {
+    for (Finding finding : places) {
+      String phrase = movements.phrase(finding.place().measureIndex());
       String measures = measures(finding);
-      if (measures.equals(last)) {
+      if ((measures + phrase).equals(last)) {
         continue;
       }
       count++;
       if (count <= NAMED) {
-        int next = number(finding.place().measure());
-        text.append(count == 1 ? "" : next < number ? "; later m. " : ", ").append(measures);
-        number = next;
+        boolean same = phrase.equals(movement) && count > 1;
+        text.append(same ? ", " : (count > 1 ? movement + "; m. " : "m. ")).append(measures);
+        movement = phrase;
       }
-      last = measures;
+      last = measures + phrase;
     }
+    text.append(movement);
     return count <= NAMED
         ? text.toString()
         : text.append(" and ").append(count - NAMED).append(" more").toString();
-  }
-
-  /** The number of a measure, or 0 if it has none; a lower one begins a new movement. */
-  private static int number(String measure) {
-    return Optional.ofNullable(Ints.tryParse(measure)).orElse(0);
   }
 
   private static String measures(Finding finding) {

@@ -99,7 +99,8 @@ final class CheckedScoreHtml {
 
   private void parts() {
     html.append(
-            "<table class=\"counts\"><caption>By part</caption><thead><tr><th scope=\"col\">Part</th>")
+            "<table class=\"counts\"><caption>By part</caption><thead><tr><th"
+                + " scope=\"col\">Part</th>")
         .append("<th scope=\"col\" class=\"count\">Difficulty</th>")
         .append(COUNTS);
     for (PartCheck part : check.parts()) {
@@ -127,7 +128,7 @@ final class CheckedScoreHtml {
     part.remarks().forEach(remark -> paragraph("Note: " + remark));
     difficulty(part.difficulty());
     Optional<Severity> last = Optional.empty();
-    for (FindingGroup group : FindingGroup.of(options.shown(part))) {
+    for (FindingGroup group : FindingGroup.of(options.shown(part), part.movements())) {
       if (!last.equals(Optional.of(group.severity()))) {
         html.append("<h4>").append(capital(group.severity().label())).append("</h4>\n");
         last = Optional.of(group.severity());

@@ -75,6 +75,7 @@ final class EveryPartTest {
     run(file, "plan", "--part", part, "--best", "2");
     run(file, "plan", "--part", part, "--write", made.resolve("marked.musicxml"));
     run(file, "plan", "--part", part, "--sparing", "--write", made.resolve("sparing.musicxml"));
+    run(file, "plan", "--part", part, "--only", "part", "--write", made.resolve("part.musicxml"));
     run(file, "plan", "--part", part, "--format", "svg");
     run(file, "marks", "--part", part);
     List<Object> practice =

@@ -106,7 +106,6 @@ class FileFormsTest {
         .contains("html (a page with the music)")
         .doesNotContain("svg");
     assertThat(Session.of("marks", "--help").succeeded().out())
-        .contains("html")
-        .doesNotContain("json");
+        .contains("text or html (a page to print)");
   }
 }

@@ -63,6 +63,51 @@ final class PracticeCalendarTest {
         .allMatch(day -> day.contains("stop if it hurts"));
   }
 
+  /** The events of some measures, without the time of creation. */
+  private Calendar of(Path score, String measures, String from) throws Exception {
+    Path file = Files.createTempFile(folder, "days", ".ics");
+    Files.delete(file);
+    Session.of(
+            "practice",
+            score,
+            "--measures",
+            measures,
+            "--from",
+            from,
+            "--to",
+            "96",
+            "--by",
+            "2026-12-12",
+            "--today",
+            "2026-11-21",
+            "--calendar",
+            file)
+        .succeeded();
+    return new CalendarBuilder().build(new StringReader(Files.readString(file)));
+  }
+
+  /** Two excerpts by one date: a calendar program keeps one event for each id. */
+  @Test
+  void excerptsOfOneScoreHaveEventsOfTheirOwn() throws Exception {
+    Calendar one = of(DEMO, "1-8", "60");
+    Calendar other = of(DEMO, "9-16", "60");
+    assertThat(values(one, Property.UID)).doesNotContainAnyElementsOf(values(other, Property.UID));
+    assertThat(values(one, Property.SUMMARY).get(0))
+        .startsWith("Lanterns on the Millrace, Viola, m. 1–8: up to quarter = ");
+    assertThat(values(other, Property.SUMMARY).get(0))
+        .startsWith("Lanterns on the Millrace, Viola, m. 9–16: up to quarter = ");
+  }
+
+  /** RFC 5545, 3.8.4.7: the id of an event is persistent and globally unique. */
+  @Test
+  void newerLadderKeepsTheIdsAndAnotherFileHasOthers() throws Exception {
+    List<String> ids = values(of(DEMO, "1-8", "60"), Property.UID);
+    assertThat(values(of(DEMO, "1-8", "72"), Property.UID)).isEqualTo(ids);
+    Path copy = Files.copy(DEMO, folder.resolve("another.musicxml"));
+    assertThat(values(of(copy, "1-8", "60"), Property.UID)).doesNotContainAnyElementsOf(ids);
+    assertThat(ids).allMatch(id -> id.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}"));
+  }
+
   /** RFC 5545, 3.1: lines end with CR LF and are folded at 75 octets. */
   @Test
   void linesAreFoldedAndEndAsInTheStandard() throws Exception {

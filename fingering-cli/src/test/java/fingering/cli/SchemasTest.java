@@ -11,7 +11,7 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import fingering.cli.file.DemandKeys;
+import fingering.demand.DemandKeys;
 import fingering.demand.DemandParser;
 import fingering.playability.CheckLevel;
 import fingering.playability.FindingKind;
@@ -87,7 +87,8 @@ final class SchemasTest {
         "player",
         "weights",
         "level",
-        "tuning");
+        "tuning",
+        "lesson");
   }
 
   /** A command, and the schema of its JSON. */
@@ -269,6 +270,13 @@ final class SchemasTest {
             Arguments.of("weights", "shift: 20\ncello.shift: 15\nviolin.habit: 0"),
             Arguments.of("weights", "violin.habit-network: " + network("-0.25")),
             Arguments.of("weights", "habit: 2\nbass.habit-network: " + network("12")),
+            Arguments.of("lesson", "score: " + Session.DEMO.toAbsolutePath()),
+            Arguments.of(
+                "lesson",
+                "score: "
+                    + Session.DEMO.toAbsolutePath()
+                    + "\ntempo: half = 60\nvoice: 1\nmeasures: 17\nplans: [{allow: 1}]\n"
+                    + "hearing: {date: 2026-12-12, tempo: 96}\njournal: no.journal"),
             Arguments.of("tuning", "instrument: viola\nstrings: [A4, D4, G3, C3]\nname: own"),
             Arguments.of("tuning", "instrument: viola\nstrings: Ab4, C#4, G3, C3 down to B2")));
   }
@@ -280,9 +288,11 @@ final class SchemasTest {
 
   /** The command that reads a file of that kind. */
   private static Object[] reading(String schema, Path file) {
-    return schema.equals("level")
-        ? new Object[] {"check", Session.DEMO, "--level", file}
-        : new Object[] {"plan", Session.DEMO, "--" + schema, file};
+    return schema.equals("lesson")
+        ? new Object[] {"plan", "--lesson", file}
+        : schema.equals("level")
+            ? new Object[] {"check", Session.DEMO, "--level", file}
+            : new Object[] {"plan", Session.DEMO, "--" + schema, file};
   }
 
   @ParameterizedTest
@@ -329,6 +339,18 @@ final class SchemasTest {
           weights | {}
           weights | []
           level   | plan: intermediate
+          lesson  | part: Viola
+          lesson  | {score: a.xml, parts: Viola}
+          lesson  | {score: a.xml, tempo: fast}
+          lesson  | {score: a.xml, instrument: oud}
+          lesson  | {score: a.xml, plans: []}
+          lesson  | {score: a.xml, plans: [{name: low}]}
+          lesson  | {score: a.xml, plans: [{choose: best}]}
+          lesson  | {score: a.xml, plans: [{choose: first, stays: 3@1}]}
+          lesson  | {score: a.xml, plans: [{fix: twelve}]}
+          lesson  | {score: a.xml, hearing: 2026-12-12}
+          lesson  | {score: a.xml, hearing: {date: soon}}
+          lesson  | {score: a.xml, hearing: {}}
           tuning  | instrument: viola
           tuning  | strings: [A4, D4, G3, C3]
           tuning  | {instrument: oud, strings: [A4, D4]}
@@ -411,6 +433,7 @@ final class SchemasTest {
                 "audition.md",
                 "arrangers.md",
                 "player.md",
+                "lessons.md",
                 "scoring.md",
                 "command-line.md")
             .map(page -> read(DocumentedCommand.DOCS.resolve(page)))
@@ -485,6 +508,8 @@ final class SchemasTest {
     }
     for (String key : DemandParser.KEYS) {
       assertThat(tree("brief").at("/$defs/brief/properties").has(key)).as(key).isTrue();
+      assertThat(tree("lesson").at("/$defs/plan/properties").has(key)).as(key).isTrue();
+      assertThat(tree("lesson").at("/$defs/" + key)).isEqualTo(tree("brief").at("/$defs/" + key));
     }
   }
 

@@ -11,6 +11,7 @@ import fingering.musicxml.reading.PartInfo;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
+import fingering.musicxml.writing.ScoreExcerpt;
 import fingering.plan.Brief;
 import fingering.plan.InfeasibleBriefException;
 import fingering.plan.Plan;
@@ -95,7 +96,9 @@ final class ScoreTrial {
             : comparer.plan(Brief.free("free choice"));
     plans++;
     Path target = folder.resolve("marked-" + part.number() + ".musicxml");
-    file.writeMarked(ScoreMarker.mark(file.text(), PlanMarks.of(plan)), target);
+    String marked = ScoreMarker.mark(file.text(), PlanMarks.of(plan));
+    file.writeMarked(marked, target);
+    cut(file, marked, passage);
     Optional<Passage> again =
         reread(target)
             .map(
@@ -104,6 +107,28 @@ final class ScoreTrial {
     if (notes != passage.notes().size()) {
       faults.add(
           "%d notes became %d when marks were written".formatted(passage.notes().size(), notes));
+    }
+  }
+
+  /** Writes the part, and some of its measures, as scores of their own. */
+  private void cut(ScoreFile file, String marked, Passage passage) {
+    int part = passage.notes().get(0).address().part();
+    int middle = passage.measures().size() / 2;
+    List<String> cuts =
+        List.of(
+            ScoreExcerpt.part(marked, part),
+            ScoreExcerpt.measures(marked, part, middle, middle + 1));
+    for (int i = 0; i < cuts.size(); i++) {
+      Path target = folder.resolve("copy.cut-" + part + "-" + i + ".musicxml");
+      file.writeMarked(cuts.get(i), target);
+      boolean fewer =
+          reread(target)
+              .filter(score -> score.readable(score.parts().get(0)))
+              .filter(score -> score.parts().size() > 1)
+              .isPresent();
+      if (fewer) {
+        faults.add("a part of its own has several parts");
+      }
     }
   }
 

@@ -19,7 +19,13 @@ final class StoryPagesTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"practice.md", "tutorial-teacher.md", "tutorial-student.md", "arrangers.md"})
+      strings = {
+        "practice.md",
+        "tutorial-teacher.md",
+        "tutorial-student.md",
+        "arrangers.md",
+        "lessons.md"
+      })
   void pageShowsWhatTheProgramPrints(String page) throws IOException {
     List<DocumentedCommand> story = DocumentedCommand.of(DocumentedCommand.DOCS.resolve(page));
     assertThat(story).hasSizeGreaterThan(6);

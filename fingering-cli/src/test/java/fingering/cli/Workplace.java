@@ -113,6 +113,9 @@ final class Workplace {
     }
     words.remove(0);
     add(words, "practice", "--today", TODAY);
+    if (words.contains("--lesson")) {
+      return words;
+    }
     if (words.contains("journal") && words.contains("add")) {
       add(words, "journal", "--at", TODAY + "T18:30");
     }

@@ -39,11 +39,19 @@ final class WrongValuesTest {
 
   /** Options that mean nothing without another one. */
   private static final ImmutableMap<String, ImmutableList<String>> COMPANIONS =
-      ImmutableMap.of("chart --at", ImmutableList.of("--position", "3"));
+      ImmutableMap.of(
+          "chart --at",
+          ImmutableList.of("--position", "3"),
+          "compare --choose",
+          ImmutableList.of("--save-lesson", folder("never.yaml")));
 
   private static ImmutableMap<String, ImmutableList<Object>> arguments;
 
   @TempDir static Path folder;
+
+  private static String folder(String name) {
+    return Path.of(System.getProperty("java.io.tmpdir"), name).toString();
+  }
 
   @BeforeAll
   static void prepare() {
@@ -73,6 +81,8 @@ final class WrongValuesTest {
                 "journal add",
                 ImmutableList.of("--clean", "quarter=60", "--note", "slow", "--journal", journal))
             .put("journal show", ImmutableList.of("--journal", journal))
+            .put("lesson list", ImmutableList.of(DEMO.resolveSibling("../examples")))
+            .put("lesson show", ImmutableList.of(DEMO.resolveSibling("../examples/imke-mill.yaml")))
             .put("scale", ImmutableList.of("D", "major", "--instrument", "viola"))
             .put("audition", ImmutableList.of(DEMO.resolveSibling("hearing.yaml")))
             .put("chart", ImmutableList.of("viola"))

@@ -33,6 +33,15 @@ public final class PlanComparer {
   /** The lengths to try for stays in each of several positions, in stopped notes. */
   static final ImmutableList<Integer> SHORT_STAY_LENGTHS = ImmutableList.of(4, 2, 1);
 
+  /**
+   * A plan lives in the upper position only if it has this share of its stopped notes there, as one
+   * part of so many (common practice, no source).
+   */
+  static final int LIVING = 4;
+
+  /** The same for a plan that goes there for part of the passage. */
+  static final int PARTLY = 10;
+
   private static final ImmutableSet<Position> LOW = ImmutableSet.of(Position.HALF, Position.FIRST);
 
   private static final String FREE_CHOICE = "free choice";
@@ -270,7 +279,9 @@ public final class PlanComparer {
   /**
    * The first-position plan and the upper-position plan side by side; the plan that keeps the
    * printed fingering if there is one; and last the plan that is only partly in the upper position,
-   * if it differs from all others. If no position above 1st is allowed, there are no upper plans.
+   * if it differs from all others. If no position above 1st is allowed, there are no upper plans. A
+   * plan with too few of its notes in the upper position is left out, with a remark: see {@link
+   * #LIVING} and {@link #PARTLY}.
    *
    * @param withSecond whether to add the plan that shows 1st, 2nd and 3rd position
    * @throws InfeasibleBriefException if the allowed positions and the demands leave no grip for a
@@ -283,23 +294,25 @@ public final class PlanComparer {
     plans.add(first);
     boolean higher = upperPosition().compareTo(Position.FIRST) > 0;
     if (higher) {
-      add(
-          upperPositionPlan(),
-          "a stay in " + upperPosition().display() + " position",
-          plans,
-          remarks);
+      upperPositionPlan()
+          .ifPresentOrElse(
+              plan -> addIfThere(plan, LIVING, plans, remarks),
+              () -> remarks.add(unshown("a stay in " + upperPosition().display() + " position")));
     } else {
       remarks.add("No position above 1st is allowed, so there is no higher plan to compare.");
     }
     if (withSecond) {
-      add(firstToThirdPlan(), "1st, 2nd and 3rd position together", plans, remarks);
+      firstToThirdPlan()
+          .ifPresentOrElse(
+              plan -> add(plan, plans, remarks),
+              () -> remarks.add(unshown("1st, 2nd and 3rd position together")));
     }
     asPrintedPlan().ifPresent(plans::add);
     if (higher) {
       ImmutableList<Plan> others = plans.build();
       partlyUpperPlan()
           .filter(plan -> others.stream().noneMatch(other -> sameFingering(other, plan)))
-          .ifPresent(plan -> add(plan, plans, remarks));
+          .ifPresent(plan -> addIfThere(plan, PARTLY, plans, remarks));
     }
     ImmutableList<Plan> compared = plans.build();
     cheaperPlan(compared).ifPresent(remarks::add);
@@ -331,20 +344,30 @@ public final class PlanComparer {
         .allMatch(i -> one.notes().get(i).sameFingering(other.notes().get(i)));
   }
 
-  private void add(
-      Optional<Plan> plan,
-      String what,
-      ImmutableList.Builder<Plan> plans,
-      ImmutableList.Builder<String> remarks) {
-    plan.ifPresentOrElse(
-        found -> add(found, plans, remarks),
-        () -> remarks.add("No fingering of this passage shows " + what + "."));
+  private static String unshown(String what) {
+    return "No fingering of this passage shows " + what + ".";
   }
 
   private void add(
       Plan plan, ImmutableList.Builder<Plan> plans, ImmutableList.Builder<String> remarks) {
     plans.add(plan);
     remarks.addAll(columnRemarks().of(plan));
+  }
+
+  /** Adds a plan if enough of its stopped notes are in the upper position, or else a remark. */
+  private void addIfThere(
+      Plan plan,
+      int share,
+      ImmutableList.Builder<Plan> plans,
+      ImmutableList.Builder<String> remarks) {
+    int there = plan.notesByPosition().getOrDefault(upperPosition(), 0);
+    if (there * share >= plan.stoppedNotes()) {
+      add(plan, plans, remarks);
+      return;
+    }
+    remarks.add(
+        "'%s' is left out: only %d of its %d stopped notes would be in %s."
+            .formatted(plan.name(), there, plan.stoppedNotes(), upperPosition().display()));
   }
 
   private ColumnRemarks columnRemarks() {

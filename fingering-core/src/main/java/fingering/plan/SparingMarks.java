@@ -27,6 +27,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * mark are computed for a medium hand, without stretches.
  */
 final class SparingMarks {
+  /** A reader who has played this many measures without a finger wants to be sure of the place. */
+  private static final int LONGEST_WITHOUT = 4;
+
   /**
    * The last fingering of a pitch.
    *
@@ -47,6 +50,9 @@ final class SparingMarks {
 
   /** Whether no stopped note has shown the new position yet. */
   private boolean positionPending;
+
+  /** The measure with the last finger that is printed. */
+  private int lastMarked;
 
   /** The end of the last sounding note, in quarter notes. */
   private BigFraction soundEnd = BigFraction.ZERO;
@@ -146,6 +152,7 @@ final class SparingMarks {
     boolean finger =
         showsPosition
             || (!repeated(note.moment()) && needsFinger(note))
+            || needsReminder(note)
             || printed.finger().filter(other -> !other.equals(note.finger())).isPresent();
     boolean string =
         (showsPosition && aboveFirst(note) && !note.open())
@@ -158,11 +165,10 @@ final class SparingMarks {
             finger ? full.finger() : Optional.empty(),
             string ? full.string() : OptionalInt.empty(),
             full.words());
-    boolean any =
-        selected.finger().isPresent()
-            || selected.string().isPresent()
-            || selected.words().isPresent();
-    return any ? Optional.of(selected) : Optional.empty();
+    if (finger) {
+      lastMarked = note.note().place().measureIndex();
+    }
+    return Optional.of(selected).filter(marks -> !marks.isEmpty());
   }
 
   /** Whether a moment repeats the one before with the same fingers. */
@@ -200,15 +206,25 @@ final class SparingMarks {
         || differsFromLast(note)) {
       return true;
     }
+    if (knownFromMeasure(note)) {
+      return false;
+    }
     List<Placement> inPlace = inPlace(note);
     if (placement.open()) {
-      return aboveFirst(note) && !knownFromMeasure(note) && canBeStopped(note);
+      return aboveFirst(note) && canBeStopped(note);
     }
     boolean natural = inPlace.stream().anyMatch(one -> sameFingering(one, placement));
     boolean open = inPlace.stream().anyMatch(Placement::open);
     boolean otherFinger =
         inPlace.stream().anyMatch(one -> !one.open() && !sameFingering(one, placement));
     return !natural || otherFinger || (open && placement.finger() == Finger.FOURTH);
+  }
+
+  /** Whether a note comes after many measures without a finger, and its place is not obvious. */
+  private boolean needsReminder(PlannedNote note) {
+    return note.note().place().measureIndex() - lastMarked > LONGEST_WITHOUT
+        && !note.open()
+        && (aboveFirst(note) || ambiguousString(note));
   }
 
   /** Whether a note is the first stopped one on its string in a stay above 1st position. */

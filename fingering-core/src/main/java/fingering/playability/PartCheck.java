@@ -1,6 +1,7 @@
 package fingering.playability;
 
 import com.google.common.collect.ImmutableList;
+import fingering.music.Movements;
 import fingering.musicxml.reading.PartInfo;
 import fingering.tables.Instrument;
 
@@ -11,6 +12,7 @@ import fingering.tables.Instrument;
  * @param instrument the instrument it was checked for
  * @param forces who plays from it
  * @param measures the number of its measures
+ * @param movements its movements, by its measure numbers
  * @param notes the number of its notes; tied notes count once
  * @param findings the findings, in the order of the part
  * @param difficulty its difficulty
@@ -21,6 +23,7 @@ public record PartCheck(
     Instrument instrument,
     Forces forces,
     int measures,
+    Movements movements,
     int notes,
     ImmutableList<Finding> findings,
     Difficulty difficulty,

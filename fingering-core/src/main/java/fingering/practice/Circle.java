@@ -18,6 +18,10 @@ public record Circle(Kind kind, Place place, String text) {
     LONG_HAIRPIN("Long hairpins"),
     /** A change for the hands: pizzicato, bow, mute or string. */
     CHANGE("Changes to prepare"),
+    /** A shift of the chosen plan. */
+    SHIFT("Shifts"),
+    /** An accidental outside the key, one that still holds in its measure, or a new clef. */
+    READING("Accidentals and clefs"),
     /** Any other dynamic. */
     DYNAMIC("Other dynamics"),
     /** Accented notes. */

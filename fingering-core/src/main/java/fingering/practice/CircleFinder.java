@@ -3,6 +3,7 @@ package fingering.practice;
 import com.google.common.collect.ImmutableList;
 import fingering.music.Measure;
 import fingering.music.Moment;
+import fingering.music.Movements;
 import fingering.music.Passage;
 import fingering.music.Place;
 import fingering.music.PrintedMeasure;
@@ -12,6 +13,8 @@ import fingering.music.PrintedPart.Ending;
 import fingering.music.PrintedPart.Wedge;
 import fingering.music.PrintedText;
 import fingering.music.PrintedText.Kind;
+import fingering.plan.Plan;
+import fingering.plan.PlannedNote;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -23,7 +26,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Finds signs and words to circle in a part (common practice, no source). */
+/**
+ * Finds signs, words and notes to circle in a part, and the shifts of a plan (common practice, no
+ * source).
+ */
 public final class CircleFinder {
   private static final ImmutableList<String> LOUDNESS =
       ImmutableList.of("pppp", "ppp", "pp", "p", "mp", "mf", "f", "ff", "fff", "ffff");
@@ -37,6 +43,7 @@ public final class CircleFinder {
   private static final Pattern SUBITO = Pattern.compile("\\b(?:sub\\.?|subito)(?:\\W|$)");
   private static final Pattern HAIRPIN_WORD =
       Pattern.compile("^(?:cresc|dim|decresc|morendo|calando).*");
+  private static final Pattern SOFT_AFTER = Pattern.compile("^(?:s?f+z?|m?f+)(p+)$");
   private static final Pattern STRING =
       Pattern.compile("^(?:sul|sulla|sur|auf|auf der|am) .*|^col legno.*|^(?:ord|nat)\\b.*");
   private static final Pattern MUTE = Pattern.compile(".*\\b(?:sord|mute|dämpfer).*");
@@ -60,18 +67,49 @@ public final class CircleFinder {
    * @param part the printed signs of the same passage
    */
   public static ImmutableList<Circle> of(Passage passage, PrintedPart part) {
-    CircleFinder finder = new CircleFinder(passage, part);
-    finder.dynamics();
-    finder.hairpins();
-    finder.words();
-    finder.pizzicatoChanges();
-    finder.accents();
-    finder.repeats();
-    return ImmutableList.sortedCopyOf(
-        Comparator.comparing(Circle::kind)
-            .thenComparingInt(circle -> circle.place().measureIndex())
-            .thenComparingDouble(circle -> circle.place().onset().doubleValue()),
-        finder.found);
+    return new CircleFinder(passage, part).all();
+  }
+
+  /**
+   * Returns what to circle in the passage of a plan, with the shifts of the plan.
+   *
+   * @param part the printed signs of the passage
+   */
+  public static ImmutableList<Circle> of(Plan plan, PrintedPart part) {
+    CircleFinder finder = new CircleFinder(plan.passage(), part);
+    finder.shifts(plan);
+    return finder.all();
+  }
+
+  private ImmutableList<Circle> all() {
+    dynamics();
+    hairpins();
+    words();
+    pizzicatoChanges();
+    accents();
+    repeats();
+    found.addAll(ReadingCircles.of(passage, part));
+    return AlikeCircles.joined(
+        ImmutableList.sortedCopyOf(
+            Comparator.comparing(Circle::kind)
+                .thenComparingInt(circle -> circle.place().measureIndex())
+                .thenComparingDouble(circle -> circle.place().onset().doubleValue()),
+            found),
+        Movements.of(passage.measures()));
+  }
+
+  /** The shifts of a plan: where to, and on which finger the hand arrives. */
+  private void shifts(Plan plan) {
+    for (PlannedNote note : plan.notes()) {
+      if (note.shift()) {
+        String finger =
+            note.placement().stopped() ? ", finger " + note.finger() : " under the open string";
+        add(
+            Circle.Kind.SHIFT,
+            note.note().place(),
+            "shift to " + note.placement().frame().display() + finger);
+      }
+    }
   }
 
   private void add(Circle.Kind kind, Place place, String text) {
@@ -82,34 +120,64 @@ public final class CircleFinder {
     return texts.stream().filter(text -> text.kind() == kind).toList();
   }
 
+  /**
+   * A dynamic is sudden if it is far from the one that applies and nothing leads to it. An accent
+   * such as <i>fz</i> changes nothing for the notes after it, and a dynamic that applies already is
+   * only said again, unless a crescendo comes before it.
+   */
   private void dynamics() {
     Optional<PrintedText> before = Optional.empty();
     for (PrintedText sign : all(Kind.DYNAMIC)) {
       String text = sign.text();
       int level = LOUDNESS.indexOf(text);
-      String last = before.map(PrintedText::text).orElse("");
-      boolean gradual = before.filter(from -> gradual(from.start(), sign.start())).isPresent();
-      boolean far =
-          level >= 0
-              && LOUDNESS.contains(last)
-              && Math.abs(level - LOUDNESS.indexOf(last)) >= SUDDEN_STEPS;
-      if (subito(sign) || level < 0) {
-        add(Circle.Kind.SUDDEN, sign.place(), text + (subito(sign) ? " subito" : ": sudden"));
-      } else if (far && !gradual) {
+      String last = before.map(CircleFinder::applies).orElse("");
+      Optional<Boolean> leads = before.flatMap(from -> louder(from.start(), sign.start()));
+      boolean again = text.equals(last) && leads.isEmpty();
+      if (level < 0) {
+        add(Circle.Kind.SUDDEN, sign.place(), text + ": sudden");
+      } else if (subito(sign) && !again) {
+        add(Circle.Kind.SUDDEN, sign.place(), text + " subito");
+      } else if (!last.isEmpty() && far(level, last) && leads.isEmpty()) {
         add(Circle.Kind.SUDDEN, sign.place(), "sudden " + text + " after " + last);
+      } else if (!last.isEmpty() && leads.orElse(false) && level <= LOUDNESS.indexOf(last)) {
+        add(Circle.Kind.SUDDEN, sign.place(), "sudden " + text + " after the crescendo");
       } else {
-        add(Circle.Kind.DYNAMIC, sign.place(), text);
+        add(Circle.Kind.DYNAMIC, sign.place(), again ? text + ", as before" : text);
       }
-      before = Optional.of(sign);
+      if (level >= 0 || !applies(sign).isEmpty()) {
+        before = Optional.of(sign);
+      }
     }
   }
 
-  /** Returns whether a hairpin, or a word such as cresc., begins between two times. */
-  private boolean gradual(BigFraction from, BigFraction to) {
+  private static boolean far(int level, String last) {
+    return Math.abs(level - LOUDNESS.indexOf(last)) >= SUDDEN_STEPS;
+  }
+
+  /**
+   * Returns the dynamic that applies after a sign: after <i>fp</i> and <i>sfp</i> it is <i>p</i>;
+   * empty after an accent such as <i>fz</i>.
+   */
+  private static String applies(PrintedText sign) {
+    String text = sign.text();
+    if (LOUDNESS.contains(text)) {
+      return text;
+    }
+    String soft = SOFT_AFTER.matcher(text).replaceFirst("$1");
+    return LOUDNESS.contains(soft) ? soft : "";
+  }
+
+  /** Returns whether the last hairpin, or word such as cresc., between two times is a crescendo. */
+  private Optional<Boolean> louder(BigFraction from, BigFraction to) {
+    record Leading(BigFraction start, boolean louder) {}
     return Stream.concat(
-            part.wedges().stream().map(Wedge::start),
-            all(Kind.WORDS).stream().filter(CircleFinder::hairpinWord).map(PrintedText::start))
-        .anyMatch(start -> start.compareTo(from) >= 0 && start.compareTo(to) < 0);
+            part.wedges().stream().map(wedge -> new Leading(wedge.start(), wedge.louder())),
+            all(Kind.WORDS).stream()
+                .filter(CircleFinder::hairpinWord)
+                .map(words -> new Leading(words.start(), lower(words).startsWith("cresc"))))
+        .filter(one -> one.start().compareTo(from) >= 0 && one.start().compareTo(to) < 0)
+        .max(Comparator.comparing(Leading::start))
+        .map(Leading::louder);
   }
 
   private static String lower(PrintedText sign) {
@@ -192,13 +260,15 @@ public final class CircleFinder {
   private Optional<String> inForce(BigFraction at) {
     return all(Kind.DYNAMIC).stream()
         .filter(sign -> sign.start().compareTo(at) <= 0)
-        .reduce((one, other) -> other)
-        .map(PrintedText::text);
+        .map(CircleFinder::applies)
+        .filter(text -> !text.isEmpty())
+        .reduce((one, other) -> other);
   }
 
   /** Returns the dynamic that a hairpin leads to: at its end, or up to a measure later. */
   private Optional<String> reached(BigFraction end, Place place) {
     return all(Kind.DYNAMIC).stream()
+        .filter(sign -> LOUDNESS.contains(sign.text()))
         .filter(sign -> sign.start().compareTo(end) >= 0)
         .filter(sign -> sign.place().measureIndex() <= place.measureIndex() + 1)
         .findFirst()

@@ -12,6 +12,7 @@ import fingering.plan.Plan;
 import fingering.practice.SpotExercise.Event;
 import fingering.practice.SpotExercise.Fingered;
 import fingering.tables.Instrument;
+import fingering.tables.OpenString;
 import fingering.tables.Pitch;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -45,9 +46,8 @@ final class ExerciseBuilder {
   private SpotExercise exercise(
       String name, int moment, ImmutableList<ImmutableList<Event>> measures) {
     Moment at = plan.passage().moments().get(moment);
-    int fifths = plan.passage().measure(at.place().measureIndex()).map(Measure::fifths).orElse(0);
     String title = name + ", measure " + at.place().measure();
-    return new SpotExercise(title, instrument, fifths, SLOW, measures);
+    return new SpotExercise(title, instrument, fifths(moment), SLOW, measures);
   }
 
   private Pitch written(Pitch sounding) {
@@ -88,13 +88,19 @@ final class ExerciseBuilder {
     }
     Placement left = plan.grips().get(from).top();
     Placement reached = plan.grips().get(to).top();
-    double distance = reached.frame().first() - left.frame().first();
-    int semitones = left.semitones() + (int) Math.round(distance);
-    if (!left.stopped() || semitones <= 0 || left.finger() == reached.finger()) {
+    if (!left.stopped() || left.finger() == reached.finger()) {
       return Optional.empty();
     }
-    Pitch sounding = instrument.string(left.string()).above(semitones);
-    return Optional.of(new Fingered(written(sounding), left.finger().symbol(), left.string()));
+    OpenString string = instrument.string(left.string());
+    Pitch sounding = new GuideNote(left, reached, string, fifths(to)).pitch();
+    return sounding.midi() <= string.pitch().midi()
+        ? Optional.empty()
+        : Optional.of(new Fingered(written(sounding), left.finger().symbol(), left.string()));
+  }
+
+  private int fifths(int moment) {
+    int measure = plan.passage().moments().get(moment).place().measureIndex();
+    return plan.passage().measure(measure).map(Measure::fifths).orElse(0);
   }
 
   /** Returns the microseconds of printed rest between two moments. */

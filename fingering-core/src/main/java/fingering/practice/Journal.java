@@ -1,6 +1,7 @@
 package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
 import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
 import fingering.tables.FingeringException;
@@ -102,6 +103,53 @@ public record Journal(
       }
     }
     return known;
+  }
+
+  /**
+   * What a journal says about some measures.
+   *
+   * @param clean the last clean tempo; empty if they have no entry with one
+   * @param bad whether the last entry is about a bad day: nothing was clean, or only less than
+   *     before
+   * @param own whether there is an entry about exactly these measures that counts; a later entry of
+   *     the whole piece that is as fast replaces it
+   */
+  record Standing(Optional<Tempo> clean, boolean bad, boolean own) {}
+
+  /** Returns what the journal says about the whole piece or about measures of an entry. */
+  Standing standing(MeasureSpan measures) {
+    Optional<Tempo> before = Optional.empty();
+    boolean bad = false;
+    boolean own = false;
+    for (JournalEntry entry : entries) {
+      Optional<Tempo> last = before;
+      boolean slower =
+          entry.clean().isEmpty()
+              || last.filter(tempo -> isSlower(entry.clean().get(), tempo)).isPresent();
+      if (entry.measures().equals(measures)) {
+        bad = slower;
+        own = true;
+        before = entry.clean().or(() -> last);
+      } else if (entry.measures().equals(MeasureSpan.WHOLE) && (!own || !slower)) {
+        // What is clean in the whole piece is clean everywhere.
+        bad = false;
+        own = false;
+        before = entry.clean().or(() -> last);
+      }
+    }
+    return new Standing(lastClean(measures), bad, own);
+  }
+
+  /** Returns all measures that have an entry of their own. */
+  ImmutableSet<MeasureSpan> spans() {
+    return entries.stream()
+        .map(JournalEntry::measures)
+        .filter(span -> !span.equals(MeasureSpan.WHOLE))
+        .collect(ImmutableSet.toImmutableSet());
+  }
+
+  private static boolean isSlower(Tempo one, Tempo other) {
+    return one.quartersPerMinute().compareTo(other.quartersPerMinute()) < 0;
   }
 
   private static Tempo faster(Tempo one, Tempo other) {

@@ -2,6 +2,7 @@ package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
+import com.google.common.collect.Range;
 import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
 import fingering.plan.Plan;
@@ -21,17 +22,26 @@ import java.util.Optional;
 
 /**
  * The practice of a plan until the performance: a tempo ladder for the whole piece, and one for
- * each group of measures that limits its tempo.
+ * each spot: measures that limit the tempo of the plan, and measures that the journal says are not
+ * clean yet. The whole piece is never faster than its slowest spot (common practice, no source).
  *
  * @param plan the plan
  * @param level the speed of the player
  * @param whole the ladder of the whole piece
- * @param limits the ladders of measures whose steps become smaller before the goal, in score order;
- *     each has the same dates as the whole
+ * @param limits the ladders of the spots, in score order; each has the same dates as the whole
+ * @param waitsFor the slowest spot if it is slower than what was clean of the whole piece, which
+ *     then begins at the tempo of the spot
+ * @param held whether the last entry was about a bad day of the whole piece, so that the first day
+ *     brings nothing faster
  */
 public record PracticePlan(
-    Plan plan, PlayerSpeed level, TempoLadder whole, ImmutableList<LimitLadder> limits) {
-  /** The maximum number of separate ladders; nobody can practise more places well. */
+    Plan plan,
+    PlayerSpeed level,
+    TempoLadder whole,
+    ImmutableList<LimitLadder> limits,
+    Optional<LimitLadder> waitsFor,
+    boolean held) {
+  /** The most measures that limit the plan; nobody can practise more places well. */
   private static final int MOST = 3;
 
   private static final int DECIMALS = 2;
@@ -63,9 +73,10 @@ public record PracticePlan(
    */
   public static PracticePlan of(Plan plan, PlayerSpeed level, Request request, Journal journal) {
     ComfortableTempo comfort = ComfortableTempo.of(plan, level);
+    Journal.Standing standing = journal.standing(MeasureSpan.WHOLE);
     Tempo clean =
-        journal
-            .lastClean(MeasureSpan.WHOLE)
+        standing
+            .clean()
             .or(request::from)
             .orElseThrow(
                 () ->
@@ -76,30 +87,83 @@ public record PracticePlan(
     boolean done =
         journal.practisedWhole(request.today()) && request.today().isBefore(request.by());
     LocalDate first = done ? request.today().plusDays(1) : request.today();
-    TempoLadder whole =
-        TempoLadder.of(
-            ladderRequest(request, first, clean),
-            stepSize(request, comfort.factor().stream().boxed().findFirst(), scaled));
-    ImmutableList.Builder<LimitLadder> limits = ImmutableList.builder();
+    StepSize steps = stepSize(request, comfort.factor().stream().boxed().findFirst(), scaled);
+    List<JournalSpots.Spot> noted = JournalSpots.of(journal, plan.passage(), clean, request.goal());
+    List<Placed> spots = new ArrayList<>();
+    for (JournalSpots.Spot spot : noted) {
+      TempoLadder ladder =
+          TempoLadder.leading(ladderRequest(request, first, spot.clean()), steps, spot.bad());
+      spots.add(
+          new Placed(
+              spot.indices(), new LimitLadder(spot.measures(), "", Optional.empty(), ladder)));
+    }
     for (List<TempoLimit> group : groups(comfort, scaled, request.goal())) {
       TempoLimit tightest =
           group.stream().min(Comparator.comparingDouble(TempoLimit::factor)).orElseThrow();
-      MeasureSpan span =
-          MeasureSpan.of(
-              group.get(0).first().measure(),
-              Collections.max(group, Comparator.comparingInt(PracticePlan::lastMeasure))
-                  .last()
-                  .measure());
-      limits.add(
-          new LimitLadder(
-              span,
-              tightest.text(),
-              scaled.times(tightest.factor()).orElseThrow(),
-              TempoLadder.leading(
-                  ladderRequest(request, first, journal.lastClean(span).orElse(clean)),
-                  stepSize(request, Optional.of(tightest.factor()), scaled))));
+      TempoLimit end = Collections.max(group, Comparator.comparingInt(PracticePlan::lastMeasure));
+      MeasureSpan span = MeasureSpan.of(group.get(0).first().measure(), end.last().measure());
+      Range<Integer> indices = Range.closed(group.get(0).first().measureIndex(), lastMeasure(end));
+      Journal.Standing own = journal.standing(span);
+      Tempo slowest = own.clean().orElse(clean);
+      boolean bad = own.own() ? own.bad() : standing.bad();
+      for (JournalSpots.Spot spot : noted) {
+        slowest = spot.overlaps(indices) ? slower(slowest, spot.clean()) : slowest;
+        bad |= spot.overlaps(indices) && spot.bad();
+      }
+      // A spot of the journal within these measures is practised with them.
+      spots.removeIf(spot -> indices.encloses(spot.indices()));
+      spots.add(
+          new Placed(
+              indices,
+              new LimitLadder(
+                  span,
+                  tightest.text(),
+                  scaled.times(tightest.factor()),
+                  TempoLadder.leading(
+                      ladderRequest(request, first, slowest),
+                      stepSize(request, Optional.of(tightest.factor()), scaled),
+                      bad))));
     }
-    return new PracticePlan(plan, level, whole, limits.build());
+    ImmutableList<LimitLadder> ladders =
+        spots.stream()
+            .sorted(Comparator.comparingInt(spot -> spot.indices().lowerEndpoint()))
+            .map(Placed::ladder)
+            .collect(ImmutableList.toImmutableList());
+    Optional<LimitLadder> slowest =
+        ladders.stream()
+            .min(Comparator.comparing(spot -> spot.ladder().request().clean().perMinute()));
+    LadderRequest own = ladderRequest(request, first, clean);
+    Optional<LimitLadder> waitsFor =
+        slowest.filter(spot -> isBelow(spot.ladder().request().clean(), own));
+    return new PracticePlan(
+        plan,
+        level,
+        TempoLadder.behind(
+            waitsFor.map(spot -> spot.ladder().request()).orElse(own),
+            steps,
+            standing.bad(),
+            ladders.stream().map(LimitLadder::ladder).toList()),
+        ladders,
+        waitsFor,
+        standing.bad());
+  }
+
+  /**
+   * A spot and the indices of its measures in the part.
+   *
+   * @param indices the indices
+   * @param ladder its ladder
+   */
+  private record Placed(Range<Integer> indices, LimitLadder ladder) {}
+
+  private static Tempo slower(Tempo one, Tempo other) {
+    return one.quartersPerMinute().compareTo(other.quartersPerMinute()) <= 0 ? one : other;
+  }
+
+  /** Returns whether a tempo is below what is clean, and below the goal. */
+  private static boolean isBelow(Tempo tempo, LadderRequest whole) {
+    return tempo.perMinute().compareTo(whole.clean().perMinute()) < 0
+        && tempo.perMinute().compareTo(whole.goal().perMinute()) < 0;
   }
 
   private static LadderRequest ladderRequest(Request request, LocalDate first, Tempo clean) {

@@ -3,6 +3,7 @@ package fingering.practice;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
+import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.Passage;
@@ -21,6 +22,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Finds the few places where a plan is likely to fail at tempo: the shifts with the least time, the
@@ -33,6 +35,12 @@ public final class PracticeSpots {
 
   /** The most moments of a run that its exercise has. */
   private static final int RUN = 8;
+
+  /** The beats after a shift in which a note still shows whether the hand has arrived. */
+  private static final int SOON = 2;
+
+  /** The lower number of the time signature of quarter notes. */
+  private static final int QUARTER = 4;
 
   private static final double MICROS = 1e6;
 
@@ -140,7 +148,8 @@ public final class PracticeSpots {
             span(from, to),
             String.format(
                 Locale.ROOT,
-                "the hand shifts from %s to %s; you have %.1f s from the start of the last stopped note%s",
+                "the hand shifts from %s to %s; you have %.1f s from the start of the last stopped"
+                    + " note%s",
                 left.frame().display(),
                 reached.frame().display(),
                 timeMicros(to) / MICROS,
@@ -294,10 +303,13 @@ public final class PracticeSpots {
         == passage.moments().get(other).place().measureIndex();
   }
 
-  /** Describes the first note in the new position that rings with another open string. */
+  /**
+   * Describes the first note in the new position that rings with another open string. It has to
+   * come at once, or it says nothing about the arrival: in the same measure, or within two beats.
+   */
   private Optional<String> ringingNote(int moment) {
     Grip arrived = plan.grips().get(moment);
-    for (int m = moment; m < plan.grips().size(); m++) {
+    for (int m = moment; m < plan.grips().size() && soonAfter(moment, m); m++) {
       Grip grip = plan.grips().get(m);
       if (arrived.frame().shiftsTo(grip.frame())) {
         return Optional.empty();
@@ -320,6 +332,25 @@ public final class PracticeSpots {
       }
     }
     return Optional.empty();
+  }
+
+  private boolean soonAfter(int arrival, int later) {
+    if (sameMeasure(arrival, later)) {
+      return true;
+    }
+    Note from = passage.moments().get(arrival).starting().get(0);
+    int beatType =
+        passage.measure(from.place().measureIndex()).map(Measure::beatType).orElse(QUARTER);
+    BigFraction beats =
+        passage
+            .moments()
+            .get(later)
+            .starting()
+            .get(0)
+            .start()
+            .subtract(from.start())
+            .multiply(BigFraction.of(beatType, QUARTER));
+    return beats.compareTo(BigFraction.of(SOON)) <= 0;
   }
 
   private Optional<OpenString> ringing(Pitch sounding, int own) {

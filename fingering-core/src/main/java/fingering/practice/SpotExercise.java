@@ -6,7 +6,6 @@ import fingering.music.BeatUnit;
 import fingering.music.NoteAddress;
 import fingering.music.Tempo;
 import fingering.musicxml.file.ScoreFile;
-import fingering.musicxml.file.StagedScore;
 import fingering.musicxml.marking.NoteMarks;
 import fingering.musicxml.marking.ScoreMarker;
 import fingering.musicxml.writing.PlainNote;
@@ -112,16 +111,8 @@ public record SpotExercise(
     file().writeMarked(text(), target);
   }
 
-  /**
-   * Writes the exercise to a temporary file next to its target; the result moves it into place.
-   *
-   * @throws fingering.musicxml.UnwritableScoreException if the file exists or cannot be written
-   */
-  public StagedScore stage(Path target) {
-    return file().stage(text(), target);
-  }
-
-  private ScoreFile file() {
+  /** The exercise as a score without marks; {@link #text} has them. */
+  public ScoreFile file() {
     return ScoreFile.of(PlainScoreWriter.text(score()), ImmutableList.of());
   }
 }

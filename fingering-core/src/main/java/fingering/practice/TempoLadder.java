@@ -11,8 +11,9 @@ import java.util.List;
  * A plan from a clean tempo to a goal in small steps, day by day. Each day begins {@value
  * #STEPS_BACK} steps below the last clean tempo and ends at most one step above it. If there is
  * time, the steps are spread over the days, and the goal is reached with a quarter of the days
- * left. If not, the ladder ends below the goal; its steps never grow. The day before the
- * performance brings nothing new (common practice, no source).
+ * left. If not, the ladder ends below the goal; its steps never grow. The ladder of a whole piece
+ * is never above that of a spot that is not clean yet. The day before the performance brings
+ * nothing new (common practice, no source).
  *
  * @param request the start and the goal
  * @param size the size of the steps
@@ -39,20 +40,48 @@ public record TempoLadder(
 
   /** Creates a ladder whose steps are spread over the available days. */
   public static TempoLadder of(LadderRequest request, StepSize size) {
-    return of(request, size, true);
+    return behind(request, size, false, ImmutableList.of());
   }
 
-  /** Creates a ladder with a step each day, which keeps hard measures ahead of the whole piece. */
-  static TempoLadder leading(LadderRequest request, StepSize size) {
-    return of(request, size, false);
+  /**
+   * Creates a ladder with a step each day, which keeps a spot ahead of the whole piece.
+   *
+   * @param held whether the first day brings nothing faster, because the last one was bad
+   */
+  static TempoLadder leading(LadderRequest request, StepSize size, boolean held) {
+    return of(request, size, climb(request, size, held, ImmutableList.of()));
   }
 
-  private static TempoLadder of(LadderRequest request, StepSize size, boolean spread) {
-    int practiceDays = practiceDays(request).size();
-    List<Tempo> pace = pace(request, size, practiceDays);
-    int last = pace.size() - 1;
-    int arrival = spread ? Math.max(last, (practiceDays * QUARTERS + 3) / 4) : last;
-    Tempo reachable = pace.get(last);
+  /**
+   * Creates a ladder whose steps are spread over the available days, and which is never faster than
+   * any of the spots on the same day: a piece is as fast as its slowest spot.
+   *
+   * @param held whether the first day brings nothing faster, because the last one was bad
+   * @param spots the ladders of the spots, each with the same days
+   */
+  static TempoLadder behind(
+      LadderRequest request, StepSize size, boolean held, List<TempoLadder> spots) {
+    List<Tempo> free = climb(request, size, held, ImmutableList.of());
+    List<Tempo> tops = climb(request, size, held, spots);
+    int days = free.size() - 1;
+    int last = free.indexOf(free.get(days));
+    last = reached(free.get(days), request.goal()) ? last : days;
+    int arrival = Math.max(Math.max(1, last), (days * QUARTERS + 3) / 4);
+    List<Tempo> spread = new ArrayList<>();
+    for (int day = 0; day <= days; day++) {
+      int step = (int) Math.min(last, (long) last * day / arrival);
+      spread.add(slower(free.get(step), tops.get(day)));
+    }
+    return of(request, size, spread);
+  }
+
+  /**
+   * Creates the days of a ladder.
+   *
+   * @param tops the fastest tempo before the first practice day, and then of each
+   */
+  private static TempoLadder of(LadderRequest request, StepSize size, List<Tempo> tops) {
+    Tempo reachable = tops.get(tops.size() - 1);
     ImmutableList.Builder<PracticeDay> days = ImmutableList.builder();
     Tempo clean = request.clean();
     int practised = 0;
@@ -66,7 +95,7 @@ public record TempoLadder(
       if (kind == PracticeDay.Kind.PRACTICE) {
         practised++;
       }
-      Tempo top = pace.get(Math.min(last, (int) ((long) last * practised / Math.max(1, arrival))));
+      Tempo top = tops.get(practised);
       int runThroughs =
           runThroughs(kind, request, date, reached(clean, reachable), daysWithoutRunThrough);
       daysWithoutRunThrough = runThroughs > 0 ? 0 : daysWithoutRunThrough + 1;
@@ -102,23 +131,35 @@ public record TempoLadder(
 
   /**
    * Returns the fastest tempo of each practice day if each takes a step; the first element is the
-   * tempo before the first day.
+   * tempo before the first day. A step that is larger than it should be is prepared for several
+   * days.
    */
-  private static List<Tempo> pace(LadderRequest request, StepSize size, int days) {
-    List<Tempo> pace = new ArrayList<>();
+  private static List<Tempo> climb(
+      LadderRequest request, StepSize size, boolean held, List<TempoLadder> spots) {
+    List<Tempo> tops = new ArrayList<>();
     Tempo now = slower(request.clean(), request.goal());
-    pace.add(now);
-    while (now.perMinute().compareTo(request.goal().perMinute()) < 0 && pace.size() <= days) {
+    tops.add(now);
+    int prepared = held ? -1 : 0;
+    for (LocalDate date : practiceDays(request)) {
       Tempo next = slower(size.up(now), request.goal());
-      for (int held = 1; held < size.daysFor(now, next) && pace.size() <= days; held++) {
-        pace.add(now);
+      prepared++;
+      if (prepared > 0 && prepared >= size.daysFor(now, next)) {
+        for (TempoLadder spot : spots) {
+          next = slower(next, spot.on(date));
+        }
+        if (next.perMinute().compareTo(now.perMinute()) > 0) {
+          now = next;
+          prepared = 0;
+        }
       }
-      if (pace.size() <= days) {
-        pace.add(next);
-      }
-      now = next;
+      tops.add(now);
     }
-    return pace;
+    return tops;
+  }
+
+  /** Returns the fastest tempo of a day of practice. */
+  private Tempo on(LocalDate date) {
+    return days.get((int) ChronoUnit.DAYS.between(request.first(), date)).top();
   }
 
   private static Tempo slower(Tempo one, Tempo other) {

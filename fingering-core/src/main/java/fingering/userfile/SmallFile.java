@@ -13,8 +13,8 @@ import java.nio.file.attribute.BasicFileAttributes;
 
 /** Reads small text files, in UTF-8 with or without a byte order mark. */
 public final class SmallFile {
-  /** Far more than a user file needs. */
-  private static final int MAX_KIB = 64;
+  /** The largest user file, in KiB: far more than one needs. */
+  public static final int MAX_KIB = 64;
 
   private static final String BYTE_ORDER_MARK = "\uFEFF";
 

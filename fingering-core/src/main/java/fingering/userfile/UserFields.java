@@ -214,6 +214,11 @@ public final class UserFields {
             });
   }
 
+  /** The value of a key that has keys of its own. */
+  public Optional<UserFields> part(String key, KnownKeys keys) {
+    return entry(key).map(entry -> of(entry.value(), keys));
+  }
+
   private Optional<Entry> entry(String key) {
     if (!known.allow(key)) {
       throw new IllegalArgumentException("'" + key + "' is not declared as a key");

@@ -16,6 +16,12 @@ public final class UserText {
         || character >= 0x1_0000;
   }
 
+  /** Whether a text is a value that a user file can hold: one line, not blank, of printed signs. */
+  public static boolean isValue(String text) {
+    return !text.isBlank()
+        && text.codePoints().allMatch(character -> allowed(character) && !endsLine(character));
+  }
+
   /**
    * A comment of one line. Line ends, and characters that YAML does not allow, become question
    * marks.

@@ -115,9 +115,17 @@ class PrintedPositionTest {
   }
 
   @Test
-  void aNumeralThatMayBeAStringEndsThePositionAndNamesNone() {
+  void aNumeralNamesAStringWhereOtherWordsNamePositions() {
     Passage passage = in(words("3rd pos."), note("B4", 4), words("II"), note("D5", 4));
-    assertThat(held(passage)).containsExactly("B4 3", "D5 ?");
+    assertThat(held(passage)).containsExactly("B4 3", "D5 3");
+    assertThat(held(in(words("3rd pos."), note("B4", 4), words("V"), note("E5", 4))))
+        .containsExactly("B4 3", "E5 5");
+  }
+
+  @Test
+  void aNumeralAloneThatMayBeAStringNamesNoPosition() {
+    Passage passage = in(note("B4", 4), words("II"), note("D5", 4));
+    assertThat(held(passage)).containsExactly("D5 ?");
   }
 
   @Test

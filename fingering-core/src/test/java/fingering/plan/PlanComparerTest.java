@@ -47,7 +47,8 @@ class PlanComparerTest {
   @CsvSource({
     "violin, 3, G4/1 A4/1 B4/1 C5/1 D5/1 E5/1 F#5/1 G5/1 F#5/1 E5/1 D5/1 C5/1 B4/1 A4/1 G4/1",
     "violin, 3, C4/1 D4/1 Eb4/1 F4/1 G4/1 Ab4/1 Bb4/1 C5/1 D5/1 Eb5/1 F5/1 G5/1 Ab5/1 Bb5/1 C6/1",
-    "viola, 3, C4/1 D4/1 E4/1 F4/1 G4/1 A4/1 B4/1 C5/1 D5/1 C5/1 B4/1 A4/1 G4/1 F4/1 E4/1 D4/1 C4/1",
+    "viola, 3, C4/1 D4/1 E4/1 F4/1 G4/1 A4/1 B4/1 C5/1 D5/1 C5/1 B4/1 A4/1 G4/1 F4/1 E4/1 D4/1"
+        + " C4/1",
     "viola, 3, F3/1 G3/1 A3/1 Bb3/1 C4/1 D4/1 E4/1 F4/1 G4/1 A4/1 Bb4/1 C5/1 D5/1 E5/1 F5/1 G5/1",
     "cello, 4, E4/1 F4/1 G4/1 F4/1 E4/1 C4/1 B3/1 A3/1 B3/1 C4/1 E4/1 F4/1 G4/1",
     "bass, 3, G2/1 A2/1 A2/1 G2/1 D2/1 E2/1 D2/1 C3/1 D3/1 C3/1"
@@ -128,6 +129,23 @@ class PlanComparerTest {
         .contains(
             "'3rd position' is there for fewer than half of its stopped notes: this music does not"
                 + " lie in 3rd.");
+  }
+
+  /** Low music with one short high phrase: no column is named for a position it hardly uses. */
+  @Test
+  void aPlanWithFewNotesInTheUpperPositionIsLeftOutWithOneRemark() {
+    Passage passage =
+        Music.on("cello")
+            .tempo("quarter=60")
+            .notes("D2/1 E2/1 F2/1 E2/1 ".repeat(25) + "r/1 E4/1 F4/1 G4/1 F4/1 E4/1 r/1 D2/1");
+    Comparison comparison = comparer(passage).comparePositions(false);
+    assertThat(comparison.plans()).extracting(Plan::name).containsExactly("1st position");
+    assertThat(comparison.remarks())
+        .filteredOn(remark -> remark.contains("is left out"))
+        .allMatch(
+            remark -> remark.matches("'[^']+' is left out: only \\d+ of its \\d+ .*in 4th\\."))
+        .hasSizeBetween(1, 2)
+        .doesNotHaveDuplicates();
   }
 
   @Test

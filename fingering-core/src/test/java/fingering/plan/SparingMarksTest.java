@@ -72,6 +72,9 @@ class SparingMarksTest {
           one finger that slides                            | violin | F#4/1@2 G4/1@3 G#4/1@3 | 1st pos. F#4=2, G#4=3
           a note under the finger of another letter         | violin | F#4/1@2 Ab4/1@3 F#4/1@2 | 1st pos. F#4=2, Ab4=3
           both notes of a double stop, struck again or not  | violin | E4/1 D4+B4/1 D4+B4/1 | 1st pos. E4=1, D4=0, B4=1
+          the fourth finger once in a measure               | violin | G4/1@3 A4/1@4 G4/1@3 A4/1@4 G4/1@3 A4/1@4 | 1st pos. G4=3, A4=4, A4=4
+          in place for four measures, then a reminder       | violin | D5/4@1$2 E5/4@2$2 D5/4@1$2 E5/4@2$2 D5/4@1$2 E5/4@2$2 D5/4@1$2 | 3rd pos. D5=1/2, E5=2
+          none in 1st position                              | violin | F#4/4@2$3 G4/4@3$3 F#4/4 G4/4 F#4/4 G4/4 F#4/4 | 1st pos. F#4=2
           a note struck again                               | violin | G4/1 A4/1@4 A4/1@4 | 1st pos. G4=3, A4=4
           a measure of rest makes a new beginning           | violin | G4/1@3 r/4 F#4/1 G4/1 | 1st pos. G4=3, F#4=2
           a shorter rest makes none                         | violin | G4/1@3 r/3 F#4/1 G4/1 | 1st pos. G4=3

@@ -3,11 +3,18 @@ package fingering.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
+import fingering.plan.Plan;
+import fingering.plan.PlanComparer;
+import fingering.plan.PlannedNote;
+import fingering.scoring.rules.StandardRules;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -138,5 +145,128 @@ class CircleFinderTest {
             "WORDS 1: Allegro",
             "WORDS 1: quarter = 96",
             "REPEAT 3: repeat at the end of this measure: find where to go back to");
+  }
+
+  private static String note(String step, int alter, String accidental) {
+    return "<note><pitch><step>"
+        + step
+        + "</step><alter>"
+        + alter
+        + "</alter><octave>4</octave></pitch><duration>1</duration>"
+        + (accidental.isEmpty() ? "" : "<accidental>" + accidental + "</accidental>")
+        + "</note>";
+  }
+
+  @Test
+  void accidentalOutsideTheKeyIsCircledWhereItIsPrintedAndWhereItHolds() {
+    assertThat(
+            circles(
+                note("F", 1, "sharp")
+                    + note("G", 0, "")
+                    + note("F", 1, "")
+                    + note("F", 0, "natural"),
+                note("F", 0, "") + quarters(3)))
+        .containsExactly(
+            "READING 1: F♯: not in the key",
+            "READING 1: still F♯: the sharp of beat 1 holds",
+            "READING 1: F natural again");
+  }
+
+  @Test
+  void sharpInTheKeyIsNoAccidental() {
+    assertThat(
+            circles(
+                "<attributes><key><fifths>1</fifths></key></attributes>"
+                    + note("F", 1, "").repeat(4)))
+        .isEmpty();
+  }
+
+  @Test
+  void tiedNoteIsNotReadAgain() {
+    String tied =
+        note("F", 1, "sharp")
+            .replace("</note>", "<tie type=\"start\"/></note>")
+            .replace(
+                "<accidental>sharp</accidental><tie type=\"start\"/>",
+                "<tie type=\"start\"/><accidental>sharp</accidental><notations><tied"
+                    + " type=\"start\"/></notations>");
+    String end =
+        note("F", 1, "")
+            .replace(
+                "</note>",
+                "<tie type=\"stop\"/><notations><tied type=\"stop\"/></notations></note>");
+    assertThat(circles(quarters(3) + tied, end + quarters(3)))
+        .containsExactly("READING 1: F♯: not in the key");
+  }
+
+  @Test
+  void newClefIsCircled() {
+    assertThat(
+            circles(
+                quarters(4),
+                "<attributes><clef><sign>C</sign><line>3</line></clef></attributes>" + quarters(4),
+                quarters(4)))
+        .containsExactly("READING 2: alto clef");
+  }
+
+  @Test
+  void signsAlikeAreOneLine() {
+    assertThat(
+            circles(
+                dynamic("f") + quarters(4),
+                dynamic("fz") + quarters(4),
+                dynamic("fz") + quarters(2) + dynamic("fz") + quarters(2),
+                dynamic("fz") + quarters(4)))
+        .containsExactly("SUDDEN 2: fz: sudden; also in m. 3, 4", "DYNAMIC 1: f");
+  }
+
+  @Test
+  void dynamicThatAppliesAlreadyIsNotSudden() {
+    assertThat(
+            circles(
+                dynamic("p") + quarters(4),
+                dynamic("p") + words("sub.") + quarters(4),
+                dynamic("fp") + quarters(4),
+                dynamic("p") + quarters(4)))
+        .containsExactly(
+            "SUDDEN 3: fp: sudden",
+            "DYNAMIC 1: p",
+            "DYNAMIC 2: p, as before",
+            "DYNAMIC 4: p, as before");
+  }
+
+  @Test
+  void softDynamicAfterAnAccentOrACrescendoIsSudden() {
+    assertThat(
+            circles(
+                dynamic("f") + quarters(4),
+                dynamic("sfz") + quarters(4),
+                dynamic("p") + quarters(4),
+                sign("<wedge type=\"crescendo\"/>")
+                    + quarters(3)
+                    + sign("<wedge type=\"stop\"/>")
+                    + quarters(1),
+                dynamic("p") + quarters(4)))
+        .containsExactly(
+            "SUDDEN 2: sfz: sudden",
+            "SUDDEN 3: sudden p after f",
+            "SUDDEN 5: sudden p after the crescendo",
+            "DYNAMIC 1: f",
+            "DYNAMIC 4: crescendo");
+  }
+
+  @Test
+  void shiftsOfAPlanAreCircled() {
+    Score score = ScoreReader.read(ScoreFile.read(Path.of("..", "docs", "demo", "demo.musicxml")));
+    Passage passage = score.passage(PassageRequest.WHOLE);
+    Plan plan =
+        PlanComparer.of(passage, StandardRules.commonPractice(), LeftHand.MEDIUM, ImmutableSet.of())
+            .partlyUpperPlan()
+            .orElseThrow();
+    assertThat(CircleFinder.of(plan, score.printed(passage, Optional.empty())))
+        .filteredOn(circle -> circle.kind() == Circle.Kind.SHIFT)
+        .hasSameSizeAs(plan.notes().stream().filter(PlannedNote::shift).toList())
+        .extracting(Circle::text)
+        .contains("shift to 3rd, finger 1");
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.TuningFile;
+import fingering.lesson.LessonFile;
 import fingering.playability.CheckLevel;
 import fingering.player.Player;
 import fingering.scoring.Weights;
@@ -94,13 +95,16 @@ class MutatedFilesTest {
                 "instrument: bass\nname: own\nstrings: [G2, D2, A1, E1 down to C1]\n",
                 text -> TuningFile.parse("my.yaml", text, instruments).toString()),
             new Kind(
+                Files.readString(docs.resolve("examples").resolve("imke-mill.yaml")),
+                text -> LessonFile.parse("my.yaml", text).toString()),
+            new Kind(
                 Files.readString(docs.resolve("demo").resolve("hearing.yaml")),
                 text -> YamlNode.parse("my.yaml", text).toString()));
   }
 
   @Property(tries = 3000)
   void aMutatedFileIsReadOrRefusedInOneSentence(
-      @ForAll @IntRange(max = 4) int kind,
+      @ForAll @IntRange(max = 5) int kind,
       @ForAll @IntRange(min = 1, max = 6) int mutations,
       @ForAll long seed) {
     Random random = new Random(seed);
@@ -113,7 +117,7 @@ class MutatedFilesTest {
 
   @Property(tries = 1000)
   void aTextOfSignsIsReadOrRefusedInOneSentence(
-      @ForAll @IntRange(max = 4) int kind, @ForAll long seed) {
+      @ForAll @IntRange(max = 5) int kind, @ForAll long seed) {
     Random random = new Random(seed);
     StringBuilder text = new StringBuilder();
     for (int i = random.nextInt(20); i >= 0; i--) {

@@ -4,7 +4,7 @@ import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.cli.audition.AuditionSheet.Entry;
-import fingering.cli.file.DemandKeys;
+import fingering.demand.DemandKeys;
 import fingering.demand.DemandParser;
 import fingering.demand.Skill;
 import fingering.tables.FingeringException;

@@ -15,11 +15,13 @@ import fingering.cli.help.ProgramVersion;
 import fingering.cli.option.CheckOptions;
 import fingering.cli.option.CheckOutput;
 import fingering.cli.option.Converters;
+import fingering.cli.option.LessonOption;
 import fingering.cli.option.LevelOption;
 import fingering.cli.option.TuneOptions;
 import fingering.cli.terminal.ProgressBar;
 import fingering.cli.terminal.Screen;
 import fingering.cli.text.CheckText;
+import fingering.lesson.StoredLesson;
 import fingering.page.CheckPage;
 import fingering.playability.CheckLevel;
 import fingering.playability.Severity;
@@ -55,6 +57,8 @@ final class CheckCommand extends BaseCommand {
       description =
           "Scores (MusicXML or ABC notation), folders (searched for .musicxml, .xml and .mxl), or patterns such as 'parts/*.mxl'.")
   List<String> scores = List.of();
+
+  @Mixin LessonOption lesson = new LessonOption();
 
   @Mixin LevelOption level = new LevelOption();
 
@@ -93,6 +97,7 @@ final class CheckCommand extends BaseCommand {
 
   @Override
   public Integer call() {
+    lesson.read().filter(stored -> scores.isEmpty()).ifPresent(this::take);
     checkOptions();
     if (level.printed.isPresent()) {
       output.checkSettings();
@@ -103,6 +108,12 @@ final class CheckCommand extends BaseCommand {
     int code = check(level.read(), spec.commandLine().getErr());
     output.report(spec);
     return code;
+  }
+
+  private void take(StoredLesson stored) {
+    scores = List.of(stored.scoreFile().toString());
+    checked.from(stored);
+    reading.tune = reading.tune.or(stored.lesson()::tune);
   }
 
   private void checkOptions() {

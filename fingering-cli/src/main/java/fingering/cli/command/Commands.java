@@ -32,6 +32,7 @@ public final class Commands {
           MarksCommand.class,
           PracticeCommand.class,
           JournalCommand.class,
+          LessonCommand.class,
           ScaleCommand.class,
           AuditionCommand.class,
           ChartCommand.class,

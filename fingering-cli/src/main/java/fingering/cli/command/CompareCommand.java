@@ -3,18 +3,26 @@ package fingering.cli.command;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.BriefFile;
 import fingering.cli.json.PlanJson;
+import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.DetailOptions;
 import fingering.cli.option.NextCommand;
+import fingering.cli.option.LessonPassages;
+import fingering.cli.option.LessonPlans;
+import fingering.cli.option.LessonsOption;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlanName;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.SaveLessonOption;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.terminal.Screen;
+import fingering.cli.text.LessonsText;
 import fingering.cli.text.PageOutput;
 import fingering.cli.text.PlansText;
+import fingering.lesson.LessonPlan;
+import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
 import fingering.musicxml.file.ScoreFile;
 import fingering.plan.Brief;
@@ -24,6 +32,7 @@ import fingering.plan.PlanComparer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -53,6 +62,17 @@ final class CompareCommand extends BaseCommand {
 
   @Mixin ScoreOptions reading = new ScoreOptions();
 
+  @Mixin LessonsOption lessons = new LessonsOption();
+
+  @Mixin SaveLessonOption saving = new SaveLessonOption();
+
+  @Option(
+      names = "--choose",
+      paramLabel = "PLAN",
+      description =
+          "With --save-lesson: the plan that the lesson takes: first, third, partly, second, free, or the name of a plan of your own.")
+  Optional<String> choose = Optional.empty();
+
   @Option(
       names = "--with-second",
       description = "Add the plan that shows 1st, 2nd and 3rd position.")
@@ -81,16 +101,58 @@ final class CompareCommand extends BaseCommand {
 
   @Override
   public Integer call() {
-    return compare(score.read());
+    ImmutableList<StoredLesson> read = lessons.read();
+    saving.check();
+    if (choose.isPresent() && !saving.given()) {
+      throw usageError("--choose says which plan --save-lesson saves; give --save-lesson too");
+    }
+    if (read.size() > 1) {
+      return sideBySide(read);
+    }
+    Optional<StoredLesson> lesson = read.stream().findFirst();
+    lesson.ifPresent(this::take);
+    ImmutableList<LessonPlan> toSave = plansToSave(lesson);
+    int code = compare(score.read(), lesson);
+    if (saving.given()) {
+      saving.save(
+          saving.choosing(saving.typed(lesson, score, reading, player), toSave), lesson, spec);
+    }
+    return code;
   }
 
-  int compare(ScoreFile file) {
+  /** Read before the plans are made, so that a wrong name is reported at once. */
+  private ImmutableList<LessonPlan> plansToSave(Optional<StoredLesson> lesson) {
+    return saving.given()
+        ? Converters.parsed(spec, () -> LessonPlans.chosen(choose, plans, demands, lesson))
+        : ImmutableList.of();
+  }
+
+  /** Takes from a lesson what is not typed. */
+  private void take(StoredLesson lesson) {
+    score.from(lesson);
+    reading.from(lesson);
+    player.from(lesson);
+  }
+
+  private int sideBySide(ImmutableList<StoredLesson> all) {
+    if (saving.given() || output.format() != OutputOptions.Format.TEXT) {
+      throw usageError(
+          "several lessons are printed side by side as text; leave out --save-lesson and --format");
+    }
+    output.check();
+    output.print(LessonsText.of(LessonPassages.of(all), Screen.columns(), output.style()), spec);
+    return ExitCode.DONE;
+  }
+
+  int compare(ScoreFile file, Optional<StoredLesson> lesson) {
     output.check();
     PlanningContext planning = PlanningContext.read(file, reading, player);
     ImmutableList<Brief> own = ownBriefs(planning.passage());
     PlanComparer comparer = planning.comparer(player, demands, true);
     Comparison comparison =
-        own.isEmpty() ? comparer.comparePositions(withSecond) : comparer.compareBriefs(own);
+        own.isEmpty()
+            ? withLesson(comparer.comparePositions(withSecond), lesson, planning)
+            : comparer.compareBriefs(own);
     String text =
         switch (output.format()) {
           case TEXT ->
@@ -121,13 +183,27 @@ final class CompareCommand extends BaseCommand {
     if (spec.name().equals(DemoCommand.NAME)) {
       return List.of("fingering compare part.musicxml");
     }
+    Optional<String> choice =
+        plan.name().equals(PlanComparer.AS_PRINTED)
+            ? Optional.of("--keep-printed")
+            : PlanName.named(plan).map(name -> "--choose " + name.word());
     List<String> more =
-        List.of(
-            plan.name().equals(PlanComparer.AS_PRINTED)
-                ? "--keep-printed"
-                : "--choose " + PlanName.of(plan),
-            "--write marked.musicxml");
+        Stream.concat(choice.stream(), Stream.of("--write marked.musicxml")).toList();
     return NextCommand.lines(spec, "plan", more, Screen.columns() - INDENT);
+  }
+
+  /** The usual plans, and those of the lesson. */
+  private Comparison withLesson(
+      Comparison usual, Optional<StoredLesson> lesson, PlanningContext planning) {
+    ImmutableList.Builder<Plan> all = ImmutableList.builder();
+    all.addAll(usual.plans());
+    lesson.ifPresent(
+        stored ->
+            LessonPlans.own(stored)
+                .forEach(
+                    plan -> all.add(LessonPlans.plan(stored, plan, planning, player, demands))));
+    return new Comparison(
+        usual.passage(), all.build(), usual.remarks(), usual.details());
   }
 
   /** The briefs to compare instead of the usual plans. */

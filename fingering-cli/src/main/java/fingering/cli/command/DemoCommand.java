@@ -8,6 +8,7 @@ import fingering.musicxml.file.ScoreFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -38,7 +39,7 @@ final class DemoCommand extends BaseCommand {
       compare.player.weights = weights;
       compare.detail = detail;
       compare.withSecond = true;
-      return compare.compare(ScoreFile.of(score, ImmutableList.of()));
+      return compare.compare(ScoreFile.of(score, ImmutableList.of()), Optional.empty());
     }
   }
 }

@@ -4,12 +4,16 @@ import com.google.common.collect.ImmutableList;
 import fingering.cli.file.WrittenFiles;
 import fingering.cli.option.ChartOutput;
 import fingering.cli.option.Converters;
+import fingering.cli.option.LessonOption;
 import fingering.cli.option.OutputFile;
 import fingering.cli.practice.JournalText;
 import fingering.cli.practice.ProgressSvg;
 import fingering.cli.terminal.Screen;
 import fingering.demand.MeasureSpan;
+import fingering.lesson.Hearing;
+import fingering.lesson.StoredLesson;
 import fingering.music.Tempo;
+import fingering.musicxml.SelectionException;
 import fingering.practice.Journal;
 import fingering.practice.JournalEntry;
 import fingering.practice.JournalFile;
@@ -46,11 +50,21 @@ final class JournalCommand extends BaseCommand {
     @Option(
         names = "--journal",
         paramLabel = "FILE",
-        description = "The journal. Default: practice.journal in this folder.")
-    Path path = Path.of("practice.journal");
+        description =
+            "The journal. Default: that of the lesson, else practice.journal in this folder.")
+    Optional<Path> path = Optional.empty();
 
-    JournalFile file() {
-      return new JournalFile(path);
+    @Mixin LessonOption lesson = new LessonOption();
+
+    /** The journal that is typed, that of the lesson, or the usual one. */
+    Path path(Optional<StoredLesson> stored) {
+      if (path.isEmpty() && stored.filter(one -> one.journalFile().isEmpty()).isPresent()) {
+        throw new SelectionException(
+            "%s names no journal: add a line such as 'journal: %s.journal' to it, or give --journal."
+                .formatted(stored.get().file(), stored.get().name()));
+      }
+      return path.or(() -> stored.flatMap(StoredLesson::journalFile))
+          .orElse(Path.of("practice.journal"));
     }
   }
 
@@ -104,12 +118,13 @@ final class JournalCommand extends BaseCommand {
               clean,
               measures.orElse(MeasureSpan.WHOLE),
               note);
-      Journal whole = journal.file().add(entry);
+      Path path = journal.path(journal.lesson.read());
+      Journal whole = new JournalFile(path).add(entry);
       Journal added = new Journal(ImmutableList.of(entry), whole.badLines(), whole.remarks());
       spec.commandLine()
           .getOut()
           .print(JournalText.of(added, Screen.columns(), new OutputFile().style()));
-      WrittenFiles.report(spec, journal.path);
+      WrittenFiles.report(spec, path);
       return ExitCode.DONE;
     }
   }
@@ -140,7 +155,9 @@ final class JournalCommand extends BaseCommand {
     @Override
     public Integer call() {
       output.check();
-      Journal entries = journal.file().read();
+      Optional<StoredLesson> lesson = journal.lesson.read();
+      Journal entries = new JournalFile(journal.path(lesson)).read();
+      to = to.or(() -> lesson.flatMap(one -> one.lesson().hearing()).flatMap(Hearing::tempo));
       String text =
           switch (output.format()) {
             case TEXT -> JournalText.of(entries, Screen.columns(), output.style());

@@ -9,13 +9,16 @@ import fingering.cli.json.PlanJson;
 import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.DetailOptions;
+import fingering.cli.option.LessonOption;
 import fingering.cli.option.NextCommand;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.SaveLessonOption;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
+import fingering.cli.option.WriteOptions;
 import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.Screen;
 import fingering.cli.text.ChoicesText;
@@ -23,17 +26,16 @@ import fingering.cli.text.PageOutput;
 import fingering.cli.text.PlansText;
 import fingering.cli.text.WhyText;
 import fingering.demand.MeasureSpan;
+import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
 import fingering.music.MeasureBeat;
 import fingering.music.Passage;
-import fingering.musicxml.marking.NoteMarks;
-import fingering.musicxml.marking.ScoreMarker;
 import fingering.plan.Alternative;
 import fingering.plan.Brief;
 import fingering.plan.Choice;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
-import fingering.plan.PlanMarks;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -68,6 +70,10 @@ final class PlanCommand extends BaseCommand {
 
   @Mixin ScoreOptions reading = new ScoreOptions();
 
+  @Mixin LessonOption lessonOption = new LessonOption();
+
+  @Mixin SaveLessonOption saving = new SaveLessonOption();
+
   @Mixin PlanChoice chosen = new PlanChoice();
 
   @Option(
@@ -93,17 +99,7 @@ final class PlanCommand extends BaseCommand {
           "List fingerings of these measures (17 or 17-18), best first, and what each changes before and after: 4, or as many as --best gives.")
   Optional<MeasureSpan> choices = Optional.empty();
 
-  @Option(
-      names = "--write",
-      paramLabel = "MARKED",
-      description = "Write the plan into a new copy of the score (.musicxml, .xml or .mxl).")
-  Optional<Path> write = Optional.empty();
-
-  @Option(
-      names = "--sparing",
-      description =
-          "With --write: mark only what a player needs: shifts, fourth fingers instead of open strings, stretches, slides, double stops. Leave it out to reuse the plan with --keep-printed.")
-  boolean sparing;
+  @Mixin WriteOptions writing = new WriteOptions();
 
   @Option(
       names = "--brief",
@@ -121,6 +117,10 @@ final class PlanCommand extends BaseCommand {
 
   @Override
   public Integer call() {
+    boolean replaced = chosen.given();
+    Optional<StoredLesson> lesson = lessonOption.read();
+    lesson.ifPresent(this::take);
+    saving.check();
     chosen.check();
     if (choices.isPresent() && why.isPresent()) {
       throw usageError(
@@ -129,9 +129,7 @@ final class PlanCommand extends BaseCommand {
     if (output.format().drawn() && (choices.isPresent() || why.isPresent())) {
       throw usageError("--why and --choices print text or json only; leave out html and svg");
     }
-    if (sparing && write.isEmpty()) {
-      throw usageError("--sparing changes how --write marks the copy; give --write too");
-    }
+    writing.check(reading);
     best.ifPresent(this::checkBest);
     output.check();
     PlanningContext planning = PlanningContext.read(score.read(), reading, player);
@@ -143,7 +141,24 @@ final class PlanCommand extends BaseCommand {
               : one(comparer, planning, files);
       output.print(text, files, spec);
     }
+    if (saving.given()) {
+      Lesson typed = saving.typed(lesson, score, reading, player);
+      saving.save(
+          saving.choosing(typed, chosen.forLesson(demands, lesson, replaced).stream().toList()),
+          lesson,
+          spec);
+    }
     return ExitCode.DONE;
+  }
+
+  /** Takes from a lesson what is not typed. The best plans, and a brief, replace its plan. */
+  private void take(StoredLesson lesson) {
+    score.from(lesson);
+    reading.from(lesson);
+    player.from(lesson);
+    if (briefFile.isEmpty() && (best.isEmpty() || choices.isPresent())) {
+      chosen.from(lesson, demands);
+    }
   }
 
   private void checkBest(int plans) {
@@ -159,7 +174,7 @@ final class PlanCommand extends BaseCommand {
     if (!chosen.isFree()) {
       throw usageError("--best shows the cheapest plans; leave out --choose");
     }
-    if (write.isPresent()) {
+    if (writing.wanted()) {
       throw usageError("--write writes one plan and --best shows several; give only one");
     }
   }
@@ -201,11 +216,7 @@ final class PlanCommand extends BaseCommand {
     Optional<String> explanation =
         why.map(when -> why(when, plan, comparer, context))
             .or(() -> choices.map(span -> choices(span, plan, comparer, context)));
-    if (write.isPresent()) {
-      files.score(
-          planning.file().stage(ScoreMarker.mark(planning.file().text(), marks(plan)), write.get()),
-          write.get());
-    }
+    writing.write(plan, planning, files);
     if (explanation.isPresent()) {
       return explanation.get();
     }
@@ -231,8 +242,8 @@ final class PlanCommand extends BaseCommand {
 
   /** The command that writes the plan, or if it is being written, the one that practises it. */
   private List<String> next() {
-    List<String> choice = chosen.isFree() ? List.of() : List.of("--choose " + chosen.name());
-    return write.isEmpty()
+    List<String> choice = chosen.isFree() ? List.of() : List.of("--choose " + chosen.name().word());
+    return !writing.wanted()
         ? NextCommand.lines(
             spec,
             "plan",
@@ -243,10 +254,6 @@ final class PlanCommand extends BaseCommand {
             "practice",
             Lists.newArrayList(Iterables.concat(choice, List.of("--from 60 --to 80 --by DATE"))),
             Screen.columns() - CompareCommand.INDENT);
-  }
-
-  private ImmutableList<NoteMarks> marks(Plan plan) {
-    return sparing ? PlanMarks.sparing(plan) : PlanMarks.of(plan);
   }
 
   private Brief brief(Passage passage) {

@@ -6,20 +6,27 @@ import fingering.cli.file.NewFiles;
 import fingering.cli.file.OutputPaths;
 import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
+import fingering.cli.option.LessonOption;
+import fingering.cli.option.MidiOptions;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.PracticeOutput;
+import fingering.cli.option.SaveLessonOption;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.practice.JournalText;
 import fingering.cli.practice.PracticeCalendar;
+import fingering.cli.practice.PracticeMidi;
 import fingering.cli.practice.PracticeText;
 import fingering.cli.practice.PracticeWords;
 import fingering.cli.practice.ProgressSvg;
 import fingering.cli.practice.SpotsText;
 import fingering.cli.terminal.Screen;
 import fingering.demand.MeasureSpan;
+import fingering.lesson.Hearing;
+import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
 import fingering.music.Tempo;
 import fingering.page.PracticeContent;
 import fingering.page.PracticePage;
@@ -37,6 +44,7 @@ import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -67,24 +75,25 @@ final class PracticeCommand extends BaseCommand {
       paramLabel = "MARK",
       converter = Converters.TempoConverter.class,
       description =
-          "The tempo that is clean now, such as quarter=72. A clean tempo in the journal overrides it.")
+          "The tempo that is clean now, such as quarter=72. A clean tempo in the journal overrides"
+              + " it.")
   Optional<Tempo> from = Optional.empty();
 
   @Option(
       names = "--to",
       paramLabel = "MARK",
-      required = true,
       converter = Converters.TempoConverter.class,
-      description = "The opening tempo at the performance.")
-  Tempo to;
+      description =
+          "The opening tempo at the performance. Required without a lesson that names it.")
+  Optional<Tempo> to = Optional.empty();
 
   @Option(
       names = "--by",
       paramLabel = "DATE",
-      required = true,
       converter = Converters.DateConverter.class,
-      description = "The day of the performance: 2026-12-12.")
-  LocalDate by;
+      description =
+          "The day of the performance: 2026-12-12. Required without a lesson that names it.")
+  Optional<LocalDate> by = Optional.empty();
 
   @Option(
       names = "--today",
@@ -105,7 +114,8 @@ final class PracticeCommand extends BaseCommand {
       names = "--metronome",
       paramLabel = "KIND",
       description =
-          "exact (the default): every whole number; traditional: the marks of a pendulum metronome.")
+          "exact (the default): every whole number; traditional: the marks of a pendulum"
+              + " metronome.")
   MetronomeScale metronome = MetronomeScale.EXACT;
 
   @Option(
@@ -126,6 +136,8 @@ final class PracticeCommand extends BaseCommand {
       description = "Write an exercise for each practice spot into this folder (MusicXML).")
   Optional<Path> exercises = Optional.empty();
 
+  @Mixin MidiOptions midi = new MidiOptions();
+
   @Mixin PlanChoice chosen = new PlanChoice();
 
   @Mixin ScoreOptions reading = new ScoreOptions();
@@ -134,15 +146,25 @@ final class PracticeCommand extends BaseCommand {
 
   @Mixin PlayerOptions player = new PlayerOptions();
 
+  @Mixin LessonOption lessonOption = new LessonOption();
+
+  @Mixin SaveLessonOption saving = new SaveLessonOption();
+
   @Mixin PracticeOutput output = new PracticeOutput();
 
   private final Clock clock = Clock.system(ZoneId.systemDefault());
 
   @Override
   public Integer call() {
+    boolean replaced = chosen.given();
+    Optional<StoredLesson> lesson = lessonOption.read();
+    lesson.ifPresent(this::take);
+    requireGoal();
     output.check();
+    saving.check();
     chosen.check();
     calendar.ifPresent(path -> OutputPaths.requireNew(path, "--calendar"));
+    midi.check();
     PlanningContext planning = PlanningContext.read(score.read(), reading, player);
     Plan plan =
         chosen.plan(
@@ -155,9 +177,9 @@ final class PracticeCommand extends BaseCommand {
             planning.scoringContext().level(),
             new PracticePlan.Request(
                 from,
-                to,
+                to.orElseThrow(),
                 today.orElseGet(() -> LocalDate.now(clock)),
-                by,
+                by.orElseThrow(),
                 ImmutableSet.copyOf(rest),
                 metronome),
             entries);
@@ -177,15 +199,60 @@ final class PracticeCommand extends BaseCommand {
                   words,
                   entries,
                   SpotsText.paragraphs(spots, written),
-                  CircleFinder.of(planning.passage(), planning.printed()));
+                  CircleFinder.of(plan, planning.printed()));
         };
     try (NewFiles files = new NewFiles()) {
       written.ifPresent(all -> all.write(files));
       calendar.ifPresent(
-          path -> files.text(PracticeCalendar.of(practice, clock.instant()), path, "--calendar"));
+          path ->
+              files.text(
+                  PracticeCalendar.of(practice, score.fileName(), clock.instant()),
+                  path,
+                  "--calendar"));
+      midi.file()
+          .ifPresent(
+              path ->
+                  files.bytes(
+                      PracticeMidi.of(plan.passage(), midi.tempo(practice)), path, "--midi"));
       output.print(text, files, spec);
     }
+    if (saving.given()) {
+      Lesson typed =
+          saving.choosing(
+              saving.typed(lesson, score, reading, player),
+              chosen.forLesson(demands, lesson, replaced).stream().toList());
+      saving.save(saving.with(typed, new Hearing(by, to), journal), lesson, spec);
+    }
     return ExitCode.DONE;
+  }
+
+  /** Takes from a lesson what is not typed. */
+  private void take(StoredLesson lesson) {
+    score.from(lesson);
+    reading.from(lesson);
+    player.from(lesson);
+    chosen.from(lesson, demands);
+    to = to.or(() -> lesson.lesson().hearing().flatMap(Hearing::tempo));
+    by = by.or(() -> lesson.lesson().hearing().flatMap(Hearing::date));
+    journal = journal.or(lesson::journalFile);
+  }
+
+  private void requireGoal() {
+    List<String> names = new ArrayList<>();
+    List<String> examples = new ArrayList<>();
+    if (to.isEmpty()) {
+      names.add("--to MARK");
+      examples.add("--to quarter=96");
+    }
+    if (by.isEmpty()) {
+      names.add("--by DATE");
+      examples.add("--by 2026-12-12");
+    }
+    if (!names.isEmpty()) {
+      throw usageError(
+          "give %s too, such as %s"
+              .formatted(String.join(" and ", names), String.join(" ", examples)));
+    }
   }
 
   private String page(
@@ -204,7 +271,7 @@ final class PracticeCommand extends BaseCommand {
             words.rows(),
             words.figures(),
             circles,
-            ProgressSvg.drawn(entries, Optional.of(to), ProgressSvg.Size.PAGE),
+            ProgressSvg.drawn(entries, to, ProgressSvg.Size.PAGE),
             journalRemarks(entries),
             PracticeText.CARE));
   }

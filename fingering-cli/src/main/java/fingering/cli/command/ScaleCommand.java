@@ -180,8 +180,7 @@ final class ScaleCommand extends BaseCommand {
 
   private static void write(PlannedScale planned, Path target, NewFiles files) {
     ScoreFile file = planned.exercise().file();
-    files.score(
-        file.stage(ScoreMarker.mark(file.text(), PlanMarks.of(planned.plan())), target), target);
+    files.score(file, ScoreMarker.mark(file.text(), PlanMarks.of(planned.plan())), target);
   }
 
   private String text(PlannedScale planned, ScoringContext context, LeftHand left) {

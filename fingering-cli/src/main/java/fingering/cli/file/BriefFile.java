@@ -2,7 +2,10 @@ package fingering.cli.file;
 
 import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
+import fingering.demand.DemandKeys;
 import fingering.demand.DemandParser;
+import fingering.lesson.LessonPlan;
 import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.tables.FingeringException;
@@ -91,6 +94,32 @@ public final class BriefFile {
    * @throws FingeringException if the text is not a brief
    */
   public static Brief typed(String text, Passage passage) {
+    Brief.Builder brief = Brief.builder(halves(text).get(0));
+    DemandParser demands = PlanFile.demands(passage, Path.of(""));
+    typedDemands(text).forEach((key, value) -> demands.read(key, value).forEach(brief::addDemand));
+    return brief.build();
+  }
+
+  /**
+   * A brief as typed, as a plan of a lesson.
+   *
+   * @throws FingeringException if the text is not a brief, or asks for nothing
+   */
+  public static LessonPlan typedPlan(String text) {
+    return new LessonPlan(halves(text).get(0), Optional.empty(), typedDemands(text));
+  }
+
+  private static ImmutableListMultimap<String, String> typedDemands(String text) {
+    ImmutableListMultimap.Builder<String, String> demands = ImmutableListMultimap.builder();
+    for (String part : PARTS.split(halves(text).get(1))) {
+      List<String> words = Splitter.on(' ').limit(2).trimResults().splitToList(part);
+      demands.put(words.get(0), words.size() == 2 ? words.get(1) : "");
+    }
+    return demands.build();
+  }
+
+  /** The name, and the demands. */
+  private static List<String> halves(String text) {
     List<String> halves = Splitter.on('=').limit(2).trimResults().splitToList(text);
     if (halves.size() < 2 || halves.get(0).isEmpty()) {
       throw new FingeringException(
@@ -99,13 +128,6 @@ public final class BriefFile {
               + "' is not a plan to compare; write a name and what the plan must meet:"
               + " 'up early=show 3=8; avoid open-strings'.");
     }
-    Brief.Builder brief = Brief.builder(halves.get(0));
-    DemandParser demands = PlanFile.demands(passage, Path.of(""));
-    for (String part : PARTS.split(halves.get(1))) {
-      List<String> words = Splitter.on(' ').limit(2).trimResults().splitToList(part);
-      String value = words.size() == 2 ? words.get(1) : "";
-      demands.read(words.get(0), value).forEach(brief::addDemand);
-    }
-    return brief.build();
+    return halves;
   }
 }

@@ -17,7 +17,7 @@ public enum FileForm {
   YAML("yaml", "", "yaml", "yml"),
   SCORE("a score", "--write", "musicxml", "mxl", "xml", "abc"),
   CALENDAR("a calendar", "--calendar", "ics"),
-  MIDI("midi", "", "mid", "midi"),
+  MIDI("midi", "--midi", "mid", "midi"),
   PDF("pdf", "", "pdf"),
   IMAGE("such a picture", "", "png", "jpg", "jpeg", "gif");
 

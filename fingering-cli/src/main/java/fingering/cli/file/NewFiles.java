@@ -17,7 +17,8 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * The new files and folders that one command writes. Each is first written beside its target under
- * another name. When all are complete, all appear, or none does.
+ * another name. When all are complete, all appear, or none does. A file that the program wrote
+ * before is replaced, if nobody has changed it since; no other file is.
  */
 public final class NewFiles implements AutoCloseable {
   /** A file or folder that has not appeared yet. */
@@ -34,6 +35,9 @@ public final class NewFiles implements AutoCloseable {
 
     /** Deletes it before it has appeared. */
     void discard();
+
+    /** Deletes what was kept to undo it, after all files have appeared. */
+    default void settle() {}
   }
 
   private final List<Unfinished> all = new ArrayList<>();
@@ -60,24 +64,41 @@ public final class NewFiles implements AutoCloseable {
     reported.forEach(file -> WrittenFiles.report(command, file));
   }
 
-  /** Adds a score. */
-  public void score(StagedScore score, Path target) {
+  /**
+   * Adds a changed text of a score. A file of that name is replaced only if it is a score that the
+   * program wrote and nobody has changed since, and is not the score that was read.
+   *
+   * @param text the text to write, usually that of the score with marks
+   */
+  public void score(ScoreFile file, String text, Path target) {
+    // A file that appears meanwhile, of another program or of this command, is not replaced.
+    boolean there = Files.exists(target);
+    StagedScore score =
+        file.stage(OwnFiles.marked(text), target, path -> there && OwnFiles.isUnchangedScore(path));
+    ReplacedFile replaced = new ReplacedFile(target);
     add(
         target,
         new Unfinished() {
           @Override
           public void appear() {
+            replaced.keep();
             score.moveIntoPlace();
           }
 
           @Override
           public void undo() {
-            delete(target, target);
+            replaced.restore();
           }
 
           @Override
           public void discard() {
             score.close();
+            replaced.forget();
+          }
+
+          @Override
+          public void settle() {
+            replaced.forget();
           }
         });
   }
@@ -88,15 +109,31 @@ public final class NewFiles implements AutoCloseable {
    * @param option the option that names the file, for messages
    */
   public void text(String text, Path file, String option) {
+    bytes(OwnFiles.marked(text).getBytes(StandardCharsets.UTF_8), file, option);
+  }
+
+  /**
+   * Writes a file.
+   *
+   * @param option the option that names the file, for messages
+   */
+  public void bytes(byte[] content, Path file, String option) {
     Path target = file.toAbsolutePath();
     Path part = ScoreFile.temporarySibling(target);
+    ReplacedFile replaced = new ReplacedFile(file);
+    boolean there = Files.exists(target);
     add(
         file,
         new Unfinished() {
           @Override
           public void appear() {
             try {
-              Files.move(part, target);
+              if (there && OwnFiles.isUnchangedPage(target)) {
+                replaced.keep();
+                ReplacedFile.moveOver(part, target);
+              } else {
+                Files.move(part, target);
+              }
             } catch (FileAlreadyExistsException e) {
               throw OutputPaths.existing(file, option);
             } catch (IOException e) {
@@ -106,21 +143,22 @@ public final class NewFiles implements AutoCloseable {
 
           @Override
           public void undo() {
-            delete(target, file);
+            replaced.restore();
           }
 
           @Override
           public void discard() {
             delete(part, file);
+            replaced.forget();
+          }
+
+          @Override
+          public void settle() {
+            replaced.forget();
           }
         });
     try {
-      Files.writeString(
-          part,
-          text,
-          StandardCharsets.UTF_8,
-          StandardOpenOption.CREATE_NEW,
-          StandardOpenOption.WRITE);
+      Files.write(part, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     } catch (IOException e) {
       throw OutputPaths.unwritable(file, e);
     }
@@ -170,6 +208,7 @@ public final class NewFiles implements AutoCloseable {
         moved.add(file);
       }
       published = true;
+      moved.forEach(Unfinished::settle);
     } finally {
       if (!published) {
         Lists.reverse(moved).forEach(Unfinished::undo);

@@ -11,13 +11,14 @@ public final class OutputPaths {
   private OutputPaths() {}
 
   /**
-   * Checks that a file can be made: it does not exist, and its folder does.
+   * Checks that a file can be made: it does not exist, or the program wrote it and nobody has
+   * changed it since; and its folder exists.
    *
    * @param option the option that names the file, for the message
    * @throws UnwritableScoreException if it cannot be made
    */
   public static void requireNew(Path file, String option) {
-    if (Files.exists(file)) {
+    if (Files.exists(file) && !OwnFiles.isUnchangedPage(file)) {
       throw existing(file, option);
     }
     Path folder = file.toAbsolutePath().getParent();

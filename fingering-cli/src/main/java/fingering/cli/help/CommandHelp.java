@@ -9,12 +9,15 @@ import fingering.cli.option.DemandOptions;
 import fingering.cli.option.DetailOptions;
 import fingering.cli.option.HandOptions;
 import fingering.cli.option.InstrumentOptions;
+import fingering.cli.option.LessonOption;
+import fingering.cli.option.LessonsOption;
 import fingering.cli.option.LimitOptions;
 import fingering.cli.option.OutputFile;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PartOptions;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.PracticeOutput;
+import fingering.cli.option.SaveLessonOption;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.option.TuneOptions;
@@ -35,6 +38,7 @@ public final class CommandHelp extends Help {
   private static final String MUSIC = "The music";
   private static final String INSTRUMENT = "Instrument and hand";
   private static final String PLAYER = "The player and the costs";
+  private static final String LESSON = "The lesson";
   private static final String OUTPUT = "Output";
   private static final String HELP = "Help";
 
@@ -52,6 +56,9 @@ public final class CommandHelp extends Help {
           .put(PlayerOptions.class, PLAYER)
           .put(WeightsOptions.class, PLAYER)
           .put(DemandOptions.class, "What the plan must do")
+          .put(LessonOption.class, LESSON)
+          .put(LessonsOption.class, LESSON)
+          .put(SaveLessonOption.class, LESSON)
           .put(OutputOptions.class, OUTPUT)
           .put(DetailOptions.class, OUTPUT)
           .put(OutputFile.class, OUTPUT)

@@ -1,6 +1,7 @@
 package fingering.cli.option;
 
 import com.google.common.collect.ImmutableList;
+import fingering.lesson.StoredLesson;
 import fingering.music.Tempo;
 import fingering.playability.CheckRequest;
 import fingering.playability.Forces;
@@ -47,6 +48,15 @@ public final class CheckOptions {
   /** The request that the options make. */
   public CheckRequest request() {
     return new CheckRequest(ImmutableList.copyOf(parts), instrument, tempo, forces, build::apply);
+  }
+
+  /** Takes the part and the tempo of a lesson, where nothing else is typed. */
+  public void from(StoredLesson lesson) {
+    if (parts.isEmpty()) {
+      parts = lesson.lesson().part().stream().toList();
+      instrument = parts.isEmpty() ? Optional.empty() : instrument.or(lesson.lesson()::instrument);
+    }
+    tempo = tempo.or(lesson.lesson()::tempo);
   }
 
   /** Whether an instrument is given, but no part that it applies to. */

@@ -1,20 +1,23 @@
 package fingering.cli.option;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
 import fingering.cli.file.PlanFile;
 import fingering.demand.AllowPositions;
 import fingering.demand.Demand;
 import fingering.demand.DemandParser;
 import fingering.demand.MeasureSpan;
+import fingering.lesson.LessonPlan;
+import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
 import fingering.plan.Brief;
 import fingering.tables.Position;
 import java.nio.file.Path;
-import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -29,7 +32,8 @@ public final class DemandOptions {
       names = "--allow",
       paramLabel = "POSITIONS",
       description =
-          "Use only these positions: 1,half. Add @9-16 for measures 9 to 16 only; --strings and --avoid accept measures too. All these options may be repeated.")
+          "Use only these positions: 1,half. Add @9-16 for measures 9 to 16 only; --strings and"
+              + " --avoid accept measures too. All these options may be repeated.")
   List<String> allow = List.of();
 
   @Option(
@@ -42,7 +46,8 @@ public final class DemandOptions {
       names = "--avoid",
       paramLabel = "THINGS",
       description =
-          "Avoid these: open-strings, first-finger, second-finger, third-finger, fourth-finger, thumb, extensions, harmonics.")
+          "Avoid these: open-strings, first-finger, second-finger, third-finger, fourth-finger,"
+              + " thumb, extensions, harmonics.")
   List<String> avoid = List.of();
 
   @Option(
@@ -55,14 +60,16 @@ public final class DemandOptions {
       names = "--fix",
       paramLabel = "M.BEAT=STRING/FINGER",
       description =
-          "Fix one note, here on beat 3 of measure 12: 12.3=III/4 (string III, finger 4), 12.3=III, 12.3=/4, or 12.3=III/4@3 (in 3rd position).")
+          "Fix one note, here on beat 3 of measure 12: 12.3=III/4 (string III, finger 4), 12.3=III,"
+              + " 12.3=/4, or 12.3=III/4@3 (in 3rd position).")
   List<String> fix = List.of();
 
   @Option(
       names = "--keep-plan",
       paramLabel = "FILE@MEASURES",
       description =
-          "Finger notes as in an earlier plan, saved with 'plan --format json': plan.json, or plan.json@9-16 for some measures.")
+          "Finger notes as in an earlier plan, saved with 'plan --format json': plan.json, or"
+              + " plan.json@9-16 for some measures.")
   List<String> keepPlan = List.of();
 
   @Option(
@@ -81,7 +88,8 @@ public final class DemandOptions {
       names = "--show-shift",
       paramLabel = "KIND=TIMES",
       description =
-          "Show this many shifts or more: any=3, up=2, first-finger=1, 'up same-finger=2'. The kinds are those of player files.")
+          "Show this many shifts or more: any=3, up=2, first-finger=1, 'up same-finger=2'. The"
+              + " kinds are those of player files.")
   List<String> showShift = List.of();
 
   @Option(
@@ -90,8 +98,65 @@ public final class DemandOptions {
       description = "Show one of the things listed under --avoid, in at least one note.")
   List<String> showTechnique = List.of();
 
+  /** The name of the plan of a lesson, while its demands are all there are. */
+  private Optional<String> title = Optional.empty();
+
+  /** Takes the demands of a plan of a lesson; those that are typed come after them. */
+  void from(StoredLesson lesson, LessonPlan plan) {
+    title = any() || plan.demands().isEmpty() ? Optional.empty() : Optional.of(plan.name());
+    LessonPlan all = LessonPlans.here(lesson, plan).with(typed());
+    all.demands().asMap().forEach((key, values) -> set(key, ImmutableList.copyOf(values)));
+  }
+
+  /** These demands and those of a plan of a lesson. */
+  DemandOptions with(StoredLesson lesson, LessonPlan plan) {
+    DemandOptions all = new DemandOptions();
+    all.command = command;
+    byKey().forEach(all::set);
+    all.from(lesson, plan);
+    return all;
+  }
+
+  /** The demands as typed, by their keys in briefs. */
+  ImmutableListMultimap<String, String> typed() {
+    ImmutableListMultimap.Builder<String, String> all = ImmutableListMultimap.builder();
+    byKey().forEach(all::putAll);
+    return all.build();
+  }
+
+  private ImmutableMap<String, List<String>> byKey() {
+    return ImmutableMap.<String, List<String>>builder()
+        .put("allow", allow)
+        .put("strings", strings)
+        .put("avoid", avoid)
+        .put("stay", stay)
+        .put("fix", fix)
+        .put("keep-plan", keepPlan)
+        .put("show", show)
+        .put("show-stay", showStay)
+        .put("show-shift", showShift)
+        .put("show-technique", showTechnique)
+        .buildOrThrow();
+  }
+
+  private void set(String key, List<String> values) {
+    switch (key) {
+      case "allow" -> allow = values;
+      case "strings" -> strings = values;
+      case "avoid" -> avoid = values;
+      case "stay" -> stay = values;
+      case "fix" -> fix = values;
+      case "keep-plan" -> keepPlan = values;
+      case "show" -> show = values;
+      case "show-stay" -> showStay = values;
+      case "show-shift" -> showShift = values;
+      case "show-technique" -> showTechnique = values;
+      default -> throw new IllegalArgumentException(key);
+    }
+  }
+
   /** Whether any demand is given. */
-  boolean any() {
+  public boolean any() {
     return count() > 0;
   }
 
@@ -107,16 +172,7 @@ public final class DemandOptions {
   private ImmutableList<Demand> parse(Passage passage) {
     DemandParser text = PlanFile.demands(passage, Path.of(""));
     ImmutableList.Builder<Demand> all = ImmutableList.builder();
-    allow.forEach(each -> all.add(text.allow(each)));
-    strings.forEach(each -> all.add(text.strings(each)));
-    avoid.forEach(each -> all.addAll(text.avoid(each)));
-    stay.forEach(each -> all.add(text.stay(each)));
-    fix.forEach(each -> all.add(text.fix(each)));
-    keepPlan.forEach(each -> all.add(text.keepPlan(each)));
-    show.forEach(each -> all.add(text.show(each)));
-    showStay.forEach(each -> all.add(text.showStay(each)));
-    showShift.forEach(each -> all.add(text.showShift(each)));
-    showTechnique.forEach(each -> all.add(text.showTechnique(each)));
+    typed().forEach((key, value) -> all.addAll(text.read(key, value)));
     return all.build();
   }
 
@@ -146,7 +202,7 @@ public final class DemandOptions {
 
   /** The brief of a free plan, named after its demands. */
   public Brief freeBrief() {
-    return Brief.free(any() ? name() : "free choice");
+    return Brief.free(title.orElseGet(() -> any() ? name() : "free choice"));
   }
 
   /** The name of a plan with these demands: the positions, if they are the only demand. */
@@ -161,9 +217,6 @@ public final class DemandOptions {
   }
 
   private int count() {
-    return Stream.of(
-            allow, strings, avoid, stay, fix, keepPlan, show, showStay, showShift, showTechnique)
-        .mapToInt(Collection::size)
-        .sum();
+    return typed().size();
   }
 }

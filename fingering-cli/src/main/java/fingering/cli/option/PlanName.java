@@ -50,22 +50,13 @@ public record PlanName(Optional<Position> position, boolean partly) {
     }
   }
 
-  /**
-   * The word after {@code --choose} for a plan of 'compare'.
-   *
-   * @throws FingeringException if its name names no plan
-   */
-  public static String of(Plan plan) {
-    PlanName name = parse(plan.name());
-    return name.isFree()
-        ? FREE_NAME
-        : name.partly()
-            ? PARTLY
-            : switch (name.position().orElseThrow().toString()) {
-              case "1" -> "first";
-              case "2" -> "second";
-              default -> "third";
-            };
+  /** The name of a plan of 'compare'; empty for other plans. */
+  public static Optional<PlanName> named(Plan plan) {
+    try {
+      return Optional.of(parse(plan.name()));
+    } catch (FingeringException e) {
+      return Optional.empty();
+    }
   }
 
   /** Whether this is the free plan. */
@@ -110,6 +101,27 @@ public record PlanName(Optional<Position> position, boolean partly) {
                 "No fingering of this passage shows what that plan must show (a stay in "
                     + comparer.upperPosition().display()
                     + " position, or 1st to 3rd); choose first or free."));
+  }
+
+  /**
+   * Whether every comparison has a plan of this name; others only where their position is the upper
+   * one.
+   */
+  boolean known() {
+    return position
+        .map(one -> one.compareTo(Position.FIRST) >= 0 && one.compareTo(Position.THIRD) <= 0)
+        .orElse(true);
+  }
+
+  /** The word after {@code --choose} and in a lesson: first, third, partly, second or free. */
+  public String word() {
+    return isFree()
+        ? FREE_NAME
+        : partly
+            ? PARTLY
+            : position.get().equals(Position.FIRST)
+                ? "first"
+                : position.get().equals(Position.SECOND) ? "second" : "third";
   }
 
   /** The position, or {@code free}; {@link #parse} reads it back. */

@@ -4,6 +4,9 @@ import com.google.common.collect.ImmutableList;
 import fingering.cli.student.Student;
 import fingering.cli.student.Students;
 import fingering.fingerboard.LeftHand;
+import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
+import fingering.musicxml.SelectionException;
 import fingering.tables.Instrument;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,6 +25,29 @@ public final class PlayerOptions {
       description =
           "A player file: what the student has learned, with preset, hand and instrument. Options on the command line override it. Repeat for a section that shares one plan.")
   List<Path> files = List.of();
+
+  /** Takes the student of a lesson, unless a player file is typed. */
+  public void from(StoredLesson lesson) {
+    if (files.isEmpty()) {
+      files = lesson.studentFile().stream().toList();
+    }
+  }
+
+  /**
+   * Adds the student to a lesson.
+   *
+   * @param target the file of the lesson
+   * @throws SelectionException if there are several
+   */
+  Lesson addTo(Lesson lesson, Path target) {
+    if (files.size() > 1) {
+      throw new SelectionException(
+          "A lesson has one student, and %d player files are given: save one lesson for each."
+              .formatted(files.size()));
+    }
+    return lesson.withStudent(
+        files.stream().findFirst().map(player -> StoredLesson.studentName(target, player)));
+  }
 
   /** Reads the player files. */
   public Students students() {

@@ -1,5 +1,7 @@
 package fingering.cli.option;
 
+import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.file.ScoreFile;
 import java.nio.file.Files;
@@ -29,7 +31,9 @@ public final class ScoreArgument extends TuneOptions {
       names = "--abc",
       paramLabel = "TUNE",
       description =
-          "Music typed in ABC notation instead of a file; \\n starts a new line: --abc 'K:G clef=alto\\nD2 GA B4|'.")
+          "Music typed in ABC notation instead of a file; \\n"
+              + " starts a new line: --abc 'K:G clef=alto\\n"
+              + "D2 GA B4|'.")
   Optional<String> abc = Optional.empty();
 
   /**
@@ -56,6 +60,36 @@ public final class ScoreArgument extends TuneOptions {
               + " demo' compares it.");
     }
     return read(path);
+  }
+
+  /** Takes the score of a lesson, unless one is typed. */
+  public void from(StoredLesson lesson) {
+    if (file.isEmpty() && abc.isEmpty()) {
+      file = Optional.of(lesson.scoreFile());
+      tune = tune.or(lesson.lesson()::tune);
+    }
+  }
+
+  /**
+   * Adds the score to a lesson.
+   *
+   * @param target the file of the lesson
+   * @throws ParameterException if the music was typed: a lesson names a file
+   */
+  Lesson addTo(Lesson lesson, Path target) {
+    return lesson.withScore(
+        file.map(path -> StoredLesson.nameBeside(target, path))
+            .orElseThrow(
+                () ->
+                    usageError(
+                        "a lesson names the file of its score; save the music of --abc in a file"
+                            + " that ends in .abc, and name that file")),
+        tune);
+  }
+
+  /** The name of the file without its folder; empty if there is none. */
+  public String fileName() {
+    return file.map(Path::getFileName).map(Path::toString).orElse("");
   }
 
   private ParameterException usageError(String sentence) {

@@ -1,6 +1,8 @@
 package fingering.cli.option;
 
 import fingering.cli.student.Students;
+import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
 import fingering.music.PrintedPart;
 import fingering.music.Tempo;
@@ -47,6 +49,26 @@ public final class ScoreOptions extends PartOptions {
             found -> build.apply(found, students));
     students.requirePatterns(passage.instrument());
     return passage;
+  }
+
+  /** Takes the passage of a lesson, where nothing else is typed. */
+  public void from(StoredLesson stored) {
+    Lesson lesson = stored.lesson();
+    part = part.or(lesson::part);
+    voice = voice.or(lesson::voice);
+    instrument = instrument.or(lesson::instrument);
+    measures = measures.or(lesson::measures);
+    tempo = tempo.or(lesson::tempo);
+  }
+
+  /** Adds the passage to a lesson. */
+  Lesson addTo(Lesson lesson) {
+    return lesson
+        .withPart(part)
+        .withVoice(voice)
+        .withInstrument(instrument)
+        .withMeasures(measures)
+        .withTempo(tempo);
   }
 
   /** What is printed in a passage, in the voice that the options choose. */

@@ -13,6 +13,8 @@ import biweekly.util.ICalDate;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.text.HeadingText;
 import fingering.cli.text.TempoText;
+import fingering.music.Measure;
+import fingering.music.Passage;
 import fingering.practice.LimitLadder;
 import fingering.practice.PracticeDay;
 import fingering.practice.PracticePlan;
@@ -23,6 +25,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Date;
+import java.util.List;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
@@ -35,21 +38,45 @@ public final class PracticeCalendar {
 
   private final PracticePlan practice;
   private final Instant made;
-  private final String title;
 
-  private PracticeCalendar(PracticePlan practice, Instant made) {
+  /** What is practised: score, part and measures. */
+  private final String music;
+
+  /** The same for the ids of events. */
+  private final String id;
+
+  private PracticeCalendar(PracticePlan practice, String file, Instant made) {
     this.practice = practice;
     this.made = made;
-    title = HeadingText.title(practice.plan().passage());
+    Passage passage = practice.plan().passage();
+    List<Measure> measures = passage.measures();
+    Measure first = measures.get(0);
+    Measure last = measures.get(measures.size() - 1);
+    String title = HeadingText.title(passage);
+    String part = passage.partName();
+    String range = first.equals(last) ? first.number() : first.number() + "–" + last.number();
+    music = title + (part.equals(title) || part.isBlank() ? "" : ", " + part) + ", m. " + range;
+    id =
+        String.join(
+            "\n",
+            List.of(
+                title,
+                file,
+                passage.partId(),
+                part,
+                // Numbers may occur twice in a score, so the place in the part counts too.
+                first.index() + " " + first.number(),
+                last.index() + " " + last.number()));
   }
 
   /**
    * Returns the calendar as text.
    *
+   * @param file the name of the score file, without its folder; empty if there is none
    * @param made the time of creation
    */
-  public static String of(PracticePlan practice, Instant made) {
-    PracticeCalendar calendar = new PracticeCalendar(practice, made);
+  public static String of(PracticePlan practice, String file, Instant made) {
+    PracticeCalendar calendar = new PracticeCalendar(practice, file, made);
     ICalendar all = new ICalendar();
     all.setProductId(new ProductId("-//Fingering//Practice//EN"));
     ImmutableList<PracticeDay> days = practice.whole().days();
@@ -92,16 +119,17 @@ public final class PracticeCalendar {
   private VEvent event(int i) {
     PracticeDay day = practice.whole().days().get(i);
     VEvent event = new VEvent();
-    // The same day of the same piece keeps its id, so a newer ladder replaces it.
+    // The same day of the same measures keeps its id, so a newer ladder replaces it; those of
+    // other measures, parts and scores have others (RFC 5545, 3.8.4.7).
     event.setUid(
         new Uid(
-            UUID.nameUUIDFromBytes((title + " " + day.date()).getBytes(StandardCharsets.UTF_8))
+            UUID.nameUUIDFromBytes((id + "\n" + day.date()).getBytes(StandardCharsets.UTF_8))
                 .toString()));
     event.setDateTimeStamp(Date.from(made));
     event.setDateStart(new DateStart(date(day.date())));
     event.setDateEnd(new DateEnd(date(day.date().plusDays(1))));
     event.setSummary(
-        title
+        music
             + ": "
             + switch (day.kind()) {
               case DAY -> "the day itself, " + TempoText.mark(day.top());

@@ -10,10 +10,16 @@ public final class PracticeText {
   /** The advice below every tempo ladder. */
   public static final String CARE =
       "Raise the tempo only while it stays easy. Long practice and fast tempi can cause pain: rest"
-          + " ten minutes in every hour, stop if it hurts, and ask your teacher or a clinician. Your"
-          + " teacher has the last word.";
+          + " ten minutes in every hour, stop if it hurts, and ask your teacher or a clinician."
+          + " Your teacher has the last word.";
 
   private static final int DAY = 12;
+
+  /** The narrowest column of numbers. */
+  private static final int NUMBER = 6;
+
+  /** The column of the first spot; the last column is not a spot. */
+  private static final int FIRST_SPOT = 3;
 
   private final PracticeWords words;
   private final int columns;
@@ -64,14 +70,35 @@ public final class PracticeText {
 
   private void days() {
     List<String> heads = words.columns();
-    line(style.bold(row(heads, heads)));
-    words.rows().forEach(cells -> line(row(cells, heads)));
+    int spots = heads.size() - FIRST_SPOT - 1;
+    int fitting = spots;
+    while (fitting > 0 && row(heads, heads, fitting).length() > columns) {
+      fitting--;
+    }
+    int shown = fitting;
+    line(style.bold(row(heads, heads, shown)));
+    words.rows().forEach(cells -> line(row(cells, heads, shown)));
+    if (shown < spots) {
+      paragraph(
+          "Too wide for this window: "
+              + String.join(", ", heads.subList(FIRST_SPOT + shown, FIRST_SPOT + spots))
+              + ". The page has them all: --format html.");
+    }
   }
 
-  private static String row(List<String> cells, List<String> heads) {
+  /**
+   * A row of the table.
+   *
+   * @param spots how many columns of spots it has
+   */
+  private static String row(List<String> cells, List<String> heads, int spots) {
     StringBuilder row = new StringBuilder(TextLayout.pad(cells.get(0), DAY));
     for (int c = 1; c < cells.size(); c++) {
-      row.append(TextLayout.padLeft(cells.get(c), Math.max(heads.get(c).length(), 6) + 2));
+      boolean left = c >= FIRST_SPOT + spots && c < heads.size() - 1;
+      row.append(
+          left
+              ? ""
+              : TextLayout.padLeft(cells.get(c), Math.max(heads.get(c).length(), NUMBER) + 2));
     }
     return row.toString();
   }

@@ -57,18 +57,40 @@ public final class PracticeWords {
             + Dates.full(request.by())
             + ".");
     about.addAll(PlanRemarks.of(practice.plan()));
-    about.add(reach(), stepSizes());
-    for (LimitLadder limit : practice.limits()) {
+    about.add(reach());
+    practice.waitsFor().ifPresent(spot -> about.add(waiting(spot)));
+    if (practice.held()) {
       about.add(
-          "Hard "
-              + named(limit.measures())
-              + ": "
-              + limit.reason()
-              + "; comfortable up to "
-              + TempoText.mark(MetronomeScale.EXACT.atMost(limit.comfort()))
-              + ". Practise this separately first.");
+          "The last day was a bad one, so the first day goes no faster than what was clean then.");
     }
+    about.add(stepSizes());
+    practice.limits().forEach(limit -> about.add(hard(limit)));
     return about.build();
+  }
+
+  private static String waiting(LimitLadder spot) {
+    return "The whole passage waits for "
+        + named(spot.measures())
+        + ": it is never faster than the slowest spot.";
+  }
+
+  private static String hard(LimitLadder limit) {
+    return limit
+            .comfort()
+            .map(
+                comfort ->
+                    "Hard "
+                        + named(limit.measures())
+                        + ": "
+                        + limit.reason()
+                        + "; comfortable up to "
+                        + TempoText.mark(MetronomeScale.EXACT.atMost(comfort)))
+            .orElseGet(
+                () ->
+                    capital(named(limit.measures()))
+                        + ": by the journal not clean at the goal yet, last clean at "
+                        + TempoText.mark(limit.ladder().request().clean()))
+        + ". Practise this separately first.";
   }
 
   private String reach() {
@@ -78,8 +100,8 @@ public final class PracticeWords {
       return "The goal is already clean: keep it that way.";
     }
     if (above > 0) {
-      return "Your clean tempo is already faster than the goal: go no faster than the goal, and keep it"
-          + " easy."
+      return "Your clean tempo is already faster than the goal: go no faster than the goal, and"
+                 + " keep it easy."
           + (given ? " Or did you swap --from and --to?" : "");
     }
     if (whole().reachesGoal()) {
@@ -89,7 +111,9 @@ public final class PracticeWords {
     if (now == PracticeDay.Kind.EVE || now == PracticeDay.Kind.DAY) {
       return "Play it at "
           + TempoText.mark(whole().reachable())
-          + ", your clean tempo, and no faster.";
+          + ", "
+          + clean()
+          + ", and no faster.";
     }
     return "Small steps do not reach the goal in time, but they reach "
         + TempoText.mark(whole().reachable())
@@ -130,8 +154,12 @@ public final class PracticeWords {
             : "");
   }
 
+  /** The journal knows better than a calculation where the hand is not at ease. */
   private String unlimited() {
-    return "The plan is comfortable " + TempoText.wellAbove(whole().request().goal()) + ".";
+    String comfortable = "comfortable " + TempoText.wellAbove(whole().request().goal()) + ".";
+    return practice.limits().isEmpty()
+        ? "The plan is " + comfortable
+        : "By calculation the plan is " + comfortable + " The journal counts more.";
   }
 
   private static Tempo atLeast(Tempo tempo) {
@@ -172,7 +200,8 @@ public final class PracticeWords {
     steps.add("Whole passage: start at " + withClicks(day.start()) + ", " + below() + ".");
     steps.add("Go up: " + climb(day) + ".");
     steps.add(
-        "Play each step twice without a mistake before the next. After a mistake, go back one step.");
+        "Play each step twice without a mistake before the next. After a mistake, go back one"
+            + " step.");
     if (day.runThroughs() > 0) {
       steps.add(
           "Finally, play it "
@@ -188,7 +217,15 @@ public final class PracticeWords {
   private String below() {
     LadderRequest request = whole().request();
     boolean beyond = request.clean().perMinute().compareTo(request.goal().perMinute()) > 0;
-    return TempoLadder.STEPS_BACK + " steps below " + (beyond ? "the goal" : "your clean tempo");
+    return TempoLadder.STEPS_BACK + " steps below " + (beyond ? "the goal" : clean());
+  }
+
+  /** What the clean tempo of the ladder is the clean tempo of. */
+  private String clean() {
+    return practice
+        .waitsFor()
+        .map(spot -> "the clean tempo of " + named(spot.measures()))
+        .orElse("your clean tempo");
   }
 
   /** Whether the first day is a day of practice, with work on spots. */
@@ -236,9 +273,18 @@ public final class PracticeWords {
 
   /** The explanation of the numbers in the ladder. */
   public String figures() {
+    Tempo planned = practice.plan().passage().tempo();
+    boolean other = !planned.quartersPerMinute().equals(goal().quartersPerMinute());
     return "Numbers are "
-        + whole().request().goal().unit()
-        + " notes per minute; 'up to' is the last step of the day.";
+        + goal().unit()
+        + " notes per minute; 'up to' is the last step of the day."
+        + (other
+            ? " Seconds, and notes a second, are those at " + TempoText.mark(planned) + "."
+            : "");
+  }
+
+  private Tempo goal() {
+    return whole().request().goal();
   }
 
   static String climb(PracticeDay day) {

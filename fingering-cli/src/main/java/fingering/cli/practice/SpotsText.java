@@ -3,6 +3,7 @@ package fingering.cli.practice;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.cli.file.NewFiles;
+import fingering.cli.file.OwnFiles;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.musicxml.UnwritableScoreException;
@@ -97,6 +98,7 @@ public final class SpotsText {
       for (int i = 0; i < spots.size(); i++) {
         file(i)
             .filter(Files::exists)
+            .filter(file -> !OwnFiles.isUnchangedScore(file))
             .ifPresent(
                 file -> {
                   throw new UnwritableScoreException(
@@ -110,8 +112,11 @@ public final class SpotsText {
             folder + " cannot be created as a folder; give --exercises another name.", e);
       }
       for (int i = 0; i < spots.size(); i++) {
-        PracticeSpot spot = spots.get(i);
-        file(i).ifPresent(file -> files.score(spot.exercise().orElseThrow().stage(file), file));
+        Optional<Path> file = file(i);
+        if (file.isPresent()) {
+          SpotExercise exercise = spots.get(i).exercise().orElseThrow();
+          files.score(exercise.file(), exercise.text(), file.get());
+        }
       }
     }
 

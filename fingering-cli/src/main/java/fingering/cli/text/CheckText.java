@@ -128,7 +128,7 @@ public final class CheckText implements CheckReport {
   }
 
   private void part(PartCheck part) {
-    List<FindingGroup> groups = FindingGroup.of(options.shown(part));
+    List<FindingGroup> groups = FindingGroup.of(options.shown(part), part.movements());
     if (groups.isEmpty() && part.remarks().isEmpty()) {
       return;
     }
@@ -187,7 +187,7 @@ public final class CheckText implements CheckReport {
     List<Finding> unlisted = group.unlisted(limit);
     if (!unlisted.isEmpty()) {
       cut = true;
-      wrapped("and " + unlisted.size() + " more: " + FindingGroup.where(unlisted), 4);
+      wrapped("and " + unlisted.size() + " more: " + group.where(unlisted), 4);
     }
   }
 

@@ -25,6 +25,7 @@ import java.nio.file.attribute.FileTime;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Predicate;
 
 /**
  * The text of a score: read from a file with plain or compressed (.mxl) MusicXML, or made in
@@ -213,6 +214,19 @@ public final class ScoreFile {
    * @throws UnwritableScoreException as {@link #writeMarked} does
    */
   public StagedScore stage(String text, Path target) {
+    return stage(text, target, existing -> false);
+  }
+
+  /**
+   * Writes a changed text of this score to a temporary file in the folder of its target, which may
+   * replace some files.
+   *
+   * @param text the text to write, without byte order mark
+   * @param target the file to create or replace; never this file
+   * @param replaceable whether an existing file may be replaced, asked now and before the move
+   * @throws UnwritableScoreException as {@link #writeMarked} does, except for a replaceable target
+   */
+  public StagedScore stage(String text, Path target, Predicate<Path> replaceable) {
     Path place = target.toAbsolutePath();
     String name = String.valueOf(place.getFileName()).toLowerCase(Locale.ROOT);
     boolean compress = name.endsWith(".mxl");
@@ -221,7 +235,7 @@ public final class ScoreFile {
           "%s is not a name for a score: use a name that ends in .mxl, .musicxml or .xml."
               .formatted(target));
     }
-    refuseExisting(place, target);
+    refuseExisting(place, target, replaceable);
     byte[] bytes = encoded(text, target);
     Path temporary = temporarySibling(place);
     boolean written = false;
@@ -237,7 +251,7 @@ public final class ScoreFile {
           }
         }
         written = true;
-        return new StagedScore(this, target, temporary);
+        return new StagedScore(this, target, temporary, replaceable);
       } finally {
         if (!written) {
           Files.deleteIfExists(temporary);
@@ -283,7 +297,7 @@ public final class ScoreFile {
     }
   }
 
-  private void refuseExisting(Path place, Path target) {
+  private void refuseExisting(Path place, Path target, Predicate<Path> replaceable) {
     if (!Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
       return;
     }
@@ -291,6 +305,9 @@ public final class ScoreFile {
       throw new UnwritableScoreException(
           "%s is the score that was read and is never overwritten: choose another name."
               .formatted(target));
+    }
+    if (replaceable.test(place)) {
+      return;
     }
     throw new UnwritableScoreException(
         "%s already exists and is not overwritten: choose another name, or move the file away first."
@@ -318,14 +335,18 @@ public final class ScoreFile {
   }
 
   /** Moves a temporary file to its target. */
-  void move(Path from, Path target) {
+  void move(Path from, Path target, Predicate<Path> replaceable) {
     Path place = target.toAbsolutePath();
-    refuseExisting(place, target);
+    refuseExisting(place, target, replaceable);
     try {
       try {
         Files.move(from, place, StandardCopyOption.ATOMIC_MOVE);
       } catch (AtomicMoveNotSupportedException e) {
-        Files.move(from, place);
+        if (Files.exists(place)) {
+          Files.move(from, place, StandardCopyOption.REPLACE_EXISTING);
+        } else {
+          Files.move(from, place);
+        }
       }
     } catch (IOException e) {
       throw unwritable(target, e);

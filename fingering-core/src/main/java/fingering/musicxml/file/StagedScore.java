@@ -4,6 +4,7 @@ import fingering.musicxml.UnwritableScoreException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Predicate;
 
 /**
  * A score that is completely written to a temporary file in its target's folder. {@link
@@ -14,12 +15,14 @@ public final class StagedScore implements AutoCloseable {
   private final ScoreFile file;
   private final Path target;
   private final Path temporary;
+  private final Predicate<Path> replaceable;
   private boolean open = true;
 
-  StagedScore(ScoreFile file, Path target, Path temporary) {
+  StagedScore(ScoreFile file, Path target, Path temporary, Predicate<Path> replaceable) {
     this.file = file;
     this.target = target;
     this.temporary = temporary;
+    this.replaceable = replaceable;
   }
 
   /**
@@ -32,7 +35,7 @@ public final class StagedScore implements AutoCloseable {
     if (!open) {
       throw new IllegalStateException(target + " was moved into place or closed before");
     }
-    file.move(temporary, target);
+    file.move(temporary, target, replaceable);
     open = false;
   }
 

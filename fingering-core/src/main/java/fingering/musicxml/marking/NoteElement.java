@@ -4,6 +4,7 @@ import fingering.musicxml.xml.XmlCursor;
 import fingering.musicxml.xml.XmlElement;
 import fingering.musicxml.xml.XmlElement.Leaf;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** The positions in the text of a note element and of those children that marks concern. */
 final class NoteElement {
@@ -14,6 +15,8 @@ final class NoteElement {
   private boolean chord;
   private String voice = "";
   private String staff = "";
+  private boolean stemUp;
+  private OptionalInt degree = OptionalInt.empty();
   private Optional<XmlElement> beforeNotations = Optional.empty();
   private boolean pastNotations;
   private Optional<XmlElement> notations = Optional.empty();
@@ -39,6 +42,17 @@ final class NoteElement {
       case "staff" -> {
         Leaf leaf = cursor.leaf();
         staff = leaf.text();
+        return remember(leaf.element());
+      }
+      case "pitch" -> {
+        WrittenPitch pitch = new WrittenPitch();
+        XmlElement read = cursor.element(child -> pitch.read(cursor, child));
+        degree = pitch.degree();
+        return remember(read);
+      }
+      case "stem" -> {
+        Leaf leaf = cursor.leaf();
+        stemUp = leaf.text().equals("up");
         return remember(leaf.element());
       }
       // Notations that are not printed cannot hold visible marks, and do not show any.
@@ -112,6 +126,16 @@ final class NoteElement {
   /** Returns its voice, "" if it has none. */
   String voice() {
     return voice;
+  }
+
+  /** Returns whether its stem goes up. */
+  boolean stemUp() {
+    return stemUp;
+  }
+
+  /** Returns its {@linkplain WrittenPitch#degree degree}; empty for a rest. */
+  OptionalInt degree() {
+    return degree;
   }
 
   /** Returns its staff, "" if it has none. */

@@ -1,9 +1,11 @@
 package fingering.musicxml.marking;
 
+import fingering.musicxml.xml.TextEdits;
 import fingering.musicxml.xml.XmlElement;
 import fingering.musicxml.xml.XmlElement.Children;
 import fingering.musicxml.xml.XmlElement.Leaf;
 import fingering.musicxml.xml.XmlText;
+import fingering.tables.RomanNumeral;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,9 +36,18 @@ final class NoteMarker {
    * @param marks the marks
    * @param head the note before which words are inserted: the first of the chord, or the note
    *     itself
+   * @param height the height of the lowest line of words above the staff, in tenths
    */
-  void mark(NoteMarks marks, XmlElement head) {
-    marks.words().ifPresent(words -> edits.insert(head.start(), direction(words, head)));
+  void mark(NoteMarks marks, XmlElement head, int height) {
+    int next = height;
+    if (marks.numeral().isPresent()) {
+      String numeral = RomanNumeral.of(marks.numeral().getAsInt());
+      edits.insert(head.start(), direction(numeral, head, next));
+      next += StaffHeights.LINE;
+    }
+    if (marks.words().isPresent()) {
+      edits.insert(head.start(), direction(marks.words().get(), head, next));
+    }
     List<String> added = new ArrayList<>();
     marks.finger().filter(finger -> !updateFinger(finger)).map(this::finger).ifPresent(added::add);
     if (marks.string().isPresent()) {
@@ -166,13 +177,13 @@ final class NoteMarker {
         element.end() - "/>".length(), element.end(), ">" + content + "</" + element.name() + ">");
   }
 
-  private String direction(String words, XmlElement head) {
+  private String direction(String words, XmlElement head, int height) {
     String outer = XmlText.leadBefore(xml, head.start());
     Children children = head.children();
     boolean ownLines = children.any() && !XmlText.leadBefore(xml, children.firstStart()).isEmpty();
     String lead = ownLines ? outer : "";
     List<String> parts = new ArrayList<>();
-    String text = "<words>" + XmlText.escape(words) + "</words>";
+    String text = "<words default-y=\"" + height + "\">" + XmlText.escape(words) + "</words>";
     parts.add(wrap("direction-type", List.of(text), deeper(lead)));
     if (!element.voice().isEmpty()) {
       parts.add("<voice>" + XmlText.escape(element.voice()) + "</voice>");

@@ -2,10 +2,13 @@ package fingering.musicxml.marking;
 
 import fingering.music.NoteAddress;
 import fingering.musicxml.UnreadableScoreException;
+import fingering.musicxml.xml.TextEdits;
 import fingering.musicxml.xml.XmlCursor;
 import fingering.musicxml.xml.XmlElement;
 import fingering.musicxml.xml.XmlText;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -30,11 +33,12 @@ public final class ScoreMarker {
    * Writes marks into a score.
    *
    * <p>A finger goes into the note's {@code <technical>} as {@code <fingering>}, the thumb as
-   * {@code <thumb-position/>}, a string as {@code <string>}; words become a {@code <direction>}
-   * before the note, or before the first note of its chord. A different fingering or string that
-   * the note already shows is changed in place; {@code <open-string/>} means finger 0 and {@code
-   * <thumb-position/>} means T. Substitutions, alternative fingerings and notations that are not
-   * printed stay unchanged.
+   * {@code <thumb-position/>}, a string as {@code <string>}. Words and Roman numerals for strings
+   * become a {@code <direction>} above the staff, before the note or the first note of its chord,
+   * with the voice and staff of the note, and higher than its finger. A different fingering or
+   * string that the note already shows is changed in place; {@code <open-string/>} means finger 0
+   * and {@code <thumb-position/>} means T. Substitutions, alternative fingerings and notations that
+   * are not printed stay unchanged.
    *
    * @param xml the text of a partwise score, without byte order mark: {@link
    *     fingering.musicxml.file.ScoreFile#text} of the file from which the addresses in the marks
@@ -84,20 +88,34 @@ public final class ScoreMarker {
 
   private XmlElement readPart(XmlCursor cursor, int part) {
     int[] measure = {0};
+    StaffHeights heights = new StaffHeights();
     return cursor.element(
-        name -> name.equals("measure") ? readMeasure(cursor, part, measure[0]++) : cursor.skip());
+        name ->
+            name.equals("measure")
+                ? readMeasure(cursor, part, measure[0]++, heights)
+                : cursor.skip());
   }
 
-  private XmlElement readMeasure(XmlCursor cursor, int part, int measure) {
+  private XmlElement readMeasure(XmlCursor cursor, int part, int measure, StaffHeights heights) {
     MeasureNotes notes = new MeasureNotes(part, measure);
-    return cursor.element(name -> name.equals("note") ? notes.read(cursor) : cursor.skip());
+    XmlElement read =
+        cursor.element(
+            name ->
+                switch (name) {
+                  case "note" -> notes.read(cursor);
+                  case "attributes" -> heights.read(cursor);
+                  default -> cursor.skip();
+                });
+    notes.mark(heights);
+    return read;
   }
 
-  /** Counts the notes of a measure and keeps the first note of the current chord. */
+  /** The notes of a measure, each with the first note of its chord. */
   private final class MeasureNotes {
     private final int part;
     private final int measure;
-    private int count;
+    private final List<NoteElement> notes = new ArrayList<>();
+    private final List<XmlElement> heads = new ArrayList<>();
     private Optional<XmlElement> head = Optional.empty();
 
     MeasureNotes(int part, int measure) {
@@ -109,11 +127,28 @@ public final class ScoreMarker {
       NoteElement element = new NoteElement(cursor);
       XmlElement first = element.chord() ? head.orElse(element.note) : element.note;
       head = Optional.of(first);
-      NoteMarks marks = pending.remove(new NoteAddress(part, measure, count++));
-      if (marks != null) {
-        new NoteMarker(xml, edits, element).mark(marks, first);
-      }
+      notes.add(element);
+      heads.add(first);
       return element.note;
+    }
+
+    /** The index of the first note of the chord of a note. */
+    private int head(int note) {
+      int head = note;
+      while (head > 0 && notes.get(head).chord()) {
+        head--;
+      }
+      return head;
+    }
+
+    void mark(StaffHeights heights) {
+      for (int i = 0; i < notes.size(); i++) {
+        NoteMarks marks = pending.remove(new NoteAddress(part, measure, i));
+        if (marks != null) {
+          int height = heights.above(notes.subList(head(i), notes.size()));
+          new NoteMarker(xml, edits, notes.get(i)).mark(marks, heads.get(i), height);
+        }
+      }
     }
   }
 

@@ -17,6 +17,8 @@ import org.audiveris.proxymusic.Direction;
  * stays until other words name a position or the thumb, even over rests shorter than a measure.
  */
 public final class PositionMarks {
+  private static final int STRINGS = 4;
+
   private final HeldWords<Instruction> words = new HeldWords<>();
 
   /**
@@ -51,7 +53,7 @@ public final class PositionMarks {
    */
   public ImmutableList<Stretch<Instruction>> stretches(
       ImmutableList<Slot> slots, List<Measure> measures) {
-    List<Event<Instruction>> inTime = words.inTime();
+    List<Event<Instruction>> inTime = withoutStrings(words.inTime());
     ImmutableList.Builder<Stretch<Instruction>> found = ImmutableList.builder();
     for (int i = 0; i < inTime.size(); i++) {
       Event<Instruction> event = inTime.get(i);
@@ -66,5 +68,23 @@ public final class PositionMarks {
       }
     }
     return found.build();
+  }
+
+  /**
+   * Leaves out bare numerals up to IV if other words name positions: an editor who writes <i>3rd
+   * pos.</i> means strings by numerals.
+   */
+  private static List<Event<Instruction>> withoutStrings(List<Event<Instruction>> events) {
+    boolean named =
+        events.stream()
+            .map(event -> event.meaning().kind())
+            .anyMatch(
+                kind -> kind == PositionWords.Kind.POSITION || kind == PositionWords.Kind.THUMB);
+    return named ? events.stream().filter(event -> !mayBeString(event)).toList() : events;
+  }
+
+  private static boolean mayBeString(Event<Instruction> event) {
+    return event.meaning().kind() == PositionWords.Kind.NUMERAL
+        && event.meaning().position().filter(number -> number.number() <= STRINGS).isPresent();
   }
 }

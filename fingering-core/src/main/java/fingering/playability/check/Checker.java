@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Moment;
+import fingering.music.Movements;
 import fingering.music.Passage;
 import fingering.music.PrintedText;
 import fingering.musicxml.reading.PartInfo;
@@ -124,7 +125,8 @@ public final class Checker {
     ImmutableList<PartCheck> checked = parts.build();
     if (chosen.isEmpty()) {
       remarks.add(
-          "no part was recognised as a string part; name one with --part and its instrument with --instrument: "
+          "no part was recognised as a string part; name one with --part and its instrument with"
+              + " --instrument: "
               + PartInfo.withReasons(score.parts()));
     } else if (!checked.isEmpty() && request.forces().isEmpty()) {
       ForcesDetector.remark(checked, scoreWords).ifPresent(remarks::add);
@@ -163,6 +165,7 @@ public final class Checker {
         music.instrument(),
         music.forces(),
         music.passage().measures().size(),
+        Movements.of(music.passage().measures()),
         music.moments().stream().mapToInt(moment -> moment.starting().size()).sum(),
         findings.inOrder(),
         difficulty.of(music),

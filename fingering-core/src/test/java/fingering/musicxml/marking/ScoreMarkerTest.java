@@ -125,7 +125,7 @@ class ScoreMarkerTest {
     return """
     <direction placement="above">
       <direction-type>
-        <words>%s</words>
+        <words default-y="30">%s</words>
       </direction-type>
     """
             .formatted(words)
@@ -168,6 +168,7 @@ class ScoreMarkerTest {
                 Map.entry("direction@placement=above", 3),
                 Map.entry("direction-type", 3),
                 Map.entry("words", 3),
+                Map.entry("words@default-y=30", 3),
                 Map.entry("voice", 2),
                 Map.entry("staff", 1),
                 Map.entry("notations", 3),
@@ -318,7 +319,7 @@ class ScoreMarkerTest {
     assertThat(ScoreMarker.mark(measure(line), List.of(words(0, "restez"))))
         .isEqualTo(
             measure(
-                "\n  <direction placement=\"above\"><direction-type><words>restez</words>"
+                "\n  <direction placement=\"above\"><direction-type><words default-y=\"30\">restez</words>"
                     + "</direction-type><voice>2</voice></direction>"
                     + line));
   }
@@ -329,7 +330,7 @@ class ScoreMarkerTest {
     String head = "<note><pitch/><voice>1</voice></note>";
     String upper = "<note><chord/><pitch/><voice>1</voice></note>";
     String sign =
-        "<direction placement=\"above\"><direction-type><words>%s</words>"
+        "<direction placement=\"above\"><direction-type><words default-y=\"60\">%s</words>"
             + "</direction-type><voice>1</voice></direction>";
 
     assertThat(
@@ -356,7 +357,7 @@ class ScoreMarkerTest {
   @Test
   void wordsAreEscaped() {
     assertThat(ScoreMarker.mark(measure(tail("")), List.of(words(0, "<A & B> ]]>"))))
-        .contains("<words>&lt;A &amp; B&gt; ]]&gt;</words>");
+        .contains("<words default-y=\"30\">&lt;A &amp; B&gt; ]]&gt;</words>");
   }
 
   @Test

@@ -1,30 +1,30 @@
-package fingering.musicxml.marking;
+package fingering.musicxml.xml;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /** Edits of a text, which are collected in any order and then applied together. */
-final class TextEdits {
+public final class TextEdits {
 
   private record Edit(int start, int end, String text) {}
 
   private final List<Edit> edits = new ArrayList<>();
 
   /** Inserts text. Several insertions at one position keep the order of the calls. */
-  void insert(int position, String text) {
+  public void insert(int position, String text) {
     edits.add(new Edit(position, position, text));
   }
 
   /** Replaces the text from {@code start} to {@code end}, exclusive. */
-  void replace(int start, int end, String text) {
+  public void replace(int start, int end, String text) {
     edits.add(new Edit(start, end, text));
   }
 
   /** Returns the edited text; everything else is unchanged. */
-  String applyTo(String original) {
+  public String applyTo(String original) {
     List<Edit> inOrder = new ArrayList<>(edits);
-    inOrder.sort(Comparator.comparingInt(Edit::start));
+    inOrder.sort(Comparator.comparingInt(Edit::start).thenComparingInt(Edit::end));
     int added = inOrder.stream().mapToInt(edit -> edit.text().length()).sum();
     StringBuilder out = new StringBuilder(Math.addExact(original.length(), added));
     int copied = 0;

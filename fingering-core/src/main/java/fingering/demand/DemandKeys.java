@@ -1,6 +1,5 @@
-package fingering.cli.file;
+package fingering.demand;
 
-import fingering.demand.DemandParser;
 import fingering.userfile.KnownKeys;
 
 /** The keys of demands in files; {@link DemandParser} reads their values. */

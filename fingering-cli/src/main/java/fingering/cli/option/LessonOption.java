@@ -1,0 +1,20 @@
+package fingering.cli.option;
+
+import fingering.lesson.StoredLesson;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** The lesson that gives what is not typed. */
+public final class LessonOption {
+  static final String DESCRIPTION =
+      "A lesson: a file that names score, part, measures, student, plan, hearing and journal. Options on the command line override it.";
+
+  @Option(names = "--lesson", paramLabel = "FILE", description = DESCRIPTION)
+  Optional<Path> file = Optional.empty();
+
+  /** The lesson, if one is named. */
+  public Optional<StoredLesson> read() {
+    return file.map(StoredLesson::read);
+  }
+}

@@ -1,0 +1,173 @@
+package fingering.lesson;
+
+import com.google.common.collect.ImmutableList;
+import fingering.music.Tempo;
+import fingering.tables.FingeringException;
+import fingering.tables.Instrument;
+import fingering.userfile.UserText;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One student and one excerpt. Names of files are relative to the folder of the lesson. Make one
+ * with {@link #of} and the {@code with} methods; each of them returns a copy.
+ *
+ * @param score the file of the score
+ * @param tune the number of the tune in a file of tunes; empty for the only one
+ * @param part the number, id or name of the part; empty for the only string part
+ * @param voice the voice of the part; empty for all voices
+ * @param instrument the instrument; empty for that of the student or the part
+ * @param measures the measures as printed, 27-76, or rehearsal marks; empty for all
+ * @param tempo the opening tempo; empty for the printed one
+ * @param student the name of the student, whose player file is found by {@link
+ *     StoredLesson#studentFile}, or a player file; empty for an unknown student
+ * @param plans the plans with different names, the chosen one first; empty if none is chosen
+ * @param hearing the hearing; empty if there is none
+ * @param journal the practice journal; empty if there is none
+ */
+public record Lesson(
+    String score,
+    Optional<String> tune,
+    Optional<String> part,
+    Optional<String> voice,
+    Optional<Instrument> instrument,
+    Optional<String> measures,
+    Optional<Tempo> tempo,
+    Optional<String> student,
+    ImmutableList<LessonPlan> plans,
+    Optional<Hearing> hearing,
+    Optional<String> journal) {
+
+  /**
+   * Checks the values.
+   *
+   * @throws FingeringException if a text is blank or cannot be written on one line, or two plans
+   *     have the same name
+   */
+  public Lesson {
+    requireValue("score", score);
+    tune.ifPresent(text -> requireValue("tune", text));
+    part.ifPresent(text -> requireValue("part", text));
+    voice.ifPresent(text -> requireValue("voice", text));
+    measures.ifPresent(text -> requireValue("measures", text));
+    student.ifPresent(text -> requireValue("student", text));
+    journal.ifPresent(text -> requireValue("journal", text));
+    Set<String> names = new HashSet<>();
+    for (LessonPlan plan : plans) {
+      if (!names.add(plan.name())) {
+        throw new FingeringException(
+            "two plans have the name '%s'; give one of them another name".formatted(plan.name()));
+      }
+    }
+  }
+
+  static void requireValue(String key, String text) {
+    if (!UserText.isValue(text)) {
+      throw new FingeringException(
+          "'%s' is empty or has signs that cannot be written in a line of text".formatted(key));
+    }
+  }
+
+  /** A lesson on all of a score, for an unknown student. */
+  public static Lesson of(String score) {
+    return new Lesson(
+        score,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        ImmutableList.of(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** The chosen plan; empty if none is chosen. */
+  public Optional<LessonPlan> chosen() {
+    return plans.stream().findFirst();
+  }
+
+  /** A copy with another score, and the tune in it if it is a file of tunes. */
+  public Lesson withScore(String newScore, Optional<String> newTune) {
+    return new Lesson(
+        newScore,
+        newTune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        journal);
+  }
+
+  /** A copy with another part. */
+  public Lesson withPart(Optional<String> newPart) {
+    return new Lesson(
+        score, tune, newPart, voice, instrument, measures, tempo, student, plans, hearing, journal);
+  }
+
+  /** A copy with another voice. */
+  public Lesson withVoice(Optional<String> newVoice) {
+    return new Lesson(
+        score, tune, part, newVoice, instrument, measures, tempo, student, plans, hearing, journal);
+  }
+
+  /** A copy with another instrument. */
+  public Lesson withInstrument(Optional<Instrument> newInstrument) {
+    return new Lesson(
+        score, tune, part, voice, newInstrument, measures, tempo, student, plans, hearing, journal);
+  }
+
+  /** A copy with other measures. */
+  public Lesson withMeasures(Optional<String> newMeasures) {
+    return new Lesson(
+        score, tune, part, voice, instrument, newMeasures, tempo, student, plans, hearing, journal);
+  }
+
+  /** A copy with another tempo. */
+  public Lesson withTempo(Optional<Tempo> newTempo) {
+    return new Lesson(
+        score, tune, part, voice, instrument, measures, newTempo, student, plans, hearing, journal);
+  }
+
+  /** A copy with another student. */
+  public Lesson withStudent(Optional<String> newStudent) {
+    return new Lesson(
+        score, tune, part, voice, instrument, measures, tempo, newStudent, plans, hearing, journal);
+  }
+
+  /** A copy with other plans, the chosen one first. */
+  public Lesson withPlans(ImmutableList<LessonPlan> newPlans) {
+    return new Lesson(
+        score, tune, part, voice, instrument, measures, tempo, student, newPlans, hearing, journal);
+  }
+
+  /**
+   * A copy in which a plan is the chosen one. It replaces a plan of the same name; the others
+   * follow it.
+   */
+  public Lesson choosing(LessonPlan plan) {
+    ImmutableList.Builder<LessonPlan> all = ImmutableList.builder();
+    all.add(plan);
+    plans.stream().filter(other -> !other.name().equals(plan.name())).forEach(all::add);
+    return withPlans(all.build());
+  }
+
+  /** A copy with another hearing. */
+  public Lesson withHearing(Optional<Hearing> newHearing) {
+    return new Lesson(
+        score, tune, part, voice, instrument, measures, tempo, student, plans, newHearing, journal);
+  }
+
+  /** A copy with another journal. */
+  public Lesson withJournal(Optional<String> newJournal) {
+    return new Lesson(
+        score, tune, part, voice, instrument, measures, tempo, student, plans, hearing, newJournal);
+  }
+}

@@ -27,7 +27,7 @@ final class Workplace {
           "[\\w./*-]+(/|\\.(musicxml|xml|mxl|abc|yaml|json|journal|html|svg|sarif"
               + "|ics)(@.*)?)");
   private static final Set<String> BEFORE_A_FILE =
-      Set.of("--journal", "--calendar", "--exercises", "--output", "--write");
+      Set.of("--journal", "--calendar", "--exercises", "--midi", "--output", "--write");
 
   /** The date of docs/practice.md, for commands that depend on the current date. */
   private static final String TODAY = "2026-11-21";

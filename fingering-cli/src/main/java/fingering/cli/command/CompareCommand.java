@@ -6,10 +6,10 @@ import fingering.cli.json.PlanJson;
 import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.DetailOptions;
-import fingering.cli.option.NextCommand;
 import fingering.cli.option.LessonPassages;
 import fingering.cli.option.LessonPlans;
 import fingering.cli.option.LessonsOption;
+import fingering.cli.option.NextCommand;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlanName;
 import fingering.cli.option.PlanningContext;
@@ -202,8 +202,7 @@ final class CompareCommand extends BaseCommand {
             LessonPlans.own(stored)
                 .forEach(
                     plan -> all.add(LessonPlans.plan(stored, plan, planning, player, demands))));
-    return new Comparison(
-        usual.passage(), all.build(), usual.remarks(), usual.details());
+    return new Comparison(usual.passage(), all.build(), usual.remarks(), usual.details());
   }
 
   /** The briefs to compare instead of the usual plans. */

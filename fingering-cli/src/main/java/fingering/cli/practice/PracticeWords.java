@@ -101,7 +101,7 @@ public final class PracticeWords {
     }
     if (above > 0) {
       return "Your clean tempo is already faster than the goal: go no faster than the goal, and"
-                 + " keep it easy."
+          + " keep it easy."
           + (given ? " Or did you swap --from and --to?" : "");
     }
     if (whole().reachesGoal()) {

@@ -3,6 +3,7 @@ package fingering.page;
 import com.google.common.collect.ImmutableMap;
 import fingering.check.CheckReport;
 import fingering.check.CheckTally;
+import fingering.check.CheckVerdict;
 import fingering.check.CheckedFile;
 import fingering.check.ReportOptions;
 import fingering.check.Spool;
@@ -32,6 +33,7 @@ public final class CheckPage implements CheckReport {
   private final Spool scores = new Spool();
   private final Set<FindingKind> kinds = EnumSet.noneOf(FindingKind.class);
   private int count;
+  private String verdict = "";
 
   /** Creates a page that is printed in parts. */
   public CheckPage(ReportOptions options, Consumer<String> output) {
@@ -51,6 +53,7 @@ public final class CheckPage implements CheckReport {
 
   private void add(CheckedFile file, ScoreCheck check) {
     count++;
+    verdict = CheckVerdict.of(file, check);
     check
         .parts()
         .forEach(part -> options.shown(part).forEach(finding -> kinds.add(finding.kind())));
@@ -61,13 +64,14 @@ public final class CheckPage implements CheckReport {
   public void end(CheckTally tally) {
     String title =
         tally.lines().size() == 1 ? tally.lines().get(0).title() : tally.lines().size() + " scores";
-    String summary =
-        "Checked for players at level %s. %s"
-            .formatted(options.level().name(), counted(tally.total()));
+    String players =
+        "Checked for %s (level %s)."
+            .formatted(CheckVerdict.players(options.level()), options.level().name());
+    String found = several(tally) ? counted(tally.total()) : verdict;
     PageFrame html =
         new PageFrame(
             title + ": can it be played?",
-            List.of(summary),
+            List.of(found, players),
             CheckStyle.sheet(),
             new PageFrame.SkipLink("Skip to the findings", several(tally) ? "scores" : "s1"),
             sections(tally));

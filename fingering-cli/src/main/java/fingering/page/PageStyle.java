@@ -65,6 +65,7 @@ final class PageStyle {
         thead th{border-bottom:1px solid var(--ink)}
         tbody th{font-weight:normal}
         tfoot th,tfoot td{font-weight:bold}
+        .asked td{overflow-wrap:normal}
         .n{min-width:5.5em}
         .cost0,.cost1,.cost2{display:block;height:7px;margin-top:1px}
         .cost0{background:var(--a)}

@@ -17,18 +17,36 @@ final class StripHtml {
   private StripHtml() {}
 
   static String of(Strip strip) {
+    return shapes(strip) + rows(strip, "");
+  }
+
+  /** The shapes that all strips of a page share. */
+  static String shapes(Strip strip) {
+    return defs(strip.shapes() + HATCH);
+  }
+
+  private static String defs(String shapes) {
+    return "<svg class=\"defs\" width=\"0\" height=\"0\" aria-hidden=\"true\"><defs>"
+        + shapes
+        + "</defs></svg>\n";
+  }
+
+  /**
+   * The music of one of several strips.
+   *
+   * @param prefix the beginning of the ids of its measures
+   */
+  static String rows(Strip strip, String prefix) {
     StringBuilder html = new StringBuilder();
-    html.append("<svg class=\"defs\" width=\"0\" height=\"0\" aria-hidden=\"true\"><defs>")
-        .append(strip.shapes())
-        .append(HATCH)
-        .append("</defs></svg>\n<div class=\"strip\" style=\"padding-left:")
+    html.append(defs(strip.heads()))
+        .append("<div class=\"strip\" style=\"padding-left:")
         .append(strip.margin())
         .append("px\">\n");
     int order = strip.pieces().size();
     for (Piece piece : strip.pieces()) {
       html.append("<div class=\"piece\" style=\"z-index:").append(order--).append('"');
       if (piece.first()) {
-        html.append(" id=\"").append(MeasureLinks.id(piece.measure())).append('"');
+        html.append(" id=\"").append(prefix).append(MeasureLinks.id(piece.measure())).append('"');
       }
       html.append(
           "><svg role=\"img\" width=\"%d\" height=\"%d\"><title>%s</title>%s%s</svg></div>\n"

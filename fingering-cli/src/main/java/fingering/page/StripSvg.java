@@ -68,7 +68,7 @@ public final class StripSvg {
                 Svg.escaped(content.title()),
                 Svg.escaped(words),
                 StaffStyle.sheet().replace("\n", ""),
-                strip.shapes())
+                strip.shapes() + strip.heads())
         + svg
         + "\n</svg>\n";
   }

@@ -64,6 +64,64 @@ class AuditionTest {
     assertThat(answer.get("extra").asLong()).isEqualTo(extra).isPositive();
   }
 
+  @Test
+  void theAnswerComesFirst() {
+    List<String> lines = Session.of("audition", HEARING).succeeded().out().lines().toList();
+    assertThat(lines.get(0)).isEqualTo("Placement hearing, Ossmere Summer Music Fortnight: viola");
+    assertThat(String.join(" ", lines.subList(1, 3)))
+        .isEqualTo(
+            "Everything asked for is shown if F major is played in 2nd position; the other pieces"
+                + " keep their easiest fingering.");
+    assertThat(lines)
+        .contains(
+            "3. F major, 1 octave: 2nd position throughout (easiest: 1st position throughout)")
+        .contains("  fingering audition " + HEARING + " --write hearing");
+  }
+
+  @Test
+  void easiestFingeringsThatShowEverythingAreNamed() throws IOException {
+    Path sheet = sheet("instrument: viola\npositions: 1\nscales: [{scale: D major}]\n");
+    assertThat(Session.of("audition", sheet).succeeded().out().replaceAll("\\s+", " "))
+        .contains("Everything asked for is shown with the easiest fingering of every piece.");
+    Path free = sheet("instrument: viola\nscales: [{scale: D major}]\n");
+    assertThat(Session.of("audition", free).succeeded().out().replaceAll("\\s+", " "))
+        .contains("Nothing special is asked for: every piece keeps its easiest fingering.");
+  }
+
+  @Test
+  void impossibleSkillsAreNamedBeforeThePossibleOnes() throws IOException {
+    Path sheet =
+        sheet("instrument: viola\npositions: [1, 5=90]\nscales: [{scale: D major, octaves: 1}]\n");
+    Session unmet = Session.of("audition", sheet);
+    assertThat(unmet.code()).isEqualTo(1);
+    assertThat(unmet.out().replaceAll("\\s+", " "))
+        .startsWith("Audition: viola 5th position in 90 stopped notes cannot be shown")
+        .contains("Everything else is shown with the easiest fingering of every piece.");
+  }
+
+  @Test
+  void pointsAndNotesArePrintedOnRequestOnly() {
+    String brief = Session.of("audition", HEARING).succeeded().out();
+    assertThat(brief).doesNotContain("point");
+    assertThat(Session.of("audition", HEARING, "--costs").succeeded().lines())
+        .anyMatch(line -> line.startsWith("Where each could be shown alone"))
+        .contains("   568 points, 8 more than the easiest plan")
+        .contains("Points by rule                     free choice")
+        .allMatch(line -> line.length() <= 80);
+    assertThat(Session.of("audition", HEARING, "--notes").succeeded().out().lines().count())
+        .isGreaterThan(brief.lines().count() + 30);
+  }
+
+  @Test
+  void afterWritingThePracticeIsNext() {
+    Path target = folder.resolve("out");
+    assertThat(Session.of("audition", HEARING, "--write", target).succeeded().lines())
+        .contains(
+            "  fingering practice "
+                + target.resolve("3-f-major-1-octave.musicxml")
+                + " --keep-printed \\");
+  }
+
   // The command 'plan' makes the same demand on one piece.
   @Test
   void offerCostsAsMuchAsAPlanThatShowsTheSame() {
@@ -97,7 +155,8 @@ class AuditionTest {
                 + " \"scales\": [{\"scale\": \"D major\"}]}");
     String ofYaml = Session.of("audition", yaml).succeeded().out();
 
-    assertThat(Session.of("audition", json).succeeded().out()).isEqualTo(ofYaml);
+    assertThat(Session.of("audition", json).succeeded().out().replace(json.toString(), "" + yaml))
+        .isEqualTo(ofYaml);
     assertThat(ofYaml)
         .contains("1st position in 8 stopped notes", "2nd position in 4 stopped notes");
   }
@@ -137,7 +196,10 @@ class AuditionTest {
     Path whole = sheet("instrument: viola\ncounted: in-one-piece\npositions: 1=14\n" + pieces);
     Session unmet = Session.of("audition", whole);
     assertThat(unmet.code()).isEqualTo(1);
-    assertThat(unmet.out()).contains("short: ", "not in these pieces; ask for less");
+    assertThat(unmet.out().replaceAll("\\s+", " "))
+        .startsWith(
+            "Audition: viola 1st position in 14 stopped notes cannot be shown in one of these")
+        .contains("only 9 notes: choose another scale or excerpt, or ask for less.");
     assertThat(unmet.err()).contains("1 of 1 skills asked for in ", " cannot be shown");
   }
 
@@ -168,7 +230,8 @@ class AuditionTest {
     assertThat(session.err()).startsWith("fingering: 6 of 7 pieces of ");
     assertThat(session.out().replaceAll("\\s+", " "))
         .contains(
-            "7. Weir m. 0–4",
+            "6 of 7 pieces cannot be planned: see the end.",
+            "7. Weir, m. 0–4: 1st position",
             "line 3: With these demands, the viola has at most 1 octave of D major",
             "line 6: 'quick' is not a tempo",
             "line 9: Viola has no measures 'Q to D'",
@@ -267,7 +330,11 @@ class AuditionTest {
   @Test
   void documentationShowsTheSheetAndTheOutput() throws IOException {
     String document = Files.readString(Path.of("..", "docs", "audition.md"));
-    String printed = Session.of("audition", HEARING).succeeded().out();
+    String printed =
+        Session.of("audition", HEARING)
+            .succeeded()
+            .out()
+            .replace(HEARING.toString(), "docs/demo/hearing.yaml");
     String asked = Files.readString(HEARING);
 
     assertThat(document).contains(indented(printed)).contains(indented(asked));

@@ -48,6 +48,25 @@ class CheckCommandTest {
     assertThat(session.code()).isEqualTo(1);
   }
 
+  @Test
+  void theAnswerComesFirst() throws IOException {
+    assertThat(String.join(" ", Session.of("check", LANTERNS).lines().subList(0, 2)))
+        .isEqualTo(
+            "Lanterns on the Weir: 1 note cannot be played (Violoncello, m. 12); 6 risky places;"
+                + " difficulty 7 of 10 at most (Violin I).");
+    assertThat(Session.of("check", quiet("quiet.musicxml")).succeeded().lines().get(0))
+        .startsWith("Quiet quiet.musicxml: every note can be played; nothing is risky; difficulty");
+  }
+
+  @Test
+  void textSaysWhoPlaysAndHowToChangeIt() {
+    assertThat(Session.of("check", LANTERNS).out().replaceAll("\\s+", " "))
+        .contains("for advanced students (level common-practice)")
+        .contains("for a section, as in an orchestra; if one player has it, add --played-by");
+    Object[] changed = {"check", LANTERNS, "--played-by", "one-player"};
+    assertThat(Session.of(changed).out()).contains("one player)").doesNotContain("is assumed");
+  }
+
   // Open strings: cello C2 G2 D3 A3, bass as written E2 A2 D3 G3, violin's lowest G3; S. Adler, The
   // Study of Orchestration (from memory).
   @Test
@@ -197,7 +216,7 @@ class CheckCommandTest {
   @Test
   void everyFormatIsWrittenToANewFileOnly() throws IOException {
     for (String format : List.of("text", "json", "sarif", "html")) {
-      Path file = folder.resolve("found." + format);
+      Path file = folder.resolve("found." + (format.equals("text") ? "txt" : format));
       Session session = Session.of("check", LANTERNS, "--format", format, "--output", file);
       assertThat(session.complaints()).isEmpty();
       assertThat(session.out()).isEmpty();

@@ -40,13 +40,6 @@ class PageOutputTest {
   }
 
   @Test
-  void formatOptionOverridesTheEnding() {
-    Path page = folder.resolve("text.html");
-    Session.of("plan", Session.DEMO, "--format", "text", "--output", page).succeeded();
-    assertThat(page).content().startsWith("Lanterns on the Millrace: Viola, ");
-  }
-
-  @Test
   void pageContainsTheContentOfTheText() {
     String page = compared().replaceAll("&quot;", "\"");
     String text = Session.of("compare", Session.DEMO).succeeded().out().replaceAll("\\s+", " ");

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import fingering.cli.Pages;
+import fingering.cli.SheetPages;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -75,6 +77,26 @@ class PageInBrowserTest extends InBrowser {
       assertThat(faults(shown)).as(scheme).isEmpty();
     }
     shown.open(Pages.practice(folder), SHEET);
+    shown.media("print", "light");
+    assertNothingOverlapsOrIsCutOff(shown, SHEET);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"audition", "marks"})
+  void pagesOfSheetsFitAndAreAccessible(String command) throws Exception {
+    Path page = SheetPages.of(command, folder);
+    Browser shown = browser();
+    for (int width : new int[] {360, 768, 1280}) {
+      shown.open(page, width);
+      assertNothingOverlapsOrIsCutOff(shown, width);
+    }
+    assertThat(shown.complaints()).isEmpty();
+    for (String scheme : new String[] {"light", "dark"}) {
+      shown.open(page, 1280);
+      shown.media("screen", scheme);
+      assertThat(faults(shown)).as(scheme).isEmpty();
+    }
+    shown.open(page, SHEET);
     shown.media("print", "light");
     assertNothingOverlapsOrIsCutOff(shown, SHEET);
   }

@@ -26,6 +26,9 @@ public record CheckLevel(String name, ImmutableMap<Threshold, String> values) {
   private static final ImmutableList<String> PRESETS =
       ImmutableList.of("advanced", "common-practice", "intermediate", "beginner");
 
+  /** The levels of students, by the name of their speed. */
+  private static final ImmutableSet<String> STUDENTS = ImmutableSet.of("intermediate", "beginner");
+
   private static final String ANY = "any";
 
   /**
@@ -167,6 +170,11 @@ public record CheckLevel(String name, ImmutableMap<Threshold, String> values) {
   /** Returns the weights that define the easiest fingering. */
   public Weights weights() {
     return Weights.preset(value(Threshold.PLAN, Threshold.Form.NAME));
+  }
+
+  /** Returns whether the players are students with a few years of lessons, or beginners. */
+  public boolean students() {
+    return STUDENTS.contains(playerSpeed().name());
   }
 
   /** Returns the speed of the players. */

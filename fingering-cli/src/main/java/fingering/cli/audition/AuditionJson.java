@@ -84,6 +84,6 @@ public final class AuditionJson {
         .put("cheapest", planned.piece().cheapest().total())
         .put("extra", planned.extraCost());
     sheet.written(i).ifPresent(file -> node.put("written", file.toString()));
-    node.set("plan", PlanJson.document(planned.plan(), scoring));
+    node.set("plan", PlanJson.document(planned.plan(), planned.piece().planner()::plan, scoring));
   }
 }

@@ -6,20 +6,17 @@ import fingering.cli.student.ScoringContext;
 import fingering.cli.student.Student;
 import fingering.cli.text.StudentsText;
 import fingering.cli.text.TempoText;
+import fingering.cli.text.Whereabouts;
 import fingering.music.Measure;
 import fingering.music.Passage;
 import fingering.plan.Plan;
 import fingering.plan.PlanRemarks;
-import fingering.plan.Stay;
 import fingering.tempo.ComfortableTempo;
 import fingering.tempo.TempoLimit;
 import java.util.List;
-import java.util.stream.Collectors;
 
-/** A planned piece of a sheet in brief: tempo, positions, cost, and the skills it shows. */
+/** A planned piece of a sheet in brief: positions, remarks, the skills it shows, and its cost. */
 final class AuditionPieceText {
-  private static final int LISTED = 12;
-
   private final PlannedSheet sheet;
   private final ScoringContext scoring;
   private final int piece;
@@ -30,21 +27,67 @@ final class AuditionPieceText {
     this.piece = piece;
   }
 
-  /** The paragraphs below the name of the piece. */
-  ImmutableList<String> paragraphs() {
+  /**
+   * The piece with its positions; if it does not keep its easiest fingering, also those of that.
+   */
+  String line() {
+    Passage passage = sheet.planned(piece).plan().passage();
+    boolean excerpt = !sheet.ready().get(piece).entry().scale();
+    return sheet.title(piece) + (excerpt ? ", " + range(passage) : "") + ": " + positions();
+  }
+
+  /** The positions of the piece. */
+  String positions() {
     PlannedPiece planned = sheet.planned(piece);
-    Plan plan = planned.plan();
-    Passage passage = plan.passage();
+    return where(planned.plan())
+        + (AuditionVerdict.changed(planned)
+            ? " (easiest: " + where(planned.piece().cheapest()) + ")"
+            : "");
+  }
+
+  private static String where(Plan plan) {
+    return plan.stays().size() == 1
+        ? plan.stays().get(0).position().display() + " position throughout"
+        : Whereabouts.of(plan);
+  }
+
+  /** What the player should know about the piece: may be empty. */
+  ImmutableList<String> remarks() {
+    Plan plan = sheet.planned(piece).plan();
     ImmutableList.Builder<String> paragraphs = ImmutableList.builder();
-    paragraphs.add(range(passage) + ", " + TempoText.mark(passage.tempo()) + "; " + tempo(plan));
-    paragraphs.add(stays(plan));
-    paragraphs.add(cost(planned));
-    paragraphs.addAll(shown(plan));
+    if (ComfortableTempo.of(plan, scoring.level()).exceeded()) {
+      paragraphs.add(mark(plan) + "; " + tempo(plan));
+    }
     scoring.students().known().forEach(student -> paragraphs.addAll(unlearned(plan, student)));
-    passage.remarks().forEach(remark -> paragraphs.add("Note: " + remark));
+    plan.passage().remarks().forEach(remark -> paragraphs.add("Note: " + remark));
     PlanRemarks.of(plan).forEach(remark -> paragraphs.add("Note: " + remark));
     sheet.written(piece).ifPresent(file -> paragraphs.add("written to " + file));
     return paragraphs.build();
+  }
+
+  /** What the piece shows of what is asked for, and its tempo. */
+  ImmutableList<String> shown() {
+    Plan plan = sheet.planned(piece).plan();
+    ImmutableList.Builder<String> paragraphs = ImmutableList.builder();
+    paragraphs.addAll(shown(plan));
+    ComfortableTempo comfortable = ComfortableTempo.of(plan, scoring.level());
+    if (!comfortable.exceeded()) {
+      paragraphs.add(mark(plan) + "; " + tempo(plan));
+    }
+    return paragraphs.build();
+  }
+
+  /** The points of the piece. */
+  String cost() {
+    PlannedPiece planned = sheet.planned(piece);
+    String points = AuditionText.count(planned.plan().total(), "point");
+    return planned.extraCost() == 0
+        ? points + ", the easiest plan"
+        : "%s, %d more than the easiest plan".formatted(points, planned.extraCost());
+  }
+
+  private static String mark(Plan plan) {
+    return TempoText.mark(plan.passage().tempo());
   }
 
   private static String range(Passage passage) {
@@ -73,28 +116,6 @@ final class AuditionPieceText {
   private static String limit(ComfortableTempo tempo) {
     TempoLimit tightest = tempo.tightest(1).get(0);
     return tempo.exceeded() ? "; limit: " + TempoText.limit(tightest, tempo.marked()) : "";
-  }
-
-  /** The positions, in order. */
-  private static String stays(Plan plan) {
-    ImmutableList<Stay> stays = plan.stays();
-    if (stays.isEmpty()) {
-      return "open strings only";
-    }
-    int more = stays.size() - LISTED;
-    return stays.stream()
-            .limit(LISTED)
-            .map(stay -> stay.position().display() + " position m. " + stay.measures())
-            .collect(Collectors.joining(", "))
-        + (more > 0 ? " and " + more + " more" : "");
-  }
-
-  private static String cost(PlannedPiece planned) {
-    String points = AuditionText.count(planned.plan().total(), "point");
-    return planned.extraCost() == 0
-        ? points + ", the cheapest plan"
-        : "%s, %d more than the cheapest plan (%s)"
-            .formatted(points, planned.extraCost(), stays(planned.piece().cheapest()));
   }
 
   private List<String> shown(Plan plan) {

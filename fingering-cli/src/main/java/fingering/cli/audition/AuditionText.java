@@ -3,45 +3,73 @@ package fingering.cli.audition;
 import com.google.common.collect.ImmutableList;
 import fingering.audition.MarginalCost;
 import fingering.audition.RequiredSkill;
+import fingering.cli.option.DetailOptions;
 import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
+import fingering.cli.text.DetailsText;
 import fingering.cli.text.TempoText;
 import fingering.tempo.ComfortableTempo;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** An audition sheet with its plans as text, for the teacher and for the student. */
+/**
+ * An audition sheet with its plans as text, for the student and the teacher: whether everything is
+ * shown, what is asked for, a line or two for each piece, and the command to type next.
+ */
 public final class AuditionText {
-  private static final String CARE =
+  static final String CARE =
       "High positions, stretching and long practice can cause pain: stop if it hurts, rest, and ask"
           + " your teacher or a clinician. Your teacher has the last word on every fingering.";
 
-  private static final int CELL = 16;
+  /** The widths of the columns at the right: two amounts, and the numbers of pieces. */
+  private static final ImmutableList<Integer> CELLS = ImmutableList.of(12, 13, 11);
+
+  private static final int INDENT = 3;
   private static final int OFFERS = 3;
 
   private final PlannedSheet sheet;
   private final ScoringContext scoring;
+  private final DetailOptions detail;
   private final int columns;
   private final TextStyle style;
   private final StringBuilder text = new StringBuilder();
 
-  private AuditionText(PlannedSheet sheet, ScoringContext scoring, int columns, TextStyle style) {
+  private AuditionText(
+      PlannedSheet sheet,
+      ScoringContext scoring,
+      DetailOptions detail,
+      int columns,
+      TextStyle style) {
     this.sheet = sheet;
     this.scoring = scoring;
+    this.detail = detail;
     this.columns = columns;
     this.style = style;
   }
 
+  /**
+   * Returns the text.
+   *
+   * @param next the lines of the command to type next; may be empty
+   */
   public static String of(
-      PlannedSheet sheet, ScoringContext scoring, int columns, TextStyle style) {
-    AuditionText page = new AuditionText(sheet, scoring, columns, style);
+      PlannedSheet sheet,
+      ScoringContext scoring,
+      DetailOptions detail,
+      List<String> next,
+      int columns,
+      TextStyle style) {
+    AuditionText page = new AuditionText(sheet, scoring, detail, columns, style);
     page.heading();
     page.requirements();
-    page.offers();
-    page.cost();
+    if (detail.costs) {
+      page.offers();
+      page.cost();
+    }
     page.pieces();
     page.problems();
+    page.next(next);
     page.care();
     return page.text.toString();
   }
@@ -59,37 +87,29 @@ public final class AuditionText {
   /**
    * Adds a row: text at the left, wrapped if it is long, and cells at the right of its last line.
    */
-  private void row(String label, int indent, String... cells) {
-    int width = columns - cells.length * CELL - indent;
+  private void row(String label, int indent, List<String> cells, List<Integer> widths) {
+    int width = columns - widths.stream().mapToInt(Integer::intValue).sum() - indent;
     ImmutableList<String> lines = ImmutableList.copyOf(TextLayout.wrap(label, width - 1, 2));
     int last = lines.size() - 1;
     lines.subList(0, last).forEach(line -> line(" ".repeat(indent) + line));
-    line(" ".repeat(indent) + cells(TextLayout.pad(lines.get(last), width), cells));
-  }
-
-  private static String cells(String label, String... cells) {
-    StringBuilder row = new StringBuilder(label);
-    for (String cell : cells) {
-      row.append(TextLayout.padLeft(cell, CELL));
+    StringBuilder row = new StringBuilder(TextLayout.pad(lines.get(last), width));
+    for (int i = 0; i < widths.size(); i++) {
+      row.append(TextLayout.padLeft(cells.get(i), widths.get(i)));
     }
-    return row.toString();
-  }
-
-  private void titles(String label, String... titles) {
-    line(style.bold(cells(TextLayout.pad(label, columns - titles.length * CELL), titles)));
+    line(" ".repeat(indent) + row);
   }
 
   private void heading() {
-    line(style.bold(sheet.sheet().title()));
-    long scales = sheet.sheet().entries().stream().filter(AuditionSheet.Entry::scale).count();
-    line(
-        sheet.instrument().name()
-            + ", "
-            + count(scales, "scale")
-            + ", "
-            + count(sheet.sheet().entries().size() - scales, "excerpt"));
+    paragraph(title(sheet), 0);
+    TextLayout.wrap(String.join(" ", AuditionVerdict.of(sheet)), columns, 0)
+        .forEach(one -> line(style.bold(one)));
     paragraph(scoring.line(), 0);
     line("");
+  }
+
+  /** The title and the instrument. */
+  static String title(PlannedSheet sheet) {
+    return sheet.sheet().title() + ": " + sheet.instrument().nameInSentence();
   }
 
   static String count(long number, String what) {
@@ -100,27 +120,13 @@ public final class AuditionText {
     if (sheet.audition().skills().isEmpty()) {
       return;
     }
-    titles(
-        "Asked for"
-            + (sheet.sheet().inOnePiece() ? " in one piece" : "")
-            + (sheet.sheet().excerptsOnly() ? " in the excerpts" : ""),
-        "cheapest plans",
-        "plans below");
-    for (RequiredSkill skill : sheet.audition().skills()) {
-      row(
-          SkillWords.withAmount(skill.skill()),
-          2,
-          amount(skill, skill.amountInCheapest()),
-          amount(skill, skill.amountShown()));
+    AskedTable table = new AskedTable(sheet);
+    List<String> head = table.head();
+    row(head.get(0), 0, head.subList(1, head.size()), CELLS);
+    for (List<String> cells : table.rows()) {
+      row(cells.get(0), 2, cells.subList(1, cells.size()), CELLS);
     }
     line("");
-  }
-
-  private static String amount(RequiredSkill skill, int amount) {
-    return amount == 0
-        ? "missing"
-        : (amount < skill.skill().amount() ? "short: " : "")
-            + SkillWords.amount(skill.skill(), amount);
   }
 
   private void offers() {
@@ -129,7 +135,7 @@ public final class AuditionText {
     if (unmet.isEmpty()) {
       return;
     }
-    titles("Where each could be shown alone", "extra points");
+    row("Where each could be shown alone", 0, List.of("extra points"), List.of(16));
     for (RequiredSkill skill : unmet) {
       paragraph(SkillWords.withAmount(skill.skill()) + withoutOffers(skill), 2);
       skill.marginalCosts().stream().limit(OFFERS).forEach(offer -> offer(skill, offer));
@@ -145,9 +151,7 @@ public final class AuditionText {
   private static String withoutOffers(RequiredSkill skill) {
     return !skill.marginalCosts().isEmpty()
         ? ""
-        : skill.met()
-            ? ": not in any single piece"
-            : ": not in these pieces; ask for less, or choose other pieces";
+        : skill.met() ? ": not in any single piece" : ": not in these pieces";
   }
 
   private void offer(RequiredSkill skill, MarginalCost offer) {
@@ -156,29 +160,37 @@ public final class AuditionText {
             + ", "
             + SkillWords.measures(offer.plan(), skill.skill(), offer.amount()),
         4,
-        Long.toString(offer.extraCost()));
+        List.of(Long.toString(offer.extraCost())),
+        List.of(16));
   }
 
   private void cost() {
-    if (sheet.audition().skills().isEmpty()) {
-      return;
+    if (!sheet.audition().skills().isEmpty()) {
+      paragraph(
+          "All plans together cost %s more than the easiest ones, the least possible."
+              .formatted(count(sheet.audition().extraCost(), "point")),
+          0);
+      line("");
     }
-    long extra = sheet.audition().extraCost();
-    boolean met = sheet.audition().met();
-    String shown = met ? "everything that is asked for" : "as much as possible of it";
-    paragraph(
-        extra == 0
-            ? "The plans below are the cheapest for each piece, and show " + shown + "."
-            : "The plans below show %s at the least cost: %s more than the cheapest plans, over all pieces."
-                .formatted(shown, count(extra, "point")),
-        0);
-    line("");
   }
 
   private void pieces() {
+    boolean spaced = detail.costs || detail.notes;
     for (int i = 0; i < sheet.ready().size(); i++) {
-      TextLayout.wrap(sheet.title(i), columns, 3).forEach(one -> line(style.bold(one)));
-      new AuditionPieceText(sheet, scoring, i).paragraphs().forEach(one -> paragraph(one, 3));
+      AuditionPieceText piece = new AuditionPieceText(sheet, scoring, i);
+      List<String> lines = TextLayout.wrap(piece.line(), columns, INDENT);
+      lines.forEach(one -> line(spaced ? style.bold(one) : one));
+      if (detail.costs) {
+        piece.shown().forEach(one -> paragraph(one, INDENT));
+        paragraph(piece.cost(), INDENT);
+      }
+      piece.remarks().forEach(one -> paragraph(one, INDENT));
+      if (spaced) {
+        line("");
+        text.append(DetailsText.of(sheet.alone(i), scoring, detail, columns, style));
+      }
+    }
+    if (!spaced) {
       line("");
     }
   }
@@ -188,21 +200,30 @@ public final class AuditionText {
       return;
     }
     line(style.bold("Not planned"));
-    for (SheetPieces.Problem problem : sheet.problems()) {
-      paragraph(
-          "%s, line %d: %s".formatted(sheet.sheet().file(), problem.line(), problem.message()), 2);
-    }
+    sheet.problemLines().forEach(one -> paragraph(one, 2));
     line("");
   }
 
+  private void next(List<String> lines) {
+    if (!lines.isEmpty()) {
+      line(style.bold("Next"));
+      lines.forEach(one -> line("  " + one));
+      line("");
+    }
+  }
+
   private void care() {
+    care(sheet, scoring).forEach(one -> paragraph(one, 0));
+  }
+
+  /** The warnings about tempo and strain. */
+  static ImmutableList<String> care(PlannedSheet sheet, ScoringContext scoring) {
     boolean exceeded =
         IntStream.range(0, sheet.ready().size())
             .mapToObj(i -> ComfortableTempo.of(sheet.planned(i).plan(), scoring.level()))
             .anyMatch(ComfortableTempo::exceeded);
-    if (exceeded) {
-      paragraph("Some tempi are faster than comfortable. " + TempoText.CARE, 0);
-    }
-    paragraph(CARE, 0);
+    return exceeded
+        ? ImmutableList.of("Some tempi are faster than comfortable. " + TempoText.CARE, CARE)
+        : ImmutableList.of(CARE);
   }
 }

@@ -5,9 +5,12 @@ import fingering.audition.Audition;
 import fingering.audition.PlannedPiece;
 import fingering.cli.audition.SheetPieces.Problem;
 import fingering.cli.audition.SheetPieces.Ready;
+import fingering.plan.Comparison;
+import fingering.plan.Plan;
 import fingering.tables.Instrument;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * An audition sheet with its plans.
@@ -40,6 +43,32 @@ public record PlannedSheet(
   /** A piece with its plan. */
   PlannedPiece planned(int piece) {
     return audition.pieces().get(piece);
+  }
+
+  /** The plan of a piece by itself. */
+  Comparison alone(int piece) {
+    Plan plan = planned(piece).plan();
+    return new Comparison(plan.passage(), ImmutableList.of(plan), ImmutableList.of());
+  }
+
+  /** Why the other pieces cannot be planned, each with its line of the sheet. */
+  ImmutableList<String> problemLines() {
+    return problems.stream()
+        .map(one -> "%s, line %d: %s".formatted(sheet.file(), one.line(), one.message()))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * The score to practise first, if the pieces are written: the first that does not keep its
+   * easiest fingering, else the first.
+   */
+  public Optional<Path> firstWritten() {
+    int first =
+        IntStream.range(0, ready.size())
+            .filter(piece -> AuditionVerdict.changed(planned(piece)))
+            .findFirst()
+            .orElse(0);
+    return written(first);
   }
 
   /** The file of a piece; empty if none are written. */

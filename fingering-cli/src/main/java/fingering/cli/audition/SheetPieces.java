@@ -17,6 +17,7 @@ import fingering.exercise.ScalePlanner;
 import fingering.exercise.ScaleRequest;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
+import fingering.music.PrintedPart;
 import fingering.music.Tempo;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.PartInfo;
@@ -50,8 +51,9 @@ public final class SheetPieces {
    * @param entry its entry in the sheet
    * @param piece the piece
    * @param file the score that contains it
+   * @param printed what is printed in it
    */
-  public record Ready(Entry entry, AuditionPiece piece, ScoreFile file) {}
+  public record Ready(Entry entry, AuditionPiece piece, ScoreFile file, PrintedPart printed) {}
 
   /**
    * A piece that cannot be planned.
@@ -148,7 +150,11 @@ public final class SheetPieces {
     Plan plan = planned.plan();
     Planner planner = planners.of(plan.passage());
     AuditionPiece piece = new AuditionPiece(request.title(), planner, plan, !sheet.excerptsOnly());
-    return new Ready(entry, piece, planned.exercise().file());
+    return new Ready(
+        entry,
+        piece,
+        planned.exercise().file(),
+        planned.score().printed(plan.passage(), Optional.empty()));
   }
 
   private static int number(String text) {
@@ -178,7 +184,11 @@ public final class SheetPieces {
         at(entry.lineOf("measures", "file", "abc"), () -> score.passage(request, one -> played));
     String name = fields.text("name").orElse(HeadingText.title(passage));
     Plan plan = plan(entry, passage, Brief.builder("free choice").withKeepPrinted(keepPrinted));
-    return new Ready(entry, new AuditionPiece(name, planners.of(passage), plan, true), file);
+    return new Ready(
+        entry,
+        new AuditionPiece(name, planners.of(passage), plan, true),
+        file,
+        score.printed(passage, request.voice()));
   }
 
   private PartInfo only(Score score) {

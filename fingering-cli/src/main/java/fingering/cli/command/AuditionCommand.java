@@ -3,6 +3,7 @@ package fingering.cli.command;
 import com.google.common.collect.ImmutableList;
 import fingering.audition.Audition;
 import fingering.audition.AuditionPlanner;
+import fingering.cli.audition.AuditionHtml;
 import fingering.cli.audition.AuditionJson;
 import fingering.cli.audition.AuditionSheet;
 import fingering.cli.audition.AuditionSheetFile;
@@ -13,9 +14,11 @@ import fingering.cli.audition.SheetPieces;
 import fingering.cli.audition.SheetPieces.Problem;
 import fingering.cli.audition.SheetPieces.Ready;
 import fingering.cli.file.NewFiles;
+import fingering.cli.option.AuditionOutput;
+import fingering.cli.option.DetailOptions;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.LimitOptions;
-import fingering.cli.option.OutputOptions;
+import fingering.cli.option.NextCommand;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.PrintedOption;
 import fingering.cli.student.ScoringContext;
@@ -25,6 +28,7 @@ import fingering.fingerboard.LeftHand;
 import fingering.musicxml.SelectionException;
 import fingering.tables.Instrument;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,11 +43,10 @@ import picocli.CommandLine.Parameters;
     exitCodeList = "1:something on the sheet cannot be planned or shown; the rest is printed",
     footer = {
       "",
-      "Prints text or json. To draw one of the pieces, use 'plan' or 'scale'.",
-      "",
       "Examples:",
       "  fingering audition docs/demo/hearing.yaml",
-      "  fingering audition docs/demo/hearing.yaml --write hearing"
+      "  fingering audition docs/demo/hearing.yaml --write hearing",
+      "  fingering audition docs/demo/hearing.yaml --output hearing.html"
     })
 final class AuditionCommand extends BaseCommand {
 
@@ -66,15 +69,13 @@ final class AuditionCommand extends BaseCommand {
 
   @Mixin LimitOptions limit = new LimitOptions();
 
-  @Mixin OutputOptions output = new OutputOptions();
+  @Mixin DetailOptions detail = new DetailOptions();
+
+  @Mixin AuditionOutput output = new AuditionOutput();
 
   @Override
   public Integer call() {
     output.check();
-    if (output.format().drawn()) {
-      throw usageError(
-          "an audition is printed as text or json only; draw its pieces one by one with 'plan'");
-    }
     write.ifPresent(MarkedFolder::check);
     Students students = player.students();
     ScoringContext context = player.weights.scoring(students);
@@ -104,10 +105,37 @@ final class AuditionCommand extends BaseCommand {
 
   private String text(PlannedSheet planned, ScoringContext context) {
     return switch (output.format()) {
-      case TEXT -> AuditionText.of(planned, context, Screen.columns(), output.style());
+      case TEXT ->
+          AuditionText.of(
+              planned, context, detail, next(planned), Screen.columns(), output.style());
       case JSON -> AuditionJson.of(planned, context);
-      case HTML, SVG -> throw new IllegalStateException("auditions are not drawn");
+      case HTML -> AuditionHtml.of(planned, context);
     };
+  }
+
+  /** The command that writes the pieces; if they are written, the one that practises the first. */
+  private List<String> next(PlannedSheet planned) {
+    return planned
+        .firstWritten()
+        .map(
+            score ->
+                List.of(
+                    "fingering practice " + score + " --keep-printed \\",
+                    "  --from 60 --to 80 --by DATE"))
+        .orElseGet(
+            () ->
+                NextCommand.lines(
+                    spec,
+                    "audition",
+                    List.of("--write " + folderName()),
+                    Screen.columns() - CompareCommand.INDENT));
+  }
+
+  /** The name of the sheet without its ending. */
+  private String folderName() {
+    String name = String.valueOf(file.getFileName());
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name + "-pieces";
   }
 
   private Instrument instrument(AuditionSheet sheet, Students students) {

@@ -13,10 +13,10 @@ import fingering.cli.file.OutputStreamer;
 import fingering.cli.help.ErrorMessage;
 import fingering.cli.help.ProgramVersion;
 import fingering.cli.option.CheckOptions;
+import fingering.cli.option.CheckOutput;
 import fingering.cli.option.Converters;
 import fingering.cli.option.LessonOption;
 import fingering.cli.option.LevelOption;
-import fingering.cli.option.OutputFile;
 import fingering.cli.option.TuneOptions;
 import fingering.cli.terminal.ProgressBar;
 import fingering.cli.terminal.Screen;
@@ -51,14 +51,6 @@ import picocli.CommandLine.Parameters;
       "  fingering check --print-level intermediate --output our-level.yaml"
     })
 final class CheckCommand extends BaseCommand {
-  /** The formats of the findings. */
-  enum Format {
-    TEXT,
-    JSON,
-    SARIF,
-    HTML
-  }
-
   @Parameters(
       paramLabel = "SCORE",
       arity = "0..*",
@@ -87,14 +79,7 @@ final class CheckCommand extends BaseCommand {
       description = "Exit with 1 if there is a finding of this severity or worse. Default: risky.")
   Severity failOn = Severity.RISKY;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      description =
-          "text (the default), json, sarif (for editors and build servers) or html (a page).")
-  Format format = Format.TEXT;
-
-  @Mixin OutputFile output = new OutputFile();
+  @Mixin CheckOutput output = new CheckOutput();
 
   @Option(
       names = "--all",
@@ -114,11 +99,12 @@ final class CheckCommand extends BaseCommand {
   public Integer call() {
     lesson.read().filter(stored -> scores.isEmpty()).ifPresent(this::take);
     checkOptions();
-    output.check();
     if (level.printed.isPresent()) {
+      output.checkSettings();
       output.print(LevelOption.text(level.printed.get()), spec);
       return ExitCode.DONE;
     }
+    output.check();
     int code = check(level.read(), spec.commandLine().getErr());
     output.report(spec);
     return code;
@@ -156,11 +142,12 @@ final class CheckCommand extends BaseCommand {
             () -> Checker.of(players),
             reading::read,
             checked.request(),
-            format == Format.SARIF,
+            output.format() == CheckOutput.Format.SARIF,
             CheckCommand::sentence);
     PrintWriter out = spec.commandLine().getOut();
     try (OutputStreamer stream =
-        OutputStreamer.begin(output.path(), format == Format.TEXT ? out : Screen.exact(out))) {
+        OutputStreamer.begin(
+            output.path(), output.format() == CheckOutput.Format.TEXT ? out : Screen.exact(out))) {
       CheckReport report = report(new ReportOptions(players, show, failOn), stream::print);
       bar.around(report::begin);
       ParallelChecks.check(
@@ -201,7 +188,7 @@ final class CheckCommand extends BaseCommand {
   }
 
   private CheckReport report(ReportOptions options, Consumer<String> printer) {
-    return switch (format) {
+    return switch (output.format()) {
       case TEXT -> new CheckText(options, all, Screen.columns(), output.style(), printer);
       case JSON -> new CheckJson(options, printer);
       case SARIF -> new CheckSarif(options, ProgramVersion.number(), printer);

@@ -6,10 +6,10 @@ import fingering.cli.json.PlanJson;
 import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.DetailOptions;
-import fingering.cli.option.NextCommand;
 import fingering.cli.option.LessonPassages;
 import fingering.cli.option.LessonPlans;
 import fingering.cli.option.LessonsOption;
+import fingering.cli.option.NextCommand;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlanName;
 import fingering.cli.option.PlanningContext;
@@ -164,7 +164,11 @@ final class CompareCommand extends BaseCommand {
                   this::next,
                   Screen.columns(),
                   output.style());
-          case JSON -> PlanJson.of(comparison, planning.scoringContext());
+          case JSON ->
+              PlanJson.of(
+                  comparison,
+                  comparer.withDemands(ImmutableList.of())::plan,
+                  planning.scoringContext());
           case HTML, SVG -> PageOutput.of(output.format(), comparison, comparer, planning);
         };
     output.print(text, spec);
@@ -202,8 +206,7 @@ final class CompareCommand extends BaseCommand {
             LessonPlans.own(stored)
                 .forEach(
                     plan -> all.add(LessonPlans.plan(stored, plan, planning, player, demands))));
-    return new Comparison(
-        usual.passage(), all.build(), usual.remarks(), usual.details());
+    return new Comparison(usual.passage(), all.build(), usual.remarks(), usual.details());
   }
 
   /** The briefs to compare instead of the usual plans. */

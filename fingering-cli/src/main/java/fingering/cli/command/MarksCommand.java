@@ -3,17 +3,20 @@ package fingering.cli.command;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.LessonOption;
-import fingering.cli.option.OutputFile;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.PracticeOutput;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.terminal.Screen;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.cli.text.HeadingText;
+import fingering.cli.text.SummaryText;
 import fingering.music.Passage;
+import fingering.page.MarksPage;
+import fingering.page.staff.PlainEngraver;
 import fingering.plan.Plan;
 import fingering.practice.Circle;
 import fingering.practice.CircleFinder;
@@ -34,10 +37,12 @@ import picocli.CommandLine.Mixin;
       "Examples:",
       "  fingering marks docs/demo/demo.musicxml",
       "  fingering marks docs/demo/demo.musicxml --measures 1-16 --tempo quarter=72",
-      "  fingering marks docs/demo/demo.musicxml --choose partly"
+      "  fingering marks docs/demo/demo.musicxml --choose partly",
+      "  fingering marks docs/demo/demo.musicxml --output circles.html"
     })
 final class MarksCommand extends BaseCommand {
   private static final int PLACE_COLUMNS = 16;
+  private static final String TAKE_A_PENCIL = "Take a pencil. Circle these before you play.";
 
   @Mixin ScoreArgument score = new ScoreArgument();
 
@@ -51,7 +56,7 @@ final class MarksCommand extends BaseCommand {
 
   @Mixin PlayerOptions player = new PlayerOptions();
 
-  @Mixin OutputFile output = new OutputFile();
+  @Mixin PracticeOutput output = new PracticeOutput();
 
   @Override
   public Integer call() {
@@ -72,7 +77,20 @@ final class MarksCommand extends BaseCommand {
         chosen.given() || chosen.keepsPrinted() || demands.any()
             ? CircleFinder.of(plan(planning), planning.printed())
             : CircleFinder.of(passage, planning.printed());
-    output.print(text(passage, circles), spec);
+    String text =
+        switch (output.format()) {
+          case TEXT -> text(passage, circles);
+          case HTML ->
+              MarksPage.of(
+                  HeadingText.title(passage),
+                  ImmutableList.of(TAKE_A_PENCIL),
+                  passage,
+                  planning.printed(),
+                  circles,
+                  new PlainEngraver(),
+                  SummaryText.CARE);
+        };
+    output.print(text, spec);
     return ExitCode.DONE;
   }
 
@@ -86,7 +104,7 @@ final class MarksCommand extends BaseCommand {
     List<String> lines = new ArrayList<>();
     TextStyle style = output.style();
     lines.add(style.bold(HeadingText.title(passage)));
-    lines.add("Take a pencil. Circle these before you play.");
+    lines.add(TAKE_A_PENCIL);
     int width = circles.stream().mapToInt(circle -> place(circle).length() + 1).max().orElse(0);
     int column = Math.max(PLACE_COLUMNS, width);
     Optional<Circle.Kind> kind = Optional.empty();

@@ -182,7 +182,7 @@ final class PlanCommand extends BaseCommand {
     ImmutableList<Alternative> alternatives =
         comparer.alternatives(plan.brief(), when.indexIn(plan.passage()), ALTERNATIVES);
     return output.format() == OutputOptions.Format.JSON
-        ? PlanJson.of(plan, alternatives, context)
+        ? PlanJson.of(plan, alternatives, comparer.withDemands(ImmutableList.of())::plan, context)
         : WhyText.of(alternatives, context, Screen.columns(), output.style());
   }
 
@@ -191,7 +191,8 @@ final class PlanCommand extends BaseCommand {
     int number = best.orElse(CHOICES);
     ImmutableList<Choice> fingerings = comparer.choices(plan.brief(), span, number);
     return output.format() == OutputOptions.Format.JSON
-        ? PlanJson.ofChoices(plan, fingerings, context)
+        ? PlanJson.ofChoices(
+            plan, fingerings, comparer.withDemands(ImmutableList.of())::plan, context)
         : ChoicesText.of(fingerings, span, number, context, Screen.columns(), output.style());
   }
 
@@ -199,7 +200,9 @@ final class PlanCommand extends BaseCommand {
     Comparison several = comparer.best(brief(planning.passage()), best.get());
     return switch (output.format()) {
       case TEXT -> text(several, comparer, planning, List.of());
-      case JSON -> PlanJson.of(several, planning.scoringContext());
+      case JSON ->
+          PlanJson.of(
+              several, comparer.withDemands(ImmutableList.of())::plan, planning.scoringContext());
       case HTML, SVG -> PageOutput.of(output.format(), several, comparer, planning);
     };
   }
@@ -219,7 +222,7 @@ final class PlanCommand extends BaseCommand {
     Comparison alone = new Comparison(passage, ImmutableList.of(plan), ImmutableList.of());
     return switch (output.format()) {
       case TEXT -> text(alone, comparer, planning, next(passage));
-      case JSON -> PlanJson.of(plan, context);
+      case JSON -> PlanJson.of(plan, comparer.withDemands(ImmutableList.of())::plan, context);
       case HTML, SVG -> PageOutput.of(output.format(), alone, comparer, planning);
     };
   }

@@ -195,7 +195,11 @@ final class ScaleCommand extends BaseCommand {
                   false,
                   Screen.columns(),
                   output.style());
-      case JSON -> PlanJson.of(plan, context);
+      case JSON ->
+          PlanJson.of(
+              plan,
+              comparer(plan.passage(), context, left).withDemands(ImmutableList.of())::plan,
+              context);
       case HTML, SVG ->
           PageOutput.of(
               output.format(),

@@ -1,8 +1,10 @@
 package fingering.cli.help;
 
 import com.google.common.collect.ImmutableMap;
+import fingering.cli.option.AuditionOutput;
 import fingering.cli.option.ChartOutput;
 import fingering.cli.option.CheckOptions;
+import fingering.cli.option.CheckOutput;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.DetailOptions;
 import fingering.cli.option.HandOptions;
@@ -60,7 +62,9 @@ public final class CommandHelp extends Help {
           .put(OutputOptions.class, OUTPUT)
           .put(DetailOptions.class, OUTPUT)
           .put(OutputFile.class, OUTPUT)
+          .put(AuditionOutput.class, OUTPUT)
           .put(ChartOutput.class, OUTPUT)
+          .put(CheckOutput.class, OUTPUT)
           .put(PracticeOutput.class, OUTPUT)
           .buildOrThrow();
 

@@ -12,6 +12,7 @@ import fingering.fingerboard.HarmonicTouch;
 import fingering.fingerboard.Placement;
 import fingering.music.Passage;
 import fingering.plan.Alternative;
+import fingering.plan.Brief;
 import fingering.plan.Choice;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
@@ -23,6 +24,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Function;
 
 /** Plans as JSON for other programs; the format and its version come first. */
 public final class PlanJson {
@@ -30,31 +32,44 @@ public final class PlanJson {
 
   private PlanJson() {}
 
-  /** One plan. */
-  public static String of(Plan plan, ScoringContext context) {
-    return text(document(plan, context));
+  /**
+   * One plan.
+   *
+   * @param search the best plan of a brief without further demands, for the prices of demands
+   */
+  public static String of(Plan plan, Function<Brief, Plan> search, ScoringContext context) {
+    return text(document(plan, search, context));
   }
 
   /** A plan with the fingerings of the notes of one moment, its own first. */
   public static String of(
-      Plan plan, ImmutableList<Alternative> alternatives, ScoringContext context) {
-    ObjectNode root = document(plan, context);
+      Plan plan,
+      ImmutableList<Alternative> alternatives,
+      Function<Brief, Plan> search,
+      ScoringContext context) {
+    ObjectNode root = document(plan, search, context);
     WhyJson.fill(root, alternatives);
     return text(root);
   }
 
   /** A plan with the fingerings of some measures, its own first. */
-  public static String ofChoices(Plan plan, ImmutableList<Choice> choices, ScoringContext context) {
-    ObjectNode root = document(plan, context);
+  public static String ofChoices(
+      Plan plan,
+      ImmutableList<Choice> choices,
+      Function<Brief, Plan> search,
+      ScoringContext context) {
+    ObjectNode root = document(plan, search, context);
     ChoicesJson.fill(root, choices);
     return text(root);
   }
 
   /** Plans side by side. */
-  public static String of(Comparison comparison, ScoringContext context) {
+  public static String of(
+      Comparison comparison, Function<Brief, Plan> search, ScoringContext context) {
     ObjectNode root = header(comparison.passage(), context);
+    VerdictJson.fill(root, comparison, context.level());
     ArrayNode plans = root.putArray("plans");
-    comparison.plans().forEach(plan -> fill(plans.addObject(), plan, context));
+    comparison.plans().forEach(plan -> fill(plans.addObject(), plan, search, context));
     ArrayNode remarks = root.putArray("remarks");
     comparison.passage().remarks().forEach(remarks::add);
     comparison.allRemarks().forEach(remarks::add);
@@ -65,9 +80,14 @@ public final class PlanJson {
   }
 
   /** One plan as a JSON document. */
-  public static ObjectNode document(Plan plan, ScoringContext context) {
+  public static ObjectNode document(
+      Plan plan, Function<Brief, Plan> search, ScoringContext context) {
     ObjectNode root = header(plan.passage(), context);
-    fill(root, plan, context);
+    VerdictJson.fill(
+        root,
+        new Comparison(plan.passage(), ImmutableList.of(plan), ImmutableList.of()),
+        context.level());
+    fill(root, plan, search, context);
     ArrayNode remarks = root.putArray("remarks");
     plan.passage().remarks().forEach(remarks::add);
     PlanRemarks.of(plan).forEach(remarks::add);
@@ -88,7 +108,8 @@ public final class PlanJson {
     return root;
   }
 
-  private static void fill(ObjectNode node, Plan plan, ScoringContext context) {
+  private static void fill(
+      ObjectNode node, Plan plan, Function<Brief, Plan> search, ScoringContext context) {
     node.put("name", plan.name());
     ArrayNode notes = node.putArray("notes");
     Map<Integer, Integer> firstNotes = new HashMap<>();
@@ -132,7 +153,7 @@ public final class PlanJson {
     plan.highestPosition().ifPresent(p -> counts.put("highestPosition", p.toString()));
     ObjectNode positions = counts.putObject("notesByPosition");
     plan.notesByPosition().forEach((position, n) -> positions.put(position.toString(), n));
-    DemandsJson.fill(node, plan);
+    DemandsJson.fill(node, plan, search);
     TempoJson.fill(node, plan, context.level());
     ScoringJson.newSkills(node, plan, context.students());
   }

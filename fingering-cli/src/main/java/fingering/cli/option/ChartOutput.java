@@ -1,5 +1,6 @@
 package fingering.cli.option;
 
+import fingering.cli.file.FileForm;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
@@ -20,11 +21,11 @@ public final class ChartOutput extends OutputFile {
 
   /** The format to print. */
   public Format format() {
-    return format(format, Format.class, Format.TEXT);
+    return Format.valueOf(form().name());
   }
 
   @Override
-  protected boolean isText() {
-    return format() == Format.TEXT;
+  protected FileForm form() {
+    return form(format, Format.class);
   }
 }

@@ -1,6 +1,7 @@
 package fingering.cli.option;
 
-import com.google.common.base.Ascii;
+import com.google.common.collect.ImmutableList;
+import fingering.cli.file.FileForm;
 import fingering.cli.file.NewFiles;
 import fingering.cli.file.OutputPaths;
 import fingering.cli.file.WrittenFiles;
@@ -8,15 +9,25 @@ import fingering.cli.terminal.Screen;
 import fingering.cli.terminal.TextStyle;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** The option {@code --output}, and printing to that file or to the terminal. */
 public class OutputFile {
   private static final String NAME = "--output";
+
+  /** The forms of a file of settings, such as weights: YAML, which is text too. */
+  private static final ImmutableList<FileForm> SETTINGS =
+      ImmutableList.of(FileForm.YAML, FileForm.TEXT);
+
+  @Spec(Spec.Target.MIXEE)
+  CommandSpec command;
 
   private Optional<Path> output = Optional.empty();
 
@@ -37,27 +48,90 @@ public class OutputFile {
   /**
    * Checks, before any work is done, that the file can be made.
    *
+   * @throws ParameterException if its name promises a form that the command does not make
    * @throws fingering.musicxml.UnwritableScoreException if it exists or its folder does not
    */
   public final void check() {
+    form();
     output.ifPresent(file -> OutputPaths.requireNew(file, NAME));
   }
 
-  /** The format of the option, else the one that the file name ends in, else the usual one. */
-  final <F extends Enum<F>> F format(Optional<F> option, Class<F> formats, F usual) {
-    String name = output.map(file -> Ascii.toLowerCase(file.toString())).orElse("");
-    return option
-        .or(
-            () ->
-                EnumSet.allOf(formats).stream()
-                    .filter(format -> name.endsWith("." + Ascii.toLowerCase(format.name())))
-                    .findFirst())
-        .orElse(usual);
+  /** The same for a command that now prints a file of settings, which is YAML. */
+  public final void checkSettings() {
+    form(Optional.empty(), SETTINGS);
+    output.ifPresent(file -> OutputPaths.requireNew(file, NAME));
+  }
+
+  /**
+   * The form to print: that of the option {@code --format}, else that of the name, else text.
+   * Without that option, the command makes text or a file of settings, which is text too.
+   *
+   * @throws ParameterException if the name promises another form
+   */
+  protected FileForm form() {
+    return form(Optional.empty(), SETTINGS);
+  }
+
+  /** The same for a command whose option takes the names of these constants. */
+  final <F extends Enum<F>> FileForm form(Optional<F> option, Class<F> formats) {
+    return form(
+        option.map(OutputFile::form),
+        Stream.of(formats.getEnumConstants())
+            .map(OutputFile::form)
+            .collect(ImmutableList.toImmutableList()));
+  }
+
+  private static FileForm form(Enum<?> format) {
+    return FileForm.valueOf(format.name());
+  }
+
+  private FileForm form(Optional<FileForm> option, ImmutableList<FileForm> made) {
+    Optional<FileForm> promised = output.flatMap(FileForm::of);
+    promised
+        .filter(form -> !made.contains(form))
+        .ifPresent(
+            form -> {
+              throw new ParameterException(command.commandLine(), notMade(form, made));
+            });
+    promised
+        .filter(form -> option.isPresent() && !option.get().equals(form))
+        .ifPresent(
+            form -> {
+              throw new ParameterException(
+                  command.commandLine(),
+                  "--format %s does not fit the name %s; end it in %s, or leave out --format"
+                      .formatted(
+                          option.get().words(), output.orElseThrow(), option.get().ending()));
+            });
+    return option.or(() -> promised).orElse(FileForm.TEXT);
+  }
+
+  private String notMade(FileForm form, ImmutableList<FileForm> made) {
+    String name = command.qualifiedName().substring(command.root().name().length()).strip();
+    String instead =
+        command.optionsMap().containsKey(form.option())
+            ? "use %s for that, or end the name in".formatted(form.option())
+            : "end the name in";
+    return "'%s' makes %s, not %s; %s %s"
+        .formatted(
+            name,
+            list(made.stream().map(FileForm::words).toList(), "and"),
+            form.words(),
+            instead,
+            list(made.stream().map(FileForm::ending).toList(), "or"));
+  }
+
+  private static String list(List<String> words, String last) {
+    int end = words.size() - 1;
+    return end < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, end)) + " " + last + " " + words.get(end);
   }
 
   /** Whether the output is text for readers, not a format that is always UTF-8. */
-  protected boolean isText() {
-    return true;
+  private boolean isText() {
+    FileForm form = form();
+    return form == FileForm.TEXT || form == FileForm.YAML;
   }
 
   /** Prints the text to the file or the terminal, and names the file on the error stream. */

@@ -1,9 +1,10 @@
 package fingering.cli.option;
 
+import fingering.cli.file.FileForm;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** Where to print a practice plan, and in which format. */
+/** Where to print a practice plan or what to circle, and in which format. */
 public final class PracticeOutput extends OutputFile {
   /** The formats. */
   public enum Format {
@@ -15,16 +16,16 @@ public final class PracticeOutput extends OutputFile {
       names = "--format",
       paramLabel = "FORMAT",
       description =
-          "text or html (a page to print, with your progress as a picture). Default: from the ending of the --output name, or text.")
+          "text or html (a page to print). Default: from the ending of the --output name, or text.")
   Optional<Format> format = Optional.empty();
 
   /** The format to print. */
   public Format format() {
-    return format(format, Format.class, Format.TEXT);
+    return Format.valueOf(form().name());
   }
 
   @Override
-  protected boolean isText() {
-    return format() == Format.TEXT;
+  protected FileForm form() {
+    return form(format, Format.class);
   }
 }

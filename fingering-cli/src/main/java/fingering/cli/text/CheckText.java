@@ -2,6 +2,7 @@ package fingering.cli.text;
 
 import fingering.check.CheckReport;
 import fingering.check.CheckTally;
+import fingering.check.CheckVerdict;
 import fingering.check.CheckedFile;
 import fingering.check.FindingGroup;
 import fingering.check.ReportOptions;
@@ -18,7 +19,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
-/** Findings as text: a table of parts, then the findings of each part, the most severe first. */
+/**
+ * Findings as text: the answer in a sentence, a table of parts, then the findings of each part, the
+ * most severe first.
+ */
 public final class CheckText implements CheckReport {
   /** The number of sentences for findings of one kind, unless all are wanted. */
   private static final int SENTENCES = 3;
@@ -104,8 +108,12 @@ public final class CheckText implements CheckReport {
       line("");
     }
     first = false;
-    line(style.bold(file.title()));
-    wrapped(file.name() + ", checked for players at level " + check.level().name(), 0);
+    TextLayout.wrap(CheckVerdict.of(file, check), columns, 0)
+        .forEach(line -> line(style.bold(line)));
+    wrapped(
+        "%s, for %s (level %s)"
+            .formatted(file.name(), CheckVerdict.players(check.level()), check.level().name()),
+        0);
     check.remarks().forEach(remark -> wrapped("Note: " + remark, 0));
     if (!check.leftOut().isEmpty()) {
       wrapped(

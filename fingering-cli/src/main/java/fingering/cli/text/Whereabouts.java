@@ -11,7 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Where the hand is in a plan, in words. */
-final class Whereabouts {
+public final class Whereabouts {
   private static final int LISTED = 6;
 
   private Whereabouts() {}
@@ -22,7 +22,7 @@ final class Whereabouts {
   }
 
   /** The positions of a plan: {@code 3rd position in m. 17–24, otherwise 1st}. */
-  static String of(Plan plan) {
+  public static String of(Plan plan) {
     if (plan.highestPosition().isEmpty()) {
       return "open strings only";
     }

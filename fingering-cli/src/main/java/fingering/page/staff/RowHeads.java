@@ -21,4 +21,11 @@ final class RowHeads {
             shapes.append("<g id=\"").append(id).append("\">").append(drawing).append("</g>"));
     return shapes.toString();
   }
+
+  /** Drawings or uses of them with a prefix before each id. */
+  static String withIds(String prefix, String elements) {
+    return elements
+        .replace("<g id=\"h", "<g id=\"" + prefix + "h")
+        .replace("href=\"#h", "href=\"#" + prefix + "h");
+  }
 }

@@ -6,12 +6,15 @@ import com.google.common.collect.ImmutableList;
  * A drawn part in pieces: measures, or some beats of one. All have the same height, and rows of
  * them wrap like words.
  *
- * @param shapes the shapes that the pieces use, for a {@code defs} element
+ * @param shapes the shapes of notation that the pieces use, the same for every strip, for a {@code
+ *     defs} element
+ * @param heads the heads of rows that only this strip uses, for a {@code defs} element
  * @param height the height of each piece in pixels
  * @param margin pixels to the left of a row, for the head of its first piece
  * @param pieces the pieces in order
  */
-public record Strip(String shapes, int height, int margin, ImmutableList<Piece> pieces) {
+public record Strip(
+    String shapes, String heads, int height, int margin, ImmutableList<Piece> pieces) {
 
   /**
    * A measure or a part of one.
@@ -33,4 +36,25 @@ public record Strip(String shapes, int height, int margin, ImmutableList<Piece> 
       String head,
       String body,
       String words) {}
+
+  /** This strip with other ids for its heads, for a page with several strips. */
+  public Strip withIds(String prefix) {
+    return new Strip(
+        shapes,
+        RowHeads.withIds(prefix, heads),
+        height,
+        margin,
+        pieces.stream()
+            .map(
+                piece ->
+                    new Piece(
+                        piece.measure,
+                        piece.number,
+                        piece.first,
+                        piece.width,
+                        RowHeads.withIds(prefix, piece.head),
+                        piece.body,
+                        piece.words))
+            .collect(ImmutableList.toImmutableList()));
+  }
 }

@@ -206,6 +206,6 @@ final class StripDrawing {
               body.toString(),
               StripWords.of(span, lanes)));
     }
-    return new Strip(Glyphs.shapes() + heads.shapes(), height, (int) margin, pieces.build());
+    return new Strip(Glyphs.shapes(), heads.shapes(), height, (int) margin, pieces.build());
   }
 }

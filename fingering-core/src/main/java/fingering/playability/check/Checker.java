@@ -188,7 +188,10 @@ public final class Checker {
     ImmutableList<ImmutableList<Grip>> grips = gripsOfMoments.build();
     PrintedNoteIndex prints = new PrintedNoteIndex(score.printed(passage, Optional.empty()));
     ImmutableList<PrintedText> texts = prints.part().texts();
-    Forces forces = request.forces().orElseGet(() -> ForcesDetector.of(score, part, scoreWords));
+    Forces forces =
+        request
+            .forces()
+            .orElseGet(() -> ForcesDetector.of(score, part, level.students(), scoreWords));
     Players players =
         Players.of(
             forces,

@@ -20,15 +20,30 @@ final class ForcesDetector {
 
   private static final int ORCHESTRA_OTHERS = 3;
 
+  /** The fewest string parts of an orchestra of students, unless they make a quartet. */
+  private static final int STUDENTS_STRINGS = 3;
+
+  /** The instruments of a string quartet, sorted. */
+  private static final ImmutableList<String> QUARTET =
+      ImmutableList.of("cello", "viola", "violin", "violin");
+
   private ForcesDetector() {}
 
-  /** Returns who plays from a part. */
-  static Forces of(Score score, PartInfo part, ScoreWords words) {
+  /**
+   * Returns who plays from a part. Students mostly play in orchestras: their ensembles of three
+   * parts or more are sections, but a quartet, a duet and a solo are for one player each (common
+   * practice, no source).
+   *
+   * @param students whether the players are students
+   */
+  static Forces of(Score score, PartInfo part, boolean students, ScoreWords words) {
     ImmutableSet<ScoreWords.Kind> meanings = words.read(part.name());
     if (meanings.contains(ScoreWords.Kind.ONE)) {
       return Forces.ONE_PLAYER;
     }
-    return meanings.contains(ScoreWords.Kind.SECTION) || orchestra(score, words)
+    return meanings.contains(ScoreWords.Kind.SECTION)
+            || orchestra(score, words)
+            || (students && studentOrchestra(score))
         ? Forces.SECTION
         : Forces.ONE_PLAYER;
   }
@@ -46,8 +61,19 @@ final class ForcesDetector {
         .map(
             check ->
                 check.forces() == Forces.SECTION
-                    ? "each part is assumed to be for a section, as in an orchestra"
-                    : "each part is assumed to be for one player, as in chamber music");
+                    ? "each part is assumed to be for a section, as in an orchestra; if one player has it, add --played-by one-player"
+                    : "each part is assumed to be for one player, as in chamber music; if a section has it, add --played-by section");
+  }
+
+  private static boolean studentOrchestra(Score score) {
+    ImmutableList<String> strings =
+        score.parts().stream()
+            .filter(PartInfo::isString)
+            .map(part -> part.instrument().map(Instrument::id).orElse(""))
+            .sorted()
+            .collect(ImmutableList.toImmutableList());
+    boolean quartet = strings.equals(QUARTET) && score.parts().size() == QUARTET.size();
+    return strings.size() >= STUDENTS_STRINGS && !quartet;
   }
 
   private static boolean orchestra(Score score, ScoreWords words) {

@@ -156,6 +156,28 @@ class CheckerTest {
         .containsExactly(Forces.ONE_PLAYER, Forces.SECTION);
   }
 
+  /** Students of a school play in an orchestra without a bass, but a quartet is a quartet. */
+  @Test
+  void ensembleOfStudentsHasSectionsUnlessItIsAQuartetOrSmaller() {
+    assertThat(forces("beginner", "Violin I", "Violin II")).containsOnly(Forces.ONE_PLAYER);
+    String[] trio = {"Violin I", "Violin II", "Violin III"};
+    assertThat(forces("beginner", trio)).containsOnly(Forces.SECTION);
+    assertThat(forces("intermediate", trio)).containsOnly(Forces.SECTION);
+    assertThat(forces("common-practice", trio)).containsOnly(Forces.ONE_PLAYER);
+    assertThat(forces("beginner", "Violin I", "Violin II", "Viola", "Violoncello"))
+        .containsOnly(Forces.ONE_PLAYER);
+    assertThat(forces("beginner", "Violin I", "Violin II", "Viola", "Violoncello", "Piano"))
+        .containsOnly(Forces.SECTION);
+  }
+
+  private static List<Forces> forces(String level, String... parts) {
+    Scored score = Scored.score();
+    for (String part : parts) {
+      score.part(part, "A4/4");
+    }
+    return score.check(level).parts().stream().map(PartCheck::forces).toList();
+  }
+
   @Test
   void celloAndBassOnOneStaffAreReported() {
     assertThat(

@@ -1,0 +1,32 @@
+package fingering.cli.option;
+
+import fingering.cli.file.FileForm;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** Where to print an audition, and in which format. */
+public final class AuditionOutput extends OutputFile {
+  /** The formats. */
+  public enum Format {
+    TEXT,
+    JSON,
+    HTML
+  }
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description =
+          "text, json or html (a page with the music). Default: from the ending of the --output name, or text.")
+  Optional<Format> format = Optional.empty();
+
+  /** The format to print. */
+  public Format format() {
+    return Format.valueOf(form().name());
+  }
+
+  @Override
+  protected FileForm form() {
+    return form(format, Format.class);
+  }
+}

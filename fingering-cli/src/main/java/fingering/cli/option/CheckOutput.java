@@ -1,0 +1,33 @@
+package fingering.cli.option;
+
+import fingering.cli.file.FileForm;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** Where to print a check, and in which format. */
+public final class CheckOutput extends OutputFile {
+  /** The formats. */
+  public enum Format {
+    TEXT,
+    JSON,
+    SARIF,
+    HTML
+  }
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description =
+          "text, json, sarif (for editors and build servers) or html (a page). Default: from the ending of the --output name, or text.")
+  Optional<Format> format = Optional.empty();
+
+  /** The format to print. */
+  public Format format() {
+    return Format.valueOf(form().name());
+  }
+
+  @Override
+  protected FileForm form() {
+    return form(format, Format.class);
+  }
+}

@@ -7,7 +7,7 @@ import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
-import fingering.plan.PlanMarks;
+import fingering.plan.marks.PlanMarks;
 import fingering.plan.Planner;
 import fingering.scoring.rules.StandardRules;
 import fingering.tables.Position;

@@ -38,6 +38,7 @@ module fingering.core {
   exports fingering.musicxml.reading;
   exports fingering.musicxml.writing;
   exports fingering.plan;
+  exports fingering.plan.marks;
   exports fingering.playability;
   exports fingering.playability.check;
   exports fingering.player;

@@ -19,7 +19,7 @@ import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Alternative;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
-import fingering.plan.PlanMarks;
+import fingering.plan.marks.PlanMarks;
 import fingering.plan.PlannedNote;
 import fingering.plan.Planner;
 import fingering.plan.RuleCost;

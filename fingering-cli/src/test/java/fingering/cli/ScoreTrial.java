@@ -16,7 +16,7 @@ import fingering.plan.Brief;
 import fingering.plan.InfeasibleBriefException;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
-import fingering.plan.PlanMarks;
+import fingering.plan.marks.PlanMarks;
 import fingering.playability.CheckLevel;
 import fingering.playability.check.Checker;
 import fingering.scoring.rules.StandardRules;

@@ -134,4 +134,9 @@ public record StoredLesson(Path file, Lesson lesson, String text) {
       throw new FingeringException(file + ": " + FileNames.fault(name) + ".", e);
     }
   }
+
+  /** A plan of this lesson, with the names of its files as seen from the current folder. */
+  public LessonPlan here(LessonPlan plan) {
+    return plan.withFiles(name -> beside(name).toString());
+  }
 }

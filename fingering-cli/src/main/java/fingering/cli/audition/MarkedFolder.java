@@ -8,7 +8,7 @@ import fingering.files.FileProblem;
 import fingering.musicxml.UnwritableScoreException;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.marking.ScoreMarker;
-import fingering.plan.PlanMarks;
+import fingering.plan.marks.PlanMarks;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;

@@ -18,7 +18,7 @@ import fingering.cli.option.AuditionOutput;
 import fingering.cli.option.DetailOptions;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.LimitOptions;
-import fingering.cli.option.NextCommand;
+import fingering.cli.terminal.NextCommand;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.PrintedOption;
 import fingering.cli.student.ScoringContext;
@@ -124,8 +124,7 @@ final class AuditionCommand extends BaseCommand {
                     "  --from 60 --to 80 --by DATE"))
         .orElseGet(
             () ->
-                NextCommand.lines(
-                    spec,
+                NextCommand.lines(spec, Optional.empty(),
                     "audition",
                     List.of("--write " + folderName()),
                     Screen.columns() - CompareCommand.INDENT));

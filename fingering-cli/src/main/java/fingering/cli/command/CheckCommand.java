@@ -15,7 +15,7 @@ import fingering.cli.help.ProgramVersion;
 import fingering.cli.option.CheckOptions;
 import fingering.cli.option.CheckOutput;
 import fingering.cli.option.Converters;
-import fingering.cli.option.LessonOption;
+import fingering.cli.lesson.LessonOption;
 import fingering.cli.option.LevelOption;
 import fingering.cli.option.TuneOptions;
 import fingering.cli.terminal.ProgressBar;

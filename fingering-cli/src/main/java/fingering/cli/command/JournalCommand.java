@@ -4,7 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.cli.file.WrittenFiles;
 import fingering.cli.option.ChartOutput;
 import fingering.cli.option.Converters;
-import fingering.cli.option.LessonOption;
+import fingering.cli.lesson.LessonOption;
 import fingering.cli.option.OutputFile;
 import fingering.cli.practice.JournalText;
 import fingering.cli.practice.ProgressSvg;

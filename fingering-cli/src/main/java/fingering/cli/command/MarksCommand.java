@@ -2,7 +2,7 @@ package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
 import fingering.cli.option.DemandOptions;
-import fingering.cli.option.LessonOption;
+import fingering.cli.lesson.LessonOption;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;

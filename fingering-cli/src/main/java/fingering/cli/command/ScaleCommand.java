@@ -28,7 +28,7 @@ import fingering.musicxml.marking.ScoreMarker;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
-import fingering.plan.PlanMarks;
+import fingering.plan.marks.PlanMarks;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import java.nio.file.Path;

@@ -104,12 +104,12 @@ public final class DemandOptions {
   /** Takes the demands of a plan of a lesson; those that are typed come after them. */
   void from(StoredLesson lesson, LessonPlan plan) {
     title = any() || plan.demands().isEmpty() ? Optional.empty() : Optional.of(plan.name());
-    LessonPlan all = LessonPlans.here(lesson, plan).with(typed());
+    LessonPlan all = lesson.here(plan).with(typed());
     all.demands().asMap().forEach((key, values) -> set(key, ImmutableList.copyOf(values)));
   }
 
   /** These demands and those of a plan of a lesson. */
-  DemandOptions with(StoredLesson lesson, LessonPlan plan) {
+  public DemandOptions with(StoredLesson lesson, LessonPlan plan) {
     DemandOptions all = new DemandOptions();
     all.command = command;
     byKey().forEach(all::set);
@@ -118,7 +118,7 @@ public final class DemandOptions {
   }
 
   /** The demands as typed, by their keys in briefs. */
-  ImmutableListMultimap<String, String> typed() {
+  public ImmutableListMultimap<String, String> typed() {
     ImmutableListMultimap.Builder<String, String> all = ImmutableListMultimap.builder();
     byKey().forEach(all::putAll);
     return all.build();

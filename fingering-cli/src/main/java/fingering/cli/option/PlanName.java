@@ -16,7 +16,7 @@ import java.util.Optional;
  */
 public record PlanName(Optional<Position> position, boolean partly) {
   /** The cheapest plan. */
-  static final PlanName FREE = new PlanName(Optional.empty(), false);
+  public static final PlanName FREE = new PlanName(Optional.empty(), false);
 
   private static final String PARTLY = "partly";
 
@@ -70,7 +70,7 @@ public record PlanName(Optional<Position> position, boolean partly) {
    * @param free the brief of the free plan
    * @throws FingeringException if there is no such plan
    */
-  Plan plan(PlanComparer comparer, Brief free) {
+  public Plan plan(PlanComparer comparer, Brief free) {
     if (isFree()) {
       return comparer.plan(free);
     }
@@ -107,7 +107,7 @@ public record PlanName(Optional<Position> position, boolean partly) {
    * Whether every comparison has a plan of this name; others only where their position is the upper
    * one.
    */
-  boolean known() {
+  public boolean known() {
     return position
         .map(one -> one.compareTo(Position.FIRST) >= 0 && one.compareTo(Position.THIRD) <= 0)
         .orElse(true);

@@ -39,7 +39,7 @@ public final class PlayerOptions {
    * @param target the file of the lesson
    * @throws SelectionException if there are several
    */
-  Lesson addTo(Lesson lesson, Path target) {
+  public Lesson addTo(Lesson lesson, Path target) {
     if (files.size() > 1) {
       throw new SelectionException(
           "A lesson has one student, and %d player files are given: save one lesson for each."

@@ -76,7 +76,7 @@ public final class ScoreArgument extends TuneOptions {
    * @param target the file of the lesson
    * @throws ParameterException if the music was typed: a lesson names a file
    */
-  Lesson addTo(Lesson lesson, Path target) {
+  public Lesson addTo(Lesson lesson, Path target) {
     return lesson.withScore(
         file.map(path -> StoredLesson.nameBeside(target, path))
             .orElseThrow(

@@ -67,7 +67,7 @@ public final class ScoreOptions extends PartOptions {
   }
 
   /** Adds the passage to a lesson. */
-  Lesson addTo(Lesson lesson) {
+  public Lesson addTo(Lesson lesson) {
     return lesson
         .withPart(part)
         .withVoice(voice)

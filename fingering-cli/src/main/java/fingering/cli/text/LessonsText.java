@@ -1,7 +1,7 @@
 package fingering.cli.text;
 
 import com.google.common.collect.ImmutableList;
-import fingering.cli.option.LessonPassages.StudentPlan;
+import fingering.cli.lesson.LessonPassages.StudentPlan;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Measure;

@@ -1,5 +1,10 @@
-package fingering.cli.option;
+package fingering.cli.lesson;
 
+import fingering.cli.option.ScoreArgument;
+import fingering.cli.option.PlanningContext;
+import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.ScoreOptions;
+import fingering.cli.option.DemandOptions;
 import com.google.common.collect.ImmutableList;
 import fingering.lesson.StoredLesson;
 import fingering.music.Passage;

@@ -1,5 +1,8 @@
-package fingering.cli.option;
+package fingering.cli.lesson;
 
+import fingering.cli.option.ScoreArgument;
+import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.ScoreOptions;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.WrittenFiles;
 import fingering.files.FileProblem;

@@ -1,5 +1,9 @@
-package fingering.cli.option;
+package fingering.cli.lesson;
 
+import fingering.cli.option.PlanningContext;
+import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.PlanName;
+import fingering.cli.option.DemandOptions;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.BriefFile;
 import fingering.lesson.LessonPlan;
@@ -14,11 +18,6 @@ import java.util.Optional;
 /** The plans of lessons as plans of the music. */
 public final class LessonPlans {
   private LessonPlans() {}
-
-  /** A plan of a lesson, with the names of its files as seen from the current folder. */
-  static LessonPlan here(StoredLesson lesson, LessonPlan plan) {
-    return plan.withFiles(name -> lesson.beside(name).toString());
-  }
 
   /** A plan for a lesson, with the names of its files as seen from the folder of the lesson. */
   static LessonPlan there(Path lesson, LessonPlan plan) {
@@ -94,7 +93,7 @@ public final class LessonPlans {
 
   static ImmutableList<LessonPlan> allHere(StoredLesson lesson) {
     return lesson.lesson().plans().stream()
-        .map(plan -> here(lesson, plan))
+        .map(lesson::here)
         .collect(ImmutableList.toImmutableList());
   }
 

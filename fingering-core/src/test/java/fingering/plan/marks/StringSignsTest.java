@@ -1,5 +1,8 @@
-package fingering.plan;
+package fingering.plan.marks;
 
+import fingering.plan.Planner;
+import fingering.plan.Brief;
+import fingering.plan.Plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;

@@ -1,4 +1,4 @@
-package fingering.cli.option;
+package fingering.cli.lesson;
 
 import fingering.lesson.StoredLesson;
 import java.nio.file.Path;

@@ -1,5 +1,7 @@
-package fingering.plan;
+package fingering.plan.marks;
 
+import fingering.plan.PlannedNote;
+import fingering.plan.Plan;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Fingerboard;

@@ -1,4 +1,4 @@
-package fingering.cli.option;
+package fingering.cli.lesson;
 
 import com.google.common.collect.ImmutableList;
 import fingering.lesson.StoredLesson;

@@ -1,4 +1,4 @@
-package fingering.cli.option;
+package fingering.cli.terminal;
 
 import com.google.common.collect.ImmutableSet;
 import java.nio.file.Path;

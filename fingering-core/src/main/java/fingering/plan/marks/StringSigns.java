@@ -1,4 +1,4 @@
-package fingering.plan;
+package fingering.plan.marks;
 
 /** How the strings of a plan are written into a part. */
 public enum StringSigns {

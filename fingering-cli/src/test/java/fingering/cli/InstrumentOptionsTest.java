@@ -139,7 +139,8 @@ final class InstrumentOptionsTest {
 
   @Test
   void theDemoAcceptsThemToo() {
-    String demo = Session.of("demo", "--tuning", "five-string", "--size", "15").succeeded().answer();
+    String demo =
+        Session.of("demo", "--tuning", "five-string", "--size", "15").succeeded().answer();
 
     assertThat(demo)
         .isEqualTo(

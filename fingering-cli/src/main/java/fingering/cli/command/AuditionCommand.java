@@ -18,11 +18,11 @@ import fingering.cli.option.AuditionOutput;
 import fingering.cli.option.DetailOptions;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.LimitOptions;
-import fingering.cli.terminal.NextCommand;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.PrintedOption;
 import fingering.cli.student.ScoringContext;
 import fingering.cli.student.Students;
+import fingering.cli.terminal.NextCommand;
 import fingering.cli.terminal.Screen;
 import fingering.fingerboard.LeftHand;
 import fingering.musicxml.SelectionException;
@@ -124,7 +124,9 @@ final class AuditionCommand extends BaseCommand {
                     "  --from 60 --to 80 --by DATE"))
         .orElseGet(
             () ->
-                NextCommand.lines(spec, Optional.empty(),
+                NextCommand.lines(
+                    spec,
+                    Optional.empty(),
                     "audition",
                     List.of("--write " + folderName()),
                     Screen.columns() - CompareCommand.INDENT));

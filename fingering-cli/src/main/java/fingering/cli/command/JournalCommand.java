@@ -2,9 +2,9 @@ package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.WrittenFiles;
+import fingering.cli.lesson.LessonOption;
 import fingering.cli.option.ChartOutput;
 import fingering.cli.option.Converters;
-import fingering.cli.lesson.LessonOption;
 import fingering.cli.option.OutputFile;
 import fingering.cli.practice.JournalText;
 import fingering.cli.practice.ProgressSvg;

@@ -1,8 +1,8 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
-import fingering.cli.option.DemandOptions;
 import fingering.cli.lesson.LessonOption;
+import fingering.cli.option.DemandOptions;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;

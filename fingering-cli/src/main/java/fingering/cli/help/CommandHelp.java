@@ -1,6 +1,9 @@
 package fingering.cli.help;
 
 import com.google.common.collect.ImmutableMap;
+import fingering.cli.lesson.LessonOption;
+import fingering.cli.lesson.LessonsOption;
+import fingering.cli.lesson.SaveLessonOption;
 import fingering.cli.option.AuditionOutput;
 import fingering.cli.option.ChartOutput;
 import fingering.cli.option.CheckOptions;
@@ -9,15 +12,12 @@ import fingering.cli.option.DemandOptions;
 import fingering.cli.option.DetailOptions;
 import fingering.cli.option.HandOptions;
 import fingering.cli.option.InstrumentOptions;
-import fingering.cli.lesson.LessonOption;
-import fingering.cli.lesson.LessonsOption;
 import fingering.cli.option.LimitOptions;
 import fingering.cli.option.OutputFile;
 import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PartOptions;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.PracticeOutput;
-import fingering.cli.lesson.SaveLessonOption;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.option.TuneOptions;

@@ -1,11 +1,11 @@
 package fingering.cli.lesson;
 
-import fingering.cli.option.ScoreArgument;
+import com.google.common.collect.ImmutableList;
+import fingering.cli.option.DemandOptions;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
-import fingering.cli.option.DemandOptions;
-import com.google.common.collect.ImmutableList;
 import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
 import fingering.musicxml.SelectionException;

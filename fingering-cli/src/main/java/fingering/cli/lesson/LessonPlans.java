@@ -1,11 +1,11 @@
 package fingering.cli.lesson;
 
-import fingering.cli.option.PlanningContext;
-import fingering.cli.option.PlayerOptions;
-import fingering.cli.option.PlanName;
-import fingering.cli.option.DemandOptions;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.BriefFile;
+import fingering.cli.option.DemandOptions;
+import fingering.cli.option.PlanName;
+import fingering.cli.option.PlanningContext;
+import fingering.cli.option.PlayerOptions;
 import fingering.lesson.LessonPlan;
 import fingering.lesson.StoredLesson;
 import fingering.plan.Plan;

@@ -1,10 +1,10 @@
 package fingering.cli.lesson;
 
-import fingering.cli.option.ScoreArgument;
-import fingering.cli.option.PlayerOptions;
-import fingering.cli.option.ScoreOptions;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.WrittenFiles;
+import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.ScoreArgument;
+import fingering.cli.option.ScoreOptions;
 import fingering.files.FileProblem;
 import fingering.lesson.Hearing;
 import fingering.lesson.Lesson;

@@ -48,11 +48,7 @@ public final class NextCommand {
    * @param columns the width of the lines
    */
   public static List<String> lines(
-      CommandSpec present,
-      Optional<Path> saved,
-      String next,
-      List<String> more,
-      int columns) {
+      CommandSpec present, Optional<Path> saved, String next, List<String> more, int columns) {
     List<String> words = new ArrayList<>(List.of(PROGRAM, next));
     if (saved.isPresent()) {
       words.add("--lesson " + quoted(saved.get().toString()));

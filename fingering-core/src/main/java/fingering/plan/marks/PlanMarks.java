@@ -1,11 +1,11 @@
 package fingering.plan.marks;
 
-import fingering.plan.PlannedNote;
-import fingering.plan.Plan;
 import com.google.common.collect.ImmutableList;
 import fingering.music.Note;
 import fingering.music.NoteAddress;
 import fingering.musicxml.marking.NoteMarks;
+import fingering.plan.Plan;
+import fingering.plan.PlannedNote;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;

@@ -1,7 +1,5 @@
 package fingering.plan.marks;
 
-import fingering.plan.PlannedNote;
-import fingering.plan.Plan;
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Fingerboard;
@@ -12,6 +10,8 @@ import fingering.music.Marks;
 import fingering.music.Measure;
 import fingering.music.Note;
 import fingering.musicxml.marking.NoteMarks;
+import fingering.plan.Plan;
+import fingering.plan.PlannedNote;
 import fingering.tables.Pitch;
 import fingering.tables.Position;
 import java.util.HashMap;

@@ -1,8 +1,5 @@
 package fingering.plan.marks;
 
-import fingering.plan.Planner;
-import fingering.plan.Brief;
-import fingering.plan.Plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
@@ -11,6 +8,9 @@ import fingering.music.Note;
 import fingering.music.Passage;
 import fingering.music.RandomMusic;
 import fingering.musicxml.marking.NoteMarks;
+import fingering.plan.Brief;
+import fingering.plan.Plan;
+import fingering.plan.Planner;
 import fingering.scoring.rules.StandardRules;
 import java.util.List;
 import java.util.Optional;

@@ -1,13 +1,13 @@
 package fingering.plan.marks;
 
-import fingering.plan.Planner;
-import fingering.plan.Brief;
-import fingering.plan.Plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Music;
 import fingering.musicxml.marking.NoteMarks;
+import fingering.plan.Brief;
+import fingering.plan.Plan;
+import fingering.plan.Planner;
 import fingering.scoring.rules.StandardRules;
 import java.util.List;
 import org.junit.jupiter.api.Test;

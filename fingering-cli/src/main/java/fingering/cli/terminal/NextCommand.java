@@ -3,6 +3,7 @@ package fingering.cli.terminal;
 import com.google.common.collect.ImmutableSet;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
@@ -66,7 +67,7 @@ public final class NextCommand {
         .map(ArgSpec::originalStringValues)
         .forEach(values -> values.forEach(value -> words.add(quoted(value))));
     CommandLine command = present.root().subcommands().getOrDefault(next, present.commandLine());
-    for (OptionSpec option : parsed.matchedOptions()) {
+    for (OptionSpec option : new LinkedHashSet<>(parsed.matchedOptions())) {
       String name = option.longestName();
       if (!OWN.contains(name) && command.getCommandSpec().optionsMap().containsKey(name)) {
         if (option.arity().max() == 0) {

@@ -10,16 +10,20 @@ import java.util.List;
 
 /** The measures in which two plans differ, with the fingers of each beside the other. */
 final class DifferencesText {
-  private static final int MOST = 20;
   private static final int GAP = 2;
 
   private DifferencesText() {}
 
+  /**
+   * Returns the lines.
+   *
+   * @param most the most measures to list
+   */
   static List<String> of(
-      Plan left, Plan right, List<Difference> differences, int columns, TextStyle style) {
+      Plan left, Plan right, List<Difference> differences, int most, int columns, TextStyle style) {
     List<Measure> measures =
         differences.stream().flatMap(difference -> difference.measures().stream()).toList();
-    List<Measure> listed = measures.subList(0, Math.min(MOST, measures.size()));
+    List<Measure> listed = measures.subList(0, Math.min(most, measures.size()));
     int label = listed.stream().mapToInt(m -> label(m).length()).max().orElse(0) + GAP;
     int cell = (columns - label - GAP) / 2;
     List<String> lines = new ArrayList<>();

@@ -20,6 +20,12 @@ import java.util.function.Function;
  * next. On request also every note and the costs.
  */
 public final class PlansText {
+  /** The most measures with differences that are listed. */
+  private static final int MOST = 20;
+
+  /** The same, if there is no reason to choose the other plan. */
+  private static final int FEW = 8;
+
   private final Comparison comparison;
   private final PlanComparer comparer;
   private final ScoringContext scoring;
@@ -137,6 +143,7 @@ public final class PlansText {
             rivalFirst ? rival : verdict.plan(),
             rivalFirst ? verdict.plan() : rival,
             verdict.differences(),
+            verdict.reason() == Verdict.Reason.RIVAL_SAVES_NOTHING ? FEW : MOST,
             columns,
             style)
         .forEach(this::line);

@@ -172,15 +172,15 @@ public final class VerdictText {
         all.size() > 1 && all.stream().allMatch(tempo -> tempo.tempo().equals(own.tempo()));
     if (alike) {
       text.append(" with every plan");
-    } else {
+    }
+    text.append(" (");
+    if (!alike) {
       verdict
           .rival()
-          .map(rival -> ComfortableTempo.of(rival, speed))
-          .filter(tempo -> !tempo.wellAbove() && !tempo.tempo().equals(own.tempo()))
-          .flatMap(ComfortableTempo::tempo)
-          .ifPresent(tempo -> text.append(", not ").append(tempo.perMinute().toPlainString()));
+          .flatMap(rival -> otherTempo(rival, own))
+          .ifPresent(other -> text.append(other).append("; "));
     }
-    text.append(" (planned: ").append(own.marked().perMinute().toPlainString()).append(")");
+    text.append("planned: ").append(own.marked().perMinute().toPlainString()).append(")");
     own.tightestDistinct(1).stream()
         .findFirst()
         .ifPresent(
@@ -194,6 +194,15 @@ public final class VerdictText {
       text.append(" Raise the tempo in small steps.");
     }
     return text.toString();
+  }
+
+  /** The comfortable tempo of the rival, if it differs: {@code 1st position: 96}. */
+  private Optional<String> otherTempo(Plan rival, ComfortableTempo own) {
+    ComfortableTempo tempo = ComfortableTempo.of(rival, speed);
+    return tempo
+        .tempo()
+        .filter(mark -> !tempo.wellAbove() && !Optional.of(mark).equals(own.tempo()))
+        .map(mark -> rival.name() + ": " + mark.perMinute().toPlainString());
   }
 
   private static String figures(PlanFigures figures) {

@@ -116,7 +116,7 @@ class PlanComparerTest {
   @Test
   void theRemarkNamesTheNotesOutOfReach() {
     Passage passage = violaWith("C4/1 D4/1 E4/1 D3/1 C4/1 E4/1 F4/1 G4/1");
-    assertThat(comparer(passage).comparePositions(false).remarks())
+    assertThat(comparer(passage).comparePositions(false).details())
         .contains(
             "'3rd position' leaves its position for 1 note, marked !: D3 in measure 1, beat 4 is"
                 + " out of reach there.");

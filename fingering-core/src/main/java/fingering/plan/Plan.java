@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * A fingering for every note of a passage, with its cost.
@@ -72,6 +73,16 @@ public record Plan(
   /** A copy with another name. */
   public Plan withName(String newName) {
     return new Plan(brief.withName(newName), passage, grips, notes, explanation, total);
+  }
+
+  /**
+   * Whether another plan has the same string, finger and, if stopped, position for every note.
+   *
+   * @param other a plan of the same passage
+   */
+  public boolean sameFingering(Plan other) {
+    return IntStream.range(0, notes.size())
+        .allMatch(i -> notes.get(i).sameFingering(other.notes.get(i)));
   }
 
   /** The number of shifts. */

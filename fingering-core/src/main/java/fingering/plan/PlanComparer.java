@@ -16,7 +16,6 @@ import fingering.tables.Position;
 import java.util.Collections;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 
 /**
  * Makes the plans that a teacher compares: one in first position, one that lives in an upper
@@ -311,7 +310,7 @@ public final class PlanComparer {
     if (higher) {
       ImmutableList<Plan> others = plans.build();
       partlyUpperPlan()
-          .filter(plan -> others.stream().noneMatch(other -> sameFingering(other, plan)))
+          .filter(plan -> others.stream().noneMatch(other -> other.sameFingering(plan)))
           .ifPresent(plan -> addIfThere(plan, PARTLY, plans, remarks));
     }
     ImmutableList<Plan> compared = plans.build();
@@ -337,11 +336,6 @@ public final class PlanComparer {
         ? Optional.of(
             "A plan with free choice of positions is easier than all of these: see 'plan --choose free'.")
         : Optional.empty();
-  }
-
-  private static boolean sameFingering(Plan one, Plan other) {
-    return IntStream.range(0, one.notes().size())
-        .allMatch(i -> one.notes().get(i).sameFingering(other.notes().get(i)));
   }
 
   private static String unshown(String what) {

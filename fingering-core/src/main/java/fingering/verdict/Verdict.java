@@ -52,8 +52,7 @@ public record Verdict(
     List<Plan> plans = comparison.plans();
     List<Plan> comfortable = plans.stream().filter(plan -> !exceeded(plan, speed)).toList();
     Plan best = cheapest(comfortable.isEmpty() ? plans : comfortable);
-    List<Plan> others =
-        plans.stream().filter(plan -> !Difference.of(best, plan).isEmpty()).toList();
+    List<Plan> others = plans.stream().filter(plan -> !best.sameFingering(plan)).toList();
     if (others.isEmpty()) {
       return new Verdict(
           best,

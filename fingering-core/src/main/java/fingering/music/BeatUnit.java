@@ -8,7 +8,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A note value that a metronome mark counts. {@link #parse} reads the text of {@link #toString}.
+ * A note value, of a note or of the beat that a metronome mark counts. {@link #parse} reads the
+ * text of {@link #toString}.
  *
  * @param name the MusicXML name of the value: breve, whole, half, quarter, eighth, 16th, 32nd,
  *     64th; {@code sixteenth} is accepted and becomes {@code 16th}
@@ -18,8 +19,20 @@ public record BeatUnit(String name, int dots) {
   private static final Pattern FORM =
       Pattern.compile("((?:double-)?dotted[- ])?([a-z0-9]+)(\\.{0,2})");
 
+  /** The whole note. */
+  public static final BeatUnit WHOLE = new BeatUnit("whole", 0);
+
+  /** The half note. */
+  public static final BeatUnit HALF = new BeatUnit("half", 0);
+
   /** The quarter note. */
   public static final BeatUnit QUARTER = new BeatUnit("quarter", 0);
+
+  /** The eighth note. */
+  public static final BeatUnit EIGHTH = new BeatUnit("eighth", 0);
+
+  /** The sixteenth note. */
+  public static final BeatUnit SIXTEENTH = new BeatUnit("16th", 0);
 
   /**
    * Checks the components, and replaces {@code sixteenth} by {@code 16th}.
@@ -67,6 +80,15 @@ public record BeatUnit(String name, int dots) {
           throw new FingeringException(
               "'" + name + "' is not a note value; write half, quarter, dotted-quarter, eighth …");
     };
+  }
+
+  /**
+   * The same value with one more dot.
+   *
+   * @throws FingeringException if it has two already
+   */
+  public BeatUnit dotted() {
+    return new BeatUnit(name, dots + 1);
   }
 
   /** The length in quarter notes. */

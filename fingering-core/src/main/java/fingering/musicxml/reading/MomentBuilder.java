@@ -2,6 +2,7 @@ package fingering.musicxml.reading;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Lists;
+import fingering.music.GraceNotes;
 import fingering.music.Marks;
 import fingering.music.Measure;
 import fingering.music.Moment;
@@ -27,12 +28,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Builds the moments of a passage from its notes. */
 final class MomentBuilder {
-
-  /** The length of a grace note, as part of a quarter note. */
-  static final double GRACE_QUARTERS = 1 / 8.0;
-
-  /** The longest grace note, in microseconds. */
-  static final double GRACE_MOST_MICROS = 80_000;
 
   private static final Comparator<Note> LOWEST_FIRST =
       Comparator.comparingInt(Note::midi).thenComparing(Note::address);
@@ -105,12 +100,7 @@ final class MomentBuilder {
     long micros = clock.micros(start);
     long length = last.grace() ? Long.MAX_VALUE : clock.micros(longest(last)) - micros;
     int graces = last.grace() ? together.size() : together.size() - 1;
-    double grace =
-        graces == 0
-            ? 0
-            : Math.min(
-                Math.min(GRACE_MOST_MICROS, GRACE_QUARTERS * clock.quarterMicros(start)),
-                Math.min(gap, length) / 2.0 / graces);
+    double grace = GraceNotes.micros(graces, clock.quarterMicros(start), Math.min(gap, length));
     for (int k = 0; k < graces; k++) {
       long from = micros + Math.round(k * grace);
       moment(together.get(k), place, from, micros + Math.round((k + 1) * grace) - from);

@@ -188,6 +188,58 @@ public record Weights(ImmutableMap<String, Long> points, Habit habit) {
   }
 
   /**
+   * These weights with other points for one rule that they name: {@code with("shift", 15)}.
+   *
+   * @param rule the id of a rule, for all hands or for one: {@code shift}, {@code cello.shift}.
+   *     Points for all hands replace those for one hand too
+   * @param newPoints whole points per unit, 0 to {@value Scoring#MAX_WEIGHT}
+   * @throws FingeringException if the weights name no such rule, or the points are out of range
+   */
+  public Weights with(String rule, long newPoints) {
+    if (!keys().contains(rule)) {
+      throw new FingeringException(
+          "These weights have no rule '%s'; %s"
+              .formatted(
+                  rule,
+                  KnownKeys.nearest(rule, keys())
+                      .map(near -> "did you mean '" + near + "'?")
+                      .orElse("for a rule of your own, pass the rule instead of its id.")));
+    }
+    return withPoints(rule, newPoints);
+  }
+
+  /**
+   * These weights with points for a rule, which may be one of your own.
+   *
+   * @param newPoints whole points per unit, 0 to {@value Scoring#MAX_WEIGHT}
+   * @throws FingeringException if the points are out of range
+   */
+  public Weights with(CostRule rule, long newPoints) {
+    return withPoints(rule.id(), newPoints);
+  }
+
+  private Weights withPoints(String key, long newPoints) {
+    if (newPoints < 0 || newPoints > Scoring.MAX_WEIGHT) {
+      throw new FingeringException(
+          "%d points cannot be charged for '%s'; give 0 to %d."
+              .formatted(newPoints, key, Scoring.MAX_WEIGHT));
+    }
+    return new Weights(ImmutableMap.of(key, newPoints)).orElse(this);
+  }
+
+  /** The ids of the rules that have points, for all hands and for each. */
+  private ImmutableSet<String> keys() {
+    return points.keySet().stream()
+        .map(key -> key.substring(key.indexOf('.') + 1))
+        .distinct()
+        .flatMap(
+            id ->
+                Stream.concat(
+                    Stream.of(id), Arrays.stream(HandKind.values()).map(hand -> key(hand, id))))
+        .collect(ImmutableSet.toImmutableSet());
+  }
+
+  /**
    * Points per unit of a rule for a kind of hand: those for that hand, if they are given, else
    * those for all.
    *

@@ -100,7 +100,7 @@ public record KnownKeys(String what, ImmutableMap<String, String> examples, bool
   }
 
   /** The known key that differs least from a misspelled one, if it does not differ much. */
-  static Optional<String> nearest(String typed, Set<String> known) {
+  public static Optional<String> nearest(String typed, Set<String> known) {
     String wrong = typed.toLowerCase(Locale.ROOT);
     DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance();
     return known.stream()

@@ -6,9 +6,12 @@ import fingering.music.Passage;
 import fingering.tables.FingeringException;
 import java.util.BitSet;
 
-/** A constraint on each grip by itself, in some measures or everywhere. */
+/**
+ * A constraint on each grip by itself, in some measures or everywhere. For one of your own, use
+ * {@link OwnLimit}.
+ */
 public sealed interface GripDemand extends Demand
-    permits AllowPositions, AllowStrings, Avoid, StayIn, FixNote, KeepPlan {
+    permits AllowPositions, AllowStrings, Avoid, StayIn, FixNote, KeepPlan, OwnLimit {
   /**
    * The moments of a passage to which it applies.
    *

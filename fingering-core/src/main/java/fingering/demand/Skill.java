@@ -7,9 +7,12 @@ import fingering.search.Requirement;
 import fingering.tables.FingeringException;
 import java.util.BitSet;
 
-/** A demand on the plan as a whole: something that it must show somewhere. */
+/**
+ * A demand on the plan as a whole: something that it must show somewhere. For one of your own, use
+ * {@link OwnSkill}.
+ */
 public sealed interface Skill extends Demand
-    permits ShowPosition, ShowStay, ShowShift, ShowTechnique {
+    permits ShowPosition, ShowStay, ShowShift, ShowTechnique, OwnSkill {
   /** The automaton that checks it along a path through a passage. */
   Requirement requirement(Passage passage);
 

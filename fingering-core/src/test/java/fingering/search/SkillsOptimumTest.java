@@ -1,9 +1,12 @@
 package fingering.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import com.google.common.collect.ImmutableList;
 import fingering.demand.AllRequirements;
+import fingering.demand.OwnLimit;
+import fingering.demand.OwnSkill;
 import fingering.demand.ShowPosition;
 import fingering.demand.ShowShift;
 import fingering.demand.ShowStay;
@@ -23,6 +26,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -163,5 +167,56 @@ class SkillsOptimumTest {
                 Optional.of(ShowShift.Direction.UP), Optional.of(ShiftKind.SAME_FINGER), times)
             .requirement(passage),
         path -> guidedUp(passage, path) >= times);
+  }
+
+  private static boolean stoppedLong(Passage passage, int m, Grip grip) {
+    return passage.moments().get(m).soundMicros() >= 500_000 && !grip.open();
+  }
+
+  @Property(tries = 100)
+  void aSkillOfOnesOwnIsShownAtTheLowestCost(
+      @ForAll int seed,
+      @ForAll @IntRange(min = 1, max = 7) int notes,
+      @ForAll @IntRange(min = 1, max = 3) int wanted) {
+    Passage passage = line(seed, notes);
+    assertBest(
+        passage,
+        seed,
+        OwnSkill.of(
+                "stop long notes",
+                wanted,
+                (moment, grip) -> moment.soundMicros() >= 500_000 && !grip.open())
+            .requirement(passage),
+        path ->
+            IntStream.range(0, path.size())
+                    .filter(m -> stoppedLong(passage, m, path.get(m)))
+                    .count()
+                >= wanted);
+  }
+
+  @Property(tries = 100)
+  void aLimitOfOnesOwnIsKeptAtTheLowestCost(
+      @ForAll int seed, @ForAll @IntRange(min = 1, max = 7) int notes) {
+    Passage passage = line(seed, notes);
+    OwnLimit limit =
+        OwnLimit.of(
+            "keep the first finger off string I",
+            (moment, grip) ->
+                grip.placements().stream()
+                    .noneMatch(p -> p.string() == 1 && p.finger() == Finger.FIRST));
+    LayeredGraph graph = Thinned.graph(passage, MOST, seed, Thinned.NO_PENALTY);
+    Predicate<List<Grip>> kept =
+        path ->
+            path.stream()
+                .flatMap(grip -> grip.placements().stream())
+                .noneMatch(p -> p.string() == 1 && p.finger().symbol().equals("1"));
+    var brute = BruteForce.best(graph, kept);
+    assumeThat(brute).isPresent();
+    LayeredGraph limited =
+        graph.excluding(
+            (m, grip) -> !limit.allows(passage.moments().get(m), graph.grips().get(m).get(grip)));
+    var found = PathFinder.best(limited, Requirement.NONE).orElseThrow();
+    assertThat(found.cost()).isEqualTo(brute.orElseThrow().cost());
+    assertThat(kept.test(found.grips())).isTrue();
   }
 }

@@ -1,5 +1,4 @@
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.ImmutableMap;
 import fingering.fingerboard.Grip;
 import fingering.music.Passage;
 import fingering.musicxml.file.ScoreFile;
@@ -52,18 +51,17 @@ class OwnRule {
   public static void main(String[] arguments) {
     Passage passage =
         ScoreReader.read(ScoreFile.read(Path.of(arguments[0]))).passage(PassageRequest.WHOLE);
+    CostRule longOpen = new LongOpen();
     ImmutableList<CostRule> rules =
-        ImmutableList.<CostRule>builder().addAll(StandardRules.all()).add(new LongOpen()).build();
-    ImmutableMap<String, Long> points =
-        ImmutableMap.<String, Long>builder()
-            .putAll(Weights.preset("intermediate").points())
-            .put("long-open", 60L)
-            .put("fourth-finger", 5L) // usually 12; this player has a strong fourth finger
-            .buildKeepingLast();
+        ImmutableList.<CostRule>builder().addAll(StandardRules.all()).add(longOpen).build();
+    Weights usualWeights = Weights.preset("intermediate");
+    Weights ownWeights =
+        usualWeights
+            .with(longOpen, 60)
+            .with("fourth-finger", 5); // usually 12; this player has a strong fourth finger
 
-    Planner usual =
-        Planner.of(passage, Scoring.of(StandardRules.all(), Weights.preset("intermediate")));
-    Planner own = usual.withScoring(Scoring.of(rules, new Weights(points)));
+    Planner usual = Planner.of(passage, Scoring.of(StandardRules.all(), usualWeights));
+    Planner own = usual.withScoring(Scoring.of(rules, ownWeights));
     print("usual", usual.plan(Brief.free("usual")));
     print("own", own.plan(Brief.free("own")));
   }

@@ -62,11 +62,11 @@ final class LessonTest {
     };
     List<Object> saving = new ArrayList<>(List.of(typed));
     saving.addAll(List.of("--save-lesson", lesson));
-    String printed = out(typed);
+    String printed = Session.of(typed).succeeded().answer();
 
     Session saved = Session.of(saving.toArray()).succeeded();
 
-    assertThat(saved.out()).isEqualTo(printed);
+    assertThat(saved.answer()).isEqualTo(printed);
     assertThat(saved.written()).containsExactly(lesson);
     assertThat(lesson)
         .hasContent(
@@ -112,7 +112,7 @@ final class LessonTest {
         .contains("1st position")
         .doesNotContain("3rd position", "Demands on");
     assertThat(out("plan", "--lesson", lesson, "--fix", "1.1=III/0"))
-        .contains("3rd position", "1st");
+        .contains("3rd position", "play the note at 1.1 on string III, open");
     assertThat(out("plan", DEMO, "--lesson", lesson, "--measures", "17-19", "--choose", "first"))
         .contains("Lanterns on the Millrace");
     assertThat(out("marks", "--lesson", lesson)).contains("Rain on the Mill");

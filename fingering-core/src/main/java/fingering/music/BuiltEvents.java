@@ -1,7 +1,6 @@
 package fingering.music;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.Iterables;
 import fingering.music.BuiltMoments.Event;
 import java.util.ArrayList;
 import java.util.List;
@@ -134,7 +133,7 @@ final class BuiltEvents {
   /** Sets the marks of the last notes. */
   void marks(Marks marks) {
     ImmutableList<Chain> begun =
-        last.isEmpty() ? ImmutableList.of() : Iterables.getLast(all).begun();
+        last.isEmpty() ? ImmutableList.of() : all.get(all.size() - 1).begun();
     if (begun.isEmpty()) {
       throw measures.refusal(
           "marks(…) come after the note that has them, and after the first of tied notes");

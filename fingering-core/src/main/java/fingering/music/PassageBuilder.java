@@ -31,7 +31,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * #bar} checks that one is where you expect it. A note that crosses a bar line is written as two,
  * with {@link #tie} between them. The last measure may be short, as it often is after a pickup.
  *
- * <p>Dynamics do not change a fingering, so a passage has none.
+ * <p>Dynamics do not change a fingering, so a passage has none. There is no score either, into
+ * which the marks of a plan could be written.
  *
  * <p>Music that cannot be written causes a {@link FingeringException} at once, which names measure
  * and beat and says what to do. After an exception, start again with a new builder.

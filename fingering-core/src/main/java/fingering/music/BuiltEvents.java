@@ -99,7 +99,7 @@ final class BuiltEvents {
 
   private void add(ImmutableList<Chain> begun, boolean grace, boolean plucked, PlayingStyle style) {
     boolean joined = !slurs.isEmpty() && slurs.get(0) < all.size();
-    BigFraction start = measures.now();
+    BigFraction start = measures.time();
     all.add(
         new Written(begun, new Event(start, ImmutableList.of(), grace, joined, plucked, style)));
   }

@@ -168,7 +168,7 @@ final class BuiltMeasures {
   }
 
   /** The current time in quarter notes from the start of the passage. */
-  BigFraction now() {
+  BigFraction time() {
     return start.add(here);
   }
 

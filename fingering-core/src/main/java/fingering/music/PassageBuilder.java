@@ -116,7 +116,7 @@ public final class PassageBuilder {
    * @throws FingeringException if it is not a metronome mark
    */
   public PassageBuilder tempo(String mark) {
-    TempoChange change = new TempoChange(measures.now(), measures.placed(() -> Tempo.parse(mark)));
+    TempoChange change = new TempoChange(measures.time(), measures.placed(() -> Tempo.parse(mark)));
     if (tempi.isEmpty() && measures.index() <= OPENING_MEASURES) {
       opening = change.tempo();
     }
@@ -258,11 +258,11 @@ public final class PassageBuilder {
           "a tuplet of %d in the time of %d is not possible".formatted(count, inTimeOf));
     }
     BigFraction outside = scale;
-    BigFraction began = measures.now();
+    BigFraction began = measures.time();
     scale = scale.multiply(BigFraction.of(inTimeOf, count));
     notes.accept(this);
     scale = outside;
-    BigFraction length = measures.now().subtract(began).divide(outside);
+    BigFraction length = measures.time().subtract(began).divide(outside);
     if (length.signum() == 0 || length.getDenominator().bitCount() != 1) {
       throw measures.refusal(
           "the tuplet of %d in the time of %d is not full; add notes or rests to it"
@@ -347,7 +347,7 @@ public final class PassageBuilder {
     Pitch pitch = measures.placed(() -> Pitch.parse(text));
     Pitch sounding = measures.placed(() -> pitch.plusOctaves(instrument.writtenOctaves()));
     return new Note(
-        address(), measures.place(), pitch, sounding, measures.now(), length, Marks.NONE);
+        address(), measures.place(), pitch, sounding, measures.time(), length, Marks.NONE);
   }
 
   /** The address of the next note or rest. */

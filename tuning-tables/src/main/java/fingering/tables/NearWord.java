@@ -10,10 +10,10 @@ import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 public final class NearWord {
   /**
    * The least Jaro-Winkler similarity (0 to 1) of a word that is suggested. Words with one wrong
-   * letter, and beginnings of at least half a word, are more similar than that; different words of
-   * this program are less similar (tried on its options and keys, no source).
+   * letter, and beginnings of a third of a word or more, are more similar than that; different
+   * words of this program are less similar (tried on its options and keys, no source).
    */
-  private static final double LEAST_SIMILARITY = 0.85;
+  private static final double LEAST_SIMILARITY = 0.84;
 
   private static final JaroWinklerSimilarity SIMILARITY = new JaroWinklerSimilarity();
 

@@ -11,7 +11,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class NearWordTest {
   private static final ImmutableList<String> KNOWN =
       ImmutableList.of(
-          "plan", "show", "show-shift", "--measures", "--low-thumb", "-V", "cello", "beginner");
+          "plan",
+          "show",
+          "show-shift",
+          "--measures",
+          "--low-thumb",
+          "-V",
+          "cello",
+          "beginner",
+          "positions");
 
   @ParameterizedTest
   @CsvSource({
@@ -22,7 +30,7 @@ final class NearWordTest {
     "PLAN, plan",
     "-measures, --measures",
     "mesures, --measures",
-    "meas, --measures", // a beginning
+    "pos, positions", // a beginning
     "-v, -V",
     "shwo, show",
     "show-shfit, show-shift",

@@ -340,11 +340,11 @@ final class LessonTest {
     assertThat(lines).allMatch(line -> line.length() <= 80);
     assertThat(lines)
         .contains(
-            "Viola, measures 1–4, for 2 students",
-            "Measure imke                                jonte",
-            "1       IV 2 3 4 III 1 2 1 IV 4 3           III 0 1 2 3 II 0 III 3 2 1");
-    assertThat(lines.get(lines.size() - 2)).matches("imke +mine +1 +9 +8  quarter = \\d+");
-    assertThat(lines.get(lines.size() - 1)).matches("jonte +low +0 +14 +0  quarter = \\d+");
+            "They play 4 of 4 measures differently.",
+            "      imke                                  jonte",
+            "m. 1  3rd IV 2 3 4 III 1 2 1 IV 4 3         III 0 1 2 3 II 0 III 3 2 1");
+    assertThat(lines.get(lines.size() - 2)).matches("imke, mine +1 +9 +8  quarter = \\d+");
+    assertThat(lines.get(lines.size() - 1)).matches("jonte, low +0 +14 +0  quarter = \\d+");
     assertThat(out("compare", "--lesson", jonte, "--lesson", jonte))
         .contains("They play every note in the same way.");
   }

@@ -14,7 +14,6 @@ module fingering.core {
   requires com.fasterxml.jackson.dataformat.yaml;
   requires jakarta.xml.bind;
   requires java.xml;
-  requires org.apache.commons.text;
   requires org.codehaus.stax2;
   requires org.yaml.snakeyaml;
 

@@ -2,6 +2,7 @@
 module fingering.tables {
   requires transitive com.google.common;
   requires static transitive org.jspecify;
+  requires org.apache.commons.text;
 
   exports fingering.tables;
 }

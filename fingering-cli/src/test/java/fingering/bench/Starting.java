@@ -13,7 +13,7 @@ import java.util.List;
  * since the machine is not equally quick at all times.
  */
 public final class Starting {
-  private static final int TIMES = 15;
+  private static final int TIMES = 31;
   private static final List<String> OPTIONS =
       List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
 

@@ -172,7 +172,7 @@ final class PlayerOptionsTest {
     Path bad = player("# Imke", "positions: 1", "shifts: slide");
 
     assertThat(Session.of("plan", DEMO, "--player", bad).refused(2).err())
-        .contains("my.yaml, line 3: 'slide' is not a shift; choose from rest, open string");
+        .contains("my.yaml, line 3: 'slide' is not a shift; choose one of rest, open string");
     assertThat(Session.of("compare", DEMO, "--player", folder.resolve("none")).refused(2).err())
         .contains("There is no file");
     assertThat(Session.of("compare", DEMO, "--player", folder).refused(2).err())

@@ -76,7 +76,7 @@ final class UserFileSchemasTest {
   @MethodSource("files")
   void aFileIsValidAndRead(String schema, String text) throws IOException {
     Path file = Files.writeString(folder.resolve("my-file.yaml"), text);
-    assertThat(SchemasTest.schema(schema).validate(SchemasTest.yaml(file))).isEmpty();
+    assertThat(SchemasTest.faults(SchemasTest.schema(schema), SchemasTest.yaml(file))).isEmpty();
     assertThat(Session.of(reading(schema, file)).complaints()).isEmpty();
   }
 
@@ -139,7 +139,7 @@ final class UserFileSchemasTest {
           """)
   void aWrongFileIsNotValidAndNotRead(String schema, String text) throws IOException {
     Path file = Files.writeString(folder.resolve("my-file.yaml"), text);
-    assertThat(SchemasTest.schema(schema).validate(SchemasTest.yaml(file))).isNotEmpty();
+    assertThat(SchemasTest.faults(SchemasTest.schema(schema), SchemasTest.yaml(file))).isNotEmpty();
     Session.of(reading(schema, file)).refused(2);
   }
 
@@ -167,7 +167,8 @@ final class UserFileSchemasTest {
             folder.resolve("my-file.yaml"),
             text.replaceFirst("(?m)^" + key + ":.*$", key + ": " + value));
     assertThat(file).content().isNotEqualTo(text);
-    assertThat(SchemasTest.schema("level").validate(SchemasTest.yaml(file))).isNotEmpty();
+    assertThat(SchemasTest.faults(SchemasTest.schema("level"), SchemasTest.yaml(file)))
+        .isNotEmpty();
     Session.of(reading("level", file)).refused(2);
   }
 }

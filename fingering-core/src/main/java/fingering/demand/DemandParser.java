@@ -9,6 +9,7 @@ import fingering.music.MeasureBeat;
 import fingering.player.ShiftKind;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
+import fingering.tables.NearWord;
 import fingering.tables.Position;
 import fingering.tables.StringNames;
 import java.util.Arrays;
@@ -201,7 +202,7 @@ public final class DemandParser {
       case "show-technique" -> ImmutableList.of(showTechnique(value));
       default ->
           throw new FingeringException(
-              "'" + key + "' is not a demand; choose one of " + String.join(", ", KEYS));
+              "'%s' is not a demand; %s".formatted(key, NearWord.advice(key, KEYS)));
     };
   }
 

@@ -4,8 +4,8 @@ import fingering.fingerboard.Finger;
 import fingering.fingerboard.Frame;
 import fingering.fingerboard.Placement;
 import fingering.tables.FingeringException;
+import fingering.tables.NearWord;
 import java.util.Arrays;
-import java.util.stream.Collectors;
 
 /** A left-hand technique that a plan can avoid or show. */
 public enum Technique {
@@ -53,12 +53,14 @@ public enum Technique {
         .orElseThrow(
             () ->
                 new FingeringException(
-                    "'"
-                        + text
-                        + "' cannot be avoided or shown; choose one of "
-                        + Arrays.stream(values())
-                            .map(technique -> technique.word.replace(' ', '-'))
-                            .collect(Collectors.joining(", "))));
+                    "'%s' cannot be avoided or shown; %s"
+                        .formatted(
+                            text,
+                            NearWord.advice(
+                                text,
+                                Arrays.stream(values())
+                                    .map(technique -> technique.word.replace(' ', '-'))
+                                    .toList()))));
   }
 
   /** Whether a note is played with this technique. */

@@ -2,11 +2,11 @@ package fingering.exercise;
 
 import com.google.common.collect.ImmutableList;
 import fingering.tables.FingeringException;
+import fingering.tables.NearWord;
 import fingering.tables.Pitch;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.IntPredicate;
-import java.util.stream.Collectors;
 
 /** The order in which the notes of a scale are played. */
 public enum ScalePattern {
@@ -48,12 +48,12 @@ public enum ScalePattern {
         .orElseThrow(
             () ->
                 new FingeringException(
-                    "'"
-                        + name
-                        + "' is not a pattern; choose one of "
-                        + Arrays.stream(values())
-                            .map(ScalePattern::toString)
-                            .collect(Collectors.joining(", "))));
+                    "'%s' is not a pattern; %s"
+                        .formatted(
+                            name,
+                            NearWord.advice(
+                                name,
+                                Arrays.stream(values()).map(ScalePattern::toString).toList()))));
   }
 
   /** The name as users type it: {@code double-thirds}. */

@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableListMultimap;
 import fingering.demand.DemandParser;
 import fingering.plan.Brief;
 import fingering.tables.FingeringException;
+import fingering.tables.NearWord;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -38,8 +39,8 @@ public record LessonPlan(
     }
     if (choose.isPresent() && !CHOICES.contains(choose.get())) {
       throw new FingeringException(
-          "'%s' is not a plan to choose; write one of %s"
-              .formatted(choose.get(), String.join(", ", CHOICES)));
+          "'%s' is not a plan to choose; %s"
+              .formatted(choose.get(), NearWord.advice(choose.get(), CHOICES)));
     }
     for (var demand : demands.entries()) {
       if (!DemandParser.KEYS.contains(demand.getKey())) {

@@ -6,6 +6,7 @@ import com.google.common.collect.ImmutableSet;
 import fingering.scoring.Weights;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
+import fingering.tables.NearWord;
 import fingering.tables.Position;
 import fingering.tempo.PlayerSpeed;
 import java.io.IOException;
@@ -69,10 +70,8 @@ public record CheckLevel(String name, ImmutableMap<Threshold, String> values) {
         .orElseThrow(
             () ->
                 new FingeringException(
-                    "there is no level '"
-                        + typed
-                        + "'; choose one of "
-                        + String.join(", ", PRESETS)));
+                    "there is no level '%s'; %s"
+                        .formatted(typed, NearWord.advice(typed, PRESETS))));
   }
 
   /**

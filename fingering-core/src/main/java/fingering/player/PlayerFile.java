@@ -8,6 +8,7 @@ import fingering.scoring.Weights;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
+import fingering.tables.NearWord;
 import fingering.tables.Position;
 import fingering.userfile.KnownKeys;
 import fingering.userfile.UserFields;
@@ -15,7 +16,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads a player file. */
 final class PlayerFile {
@@ -53,19 +54,12 @@ final class PlayerFile {
             .listOrNone(
                 "extensions",
                 word(
-                    "extension",
-                    ImmutableList.copyOf(Extension.values()),
-                    Extension::word,
-                    ", or write none"))
+                    "extension", ImmutableList.copyOf(Extension.values()), Extension::word, "none"))
             .map(ImmutableSet::copyOf),
         fields
             .listOrNone(
                 "shifts",
-                word(
-                    "shift",
-                    ImmutableList.copyOf(ShiftKind.values()),
-                    ShiftKind::word,
-                    ", or write none"))
+                word("shift", ImmutableList.copyOf(ShiftKind.values()), ShiftKind::word, "none"))
             .map(ImmutableSet::copyOf));
   }
 
@@ -98,13 +92,16 @@ final class PlayerFile {
         Arrays.stream(FingerPattern.values())
             .filter(pattern -> instrument.map(one -> pattern.fits(one.kind())).orElse(true))
             .collect(ImmutableList.toImmutableList()),
-        FingerPattern::word,
-        "");
+        FingerPattern::word);
   }
 
-  /** Reads one of several words. Case does not matter. */
+  /**
+   * Reads one of several words. Case does not matter.
+   *
+   * @param more what else may be written in place of the list, for the message
+   */
   private static <T> Function<String, T> word(
-      String what, ImmutableList<T> known, Function<T, String> word, String more) {
+      String what, ImmutableList<T> known, Function<T, String> word, String... more) {
     return text ->
         known.stream()
             .filter(one -> word.apply(one).equalsIgnoreCase(tidy(text)))
@@ -112,12 +109,14 @@ final class PlayerFile {
             .orElseThrow(
                 () ->
                     new FingeringException(
-                        "'%s' is not %s; choose from %s%s"
+                        "'%s' is not %s; %s"
                             .formatted(
                                 tidy(text),
                                 article(what),
-                                known.stream().map(word).collect(Collectors.joining(", ")),
-                                more)));
+                                NearWord.advice(
+                                    tidy(text),
+                                    Stream.concat(known.stream().map(word), Stream.of(more))
+                                        .toList()))));
   }
 
   private static String article(String what) {

@@ -5,8 +5,8 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.scoring.Transition;
 import fingering.tables.FingeringException;
+import fingering.tables.NearWord;
 import java.util.Arrays;
-import java.util.stream.Collectors;
 
 /** A kind of shift that a student learns (common practice, no source). */
 public enum ShiftKind {
@@ -59,12 +59,14 @@ public enum ShiftKind {
         .orElseThrow(
             () ->
                 new FingeringException(
-                    "'"
-                        + text
-                        + "' is not a kind of shift; choose "
-                        + Arrays.stream(values())
-                            .map(kind -> kind.word.replace(' ', '-'))
-                            .collect(Collectors.joining(", "))));
+                    "'%s' is not a kind of shift; %s"
+                        .formatted(
+                            text,
+                            NearWord.advice(
+                                text,
+                                Arrays.stream(values())
+                                    .map(kind -> kind.word.replace(' ', '-'))
+                                    .toList()))));
   }
 
   /**

@@ -8,6 +8,7 @@ import com.google.common.primitives.Doubles;
 import com.google.common.primitives.ImmutableDoubleArray;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument.HandKind;
+import fingering.tables.NearWord;
 import fingering.userfile.KnownKeys;
 import fingering.userfile.UserFields;
 import java.io.IOException;
@@ -70,10 +71,8 @@ public record Weights(ImmutableMap<String, Long> points, Habit habit) {
         .orElseThrow(
             () ->
                 new FingeringException(
-                    "there are no weights '"
-                        + typed
-                        + "'; choose one of "
-                        + String.join(", ", PRESETS)));
+                    "there are no weights '%s'; %s"
+                        .formatted(typed, NearWord.advice(typed, PRESETS))));
   }
 
   /**
@@ -201,7 +200,7 @@ public record Weights(ImmutableMap<String, Long> points, Habit habit) {
           "These weights have no rule '%s'; %s"
               .formatted(
                   rule,
-                  KnownKeys.nearest(rule, keys())
+                  NearWord.to(rule, keys())
                       .map(near -> "did you mean '" + near + "'?")
                       .orElse("for a rule of your own, pass the rule instead of its id.")));
     }

@@ -2,7 +2,7 @@ package fingering.tempo;
 
 import com.google.common.collect.ImmutableList;
 import fingering.tables.FingeringException;
-import java.util.stream.Collectors;
+import fingering.tables.NearWord;
 
 /**
  * The speed of players of a level. The built-in levels have the names of the presets.
@@ -42,9 +42,10 @@ public record PlayerSpeed(String name, int actionPercent, int shiftPercent) {
         .orElseThrow(
             () ->
                 new FingeringException(
-                    "there is no level '"
-                        + name
-                        + "'; choose one of "
-                        + all().stream().map(PlayerSpeed::name).collect(Collectors.joining(", "))));
+                    "there is no level '%s'; %s"
+                        .formatted(
+                            name,
+                            NearWord.advice(
+                                name, all().stream().map(PlayerSpeed::name).toList()))));
   }
 }

@@ -1,13 +1,9 @@
 package fingering.userfile;
 
 import com.google.common.collect.ImmutableMap;
+import fingering.tables.NearWord;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
-import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 
 /**
  * The keys that a file, or a part of one, may have, with an example each.
@@ -21,9 +17,6 @@ public record KnownKeys(String what, ImmutableMap<String, String> examples, bool
 
   /** The maximum number of keys that a message lists. */
   private static final int MAX_LISTED = 20;
-
-  /** The maximum number of wrong letters in a key for which a known one is suggested. */
-  private static final int MAX_TYPOS = 2;
 
   /**
    * The keys of these examples, in their order.
@@ -90,26 +83,12 @@ public record KnownKeys(String what, ImmutableMap<String, String> examples, bool
     return "there is no key '"
         + key
         + "'"
-        + nearest(key, examples.keySet())
+        + NearWord.to(key, examples.keySet())
             .map(near -> "; did you mean '" + near + "', such as " + example(near) + "?")
             .orElseGet(
                 () ->
                     examples.size() > MAX_LISTED
                         ? " in " + what + "; correct or remove it; a key is written as " + example()
                         : " in " + what + "; choose from " + String.join(", ", examples.keySet()));
-  }
-
-  /** The known key that differs least from a misspelled one, if it does not differ much. */
-  public static Optional<String> nearest(String typed, Set<String> known) {
-    String wrong = typed.toLowerCase(Locale.ROOT);
-    DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance();
-    return known.stream()
-        .filter(key -> distance.apply(wrong, key) <= Math.min(MAX_TYPOS, (key.length() - 1) / 2))
-        .min(Comparator.comparingInt(key -> distance.apply(wrong, key)))
-        .or(
-            () ->
-                known.stream()
-                    .filter(key -> wrong.length() > 2 && key.startsWith(wrong))
-                    .findFirst());
   }
 }

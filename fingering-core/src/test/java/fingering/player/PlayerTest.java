@@ -107,13 +107,13 @@ class PlayerTest {
           positions: fist          | 'fist' is not a position; write half, 1, 2½, 3 and so on (3rd, III and third too), or thumb
           positions: 3-1           | '3-1' is not a range of positions; write the lower one first
           positions: 1-2-3         | '1-2-3' is not a range of positions
-          patterns: 2-4            | '2-4' is not a finger pattern; choose from 0-1, 1-2, 2-3, 3-4, apart,
+          patterns: 2-4            | '2-4' is not a finger pattern; choose one of 0-1, 1-2, 2-3, 3-4, apart,
           patterns: none           | 'none' is not a finger pattern
-          extensions: back         | 'back' is not an extension; choose from first back, fourth forward, or write none
-          shifts: rest, thumb      | 'thumb' is not a shift; choose from rest, open string, same finger,
+          extensions: back         | 'back' is not an extension; choose one of first back, fourth forward, none
+          shifts: rest, thumb      | 'thumb' is not a shift; choose one of rest, open string, same finger,
           shifts: [rest, none]     | 'none' is not a shift
           preset: loud             | there are no weights 'loud'; choose one of common-practice, beginner
-          instrument: banjo        | no instrument 'banjo'; choose violin, viola, cello, bass
+          instrument: banjo        | no instrument 'banjo'; choose one of violin, viola, cello, bass
           hand: huge               | 'huge' is not a hand; write small, medium, large
           """)
   void whatCannotBeReadIsNamedWithItsLineAndTheWordsAllowed(String line, String why) {
@@ -147,7 +147,7 @@ class PlayerTest {
         .withMessageNotContainingAny("extended back");
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> read("patterns: 2-3", "instrument: cello"))
-        .withMessageContaining("choose from closed, extended back, extended forward, thumb");
+        .withMessageContaining("choose one of closed, extended back, extended forward, thumb");
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> read("size: 9/8", "instrument: cello"))
         .withMessageStartingWith("imke.yaml, line 1: no size '9/8' of the cello");

@@ -33,7 +33,7 @@ class ShiftKindTest {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> ShiftKind.named("thumb"))
         .withMessage(
-            "'thumb' is not a kind of shift; choose rest, open-string, same-finger, first-finger,"
+            "'thumb' is not a kind of shift; choose one of rest, open-string, same-finger, first-finger,"
                 + " another-finger, another-string, slur");
   }
 

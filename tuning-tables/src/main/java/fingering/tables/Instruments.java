@@ -7,6 +7,7 @@ import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Multimaps;
 import fingering.tables.Instrument.HandKind;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -170,7 +171,7 @@ public final class Instruments {
   }
 
   private FingeringException noTuning(Instrument instrument, String wanted) {
-    String known = tunings(instrument).stream().map(Tuning::name).collect(Collectors.joining(", "));
+    List<String> known = tunings(instrument).stream().map(Tuning::name).toList();
     String others =
         tunings.values().stream()
             .filter(tuning -> tuning.name().equals(wanted.toLowerCase(Locale.ROOT)))
@@ -178,10 +179,10 @@ public final class Instruments {
             .collect(Collectors.joining(" and "));
     return new FingeringException(
         others.isEmpty()
-            ? "no tuning '%s' for the %s; choose %s"
-                .formatted(wanted, instrument.nameInSentence(), known)
+            ? "no tuning '%s' for the %s; %s"
+                .formatted(wanted, instrument.nameInSentence(), NearWord.advice(wanted, known))
             : "the tuning '%s' is for %s, not for the %s, whose tunings are %s"
-                .formatted(wanted, others, instrument.nameInSentence(), known));
+                .formatted(wanted, others, instrument.nameInSentence(), String.join(", ", known)));
   }
 
   /**
@@ -220,7 +221,8 @@ public final class Instruments {
         .orElseThrow(
             () ->
                 new FingeringException(
-                    "no instrument '" + name + "'; choose " + String.join(", ", byId.keySet())));
+                    "no instrument '%s'; %s"
+                        .formatted(name, NearWord.advice(name, byId.keySet()))));
   }
 
   /**

@@ -134,7 +134,7 @@ class TuningsTest {
     assertThatExceptionOfType(FingeringException.class)
         .isThrownBy(() -> tuning("viola", "Sideways"))
         .withMessage(
-            "no tuning 'Sideways' for the viola; choose standard, five-string, semitone-up");
+            "no tuning 'Sideways' for the viola; choose one of standard, five-string, semitone-up");
   }
 
   @Test
@@ -214,7 +214,7 @@ class TuningsTest {
         "| D2 | C2; | D2 | down; 6: 'down' is not a pitch",
         "| D2 | C2; | D2; 6: 5 fields instead of 6",
         "C2 | at home; C2 |; 6: field 6 is empty",
-        "cello | open-g | 1; kazoo | open-g | 1; 2: no instrument 'kazoo'; choose violin, viola, cello, bass",
+        "cello | open-g | 1; kazoo | open-g | 1; 2: no instrument 'kazoo'; choose one of violin, viola, cello, bass",
         "cello | open-g | 1; cello | Open G | 1; 2: 'Open G' is not a name for a tuning",
         "cello | open-g | 3; cello | open-d | 3; 5: string 3 where string 1 belongs"
       })

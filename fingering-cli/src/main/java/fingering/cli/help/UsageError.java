@@ -2,10 +2,10 @@ package fingering.cli.help;
 
 import com.google.common.base.Strings;
 import com.google.common.collect.ImmutableList;
+import fingering.tables.NearWord;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,7 +13,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -25,9 +24,6 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Describes a mistyped command in one sentence with the next step. */
 public final class UsageError {
-  /** The most typing errors in a word that is matched with a known one. */
-  private static final int MAX_TYPOS = 2;
-
   private static final Pattern VALUE =
       Pattern.compile(
           "Invalid value for (?:option '([^']*)'|positional parameter at index [^ ]+ \\(([^)]*)\\))"
@@ -157,25 +153,11 @@ public final class UsageError {
       return "'%s' is not a command; put one before the file, such as 'fingering compare %s'"
           .formatted(word, word);
     }
-    return "there is no command '%s %s'; %s"
-        .formatted(
-            name,
-            word,
-            near(word, known)
-                .map("did you mean '%s'?"::formatted)
-                .orElseGet(() -> "choose one of " + String.join(", ", known)));
+    return "there is no command '%s %s'; %s".formatted(name, word, NearWord.advice(word, known));
   }
 
   private String unknownOption(String typed) {
-    List<String> own =
-        command.getCommandSpec().options().stream()
-            .flatMap(option -> Stream.of(option.names()))
-            .toList();
-    Optional<String> near = near(typed, own);
     String name = command.getCommandName();
-    if (near.isPresent()) {
-      return "there is no option %s; did you mean %s?".formatted(typed, near.get());
-    }
     List<String> others =
         commands.stream()
             .map(CommandLine::new)
@@ -186,10 +168,17 @@ public final class UsageError {
       return "put the command before its options, such as 'fingering compare SCORE %s'"
           .formatted(typed);
     }
-    return others.isEmpty()
-        ? "'%s' has no option %s".formatted(name, typed)
-        : "%s is an option of %s, not of '%s'; leave it out"
-            .formatted(typed, String.join(", ", others), name);
+    if (!others.isEmpty()) {
+      return "%s is an option of %s, not of '%s'; leave it out"
+          .formatted(typed, String.join(", ", others), name);
+    }
+    List<String> own =
+        command.getCommandSpec().options().stream()
+            .flatMap(option -> Stream.of(option.names()))
+            .toList();
+    return NearWord.to(typed, own)
+        .map(near -> "there is no option %s; did you mean %s?".formatted(typed, near))
+        .orElseGet(() -> "'%s' has no option %s".formatted(name, typed));
   }
 
   private static boolean exists(String word) {
@@ -198,28 +187,5 @@ public final class UsageError {
     } catch (InvalidPathException e) {
       return false;
     }
-  }
-
-  /** The most similar known word, if it is similar enough. */
-  private static Optional<String> near(String word, List<String> known) {
-    String lower = lower(word);
-    return known.stream()
-        .filter(each -> typos(lower, lower(each)) <= Math.min(MAX_TYPOS, (each.length() - 1) / 2))
-        .min(Comparator.comparingInt(each -> typos(lower, lower(each))))
-        .filter(each -> each.length() > 2 || lower(each).equals(lower))
-        .or(
-            () ->
-                known.stream()
-                    .filter(each -> lower.length() > 4 && each.startsWith(lower))
-                    .findFirst());
-  }
-
-  private static String lower(String word) {
-    return word.toLowerCase(Locale.ROOT);
-  }
-
-  /** The number of letters inserted, deleted, replaced, or swapped with their neighbour. */
-  private static int typos(String one, String other) {
-    return new DamerauLevenshteinDistance().apply(one, other);
   }
 }

@@ -3,6 +3,7 @@ package fingering.cli.option;
 import fingering.musicxml.SelectionException;
 import fingering.playability.CheckLevel;
 import fingering.tables.FingeringException;
+import fingering.tables.NearWord;
 import fingering.userfile.SmallFile;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -40,8 +41,14 @@ public final class LevelOption {
             .orElseThrow(
                 () ->
                     new SelectionException(
-                        "There is no level and no file '%s': choose one of %s, or name a file of your own."
-                            .formatted(level, String.join(", ", CheckLevel.presets()))));
+                        "There is no level and no file '%s'; %s"
+                            .formatted(
+                                level,
+                                NearWord.to(level, CheckLevel.presets())
+                                    .map("did you mean '%s'?"::formatted)
+                                    .orElse(
+                                        "choose one of %s, or name a file of your own."
+                                            .formatted(String.join(", ", CheckLevel.presets()))))));
     return CheckLevel.parse(level, SmallFile.text(file, "a level file"));
   }
 

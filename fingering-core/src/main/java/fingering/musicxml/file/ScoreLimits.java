@@ -6,12 +6,12 @@ import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Maps;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.tables.FingeringException;
+import fingering.tables.NearWord;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -93,12 +93,12 @@ public record ScoreLimits(ImmutableMap<ScoreLimit, Long> values) {
         .orElseThrow(
             () ->
                 new FingeringException(
-                    "'%s' is not the name of a limit: use one of %s."
+                    "'%s' is not the name of a limit; %s"
                         .formatted(
                             key,
-                            Stream.of(ScoreLimit.values())
-                                .map(ScoreLimit::key)
-                                .collect(Collectors.joining(", ")))));
+                            NearWord.advice(
+                                key,
+                                Stream.of(ScoreLimit.values()).map(ScoreLimit::key).toList()))));
   }
 
   /**

@@ -76,7 +76,7 @@ class ScoreLimitsTest {
     assertThatThrownBy(() -> ScoreLimits.DEFAULT.with("pages=5"))
         .isInstanceOf(FingeringException.class)
         .hasMessage(
-            "'pages' is not the name of a limit: use one of bytes, unpacked, ratio, files, nesting, parts, measures, notes.");
+            "'pages' is not the name of a limit; choose one of bytes, unpacked, ratio, files, nesting, parts, measures, notes");
   }
 
   @ParameterizedTest

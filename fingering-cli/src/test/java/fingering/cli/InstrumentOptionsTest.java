@@ -181,7 +181,7 @@ final class InstrumentOptionsTest {
 
   @Test
   void anImpossibleFileNameIsAnUnknownTuning() throws IOException {
-    assertThat(refusal(score("Viola", "A4"), "--tuning", "\0")).contains("choose standard");
+    assertThat(refusal(score("Viola", "A4"), "--tuning", "\0")).contains("choose one of standard");
   }
 
   @Test

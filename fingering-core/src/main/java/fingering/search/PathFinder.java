@@ -3,6 +3,7 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.tables.FingeringException;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 
 /**
  * Finds the best paths through a layered graph, exactly, by the Viterbi algorithm. A required skill
@@ -30,13 +31,20 @@ public final class PathFinder {
    * @throws FingeringException if costs or penalties are too high to be compared exactly
    */
   public static Optional<Path> best(LayeredGraph graph, Requirement requirement) {
+    return best(graph, requirement, Cancellation.NEVER);
+  }
+
+  /**
+   * The same, unless it is cancelled.
+   *
+   * @throws IllegalArgumentException if a rule looks further back than the search remembers
+   * @throws FingeringException if costs or penalties are too high to be compared exactly
+   * @throws CancellationException if it is cancelled
+   */
+  public static Optional<Path> best(
+      LayeredGraph graph, Requirement requirement, Cancellation cancellation) {
     refuseLongLookBack(graph);
-    ForwardPass unconstrained = ForwardPass.of(graph, Requirement.NONE);
-    Optional<Path> cheapest = unconstrained.best();
-    if (cheapest.isEmpty() || (requirement.states() == 1 && requirement.satisfied(0))) {
-      return cheapest;
-    }
-    return new SkillSearch(graph, unconstrained, cheapest.get()).best(requirement);
+    return BoundedSearch.best(graph, requirement, cancellation);
   }
 
   /**
@@ -49,7 +57,7 @@ public final class PathFinder {
    *     compared exactly
    */
   public static ImmutableList<Path> best(LayeredGraph graph, Requirement requirement, int k) {
-    return best(graph, requirement, k, VisibleFingering.Grain.FINGERS);
+    return best(graph, requirement, k, VisibleFingering.Grain.FINGERS, Cancellation.NEVER);
   }
 
   /**
@@ -70,11 +78,30 @@ public final class PathFinder {
    */
   public static ImmutableList<Path> best(
       LayeredGraph graph, Requirement requirement, int k, VisibleFingering.Grain grain) {
+    return best(graph, requirement, k, grain, Cancellation.NEVER);
+  }
+
+  /**
+   * The same, unless it is cancelled.
+   *
+   * @param k the number of paths, 1 to {@value #MAX_PATHS}
+   * @param grain the level of detail at which paths have to differ
+   * @throws IllegalArgumentException if a rule looks further back than the search remembers
+   * @throws FingeringException if k is out of range, or if costs or penalties are too high to be
+   *     compared exactly
+   * @throws CancellationException if it is cancelled
+   */
+  public static ImmutableList<Path> best(
+      LayeredGraph graph,
+      Requirement requirement,
+      int k,
+      VisibleFingering.Grain grain,
+      Cancellation cancellation) {
     refuseLongLookBack(graph);
     if (k < 1 || k > MAX_PATHS) {
       throw new FingeringException(k + " best paths cannot be searched; ask for 1 to " + MAX_PATHS);
     }
-    return DistinctPaths.best(graph, requirement, k, grain);
+    return BoundedSearch.best(graph, requirement, k, grain, cancellation);
   }
 
   private static void refuseLongLookBack(LayeredGraph graph) {

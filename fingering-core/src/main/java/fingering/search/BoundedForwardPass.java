@@ -93,24 +93,24 @@ final class BoundedForwardPass {
   }
 
   /** Runs the pass among the allowed grips. */
-  BoundedForwardPass run(Allowed allowed, Cancellation cancellation) {
+  BoundedForwardPass run(Allowed allowed, Steps steps) {
     for (int m = 0; m < layers.length; m++) {
-      cancellation.check();
-      layers[m] = layer(m, allowed);
+      layers[m] = layer(m, allowed, steps);
     }
     return this;
   }
 
   /** The same pass through some of its grips, with a lower bound. */
-  BoundedForwardPass among(Allowed allowed, long lowerBound, Cancellation cancellation) {
+  BoundedForwardPass among(Allowed allowed, long lowerBound, Steps steps) {
     return new BoundedForwardPass(graph, automaton, unconstrained, corridor, parts, lowerBound)
-        .run(allowed, cancellation);
+        .run(allowed, steps);
   }
 
-  private Layer layer(int m, Allowed allowed) {
+  private Layer layer(int m, Allowed allowed, Steps steps) {
     ImmutableIntArray all = corridor.grips(m);
     LayerBuilder builder = new LayerBuilder(all.length());
     for (int at = 0; at < all.length(); at++) {
+      steps.take(m == 0 ? 1 : layers[m - 1].size());
       if (allowed.at(m, all.get(at))) {
         long own = unconstrained.nodeScores(m)[all.get(at)];
         if (m == 0) {

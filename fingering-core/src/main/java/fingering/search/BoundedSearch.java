@@ -25,7 +25,7 @@ final class BoundedSearch {
 
   private final LayeredGraph graph;
   private final Requirement requirement;
-  private final Cancellation cancellation;
+  private final Steps steps;
 
   /** The pass through the graph without a requirement. */
   private final ForwardPass unconstrained;
@@ -41,10 +41,10 @@ final class BoundedSearch {
       Requirement requirement,
       ForwardPass unconstrained,
       Path cheapest,
-      Cancellation cancellation) {
+      Steps steps) {
     this.graph = graph;
     this.requirement = requirement;
-    this.cancellation = cancellation;
+    this.steps = steps;
     this.unconstrained = unconstrained;
     this.cheapest = cheapest;
     automaton = new Automaton(graph, requirement);
@@ -55,19 +55,20 @@ final class BoundedSearch {
             : all.stream()
                 .map(part -> new Automaton(graph, part))
                 .collect(ImmutableList.toImmutableList());
-    corridor = Corridor.of(unconstrained, bound(cheapest.cost() / CORRIDOR), cancellation);
+    corridor = Corridor.of(unconstrained, bound(cheapest.cost() / CORRIDOR), steps);
     parts = parts();
   }
 
   /** The best path that satisfies the requirement, or empty if there is none. */
   static Optional<Path> best(
       LayeredGraph graph, Requirement requirement, Cancellation cancellation) {
-    ForwardPass unconstrained = ForwardPass.of(graph, cancellation);
+    Steps steps = new Steps(cancellation);
+    ForwardPass unconstrained = ForwardPass.of(graph, steps);
     Optional<Path> cheapest = unconstrained.best();
     if (cheapest.isEmpty() || (requirement.states() == 1 && requirement.satisfied(0))) {
       return cheapest;
     }
-    return new BoundedSearch(graph, requirement, unconstrained, cheapest.get(), cancellation)
+    return new BoundedSearch(graph, requirement, unconstrained, cheapest.get(), steps)
         .search(1, pass -> pass.best().stream().collect(ImmutableList.toImmutableList()))
         .stream()
         .findFirst();
@@ -76,13 +77,14 @@ final class BoundedSearch {
   /** The k best paths that look different and satisfy the requirement; fewer if there are fewer. */
   static ImmutableList<Path> best(
       LayeredGraph graph, Requirement requirement, int k, Grain grain, Cancellation cancellation) {
-    ForwardPass unconstrained = ForwardPass.of(graph, cancellation);
+    Steps steps = new Steps(cancellation);
+    ForwardPass unconstrained = ForwardPass.of(graph, steps);
     Optional<Path> cheapest = unconstrained.best();
     if (cheapest.isEmpty()) {
       return ImmutableList.of();
     }
-    return new BoundedSearch(graph, requirement, unconstrained, cheapest.get(), cancellation)
-        .search(k, pass -> DistinctPaths.best(graph, pass, k, grain, cancellation));
+    return new BoundedSearch(graph, requirement, unconstrained, cheapest.get(), steps)
+        .search(k, pass -> DistinctPaths.best(graph, pass, k, grain, steps));
   }
 
   private interface Finder {
@@ -101,7 +103,7 @@ final class BoundedSearch {
       ImmutableList<Path> found =
           finder.find(
               new BoundedForwardPass(graph, automaton, unconstrained, corridor, parts, bound)
-                  .run((m, grip) -> true, cancellation));
+                  .run((m, grip) -> true, steps));
       if (found.size() == k || bound == ALL) {
         return found;
       }
@@ -141,14 +143,14 @@ final class BoundedSearch {
   /** Widens the corridor to a bound at least. */
   private void widen(long bound) {
     if (bound > corridor.limit()) {
-      corridor = Corridor.of(unconstrained, bound, cancellation);
+      corridor = Corridor.of(unconstrained, bound, steps);
       parts = parts();
     }
   }
 
   private ImmutableList<RemainingScores> parts() {
     return partAutomata.stream()
-        .map(part -> RemainingScores.of(graph, part, unconstrained, corridor, cancellation))
+        .map(part -> RemainingScores.of(graph, part, unconstrained, corridor, steps))
         .collect(ImmutableList.toImmutableList());
   }
 }

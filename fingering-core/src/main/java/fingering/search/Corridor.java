@@ -24,12 +24,12 @@ final class Corridor {
   }
 
   /** The corridor of the paths whose score is at most a limit, by a backward pass. */
-  static Corridor of(ForwardPass pass, long limit, Cancellation cancellation) {
+  static Corridor of(ForwardPass pass, long limit, Steps steps) {
     Corridor corridor = new Corridor(limit, pass.moments());
     int last = pass.moments() - 1;
     corridor.put(pass, last, new long[pass.scores(last).length]);
     for (int m = last; m > 0; m--) {
-      cancellation.check();
+      steps.take(pass.scores(m).length);
       corridor.put(pass, m - 1, corridor.before(pass, m));
     }
     return corridor;

@@ -80,7 +80,7 @@ final class DistinctPaths {
   private final LayeredGraph graph;
   private final BoundedForwardPass pass;
   private final VisibleFingering.Grain grain;
-  private final Cancellation cancellation;
+  private final Steps steps;
 
   /** Indexed by moment, then by index of a grip in its layer: the class; null where not needed yet. */
   private final int[][] classes;
@@ -95,11 +95,11 @@ final class DistinctPaths {
       LayeredGraph graph,
       BoundedForwardPass pass,
       VisibleFingering.Grain grain,
-      Cancellation cancellation) {
+      Steps steps) {
     this.graph = graph;
     this.pass = pass;
     this.grain = grain;
-    this.cancellation = cancellation;
+    this.steps = steps;
     classes = new int[graph.moments().size()][];
     rest = ForwardPass.unreachable(pass.automaton().states());
   }
@@ -113,8 +113,8 @@ final class DistinctPaths {
       BoundedForwardPass pass,
       int k,
       VisibleFingering.Grain grain,
-      Cancellation cancellation) {
-    DistinctPaths search = new DistinctPaths(graph, pass, grain, cancellation);
+      Steps steps) {
+    DistinctPaths search = new DistinctPaths(graph, pass, grain, steps);
     search.queueLastMoment(k);
     ImmutableList.Builder<Path> found = ImmutableList.builder();
     for (int wanted = k - 1; wanted >= 0 && !search.queue.isEmpty(); wanted--) {
@@ -162,7 +162,6 @@ final class DistinctPaths {
     for (int m = suffix.moment - 1; m >= 0; m--) {
       path[m] = classes(m)[pass.layer(m).gripOf(nodes[m])];
       if (wanted > 0) {
-        cancellation.check();
         toEnd = toEndBefore(m, path[m + 1], toEnd);
         queue(m, toEnd, OptionalInt.of(path[m]), path, wanted);
       }
@@ -185,6 +184,7 @@ final class DistinctPaths {
       if (classes(m + 1)[j] != nextClass) {
         continue;
       }
+      steps.take(now.size());
       for (int node = next.first[j]; node < next.first[j + 1]; node++) {
         rest[next.states[node]] = nextToEnd[node];
       }
@@ -247,7 +247,7 @@ final class DistinctPaths {
 
   /** The first of the best paths through the classes. */
   private Path first(int[] path, long score) {
-    return pass.among((m, grip) -> isIn(m, grip, path[m]), score, cancellation)
+    return pass.among((m, grip) -> isIn(m, grip, path[m]), score, steps)
         .best()
         .orElseThrow();
   }

@@ -75,13 +75,13 @@ final class ForwardPass {
    * @throws FingeringException if costs are so high that they may outweigh a penalty, or penalties
    *     so high that their sum may overflow
    */
-  static ForwardPass of(LayeredGraph graph, Cancellation cancellation) {
+  static ForwardPass of(LayeredGraph graph, Steps steps) {
     ForwardPass pass = new ForwardPass(graph);
-    cancellation.check();
+    steps.take(1);
     pass.scores[0] = pass.nodeScores(0).clone();
     pass.refuseHighCosts(0);
     for (int m = 1; m < pass.scores.length; m++) {
-      cancellation.check();
+      steps.take(pass.scores[m - 1].length);
       pass.scores[m] = pass.next(m);
       pass.refuseHighCosts(m);
     }

@@ -33,13 +33,12 @@ final class RemainingScores {
       Automaton automaton,
       ForwardPass unconstrained,
       Corridor corridor,
-      Cancellation cancellation) {
+      Steps steps) {
     RemainingScores scores = new RemainingScores(graph, automaton, unconstrained, corridor);
     int last = scores.toEnd.length - 1;
     scores.toEnd[last] = scores.end(last);
     for (int m = last; m > 0; m--) {
-      cancellation.check();
-      scores.toEnd[m - 1] = scores.before(m);
+      scores.toEnd[m - 1] = scores.before(m, steps);
     }
     return scores;
   }
@@ -52,7 +51,7 @@ final class RemainingScores {
     return end;
   }
 
-  private long[] before(int m) {
+  private long[] before(int m, Steps steps) {
     ImmutableIntArray from = corridor.grips(m - 1);
     ImmutableIntArray to = corridor.grips(m);
     EdgeCosts edges = unconstrained.edges(m);
@@ -62,6 +61,7 @@ final class RemainingScores {
     for (int i = 0; i < from.length(); i++) {
       int first = i * states;
       for (int j = 0; j < to.length(); j++) {
+        steps.take(states);
         int[] after = automaton.after(m, from.get(i), to.get(j));
         long cost = edges.cost(from.get(i), to.get(j)) + own[to.get(j)];
         for (int s = 0; s < states; s++) {

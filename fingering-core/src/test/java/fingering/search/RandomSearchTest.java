@@ -74,7 +74,7 @@ class RandomSearchTest {
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
     LayeredGraph graph = RandomGraph.graph(seed, notes);
     Requirement requirement = RandomGraph.requirement(seed);
-    ForwardPass unconstrained = ForwardPass.of(graph, Cancellation.NEVER);
+    ForwardPass unconstrained = ForwardPass.of(graph, new Steps(Cancellation.NEVER));
     Optional<Path> best = first(graph, requirement);
     best.ifPresent(
         path -> {
@@ -87,10 +87,10 @@ class RandomSearchTest {
   private static Optional<Path> within(
       LayeredGraph graph, Requirement requirement, ForwardPass unconstrained, long bound) {
     Automaton automaton = new Automaton(graph, requirement);
-    Corridor corridor = Corridor.of(unconstrained, bound, Cancellation.NEVER);
+    Corridor corridor = Corridor.of(unconstrained, bound, new Steps(Cancellation.NEVER));
     BoundedForwardPass pass =
         new BoundedForwardPass(graph, automaton, unconstrained, corridor, ImmutableList.of(), bound)
-            .run((m, grip) -> true, Cancellation.NEVER);
+            .run((m, grip) -> true, new Steps(Cancellation.NEVER));
     return pass.best();
   }
 
@@ -98,10 +98,10 @@ class RandomSearchTest {
   void aGripIsInTheCorridorIfTheBestPathThroughItIsWithinTheLimit(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
     LayeredGraph graph = RandomGraph.graph(seed, notes);
-    ForwardPass unconstrained = ForwardPass.of(graph, Cancellation.NEVER);
+    ForwardPass unconstrained = ForwardPass.of(graph, new Steps(Cancellation.NEVER));
     List<Walked> all = EveryPath.through(graph, Requirement.NONE);
     long limit = unconstrained.best().map(path -> ForwardPass.score(path) + 5).orElse(5L);
-    Corridor corridor = Corridor.of(unconstrained, limit, Cancellation.NEVER);
+    Corridor corridor = Corridor.of(unconstrained, limit, new Steps(Cancellation.NEVER));
     for (int m = 0; m < notes; m++) {
       for (int j = 0; j < graph.grips().get(m).size(); j++) {
         int at = m;
@@ -126,16 +126,16 @@ class RandomSearchTest {
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
     LayeredGraph graph = RandomGraph.graph(seed, notes);
     Requirement requirement = RandomGraph.requirement(seed);
-    ForwardPass unconstrained = ForwardPass.of(graph, Cancellation.NEVER);
+    ForwardPass unconstrained = ForwardPass.of(graph, new Steps(Cancellation.NEVER));
     Corridor corridor =
-        Corridor.of(unconstrained, ForwardPass.UNREACHABLE - 1, Cancellation.NEVER);
+        Corridor.of(unconstrained, ForwardPass.UNREACHABLE - 1, new Steps(Cancellation.NEVER));
     RemainingScores remaining =
         RemainingScores.of(
             graph,
             new Automaton(graph, requirement),
             unconstrained,
             corridor,
-            Cancellation.NEVER);
+            new Steps(Cancellation.NEVER));
     assertThat(remaining.best())
         .isEqualTo(
             first(graph, requirement).map(ForwardPass::score).orElse(ForwardPass.UNREACHABLE));

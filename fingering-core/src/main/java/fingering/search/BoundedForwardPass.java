@@ -214,11 +214,6 @@ final class BoundedForwardPass {
     }
   }
 
-  /** The highest score of a path that is certainly found. */
-  long bound() {
-    return bound;
-  }
-
   Automaton automaton() {
     return automaton;
   }

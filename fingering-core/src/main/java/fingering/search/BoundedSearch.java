@@ -92,22 +92,33 @@ final class BoundedSearch {
   }
 
   private ImmutableList<Path> search(int k, Finder finder) {
-    long step = Math.max(1, cheapest.cost() / STEP);
     OptionalLong alone = extra();
     if (alone.isEmpty()) {
       return ImmutableList.of();
     }
-    long extra = k == 1 ? alone.getAsLong() : LongMath.saturatedAdd(alone.getAsLong(), step);
-    for (long bound = bound(extra); ; bound = extra > cheapest.cost() ? ALL : bound(extra)) {
+    long step = Math.max(1, cheapest.cost() / STEP);
+    long extra = alone.getAsLong();
+    long bound = bound(extra);
+    while (true) {
       widen(bound);
       ImmutableList<Path> found =
           finder.find(
               new BoundedForwardPass(graph, automaton, unconstrained, corridor, parts, bound)
                   .run((m, grip) -> true, steps));
-      if (found.size() == k || bound == ALL) {
+      if (bound == ALL) {
         return found;
       }
-      extra = LongMath.saturatedAdd(extra, Math.max(extra / 2, step));
+      if (found.size() == k) {
+        // The k best cost no more than these k.
+        long last = ForwardPass.score(found.get(k - 1));
+        if (last <= bound) {
+          return found;
+        }
+        bound = last;
+      } else {
+        extra = LongMath.saturatedAdd(extra, Math.max(extra, step));
+        bound = extra > cheapest.cost() ? ALL : bound(extra);
+      }
     }
   }
 

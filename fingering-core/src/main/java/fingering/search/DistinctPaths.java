@@ -105,8 +105,9 @@ final class DistinctPaths {
   }
 
   /**
-   * The k best paths of a pass with different visible fingerings, best first; fewer if there are
-   * fewer.
+   * The k best paths through the nodes of a pass with different visible fingerings, best first;
+   * fewer if there are fewer. Up to the bound of the pass they are the best of all. Beyond it,
+   * better paths may be missing.
    */
   static ImmutableList<Path> best(
       LayeredGraph graph,
@@ -226,12 +227,8 @@ final class DistinctPaths {
       }
     }
     for (int c = 0; c < best.length; c++) {
-      if (best[c] < 0 || (taken.isPresent() && taken.getAsInt() == c)) {
-        continue;
-      }
-      long score = score(layer, toEnd, best[c]);
-      // The pass leaves out other paths that cost as much.
-      if (score <= pass.bound()) {
+      if (best[c] >= 0 && (taken.isEmpty() || taken.getAsInt() != c)) {
+        long score = score(layer, toEnd, best[c]);
         queue.add(new Suffix(score, m, best[c], number++, c, laterClasses, toEnd));
         if (queue.size() > wanted) {
           queue.pollLast();

@@ -9,14 +9,12 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * The forward pass of the Viterbi algorithm (A. J. Viterbi, 1967, from memory) on the product of
- * the graph and the automaton of a requirement: the lowest score at which each grip is reached in
- * each state, from the first moment to the last. A node is a grip with a state; its index is the
- * index of the grip times the number of states, plus the state. A score is penalty and cost as one
- * number. Needs 8 bytes per node.
+ * The forward pass of the Viterbi algorithm (A. J. Viterbi, 1967, from memory) on a graph, without
+ * a requirement: the lowest score at which each grip is reached, from the first moment to the last.
+ * A score is penalty and cost as one number. Needs 8 bytes per grip.
  */
 final class ForwardPass {
-  /** The score of a node that no path reaches. */
+  /** The score of what no path reaches. */
   static final long UNREACHABLE = Long.MAX_VALUE;
 
   /**
@@ -33,7 +31,7 @@ final class ForwardPass {
 
   private final LayeredGraph graph;
 
-  /** Indexed by moment: the scores of its nodes. */
+  /** Indexed by moment: the lowest score at which each grip is reached. */
   private final long[][] scores;
 
   private final NodeCosts[] nodes;
@@ -105,7 +103,7 @@ final class ForwardPass {
     penaltyBound += highest;
   }
 
-  /** Scores of nodes that are not reached yet. */
+  /** Scores that are not reached yet. */
   static long[] unreachable(int nodes) {
     long[] scores = new long[nodes];
     Arrays.fill(scores, UNREACHABLE);

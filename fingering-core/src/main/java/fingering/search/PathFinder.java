@@ -24,8 +24,8 @@ public final class PathFinder {
   private PathFinder() {}
 
   /**
-   * The best path, or empty if no path satisfies the requirement. Needs 8 bytes per grip, and as
-   * much for each state in which paths come near the best cost.
+   * The best path, or empty if no path satisfies the requirement. Needs 8 bytes per grip, and
+   * 12 for each state in which paths come near the best cost.
    *
    * @throws IllegalArgumentException if a rule looks further back than the search remembers
    * @throws FingeringException if costs or penalties are too high to be compared exactly
@@ -66,9 +66,8 @@ public final class PathFinder {
    * visible fingering. Of equal paths, the one that has the longest ending in common with an
    * earlier path comes first.
    *
-   * <p>The result is exact. Each further path takes at most twice as long as the best path, usually
-   * much less. Needs 8 bytes per grip and state: under 120 MB for 20,000 moments of 40 grips and 18
-   * states (restez of 8 notes).
+   * <p>The result is exact. Needs 12 bytes for each grip in each state in which paths come near the
+   * cost of the last of the k best.
    *
    * @param k the number of paths, 1 to {@value #MAX_PATHS}
    * @param grain the level of detail at which paths have to differ

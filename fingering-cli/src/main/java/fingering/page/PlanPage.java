@@ -36,7 +36,10 @@ public final class PlanPage {
     html =
         new PageFrame(
             content.title(),
-            content.heading(),
+            ImmutableList.<String>builder()
+                .add(String.join(" ", content.verdict()))
+                .addAll(content.heading())
+                .build(),
             PageStyle.sheet(),
             new PageFrame.SkipLink("Skip to the music", "music"),
             SECTIONS);
@@ -72,7 +75,9 @@ public final class PlanPage {
 
   private void summary() {
     section("summary");
-    html.list(content.summary());
+    if (!content.summary().isEmpty()) {
+      html.list(content.summary());
+    }
     Multimaps.asMap(content.notes())
         .forEach(
             (heading, lines) -> {

@@ -65,7 +65,7 @@ final class PlayerOptionsTest {
         .endsWith("; preset: common-practice");
     assertThat(Session.of("plan", DEMO, "--why", "17.2.5").succeeded().lines())
         .contains("Preset: common-practice");
-    assertThat(String.join(" ", Session.of("compare", DEMO, "--player", player).lines()))
+    assertThat(Session.of("compare", DEMO, "--player", player).out().replaceAll("\\s+", " "))
         .contains("preset: beginner; player:")
         .contains("my.yaml");
     assertThat(plan().get("scoring").toString()).isEqualTo("{\"preset\":\"common-practice\"}");

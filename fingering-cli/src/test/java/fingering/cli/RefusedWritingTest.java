@@ -40,10 +40,12 @@ final class RefusedWritingTest {
     Path target = Files.createDirectory(folder.resolve("copy.musicxml"));
 
     assertThat(refused(target)).contains("copy.musicxml already exists");
-    assertThat(Session.of("compare", DEMO, "--output", target).refused(2).err())
+    Path text = Files.createDirectory(folder.resolve("plans.txt"));
+    assertThat(Session.of("compare", DEMO, "--output", text).refused(2).err())
         .contains("exists already");
-    assertThat(names()).containsExactly("copy.musicxml");
+    assertThat(names()).containsExactly("copy.musicxml", "plans.txt");
     assertThat(target).isEmptyDirectory();
+    assertThat(text).isEmptyDirectory();
   }
 
   @Test
@@ -67,9 +69,11 @@ final class RefusedWritingTest {
     Files.createSymbolicLink(link, folder.resolve("elsewhere.musicxml"));
 
     assertThat(refused(link)).contains("already exists");
-    assertThat(Session.of("compare", DEMO, "--output", link).refused(2).err())
+    Path text = folder.resolve("link.txt");
+    Files.createSymbolicLink(text, folder.resolve("elsewhere.txt"));
+    assertThat(Session.of("compare", DEMO, "--output", text).refused(2).err())
         .contains("exists already");
-    assertThat(names()).containsExactly("link.musicxml");
+    assertThat(names()).containsExactly("link.musicxml", "link.txt");
   }
 
   @ParameterizedTest

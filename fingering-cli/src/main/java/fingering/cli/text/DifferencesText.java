@@ -4,51 +4,62 @@ import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Measure;
 import fingering.plan.Plan;
-import fingering.verdict.Difference;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The measures in which two plans differ, with the fingers of each beside the other. */
+/** Measures in which plans differ, with the fingers of each beside the others. */
 final class DifferencesText {
   private static final int GAP = 2;
+  private static final int NARROWEST = 12;
 
   private DifferencesText() {}
 
   /**
+   * A plan with its heading.
+   *
+   * @param name the heading
+   */
+  record Column(String name, Plan plan) {}
+
+  /**
    * Returns the lines.
    *
+   * @param measures the measures in which the plans differ
    * @param most the most measures to list
    */
   static List<String> of(
-      Plan left, Plan right, List<Difference> differences, int most, int columns, TextStyle style) {
-    List<Measure> measures =
-        differences.stream().flatMap(difference -> difference.measures().stream()).toList();
+      List<Column> plans, List<Measure> measures, int most, int width, TextStyle style) {
     List<Measure> listed = measures.subList(0, Math.min(most, measures.size()));
     int label = listed.stream().mapToInt(m -> label(m).length()).max().orElse(0) + GAP;
-    int cell = (columns - label - GAP) / 2;
+    int cell = Math.max(NARROWEST, (width - label - GAP * (plans.size() - 1)) / plans.size());
     List<String> lines = new ArrayList<>();
     lines.add(
-        style.bold(" ".repeat(label) + TextLayout.pad(left.name(), cell + GAP) + right.name()));
+        style.bold(
+            row("", label, plans.stream().map(plan -> List.of(plan.name())).toList(), cell, 0)));
     for (Measure measure : listed) {
-      List<String> one = TextLayout.wrap(MeasureCells.of(left, measure), cell, 0);
-      List<String> other = TextLayout.wrap(MeasureCells.of(right, measure), cell, 0);
-      for (int i = 0; i < Math.max(one.size(), other.size()); i++) {
-        lines.add(
-            (TextLayout.pad(i == 0 ? label(measure) : "", label)
-                    + TextLayout.pad(i < one.size() ? one.get(i) : "", cell + GAP)
-                    + (i < other.size() ? other.get(i) : ""))
-                .stripTrailing());
+      List<List<String>> cells =
+          plans.stream()
+              .map(plan -> TextLayout.wrap(MeasureCells.of(plan.plan(), measure), cell, 0))
+              .toList();
+      int height = cells.stream().mapToInt(List::size).max().orElse(1);
+      for (int i = 0; i < height; i++) {
+        lines.add(row(i == 0 ? label(measure) : "", label, cells, cell, i));
       }
     }
     int more = measures.size() - listed.size();
     if (more > 0) {
-      lines.add(
-          "and "
-              + more
-              + (more == 1 ? " more measure" : " more measures")
-              + "; --notes shows every note");
+      lines.add("and " + more + (more == 1 ? " more measure" : " more measures"));
     }
     return lines;
+  }
+
+  private static String row(
+      String label, int labelWidth, List<List<String>> cells, int width, int line) {
+    StringBuilder row = new StringBuilder(TextLayout.pad(label, labelWidth));
+    for (List<String> cell : cells) {
+      row.append(TextLayout.pad(line < cell.size() ? cell.get(line) : "", width + GAP));
+    }
+    return row.toString().stripTrailing();
   }
 
   private static String label(Measure measure) {

@@ -17,6 +17,18 @@ public final class HeadingText {
     return passage.title().isBlank() ? passage.partName() : passage.title();
   }
 
+  /** The instrument, the measures and the tempo: {@code Viola, m. 0–32, quarter = 96}. */
+  static String music(Passage passage) {
+    List<Measure> measures = passage.measures();
+    String from = measures.get(0).number();
+    String to = measures.get(measures.size() - 1).number();
+    return "%s, m. %s, %s"
+        .formatted(
+            passage.instrument().name(),
+            from.equals(to) ? from : from + "–" + to,
+            TempoText.mark(passage.tempo()));
+  }
+
   /** The lines, with an empty line at the end. */
   static List<String> of(Passage passage, ScoringContext scoring, int columns, TextStyle style) {
     List<String> lines = new ArrayList<>();

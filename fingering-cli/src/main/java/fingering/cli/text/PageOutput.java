@@ -15,6 +15,7 @@ import fingering.page.staff.PlainEngraver;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
+import fingering.verdict.Verdict;
 import java.util.List;
 
 /** Plans as an HTML page, or as an SVG picture of the music alone. */
@@ -59,10 +60,11 @@ public final class PageOutput {
             .build();
     return new PageContent(
         heading.get(0),
+        VerdictText.of(comparison, scoring.level(), Verdict.of(comparison, scoring.level())),
         heading.subList(1, heading.size() - 1).stream().collect(ImmutableList.toImmutableList()),
         comparison,
         printed,
-        ImmutableList.copyOf(SummaryText.sentences(comparison, scoring.level())),
+        ImmutableList.copyOf(SummaryText.remarks(comparison)),
         notes,
         demands(comparison, comparer),
         SummaryText.CARE);

@@ -12,33 +12,52 @@ import java.util.List;
 /** A line for each plan: what hand and bow do, and the comfortable tempo. */
 final class PlanTable {
   private static final int NAME = 17;
-  private static final int NUMBER = 11;
+  private static final int SHIFTS = 7;
+  private static final int CROSSINGS = 11;
+  private static final int FOURTH = 13;
 
   private PlanTable() {}
 
-  static List<String> of(List<Plan> plans, PlayerSpeed speed, TextStyle style) {
-    List<String> lines = new ArrayList<>();
+  /**
+   * A plan for a player.
+   *
+   * @param name what the line begins with
+   */
+  record Row(String name, Plan plan, PlayerSpeed speed) {}
+
+  /**
+   * Returns the lines.
+   *
+   * @param heading the heading of the names
+   */
+  static List<String> of(String heading, List<Row> rows, TextStyle style) {
     int name =
-        Math.max(
-            NAME, plans.stream().mapToInt(plan -> plan.name().length() + 2).max().orElse(NAME));
+        Math.max(NAME, rows.stream().mapToInt(row -> row.name().length() + 2).max().orElse(0));
+    List<String> lines = new ArrayList<>();
     lines.add(
-        style.bold(
-            TextLayout.pad("Plan", name)
-                + TextLayout.padLeft("shifts", NUMBER - 4)
-                + TextLayout.padLeft("crossings", NUMBER)
-                + TextLayout.padLeft("4th fingers", NUMBER + 2)
-                + "  comfortable up to"));
-    for (Plan plan : plans) {
-      PlanFigures figures = PlanFigures.of(plan);
+        style.bold(line(name, heading, "shifts", "crossings", "4th fingers", "comfortable up to")));
+    for (Row row : rows) {
+      PlanFigures figures = PlanFigures.of(row.plan());
       lines.add(
-          TextLayout.pad(plan.name(), name)
-              + TextLayout.padLeft(Integer.toString(figures.shifts()), NUMBER - 4)
-              + TextLayout.padLeft(Integer.toString(figures.crossings()), NUMBER)
-              + TextLayout.padLeft(Integer.toString(figures.fourthFingers()), NUMBER + 2)
-              + "  "
-              + tempo(ComfortableTempo.of(plan, speed)));
+          line(
+              name,
+              row.name(),
+              Integer.toString(figures.shifts()),
+              Integer.toString(figures.crossings()),
+              Integer.toString(figures.fourthFingers()),
+              tempo(ComfortableTempo.of(row.plan(), row.speed()))));
     }
     return lines;
+  }
+
+  private static String line(
+      int width, String name, String shifts, String crossings, String fourth, String tempo) {
+    return TextLayout.pad(name, width)
+        + TextLayout.padLeft(shifts, SHIFTS)
+        + TextLayout.padLeft(crossings, CROSSINGS)
+        + TextLayout.padLeft(fourth, FOURTH)
+        + "  "
+        + tempo;
   }
 
   private static String tempo(ComfortableTempo tempo) {

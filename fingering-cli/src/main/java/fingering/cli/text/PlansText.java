@@ -82,7 +82,13 @@ public final class PlansText {
     line("");
     music();
     if (comparison.plans().size() > 1) {
-      PlanTable.of(comparison.plans(), scoring.level(), style).forEach(this::line);
+      PlanTable.of(
+              "Plan",
+              comparison.plans().stream()
+                  .map(plan -> new PlanTable.Row(plan.name(), plan, scoring.level()))
+                  .toList(),
+              style)
+          .forEach(this::line);
       line("");
     }
     text.append(DemandsText.of(verdict.plan(), comparer, detail.costs, columns, style));
@@ -103,17 +109,12 @@ public final class PlansText {
     paragraph(SummaryText.CARE);
   }
 
-  /** The title, instrument, measures and tempo in one line. */
+  /** The title, instrument, measures, tempo and scoring in one line. */
   private String title(Passage passage) {
-    List<Measure> measures = passage.measures();
-    String from = measures.get(0).number();
-    String to = measures.get(measures.size() - 1).number();
-    return "%s: %s, m. %s, %s; %s"
+    return "%s: %s; %s"
         .formatted(
             HeadingText.title(passage),
-            passage.instrument().name(),
-            from.equals(to) ? from : from + "–" + to,
-            TempoText.mark(passage.tempo()),
+            HeadingText.music(passage),
             Ascii.toLowerCase(scoring.line().substring(0, 1)) + scoring.line().substring(1));
   }
 
@@ -137,16 +138,20 @@ public final class PlansText {
       return;
     }
     Plan rival = verdict.rival().get();
-    boolean rivalFirst =
-        comparison.plans().indexOf(rival) < comparison.plans().indexOf(verdict.plan());
-    DifferencesText.of(
-            rivalFirst ? rival : verdict.plan(),
-            rivalFirst ? verdict.plan() : rival,
-            verdict.differences(),
-            verdict.reason() == Verdict.Reason.RIVAL_SAVES_NOTHING ? FEW : MOST,
-            columns,
-            style)
-        .forEach(this::line);
+    List<DifferencesText.Column> columnsInOrder =
+        comparison.plans().stream()
+            .filter(plan -> plan.equals(rival) || plan.equals(verdict.plan()))
+            .map(plan -> new DifferencesText.Column(plan.name(), plan))
+            .toList();
+    List<Measure> differing =
+        verdict.differences().stream()
+            .flatMap(difference -> difference.measures().stream())
+            .toList();
+    int most = verdict.reason() == Verdict.Reason.RIVAL_SAVES_NOTHING ? FEW : MOST;
+    DifferencesText.of(columnsInOrder, differing, most, columns, style).forEach(this::line);
+    if (differing.size() > most && !detail.notes) {
+      line("(--notes shows every note)");
+    }
     line("");
   }
 

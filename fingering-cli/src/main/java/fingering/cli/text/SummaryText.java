@@ -2,12 +2,10 @@ package fingering.cli.text;
 
 import fingering.plan.Comparison;
 import fingering.plan.PlanRemarks;
-import fingering.tempo.PlayerSpeed;
-import fingering.verdict.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The verdict with the remarks on plans, as sentences; and the warning below every plan. */
+/** The remarks on plans, and the warning below every plan. */
 public final class SummaryText {
   /** The warning about strain. */
   public static final String STRAIN =
@@ -19,14 +17,13 @@ public final class SummaryText {
 
   private SummaryText() {}
 
-  /** The sentences of the verdict, and further remarks. */
-  static List<String> sentences(Comparison comparison, PlayerSpeed speed) {
-    List<String> sentences =
-        new ArrayList<>(VerdictText.of(comparison, speed, Verdict.of(comparison, speed)));
-    sentences.addAll(comparison.allRemarks());
+  /** The remarks on the plans, a sentence each. */
+  static List<String> remarks(Comparison comparison) {
+    List<String> remarks = new ArrayList<>(comparison.allRemarks());
     comparison.plans().stream()
         .flatMap(plan -> PlanRemarks.of(plan).stream())
-        .forEach(sentences::add);
-    return sentences;
+        .distinct()
+        .forEach(remarks::add);
+    return remarks;
   }
 }

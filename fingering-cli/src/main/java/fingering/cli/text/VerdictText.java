@@ -146,8 +146,8 @@ public final class VerdictText {
         helped == 0
             ? (shifts.size() == 1 ? "The shift has" : "The shifts have")
                 + " no rest or open string to help."
-            : "%d of %d shifts %s%s"
-                .formatted(helped, shifts.size(), helped == 1 ? "comes" : "come", help));
+            : "Of %d shifts, %d %s%s"
+                .formatted(shifts.size(), helped, helped == 1 ? "comes" : "come", help));
   }
 
   private static boolean helped(Plan plan, PlannedNote note) {

@@ -3,16 +3,22 @@ package fingering.cli.text;
 import fingering.plan.Plan;
 import fingering.plan.Stay;
 import fingering.tables.Position;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Where the hand is in a plan, in words. */
 public final class Whereabouts {
   private static final int LISTED = 6;
+
+  /** Up to this number, all stays are named. */
+  private static final int FEW = 4;
+
+  private static final int LONGEST = 3;
 
   private Whereabouts() {}
 
@@ -44,20 +50,40 @@ public final class Whereabouts {
         : stays + ", otherwise 1st";
   }
 
-  /** The stays above first position: {@code 3rd position in m. 17–24, 30}. */
+  /**
+   * The stays above first position: {@code 3rd position in m. 17–24, 30}. Of many stays only the
+   * longest are named.
+   */
   private static String stays(Plan plan) {
-    Map<Position, Set<String>> measures = new TreeMap<>();
-    for (Stay stay : plan.stays()) {
-      if (stay.position().compareTo(Position.FIRST) > 0) {
-        measures.computeIfAbsent(stay.position(), p -> new LinkedHashSet<>()).add(stay.measures());
-      }
-    }
+    List<Stay> high =
+        plan.stays().stream()
+            .filter(stay -> stay.position().compareTo(Position.FIRST) > 0)
+            .toList();
+    List<Stay> named = high.size() <= FEW ? high : longest(high);
+    Map<Position, Set<String>> measures = new LinkedHashMap<>();
+    named.forEach(
+        stay ->
+            measures
+                .computeIfAbsent(stay.position(), p -> new LinkedHashSet<>())
+                .add(stay.measures()));
+    int more = high.size() - named.size();
     return measures.entrySet().stream()
-        .map(
-            entry ->
-                "%s position in m. %s"
-                    .formatted(entry.getKey().display(), list(List.copyOf(entry.getValue()))))
-        .collect(Collectors.joining(" and "));
+            .map(
+                entry ->
+                    "%s position in m. %s"
+                        .formatted(entry.getKey().display(), String.join(", ", entry.getValue())))
+            .collect(Collectors.joining(" and "))
+        + (more > 0 ? " and " + more + " shorter stays above 1st" : "");
+  }
+
+  /** The longest stays, in score order. */
+  private static List<Stay> longest(List<Stay> stays) {
+    Set<Stay> longest =
+        stays.stream()
+            .sorted(Comparator.comparingInt(Stay::notes).reversed())
+            .limit(LONGEST)
+            .collect(Collectors.toSet());
+    return stays.stream().filter(longest::contains).limit(LONGEST).toList();
   }
 
   /** The first measures, separated by commas, and the number of the others. */

@@ -129,8 +129,7 @@ public final class Planner {
    * @throws InfeasibleBriefException if the brief leaves no grip for a note
    */
   public Optional<Plan> tryPlan(Brief brief) {
-    return best(graph(brief), brief)
-        .map(path -> plan(brief, path));
+    return best(graph(brief), brief).map(path -> plan(brief, path));
   }
 
   /**
@@ -207,8 +206,7 @@ public final class Planner {
       Plan plan = plan(brief, path.get());
       alternatives.add(new Alternative(moment, plan));
       graph = withoutFingering(graph, moment, path.get().grips().get(moment));
-      path =
-          missing == 1 ? Optional.empty() : best(graph, brief);
+      path = missing == 1 ? Optional.empty() : best(graph, brief);
     }
     return alternatives.build();
   }

@@ -12,8 +12,8 @@ final class Automaton {
   private final Map<Long, int[]> tables = new HashMap<>();
 
   /**
-   * Indexed by moment and grip: the state after it by state before, if the requirement does not look
-   * back; null where not computed yet.
+   * Indexed by moment and grip: the state after it by state before, if the requirement does not
+   * look back; null where not computed yet.
    */
   private final int[][][] byGrip;
 

@@ -24,7 +24,6 @@ final class BoundedSearch {
   private static final long ALL = UNREACHABLE - 1;
 
   private final LayeredGraph graph;
-  private final Requirement requirement;
   private final Steps steps;
 
   /** The pass through the graph without a requirement. */
@@ -43,7 +42,6 @@ final class BoundedSearch {
       Path cheapest,
       Steps steps) {
     this.graph = graph;
-    this.requirement = requirement;
     this.steps = steps;
     this.unconstrained = unconstrained;
     this.cheapest = cheapest;
@@ -69,9 +67,8 @@ final class BoundedSearch {
       return cheapest;
     }
     return new BoundedSearch(graph, requirement, unconstrained, cheapest.get(), steps)
-        .search(1, pass -> pass.best().stream().collect(ImmutableList.toImmutableList()))
-        .stream()
-        .findFirst();
+        .search(1, pass -> pass.best().stream().collect(ImmutableList.toImmutableList())).stream()
+            .findFirst();
   }
 
   /** The k best paths that look different and satisfy the requirement; fewer if there are fewer. */
@@ -138,7 +135,9 @@ final class BoundedSearch {
       long sum = 0;
       for (RemainingScores part : parts) {
         long best = part.best();
-        sum = LongMath.saturatedAdd(sum, best == UNREACHABLE ? ALL : best - ForwardPass.score(cheapest));
+        sum =
+            LongMath.saturatedAdd(
+                sum, best == UNREACHABLE ? ALL : best - ForwardPass.score(cheapest));
       }
       if (parts.stream().allMatch(part -> part.best() != UNREACHABLE)) {
         return OptionalLong.of(sum);
@@ -161,7 +160,7 @@ final class BoundedSearch {
 
   private ImmutableList<RemainingScores> parts() {
     return partAutomata.stream()
-        .map(part -> RemainingScores.of(graph, part, unconstrained, corridor, steps))
+        .map(part -> RemainingScores.of(part, unconstrained, corridor, steps))
         .collect(ImmutableList.toImmutableList());
   }
 }

@@ -18,11 +18,12 @@ import java.util.TreeSet;
  *
  * <p>Paths with the same visible fingering are one path through classes of grips. The search
  * enumerates paths through classes, so it meets none twice. It divides them by suffix: a class for
- * each moment from some moment to the end. A suffix stores, for each node of its first moment, the lowest score from there to the end of the passage; together with the scores of
- * the forward pass this gives the exact score of the best path with that suffix. The search takes
- * the best suffix from a queue, extends it to the first moment along its best path, and queues the
- * suffixes that branch off on the way. Suffixes in the queue have no path in common, so the queue
- * never needs more entries than paths are still wanted.
+ * each moment from some moment to the end. A suffix stores, for each node of its first moment, the
+ * lowest score from there to the end of the passage; together with the scores of the forward pass
+ * this gives the exact score of the best path with that suffix. The search takes the best suffix
+ * from a queue, extends it to the first moment along its best path, and queues the suffixes that
+ * branch off on the way. Suffixes in the queue have no path in common, so the queue never needs
+ * more entries than paths are still wanted.
  */
 final class DistinctPaths {
   /** A suffix in the queue. */
@@ -54,9 +55,7 @@ final class DistinctPaths {
      */
     final int[] laterClasses;
 
-    /**
-     * Indexed by node of the first moment: the lowest score from after it to the end.
-     */
+    /** Indexed by node of the first moment: the lowest score from after it to the end. */
     final long[] toEnd;
 
     Suffix(
@@ -82,7 +81,9 @@ final class DistinctPaths {
   private final VisibleFingering.Grain grain;
   private final Steps steps;
 
-  /** Indexed by moment, then by index of a grip in its layer: the class; null where not needed yet. */
+  /**
+   * Indexed by moment, then by index of a grip in its layer: the class; null where not needed yet.
+   */
   private final int[][] classes;
 
   /** Indexed by state: the lowest score from after a grip to the end. */
@@ -92,10 +93,7 @@ final class DistinctPaths {
   private long number;
 
   private DistinctPaths(
-      LayeredGraph graph,
-      BoundedForwardPass pass,
-      VisibleFingering.Grain grain,
-      Steps steps) {
+      LayeredGraph graph, BoundedForwardPass pass, VisibleFingering.Grain grain, Steps steps) {
     this.graph = graph;
     this.pass = pass;
     this.grain = grain;
@@ -221,7 +219,8 @@ final class DistinctPaths {
       int ofClass = classes(m)[i];
       for (int node = layer.first[i]; node < layer.first[i + 1]; node++) {
         if (toEnd[node] != UNREACHABLE
-            && (best[ofClass] < 0 || score(layer, toEnd, node) < score(layer, toEnd, best[ofClass]))) {
+            && (best[ofClass] < 0
+                || score(layer, toEnd, node) < score(layer, toEnd, best[ofClass]))) {
           best[ofClass] = node;
         }
       }
@@ -244,9 +243,7 @@ final class DistinctPaths {
 
   /** The first of the best paths through the classes. */
   private Path first(int[] path, long score) {
-    return pass.among((m, grip) -> isIn(m, grip, path[m]), score, steps)
-        .best()
-        .orElseThrow();
+    return pass.among((m, grip) -> isIn(m, grip, path[m]), score, steps).best().orElseThrow();
   }
 
   private boolean isIn(int m, int grip, int ofClass) {

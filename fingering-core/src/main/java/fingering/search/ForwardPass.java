@@ -213,8 +213,8 @@ final class ForwardPass {
   }
 
   /**
-   * The best path; empty if exclusions leave none. Of equal paths,
-   * the first in the order of the last grip, then of the one before, and so on.
+   * The best path; empty if exclusions leave none. Of equal paths, the first in the order of the
+   * last grip, then of the one before, and so on.
    */
   Optional<Path> best() {
     int last = scores.length - 1;
@@ -226,9 +226,7 @@ final class ForwardPass {
         end = j;
       }
     }
-    return lowest == UNREACHABLE
-        ? Optional.empty()
-        : Optional.of(path(backtrack(end), lowest));
+    return lowest == UNREACHABLE ? Optional.empty() : Optional.of(path(backtrack(end), lowest));
   }
 
   private Path path(int[] path, long score) {

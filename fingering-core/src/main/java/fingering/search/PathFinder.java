@@ -24,8 +24,8 @@ public final class PathFinder {
   private PathFinder() {}
 
   /**
-   * The best path, or empty if no path satisfies the requirement. Needs 8 bytes per grip, and
-   * 12 for each state in which paths come near the best cost.
+   * The best path, or empty if no path satisfies the requirement. Needs 8 bytes per grip, and 12
+   * for each state in which paths come near the best cost.
    *
    * @throws IllegalArgumentException if a rule looks further back than the search remembers
    * @throws FingeringException if costs or penalties are too high to be compared exactly

@@ -9,7 +9,6 @@ import com.google.common.primitives.ImmutableIntArray;
  * backward pass. No path that has to meet this requirement and others too can do with less.
  */
 final class RemainingScores {
-  private final LayeredGraph graph;
   private final Automaton automaton;
   private final ForwardPass unconstrained;
   private final Corridor corridor;
@@ -18,23 +17,17 @@ final class RemainingScores {
   /** Indexed by moment, by grip of the corridor times the number of states, plus the state. */
   private final long[][] toEnd;
 
-  private RemainingScores(
-      LayeredGraph graph, Automaton automaton, ForwardPass unconstrained, Corridor corridor) {
-    this.graph = graph;
+  private RemainingScores(Automaton automaton, ForwardPass unconstrained, Corridor corridor) {
     this.automaton = automaton;
     this.unconstrained = unconstrained;
     this.corridor = corridor;
     states = automaton.states();
-    toEnd = new long[graph.moments().size()][];
+    toEnd = new long[unconstrained.moments()][];
   }
 
   static RemainingScores of(
-      LayeredGraph graph,
-      Automaton automaton,
-      ForwardPass unconstrained,
-      Corridor corridor,
-      Steps steps) {
-    RemainingScores scores = new RemainingScores(graph, automaton, unconstrained, corridor);
+      Automaton automaton, ForwardPass unconstrained, Corridor corridor, Steps steps) {
+    RemainingScores scores = new RemainingScores(automaton, unconstrained, corridor);
     int last = scores.toEnd.length - 1;
     scores.toEnd[last] = scores.end(last);
     for (int m = last; m > 0; m--) {

@@ -83,8 +83,7 @@ class CancellationTest {
 
   @Test
   void aComparisonIsCancelledTooAndComparesTheSameAfterwards() {
-    PlanComparer comparer =
-        PlanComparer.of(PASSAGE, SCORING, LeftHand.MEDIUM, ImmutableSet.of());
+    PlanComparer comparer = PlanComparer.of(PASSAGE, SCORING, LeftHand.MEDIUM, ImmutableSet.of());
     ImmutableList<Plan> expected = comparer.comparePositions(true).plans();
     PlanComparer cancelled = comparer.withCancellation(atQuestion(3));
     assertThatExceptionOfType(CancellationException.class)

@@ -131,7 +131,6 @@ class RandomSearchTest {
         Corridor.of(unconstrained, ForwardPass.UNREACHABLE - 1, new Steps(Cancellation.NEVER));
     RemainingScores remaining =
         RemainingScores.of(
-            graph,
             new Automaton(graph, requirement),
             unconstrained,
             corridor,

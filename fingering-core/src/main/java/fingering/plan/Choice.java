@@ -37,9 +37,7 @@ public record Choice(int firstMoment, int lastMoment, Plan plan) {
       throw new FingeringException("No note begins" + span.phrase() + "; choose other measures.");
     }
     ImmutableList<Choice> choices =
-        ChoiceSearch.best(
-                planner.graph(brief), brief.pathRequirement(planner.passage()), moments, k)
-            .stream()
+        planner.choices(brief, moments, k).stream()
             .map(path -> planner.plan(brief, path))
             .map(plan -> new Choice(moments.nextSetBit(0), moments.length() - 1, plan))
             .collect(ImmutableList.toImmutableList());

@@ -2,6 +2,7 @@ package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
+import fingering.search.Cancellation;
 import fingering.search.LayeredGraph;
 import fingering.search.Path;
 import fingering.search.PathFinder;
@@ -41,12 +42,14 @@ final class ChoiceSearch {
   private record Branch(Path path, LayeredGraph graph, int from, int number) {}
 
   private final Requirement requirement;
+  private final Cancellation cancellation;
   private final int[] moments;
   private final PriorityQueue<Branch> branches = new PriorityQueue<>(BEST_FIRST);
   private int number;
 
-  private ChoiceSearch(Requirement requirement, BitSet moments) {
+  private ChoiceSearch(Requirement requirement, BitSet moments, Cancellation cancellation) {
     this.requirement = requirement;
+    this.cancellation = cancellation;
     this.moments = moments.stream().toArray();
   }
 
@@ -55,8 +58,12 @@ final class ChoiceSearch {
    * search for each moment of each result except the last.
    */
   static ImmutableList<Path> best(
-      LayeredGraph graph, Requirement requirement, BitSet moments, int k) {
-    ChoiceSearch search = new ChoiceSearch(requirement, moments);
+      LayeredGraph graph,
+      Requirement requirement,
+      BitSet moments,
+      int k,
+      Cancellation cancellation) {
+    ChoiceSearch search = new ChoiceSearch(requirement, moments, cancellation);
     search.addBranch(graph, 0);
     ImmutableList.Builder<Path> paths = ImmutableList.builder();
     for (int missing = k; missing > 0 && !search.branches.isEmpty(); missing--) {
@@ -82,7 +89,7 @@ final class ChoiceSearch {
   }
 
   private void addBranch(LayeredGraph graph, int from) {
-    PathFinder.best(graph, requirement)
+    PathFinder.best(graph, requirement, cancellation)
         .ifPresent(path -> branches.add(new Branch(path, graph, from, number++)));
   }
 

@@ -8,6 +8,7 @@ import fingering.demand.MeasureSpan;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
+import fingering.search.Cancellation;
 import fingering.search.RequiredStays;
 import fingering.search.VisibleFingering;
 import fingering.tables.FingeringException;
@@ -81,6 +82,14 @@ public final class PlanComparer {
    */
   public PlanComparer withDemands(ImmutableList<Demand> newDemands) {
     return new PlanComparer(passage, planner, allowed, newDemands);
+  }
+
+  /**
+   * A copy whose searches can be cancelled; see {@link Planner#withCancellation}. A comparison that
+   * is cancelled returns no plans.
+   */
+  public PlanComparer withCancellation(Cancellation cancellation) {
+    return new PlanComparer(passage, planner.withCancellation(cancellation), allowed, demands);
   }
 
   /** A brief with the demands of this comparer; those that it has already are not repeated. */

@@ -9,6 +9,7 @@ import fingering.fingerboard.LeftHand;
 import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.scoring.Scoring;
+import fingering.search.Cancellation;
 import fingering.search.CostCache;
 import fingering.search.LayeredGraph;
 import fingering.search.Path;
@@ -25,11 +26,17 @@ public final class Planner {
   private final Passage passage;
   private final ImmutableList<ImmutableList<Grip>> grips;
   private final CostCache costs;
+  private final Cancellation cancellation;
 
-  private Planner(Passage passage, ImmutableList<ImmutableList<Grip>> grips, CostCache costs) {
+  private Planner(
+      Passage passage,
+      ImmutableList<ImmutableList<Grip>> grips,
+      CostCache costs,
+      Cancellation cancellation) {
     this.passage = passage;
     this.grips = grips;
     this.costs = costs;
+    this.cancellation = cancellation;
   }
 
   /**
@@ -70,7 +77,7 @@ public final class Planner {
   }
 
   static Planner of(Passage passage, ImmutableList<ImmutableList<Grip>> grips, CostCache costs) {
-    return new Planner(passage, grips, costs);
+    return new Planner(passage, grips, costs, Cancellation.NEVER);
   }
 
   /**
@@ -88,7 +95,17 @@ public final class Planner {
 
   /** A copy with other rules or weights; it shares the grips of this planner. */
   public Planner withScoring(Scoring newScoring) {
-    return new Planner(passage, grips, new CostCache(newScoring));
+    return new Planner(passage, grips, new CostCache(newScoring), cancellation);
+  }
+
+  /**
+   * A copy whose searches can be cancelled; it shares the grips and caches of this planner. When a
+   * search is cancelled, the method that was called throws a {@link
+   * java.util.concurrent.CancellationException}. Both planners can be used afterwards, and make the
+   * same plans as if nothing had happened.
+   */
+  public Planner withCancellation(Cancellation newCancellation) {
+    return new Planner(passage, grips, costs, newCancellation);
   }
 
   /** The grips of each moment, in score order; no list is empty. */
@@ -112,8 +129,7 @@ public final class Planner {
    * @throws InfeasibleBriefException if the brief leaves no grip for a note
    */
   public Optional<Plan> tryPlan(Brief brief) {
-    return PathFinder.best(graph(brief), brief.pathRequirement(passage))
-        .map(path -> plan(brief, path));
+    return best(graph(brief), brief).map(path -> plan(brief, path));
   }
 
   /**
@@ -140,13 +156,27 @@ public final class Planner {
    */
   public ImmutableList<Plan> plans(Brief brief, int k, VisibleFingering.Grain grain) {
     ImmutableList<Plan> plans =
-        PathFinder.best(graph(brief), brief.pathRequirement(passage), k, grain).stream()
+        paths(brief, k, grain).stream()
             .map(path -> plan(brief, path))
             .collect(ImmutableList.toImmutableList());
     if (plans.isEmpty()) {
       throw infeasible(brief);
     }
     return plans;
+  }
+
+  private ImmutableList<Path> paths(Brief brief, int k, VisibleFingering.Grain grain) {
+    return PathFinder.best(graph(brief), brief.pathRequirement(passage), k, grain, cancellation);
+  }
+
+  private Optional<Path> best(LayeredGraph graph, Brief brief) {
+    return PathFinder.best(graph, brief.pathRequirement(passage), cancellation);
+  }
+
+  /** The cheapest paths with the k best fingerings of some moments, best first. */
+  ImmutableList<Path> choices(Brief brief, BitSet moments, int k) {
+    return ChoiceSearch.best(
+        graph(brief), brief.pathRequirement(passage), moments, k, cancellation);
   }
 
   /**
@@ -168,7 +198,7 @@ public final class Planner {
     }
     ImmutableList.Builder<Alternative> alternatives = ImmutableList.builder();
     LayeredGraph graph = graph(brief);
-    Optional<Path> path = PathFinder.best(graph, brief.pathRequirement(passage));
+    Optional<Path> path = best(graph, brief);
     if (path.isEmpty()) {
       throw infeasible(brief);
     }
@@ -176,8 +206,7 @@ public final class Planner {
       Plan plan = plan(brief, path.get());
       alternatives.add(new Alternative(moment, plan));
       graph = withoutFingering(graph, moment, path.get().grips().get(moment));
-      path =
-          missing == 1 ? Optional.empty() : PathFinder.best(graph, brief.pathRequirement(passage));
+      path = missing == 1 ? Optional.empty() : best(graph, brief);
     }
     return alternatives.build();
   }
@@ -226,9 +255,9 @@ public final class Planner {
     Brief some = brief.withDemands(demands);
     GripSelection selection = GripSelection.of(some, passage.ignoringStringWords(), grips);
     return selection.infeasibleMoments().isEmpty()
-        && PathFinder.best(
+        && best(
                 new LayeredGraph(passage.moments(), grips, costs, Penalty.NONE, selection.filter()),
-                some.pathRequirement(passage))
+                some)
             .isPresent();
   }
 

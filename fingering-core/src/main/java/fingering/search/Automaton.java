@@ -11,7 +11,10 @@ final class Automaton {
   private final Requirement requirement;
   private final Map<Long, int[]> tables = new HashMap<>();
 
-  /** Indexed by moment: {@link #after(int)}; null where not computed yet. */
+  /**
+   * Indexed by moment and grip: the state after it by state before, if the requirement does not
+   * look back; null where not computed yet.
+   */
   private final int[][][] byGrip;
 
   Automaton(LayeredGraph graph, Requirement requirement) {
@@ -32,27 +35,37 @@ final class Automaton {
     return requirement.satisfied(state);
   }
 
-  /**
-   * Indexed by state: the state after a grip of a moment. At the first moment pass the grip as
-   * {@code before} too.
-   */
-  int[] after(int moment, Grip before, Grip now) {
-    return tables.computeIfAbsent(requirement.symbol(moment, before, now), this::table);
+  /** The state after a grip of the first moment. */
+  int first(int grip) {
+    Grip now = graph.grips().get(0).get(grip);
+    return table(0, now, now)[0];
   }
 
   /**
-   * Indexed by grip of a moment, then by state: the state after it, if the requirement does not
-   * look back.
+   * Indexed by state: the state after a grip of a moment. Callers must not change the array.
+   *
+   * @param moment the moment, from the second
+   * @param before index of the grip before
+   * @param now index of the grip
    */
-  int[][] after(int moment) {
-    if (byGrip[moment] == null) {
-      ImmutableList<Grip> grips = graph.grips().get(moment);
-      byGrip[moment] = new int[grips.size()][];
-      for (int j = 0; j < grips.size(); j++) {
-        byGrip[moment][j] = after(moment, grips.get(j), grips.get(j));
-      }
+  int[] after(int moment, int before, int now) {
+    ImmutableList<Grip> grips = graph.grips().get(moment);
+    if (looksBack()) {
+      return table(moment, graph.grips().get(moment - 1).get(before), grips.get(now));
     }
-    return byGrip[moment];
+    if (byGrip[moment] == null) {
+      byGrip[moment] = new int[grips.size()][];
+    }
+    int[] known = byGrip[moment][now];
+    if (known == null) {
+      known = table(moment, grips.get(now), grips.get(now));
+      byGrip[moment][now] = known;
+    }
+    return known;
+  }
+
+  private int[] table(int moment, Grip before, Grip now) {
+    return tables.computeIfAbsent(requirement.symbol(moment, before, now), this::table);
   }
 
   private int[] table(long symbol) {

@@ -3,9 +3,12 @@ package fingering.search;
 import static fingering.search.ForwardPass.UNREACHABLE;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.primitives.ImmutableIntArray;
 import fingering.fingerboard.Grip;
+import fingering.search.BoundedForwardPass.Layer;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.TreeSet;
 
@@ -15,12 +18,12 @@ import java.util.TreeSet;
  *
  * <p>Paths with the same visible fingering are one path through classes of grips. The search
  * enumerates paths through classes, so it meets none twice. It divides them by suffix: a class for
- * each moment from some moment to the end. A suffix stores, for each grip of its first class and
- * each state, the lowest score from there to the end of the passage; together with the scores of
- * the forward pass this gives the exact score of the best path with that suffix. The search takes
- * the best suffix from a queue, extends it to the first moment along its best path, and queues the
- * suffixes that branch off on the way. Suffixes in the queue have no path in common, so the queue
- * never needs more entries than paths are still wanted.
+ * each moment from some moment to the end. A suffix stores, for each node of its first moment, the
+ * lowest score from there to the end of the passage; together with the scores of the forward pass
+ * this gives the exact score of the best path with that suffix. The search takes the best suffix
+ * from a queue, extends it to the first moment along its best path, and queues the suffixes that
+ * branch off on the way. Suffixes in the queue have no path in common, so the queue never needs
+ * more entries than paths are still wanted.
  */
 final class DistinctPaths {
   /** A suffix in the queue. */
@@ -52,9 +55,7 @@ final class DistinctPaths {
      */
     final int[] laterClasses;
 
-    /**
-     * Indexed by member of the first class, then state: the lowest score from after it to the end.
-     */
+    /** Indexed by node of the first moment: the lowest score from after it to the end. */
     final long[] toEnd;
 
     Suffix(
@@ -76,49 +77,74 @@ final class DistinctPaths {
   }
 
   private final LayeredGraph graph;
-  private final Requirement requirement;
-  private final Automaton automaton;
-  private final int states;
-  private final ForwardPass pass;
+  private final BoundedForwardPass pass;
+  private final VisibleFingering.Grain grain;
+  private final Steps steps;
 
-  /** Indexed by moment: the classes of its grips. */
-  private final ImmutableList<EquivalenceClasses> classes;
+  /**
+   * Indexed by moment, then by index of a grip in its layer: the class; null where not needed yet.
+   */
+  private final int[][] classes;
+
+  /** Indexed by state: the lowest score from after a grip to the end. */
+  private final long[] rest;
 
   private final TreeSet<Suffix> queue = new TreeSet<>(Suffix.BEST_FIRST);
   private long number;
 
-  private DistinctPaths(LayeredGraph graph, Requirement requirement, VisibleFingering.Grain grain) {
+  private DistinctPaths(
+      LayeredGraph graph, BoundedForwardPass pass, VisibleFingering.Grain grain, Steps steps) {
     this.graph = graph;
-    this.requirement = requirement;
-    automaton = new Automaton(graph, requirement);
-    states = requirement.states();
-    pass = ForwardPass.of(graph, requirement);
-    ImmutableList.Builder<EquivalenceClasses> all = ImmutableList.builder();
-    for (int m = 0; m < graph.moments().size(); m++) {
-      all.add(EquivalenceClasses.of(graph.moments().get(m), graph.grips().get(m), grain));
-    }
-    classes = all.build();
+    this.pass = pass;
+    this.grain = grain;
+    this.steps = steps;
+    classes = new int[graph.moments().size()][];
+    rest = ForwardPass.unreachable(pass.automaton().states());
   }
 
-  /** The k best paths with different visible fingerings, best first; fewer if there are fewer. */
+  /**
+   * The k best paths through the nodes of a pass with different visible fingerings, best first;
+   * fewer if there are fewer. Up to the bound of the pass they are the best of all. Beyond it,
+   * better paths may be missing.
+   */
   static ImmutableList<Path> best(
-      LayeredGraph graph, Requirement requirement, int k, VisibleFingering.Grain grain) {
-    DistinctPaths search = new DistinctPaths(graph, requirement, grain);
+      LayeredGraph graph,
+      BoundedForwardPass pass,
+      int k,
+      VisibleFingering.Grain grain,
+      Steps steps) {
+    DistinctPaths search = new DistinctPaths(graph, pass, grain, steps);
     search.queueLastMoment(k);
     ImmutableList.Builder<Path> found = ImmutableList.builder();
     for (int wanted = k - 1; wanted >= 0 && !search.queue.isEmpty(); wanted--) {
-      int[] path = search.extend(search.queue.pollFirst(), wanted);
-      PathFinder.best(search.onlyClasses(path), requirement).ifPresent(found::add);
+      Suffix suffix = search.queue.pollFirst();
+      found.add(search.first(search.extend(suffix, wanted), suffix.score));
     }
     return found.build();
   }
 
+  /** The classes of the grips of a layer, in its order. */
+  private int[] classes(int m) {
+    if (classes[m] == null) {
+      Layer layer = pass.layer(m);
+      classes[m] = new int[layer.grips.length];
+      Map<VisibleFingering, Integer> numbers = new HashMap<>();
+      for (int i = 0; i < layer.grips.length && layer.grips.length > 1; i++) {
+        Grip grip = graph.grips().get(m).get(layer.grips[i]);
+        VisibleFingering visible = VisibleFingering.of(graph.moments().get(m), grip, grain);
+        classes[m][i] = numbers.computeIfAbsent(visible, fingering -> numbers.size());
+      }
+    }
+    return classes[m];
+  }
+
   /** Queues the suffixes that consist of the last moment only. */
   private void queueLastMoment(int wanted) {
-    int last = graph.moments().size() - 1;
-    long[] toEnd = new long[graph.grips().get(last).size() * states];
+    int last = classes.length - 1;
+    Layer layer = pass.layer(last);
+    long[] toEnd = new long[layer.size()];
     for (int node = 0; node < toEnd.length; node++) {
-      toEnd[node] = requirement.satisfied(node % states) ? 0 : UNREACHABLE;
+      toEnd[node] = pass.automaton().satisfied(layer.states[node]) ? 0 : UNREACHABLE;
     }
     queue(last, toEnd, OptionalInt.empty(), new int[last + 1], wanted);
   }
@@ -133,11 +159,10 @@ final class DistinctPaths {
     int[] nodes = pass.backtrack(suffix.moment, suffix.node);
     long[] toEnd = suffix.toEnd;
     for (int m = suffix.moment - 1; m >= 0; m--) {
-      path[m] = classes.get(m).classOf().get(nodes[m] / states);
+      path[m] = classes(m)[pass.layer(m).gripOf(nodes[m])];
       if (wanted > 0) {
-        long[] all = toEndBefore(m, classes.get(m + 1).members().get(path[m + 1]), toEnd);
-        queue(m, all, OptionalInt.of(path[m]), path, wanted);
-        toEnd = ofMembers(classes.get(m).members().get(path[m]), all);
+        toEnd = toEndBefore(m, path[m + 1], toEnd);
+        queue(m, toEnd, OptionalInt.of(path[m]), path, wanted);
       }
     }
     return path;
@@ -146,35 +171,35 @@ final class DistinctPaths {
   /**
    * Indexed by node of a moment: the lowest score from after it to the end.
    *
-   * @param nextMembers the grips that the next moment may use
-   * @param nextToEnd indexed by member of these, then state: the lowest score from after it to the
-   *     end
+   * @param nextClass the class of the next moment
+   * @param nextToEnd the same of the next moment
    */
-  private long[] toEndBefore(int m, ImmutableIntArray nextMembers, long[] nextToEnd) {
-    ImmutableList<Grip> now = graph.grips().get(m);
+  private long[] toEndBefore(int m, int nextClass, long[] nextToEnd) {
+    Layer now = pass.layer(m);
+    Layer next = pass.layer(m + 1);
     EdgeCosts edges = pass.edges(m + 1);
-    long[] own = pass.nodeScores(m + 1);
-    long[] scores = pass.scores(m);
-    long[] all = ForwardPass.unreachable(now.size() * states);
-    for (int member = 0; member < nextMembers.length(); member++) {
-      int to = nextMembers.get(member);
-      if (own[to] == UNREACHABLE) {
+    long[] all = ForwardPass.unreachable(now.size());
+    for (int j = 0; j < next.grips.length; j++) {
+      if (classes(m + 1)[j] != nextClass) {
         continue;
       }
-      Grip next = graph.grips().get(m + 1).get(to);
-      for (int i = 0; i < now.size(); i++) {
-        if (ForwardPass.unreachable(scores, i * states, states)) {
-          continue;
-        }
-        long edge = edges.cost(i, to) + own[to];
-        int[] after = automaton.after(m + 1, now.get(i), next);
-        for (int s = 0; s < states; s++) {
-          int node = i * states + s;
-          long rest = nextToEnd[member * states + after[s]];
-          if (scores[node] != UNREACHABLE && rest != UNREACHABLE) {
-            all[node] = Math.min(all[node], edge + rest);
+      steps.take(now.size());
+      for (int node = next.first[j]; node < next.first[j + 1]; node++) {
+        rest[next.states[node]] = nextToEnd[node];
+      }
+      long own = pass.own(m + 1, next.grips[j]);
+      for (int i = 0; i < now.grips.length; i++) {
+        long edge = edges.cost(now.grips[i], next.grips[j]) + own;
+        int[] after = pass.automaton().after(m + 1, now.grips[i], next.grips[j]);
+        for (int node = now.first[i]; node < now.first[i + 1]; node++) {
+          long more = rest[after[now.states[node]]];
+          if (more != UNREACHABLE) {
+            all[node] = Math.min(all[node], edge + more);
           }
         }
+      }
+      for (int node = next.first[j]; node < next.first[j + 1]; node++) {
+        rest[next.states[node]] = UNREACHABLE;
       }
     }
     return all;
@@ -187,17 +212,23 @@ final class DistinctPaths {
    * @param taken the class that the current path takes, which is not queued
    */
   private void queue(int m, long[] toEnd, OptionalInt taken, int[] laterClasses, int wanted) {
-    ImmutableList<ImmutableIntArray> members = classes.get(m).members();
-    for (int c = 0; c < members.size(); c++) {
-      if (taken.isPresent() && taken.getAsInt() == c) {
-        continue;
+    Layer layer = pass.layer(m);
+    int[] best = new int[layer.grips.length];
+    Arrays.fill(best, -1);
+    for (int i = 0; i < layer.grips.length; i++) {
+      int ofClass = classes(m)[i];
+      for (int node = layer.first[i]; node < layer.first[i + 1]; node++) {
+        if (toEnd[node] != UNREACHABLE
+            && (best[ofClass] < 0
+                || score(layer, toEnd, node) < score(layer, toEnd, best[ofClass]))) {
+          best[ofClass] = node;
+        }
       }
-      OptionalInt best = best(m, members.get(c), toEnd);
-      if (best.isPresent()) {
-        int node = best.getAsInt();
-        long score = pass.scores(m)[node] + toEnd[node];
-        long[] ofClass = ofMembers(members.get(c), toEnd);
-        queue.add(new Suffix(score, m, node, number++, c, laterClasses, ofClass));
+    }
+    for (int c = 0; c < best.length; c++) {
+      if (best[c] >= 0 && (taken.isEmpty() || taken.getAsInt() != c)) {
+        long score = score(layer, toEnd, best[c]);
+        queue.add(new Suffix(score, m, best[c], number++, c, laterClasses, toEnd));
         if (queue.size() > wanted) {
           queue.pollLast();
         }
@@ -205,34 +236,18 @@ final class DistinctPaths {
     }
   }
 
-  /** The node of a class on the best path through the class, or empty if there is no path. */
-  private OptionalInt best(int m, ImmutableIntArray members, long[] toEnd) {
-    long[] scores = pass.scores(m);
-    int best = -1;
-    for (int member = 0; member < members.length(); member++) {
-      int from = members.get(member) * states;
-      for (int node = from; node < from + states; node++) {
-        if (scores[node] != UNREACHABLE
-            && toEnd[node] != UNREACHABLE
-            && (best < 0 || scores[node] + toEnd[node] < scores[best] + toEnd[best])) {
-          best = node;
-        }
-      }
-    }
-    return best < 0 ? OptionalInt.empty() : OptionalInt.of(best);
+  /** The score of the best path through a node whose rest is known. */
+  private static long score(Layer layer, long[] toEnd, int node) {
+    return layer.scores[node] + toEnd[node];
   }
 
-  /** The scores of the nodes of some grips. */
-  private long[] ofMembers(ImmutableIntArray members, long[] scores) {
-    long[] some = new long[members.length() * states];
-    for (int member = 0; member < members.length(); member++) {
-      System.arraycopy(scores, members.get(member) * states, some, member * states, states);
-    }
-    return some;
+  /** The first of the best paths through the classes. */
+  private Path first(int[] path, long score) {
+    return pass.among((m, grip) -> isIn(m, grip, path[m]), score, steps).best().orElseThrow();
   }
 
-  /** The graph limited to one class for each moment. */
-  private LayeredGraph onlyClasses(int[] path) {
-    return graph.excluding((m, grip) -> classes.get(m).classOf().get(grip) != path[m]);
+  private boolean isIn(int m, int grip, int ofClass) {
+    int i = Arrays.binarySearch(pass.layer(m).grips, grip);
+    return i >= 0 && classes(m)[i] == ofClass;
   }
 }

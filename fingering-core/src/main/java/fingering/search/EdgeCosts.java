@@ -18,45 +18,16 @@ record EdgeCosts(CostMatrix points) {
   }
 
   /**
-   * Relaxes all edges. Grips that the best grip dominates are skipped: every target is reached from
-   * the best grip for less.
+   * Relaxes all edges.
    *
    * @param before scores of the earlier grips, {@link ForwardPass#UNREACHABLE} if not reached
    * @param after scores of the later grips so far, which are lowered
-   * @return whether any earlier grip is reached
    */
-  boolean relax(long[] before, long[] after) {
-    int best = 0;
-    for (int i = 1; i < before.length; i++) {
-      best = before[i] < before[best] ? i : best;
-    }
-    long lowest = before[best];
-    if (lowest == ForwardPass.UNREACHABLE) {
-      return false;
-    }
-    // If another grip's score is higher by more than its margin, it is on no best path.
-    long[] margins = points.excess(best);
+  void relax(long[] before, long[] after) {
     for (int i = 0; i < before.length; i++) {
-      if (before[i] != ForwardPass.UNREACHABLE && before[i] - lowest <= margins[i]) {
+      if (before[i] != ForwardPass.UNREACHABLE) {
         points.relax(i, before[i], after);
       }
     }
-    return true;
-  }
-
-  /**
-   * The lowest score from after an earlier grip to the end, or {@link ForwardPass#UNREACHABLE}.
-   *
-   * @param scores the lowest scores from each later grip to the end, including the grip; {@link
-   *     ForwardPass#UNREACHABLE} if no path leads to the end
-   */
-  long toEnd(int from, long[] scores) {
-    long lowest = ForwardPass.UNREACHABLE;
-    for (int j = 0; j < scores.length; j++) {
-      if (scores[j] != ForwardPass.UNREACHABLE) {
-        lowest = Math.min(lowest, scores[j] + cost(from, j));
-      }
-    }
-    return lowest;
   }
 }

@@ -9,14 +9,12 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * The forward pass of the Viterbi algorithm (A. J. Viterbi, 1967, from memory) on the product of
- * the graph and the automaton of a requirement: the lowest score at which each grip is reached in
- * each state, from the first moment to the last. A node is a grip with a state; its index is the
- * index of the grip times the number of states, plus the state. A score is penalty and cost as one
- * number. Needs 8 bytes per node.
+ * The forward pass of the Viterbi algorithm (A. J. Viterbi, 1967, from memory) on a graph, without
+ * a requirement: the lowest score at which each grip is reached, from the first moment to the last.
+ * A score is penalty and cost as one number. Needs 8 bytes per grip.
  */
 final class ForwardPass {
-  /** The score of a node that no path reaches. */
+  /** The score of what no path reaches. */
   static final long UNREACHABLE = Long.MAX_VALUE;
 
   /**
@@ -32,10 +30,8 @@ final class ForwardPass {
   private static final long MAX_PENALTY = (1L << (Long.SIZE - 1 - COST_BITS)) - 2;
 
   private final LayeredGraph graph;
-  private final Automaton automaton;
-  private final int states;
 
-  /** Indexed by moment: the scores of its nodes. */
+  /** Indexed by moment: the lowest score at which each grip is reached. */
   private final long[][] scores;
 
   private final NodeCosts[] nodes;
@@ -58,10 +54,8 @@ final class ForwardPass {
   /** An upper bound on the penalty of all paths so far. */
   private long penaltyBound;
 
-  private ForwardPass(LayeredGraph graph, Requirement requirement) {
+  private ForwardPass(LayeredGraph graph) {
     this.graph = graph;
-    this.automaton = new Automaton(graph, requirement);
-    states = requirement.states();
     scores = new long[graph.moments().size()][];
     nodes = new NodeCosts[scores.length];
     edges = new EdgeCosts[scores.length];
@@ -79,11 +73,13 @@ final class ForwardPass {
    * @throws FingeringException if costs are so high that they may outweigh a penalty, or penalties
    *     so high that their sum may overflow
    */
-  static ForwardPass of(LayeredGraph graph, Requirement requirement) {
-    ForwardPass pass = new ForwardPass(graph, requirement);
-    pass.scores[0] = pass.first();
+  static ForwardPass of(LayeredGraph graph, Steps steps) {
+    ForwardPass pass = new ForwardPass(graph);
+    steps.take(1);
+    pass.scores[0] = pass.nodeScores(0).clone();
     pass.refuseHighCosts(0);
     for (int m = 1; m < pass.scores.length; m++) {
+      steps.take(pass.scores[m - 1].length);
       pass.scores[m] = pass.next(m);
       pass.refuseHighCosts(m);
     }
@@ -107,19 +103,7 @@ final class ForwardPass {
     penaltyBound += highest;
   }
 
-  private long[] first() {
-    ImmutableList<Grip> grips = graph.grips().get(0);
-    long[] reached = unreachable(grips.size() * states);
-    long[] own = nodeScores(0);
-    for (int j = 0; j < grips.size(); j++) {
-      if (own[j] != UNREACHABLE) {
-        reached[j * states + automaton.after(0, grips.get(j), grips.get(j))[0]] = own[j];
-      }
-    }
-    return reached;
-  }
-
-  /** Scores of nodes that are not reached yet. */
+  /** Scores that are not reached yet. */
   static long[] unreachable(int nodes) {
     long[] scores = new long[nodes];
     Arrays.fill(scores, UNREACHABLE);
@@ -132,15 +116,9 @@ final class ForwardPass {
     TimedTransition transition =
         TimedTransition.between(graph.moments().get(m - 1), graph.moments().get(m));
     edges[m] = graph.costs().of(transition, numbers[m - 1], numbers[m], before, now);
-    long[] next = unreachable(now.size() * states);
-    if (states == 1) {
-      edges[m].relax(scores[m - 1], next);
-    } else if (automaton.looksBack()) {
-      relaxLookingBack(m, next);
-    } else {
-      relaxStateByState(m, next);
-    }
-    if (states == 1 && unrestricted) {
+    long[] next = unreachable(now.size());
+    edges[m].relax(scores[m - 1], next);
+    if (unrestricted) {
       nodes(m).addTo(next);
     } else {
       addNodeScores(m, next);
@@ -151,48 +129,7 @@ final class ForwardPass {
   private void addNodeScores(int m, long[] to) {
     long[] own = nodeScores(m);
     for (int j = 0; j < own.length; j++) {
-      for (int node = j * states; node < (j + 1) * states; node++) {
-        to[node] = plus(to[node], own[j]);
-      }
-    }
-  }
-
-  /** Relaxes all edges in every state, if the automaton looks only at the grip reached. */
-  private void relaxStateByState(int m, long[] next) {
-    int[][] after = automaton.after(m);
-    long[] before = new long[graph.grips().get(m - 1).size()];
-    long[] reached = new long[after.length];
-    for (int s = 0; s < states; s++) {
-      for (int i = 0; i < before.length; i++) {
-        before[i] = scores[m - 1][i * states + s];
-      }
-      Arrays.fill(reached, UNREACHABLE);
-      if (edges[m].relax(before, reached)) {
-        for (int j = 0; j < reached.length; j++) {
-          int to = j * states + after[j][s];
-          next[to] = Math.min(next[to], reached[j]);
-        }
-      }
-    }
-  }
-
-  /** Relaxes all edges in every state, if the automaton looks at the previous grip too. */
-  private void relaxLookingBack(int m, long[] next) {
-    ImmutableList<Grip> before = graph.grips().get(m - 1);
-    ImmutableList<Grip> now = graph.grips().get(m);
-    for (int i = 0; i < before.size(); i++) {
-      if (unreachable(scores[m - 1], i * states, states)) {
-        continue;
-      }
-      for (int j = 0; j < now.size(); j++) {
-        int[] after = automaton.after(m, before.get(i), now.get(j));
-        long edge = edges[m].cost(i, j);
-        for (int s = 0; s < states; s++) {
-          long score = scores[m - 1][i * states + s];
-          int to = j * states + after[s];
-          next[to] = score == UNREACHABLE ? next[to] : Math.min(next[to], score + edge);
-        }
-      }
+      to[j] = plus(to[j], own[j]);
     }
   }
 
@@ -233,49 +170,41 @@ final class ForwardPass {
     return nodes[m];
   }
 
-  /** Whether a range of scores has only unreachable ones. */
-  static boolean unreachable(long[] scores, int from, int count) {
-    for (int i = from; i < from + count; i++) {
-      if (scores[i] != UNREACHABLE) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   /** The sum of two scores; unreachable if either is. */
   static long plus(long score, long more) {
     return score == UNREACHABLE || more == UNREACHABLE ? UNREACHABLE : score + more;
   }
 
-  /** The scores of the nodes of a moment. */
+  /** The lowest score at which each grip of a moment is reached. */
   long[] scores(int moment) {
     return scores[moment];
   }
 
-  /** The nodes of the best path that ends at a node, from the first moment on. */
-  int[] backtrack(int moment, int node) {
-    int[] path = new int[moment + 1];
-    path[moment] = node;
-    for (int m = moment; m > 0; m--) {
+  /** The number of moments. */
+  int moments() {
+    return scores.length;
+  }
+
+  /** The grips of the best path that ends at a grip of the last moment. */
+  private int[] backtrack(int grip) {
+    int[] path = new int[scores.length];
+    path[path.length - 1] = grip;
+    for (int m = path.length - 1; m > 0; m--) {
       path[m - 1] = predecessor(m, path[m]);
     }
     return path;
   }
 
-  /** The node from which a node is best reached, the first of equal ones. */
-  private int predecessor(int m, int node) {
-    int grip = node / states;
-    Grip now = graph.grips().get(m).get(grip);
-    long score = scores[m][node] - nodeScore(m, grip);
+  /** The grip from which a grip is best reached, the first of equal ones. */
+  private int predecessor(int m, int grip) {
+    long score = scores[m][grip] - nodeScore(m, grip);
     for (int before = 0; before < scores[m - 1].length; before++) {
       if (scores[m - 1][before] != UNREACHABLE
-          && scores[m - 1][before] + edges[m].cost(before / states, grip) == score
-          && leadsTo(m, before, now, node % states)) {
+          && scores[m - 1][before] + edges[m].cost(before, grip) == score) {
         return before;
       }
     }
-    throw new IllegalStateException("node " + node + " of moment " + m + " has no predecessor");
+    throw new IllegalStateException("grip " + grip + " of moment " + m + " has no predecessor");
   }
 
   /** The score of one grip by itself; avoids computing those of all grips of long passages. */
@@ -283,15 +212,9 @@ final class ForwardPass {
     return unrestricted ? nodes(m).cost(grip) : nodeScores(m)[grip];
   }
 
-  private boolean leadsTo(int m, int before, Grip now, int state) {
-    return states == 1
-        || automaton.after(m, graph.grips().get(m - 1).get(before / states), now)[before % states]
-            == state;
-  }
-
   /**
-   * The best path, if the pass has no requirement; empty if exclusions leave none. Of equal paths,
-   * the first in the order of the last grip, then of the one before, and so on.
+   * The best path; empty if exclusions leave none. Of equal paths, the first in the order of the
+   * last grip, then of the one before, and so on.
    */
   Optional<Path> best() {
     int last = scores.length - 1;
@@ -303,9 +226,7 @@ final class ForwardPass {
         end = j;
       }
     }
-    return lowest == UNREACHABLE
-        ? Optional.empty()
-        : Optional.of(path(backtrack(last, end), lowest));
+    return lowest == UNREACHABLE ? Optional.empty() : Optional.of(path(backtrack(end), lowest));
   }
 
   private Path path(int[] path, long score) {

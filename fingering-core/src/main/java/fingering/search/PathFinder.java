@@ -3,6 +3,7 @@ package fingering.search;
 import com.google.common.collect.ImmutableList;
 import fingering.tables.FingeringException;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 
 /**
  * Finds the best paths through a layered graph, exactly, by the Viterbi algorithm. A required skill
@@ -23,20 +24,27 @@ public final class PathFinder {
   private PathFinder() {}
 
   /**
-   * The best path, or empty if no path satisfies the requirement. Needs 8 bytes per grip, and as
-   * much for each state in which paths come near the best cost.
+   * The best path, or empty if no path satisfies the requirement. Needs 8 bytes per grip, and 12
+   * for each state in which paths come near the best cost.
    *
    * @throws IllegalArgumentException if a rule looks further back than the search remembers
    * @throws FingeringException if costs or penalties are too high to be compared exactly
    */
   public static Optional<Path> best(LayeredGraph graph, Requirement requirement) {
+    return best(graph, requirement, Cancellation.NEVER);
+  }
+
+  /**
+   * The same, unless it is cancelled.
+   *
+   * @throws IllegalArgumentException if a rule looks further back than the search remembers
+   * @throws FingeringException if costs or penalties are too high to be compared exactly
+   * @throws CancellationException if it is cancelled
+   */
+  public static Optional<Path> best(
+      LayeredGraph graph, Requirement requirement, Cancellation cancellation) {
     refuseLongLookBack(graph);
-    ForwardPass unconstrained = ForwardPass.of(graph, Requirement.NONE);
-    Optional<Path> cheapest = unconstrained.best();
-    if (cheapest.isEmpty() || (requirement.states() == 1 && requirement.satisfied(0))) {
-      return cheapest;
-    }
-    return new SkillSearch(graph, unconstrained, cheapest.get()).best(requirement);
+    return BoundedSearch.best(graph, requirement, cancellation);
   }
 
   /**
@@ -49,7 +57,7 @@ public final class PathFinder {
    *     compared exactly
    */
   public static ImmutableList<Path> best(LayeredGraph graph, Requirement requirement, int k) {
-    return best(graph, requirement, k, VisibleFingering.Grain.FINGERS);
+    return best(graph, requirement, k, VisibleFingering.Grain.FINGERS, Cancellation.NEVER);
   }
 
   /**
@@ -58,9 +66,8 @@ public final class PathFinder {
    * visible fingering. Of equal paths, the one that has the longest ending in common with an
    * earlier path comes first.
    *
-   * <p>The result is exact. Each further path takes at most twice as long as the best path, usually
-   * much less. Needs 8 bytes per grip and state: under 120 MB for 20,000 moments of 40 grips and 18
-   * states (restez of 8 notes).
+   * <p>The result is exact. Needs 12 bytes for each grip in each state in which paths come near the
+   * cost of the last of the k best.
    *
    * @param k the number of paths, 1 to {@value #MAX_PATHS}
    * @param grain the level of detail at which paths have to differ
@@ -70,11 +77,30 @@ public final class PathFinder {
    */
   public static ImmutableList<Path> best(
       LayeredGraph graph, Requirement requirement, int k, VisibleFingering.Grain grain) {
+    return best(graph, requirement, k, grain, Cancellation.NEVER);
+  }
+
+  /**
+   * The same, unless it is cancelled.
+   *
+   * @param k the number of paths, 1 to {@value #MAX_PATHS}
+   * @param grain the level of detail at which paths have to differ
+   * @throws IllegalArgumentException if a rule looks further back than the search remembers
+   * @throws FingeringException if k is out of range, or if costs or penalties are too high to be
+   *     compared exactly
+   * @throws CancellationException if it is cancelled
+   */
+  public static ImmutableList<Path> best(
+      LayeredGraph graph,
+      Requirement requirement,
+      int k,
+      VisibleFingering.Grain grain,
+      Cancellation cancellation) {
     refuseLongLookBack(graph);
     if (k < 1 || k > MAX_PATHS) {
       throw new FingeringException(k + " best paths cannot be searched; ask for 1 to " + MAX_PATHS);
     }
-    return DistinctPaths.best(graph, requirement, k, grain);
+    return BoundedSearch.best(graph, requirement, k, grain, cancellation);
   }
 
   private static void refuseLongLookBack(LayeredGraph graph) {

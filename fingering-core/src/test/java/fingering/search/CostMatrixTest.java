@@ -36,22 +36,6 @@ class CostMatrixTest {
   }
 
   @Test
-  void theExcessOverAnotherRowIsTheLargestDifferenceInAColumn() {
-    assertThat(filled().excess(0)).containsExactly(0, 7);
-    assertThat(filled().excess(1)).containsExactly(2, 0);
-  }
-
-  @Test
-  void theExcessOfARowThatIsLowerEverywhereIsNegative() {
-    CostMatrix matrix = new CostMatrix(2, 2);
-    matrix.put(0, 0, 5);
-    matrix.put(0, 1, 8);
-    matrix.put(1, 0, 9);
-    matrix.put(1, 1, 9);
-    assertThat(matrix.excess(0)).containsExactly(0, -1);
-  }
-
-  @Test
   void scoresAreLoweredWhereTheEdgeIsCheaper() {
     long[] scores = {20, 15, 12};
     filled().relax(0, 10, scores);

@@ -47,21 +47,7 @@ class EdgeCostsTest {
     }
     long[] reached = new long[now];
     Arrays.fill(reached, UNREACHABLE);
-    assertThat(edges.relax(left, reached))
-        .isEqualTo(Arrays.stream(left).anyMatch(score -> score != UNREACHABLE));
+    edges.relax(left, reached);
     assertThat(reached).isEqualTo(lowest);
-  }
-
-  @Property(tries = 500)
-  void theLowestScoreToTheEndIsThatOfTheBestEdge(
-      @ForAll int seed, @ForAll @IntRange(min = 1, max = 6) int now) {
-    Random random = new Random(seed);
-    EdgeCosts edges = edges(random, 2, now);
-    long[] scores = scores(random, now);
-    long lowest = UNREACHABLE;
-    for (int j = 0; j < now; j++) {
-      lowest = scores[j] == UNREACHABLE ? lowest : Math.min(lowest, scores[j] + edges.cost(1, j));
-    }
-    assertThat(edges.toEnd(1, scores)).isEqualTo(lowest);
   }
 }

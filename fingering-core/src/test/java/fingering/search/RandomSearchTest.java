@@ -74,34 +74,34 @@ class RandomSearchTest {
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
     LayeredGraph graph = RandomGraph.graph(seed, notes);
     Requirement requirement = RandomGraph.requirement(seed);
-    ForwardPass unconstrained = ForwardPass.of(graph, Requirement.NONE);
+    ForwardPass unconstrained = ForwardPass.of(graph, new Steps(Cancellation.NEVER));
     Optional<Path> best = first(graph, requirement);
     best.ifPresent(
         path -> {
-          Path cheapest = unconstrained.best().orElseThrow();
-          long more = ForwardPass.score(path) - ForwardPass.score(cheapest);
-          CostBound bound = CostBound.of(graph, unconstrained);
-          Automaton automaton = new Automaton(graph, requirement);
-          assertThat(
-                  BoundedForwardPass.best(
-                      graph, automaton, unconstrained, bound.above(cheapest, more)))
-              .isEqualTo(best);
-          assertThat(
-                  BoundedForwardPass.best(
-                      graph, automaton, unconstrained, bound.above(cheapest, more - 1)))
-              .isEmpty();
+          long score = ForwardPass.score(path);
+          assertThat(within(graph, requirement, unconstrained, score)).isEqualTo(best);
+          assertThat(within(graph, requirement, unconstrained, score - 1)).isEmpty();
         });
   }
 
+  private static Optional<Path> within(
+      LayeredGraph graph, Requirement requirement, ForwardPass unconstrained, long bound) {
+    Automaton automaton = new Automaton(graph, requirement);
+    Corridor corridor = Corridor.of(unconstrained, bound, new Steps(Cancellation.NEVER));
+    BoundedForwardPass pass =
+        new BoundedForwardPass(graph, automaton, unconstrained, corridor, ImmutableList.of(), bound)
+            .run((m, grip) -> true, new Steps(Cancellation.NEVER));
+    return pass.best();
+  }
+
   @Property(tries = 200)
-  void theLimitOfAGripIsTheBoundMinusTheBestContinuation(
+  void aGripIsInTheCorridorIfTheBestPathThroughItIsWithinTheLimit(
       @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
     LayeredGraph graph = RandomGraph.graph(seed, notes);
-    ForwardPass unconstrained = ForwardPass.of(graph, Requirement.NONE);
+    ForwardPass unconstrained = ForwardPass.of(graph, new Steps(Cancellation.NEVER));
     List<Walked> all = EveryPath.through(graph, Requirement.NONE);
-    Optional<Path> cheapest = unconstrained.best();
-    CostBound any = CostBound.of(graph, unconstrained);
-    CostBound bound = cheapest.map(path -> any.above(path, 5)).orElse(any);
+    long limit = unconstrained.best().map(path -> ForwardPass.score(path) + 5).orElse(5L);
+    Corridor corridor = Corridor.of(unconstrained, limit, new Steps(Cancellation.NEVER));
     for (int m = 0; m < notes; m++) {
       for (int j = 0; j < graph.grips().get(m).size(); j++) {
         int at = m;
@@ -111,14 +111,32 @@ class RandomSearchTest {
                 .filter(walked -> walked.nodes().get(at) == grip)
                 .mapToLong(walked -> ForwardPass.score(walked.path()))
                 .min();
-        long limit = bound.limits(m)[j];
-        if (through.isPresent()) {
-          long more = ForwardPass.score(cheapest.orElseThrow()) + 5 - through.getAsLong();
-          assertThat(limit - unconstrained.scores(m)[j]).isEqualTo(more);
-        } else {
-          assertThat(limit == -1 || unconstrained.scores(m)[j] == ForwardPass.UNREACHABLE).isTrue();
+        int index = corridor.grips(m).indexOf(grip);
+        assertThat(index >= 0).isEqualTo(through.isPresent() && through.getAsLong() <= limit);
+        if (index >= 0) {
+          assertThat(unconstrained.scores(m)[j] + corridor.toEnd(m, index))
+              .isEqualTo(through.getAsLong());
         }
       }
     }
+  }
+
+  @Property(tries = 200)
+  void whatAGripNeedsToTheEndIsWhatTheBestPathThroughItNeeds(
+      @ForAll int seed, @ForAll @IntRange(min = 1, max = 4) int notes) {
+    LayeredGraph graph = RandomGraph.graph(seed, notes);
+    Requirement requirement = RandomGraph.requirement(seed);
+    ForwardPass unconstrained = ForwardPass.of(graph, new Steps(Cancellation.NEVER));
+    Corridor corridor =
+        Corridor.of(unconstrained, ForwardPass.UNREACHABLE - 1, new Steps(Cancellation.NEVER));
+    RemainingScores remaining =
+        RemainingScores.of(
+            new Automaton(graph, requirement),
+            unconstrained,
+            corridor,
+            new Steps(Cancellation.NEVER));
+    assertThat(remaining.best())
+        .isEqualTo(
+            first(graph, requirement).map(ForwardPass::score).orElse(ForwardPass.UNREACHABLE));
   }
 }

@@ -1,8 +1,13 @@
 package fingering.plan;
 
 import com.google.common.collect.ImmutableList;
+import fingering.music.Measure;
 import fingering.music.Passage;
 import fingering.tables.Position;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Plans for the same passage, side by side.
@@ -44,6 +49,19 @@ public record Comparison(
       }
     }
     return false;
+  }
+
+  /** The measures in which the plans differ in any note, in score order. */
+  public ImmutableList<Measure> differingMeasures() {
+    List<PlannedNote> notes = plans.get(0).notes();
+    Set<Integer> differing =
+        IntStream.range(0, notes.size())
+            .filter(this::differs)
+            .mapToObj(note -> notes.get(note).note().place().measureIndex())
+            .collect(Collectors.toSet());
+    return passage.measures().stream()
+        .filter(measure -> differing.contains(measure.index()))
+        .collect(ImmutableList.toImmutableList());
   }
 
   /** The positions in which any plan has stopped notes, the lowest first. */

@@ -1,6 +1,7 @@
 package fingering.verdict;
 
 import com.google.common.collect.ImmutableList;
+import fingering.music.Measure;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.tempo.ComfortableTempo;
@@ -21,14 +22,14 @@ import java.util.Optional;
  *     one is taken; empty if there is only one, or all are fingered alike
  * @param reason why the plan is taken
  * @param close whether the rival is nearly as good
- * @param differences where the plan differs from the rival, in score order
+ * @param differing the measures in which the plan differs from the rival, in score order
  */
 public record Verdict(
     Plan plan,
     Optional<Plan> rival,
     Reason reason,
     boolean close,
-    ImmutableList<Difference> differences) {
+    ImmutableList<Measure> differing) {
 
   /** The reasons to take a plan. */
   public enum Reason {
@@ -47,29 +48,44 @@ public record Verdict(
   /** Below this part of the cost of the measures that differ, two plans are nearly as good. */
   private static final double CLOSE = 0.05;
 
+  /** A plan with its comfortable tempo, which is computed once. */
+  private record Candidate(Plan plan, ComfortableTempo tempo) {
+    double factor() {
+      return tempo.factor().orElse(Double.POSITIVE_INFINITY);
+    }
+  }
+
   /** The verdict on compared plans for a player of a speed. */
   public static Verdict of(Comparison comparison, PlayerSpeed speed) {
-    List<Plan> plans = comparison.plans();
-    List<Plan> comfortable = plans.stream().filter(plan -> !exceeded(plan, speed)).toList();
-    Plan best = cheapest(comfortable.isEmpty() ? plans : comfortable);
-    List<Plan> others = plans.stream().filter(plan -> !best.sameFingering(plan)).toList();
+    List<Candidate> all =
+        comparison.plans().stream()
+            .map(plan -> new Candidate(plan, ComfortableTempo.of(plan, speed)))
+            .toList();
+    List<Candidate> comfortable = all.stream().filter(each -> !each.tempo().exceeded()).toList();
+    Candidate best = cheapest(comfortable.isEmpty() ? all : comfortable);
+    List<Candidate> others =
+        all.stream().filter(each -> !best.plan().sameFingering(each.plan())).toList();
     if (others.isEmpty()) {
       return new Verdict(
-          best,
+          best.plan(),
           Optional.empty(),
-          plans.size() == 1 ? Reason.ONLY : Reason.ALIKE,
+          all.size() == 1 ? Reason.ONLY : Reason.ALIKE,
           false,
           ImmutableList.of());
     }
-    Plan first = plans.get(0);
-    Plan rival = others.contains(first) ? first : cheapest(others);
-    Reason reason = reason(best, rival, speed);
+    Candidate first = all.get(0);
+    Candidate rival = best.plan().sameFingering(first.plan()) ? cheapest(others) : first;
+    Reason reason = reason(best, rival);
     return new Verdict(
-        best,
-        Optional.of(rival),
+        best.plan(),
+        Optional.of(rival.plan()),
         reason,
-        reason != Reason.RIVAL_SAVES_NOTHING && close(best, rival),
-        Difference.of(best, rival));
+        reason != Reason.RIVAL_SAVES_NOTHING && close(best.plan(), rival.plan()),
+        new Comparison(
+                comparison.passage(),
+                ImmutableList.of(best.plan(), rival.plan()),
+                ImmutableList.of())
+            .differingMeasures());
   }
 
   /** The figures of the plan, less those of the rival. All are 0 if there is no rival. */
@@ -77,24 +93,18 @@ public record Verdict(
     return PlanFigures.of(plan).minus(PlanFigures.of(rival.orElse(plan)));
   }
 
-  private static Reason reason(Plan best, Plan rival, PlayerSpeed speed) {
-    boolean faster = factor(rival, speed) > factor(best, speed);
-    if (PlanFigures.of(rival).minus(PlanFigures.of(best)).nowhereBelowZero() && !faster) {
+  private static Reason reason(Candidate best, Candidate rival) {
+    PlanFigures more = PlanFigures.of(rival.plan()).minus(PlanFigures.of(best.plan()));
+    if (more.nowhereBelowZero() && rival.factor() <= best.factor()) {
       return Reason.RIVAL_SAVES_NOTHING;
     }
-    return exceeded(rival, speed) && !exceeded(best, speed) ? Reason.TEMPO : Reason.EASIER;
+    return rival.tempo().exceeded() && !best.tempo().exceeded() ? Reason.TEMPO : Reason.EASIER;
   }
 
-  private static Plan cheapest(List<Plan> plans) {
-    return plans.stream().min(Comparator.comparingLong(Plan::total)).orElseThrow();
-  }
-
-  private static boolean exceeded(Plan plan, PlayerSpeed speed) {
-    return ComfortableTempo.of(plan, speed).exceeded();
-  }
-
-  private static double factor(Plan plan, PlayerSpeed speed) {
-    return ComfortableTempo.of(plan, speed).factor().orElse(Double.POSITIVE_INFINITY);
+  private static Candidate cheapest(List<Candidate> candidates) {
+    return candidates.stream()
+        .min(Comparator.comparingLong(each -> each.plan().total()))
+        .orElseThrow();
   }
 
   private static boolean close(Plan best, Plan rival) {

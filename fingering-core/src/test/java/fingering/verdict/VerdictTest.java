@@ -8,6 +8,7 @@ import fingering.demand.AllowPositions;
 import fingering.demand.MeasureSpan;
 import fingering.demand.StayIn;
 import fingering.fingerboard.LeftHand;
+import fingering.music.Measure;
 import fingering.music.Music;
 import fingering.music.Passage;
 import fingering.plan.Brief;
@@ -52,7 +53,7 @@ class VerdictTest {
     Verdict verdict = Verdict.of(of(plan), SPEED);
     assertThat(verdict.reason()).isEqualTo(Reason.ONLY);
     assertThat(verdict.rival()).isEmpty();
-    assertThat(verdict.differences()).isEmpty();
+    assertThat(verdict.differing()).isEmpty();
     assertThat(Verdict.of(of(plan, plan.withName("again")), SPEED).reason())
         .isEqualTo(Reason.ALIKE);
   }
@@ -94,7 +95,7 @@ class VerdictTest {
     Comparison comparison = comparer(passage(steps, 80)).comparePositions(false);
     Plan one = comparison.plans().get(0);
     for (Plan other : comparison.plans()) {
-      ImmutableList<Difference> differences = Difference.of(one, other);
+      ImmutableList<Measure> differing = of(one, other).differingMeasures();
       for (int measure = 0; measure < one.passage().measures().size(); measure++) {
         int index = measure;
         boolean differs = false;
@@ -103,11 +104,7 @@ class VerdictTest {
               one.notes().get(i).note().place().measureIndex() == index
                   && !one.notes().get(i).sameFingering(other.notes().get(i));
         }
-        assertThat(
-                differences.stream()
-                    .flatMap(difference -> difference.measures().stream())
-                    .anyMatch(each -> each.index() == index))
-            .isEqualTo(differs);
+        assertThat(differing.stream().anyMatch(each -> each.index() == index)).isEqualTo(differs);
       }
     }
   }

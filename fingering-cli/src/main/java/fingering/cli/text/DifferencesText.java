@@ -36,11 +36,10 @@ final class DifferencesText {
     lines.add(
         style.bold(
             row("", label, plans.stream().map(plan -> List.of(plan.name())).toList(), cell, 0)));
+    List<MeasureCells> fingers = plans.stream().map(plan -> new MeasureCells(plan.plan())).toList();
     for (Measure measure : listed) {
       List<List<String>> cells =
-          plans.stream()
-              .map(plan -> TextLayout.wrap(MeasureCells.of(plan.plan(), measure), cell, 0))
-              .toList();
+          fingers.stream().map(plan -> TextLayout.wrap(plan.in(measure), cell, 0)).toList();
       int height = cells.stream().mapToInt(List::size).max().orElse(1);
       for (int i = 0; i < height; i++) {
         lines.add(row(i == 0 ? label(measure) : "", label, cells, cell, i));

@@ -16,31 +16,34 @@ final class FingersText {
   static List<String> of(Plan plan, int columns, TextStyle style) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    int left = 0;
+    boolean more = false;
+    MeasureCells cells = new MeasureCells(plan);
     for (Measure measure : plan.passage().measures()) {
-      String cell = MeasureCells.of(plan, measure);
+      String cell = cells.in(measure);
       if (cell.isEmpty()) {
         continue;
       }
       String text = measure.number() + ": " + cell;
       if (lines.size() >= MOST) {
-        left++;
-      } else if (line.length() > 0 && line.length() + 3 + text.length() > columns) {
+        more = true;
+        break;
+      }
+      if (line.length() > 0 && line.length() + 3 + text.length() > columns) {
         lines.add(line.toString());
         line = new StringBuilder(text);
       } else {
         line.append(line.length() > 0 ? " | " : "").append(text);
       }
     }
-    if (lines.size() < MOST && line.length() > 0) {
+    if (lines.size() < MOST) {
       lines.add(line.toString());
-    } else if (line.length() > 0) {
-      left++;
+    } else {
+      more = true;
     }
     List<String> wrapped = new ArrayList<>();
     wrapped.add(style.bold("Measure: string, finger; ↑ ↓ shift to a position"));
     lines.forEach(each -> wrapped.addAll(TextLayout.wrap(each, columns, 4)));
-    if (left > 0) {
+    if (more) {
       wrapped.add("and more; --notes shows every note");
     }
     return wrapped;

@@ -6,8 +6,7 @@ import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Measure;
 import fingering.music.Passage;
-import fingering.plan.Plan;
-import fingering.verdict.Difference;
+import fingering.plan.Comparison;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,16 +19,13 @@ public final class LessonsText {
 
   /** The text. */
   public static String of(ImmutableList<StudentPlan> students, int columns, TextStyle style) {
-    Plan first = students.get(0).plan();
-    Passage passage = first.passage();
+    Passage passage = students.get(0).plan().passage();
     List<Measure> differing =
-        passage.measures().stream()
-            .filter(
-                measure ->
-                    students.stream()
-                        .flatMap(one -> Difference.of(first, one.plan()).stream())
-                        .anyMatch(difference -> difference.measures().contains(measure)))
-            .toList();
+        new Comparison(
+                passage,
+                students.stream().map(StudentPlan::plan).collect(ImmutableList.toImmutableList()),
+                ImmutableList.of())
+            .differingMeasures();
     List<String> lines = new ArrayList<>();
     TextLayout.wrap(
             "%s: %s, %d students"

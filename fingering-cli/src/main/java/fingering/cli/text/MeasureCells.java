@@ -1,5 +1,7 @@
 package fingering.cli.text;
 
+import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.Multimaps;
 import fingering.music.Measure;
 import fingering.page.PrintedSigns;
 import fingering.page.staff.Lane.Direction;
@@ -7,26 +9,28 @@ import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.tables.Position;
 import fingering.tables.RomanNumeral;
-import java.util.List;
 
 /**
  * The fingers of one measure in a line: {@code ↑3rd II 1 3 2 I 0}. A string is named where it
  * changes, a position where the hand shifts, and at the beginning if it is not the first.
  */
 final class MeasureCells {
-  private MeasureCells() {}
+  private final Plan plan;
+  private final ImmutableListMultimap<Integer, PlannedNote> notes;
 
-  /** The fingers of a plan in a measure; empty if no note begins there. */
-  static String of(Plan plan, Measure measure) {
-    List<PlannedNote> notes =
-        plan.notes().stream()
-            .filter(note -> note.note().place().measureIndex() == measure.index())
-            .toList();
+  /** Groups the notes of a plan by measure. */
+  MeasureCells(Plan plan) {
+    this.plan = plan;
+    notes = Multimaps.index(plan.notes(), note -> note.note().place().measureIndex());
+  }
+
+  /** The fingers of the plan in a measure; empty if no note begins there. */
+  String in(Measure measure) {
     StringBuilder text = new StringBuilder();
     int string = 0;
     int moment = -1;
     boolean placed = false;
-    for (PlannedNote note : notes) {
+    for (PlannedNote note : notes.get(measure.index())) {
       boolean chord = note.moment() == moment;
       moment = note.moment();
       if (text.length() > 0) {

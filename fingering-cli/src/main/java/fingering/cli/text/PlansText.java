@@ -138,15 +138,12 @@ public final class PlansText {
       return;
     }
     Plan rival = verdict.rival().get();
+    // The first plan is one of the two.
+    boolean takesFirst = verdict.plan().sameFingering(comparison.plans().get(0));
     List<DifferencesText.Column> columnsInOrder =
-        comparison.plans().stream()
-            .filter(plan -> plan.equals(rival) || plan.equals(verdict.plan()))
-            .map(plan -> new DifferencesText.Column(plan.name(), plan))
-            .toList();
-    List<Measure> differing =
-        verdict.differences().stream()
-            .flatMap(difference -> difference.measures().stream())
-            .toList();
+        (takesFirst ? List.of(verdict.plan(), rival) : List.of(rival, verdict.plan()))
+            .stream().map(plan -> new DifferencesText.Column(plan.name(), plan)).toList();
+    List<Measure> differing = verdict.differing();
     int most = verdict.reason() == Verdict.Reason.RIVAL_SAVES_NOTHING ? FEW : MOST;
     DifferencesText.of(columnsInOrder, differing, most, columns, style).forEach(this::line);
     if (differing.size() > most && !detail.notes) {

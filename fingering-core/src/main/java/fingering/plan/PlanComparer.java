@@ -258,7 +258,7 @@ public final class PlanComparer {
     int rank = 0;
     for (Plan plan : planner.plans(withOwnDemands(brief), k, VisibleFingering.Grain.PLACES)) {
       rank++;
-      plans.add(plan.withName(rankName(rank)));
+      plans.add(plan.withName(PlanRank.name(rank)));
     }
     return new Comparison(
         passage, plans.build(), rank == k ? ImmutableList.of() : ImmutableList.of(fewer(rank)));
@@ -268,20 +268,6 @@ public final class PlanComparer {
     return plans == 1
         ? "No other plan uses a different string or position."
         : "Only " + plans + " plans differ from one another in a string or a position.";
-  }
-
-  /**
-   * The name of a plan by its rank: {@code best}, {@code 2nd}, {@code 3rd}.
-   *
-   * @param rank the rank, from 1
-   */
-  public static String rankName(int rank) {
-    return rank == 1 ? "best" : ordinal(rank);
-  }
-
-  private static String ordinal(int number) {
-    int last = number / 10 % 10 == 1 ? 0 : number % 10;
-    return number + (last == 1 ? "st" : last == 2 ? "nd" : last == 3 ? "rd" : "th");
   }
 
   /**

@@ -10,7 +10,7 @@ import fingering.plan.Choice;
 import fingering.plan.Comparison;
 import fingering.plan.MomentExplanation;
 import fingering.plan.Plan;
-import fingering.plan.PlanComparer;
+import fingering.plan.PlanRank;
 import fingering.plan.PlannedNote;
 import fingering.tables.Position;
 import java.util.ArrayList;
@@ -46,7 +46,7 @@ public final class ChoicesText {
     ChoicesText page = new ChoicesText(choices, columns);
     List<Plan> named = new ArrayList<>();
     for (Choice choice : choices) {
-      named.add(choice.plan().withName(PlanComparer.rankName(named.size() + 1)));
+      named.add(choice.plan().withName(PlanRank.name(named.size() + 1)));
     }
     Choice best = choices.get(0);
     Comparison side =

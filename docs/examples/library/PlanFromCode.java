@@ -8,7 +8,7 @@ import fingering.demand.OwnSkill;
 import fingering.fingerboard.Finger;
 import fingering.fingerboard.Grip;
 import fingering.music.Passage;
-import fingering.music.PassageBuilder;
+import fingering.music.builder.PassageBuilder;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
 import fingering.plan.Planner;

@@ -31,6 +31,7 @@ module fingering.core {
   exports fingering.learning;
   exports fingering.lesson;
   exports fingering.music;
+  exports fingering.music.builder;
   exports fingering.musicxml;
   exports fingering.musicxml.file;
   exports fingering.musicxml.marking;

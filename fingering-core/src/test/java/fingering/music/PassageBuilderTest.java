@@ -8,6 +8,7 @@ import static fingering.music.BeatUnit.WHOLE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import fingering.music.builder.PassageBuilder;
 import fingering.tables.FingeringException;
 import fingering.tables.Instruments;
 import java.util.Optional;

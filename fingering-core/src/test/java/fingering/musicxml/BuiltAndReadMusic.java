@@ -7,7 +7,7 @@ import static fingering.musicxml.ScoreText.words;
 import fingering.music.BeatUnit;
 import fingering.music.Marks;
 import fingering.music.Passage;
-import fingering.music.PassageBuilder;
+import fingering.music.builder.PassageBuilder;
 import fingering.musicxml.ScoreText.N;
 import fingering.tables.Instruments;
 import java.util.ArrayList;

@@ -1,6 +1,8 @@
-package fingering.music;
+package fingering.music.builder;
 
 import com.google.common.collect.ImmutableList;
+import fingering.music.Measure;
+import fingering.music.Place;
 import fingering.tables.FingeringException;
 import java.util.ArrayList;
 import java.util.List;

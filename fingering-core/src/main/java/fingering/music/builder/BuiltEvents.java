@@ -1,7 +1,10 @@
-package fingering.music;
+package fingering.music.builder;
 
 import com.google.common.collect.ImmutableList;
-import fingering.music.BuiltMoments.Event;
+import fingering.music.Marks;
+import fingering.music.Note;
+import fingering.music.PlayingStyle;
+import fingering.music.builder.BuiltMoments.Event;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

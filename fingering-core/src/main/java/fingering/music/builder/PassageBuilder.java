@@ -1,6 +1,14 @@
-package fingering.music;
+package fingering.music.builder;
 
 import com.google.common.collect.ImmutableList;
+import fingering.music.BeatUnit;
+import fingering.music.Marks;
+import fingering.music.Note;
+import fingering.music.NoteAddress;
+import fingering.music.Passage;
+import fingering.music.PlayingStyle;
+import fingering.music.Tempo;
+import fingering.music.TempoChange;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;

@@ -1,6 +1,11 @@
-package fingering.music;
+package fingering.music.builder;
 
 import com.google.common.collect.ImmutableList;
+import fingering.music.GraceNotes;
+import fingering.music.Moment;
+import fingering.music.Note;
+import fingering.music.PlayingStyle;
+import fingering.music.Surroundings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

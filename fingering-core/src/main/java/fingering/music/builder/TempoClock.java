@@ -1,5 +1,6 @@
-package fingering.music;
+package fingering.music.builder;
 
+import fingering.music.TempoChange;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;

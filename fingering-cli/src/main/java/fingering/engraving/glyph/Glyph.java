@@ -1,0 +1,198 @@
+package fingering.engraving.glyph;
+
+import com.google.common.base.Ascii;
+import com.google.common.collect.ImmutableMap;
+
+/**
+ * A sign of music notation as a drawn shape: curves made for this program, not taken from a font,
+ * in {@code glyphs.table}. Lengths are in staff spaces; y grows downward.
+ *
+ * <p>Origins are those of the SMuFL standard (from memory). x = 0 is the left edge, for every shape
+ * but flags: there it is the left side of the stem. y = 0 is
+ *
+ * <ul>
+ *   <li>for a clef, the line that it names; for {@link #CLEF_8}, the baseline of the figure;
+ *   <li>for a notehead and an accidental, the line or the middle of the space of the note;
+ *   <li>for a whole rest, the line that it hangs from (the second from the top); for every other
+ *       rest, the middle line;
+ *   <li>for a flag, the end of the stem;
+ *   <li>for figures and signs of a time signature, the middle of the sign, so that the figure above
+ *       stands at the second line from the top and the one below at the second from the bottom;
+ *   <li>for signs above and below notes, the edge that faces the note: the bottom edge of signs
+ *       whose name ends in {@code ABOVE}, the top edge of those that end in {@code BELOW}, the
+ *       middle of those that look the same above and below;
+ *   <li>for letters, fingers, numerals, ornaments and everything else, the baseline or bottom edge.
+ * </ul>
+ */
+public enum Glyph {
+  G_CLEF,
+  F_CLEF,
+  C_CLEF,
+  CLEF_8,
+
+  HEAD_BREVE,
+  HEAD_WHOLE,
+  HEAD_HALF,
+  HEAD_BLACK,
+  HEAD_DIAMOND_OPEN,
+  HEAD_DIAMOND_BLACK,
+  DOT,
+  REPEAT_DOT,
+
+  SHARP,
+  FLAT,
+  NATURAL,
+  DOUBLE_SHARP,
+  DOUBLE_FLAT,
+  PAREN_LEFT,
+  PAREN_RIGHT,
+
+  REST_BREVE,
+  REST_WHOLE,
+  REST_HALF,
+  REST_QUARTER,
+  REST_8,
+  REST_16,
+  REST_32,
+  REST_64,
+  REST_128,
+
+  FLAG_8_UP,
+  FLAG_16_UP,
+  FLAG_32_UP,
+  FLAG_64_UP,
+  FLAG_128_UP,
+  FLAG_8_DOWN,
+  FLAG_16_DOWN,
+  FLAG_32_DOWN,
+  FLAG_64_DOWN,
+  FLAG_128_DOWN,
+
+  TIME_0,
+  TIME_1,
+  TIME_2,
+  TIME_3,
+  TIME_4,
+  TIME_5,
+  TIME_6,
+  TIME_7,
+  TIME_8,
+  TIME_9,
+  TIME_COMMON,
+  TIME_CUT,
+  TIME_PLUS,
+
+  STACCATO,
+  TENUTO,
+  ACCENT,
+  STACCATISSIMO_ABOVE,
+  STACCATISSIMO_BELOW,
+  MARCATO_ABOVE,
+  MARCATO_BELOW,
+  FERMATA_ABOVE,
+  FERMATA_BELOW,
+  BREATH,
+  CAESURA,
+
+  TRILL,
+  TURN,
+  TURN_INVERTED,
+  MORDENT,
+  SHORT_TRILL,
+  WAVE,
+  ARPEGGIO,
+
+  DOWN_BOW,
+  UP_BOW,
+  HARMONIC,
+  PLUCKED_LEFT,
+  SNAP,
+  THUMB,
+
+  SEGNO,
+  CODA,
+
+  DYNAMIC_P,
+  DYNAMIC_M,
+  DYNAMIC_F,
+  DYNAMIC_S,
+  DYNAMIC_Z,
+  DYNAMIC_R,
+  DYNAMIC_N,
+
+  FINGER_0,
+  FINGER_1,
+  FINGER_2,
+  FINGER_3,
+  FINGER_4,
+  FINGER_5,
+  NUMERAL_I,
+  NUMERAL_V,
+
+  ITALIC_0,
+  ITALIC_1,
+  ITALIC_2,
+  ITALIC_3,
+  ITALIC_4,
+  ITALIC_5,
+  ITALIC_6,
+  ITALIC_7,
+  ITALIC_8,
+  ITALIC_9;
+
+  private static final ImmutableMap<String, Outline> OUTLINES = Outline.all();
+
+  /** A short name for an element of a picture, such as {@code g-sharp}. */
+  public String id() {
+    return "g-" + key();
+  }
+
+  /** The outline as SVG path data, to be filled by the nonzero rule, which is SVG's own. */
+  public String path() {
+    return outline().path();
+  }
+
+  /** The box around the outline. */
+  public Box box() {
+    return outline().box();
+  }
+
+  /** The width of the outline. */
+  public double width() {
+    return box().width();
+  }
+
+  /** Where the next sign of a row starts, such as the next figure of 12. */
+  public double advance() {
+    return outline().advance();
+  }
+
+  /**
+   * Where a stem that goes up joins a notehead: the right side of the stem ({@code stemUpSE} in
+   * SMuFL). For other shapes the right edge at y = 0.
+   */
+  public Anchor stemUp() {
+    return outline().stemUp();
+  }
+
+  /**
+   * Where a stem that goes down joins a notehead: the left side of the stem ({@code stemDownNW} in
+   * SMuFL). For other shapes the left edge at y = 0.
+   */
+  public Anchor stemDown() {
+    return outline().stemDown();
+  }
+
+  /** The name of the row in the table. */
+  String key() {
+    return Ascii.toLowerCase(name()).replace('_', '-');
+  }
+
+  private Outline outline() {
+    Outline outline = OUTLINES.get(key());
+    if (outline == null) {
+      throw new IllegalStateException("glyphs.table has no row " + key());
+    }
+    return outline;
+  }
+}

@@ -1,0 +1,33 @@
+package fingering.engraving;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import fingering.engraving.glyph.Glyph;
+import fingering.engraving.ink.Ink;
+
+/**
+ * One line of music, drawn.
+ *
+ * @param firstMeasure index of its first measure in the part
+ * @param lastMeasure index of its last measure in the part
+ * @param width in staff spaces
+ * @param top the y of its upper edge, in staff spaces from the top line of the staff; 0 or less
+ * @param bottom the y of its lower edge
+ * @param svg the elements of the picture, in tenths of a staff space
+ * @param glyphs the shapes that it uses
+ * @param inks everything drawn, with boxes
+ */
+public record EngravedSystem(
+    int firstMeasure,
+    int lastMeasure,
+    double width,
+    double top,
+    double bottom,
+    String svg,
+    ImmutableSet<Glyph> glyphs,
+    ImmutableList<Ink> inks) {
+  /** The height in staff spaces. */
+  public double height() {
+    return bottom - top;
+  }
+}

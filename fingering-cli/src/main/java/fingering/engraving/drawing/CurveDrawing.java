@@ -1,0 +1,220 @@
+package fingering.engraving.drawing;
+
+import fingering.engraving.drawing.Frame.Spot;
+import fingering.engraving.glyph.EngravingDefaults;
+import fingering.engraving.ink.Canvas;
+import fingering.engraving.ink.Kind;
+import fingering.engraving.ink.Skyline;
+import fingering.engraving.notes.Chord;
+import fingering.engraving.notes.Chord.Layer;
+import fingering.music.NoteAddress;
+import fingering.music.PrintedPart.Slur;
+import fingering.tables.Pitch;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Draws slurs and ties, also those that come from the system before or lead to the next. */
+final class CurveDrawing {
+  private static final double TIE_REACH = 0.28;
+  private static final double SLUR_REACH = 0.3;
+
+  /** White between a slur and what it passes. */
+  private static final double CLEAR = 0.35;
+
+  private static final double STEP = 0.2;
+  private static final int TRIES = 60;
+
+  private final Canvas canvas;
+  private final Frame frame;
+  private final Times times;
+
+  CurveDrawing(Canvas canvas, Frame frame, Times times) {
+    this.canvas = canvas;
+    this.frame = frame;
+    this.times = times;
+  }
+
+  // ---- ties
+
+  void ties() {
+    Map<Pitch, Spot> open = new HashMap<>();
+    List<Spot> all = new ArrayList<>();
+    frame.spots().forEach(all::add);
+    all.sort(Comparator.comparingDouble(Spot::time).thenComparing(spot -> !spot.chord().grace()));
+    for (NoteAddress address : times.tiedInto(frame)) {
+      frame.spot(address).ifPresent(spot -> tie(Optional.empty(), Optional.of(spot)));
+    }
+    for (Spot spot : all) {
+      spot.note().pitch().map(open::remove).ifPresent(from -> tie(Optional.of(from), Optional.of(spot)));
+      if (spot.note().tied()) {
+        open.put(spot.note().pitch().orElseThrow(), spot);
+      }
+    }
+    open.values().stream()
+        .sorted(Comparator.comparingDouble(Spot::time))
+        .forEach(spot -> tie(Optional.of(spot), Optional.empty()));
+  }
+
+  private void tie(Optional<Spot> from, Optional<Spot> to) {
+    Spot known = from.or(() -> to).orElseThrow();
+    boolean above = tieAbove(known);
+    double side = above ? -1 : 1;
+    double y = known.y() + side * 0.62;
+    double x0 = from.map(spot -> spot.right() - 0.15).orElse(frame.left() + 0.1);
+    double x1 = to.map(spot -> spot.left() + 0.15).orElse(frame.right() - 0.2);
+    if (from.isPresent() && from.get().note().value().dots() > 0) {
+      x0 += 0.2;
+    }
+    if (x1 - x0 < 1) {
+      double middle = (x0 + x1) / 2;
+      x0 = middle - 0.5;
+      x1 = middle + 0.5;
+    }
+    double bend = -side * Math.min(1.1, 0.45 + 0.05 * (x1 - x0));
+    new Curve(x0, y, x1, y, bend, TIE_REACH)
+        .draw(canvas, Kind.TIE, EngravingDefaults.TIE_MIDDLE - EngravingDefaults.TIE_END);
+  }
+
+  /** Above for the upper notes of a chord, else on the side away from the stem. */
+  private static boolean tieAbove(Spot spot) {
+    Chord chord = spot.chord();
+    if (chord.layer() != Layer.ALONE) {
+      return chord.layer() == Layer.UPPER;
+    }
+    if (chord.notes().size() == 1) {
+      return !chord.up();
+    }
+    return chord.notes().indexOf(spot.note()) >= (chord.notes().size() + 1) / 2
+        || (!chord.up() && chord.notes().indexOf(spot.note()) == chord.notes().size() - 1);
+  }
+
+  // ---- slurs
+
+  void slurs(List<Slur> slurs) {
+    List<Slur> sorted = new ArrayList<>(slurs);
+    sorted.sort(Comparator.comparingDouble(slur -> times.of(slur.to()) - times.of(slur.from())));
+    for (Slur slur : sorted) {
+      double begin = times.of(slur.from());
+      double end = times.of(slur.to());
+      if (end < frame.from() - 1e-9 || begin >= frame.to() - 1e-9) {
+        continue;
+      }
+      slur(slur, begin, end);
+    }
+  }
+
+  private void slur(Slur slur, double begin, double end) {
+    Optional<Spot> from = frame.spot(slur.from());
+    Optional<Spot> to = frame.spot(slur.to());
+    if (from.isEmpty() && to.isEmpty() && (begin >= frame.from() || end < frame.to() - 1e-6)) {
+      return;
+    }
+    boolean above = above(from, to, begin, end);
+    double x0 = from.map(spot -> end(spot, above)).orElse(frame.left() + 0.2);
+    double x1 = to.map(spot -> end(spot, above)).orElse(frame.right() - 0.2);
+    if (from.isPresent() && to.isPresent() && x1 - x0 < 0.8) {
+      x0 -= 0.4;
+      x1 += 0.4;
+    }
+    double side = above ? -1 : 1;
+    double y0 = edge(x0 - 0.25, x0 + 0.25, above) + side * CLEAR;
+    double y1 = edge(x1 - 0.25, x1 + 0.25, above) + side * CLEAR;
+    // An open end is level with the other one, so that it reads as going on.
+    if (from.isEmpty()) {
+      y0 = outer(y0, y1 + side * 0.8, above);
+    }
+    if (to.isEmpty()) {
+      y1 = outer(y1, y0 + side * 0.8, above);
+    }
+    fitted(x0, y0, x1, y1, above)
+        .draw(canvas, Kind.SLUR, EngravingDefaults.SLUR_MIDDLE - EngravingDefaults.SLUR_END);
+  }
+
+  private static double outer(double a, double b, boolean above) {
+    return above ? Math.min(a, b) : Math.max(a, b);
+  }
+
+  /** Where a slur ends at a note: over its head, or at the end of its stem. */
+  private double end(Spot spot, boolean above) {
+    boolean atStem = spot.chord().stemmed() && spot.chord().up() == above;
+    return atStem ? frame.stem(spot) : spot.middle();
+  }
+
+  /** Above, unless all notes have their stems up. */
+  private boolean above(Optional<Spot> from, Optional<Spot> to, double begin, double end) {
+    Optional<Layer> layer =
+        from.or(() -> to).map(spot -> spot.chord().layer()).filter(one -> one != Layer.ALONE);
+    if (layer.isPresent()) {
+      return layer.get() == Layer.UPPER;
+    }
+    boolean grace = from.isPresent() && from.get().chord().grace();
+    if (grace && to.isPresent() && !to.get().chord().grace()) {
+      return false;
+    }
+    for (Spot spot : frame.spots()) {
+      boolean inside = spot.time() >= begin - 1e-9 && spot.time() <= end + 1e-9;
+      if (inside && NoteDrawing.played(spot.note()) && !spot.chord().up() && !spot.chord().grace()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private double edge(double left, double right, boolean above) {
+    Skyline skyline = canvas.skyline();
+    return above
+        ? skyline.top(left, right)
+        : skyline.bottom(left, right);
+  }
+
+  /** The flattest curve that passes everything between its ends; the ends move out if they must. */
+  private Curve fitted(double x0, double y0, double x1, double y1, boolean above) {
+    double side = above ? -1 : 1;
+    double length = x1 - x0;
+    double least = Math.min(2.2, 0.7 + 0.09 * length);
+    double most = Math.max(least, Math.min(6, 0.28 * length + 0.8));
+    double left = y0;
+    double right = y1;
+    for (int i = 0; i < TRIES; i++) {
+      for (double bend = least; bend <= most; bend += STEP) {
+        Curve curve = new Curve(x0, left, x1, right, -side * bend, SLUR_REACH);
+        if (clear(curve, above, 0.06, 0.94)) {
+          return curve;
+        }
+      }
+      Curve highest = new Curve(x0, left, x1, right, -side * most, SLUR_REACH);
+      boolean first = clear(highest, above, 0.06, 0.5);
+      boolean second = clear(highest, above, 0.5, 0.94);
+      left += first ? 0 : side * STEP * 2;
+      right += second ? 0 : side * STEP * 2;
+      // Keep the slope of the ends within reason.
+      double steepest = 0.5 * length + 0.5;
+      if (Math.abs(left - right) > steepest) {
+        if ((left - right) * side > 0) {
+          right = left - side * steepest;
+        } else {
+          left = right - side * steepest;
+        }
+      }
+    }
+    return new Curve(x0, left, x1, right, -side * most, SLUR_REACH);
+  }
+
+  private boolean clear(Curve curve, boolean above, double from, double to) {
+    int samples = Math.max(8, (int) ((curve.x1() - curve.x0()) * 2));
+    for (int i = 0; i <= samples; i++) {
+      double t = from + (to - from) * i / samples;
+      double x = curve.x(t);
+      double edge = edge(x - 0.1, x + 0.1, above);
+      double y = curve.y(t);
+      if (above ? y > edge - CLEAR * 0.8 : y < edge + CLEAR * 0.8) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,220 @@
+package fingering.engraving.drawing;
+
+import com.google.common.base.Ascii;
+import com.google.common.collect.ImmutableSet;
+import fingering.engraving.glyph.Box;
+import fingering.engraving.glyph.EngravingDefaults;
+import fingering.engraving.glyph.Glyph;
+import fingering.engraving.ink.Canvas;
+import fingering.engraving.ink.Kind;
+import fingering.music.PrintedPart;
+import fingering.music.PrintedPart.Wedge;
+import fingering.music.PrintedText;
+import fingering.page.svg.TextWidth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Draws dynamics and hairpins on one baseline below the staff, with the words that go with them. */
+final class Dynamics {
+  private static final double WORDS = 1.8;
+  private static final double GAP = 0.5;
+  private static final double OPENING = 0.6;
+  private static final double SHORTEST = 1.2;
+
+  /** Words that belong to the dynamics (common practice). */
+  private static final ImmutableSet<String> DYNAMIC_WORDS =
+      ImmutableSet.of(
+          "cresc", "crescendo", "decresc", "decrescendo", "dim", "dimin", "diminuendo", "subito",
+          "sub", "più", "piu", "meno", "poco", "molto", "sempre", "mezza", "sotto", "al", "f", "p",
+          "ff", "pp", "mf", "mp", "fp", "forte", "piano", "morendo", "smorzando", "smorz",
+          "calando", "perdendosi");
+
+  private final Canvas canvas;
+  private final Frame frame;
+  private final PrintedPart part;
+
+  Dynamics(Canvas canvas, Frame frame, PrintedPart part) {
+    this.canvas = canvas;
+    this.frame = frame;
+    this.part = part;
+  }
+
+  /** A text of this row, from its left edge. */
+  private record Item(double left, double width, String text, boolean dynamic) {
+    double right() {
+      return left + width;
+    }
+  }
+
+  private record Hairpin(double left, double right, double open0, double open1) {}
+
+  /** The texts of the measures of a system, in order of time. */
+  static List<PrintedText> texts(PrintedPart part, Frame frame) {
+    double from = frame.from();
+    double to = frame.to();
+    List<PrintedText> texts = new ArrayList<>();
+    for (PrintedText text : part.texts()) {
+      double time = text.start().doubleValue();
+      if (time >= from - 1e-9 && time < to - 1e-9) {
+        texts.add(text);
+      }
+    }
+    return texts;
+  }
+
+  /** Whether a text stands below the staff. */
+  static boolean below(PrintedText text) {
+    if (text.kind() == PrintedText.Kind.DYNAMIC) {
+      return true;
+    }
+    if (text.kind() != PrintedText.Kind.WORDS) {
+      return false;
+    }
+    for (String word : Ascii.toLowerCase(text.text()).split("[ .,]+", -1)) {
+      if (!word.isEmpty() && !DYNAMIC_WORDS.contains(word)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  void draw() {
+    List<Item> items = items();
+    List<Hairpin> hairpins = hairpins(items);
+    if (items.isEmpty() && hairpins.isEmpty()) {
+      return;
+    }
+    double bottom = 4;
+    for (Item item : items) {
+      bottom = Math.max(bottom, canvas.skyline().bottom(item.left() - 0.2, item.right() + 0.2));
+    }
+    for (Hairpin hairpin : hairpins) {
+      bottom = Math.max(bottom, canvas.skyline().bottom(hairpin.left(), hairpin.right()) - 0.4);
+    }
+    double baseline = bottom + GAP + 1.5;
+    for (Item item : items) {
+      if (item.dynamic() && letters(item.text()).isPresent()) {
+        letters(item, baseline);
+      } else {
+        canvas.text(
+            Kind.DYNAMIC, "words", item.text(), item.left(), baseline, item.width(), WORDS * 0.7);
+      }
+    }
+    hairpins.forEach(hairpin -> hairpin(hairpin, baseline - 0.55));
+  }
+
+  private List<Item> items() {
+    List<Item> items = new ArrayList<>();
+    double free = Double.NEGATIVE_INFINITY;
+    for (PrintedText text : texts(part, frame)) {
+      if (!below(text)) {
+        continue;
+      }
+      boolean dynamic = text.kind() == PrintedText.Kind.DYNAMIC;
+      double width =
+          dynamic && letters(text.text()).isPresent()
+              ? width(text.text())
+              : TextWidth.of(text.text(), WORDS) * 0.92;
+      double head = frame.x(text.start().doubleValue());
+      double left = dynamic ? head + 0.6 - Math.min(width, 2.4) / 2 : head;
+      left = Math.max(free, left);
+      left = Math.min(left, Math.max(free, frame.system().width() - width));
+      items.add(new Item(left, width, text.text(), dynamic));
+      free = left + width + 0.5;
+    }
+    return items;
+  }
+
+  /** The letters of a dynamic; empty if one has no shape. */
+  private static Optional<List<Glyph>> letters(String text) {
+    List<Glyph> letters = new ArrayList<>();
+    for (char letter : text.toCharArray()) {
+      switch (letter) {
+        case 'p' -> letters.add(Glyph.DYNAMIC_P);
+        case 'm' -> letters.add(Glyph.DYNAMIC_M);
+        case 'f' -> letters.add(Glyph.DYNAMIC_F);
+        case 's' -> letters.add(Glyph.DYNAMIC_S);
+        case 'z' -> letters.add(Glyph.DYNAMIC_Z);
+        case 'r' -> letters.add(Glyph.DYNAMIC_R);
+        case 'n' -> letters.add(Glyph.DYNAMIC_N);
+        default -> {
+          return Optional.empty();
+        }
+      }
+    }
+    return letters.isEmpty() ? Optional.empty() : Optional.of(letters);
+  }
+
+  private static double width(String text) {
+    return letters(text).orElseThrow().stream().mapToDouble(Glyph::advance).sum();
+  }
+
+  private void letters(Item item, double baseline) {
+    double x = item.left();
+    for (Glyph letter : letters(item.text()).orElseThrow()) {
+      canvas.glyph(Kind.DYNAMIC, letter, x, baseline);
+      x += letter.advance();
+    }
+  }
+
+  private List<Hairpin> hairpins(List<Item> items) {
+    List<Hairpin> hairpins = new ArrayList<>();
+    double from = frame.from();
+    double to = frame.to();
+    for (Wedge wedge : part.wedges().stream().sorted(Comparator.comparing(Wedge::start)).toList()) {
+      double begin = wedge.start().doubleValue();
+      double end = wedge.end().doubleValue();
+      if (end <= from + 1e-9 || begin >= to - 1e-9) {
+        continue;
+      }
+      double left = begin < from - 1e-9 ? frame.left() + 0.3 : frame.x(begin);
+      double right = end >= to - 1e-9 ? frame.right() - 0.6 : frame.x(end) - 0.4;
+      for (Item item : items) {
+        if (item.left() <= left + 0.5 && item.right() + 0.3 > left) {
+          left = item.right() + 0.35;
+        } else if (item.left() > left && item.left() - 0.35 < right) {
+          right = Math.min(right, item.left() - 0.35);
+        }
+      }
+      for (Hairpin other : hairpins) {
+        if (other.left() < right && left < other.right() + 0.3) {
+          left = Math.max(left, other.right() + 0.3);
+        }
+      }
+      if (right - left < SHORTEST) {
+        right = Math.min(left + SHORTEST, frame.system().width());
+        double limit = right;
+        if (items.stream().anyMatch(item -> item.left() < limit && item.right() > right(limit))) {
+          continue;
+        }
+      }
+      double share0 = begin < from - 1e-9 ? 0.35 : 0;
+      double share1 = end > to + 1e-9 ? 0.65 : 1;
+      double open0 = OPENING * (wedge.louder() ? share0 : 1 - share0);
+      double open1 = OPENING * (wedge.louder() ? share1 : 1 - share1);
+      if (right > left) {
+        hairpins.add(new Hairpin(left, right, open0, open1));
+      }
+    }
+    return hairpins;
+  }
+
+  private static double right(double limit) {
+    return limit - SHORTEST;
+  }
+
+  private void hairpin(Hairpin hairpin, double y) {
+    canvas.path(
+        "hairpin",
+        "M%sL%sM%sL%s"
+            .formatted(
+                Canvas.point(hairpin.left(), y - hairpin.open0()),
+                Canvas.point(hairpin.right(), y - hairpin.open1()),
+                Canvas.point(hairpin.left(), y + hairpin.open0()),
+                Canvas.point(hairpin.right(), y + hairpin.open1())));
+    double open = Math.max(hairpin.open0(), hairpin.open1()) + EngravingDefaults.HAIRPIN / 2;
+    canvas.ink(Kind.HAIRPIN, new Box(hairpin.left(), y - open, hairpin.right(), y + open));
+  }
+}

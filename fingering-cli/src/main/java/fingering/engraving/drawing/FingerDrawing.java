@@ -1,0 +1,173 @@
+package fingering.engraving.drawing;
+
+import fingering.engraving.drawing.Frame.Spot;
+import fingering.engraving.drawing.Lane.Mark;
+import fingering.engraving.glyph.Box;
+import fingering.engraving.glyph.Glyph;
+import fingering.engraving.ink.Canvas;
+import fingering.engraving.ink.Kind;
+import fingering.page.svg.TextWidth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Draws fingers, string numerals, and the brackets of positions. */
+final class FingerDrawing {
+  private static final double GAP = 0.3;
+  private static final double NUMERAL_SCALE = 0.85;
+  private static final double TEXT = 1.5;
+  private static final double LABEL = 1.45;
+  private static final double HOOK = 0.7;
+
+  private final Canvas canvas;
+  private final Frame frame;
+
+  FingerDrawing(Canvas canvas, Frame frame) {
+    this.canvas = canvas;
+    this.frame = frame;
+  }
+
+  /** Draws the fingers of a lane at the notes, above or below all that is drawn so far. */
+  void fingers(Lane lane, boolean above, String style) {
+    canvas.raw("<g class=\"" + style + "\">");
+    for (Spot spot : frame.spots()) {
+      if (spot.chord().address().equals(spot.note().address())) {
+        chord(lane, spot, above);
+      }
+    }
+    canvas.raw("</g>");
+  }
+
+  private void chord(Lane lane, Spot spot, boolean above) {
+    List<Mark> marks = new ArrayList<>();
+    spot.chord()
+        .notes()
+        .forEach(
+            note -> Optional.ofNullable(lane.marks().get(note.address())).ifPresent(marks::add));
+    if (marks.isEmpty()) {
+      return;
+    }
+    double x = spot.columnX() + spot.column().middle(spot.chord());
+    // The finger of the lowest note is nearest to the staff above it, and farthest below.
+    for (int i = 0; i < marks.size(); i++) {
+      finger(marks.get(above ? i : marks.size() - 1 - i).finger(), x, above);
+    }
+    List<String> strings =
+        marks.stream().filter(Mark::showString).map(Mark::string).distinct().toList();
+    if (!strings.isEmpty()) {
+      numeral(String.join("/", strings), x, above);
+    }
+  }
+
+  private static Optional<Glyph> glyph(char sign) {
+    if (sign >= '0' && sign <= '5') {
+      return Optional.of(Glyph.values()[Glyph.FINGER_0.ordinal() + sign - '0']);
+    }
+    return switch (sign) {
+      case 'T', 't', '+' -> Optional.of(Glyph.THUMB);
+      case '°' -> Optional.of(Glyph.HARMONIC);
+      default -> Optional.empty();
+    };
+  }
+
+  private static double width(char sign) {
+    return glyph(sign).map(Glyph::advance).orElseGet(() -> TextWidth.of("" + sign, TEXT));
+  }
+
+  private void finger(String finger, double x, boolean above) {
+    double width = finger.chars().mapToDouble(c -> width((char) c)).sum();
+    double height = Glyph.FINGER_1.box().height();
+    double at = baseline(x - width / 2, x + width / 2, height, above);
+    double left = x - width / 2;
+    for (char sign : finger.toCharArray()) {
+      Optional<Glyph> glyph = glyph(sign);
+      if (glyph.isPresent()) {
+        double raise = glyph.get() == Glyph.HARMONIC ? height - glyph.get().box().height() : 0;
+        double bottom = glyph.get().box().bottom();
+        canvas.glyph(Kind.FINGER, glyph.get(), left - glyph.get().box().left(), at - bottom - raise);
+      } else {
+        canvas.text(Kind.FINGER, "mark", "" + sign, left, at, width(sign), height);
+      }
+      left += width(sign);
+    }
+  }
+
+  /** The baseline of something so high that clears everything. */
+  private double baseline(double left, double right, double height, boolean above) {
+    double reach = 0.06;
+    return above
+        ? canvas.skyline().top(left - reach, right + reach) - GAP
+        : canvas.skyline().bottom(left - reach, right + reach) + GAP + height;
+  }
+
+  private void numeral(String numeral, double x, boolean above) {
+    double height = Glyph.NUMERAL_I.box().height() * NUMERAL_SCALE;
+    double width = 0;
+    for (char sign : numeral.toCharArray()) {
+      width += numeralWidth(sign);
+    }
+    double at = baseline(x - width / 2, x + width / 2, height, above);
+    double left = x - width / 2;
+    for (char sign : numeral.toCharArray()) {
+      if (sign == '/') {
+        canvas.text(Kind.STRING, "mark", "/", left, at, numeralWidth(sign), height);
+      } else {
+        canvas.glyph(
+            Kind.STRING, sign == 'V' ? Glyph.NUMERAL_V : Glyph.NUMERAL_I, left, at, NUMERAL_SCALE);
+      }
+      left += numeralWidth(sign);
+    }
+  }
+
+  private static double numeralWidth(char sign) {
+    return sign == '/'
+        ? 0.6
+        : (sign == 'V' ? Glyph.NUMERAL_V : Glyph.NUMERAL_I).advance() * NUMERAL_SCALE;
+  }
+
+  /** Draws a bracket over every stay of the hand in a position other than the first. */
+  void positions(Lane lane) {
+    List<Spot> marked = new ArrayList<>();
+    for (Spot spot : frame.spots()) {
+      if (lane.marks().containsKey(spot.note().address())) {
+        marked.add(spot);
+      }
+    }
+    marked.sort(java.util.Comparator.comparingDouble(Spot::columnX));
+    for (int i = 0; i < marked.size(); ) {
+      Mark mark = mark(lane, marked.get(i));
+      int end = i;
+      while (end + 1 < marked.size()
+          && mark(lane, marked.get(end + 1)).position().equals(mark.position())) {
+        end++;
+      }
+      if (!mark.first()) {
+        bracket(mark.position(), marked.get(i), marked.get(end));
+      }
+      i = end + 1;
+    }
+  }
+
+  private static Mark mark(Lane lane, Spot spot) {
+    return java.util.Objects.requireNonNull(lane.marks().get(spot.note().address()));
+  }
+
+  private void bracket(String position, Spot first, Spot last) {
+    double left = first.columnX() - 0.3;
+    double width = TextWidth.bold(position, LABEL);
+    double right = Math.max(last.columnX() + 1.5, left + width + 0.4);
+    right = Math.min(right, frame.system().width());
+    double edge = canvas.skyline().top(left, right) - GAP;
+    canvas.text(Kind.POSITION, "position", position, left, edge - 0.1, width, LABEL * 0.72);
+    double y = edge - LABEL * 0.4;
+    double from = left + width + 0.25;
+    if (right - from > 0.5) {
+      canvas.path(
+          "line",
+          "M%sH%sV%s"
+              .formatted(Canvas.point(from, y), Canvas.n(right), Canvas.n(y + HOOK)));
+      canvas.ink(Kind.POSITION, new Box(from, y - 0.08, right, y + 0.08));
+      canvas.ink(Kind.POSITION, new Box(right - 0.08, y, right + 0.08, y + HOOK));
+    }
+  }
+}

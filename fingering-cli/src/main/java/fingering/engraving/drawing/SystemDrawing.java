@@ -1,0 +1,66 @@
+package fingering.engraving.drawing;
+
+import com.google.common.collect.ImmutableList;
+import fingering.engraving.ink.Canvas;
+import fingering.engraving.spacing.SystemShape;
+import fingering.music.PrintedPart;
+
+/**
+ * Draws a system from the notes outward: what stands nearer to the notes is drawn first, and
+ * everything after it is placed outside what is there.
+ */
+public final class SystemDrawing {
+  private final SystemShape shape;
+  private final Canvas canvas;
+
+  /**
+   * Draws a system.
+   *
+   * @param shape where its notes stand
+   * @param part what is printed
+   * @param times the times of all notes
+   * @param above the lanes above the staff
+   * @param below the lanes below it
+   */
+  public SystemDrawing(
+      SystemShape shape,
+      PrintedPart part,
+      Times times,
+      ImmutableList<Lane> above,
+      ImmutableList<Lane> below) {
+    this.shape = shape;
+    canvas = new Canvas(shape.width());
+    Frame frame = new Frame(shape);
+    new StaffDrawing(canvas, shape).draw();
+    new NoteDrawing(canvas, frame).draw();
+    SignDrawing signs = new SignDrawing(canvas, frame);
+    signs.near();
+    CurveDrawing curves = new CurveDrawing(canvas, frame, times);
+    curves.ties();
+    new TupletDrawing(canvas, frame).draw();
+    curves.slurs(part.slurs());
+    FingerDrawing fingers = new FingerDrawing(canvas, frame);
+    above.forEach(lane -> fingers.fingers(lane, true, "first"));
+    signs.over();
+    for (int i = 0; i < below.size(); i++) {
+      fingers.fingers(below.get(i), false, i == 0 ? "second" : "third");
+    }
+    new Dynamics(canvas, frame, part).draw();
+    above.forEach(fingers::positions);
+    TextDrawing texts = new TextDrawing(canvas, frame, part);
+    texts.number();
+    texts.endings();
+    texts.words();
+    texts.rehearsal();
+  }
+
+  /** Where its notes stand. */
+  public SystemShape shape() {
+    return shape;
+  }
+
+  /** What is drawn. */
+  public Canvas canvas() {
+    return canvas;
+  }
+}

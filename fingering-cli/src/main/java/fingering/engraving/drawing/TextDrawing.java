@@ -1,0 +1,196 @@
+package fingering.engraving.drawing;
+
+import fingering.engraving.glyph.Box;
+import fingering.engraving.glyph.EngravingDefaults;
+import fingering.engraving.glyph.Glyph;
+import fingering.engraving.ink.Canvas;
+import fingering.engraving.ink.Kind;
+import fingering.engraving.spacing.MeasureShape;
+import fingering.music.PrintedPart;
+import fingering.music.PrintedPart.Ending;
+import fingering.music.PrintedText;
+import fingering.page.svg.TextWidth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Draws tempo marks, words, rehearsal marks, endings and measure numbers above the staff. */
+final class TextDrawing {
+  private static final double WORDS = 1.9;
+  private static final double TEMPO = 2.0;
+  private static final double NUMBER = 1.3;
+  private static final double REHEARSAL = 2.0;
+  private static final double GAP = 0.5;
+  private static final double ENDING = 1.5;
+
+  private final Canvas canvas;
+  private final Frame frame;
+  private final PrintedPart part;
+
+  TextDrawing(Canvas canvas, Frame frame, PrintedPart part) {
+    this.canvas = canvas;
+    this.frame = frame;
+    this.part = part;
+  }
+
+  /** The number of the first measure, above the clef. */
+  void number() {
+    MeasureShape first = frame.system().measures().get(0);
+    String number = first.notes().measure().number();
+    if (!first.opens() || number.isEmpty() || number.equals("1") || number.equals("0")) {
+      return;
+    }
+    double width = TextWidth.of(number, NUMBER);
+    double y = canvas.skyline().top(0, width) - 0.4;
+    canvas.text(Kind.NUMBER, "number", number, 0, y, width, NUMBER * 0.72);
+  }
+
+  void endings() {
+    for (Ending ending : part.endings()) {
+      Optional<Double> left = Optional.empty();
+      double right = 0;
+      boolean starts = false;
+      boolean ends = false;
+      for (int i = 0; i < frame.system().measures().size(); i++) {
+        MeasureShape measure = frame.system().measures().get(i);
+        int index = measure.notes().measure().index();
+        if (index < ending.first() || index > ending.last()) {
+          continue;
+        }
+        if (left.isEmpty()) {
+          left = Optional.of(frame.system().places().get(i).left() + 0.2);
+          starts = index == ending.first() && measure.opens();
+        }
+        right = frame.system().places().get(i).bar() - 0.3;
+        ends = index == ending.last() && measure.closes();
+      }
+      if (left.isPresent()) {
+        ending(ending, left.get(), right, starts, ends && ending.closed());
+      }
+    }
+  }
+
+  private void ending(Ending ending, double left, double right, boolean starts, boolean closed) {
+    double y = canvas.skyline().top(left, right) - 2.2;
+    String start = starts ? "M%sV%s".formatted(Canvas.point(left, y + 1.8), Canvas.n(y)) : "M" + Canvas.point(left, y);
+    canvas.path(
+        "line", start + "H" + Canvas.n(right) + (closed ? "V" + Canvas.n(y + 1.8) : ""));
+    canvas.ink(Kind.ENDING, new Box(left, y - 0.08, right, y + 0.08));
+    if (starts) {
+      canvas.ink(Kind.ENDING, new Box(left - 0.08, y, left + 0.08, y + 1.8));
+      if (!ending.number().isEmpty()) {
+        String text = ending.number() + ".";
+        double width = TextWidth.of(text, ENDING);
+        canvas.text(Kind.ENDING, "ending", text, left + 0.4, y + 1.6, width, ENDING * 0.72);
+      }
+    }
+  }
+
+  void rehearsal() {
+    for (int i = 0; i < frame.system().measures().size(); i++) {
+      MeasureShape measure = frame.system().measures().get(i);
+      String mark = measure.notes().measure().rehearsal();
+      if (mark.isEmpty() || !measure.opens()) {
+        continue;
+      }
+      double width = TextWidth.bold(mark, REHEARSAL) + 0.8;
+      double left = i == 0 ? 0.4 : frame.system().places().get(i).left() - 0.4;
+      double bottom = canvas.skyline().top(left, left + width) - GAP;
+      double top = bottom - REHEARSAL * 1.15;
+      canvas.path(
+          "line",
+          "M%sH%sV%sH%sz"
+              .formatted(
+                  Canvas.point(left, top),
+                  Canvas.n(left + width),
+                  Canvas.n(bottom),
+                  Canvas.n(left)));
+      canvas.text(
+          Kind.WORDS, "rehearsal", mark, left + 0.4, bottom - 0.45, width - 0.8, REHEARSAL * 0.72);
+      canvas.ink(Kind.WORDS, new Box(left, top, left + width, bottom));
+    }
+  }
+
+  /** Words and tempo marks above the staff; those at one place are one line. */
+  void words() {
+    List<PrintedText> line = new ArrayList<>();
+    for (PrintedText text : Dynamics.texts(part, frame)) {
+      if (Dynamics.below(text)) {
+        continue;
+      }
+      if (!line.isEmpty() && line.get(0).start().compareTo(text.start()) != 0) {
+        line(line);
+        line = new ArrayList<>();
+      }
+      line.add(text);
+    }
+    if (!line.isEmpty()) {
+      line(line);
+    }
+  }
+
+  private record Piece(String style, String text, double width) {}
+
+  private void line(List<PrintedText> texts) {
+    double time = texts.get(0).start().doubleValue();
+    boolean tempo = texts.stream().anyMatch(text -> text.kind() == PrintedText.Kind.TEMPO);
+    List<Object> pieces = new ArrayList<>();
+    double width = 0;
+    for (PrintedText text : texts) {
+      Object piece =
+          switch (text.kind()) {
+            case TEMPO -> MetronomeSign.of(text.text(), TEMPO);
+            case JUMP -> text.text().equals("coda") ? Glyph.CODA : Glyph.SEGNO;
+            default -> {
+              boolean bold = tempo;
+              double wide =
+                  bold ? TextWidth.bold(text.text(), TEMPO) : TextWidth.of(text.text(), WORDS) * 0.92;
+              yield new Piece(bold ? "tempo" : "words", text.text(), wide);
+            }
+          };
+      pieces.add(piece);
+      width += width(piece) + (pieces.size() > 1 ? 0.7 : 0);
+    }
+    double x = start(time);
+    x = Math.max(0, Math.min(x, frame.system().width() - width));
+    double baseline = canvas.skyline().top(x, x + width) - GAP - 0.45;
+    for (Object piece : pieces) {
+      draw(piece, x, baseline);
+      x += width(piece) + 0.7;
+    }
+  }
+
+  /** A mark at the start of a measure stands over its time signature, or over the bar line. */
+  private double start(double time) {
+    int m = frame.measure(time);
+    MeasureShape measure = frame.system().measures().get(m);
+    boolean atStart = Math.abs(measure.notes().measure().start().doubleValue() - time) < 1e-9;
+    if (atStart && m == 0) {
+      return frame.system().header().stream()
+          .filter(sign -> sign.kind() == Kind.METER)
+          .mapToDouble(sign -> sign.box().left())
+          .min()
+          .orElse(frame.x(time));
+    }
+    return frame.x(time);
+  }
+
+  private static double width(Object piece) {
+    if (piece instanceof Glyph glyph) {
+      return glyph.width();
+    }
+    return piece instanceof MetronomeSign sign ? sign.width() : ((Piece) piece).width();
+  }
+
+  private void draw(Object piece, double x, double baseline) {
+    if (piece instanceof Glyph glyph) {
+      canvas.glyph(Kind.WORDS, glyph, x - glyph.box().left(), baseline - glyph.box().bottom());
+    } else if (piece instanceof MetronomeSign sign) {
+      sign.draw(canvas, x, baseline);
+    } else {
+      Piece text = (Piece) piece;
+      Kind kind = text.style().equals("tempo") ? Kind.TEMPO : Kind.WORDS;
+      canvas.text(kind, text.style(), text.text(), x, baseline, text.width(), WORDS * 0.74);
+    }
+  }
+}

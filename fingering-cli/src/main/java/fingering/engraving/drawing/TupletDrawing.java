@@ -1,0 +1,115 @@
+package fingering.engraving.drawing;
+
+import fingering.engraving.drawing.Frame.Spot;
+import fingering.engraving.glyph.Box;
+import fingering.engraving.glyph.EngravingDefaults;
+import fingering.engraving.glyph.Glyph;
+import fingering.engraving.ink.Canvas;
+import fingering.engraving.ink.Kind;
+import fingering.engraving.notes.Chord;
+import fingering.engraving.notes.MeasureNotes;
+import fingering.engraving.notes.Tuplet;
+import fingering.engraving.spacing.MeasureShape;
+import java.util.List;
+import java.util.Optional;
+
+/** Draws the numbers of tuplets, and brackets where no beam joins the notes. */
+final class TupletDrawing {
+  private static final double GAP = 0.35;
+  private static final double HOOK = 0.7;
+
+  /** After so many tuplets of one kind in a row, the number is not repeated. */
+  private final Canvas canvas;
+
+  private final Frame frame;
+
+  TupletDrawing(Canvas canvas, Frame frame) {
+    this.canvas = canvas;
+    this.frame = frame;
+  }
+
+  void draw() {
+    Optional<MeasureNotes> last = Optional.empty();
+    for (MeasureShape measure : frame.system().measures()) {
+      if (last.isPresent() && last.get() == measure.notes()) {
+        continue;
+      }
+      last = Optional.of(measure.notes());
+      for (Tuplet tuplet : measure.notes().tuplets()) {
+        List<Spot> spots =
+            tuplet.chords().stream().flatMap(chord -> frame.spot(chord).stream()).toList();
+        if (!spots.isEmpty()) {
+          draw(tuplet, spots);
+        }
+      }
+    }
+  }
+
+  private void draw(Tuplet tuplet, List<Spot> spots) {
+    boolean above = above(tuplet);
+    double left = spots.get(0).columnX() - 0.1;
+    Spot end = spots.get(spots.size() - 1);
+    double right = end.columnX() + 1.3;
+    double middle = (left + right) / 2;
+    if (tuplet.beamed()) {
+      middle = (frame.stem(spots.get(0)) + frame.stem(end)) / 2;
+    }
+    String number = Integer.toString(tuplet.number());
+    double width = width(number);
+    double from = tuplet.beamed() ? middle - width / 2 - 0.2 : left;
+    double to = tuplet.beamed() ? middle + width / 2 + 0.2 : right;
+    double height = Glyph.ITALIC_3.box().height();
+    double edge =
+        above
+            ? canvas.skyline().top(from, to) - GAP
+            : canvas.skyline().bottom(from, to) + GAP + height;
+    double baseline = edge;
+    number(number, middle - width / 2, baseline);
+    if (!tuplet.beamed()) {
+      bracket(left, right, middle, width, baseline - height / 2, above);
+    }
+  }
+
+  /** On the side of the stems. */
+  private static boolean above(Tuplet tuplet) {
+    long up =
+        tuplet.chords().stream().filter(chord -> !chord.rest()).filter(Chord::up).count();
+    long notes = tuplet.chords().stream().filter(chord -> !chord.rest()).count();
+    return notes == 0 || up * 2 >= notes;
+  }
+
+  private static double width(String number) {
+    return number.chars().mapToDouble(c -> figure((char) c).advance()).sum();
+  }
+
+  private static Glyph figure(char figure) {
+    return Glyph.values()[Glyph.ITALIC_0.ordinal() + figure - '0'];
+  }
+
+  private void number(String number, double left, double baseline) {
+    double x = left;
+    for (char figure : number.toCharArray()) {
+      canvas.glyph(Kind.TUPLET, figure(figure), x, baseline);
+      x += figure(figure).advance();
+    }
+  }
+
+  private void bracket(
+      double left, double right, double middle, double width, double y, boolean above) {
+    double hook = above ? y + HOOK : y - HOOK;
+    double gap = width / 2 + 0.3;
+    double thick = EngravingDefaults.TUPLET_BRACKET;
+    canvas.path(
+        "line",
+        "M%sV%sH%sM%sH%sV%s"
+            .formatted(
+                Canvas.point(left, hook),
+                Canvas.n(y),
+                Canvas.n(middle - gap),
+                Canvas.point(middle + gap, y),
+                Canvas.n(right),
+                Canvas.n(hook)));
+    canvas.ink(Kind.TUPLET, new Box(left, y - thick / 2, middle - gap, y + thick / 2));
+    canvas.ink(Kind.TUPLET, new Box(middle + gap, y - thick / 2, right, y + thick / 2));
+  }
+}

@@ -1,0 +1,5 @@
+/** Draws a system: staff, notes, beams, curves, fingers, words. */
+@NullMarked
+package fingering.engraving.drawing;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,11 @@
+package fingering.engraving.ink;
+
+import fingering.engraving.glyph.Box;
+
+/**
+ * A drawn thing, with the box around it.
+ *
+ * @param kind what it is
+ * @param box in staff spaces from the left end of the system and the top line of the staff
+ */
+public record Ink(Kind kind, Box box) {}

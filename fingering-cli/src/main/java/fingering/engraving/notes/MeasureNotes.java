@@ -1,0 +1,125 @@
+package fingering.engraving.notes;
+
+import com.google.common.collect.ImmutableList;
+import fingering.music.Clef;
+import fingering.music.Measure;
+import fingering.music.PrintedMeasure;
+import fingering.music.PrintedMeasure.ClefChange;
+import fingering.music.PrintedMeasure.KeyChange;
+import fingering.music.PrintedNote;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * The notes of a measure, sorted for drawing.
+ *
+ * @param measure the measure
+ * @param printed the same as printed
+ * @param columns the columns in order of time
+ * @param beams groups of chords under one beam or tremolo
+ * @param tuplets the tuplets
+ * @param voices the number of voices that have notes
+ */
+public record MeasureNotes(
+    Measure measure,
+    PrintedMeasure printed,
+    ImmutableList<Column> columns,
+    ImmutableList<BeamGroup> beams,
+    ImmutableList<Tuplet> tuplets,
+    int voices) {
+
+  /** Sorts the notes of a measure. */
+  public static MeasureNotes of(Measure measure, PrintedMeasure printed) {
+    Voices voices = new Voices(printed);
+    return new MeasureNotes(
+        measure,
+        printed,
+        columns(printed, voices.chords()),
+        voices.beams(),
+        voices.tuplets(),
+        voices.sounding());
+  }
+
+  /** The columns; every grace note has a column of its own before the notes that it leads to. */
+  private static ImmutableList<Column> columns(PrintedMeasure printed, List<Chord> chords) {
+    Map<BigFraction, List<List<Chord>>> byTime = new TreeMap<>();
+    for (Chord chord : chords) {
+      List<List<Chord>> at =
+          byTime.computeIfAbsent(chord.lead().onset(), onset -> new ArrayList<>(List.of(List.of())));
+      if (chord.grace()) {
+        at.add(at.size() - 1, List.of(chord));
+      } else {
+        List<Chord> main = new ArrayList<>(at.get(at.size() - 1));
+        main.add(chord);
+        at.set(at.size() - 1, main);
+      }
+    }
+    List<ClefChange> clefs = new ArrayList<>(printed.clefs());
+    List<KeyChange> keys = new ArrayList<>(printed.keys());
+    ImmutableList.Builder<Column> columns = ImmutableList.builder();
+    byTime.forEach(
+        (onset, groups) -> {
+          for (int i = 0; i < groups.size(); i++) {
+            if (!groups.get(i).isEmpty()) {
+              columns.add(
+                  new Column(
+                      onset,
+                      i + 1 < groups.size(),
+                      ImmutableList.copyOf(groups.get(i)),
+                      clef(clefs, onset),
+                      key(keys, onset)));
+            }
+          }
+        });
+    return columns.build();
+  }
+
+  private static Optional<Clef> clef(List<ClefChange> changes, BigFraction onset) {
+    Optional<Clef> last = Optional.empty();
+    while (!changes.isEmpty() && changes.get(0).onset().compareTo(onset) <= 0) {
+      last = Optional.of(changes.remove(0).clef());
+    }
+    return last;
+  }
+
+  private static Optional<KeyChange> key(List<KeyChange> changes, BigFraction onset) {
+    Optional<KeyChange> last = Optional.empty();
+    while (!changes.isEmpty() && changes.get(0).onset().compareTo(onset) <= 0) {
+      last = Optional.of(changes.remove(0));
+    }
+    return last;
+  }
+
+  /** Whether it has nothing but rests, no words and no signs: several may become one rest. */
+  public boolean silent() {
+    return !columns.isEmpty()
+        && printed.notes().stream().allMatch(note -> note.rest() && note.signs().isEmpty())
+        && printed.texts().isEmpty()
+        && printed.clefs().isEmpty()
+        && printed.keys().isEmpty()
+        && columns.size() == 1;
+  }
+
+  /** The clef after the last note. */
+  public Clef lastClef() {
+    return printed.clefs().isEmpty()
+        ? printed.clef()
+        : printed.clefs().get(printed.clefs().size() - 1).clef();
+  }
+
+  /** The key signature at the end: number of sharps, negative for flats. */
+  public int lastKey() {
+    return printed.keys().isEmpty()
+        ? measure.fifths()
+        : printed.keys().get(printed.keys().size() - 1).fifths();
+  }
+
+  /** The number of the notes that are not rests. */
+  public long sounding() {
+    return printed.notes().stream().filter(note -> !note.rest()).map(PrintedNote::address).count();
+  }
+}

@@ -1,27 +1,32 @@
 package fingering.engraving.glyph;
 
 import com.google.common.base.Ascii;
+import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import java.util.EnumSet;
 
 /**
  * A sign of music notation as a drawn shape: curves made for this program, not taken from a font,
  * in {@code glyphs.table}. Lengths are in staff spaces; y grows downward.
  *
- * <p>Origins are those of the SMuFL standard (from memory). x = 0 is the left edge, for every shape
- * but flags: there it is the left side of the stem. y = 0 is
+ * <p>Origins are those of the SMuFL standard (from memory). x = 0 is the left edge; for a flag that
+ * is the left side of the stem. y = 0 is
  *
  * <ul>
- *   <li>for a clef, the line that it names; for {@link #CLEF_8}, the baseline of the figure;
- *   <li>for a notehead and an accidental, the line or the middle of the space of the note;
- *   <li>for a whole rest, the line that it hangs from (the second from the top); for every other
+ *   <li>for a clef, the line that it names: G, F or C;
+ *   <li>for a notehead, an accidental or a dot, the line of the note or the middle of its space;
+ *   <li>for a whole rest, the line that it hangs from, the second from the top; for every other
  *       rest, the middle line;
- *   <li>for a flag, the end of the stem;
- *   <li>for figures and signs of a time signature, the middle of the sign, so that the figure above
- *       stands at the second line from the top and the one below at the second from the bottom;
- *   <li>for signs above and below notes, the edge that faces the note: the bottom edge of signs
- *       whose name ends in {@code ABOVE}, the top edge of those that end in {@code BELOW}, the
- *       middle of those that look the same above and below;
- *   <li>for letters, fingers, numerals, ornaments and everything else, the baseline or bottom edge.
+ *   <li>for a flag, the end of the stem. All flags of a shape lie between there and the head, each
+ *       0.75 below the one before, so a stem with three or more flags is made longer by 0.75 each
+ *       (unlike in SMuFL, where such flags reach beyond the end of a stem of usual length);
+ *   <li>for the signs of a time signature, their middle: the upper figure stands at the second line
+ *       from the top, the lower at the second from the bottom;
+ *   <li>for a staccato, a tenuto, an accent and a {@link #WAVE}, their middle;
+ *   <li>for a sign whose name ends in {@code BELOW}, the top edge;
+ *   <li>for {@link #ARPEGGIO}, the top edge: repeat it 1.0 further down each time;
+ *   <li>for everything else, the baseline or the bottom edge. Letters and notes of tempo marks
+ *       stand on the baseline; the tails of p and f and round edges hang below it.
  * </ul>
  */
 public enum Glyph {
@@ -138,9 +143,32 @@ public enum Glyph {
   ITALIC_6,
   ITALIC_7,
   ITALIC_8,
-  ITALIC_9;
+  ITALIC_9,
+
+  NOTE_HALF,
+  NOTE_QUARTER,
+  NOTE_8,
+  NOTE_16;
 
   private static final ImmutableMap<String, Outline> OUTLINES = Outline.all();
+  private static final ImmutableList<Glyph> TIME = range(TIME_0, TIME_9);
+  private static final ImmutableList<Glyph> FINGERS = range(FINGER_0, FINGER_5);
+  private static final ImmutableList<Glyph> ITALIC = range(ITALIC_0, ITALIC_9);
+
+  /** The figure of a time signature for a digit from 0 to 9. */
+  public static Glyph time(int digit) {
+    return TIME.get(digit);
+  }
+
+  /** The numeral of a finger from 1 to 4, of the open string (0), or 5. */
+  public static Glyph finger(int finger) {
+    return FINGERS.get(finger);
+  }
+
+  /** The italic figure, as for tuplets, for a digit from 0 to 9. */
+  public static Glyph italic(int digit) {
+    return ITALIC.get(digit);
+  }
 
   /** A short name for an element of a picture, such as {@code g-sharp}. */
   public String id() {
@@ -162,7 +190,7 @@ public enum Glyph {
     return box().width();
   }
 
-  /** Where the next sign of a row starts, such as the next figure of 12. */
+  /** Where the next sign of a row starts, such as the 2 of a 12, or the next {@link #WAVE}. */
   public double advance() {
     return outline().advance();
   }
@@ -186,6 +214,10 @@ public enum Glyph {
   /** The name of the row in the table. */
   String key() {
     return Ascii.toLowerCase(name()).replace('_', '-');
+  }
+
+  private static ImmutableList<Glyph> range(Glyph first, Glyph last) {
+    return ImmutableList.copyOf(EnumSet.range(first, last));
   }
 
   private Outline outline() {

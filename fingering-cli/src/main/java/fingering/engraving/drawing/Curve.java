@@ -15,7 +15,8 @@ import fingering.engraving.ink.Kind;
  * @param reach the distance of a control point from its end, as a share of the width
  */
 record Curve(double x0, double y0, double x1, double y1, double bend, double reach) {
-  private static final int SAMPLES = 24;
+  /** The most boxes that stand for a curve. */
+  private static final int MOST_BOXES = 80;
 
   double x(double t) {
     double c0 = x0 + (x1 - x0) * reach;
@@ -53,7 +54,7 @@ record Curve(double x0, double y0, double x1, double y1, double bend, double rea
                 control1(-half),
                 control0(-half),
                 Canvas.point(x0, y0)));
-    int pieces = Math.max(4, Math.min(SAMPLES, (int) (x1 - x0)));
+    int pieces = Math.max(8, Math.min(MOST_BOXES, (int) ((x1 - x0) * 2.5)));
     for (int i = 0; i < pieces; i++) {
       double a = (double) i / pieces;
       double b = (i + 1.0) / pieces;

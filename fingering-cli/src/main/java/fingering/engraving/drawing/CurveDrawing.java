@@ -23,10 +23,12 @@ final class CurveDrawing {
   private static final double SLUR_REACH = 0.3;
 
   /** White between a slur and what it passes. */
-  private static final double CLEAR = 0.35;
+  private static final double CLEAR = 0.4;
 
-  private static final double STEP = 0.2;
-  private static final int TRIES = 60;
+  private static final double STEP = 0.25;
+
+  /** What a space of height costs, compared with an end a space away from its note. */
+  private static final double BEND_COST = 0.7;
 
   private final Canvas canvas;
   private final Frame frame;
@@ -64,10 +66,12 @@ final class CurveDrawing {
     boolean above = tieAbove(known);
     double side = above ? -1 : 1;
     double y = known.y() + side * 0.62;
-    double x0 = from.map(spot -> spot.right() - 0.15).orElse(frame.left() + 0.1);
+    boolean atStem = known.chord().stemmed() && known.chord().up() == above;
+    double x0 =
+        from.map(spot -> spot.right() + (atStem ? 0.1 : -0.15)).orElse(frame.left() + 0.1);
     double x1 = to.map(spot -> spot.left() + 0.15).orElse(frame.right() - 0.2);
     if (from.isPresent() && from.get().note().value().dots() > 0) {
-      x0 += 0.2;
+      x0 = from.get().columnX() + from.get().column().right() + 0.05;
     }
     if (x1 - x0 < 1) {
       double middle = (x0 + x1) / 2;
@@ -171,50 +175,57 @@ final class CurveDrawing {
         : skyline.bottom(left, right);
   }
 
-  /** The flattest curve that passes everything between its ends; the ends move out if they must. */
+  /**
+   * The best curve that passes everything between its ends: flat, with its ends near the notes. For
+   * each height the ends are moved out no further than they must.
+   */
   private Curve fitted(double x0, double y0, double x1, double y1, boolean above) {
     double side = above ? -1 : 1;
     double length = x1 - x0;
     double least = Math.min(2.2, 0.7 + 0.09 * length);
-    double most = Math.max(least, Math.min(6, 0.28 * length + 0.8));
-    double left = y0;
-    double right = y1;
-    for (int i = 0; i < TRIES; i++) {
-      for (double bend = least; bend <= most; bend += STEP) {
-        Curve curve = new Curve(x0, left, x1, right, -side * bend, SLUR_REACH);
-        if (clear(curve, above, 0.06, 0.94)) {
-          return curve;
-        }
+    double most = Math.max(least, Math.min(5, 0.25 * length + 0.8));
+    Curve best = new Curve(x0, y0, x1, y1, -side * most, SLUR_REACH);
+    double lowest = Double.POSITIVE_INFINITY;
+    for (double bend = least; bend <= most + 1e-9; bend += STEP) {
+      Curve curve = new Curve(x0, y0, x1, y1, -side * bend, SLUR_REACH);
+      double[] lift = lift(curve, above);
+      double cost = (bend - least) * BEND_COST + lift[0] + lift[1];
+      if (cost < lowest - 1e-9) {
+        lowest = cost;
+        best = new Curve(x0, y0 + side * lift[0], x1, y1 + side * lift[1], -side * bend, SLUR_REACH);
       }
-      Curve highest = new Curve(x0, left, x1, right, -side * most, SLUR_REACH);
-      boolean first = clear(highest, above, 0.06, 0.5);
-      boolean second = clear(highest, above, 0.5, 0.94);
-      left += first ? 0 : side * STEP * 2;
-      right += second ? 0 : side * STEP * 2;
-      // Keep the slope of the ends within reason.
-      double steepest = 0.5 * length + 0.5;
-      if (Math.abs(left - right) > steepest) {
-        if ((left - right) * side > 0) {
-          right = left - side * steepest;
-        } else {
-          left = right - side * steepest;
-        }
+      if (lift[0] + lift[1] == 0) {
+        break;
       }
     }
-    return new Curve(x0, left, x1, right, -side * most, SLUR_REACH);
+    return best;
   }
 
-  private boolean clear(Curve curve, boolean above, double from, double to) {
-    int samples = Math.max(8, (int) ((curve.x1() - curve.x0()) * 2));
-    for (int i = 0; i <= samples; i++) {
-      double t = from + (to - from) * i / samples;
-      double x = curve.x(t);
-      double edge = edge(x - 0.1, x + 0.1, above);
-      double y = curve.y(t);
-      if (above ? y > edge - CLEAR * 0.8 : y < edge + CLEAR * 0.8) {
-        return false;
+  /** How far the left and the right end must move out so that a curve passes everything. */
+  private double[] lift(Curve curve, boolean above) {
+    int samples = Math.max(12, (int) ((curve.x1() - curve.x0()) * 2));
+    double left = 0;
+    double right = 0;
+    for (int half = 0; half < 2; half++) {
+      for (int i = 0; i <= samples; i++) {
+        double t = 0.02 + 0.96 * i / samples;
+        double x = curve.x(t);
+        double share = (x - curve.x0()) / (curve.x1() - curve.x0());
+        if ((share < 0.5) != (half == 0)) {
+          continue;
+        }
+        // Next to its ends a slur may come nearer to the notes that it starts and ends at.
+        double near = Math.min(1, Math.min(share, 1 - share) * (curve.x1() - curve.x0()) / 1.2);
+        double white = 0.12 + near * (CLEAR - 0.12);
+        double edge = edge(x - 0.12, x + 0.12, above);
+        double missing = above ? curve.y(t) - (edge - white) : edge + white - curve.y(t);
+        missing -= left * (1 - share) + right * share;
+        if (missing > 0) {
+          left += half == 0 ? missing / (1 - share) : 0;
+          right += half == 0 ? 0 : missing / share;
+        }
       }
     }
-    return true;
+    return new double[] {left, right};
   }
 }

@@ -152,11 +152,7 @@ final class Dynamics {
   }
 
   private void letters(Item item, double baseline) {
-    double x = item.left();
-    for (Glyph letter : letters(item.text()).orElseThrow()) {
-      canvas.glyph(Kind.DYNAMIC, letter, x, baseline);
-      x += letter.advance();
-    }
+    canvas.row(Kind.DYNAMIC, letters(item.text()).orElseThrow(), item.left(), baseline, 1);
   }
 
   private List<Hairpin> hairpins(List<Item> items) {

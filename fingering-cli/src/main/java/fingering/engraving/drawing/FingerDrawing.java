@@ -94,7 +94,7 @@ final class FingerDrawing {
 
   /** The baseline of something so high that clears everything. */
   private double baseline(double left, double right, double height, boolean above) {
-    double reach = 0.06;
+    double reach = 0.2;
     return above
         ? canvas.skyline().top(left - reach, right + reach) - GAP
         : canvas.skyline().bottom(left - reach, right + reach) + GAP + height;
@@ -110,7 +110,12 @@ final class FingerDrawing {
     double left = x - width / 2;
     for (char sign : numeral.toCharArray()) {
       if (sign == '/') {
-        canvas.text(Kind.STRING, "mark", "/", left, at, numeralWidth(sign), height);
+        canvas.path(
+            "line",
+            "M%sL%s"
+                .formatted(
+                    Canvas.point(left + 0.05, at), Canvas.point(left + 0.45, at - height)));
+        canvas.ink(Kind.STRING, new Box(left, at - height, left + 0.5, at));
       } else {
         canvas.glyph(
             Kind.STRING, sign == 'V' ? Glyph.NUMERAL_V : Glyph.NUMERAL_I, left, at, NUMERAL_SCALE);

@@ -5,6 +5,7 @@ import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.EngravingDefaults;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
+import fingering.engraving.ink.Ink;
 import fingering.engraving.ink.Kind;
 import fingering.engraving.notes.BeamGroup;
 import fingering.engraving.notes.Chord;
@@ -12,6 +13,7 @@ import fingering.engraving.notes.Chord.Layer;
 import fingering.engraving.spacing.ColumnShape;
 import fingering.engraving.spacing.HeadGlyphs;
 import fingering.engraving.spacing.MeasureShape;
+import fingering.engraving.spacing.Placed;
 import fingering.engraving.spacing.SystemShape.Places;
 import fingering.music.NoteAddress;
 import fingering.music.PrintedNote;
@@ -62,7 +64,7 @@ final class NoteDrawing {
       }
       for (int c = 0; c < measure.columns().size(); c++) {
         ColumnShape column = measure.columns().get(c);
-        StaffDrawing.place(canvas, column.signs(), places.columns().get(c));
+        signs(column, places.columns().get(c));
         for (Chord chord : column.column().chords()) {
           if (chord.rest()) {
             wholeRest(measure, places, chord);
@@ -73,6 +75,34 @@ final class NoteDrawing {
         }
       }
     }
+  }
+
+  private void signs(ColumnShape column, double x) {
+    for (Placed sign : column.signs()) {
+      double y = sign.y();
+      if (sign.kind() == Kind.REST) {
+        y += clearOfBeams(sign.box().moved(x, 0));
+      }
+      canvas.glyph(sign.kind(), sign.glyph(), sign.x() + x, y, sign.scale());
+    }
+  }
+
+  /** How far a rest under or over a beam has to move, in whole spaces. */
+  private double clearOfBeams(Box rest) {
+    double up = 0;
+    double down = 0;
+    for (Ink ink : canvas.inks()) {
+      Box box = ink.box();
+      if (ink.kind() == Kind.BEAM && box.left() < rest.right() && rest.left() < box.right()) {
+        boolean over = (box.top() + box.bottom()) / 2 < (rest.top() + rest.bottom()) / 2;
+        if (over) {
+          down = Math.max(down, Math.ceil(box.bottom() + 0.25 - rest.top()));
+        } else {
+          up = Math.max(up, Math.ceil(rest.bottom() + 0.25 - box.top()));
+        }
+      }
+    }
+    return down > 0 ? down : -up;
   }
 
   /** A rest of several measures: a bar with its number above. */
@@ -110,7 +140,12 @@ final class NoteDrawing {
       return;
     }
     double left = start(places);
-    double middle = (left + places.bar()) / 2 - Glyph.REST_WHOLE.width() / 2;
+    double right =
+        places.clef().stream()
+            .mapToDouble(sign -> sign.box().left())
+            .min()
+            .orElse(places.bar() - 0.2);
+    double middle = (left + right) / 2 - Glyph.REST_WHOLE.width() / 2;
     double y = chord.layer() == Layer.ALONE ? 1 : chord.layer() == Layer.UPPER ? -1 : 4;
     // Next to notes of another voice the rest stands at the start of the measure.
     boolean alone = measure.columns().size() == 1;

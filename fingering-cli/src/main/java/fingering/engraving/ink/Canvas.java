@@ -71,6 +71,19 @@ public final class Canvas {
     return box;
   }
 
+  /** Draws shapes in a row that count as one thing. */
+  public void row(Kind kind, java.util.List<Glyph> row, double left, double y, double scale) {
+    double x = left;
+    Box all = row.get(0).box().scaled(scale).moved(x, y);
+    for (Glyph glyph : row) {
+      used.add(glyph);
+      svg.use(glyph.id(), x * UNIT, y * UNIT, scale);
+      all = all.union(glyph.box().scaled(scale).moved(x, y));
+      x += glyph.advance() * scale;
+    }
+    ink(kind, all);
+  }
+
   /** Draws a line of some thickness, horizontal or vertical, as a filled rectangle. */
   public void bar(Kind kind, String style, double x1, double y1, double x2, double y2, double thick) {
     boolean level = y1 == y2;

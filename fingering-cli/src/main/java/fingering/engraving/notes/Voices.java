@@ -37,6 +37,10 @@ final class Voices {
     sounding = names.size();
     boolean cued =
         voices.keySet().size() > 1 && voices.values().stream().anyMatch(c -> c.lead().cue());
+    if (sounding > 0 && !cued) {
+      // The rests of a voice that is silent here belong to nobody who reads this part.
+      voices.keySet().retainAll(names);
+    }
     for (String voice : List.copyOf(voices.keySet())) {
       Layer layer = layer(voice, names, cued);
       List<Chord> fixed = fix(voices.get(voice), layer);

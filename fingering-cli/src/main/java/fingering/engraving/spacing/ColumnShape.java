@@ -91,9 +91,12 @@ public record ColumnShape(
 
     ColumnShape build() {
       Map<Chord, Double> offsets = offsets();
+      boolean same = sameRests();
       for (Chord chord : column.chords()) {
         if (chord.rest()) {
-          rest(chord);
+          if (!same || chord == column.chords().get(0)) {
+            rest(chord, same);
+          }
         } else {
           heads(chord, offsets.getOrDefault(chord, 0.0));
         }
@@ -218,13 +221,19 @@ public record ColumnShape(
       }
     }
 
-    private void rest(Chord chord) {
+    /** Whether all voices have the same rest: one is drawn for all. */
+    private boolean sameRests() {
+      return column.rests()
+          && column.chords().stream().map(chord -> chord.lead().value()).distinct().count() == 1;
+    }
+
+    private void rest(Chord chord, boolean alone) {
       PrintedNote note = chord.lead();
       if (note.value().wholeMeasure()) {
         return;
       }
       Glyph glyph = HeadGlyphs.rest(note);
-      double y = RestPlaces.y(column, chord);
+      double y = RestPlaces.y(column, chord, alone);
       signs.add(new Placed(Kind.REST, glyph, 0, y, chord.scale()));
       double x = glyph.width() + DOT_GAP;
       for (int dot = 0; dot < note.value().dots(); dot++) {

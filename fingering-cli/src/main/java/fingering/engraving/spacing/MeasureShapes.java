@@ -17,7 +17,7 @@ import java.util.Map;
 /** Spaces the columns of measures, and splits measures that are too wide for a system. */
 public final class MeasureShapes {
   /** The width that a quarter note gets. */
-  private static final double QUARTER = 3.3;
+  private static final double QUARTER = 3.9;
 
   /** The factor by which a note of twice the length gets more: a half 1.4 times a quarter. */
   private static final double DOUBLED = 1.4;

@@ -9,11 +9,15 @@ import fingering.engraving.glyph.Glyph;
 public final class RestPlaces {
   private RestPlaces() {}
 
-  /** The y of a rest's origin: in the middle of the staff, or away from the other voice. */
-  public static double y(Column column, Chord rest) {
+  /**
+   * The y of a rest's origin: in the middle of the staff, or away from the other voice.
+   *
+   * @param alone whether it stands for the rests of all voices
+   */
+  public static double y(Column column, Chord rest, boolean alone) {
     Glyph glyph = HeadGlyphs.rest(rest.lead());
     double middle = glyph == Glyph.REST_WHOLE ? 1 : 2;
-    if (rest.layer() == Layer.ALONE) {
+    if (alone || rest.layer() == Layer.ALONE) {
       return middle;
     }
     boolean up = rest.layer() == Layer.UPPER;

@@ -47,8 +47,8 @@ public record GlyphRow(ImmutableList<Placed> glyphs) {
   }
 
   /**
-   * A dynamic of the letters p, m, f, s, z, r and n, such as {@code mf} or {@code sfz}; empty if a
-   * text is empty or has other characters.
+   * A dynamic of the letters p, m, f, s, z, r and n, such as {@code mf} or {@code sfz}; empty if
+   * the text is empty or has other characters.
    */
   public static Optional<GlyphRow> dynamic(String text) {
     ImmutableList.Builder<Placed> placed = ImmutableList.builder();

@@ -11,7 +11,6 @@ import java.util.regex.Pattern;
  * absolute coordinates.
  */
 final class PathBox {
-  private static final Pattern GAP = Pattern.compile("[\\s,]*");
   private static final Pattern NUMBER = Pattern.compile("-?(?:\\d+(?:\\.\\d*)?|\\.\\d+)");
 
   private final String path;
@@ -102,7 +101,7 @@ final class PathBox {
     moveTo(toX, toY);
   }
 
-  /** Where the derivative of a cubic is 0, inside the curve; the start where it is not. */
+  /** The parameters where a cubic turns; 0, its start, where it does not. */
   private static double[] extrema(double p0, double p1, double p2, double p3) {
     double a = 3 * (p3 - 3 * p2 + 3 * p1 - p0);
     double b = 6 * (p2 - 2 * p1 + p0);
@@ -134,9 +133,8 @@ final class PathBox {
   }
 
   private void skipGap() {
-    Matcher gap = GAP.matcher(path).region(at, path.length());
-    if (gap.lookingAt()) {
-      at = gap.end();
+    while (at < path.length() && (path.charAt(at) == ' ' || path.charAt(at) == ',')) {
+      at++;
     }
   }
 }

@@ -2,6 +2,7 @@ package fingering.engraving;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
+import fingering.engraving.drawing.Circled;
 import fingering.engraving.drawing.Lane;
 import fingering.engraving.drawing.SystemDrawing;
 import fingering.engraving.drawing.Times;
@@ -16,25 +17,52 @@ import fingering.music.PrintedPart;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Draws a part as lines of music, with the fingers of plans at the notes. */
-public final class Engraver {
-  private Engraver() {}
+/**
+ * Draws a part as lines of music, with the fingers of plans at the notes.
+ *
+ * @param passage the music
+ * @param part the same as printed, with as many measures
+ * @param above the plans whose fingers stand above the staff; usually one
+ * @param below the plans whose fingers stand below the staff
+ * @param circles what to circle
+ */
+public record Engraver(
+    Passage passage,
+    PrintedPart part,
+    ImmutableList<Lane> above,
+    ImmutableList<Lane> below,
+    ImmutableList<Circled> circles) {
+
+  /** An engraver of a part without fingers. */
+  public static Engraver of(Passage passage, PrintedPart part) {
+    return new Engraver(
+        passage, part, ImmutableList.of(), ImmutableList.of(), ImmutableList.of());
+  }
+
+  /** The same with the fingers of a plan above the staff. */
+  public Engraver withAbove(Lane lane) {
+    return new Engraver(passage, part, ImmutableList.of(lane), below, circles);
+  }
+
+  /** The same with the fingers of plans below the staff. */
+  public Engraver withBelow(List<Lane> lanes) {
+    return new Engraver(passage, part, above, ImmutableList.copyOf(lanes), circles);
+  }
+
+  /** The same with rings around some things. */
+  public Engraver withCircles(List<Circled> circled) {
+    return new Engraver(passage, part, above, below, ImmutableList.copyOf(circled));
+  }
 
   /**
-   * Draws a part.
+   * Draws the part.
    *
-   * @param passage the music
-   * @param part the same as printed, with as many measures
-   * @param above the plan whose fingers stand above the staff; none or one
-   * @param below plans whose fingers stand below the staff
    * @param width of a line, in staff spaces
    */
-  public static ImmutableList<EngravedSystem> draw(
-      Passage passage,
-      PrintedPart part,
-      ImmutableList<Lane> above,
-      ImmutableList<Lane> below,
-      double width) {
+  public ImmutableList<EngravedSystem> draw(double width) {
+    if (part.measures().isEmpty()) {
+      return ImmutableList.of();
+    }
     List<MeasureNotes> notes = new ArrayList<>();
     for (int i = 0; i < part.measures().size(); i++) {
       notes.add(MeasureNotes.of(passage.measures().get(i), part.measures().get(i)));
@@ -44,7 +72,7 @@ public final class Engraver {
     Times times = new Times(notes);
     ImmutableList.Builder<EngravedSystem> systems = ImmutableList.builder();
     for (SystemShape shape : SystemBreaks.of(shapes, width)) {
-      systems.add(system(new SystemDrawing(shape, part, times, above, below)));
+      systems.add(system(new SystemDrawing(shape, part, times, above, below, circles)));
     }
     return systems.build();
   }

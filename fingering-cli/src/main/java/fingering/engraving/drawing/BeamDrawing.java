@@ -61,7 +61,14 @@ final class BeamDrawing {
   private Line line(BeamGroup group, List<Spot> spots, int beams, double scale) {
     boolean up = group.up();
     double side = up ? -1 : 1;
-    double length = (LEAST_STEM + Math.max(0, beams - 2) * STEP + (beams > 1 ? 0.25 : 0)) * scale;
+    int strokes =
+        group.chords().stream()
+            .filter(chord -> !chord.tremolo().paired())
+            .mapToInt(chord -> chord.tremolo().strokes())
+            .max()
+            .orElse(0);
+    double length =
+        (LEAST_STEM + (Math.max(0, beams - 2) + strokes) * STEP + (beams > 1 ? 0.25 : 0)) * scale;
     double x0 = frame.stem(spots.get(0));
     double x1 = frame.stem(spots.get(spots.size() - 1));
     double rise = rise(group, spots, x1 - x0);

@@ -4,7 +4,7 @@ import com.google.common.base.Ascii;
 import com.google.common.collect.ImmutableSet;
 import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.EngravingDefaults;
-import fingering.engraving.glyph.Glyph;
+import fingering.engraving.glyph.GlyphRow;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
 import fingering.music.PrintedPart;
@@ -42,13 +42,14 @@ final class Dynamics {
   }
 
   /** A text of this row, from its left edge. */
-  private record Item(double left, double width, String text, boolean dynamic) {
+  private record Item(double left, double width, String text, boolean dynamic, double time) {
     double right() {
       return left + width;
     }
   }
 
-  private record Hairpin(double left, double right, double open0, double open1) {}
+  private record Hairpin(
+      double left, double right, double open0, double open1, boolean lower, double time) {}
 
   /** The texts of the measures of a system, in order of time. */
   static List<PrintedText> texts(PrintedPart part, Frame frame) {
@@ -95,14 +96,25 @@ final class Dynamics {
     }
     double baseline = bottom + GAP + 1.5;
     for (Item item : items) {
-      if (item.dynamic() && letters(item.text()).isPresent()) {
-        letters(item, baseline);
+      canvas.at(item.time());
+      Optional<GlyphRow> letters =
+          item.dynamic() ? GlyphRow.dynamic(item.text()) : Optional.empty();
+      if (letters.isPresent()) {
+        canvas.row(Kind.DYNAMIC, letters.get(), item.left(), baseline, 1);
       } else {
         canvas.text(
             Kind.DYNAMIC, "words", item.text(), item.left(), baseline, item.width(), WORDS * 0.7);
       }
     }
-    hairpins.forEach(hairpin -> hairpin(hairpin, baseline - 0.55));
+    for (Hairpin hairpin : hairpins) {
+      canvas.at(hairpin.time());
+      double y = baseline - 0.55;
+      if (hairpin.lower()) {
+        y = Math.max(y, canvas.skyline().bottom(hairpin.left(), hairpin.right()) + OPENING + 0.3);
+      }
+      hairpin(hairpin, y);
+    }
+    canvas.at(Double.NaN);
   }
 
   private List<Item> items() {
@@ -114,45 +126,17 @@ final class Dynamics {
       }
       boolean dynamic = text.kind() == PrintedText.Kind.DYNAMIC;
       double width =
-          dynamic && letters(text.text()).isPresent()
-              ? width(text.text())
-              : TextWidth.of(text.text(), WORDS) * 0.92;
+          (dynamic ? GlyphRow.dynamic(text.text()) : Optional.<GlyphRow>empty())
+              .map(row -> row.box().width())
+              .orElseGet(() -> TextWidth.italic(text.text(), WORDS));
       double head = frame.x(text.start().doubleValue());
       double left = dynamic ? head + 0.6 - Math.min(width, 2.4) / 2 : head;
       left = Math.max(free, left);
       left = Math.min(left, Math.max(free, frame.system().width() - width));
-      items.add(new Item(left, width, text.text(), dynamic));
+      items.add(new Item(left, width, text.text(), dynamic, text.start().doubleValue()));
       free = left + width + 0.5;
     }
     return items;
-  }
-
-  /** The letters of a dynamic; empty if one has no shape. */
-  private static Optional<List<Glyph>> letters(String text) {
-    List<Glyph> letters = new ArrayList<>();
-    for (char letter : text.toCharArray()) {
-      switch (letter) {
-        case 'p' -> letters.add(Glyph.DYNAMIC_P);
-        case 'm' -> letters.add(Glyph.DYNAMIC_M);
-        case 'f' -> letters.add(Glyph.DYNAMIC_F);
-        case 's' -> letters.add(Glyph.DYNAMIC_S);
-        case 'z' -> letters.add(Glyph.DYNAMIC_Z);
-        case 'r' -> letters.add(Glyph.DYNAMIC_R);
-        case 'n' -> letters.add(Glyph.DYNAMIC_N);
-        default -> {
-          return Optional.empty();
-        }
-      }
-    }
-    return letters.isEmpty() ? Optional.empty() : Optional.of(letters);
-  }
-
-  private static double width(String text) {
-    return letters(text).orElseThrow().stream().mapToDouble(Glyph::advance).sum();
-  }
-
-  private void letters(Item item, double baseline) {
-    canvas.row(Kind.DYNAMIC, letters(item.text()).orElseThrow(), item.left(), baseline, 1);
   }
 
   private List<Hairpin> hairpins(List<Item> items) {
@@ -179,26 +163,22 @@ final class Dynamics {
           left = Math.max(left, other.right() + 0.3);
         }
       }
-      if (right - left < SHORTEST) {
-        right = Math.min(left + SHORTEST, frame.system().width());
-        double limit = right;
-        if (items.stream().anyMatch(item -> item.left() < limit && item.right() > right(limit))) {
-          continue;
-        }
+      // Where the dynamics leave no room, a hairpin goes below them.
+      boolean lower = right - left < SHORTEST;
+      if (lower) {
+        left = begin < from - 1e-9 ? frame.left() + 0.3 : frame.x(begin);
+        right = end >= to - 1e-9 ? frame.right() - 0.6 : frame.x(end) - 0.4;
+        right = Math.min(Math.max(right, left + SHORTEST), frame.system().width());
       }
       double share0 = begin < from - 1e-9 ? 0.35 : 0;
       double share1 = end > to + 1e-9 ? 0.65 : 1;
       double open0 = OPENING * (wedge.louder() ? share0 : 1 - share0);
       double open1 = OPENING * (wedge.louder() ? share1 : 1 - share1);
       if (right > left) {
-        hairpins.add(new Hairpin(left, right, open0, open1));
+        hairpins.add(new Hairpin(left, right, open0, open1, lower, begin));
       }
     }
     return hairpins;
-  }
-
-  private static double right(double limit) {
-    return limit - SHORTEST;
   }
 
   private void hairpin(Hairpin hairpin, double y) {

@@ -30,33 +30,53 @@ final class FingerDrawing {
   /** Draws the fingers of a lane at the notes, above or below all that is drawn so far. */
   void fingers(Lane lane, boolean above, String style) {
     canvas.raw("<g class=\"" + style + "\">");
-    for (Spot spot : frame.spots()) {
-      if (spot.chord().address().equals(spot.note().address())) {
-        chord(lane, spot, above);
+    for (Spot spot : chords()) {
+      List<Mark> marks = marks(lane, spot);
+      canvas.at(spot.time());
+      // The finger of the lowest note is nearest to the staff above it, and farthest below.
+      for (int i = 0; i < marks.size(); i++) {
+        finger(marks.get(above ? i : marks.size() - 1 - i).finger(), x(spot), above);
       }
     }
+    // After all fingers, so that a numeral does not push the next finger away.
+    for (Spot spot : chords()) {
+      List<String> strings =
+          marks(lane, spot).stream()
+              .filter(Mark::showString)
+              .map(Mark::string)
+              .distinct()
+              .toList();
+      if (!strings.isEmpty()) {
+        canvas.at(spot.time());
+        numeral(String.join("/", strings), x(spot), above);
+      }
+    }
+    canvas.at(Double.NaN);
     canvas.raw("</g>");
   }
 
-  private void chord(Lane lane, Spot spot, boolean above) {
+  /** The first note of each chord. */
+  private List<Spot> chords() {
+    List<Spot> chords = new ArrayList<>();
+    for (Spot spot : frame.spots()) {
+      if (spot.chord().address().equals(spot.note().address())) {
+        chords.add(spot);
+      }
+    }
+    return chords;
+  }
+
+  private static double x(Spot spot) {
+    return spot.columnX() + spot.column().middle(spot.chord());
+  }
+
+  private static List<Mark> marks(Lane lane, Spot spot) {
     List<Mark> marks = new ArrayList<>();
     spot.chord()
         .notes()
         .forEach(
             note -> Optional.ofNullable(lane.marks().get(note.address())).ifPresent(marks::add));
-    if (marks.isEmpty()) {
-      return;
-    }
-    double x = spot.columnX() + spot.column().middle(spot.chord());
-    // The finger of the lowest note is nearest to the staff above it, and farthest below.
-    for (int i = 0; i < marks.size(); i++) {
-      finger(marks.get(above ? i : marks.size() - 1 - i).finger(), x, above);
-    }
-    List<String> strings =
-        marks.stream().filter(Mark::showString).map(Mark::string).distinct().toList();
-    if (!strings.isEmpty()) {
-      numeral(String.join("/", strings), x, above);
-    }
+    return marks;
   }
 
   private static Optional<Glyph> glyph(char sign) {
@@ -159,7 +179,7 @@ final class FingerDrawing {
 
   private void bracket(String position, Spot first, Spot last) {
     double left = first.columnX() - 0.3;
-    double width = TextWidth.bold(position, LABEL);
+    double width = TextWidth.boldSerif(position, LABEL);
     double right = Math.max(last.columnX() + 1.5, left + width + 0.4);
     right = Math.min(right, frame.system().width());
     double edge = canvas.skyline().top(left, right) - GAP;

@@ -45,7 +45,7 @@ record MetronomeSign(Optional<Glyph> head, int flags, int dots, String text, dou
   }
 
   double width() {
-    return note() + TextWidth.of(text, size) * 0.95;
+    return note() + TextWidth.serif(text, size);
   }
 
   void draw(Canvas canvas, double x, double baseline) {
@@ -66,7 +66,7 @@ record MetronomeSign(Optional<Glyph> head, int flags, int dots, String text, dou
       }
     }
     double left = x + note();
-    double width = TextWidth.of(text, size) * 0.95;
+    double width = TextWidth.serif(text, size);
     if (!text.isEmpty()) {
       canvas.text(Kind.TEMPO, "metronome", text, left, baseline, width, size * 0.74);
     } else {

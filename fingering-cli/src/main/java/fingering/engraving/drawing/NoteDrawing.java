@@ -4,6 +4,7 @@ import fingering.engraving.drawing.Frame.Spot;
 import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.EngravingDefaults;
 import fingering.engraving.glyph.Glyph;
+import fingering.engraving.glyph.GlyphRow;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Ink;
 import fingering.engraving.ink.Kind;
@@ -64,6 +65,9 @@ final class NoteDrawing {
       }
       for (int c = 0; c < measure.columns().size(); c++) {
         ColumnShape column = measure.columns().get(c);
+        canvas.at(
+            measure.notes().measure().start().doubleValue()
+                + column.column().onset().doubleValue());
         signs(column, places.columns().get(c));
         for (Chord chord : column.column().chords()) {
           if (chord.rest()) {
@@ -73,6 +77,7 @@ final class NoteDrawing {
             stem(frame.spot(chord).orElseThrow());
           }
         }
+        canvas.at(Double.NaN);
       }
     }
   }
@@ -109,23 +114,20 @@ final class NoteDrawing {
   private void longRest(MeasureShape measure, Places places) {
     double left = start(places) + 1;
     double right = places.bar() - measure.notes().printed().end().ordinal() * 0.5 - 1;
-    canvas.bar(Kind.REST, "ink", left, 2, right, 2, 0.7);
-    canvas.bar(Kind.REST, "ink", left, 1, left, 3, EngravingDefaults.THIN_BAR_LINE);
-    canvas.bar(Kind.REST, "ink", right, 1, right, 3, EngravingDefaults.THIN_BAR_LINE);
-    String number = Integer.toString(measure.rests());
-    double width = 0;
-    for (char figure : number.toCharArray()) {
-      width += figure(figure).advance();
-    }
-    double x = (left + right - width) / 2;
-    for (char figure : number.toCharArray()) {
-      canvas.glyph(Kind.REST, figure(figure), x, -1.6);
-      x += figure(figure).advance();
-    }
+    double thin = EngravingDefaults.THIN_BAR_LINE / 2;
+    canvas.path(
+        "ink",
+        rectangle(left, 1.65, right, 2.35)
+            + rectangle(left - thin, 1, left + thin, 3)
+            + rectangle(right - thin, 1, right + thin, 3));
+    canvas.ink(Kind.REST, new Box(left - thin, 1, right + thin, 3));
+    GlyphRow number = GlyphRow.time(measure.rests());
+    canvas.row(Kind.NUMBER, number, (left + right - number.box().width()) / 2, -1.6, 1);
   }
 
-  private static Glyph figure(char figure) {
-    return Glyph.values()[Glyph.TIME_0.ordinal() + figure - '0'];
+  private static String rectangle(double left, double top, double right, double bottom) {
+    return "M%sH%sV%sH%sz"
+        .formatted(Canvas.point(left, top), Canvas.n(right), Canvas.n(bottom), Canvas.n(left));
   }
 
   private static double start(Places places) {
@@ -210,7 +212,8 @@ final class NoteDrawing {
 
   /** Where an unbeamed stem ends. Stems of notes on ledger lines reach the middle line. */
   static double tip(Chord chord) {
-    double more = Math.max(0, chord.flags() - 2) * MORE_FLAGS;
+    int strokes = chord.tremolo().paired() || chord.flags() == 0 ? 0 : chord.tremolo().strokes();
+    double more = (Math.max(0, chord.flags() - 2) + strokes) * MORE_FLAGS;
     double length = (STEM_LENGTH + more) * chord.scale();
     if (chord.up()) {
       double tip = chord.top() - length;

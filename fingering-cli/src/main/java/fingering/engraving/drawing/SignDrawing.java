@@ -39,6 +39,7 @@ final class SignDrawing {
       if (chord.rest() || !chord.address().equals(spot.note().address())) {
         continue;
       }
+      canvas.at(spot.time());
       boolean above = chord.layer() == Layer.ALONE ? !chord.up() : chord.layer() == Layer.UPPER;
       // The side of the heads, unless another voice is there.
       boolean atHeads = above != chord.up();
@@ -136,6 +137,7 @@ final class SignDrawing {
       if (!chord.address().equals(spot.note().address())) {
         continue;
       }
+      canvas.at(spot.time());
       for (Sign sign : OVER) {
         if (!chord.has(sign)) {
           continue;

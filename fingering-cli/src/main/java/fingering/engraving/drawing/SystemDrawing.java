@@ -21,13 +21,15 @@ public final class SystemDrawing {
    * @param times the times of all notes
    * @param above the lanes above the staff
    * @param below the lanes below it
+   * @param circles what to circle
    */
   public SystemDrawing(
       SystemShape shape,
       PrintedPart part,
       Times times,
       ImmutableList<Lane> above,
-      ImmutableList<Lane> below) {
+      ImmutableList<Lane> below,
+      ImmutableList<Circled> circles) {
     this.shape = shape;
     canvas = new Canvas(shape.width());
     Frame frame = new Frame(shape);
@@ -52,6 +54,7 @@ public final class SystemDrawing {
     texts.endings();
     texts.words();
     texts.rehearsal();
+    new CircleDrawing(canvas).draw(circles);
   }
 
   /** Where its notes stand. */

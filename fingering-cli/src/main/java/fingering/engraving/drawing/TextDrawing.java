@@ -40,7 +40,7 @@ final class TextDrawing {
     if (!first.opens() || number.isEmpty() || number.equals("1") || number.equals("0")) {
       return;
     }
-    double width = TextWidth.of(number, NUMBER);
+    double width = TextWidth.serif(number, NUMBER);
     double y = canvas.skyline().top(0, width) - 0.4;
     canvas.text(Kind.NUMBER, "number", number, 0, y, width, NUMBER * 0.72);
   }
@@ -80,7 +80,7 @@ final class TextDrawing {
       canvas.ink(Kind.ENDING, new Box(left - 0.08, y, left + 0.08, y + 1.8));
       if (!ending.number().isEmpty()) {
         String text = ending.number() + ".";
-        double width = TextWidth.of(text, ENDING);
+        double width = TextWidth.serif(text, ENDING);
         canvas.text(Kind.ENDING, "ending", text, left + 0.4, y + 1.6, width, ENDING * 0.72);
       }
     }
@@ -93,7 +93,7 @@ final class TextDrawing {
       if (mark.isEmpty() || !measure.opens()) {
         continue;
       }
-      double width = TextWidth.bold(mark, REHEARSAL) + 0.8;
+      double width = TextWidth.boldSerif(mark, REHEARSAL) + 0.8;
       double left = i == 0 ? 0.4 : frame.system().places().get(i).left() - 0.4;
       double bottom = canvas.skyline().top(left, left + width) - GAP;
       double top = bottom - REHEARSAL * 1.15;
@@ -133,6 +133,7 @@ final class TextDrawing {
 
   private void line(List<PrintedText> texts) {
     double time = texts.get(0).start().doubleValue();
+    canvas.at(time);
     boolean tempo = texts.stream().anyMatch(text -> text.kind() == PrintedText.Kind.TEMPO);
     List<Object> pieces = new ArrayList<>();
     double width = 0;
@@ -144,7 +145,7 @@ final class TextDrawing {
             default -> {
               boolean bold = tempo;
               double wide =
-                  bold ? TextWidth.bold(text.text(), TEMPO) : TextWidth.of(text.text(), WORDS) * 0.92;
+                  bold ? TextWidth.boldSerif(text.text(), TEMPO) : TextWidth.italic(text.text(), WORDS);
               yield new Piece(bold ? "tempo" : "words", text.text(), wide);
             }
           };
@@ -158,6 +159,7 @@ final class TextDrawing {
       draw(piece, x, baseline);
       x += width(piece) + 0.7;
     }
+    canvas.at(Double.NaN);
   }
 
   /** A mark at the start of a measure stands over its time signature, or over the bar line. */

@@ -3,7 +3,7 @@ package fingering.engraving.drawing;
 import fingering.engraving.drawing.Frame.Spot;
 import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.EngravingDefaults;
-import fingering.engraving.glyph.Glyph;
+import fingering.engraving.glyph.GlyphRow;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
 import fingering.engraving.notes.Chord;
@@ -18,7 +18,6 @@ final class TupletDrawing {
   private static final double GAP = 0.35;
   private static final double HOOK = 0.7;
 
-  /** After so many tuplets of one kind in a row, the number is not repeated. */
   private final Canvas canvas;
 
   private final Frame frame;
@@ -54,17 +53,17 @@ final class TupletDrawing {
     if (tuplet.beamed()) {
       middle = (frame.stem(spots.get(0)) + frame.stem(end)) / 2;
     }
-    String number = Integer.toString(tuplet.number());
-    double width = width(number);
+    GlyphRow number = GlyphRow.italic(tuplet.number());
+    double width = number.box().width();
     double from = tuplet.beamed() ? middle - width / 2 - 0.2 : left;
     double to = tuplet.beamed() ? middle + width / 2 + 0.2 : right;
-    double height = Glyph.ITALIC_3.box().height();
+    double height = number.box().height();
     double edge =
         above
             ? canvas.skyline().top(from, to) - GAP
             : canvas.skyline().bottom(from, to) + GAP + height;
     double baseline = edge;
-    number(number, middle - width / 2, baseline);
+    canvas.row(Kind.TUPLET, number, middle - width / 2, baseline, 1);
     if (!tuplet.beamed()) {
       bracket(left, right, middle, width, baseline - height / 2, above);
     }
@@ -76,22 +75,6 @@ final class TupletDrawing {
         tuplet.chords().stream().filter(chord -> !chord.rest()).filter(Chord::up).count();
     long notes = tuplet.chords().stream().filter(chord -> !chord.rest()).count();
     return notes == 0 || up * 2 >= notes;
-  }
-
-  private static double width(String number) {
-    return number.chars().mapToDouble(c -> figure((char) c).advance()).sum();
-  }
-
-  private static Glyph figure(char figure) {
-    return Glyph.values()[Glyph.ITALIC_0.ordinal() + figure - '0'];
-  }
-
-  private void number(String number, double left, double baseline) {
-    double x = left;
-    for (char figure : number.toCharArray()) {
-      canvas.glyph(Kind.TUPLET, figure(figure), x, baseline);
-      x += figure(figure).advance();
-    }
   }
 
   private void bracket(

@@ -3,6 +3,7 @@ package fingering.engraving.ink;
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
+import fingering.engraving.glyph.GlyphRow;
 import fingering.page.svg.Svg;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -20,6 +21,7 @@ public final class Canvas {
   private final Svg svg = new Svg();
   private final Skyline skyline;
   private final List<Ink> inks = new ArrayList<>();
+  private double time = Double.NaN;
   private final Set<Glyph> used = EnumSet.noneOf(Glyph.class);
 
   /**
@@ -46,6 +48,11 @@ public final class Canvas {
     return used;
   }
 
+  /** Sets the time that everything drawn from now on belongs to; NaN for no time. */
+  public void at(double newTime) {
+    time = newTime;
+  }
+
   /** The elements of the picture. */
   public String svg() {
     return svg.toString();
@@ -53,7 +60,7 @@ public final class Canvas {
 
   /** Records a thing that is drawn, without drawing it. */
   public void ink(Kind kind, Box box) {
-    inks.add(new Ink(kind, box));
+    inks.add(new Ink(kind, box, time));
     skyline.add(box);
   }
 
@@ -71,17 +78,16 @@ public final class Canvas {
     return box;
   }
 
-  /** Draws shapes in a row that count as one thing. */
-  public void row(Kind kind, java.util.List<Glyph> row, double left, double y, double scale) {
-    double x = left;
-    Box all = row.get(0).box().scaled(scale).moved(x, y);
-    for (Glyph glyph : row) {
-      used.add(glyph);
-      svg.use(glyph.id(), x * UNIT, y * UNIT, scale);
-      all = all.union(glyph.box().scaled(scale).moved(x, y));
-      x += glyph.advance() * scale;
+  /** Draws shapes in a row, which count as one thing, from its left edge. */
+  public Box row(Kind kind, GlyphRow row, double left, double y, double scale) {
+    double x = left - row.box().left() * scale;
+    for (GlyphRow.Placed placed : row.glyphs()) {
+      used.add(placed.glyph());
+      svg.use(placed.glyph().id(), (x + placed.x() * scale) * UNIT, y * UNIT, scale);
     }
-    ink(kind, all);
+    Box box = row.box().scaled(scale).moved(x, y);
+    ink(kind, box);
+    return box;
   }
 
   /** Draws a line of some thickness, horizontal or vertical, as a filled rectangle. */
@@ -112,7 +118,7 @@ public final class Canvas {
    */
   public Box text(
       Kind kind, String style, String text, double left, double baseline, double width, double size) {
-    svg.text(style, left * UNIT, baseline * UNIT, text);
+    svg.text(style, left * UNIT, baseline * UNIT, width * UNIT, text);
     Box box = new Box(left, baseline - size, left + width, baseline + size * 0.3);
     ink(kind, box);
     return box;

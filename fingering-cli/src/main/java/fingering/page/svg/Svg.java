@@ -109,6 +109,17 @@ public final class Svg {
             .formatted(style, number(x), number(y), escaped(words)));
   }
 
+  /**
+   * Adds a text that is set to an exact width in any typeface, from its left edge.
+   *
+   * @param width in the unit of the picture
+   */
+  public Svg text(String style, double x, double y, double width, String words) {
+    return raw(
+        "<text class=\"%s\" x=\"%s\" y=\"%s\" textLength=\"%s\" lengthAdjust=\"spacingAndGlyphs\">%s</text>"
+            .formatted(style, number(x), number(y), number(width), escaped(words)));
+  }
+
   /** Adds a shape defined elsewhere, moved to a point. */
   public Svg use(String id, double x, double y) {
     return raw("<use href=\"#%s\" x=\"%s\" y=\"%s\"/>".formatted(id, number(x), number(y)));

@@ -1,0 +1,65 @@
+package fingering.engraving.drawing;
+
+import fingering.engraving.glyph.Box;
+import fingering.engraving.ink.Canvas;
+import fingering.engraving.ink.Ink;
+import fingering.engraving.ink.Kind;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Draws rings around things that are drawn already, as a pencil would. */
+final class CircleDrawing {
+  private static final double AROUND = 0.35;
+
+  /** Half an ellipse drawn as one cubic curve: the share of the height that its handles need. */
+  private static final double HANDLE = 4.0 / 3;
+
+  private final Canvas canvas;
+
+  CircleDrawing(Canvas canvas) {
+    this.canvas = canvas;
+  }
+
+  void draw(Iterable<Circled> circles) {
+    List<Ink> inks = canvas.inks();
+    Set<Box> drawn = new HashSet<>();
+    for (Circled circle : circles) {
+      for (Kind kind : circle.kinds()) {
+        Optional<Box> box =
+            inks.stream()
+                .filter(ink -> ink.kind() == kind && Math.abs(ink.time() - circle.time()) < 1e-6)
+                .map(Ink::box)
+                .reduce(Box::union);
+        if (box.isPresent()) {
+          if (drawn.add(box.get())) {
+            ring(box.get());
+          }
+          break;
+        }
+      }
+    }
+  }
+
+  private void ring(Box box) {
+    // An ellipse around a box is wider than the box by about 1.4; a flat one looks like pencil.
+    double x = (box.left() + box.right()) / 2;
+    double y = (box.top() + box.bottom()) / 2;
+    double rx = box.width() / 2 * 1.15 + AROUND + 0.2;
+    double ry = box.height() / 2 * 1.15 + AROUND;
+    double handle = ry * HANDLE;
+    canvas.path(
+        "ring",
+        "M%sC%s %s %sC%s %s %sz"
+            .formatted(
+                Canvas.point(x - rx, y),
+                Canvas.point(x - rx, y - handle),
+                Canvas.point(x + rx, y - handle),
+                Canvas.point(x + rx, y),
+                Canvas.point(x + rx, y + handle),
+                Canvas.point(x - rx, y + handle),
+                Canvas.point(x - rx, y)));
+    canvas.ink(Kind.CIRCLE, new Box(x - rx, y - ry, x + rx, y + ry));
+  }
+}

@@ -51,6 +51,8 @@ module fingering.core {
   exports fingering.verdict;
 
   // The tables beside these classes are read by fingering.tables.Table.
+  opens fingering.engraving.glyph to
+      fingering.tables;
   opens fingering.musicxml.words to
       fingering.tables;
   opens fingering.playability.check to

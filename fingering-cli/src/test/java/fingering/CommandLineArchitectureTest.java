@@ -35,7 +35,7 @@ class CommandLineArchitectureTest {
     layeredArchitecture()
         .consideringOnlyDependenciesInLayers()
         .layer("svg")
-        .definedBy("fingering.page.svg")
+        .definedBy("fingering.svg")
         .layer("staff")
         .definedBy("fingering.page.staff")
         .layer("check")

@@ -5,7 +5,7 @@ import com.google.common.collect.ImmutableMap;
 import fingering.page.staff.Engraver;
 import fingering.page.staff.Lane;
 import fingering.page.staff.Strip;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import java.util.List;
 
 /** A self-contained HTML page of an audition: what is asked for, and each piece with its music. */

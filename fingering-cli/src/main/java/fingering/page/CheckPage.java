@@ -7,7 +7,7 @@ import fingering.check.CheckVerdict;
 import fingering.check.CheckedFile;
 import fingering.check.ReportOptions;
 import fingering.check.Spool;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import fingering.playability.Difficulty;
 import fingering.playability.FindingKind;
 import fingering.playability.ScoreCheck;

@@ -4,7 +4,7 @@ import fingering.check.CheckTally;
 import fingering.check.CheckedFile;
 import fingering.check.FindingGroup;
 import fingering.check.ReportOptions;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import fingering.playability.Difficulty;
 import fingering.playability.Forces;
 import fingering.playability.PartCheck;

@@ -1,7 +1,7 @@
 package fingering.page;
 
 import com.google.common.collect.ImmutableList;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import fingering.practice.Circle;
 import java.util.Optional;
 

@@ -1,6 +1,6 @@
 package fingering.page;
 
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.RuleCost;

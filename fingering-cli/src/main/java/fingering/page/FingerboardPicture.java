@@ -1,7 +1,7 @@
 package fingering.page;
 
 import fingering.fingerboard.Placement;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.tables.Instrument;

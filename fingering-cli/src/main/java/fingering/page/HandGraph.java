@@ -3,7 +3,7 @@ package fingering.page;
 import fingering.fingerboard.Frame;
 import fingering.music.Measure;
 import fingering.music.Passage;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;

@@ -1,7 +1,7 @@
 package fingering.page;
 
 import fingering.music.Place;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 
 /** Names of places in the part, as links where the page contains the music. */
 final class MeasureLinks {

@@ -1,7 +1,7 @@
 package fingering.page;
 
 import com.google.common.collect.ImmutableMap;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import java.util.List;
 
 /** The frame of every page: head, links to its sections, and the warning at the end. */

@@ -2,7 +2,7 @@ package fingering.page;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import java.util.List;
 
 /** A self-contained HTML page for the practice of a plan. */

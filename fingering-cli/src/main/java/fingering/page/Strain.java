@@ -1,7 +1,7 @@
 package fingering.page;
 
 import fingering.music.Moment;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import fingering.plan.Plan;
 import java.util.LinkedHashMap;
 import java.util.Map;

@@ -2,7 +2,7 @@ package fingering.page;
 
 import fingering.page.staff.Strip;
 import fingering.page.staff.Strip.Piece;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 
 /**
  * The strip of music in a page. Its pieces wrap like words. Each carries clef, key and positions to

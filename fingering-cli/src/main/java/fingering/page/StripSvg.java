@@ -6,8 +6,8 @@ import fingering.page.staff.Lane;
 import fingering.page.staff.StaffStyle;
 import fingering.page.staff.Strip;
 import fingering.page.staff.Strip.Piece;
-import fingering.page.svg.Svg;
-import fingering.page.svg.TextWidth;
+import fingering.svg.Svg;
+import fingering.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -5,7 +5,7 @@ import fingering.fingerboard.RingingStrings;
 import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.page.staff.Lane.Direction;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.tables.OpenString;

@@ -3,6 +3,6 @@
  * Each page is a single self-contained file.
  *
  * <p>Depends on the library, {@link fingering.check}, {@link fingering.page.staff} and {@link
- * fingering.page.svg}, but not on options. No method takes or returns null unless it says so.
+ * fingering.svg}, but not on options. No method takes or returns null unless it says so.
  */
 package fingering.page;

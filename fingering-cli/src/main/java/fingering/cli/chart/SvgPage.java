@@ -1,6 +1,6 @@
 package fingering.cli.chart;
 
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import java.util.Locale;
 
 /** Builds an SVG picture from elements. Lengths are in millimetres. */

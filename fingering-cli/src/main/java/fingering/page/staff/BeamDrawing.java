@@ -2,7 +2,7 @@ package fingering.page.staff;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.Doubles;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import java.util.List;
 
 /** Draws beams, and sets the lengths of their stems. */

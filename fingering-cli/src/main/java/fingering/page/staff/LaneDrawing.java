@@ -1,8 +1,8 @@
 package fingering.page.staff;
 
 import fingering.page.staff.Column.Cell;
-import fingering.page.svg.Svg;
-import fingering.page.svg.TextWidth;
+import fingering.svg.Svg;
+import fingering.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

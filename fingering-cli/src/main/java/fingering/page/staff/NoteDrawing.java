@@ -4,7 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.music.NoteAddress;
 import fingering.music.PrintedNote;
 import fingering.music.PrintedNote.Sign;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;

@@ -1,7 +1,7 @@
 package fingering.page.staff;
 
 import fingering.music.Clef;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import fingering.tables.Pitch;
 
 /** Draws clef, key signature and time signature. */

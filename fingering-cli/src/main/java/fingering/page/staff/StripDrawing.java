@@ -7,7 +7,7 @@ import fingering.music.PrintedNote;
 import fingering.music.PrintedPart;
 import fingering.music.PrintedPart.Slur;
 import fingering.page.staff.Strip.Piece;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import fingering.tables.Pitch;
 import java.util.ArrayList;
 import java.util.HashMap;

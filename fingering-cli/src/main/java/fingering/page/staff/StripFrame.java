@@ -6,8 +6,8 @@ import fingering.music.PrintedMeasure.Bar;
 import fingering.music.PrintedPart;
 import fingering.music.PrintedPart.Ending;
 import fingering.music.PrintedPart.Wedge;
-import fingering.page.svg.Svg;
-import fingering.page.svg.TextWidth;
+import fingering.svg.Svg;
+import fingering.svg.TextWidth;
 import java.util.List;
 
 /** Draws everything around the notes: staff, bar lines, clef and key, text and dynamics. */

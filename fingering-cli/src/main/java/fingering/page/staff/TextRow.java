@@ -1,6 +1,6 @@
 package fingering.page.staff;
 
-import fingering.page.svg.TextWidth;
+import fingering.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 

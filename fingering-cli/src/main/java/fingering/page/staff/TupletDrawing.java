@@ -1,7 +1,7 @@
 package fingering.page.staff;
 
 import fingering.music.PrintedNote;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

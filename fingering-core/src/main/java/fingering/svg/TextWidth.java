@@ -1,4 +1,4 @@
-package fingering.page.svg;
+package fingering.svg;
 
 import com.google.common.base.CharMatcher;
 

@@ -9,7 +9,7 @@ import fingering.engraving.spacing.MeasureShape;
 import fingering.music.PrintedPart;
 import fingering.music.PrintedPart.Ending;
 import fingering.music.PrintedText;
-import fingering.page.svg.TextWidth;
+import fingering.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

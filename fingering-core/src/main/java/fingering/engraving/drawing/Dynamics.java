@@ -10,7 +10,7 @@ import fingering.engraving.ink.Kind;
 import fingering.music.PrintedPart;
 import fingering.music.PrintedPart.Wedge;
 import fingering.music.PrintedText;
-import fingering.page.svg.TextWidth;
+import fingering.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

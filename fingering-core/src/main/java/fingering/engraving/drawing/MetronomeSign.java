@@ -4,7 +4,7 @@ import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
-import fingering.page.svg.TextWidth;
+import fingering.svg.TextWidth;
 import java.util.Optional;
 
 /**

@@ -4,7 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.glyph.GlyphRow;
-import fingering.page.svg.Svg;
+import fingering.svg.Svg;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;

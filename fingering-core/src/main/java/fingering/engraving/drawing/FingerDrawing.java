@@ -6,7 +6,7 @@ import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
-import fingering.page.svg.TextWidth;
+import fingering.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

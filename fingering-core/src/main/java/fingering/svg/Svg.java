@@ -1,4 +1,4 @@
-package fingering.page.svg;
+package fingering.svg;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -3,4 +3,4 @@
  *
  * <p>Depends on no other package. No method takes or returns null unless it says so.
  */
-package fingering.page.svg;
+package fingering.svg;

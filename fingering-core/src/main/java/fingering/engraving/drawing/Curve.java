@@ -16,7 +16,7 @@ import fingering.engraving.ink.Kind;
  */
 record Curve(double x0, double y0, double x1, double y1, double bend, double reach) {
   /** The most boxes that stand for a curve. */
-  private static final int MOST_BOXES = 80;
+  private static final int MOST_BOXES = 120;
 
   double x(double t) {
     double c0 = x0 + (x1 - x0) * reach;
@@ -54,7 +54,7 @@ record Curve(double x0, double y0, double x1, double y1, double bend, double rea
                 control1(-half),
                 control0(-half),
                 Canvas.point(x0, y0)));
-    int pieces = Math.max(8, Math.min(MOST_BOXES, (int) ((x1 - x0) * 2.5)));
+    int pieces = Math.max(16, Math.min(MOST_BOXES, (int) ((x1 - x0) * 5)));
     for (int i = 0; i < pieces; i++) {
       double a = (double) i / pieces;
       double b = (i + 1.0) / pieces;

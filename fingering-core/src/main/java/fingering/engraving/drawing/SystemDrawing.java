@@ -36,9 +36,9 @@ public final class SystemDrawing {
     new StaffDrawing(canvas, shape).draw();
     new NoteDrawing(canvas, frame).draw();
     SignDrawing signs = new SignDrawing(canvas, frame);
-    signs.near();
     CurveDrawing curves = new CurveDrawing(canvas, frame, times);
     curves.ties();
+    signs.near();
     new TupletDrawing(canvas, frame).draw();
     curves.slurs(part.slurs());
     FingerDrawing fingers = new FingerDrawing(canvas, frame);

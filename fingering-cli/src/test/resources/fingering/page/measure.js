@@ -56,7 +56,7 @@
   for (let node = walk.nextNode(); node; node = walk.nextNode()) {
     const parent = node.parentElement;
     if (!node.data.trim() || parent.closest('svg') || parent.closest('.skip')
-        || parent.closest('.advice thead')
+        || parent.closest('.wide thead')
         || (parent.closest('details:not([open])') && !parent.closest('summary'))) continue;
     const range = document.createRange();
     range.selectNodeContents(node);

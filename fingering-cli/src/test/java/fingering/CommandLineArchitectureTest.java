@@ -57,7 +57,7 @@ class CommandLineArchitectureTest {
         .whereLayer("view")
         .mayOnlyAccessLayers("check")
         .whereLayer("template")
-        .mayOnlyAccessLayers("view")
+        .mayOnlyAccessLayers("check", "view")
         .whereLayer("page")
         .mayOnlyAccessLayers("svg", "staff", "check", "view", "template")
         .whereLayer("cli")

@@ -133,7 +133,7 @@ public final class CheckPage implements CheckReport {
         .add(new Section("meaning", text("check.meaning")));
     return new PageHead(
         title,
-        ImmutableList.of(several ? counted(tally.total()) : verdict),
+        ImmutableList.of(several ? severities(tally.total()) : verdict),
         ImmutableList.of(
             text("check.level", CheckVerdict.players(options.level()), options.level().name())),
         new Section(first, text("skip.findings")),
@@ -141,7 +141,7 @@ public final class CheckPage implements CheckReport {
   }
 
   /** The number of findings of each severity, in words. */
-  private static String counted(Map<Severity, Integer> counts) {
+  private static String severities(Map<Severity, Integer> counts) {
     return text(
         "check.found",
         counts.entrySet().stream()

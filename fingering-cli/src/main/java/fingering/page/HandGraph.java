@@ -38,17 +38,22 @@ final class HandGraph {
   private static final int NUMBERS = 14;
   private static final double LABEL = 11;
 
-  private final Comparison comparison;
   private final Passage passage;
+
+  /** The plans in which the hand moves. */
+  private final List<Plan> plans;
+
+  private final boolean named;
   private final List<BitSet> shown = new ArrayList<>();
   private final double furthest;
 
   HandGraph(Comparison comparison) {
-    this.comparison = comparison;
     passage = comparison.passage();
-    comparison.plans().forEach(plan -> shown.add(ShownMoments.of(plan)));
+    plans = comparison.plans().stream().filter(plan -> plan.shifts() > 0).toList();
+    named = comparison.plans().size() > 1;
+    plans.forEach(plan -> shown.add(ShownMoments.of(plan)));
     furthest =
-        comparison.plans().stream()
+        plans.stream()
             .flatMap(plan -> plan.grips().stream())
             .mapToDouble(grip -> millimetres(grip.frame()))
             .max()
@@ -66,7 +71,7 @@ final class HandGraph {
 
   /** The height of the name of a plan, which is not drawn if it is the only one. */
   private double title() {
-    return comparison.plans().size() > 1 ? TITLE : 0;
+    return named ? TITLE : 0;
   }
 
   private double lane() {
@@ -74,7 +79,7 @@ final class HandGraph {
   }
 
   private int height() {
-    return (int) Math.ceil(lane() * comparison.plans().size()) + NUMBERS;
+    return (int) Math.ceil(lane() * plans.size()) + NUMBERS;
   }
 
   /** The panels; none if the hand never moves. */
@@ -93,7 +98,7 @@ final class HandGraph {
   private BitSet moving() {
     int first = passage.measures().get(0).index();
     BitSet moving = new BitSet();
-    for (Plan plan : comparison.plans()) {
+    for (Plan plan : plans) {
       for (PlannedNote note : plan.notes()) {
         if (note.shift() && note.moment() > 0) {
           int to = note.note().place().measureIndex() - first;
@@ -110,7 +115,7 @@ final class HandGraph {
     Svg svg = new Svg();
     double y = 0;
     List<String> words = new ArrayList<>();
-    for (int i = 0; i < comparison.plans().size(); i++) {
+    for (int i = 0; i < plans.size(); i++) {
       words.add(lane(svg, i, time, y));
       y += lane();
     }
@@ -124,7 +129,7 @@ final class HandGraph {
   }
 
   private String lane(Svg svg, int index, PanelTime time, double top) {
-    Plan plan = comparison.plans().get(index);
+    Plan plan = plans.get(index);
     double hand = top + title();
     double base = hand + HAND;
     if (title() > 0) {

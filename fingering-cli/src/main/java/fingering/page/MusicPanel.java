@@ -19,7 +19,6 @@ import java.util.regex.Pattern;
 final class MusicPanel {
   private static final Engraver ENGRAVER = new PlainEngraver();
 
-  /** The ring around the letter of a plan that has none, because it is the only one. */
   private static final Pattern EMPTY_RING =
       Pattern.compile("<text class=\"key\"[^>]*></text><circle class=\"o\"[^>]*/>");
 
@@ -49,12 +48,28 @@ final class MusicPanel {
   /** The music in pieces, for a picture of it alone. */
   static Strip engraved(Passage passage, PrintedPart printed, ImmutableList<Lane> lanes) {
     Strip strip = ENGRAVER.engrave(passage, printed, lanes);
+    return lanes.size() == 1 && lanes.get(0).key().isEmpty() ? withoutKey(strip) : strip;
+  }
+
+  /** The only plan has no letter: neither a ring around it, nor a space before its marks. */
+  private static Strip withoutKey(Strip strip) {
     return new Strip(
         strip.shapes(),
         EMPTY_RING.matcher(strip.heads()).replaceAll(""),
         strip.height(),
         strip.margin(),
-        strip.pieces());
+        strip.pieces().stream()
+            .map(
+                piece ->
+                    new Piece(
+                        piece.measure(),
+                        piece.number(),
+                        piece.first(),
+                        piece.width(),
+                        piece.head(),
+                        piece.body(),
+                        piece.words().replace(":  ", ": ")))
+            .collect(ImmutableList.toImmutableList()));
   }
 
   private static HtmlContent html(Strip strip, String prefix, boolean first) {

@@ -70,7 +70,7 @@ public final class PageOutput {
     ImmutableListMultimap.Builder<String, String> lines = ImmutableListMultimap.builder();
     for (Plan plan : comparison.plans()) {
       if (!plan.brief().demands().isEmpty()) {
-        lines.putAll(plan.name(), DemandsText.lines(plan, comparer, true));
+        lines.putAll(plan.name(), DemandsText.lines(plan, comparer, false));
       }
     }
     return lines.build();

@@ -37,7 +37,7 @@
     });
   };
   for (const text of document.querySelectorAll('svg text')) {
-    if (text.closest('defs')) continue;
+    if (text.closest('defs') || text.closest('details:not([open])')) continue;
     const piece = text.closest('.piece');
     // Heads of pieces within a row lie under the piece before them.
     if (piece && text.closest('.head') && !begins.has(piece)) continue;

@@ -40,6 +40,10 @@ class CommandLineArchitectureTest {
         .definedBy("fingering.page.staff")
         .layer("check")
         .definedBy("fingering.check")
+        .layer("view")
+        .definedBy("fingering.page.view")
+        .layer("template")
+        .definedBy("fingering.page.template")
         .layer("page")
         .definedBy("fingering.page")
         .layer("cli")
@@ -50,8 +54,12 @@ class CommandLineArchitectureTest {
         .mayOnlyAccessLayers("svg")
         .whereLayer("check")
         .mayNotAccessAnyLayer()
+        .whereLayer("view")
+        .mayOnlyAccessLayers("check")
+        .whereLayer("template")
+        .mayOnlyAccessLayers("check", "view")
         .whereLayer("page")
-        .mayOnlyAccessLayers("svg", "staff", "check")
+        .mayOnlyAccessLayers("svg", "staff", "check", "view", "template")
         .whereLayer("cli")
         .mayNotBeAccessedByAnyLayer()
         .check(PROGRAM);
@@ -111,6 +119,30 @@ class CommandLineArchitectureTest {
         .should(ACCESS_STANDARD_STREAMS)
         .orShould()
         .callMethod(System.class, "exit", int.class)
+        .check(PROGRAM);
+  }
+
+  @Test
+  void templatesAreFilledOnlyByPages() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages("fingering.page", "fingering.page.view", "fingering.page.template")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("gg.jte..", "fingering.page.template")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void onlyTheMusicPanelKnowsTheEngraver() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("fingering.page.staff")
+        .and()
+        .doNotHaveSimpleName("MusicPanel")
+        .should()
+        .dependOnClassesThat()
+        .haveSimpleNameEndingWith("Engraver")
         .check(PROGRAM);
   }
 

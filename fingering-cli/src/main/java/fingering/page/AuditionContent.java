@@ -2,24 +2,25 @@ package fingering.page;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.PrintedPart;
+import fingering.page.view.SkillTable;
 import fingering.plan.Comparison;
 
 /**
  * The content of the page of an audition.
  *
  * @param title the title, not empty
- * @param heading the verdict, and what the plans are made for
- * @param columns the column heads of the table of what is asked for
- * @param rows its rows; empty if nothing is asked for
+ * @param answer the verdict, a sentence each
+ * @param about what the plans are made for
+ * @param asked what is asked for
  * @param pieces the pieces
  * @param problems why the other pieces cannot be planned; may be empty
  * @param care the warnings about tempo and strain
  */
 public record AuditionContent(
     String title,
-    ImmutableList<String> heading,
-    ImmutableList<String> columns,
-    ImmutableList<ImmutableList<String>> rows,
+    ImmutableList<String> answer,
+    ImmutableList<String> about,
+    SkillTable asked,
     ImmutableList<Piece> pieces,
     ImmutableList<String> problems,
     String care) {

@@ -1,19 +1,30 @@
 package fingering.page;
 
-import com.google.common.collect.ImmutableMap;
+import static fingering.page.view.PageText.text;
+
+import com.google.common.collect.ImmutableList;
 import fingering.check.CheckReport;
 import fingering.check.CheckTally;
 import fingering.check.CheckVerdict;
 import fingering.check.CheckedFile;
 import fingering.check.ReportOptions;
 import fingering.check.Spool;
-import fingering.svg.Svg;
+import fingering.page.template.JtecheckGenerated;
+import fingering.page.template.JtescoreGenerated;
+import fingering.page.view.CheckedScore;
+import fingering.page.view.PageHead;
+import fingering.page.view.PageHead.Section;
+import fingering.page.view.Term;
 import fingering.playability.Difficulty;
 import fingering.playability.FindingKind;
 import fingering.playability.ScoreCheck;
 import fingering.playability.Severity;
+import gg.jte.Content;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -24,10 +35,6 @@ import java.util.stream.Collectors;
  * but is complete last, so the sections of the scores wait in a temporary file.
  */
 public final class CheckPage implements CheckReport {
-  private static final String CARE =
-      "Players and their teachers have the last word. Playing can cause pain: where the hand has to"
-          + " stretch or hurry, stop if it hurts, rest, and ask a teacher or a clinician.";
-
   private final ReportOptions options;
   private final Consumer<String> output;
   private final Spool scores = new Spool();
@@ -39,6 +46,26 @@ public final class CheckPage implements CheckReport {
   public CheckPage(ReportOptions options, Consumer<String> output) {
     this.options = options;
     this.output = output;
+  }
+
+  /** Passes characters on. */
+  private static final class Parts extends Writer {
+    private final Consumer<String> output;
+
+    Parts(Consumer<String> output) {
+      this.output = output;
+    }
+
+    @Override
+    public void write(char[] characters, int from, int length) {
+      output.accept(new String(characters, from, length));
+    }
+
+    @Override
+    public void flush() {}
+
+    @Override
+    public void close() {}
   }
 
   @Override
@@ -57,82 +84,79 @@ public final class CheckPage implements CheckReport {
     check
         .parts()
         .forEach(part -> options.shown(part).forEach(finding -> kinds.add(finding.kind())));
-    scores.add(new CheckedScoreHtml(options, count, file, check).html());
+    CheckedScore score = CheckedScore.of(file, check, options, count);
+    scores.add(Templates.text(out -> JtescoreGenerated.render(out, Templates.PLAIN, score)));
   }
 
   @Override
   public void end(CheckTally tally) {
+    boolean several = tally.lines().size() != 1;
+    ImmutableList.Builder<CheckedScore.Row> table = ImmutableList.builder();
+    if (several) {
+      int number = 0;
+      for (CheckTally.Line line : tally.lines()) {
+        table.add(CheckedScore.Row.of(line, ++number));
+      }
+    }
+    Content waiting = out -> scores.drainTo(out::writeContent);
+    try (Writer parts = new BufferedWriter(new Parts(output))) {
+      Templates.write(
+          out ->
+              JtecheckGenerated.render(
+                  out,
+                  Templates.PLAIN,
+                  head(tally, several),
+                  PageStyle.sheet(),
+                  tally.refused(),
+                  several,
+                  table.build(),
+                  waiting,
+                  terms()),
+          parts);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private PageHead head(CheckTally tally, boolean several) {
     String title =
-        tally.lines().size() == 1 ? tally.lines().get(0).title() : tally.lines().size() + " scores";
-    String players =
-        "Checked for %s (level %s)."
-            .formatted(CheckVerdict.players(options.level()), options.level().name());
-    String found = several(tally) ? counted(tally.total()) : verdict;
-    PageFrame html =
-        new PageFrame(
-            title + ": can it be played?",
-            List.of(found, players),
-            CheckStyle.sheet(),
-            new PageFrame.SkipLink("Skip to the findings", several(tally) ? "scores" : "s1"),
-            sections(tally));
+        several
+            ? text("check.title-several", tally.lines().size())
+            : text("check.title", tally.lines().get(0).title());
+    String first = several ? "scores" : CheckedScore.id(1);
+    ImmutableList.Builder<Section> sections = ImmutableList.builder();
     if (!tally.refused().isEmpty()) {
-      html.section("refused", "Not checked");
-      html.raw("<ul class=\"file\">");
-      tally.refused().forEach(line -> html.raw("<li>").raw(Svg.escaped(line)).raw("</li>"));
-      html.raw("</ul>\n");
-      html.endSection();
+      sections.add(new Section("refused", text("check.refused")));
     }
-    if (several(tally)) {
-      html.section("scores", "All scores");
-      html.raw(CheckedScoreHtml.table(tally));
-      html.endSection();
-    }
-    output.accept(html.take());
-    scores.drainTo(output);
-    explain(html);
-    output.accept(html.end(CARE));
-  }
-
-  private static boolean several(CheckTally tally) {
-    return tally.lines().size() != 1;
-  }
-
-  private static ImmutableMap<String, String> sections(CheckTally tally) {
-    ImmutableMap.Builder<String, String> sections = ImmutableMap.builder();
-    if (!tally.refused().isEmpty()) {
-      sections.put("refused", "Not checked");
-    }
-    return (several(tally)
-            ? sections.put("scores", "All scores")
-            : sections.put("s1", "The findings"))
-        .put("meaning", "What it means")
-        .buildOrThrow();
+    sections
+        .add(new Section(first, several ? text("check.scores") : text("check.findings")))
+        .add(new Section("meaning", text("check.meaning")));
+    return new PageHead(
+        title,
+        ImmutableList.of(several ? severities(tally.total()) : verdict),
+        ImmutableList.of(
+            text("check.level", CheckVerdict.players(options.level()), options.level().name())),
+        new Section(first, text("skip.findings")),
+        sections.build());
   }
 
   /** The number of findings of each severity, in words. */
-  private static String counted(Map<Severity, Integer> counts) {
-    return counts.entrySet().stream()
-        .map(count -> count.getValue() + " " + count.getKey().label())
-        .collect(Collectors.joining(", ", "Found: ", "."));
+  private static String severities(Map<Severity, Integer> counts) {
+    return text(
+        "check.found",
+        counts.entrySet().stream()
+            .map(count -> count.getValue() + " " + count.getKey().label())
+            .collect(Collectors.joining(", ")));
   }
 
-  private void explain(PageFrame html) {
-    html.section("meaning", "What it means");
-    html.raw("<dl>");
-    explain(html, "Unplayable", "Cannot be played as written.");
-    explain(html, "Risky", "Players at this level may not manage it reliably.");
-    explain(
-        html,
-        "Worth knowing",
-        "Playable, but the arranger may want to know, or to make the part clearer.");
-    explain(html, "Difficulty, 1 to 10", Difficulty.EXPLANATION);
-    kinds.forEach(kind -> explain(html, kind.title(), kind.explanation()));
-    html.raw("</dl>");
-    html.endSection();
-  }
-
-  private static void explain(PageFrame html, String term, String explanation) {
-    html.raw("<dt>").raw(Svg.escaped(term)).raw("</dt><dd>");
-    html.raw(Svg.escaped(explanation)).raw("</dd>");
+  private ImmutableList<Term> terms() {
+    ImmutableList.Builder<Term> terms = ImmutableList.builder();
+    terms
+        .add(new Term(text("check.unplayable"), text("check.unplayable-means")))
+        .add(new Term(text("check.risky"), text("check.risky-means")))
+        .add(new Term(text("check.notable"), text("check.notable-means")))
+        .add(new Term(text("check.grades"), Difficulty.EXPLANATION));
+    kinds.forEach(kind -> terms.add(new Term(kind.title(), kind.explanation())));
+    return terms.build();
   }
 }

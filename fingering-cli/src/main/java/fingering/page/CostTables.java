@@ -1,6 +1,11 @@
 package fingering.page;
 
-import fingering.svg.Svg;
+import static fingering.page.view.PageText.text;
+
+import com.google.common.collect.ImmutableList;
+import fingering.page.view.Costs;
+import fingering.page.view.Figures;
+import fingering.page.view.PlaceLink;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.RuleCost;
@@ -11,11 +16,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.ToIntFunction;
 
-/** Tables of the costs of plans, by rule and by measure. */
+/** Plans in figures, and their costs by rule and by measure. */
 final class CostTables {
   private static final int HARDEST = 6;
+
+  /** The number of styles of bars. */
+  private static final int STYLES = 3;
+
+  private static final String NONE = "–";
 
   private final Comparison comparison;
 
@@ -24,7 +35,7 @@ final class CostTables {
   }
 
   /** Points of each measure, by the index of the measure in the part. */
-  static Map<Integer, Long> byMeasure(Plan plan) {
+  private static Map<Integer, Long> byMeasure(Plan plan) {
     Map<Integer, Long> costs = new TreeMap<>();
     for (Charge charge : plan.charges()) {
       int measure = plan.passage().moments().get(charge.moment()).place().measureIndex();
@@ -33,57 +44,71 @@ final class CostTables {
     return costs;
   }
 
-  private String head(String first) {
-    StringBuilder head = new StringBuilder("<thead><tr><th scope=\"col\">" + first + "</th>");
-    for (int i = 0; i < comparison.plans().size(); i++) {
-      head.append("<th scope=\"col\">");
-      head.append(Svg.escaped(Lanes.name(i, comparison.plans().get(i).name()))).append("</th>");
-    }
-    return head.append("</tr></thead>").toString();
+  private <T> ImmutableList<T> each(Function<Plan, T> value) {
+    return comparison.plans().stream().map(value).collect(ImmutableList.toImmutableList());
   }
 
-  private Iterable<RuleCost> rules() {
+  /**
+   * The plans in figures.
+   *
+   * @param tempi the comfortable tempo of each plan
+   */
+  Figures figures(ImmutableList<String> tempi) {
+    ImmutableList.Builder<Figures.Row> rows = ImmutableList.builder();
+    rows.add(count(text("figures.shifts"), Plan::shifts));
+    rows.add(count(text("figures.crossings"), Plan::crossings));
+    rows.add(count(text("figures.fourth"), Plan::fourthFingers));
+    rows.add(count(text("figures.open"), Plan::openStrings));
+    comparison
+        .positions()
+        .forEach(
+            position ->
+                rows.add(
+                    count(
+                        text("figures.position", position.display()),
+                        plan -> plan.notesByPosition().getOrDefault(position, 0))));
+    rows.add(new Figures.Row(text("figures.tempo"), tempi));
+    boolean alone = comparison.plans().size() == 1;
+    return new Figures(alone ? ImmutableList.of() : each(Plan::name), rows.build());
+  }
+
+  private Figures.Row count(String item, ToIntFunction<Plan> counting) {
+    return new Figures.Row(item, each(plan -> Integer.toString(counting.applyAsInt(plan))));
+  }
+
+  /** The costs. */
+  Costs costs() {
+    return new Costs(
+        each(Plan::name), hardest(), rules(), each(plan -> Long.toString(plan.total())));
+  }
+
+  private ImmutableList<Costs.Rule> rules() {
     Map<String, RuleCost> rules = new LinkedHashMap<>();
     comparison.plans().forEach(p -> p.rules().forEach(r -> rules.putIfAbsent(r.rule(), r)));
-    return rules.values();
-  }
-
-  /** A table of the rules, the most expensive first, with a bar for each plan. */
-  String byRule() {
     long most =
         comparison.plans().stream()
             .flatMap(plan -> plan.rules().stream())
             .mapToLong(RuleCost::cost)
             .max()
             .orElse(1);
-    StringBuilder table =
-        new StringBuilder("<table><caption>Points by rule</caption>").append(head("Rule"));
-    table.append("<tbody>");
-    for (RuleCost rule : rules()) {
-      table.append("<tr><th scope=\"row\">").append(Svg.escaped(rule.name())).append("</th>");
+    ImmutableList.Builder<Costs.Rule> rows = ImmutableList.builder();
+    for (RuleCost rule : rules.values()) {
+      ImmutableList.Builder<Costs.Bar> bars = ImmutableList.builder();
       for (int i = 0; i < comparison.plans().size(); i++) {
-        table.append(points(cost(comparison.plans().get(i), rule.rule()), most, i));
+        long cost = cost(comparison.plans().get(i), rule.rule());
+        bars.add(
+            new Costs.Bar(
+                "cost" + i % STYLES,
+                cost == 0 ? NONE : Long.toString(cost),
+                Math.round(100.0 * Math.max(0, cost) / most)));
       }
-      table.append("</tr>");
+      rows.add(
+          new Costs.Rule(
+              rule.name(),
+              text("costs.rule", rule.explanation(), rule.weight(), rule.unit()),
+              bars.build()));
     }
-    table.append("</tbody><tfoot><tr><th scope=\"row\">Total</th>");
-    comparison
-        .plans()
-        .forEach(plan -> table.append("<td class=\"n\">").append(plan.total()).append("</td>"));
-    return table.append("</tr></tfoot></table>\n").toString();
-  }
-
-  /** The explanation of each rule, folded. */
-  String explained() {
-    StringBuilder list = new StringBuilder("<details><summary>What each rule costs</summary><dl>");
-    for (RuleCost rule : rules()) {
-      list.append("<dt>").append(Svg.escaped(rule.name())).append("</dt><dd>");
-      list.append(
-          Svg.escaped(
-              "%s (%d points per %s)".formatted(rule.explanation(), rule.weight(), rule.unit())));
-      list.append("</dd>");
-    }
-    return list.append("</dl></details>\n").toString();
+    return rows.build();
   }
 
   private static long cost(Plan plan, String rule) {
@@ -94,17 +119,8 @@ final class CostTables {
         .orElse(0);
   }
 
-  private static String points(long cost, long most, int plan) {
-    long width = Math.round(100.0 * Math.max(0, cost) / most);
-    String bar =
-        width == 0
-            ? ""
-            : "<span class=\"cost%d\" style=\"width:%d%%\"></span>".formatted(plan % 3, width);
-    return "<td class=\"n\">%s%s</td>".formatted(cost == 0 ? "–" : Long.toString(cost), bar);
-  }
-
-  /** A table of the hardest measures of all plans, with links to the music. */
-  String hardest() {
+  /** The hardest measures of all plans. */
+  private ImmutableList<Costs.Hard> hardest() {
     List<Map<Integer, Long>> costs =
         comparison.plans().stream().map(CostTables::byMeasure).toList();
     Map<Integer, Long> worst = new TreeMap<>();
@@ -112,25 +128,21 @@ final class CostTables {
     List<Integer> measures = new ArrayList<>(worst.keySet());
     measures.removeIf(measure -> worst.get(measure) <= 0);
     measures.sort((a, b) -> Long.compare(worst.get(b), worst.get(a)));
-    StringBuilder table =
-        new StringBuilder("<table><caption>Hardest measures, most points first</caption>");
-    table.append(head("Measure")).append("<tbody>");
+    ImmutableList.Builder<Costs.Hard> rows = ImmutableList.builder();
     for (int measure : measures.subList(0, Math.min(HARDEST, measures.size()))) {
-      table.append("<tr><th scope=\"row\">").append(MeasureLinks.link(measure, number(measure)));
-      table.append("</th>");
+      ImmutableList.Builder<String> points = ImmutableList.builder();
       for (int i = 0; i < costs.size(); i++) {
         long cost = costs.get(i).getOrDefault(measure, 0L);
-        table.append("<td>").append(cost);
-        if (cost > 0) {
-          table
-              .append(", ")
-              .append(Svg.escaped(mostExpensiveRule(comparison.plans().get(i), measure)));
-        }
-        table.append("</td>");
+        points.add(
+            cost > 0
+                ? text("costs.hard", cost, mostExpensiveRule(comparison.plans().get(i), measure))
+                : NONE);
       }
-      table.append("</tr>");
+      rows.add(
+          new Costs.Hard(
+              PlaceLink.to(comparison.passage().measure(measure).orElseThrow()), points.build()));
     }
-    return table.append("</tbody></table>\n").toString();
+    return rows.build();
   }
 
   /** The name of the rule that costs most in a measure. */
@@ -148,37 +160,5 @@ final class CostTables {
         .map(cost -> cost.name().toLowerCase(Locale.ROOT))
         .findFirst()
         .orElse(rule);
-  }
-
-  /** A table of counts for each plan. */
-  String counts() {
-    StringBuilder table =
-        new StringBuilder("<table><caption>Counts</caption>").append(head("Item"));
-    table.append("<tbody>");
-    count(table, "Shifts", Plan::shifts);
-    count(table, "String crossings", Plan::crossings);
-    count(table, "Fourth fingers", Plan::fourthFingers);
-    count(table, "Open strings", Plan::openStrings);
-    comparison
-        .positions()
-        .forEach(
-            position ->
-                count(
-                    table,
-                    "Stopped notes in " + position.display(),
-                    plan -> plan.notesByPosition().getOrDefault(position, 0)));
-    return table.append("</tbody></table>\n").toString();
-  }
-
-  private void count(StringBuilder table, String item, ToIntFunction<Plan> counting) {
-    table.append("<tr><th scope=\"row\">").append(item).append("</th>");
-    for (Plan plan : comparison.plans()) {
-      table.append("<td class=\"n\">").append(counting.applyAsInt(plan)).append("</td>");
-    }
-    table.append("</tr>");
-  }
-
-  private String number(int index) {
-    return comparison.passage().measure(index).orElseThrow().number();
   }
 }

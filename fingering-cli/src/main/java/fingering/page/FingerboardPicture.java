@@ -1,11 +1,15 @@
 package fingering.page;
 
+import static fingering.page.view.PageText.text;
+
 import fingering.fingerboard.Placement;
 import fingering.svg.Svg;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -39,12 +43,12 @@ final class FingerboardPicture {
   /**
    * Creates a picture of one plan.
    *
-   * @param index the plan's index among those of the page
+   * @param name the name of the plan; empty if it is the only one
    * @param furthest millimetres from the nut that the picture must show
    */
-  FingerboardPicture(Plan plan, int index, double furthest) {
+  FingerboardPicture(Plan plan, String name, double furthest) {
     this.plan = plan;
-    name = Lanes.name(index, plan.name());
+    this.name = name;
     this.furthest = furthest;
     instrument = plan.passage().instrument();
   }
@@ -80,7 +84,7 @@ final class FingerboardPicture {
       svg.line("gut", LEFT, y, RIGHT, y);
       svg.text("axis", 14, y + 3.5, string.letterName());
     }
-    StringBuilder words = new StringBuilder();
+    List<String> words = new ArrayList<>();
     double free = 0;
     int before = 0;
     for (Map.Entry<Place, Integer> use : uses.entrySet()) {
@@ -96,25 +100,16 @@ final class FingerboardPicture {
         free = x + 7;
       }
       before = place.string();
-      words.append(
-          "%s string, %d millimetres: %d times. "
-              .formatted(
-                  instrument.string(place.string()).letterName(),
-                  Math.round(place.millimetres()),
-                  use.getValue()));
+      words.add(
+          text(
+              "board.place",
+              instrument.string(place.string()).letterName(),
+              Math.round(place.millimetres()),
+              use.getValue()));
     }
     int height = (int) bottom + 32;
-    return """
-        <svg class="graph" role="img" viewBox="0 0 %d %d" width="%d" height="%d"><title>Places on the fingerboard: %s</title><desc>%s</desc>%s</svg>
-        """
-        .formatted(
-            WIDTH,
-            height,
-            WIDTH,
-            height,
-            Svg.escaped(name),
-            Svg.escaped(words.toString().strip()),
-            svg);
+    return svg.picture(
+        "graph", WIDTH, height, text("board.title", plan.name()), String.join(" ", words));
   }
 
   private static double y(int string) {

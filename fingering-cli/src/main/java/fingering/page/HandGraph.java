@@ -1,5 +1,10 @@
 package fingering.page;
 
+import static fingering.page.view.PageText.counted;
+import static fingering.page.view.PageText.text;
+
+import com.google.common.base.Ascii;
+import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Frame;
 import fingering.music.Measure;
 import fingering.music.Passage;
@@ -9,6 +14,7 @@ import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.tables.OpenString;
 import fingering.tables.RomanNumeral;
+import gg.jte.Content;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -16,9 +22,8 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * The hand over time, in panels of a few measures that wrap. Each plan has a step line for the
- * place of the first finger at rest, and its strings below. At the bottom are the costs of each
- * measure.
+ * The hand over time where it moves, in panels of a few measures that wrap. Each plan has a step
+ * line for the place of the first finger at rest, and its strings below.
  */
 final class HandGraph {
   private static final int WIDTH = 320;
@@ -26,34 +31,33 @@ final class HandGraph {
   private static final double RIGHT = 314;
   private static final int MEASURES = 8;
   private static final double TITLE = 16;
-  private static final double COST_TITLE = 24;
   private static final double HAND = 66;
   private static final double STRING = 11;
   private static final double FOOT = 17;
-  private static final double COST = 36;
+  private static final int LONGEST = 30;
+  private static final int NUMBERS = 14;
   private static final double LABEL = 11;
 
-  private final Comparison comparison;
   private final Passage passage;
+
+  /** The plans in which the hand moves. */
+  private final List<Plan> plans;
+
+  private final boolean named;
   private final List<BitSet> shown = new ArrayList<>();
   private final double furthest;
-  private final long highestCost;
-  private final List<Map<Integer, Long>> costs;
 
   HandGraph(Comparison comparison) {
-    this.comparison = comparison;
     passage = comparison.passage();
-    comparison.plans().forEach(plan -> shown.add(ShownMoments.of(plan)));
+    plans = comparison.plans().stream().filter(plan -> plan.shifts() > 0).toList();
+    named = comparison.plans().size() > 1;
+    plans.forEach(plan -> shown.add(ShownMoments.of(plan)));
     furthest =
-        comparison.plans().stream()
+        plans.stream()
             .flatMap(plan -> plan.grips().stream())
             .mapToDouble(grip -> millimetres(grip.frame()))
             .max()
             .orElse(1);
-    costs = comparison.plans().stream().map(CostTables::byMeasure).toList();
-    highestCost =
-        Math.max(
-            1, costs.stream().flatMap(all -> all.values().stream()).max(Long::compare).orElse(1L));
   }
 
   private double millimetres(Frame frame) {
@@ -65,66 +69,81 @@ final class HandGraph {
     return shown.stream().anyMatch(moments -> !moments.isEmpty());
   }
 
+  /** The height of the name of a plan, which is not drawn if it is the only one. */
+  private double title() {
+    return named ? TITLE : 0;
+  }
+
   private double lane() {
-    return TITLE + HAND + STRING * passage.instrument().strings().size() + FOOT;
+    return title() + HAND + STRING * passage.instrument().strings().size() + FOOT;
   }
 
   private int height() {
-    return (int) Math.ceil(lane() * comparison.plans().size() + COST_TITLE + COST + 18);
+    return (int) Math.ceil(lane() * plans.size()) + NUMBERS;
   }
 
-  /** All panels as HTML. */
-  String html() {
-    StringBuilder html = new StringBuilder("<div class=\"panels\">\n");
-    List<Measure> measures = passage.measures();
-    int panels = (measures.size() + MEASURES - 1) / MEASURES;
-    int each = (measures.size() + panels - 1) / panels;
-    for (int from = 0; from < measures.size(); from += each) {
-      html.append(panel(measures.subList(from, Math.min(measures.size(), from + each))));
+  /** The panels; none if the hand never moves. */
+  ImmutableList<Content> panels() {
+    BitSet moving = moving();
+    ImmutableList.Builder<Content> panels = ImmutableList.builder();
+    for (int from = moving.nextSetBit(0); from >= 0; ) {
+      int end = Math.min(moving.nextClearBit(from), from + MEASURES);
+      panels.add(Templates.elements(panel(passage.measures().subList(from, end))));
+      from = moving.nextSetBit(end);
     }
-    return html.append("</div>\n").toString();
+    return panels.build();
+  }
+
+  /** The measures in which the hand moves in any plan, and those from which it comes. */
+  private BitSet moving() {
+    int first = passage.measures().get(0).index();
+    BitSet moving = new BitSet();
+    for (Plan plan : plans) {
+      for (PlannedNote note : plan.notes()) {
+        if (note.shift() && note.moment() > 0) {
+          int to = note.note().place().measureIndex() - first;
+          int from = passage.moments().get(note.moment() - 1).place().measureIndex() - first;
+          moving.set(Math.max(from, to - 1), to + 1);
+        }
+      }
+    }
+    return moving;
   }
 
   private String panel(List<Measure> measures) {
     PanelTime time = new PanelTime(passage, measures, LEFT, RIGHT);
     Svg svg = new Svg();
     double y = 0;
-    StringBuilder words = new StringBuilder();
-    for (int i = 0; i < comparison.plans().size(); i++) {
-      words.append(lane(svg, i, time, y)).append(' ');
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < plans.size(); i++) {
+      words.add(lane(svg, i, time, y));
       y += lane();
     }
-    cost(svg, time, y);
+    for (Measure measure : measures) {
+      svg.text("number", (time.x(measure, 0) + time.x(measure, 1)) / 2, y + 6, measure.number());
+    }
     String from = measures.get(0).number();
     String to = measures.get(measures.size() - 1).number();
-    return """
-        <svg class="graph" role="img" viewBox="0 0 %d %d" width="%d" height="%d"><title>The hand in measures %s to %s</title><desc>%s</desc>%s</svg>
-        """
-        .formatted(
-            WIDTH,
-            height(),
-            WIDTH,
-            height(),
-            Svg.escaped(from),
-            Svg.escaped(to),
-            Svg.escaped(words.toString().strip()),
-            svg);
+    return svg.picture(
+        "graph", WIDTH, height(), text("hand.title", from, to), String.join(" ", words));
   }
 
   private String lane(Svg svg, int index, PanelTime time, double top) {
-    Plan plan = comparison.plans().get(index);
-    double base = top + TITLE + HAND;
-    String name = plan.name().length() > 30 ? plan.name().substring(0, 29) + "…" : plan.name();
-    svg.text("head", 0, top + 11, Lanes.name(index, name));
+    Plan plan = plans.get(index);
+    double hand = top + title();
+    double base = hand + HAND;
+    if (title() > 0) {
+      svg.text("head", 0, top + 11, Ascii.truncate(plan.name(), LONGEST, "…"));
+    }
     for (Measure measure : time.measures()) {
       double x = time.x(measure, 0);
-      svg.line("grid", x, top + TITLE, x, base + STRING * passage.instrument().strings().size());
+      svg.line("grid", x, hand, x, base + STRING * passage.instrument().strings().size());
     }
-    shade(svg, shown.get(index), time, top);
+    shade(svg, shown.get(index), time, hand);
     Map<Double, String> places = new TreeMap<>();
     Map<Double, Integer> times = new TreeMap<>();
     StringBuilder path = new StringBuilder();
-    List<Double> turns = new ArrayList<>();
+    int turns = 0;
     double before = Double.NaN;
     for (int i = 0; i < time.moments(); i++) {
       Frame frame = plan.grips().get(time.first() + i).frame();
@@ -139,8 +158,8 @@ final class HandGraph {
         path.append('H').append(Svg.number(x)).append('V').append(Svg.number(y));
       }
       if (place != before && i > 0) {
-        turns.add(x);
-        svg.use(place > before ? "g-shift-u" : "g-shift-d", x + 5, top + TITLE + 4);
+        turns++;
+        svg.use(place > before ? "g-shift-u" : "g-shift-d", x + 5, hand + 4);
       }
       before = place;
     }
@@ -148,9 +167,13 @@ final class HandGraph {
       svg.path("hand", path + "H" + Svg.number(time.end()));
     }
     labels(svg, places, times, base);
-    return strings(svg, plan, time, base + 4)
-        + " %s: %d shifts, %s."
-            .formatted(Lanes.key(index), turns.size(), String.join(", ", places.values()));
+    int crossings = strings(svg, plan, time, base + 4);
+    return text(
+        "hand.words",
+        plan.name(),
+        counted("hand.crossings", crossings),
+        counted("hand.shifts", turns),
+        String.join(", ", places.values()));
   }
 
   /** Shades the runs of moments at which the plan shows a required skill. */
@@ -162,7 +185,7 @@ final class HandGraph {
       }
       if (last > i) {
         double from = time.start(i);
-        svg.rect("shade", from, top + TITLE, time.end(last - 1) - from, HAND);
+        svg.rect("shade", from, top, time.end(last - 1) - from, HAND);
         i = last;
       }
     }
@@ -191,7 +214,7 @@ final class HandGraph {
     }
   }
 
-  private String strings(Svg svg, Plan plan, PanelTime time, double top) {
+  private int strings(Svg svg, Plan plan, PanelTime time, double top) {
     for (OpenString string : passage.instrument().strings()) {
       svg.text("axis", LEFT - 4, row(top, string.number()) + 3.5, RomanNumeral.of(string.number()));
     }
@@ -226,7 +249,7 @@ final class HandGraph {
     if (lines.length() > 0) {
       svg.path("cross", lines.toString());
     }
-    return "%d string crossings;".formatted(crossings);
+    return crossings;
   }
 
   /** A note on its string, or several that are too short for visible gaps. */
@@ -249,41 +272,5 @@ final class HandGraph {
 
   private static double row(double top, int string) {
     return top + STRING * (string - 0.5);
-  }
-
-  private void cost(Svg svg, PanelTime time, double top) {
-    double base = top + COST_TITLE + COST;
-    svg.text("head", 0, top + 11, "Points by measure");
-    svg.text("axis", LEFT - 4, top + COST_TITLE + 4, Long.toString(highestCost));
-    svg.text("axis", LEFT - 4, base, "0");
-    svg.line("grid", LEFT, base, RIGHT, base);
-    int plans = comparison.plans().size();
-    List<StringBuilder> bars = new ArrayList<>();
-    comparison.plans().forEach(plan -> bars.add(new StringBuilder()));
-    for (Measure measure : time.measures()) {
-      double left = time.x(measure, 0);
-      double width = (time.x(measure, 1) - left - 5) / plans;
-      for (int i = 0; i < plans; i++) {
-        long cost = Math.max(0, costs.get(i).getOrDefault(measure.index(), 0L));
-        if (cost > 0) {
-          bars.get(i)
-              .append('M')
-              .append(Svg.point(left + 2 + width * i, base))
-              .append('V')
-              .append(Svg.number(base - COST * cost / highestCost))
-              .append('h')
-              .append(Svg.number(Math.max(1, width - 1)))
-              .append('V')
-              .append(Svg.number(base))
-              .append('z');
-        }
-      }
-      svg.text("number", left + 2 + width * plans / 2, base + 12, measure.number());
-    }
-    for (int i = 0; i < plans; i++) {
-      if (bars.get(i).length() > 0) {
-        svg.path("plan" + i % 3, bars.get(i).toString());
-      }
-    }
   }
 }

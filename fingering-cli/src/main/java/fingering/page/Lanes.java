@@ -1,5 +1,7 @@
 package fingering.page;
 
+import static fingering.page.view.PageText.text;
+
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import fingering.music.NoteAddress;
@@ -9,28 +11,50 @@ import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.tables.RomanNumeral;
+import java.util.List;
 
 /** The lanes of marks that the strip shows for plans. */
 final class Lanes {
   private Lanes() {}
 
-  /** The letter of the plan with that index. */
-  static String key(int plan) {
-    return String.valueOf((char) ('A' + plan));
-  }
-
-  /** Letter and name of the plan with that index: {@code A (1st position)}. */
-  static String name(int plan, String name) {
-    return key(plan) + " (" + name + ")";
-  }
-
+  /** The lanes of plans, each with a letter if there are several. */
   static ImmutableList<Lane> of(Comparison comparison) {
+    boolean alone = comparison.plans().size() == 1;
     ImmutableList.Builder<Lane> lanes = ImmutableList.builder();
     for (int i = 0; i < comparison.plans().size(); i++) {
       Plan plan = comparison.plans().get(i);
-      lanes.add(new Lane(key(i), plan.name(), marks(comparison, plan)));
+      String key = alone ? "" : String.valueOf((char) ('A' + i));
+      lanes.add(new Lane(key, plan.name(), marks(comparison, plan)));
     }
     return lanes.build();
+  }
+
+  /** The letter, place and name of each of several plans; empty if there is only one. */
+  static ImmutableList<String> key(List<Lane> lanes) {
+    return lanes.size() < 2
+        ? ImmutableList.of()
+        : lanes.stream()
+            .map(
+                lane ->
+                    lane.equals(lanes.get(0))
+                        ? text("key.above", lane.key(), lane.name())
+                        : text("key.below", lane.key(), lane.name()))
+            .collect(ImmutableList.toImmutableList());
+  }
+
+  /** What the signs in the music mean. */
+  static String signs(List<Lane> lanes) {
+    return text("signs.all")
+        + (lanes.size() > 1 ? " " + text("signs.differs") : "")
+        + (any(lanes, "!") ? " " + text("signs.outside") : "")
+        + (any(lanes, "°") ? " " + text("signs.natural") : "")
+        + (any(lanes, "◇") ? " " + text("signs.artificial") : "");
+  }
+
+  private static boolean any(List<Lane> lanes, String sign) {
+    return lanes.stream()
+        .flatMap(lane -> lane.marks().values().stream())
+        .anyMatch(mark -> mark.finger().contains(sign));
   }
 
   private static ImmutableMap<NoteAddress, Mark> marks(Comparison comparison, Plan plan) {

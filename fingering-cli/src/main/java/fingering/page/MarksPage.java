@@ -1,50 +1,55 @@
 package fingering.page;
 
+import static fingering.page.view.PageText.text;
+
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.ImmutableMap;
 import fingering.music.Passage;
 import fingering.music.PrintedPart;
-import fingering.page.staff.Engraver;
+import fingering.page.template.JtemarksGenerated;
+import fingering.page.view.CircleGroup;
+import fingering.page.view.PageHead;
+import fingering.page.view.PageHead.Section;
 import fingering.practice.Circle;
-import java.util.List;
+import gg.jte.Content;
 
 /** A self-contained HTML page of what to circle in a part, with links to the music below it. */
 public final class MarksPage {
-  private static final ImmutableMap<String, String> SECTIONS =
-      ImmutableMap.of("circle", "What to circle in the part", "music", "The music");
-
   private MarksPage() {}
 
   /**
    * The page as HTML.
    *
    * @param title the title, not empty
-   * @param heading the lines below it
+   * @param about the lines below it
    * @param printed what is printed in the passage
-   * @param engraver draws the staff
    * @param care the warning about strain
    */
   public static String of(
       String title,
-      List<String> heading,
+      ImmutableList<String> about,
       Passage passage,
       PrintedPart printed,
       ImmutableList<Circle> circles,
-      Engraver engraver,
       String care) {
-    PageFrame html =
-        new PageFrame(
+    PageHead head =
+        new PageHead(
             title,
-            heading,
-            PageStyle.sheet(),
-            new PageFrame.SkipLink("Skip to the list", "circle"),
-            SECTIONS);
-    html.section("circle", "What to circle in the part");
-    html.raw(CircleLists.html(circles, true));
-    html.endSection();
-    html.section("music", "The music");
-    html.raw(StripHtml.of(engraver.engrave(passage, printed, ImmutableList.of())));
-    html.endSection();
-    return html.end(care);
+            ImmutableList.of(),
+            about,
+            new Section("circle", text("skip.list")),
+            ImmutableList.of(
+                new Section("circle", text("circles.heading")),
+                new Section("music", text("music.heading"))));
+    Content music = MusicPanel.of(passage, printed, ImmutableList.of());
+    return Templates.text(
+        output ->
+            JtemarksGenerated.render(
+                output,
+                Templates.PLAIN,
+                head,
+                PageStyle.sheet(),
+                CircleGroup.of(circles, true),
+                music,
+                care));
   }
 }

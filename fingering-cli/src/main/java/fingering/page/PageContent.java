@@ -2,29 +2,37 @@ package fingering.page;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
+import fingering.music.Measure;
 import fingering.music.PrintedPart;
 import fingering.plan.Comparison;
 
 /**
- * The content of a page.
+ * The content of a page of plans.
  *
  * @param title the title, not empty
  * @param verdict the answer: which plan to take, and why; a sentence each
- * @param heading the lines below the title: instrument, measures, preset, assumptions
+ * @param about what the plans are made for: instrument, measures, preset, assumptions; at least one
+ *     line
  * @param comparison the plans, one or several
+ * @param decisive the measures in which the plan to take differs from the one it is weighed against
  * @param printed what is printed in the part
- * @param summary remarks on the plans, a sentence each; may be empty
- * @param notes further sentences by heading: what is new to a player, comfortable tempi
- * @param demands the demands on the plans, a line each; may be empty
+ * @param remarks remarks on the plans, a sentence each; may be empty
+ * @param notes further remarks by heading, for example what is new to a player
+ * @param demands a line for each demand, by the name of its plan; may be empty
+ * @param tempi the comfortable tempo of each plan
+ * @param limits the measures that limit the tempo, a line for each plan that has any
  * @param care the warning about strain
  */
 public record PageContent(
     String title,
     ImmutableList<String> verdict,
-    ImmutableList<String> heading,
+    ImmutableList<String> about,
     Comparison comparison,
+    ImmutableList<Measure> decisive,
     PrintedPart printed,
-    ImmutableList<String> summary,
+    ImmutableList<String> remarks,
     ImmutableListMultimap<String, String> notes,
-    ImmutableList<String> demands,
+    ImmutableListMultimap<String, String> demands,
+    ImmutableList<String> tempi,
+    ImmutableList<String> limits,
     String care) {}

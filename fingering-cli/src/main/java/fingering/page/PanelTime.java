@@ -9,7 +9,7 @@ import java.util.List;
 /** The horizontal places of moments in measures of equal width side by side. */
 final class PanelTime {
   /** A panel with fewer measures is not filled. */
-  private static final int LEAST = 4;
+  private static final int LEAST = 2;
 
   private final ImmutableList<Measure> measures;
   private final ImmutableList<Moment> moments;

@@ -1,184 +1,139 @@
 package fingering.page;
 
+import static fingering.page.view.PageText.text;
+
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.ImmutableMap;
-import com.google.common.collect.Multimaps;
-import fingering.music.Passage;
-import fingering.page.staff.Engraver;
+import fingering.music.Measure;
 import fingering.page.staff.Lane;
+import fingering.page.template.JteplanGenerated;
+import fingering.page.view.CircleGroup;
+import fingering.page.view.Differences;
+import fingering.page.view.NamedList;
+import fingering.page.view.PageHead;
+import fingering.page.view.PageHead.Section;
+import fingering.page.view.PlaceLink;
+import fingering.page.view.PlanView;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.practice.CircleFinder;
+import gg.jte.Content;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A self-contained HTML page of plans: no script, no other file, nothing from the network. */
+/**
+ * A self-contained HTML page of plans: no script, no other file, nothing from the network. It
+ * answers first, then shows the music and where the plans differ. What only some readers ask for is
+ * folded.
+ */
 public final class PlanPage {
-  private static final ImmutableMap<String, String> SECTIONS =
-      ImmutableMap.<String, String>builder()
-          .put("music", "The music")
-          .put("summary", "Summary")
-          .put("write", "What to write in the part")
-          .put("hand", "The hand over time")
-          .put("board", "The fingerboard")
-          .put("costs", "Costs")
-          .buildOrThrow();
+  /** The most measures with differences that are not folded. */
+  private static final int MOST = 16;
 
   private final PageContent content;
-  private final Engraver engraver;
   private final Comparison comparison;
-  private final PageFrame html;
+  private final boolean alone;
 
-  private PlanPage(PageContent content, Engraver engraver) {
+  private PlanPage(PageContent content) {
     this.content = content;
-    this.engraver = engraver;
     comparison = content.comparison();
-    html =
-        new PageFrame(
-            content.title(),
-            ImmutableList.<String>builder()
-                .add(String.join(" ", content.verdict()))
-                .addAll(content.heading())
-                .build(),
-            PageStyle.sheet(),
-            new PageFrame.SkipLink("Skip to the music", "music"),
-            SECTIONS);
+    alone = comparison.plans().size() == 1;
   }
 
-  /** The page, with the staff drawn by an engraver. */
-  public static String of(PageContent content, Engraver engraver) {
-    return new PlanPage(content, engraver).page();
+  /** The page as HTML. */
+  public static String of(PageContent content) {
+    return new PlanPage(content).page();
   }
 
   private String page() {
-    music();
-    summary();
-    write();
-    hand();
-    board();
-    costs();
-    return html.end(content.care());
+    PlanView view = view();
+    return Templates.text(
+        output ->
+            JteplanGenerated.render(output, Templates.PLAIN, head(view), PageStyle.sheet(), view));
   }
 
-  private void section(String id) {
-    html.section(id, SECTIONS.get(id));
+  private PageHead head(PlanView view) {
+    ImmutableList.Builder<Section> sections = ImmutableList.builder();
+    sections.add(new Section("music", text("music.heading")));
+    if (!alone) {
+      sections.add(new Section("differ", text("differ.heading")));
+    }
+    if (!view.demands().isEmpty()) {
+      sections.add(new Section("demands", text("demands.heading")));
+    }
+    sections
+        .add(new Section("figures", text("figures.heading")))
+        .add(new Section("more", text("more.heading")));
+    return new PageHead(
+        content.title(),
+        content.verdict(),
+        content.about(),
+        new Section("music", text("skip.music")),
+        sections.build());
   }
 
-  private void music() {
+  private PlanView view() {
     ImmutableList<Lane> lanes = Lanes.of(comparison);
-    Passage passage = comparison.passage();
-    section("music");
-    html.list(StripSvg.legend(lanes));
-    html.raw(StripHtml.of(engraver.engrave(passage, content.printed(), lanes)));
-    html.endSection();
+    CostTables costs = new CostTables(comparison);
+    HandGraph hand = new HandGraph(comparison);
+    return new PlanView(
+        Lanes.key(lanes),
+        Lanes.signs(lanes),
+        MusicPanel.of(comparison.passage(), content.printed(), lanes),
+        differences(),
+        NamedList.of(content.demands()),
+        costs.figures(content.tempi()),
+        content.remarks(),
+        NamedList.of(content.notes()),
+        comparison.plans().stream()
+            .flatMap(plan -> Strain.of(plan, alone).stream())
+            .collect(ImmutableList.toImmutableList()),
+        content.care(),
+        CircleGroup.of(CircleFinder.of(comparison.passage(), content.printed()), true),
+        comparison.plans().stream()
+            .map(plan -> new StudentMarks(plan).shifts(name(plan)))
+            .collect(ImmutableList.toImmutableList()),
+        hand.panels(),
+        hand.shades(),
+        boards(),
+        content.limits(),
+        costs.costs());
   }
 
-  private void summary() {
-    section("summary");
-    if (!content.summary().isEmpty()) {
-      html.list(content.summary());
-    }
-    Multimaps.asMap(content.notes())
-        .forEach(
-            (heading, lines) -> {
-              html.heading(heading);
-              html.list(lines);
-            });
-    if (!content.demands().isEmpty()) {
-      html.heading("Demands");
-      demands();
-    }
-    strain();
-    html.paragraph("care", content.care());
-    html.endSection();
+  /** The name of a plan; empty if it is the only one, and need not be named. */
+  private String name(Plan plan) {
+    return alone ? "" : plan.name();
   }
 
-  private void strain() {
-    StringBuilder lines = new StringBuilder();
-    for (int i = 0; i < comparison.plans().size(); i++) {
-      lines.append(Strain.html(comparison.plans().get(i), i));
-    }
-    if (lines.length() > 0) {
-      html.heading("Stretches and thumb position");
-      html.raw("<ul>" + lines + "</ul>\n");
-    }
+  /** The measures that decide between two plans first; the others are folded. */
+  private Differences differences() {
+    List<Measure> decisive = content.decisive().stream().limit(MOST).toList();
+    List<Measure> others = new ArrayList<>(comparison.differingMeasures());
+    others.removeAll(decisive);
+    return new Differences(
+        comparison.plans().stream().map(Plan::name).collect(ImmutableList.toImmutableList()),
+        rows(decisive),
+        rows(others));
   }
 
-  /** A list for each plan, below the line that names it. That line ends with a colon. */
-  private void demands() {
-    List<String> lines = new ArrayList<>();
-    for (String line : content.demands()) {
-      if (line.endsWith(":")) {
-        if (!lines.isEmpty()) {
-          html.list(lines);
-        }
-        lines.clear();
-        html.paragraph("note", line);
-      } else {
-        lines.add(line);
-      }
-    }
-    html.list(lines);
+  private ImmutableList<Differences.Row> rows(List<Measure> measures) {
+    List<MeasureFingers> fingers = comparison.plans().stream().map(MeasureFingers::new).toList();
+    return measures.stream()
+        .map(
+            measure ->
+                new Differences.Row(
+                    PlaceLink.to(measure),
+                    fingers.stream()
+                        .map(plan -> plan.in(measure))
+                        .collect(ImmutableList.toImmutableList())))
+        .collect(ImmutableList.toImmutableList());
   }
 
-  private void write() {
-    section("write");
-    html.raw(CircleLists.html(CircleFinder.of(comparison.passage(), content.printed()), true));
-    for (int i = 0; i < comparison.plans().size(); i++) {
-      html.raw(new StudentMarks(comparison.plans().get(i)).shifts(i));
-    }
-    html.endSection();
-  }
-
-  private void hand() {
-    HandGraph graph = new HandGraph(comparison);
-    section("hand");
-    html.paragraph(
-        "note",
-        "The line shows the position of the hand, and the distance of its relaxed first finger from"
-            + " the nut in millimetres. Arrows are shifts. Below it, each note is drawn on its string,"
-            + " and a line between two strings is a string crossing. The bars at the bottom are the"
-            + " points of each measure"
-            + barLegend(comparison.plans().size())
-            + "."
-            + (graph.shades() ? " Hatched: the plan shows a required skill there." : ""));
-    html.raw(graph.html());
-    html.endSection();
-  }
-
-  /** How the bars of the plans differ, in the order of the plans. */
-  private static String barLegend(int plans) {
-    return switch (plans) {
-      case 1 -> "";
-      case 2 -> ": A filled, B hatched";
-      case 3 -> ": A filled, B hatched, C outlined";
-      default -> ", in the order of the plans";
-    };
-  }
-
-  private void board() {
-    section("board");
-    html.paragraph(
-        "note",
-        "Where each plan puts the fingers, seen from above with the nut at the left. Larger dots are"
-            + " used more often. Rings to the left of the nut are open strings.");
+  private ImmutableList<Content> boards() {
     double furthest =
         comparison.plans().stream().mapToDouble(FingerboardPicture::furthest).max().orElse(1);
-    html.raw("<div class=\"panels\">\n");
-    for (int i = 0; i < comparison.plans().size(); i++) {
-      Plan plan = comparison.plans().get(i);
-      html.raw(new FingerboardPicture(plan, i, furthest).svg());
-    }
-    html.raw("</div>\n");
-    html.endSection();
-  }
-
-  private void costs() {
-    CostTables costs = new CostTables(comparison);
-    section("costs");
-    html.raw("<div class=\"tables\">\n<div>").raw(costs.hardest()).raw(costs.counts());
-    html.raw("</div>\n<div>").raw(costs.byRule()).raw("</div>\n</div>\n");
-    html.raw(costs.explained());
-    html.endSection();
+    return comparison.plans().stream()
+        .map(plan -> new FingerboardPicture(plan, name(plan), furthest).svg())
+        .map(Templates::elements)
+        .collect(ImmutableList.toImmutableList());
   }
 }

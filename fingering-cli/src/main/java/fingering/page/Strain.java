@@ -1,15 +1,17 @@
 package fingering.page;
 
+import static fingering.page.view.PageText.text;
+
+import com.google.common.collect.ImmutableList;
 import fingering.music.Moment;
-import fingering.svg.Svg;
+import fingering.page.view.PlaceLink;
+import fingering.page.view.StrainLine;
 import fingering.plan.Plan;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.function.IntPredicate;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** The measures in which a plan strains the hand, with links: stretches and thumb position. */
+/** The measures in which a plan strains the hand: stretches and thumb position. */
 final class Strain {
   private static final String STRETCH = "extension";
   private static final int MOST = 12;
@@ -17,38 +19,41 @@ final class Strain {
   private Strain() {}
 
   /**
-   * List items for stretches and for thumb position; empty if the plan has neither.
+   * Lines for stretches and for thumb position; empty if the plan has neither.
    *
-   * @param index the index of the plan on the page
+   * @param alone whether it is the only plan, which need not be named
    */
-  static String html(Plan plan, int index) {
-    String name = Svg.escaped(Lanes.name(index, plan.name()));
-    return line(
+  static ImmutableList<StrainLine> of(Plan plan, boolean alone) {
+    List<PlaceLink> stretches =
+        measures(
             plan,
-            name + " stretches the hand in ",
-            m -> plan.chargesAt(m).stream().anyMatch(charge -> charge.rule().equals(STRETCH)))
-        + line(
-            plan,
-            name + " is in thumb position in ",
-            m -> plan.grips().get(m).frame().thumb().isPresent());
+            m -> plan.chargesAt(m).stream().anyMatch(charge -> charge.rule().equals(STRETCH)));
+    List<PlaceLink> thumb = measures(plan, m -> plan.grips().get(m).frame().thumb().isPresent());
+    ImmutableList.Builder<StrainLine> lines = ImmutableList.builder();
+    if (!stretches.isEmpty()) {
+      lines.add(
+          line(alone ? text("strain.stretch") : text("strain.stretch-of", plan.name()), stretches));
+    }
+    if (!thumb.isEmpty()) {
+      lines.add(line(alone ? text("strain.thumb") : text("strain.thumb-of", plan.name()), thumb));
+    }
+    return lines.build();
   }
 
-  private static String line(Plan plan, String text, IntPredicate strains) {
-    Map<Integer, String> measures = new LinkedHashMap<>();
-    IntStream.range(0, plan.passage().moments().size())
+  private static StrainLine line(String text, List<PlaceLink> measures) {
+    return new StrainLine(
+        text,
+        measures.stream().limit(MOST).collect(ImmutableList.toImmutableList()),
+        Math.max(0, measures.size() - MOST));
+  }
+
+  private static List<PlaceLink> measures(Plan plan, IntPredicate strains) {
+    return IntStream.range(0, plan.passage().moments().size())
         .filter(strains)
         .mapToObj(plan.passage().moments()::get)
         .map(Moment::place)
-        .forEach(place -> measures.putIfAbsent(place.measureIndex(), place.measure()));
-    if (measures.isEmpty()) {
-      return "";
-    }
-    int more = Math.max(0, measures.size() - MOST);
-    return measures.entrySet().stream()
-        .limit(MOST)
-        .map(measure -> MeasureLinks.link(measure.getKey(), measure.getValue()))
-        .collect(
-            Collectors.joining(
-                ", ", "<li>" + text, (more > 0 ? " and " + more + " more" : "") + ".</li>"));
+        .map(PlaceLink::measure)
+        .distinct()
+        .toList();
   }
 }

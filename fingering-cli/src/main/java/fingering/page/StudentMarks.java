@@ -1,17 +1,20 @@
 package fingering.page;
 
+import static fingering.page.view.PageText.text;
+
+import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Frame;
 import fingering.fingerboard.RingingStrings;
 import fingering.music.Moment;
 import fingering.music.Passage;
 import fingering.page.staff.Lane.Direction;
-import fingering.svg.Svg;
+import fingering.page.view.PlaceLink;
+import fingering.page.view.ShiftTable;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.tables.OpenString;
 import fingering.tables.RomanNumeral;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Advice to write in the part for one plan: the shifts, when to move, and what to tune to. */
@@ -29,19 +32,10 @@ final class StudentMarks {
   /**
    * A table with a row for each shift.
    *
-   * @param index the index of the plan on the page
+   * @param name the name of the plan; empty if it is the only one
    */
-  String shifts(int index) {
-    String name = Svg.escaped(Lanes.name(index, plan.name()));
-    StringBuilder table =
-        new StringBuilder("<table class=\"advice\"><caption>")
-            .append(name)
-            .append(": shifts")
-            .append("</caption><thead><tr><th scope=\"col\">Where</th><th scope=\"col\">Write")
-            .append(
-                "</th><th scope=\"col\">Move</th><th scope=\"col\">Tune the arrival note</th></tr>")
-            .append("</thead><tbody>\n");
-    boolean any = false;
+  ShiftTable shifts(String name) {
+    ImmutableList.Builder<ShiftTable.Row> rows = ImmutableList.builder();
     int moment = -1;
     for (int i = 0; i < plan.notes().size(); i++) {
       PlannedNote note = plan.notes().get(i);
@@ -49,50 +43,39 @@ final class StudentMarks {
         continue;
       }
       moment = note.moment();
-      any = true;
-      table.append("<tr><th scope=\"row\">").append(MeasureLinks.beat(note.note().place(), true));
-      table.append(", ").append(Svg.escaped(note.note().written().display())).append("</th>");
-      table.append(cell(write(note)));
-      table.append(cell(move(note)));
-      table.append(cell(tune(i))).append("</tr>\n");
+      rows.add(
+          new ShiftTable.Row(
+              PlaceLink.beat(note.note().place(), true),
+              note.note().written().display(),
+              write(note),
+              move(note),
+              tune(i)));
     }
-    return !any
-        ? "<p>%s: no shifts.</p>\n".formatted(name)
-        : table.append("</tbody></table>\n").toString();
-  }
-
-  private static String cell(String words) {
-    return "<td>" + Svg.escaped(words) + "</td>";
+    return new ShiftTable(name, rows.build());
   }
 
   private String write(PlannedNote note) {
     Frame before = plan.grips().get(note.moment() - 1).frame();
-    String direction =
-        PrintedSigns.shift(plan, note).map(d -> d == Direction.UP ? "up" : "down").orElse("");
-    String to = note.placement().frame().display();
-    String open =
+    Frame to = note.placement().frame();
+    String finger =
         note.open()
-            ? "during the open string"
-            : "finger\u00a0" + PrintedSigns.finger(note.placement());
-    return "%s from %s to %s, %s, %s"
-        .formatted(
-            direction,
-            before.display(),
-            to,
-            open,
-            "string\u00a0" + RomanNumeral.of(note.placement().string()));
+            ? text("shift.open")
+            : text("shift.finger", PrintedSigns.finger(note.placement()));
+    String string = RomanNumeral.of(note.placement().string());
+    return PrintedSigns.shift(plan, note).equals(Optional.of(Direction.UP))
+        ? text("shift.up", before.display(), to.display(), finger, string)
+        : text("shift.down", before.display(), to.display(), finger, string);
   }
 
   private String move(PlannedNote note) {
     Moment here = passage.moments().get(note.moment());
     if (here.restMicros() > 0) {
-      return String.format(
-          Locale.ROOT, "in the rest before it, %.1f s: breathe", here.restMicros() / MICROS);
+      return text("shift.rest", here.restMicros() / MICROS);
     }
     if (plan.grips().get(note.moment() - 1).open()) {
-      return "during the open string before it";
+      return text("shift.during-open");
     }
-    return here.slurred() ? "within the slur: lighten the finger" : "between bow strokes";
+    return here.slurred() ? text("shift.slur") : text("shift.bows");
   }
 
   /** The first note from the shift to the next one that rings with an open string. */
@@ -105,18 +88,18 @@ final class StudentMarks {
       }
       Optional<OpenString> rings = rings(note);
       if (rings.isPresent()) {
-        String with = "open " + rings.get().letterName();
+        String with = rings.get().letterName();
         return i == arrival
-            ? "rings with " + with
-            : "%s at m. %s beat %s rings with %s"
-                .formatted(
-                    note.note().written().display(),
-                    note.note().place().measure(),
-                    note.note().place().beatText(),
-                    with);
+            ? text("shift.rings", with)
+            : text(
+                "shift.rings-later",
+                note.note().written().display(),
+                note.note().place().measure(),
+                note.note().place().beatText(),
+                with);
       }
     }
-    return "no note rings here: sing it first";
+    return text("shift.sing");
   }
 
   private Optional<OpenString> rings(PlannedNote note) {

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -56,16 +57,16 @@ class PageOutputTest {
   @Test
   void shiftsOfTheDemoAreListedAtTheirPlaces() {
     String page = compared();
-    String shifts = page.substring(page.indexOf("C (partly 3rd): shifts"));
+    String shifts = page.substring(page.indexOf("<h3>partly 3rd</h3>"));
     shifts = shifts.substring(0, shifts.indexOf("</table>"));
-    assertThat(shifts).contains("m.&nbsp;17", "up from 1st to 3rd", "rings with open G");
-    assertThat(shifts).contains("m.&nbsp;25", "down from 3rd to 1st", "in the rest before it");
+    assertThat(shifts).contains("m.\u00a017", "up from 1st to 3rd", "rings with open G");
+    assertThat(shifts).contains("m.\u00a025", "down from 3rd to 1st", "in the rest before it");
   }
 
   /** The lines that {@code marks} prints for the demo: m. 9, beat 1: sudden f after p. */
   @Test
   void circlesAreThoseOfTheMarksCommand() {
-    String page = compared().replaceAll("<[^>]*>", " ").replace("&nbsp;", " ");
+    String page = compared().replaceAll("<[^>]*>", " ").replace("\u00a0", " ");
     String text = page.replaceAll("\\s+", " ").replaceAll(" ([,:])", "$1");
     List<String> lines =
         Session.of("marks", Session.DEMO)
@@ -86,7 +87,7 @@ class PageOutputTest {
     String page = compared();
     String strain = page.substring(page.indexOf("Stretches and thumb position"));
     assertThat(strain.substring(0, strain.indexOf(SummaryText.CARE)))
-        .contains("A (1st position) stretches the hand in", "href=\"#m28\"");
+        .contains("'1st position' stretches the hand: ", "href=\"#m28\"");
   }
 
   @Test
@@ -96,32 +97,96 @@ class PageOutputTest {
                 "plan", Session.DEMO, "--player", "../docs/examples/imke.yaml", "--format", "html")
             .succeeded()
             .out();
-    assertThat(page).contains("<h3>New to this player</h3>\n<ul><li>free choice: ");
-  }
-
-  // "A free choice" would read as an article and a noun.
-  @Test
-  void lettersOfPlansDoNotReadAsWords() {
-    String page = Session.of("plan", Session.DEMO, "--format", "html").succeeded().out();
-    assertThat(page).contains("A (free choice): shifts").doesNotContain("A free choice");
+    assertThat(page).containsPattern("<h3>New to this player</h3>\\s*<ul><li>free choice: ");
   }
 
   @Test
-  void onePlanIsShownAlone() {
+  void plansAreNamedByTheirNamesOutsideTheMusic() {
+    String page = compared();
+    assertThat(page).contains("<li>A, above the staff: 1st position</li>");
+    String rest = page.substring(page.indexOf("id=\"differ\"")).replaceAll("<[^>]*>", " ");
+    assertThat(rest).contains("1st position", "3rd position", "partly 3rd");
+    assertThat(rest).doesNotContainPattern("\\b[ABC] \\(");
+  }
+
+  @Test
+  void onePlanHasNoLetter() {
+    for (String page :
+        List.of(
+            Session.of("plan", Session.DEMO, "--choose", "third", "--format", "html")
+                .succeeded()
+                .out(),
+            Session.of("scale", "D", "major", "--instrument", "viola", "--format", "html")
+                .succeeded()
+                .out(),
+            Session.of("plan", Session.DEMO, "--choose", "third", "--format", "svg")
+                .succeeded()
+                .out())) {
+      assertThat(page)
+          .doesNotContain("above the staff", "below the staff", "class=\"key\"")
+          .doesNotContain("Where the plans differ", "the plans differ");
+    }
+  }
+
+  // The order of the page: the answer, the music, the differences, the figures, then the rest.
+  @Test
+  void answerComesFirstAndTheRestIsFolded() {
+    String page = compared();
+    assertThat(
+            List.of(
+                page.indexOf("<strong>Take 'partly 3rd'"),
+                page.indexOf("<section id=\"music\""),
+                page.indexOf("<section id=\"differ\""),
+                page.indexOf("<section id=\"figures\""),
+                page.indexOf("<section id=\"more\"")))
+        .isSorted()
+        .doesNotContain(-1);
+    String more = page.substring(page.indexOf("<section id=\"more\""));
+    assertThat(more.replaceAll("(?s)<details>.*?</details>", ""))
+        .doesNotContain("<table", "<ul", "<svg");
+  }
+
+  // The plan in 1st position differs from the one in partly 3rd only where the hand is in 3rd.
+  @Test
+  void measuresThatDecideAreListedAndTheOthersFolded() {
+    String page = compared();
+    String differ = page.substring(page.indexOf("<section id=\"differ\""));
+    String listed = differ.substring(0, differ.indexOf("<details>"));
+    assertThat(Pattern.compile("href=\"#m(\\d+)\"").matcher(listed).results())
+        .extracting(measure -> Integer.parseInt(measure.group(1)))
+        .containsExactly(17, 18, 19, 20, 21, 22, 23, 24);
+    assertThat(listed).contains("↑3rd II 1 3 2");
+    assertThat(differ).contains("21 more measures");
+  }
+
+  // docs/demo/README.md: the hand moves to third position in measure 17, and back in 25.
+  @Test
+  void handIsDrawnOnlyWhereItMoves() {
     String page =
-        Session.of("plan", Session.DEMO, "--choose", "third", "--format", "html").succeeded().out();
-    assertThat(page)
-        .contains("A, above the staff: 3rd position")
-        .doesNotContain("B, below the staff");
-  }
-
-  @Test
-  void scaleHasAPageToo() {
-    String page =
-        Session.of("scale", "D", "major", "--instrument", "viola", "--format", "html")
+        Session.of("plan", Session.DEMO, "--choose", "partly", "--format", "html")
             .succeeded()
             .out();
-    assertThat(page).contains("<h1>").contains("A, above the staff: free choice");
+    assertThat(Pattern.compile("<title>(The hand in [^<]*)").matcher(page).results())
+        .extracting(title -> title.group(1))
+        .containsExactly("The hand in measures 16 to 17", "The hand in measures 24 to 25");
+    String still =
+        Session.of("plan", Session.DEMO, "--choose", "first", "--format", "html").succeeded().out();
+    assertThat(still).doesNotContain("The hand over time", "The hand in measures");
+  }
+
+  @Test
+  void warningAppearsOnce() {
+    for (String page :
+        List.of(compared(), Pages.practised("--from", "quarter=60").succeeded().out())) {
+      assertThat(Pattern.compile("class=\"care\"").matcher(page).results()).hasSize(1);
+    }
+  }
+
+  @Test
+  void everyDemandHasItsPriceInWords() {
+    String page = compared("--stay", "1@1-8");
+    assertThat(page)
+        .contains("The price of each demand", "keep the hand in 1st position, m. 1–8. It costs");
   }
 
   @Test

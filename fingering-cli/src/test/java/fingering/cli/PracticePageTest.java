@@ -16,7 +16,7 @@ class PracticePageTest {
 
   private static String words(String html) {
     return html.replaceAll("<[^>]*>", " ")
-        .replace("&nbsp;", " ")
+        .replace("\u00a0", " ")
         .replaceAll("\\s+", " ")
         .replaceAll(" ([,:.])", "$1");
   }

@@ -22,6 +22,18 @@ import org.junit.jupiter.params.provider.ValueSource;
  * with axe-core 4.10 (W3C, WCAG 2).
  */
 class PageInBrowserTest extends InBrowser {
+  /** The page fits, as it opens and with everything that is folded. */
+  private static void assertFits(Pages page, int width) throws Exception {
+    Browser shown = shown(page, width);
+    assertNothingOverlapsOrIsCutOff(shown, width);
+    unfold(shown);
+    assertNothingOverlapsOrIsCutOff(shown, width);
+  }
+
+  private static void unfold(Browser shown) throws Exception {
+    shown.run("document.querySelectorAll('details').forEach(d => d.open = true); 0");
+  }
+
   private static Browser shown(Pages page, int width) throws Exception {
     Browser shown = browser();
     shown.open(page.in(folder), width);
@@ -31,19 +43,19 @@ class PageInBrowserTest extends InBrowser {
   @ParameterizedTest
   @EnumSource
   void textNeitherOverlapsNorIsCutOffOnAPhone(Pages page) throws Exception {
-    assertNothingOverlapsOrIsCutOff(shown(page, 360), 360);
+    assertFits(page, 360);
   }
 
   @ParameterizedTest
   @EnumSource
   void textNeitherOverlapsNorIsCutOffOnATablet(Pages page) throws Exception {
-    assertNothingOverlapsOrIsCutOff(shown(page, 768), 768);
+    assertFits(page, 768);
   }
 
   @ParameterizedTest
   @EnumSource
   void textNeitherOverlapsNorIsCutOffOnADesktop(Pages page) throws Exception {
-    assertNothingOverlapsOrIsCutOff(shown(page, 1280), 1280);
+    assertFits(page, 1280);
   }
 
   @ParameterizedTest
@@ -51,6 +63,8 @@ class PageInBrowserTest extends InBrowser {
   void textNeitherOverlapsNorIsCutOffInPrint(Pages page) throws Exception {
     Browser shown = shown(page, SHEET);
     shown.media("print", "light");
+    assertNothingOverlapsOrIsCutOff(shown, SHEET);
+    unfold(shown);
     assertNothingOverlapsOrIsCutOff(shown, SHEET);
     JsonNode pdf = shown.send("Page.printToPDF", Browser.node().put("preferCSSPageSize", false));
     byte[] bytes = Base64.getDecoder().decode(pdf.path("data").asText());
@@ -159,8 +173,22 @@ class PageInBrowserTest extends InBrowser {
     for (String scheme : new String[] {"light", "dark"}) {
       Browser shown = shown(page, 1280);
       shown.media("screen", scheme);
+      unfold(shown);
       assertThat(faults(shown)).as(scheme).isEmpty();
     }
+  }
+
+  // What a reader has opened is printed; what is folded is not.
+  @Test
+  void onlyWhatIsOpenIsPrinted() throws Exception {
+    Browser shown = shown(Pages.DEMO, SHEET);
+    shown.media("print", "light");
+    String height = "document.querySelector('#more').offsetHeight";
+    assertThat(shown.run(height).asInt()).isZero();
+    shown.run("document.querySelector('#more details').open = true; 0");
+    assertThat(shown.run(height).asInt()).isPositive();
+    assertThat(shown.run("document.querySelectorAll('#more details')[1].offsetHeight").asInt())
+        .isZero();
   }
 
   /** Serious faults by the rules of axe-core. */

@@ -136,7 +136,7 @@ class StripLayoutTest {
           piece.texts().stream()
               .filter(text -> text.kind().equals("finger") || text.kind().equals("changed"))
               .count();
-      assertThat(Pattern.compile(": A ").matcher(piece.title()).results().count())
+      assertThat(Pattern.compile(": [IV0-4T]").matcher(piece.title()).results().count())
           .isEqualTo(fingers);
     }
     assertThat(pieces(html(Pages.DEMO)).stream().map(Piece::title))

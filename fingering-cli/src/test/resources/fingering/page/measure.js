@@ -37,7 +37,7 @@
     });
   };
   for (const text of document.querySelectorAll('svg text')) {
-    if (text.closest('defs')) continue;
+    if (text.closest('defs') || text.closest('details:not([open])')) continue;
     const piece = text.closest('.piece');
     // Heads of pieces within a row lie under the piece before them.
     if (piece && text.closest('.head') && !begins.has(piece)) continue;
@@ -56,7 +56,7 @@
   for (let node = walk.nextNode(); node; node = walk.nextNode()) {
     const parent = node.parentElement;
     if (!node.data.trim() || parent.closest('svg') || parent.closest('.skip')
-        || parent.closest('.advice thead')
+        || parent.closest('.wide thead')
         || (parent.closest('details:not([open])') && !parent.closest('summary'))) continue;
     const range = document.createRange();
     range.selectNodeContents(node);

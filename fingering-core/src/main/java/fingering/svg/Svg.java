@@ -134,6 +134,82 @@ public final class Svg {
                 .formatted(id, number(x), number(y), scale));
   }
 
+  /** Adds elements that are SVG already, moved. */
+  public Svg group(double x, double y, String elements) {
+    return raw("<g transform=\"translate(%s,%s)\">".formatted(number(x), number(y)))
+        .raw(elements)
+        .raw("</g>\n");
+  }
+
+  /** Adds a picture of its own size, which need not stay within it. */
+  public Svg inner(double x, double y, int width, int height, String elements) {
+    return raw("<svg x=\"%s\" y=\"%s\" width=\"%d\" height=\"%d\" overflow=\"visible\">"
+            .formatted(number(x), number(y), width, height))
+        .raw(elements)
+        .raw("</svg>\n");
+  }
+
+  /**
+   * All elements as a picture in a page.
+   *
+   * @param style the style of the picture
+   * @param title what it shows
+   * @param description what is in it, for those who do not see it
+   */
+  public String picture(String style, int width, int height, String title, String description) {
+    return "<svg class=\"%s\" role=\"img\" viewBox=\"0 0 %d %d\" width=\"%d\" height=\"%d\">"
+            .formatted(style, width, height, width, height)
+        + "<title>"
+        + escaped(title)
+        + "</title><desc>"
+        + escaped(description)
+        + "</desc>"
+        + text
+        + "</svg>\n";
+  }
+
+  /**
+   * All elements as a file of its own.
+   *
+   * @param style the style of the picture
+   * @param margin pixels to the left and the right
+   * @param sheet the style sheet
+   * @param shapes the shapes that the elements use
+   */
+  public String file(
+      String style,
+      int width,
+      int height,
+      int margin,
+      String title,
+      String description,
+      String sheet,
+      String shapes) {
+    int wide = width + 2 * margin;
+    return """
+        <svg xmlns="http://www.w3.org/2000/svg" class="%s" role="img" aria-labelledby="title desc" width="%d" height="%d" viewBox="%d 0 %d %d">
+        <title id="title">%s</title>
+        <desc id="desc">%s</desc>
+        <style>%s</style>
+        <rect class="paper" x="%d" width="100%%" height="100%%"/>
+        <defs>%s</defs>
+        """
+            .formatted(
+                style,
+                wide,
+                height,
+                -margin,
+                wide,
+                height,
+                escaped(title),
+                escaped(description),
+                sheet,
+                -margin,
+                shapes)
+        + text
+        + "\n</svg>\n";
+  }
+
   /** A point in path syntax. */
   public static String point(double x, double y) {
     String second = number(y);

@@ -4,7 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.cli.student.ScoringContext;
 import fingering.page.AuditionContent;
 import fingering.page.AuditionPage;
-import fingering.page.staff.PlainEngraver;
+import fingering.page.view.SkillTable;
 import java.util.stream.IntStream;
 
 /** An audition sheet with its plans as an HTML page. */
@@ -17,15 +17,14 @@ public final class AuditionHtml {
     return AuditionPage.of(
         new AuditionContent(
             AuditionText.title(sheet),
-            ImmutableList.of(String.join(" ", AuditionVerdict.of(sheet)), scoring.line()),
-            table.head(),
-            table.rows(),
+            ImmutableList.copyOf(AuditionVerdict.of(sheet)),
+            ImmutableList.of(scoring.line()),
+            new SkillTable(table.head(), table.rows()),
             IntStream.range(0, sheet.ready().size())
                 .mapToObj(piece -> piece(sheet, scoring, piece))
                 .collect(ImmutableList.toImmutableList()),
             sheet.problemLines(),
-            String.join(" ", AuditionText.care(sheet, scoring))),
-        new PlainEngraver());
+            String.join(" ", AuditionText.care(sheet, scoring))));
   }
 
   private static AuditionContent.Piece piece(

@@ -16,7 +16,6 @@ import fingering.cli.text.HeadingText;
 import fingering.cli.text.SummaryText;
 import fingering.music.Passage;
 import fingering.page.MarksPage;
-import fingering.page.staff.PlainEngraver;
 import fingering.plan.Plan;
 import fingering.practice.Circle;
 import fingering.practice.CircleFinder;
@@ -87,7 +86,6 @@ final class MarksCommand extends BaseCommand {
                   passage,
                   planning.printed(),
                   circles,
-                  new PlainEngraver(),
                   SummaryText.CARE);
         };
     output.print(text, spec);

@@ -3,6 +3,7 @@ package fingering.cli.text;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Measure;
+import fingering.page.MeasureFingers;
 import fingering.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +37,8 @@ final class DifferencesText {
     lines.add(
         style.bold(
             row("", label, plans.stream().map(plan -> List.of(plan.name())).toList(), cell, 0)));
-    List<MeasureCells> fingers = plans.stream().map(plan -> new MeasureCells(plan.plan())).toList();
+    List<MeasureFingers> fingers =
+        plans.stream().map(plan -> new MeasureFingers(plan.plan())).toList();
     for (Measure measure : listed) {
       List<List<String>> cells =
           fingers.stream().map(plan -> TextLayout.wrap(plan.in(measure), cell, 0)).toList();

@@ -3,6 +3,7 @@ package fingering.cli.text;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Measure;
+import fingering.page.MeasureFingers;
 import fingering.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +18,7 @@ final class FingersText {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     boolean more = false;
-    MeasureCells cells = new MeasureCells(plan);
+    MeasureFingers cells = new MeasureFingers(plan);
     for (Measure measure : plan.passage().measures()) {
       String cell = cells.in(measure);
       if (cell.isEmpty()) {

@@ -11,7 +11,6 @@ import fingering.music.PrintedPart;
 import fingering.page.PageContent;
 import fingering.page.PlanPage;
 import fingering.page.StripSvg;
-import fingering.page.staff.PlainEngraver;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
@@ -42,41 +41,36 @@ public final class PageOutput {
       ScoringContext scoring,
       PrintedPart printed) {
     PageContent content = content(comparison, comparer, scoring, printed);
-    return format == OutputOptions.Format.SVG
-        ? StripSvg.of(content, new PlainEngraver())
-        : PlanPage.of(content, new PlainEngraver());
+    return format == OutputOptions.Format.SVG ? StripSvg.of(content) : PlanPage.of(content);
   }
 
   private static PageContent content(
       Comparison comparison, PlanComparer comparer, ScoringContext scoring, PrintedPart printed) {
     Passage passage = comparison.passage();
     List<String> heading = HeadingText.of(passage, scoring, UNLIMITED, TextStyle.of(false));
-    ImmutableListMultimap<String, String> notes =
-        ImmutableListMultimap.<String, String>builder()
-            .putAll(StudentsText.notes(comparison.plans(), scoring.students()))
-            .putAll(
-                TempoText.heading(scoring.level()),
-                TempoText.sentences(comparison.plans(), scoring.level()))
-            .build();
+    Verdict verdict = Verdict.of(comparison, scoring.level());
     return new PageContent(
         heading.get(0),
-        VerdictText.of(comparison, scoring.level(), Verdict.of(comparison, scoring.level())),
+        VerdictText.of(comparison, scoring.level(), verdict),
         heading.subList(1, heading.size() - 1).stream().collect(ImmutableList.toImmutableList()),
         comparison,
+        verdict.differing(),
         printed,
         ImmutableList.copyOf(SummaryText.remarks(comparison)),
-        notes,
+        StudentsText.notes(comparison.plans(), scoring.students()),
         demands(comparison, comparer),
+        ImmutableList.copyOf(TempoText.brief(comparison.plans(), scoring.level())),
+        ImmutableList.copyOf(TempoText.limits(comparison.plans(), scoring.level())),
         SummaryText.CARE);
   }
 
-  /** For each plan with demands a line that names it, with a colon, and a line for each. */
-  private static ImmutableList<String> demands(Comparison comparison, PlanComparer comparer) {
-    ImmutableList.Builder<String> lines = ImmutableList.builder();
+  /** A line for each demand, by the name of its plan. */
+  private static ImmutableListMultimap<String, String> demands(
+      Comparison comparison, PlanComparer comparer) {
+    ImmutableListMultimap.Builder<String, String> lines = ImmutableListMultimap.builder();
     for (Plan plan : comparison.plans()) {
       if (!plan.brief().demands().isEmpty()) {
-        lines.add("Demands on '" + plan.name() + "':");
-        lines.addAll(DemandsText.lines(plan, comparer, true));
+        lines.putAll(plan.name(), DemandsText.lines(plan, comparer, false));
       }
     }
     return lines.build();

@@ -38,6 +38,36 @@ public final class TempoText {
     return sentences;
   }
 
+  /** The comfortable tempo of each plan, in few words. */
+  static List<String> brief(List<Plan> plans, PlayerSpeed level) {
+    return plans.stream()
+        .map(plan -> ComfortableTempo.of(plan, level))
+        .map(
+            tempo ->
+                tempo.wellAbove()
+                    ? wellAbove(tempo.marked())
+                    : tempo.tempo().map(TempoText::mark).orElse("any tempo"))
+        .toList();
+  }
+
+  /** The limits of each plan that has any. */
+  static List<String> limits(List<Plan> plans, PlayerSpeed level) {
+    List<String> lines = new ArrayList<>();
+    for (Plan plan : plans) {
+      ComfortableTempo tempo = ComfortableTempo.of(plan, level);
+      if (tempo.tempo().isPresent() && !tempo.wellAbove()) {
+        lines.add(plan.name() + ": " + limits(tempo) + ".");
+      }
+    }
+    return lines;
+  }
+
+  private static String limits(ComfortableTempo tempo) {
+    return tempo.tightestDistinct(LIMITS).stream()
+        .map(limit -> limit(limit, tempo.marked()))
+        .collect(Collectors.joining(", "));
+  }
+
   private static String sentence(ComfortableTempo tempo) {
     if (tempo.tempo().isEmpty()) {
       return "at any metronome tempo.";
@@ -50,9 +80,7 @@ public final class TempoText {
         + " (planned at "
         + tempo.marked().perMinute().toPlainString()
         + "); limits: "
-        + tempo.tightestDistinct(LIMITS).stream()
-            .map(limit -> limit(limit, tempo.marked()))
-            .collect(Collectors.joining(", "))
+        + limits(tempo)
         + ".";
   }
 

@@ -1,4 +1,4 @@
-package fingering.page;
+package fingering.page.view;
 
 import com.google.common.collect.ImmutableList;
 import fingering.practice.Circle;
@@ -32,4 +32,15 @@ public record PracticeContent(
     ImmutableList<Circle> circles,
     Optional<String> progress,
     ImmutableList<String> journal,
-    String care) {}
+    String care) {
+
+  /** Whether there is something to show from a journal. */
+  public boolean hasJournal() {
+    return progress.isPresent() || !journal.isEmpty();
+  }
+
+  /** The number of columns that the last cell of a row spans. */
+  public int span(ImmutableList<String> row) {
+    return columns.size() - row.size() + 1;
+  }
+}

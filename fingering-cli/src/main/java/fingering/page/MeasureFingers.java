@@ -1,9 +1,8 @@
-package fingering.cli.text;
+package fingering.page;
 
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.Multimaps;
 import fingering.music.Measure;
-import fingering.page.PrintedSigns;
 import fingering.page.staff.Lane.Direction;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
@@ -14,18 +13,18 @@ import fingering.tables.RomanNumeral;
  * The fingers of one measure in a line: {@code ↑3rd II 1 3 2 I 0}. A string is named where it
  * changes, a position where the hand shifts, and at the beginning if it is not the first.
  */
-final class MeasureCells {
+public final class MeasureFingers {
   private final Plan plan;
   private final ImmutableListMultimap<Integer, PlannedNote> notes;
 
   /** Groups the notes of a plan by measure. */
-  MeasureCells(Plan plan) {
+  public MeasureFingers(Plan plan) {
     this.plan = plan;
     notes = Multimaps.index(plan.notes(), note -> note.note().place().measureIndex());
   }
 
   /** The fingers of the plan in a measure; empty if no note begins there. */
-  String in(Measure measure) {
+  public String in(Measure measure) {
     StringBuilder text = new StringBuilder();
     int string = 0;
     int moment = -1;

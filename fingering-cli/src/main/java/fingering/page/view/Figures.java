@@ -1,0 +1,20 @@
+package fingering.page.view;
+
+import com.google.common.collect.ImmutableList;
+
+/**
+ * What plans ask of the hand and the bow, side by side.
+ *
+ * @param plans the names of the plans; empty if there is only one
+ * @param rows a row for each thing counted
+ */
+public record Figures(ImmutableList<String> plans, ImmutableList<Row> rows) {
+
+  /**
+   * A thing counted.
+   *
+   * @param item its name
+   * @param amounts the amount in each plan
+   */
+  public record Row(String item, ImmutableList<String> amounts) {}
+}

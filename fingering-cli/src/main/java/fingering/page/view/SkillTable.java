@@ -1,0 +1,12 @@
+package fingering.page.view;
+
+import com.google.common.collect.ImmutableList;
+
+/**
+ * The table of what an audition asks for.
+ *
+ * @param columns the column heads
+ * @param rows the rows, each with its head first; empty if nothing is asked for
+ */
+public record SkillTable(
+    ImmutableList<String> columns, ImmutableList<ImmutableList<String>> rows) {}

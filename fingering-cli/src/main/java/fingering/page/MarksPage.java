@@ -3,7 +3,7 @@ package fingering.page;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import fingering.music.Passage;
-import fingering.music.PrintedPart;
+import fingering.music.print.PrintedPart;
 import fingering.page.staff.Engraver;
 import fingering.practice.Circle;
 import java.util.List;

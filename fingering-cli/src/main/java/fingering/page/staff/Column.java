@@ -1,8 +1,9 @@
 package fingering.page.staff;
 
-import fingering.music.Clef;
-import fingering.music.PrintedMeasure.KeyChange;
-import fingering.music.PrintedNote;
+import fingering.music.print.Clef;
+import fingering.music.print.NoteShape;
+import fingering.music.print.PrintedMeasure.KeyChange;
+import fingering.music.print.PrintedNote;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -88,7 +89,8 @@ final class Column {
       for (int i = 0; i < stem.notes.size(); i++) {
         own = Math.max(own, Glyphs.HEAD + 1 + Math.max(0, stem.headOffset(i)));
       }
-      boolean flagged = stem.stemmed() && stem.up && stem.lead().beam() == PrintedNote.Beam.NONE;
+      boolean flagged =
+          stem.stemmed() && stem.up && stem.lead().shape().beam() == NoteShape.Beam.NONE;
       own += stem.lead().value().dots() * 5.0;
       own += flagged && stem.lead().value().flags() > 0 ? 5 : 0;
       right = Math.max(right, own);

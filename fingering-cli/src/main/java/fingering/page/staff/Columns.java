@@ -2,13 +2,13 @@ package fingering.page.staff;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Iterables;
-import fingering.music.Clef;
-import fingering.music.PrintedMeasure;
-import fingering.music.PrintedMeasure.ClefChange;
-import fingering.music.PrintedMeasure.KeyChange;
-import fingering.music.PrintedNote;
-import fingering.music.PrintedNote.Beam;
-import fingering.music.PrintedNote.Tremolo;
+import fingering.music.print.Clef;
+import fingering.music.print.NoteShape.Beam;
+import fingering.music.print.PrintedMeasure;
+import fingering.music.print.PrintedMeasure.ClefChange;
+import fingering.music.print.PrintedMeasure.KeyChange;
+import fingering.music.print.PrintedNote;
+import fingering.music.print.PrintedNote.Tremolo;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -140,7 +140,7 @@ final class Columns {
       // One note of a chord has the beam, often not the lowest.
       Beam beam =
           stem.notes.stream()
-              .map(PrintedNote::beam)
+              .map(note -> note.shape().beam())
               .filter(one -> one != Beam.NONE)
               .findFirst()
               .orElse(Beam.NONE);

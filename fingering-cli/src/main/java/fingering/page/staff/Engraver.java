@@ -2,7 +2,7 @@ package fingering.page.staff;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
-import fingering.music.PrintedPart;
+import fingering.music.print.PrintedPart;
 
 /** Draws a part with the marks of plans. Implementations can be exchanged. */
 public interface Engraver {

@@ -1,6 +1,6 @@
 package fingering.page.staff;
 
-import fingering.music.Clef;
+import fingering.music.print.Clef;
 
 /**
  * The shapes of notation, drawn by hand for this program from lines and curves, not taken from a

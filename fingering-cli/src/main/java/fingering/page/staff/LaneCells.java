@@ -1,6 +1,6 @@
 package fingering.page.staff;
 
-import fingering.music.PrintedNote;
+import fingering.music.print.PrintedNote;
 import fingering.page.staff.Column.Cell;
 import fingering.page.staff.Lane.Mark;
 import java.util.ArrayList;

@@ -2,8 +2,9 @@ package fingering.page.staff;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.NoteAddress;
-import fingering.music.PrintedNote;
-import fingering.music.PrintedNote.Sign;
+import fingering.music.print.NoteShape;
+import fingering.music.print.PrintedNote;
+import fingering.music.print.PrintedNote.Sign;
 import fingering.page.svg.Svg;
 import java.util.List;
 import java.util.Locale;
@@ -265,7 +266,18 @@ final class NoteDrawing {
   }
 
   private static boolean has(Stem stem, Sign sign) {
-    return stem.notes.stream().anyMatch(note -> note.signs().contains(sign));
+    return stem.notes.stream().anyMatch(note -> has(note, sign));
+  }
+
+  // These have no drawing of their own here.
+  private static boolean has(PrintedNote note, Sign sign) {
+    return note.has(sign)
+        || switch (sign) {
+          case STACCATO -> note.has(Sign.STACCATISSIMO);
+          case FERMATA -> note.has(Sign.INVERTED_FERMATA);
+          case HARMONIC -> note.shape().head() == NoteShape.Head.DIAMOND;
+          default -> false;
+        };
   }
 
   private static double top(Stem stem) {

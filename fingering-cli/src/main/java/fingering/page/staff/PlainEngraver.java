@@ -1,13 +1,13 @@
 package fingering.page.staff;
 
 import com.google.common.collect.ImmutableList;
-import fingering.music.Clef;
 import fingering.music.Measure;
 import fingering.music.NoteAddress;
 import fingering.music.Passage;
-import fingering.music.PrintedMeasure;
-import fingering.music.PrintedMeasure.KeyChange;
-import fingering.music.PrintedPart;
+import fingering.music.print.Clef;
+import fingering.music.print.PrintedMeasure;
+import fingering.music.print.PrintedMeasure.KeyChange;
+import fingering.music.print.PrintedPart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

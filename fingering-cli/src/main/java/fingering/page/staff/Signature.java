@@ -1,6 +1,6 @@
 package fingering.page.staff;
 
-import fingering.music.Clef;
+import fingering.music.print.Clef;
 import fingering.page.svg.Svg;
 import fingering.tables.Pitch;
 

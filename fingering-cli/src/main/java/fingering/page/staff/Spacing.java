@@ -1,11 +1,11 @@
 package fingering.page.staff;
 
-import fingering.music.Clef;
 import fingering.music.Measure;
-import fingering.music.PrintedMeasure;
-import fingering.music.PrintedMeasure.Bar;
-import fingering.music.PrintedText;
-import fingering.music.PrintedText.Kind;
+import fingering.music.print.Clef;
+import fingering.music.print.PrintedMeasure;
+import fingering.music.print.PrintedMeasure.Bar;
+import fingering.music.print.PrintedText;
+import fingering.music.print.PrintedText.Kind;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
@@ -95,7 +95,7 @@ final class Spacing {
   /** The width of a bar line beyond that of a single one. */
   private static double barWidth(Bar end) {
     return switch (end) {
-      case SINGLE -> 0;
+      case SINGLE, DASHED, DOTTED, TICK, SHORT, NONE -> 0;
       case DOUBLE -> 3;
       case FINAL -> 6;
       case REPEAT -> REPEAT;

@@ -1,8 +1,8 @@
 package fingering.page.staff;
 
 import com.google.common.collect.ImmutableList;
-import fingering.music.PrintedNote;
-import fingering.music.PrintedNote.Tremolo;
+import fingering.music.print.PrintedNote;
+import fingering.music.print.PrintedNote.Tremolo;
 
 /** Notes that share a stem, or a rest. */
 final class Stem {

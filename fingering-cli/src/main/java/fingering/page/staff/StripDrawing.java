@@ -1,11 +1,11 @@
 package fingering.page.staff;
 
 import com.google.common.collect.ImmutableList;
-import fingering.music.Clef;
 import fingering.music.NoteAddress;
-import fingering.music.PrintedNote;
-import fingering.music.PrintedPart;
-import fingering.music.PrintedPart.Slur;
+import fingering.music.print.Clef;
+import fingering.music.print.PrintedNote;
+import fingering.music.print.PrintedPart;
+import fingering.music.print.PrintedPart.Slur;
 import fingering.page.staff.Strip.Piece;
 import fingering.page.svg.Svg;
 import fingering.tables.Pitch;

@@ -1,11 +1,11 @@
 package fingering.page.staff;
 
-import fingering.music.Clef;
 import fingering.music.Measure;
-import fingering.music.PrintedMeasure.Bar;
-import fingering.music.PrintedPart;
-import fingering.music.PrintedPart.Ending;
-import fingering.music.PrintedPart.Wedge;
+import fingering.music.print.Clef;
+import fingering.music.print.PrintedMeasure.Bar;
+import fingering.music.print.PrintedPart;
+import fingering.music.print.PrintedPart.Ending;
+import fingering.music.print.PrintedPart.Wedge;
 import fingering.page.svg.Svg;
 import fingering.page.svg.TextWidth;
 import java.util.List;
@@ -107,7 +107,9 @@ final class StripFrame {
   private void end(Svg svg, int index, StripPiece span, double top, double bottom) {
     double bar = span.bar;
     switch (span.printed.end()) {
-      case SINGLE -> svg.line("bar", bar - 0.7, top, bar - 0.7, bottom);
+      case NONE -> {}
+      case SINGLE, DASHED, DOTTED, TICK, SHORT ->
+          svg.line("bar", bar - 0.7, top, bar - 0.7, bottom);
       case DOUBLE ->
           svg.line("bar", bar - 4, top, bar - 4, bottom)
               .line("bar", bar - 0.7, top, bar - 0.7, bottom);

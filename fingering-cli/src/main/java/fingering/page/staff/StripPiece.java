@@ -1,8 +1,8 @@
 package fingering.page.staff;
 
 import fingering.music.Measure;
-import fingering.music.PrintedMeasure;
-import fingering.music.PrintedPart.Wedge;
+import fingering.music.print.PrintedMeasure;
+import fingering.music.print.PrintedPart.Wedge;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;

@@ -1,7 +1,7 @@
 package fingering.page.staff;
 
 import com.google.common.collect.ImmutableList;
-import fingering.music.PrintedNote;
+import fingering.music.print.PrintedNote;
 import fingering.page.staff.Lane.Mark;
 import java.util.ArrayList;
 import java.util.List;

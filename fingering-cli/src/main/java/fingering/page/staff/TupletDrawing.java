@@ -1,6 +1,6 @@
 package fingering.page.staff;
 
-import fingering.music.PrintedNote;
+import fingering.music.print.PrintedNote;
 import fingering.page.svg.Svg;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,7 +2,7 @@ package fingering.page.staff;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.music.Clef;
+import fingering.music.print.Clef;
 import fingering.tables.Letter;
 import fingering.tables.Pitch;
 import java.util.List;

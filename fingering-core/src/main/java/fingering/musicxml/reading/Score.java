@@ -5,7 +5,7 @@ import com.google.common.collect.ImmutableMap;
 import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Passage;
-import fingering.music.PrintedPart;
+import fingering.music.print.PrintedPart;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.element.WrittenNote;

@@ -201,6 +201,12 @@ public record PrintedPart(
         overlapping(endings, ending -> ending.last() >= first && ending.first() <= last));
   }
 
+  /** The same staff with these measures instead of its own, which have the same indices. */
+  public PrintedPart withMeasures(ImmutableList<PrintedMeasure> others) {
+    return new PrintedPart(
+        others, slurs, tuplets, noteLines, wedges, textLines, octaveLines, endings);
+  }
+
   private static <T> ImmutableList<T> overlapping(ImmutableList<T> all, Predicate<T> wanted) {
     return all.stream().filter(wanted).collect(ImmutableList.toImmutableList());
   }

@@ -12,7 +12,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param place the place in the music
  * @param start the same as a time in quarter notes from the start of the part
  * @param direction number of the direction that it belongs to, from 0 in the part. Texts with the
- *     same number are printed on one line, in order: <i>Allegro</i> and its metronome mark
+ *     same number are printed on one line, in order: <i>Allegro</i> and its metronome mark. Below 0
+ *     for texts that the score prints above another part, for all players
  * @param side the side of the staff
  * @param style how words are printed; where words of one direction differ, that of the first
  * @param metronome the parts of a metronome mark; empty for all other kinds

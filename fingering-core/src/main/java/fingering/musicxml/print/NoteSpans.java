@@ -14,7 +14,9 @@ import jakarta.xml.bind.JAXBElement;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.audiveris.proxymusic.Glissando;
 import org.audiveris.proxymusic.LineType;
@@ -38,6 +40,9 @@ final class NoteSpans {
 
   private record Ratio(
       int actual, int normal, Optional<Boolean> bracket, Numbers shown, Side side) {}
+
+  /** The last printed note of each voice. */
+  private final Map<String, Anchor> last = new HashMap<>();
 
   private final OpenSpans<Side> openSlurs = new OpenSpans<>();
   private final OpenSpans<Ratio> openTuplets = new OpenSpans<>();
@@ -67,6 +72,9 @@ final class NoteSpans {
       if (each instanceof Ornaments ornaments) {
         ornaments.getTrillMarkOrTurnOrDelayedTurn().forEach(e -> trill(e, pitched));
       }
+    }
+    if (pitched.seen()) {
+      last.put(time.voice(), pitched);
     }
   }
 
@@ -107,7 +115,7 @@ final class NoteSpans {
       if (wavy.getType() == StartStopContinue.START) {
         openTrills.start(NoteLine.Kind.TRILL, here, number);
       } else if (wavy.getType() == StartStopContinue.STOP) {
-        openTrills.stop(here, number).ifPresent(this::line);
+        openTrills.stop(here, number).map(this::shortened).ifPresent(this::line);
       }
     }
   }
@@ -157,8 +165,9 @@ final class NoteSpans {
   }
 
   private void slur(Span<Side> span) {
-    if (span.seen()) {
-      slurs.add(new Slur(address(span.from()), address(span.to()), span.value()));
+    Span<Side> shown = shortened(span);
+    if (shown.seen() && !shown.from().equals(shown.to())) {
+      slurs.add(new Slur(address(shown.from()), address(shown.to()), shown.value()));
     }
   }
 
@@ -166,6 +175,13 @@ final class NoteSpans {
     if (span.seen()) {
       lines.add(new NoteLine(span.value(), address(span.from()), address(span.to())));
     }
+  }
+
+  /** A line that ends at a rest or a hidden note ends at the last printed note before it. */
+  private <T> Span<T> shortened(Span<T> span) {
+    Anchor before = last.getOrDefault(span.from().time().voice(), span.to());
+    boolean after = before.time().address().compareTo(span.from().time().address()) >= 0;
+    return span.to().seen() || !after ? span : new Span<>(span.value(), span.from(), before);
   }
 
   private void tuplet(Span<Ratio> span) {

@@ -143,7 +143,7 @@ public final class PrintCollector {
     return new PrintedPart(
         complete.build(),
         spans.slurs(),
-        spans.tuplets(),
+        spans.tuplets().isEmpty() ? UnmarkedTuplets.of(measures) : spans.tuplets(),
         spans.lines(),
         directions.lines().wedges(read),
         directions.lines().textLines(read),

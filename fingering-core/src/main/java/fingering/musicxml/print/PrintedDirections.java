@@ -156,7 +156,7 @@ final class PrintedDirections {
   }
 
   private static String unitName(org.audiveris.proxymusic.Metronome mark) {
-    return mark.getBeatUnit().strip() + ".".repeat(mark.getBeatUnitDot().size());
+    return "dotted-".repeat(mark.getBeatUnitDot().size()) + mark.getBeatUnit().strip();
   }
 
   /** The scordatura in words: {@code scordatura 4 = F♯3}. */

@@ -145,6 +145,10 @@ final class Spacing {
     TextRow dynamics = new TextRow(StaffStyle.DYNAMICS);
     BigFraction to = span.to(spans, spans.indexOf(span));
     for (PrintedText text : span.printed.texts()) {
+      if (text.kind() == Kind.REHEARSAL) {
+        // Drawn with the measure.
+        continue;
+      }
       BigFraction onset = text.place().onset();
       boolean here =
           (onset.compareTo(span.from()) >= 0 || span.first)

@@ -32,6 +32,7 @@ module fingering.core {
   exports fingering.lesson;
   exports fingering.music;
   exports fingering.music.builder;
+  exports fingering.music.print;
   exports fingering.musicxml;
   exports fingering.musicxml.file;
   exports fingering.musicxml.marking;

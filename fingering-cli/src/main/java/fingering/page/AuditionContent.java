@@ -1,7 +1,7 @@
 package fingering.page;
 
 import com.google.common.collect.ImmutableList;
-import fingering.music.PrintedPart;
+import fingering.music.print.PrintedPart;
 import fingering.page.view.SkillTable;
 import fingering.plan.Comparison;
 

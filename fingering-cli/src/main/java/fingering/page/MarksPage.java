@@ -4,7 +4,7 @@ import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
-import fingering.music.PrintedPart;
+import fingering.music.print.PrintedPart;
 import fingering.page.template.JtemarksGenerated;
 import fingering.page.view.CircleGroup;
 import fingering.page.view.PageHead;

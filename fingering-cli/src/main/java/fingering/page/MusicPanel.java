@@ -2,7 +2,7 @@ package fingering.page;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
-import fingering.music.PrintedPart;
+import fingering.music.print.PrintedPart;
 import fingering.page.staff.Engraver;
 import fingering.page.staff.Lane;
 import fingering.page.staff.PlainEngraver;

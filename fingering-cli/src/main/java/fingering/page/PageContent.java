@@ -3,7 +3,7 @@ package fingering.page;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import fingering.music.Measure;
-import fingering.music.PrintedPart;
+import fingering.music.print.PrintedPart;
 import fingering.plan.Comparison;
 
 /**

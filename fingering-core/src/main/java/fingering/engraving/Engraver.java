@@ -13,7 +13,7 @@ import fingering.engraving.spacing.MeasureShapes;
 import fingering.engraving.spacing.SystemBreaks;
 import fingering.engraving.spacing.SystemShape;
 import fingering.music.Passage;
-import fingering.music.PrintedPart;
+import fingering.music.print.PrintedPart;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,7 +1,7 @@
 package fingering.practice;
 
 import fingering.music.Moment;
-import fingering.music.PrintedText;
+import fingering.music.print.PrintedText;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;

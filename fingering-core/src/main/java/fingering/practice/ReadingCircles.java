@@ -1,14 +1,14 @@
 package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
-import fingering.music.Clef;
 import fingering.music.KeySignature;
 import fingering.music.Measure;
 import fingering.music.Passage;
 import fingering.music.Place;
-import fingering.music.PrintedMeasure;
-import fingering.music.PrintedNote;
-import fingering.music.PrintedPart;
+import fingering.music.print.Clef;
+import fingering.music.print.PrintedMeasure;
+import fingering.music.print.PrintedNote;
+import fingering.music.print.PrintedPart;
 import fingering.tables.Letter;
 import fingering.tables.Pitch;
 import java.util.ArrayList;

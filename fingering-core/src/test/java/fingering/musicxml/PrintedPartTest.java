@@ -3,18 +3,18 @@ package fingering.musicxml;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.collect.ImmutableList;
-import fingering.music.Clef;
 import fingering.music.Passage;
-import fingering.music.PrintedMeasure;
-import fingering.music.PrintedMeasure.Bar;
-import fingering.music.PrintedMeasure.KeyChange;
-import fingering.music.PrintedNote;
-import fingering.music.PrintedNote.Tremolo;
-import fingering.music.PrintedNote.Tremolo.Role;
-import fingering.music.PrintedPart;
-import fingering.music.PrintedPart.Ending;
-import fingering.music.PrintedText;
-import fingering.music.PrintedText.Kind;
+import fingering.music.print.Clef;
+import fingering.music.print.PrintedMeasure;
+import fingering.music.print.PrintedMeasure.Bar;
+import fingering.music.print.PrintedMeasure.KeyChange;
+import fingering.music.print.PrintedNote;
+import fingering.music.print.PrintedNote.Tremolo;
+import fingering.music.print.PrintedNote.Tremolo.Role;
+import fingering.music.print.PrintedPart;
+import fingering.music.print.PrintedPart.Ending;
+import fingering.music.print.PrintedText;
+import fingering.music.print.PrintedText.Kind;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
@@ -151,7 +151,7 @@ class PrintedPartTest {
             "<barline location=\"left\"><ending number=\"2\" type=\"start\"/></barline>"
                 + note("", ""));
     PrintedMeasure first = part.measures().get(0);
-    assertThat(first.keys()).containsExactly(new KeyChange(BigFraction.of(2), 2, -1));
+    assertThat(first.keys()).containsExactly(new KeyChange(BigFraction.of(2), 2, -1, false));
     assertThat(first.fifthsAt(BigFraction.ONE, 2)).isEqualTo(2);
     assertThat(first.fifthsAt(BigFraction.of(2), 2)).isEqualTo(-1);
     assertThat(part.endings())

@@ -12,7 +12,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fingering.music.Note;
 import fingering.music.Passage;
-import fingering.music.PrintedNote;
+import fingering.music.print.PrintedNote;
 import fingering.musicxml.ScoreText.N;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;

@@ -3,7 +3,7 @@ package fingering.cli.option;
 import fingering.cli.student.ScoringContext;
 import fingering.cli.student.Students;
 import fingering.music.Passage;
-import fingering.music.PrintedPart;
+import fingering.music.print.PrintedPart;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;

@@ -7,7 +7,7 @@ import fingering.cli.option.PlanningContext;
 import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Passage;
-import fingering.music.PrintedPart;
+import fingering.music.print.PrintedPart;
 import fingering.page.PageContent;
 import fingering.page.PlanPage;
 import fingering.page.StripSvg;

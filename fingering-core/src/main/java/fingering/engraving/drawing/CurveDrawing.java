@@ -8,7 +8,7 @@ import fingering.engraving.ink.Skyline;
 import fingering.engraving.notes.Chord;
 import fingering.engraving.notes.Chord.Layer;
 import fingering.music.NoteAddress;
-import fingering.music.PrintedPart.Slur;
+import fingering.music.print.PrintedPart.Slur;
 import fingering.tables.Pitch;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -6,7 +6,7 @@ import fingering.engraving.spacing.ColumnShape;
 import fingering.engraving.spacing.MeasureShape;
 import fingering.engraving.spacing.SystemShape;
 import fingering.music.NoteAddress;
-import fingering.music.PrintedNote;
+import fingering.music.print.PrintedNote;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;

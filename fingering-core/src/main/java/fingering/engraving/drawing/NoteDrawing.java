@@ -17,7 +17,7 @@ import fingering.engraving.spacing.MeasureShape;
 import fingering.engraving.spacing.Placed;
 import fingering.engraving.spacing.SystemShape.Places;
 import fingering.music.NoteAddress;
-import fingering.music.PrintedNote;
+import fingering.music.print.PrintedNote;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

@@ -8,7 +8,7 @@ import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
 import fingering.engraving.notes.Chord;
 import fingering.engraving.notes.Chord.Layer;
-import fingering.music.PrintedNote.Sign;
+import fingering.music.print.PrintedNote.Sign;
 
 /** Draws the signs at notes: articulations next to the heads, bowings and ornaments above. */
 final class SignDrawing {

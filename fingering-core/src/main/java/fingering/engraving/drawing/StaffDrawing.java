@@ -10,7 +10,7 @@ import fingering.engraving.spacing.MeasureShape;
 import fingering.engraving.spacing.Placed;
 import fingering.engraving.spacing.SystemShape;
 import fingering.engraving.spacing.SystemShape.Places;
-import fingering.music.PrintedMeasure.Bar;
+import fingering.music.print.PrintedMeasure.Bar;
 import java.util.List;
 
 /** Draws staff lines, bar lines, and clef, key and time signatures. */

@@ -3,7 +3,7 @@ package fingering.engraving.drawing;
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.spacing.SystemShape;
-import fingering.music.PrintedPart;
+import fingering.music.print.PrintedPart;
 
 /**
  * Draws a system from the notes outward: what stands nearer to the notes is drawn first, and

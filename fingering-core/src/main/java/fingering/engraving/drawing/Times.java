@@ -3,7 +3,7 @@ package fingering.engraving.drawing;
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.notes.MeasureNotes;
 import fingering.music.NoteAddress;
-import fingering.music.PrintedNote;
+import fingering.music.print.PrintedNote;
 import fingering.tables.Pitch;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -3,9 +3,10 @@ package fingering.engraving.notes;
 import fingering.music.KeySignature;
 import fingering.music.Measure;
 import fingering.music.NoteAddress;
-import fingering.music.PrintedMeasure;
-import fingering.music.PrintedNote;
-import fingering.music.PrintedPart;
+import fingering.music.print.Accidental;
+import fingering.music.print.PrintedMeasure;
+import fingering.music.print.PrintedNote;
+import fingering.music.print.PrintedPart;
 import fingering.tables.Pitch;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -62,7 +63,7 @@ public final class Accidentals {
   /** The accidental before a note: semitones from -2 to 2; empty if none is drawn. */
   public OptionalInt shown(PrintedNote note) {
     if (printed) {
-      return note.accidental();
+      return note.accidental().stream().mapToInt(Accidental::semitones).findFirst();
     }
     Integer alter = computed.get(note.address());
     return alter == null ? OptionalInt.empty() : OptionalInt.of(alter);

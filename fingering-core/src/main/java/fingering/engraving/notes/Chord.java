@@ -2,10 +2,10 @@ package fingering.engraving.notes;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.NoteAddress;
-import fingering.music.PrintedNote;
-import fingering.music.PrintedNote.Beam;
-import fingering.music.PrintedNote.Sign;
-import fingering.music.PrintedNote.Tremolo;
+import fingering.music.print.PrintedNote;
+import fingering.music.print.PrintedNote.Beam;
+import fingering.music.print.PrintedNote.Sign;
+import fingering.music.print.PrintedNote.Tremolo;
 
 /**
  * Notes on one stem, or a rest.

@@ -1,8 +1,8 @@
 package fingering.engraving.notes;
 
 import com.google.common.collect.ImmutableList;
-import fingering.music.Clef;
-import fingering.music.PrintedMeasure.KeyChange;
+import fingering.music.print.Clef;
+import fingering.music.print.PrintedMeasure.KeyChange;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 

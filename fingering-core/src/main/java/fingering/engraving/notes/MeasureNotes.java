@@ -1,12 +1,12 @@
 package fingering.engraving.notes;
 
 import com.google.common.collect.ImmutableList;
-import fingering.music.Clef;
+import fingering.music.print.Clef;
 import fingering.music.Measure;
-import fingering.music.PrintedMeasure;
-import fingering.music.PrintedMeasure.ClefChange;
-import fingering.music.PrintedMeasure.KeyChange;
-import fingering.music.PrintedNote;
+import fingering.music.print.PrintedMeasure;
+import fingering.music.print.PrintedMeasure.ClefChange;
+import fingering.music.print.PrintedMeasure.KeyChange;
+import fingering.music.print.PrintedNote;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

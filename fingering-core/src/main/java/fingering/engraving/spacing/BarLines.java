@@ -2,7 +2,7 @@ package fingering.engraving.spacing;
 
 import fingering.engraving.glyph.EngravingDefaults;
 import fingering.engraving.glyph.Glyph;
-import fingering.music.PrintedMeasure.Bar;
+import fingering.music.print.PrintedMeasure.Bar;
 
 /** The widths of bar lines. */
 public final class BarLines {

@@ -2,7 +2,7 @@ package fingering.engraving.spacing;
 
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.notes.Chord;
-import fingering.music.PrintedNote;
+import fingering.music.print.PrintedNote;
 
 /** The shapes of noteheads, rests and accidentals. */
 public final class HeadGlyphs {

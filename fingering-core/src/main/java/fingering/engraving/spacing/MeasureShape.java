@@ -3,7 +3,7 @@ package fingering.engraving.spacing;
 import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableDoubleArray;
 import fingering.engraving.notes.MeasureNotes;
-import fingering.music.PrintedMeasure.Bar;
+import fingering.music.print.PrintedMeasure.Bar;
 
 /**
  * A measure, or part of one, with the distances that its columns need. Distance i leads to column

@@ -8,7 +8,7 @@ import fingering.engraving.notes.Chord;
 import fingering.engraving.notes.Column;
 import fingering.engraving.notes.MeasureNotes;
 import fingering.engraving.notes.Tuplet;
-import fingering.music.PrintedMeasure;
+import fingering.music.print.PrintedMeasure;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

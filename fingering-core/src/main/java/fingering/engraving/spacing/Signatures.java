@@ -4,7 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Kind;
 import fingering.engraving.notes.Chord;
-import fingering.music.Clef;
+import fingering.music.print.Clef;
 import fingering.music.Measure;
 import fingering.tables.Pitch;
 

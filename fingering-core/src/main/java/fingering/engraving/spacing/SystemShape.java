@@ -2,7 +2,7 @@ package fingering.engraving.spacing;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableDoubleArray;
-import fingering.music.Clef;
+import fingering.music.print.Clef;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

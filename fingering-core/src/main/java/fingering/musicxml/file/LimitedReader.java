@@ -23,9 +23,9 @@ public final class LimitedReader extends StreamReaderDelegate {
 
   private static final String WHAT = "The score";
 
-  /** Layout and stems. Skipping them saves a tenth of the reading time. */
+  /** Layout of pages and systems. Skipping it saves reading time. */
   private static final ImmutableSet<String> UNUSED =
-      ImmutableSet.of("credit", "defaults", "identification", "print", "stem");
+      ImmutableSet.of("credit", "defaults", "identification", "print");
 
   /** Positions on the page. */
   private static final ImmutableSet<String> LAYOUT =

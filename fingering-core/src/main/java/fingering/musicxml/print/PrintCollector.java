@@ -1,163 +1,132 @@
 package fingering.musicxml.print;
 
 import com.google.common.collect.ImmutableList;
-import fingering.music.Clef;
 import fingering.music.Measure;
-import fingering.music.PrintedMeasure;
-import fingering.music.PrintedMeasure.Bar;
-import fingering.music.PrintedMeasure.ClefChange;
-import fingering.music.PrintedMeasure.KeyChange;
-import fingering.music.PrintedNote;
-import fingering.music.PrintedPart;
-import fingering.music.PrintedPart.Slur;
-import fingering.musicxml.element.WrittenNote;
+import fingering.music.print.PrintedMeasure;
+import fingering.music.print.PrintedMeasure.Bar;
+import fingering.music.print.PrintedNote;
+import fingering.music.print.PrintedPart;
+import fingering.musicxml.element.NoteTime;
+import fingering.tables.Pitch;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.audiveris.proxymusic.BackwardForward;
-import org.audiveris.proxymusic.BarStyle;
 import org.audiveris.proxymusic.Barline;
+import org.audiveris.proxymusic.Clef;
 import org.audiveris.proxymusic.Direction;
+import org.audiveris.proxymusic.Key;
+import org.audiveris.proxymusic.MeasureStyle;
 import org.audiveris.proxymusic.Note;
-import org.audiveris.proxymusic.RightLeftMiddle;
+import org.audiveris.proxymusic.Time;
 
 /** Collects what is printed on the staff of a part while the part is read. */
 public final class PrintCollector {
-  private record OpenSlur(PrintedNote note, String voice, int number) {}
-
   private final List<PrintedMeasure> measures = new ArrayList<>();
-  private final ImmutableList.Builder<Slur> slurs = ImmutableList.builder();
-  private final List<OpenSlur> openSlurs = new ArrayList<>();
+  private final PrintedSignatures signatures = new PrintedSignatures();
+  private final NoteSpans spans = new NoteSpans();
+  private final PrintedBars bars = new PrintedBars();
   private final PrintedDirections directions = new PrintedDirections();
-
-  private Clef clef = Clef.TREBLE;
-  private Clef atStart = Clef.TREBLE;
-  private List<ClefChange> changes = new ArrayList<>();
   private List<PrintedNote> notes = new ArrayList<>();
-  private List<KeyChange> keys = new ArrayList<>();
-  private boolean repeatStart;
-  private Bar end = Bar.SINGLE;
 
   /** Adds a clef; those of other staves than the first are ignored. */
-  public void clef(org.audiveris.proxymusic.Clef printed, BigFraction onset) {
-    boolean first = printed.getNumber() == null || printed.getNumber().intValue() == 1;
-    Optional<Clef> read = first ? read(printed) : Optional.empty();
-    if (read.isEmpty()) {
-      return;
-    }
-    clef = read.get();
-    if (onset.signum() == 0) {
-      atStart = clef;
-    } else {
-      changes.add(new ClefChange(onset, clef));
-    }
+  public void clef(Clef clef, BigFraction onset) {
+    signatures.clef(clef, onset);
   }
 
-  private static Optional<Clef> read(org.audiveris.proxymusic.Clef printed) {
-    if (printed.getSign() == null) {
-      return Optional.empty();
-    }
-    int octaves =
-        printed.getClefOctaveChange() == null
-            ? 0
-            : Math.max(-2, Math.min(2, printed.getClefOctaveChange().intValue()));
-    Optional<Clef.Sign> sign =
-        switch (printed.getSign()) {
-          case G -> Optional.of(Clef.Sign.G);
-          case F -> Optional.of(Clef.Sign.F);
-          case C -> Optional.of(Clef.Sign.C);
-          default -> Optional.empty();
-        };
-    int usual =
-        sign.equals(Optional.of(Clef.Sign.G)) ? 2 : sign.equals(Optional.of(Clef.Sign.F)) ? 4 : 3;
-    int line = printed.getLine() == null ? usual : printed.getLine().intValue();
-    return sign.map(shape -> new Clef(shape, line < 1 || line > 5 ? usual : line, octaves));
+  /**
+   * Adds a key signature.
+   *
+   * @param before number of sharps before, negative for flats
+   * @param fifths number of sharps after, negative for flats
+   */
+  public void key(Key key, int before, int fifths, BigFraction onset) {
+    signatures.key(key, before, fifths, onset);
+  }
+
+  /** Adds a time signature. One that cannot be read is left out. */
+  public void time(Time time, BigFraction onset) {
+    signatures.time(time, onset);
+  }
+
+  /** Adds the style of measures, such as a rest of several measures. */
+  public void style(MeasureStyle style) {
+    signatures.style(style);
   }
 
   /** Adds the dynamics of a note element, even if the note is not shown. */
   public void dynamics(Note note, int measure, BigFraction onset) {
-    directions.note(note, measure, onset);
+    directions.note(note, new Position(measure, onset));
   }
 
-  /** Adds a note or a rest, with its slurs. */
-  public void note(PrintedNote printed, WrittenNote.Lines lines) {
-    notes.add(printed);
-    if (printed.rest()) {
-      return;
-    }
-    for (int number : lines.slurStops()) {
-      close(printed, number);
-    }
-    for (int number : lines.slurStarts()) {
-      openSlurs.add(new OpenSlur(printed, printed.voice(), number));
-    }
+  /**
+   * Adds a note or a rest, with its slurs.
+   *
+   * @param tied whether a tie begins at it
+   * @param pitch its pitch; empty for a rest
+   */
+  public void note(Note note, NoteTime time, boolean tied, Optional<Pitch> pitch) {
+    notes.add(PrintedNotes.of(note, time, tied, pitch));
+    spans.note(note, time, true);
   }
 
-  // A slur ends in the voice in which it began, if that voice has one with its number.
-  private void close(PrintedNote last, int number) {
-    Comparator<OpenSlur> best = Comparator.comparing(open -> !open.voice().equals(last.voice()));
-    openSlurs.stream()
-        .filter(open -> open.number() == number)
-        .min(best)
-        .ifPresent(
-            open -> {
-              openSlurs.remove(open);
-              slurs.add(new Slur(open.note().address(), last.address()));
-            });
+  /** Adds a note or a rest that is not shown. It ends slurs all the same. */
+  public void unseen(Note note, NoteTime time) {
+    spans.note(note, time, false);
   }
 
-  /** Adds the words, dynamics and hairpins of a direction. */
+  /**
+   * Adds the words, dynamics and lines of a direction.
+   *
+   * @param measure index of the measure, from 0
+   * @param onset where it is printed, in quarter notes from the start of the measure
+   */
   public void direction(Direction direction, int measure, BigFraction onset) {
-    directions.direction(direction, measure, onset);
-  }
-
-  /** Adds a change of key. */
-  public void key(int before, int fifths, BigFraction onset) {
-    if (onset.signum() > 0 && before != fifths) {
-      keys.add(new KeyChange(onset, before, fifths));
-    }
+    directions.direction(direction, new Position(measure, onset));
   }
 
   /** Adds a bar line. */
-  public void bar(Barline bar, int measure) {
-    directions.barline(bar, measure);
-    boolean repeat = bar.getRepeat() != null;
-    boolean forward = repeat && bar.getRepeat().getDirection() == BackwardForward.FORWARD;
-    repeatStart |= forward;
-    if (bar.getLocation() == RightLeftMiddle.LEFT || forward) {
-      return;
-    }
-    if (repeat) {
-      end = Bar.REPEAT;
-    } else if (bar.getBarStyle() != null) {
-      BarStyle style = bar.getBarStyle().getValue();
-      end =
-          style == BarStyle.LIGHT_HEAVY || style == BarStyle.HEAVY
-              ? Bar.FINAL
-              : style == BarStyle.LIGHT_LIGHT ? Bar.DOUBLE : Bar.SINGLE;
-    }
+  public void bar(Barline bar, int measure, BigFraction onset) {
+    bars.add(bar, measure, onset);
   }
 
-  /** Ends the measure with this index. */
-  public void endMeasure(int index) {
+  /**
+   * Ends the measure with this index.
+   *
+   * @param numbered whether it counts
+   */
+  public void endMeasure(int index, boolean numbered) {
+    bars.before().ifPresent(this::endBefore);
     measures.add(
         new PrintedMeasure(
             index,
-            atStart,
-            ImmutableList.copyOf(changes),
+            numbered,
+            signatures.atStart(),
+            signatures.afterBar(),
+            signatures.clefs(),
+            signatures.keyAtStart(),
+            signatures.keysWithin(),
+            signatures.times(),
+            signatures.multipleRest(),
             ImmutableList.copyOf(notes),
-            ImmutableList.copyOf(keys),
             ImmutableList.of(),
-            repeatStart,
-            end));
-    atStart = clef;
-    changes = new ArrayList<>();
+            bars.repeatStart(),
+            bars.inner(),
+            bars.end(),
+            bars.fermata()));
+    signatures.endMeasure();
+    bars.beginMeasure();
     notes = new ArrayList<>();
-    keys = new ArrayList<>();
-    repeatStart = false;
-    end = Bar.SINGLE;
+  }
+
+  // Two measures share the line between them; the end of the first one usually states it.
+  private void endBefore(Bar bar) {
+    if (!measures.isEmpty()) {
+      PrintedMeasure last = measures.get(measures.size() - 1);
+      if (last.end() == Bar.SINGLE) {
+        measures.set(measures.size() - 1, last.withEnd(bar));
+      }
+    }
   }
 
   /**
@@ -168,18 +137,17 @@ public final class PrintCollector {
   public PrintedPart part(List<Measure> read) {
     ImmutableList.Builder<PrintedMeasure> complete = ImmutableList.builder();
     for (PrintedMeasure measure : measures) {
-      complete.add(
-          new PrintedMeasure(
-              measure.index(),
-              measure.clef(),
-              measure.clefs(),
-              measure.notes(),
-              measure.keys(),
-              directions.texts(read.get(measure.index())),
-              measure.repeatStart(),
-              measure.end()));
+      complete.add(measure.withTexts(directions.texts(measure.index(), read)));
     }
+    spans.end();
     return new PrintedPart(
-        complete.build(), slurs.build(), directions.wedges(read), directions.endings());
+        complete.build(),
+        spans.slurs(),
+        spans.tuplets().isEmpty() ? UnmarkedTuplets.of(measures) : spans.tuplets(),
+        spans.lines(),
+        directions.lines().wedges(read),
+        directions.lines().textLines(read),
+        directions.lines().octaveLines(read),
+        bars.endings());
   }
 }

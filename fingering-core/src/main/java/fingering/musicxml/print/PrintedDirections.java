@@ -5,90 +5,158 @@ import com.google.common.collect.ArrayListMultimap;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ListMultimap;
 import fingering.music.Measure;
-import fingering.music.PrintedPart.Ending;
-import fingering.music.PrintedPart.Wedge;
-import fingering.music.PrintedText;
-import fingering.music.PrintedText.Kind;
+import fingering.music.Tempo;
+import fingering.music.print.PrintedText;
+import fingering.music.print.PrintedText.Kind;
+import fingering.music.print.PrintedText.Metronome;
+import fingering.music.print.PrintedText.Style;
+import fingering.music.print.Side;
 import fingering.musicxml.element.Quarters;
 import fingering.musicxml.element.TempoMark;
 import fingering.musicxml.timeline.TuningMarks;
 import fingering.tables.Pitch;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.apache.commons.numbers.fraction.BigFraction;
 import org.audiveris.proxymusic.Accord;
-import org.audiveris.proxymusic.Barline;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.DirectionType;
 import org.audiveris.proxymusic.Dynamics;
+import org.audiveris.proxymusic.EnclosureShape;
+import org.audiveris.proxymusic.FontStyle;
+import org.audiveris.proxymusic.FontWeight;
 import org.audiveris.proxymusic.FormattedTextId;
 import org.audiveris.proxymusic.Notations;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.OnOff;
 import org.audiveris.proxymusic.OtherText;
 import org.audiveris.proxymusic.Scordatura;
-import org.audiveris.proxymusic.StartStopDiscontinue;
+import org.audiveris.proxymusic.YesNo;
 
-/** Collects words, dynamics, hairpins and the endings of repeats of a part. */
+/** Collects words, dynamics and other texts of a part. */
 final class PrintedDirections {
   /** White space in XML, and the no-break space. */
   private static final CharMatcher SPACE = CharMatcher.anyOf(" \t\n\r\f\u000b\u00a0");
 
-  private record Position(int measure, BigFraction onset) {}
-
-  private record Text(Kind kind, String text, Position position) {}
-
-  private record Hairpin(Position from, Optional<Position> to, boolean louder) {}
+  private record Text(
+      Kind kind,
+      String text,
+      Position position,
+      int direction,
+      Side side,
+      Style style,
+      Optional<Metronome> metronome) {}
 
   /** By index of the measure, in the order of the file. */
   private final ListMultimap<Integer, Text> texts = ArrayListMultimap.create();
 
-  private final List<Hairpin> hairpins = new ArrayList<>();
-  private final Map<Integer, Hairpin> open = new HashMap<>();
-  private final ImmutableList.Builder<Ending> endings = ImmutableList.builder();
-  private Optional<Ending> ending = Optional.empty();
+  private final PrintedLines lines = new PrintedLines();
+  private int number = -1;
 
-  private void add(Kind kind, String text, Position position) {
+  /** Words of a direction that stand together. */
+  private final List<FormattedTextId> words = new ArrayList<>();
+
+  private void add(Kind kind, String text, Position position, Side side) {
+    add(kind, text, position, side, Style.PLAIN, Optional.empty());
+  }
+
+  private void add(
+      Kind kind,
+      String text,
+      Position position,
+      Side side,
+      Style style,
+      Optional<Metronome> metronome) {
     String one = SPACE.collapseFrom(text, ' ').strip();
     if (!one.isEmpty()) {
-      texts.put(position.measure(), new Text(kind, one, position));
+      texts.put(position.measure(), new Text(kind, one, position, number, side, style, metronome));
     }
   }
 
   /**
    * Adds a direction.
    *
-   * @param measure index of the measure, from 0
-   * @param onset quarter notes from its start
+   * @param position where it is printed
    */
-  void direction(Direction direction, int measure, BigFraction onset) {
-    Position position = new Position(measure, onset);
-    // Words of one direction are printed on one line, often split only to change the typeface.
-    add(Kind.WORDS, words(direction), position);
+  void direction(Direction direction, Position position) {
+    number++;
+    lines.direction(direction, number, position);
+    Side side = Sides.of(direction.getPlacement());
     for (DirectionType type : direction.getDirectionType()) {
-      type.getDynamics().forEach(dynamics -> dynamics(dynamics, position));
-      if (type.getWedge() != null && type.getWedge().getType() != null) {
-        hairpin(type.getWedge(), position);
+      for (Object word : type.getWordsOrSymbol()) {
+        if (word instanceof FormattedTextId text && text.getValue() != null) {
+          words.add(text);
+        }
+      }
+      if (type.getMetronome() != null && type.getMetronome().getPrintObject() != YesNo.NO) {
+        endWords(position, side);
+        metronome(type.getMetronome(), position, side);
+      }
+    }
+    endWords(position, side);
+    for (DirectionType type : direction.getDirectionType()) {
+      type.getDynamics()
+          .forEach(
+              dynamics -> dynamics(dynamics, position, side == Side.AUTO ? side(dynamics) : side));
+      for (FormattedTextId mark : type.getRehearsal()) {
+        if (mark.getValue() != null) {
+          add(Kind.REHEARSAL, mark.getValue(), position, side, style(mark), Optional.empty());
+        }
       }
       if (type.getStringMute() != null) {
         boolean on = type.getStringMute().getType() == OnOff.ON;
-        add(Kind.MUTE, on ? "mute on" : "mute off", position);
-      }
-      if (type.getMetronome() != null) {
-        TempoMark.of(type.getMetronome())
-            .ifPresent(tempo -> add(Kind.TEMPO, tempo.toString(), position));
+        add(Kind.MUTE, on ? "mute on" : "mute off", position, side);
       }
       if (type.getScordatura() != null) {
-        add(Kind.WORDS, scordatura(type.getScordatura()), position);
+        add(Kind.WORDS, scordatura(type.getScordatura()), position, side);
       }
-      type.getSegno().forEach(segno -> add(Kind.JUMP, "segno", position));
-      type.getCoda().forEach(coda -> add(Kind.JUMP, "coda", position));
+      type.getSegno().forEach(segno -> add(Kind.JUMP, "segno", position, side));
+      type.getCoda().forEach(coda -> add(Kind.JUMP, "coda", position, side));
     }
+  }
+
+  // Words of one direction are printed on one line, often split only to change the typeface.
+  private void endWords(Position position, Side side) {
+    Style style =
+        words.stream()
+            .filter(word -> !SPACE.trimFrom(word.getValue()).isEmpty())
+            .findFirst()
+            .map(PrintedDirections::style)
+            .orElse(Style.PLAIN);
+    String text = words.stream().map(FormattedTextId::getValue).collect(Collectors.joining(" "));
+    words.clear();
+    add(Kind.WORDS, text, position, side, style, Optional.empty());
+  }
+
+  private static Style style(FormattedTextId text) {
+    return new Style(
+        text.getFontWeight() == FontWeight.BOLD,
+        text.getFontStyle() == FontStyle.ITALIC,
+        text.getEnclosure() != null && text.getEnclosure() != EnclosureShape.NONE);
+  }
+
+  private void metronome(org.audiveris.proxymusic.Metronome mark, Position position, Side side) {
+    Optional<Metronome> read = Optional.empty();
+    if (mark.getPerMinute() != null
+        && mark.getPerMinute().getValue() != null
+        && mark.getBeatUnitTied().isEmpty()) {
+      String perMinute = SPACE.collapseFrom(mark.getPerMinute().getValue(), ' ').strip();
+      read =
+          PrintedNotes.value(mark.getBeatUnit(), mark.getBeatUnitDot().size())
+              .map(unit -> new Metronome(unit, perMinute, mark.getParentheses() == YesNo.YES));
+    }
+    Optional<Metronome> parts = read.filter(one -> !one.number().isEmpty());
+    Optional<String> text =
+        TempoMark.of(mark)
+            .map(Tempo::toString)
+            .or(() -> parts.map(one -> unitName(mark) + "=" + one.number()));
+    text.ifPresent(one -> add(Kind.TEMPO, one, position, side, Style.PLAIN, parts));
+  }
+
+  private static String unitName(org.audiveris.proxymusic.Metronome mark) {
+    return "dotted-".repeat(mark.getBeatUnitDot().size()) + mark.getBeatUnit().strip();
   }
 
   /** The scordatura in words: {@code scordatura 4 = F♯3}. */
@@ -106,16 +174,7 @@ final class PrintedDirections {
         .map(pitch -> accord.getString() == null ? pitch : accord.getString() + " = " + pitch);
   }
 
-  private static String words(Direction direction) {
-    return direction.getDirectionType().stream()
-        .flatMap(type -> type.getWordsOrSymbol().stream())
-        .filter(FormattedTextId.class::isInstance)
-        .map(word -> ((FormattedTextId) word).getValue())
-        .filter(word -> word != null)
-        .collect(Collectors.joining(" "));
-  }
-
-  private void dynamics(Dynamics dynamics, Position position) {
+  private void dynamics(Dynamics dynamics, Position position, Side side) {
     String text =
         dynamics.getPOrPpOrPpp().stream()
             .map(
@@ -124,105 +183,45 @@ final class PrintedDirections {
                         ? Optional.ofNullable(other.getValue()).orElse("")
                         : element.getName().getLocalPart())
             .collect(Collectors.joining());
-    add(Kind.DYNAMIC, text, position);
+    add(Kind.DYNAMIC, text, position, side);
   }
 
-  private void hairpin(org.audiveris.proxymusic.Wedge wedge, Position position) {
-    int number = wedge.getNumber() == null ? 1 : wedge.getNumber();
-    switch (wedge.getType()) {
-      case CRESCENDO, DIMINUENDO -> {
-        boolean louder = wedge.getType() == org.audiveris.proxymusic.WedgeType.CRESCENDO;
-        // The next hairpin with the same number ends one that has no end.
-        end(number, position);
-        open.put(number, new Hairpin(position, Optional.empty(), louder));
-      }
-      case STOP -> end(number, position);
-      default -> {}
-    }
-  }
-
-  private void end(int number, Position position) {
-    Optional.ofNullable(open.remove(number))
-        .ifPresent(
-            from -> hairpins.add(new Hairpin(from.from(), Optional.of(position), from.louder())));
+  private static Side side(Dynamics dynamics) {
+    return Sides.of(dynamics.getPlacement());
   }
 
   /** Adds the dynamics that some programs attach to a note. */
-  void note(Note note, int measure, BigFraction onset) {
+  void note(Note note, Position position) {
     for (Notations notations : note.getNotations()) {
       for (Object each : notations.getTiedOrSlurOrTuplet()) {
         if (each instanceof Dynamics dynamics) {
-          dynamics(dynamics, new Position(measure, onset));
+          number++;
+          dynamics(dynamics, position, side(dynamics));
         }
       }
     }
   }
 
-  /** Adds a bar line. */
-  void barline(Barline barline, int measure) {
-    if (barline.getEnding() == null || barline.getEnding().getType() == null) {
-      return;
-    }
-    StartStopDiscontinue type = barline.getEnding().getType();
-    if (type == StartStopDiscontinue.START) {
-      endEnding(measure - 1, false);
-      String number = barline.getEnding().getNumber();
-      ending = Optional.of(new Ending(measure, measure, number == null ? "" : number, false));
-    } else {
-      endEnding(measure, type == StartStopDiscontinue.STOP);
-    }
-  }
-
-  private void endEnding(int last, boolean closed) {
-    ending.ifPresent(
-        one ->
-            endings.add(
-                new Ending(one.first(), Math.max(one.first(), last), one.number(), closed)));
-    ending = Optional.empty();
-  }
-
   /** The texts of a measure in order of time; at the same time, in the order of the file. */
-  ImmutableList<PrintedText> texts(Measure measure) {
-    return texts.get(measure.index()).stream()
+  ImmutableList<PrintedText> texts(int measure, List<Measure> measures) {
+    return texts.get(measure).stream()
         .sorted(Comparator.comparing(one -> one.position().onset(), Quarters.ORDER))
         .map(
             one ->
                 new PrintedText(
                     one.kind(),
                     one.text(),
-                    measure.place(one.position().onset()),
-                    measure.start().add(one.position().onset())))
+                    one.position().place(measures),
+                    one.position().start(measures),
+                    one.direction(),
+                    one.side(),
+                    one.style(),
+                    one.metronome()))
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** The hairpins in order of time; one without an end ends with its measure. */
-  ImmutableList<Wedge> wedges(List<Measure> measures) {
-    List<Hairpin> all = new ArrayList<>(hairpins);
-    all.addAll(open.values());
-    return all.stream()
-        .map(hairpin -> wedge(hairpin, measures))
-        .filter(wedge -> Quarters.compare(wedge.start(), wedge.end()) < 0)
-        .sorted(Comparator.comparing(Wedge::start, Quarters.ORDER))
-        .collect(ImmutableList.toImmutableList());
-  }
-
-  private static Wedge wedge(Hairpin hairpin, List<Measure> measures) {
-    Measure first = measures.get(hairpin.from().measure());
-    Position to = hairpin.to().orElse(new Position(first.index(), first.length()));
-    Measure last = measures.get(to.measure());
-    return new Wedge(
-        first.place(hairpin.from().onset()),
-        last.place(to.onset()),
-        first.start().add(hairpin.from().onset()),
-        last.start().add(to.onset()),
-        hairpin.louder());
-  }
-
-  /** The endings of repeats; one without an end is as long as its measure. */
-  ImmutableList<Ending> endings() {
-    ImmutableList.Builder<Ending> all = ImmutableList.builder();
-    all.addAll(endings.build());
-    ending.ifPresent(all::add);
-    return all.build();
+  /** Hairpins and other lines. */
+  PrintedLines lines() {
+    return lines;
   }
 }

@@ -1,34 +1,43 @@
 package fingering.musicxml.print;
 
+import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
-import com.google.common.collect.ImmutableSet;
-import fingering.music.PrintedNote;
-import fingering.music.PrintedNote.Beam;
-import fingering.music.PrintedNote.Sign;
-import fingering.music.PrintedNote.Tremolo;
-import fingering.music.PrintedNote.Tremolo.Role;
-import fingering.music.PrintedNote.Value;
+import fingering.music.print.Accidental;
+import fingering.music.print.NoteShape;
+import fingering.music.print.NoteShape.Beam;
+import fingering.music.print.NoteShape.Head;
+import fingering.music.print.NoteShape.Stem;
+import fingering.music.print.PrintedNote;
+import fingering.music.print.PrintedNote.Tremolo;
+import fingering.music.print.PrintedNote.Tremolo.Role;
+import fingering.music.print.PrintedNote.Value;
+import fingering.music.print.Side;
+import fingering.musicxml.element.HarmonicSign;
 import fingering.musicxml.element.NoteTime;
 import fingering.musicxml.element.Quarters;
+import fingering.tables.FingeringException;
+import fingering.tables.Letter;
 import fingering.tables.Pitch;
 import jakarta.xml.bind.JAXBElement;
-import java.util.EnumSet;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.audiveris.proxymusic.Articulations;
-import org.audiveris.proxymusic.Fermata;
+import org.audiveris.proxymusic.AccidentalValue;
 import org.audiveris.proxymusic.Notations;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.Ornaments;
-import org.audiveris.proxymusic.Technical;
+import org.audiveris.proxymusic.Rest;
+import org.audiveris.proxymusic.SymbolSize;
+import org.audiveris.proxymusic.Tied;
+import org.audiveris.proxymusic.TiedType;
 import org.audiveris.proxymusic.TimeModification;
 import org.audiveris.proxymusic.TremoloType;
 import org.audiveris.proxymusic.YesNo;
+import org.jspecify.annotations.Nullable;
 
 /** Reads the printed form of notes and rests. */
-public final class PrintedNotes {
+final class PrintedNotes {
   private static final ImmutableMap<String, Integer> PARTS =
       ImmutableMap.<String, Integer>builder()
           .put("breve", 0)
@@ -43,23 +52,9 @@ public final class PrintedNotes {
           .put("256th", 256)
           .buildOrThrow();
 
-  private static final ImmutableMap<String, Sign> SIGNS =
-      ImmutableMap.<String, Sign>builder()
-          .put("staccato", Sign.STACCATO)
-          .put("staccatissimo", Sign.STACCATO)
-          .put("accent", Sign.ACCENT)
-          .put("strong-accent", Sign.MARCATO)
-          .put("tenuto", Sign.TENUTO)
-          .put("trill-mark", Sign.TRILL)
-          .put("harmonic", Sign.HARMONIC)
-          .put("stopped", Sign.LEFT_PLUCKED)
-          .put("up-bow", Sign.UP_BOW)
-          .put("down-bow", Sign.DOWN_BOW)
-          .buildOrThrow();
-
   private static final int MOST_IN_TUPLET = 64;
 
-  /** The limit of the format. */
+  /** The limit of the format, for strokes of a tremolo and for beams. */
   private static final int MOST_STROKES = 8;
 
   private PrintedNotes() {}
@@ -68,26 +63,30 @@ public final class PrintedNotes {
    * Returns the printed form of a note.
    *
    * @param tied whether a tie begins at it
-   * @param pitch its printed pitch; empty for a rest
+   * @param pitch its pitch; empty for a rest
    */
-  public static PrintedNote of(Note note, NoteTime time, boolean tied, Optional<Pitch> pitch) {
+  static PrintedNote of(Note note, NoteTime time, boolean tied, Optional<Pitch> pitch) {
     Tremolo tremolo = tremolo(note);
+    PrintedSigns signs = new PrintedSigns(note);
     return new PrintedNote(
         time.address(),
         time.onset(),
         time.length(),
         value(note, time.length()),
         pitch,
+        restAt(note.getRest()),
         accidental(note),
         time.grace(),
         note.getCue() != null,
         time.chord(),
         time.voice(),
+        shape(note),
         tied,
-        beam(note),
+        tied ? tieSide(note) : Side.AUTO,
         tremolo.paired() ? 0 : tuplet(note.getTimeModification()),
         tremolo,
-        signs(note));
+        signs.signs(),
+        signs.ornamentAccidentals());
   }
 
   private static Value value(Note note, BigFraction length) {
@@ -97,8 +96,15 @@ public final class PrintedNotes {
     if (whole) {
       return new Value(1, 0, true);
     }
-    Integer part = note.getType() == null ? null : PARTS.get(note.getType().getValue());
-    return part == null ? nearest(length) : new Value(part, note.getDot().size(), false);
+    String type = note.getType() == null ? null : note.getType().getValue();
+    return value(type, note.getDot().size()).orElseGet(() -> nearest(length));
+  }
+
+  /** The note value with a name of the format; empty if there is none. */
+  static Optional<Value> value(@Nullable String name, int dots) {
+    return Optional.ofNullable(name)
+        .flatMap(stated -> Optional.ofNullable(PARTS.get(stated.strip())))
+        .map(part -> new Value(part, dots, false));
   }
 
   /** The note value nearest to a length if the file states none. */
@@ -111,35 +117,115 @@ public final class PrintedNotes {
     return new Value(part, 4.0 / part * 1.5 <= quarters ? 1 : 0, false);
   }
 
-  private static OptionalInt accidental(Note note) {
-    if (note.getAccidental() == null || note.getAccidental().getValue() == null) {
-      return OptionalInt.empty();
+  private static Optional<Pitch> restAt(@Nullable Rest rest) {
+    if (rest == null || rest.getDisplayStep() == null || rest.getDisplayOctave() == null) {
+      return Optional.empty();
     }
-    return switch (note.getAccidental().getValue()) {
-      case SHARP -> OptionalInt.of(1);
-      case FLAT -> OptionalInt.of(-1);
-      case NATURAL -> OptionalInt.of(0);
-      case DOUBLE_SHARP, SHARP_SHARP -> OptionalInt.of(2);
-      case FLAT_FLAT -> OptionalInt.of(-2);
-      default -> OptionalInt.empty();
+    try {
+      return Optional.of(
+          new Pitch(Letter.valueOf(rest.getDisplayStep().name()), 0, rest.getDisplayOctave()));
+    } catch (FingeringException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<Accidental> accidental(Note note) {
+    org.audiveris.proxymusic.Accidental printed = note.getAccidental();
+    if (printed == null) {
+      return Optional.empty();
+    }
+    return kind(printed.getValue())
+        .map(
+            kind ->
+                new Accidental(
+                    kind,
+                    printed.getCautionary() == YesNo.YES,
+                    printed.getParentheses() == YesNo.YES || printed.getBracket() == YesNo.YES));
+  }
+
+  /** The kind of accidental; empty for one of microtones. */
+  static Optional<Accidental.Kind> kind(@Nullable AccidentalValue value) {
+    if (value == null) {
+      return Optional.empty();
+    }
+    return switch (value) {
+      case SHARP -> Optional.of(Accidental.Kind.SHARP);
+      case FLAT -> Optional.of(Accidental.Kind.FLAT);
+      case NATURAL -> Optional.of(Accidental.Kind.NATURAL);
+      case DOUBLE_SHARP, SHARP_SHARP -> Optional.of(Accidental.Kind.DOUBLE_SHARP);
+      case FLAT_FLAT -> Optional.of(Accidental.Kind.DOUBLE_FLAT);
+      case NATURAL_SHARP -> Optional.of(Accidental.Kind.NATURAL_SHARP);
+      case NATURAL_FLAT -> Optional.of(Accidental.Kind.NATURAL_FLAT);
+      default -> Optional.empty();
     };
   }
 
-  private static Beam beam(Note note) {
-    for (org.audiveris.proxymusic.Beam beam : note.getBeam()) {
-      if (beam.getNumber() == 1 && beam.getValue() != null) {
-        return switch (beam.getValue()) {
-          case BEGIN -> Beam.BEGIN;
-          case CONTINUE -> Beam.CONTINUE;
-          case END -> Beam.END;
-          default -> Beam.NONE;
-        };
-      }
-    }
-    return Beam.NONE;
+  private static NoteShape shape(Note note) {
+    boolean small =
+        note.getGrace() == null
+            && note.getCue() == null
+            && note.getType() != null
+            && note.getType().getSize() == SymbolSize.CUE;
+    boolean slashed = note.getGrace() != null && note.getGrace().getSlash() == YesNo.YES;
+    return new NoteShape(head(note), small, stem(note), beams(note), slashed);
   }
 
-  private static int tuplet(TimeModification change) {
+  private static Head head(Note note) {
+    if (HarmonicSign.of(note, Optional.empty()).diamond()) {
+      return Head.DIAMOND;
+    }
+    return note.getNotehead() != null && note.getNotehead().getParentheses() == YesNo.YES
+        ? Head.PARENTHESES
+        : Head.NORMAL;
+  }
+
+  private static Stem stem(Note note) {
+    if (note.getStem() == null || note.getStem().getValue() == null) {
+      return Stem.AUTO;
+    }
+    return switch (note.getStem().getValue()) {
+      case UP -> Stem.UP;
+      case DOWN -> Stem.DOWN;
+      case NONE -> Stem.NONE;
+      default -> Stem.AUTO;
+    };
+  }
+
+  private static ImmutableList<Beam> beams(Note note) {
+    List<Beam> beams = new ArrayList<>();
+    for (org.audiveris.proxymusic.Beam beam : note.getBeam()) {
+      int number = beam.getNumber();
+      if (beam.getValue() == null || number < 1 || number > MOST_STROKES) {
+        continue;
+      }
+      while (beams.size() < number) {
+        beams.add(Beam.NONE);
+      }
+      beams.set(
+          number - 1,
+          switch (beam.getValue()) {
+            case BEGIN -> Beam.BEGIN;
+            case CONTINUE -> Beam.CONTINUE;
+            case END -> Beam.END;
+            case FORWARD_HOOK -> Beam.FORWARD_HOOK;
+            case BACKWARD_HOOK -> Beam.BACKWARD_HOOK;
+          });
+    }
+    return ImmutableList.copyOf(beams);
+  }
+
+  private static Side tieSide(Note note) {
+    for (Notations notations : note.getNotations()) {
+      for (Object notation : notations.getTiedOrSlurOrTuplet()) {
+        if (notation instanceof Tied tied && tied.getType() != TiedType.STOP) {
+          return Sides.of(tied.getOrientation(), tied.getPlacement());
+        }
+      }
+    }
+    return Side.AUTO;
+  }
+
+  private static int tuplet(@Nullable TimeModification change) {
     if (change == null || change.getActualNotes() == null) {
       return 0;
     }
@@ -167,31 +253,5 @@ public final class PrintedNotes {
             ? Role.FIRST
             : printed.getType() == TremoloType.STOP ? Role.SECOND : Role.ALONE;
     return new Tremolo(Math.max(0, Math.min(MOST_STROKES, printed.getValue())), role);
-  }
-
-  private static ImmutableSet<Sign> signs(Note note) {
-    Set<Sign> signs = EnumSet.noneOf(Sign.class);
-    for (Notations notations : note.getNotations()) {
-      for (Object notation : notations.getTiedOrSlurOrTuplet()) {
-        if (notation instanceof Articulations articulations) {
-          articulations.getAccentOrStrongAccentOrStaccato().forEach(e -> add(signs, e));
-        } else if (notation instanceof Ornaments ornaments) {
-          ornaments.getTrillMarkOrTurnOrDelayedTurn().stream()
-              .filter(JAXBElement.class::isInstance)
-              .forEach(e -> add(signs, (JAXBElement<?>) e));
-        } else if (notation instanceof Technical technical) {
-          technical.getUpBowOrDownBowOrHarmonic().forEach(e -> add(signs, e));
-        } else if (notation instanceof Fermata) {
-          signs.add(Sign.FERMATA);
-        }
-      }
-    }
-    return ImmutableSet.copyOf(signs);
-  }
-
-  private static void add(Set<Sign> signs, JAXBElement<?> element) {
-    String name = element.getName().getLocalPart();
-    // A harmonic with a diamond notehead has no circle, but both have the same sign here.
-    Optional.ofNullable(SIGNS.get(name)).ifPresent(signs::add);
   }
 }

@@ -16,7 +16,6 @@ import fingering.musicxml.element.TempoWord;
 import fingering.musicxml.element.Transposition;
 import fingering.musicxml.element.WrittenNote;
 import fingering.musicxml.print.PrintCollector;
-import fingering.musicxml.print.PrintedNotes;
 import fingering.musicxml.timeline.Fault;
 import fingering.musicxml.timeline.Faults;
 import fingering.musicxml.timeline.LeftOut;
@@ -43,6 +42,7 @@ import org.audiveris.proxymusic.DirectionType;
 import org.audiveris.proxymusic.FormattedTextId;
 import org.audiveris.proxymusic.Forward;
 import org.audiveris.proxymusic.Key;
+import org.audiveris.proxymusic.MeasureStyle;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.Offset;
 import org.audiveris.proxymusic.ScorePartwise;
@@ -51,6 +51,7 @@ import org.audiveris.proxymusic.StaffDetails;
 import org.audiveris.proxymusic.Time;
 import org.audiveris.proxymusic.Transpose;
 import org.audiveris.proxymusic.YesNo;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a part, measure by measure. {@link PartClock} counts the time. */
 final class PartReader {
@@ -87,6 +88,7 @@ final class PartReader {
   private String voice = "1";
   private int noteIndex;
   private boolean chordBegun;
+  private boolean shown;
 
   /**
    * Starts at the beginning of a part.
@@ -156,7 +158,7 @@ final class PartReader {
     }
     measure.getNoteOrBackupOrForward().forEach(this::element);
     trills.endMeasure(notes);
-    print.endMeasure(index);
+    print.endMeasure(index, measure.getImplicit() != YesNo.YES);
     measures.add(clock.endMeasure(measureFifths, rehearsal));
   }
 
@@ -173,7 +175,7 @@ final class PartReader {
     } else if (element instanceof Direction direction) {
       direction(direction);
     } else if (element instanceof Barline barline) {
-      print.bar(barline, clock.measure());
+      print.bar(barline, clock.measure(), clock.here());
     } else if (element instanceof Sound sound) {
       sound(sound, clock.here(), true);
     }
@@ -189,7 +191,7 @@ final class PartReader {
       if (key.getFifths() == null && key.getNonTraditionalKey().isEmpty()) {
         clock.fault(Fault.KEY);
       }
-      print.key(before, fifths, clock.here());
+      print.key(key, before, fifths, clock.here());
     }
     for (Time time : attributes.getTime()) {
       Optional<Meter> meter = Meter.of(time);
@@ -197,6 +199,10 @@ final class PartReader {
       if (meter.isEmpty() && time.getSenzaMisura() == null) {
         clock.fault(Fault.TIME);
       }
+      print.time(time, clock.here());
+    }
+    for (MeasureStyle style : attributes.getMeasureStyle()) {
+      print.style(style);
     }
     for (Transpose transpose : attributes.getTranspose()) {
       Optional<Transposition> stated = Transposition.of(transpose);
@@ -222,7 +228,10 @@ final class PartReader {
   }
 
   private void direction(Direction direction) {
-    BigFraction at = offset(direction.getOffset(), false);
+    BigFraction printedAt = moved(direction.getOffset());
+    // The offset of a direction moves only its print, unless it says that it moves the sound too.
+    boolean moves = direction.getOffset() != null && direction.getOffset().getSound() == YesNo.YES;
+    BigFraction at = moves ? printedAt : clock.here();
     List<String> words = new ArrayList<>();
     for (DirectionType type : direction.getDirectionType()) {
       for (FormattedTextId mark : type.getRehearsal()) {
@@ -246,7 +255,7 @@ final class PartReader {
       }
     }
     String forVoice = direction.getVoice() == null ? "" : direction.getVoice().strip();
-    print.direction(direction, clock.measure(), at);
+    print.direction(direction, clock.measure(), printedAt);
     BigFraction when = clock.start().add(at);
     boolean single = pizzicato.words(words, when, forVoice);
     String text = String.join(" ", words);
@@ -260,7 +269,7 @@ final class PartReader {
   }
 
   private void sound(Sound sound, BigFraction place, boolean changesPizzicato) {
-    BigFraction at = sound.getOffset() == null ? place : offset(sound.getOffset(), true);
+    BigFraction at = sound.getOffset() == null ? place : moved(sound.getOffset());
     TempoMark.of(sound)
         .ifPresent(tempo -> tempi.add(new TempoMark(clock.measure(), at, tempo, true)));
     if (changesPizzicato && sound.getPizzicato() != null) {
@@ -268,12 +277,11 @@ final class PartReader {
     }
   }
 
-  // The offset of a direction moves only its print, unless it says that it moves the sound too.
-  private BigFraction offset(Offset offset, boolean sound) {
-    if (offset == null || offset.getValue() == null || !(sound || offset.getSound() == YesNo.YES)) {
-      return clock.here();
-    }
-    return clock.offset(offset.getValue());
+  /** The position, moved by an offset if there is one. */
+  private BigFraction moved(@Nullable Offset offset) {
+    return offset == null || offset.getValue() == null
+        ? clock.here()
+        : clock.offset(offset.getValue());
   }
 
   private void note(Note note) {
@@ -298,6 +306,7 @@ final class PartReader {
     boolean played = note.getCue() == null && note.getRest() == null;
     chordBegun |= printed;
     NoteNotations marks = new NoteNotations(note);
+    shown = false;
     if (played && !printed) {
       // Programs hide notes that only play back an ornament or a harmonic. Nobody reads them.
       unprinted += note.getPitch() == null ? 0 : 1;
@@ -316,11 +325,14 @@ final class PartReader {
     } else if (printed) {
       // A cue rest is not shown, because the part has its own rests.
       if (note.getCue() == null) {
-        print(note, marks.lines(), time, Optional.empty());
+        print(note, marks, time, Optional.empty());
       } else if (note.getPitch() != null) {
         FilePitch.of(note.getPitch())
-            .ifPresent(pitch -> print(note, marks.lines(), time, Optional.of(pitch)));
+            .ifPresent(pitch -> print(note, marks, time, Optional.of(pitch)));
       }
+    }
+    if (!shown) {
+      print.unseen(note, time);
     }
     clock.note(length, chord);
   }
@@ -338,8 +350,9 @@ final class PartReader {
     return length.or(() -> shown).orElse(BigFraction.ZERO);
   }
 
-  private void print(Note note, WrittenNote.Lines lines, NoteTime time, Optional<Pitch> pitch) {
-    print.note(PrintedNotes.of(note, time, lines.tieStart(), pitch), lines);
+  private void print(Note note, NoteNotations marks, NoteTime time, Optional<Pitch> pitch) {
+    print.note(note, time, marks.lines().tieStart(), pitch);
+    shown = true;
   }
 
   private void pitched(Note note, Pitch pitch, NoteNotations printed, NoteTime time) {
@@ -361,6 +374,6 @@ final class PartReader {
             printed.lines(),
             printed.pizzicato(),
             printed.detached()));
-    print(note, printed.lines(), time, Optional.of(pitch));
+    print(note, printed, time, Optional.of(pitch));
   }
 }

@@ -5,10 +5,11 @@ import com.google.common.collect.ImmutableMap;
 import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Passage;
-import fingering.music.PrintedPart;
+import fingering.music.print.PrintedPart;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.element.WrittenNote;
+import fingering.musicxml.print.SharedTexts;
 import fingering.musicxml.reading.TieChains.Onset;
 import fingering.musicxml.timeline.PartTimeline;
 import fingering.musicxml.timeline.PartTimeline.Slot;
@@ -283,9 +284,10 @@ public final class Score {
     if (!isOwn(passage, part)) {
       throw new IllegalArgumentException("The passage is not from this score");
     }
-    return timelines
-        .get(part)
-        .print()
+    return SharedTexts.add(
+            timelines.get(part).print(),
+            timelines.get(part).measures(),
+            timelines.stream().map(PartTimeline::print).toList())
         .only(read.get(0).index(), read.get(read.size() - 1).index(), voice);
   }
 

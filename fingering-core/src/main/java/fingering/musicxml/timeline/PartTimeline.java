@@ -7,7 +7,7 @@ import fingering.music.Moment;
 import fingering.music.Note;
 import fingering.music.NoteAddress;
 import fingering.music.PlayingStyle;
-import fingering.music.PrintedPart;
+import fingering.music.print.PrintedPart;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.element.Quarters;
 import fingering.musicxml.element.TempoMark;

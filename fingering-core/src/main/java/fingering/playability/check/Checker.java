@@ -7,7 +7,7 @@ import fingering.fingerboard.LeftHand;
 import fingering.music.Moment;
 import fingering.music.Movements;
 import fingering.music.Passage;
-import fingering.music.PrintedText;
+import fingering.music.print.PrintedText;
 import fingering.musicxml.reading.PartInfo;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;

@@ -4,7 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Passage;
-import fingering.music.PrintedMeasure.Bar;
+import fingering.music.print.PrintedMeasure.Bar;
 import java.util.BitSet;
 
 /**

@@ -5,7 +5,7 @@ import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.music.Passage;
-import fingering.music.PrintedText;
+import fingering.music.print.PrintedText;
 import fingering.musicxml.reading.PartInfo;
 import fingering.playability.Forces;
 import fingering.tables.Instrument;

@@ -1,12 +1,12 @@
 package fingering.playability.part;
 
 import com.google.common.collect.ImmutableList;
-import fingering.music.Clef;
 import fingering.music.Note;
 import fingering.music.NoteAddress;
-import fingering.music.PrintedMeasure;
-import fingering.music.PrintedNote;
-import fingering.music.PrintedPart;
+import fingering.music.print.Clef;
+import fingering.music.print.PrintedMeasure;
+import fingering.music.print.PrintedNote;
+import fingering.music.print.PrintedPart;
 
 /** Finds printed notes and clefs by the addresses of notes. */
 public record PrintedNoteIndex(PrintedPart part) {

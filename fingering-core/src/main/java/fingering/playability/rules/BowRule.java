@@ -2,8 +2,8 @@ package fingering.playability.rules;
 
 import com.google.common.collect.ImmutableMap;
 import fingering.music.Moment;
-import fingering.music.PrintedNote.Tremolo.Role;
-import fingering.music.PrintedText;
+import fingering.music.print.PrintedNote.Tremolo.Role;
+import fingering.music.print.PrintedText;
 import fingering.playability.CheckLevel;
 import fingering.playability.FindingKind;
 import fingering.playability.Severity;

@@ -3,7 +3,7 @@ package fingering.playability.rules;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.music.Moment;
-import fingering.music.PrintedText;
+import fingering.music.print.PrintedText;
 import fingering.playability.CheckLevel;
 import fingering.playability.FindingKind;
 import fingering.playability.Severity;

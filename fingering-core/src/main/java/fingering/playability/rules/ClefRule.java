@@ -2,8 +2,8 @@ package fingering.playability.rules;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import fingering.music.Clef;
 import fingering.music.Moment;
+import fingering.music.print.Clef;
 import fingering.playability.CheckLevel;
 import fingering.playability.FindingKind;
 import fingering.playability.Severity;

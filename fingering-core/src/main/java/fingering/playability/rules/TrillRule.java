@@ -5,7 +5,7 @@ import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.Moment;
 import fingering.music.Note;
-import fingering.music.PrintedNote.Tremolo.Role;
+import fingering.music.print.PrintedNote.Tremolo.Role;
 import fingering.playability.FindingKind;
 import fingering.playability.Severity;
 import fingering.playability.part.NoteText;

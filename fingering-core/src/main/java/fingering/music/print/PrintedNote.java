@@ -1,10 +1,11 @@
-package fingering.music;
+package fingering.music.print;
 
-import com.google.common.collect.ImmutableSet;
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import fingering.music.NoteAddress;
 import fingering.tables.FingeringException;
 import fingering.tables.Pitch;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -14,17 +15,23 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param onset time in quarter notes from the start of its measure
  * @param length length in quarter notes; 0 for a grace note
  * @param value the printed note value
- * @param pitch the printed pitch; empty for a rest
- * @param accidental the printed accidental in semitones, -2 to 2; empty if there is none
+ * @param pitch the pitch; empty for a rest. Under an {@linkplain PrintedPart.OctaveLine octave
+ *     line} the note is printed one or two octaves away from it
+ * @param restAt the pitch at whose place a rest is printed; empty for a note, and for a rest at its
+ *     usual place
+ * @param accidental the printed accidental
  * @param grace whether it is a grace note
  * @param cue whether it is a cue note, which is not played
  * @param chord whether it belongs to the same chord as the note before it
  * @param voice the voice as named in the score
+ * @param shape notehead, stem and beams
  * @param tied whether it is tied to the next note
- * @param beam its role in a beam
- * @param tuplet number of the tuplet it belongs to, 3 for a triplet; 0 if there is none
+ * @param tieSide the side to which that tie curves
+ * @param tuplet number of the innermost tuplet it belongs to, 3 for a triplet; 0 if there is none.
+ *     What is printed of tuplets is in {@link PrintedPart#tuplets}
  * @param tremolo the tremolo strokes at the note
- * @param signs the signs at the note
+ * @param signs the signs at the note, each with its side
+ * @param ornamentAccidentals the accidentals over and under its trill or other ornament
  */
 public record PrintedNote(
     NoteAddress address,
@@ -32,16 +39,19 @@ public record PrintedNote(
     BigFraction length,
     Value value,
     Optional<Pitch> pitch,
-    OptionalInt accidental,
+    Optional<Pitch> restAt,
+    Optional<Accidental> accidental,
     boolean grace,
     boolean cue,
     boolean chord,
     String voice,
+    NoteShape shape,
     boolean tied,
-    Beam beam,
+    Side tieSide,
     int tuplet,
     Tremolo tremolo,
-    ImmutableSet<Sign> signs) {
+    ImmutableMap<Sign, Side> signs,
+    ImmutableList<OrnamentAccidental> ornamentAccidentals) {
 
   /** The shortest note value, as a fraction of a whole note: 1/256. */
   private static final int SHORTEST = 256;
@@ -72,14 +82,6 @@ public record PrintedNote(
     }
   }
 
-  /** The role of a note in its primary beam. */
-  public enum Beam {
-    NONE,
-    BEGIN,
-    CONTINUE,
-    END
-  }
-
   /**
    * A tremolo.
    *
@@ -105,21 +107,68 @@ public record PrintedNote(
 
   /** A sign at a note. */
   public enum Sign {
+    /** A dot. */
     STACCATO,
+    /** A vertical stroke or a filled wedge; also the stroke for spiccato. */
+    STACCATISSIMO,
+    /** The sign &gt;. */
     ACCENT,
+    /** The sign &lt;&gt;. */
+    SOFT_ACCENT,
+    /** The upright wedge of the strong accent. */
     MARCATO,
+    /** A horizontal stroke. With a dot it asks for detached notes under one bow. */
     TENUTO,
+    /** A fermata that opens downwards. */
     FERMATA,
+    /** A fermata upside down, below the staff. */
+    INVERTED_FERMATA,
+    /** The letters <i>tr</i>. */
     TRILL,
+    TURN,
+    INVERTED_TURN,
+    /** The zigzag with a vertical stroke: the lower note. */
+    MORDENT,
+    /** The zigzag without a stroke: the upper note. */
+    SHORT_TRILL,
+    /** The circle of a harmonic. One with a diamond notehead has none. */
     HARMONIC,
+    /** The plus sign of the left hand's pizzicato. */
     LEFT_PLUCKED,
+    /** The circle with a stroke: the string snaps on the fingerboard. */
+    SNAP_PIZZICATO,
     UP_BOW,
-    DOWN_BOW
+    DOWN_BOW,
+    /** The vertical wavy line before a chord. */
+    ARPEGGIO,
+    /** The same with an arrow upwards. */
+    ARPEGGIO_UP,
+    /** The same with an arrow downwards. */
+    ARPEGGIO_DOWN,
+    /** The bracket before a chord that is not to be broken. */
+    NO_ARPEGGIO,
+    /** The comma after a note. */
+    BREATH,
+    /** The two strokes after a note. */
+    CAESURA
   }
+
+  /**
+   * The accidental of an ornament.
+   *
+   * @param accidental the accidental
+   * @param side the side of the ornament
+   */
+  public record OrnamentAccidental(Accidental accidental, Side side) {}
 
   /** Whether it is a rest. */
   public boolean rest() {
     return pitch.isEmpty();
+  }
+
+  /** Whether it has a sign. */
+  public boolean has(Sign sign) {
+    return signs.containsKey(sign);
   }
 
   /** The end in quarter notes from the start of its measure. */

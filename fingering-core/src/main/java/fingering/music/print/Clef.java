@@ -1,4 +1,4 @@
-package fingering.music;
+package fingering.music.print;
 
 import fingering.tables.FingeringException;
 import fingering.tables.Letter;

@@ -14,7 +14,6 @@ import fingering.engraving.spacing.SystemBreaks;
 import fingering.engraving.spacing.SystemShape;
 import fingering.music.Passage;
 import fingering.music.print.PrintedPart;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -63,10 +62,7 @@ public record Engraver(
     if (part.measures().isEmpty()) {
       return ImmutableList.of();
     }
-    List<MeasureNotes> notes = new ArrayList<>();
-    for (int i = 0; i < part.measures().size(); i++) {
-      notes.add(MeasureNotes.of(passage.measures().get(i), part.measures().get(i)));
-    }
+    ImmutableList<MeasureNotes> notes = MeasureNotes.of(passage.measures(), part);
     Accidentals accidentals = new Accidentals(part, passage.measures());
     ImmutableList<MeasureShape> shapes = MeasureShapes.of(notes, accidentals);
     Times times = new Times(notes);

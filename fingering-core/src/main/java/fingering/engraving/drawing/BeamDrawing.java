@@ -7,6 +7,7 @@ import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
 import fingering.engraving.notes.BeamGroup;
 import fingering.engraving.notes.Chord;
+import fingering.music.print.NoteShape.Beam;
 import java.util.List;
 
 /** Draws beams: their slope, and the stems that they end. */
@@ -135,13 +136,15 @@ final class BeamDrawing {
         continue;
       }
       int end = i;
-      while (end + 1 < spots.size() && group.beams(spots.get(end + 1).chord()) > level) {
+      while (end + 1 < spots.size()
+          && group.beams(spots.get(end + 1).chord()) > level
+          && !ends(spots.get(end).chord(), level)) {
         end++;
       }
       double left = frame.stem(spots.get(i));
       double right = frame.stem(spots.get(end));
       if (end == i) {
-        boolean back = i > 0 && (i + 1 == spots.size() || backward(spots, i));
+        boolean back = back(spots, i, level);
         double hook = HOOK * scale;
         left -= back ? hook : 0;
         right += back ? 0 : hook;
@@ -149,6 +152,23 @@ final class BeamDrawing {
       bar(line, left, right, level, group.up(), scale);
       i = end;
     }
+  }
+
+  /** Whether the score ends a beam at a chord: a secondary beam may be divided. */
+  private static boolean ends(Chord chord, int level) {
+    return level > 0 && chord.beams().size() > level && chord.beams().get(level) == Beam.END;
+  }
+
+  /** Whether a short beam points to the left: as printed, or as its place in the group says. */
+  private static boolean back(List<Spot> spots, int index, int level) {
+    List<Beam> printed = spots.get(index).chord().beams();
+    if (printed.size() > level && printed.get(level) == Beam.BACKWARD_HOOK) {
+      return true;
+    }
+    if (printed.size() > level && printed.get(level) == Beam.FORWARD_HOOK) {
+      return false;
+    }
+    return index > 0 && (index + 1 == spots.size() || backward(spots, index));
   }
 
   /** Whether a hook between two longer notes points back: it belongs to the dotted note. */

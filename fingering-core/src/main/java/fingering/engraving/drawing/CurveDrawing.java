@@ -9,6 +9,7 @@ import fingering.engraving.notes.Chord;
 import fingering.engraving.notes.Chord.Layer;
 import fingering.music.NoteAddress;
 import fingering.music.print.PrintedPart.Slur;
+import fingering.music.print.Side;
 import fingering.tables.Pitch;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -117,7 +118,8 @@ final class CurveDrawing {
     if (from.isEmpty() && to.isEmpty() && (begin >= frame.from() || end < frame.to() - 1e-6)) {
       return;
     }
-    boolean above = above(from, to, begin, end);
+    boolean above =
+        slur.side() == Side.AUTO ? above(from, to, begin, end) : slur.side() == Side.ABOVE;
     double x0 = from.map(spot -> end(spot, above)).orElse(frame.left() + 0.2);
     double x1 = to.map(spot -> end(spot, above)).orElse(frame.right() - 0.2);
     if (from.isPresent() && to.isPresent() && x1 - x0 < 0.8) {

@@ -8,8 +8,10 @@ import fingering.engraving.glyph.GlyphRow;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
 import fingering.music.print.PrintedPart;
+import fingering.music.print.PrintedPart.TextLine;
 import fingering.music.print.PrintedPart.Wedge;
 import fingering.music.print.PrintedText;
+import fingering.music.print.Side;
 import fingering.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -42,7 +44,8 @@ final class Dynamics {
   }
 
   /** A text of this row, from its left edge. */
-  private record Item(double left, double width, String text, boolean dynamic, double time) {
+  private record Item(
+      double left, double width, String text, boolean dynamic, double time, int direction) {
     double right() {
       return left + width;
     }
@@ -70,8 +73,11 @@ final class Dynamics {
     if (text.kind() == PrintedText.Kind.DYNAMIC) {
       return true;
     }
-    if (text.kind() != PrintedText.Kind.WORDS) {
+    if (text.kind() != PrintedText.Kind.WORDS || text.side() == Side.ABOVE) {
       return false;
+    }
+    if (text.side() == Side.BELOW) {
+      return true;
     }
     for (String word : Ascii.toLowerCase(text.text()).split("[ .,]+", -1)) {
       if (!word.isEmpty() && !DYNAMIC_WORDS.contains(word)) {
@@ -106,6 +112,7 @@ final class Dynamics {
             Kind.DYNAMIC, "words", item.text(), item.left(), baseline, item.width(), WORDS * 0.7);
       }
     }
+    dashes(items, baseline);
     for (Hairpin hairpin : hairpins) {
       canvas.at(hairpin.time());
       double y = baseline - 0.55;
@@ -115,6 +122,38 @@ final class Dynamics {
       hairpin(hairpin, y);
     }
     canvas.at(Double.NaN);
+  }
+
+  /** Draws the dashes of <i>cresc. - - -</i> to the next sign of the row or their end. */
+  private void dashes(List<Item> items, double baseline) {
+    for (TextLine line : part.textLines()) {
+      double begin = line.start().doubleValue();
+      double end = line.end().doubleValue();
+      if (line.style() != TextLine.Style.DASHES || end <= frame.from() || begin >= frame.to()) {
+        continue;
+      }
+      boolean continued = begin < frame.from() - 1e-9;
+      double left = frame.left() + 0.3;
+      boolean ours = continued && line.side() != Side.ABOVE;
+      for (Item item : items) {
+        if (item.direction() == line.direction()) {
+          left = item.right() + 0.6;
+          ours = true;
+        }
+      }
+      double right = end >= frame.to() - 1e-9 ? frame.right() - 0.6 : frame.x(end) - 0.6;
+      for (Item item : items) {
+        if (item.left() >= left - 0.3) {
+          right = Math.min(right, item.left() - 0.5);
+        }
+      }
+      if (!ours || right - left < SHORTEST) {
+        continue;
+      }
+      double y = baseline - 0.45;
+      canvas.path("dashes", "M%sH%s".formatted(Canvas.point(left, y), Canvas.n(right)));
+      canvas.ink(Kind.DYNAMIC, new Box(left, y - 0.08, right, y + 0.08));
+    }
   }
 
   private List<Item> items() {
@@ -133,7 +172,7 @@ final class Dynamics {
       double left = dynamic ? head + 0.6 - Math.min(width, 2.4) / 2 : head;
       left = Math.max(free, left);
       left = Math.min(left, Math.max(free, frame.system().width() - width));
-      items.add(new Item(left, width, text.text(), dynamic, text.start().doubleValue()));
+      items.add(new Item(left, width, text.text(), dynamic, text.start().doubleValue(), text.direction()));
       free = left + width + 0.5;
     }
     return items;

@@ -104,6 +104,18 @@ final class Frame {
     return chord.up() ? chord.top() : chord.bottom();
   }
 
+  /** The x at which the time of a note ends: the next column, or the bar line. */
+  double end(Spot spot) {
+    double next = Double.POSITIVE_INFINITY;
+    for (Spot other : spots.values()) {
+      if (other.columnX() > spot.columnX()) {
+        next = Math.min(next, other.columnX() - other.column().left());
+      }
+    }
+    double bar = system.places().get(measure(spot.time())).bar();
+    return Math.min(next, bar - 0.3);
+  }
+
   /** The x of the middle of a stem. */
   double stem(Spot spot) {
     return spot.columnX() + spot.column().stem(spot.chord());

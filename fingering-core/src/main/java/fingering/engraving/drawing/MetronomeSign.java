@@ -4,6 +4,7 @@ import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
+import fingering.music.print.PrintedText;
 import fingering.svg.TextWidth;
 import java.util.Optional;
 
@@ -13,29 +14,34 @@ import java.util.Optional;
  * @param head the notehead; empty if the mark is drawn as text
  * @param flags the number of flags
  * @param dots the number of dots
+ * @param before the text before the note
  * @param text the text after the note
  * @param size the size of the text, in staff spaces
  */
-record MetronomeSign(Optional<Glyph> head, int flags, int dots, String text, double size) {
+record MetronomeSign(
+    Optional<Glyph> head, int flags, int dots, String before, String text, double size) {
   private static final double SCALE = 0.75;
   private static final double STEM = 2.6;
 
-  /** The sign for a mark such as {@code quarter=96} or {@code quarter.=60}. */
-  static MetronomeSign of(String mark, double size) {
-    int equals = mark.indexOf('=');
-    String unit = equals < 0 ? mark : mark.substring(0, equals).strip();
-    String rest = equals < 0 ? "" : "= " + mark.substring(equals + 1).strip();
-    int dots = unit.length() - unit.replace(".", "").length();
-    String name = unit.replace(".", "").replace("dotted ", "");
-    dots += unit.startsWith("dotted ") ? 1 : 0;
-    return switch (name) {
-      case "half" -> new MetronomeSign(Optional.of(Glyph.HEAD_HALF), 0, dots, rest, size);
-      case "quarter" -> new MetronomeSign(Optional.of(Glyph.HEAD_BLACK), 0, dots, rest, size);
-      case "eighth" -> new MetronomeSign(Optional.of(Glyph.HEAD_BLACK), 1, dots, rest, size);
-      case "16th" -> new MetronomeSign(Optional.of(Glyph.HEAD_BLACK), 2, dots, rest, size);
-      case "whole" -> new MetronomeSign(Optional.of(Glyph.HEAD_WHOLE), 0, dots, rest, size);
-      default -> new MetronomeSign(Optional.empty(), 0, 0, mark, size);
-    };
+  /** The sign of a metronome mark; one without a note value is drawn as text. */
+  static MetronomeSign of(PrintedText mark, double size) {
+    if (mark.metronome().isEmpty()) {
+      return new MetronomeSign(Optional.empty(), 0, 0, "", mark.text(), size);
+    }
+    PrintedText.Metronome metronome = mark.metronome().get();
+    Glyph head =
+        switch (metronome.unit().part()) {
+          case 0, 1 -> Glyph.HEAD_WHOLE;
+          case 2 -> Glyph.HEAD_HALF;
+          default -> Glyph.HEAD_BLACK;
+        };
+    return new MetronomeSign(
+        Optional.of(head),
+        metronome.unit().flags(),
+        metronome.unit().dots(),
+        metronome.parentheses() ? "(" : "",
+        "= " + metronome.number() + (metronome.parentheses() ? ")" : ""),
+        size);
   }
 
   private double note() {
@@ -45,10 +51,15 @@ record MetronomeSign(Optional<Glyph> head, int flags, int dots, String text, dou
   }
 
   double width() {
-    return note() + TextWidth.serif(text, size);
+    return TextWidth.serif(before, size) + note() + TextWidth.serif(text, size);
   }
 
-  void draw(Canvas canvas, double x, double baseline) {
+  void draw(Canvas canvas, double left, double baseline) {
+    double x = left + TextWidth.serif(before, size);
+    if (!before.isEmpty()) {
+      canvas.text(
+          Kind.TEMPO, "metronome", before, left, baseline, x - left, size * 0.74);
+    }
     if (head.isPresent()) {
       double y = baseline - 0.35;
       canvas.glyph(Kind.TEMPO, head.get(), x, y, SCALE);
@@ -65,12 +76,12 @@ record MetronomeSign(Optional<Glyph> head, int flags, int dots, String text, dou
             Kind.TEMPO, Glyph.DOT, x + head.get().width() * SCALE + 0.25 + 0.5 * dot, y, SCALE);
       }
     }
-    double left = x + note();
+    double at = x + note();
     double width = TextWidth.serif(text, size);
     if (!text.isEmpty()) {
-      canvas.text(Kind.TEMPO, "metronome", text, left, baseline, width, size * 0.74);
+      canvas.text(Kind.TEMPO, "metronome", text, at, baseline, width, size * 0.74);
     } else {
-      canvas.ink(Kind.TEMPO, new Box(x, baseline - 1, left, baseline));
+      canvas.ink(Kind.TEMPO, new Box(x, baseline - 1, at, baseline));
     }
   }
 }

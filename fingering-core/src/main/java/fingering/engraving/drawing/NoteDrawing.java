@@ -194,7 +194,7 @@ final class NoteDrawing {
             x - EngravingDefaults.STEM / 2,
             frame.tip(chord),
             chord.scale());
-        if (chord.grace() && chord.flags() == 1) {
+        if (chord.grace() && chord.lead().shape().slashed()) {
           slash(x, frame.tip(chord));
         }
       }

@@ -8,7 +8,9 @@ import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
 import fingering.engraving.notes.Chord;
 import fingering.engraving.notes.Chord.Layer;
+import fingering.engraving.spacing.MeasureShape;
 import fingering.music.print.PrintedNote.Sign;
+import fingering.music.print.PrintedPart.NoteLine;
 
 /** Draws the signs at notes: articulations next to the heads, bowings and ornaments above. */
 final class SignDrawing {
@@ -19,17 +21,25 @@ final class SignDrawing {
       ImmutableList.of(
           Sign.HARMONIC,
           Sign.LEFT_PLUCKED,
+          Sign.SNAP_PIZZICATO,
           Sign.DOWN_BOW,
           Sign.UP_BOW,
           Sign.TRILL,
-          Sign.FERMATA);
+          Sign.TURN,
+          Sign.INVERTED_TURN,
+          Sign.MORDENT,
+          Sign.SHORT_TRILL,
+          Sign.FERMATA,
+          Sign.INVERTED_FERMATA);
 
   private final Canvas canvas;
   private final Frame frame;
+  private final ImmutableList<NoteLine> lines;
 
-  SignDrawing(Canvas canvas, Frame frame) {
+  SignDrawing(Canvas canvas, Frame frame, ImmutableList<NoteLine> lines) {
     this.canvas = canvas;
     this.frame = frame;
+    this.lines = lines;
   }
 
   /** Draws dots, lines and accents at the heads, inside slurs. */
@@ -44,12 +54,12 @@ final class SignDrawing {
       // The side of the heads, unless another voice is there.
       boolean atHeads = above != chord.up();
       double x = atHeads ? spot.column().middle(chord) + spot.columnX() : frame.stem(spot);
-      for (Sign sign : new Sign[] {Sign.STACCATO, Sign.TENUTO}) {
+      for (Sign sign : new Sign[] {Sign.STACCATO, Sign.STACCATISSIMO, Sign.TENUTO}) {
         if (chord.has(sign)) {
           within(chord, glyph(sign, above), x, above, atHeads);
         }
       }
-      for (Sign sign : new Sign[] {Sign.ACCENT, Sign.MARCATO}) {
+      for (Sign sign : new Sign[] {Sign.ACCENT, Sign.SOFT_ACCENT, Sign.MARCATO}) {
         if (chord.has(sign)) {
           outside(glyph(sign, above), x, above, Kind.ARTICULATION);
         }
@@ -57,18 +67,68 @@ final class SignDrawing {
     }
   }
 
+  /** The wavy line after a trill. */
+  private void wave(Spot spot, Box trill) {
+    for (NoteLine line : lines) {
+      if (line.kind() != NoteLine.Kind.TRILL || !line.from().equals(spot.note().address())) {
+        continue;
+      }
+      double end =
+          frame
+              .spot(line.to())
+              .filter(last -> last.time() > spot.time())
+              .map(last -> last.right() + 0.5)
+              .orElse(frame.end(spot) - 0.6);
+      double y = (trill.top() + trill.bottom()) / 2;
+      for (double x = trill.right() + 0.2; x + Glyph.WAVE.width() <= end; x += 1) {
+        canvas.glyph(Kind.ORNAMENT, Glyph.WAVE, x, y);
+      }
+    }
+  }
+
+  /** Draws breath marks and caesuras after their notes, and fermatas over bar lines. */
+  void after() {
+    for (Spot spot : frame.spots()) {
+      for (Sign sign : new Sign[] {Sign.BREATH, Sign.CAESURA}) {
+        if (spot.note().has(sign)) {
+          Glyph glyph = glyph(sign, true);
+          double x = Math.max(spot.right() + 0.4, frame.end(spot) - 1.2);
+          outside(glyph, x + glyph.width() / 2, true, Kind.ORNAMENT);
+        }
+      }
+    }
+    for (int i = 0; i < frame.system().measures().size(); i++) {
+      MeasureShape measure = frame.system().measures().get(i);
+      if (measure.closes() && measure.notes().printed().fermataAtEnd()) {
+        double x = frame.system().places().get(i).bar() - 0.1;
+        double most = frame.system().width() - Glyph.FERMATA_ABOVE.width() / 2;
+        outside(Glyph.FERMATA_ABOVE, Math.min(x, most), true, Kind.ORNAMENT);
+      }
+    }
+  }
+
   private static Glyph glyph(Sign sign, boolean above) {
     return switch (sign) {
       case STACCATO -> Glyph.STACCATO;
+      case STACCATISSIMO -> above ? Glyph.STACCATISSIMO_ABOVE : Glyph.STACCATISSIMO_BELOW;
       case TENUTO -> Glyph.TENUTO;
-      case ACCENT -> Glyph.ACCENT;
+      case ACCENT, SOFT_ACCENT -> Glyph.ACCENT;
       case MARCATO -> above ? Glyph.MARCATO_ABOVE : Glyph.MARCATO_BELOW;
       case HARMONIC -> Glyph.HARMONIC;
       case LEFT_PLUCKED -> Glyph.PLUCKED_LEFT;
+      case SNAP_PIZZICATO -> Glyph.SNAP;
       case DOWN_BOW -> Glyph.DOWN_BOW;
       case UP_BOW -> Glyph.UP_BOW;
       case TRILL -> Glyph.TRILL;
+      case TURN -> Glyph.TURN;
+      case INVERTED_TURN -> Glyph.TURN_INVERTED;
+      case MORDENT -> Glyph.MORDENT;
+      case SHORT_TRILL -> Glyph.SHORT_TRILL;
       case FERMATA -> Glyph.FERMATA_ABOVE;
+      case INVERTED_FERMATA -> Glyph.FERMATA_BELOW;
+      case BREATH -> Glyph.BREATH;
+      case CAESURA -> Glyph.CAESURA;
+      case ARPEGGIO, ARPEGGIO_UP, ARPEGGIO_DOWN, NO_ARPEGGIO -> Glyph.ARPEGGIO;
     };
   }
 
@@ -122,12 +182,12 @@ final class SignDrawing {
         : canvas.skyline().bottom(left, right);
   }
 
-  private void outside(Glyph glyph, double x, boolean above, Kind kind) {
+  private Box outside(Glyph glyph, double x, boolean above, Kind kind) {
     Box shape = glyph.box();
     double left = x - shape.width() / 2 - shape.left();
     double edge = edge(left + shape.left() - 0.1, left + shape.right() + 0.1, above);
     double y = above ? edge - GAP - shape.bottom() : edge + GAP - shape.top();
-    canvas.glyph(kind, glyph, left, y);
+    return canvas.glyph(kind, glyph, left, y);
   }
 
   /** Draws bowings, ornaments and fermatas above what is drawn so far. */
@@ -142,9 +202,14 @@ final class SignDrawing {
         if (!chord.has(sign)) {
           continue;
         }
-        boolean below = chord.layer() == Layer.LOWER && sign == Sign.FERMATA;
+        boolean below =
+            sign == Sign.INVERTED_FERMATA
+                || (chord.layer() == Layer.LOWER && sign == Sign.FERMATA);
         Glyph glyph = below ? Glyph.FERMATA_BELOW : glyph(sign, true);
-        outside(glyph, spot.middle(), !below, Kind.ORNAMENT);
+        Box box = outside(glyph, spot.middle(), !below, Kind.ORNAMENT);
+        if (sign == Sign.TRILL) {
+          wave(spot, box);
+        }
       }
     }
   }

@@ -65,6 +65,11 @@ final class StaffDrawing {
     canvas.ink(Kind.BAR_LINE, new Box(x, 0, x + thick, 4));
   }
 
+  private void dashed(double x, String style) {
+    canvas.path(style, "M%sV%s".formatted(Canvas.point(x, 0), Canvas.n(4)));
+    canvas.ink(Kind.BAR_LINE, new Box(x - THIN / 2, 0, x + THIN / 2, 4));
+  }
+
   private void dots(double x) {
     canvas.glyph(Kind.BAR_LINE, Glyph.REPEAT_DOT, x, 1.5);
     canvas.glyph(Kind.BAR_LINE, Glyph.REPEAT_DOT, x, 2.5);
@@ -73,6 +78,10 @@ final class StaffDrawing {
   private void bar(Bar bar, double right) {
     switch (bar) {
       case SINGLE -> line(right - THIN, THIN);
+      case DASHED, DOTTED -> dashed(right - THIN / 2, bar == Bar.DASHED ? "dashes" : "dots");
+      case TICK -> canvas.bar(Kind.BAR_LINE, "ink", right, -0.5, right, 0.5, THIN);
+      case SHORT -> canvas.bar(Kind.BAR_LINE, "ink", right, 1, right, 3, THIN);
+      case NONE -> {}
       case DOUBLE -> {
         line(right - THIN, THIN);
         line(right - 2 * THIN - GAP, THIN);

@@ -35,7 +35,7 @@ public final class SystemDrawing {
     Frame frame = new Frame(shape);
     new StaffDrawing(canvas, shape).draw();
     new NoteDrawing(canvas, frame).draw();
-    SignDrawing signs = new SignDrawing(canvas, frame);
+    SignDrawing signs = new SignDrawing(canvas, frame, part.noteLines());
     CurveDrawing curves = new CurveDrawing(canvas, frame, times);
     curves.ties();
     signs.near();
@@ -44,6 +44,7 @@ public final class SystemDrawing {
     FingerDrawing fingers = new FingerDrawing(canvas, frame);
     above.forEach(lane -> fingers.fingers(lane, true, "first"));
     signs.over();
+    signs.after();
     for (int i = 0; i < below.size(); i++) {
       fingers.fingers(below.get(i), false, i == 0 ? "second" : "third");
     }

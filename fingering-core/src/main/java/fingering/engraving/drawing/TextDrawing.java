@@ -37,7 +37,9 @@ final class TextDrawing {
   void number() {
     MeasureShape first = frame.system().measures().get(0);
     String number = first.notes().measure().number();
-    if (!first.opens() || number.isEmpty() || number.equals("1") || number.equals("0")) {
+    if (!first.opens()
+        || !first.notes().printed().numbered()
+        || number.isEmpty() || number.equals("1") || number.equals("0")) {
       return;
     }
     double width = TextWidth.serif(number, NUMBER);
@@ -87,14 +89,19 @@ final class TextDrawing {
   }
 
   void rehearsal() {
-    for (int i = 0; i < frame.system().measures().size(); i++) {
-      MeasureShape measure = frame.system().measures().get(i);
-      String mark = measure.notes().measure().rehearsal();
-      if (mark.isEmpty() || !measure.opens()) {
+    for (PrintedText text : Dynamics.texts(part, frame)) {
+      if (text.kind() != PrintedText.Kind.REHEARSAL) {
         continue;
       }
-      double width = TextWidth.boldSerif(mark, REHEARSAL) + 0.8;
-      double left = i == 0 ? 0.4 : frame.system().places().get(i).left() - 0.4;
+      double time = text.start().doubleValue();
+      int m = frame.measure(time);
+      boolean atStart =
+          Math.abs(frame.system().measures().get(m).notes().measure().start().doubleValue() - time)
+              < 1e-9;
+      double width = TextWidth.boldSerif(text.text(), REHEARSAL) + 0.8;
+      double left =
+          !atStart ? frame.x(time) : m == 0 ? 0.4 : frame.system().places().get(m).left() - 0.4;
+      left = Math.max(0, Math.min(left, frame.system().width() - width));
       double bottom = canvas.skyline().top(left, left + width) - GAP;
       double top = bottom - REHEARSAL * 1.15;
       canvas.path(
@@ -106,7 +113,13 @@ final class TextDrawing {
                   Canvas.n(bottom),
                   Canvas.n(left)));
       canvas.text(
-          Kind.WORDS, "rehearsal", mark, left + 0.4, bottom - 0.45, width - 0.8, REHEARSAL * 0.72);
+          Kind.WORDS,
+          "rehearsal",
+          text.text(),
+          left + 0.4,
+          bottom - 0.45,
+          width - 0.8,
+          REHEARSAL * 0.72);
       canvas.ink(Kind.WORDS, new Box(left, top, left + width, bottom));
     }
   }
@@ -115,7 +128,7 @@ final class TextDrawing {
   void words() {
     List<PrintedText> line = new ArrayList<>();
     for (PrintedText text : Dynamics.texts(part, frame)) {
-      if (Dynamics.below(text)) {
+      if (text.kind() == PrintedText.Kind.REHEARSAL || Dynamics.below(text)) {
         continue;
       }
       if (!line.isEmpty() && line.get(0).start().compareTo(text.start()) != 0) {
@@ -140,10 +153,10 @@ final class TextDrawing {
     for (PrintedText text : texts) {
       Object piece =
           switch (text.kind()) {
-            case TEMPO -> MetronomeSign.of(text.text(), TEMPO);
+            case TEMPO -> MetronomeSign.of(text, TEMPO);
             case JUMP -> text.text().equals("coda") ? Glyph.CODA : Glyph.SEGNO;
             default -> {
-              boolean bold = tempo;
+              boolean bold = tempo || text.style().bold();
               double wide =
                   bold ? TextWidth.boldSerif(text.text(), TEMPO) : TextWidth.italic(text.text(), WORDS);
               yield new Piece(bold ? "tempo" : "words", text.text(), wide);

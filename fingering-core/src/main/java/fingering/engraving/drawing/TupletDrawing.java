@@ -10,6 +10,8 @@ import fingering.engraving.notes.Chord;
 import fingering.engraving.notes.MeasureNotes;
 import fingering.engraving.notes.Tuplet;
 import fingering.engraving.spacing.MeasureShape;
+import fingering.music.print.PrintedPart.Tuplet.Numbers;
+import fingering.music.print.Side;
 import java.util.List;
 import java.util.Optional;
 
@@ -50,13 +52,16 @@ final class TupletDrawing {
     Spot end = spots.get(spots.size() - 1);
     double right = end.columnX() + 1.3;
     double middle = (left + right) / 2;
-    if (tuplet.beamed()) {
+    if (!tuplet.bracketed()) {
       middle = (frame.stem(spots.get(0)) + frame.stem(end)) / 2;
     }
-    GlyphRow number = GlyphRow.italic(tuplet.number());
+    if (tuplet.printed().shown() == Numbers.NONE && !tuplet.bracketed()) {
+      return;
+    }
+    GlyphRow number = GlyphRow.italic(tuplet.printed().actual());
     double width = number.box().width();
-    double from = tuplet.beamed() ? middle - width / 2 - 0.2 : left;
-    double to = tuplet.beamed() ? middle + width / 2 + 0.2 : right;
+    double from = !tuplet.bracketed() ? middle - width / 2 - 0.2 : left;
+    double to = !tuplet.bracketed() ? middle + width / 2 + 0.2 : right;
     double height = number.box().height();
     double edge =
         above
@@ -64,13 +69,16 @@ final class TupletDrawing {
             : canvas.skyline().bottom(from, to) + GAP + height;
     double baseline = edge;
     canvas.row(Kind.TUPLET, number, middle - width / 2, baseline, 1);
-    if (!tuplet.beamed()) {
+    if (tuplet.bracketed()) {
       bracket(left, right, middle, width, baseline - height / 2, above);
     }
   }
 
-  /** On the side of the stems. */
+  /** On the printed side, or that of the stems. */
   private static boolean above(Tuplet tuplet) {
+    if (tuplet.printed().side() != Side.AUTO) {
+      return tuplet.printed().side() == Side.ABOVE;
+    }
     long up =
         tuplet.chords().stream().filter(chord -> !chord.rest()).filter(Chord::up).count();
     long notes = tuplet.chords().stream().filter(chord -> !chord.rest()).count();

@@ -2,8 +2,9 @@ package fingering.engraving.notes;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.NoteAddress;
+import fingering.music.print.NoteShape.Beam;
+import fingering.music.print.NoteShape.Stem;
 import fingering.music.print.PrintedNote;
-import fingering.music.print.PrintedNote.Beam;
 import fingering.music.print.PrintedNote.Sign;
 import fingering.music.print.PrintedNote.Tremolo;
 
@@ -52,12 +53,12 @@ public record Chord(
 
   /** The size of heads, flags and accidentals: 1 for normal notes. */
   public double scale() {
-    return grace() || lead().cue() ? SMALL : 1;
+    return grace() || lead().cue() || lead().shape().small() ? SMALL : 1;
   }
 
   /** Whether there is a stem. */
   public boolean stemmed() {
-    return !rest() && lead().value().part() >= 2;
+    return !rest() && lead().value().part() >= 2 && lead().shape().stem() != Stem.NONE;
   }
 
   /** The lowest step. */
@@ -75,14 +76,14 @@ public record Chord(
     return lead().value().flags();
   }
 
-  /** The role in the primary beam; one note of a chord has it, often not the lowest. */
-  public Beam beam() {
+  /** The role in each beam as printed; one note of a chord has it, often not the lowest. */
+  public ImmutableList<Beam> beams() {
     for (PrintedNote note : notes) {
-      if (note.beam() != Beam.NONE) {
-        return note.beam();
+      if (note.shape().beam() != Beam.NONE) {
+        return note.shape().beams();
       }
     }
-    return Beam.NONE;
+    return ImmutableList.of();
   }
 
   /** The tremolo of any of its notes. */
@@ -97,7 +98,12 @@ public record Chord(
 
   /** Whether any of its notes has a sign. */
   public boolean has(Sign sign) {
-    return notes.stream().anyMatch(note -> note.signs().contains(sign));
+    for (PrintedNote note : notes) {
+      if (note.has(sign)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The y of a step: 0 is the top line of the staff, 4 the bottom line. */

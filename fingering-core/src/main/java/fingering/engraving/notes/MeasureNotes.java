@@ -1,12 +1,15 @@
 package fingering.engraving.notes;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.Multimaps;
 import fingering.music.print.Clef;
 import fingering.music.Measure;
+import fingering.music.print.NoteShape.Beam;
 import fingering.music.print.PrintedMeasure;
 import fingering.music.print.PrintedMeasure.ClefChange;
 import fingering.music.print.PrintedMeasure.KeyChange;
-import fingering.music.print.PrintedNote;
+import fingering.music.print.PrintedPart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,26 +25,43 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param columns the columns in order of time
  * @param beams groups of chords under one beam or tremolo
  * @param tuplets the tuplets
- * @param voices the number of voices that have notes
  */
 public record MeasureNotes(
     Measure measure,
     PrintedMeasure printed,
     ImmutableList<Column> columns,
     ImmutableList<BeamGroup> beams,
-    ImmutableList<Tuplet> tuplets,
-    int voices) {
+    ImmutableList<Tuplet> tuplets) {
 
-  /** Sorts the notes of a measure. */
-  public static MeasureNotes of(Measure measure, PrintedMeasure printed) {
-    Voices voices = new Voices(printed);
-    return new MeasureNotes(
-        measure,
-        printed,
-        columns(printed, voices.chords()),
-        voices.beams(),
-        voices.tuplets(),
-        voices.sounding());
+  /** Sorts the notes of all measures of a part. */
+  public static ImmutableList<MeasureNotes> of(List<Measure> measures, PrintedPart part) {
+    boolean beams =
+        part.measures().stream()
+            .flatMap(measure -> measure.notes().stream())
+            .anyMatch(note -> note.shape().beam() != Beam.NONE);
+    ImmutableListMultimap<Integer, PrintedPart.Tuplet> tuplets =
+        Multimaps.index(part.tuplets(), tuplet -> tuplet.from().measure());
+    ImmutableList.Builder<MeasureNotes> all = ImmutableList.builder();
+    for (int i = 0; i < part.measures().size(); i++) {
+      Measure measure = measures.get(i);
+      PrintedMeasure printed = part.measures().get(i);
+      NotationStyle style = new NotationStyle(beams, beat(measure), tuplets.get(printed.index()));
+      Voices voices = new Voices(printed, style);
+      all.add(
+          new MeasureNotes(
+              measure,
+              printed,
+              columns(printed, voices.chords()),
+              voices.beams(),
+              voices.tuplets()));
+    }
+    return all.build();
+  }
+
+  /** The notes under one beam: a beat, in compound time three of its notes. */
+  private static double beat(Measure measure) {
+    double unit = 4.0 / measure.beatType();
+    return measure.beatType() >= 8 && measure.beats() % 3 == 0 ? 3 * unit : Math.max(1, unit);
   }
 
   /** The columns; every grace note has a column of its own before the notes that it leads to. */
@@ -101,6 +121,7 @@ public record MeasureNotes(
         && printed.texts().isEmpty()
         && printed.clefs().isEmpty()
         && printed.keys().isEmpty()
+        && !printed.fermataAtEnd()
         && columns.size() == 1;
   }
 
@@ -116,10 +137,5 @@ public record MeasureNotes(
     return printed.keys().isEmpty()
         ? measure.fifths()
         : printed.keys().get(printed.keys().size() - 1).fifths();
-  }
-
-  /** The number of the notes that are not rests. */
-  public long sounding() {
-    return printed.notes().stream().filter(note -> !note.rest()).map(PrintedNote::address).count();
   }
 }

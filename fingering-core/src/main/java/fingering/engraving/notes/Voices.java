@@ -4,10 +4,13 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ListMultimap;
 import com.google.common.collect.MultimapBuilder;
 import fingering.engraving.notes.Chord.Layer;
+import fingering.music.NoteAddress;
+import fingering.music.print.NoteShape.Beam;
+import fingering.music.print.NoteShape.Stem;
 import fingering.music.print.PrintedMeasure;
 import fingering.music.print.PrintedNote;
-import fingering.music.print.PrintedNote.Beam;
 import fingering.music.print.PrintedNote.Tremolo.Role;
+import fingering.music.print.PrintedPart;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -18,6 +21,7 @@ final class Voices {
   private static final int MIDDLE = 4;
 
   private final PrintedMeasure measure;
+  private final NotationStyle style;
 
   /** Chords by voice, in the order of the file; directions are not final before {@link #fix}. */
   private final ListMultimap<String, Chord> voices =
@@ -27,8 +31,9 @@ final class Voices {
   private final List<Tuplet> tuplets = new ArrayList<>();
   private final int sounding;
 
-  Voices(PrintedMeasure measure) {
+  Voices(PrintedMeasure measure, NotationStyle style) {
     this.measure = measure;
+    this.style = style;
     group().forEach(notes -> voices.put(notes.get(0).voice(), chord(notes)));
     List<String> names =
         voices.keySet().stream()
@@ -133,6 +138,11 @@ final class Voices {
 
   private static Chord directed(Chord chord, Layer layer, boolean alone) {
     boolean up = layer == Layer.ALONE ? alone : layer == Layer.UPPER;
+    if (layer != Layer.ALONE) {
+      // Where voices meet, the score knows best.
+      Stem printed = chord.lead().shape().stem();
+      up = printed == Stem.UP || (printed != Stem.DOWN && up);
+    }
     return new Chord(chord.notes(), chord.steps(), up, layer);
   }
 
@@ -161,7 +171,11 @@ final class Voices {
   }
 
   /** The indices of chords that share a beam. */
-  private static List<List<Integer>> beamed(List<Chord> voice) {
+  private List<List<Integer>> beamed(List<Chord> voice) {
+    return style.printedBeams() ? printedBeams(voice) : usualBeams(voice);
+  }
+
+  private static List<List<Integer>> printedBeams(List<Chord> voice) {
     List<List<Integer>> found = new ArrayList<>();
     for (boolean grace : new boolean[] {false, true}) {
       List<Integer> open = new ArrayList<>();
@@ -170,7 +184,7 @@ final class Voices {
         if (chord.rest() || chord.grace() != grace) {
           continue;
         }
-        Beam beam = chord.beam();
+        Beam beam = chord.beams().isEmpty() ? Beam.NONE : chord.beams().get(0);
         if (beam == Beam.BEGIN) {
           open = new ArrayList<>();
         }
@@ -188,43 +202,60 @@ final class Voices {
     return found;
   }
 
-  /** Runs of notes in the same kind of tuplet, ended where the tuplet has its full length. */
-  private void findTuplets(List<Chord> chords) {
-    List<Chord> run = new ArrayList<>();
-    double length = 0;
-    for (Chord chord : chords) {
+  /** Beams of a score that has none: the notes of each beat, in 6/8 and the like of three eighths. */
+  private List<List<Integer>> usualBeams(List<Chord> voice) {
+    List<List<Integer>> found = new ArrayList<>();
+    List<Integer> open = new ArrayList<>();
+    long last = -1;
+    for (int i = 0; i < voice.size(); i++) {
+      Chord chord = voice.get(i);
       if (chord.grace()) {
         continue;
       }
-      int number = chord.lead().tuplet();
-      if (!run.isEmpty() && number != run.get(0).lead().tuplet()) {
-        addTuplet(run);
-        run = new ArrayList<>();
-        length = 0;
+      long beat = (long) Math.floor(chord.lead().onset().doubleValue() / style.beat() + 1e-9);
+      boolean beamable = !chord.rest() && chord.flags() > 0;
+      if (!beamable || beat != last) {
+        if (open.size() > 1) {
+          found.add(open);
+        }
+        open = new ArrayList<>();
       }
-      if (number < 2) {
+      if (beamable) {
+        open.add(i);
+      }
+      last = beat;
+    }
+    if (open.size() > 1) {
+      found.add(open);
+    }
+    return found;
+  }
+
+  private void findTuplets(List<Chord> chords) {
+    for (PrintedPart.Tuplet tuplet : style.tuplets()) {
+      int from = index(chords, tuplet.from());
+      int to = index(chords, tuplet.to());
+      if (from >= 0 && tuplet.to().measure() > measure.index()) {
+        to = chords.size() - 1;
+      }
+      if (from < 0 || to < from) {
         continue;
       }
-      run.add(chord);
-      length += chord.lead().length().doubleValue();
-      // A full tuplet is as long as a plain note value: half a quarter, a quarter, two quarters.
-      double log = Math.log(length) / Math.log(2);
-      boolean beamGoesOn = chord.beam() == Beam.BEGIN || chord.beam() == Beam.CONTINUE;
-      if (run.size() > 1 && Math.abs(log - Math.rint(log)) < 1e-6 && !beamGoesOn) {
-        addTuplet(run);
-        run = new ArrayList<>();
-        length = 0;
-      }
-    }
-    if (!run.isEmpty()) {
-      addTuplet(run);
+      ImmutableList<Chord> inside = ImmutableList.copyOf(chords.subList(from, to + 1));
+      boolean beamed = beams.stream().anyMatch(beam -> beam.chords().equals(inside));
+      tuplets.add(new Tuplet(tuplet, inside, beamed));
     }
   }
 
-  private void addTuplet(List<Chord> run) {
-    ImmutableList<Chord> chords = ImmutableList.copyOf(run);
-    boolean beamed = beams.stream().anyMatch(beam -> beam.chords().equals(chords));
-    tuplets.add(new Tuplet(run.get(0).lead().tuplet(), chords, beamed));
+  private static int index(List<Chord> chords, NoteAddress address) {
+    for (int i = 0; i < chords.size(); i++) {
+      for (PrintedNote note : chords.get(i).notes()) {
+        if (note.address().equals(address)) {
+          return i;
+        }
+      }
+    }
+    return -1;
   }
 
   /** All chords, those of the upper voice first. */
@@ -239,10 +270,5 @@ final class Voices {
 
   ImmutableList<Tuplet> tuplets() {
     return ImmutableList.copyOf(tuplets);
-  }
-
-  /** The number of voices that have notes. */
-  int sounding() {
-    return sounding;
   }
 }

@@ -17,7 +17,8 @@ public final class BarLines {
     double thick = EngravingDefaults.THICK_BAR_LINE;
     double gap = EngravingDefaults.BAR_LINE_GAP;
     return switch (bar) {
-      case SINGLE -> thin;
+      case SINGLE, DASHED, DOTTED, TICK, SHORT -> thin;
+      case NONE -> 0;
       case DOUBLE -> thin + gap + thin;
       case FINAL -> thin + gap + thick;
       case REPEAT -> Glyph.REPEAT_DOT.width() + DOT_GAP + thin + gap + thick;

@@ -13,6 +13,7 @@ import fingering.engraving.notes.Column;
 import fingering.music.NoteAddress;
 import fingering.music.print.PrintedMeasure;
 import fingering.music.print.PrintedNote;
+import fingering.music.print.PrintedNote.Sign;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -38,6 +39,7 @@ public record ColumnShape(
     double right) {
   private static final double ACCIDENTAL_GAP = 0.2;
   private static final double BETWEEN_ACCIDENTALS = 0.1;
+  private static final double PARENTHESIS_GAP = 0.1;
   private static final double DOT_GAP = 0.3;
   private static final double BETWEEN_DOTS = 0.2;
   private static final double CHANGE_GAP = 0.5;
@@ -108,6 +110,7 @@ public record ColumnShape(
         }
       }
       accidentals();
+      arpeggio();
       double headsLeft = signs.stream().mapToDouble(sign -> sign.box().left()).min().orElse(0);
       changes(headsLeft);
       double left = signs.stream().mapToDouble(sign -> sign.box().left()).min().orElse(0);
@@ -129,7 +132,7 @@ public record ColumnShape(
     }
 
     private static boolean flagged(Chord chord) {
-      return chord.beam() == PrintedNote.Beam.NONE;
+      return chord.beams().isEmpty();
     }
 
     private double reach() {
@@ -243,7 +246,7 @@ public record ColumnShape(
       }
     }
 
-    private record Altered(int step, Glyph glyph, double scale) {}
+    private record Altered(int step, Glyph glyph, double scale, boolean parentheses) {}
 
     /** Accidentals from the outside in, each as near to its head as the others allow. */
     private void accidentals() {
@@ -256,7 +259,13 @@ public record ColumnShape(
               .shown(note)
               .ifPresent(
                   alter ->
-                      all.add(new Altered(step, HeadGlyphs.accidental(alter), chord.scale())));
+                      all.add(
+                          new Altered(
+                              step,
+                              HeadGlyphs.accidental(alter),
+                              chord.scale(),
+                              note.accidental().isPresent()
+                                  && note.accidental().get().parentheses())));
         }
       }
       all.sort((a, b) -> Integer.compare(b.step(), a.step()));
@@ -265,7 +274,7 @@ public record ColumnShape(
       double gap = ACCIDENTAL_GAP;
       for (int i = 0; !all.isEmpty(); i++) {
         Altered one = all.remove(i % 2 == 0 ? 0 : all.size() - 1);
-        Box shape = one.glyph().box().scaled(one.scale());
+        Box shape = shape(one);
         double x = -gap - shape.right();
         Box box = shape.moved(x, Chord.y(one.step()));
         for (boolean moved = true; moved; ) {
@@ -288,6 +297,46 @@ public record ColumnShape(
         taken.add(box);
         signs.add(
             new Placed(Kind.ACCIDENTAL, one.glyph(), x, Chord.y(one.step()), one.scale()));
+        if (one.parentheses()) {
+          double y = Chord.y(one.step());
+          double scale = one.scale();
+          Box sign = one.glyph().box().scaled(scale);
+          double left = x + sign.left() - PARENTHESIS_GAP - Glyph.PAREN_LEFT.width() * scale;
+          double right = x + sign.right() + PARENTHESIS_GAP;
+          signs.add(new Placed(Kind.ACCIDENTAL, Glyph.PAREN_LEFT, left, y, scale));
+          signs.add(new Placed(Kind.ACCIDENTAL, Glyph.PAREN_RIGHT, right, y, scale));
+        }
+      }
+    }
+
+    /** The box of an accidental, with its parentheses. */
+    private static Box shape(Altered sign) {
+      Box box = sign.glyph().box().scaled(sign.scale());
+      double more =
+          sign.parentheses()
+              ? Glyph.PAREN_LEFT.width() * sign.scale() + PARENTHESIS_GAP
+              : 0;
+      return new Box(box.left() - more, box.top(), box.right() + more, box.bottom());
+    }
+
+    /** The wavy line before a broken chord. */
+    private void arpeggio() {
+      boolean broken =
+          column.chords().stream()
+              .anyMatch(
+                  chord ->
+                      chord.has(Sign.ARPEGGIO)
+                          || chord.has(Sign.ARPEGGIO_UP)
+                          || chord.has(Sign.ARPEGGIO_DOWN));
+      if (!broken) {
+        return;
+      }
+      double edge = signs.stream().mapToDouble(sign -> sign.box().left()).min().orElse(0);
+      double top = column.chords().stream().mapToDouble(Chord::top).min().orElse(0);
+      double bottom = column.chords().stream().mapToDouble(Chord::bottom).max().orElse(4);
+      double x = edge - 0.35 - Glyph.ARPEGGIO.box().right();
+      for (double y = bottom + 0.5; y > top - 0.4; y -= 1) {
+        signs.add(new Placed(Kind.ARTICULATION, Glyph.ARPEGGIO, x, y, 1));
       }
     }
 
@@ -298,7 +347,8 @@ public record ColumnShape(
             Signatures.key(
                 measure.clefAt(column.onset()),
                 column.key().get().fifths(),
-                column.key().get().before());
+                column.key().get().before(),
+                column.key().get().cancelled());
         x -= CHANGE_GAP + Signatures.width(key);
         signs.addAll(Signatures.moved(key, x));
       }

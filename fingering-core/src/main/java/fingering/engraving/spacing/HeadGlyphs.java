@@ -2,6 +2,7 @@ package fingering.engraving.spacing;
 
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.notes.Chord;
+import fingering.music.print.NoteShape.Head;
 import fingering.music.print.PrintedNote;
 
 /** The shapes of noteheads, rests and accidentals. */
@@ -10,6 +11,9 @@ public final class HeadGlyphs {
 
   /** The notehead of a note. */
   public static Glyph head(PrintedNote note) {
+    if (note.shape().head() == Head.DIAMOND) {
+      return note.value().part() < 4 ? Glyph.HEAD_DIAMOND_OPEN : Glyph.HEAD_DIAMOND_BLACK;
+    }
     return switch (note.value().part()) {
       case 0 -> Glyph.HEAD_BREVE;
       case 1 -> Glyph.HEAD_WHOLE;

@@ -50,11 +50,10 @@ public final class MeasureShapes {
               ? new MeasureShape(
                   new MeasureNotes(
                       measures.get(i).measure(),
-                      endingLike(measures.get(i).printed(), last.printed()),
+                      measures.get(i).printed().withEnd(last.printed().end()),
                       ImmutableList.of(),
                       ImmutableList.of(),
-                      ImmutableList.of(),
-                      0),
+                      ImmutableList.of()),
                   ImmutableList.of(),
                   ImmutableDoubleArray.of(LONG_REST),
                   ImmutableDoubleArray.of(LONG_REST),
@@ -65,18 +64,6 @@ public final class MeasureShapes {
       i += rests;
     }
     return shapes.build();
-  }
-
-  private static PrintedMeasure endingLike(PrintedMeasure first, PrintedMeasure last) {
-    return new PrintedMeasure(
-        first.index(),
-        first.clef(),
-        first.clefs(),
-        first.notes(),
-        first.keys(),
-        first.texts(),
-        first.repeatStart(),
-        last.end());
   }
 
   /** The number of measures of rest from one on that nothing divides; 1 if there are fewer. */

@@ -4,9 +4,15 @@ import com.google.common.collect.ImmutableList;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Kind;
 import fingering.engraving.notes.Chord;
+import fingering.engraving.notes.MeasureNotes;
 import fingering.music.print.Clef;
+import fingering.music.print.PrintedMeasure;
+import fingering.music.print.TimeSign;
+import fingering.music.print.TimeSign.Symbol;
+import fingering.music.print.TimeSign.Term;
 import fingering.music.Measure;
 import fingering.tables.Pitch;
+import java.util.Optional;
 
 /** Clefs, key signatures and time signatures: their signs, placed from 0 to the right. */
 public final class Signatures {
@@ -51,12 +57,14 @@ public final class Signatures {
    * A key signature.
    *
    * @param fifths number of sharps, negative for flats
-   * @param before the key before, whose signs are cancelled by naturals where none replaces them
+   * @param before the key before
+   * @param cancel whether naturals cancel the signs of the key before; otherwise they do so only
+   *     where no sharps or flats follow
    */
-  public static ImmutableList<Placed> key(Clef clef, int fifths, int before) {
+  public static ImmutableList<Placed> key(Clef clef, int fifths, int before, boolean cancel) {
     ImmutableList.Builder<Placed> signs = ImmutableList.builder();
     double x = 0;
-    int back = naturals(fifths, before);
+    int back = fifths == 0 || cancel ? naturals(fifths, before) : 0;
     for (int i = signs(before) - back; i < signs(before); i++) {
       signs.add(sign(Glyph.NATURAL, x, step(clef, i, before > 0)));
       x += Glyph.NATURAL.width() + GAP;
@@ -95,24 +103,62 @@ public final class Signatures {
     return (sharp ? SHARP_STEPS : FLAT_STEPS)[index] + (shift > 3 ? shift - 7 : shift);
   }
 
-  /** A time signature: two rows of figures, the narrower one centred. */
-  public static ImmutableList<Placed> meter(Measure measure) {
-    ImmutableList<Placed> above = figures(measure.beats(), 1);
-    ImmutableList<Placed> below = figures(measure.beatType(), 3);
-    double wide = Math.max(width(above), width(below));
+  /** A time signature as printed, or as numbers if none is printed at the start of the measure. */
+  public static ImmutableList<Placed> meter(MeasureNotes notes) {
+    Optional<TimeSign> printed =
+        notes.printed().times().stream()
+            .filter(change -> change.onset().signum() == 0)
+            .map(PrintedMeasure.TimeChange::sign)
+            .findFirst();
+    Measure measure = notes.measure();
+    TimeSign sign =
+        printed.orElseGet(
+            () ->
+                new TimeSign(
+                    Symbol.NUMBERS,
+                    ImmutableList.of(
+                        new Term(Integer.toString(measure.beats()), measure.beatType()))));
+    return switch (sign.symbol()) {
+      case COMMON -> ImmutableList.of(new Placed(Kind.METER, Glyph.TIME_COMMON, 0, 2, 1));
+      case CUT -> ImmutableList.of(new Placed(Kind.METER, Glyph.TIME_CUT, 0, 2, 1));
+      case SENZA_MISURA -> ImmutableList.of();
+      case SINGLE_NUMBER, NUMBERS -> numbers(sign);
+    };
+  }
+
+  private static ImmutableList<Placed> numbers(TimeSign sign) {
     ImmutableList.Builder<Placed> all = ImmutableList.builder();
-    all.addAll(moved(above, (wide - width(above)) / 2));
-    all.addAll(moved(below, (wide - width(below)) / 2));
+    double x = 0;
+    for (int i = 0; i < sign.terms().size(); i++) {
+      if (i > 0) {
+        Placed plus = new Placed(Kind.METER, Glyph.TIME_PLUS, x + 0.3, 2, 1);
+        all.add(plus);
+        x = plus.box().right() + 0.3;
+      }
+      Term term = sign.terms().get(i);
+      boolean single = sign.symbol() == Symbol.SINGLE_NUMBER;
+      ImmutableList<Placed> above = figures(term.upper(), single ? 2 : 1);
+      ImmutableList<Placed> below =
+          single ? ImmutableList.of() : figures(Integer.toString(term.lower()), 3);
+      double wide = Math.max(width(above), width(below));
+      all.addAll(moved(above, x + (wide - width(above)) / 2));
+      all.addAll(moved(below, x + (wide - width(below)) / 2));
+      x += wide;
+    }
     return all.build();
   }
 
-  private static ImmutableList<Placed> figures(int number, double y) {
+  /** A row of figures and plus signs. */
+  private static ImmutableList<Placed> figures(String number, double y) {
     ImmutableList.Builder<Placed> figures = ImmutableList.builder();
     double x = 0;
-    for (char figure : Integer.toString(number).toCharArray()) {
-      Glyph glyph = Glyph.values()[Glyph.TIME_0.ordinal() + figure - '0'];
-      figures.add(new Placed(Kind.METER, glyph, x, y, 1));
-      x += glyph.advance();
+    for (char figure : number.toCharArray()) {
+      boolean digit = figure >= '0' && figure <= '9';
+      if (digit || figure == '+') {
+        Glyph glyph = digit ? Glyph.time(figure - '0') : Glyph.TIME_PLUS;
+        figures.add(new Placed(Kind.METER, glyph, x, y, 1));
+        x += glyph.advance();
+      }
     }
     return figures.build();
   }

@@ -3,6 +3,7 @@ package fingering.engraving.spacing;
 import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableDoubleArray;
 import fingering.music.print.Clef;
+import fingering.music.print.PrintedMeasure.KeyChange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,12 +59,16 @@ public record SystemShape(
     int key = before.notes().lastKey();
     Clef clef = now.notes().printed().clef();
     if (key != now.notes().measure().fifths()) {
-      ImmutableList<Placed> all = Signatures.key(clef, now.notes().measure().fifths(), key);
+      ImmutableList<Placed> all = Signatures.key(
+              clef,
+              now.notes().measure().fifths(),
+              key,
+              now.notes().printed().key().map(KeyChange::cancelled).orElse(false));
       signs.addAll(Signatures.moved(all, x));
       x += Signatures.width(all) + HEADER_GAP;
     }
     if (Signatures.meterChanges(before.notes().measure(), now.notes().measure())) {
-      signs.addAll(Signatures.moved(Signatures.meter(now.notes().measure()), x));
+      signs.addAll(Signatures.moved(Signatures.meter(now.notes()), x));
     }
     return ImmutableList.copyOf(signs);
   }
@@ -88,7 +93,7 @@ public record SystemShape(
                 .printed()
                 .fifthsAt(
                     first.columns().get(0).column().onset(), first.notes().measure().fifths());
-    ImmutableList<Placed> key = Signatures.key(clef, fifths, 0);
+    ImmutableList<Placed> key = Signatures.key(clef, fifths, 0, false);
     if (!key.isEmpty()) {
       signs.addAll(Signatures.moved(key, x));
       x += Signatures.width(key) + HEADER_GAP;
@@ -99,7 +104,7 @@ public record SystemShape(
                 || Signatures.meterChanges(
                     before.get().notes().measure(), first.notes().measure()));
     if (timed) {
-      signs.addAll(Signatures.moved(Signatures.meter(first.notes().measure()), x));
+      signs.addAll(Signatures.moved(Signatures.meter(first.notes()), x));
     }
     return ImmutableList.copyOf(signs);
   }

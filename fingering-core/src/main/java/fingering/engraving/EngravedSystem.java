@@ -13,6 +13,7 @@ import fingering.engraving.ink.Ink;
  * @param width in staff spaces
  * @param top the y of its upper edge, in staff spaces from the top line of the staff; 0 or less
  * @param bottom the y of its lower edge
+ * @param measures the places of its measures
  * @param svg the elements of the picture, in tenths of a staff space
  * @param glyphs the shapes that it uses
  * @param inks everything drawn, with boxes
@@ -23,9 +24,20 @@ public record EngravedSystem(
     double width,
     double top,
     double bottom,
+    ImmutableList<MeasureSpan> measures,
     String svg,
     ImmutableSet<Glyph> glyphs,
     ImmutableList<Ink> inks) {
+  /**
+   * The place of a measure in the line.
+   *
+   * @param index index of the measure in the part
+   * @param begins whether the measure begins here; false for the rest of a divided one
+   * @param left its left edge, in staff spaces
+   * @param right its right edge
+   */
+  public record MeasureSpan(int index, boolean begins, double left, double right) {}
+
   /** The height in staff spaces. */
   public double height() {
     return bottom - top;

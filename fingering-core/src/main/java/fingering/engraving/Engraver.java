@@ -2,6 +2,7 @@ package fingering.engraving;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
+import fingering.engraving.EngravedSystem.MeasureSpan;
 import fingering.engraving.drawing.Circled;
 import fingering.engraving.drawing.Lane;
 import fingering.engraving.drawing.SystemDrawing;
@@ -82,8 +83,26 @@ public record Engraver(
         shape.width(),
         drawing.canvas().skyline().top(),
         drawing.canvas().skyline().bottom(),
+        spans(shape),
         drawing.canvas().svg(),
         ImmutableSet.copyOf(drawing.canvas().used()),
         drawing.canvas().inks());
+  }
+
+  private static ImmutableList<MeasureSpan> spans(SystemShape shape) {
+    ImmutableList.Builder<MeasureSpan> spans = ImmutableList.builder();
+    for (int i = 0; i < shape.measures().size(); i++) {
+      MeasureShape measure = shape.measures().get(i);
+      double left = i == 0 ? 0 : shape.places().get(i).left();
+      for (int rest = 0; rest < measure.rests(); rest++) {
+        spans.add(
+            new MeasureSpan(
+                measure.notes().measure().index() + rest,
+                measure.opens(),
+                left,
+                shape.places().get(i).bar()));
+      }
+    }
+    return spans.build();
   }
 }

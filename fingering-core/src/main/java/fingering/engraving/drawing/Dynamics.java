@@ -90,7 +90,8 @@ final class Dynamics {
   void draw() {
     List<Item> items = items();
     List<Hairpin> hairpins = hairpins(items);
-    if (items.isEmpty() && hairpins.isEmpty()) {
+    List<Dashes> dashes = dashes(items);
+    if (items.isEmpty() && hairpins.isEmpty() && dashes.isEmpty()) {
       return;
     }
     double bottom = 4;
@@ -99,6 +100,9 @@ final class Dynamics {
     }
     for (Hairpin hairpin : hairpins) {
       bottom = Math.max(bottom, canvas.skyline().bottom(hairpin.left(), hairpin.right()) - 0.4);
+    }
+    for (Dashes each : dashes) {
+      bottom = Math.max(bottom, canvas.skyline().bottom(each.left(), each.right()) - 1);
     }
     double baseline = bottom + GAP + 1.5;
     for (Item item : items) {
@@ -112,7 +116,9 @@ final class Dynamics {
             Kind.DYNAMIC, "words", item.text(), item.left(), baseline, item.width(), WORDS * 0.7);
       }
     }
-    dashes(items, baseline);
+    for (Dashes each : dashes) {
+      dashes(each, baseline - 0.45);
+    }
     for (Hairpin hairpin : hairpins) {
       canvas.at(hairpin.time());
       double y = baseline - 0.55;
@@ -124,8 +130,11 @@ final class Dynamics {
     canvas.at(Double.NaN);
   }
 
-  /** Draws the dashes of <i>cresc. - - -</i> to the next sign of the row or their end. */
-  private void dashes(List<Item> items, double baseline) {
+  private record Dashes(double left, double right) {}
+
+  /** The dashes of <i>cresc. - - -</i> to the next sign of the row or their end. */
+  private List<Dashes> dashes(List<Item> items) {
+    List<Dashes> dashes = new ArrayList<>();
     for (TextLine line : part.textLines()) {
       double begin = line.start().doubleValue();
       double end = line.end().doubleValue();
@@ -147,13 +156,17 @@ final class Dynamics {
           right = Math.min(right, item.left() - 0.5);
         }
       }
-      if (!ours || right - left < SHORTEST) {
-        continue;
+      if (ours && right - left >= SHORTEST) {
+        dashes.add(new Dashes(left, right));
       }
-      double y = baseline - 0.45;
-      canvas.path("dashes", "M%sH%s".formatted(Canvas.point(left, y), Canvas.n(right)));
-      canvas.ink(Kind.DYNAMIC, new Box(left, y - 0.08, right, y + 0.08));
     }
+    return dashes;
+  }
+
+  private void dashes(Dashes dashes, double y) {
+    canvas.path(
+        "dashes", "M%sH%s".formatted(Canvas.point(dashes.left(), y), Canvas.n(dashes.right())));
+    canvas.ink(Kind.HAIRPIN, new Box(dashes.left(), y - 0.08, dashes.right(), y + 0.08));
   }
 
   private List<Item> items() {

@@ -150,8 +150,8 @@ final class FingerDrawing {
         : (sign == 'V' ? Glyph.NUMERAL_V : Glyph.NUMERAL_I).advance() * NUMERAL_SCALE;
   }
 
-  /** Draws a bracket over every stay of the hand in a position other than the first. */
-  void positions(Lane lane) {
+  /** Draws a bracket over or under every stay of the hand in a position other than the first. */
+  void positions(Lane lane, boolean above) {
     List<Spot> marked = new ArrayList<>();
     for (Spot spot : frame.spots()) {
       if (lane.marks().containsKey(spot.note().address())) {
@@ -167,7 +167,7 @@ final class FingerDrawing {
         end++;
       }
       if (!mark.first()) {
-        bracket(mark.position(), marked.get(i), marked.get(end));
+        bracket(mark.position(), marked.get(i), marked.get(end), above);
       }
       i = end + 1;
     }
@@ -177,22 +177,27 @@ final class FingerDrawing {
     return java.util.Objects.requireNonNull(lane.marks().get(spot.note().address()));
   }
 
-  private void bracket(String position, Spot first, Spot last) {
+  private void bracket(String position, Spot first, Spot last, boolean above) {
     double left = first.columnX() - 0.3;
     double width = TextWidth.boldSerif(position, LABEL);
     double right = Math.max(last.columnX() + 1.5, left + width + 0.4);
     right = Math.min(right, frame.system().width());
-    double edge = canvas.skyline().top(left, right) - GAP;
-    canvas.text(Kind.POSITION, "position", position, left, edge - 0.1, width, LABEL * 0.72);
-    double y = edge - LABEL * 0.4;
+    double height = LABEL * 0.72;
+    double edge =
+        above
+            ? canvas.skyline().top(left, right) - GAP - 0.1
+            : canvas.skyline().bottom(left, right) + GAP + height;
+    canvas.text(Kind.POSITION, "position", position, left, edge, width, height);
+    double y = edge - LABEL * 0.35;
+    double hook = above ? y + HOOK : y - HOOK;
     double from = left + width + 0.25;
     if (right - from > 0.5) {
       canvas.path(
           "line",
           "M%sH%sV%s"
-              .formatted(Canvas.point(from, y), Canvas.n(right), Canvas.n(y + HOOK)));
+              .formatted(Canvas.point(from, y), Canvas.n(right), Canvas.n(hook)));
       canvas.ink(Kind.POSITION, new Box(from, y - 0.08, right, y + 0.08));
-      canvas.ink(Kind.POSITION, new Box(right - 0.08, y, right + 0.08, y + HOOK));
+      canvas.ink(Kind.POSITION, new Box(right - 0.08, Math.min(y, hook), right + 0.08, Math.max(y, hook)));
     }
   }
 }

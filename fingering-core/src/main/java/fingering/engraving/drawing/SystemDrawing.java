@@ -46,10 +46,14 @@ public final class SystemDrawing {
     signs.over();
     signs.after();
     for (int i = 0; i < below.size(); i++) {
-      fingers.fingers(below.get(i), false, i == 0 ? "second" : "third");
+      String style = i == 0 ? "second" : "third";
+      fingers.fingers(below.get(i), false, style);
+      canvas.raw("<g class=\"" + style + "\">");
+      fingers.positions(below.get(i), false);
+      canvas.raw("</g>");
     }
     new Dynamics(canvas, frame, part).draw();
-    above.forEach(fingers::positions);
+    above.forEach(lane -> fingers.positions(lane, true));
     TextDrawing texts = new TextDrawing(canvas, frame, part);
     texts.number();
     texts.endings();

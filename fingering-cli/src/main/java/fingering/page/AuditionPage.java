@@ -20,7 +20,7 @@ public final class AuditionPage {
       pieces.add(piece(content.pieces().get(i), "piece" + (i + 1), i == 0));
     }
     PageHead head = head(content, pieces.build());
-    return Templates.text(
+    return Templates.filled(
         output ->
             JteauditionGenerated.render(
                 output,

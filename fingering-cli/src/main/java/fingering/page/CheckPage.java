@@ -85,7 +85,7 @@ public final class CheckPage implements CheckReport {
         .parts()
         .forEach(part -> options.shown(part).forEach(finding -> kinds.add(finding.kind())));
     CheckedScore score = CheckedScore.of(file, check, options, count);
-    scores.add(Templates.text(out -> JtescoreGenerated.render(out, Templates.PLAIN, score)));
+    scores.add(Templates.filled(out -> JtescoreGenerated.render(out, Templates.PLAIN, score)));
   }
 
   @Override

@@ -75,7 +75,9 @@ final class FingerboardPicture {
     int strings = instrument.strings().size();
     double bottom = TOP + STRING * (strings - 1);
     Svg svg = new Svg();
-    svg.text("head", 0, 11, name);
+    if (!name.isEmpty()) {
+      svg.text("head", 0, 11, name);
+    }
     positions(svg, bottom);
     svg.rect("wood", LEFT, TOP - 10, RIGHT - LEFT, bottom - TOP + 20);
     svg.line("nut", LEFT, TOP - 10, LEFT, bottom + 10);

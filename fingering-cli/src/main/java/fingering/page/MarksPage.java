@@ -41,7 +41,7 @@ public final class MarksPage {
                 new Section("circle", text("circles.heading")),
                 new Section("music", text("music.heading"))));
     Content music = MusicPanel.of(passage, printed, ImmutableList.of());
-    return Templates.text(
+    return Templates.filled(
         output ->
             JtemarksGenerated.render(
                 output,

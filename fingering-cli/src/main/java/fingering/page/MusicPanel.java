@@ -8,6 +8,7 @@ import fingering.page.staff.Lane;
 import fingering.page.staff.PlainEngraver;
 import fingering.page.staff.Strip;
 import fingering.page.staff.Strip.Piece;
+import fingering.page.svg.Svg;
 import fingering.page.template.JtemusicGenerated;
 import fingering.page.view.Music;
 import fingering.page.view.PlaceLink;
@@ -21,11 +22,6 @@ final class MusicPanel {
 
   private static final Pattern EMPTY_RING =
       Pattern.compile("<text class=\"key\"[^>]*></text><circle class=\"o\"[^>]*/>");
-
-  /** The hatching of graphs, kept with the shapes of the music. */
-  private static final String HATCH =
-      "<pattern id=\"hatch\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\""
-          + " patternTransform=\"rotate(45)\"><path class=\"hatch\" d=\"M0 0V5\"/></pattern>";
 
   private MusicPanel() {}
 
@@ -84,7 +80,7 @@ final class MusicPanel {
               piece.words(),
               Templates.elements(piece.head() + piece.body())));
     }
-    String shapes = (first ? strip.shapes() + HATCH : "") + strip.heads();
+    String shapes = (first ? strip.shapes() + Svg.hatching("hatch") : "") + strip.heads();
     Music music =
         new Music(Templates.elements(shapes), strip.margin(), strip.height(), pieces.build());
     return output -> JtemusicGenerated.render(output, Templates.PLAIN, music);

@@ -46,7 +46,7 @@ public final class PlanPage {
 
   private String page() {
     PlanView view = view();
-    return Templates.text(
+    return Templates.filled(
         output ->
             JteplanGenerated.render(output, Templates.PLAIN, head(view), PageStyle.sheet(), view));
   }

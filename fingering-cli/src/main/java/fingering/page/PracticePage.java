@@ -34,7 +34,7 @@ public final class PracticePage {
             new Section("today", text("skip.today")),
             sections.build());
     Content progress = Templates.elements(content.progress().orElse(""));
-    return Templates.text(
+    return Templates.filled(
         output ->
             JtepracticeGenerated.render(
                 output,

@@ -27,7 +27,7 @@ final class Templates {
   private Templates() {}
 
   /** Fills a template into a string. */
-  static String text(HtmlContent template) {
+  static String filled(HtmlContent template) {
     StringOutput output = new StringOutput();
     template.writeTo((HtmlTemplateOutput) new OwaspHtmlTemplateOutput(output));
     return output.toString();

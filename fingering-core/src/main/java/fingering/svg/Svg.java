@@ -40,6 +40,15 @@ public final class Svg {
         + (rest > 0 ? "." + rest : "");
   }
 
+  /** A pattern of slanted lines, whose id is also the name of their style. */
+  public static String hatching(String id) {
+    return "<pattern id=\"%s\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\""
+            .formatted(id)
+        + " patternTransform=\"rotate(45)\">"
+        + new Svg().path(id, "M0 0V5")
+        + "</pattern>";
+  }
+
   /** Adds elements that are SVG already. */
   public Svg raw(String elements) {
     text.append(elements);

@@ -26,7 +26,7 @@ class PageTextTest {
   private static final Pattern USE =
       Pattern.compile("(?<![.\\w])(text|counted)\\(\\s*\"([^\"]*)\"");
   private static final Pattern OTHER_USE =
-      Pattern.compile("(?<![.\\w])(?<!String )(text|counted)\\((?!\\s*\")(?!\\))");
+      Pattern.compile("(?<![.\\w])(text|counted)\\((?!\\s*\")(?!\\))");
   private static final Pattern WRITTEN =
       Pattern.compile("writeContent\\(\"((?:[^\"\\\\]|\\\\.)*)\"");
   private static final Pattern NAMED =
@@ -76,6 +76,9 @@ class PageTextTest {
   @Test
   void keysAreWrittenOutWhereTheyAreUsed() throws IOException {
     for (Path file : sources()) {
+      if (file.endsWith("PageText.java")) {
+        continue;
+      }
       assertThat(OTHER_USE.matcher(Files.readString(file)).results().map(MatchResult::group))
           .as(file.toString())
           .isEmpty();

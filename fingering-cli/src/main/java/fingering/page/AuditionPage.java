@@ -3,7 +3,6 @@ package fingering.page;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
-import fingering.page.staff.Lane;
 import fingering.page.template.JteauditionGenerated;
 import fingering.page.view.AuditionPiece;
 import fingering.page.view.PageHead;
@@ -51,12 +50,12 @@ public final class AuditionPage {
   }
 
   private static AuditionPiece piece(AuditionContent.Piece piece, String id, boolean first) {
-    ImmutableList<Lane> lanes = Lanes.of(piece.plan());
+    Lanes lanes = Lanes.of(piece.plan().plans().get(0));
     return new AuditionPiece(
         id,
         piece.title(),
         piece.lines(),
-        first ? Lanes.signs(lanes) : "",
-        MusicPanel.of(piece.plan().passage(), piece.printed(), lanes, id, first));
+        first ? lanes.signs() : "",
+        new MusicPanel(piece.plan().passage(), piece.printed(), lanes).html(id, first));
   }
 }

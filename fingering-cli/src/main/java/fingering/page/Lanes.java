@@ -4,75 +4,106 @@ import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.ImmutableSet;
+import fingering.engraving.drawing.Lane;
+import fingering.engraving.drawing.Lane.Mark;
 import fingering.music.NoteAddress;
-import fingering.page.staff.Lane;
-import fingering.page.staff.Lane.Mark;
-import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
+import fingering.tables.Position;
 import fingering.tables.RomanNumeral;
-import java.util.List;
+import java.util.Optional;
 
-/** The lanes of marks that the strip shows for plans. */
-final class Lanes {
-  private Lanes() {}
+/**
+ * The fingers of plans at the notes.
+ *
+ * @param above the plan above the staff; empty for music without fingers
+ * @param below the plan that it is weighed against, only where it differs
+ */
+record Lanes(ImmutableList<Lane> above, ImmutableList<Lane> below) {
+  /** Music without fingers. */
+  static final Lanes NONE = new Lanes(ImmutableList.of(), ImmutableList.of());
 
-  /** The lanes of plans, each with a letter if there are several. */
-  static ImmutableList<Lane> of(Comparison comparison) {
-    boolean alone = comparison.plans().size() == 1;
-    ImmutableList.Builder<Lane> lanes = ImmutableList.builder();
-    for (int i = 0; i < comparison.plans().size(); i++) {
-      Plan plan = comparison.plans().get(i);
-      String key = alone ? "" : String.valueOf((char) ('A' + i));
-      lanes.add(new Lane(key, plan.name(), marks(comparison, plan)));
-    }
-    return lanes.build();
+  /** The fingers of one plan. */
+  static Lanes of(Plan plan) {
+    return new Lanes(ImmutableList.of(new Lane(plan.name(), marks(plan))), ImmutableList.of());
   }
 
-  /** The letter, place and name of each of several plans; empty if there is only one. */
-  static ImmutableList<String> key(List<Lane> lanes) {
-    return lanes.size() < 2
-        ? ImmutableList.of()
-        : lanes.stream()
-            .map(
-                lane ->
-                    lane.equals(lanes.get(0))
-                        ? text("key.above", lane.key(), lane.name())
-                        : text("key.below", lane.key(), lane.name()))
-            .collect(ImmutableList.toImmutableList());
+  /**
+   * The fingers of a plan, and below the staff those of another one where it differs.
+   *
+   * @param rival the other plan, of the same music; empty if there is none
+   */
+  static Lanes of(Plan main, Optional<Plan> rival) {
+    Lanes lanes = of(main);
+    ImmutableMap<NoteAddress, Mark> shown = lanes.above.get(0).marks();
+    return rival
+        .map(plan -> new Lane(plan.name(), marks(plan)))
+        .map(lane -> lane.only(note -> differ(lane.marks().get(note), shown.get(note))))
+        .map(lane -> new Lanes(lanes.above, ImmutableList.of(lane)))
+        .orElse(lanes);
+  }
+
+  private static boolean differ(Mark mark, Mark other) {
+    return !mark.finger().equals(other.finger())
+        || !mark.string().equals(other.string())
+        || !mark.position().equals(other.position());
+  }
+
+  /** The place and name of each of several plans; empty if there is only one. */
+  ImmutableList<String> key() {
+    ImmutableList.Builder<String> key = ImmutableList.builder();
+    if (!below.isEmpty()) {
+      above.forEach(lane -> key.add(text("key.above", lane.name())));
+      below.forEach(lane -> key.add(text("key.below", lane.name())));
+    }
+    return key.build();
   }
 
   /** What the signs in the music mean. */
-  static String signs(List<Lane> lanes) {
+  String signs() {
     return text("signs.all")
-        + (lanes.size() > 1 ? " " + text("signs.differs") : "")
-        + (any(lanes, "!") ? " " + text("signs.outside") : "")
-        + (any(lanes, "°") ? " " + text("signs.natural") : "")
-        + (any(lanes, "◇") ? " " + text("signs.artificial") : "");
+        + (any("!") ? " " + text("signs.outside") : "")
+        + (any("°") ? " " + text("signs.natural") : "")
+        + (any("◇") ? " " + text("signs.artificial") : "");
   }
 
-  private static boolean any(List<Lane> lanes, String sign) {
-    return lanes.stream()
+  private boolean any(String sign) {
+    return ImmutableSet.<Lane>builder().addAll(above).addAll(below).build().stream()
         .flatMap(lane -> lane.marks().values().stream())
         .anyMatch(mark -> mark.finger().contains(sign));
   }
 
-  private static ImmutableMap<NoteAddress, Mark> marks(Comparison comparison, Plan plan) {
+  /**
+   * The marks of a plan. A finger in 1st position says which string is meant; in other positions a
+   * numeral does, where the string changes.
+   */
+  private static ImmutableMap<NoteAddress, Mark> marks(Plan plan) {
     ImmutableMap.Builder<NoteAddress, Mark> marks = ImmutableMap.builder();
-    int string = 0;
-    for (int i = 0; i < plan.notes().size(); i++) {
-      PlannedNote note = plan.notes().get(i);
-      int now = note.placement().string();
-      marks.put(
-          note.note().address(),
-          new Mark(
-              PrintedSigns.finger(note.placement()) + (note.outside() ? "!" : ""),
-              RomanNumeral.of(now),
-              now != string,
-              note.placement().frame().position().display(),
-              PrintedSigns.shift(plan, note),
-              comparison.differs(i)));
-      string = now;
+    ImmutableSet<Integer> before = ImmutableSet.of();
+    for (int i = 0; i < plan.notes().size(); ) {
+      int end = i;
+      ImmutableSet.Builder<Integer> strings = ImmutableSet.builder();
+      while (end < plan.notes().size()
+          && plan.notes().get(end).moment() == plan.notes().get(i).moment()) {
+        strings.add(plan.notes().get(end).placement().string());
+        end++;
+      }
+      ImmutableSet<Integer> now = strings.build();
+      for (PlannedNote note : plan.notes().subList(i, end)) {
+        Position position = note.placement().frame().position();
+        boolean first = position.equals(Position.FIRST);
+        marks.put(
+            note.note().address(),
+            new Mark(
+                PrintedSigns.finger(note.placement()) + (note.outside() ? "!" : ""),
+                RomanNumeral.of(note.placement().string()),
+                !first && !note.open() && !now.equals(before),
+                position.display(),
+                first));
+      }
+      before = now;
+      i = end;
     }
     return marks.buildKeepingLast();
   }

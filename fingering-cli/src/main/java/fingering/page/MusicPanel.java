@@ -1,88 +1,155 @@
 package fingering.page;
 
+import com.google.common.base.Joiner;
 import com.google.common.collect.ImmutableList;
+import fingering.engraving.EngravedSystem;
+import fingering.engraving.EngravedSystem.MeasureSpan;
+import fingering.engraving.Engraver;
+import fingering.engraving.drawing.Circled;
+import fingering.engraving.glyph.Glyph;
+import fingering.engraving.ink.Canvas;
 import fingering.music.Passage;
 import fingering.music.print.PrintedPart;
-import fingering.page.staff.Engraver;
-import fingering.page.staff.Lane;
-import fingering.page.staff.PlainEngraver;
-import fingering.page.staff.Strip;
-import fingering.page.staff.Strip.Piece;
-import fingering.page.svg.Svg;
 import fingering.page.template.JtemusicGenerated;
 import fingering.page.view.Music;
 import fingering.page.view.PlaceLink;
+import fingering.svg.Svg;
 import gg.jte.Content;
 import gg.jte.html.HtmlContent;
-import java.util.regex.Pattern;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 
-/** The music of all pages, drawn by one engraver. No other class of pages knows the engraver. */
+/** The music of all pages: lines as long as a screen or sheet is wide, and short ones for phones. */
 final class MusicPanel {
-  private static final Engraver ENGRAVER = new PlainEngraver();
+  /** The width of long lines: on A4 paper a staff is then 6 mm high. */
+  static final double WIDE = 120;
 
-  private static final Pattern EMPTY_RING =
-      Pattern.compile("<text class=\"key\"[^>]*></text><circle class=\"o\"[^>]*/>");
+  /** The width of short lines: on a phone of 360 pixels a staff is then 28 pixels high. */
+  static final double NARROW = 48;
 
-  private MusicPanel() {}
+  /** White between two lines. */
+  private static final double GAP = 1.2;
+
+  /** What the letters of a language need above and below the boxes that are known. */
+  private static final double AROUND = 0.4;
+
+  /** The hatching of graphs, kept with the shapes of the music. */
+  private static final String HATCH =
+      "<pattern id=\"hatch\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\""
+          + " patternTransform=\"rotate(45)\"><path class=\"hatch\" d=\"M0 0V5\"/></pattern>";
+
+  private final Engraver engraver;
+  private final MusicWords words;
+
+  MusicPanel(Passage passage, PrintedPart printed, Lanes lanes) {
+    this(passage, printed, lanes, ImmutableList.of());
+  }
+
+  /**
+   * Music with rings around some signs.
+   *
+   * @param circles what to circle
+   */
+  MusicPanel(Passage passage, PrintedPart printed, Lanes lanes, List<Circled> circles) {
+    Engraver bare = Engraver.of(passage, printed).withBelow(lanes.below()).withCircles(circles);
+    engraver = lanes.above().isEmpty() ? bare : bare.withAbove(lanes.above().get(0));
+    words = new MusicWords(passage, printed, lanes);
+  }
 
   /** The music of a page that has no other. */
-  static Content of(Passage passage, PrintedPart printed, ImmutableList<Lane> lanes) {
-    return html(engraved(passage, printed, lanes), "", true);
+  Content html() {
+    return html("", true);
   }
 
   /**
    * One of several pieces of music on a page.
    *
    * @param id begins the ids of its measures
-   * @param first whether it is the first on the page, which brings the shapes for all
+   * @param first whether it is the first on the page, which brings the hatching for graphs
    */
-  static Content of(
-      Passage passage, PrintedPart printed, ImmutableList<Lane> lanes, String id, boolean first) {
-    return html(engraved(passage, printed, lanes).withIds(id), id, first);
-  }
-
-  /** The music in pieces, for a picture of it alone. */
-  static Strip engraved(Passage passage, PrintedPart printed, ImmutableList<Lane> lanes) {
-    Strip strip = ENGRAVER.engrave(passage, printed, lanes);
-    return lanes.size() == 1 && lanes.get(0).key().isEmpty() ? withoutKey(strip) : strip;
-  }
-
-  /** The only plan has no letter: neither a ring around it, nor a space before its marks. */
-  private static Strip withoutKey(Strip strip) {
-    return new Strip(
-        strip.shapes(),
-        EMPTY_RING.matcher(strip.heads()).replaceAll(""),
-        strip.height(),
-        strip.margin(),
-        strip.pieces().stream()
-            .map(
-                piece ->
-                    new Piece(
-                        piece.measure(),
-                        piece.number(),
-                        piece.first(),
-                        piece.width(),
-                        piece.head(),
-                        piece.body(),
-                        piece.words().replace(":  ", ": ")))
-            .collect(ImmutableList.toImmutableList()));
-  }
-
-  private static HtmlContent html(Strip strip, String prefix, boolean first) {
-    ImmutableList.Builder<Music.Piece> pieces = ImmutableList.builder();
-    int layer = strip.pieces().size();
-    for (Piece piece : strip.pieces()) {
-      pieces.add(
-          new Music.Piece(
-              piece.first() ? prefix + PlaceLink.id(piece.measure()) : "",
-              layer--,
-              piece.width(),
-              piece.words(),
-              Templates.elements(piece.head() + piece.body())));
-    }
-    String shapes = (first ? strip.shapes() + Svg.hatching("hatch") : "") + strip.heads();
+  Content html(String id, boolean first) {
+    List<EngravedSystem> wide = lines(WIDE);
+    List<EngravedSystem> narrow = lines(NARROW);
+    List<EngravedSystem> all = new ArrayList<>(wide);
+    all.addAll(narrow);
     Music music =
-        new Music(Templates.elements(shapes), strip.margin(), strip.height(), pieces.build());
-    return output -> JtemusicGenerated.render(output, Templates.PLAIN, music);
+        new Music(
+            Templates.elements(shapes(all) + (first ? HATCH : "")),
+            views(wide, WIDE, id),
+            views(narrow, NARROW, "n" + id));
+    HtmlContent html = output -> JtemusicGenerated.render(output, Templates.PLAIN, music);
+    return html;
+  }
+
+  /** The lines of the music at a width. */
+  List<EngravedSystem> lines(double width) {
+    return engraver.draw(width);
+  }
+
+  /** The shapes that lines use, as SVG. */
+  static String shapes(List<EngravedSystem> lines) {
+    Set<Glyph> used = EnumSet.noneOf(Glyph.class);
+    lines.forEach(line -> used.addAll(line.glyphs()));
+    StringBuilder shapes = new StringBuilder();
+    for (Glyph glyph : used) {
+      shapes
+          .append("<path id=\"")
+          .append(glyph.id())
+          .append("\" transform=\"scale(10)\" d=\"")
+          .append(glyph.path())
+          .append("\"/>");
+    }
+    return shapes.toString();
+  }
+
+  /** The upper edge of the picture of a line, in staff spaces. */
+  static double top(EngravedSystem line) {
+    return line.top() - AROUND;
+  }
+
+  /** The lower edge of the picture of a line, in staff spaces. */
+  static double bottom(EngravedSystem line) {
+    return line.bottom() + GAP;
+  }
+
+  private ImmutableList<Music.Line> views(List<EngravedSystem> lines, double width, String id) {
+    return lines.stream()
+        .map(
+            line ->
+                new Music.Line(
+                    Joiner.on(' ')
+                        .join(
+                            0,
+                            Canvas.n(top(line)),
+                            Canvas.n(width),
+                            Canvas.n(bottom(line) - top(line))),
+                    words.of(line),
+                    Templates.elements(targets(line, id) + line.svg())))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /** A frame for each measure, which shows when a link leads to it. */
+  private static String targets(EngravedSystem line, String id) {
+    StringBuilder targets = new StringBuilder();
+    for (MeasureSpan measure : line.measures()) {
+      if (measure.begins()) {
+        targets
+            .append("<rect class=\"target\" id=\"")
+            .append(Svg.escaped(id))
+            .append(PlaceLink.id(measure.index()))
+            .append("\" x=\"")
+            .append(Canvas.n(measure.left()))
+            .append("\" y=\"")
+            .append(Canvas.n(line.top()))
+            .append("\" width=\"")
+            .append(Canvas.n(measure.right() - measure.left()))
+            .append("\" height=\"")
+            .append(Canvas.n(line.height()))
+            .append("\"/>");
+      }
+    }
+    return targets.toString();
   }
 }

@@ -5,6 +5,8 @@ import com.google.common.collect.ImmutableListMultimap;
 import fingering.music.Measure;
 import fingering.music.print.PrintedPart;
 import fingering.plan.Comparison;
+import fingering.plan.Plan;
+import java.util.Optional;
 
 /**
  * The content of a page of plans.
@@ -14,6 +16,9 @@ import fingering.plan.Comparison;
  * @param about what the plans are made for: instrument, measures, preset, assumptions; at least one
  *     line
  * @param comparison the plans, one or several
+ * @param main the plan to take, whose fingers stand above the staff
+ * @param rival the plan that it is weighed against, whose fingers stand below the staff where it
+ *     differs; empty if there is none
  * @param decisive the measures in which the plan to take differs from the one it is weighed against
  * @param printed what is printed in the part
  * @param remarks remarks on the plans, a sentence each; may be empty
@@ -28,6 +33,8 @@ public record PageContent(
     ImmutableList<String> verdict,
     ImmutableList<String> about,
     Comparison comparison,
+    Plan main,
+    Optional<Plan> rival,
     ImmutableList<Measure> decisive,
     PrintedPart printed,
     ImmutableList<String> remarks,

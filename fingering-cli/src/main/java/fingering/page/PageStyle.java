@@ -1,7 +1,6 @@
 package fingering.page;
 
 import com.google.common.io.Resources;
-import fingering.page.staff.StaffStyle;
 import gg.jte.Content;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -9,15 +8,23 @@ import java.nio.charset.StandardCharsets;
 
 /** The style sheet of all pages: light and dark, narrow and wide, screen and paper. */
 final class PageStyle {
-  private static final String FILE = "/fingering/page/page.css";
 
   private PageStyle() {}
 
   static Content sheet() {
+    return Templates.elements(read("page.css") + music());
+  }
+
+  /** The style of drawn music. */
+  static String music() {
+    return read("music.css");
+  }
+
+  private static String read(String file) {
     try {
-      String sheet =
-          Resources.toString(Resources.getResource(PageStyle.class, FILE), StandardCharsets.UTF_8);
-      return Templates.elements(sheet + StaffStyle.sheet());
+      return Resources.toString(
+          Resources.getResource(PageStyle.class, "/fingering/page/" + file),
+          StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -4,7 +4,6 @@ import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Measure;
-import fingering.page.staff.Lane;
 import fingering.page.template.JteplanGenerated;
 import fingering.page.view.CircleGroup;
 import fingering.page.view.Differences;
@@ -72,13 +71,13 @@ public final class PlanPage {
   }
 
   private PlanView view() {
-    ImmutableList<Lane> lanes = Lanes.of(comparison);
+    Lanes lanes = Lanes.of(content.main(), content.rival());
     CostTables costs = new CostTables(comparison);
     HandGraph hand = new HandGraph(comparison);
     return new PlanView(
-        Lanes.key(lanes),
-        Lanes.signs(lanes),
-        MusicPanel.of(comparison.passage(), content.printed(), lanes),
+        lanes.key(),
+        lanes.signs(),
+        new MusicPanel(comparison.passage(), content.printed(), lanes).html(),
         differences(),
         NamedList.of(content.demands()),
         costs.figures(content.tempi()),

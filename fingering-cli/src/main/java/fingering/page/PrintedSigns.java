@@ -1,7 +1,7 @@
 package fingering.page;
 
 import fingering.fingerboard.Placement;
-import fingering.page.staff.Lane.Direction;
+
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import java.util.Optional;
@@ -27,11 +27,11 @@ public final class PrintedSigns {
   }
 
   /** The direction of the shift to a note; empty if the hand does not shift to it. */
-  public static Optional<Direction> shift(Plan plan, PlannedNote note) {
+  public static Optional<ShiftDirection> shift(Plan plan, PlannedNote note) {
     if (!note.shift() || note.moment() == 0) {
       return Optional.empty();
     }
     double before = plan.grips().get(note.moment() - 1).frame().first();
-    return Optional.of(note.placement().frame().first() > before ? Direction.UP : Direction.DOWN);
+    return Optional.of(note.placement().frame().first() > before ? ShiftDirection.UP : ShiftDirection.DOWN);
   }
 }

@@ -7,7 +7,7 @@ import fingering.fingerboard.Frame;
 import fingering.fingerboard.RingingStrings;
 import fingering.music.Moment;
 import fingering.music.Passage;
-import fingering.page.staff.Lane.Direction;
+
 import fingering.page.view.PlaceLink;
 import fingering.page.view.ShiftTable;
 import fingering.plan.Plan;
@@ -62,7 +62,7 @@ final class StudentMarks {
             ? text("shift.open")
             : text("shift.finger", PrintedSigns.finger(note.placement()));
     String string = RomanNumeral.of(note.placement().string());
-    return PrintedSigns.shift(plan, note).equals(Optional.of(Direction.UP))
+    return PrintedSigns.shift(plan, note).equals(Optional.of(ShiftDirection.UP))
         ? text("shift.up", before.display(), to.display(), finger, string)
         : text("shift.down", before.display(), to.display(), finger, string);
   }

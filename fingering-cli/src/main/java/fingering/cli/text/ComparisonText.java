@@ -5,7 +5,7 @@ import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Note;
 import fingering.page.PrintedSigns;
-import fingering.page.staff.Lane.Direction;
+import fingering.page.ShiftDirection;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
@@ -178,7 +178,7 @@ public final class ComparisonText {
     content.append(
         TextLayout.pad(note.open() ? "" : note.placement().frame().position().display(), 5));
     PrintedSigns.shift(plan, note)
-        .ifPresent(direction -> content.append(direction == Direction.UP ? '↑' : '↓'));
+        .ifPresent(direction -> content.append(direction == ShiftDirection.UP ? '↑' : '↓'));
     content.append("×".repeat(Math.min(2, note.crossing())));
     if (note.outside()) {
       content.append('!');

@@ -10,7 +10,7 @@ import fingering.music.Passage;
 import fingering.music.print.PrintedPart;
 import fingering.page.PageContent;
 import fingering.page.PlanPage;
-import fingering.page.StripSvg;
+import fingering.page.MusicPicture;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
@@ -41,7 +41,7 @@ public final class PageOutput {
       ScoringContext scoring,
       PrintedPart printed) {
     PageContent content = content(comparison, comparer, scoring, printed);
-    return format == OutputOptions.Format.SVG ? StripSvg.of(content) : PlanPage.of(content);
+    return format == OutputOptions.Format.SVG ? MusicPicture.of(content) : PlanPage.of(content);
   }
 
   private static PageContent content(
@@ -54,6 +54,8 @@ public final class PageOutput {
         VerdictText.of(comparison, scoring.level(), verdict),
         heading.subList(1, heading.size() - 1).stream().collect(ImmutableList.toImmutableList()),
         comparison,
+        verdict.plan(),
+        verdict.rival(),
         verdict.differing(),
         printed,
         ImmutableList.copyOf(SummaryText.remarks(comparison)),

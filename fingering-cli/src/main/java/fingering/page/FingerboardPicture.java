@@ -3,9 +3,9 @@ package fingering.page;
 import static fingering.page.view.PageText.text;
 
 import fingering.fingerboard.Placement;
-import fingering.svg.Svg;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
+import fingering.svg.Svg;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
 import java.util.ArrayList;

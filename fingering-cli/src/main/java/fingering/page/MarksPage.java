@@ -40,8 +40,7 @@ public final class MarksPage {
             ImmutableList.of(
                 new Section("circle", text("circles.heading")),
                 new Section("music", text("music.heading"))));
-    Content music =
-        new MusicPanel(passage, printed, Lanes.NONE, Rings.of(passage, circles)).html();
+    Content music = new MusicPanel(passage, printed, Lanes.NONE, Rings.of(passage, circles)).html();
     return Templates.filled(
         output ->
             JtemarksGenerated.render(

@@ -3,7 +3,6 @@ package fingering.page;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.Multimaps;
 import fingering.music.Measure;
-
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.tables.Position;
@@ -37,7 +36,9 @@ public final class MeasureFingers {
       }
       if (note.shift() && !chord && note.moment() > 0) {
         text.append(
-            PrintedSigns.shift(plan, note).filter(d -> d == ShiftDirection.UP).isPresent() ? '↑' : '↓');
+            PrintedSigns.shift(plan, note).filter(d -> d == ShiftDirection.UP).isPresent()
+                ? '↑'
+                : '↓');
         text.append(note.position().display()).append(' ');
         placed = true;
       } else if (!placed && !note.open()) {

@@ -21,7 +21,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
-/** The music of all pages: lines as long as a screen or sheet is wide, and short ones for phones. */
+/**
+ * The music of all pages: lines as long as a screen or sheet is wide, and short ones for phones.
+ */
 final class MusicPanel {
   /** The width of long lines: on A4 paper a staff is then 6 mm high. */
   static final double WIDE = 120;

@@ -29,8 +29,7 @@ public final class MusicPicture {
   public static String of(PageContent content) {
     Lanes lanes = Lanes.of(content.main(), content.rival());
     MusicPanel panel = new MusicPanel(content.comparison().passage(), content.printed(), lanes);
-    MusicWords words =
-        new MusicWords(content.comparison().passage(), content.printed(), lanes);
+    MusicWords words = new MusicWords(content.comparison().passage(), content.printed(), lanes);
     List<EngravedSystem> lines = panel.lines(WIDTH / SPACE);
     Svg svg = new Svg();
     double y = 24;

@@ -1,7 +1,6 @@
 package fingering.page;
 
 import fingering.fingerboard.Placement;
-
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import java.util.Optional;
@@ -32,6 +31,7 @@ public final class PrintedSigns {
       return Optional.empty();
     }
     double before = plan.grips().get(note.moment() - 1).frame().first();
-    return Optional.of(note.placement().frame().first() > before ? ShiftDirection.UP : ShiftDirection.DOWN);
+    return Optional.of(
+        note.placement().frame().first() > before ? ShiftDirection.UP : ShiftDirection.DOWN);
   }
 }

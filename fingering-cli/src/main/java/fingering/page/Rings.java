@@ -26,8 +26,7 @@ final class Rings {
     Optional<Measure> measure = passage.measure(circle.place().measureIndex());
     return kinds.isEmpty()
         ? Optional.empty()
-        : measure.map(
-            m -> new Circled(m.start().add(circle.place().onset()).doubleValue(), kinds));
+        : measure.map(m -> new Circled(m.start().add(circle.place().onset()).doubleValue(), kinds));
   }
 
   private static ImmutableSet<Kind> kinds(Circle.Kind kind) {

@@ -7,7 +7,6 @@ import fingering.fingerboard.Frame;
 import fingering.fingerboard.RingingStrings;
 import fingering.music.Moment;
 import fingering.music.Passage;
-
 import fingering.page.view.PlaceLink;
 import fingering.page.view.ShiftTable;
 import fingering.plan.Plan;

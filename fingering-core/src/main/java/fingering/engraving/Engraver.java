@@ -35,8 +35,7 @@ public record Engraver(
 
   /** An engraver of a part without fingers. */
   public static Engraver of(Passage passage, PrintedPart part) {
-    return new Engraver(
-        passage, part, ImmutableList.of(), ImmutableList.of(), ImmutableList.of());
+    return new Engraver(passage, part, ImmutableList.of(), ImmutableList.of(), ImmutableList.of());
   }
 
   /** The same with the fingers of a plan above the staff. */

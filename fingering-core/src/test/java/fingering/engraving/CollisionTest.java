@@ -62,10 +62,15 @@ class CollisionTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"demo/demo", "examples/mill", "examples/sluice", "examples/song", "examples/ladder"})
+      strings = {
+        "demo/demo",
+        "examples/mill",
+        "examples/sluice",
+        "examples/song",
+        "examples/ladder"
+      })
   void theDemonstrationPartsAreClear(String name) {
-    Engraver engraver =
-        Engraved.fingered(Engraved.file(Path.of("../docs/" + name + ".musicxml")));
+    Engraver engraver = Engraved.fingered(Engraved.file(Path.of("../docs/" + name + ".musicxml")));
     assertClear(engraver, WIDE);
     assertClear(engraver, NARROW);
   }
@@ -82,8 +87,7 @@ class CollisionTest {
       for (Path file : files.filter(f -> f.toString().endsWith(".mxl")).sorted().toList()) {
         Score score = ScoreReader.read(ScoreFile.read(file));
         for (PartInfo part : score.parts()) {
-          PassageRequest whole =
-              PassageRequest.WHOLE.withPart(Integer.toString(part.number()));
+          PassageRequest whole = PassageRequest.WHOLE.withPart(Integer.toString(part.number()));
           Passage passage = score.passage(whole);
           int last = Math.min(40, passage.measures().size()) - 1;
           PassageRequest first =

@@ -48,7 +48,8 @@ final class Collisions {
         Ink a = inks.get(i);
         Ink b = inks.get(j);
         if (apart(a.kind(), b.kind())
-              && overlap(a.box(), b.box(), a.kind() == Kind.HEAD && b.kind() == Kind.HEAD ? STEM : SEEN)) {
+            && overlap(
+                a.box(), b.box(), a.kind() == Kind.HEAD && b.kind() == Kind.HEAD ? STEM : SEEN)) {
           found.add(
               "%s and %s near measure %d, x %.1f"
                   .formatted(a.kind(), b.kind(), system.firstMeasure() + 1, a.box().left()));

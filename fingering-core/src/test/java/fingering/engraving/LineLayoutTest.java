@@ -88,7 +88,8 @@ class LineLayoutTest {
     assertThat(signs).isNotEmpty();
     for (Box sign : signs) {
       assertThat(heads).noneMatch(head -> head.overlaps(sign));
-      assertThat(heads).anyMatch(head -> head.left() > sign.right() && head.left() < sign.right() + 1);
+      assertThat(heads)
+          .anyMatch(head -> head.left() > sign.right() && head.left() < sign.right() + 1);
     }
   }
 
@@ -97,12 +98,14 @@ class LineLayoutTest {
     EngravedSystem one = draw("C D E (F|G) F E D|]", 120).get(0);
     assertThat(gaps(boxes(one, Kind.SLUR))).isZero();
 
-    List<EngravedSystem> lines = draw("C D E F|".repeat(7) + "C D (E F|G) F E D|".repeat(6) + "]", 60);
+    List<EngravedSystem> lines =
+        draw("C D E F|".repeat(7) + "C D (E F|G) F E D|".repeat(6) + "]", 60);
     long open =
         lines.stream()
             .filter(
                 line ->
-                    boxes(line, Kind.SLUR).stream().anyMatch(box -> box.right() > line.width() - 0.5))
+                    boxes(line, Kind.SLUR).stream()
+                        .anyMatch(box -> box.right() > line.width() - 0.5))
             .count();
     long continued =
         lines.stream()

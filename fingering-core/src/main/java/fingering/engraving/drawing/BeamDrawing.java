@@ -124,8 +124,7 @@ final class BeamDrawing {
       }
     }
     double most =
-        Math.min(
-            Math.min(STEEPEST, SLOPE_A_NOTE * (spots.size() - 1)), STEEPEST_ANGLE * length);
+        Math.min(Math.min(STEEPEST, SLOPE_A_NOTE * (spots.size() - 1)), STEEPEST_ANGLE * length);
     double rise = Math.min(most, Math.abs(last - first) / 2);
     return Math.copySign(Math.floor(rise * 4) / 4, last - first);
   }
@@ -203,8 +202,7 @@ final class BeamDrawing {
       double b = from + (to - from) * (i + 1) / pieces;
       double y1 = Math.min(line.y(a), line.y(b)) + outer;
       double y2 = Math.max(line.y(a), line.y(b)) + outer;
-      canvas.ink(
-          kind, new Box(a, Math.min(y1, y1 + thick), b, Math.max(y2, y2 + thick)));
+      canvas.ink(kind, new Box(a, Math.min(y1, y1 + thick), b, Math.max(y2, y2 + thick)));
     }
   }
 

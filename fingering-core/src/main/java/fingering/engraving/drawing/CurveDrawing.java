@@ -52,7 +52,10 @@ final class CurveDrawing {
       frame.spot(address).ifPresent(spot -> tie(Optional.empty(), Optional.of(spot)));
     }
     for (Spot spot : all) {
-      spot.note().pitch().map(open::remove).ifPresent(from -> tie(Optional.of(from), Optional.of(spot)));
+      spot.note()
+          .pitch()
+          .map(open::remove)
+          .ifPresent(from -> tie(Optional.of(from), Optional.of(spot)));
       if (spot.note().tied()) {
         open.put(spot.note().pitch().orElseThrow(), spot);
       }
@@ -68,8 +71,7 @@ final class CurveDrawing {
     double side = above ? -1 : 1;
     double y = known.y() + side * 0.62;
     boolean atStem = known.chord().stemmed() && known.chord().up() == above;
-    double x0 =
-        from.map(spot -> spot.right() + (atStem ? 0.1 : -0.15)).orElse(frame.left() + 0.1);
+    double x0 = from.map(spot -> spot.right() + (atStem ? 0.1 : -0.15)).orElse(frame.left() + 0.1);
     double x1 = to.map(spot -> spot.left() + 0.15).orElse(frame.right() - 0.2);
     if (from.isPresent() && from.get().note().value().dots() > 0) {
       x0 = from.get().columnX() + from.get().column().right() + 0.05;
@@ -163,7 +165,10 @@ final class CurveDrawing {
     }
     for (Spot spot : frame.spots()) {
       boolean inside = spot.time() >= begin - 1e-9 && spot.time() <= end + 1e-9;
-      if (inside && NoteDrawing.played(spot.note()) && !spot.chord().up() && !spot.chord().grace()) {
+      if (inside
+          && NoteDrawing.played(spot.note())
+          && !spot.chord().up()
+          && !spot.chord().grace()) {
         return true;
       }
     }
@@ -172,9 +177,7 @@ final class CurveDrawing {
 
   private double edge(double left, double right, boolean above) {
     Skyline skyline = canvas.skyline();
-    return above
-        ? skyline.top(left, right)
-        : skyline.bottom(left, right);
+    return above ? skyline.top(left, right) : skyline.bottom(left, right);
   }
 
   /**
@@ -194,7 +197,8 @@ final class CurveDrawing {
       double cost = (bend - least) * BEND_COST + lift[0] + lift[1];
       if (cost < lowest - 1e-9) {
         lowest = cost;
-        best = new Curve(x0, y0 + side * lift[0], x1, y1 + side * lift[1], -side * bend, SLUR_REACH);
+        best =
+            new Curve(x0, y0 + side * lift[0], x1, y1 + side * lift[1], -side * bend, SLUR_REACH);
       }
       if (lift[0] + lift[1] == 0) {
         break;

@@ -18,7 +18,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Draws dynamics and hairpins on one baseline below the staff, with the words that go with them. */
+/**
+ * Draws dynamics and hairpins on one baseline below the staff, with the words that go with them.
+ */
 final class Dynamics {
   private static final double WORDS = 1.8;
   private static final double GAP = 0.5;
@@ -28,10 +30,38 @@ final class Dynamics {
   /** Words that belong to the dynamics (common practice). */
   private static final ImmutableSet<String> DYNAMIC_WORDS =
       ImmutableSet.of(
-          "cresc", "crescendo", "decresc", "decrescendo", "dim", "dimin", "diminuendo", "subito",
-          "sub", "più", "piu", "meno", "poco", "molto", "sempre", "mezza", "sotto", "al", "f", "p",
-          "ff", "pp", "mf", "mp", "fp", "forte", "piano", "morendo", "smorzando", "smorz",
-          "calando", "perdendosi");
+          "cresc",
+          "crescendo",
+          "decresc",
+          "decrescendo",
+          "dim",
+          "dimin",
+          "diminuendo",
+          "subito",
+          "sub",
+          "più",
+          "piu",
+          "meno",
+          "poco",
+          "molto",
+          "sempre",
+          "mezza",
+          "sotto",
+          "al",
+          "f",
+          "p",
+          "ff",
+          "pp",
+          "mf",
+          "mp",
+          "fp",
+          "forte",
+          "piano",
+          "morendo",
+          "smorzando",
+          "smorz",
+          "calando",
+          "perdendosi");
 
   private final Canvas canvas;
   private final Frame frame;
@@ -185,7 +215,9 @@ final class Dynamics {
       double left = dynamic ? head + 0.6 - Math.min(width, 2.4) / 2 : head;
       left = Math.max(free, left);
       left = Math.min(left, Math.max(free, frame.system().width() - width));
-      items.add(new Item(left, width, text.text(), dynamic, text.start().doubleValue(), text.direction()));
+      items.add(
+          new Item(
+              left, width, text.text(), dynamic, text.start().doubleValue(), text.direction()));
       free = left + width + 0.5;
     }
     return items;

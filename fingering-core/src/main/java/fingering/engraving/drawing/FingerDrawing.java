@@ -41,11 +41,7 @@ final class FingerDrawing {
     // After all fingers, so that a numeral does not push the next finger away.
     for (Spot spot : chords()) {
       List<String> strings =
-          marks(lane, spot).stream()
-              .filter(Mark::showString)
-              .map(Mark::string)
-              .distinct()
-              .toList();
+          marks(lane, spot).stream().filter(Mark::showString).map(Mark::string).distinct().toList();
       if (!strings.isEmpty()) {
         canvas.at(spot.time());
         numeral(String.join("/", strings), x(spot), above);
@@ -104,7 +100,8 @@ final class FingerDrawing {
       if (glyph.isPresent()) {
         double raise = glyph.get() == Glyph.HARMONIC ? height - glyph.get().box().height() : 0;
         double bottom = glyph.get().box().bottom();
-        canvas.glyph(Kind.FINGER, glyph.get(), left - glyph.get().box().left(), at - bottom - raise);
+        canvas.glyph(
+            Kind.FINGER, glyph.get(), left - glyph.get().box().left(), at - bottom - raise);
       } else {
         canvas.text(Kind.FINGER, "mark", "" + sign, left, at, width(sign), height);
       }
@@ -133,8 +130,7 @@ final class FingerDrawing {
         canvas.path(
             "line",
             "M%sL%s"
-                .formatted(
-                    Canvas.point(left + 0.05, at), Canvas.point(left + 0.45, at - height)));
+                .formatted(Canvas.point(left + 0.05, at), Canvas.point(left + 0.45, at - height)));
         canvas.ink(Kind.STRING, new Box(left, at - height, left + 0.5, at));
       } else {
         canvas.glyph(
@@ -193,11 +189,10 @@ final class FingerDrawing {
     double from = left + width + 0.25;
     if (right - from > 0.5) {
       canvas.path(
-          "line",
-          "M%sH%sV%s"
-              .formatted(Canvas.point(from, y), Canvas.n(right), Canvas.n(hook)));
+          "line", "M%sH%sV%s".formatted(Canvas.point(from, y), Canvas.n(right), Canvas.n(hook)));
       canvas.ink(Kind.POSITION, new Box(from, y - 0.08, right, y + 0.08));
-      canvas.ink(Kind.POSITION, new Box(right - 0.08, Math.min(y, hook), right + 0.08, Math.max(y, hook)));
+      canvas.ink(
+          Kind.POSITION, new Box(right - 0.08, Math.min(y, hook), right + 0.08, Math.max(y, hook)));
     }
   }
 }

@@ -152,7 +152,8 @@ final class Frame {
     List<MeasureShape> measures = system.measures();
     int index = 0;
     for (int i = 1; i < measures.size(); i++) {
-      double start = measures.get(i).notes().measure().start().doubleValue() + measures.get(i).from();
+      double start =
+          measures.get(i).notes().measure().start().doubleValue() + measures.get(i).from();
       if (start <= time + 1e-9) {
         index = i;
       }
@@ -183,7 +184,9 @@ final class Frame {
     double bar = system.places().get(m).bar() - measure.notes().printed().end().ordinal() * 0.4;
     if (last < 0) {
       double left = system.places().get(m).left() + 1;
-      return end <= start ? left : left + (bar - 1 - left) * Math.min(1, (time - start) / (end - start));
+      return end <= start
+          ? left
+          : left + (bar - 1 - left) * Math.min(1, (time - start) / (end - start));
     }
     return end <= lastTime
         ? last

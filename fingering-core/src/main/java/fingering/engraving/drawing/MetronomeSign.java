@@ -45,8 +45,7 @@ record MetronomeSign(
   }
 
   private double note() {
-    return head.map(
-            glyph -> glyph.width() * SCALE + (flags > 0 ? 0.8 : 0) + dots * 0.6 + 0.4)
+    return head.map(glyph -> glyph.width() * SCALE + (flags > 0 ? 0.8 : 0) + dots * 0.6 + 0.4)
         .orElse(0.0);
   }
 
@@ -57,8 +56,7 @@ record MetronomeSign(
   void draw(Canvas canvas, double left, double baseline) {
     double x = left + TextWidth.serif(before, size);
     if (!before.isEmpty()) {
-      canvas.text(
-          Kind.TEMPO, "metronome", before, left, baseline, x - left, size * 0.74);
+      canvas.text(Kind.TEMPO, "metronome", before, left, baseline, x - left, size * 0.74);
     }
     if (head.isPresent()) {
       double y = baseline - 0.35;

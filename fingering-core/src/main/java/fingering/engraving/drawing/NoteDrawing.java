@@ -155,7 +155,13 @@ final class NoteDrawing {
     canvas.glyph(Kind.REST, Glyph.REST_WHOLE, x, y);
     if (y < 0 || y > 3) {
       canvas.bar(
-          Kind.LEDGER, "ink", x - 0.3, y, x + Glyph.REST_WHOLE.width() + 0.3, y, EngravingDefaults.LEDGER_LINE);
+          Kind.LEDGER,
+          "ink",
+          x - 0.3,
+          y,
+          x + Glyph.REST_WHOLE.width() + 0.3,
+          y,
+          EngravingDefaults.LEDGER_LINE);
     }
   }
 
@@ -259,8 +265,7 @@ final class NoteDrawing {
                 Canvas.point(x + half, y - rise - thick),
                 Canvas.n(y - rise + thick),
                 Canvas.point(x - half, y + rise + thick)));
-    canvas.ink(
-        Kind.TREMOLO, new Box(x - half, y - rise - thick, x + half, y + rise + thick));
+    canvas.ink(Kind.TREMOLO, new Box(x - half, y - rise - thick, x + half, y + rise + thick));
   }
 
   /** Whether a note is played by the reader: not a rest, not a cue. */

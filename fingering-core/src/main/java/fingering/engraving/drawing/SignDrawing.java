@@ -158,10 +158,7 @@ final class SignDrawing {
     double edge = edge(left + shape.left(), left + shape.right(), above);
     // Outside the staff the sign keeps a little white to the head or line.
     canvas.glyph(
-        Kind.ARTICULATION,
-        glyph,
-        left,
-        edge + side * GAP - (above ? shape.bottom() : shape.top()));
+        Kind.ARTICULATION, glyph, left, edge + side * GAP - (above ? shape.bottom() : shape.top()));
   }
 
   /** Whether another articulation is there already. */
@@ -177,9 +174,7 @@ final class SignDrawing {
   }
 
   private double edge(double left, double right, boolean above) {
-    return above
-        ? canvas.skyline().top(left, right)
-        : canvas.skyline().bottom(left, right);
+    return above ? canvas.skyline().top(left, right) : canvas.skyline().bottom(left, right);
   }
 
   private Box outside(Glyph glyph, double x, boolean above, Kind kind) {
@@ -203,8 +198,7 @@ final class SignDrawing {
           continue;
         }
         boolean below =
-            sign == Sign.INVERTED_FERMATA
-                || (chord.layer() == Layer.LOWER && sign == Sign.FERMATA);
+            sign == Sign.INVERTED_FERMATA || (chord.layer() == Layer.LOWER && sign == Sign.FERMATA);
         Glyph glyph = below ? Glyph.FERMATA_BELOW : glyph(sign, true);
         Box box = outside(glyph, spot.middle(), !below, Kind.ORNAMENT);
         if (sign == Sign.TRILL) {

@@ -29,8 +29,7 @@ final class StaffDrawing {
 
   void draw() {
     for (int line = 0; line < 5; line++) {
-      canvas.bar(
-          Kind.STAFF, "staff", 0, line, system.width(), line, EngravingDefaults.STAFF_LINE);
+      canvas.bar(Kind.STAFF, "staff", 0, line, system.width(), line, EngravingDefaults.STAFF_LINE);
     }
     place(canvas, system.header(), 0);
     place(canvas, system.courtesy(), 0);

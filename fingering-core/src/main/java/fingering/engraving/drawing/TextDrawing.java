@@ -1,7 +1,6 @@
 package fingering.engraving.drawing;
 
 import fingering.engraving.glyph.Box;
-import fingering.engraving.glyph.EngravingDefaults;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
@@ -39,7 +38,9 @@ final class TextDrawing {
     String number = first.notes().measure().number();
     if (!first.opens()
         || !first.notes().printed().numbered()
-        || number.isEmpty() || number.equals("1") || number.equals("0")) {
+        || number.isEmpty()
+        || number.equals("1")
+        || number.equals("0")) {
       return;
     }
     double width = TextWidth.serif(number, NUMBER);
@@ -74,9 +75,11 @@ final class TextDrawing {
 
   private void ending(Ending ending, double left, double right, boolean starts, boolean closed) {
     double y = canvas.skyline().top(left, right) - 2.2;
-    String start = starts ? "M%sV%s".formatted(Canvas.point(left, y + 1.8), Canvas.n(y)) : "M" + Canvas.point(left, y);
-    canvas.path(
-        "line", start + "H" + Canvas.n(right) + (closed ? "V" + Canvas.n(y + 1.8) : ""));
+    String start =
+        starts
+            ? "M%sV%s".formatted(Canvas.point(left, y + 1.8), Canvas.n(y))
+            : "M" + Canvas.point(left, y);
+    canvas.path("line", start + "H" + Canvas.n(right) + (closed ? "V" + Canvas.n(y + 1.8) : ""));
     canvas.ink(Kind.ENDING, new Box(left, y - 0.08, right, y + 0.08));
     if (starts) {
       canvas.ink(Kind.ENDING, new Box(left - 0.08, y, left + 0.08, y + 1.8));
@@ -158,7 +161,9 @@ final class TextDrawing {
             default -> {
               boolean bold = tempo || text.style().bold();
               double wide =
-                  bold ? TextWidth.boldSerif(text.text(), TEMPO) : TextWidth.italic(text.text(), WORDS);
+                  bold
+                      ? TextWidth.boldSerif(text.text(), TEMPO)
+                      : TextWidth.italic(text.text(), WORDS);
               yield new Piece(bold ? "tempo" : "words", text.text(), wide);
             }
           };

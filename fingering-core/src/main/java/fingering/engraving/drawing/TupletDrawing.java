@@ -79,8 +79,7 @@ final class TupletDrawing {
     if (tuplet.printed().side() != Side.AUTO) {
       return tuplet.printed().side() == Side.ABOVE;
     }
-    long up =
-        tuplet.chords().stream().filter(chord -> !chord.rest()).filter(Chord::up).count();
+    long up = tuplet.chords().stream().filter(chord -> !chord.rest()).filter(Chord::up).count();
     long notes = tuplet.chords().stream().filter(chord -> !chord.rest()).count();
     return notes == 0 || up * 2 >= notes;
   }

@@ -91,16 +91,28 @@ public final class Canvas {
   }
 
   /** Draws a line of some thickness, horizontal or vertical, as a filled rectangle. */
-  public void bar(Kind kind, String style, double x1, double y1, double x2, double y2, double thick) {
+  public void bar(
+      Kind kind, String style, double x1, double y1, double x2, double y2, double thick) {
     boolean level = y1 == y2;
     double dx = level ? 0 : thick / 2;
     double dy = level ? thick / 2 : 0;
     Box box =
         new Box(
-            Math.min(x1, x2) - dx, Math.min(y1, y2) - dy, Math.max(x1, x2) + dx, Math.max(y1, y2) + dy);
+            Math.min(x1, x2) - dx,
+            Math.min(y1, y2) - dy,
+            Math.max(x1, x2) + dx,
+            Math.max(y1, y2) + dy);
     svg.path(
         style,
-        "M" + point(box.left(), box.top()) + "H" + n(box.right()) + "V" + n(box.bottom()) + "H" + n(box.left()) + "z");
+        "M"
+            + point(box.left(), box.top())
+            + "H"
+            + n(box.right())
+            + "V"
+            + n(box.bottom())
+            + "H"
+            + n(box.left())
+            + "z");
     ink(kind, box);
   }
 
@@ -117,7 +129,13 @@ public final class Canvas {
    * @param left its left edge
    */
   public Box text(
-      Kind kind, String style, String text, double left, double baseline, double width, double size) {
+      Kind kind,
+      String style,
+      String text,
+      double left,
+      double baseline,
+      double width,
+      double size) {
     svg.text(style, left * UNIT, baseline * UNIT, width * UNIT, text);
     Box box = new Box(left, baseline - size, left + width, baseline + size * 0.3);
     ink(kind, box);

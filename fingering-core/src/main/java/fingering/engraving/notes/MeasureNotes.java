@@ -3,8 +3,8 @@ package fingering.engraving.notes;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.Multimaps;
-import fingering.music.print.Clef;
 import fingering.music.Measure;
+import fingering.music.print.Clef;
 import fingering.music.print.NoteShape.Beam;
 import fingering.music.print.PrintedMeasure;
 import fingering.music.print.PrintedMeasure.ClefChange;
@@ -69,7 +69,8 @@ public record MeasureNotes(
     Map<BigFraction, List<List<Chord>>> byTime = new TreeMap<>();
     for (Chord chord : chords) {
       List<List<Chord>> at =
-          byTime.computeIfAbsent(chord.lead().onset(), onset -> new ArrayList<>(List.of(List.of())));
+          byTime.computeIfAbsent(
+              chord.lead().onset(), onset -> new ArrayList<>(List.of(List.of())));
       if (chord.grace()) {
         at.add(at.size() - 1, List.of(chord));
       } else {

@@ -92,8 +92,7 @@ final class Voices {
 
   private Chord chord(List<PrintedNote> group) {
     if (group.get(0).rest()) {
-      return new Chord(
-          ImmutableList.copyOf(group), ImmutableList.of(MIDDLE), true, Layer.ALONE);
+      return new Chord(ImmutableList.copyOf(group), ImmutableList.of(MIDDLE), true, Layer.ALONE);
     }
     ImmutableList<PrintedNote> sorted =
         ImmutableList.sortedCopyOf(Comparator.comparingInt(this::step), group);
@@ -202,7 +201,9 @@ final class Voices {
     return found;
   }
 
-  /** Beams of a score that has none: the notes of each beat, in 6/8 and the like of three eighths. */
+  /**
+   * Beams of a score that has none: the notes of each beat, in 6/8 and the like of three eighths.
+   */
   private List<List<Integer>> usualBeams(List<Chord> voice) {
     List<List<Integer>> found = new ArrayList<>();
     List<Integer> open = new ArrayList<>();

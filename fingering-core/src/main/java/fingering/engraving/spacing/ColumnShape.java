@@ -182,7 +182,10 @@ public record ColumnShape(
           double reach = EngravingDefaults.LEDGER_EXTENSION * scale;
           ledgers.add(
               new Box(
-                  x - reach, Chord.y(step), x + glyph.width() * scale + reach, Chord.y(step) + 0.1));
+                  x - reach,
+                  Chord.y(step),
+                  x + glyph.width() * scale + reach,
+                  Chord.y(step) + 0.1));
         }
       }
     }
@@ -295,8 +298,7 @@ public record ColumnShape(
           }
         }
         taken.add(box);
-        signs.add(
-            new Placed(Kind.ACCIDENTAL, one.glyph(), x, Chord.y(one.step()), one.scale()));
+        signs.add(new Placed(Kind.ACCIDENTAL, one.glyph(), x, Chord.y(one.step()), one.scale()));
         if (one.parentheses()) {
           double y = Chord.y(one.step());
           double scale = one.scale();
@@ -313,9 +315,7 @@ public record ColumnShape(
     private static Box shape(Altered sign) {
       Box box = sign.glyph().box().scaled(sign.scale());
       double more =
-          sign.parentheses()
-              ? Glyph.PAREN_LEFT.width() * sign.scale() + PARENTHESIS_GAP
-              : 0;
+          sign.parentheses() ? Glyph.PAREN_LEFT.width() * sign.scale() + PARENTHESIS_GAP : 0;
       return new Box(box.left() - more, box.top(), box.right() + more, box.bottom());
     }
 

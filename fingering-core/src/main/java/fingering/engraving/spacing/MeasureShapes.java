@@ -96,8 +96,7 @@ public final class MeasureShapes {
   }
 
   /** The part of a measure from a column to before another one. */
-  private static MeasureShape part(
-      MeasureNotes notes, List<ColumnShape> all, int from, int to) {
+  private static MeasureShape part(MeasureNotes notes, List<ColumnShape> all, int from, int to) {
     List<ColumnShape> columns = all.subList(from, to);
     double[] least = new double[columns.size() + 1];
     double[] natural = new double[columns.size() + 1];
@@ -204,8 +203,7 @@ public final class MeasureShapes {
     return together;
   }
 
-  private static void join(
-      boolean[] together, Map<Chord, Integer> index, List<Chord> chords) {
+  private static void join(boolean[] together, Map<Chord, Integer> index, List<Chord> chords) {
     int first = index.getOrDefault(chords.get(0), 0);
     int last = index.getOrDefault(chords.get(chords.size() - 1), first);
     for (int i = first + 1; i <= last; i++) {

@@ -1,9 +1,9 @@
 package fingering.engraving.spacing;
 
+import fingering.engraving.glyph.Glyph;
 import fingering.engraving.notes.Chord;
 import fingering.engraving.notes.Chord.Layer;
 import fingering.engraving.notes.Column;
-import fingering.engraving.glyph.Glyph;
 
 /** How high rests stand. */
 public final class RestPlaces {

@@ -5,12 +5,12 @@ import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Kind;
 import fingering.engraving.notes.Chord;
 import fingering.engraving.notes.MeasureNotes;
+import fingering.music.Measure;
 import fingering.music.print.Clef;
 import fingering.music.print.PrintedMeasure;
 import fingering.music.print.TimeSign;
 import fingering.music.print.TimeSign.Symbol;
 import fingering.music.print.TimeSign.Term;
-import fingering.music.Measure;
 import fingering.tables.Pitch;
 import java.util.Optional;
 

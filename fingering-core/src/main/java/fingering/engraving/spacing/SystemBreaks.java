@@ -39,8 +39,7 @@ public final class SystemBreaks {
   public static ImmutableList<SystemShape> of(List<MeasureShape> measures, double width) {
     List<MeasureShape> parts = new ArrayList<>();
     for (int i = 0; i < measures.size(); i++) {
-      Optional<MeasureShape> before =
-          i == 0 ? Optional.empty() : Optional.of(measures.get(i - 1));
+      Optional<MeasureShape> before = i == 0 ? Optional.empty() : Optional.of(measures.get(i - 1));
       Optional<MeasureShape> next =
           i + 1 == measures.size() ? Optional.empty() : Optional.of(measures.get(i + 1));
       double fixed =
@@ -64,11 +63,7 @@ public final class SystemBreaks {
       int from = starts[end];
       systems.add(
           SystemShape.of(
-              at(from - 1),
-              measures.subList(from, end),
-              at(end),
-              width,
-              end == measures.size()));
+              at(from - 1), measures.subList(from, end), at(end), width, end == measures.size()));
     }
     return ImmutableList.copyOf(Lists.reverse(systems));
   }

@@ -59,7 +59,8 @@ public record SystemShape(
     int key = before.notes().lastKey();
     Clef clef = now.notes().printed().clef();
     if (key != now.notes().measure().fifths()) {
-      ImmutableList<Placed> all = Signatures.key(
+      ImmutableList<Placed> all =
+          Signatures.key(
               clef,
               now.notes().measure().fifths(),
               key,
@@ -172,14 +173,14 @@ public record SystemShape(
       boolean ragged) {
     ImmutableList<Placed> header = header(before, measures.get(0));
     ImmutableList<Placed> courtesy = courtesy(measures.get(measures.size() - 1), next);
-    double fixed = Signatures.width(header) + courtesyWidth(measures.get(measures.size() - 1), next);
+    double fixed =
+        Signatures.width(header) + courtesyWidth(measures.get(measures.size() - 1), next);
     List<ImmutableList<Placed>> changes = new ArrayList<>();
     List<ImmutableList<Placed>> clefs = new ArrayList<>();
     for (int i = 0; i < measures.size(); i++) {
       MeasureShape now = measures.get(i);
       changes.add(i == 0 ? ImmutableList.of() : changes(measures.get(i - 1), now));
-      clefs.add(
-          clef(now, i + 1 < measures.size() ? Optional.of(measures.get(i + 1)) : next));
+      clefs.add(clef(now, i + 1 < measures.size() ? Optional.of(measures.get(i + 1)) : next));
       fixed += fixed(changes.get(i), clefs.get(i), now);
     }
     double stretch = Springs.stretch(measures, width - fixed);

@@ -7,6 +7,7 @@ import fingering.page.template.JteauditionGenerated;
 import fingering.page.view.AuditionPiece;
 import fingering.page.view.PageHead;
 import fingering.page.view.PageHead.Section;
+import gg.jte.Content;
 
 /** A self-contained HTML page of an audition: what is asked for, and each piece with its music. */
 public final class AuditionPage {
@@ -14,9 +15,24 @@ public final class AuditionPage {
 
   /** The page as HTML. */
   public static String of(AuditionContent content) {
+    ImmutableList<Content> music =
+        MusicPanel.all(
+            "piece",
+            content.pieces().stream()
+                .map(
+                    piece ->
+                        new MusicPanel(piece.plan().passage(), piece.printed(), lanes(piece)))
+                .toList());
     ImmutableList.Builder<AuditionPiece> pieces = ImmutableList.builder();
     for (int i = 0; i < content.pieces().size(); i++) {
-      pieces.add(piece(content.pieces().get(i), "piece" + (i + 1), i == 0));
+      AuditionContent.Piece piece = content.pieces().get(i);
+      pieces.add(
+          new AuditionPiece(
+              "piece" + (i + 1),
+              piece.title(),
+              piece.lines(),
+              i == 0 ? lanes(piece).signs() : "",
+              music.get(i)));
     }
     PageHead head = head(content, pieces.build());
     return Templates.filled(
@@ -49,13 +65,7 @@ public final class AuditionPage {
         sections.build());
   }
 
-  private static AuditionPiece piece(AuditionContent.Piece piece, String id, boolean first) {
-    Lanes lanes = Lanes.of(piece.plan().plans().get(0));
-    return new AuditionPiece(
-        id,
-        piece.title(),
-        piece.lines(),
-        first ? lanes.signs() : "",
-        new MusicPanel(piece.plan().passage(), piece.printed(), lanes).html(id, first));
+  private static Lanes lanes(AuditionContent.Piece piece) {
+    return Lanes.of(piece.plan().plans().get(0));
   }
 }

@@ -10,16 +10,22 @@ import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.music.Passage;
 import fingering.music.print.PrintedPart;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.page.template.JtemusicGenerated;
 import fingering.page.view.Music;
 import fingering.page.view.PlaceLink;
+import fingering.practice.SpotExercise;
 import fingering.svg.Svg;
+import fingering.tables.FingeringException;
 import gg.jte.Content;
 import gg.jte.html.HtmlContent;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The music of all pages: lines as long as a screen or sheet is wide, and short ones for phones.
@@ -60,29 +66,50 @@ final class MusicPanel {
     words = new MusicWords(passage, printed, lanes);
   }
 
+  /** An exercise with its fingers; empty if it cannot be read back as music. */
+  static Optional<MusicPanel> of(SpotExercise exercise) {
+    try {
+      Score score = ScoreReader.read(exercise.file());
+      Passage passage =
+          score.passage(PassageRequest.WHOLE.withInstrument(exercise.instrument()));
+      return Optional.of(
+          new MusicPanel(
+              passage, score.printed(passage, Optional.empty()), Lanes.of(exercise)));
+    } catch (FingeringException e) {
+      return Optional.empty();
+    }
+  }
+
   /** The music of a page that has no other. */
   Content html() {
-    return html("", true);
+    return all("", ImmutableList.of(this)).get(0);
   }
 
   /**
-   * One of several pieces of music on a page.
+   * Several pieces of music on a page. The first brings the shapes of all, and the hatching for
+   * graphs.
    *
-   * @param id begins the ids of its measures
-   * @param first whether it is the first on the page, which brings the hatching for graphs
+   * @param id begins the ids of the pieces, which end in numbers from 1
    */
-  Content html(String id, boolean first) {
-    List<EngravedSystem> wide = lines(WIDE);
-    List<EngravedSystem> narrow = lines(NARROW);
-    List<EngravedSystem> all = new ArrayList<>(wide);
-    all.addAll(narrow);
-    Music music =
-        new Music(
-            Templates.elements(shapes(all) + (first ? HATCH : "")),
-            views(wide, WIDE, id),
-            views(narrow, NARROW, "n" + id));
-    HtmlContent html = output -> JtemusicGenerated.render(output, Templates.PLAIN, music);
-    return html;
+  static ImmutableList<Content> all(String id, List<MusicPanel> panels) {
+    List<List<EngravedSystem>> wide = panels.stream().map(panel -> panel.lines(WIDE)).toList();
+    List<List<EngravedSystem>> narrow = panels.stream().map(panel -> panel.lines(NARROW)).toList();
+    String shapes =
+        shapes(Stream.concat(wide.stream(), narrow.stream()).flatMap(List::stream).toList())
+            + HATCH;
+    ImmutableList.Builder<Content> all = ImmutableList.builder();
+    for (int i = 0; i < panels.size(); i++) {
+      MusicPanel panel = panels.get(i);
+      String own = id.isEmpty() ? "" : id + (i + 1);
+      Music music =
+          new Music(
+              Templates.elements(i == 0 ? shapes : ""),
+              panel.views(wide.get(i), WIDE, own),
+              panel.views(narrow.get(i), NARROW, "n" + own));
+      HtmlContent html = output -> JtemusicGenerated.render(output, Templates.PLAIN, music);
+      all.add(html);
+    }
+    return all.build();
   }
 
   /** The lines of the music at a width. */
@@ -118,18 +145,22 @@ final class MusicPanel {
 
   private ImmutableList<Music.Line> views(List<EngravedSystem> lines, double width, String id) {
     return lines.stream()
-        .map(
-            line ->
-                new Music.Line(
-                    Joiner.on(' ')
-                        .join(
-                            0,
-                            Canvas.n(top(line)),
-                            Canvas.n(width),
-                            Canvas.n(bottom(line) - top(line))),
-                    words.of(line),
-                    Templates.elements(targets(line, id) + line.svg())))
+        .map(line -> view(line, width, targets(line, id)))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /** A line without places that links lead to. */
+  Music.Line view(EngravedSystem line, double width) {
+    return view(line, width, "");
+  }
+
+  private Music.Line view(EngravedSystem line, double width, String targets) {
+    return new Music.Line(
+        Joiner.on(' ')
+            .join(
+                0, Canvas.n(top(line)), Canvas.n(width), Canvas.n(bottom(line) - top(line))),
+        words.of(line),
+        Templates.elements(targets + line.svg()));
   }
 
   /** A frame for each measure, which shows when a link leads to it. */

@@ -8,7 +8,12 @@ import fingering.page.view.CircleGroup;
 import fingering.page.view.PageHead;
 import fingering.page.view.PageHead.Section;
 import fingering.page.view.PracticeContent;
+import fingering.page.view.PractisedSpot;
+import fingering.page.view.SpotView;
 import gg.jte.Content;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
 
 /** A self-contained HTML page for the practice of a plan. */
 public final class PracticePage {
@@ -33,6 +38,7 @@ public final class PracticePage {
             content.heading(),
             new Section("today", text("skip.today")),
             sections.build());
+    ImmutableList<SpotView> spots = spots(content);
     Content progress = Templates.elements(content.progress().orElse(""));
     return Templates.filled(
         output ->
@@ -42,7 +48,23 @@ public final class PracticePage {
                 head,
                 PageStyle.sheet(),
                 content,
+                spots,
                 progress,
                 CircleGroup.of(content.circles(), false)));
+  }
+
+  /** The spots with their exercises in notes. */
+  private static ImmutableList<SpotView> spots(PracticeContent content) {
+    List<Optional<MusicPanel>> panels =
+        content.spots().stream().map(spot -> spot.exercise().flatMap(MusicPanel::of)).toList();
+    Iterator<Content> drawn =
+        MusicPanel.all("exercise", panels.stream().flatMap(Optional::stream).toList()).iterator();
+    ImmutableList.Builder<SpotView> spots = ImmutableList.builder();
+    for (int i = 0; i < panels.size(); i++) {
+      PractisedSpot spot = content.spots().get(i);
+      spots.add(
+          new SpotView(spot.measures(), spot.text(), panels.get(i).map(panel -> drawn.next())));
+    }
+    return spots.build();
   }
 }

@@ -25,6 +25,9 @@ final class HandoutFit {
   /** The smallest staff space that is comfortable on a music stand. */
   private static final double COMFORTABLE = 1.4;
 
+  /** The rows of the ladder, at the most and where there is less and less room. */
+  private static final ImmutableList<Integer> ROWS = ImmutableList.of(14, 10, 6);
+
   static final double TITLE = 7.6;
   static final double ABOUT = 4.6;
   static final double RUNNING = 7;
@@ -53,6 +56,9 @@ final class HandoutFit {
    * (measured, no source).
    */
   private static final double NORMAL = 0.9;
+
+  /** By how many staff spaces the pictures of two lines may overlap: their edges are white. */
+  static final double OVERLAP = 0.8;
 
   /** What rounding may add to a side. */
   private static final double SLACK = 0.8;
@@ -103,6 +109,7 @@ final class HandoutFit {
    * @param space a staff space of the music
    * @param exerciseSpace a staff space of the exercises
    * @param spots the number of spots
+   * @param ladder the ladder, perhaps with fewer days
    * @param sides the lines of music on each side
    * @param writing the number of lines to write on, below them
    */
@@ -110,6 +117,7 @@ final class HandoutFit {
       double space,
       double exerciseSpace,
       int spots,
+      Ladder ladder,
       ImmutableList<ImmutableList<EngravedSystem>> sides,
       int writing) {}
 
@@ -117,39 +125,43 @@ final class HandoutFit {
     return new HandoutFit(parts).fitted();
   }
 
-  /** A side with larger music is better than more spots; two sides are worse than either. */
+  /**
+   * The first way that fits one side: with all spots, music that is as large as possible; then with
+   * fewer days, small music, and fewer spots.
+   */
   private Fitted fitted() {
-    int all = parts.spots().size();
-    List<Fitted> candidates = new ArrayList<>();
-    for (double least : new double[] {COMFORTABLE, SPACES.get(SPACES.size() - 1)}) {
-      for (int spots = all; spots >= Math.min(all, least == COMFORTABLE ? 2 : 0); spots--) {
-        for (double space : SPACES) {
-          if (space >= least) {
-            Fitted fitted = at(space, spots);
-            if (fitted.sides().size() == 1) {
-              return fitted;
+    for (int spots = parts.spots().size(); spots >= 0; spots--) {
+      for (boolean comfortable : new boolean[] {true, false}) {
+        for (int rows : ROWS) {
+          for (double space : SPACES) {
+            if (space >= COMFORTABLE == comfortable) {
+              Fitted fitted = at(space, spots, rows);
+              if (fitted.sides().size() == 1) {
+                return fitted;
+              }
             }
-            candidates.add(fitted);
           }
         }
       }
     }
-    // On several sides there is room for all spots and for comfortable music.
-    int fewest =
-        candidates.stream()
-            .filter(each -> each.spots() == all && each.space() >= COMFORTABLE)
-            .mapToInt(each -> each.sides().size())
-            .min()
-            .orElseThrow();
-    return candidates.stream()
-        .filter(each -> each.spots() == all && each.sides().size() == fewest)
-        .findFirst()
-        .orElseThrow();
+    return onSeveralSides();
   }
 
-  private Fitted at(double space, int spots) {
+  /** On several sides there is room for all spots and days, and for comfortable music. */
+  private Fitted onSeveralSides() {
+    List<Fitted> all =
+        SPACES.stream()
+            .filter(space -> space >= COMFORTABLE)
+            .map(space -> at(space, parts.spots().size(), ROWS.get(0)))
+            .toList();
+    int fewest = all.stream().mapToInt(each -> each.sides().size()).min().orElseThrow();
+    return all.stream().filter(each -> each.sides().size() == fewest).findFirst().orElseThrow();
+  }
+
+  private Fitted at(double space, int spots, int rows) {
     double exerciseSpace = Math.max(1.2, Math.min(1.5, space * 0.85));
-    double work = Math.max(ladder(), spots(spots, exerciseSpace));
+    Ladder ladder = parts.ladder().atMost(rows);
+    double work = Math.max(height(ladder, spots == 0 ? parts.width() : parts.column()), spots(spots, exerciseSpace));
     double foot =
         lines(parts.signs(), parts.width(), SMALL_LETTERS) * SMALL
             + lines(parts.care(), parts.width() - CARE, LETTERS) * TEXT
@@ -177,7 +189,7 @@ final class HandoutFit {
     double loose = room - tail - LOOSE * side.size() - HEADING - GAP;
     int writing = (int) Math.max(0, Math.floor(loose / WRITING));
     return new Fitted(
-        space, exerciseSpace, spots, ImmutableList.copyOf(sides), writing < 2 ? 0 : writing);
+        space, exerciseSpace, spots, ladder, ImmutableList.copyOf(sides), writing < 2 ? 0 : writing);
   }
 
   private ImmutableList<EngravedSystem> lines(double space) {
@@ -187,17 +199,17 @@ final class HandoutFit {
 
   /** The height of a line of music with the white around it, in staff spaces. */
   static double height(EngravedSystem line) {
-    return MusicPanel.bottom(line) - MusicPanel.top(line);
+    return MusicPanel.bottom(line) - MusicPanel.top(line) - OVERLAP;
   }
 
   private double head() {
     return lines(parts.title(), parts.width(), TITLE * 0.72) * TITLE + parts.about() * ABOUT + 1;
   }
 
-  private double ladder() {
+  private double height(Ladder ladder, double width) {
     double how =
-        parts.how().stream().mapToInt(line -> lines(line, parts.column(), LETTERS)).sum() * TEXT;
-    return HEADING + how + COLUMNS + parts.ladder().rows().size() * ROW;
+        parts.how().stream().mapToInt(line -> lines(line, width, LETTERS)).sum() * TEXT;
+    return HEADING + how + COLUMNS + ladder.rows().size() * ROW;
   }
 
   private double spots(int number, double space) {

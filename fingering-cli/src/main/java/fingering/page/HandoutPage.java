@@ -29,11 +29,11 @@ import java.util.Optional;
  * @param sides the sides of paper that it fills
  */
 public record HandoutPage(String html, int sides) {
-  /** The most rows of the ladder. */
-  private static final int ROWS = 14;
+  /** The decimals of lengths in millimetres. */
+  private static final int DECIMALS = 2;
 
   /** The rows of a ladder to fill in. */
-  private static final int EMPTY_ROWS = 8;
+  private static final int EMPTY_ROWS = 14;
 
   /** Lays out a handout. */
   public static HandoutPage of(HandoutContent content) {
@@ -48,7 +48,7 @@ public record HandoutPage(String html, int sides) {
         content.spots().stream()
             .map(spot -> spot.exercise().flatMap(MusicPanel::of))
             .collect(ImmutableList.toImmutableList());
-    Ladder ladder = content.ladder().map(all -> all.atMost(ROWS)).orElseGet(HandoutPage::empty);
+    Ladder ladder = content.ladder().orElseGet(HandoutPage::empty);
     HandoutParts parts =
         new HandoutParts(
             music,
@@ -116,7 +116,7 @@ public record HandoutPage(String html, int sides) {
         content.title(),
         about(content, lanes),
         sides.build(),
-        new Work(parts.ladder(), parts.how(), spots.build()),
+        new Work(fitted.ladder(), parts.how(), spots.build()),
         fitted.writing(),
         parts.signs(),
         content.care());
@@ -129,8 +129,9 @@ public record HandoutPage(String html, int sides) {
             line ->
                 new HandoutView.Line(
                     panel.view(line, width / space),
-                    Svg.number(width),
-                    Svg.number(HandoutFit.height(line) * space)))
+                    Svg.number(width, DECIMALS),
+                    Svg.number((HandoutFit.height(line) + HandoutFit.OVERLAP) * space, DECIMALS),
+                    Svg.number(-HandoutFit.OVERLAP * space, DECIMALS)))
         .collect(ImmutableList.toImmutableList());
   }
 
@@ -145,7 +146,7 @@ public record HandoutPage(String html, int sides) {
     about.add(text("handout.student", student(content), day, goal));
     about.add(text("handout.music", content.music(), content.plan().name()));
     if (content.rival().isPresent()) {
-      about.add(String.join(" ", lanes.key()));
+      about.add(String.join("; ", lanes.key()) + ".");
     }
     return about.build();
   }

@@ -39,8 +39,9 @@ public record HandoutView(
    * @param line the drawing
    * @param width its width
    * @param height its height
+   * @param margin the white below it; less than 0 where pictures may overlap
    */
-  public record Line(Music.Line line, String width, String height) {}
+  public record Line(Music.Line line, String width, String height, String margin) {}
 
   /**
    * What to do with the music.

@@ -21,9 +21,6 @@ public record Ladder(
   /** The column of the last tempo of the day. */
   private static final int LAST = 2;
 
-  /** The days that a short ladder shows one by one. */
-  private static final int WEEK = 7;
-
   /** The days at its end: the day before the performance, and the day itself. */
   private static final int END = 2;
 
@@ -49,7 +46,7 @@ public record Ladder(
   }
 
   /**
-   * The same ladder with few rows: the next week, the last two days, and between them days at about
+   * The same ladder with few rows: the next days, the last two, and between them days at about
    * equal distances.
    *
    * @param most the most rows
@@ -58,10 +55,11 @@ public record Ladder(
     if (rows.size() <= most) {
       return this;
     }
-    List<ImmutableList<String>> few = new ArrayList<>(rows.subList(0, WEEK));
+    int next = most / 2;
+    List<ImmutableList<String>> few = new ArrayList<>(rows.subList(0, next));
     List<ImmutableList<String>> between =
-        rows.subList(WEEK, rows.size() - END).stream().filter(row -> !resting(row)).toList();
-    int number = Math.min(most - WEEK - END, between.size());
+        rows.subList(next, rows.size() - END).stream().filter(row -> !resting(row)).toList();
+    int number = Math.min(most - next - END, between.size());
     for (int i = 1; i <= number; i++) {
       few.add(between.get(between.size() * i / number - 1));
     }

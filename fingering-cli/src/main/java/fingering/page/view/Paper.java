@@ -6,7 +6,7 @@ public enum Paper {
   LETTER("letter", 215.9, 279.4);
 
   /** White at each edge, in millimetres; printers do not reach the edge. */
-  public static final double MARGIN = 11;
+  public static final double MARGIN = 10;
 
   private final String style;
   private final double width;

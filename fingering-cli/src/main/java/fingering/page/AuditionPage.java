@@ -18,6 +18,7 @@ public final class AuditionPage {
     ImmutableList<Content> music =
         MusicPanel.all(
             "piece",
+            MusicPanel.WIDE,
             content.pieces().stream()
                 .map(
                     piece ->

@@ -37,6 +37,9 @@ final class MusicPanel {
   /** The width of short lines: on a phone of 360 pixels a staff is then 28 pixels high. */
   static final double NARROW = 48;
 
+  /** The width of lines in one of two columns. */
+  static final double COLUMN = 70;
+
   /** White between two lines. */
   private static final double GAP = 1.2;
 
@@ -82,7 +85,7 @@ final class MusicPanel {
 
   /** The music of a page that has no other. */
   Content html() {
-    return all("", ImmutableList.of(this)).get(0);
+    return all("", WIDE, ImmutableList.of(this)).get(0);
   }
 
   /**
@@ -90,9 +93,10 @@ final class MusicPanel {
    * graphs.
    *
    * @param id begins the ids of the pieces, which end in numbers from 1
+   * @param width the width of long lines, in staff spaces
    */
-  static ImmutableList<Content> all(String id, List<MusicPanel> panels) {
-    List<List<EngravedSystem>> wide = panels.stream().map(panel -> panel.lines(WIDE)).toList();
+  static ImmutableList<Content> all(String id, double width, List<MusicPanel> panels) {
+    List<List<EngravedSystem>> wide = panels.stream().map(panel -> panel.lines(width)).toList();
     List<List<EngravedSystem>> narrow = panels.stream().map(panel -> panel.lines(NARROW)).toList();
     String shapes =
         shapes(Stream.concat(wide.stream(), narrow.stream()).flatMap(List::stream).toList())
@@ -104,7 +108,7 @@ final class MusicPanel {
       Music music =
           new Music(
               Templates.elements(i == 0 ? shapes : ""),
-              panel.views(wide.get(i), WIDE, own),
+              panel.views(wide.get(i), width, own),
               panel.views(narrow.get(i), NARROW, "n" + own));
       HtmlContent html = output -> JtemusicGenerated.render(output, Templates.PLAIN, music);
       all.add(html);

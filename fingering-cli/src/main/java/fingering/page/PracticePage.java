@@ -58,7 +58,8 @@ public final class PracticePage {
     List<Optional<MusicPanel>> panels =
         content.spots().stream().map(spot -> spot.exercise().flatMap(MusicPanel::of)).toList();
     Iterator<Content> drawn =
-        MusicPanel.all("exercise", panels.stream().flatMap(Optional::stream).toList()).iterator();
+        MusicPanel.all(
+                "exercise", MusicPanel.COLUMN, panels.stream().flatMap(Optional::stream).toList()).iterator();
     ImmutableList.Builder<SpotView> spots = ImmutableList.builder();
     for (int i = 0; i < panels.size(); i++) {
       PractisedSpot spot = content.spots().get(i);

@@ -97,7 +97,8 @@ final class FingerDrawing {
     double height = Glyph.FINGER_1.box().height();
     double at = baseline(x - width / 2, x + width / 2, height, above);
     double left = x - width / 2;
-    for (char sign : finger.toCharArray()) {
+    for (int i = 0; i < finger.length(); i++) {
+      char sign = finger.charAt(i);
       Optional<Glyph> glyph = glyph(sign);
       if (glyph.isPresent()) {
         double raise = glyph.get() == Glyph.HARMONIC ? height - glyph.get().box().height() : 0;
@@ -122,12 +123,14 @@ final class FingerDrawing {
   private void numeral(String numeral, double x, boolean above) {
     double height = Glyph.NUMERAL_I.box().height() * NUMERAL_SCALE;
     double width = 0;
-    for (char sign : numeral.toCharArray()) {
+    for (int i = 0; i < numeral.length(); i++) {
+      char sign = numeral.charAt(i);
       width += numeralWidth(sign);
     }
     double at = baseline(x - width / 2, x + width / 2, height, above);
     double left = x - width / 2;
-    for (char sign : numeral.toCharArray()) {
+    for (int i = 0; i < numeral.length(); i++) {
+      char sign = numeral.charAt(i);
       if (sign == '/') {
         canvas.path(
             "line",

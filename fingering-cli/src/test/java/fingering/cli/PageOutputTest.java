@@ -124,7 +124,7 @@ class PageOutputTest {
                 .succeeded()
                 .out())) {
       assertThat(page)
-          .doesNotContain("Above the staff", "Below it", "class=\"key\"")
+          .doesNotContain("Above the staff", "where it differs", "class=\"key\"")
           .doesNotContain("Where the plans differ", "the plans differ");
     }
   }

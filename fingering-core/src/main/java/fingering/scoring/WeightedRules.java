@@ -6,6 +6,7 @@ import fingering.fingerboard.Grip;
 import fingering.tables.Instrument.HandKind;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** The rules that can charge one kind of hand anything, with their weights, sorted by kind. */
@@ -80,8 +81,24 @@ final class WeightedRules {
     return comparingRules.length > 0;
   }
 
-  TransitionCosts costs(Transition transition) {
-    return new TransitionCosts(transition, transitionRules, transitionWeights);
+  /** The rules that look at some aspects of the grips, as far as they apply to a transition. */
+  ApplyingRules applying(Transition transition, Predicate<GripAspect> aspects) {
+    return new ApplyingRules(transition, transitionRules, transitionWeights, aspects);
+  }
+
+  /** Nothing known yet about the rules that look only at the hand. */
+  SharedCosts.Hand hand(Transition transition) {
+    return new SharedCosts.Hand(
+        new HandCosts(applying(transition, GripAspect.HAND::equals)::cost),
+        timedRules.stream()
+            .map(
+                rule ->
+                    new HandCosts(
+                        (before, now, shifts) ->
+                            rule.condition().met(shifts)
+                                ? Scoring.needed(rule, transition, before, now)
+                                : 0))
+            .collect(ImmutableList.toImmutableList()));
   }
 
   ImmutableList<TimedTransitionRule> timedRules() {

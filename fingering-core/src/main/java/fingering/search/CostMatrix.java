@@ -7,6 +7,7 @@ import fingering.tables.FingeringException;
  * later ones. Safe for use by many threads once it is filled.
  */
 final class CostMatrix {
+  private final int rows;
   private final int columns;
 
   /** Row by row. As int, so that twice as many fit into the processor's cache. */
@@ -17,6 +18,7 @@ final class CostMatrix {
 
   /** A matrix of zeros. */
   CostMatrix(int rows, int columns) {
+    this.rows = rows;
     this.columns = columns;
     values = new int[rows * columns];
     rowMax = new int[rows];
@@ -29,13 +31,47 @@ final class CostMatrix {
    */
   void put(int row, int column, long value) {
     if (value > Integer.MAX_VALUE) {
-      throw new FingeringException(
-          "with these weights a single transition costs %d points; divide all of them by ten"
-              .formatted(value));
+      throw tooLarge(value);
     }
     values[row * columns + column] = (int) value;
     rowMax[row] = Math.max(rowMax[row], (int) value);
     max = Math.max(max, (int) value);
+  }
+
+  /**
+   * Sets the numbers of a row, 0 or more, that were 0.
+   *
+   * @throws FingeringException if one is too large, which happens only with absurd weights
+   */
+  void put(int row, long[] numbers) {
+    int first = row * columns;
+    long highest = 0;
+    for (int j = 0; j < columns; j++) {
+      values[first + j] = (int) numbers[j];
+      highest = Math.max(highest, numbers[j]);
+    }
+    if (highest > Integer.MAX_VALUE) {
+      throw tooLarge(highest);
+    }
+    max = Math.max(max, (int) highest);
+  }
+
+  private static FingeringException tooLarge(long value) {
+    return new FingeringException(
+        "with these weights a single transition costs %d points; divide all of them by ten"
+            .formatted(value));
+  }
+
+  /** Copies the numbers of a row into an array. */
+  void copy(int row, long[] numbers) {
+    int first = row * columns;
+    for (int j = 0; j < columns; j++) {
+      numbers[j] = values[first + j];
+    }
+  }
+
+  int rows() {
+    return rows;
   }
 
   int columns() {

@@ -1,14 +1,18 @@
 package fingering.scoring;
 
 import fingering.fingerboard.Grip;
-import java.util.function.Predicate;
 
 /** The rules that charge something in one transition, with their weights, by shift condition. */
 final class ApplyingRules {
   private final Transition transition;
-  private final Some always;
+
+  /** The rules that charge something where the hand shifts. */
   private final Some shifting;
+
+  /** The rules that charge something where it stays. */
   private final Some staying;
+
+  private final boolean conditional;
 
   private static final class Some {
     private final TransitionRule[] rules;
@@ -37,42 +41,38 @@ final class ApplyingRules {
   }
 
   /**
-   * The rules that apply, out of all that look at some aspects.
+   * The rules of an array that apply.
    *
    * @param weights their weights, in the same order
    */
-  ApplyingRules(
-      Transition transition,
-      TransitionRule[] rules,
-      long[] weights,
-      Predicate<GripAspect> aspects) {
+  ApplyingRules(Transition transition, TransitionRule[] rules, long[] weights) {
     this.transition = transition;
-    always = new Some(rules.length);
     shifting = new Some(rules.length);
     staying = new Some(rules.length);
+    boolean any = false;
     for (int i = 0; i < rules.length; i++) {
-      if (aspects.test(rules[i].aspect()) && rules[i].appliesTo(transition)) {
-        of(rules[i].condition()).add(rules[i], weights[i]);
+      if (rules[i].appliesTo(transition)) {
+        ShiftCondition condition = rules[i].condition();
+        any |= condition != ShiftCondition.ANY;
+        if (condition.met(true)) {
+          shifting.add(rules[i], weights[i]);
+        }
+        if (condition.met(false)) {
+          staying.add(rules[i], weights[i]);
+        }
       }
     }
-  }
-
-  private Some of(ShiftCondition condition) {
-    return switch (condition) {
-      case ANY -> always;
-      case SHIFT -> shifting;
-      case STAY -> staying;
-    };
+    conditional = any;
   }
 
   /** Whether a rule charges something where the hand shifts, or where it stays. */
   boolean any(boolean shifts) {
-    return always.size > 0 || (shifts ? shifting : staying).size > 0;
+    return (shifts ? shifting : staying).size > 0;
   }
 
   /** Whether it matters to a rule if the hand shifts. */
   boolean conditional() {
-    return shifting.size > 0 || staying.size > 0;
+    return conditional;
   }
 
   /**
@@ -81,7 +81,6 @@ final class ApplyingRules {
    * @param shifts whether the hand shifts
    */
   long cost(Grip before, Grip now, boolean shifts) {
-    return always.cost(transition, before, now)
-        + (shifts ? shifting : staying).cost(transition, before, now);
+    return (shifts ? shifting : staying).cost(transition, before, now);
   }
 }

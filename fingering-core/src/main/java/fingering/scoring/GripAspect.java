@@ -3,6 +3,7 @@ package fingering.scoring;
 import com.google.common.primitives.ImmutableIntArray;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
+import java.util.function.ToIntFunction;
 
 /**
  * What a rule on two successive grips looks at in each of them. The rule charges the same for all
@@ -23,36 +24,44 @@ public enum GripAspect {
   /** The frame of the hand, and whether all strings are open. */
   HAND;
 
-  /** A key that two grips of one hand share only if they are equal in this aspect. */
-  ImmutableIntArray key(Grip grip, int index) {
+  /**
+   * A key that two grips of one hand share only if they are equal in this aspect.
+   *
+   * @param index index of the grip among those of its moment
+   */
+  Object key(Grip grip, int index) {
     return switch (this) {
-      case WHOLE -> ImmutableIntArray.of(index);
-      case STRINGS -> strings(grip);
-      case FINGERS -> fingers(grip);
-      case HAND -> ImmutableIntArray.of(grip.frame().index(), grip.open() ? 1 : 0);
+      case WHOLE -> index;
+      case STRINGS -> key(grip, 0, GripAspect::string);
+      case FINGERS -> key(grip, fingersApart(grip), GripAspect::finger);
+      case HAND -> 2 * grip.frame().index() + (grip.open() ? 1 : 0);
     };
   }
 
-  private static ImmutableIntArray strings(Grip grip) {
-    int[] key = new int[grip.placements().size()];
-    for (int i = 0; i < key.length; i++) {
-      Placement placement = grip.placements().get(i);
-      key[i] = placement.string() << 1 | (placement.open() ? 1 : 0);
-    }
-    return ImmutableIntArray.copyOf(key);
+  private static int fingersApart(Grip grip) {
+    return 2 * grip.frame().shape().ordinal() + (grip.divided() ? 1 : 0);
   }
 
-  private static ImmutableIntArray fingers(Grip grip) {
+  /** A key made of a number for the grip and one for each of its placements. */
+  private static Object key(Grip grip, int own, ToIntFunction<Placement> number) {
     int notes = grip.placements().size();
-    int[] key = new int[notes + 1];
-    for (int i = 0; i < notes; i++) {
-      Placement placement = grip.placements().get(i);
-      key[i] = placement.semitones();
-      key[i] = key[i] << 8 | placement.string();
-      key[i] = key[i] << 3 | placement.finger().ordinal();
-      key[i] = key[i] << 1 | (placement.stopped() ? 1 : 0);
+    if (notes == 1) {
+      return (long) own << Integer.SIZE | Integer.toUnsignedLong(number.applyAsInt(grip.top()));
     }
-    key[notes] = grip.frame().shape().ordinal() << 1 | (grip.divided() ? 1 : 0);
-    return ImmutableIntArray.copyOf(key);
+    ImmutableIntArray.Builder key = ImmutableIntArray.builder(notes + 1);
+    key.add(own);
+    for (int i = 0; i < notes; i++) {
+      key.add(number.applyAsInt(grip.placements().get(i)));
+    }
+    return key.build();
+  }
+
+  private static int string(Placement placement) {
+    return placement.string() << 1 | (placement.open() ? 1 : 0);
+  }
+
+  private static int finger(Placement placement) {
+    int finger = placement.finger().ordinal() << 1 | (placement.stopped() ? 1 : 0);
+    return placement.semitones() << 16 | placement.string() << 8 | finger;
   }
 }

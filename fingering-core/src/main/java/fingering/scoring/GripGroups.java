@@ -1,7 +1,6 @@
 package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.primitives.ImmutableIntArray;
 import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import java.util.Arrays;
@@ -10,8 +9,8 @@ import java.util.Map;
 import java.util.function.ToIntFunction;
 
 /**
- * The grips of a moment, grouped by what rules look at: the grips of a group are equal in one {@link
- * GripAspect}. Immutable.
+ * The grips of a moment, grouped by what rules look at: the grips of a group are equal in one
+ * {@link GripAspect}. Immutable.
  */
 final class GripGroups {
   private final ImmutableList<Grip> grips;
@@ -38,17 +37,15 @@ final class GripGroups {
     groups = new int[aspects.length][grips.size()];
     firsts = new int[aspects.length][];
     for (int a = 0; a < aspects.length; a++) {
-      Map<ImmutableIntArray, Integer> numbers = new HashMap<>();
-      ImmutableIntArray.Builder first = ImmutableIntArray.builder();
-      for (int i = 0; i < grips.size(); i++) {
-        Integer next = numbers.size();
+      Map<Object, Integer> numbers = new HashMap<>();
+      int[] first = new int[grips.size()];
+      for (int i = 0; i < first.length; i++) {
+        int next = numbers.size();
         Integer known = numbers.putIfAbsent(aspects[a].key(grips.get(i), i), next);
         groups[a][i] = known == null ? next : known;
-        if (known == null) {
-          first.add(i);
-        }
+        first[groups[a][i]] = known == null ? i : first[groups[a][i]];
       }
-      firsts[a] = first.build().toArray();
+      firsts[a] = Arrays.copyOf(first, numbers.size());
     }
     int[] hands = firsts(GripAspect.HAND);
     places = new int[hands.length];
@@ -80,18 +77,16 @@ final class GripGroups {
   }
 
   /**
-   * The place of the hand, as a number that equal places share: twice that of the frame, and one
-   * more if all strings are open.
-   *
-   * @param group a group of the aspect {@link GripAspect#HAND}
+   * Indexed by group of the aspect {@link GripAspect#HAND}: the place of the hand, as a number that
+   * equal places share. Callers must not change the array.
    */
-  int place(int group) {
-    return places[group];
+  int[] places() {
+    return places;
   }
 
-  /** One more than the highest place. */
-  int places() {
-    return highest + 1;
+  /** The highest place. */
+  int highestPlace() {
+    return highest;
   }
 
   /** The first grip of a group of the aspect {@link GripAspect#HAND}. */

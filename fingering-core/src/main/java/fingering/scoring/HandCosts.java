@@ -2,8 +2,6 @@ package fingering.scoring;
 
 import fingering.fingerboard.Grip;
 import java.util.Arrays;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * What rules say that look only at the hand, in all transitions that are the same to them. A hand
@@ -13,13 +11,13 @@ import java.util.concurrent.ConcurrentHashMap;
 final class HandCosts {
   private static final int UNKNOWN = -1;
 
-  /** The length of a short row. */
-  private static final int SHORT = 64;
+  /** The size of a small table. */
+  private static final int FEW = 64;
 
   private final Measure measure;
 
-  /** By the number of a place: the amounts of moves from it, indexed by the place reached. */
-  private final Map<Integer, int[]> rows = new ConcurrentHashMap<>();
+  /** Indexed by place and by the place reached; grows as places become known. */
+  private volatile int[][] known = {};
 
   /** Measures an amount of 0 or more. */
   interface Measure {
@@ -38,16 +36,18 @@ final class HandCosts {
   long[] between(GripGroups before, GripGroups now, boolean[] shifts) {
     int columns = now.count(GripAspect.HAND);
     long[] amounts = new long[shifts.length];
+    int[][] table = table(1 + Math.max(before.highestPlace(), now.highestPlace()));
+    int[] places = now.places();
     for (int pair = 0; pair < amounts.length; ) {
       int from = pair / columns;
-      int[] known = row(before.place(from), now.places());
+      int[] row = table[before.places()[from]];
       for (int to = 0; to < columns; to++, pair++) {
-        int place = now.place(to);
-        long amount = known[place];
+        int place = places[to];
+        long amount = row[place];
         if (amount == UNKNOWN) {
           amount = measure.amount(before.hand(from), now.hand(to), shifts[pair]);
           if (amount <= Integer.MAX_VALUE) {
-            known[place] = (int) amount;
+            row[place] = (int) amount;
           }
         }
         amounts[pair] = amount;
@@ -56,18 +56,19 @@ final class HandCosts {
     return amounts;
   }
 
-  /** The row of a place, with at least some length. */
-  private int[] row(int from, int length) {
-    int[] known = rows.get(from);
-    if (known != null && known.length >= length) {
-      return known;
+  private int[][] table(int places) {
+    int[][] old = known;
+    if (old.length >= places) {
+      return old;
     }
-    int[] row = new int[Math.max(SHORT, Integer.highestOneBit(length) << 1)];
-    Arrays.fill(row, UNKNOWN);
-    if (known != null) {
-      System.arraycopy(known, 0, row, 0, known.length);
+    int size = Math.max(FEW, 2 * places);
+    int[][] larger = new int[size][];
+    for (int place = 0; place < size; place++) {
+      int[] row = place < old.length ? Arrays.copyOf(old[place], size) : new int[size];
+      Arrays.fill(row, place < old.length ? old.length : 0, size, UNKNOWN);
+      larger[place] = row;
     }
-    rows.put(from, row);
-    return row;
+    known = larger;
+    return larger;
   }
 }

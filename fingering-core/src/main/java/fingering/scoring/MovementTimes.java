@@ -66,10 +66,17 @@ public final class MovementTimes {
   /** Points for the missing time between each pair of groups, row by row. */
   public long[] charges(TransitionTime time) {
     long[] charges = new long[needed.length];
+    int unit = (int) Math.min(Integer.MAX_VALUE, rule.unitMicros());
     for (int pair = 0; pair < charges.length; ) {
       boolean fromOpen = open[pair / columns];
+      long micros = time.micros(fromOpen);
+      if (micros >= (fromOpen ? longestFromOpen : longest)) {
+        pair += columns;
+        continue;
+      }
       for (int h = 0; h < columns; h++, pair++) {
-        charges[pair] = time.missing(rule, needed[pair], fromOpen) * weight;
+        int missing = (int) (needed[pair] - micros);
+        charges[pair] = missing > 0 ? missing / unit * weight : 0;
       }
     }
     return charges;

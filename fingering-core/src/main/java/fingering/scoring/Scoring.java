@@ -131,6 +131,12 @@ public final class Scoring {
     return amount;
   }
 
+  /** Microseconds that a movement takes by a rule; 0 where its condition is not met. */
+  static long needed(
+      TimedTransitionRule rule, Transition transition, Grip before, Grip now, boolean shifts) {
+    return rule.condition().met(shifts) ? needed(rule, transition, before, now) : 0;
+  }
+
   /** Microseconds that a movement takes by a rule. */
   static long needed(TimedTransitionRule rule, Transition transition, Grip before, Grip now) {
     long needed = rule.needed(transition, before, now);

@@ -2,7 +2,6 @@ package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
-import java.util.Arrays;
 
 /**
  * Costs of all pairs of grips of two moments in one transition, apart from time. Only the rules
@@ -11,23 +10,26 @@ import java.util.Arrays;
  */
 public final class TransitionCosts {
   private final Transition transition;
-  private final GripGroups before;
-  private final GripGroups now;
+  private final Grip[] before;
+  private final Grip[] now;
+  private final GripGroups groupsBefore;
+  private final GripGroups groupsNow;
 
   /**
-   * What says whether the hand shifts. Where a note is only spelled anew, the same finger does not
-   * shift, so the whole grip matters.
+   * What the shift depends on: where a note is only spelled anew, the same finger does not shift,
+   * so the hand alone does not say.
    */
-  private final GripAspect moved;
+  private final GripAspect moving;
 
-  /** Indexed by pair of groups: whether the hand shifts. */
+  /** Indexed by pair of groups of the aspect {@link #moving}: whether the hand shifts. */
   private final boolean[] shifts;
 
-  /** Indexed by pair of groups: points by the rules that look only at the hand. */
+  /** Indexed the same way: points by the rules that look only at the hand. */
   private final long[] hand;
 
-  private final Grouped strings;
+  /** Points by the rules that look at strings or fingers. */
   private final Grouped fingers;
+
   private final ApplyingRules whole;
   private final ImmutableList<MovementTimes> times;
 
@@ -38,103 +40,97 @@ public final class TransitionCosts {
       GripGroups now,
       SharedCosts.Hand known) {
     this.transition = transition;
-    this.before = before;
-    this.now = now;
-    moved = transition.respelled() ? GripAspect.WHOLE : GripAspect.HAND;
+    this.before = before.grips().toArray(new Grip[0]);
+    this.now = now.grips().toArray(new Grip[0]);
+    groupsBefore = before;
+    groupsNow = now;
+    moving = transition.respelled() ? GripAspect.WHOLE : GripAspect.HAND;
     shifts = shifts();
-    strings = new Grouped(GripAspect.STRINGS, rules);
-    fingers = new Grouped(GripAspect.FINGERS, rules);
-    whole =
-        rules.applying(
-            transition, aspect -> aspect == GripAspect.WHOLE || aspect == GripAspect.HAND && !onlyHand());
     hand =
-        onlyHand() ? known.points().between(before, now, shifts) : new long[shifts.length];
+        moving == GripAspect.HAND
+            ? known.points().between(before, now, shifts)
+            : measured(rules.applying(transition, GripAspect.HAND)::cost);
+    ApplyingRules onStrings = rules.applying(transition, GripAspect.STRINGS);
+    ApplyingRules onFingers = rules.applying(transition, GripAspect.FINGERS);
+    Grouped strings =
+        new Grouped(
+            GripAspect.STRINGS,
+            onStrings.conditional(),
+            (i, j, shift) -> onStrings.cost(this.before[i], this.now[j], shift));
+    fingers =
+        new Grouped(
+            GripAspect.FINGERS,
+            onStrings.conditional() || onFingers.conditional(),
+            (i, j, shift) ->
+                onFingers.cost(this.before[i], this.now[j], shift)
+                    + strings.cost(strings.row(i), i, j, shift));
+    whole = rules.applying(transition, GripAspect.WHOLE);
     ImmutableList.Builder<MovementTimes> all = ImmutableList.builder();
     for (int r = 0; r < rules.timedRules().size(); r++) {
       TimedTransitionRule rule = rules.timedRules().get(r);
-      boolean byHand = onlyHand() && rule.aspect() == GripAspect.HAND;
-      all.add(
-          new MovementTimes(
-              rule,
-              rules.timedWeights().get(r),
-              byHand ? GripAspect.HAND : GripAspect.WHOLE,
-              before,
-              now,
-              byHand ? known.times().get(r).between(before, now, shifts) : needed(rule)));
+      boolean byHand = moving == GripAspect.HAND && rule.aspect() == GripAspect.HAND;
+      long[] needed =
+          byHand
+              ? known.times().get(r).between(before, now, shifts)
+              : measured((from, to, shift) -> Scoring.needed(rule, transition, from, to, shift));
+      GripAspect aspect = byHand ? GripAspect.HAND : GripAspect.WHOLE;
+      long weight = rules.timedWeights().get(r);
+      all.add(new MovementTimes(rule, weight, aspect, before, now, needed));
     }
     times = all.build();
   }
 
-  private boolean onlyHand() {
-    return moved == GripAspect.HAND;
-  }
-
   private boolean[] shifts() {
-    int[] from = before.firsts(moved);
-    int[] to = now.firsts(moved);
+    int[] from = groupsBefore.firsts(moving);
+    int[] to = groupsNow.firsts(moving);
     boolean[] all = new boolean[from.length * to.length];
     for (int i = 0; i < from.length; i++) {
-      Grip grip = before.grips().get(from[i]);
+      Grip grip = before[from[i]];
       for (int j = 0; j < to.length; j++) {
-        all[i * to.length + j] = HandMovement.shifts(transition, grip, now.grips().get(to[j]));
+        all[i * to.length + j] = HandMovement.shifts(transition, grip, now[to[j]]);
       }
     }
     return all;
   }
 
-  /** The time that a rule needs, for each pair of grips. */
-  private long[] needed(TimedTransitionRule rule) {
-    int columns = now.grips().size();
-    long[] needed = new long[before.grips().size() * columns];
-    boolean[] moves = new boolean[columns];
-    for (int i = 0; i < before.grips().size(); i++) {
-      findShifts(i, moves);
-      for (int j = 0; j < columns; j++) {
-        if (rule.condition().met(moves[j])) {
-          needed[i * columns + j] =
-              Scoring.needed(rule, transition, before.grips().get(i), now.grips().get(j));
-        }
+  /** An amount for each pair of grips. */
+  private long[] measured(HandCosts.Measure measure) {
+    long[] amounts = new long[before.length * now.length];
+    int[] to = groupsNow.groups(moving);
+    for (int i = 0; i < before.length; i++) {
+      int row = row(i);
+      for (int j = 0; j < now.length; j++) {
+        amounts[i * now.length + j] = measure.amount(before[i], now[j], shifts[row + to[j]]);
       }
     }
-    return needed;
+    return amounts;
   }
 
-  private void findShifts(int from, boolean[] moves) {
-    int first = before.groups(moved)[from] * now.count(moved);
-    int[] to = now.groups(moved);
-    for (int j = 0; j < moves.length; j++) {
-      moves[j] = shifts[first + to[j]];
-    }
+  /** The first index into {@link #shifts} and {@link #hand} for an earlier grip. */
+  private int row(int from) {
+    return groupsBefore.groups(moving)[from] * groupsNow.count(moving);
   }
 
   /**
-   * Points by the rules that do not depend on time, from an earlier grip to each later one.
+   * Finds points by the rules that do not depend on time, from an earlier grip to each later one.
    *
    * @param from index of the earlier grip
+   * @param costs receives the points
    */
-  public long[] from(int from) {
-    long[] costs = new long[now.grips().size()];
-    boolean[] moves = new boolean[costs.length];
-    findShifts(from, moves);
-    int first = before.groups(moved)[from] * now.count(moved);
-    int[] to = now.groups(moved);
+  public void find(int from, long[] costs) {
+    boolean ifShifts = whole.any(true);
+    boolean ifStays = whole.any(false);
+    int row = row(from);
+    int fingersRow = fingers.row(from);
+    int[] to = groupsNow.groups(moving);
     for (int j = 0; j < costs.length; j++) {
-      costs[j] = hand[first + to[j]];
-    }
-    strings.add(from, moves, costs);
-    fingers.add(from, moves, costs);
-    addWhole(from, moves, costs);
-    return costs;
-  }
-
-  private void addWhole(int from, boolean[] moves, long[] costs) {
-    Grip grip = before.grips().get(from);
-    boolean anyShifting = whole.any(true);
-    boolean anyStaying = whole.any(false);
-    for (int j = 0; j < costs.length; j++) {
-      if (moves[j] ? anyShifting : anyStaying) {
-        costs[j] += whole.cost(grip, now.grips().get(j), moves[j]);
+      int pair = row + to[j];
+      boolean shift = shifts[pair];
+      long cost = hand[pair] + fingers.cost(fingersRow, from, j, shift);
+      if (shift ? ifShifts : ifStays) {
+        cost += whole.cost(before[from], now[j], shift);
       }
+      costs[j] = cost;
     }
   }
 
@@ -143,51 +139,44 @@ public final class TransitionCosts {
     return times;
   }
 
-  /** The costs by the rules that look at one aspect of grips. */
+  /** Costs that are equal for all pairs of grips from the same groups; computed when needed. */
   private final class Grouped {
-    private static final long UNKNOWN = -1;
-
-    private final ApplyingRules rules;
-    private final int[] groupsFrom;
-    private final int[] groupsTo;
+    private final Measure measure;
+    private final int[] from;
+    private final int[] to;
     private final int columns;
 
-    /** Indexed by pair of groups: the costs if the hand shifts. */
+    /** Indexed by pair of groups: 1 more than the cost if the hand shifts; 0 if not known. */
     private final long[] shifting;
 
-    /** The same array if it does not matter whether the hand shifts. */
+    /** The same if it stays; the same array if that does not matter. */
     private final long[] staying;
 
-    Grouped(GripAspect aspect, WeightedRules all) {
-      rules = all.applying(transition, aspect::equals);
-      groupsFrom = before.groups(aspect);
-      groupsTo = now.groups(aspect);
-      columns = now.count(aspect);
-      shifting = unknown(before.count(aspect) * columns);
-      staying = rules.conditional() ? unknown(shifting.length) : shifting;
+    /** Measures a pair of grips. */
+    private interface Measure {
+      long cost(int from, int to, boolean shift);
     }
 
-    private static long[] unknown(int size) {
-      long[] costs = new long[size];
-      Arrays.fill(costs, UNKNOWN);
-      return costs;
+    Grouped(GripAspect aspect, boolean conditional, Measure measure) {
+      this.measure = measure;
+      from = groupsBefore.groups(aspect);
+      to = groupsNow.groups(aspect);
+      columns = groupsNow.count(aspect);
+      shifting = new long[groupsBefore.count(aspect) * columns];
+      staying = conditional ? new long[shifting.length] : shifting;
     }
 
-    void add(int from, boolean[] moves, long[] costs) {
-      if (!rules.any(true) && !rules.any(false)) {
-        return;
+    int row(int i) {
+      return from[i] * columns;
+    }
+
+    long cost(int row, int i, int j, boolean shift) {
+      long[] known = shift ? shifting : staying;
+      int pair = row + to[j];
+      if (known[pair] == 0) {
+        known[pair] = 1 + measure.cost(i, j, shift);
       }
-      int first = groupsFrom[from] * columns;
-      for (int j = 0; j < costs.length; j++) {
-        long[] known = moves[j] ? shifting : staying;
-        int pair = first + groupsTo[j];
-        long cost = known[pair];
-        if (cost == UNKNOWN) {
-          cost = rules.cost(before.grips().get(from), now.grips().get(j), moves[j]);
-          known[pair] = cost;
-        }
-        costs[j] += cost;
-      }
+      return known[pair] - 1;
     }
   }
 }

@@ -6,7 +6,6 @@ import fingering.fingerboard.Grip;
 import fingering.tables.Instrument.HandKind;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** The rules that can charge one kind of hand anything, with their weights, sorted by kind. */
@@ -17,8 +16,13 @@ final class WeightedRules {
   private final long[] noteWeights;
   private final ComparingRule[] comparingRules;
   private final long[] comparingWeights;
-  private final TransitionRule[] transitionRules;
-  private final long[] transitionWeights;
+
+  /** Indexed by aspect. */
+  private final TransitionRule[][] transitionRules;
+
+  /** Indexed by aspect. */
+  private final long[][] transitionWeights;
+
   private final ImmutableList<TimedTransitionRule> timedRules;
   private final ImmutableLongArray timedWeights;
 
@@ -29,8 +33,17 @@ final class WeightedRules {
     noteWeights = weights(noteRules, weights, hand);
     comparingRules = kind(some, ComparingRule.class).toArray(ComparingRule[]::new);
     comparingWeights = weights(comparingRules, weights, hand);
-    transitionRules = kind(some, TransitionRule.class).toArray(TransitionRule[]::new);
-    transitionWeights = weights(transitionRules, weights, hand);
+    GripAspect[] aspects = GripAspect.values();
+    transitionRules = new TransitionRule[aspects.length][];
+    transitionWeights = new long[aspects.length][];
+    for (int a = 0; a < aspects.length; a++) {
+      GripAspect aspect = aspects[a];
+      transitionRules[a] =
+          kind(some, TransitionRule.class)
+              .filter(rule -> rule.aspect() == aspect)
+              .toArray(TransitionRule[]::new);
+      transitionWeights[a] = weights(transitionRules[a], weights, hand);
+    }
     timedRules = kind(some, TimedTransitionRule.class).collect(ImmutableList.toImmutableList());
     timedWeights =
         ImmutableLongArray.copyOf(weights(timedRules.toArray(CostRule[]::new), weights, hand));
@@ -81,23 +94,22 @@ final class WeightedRules {
     return comparingRules.length > 0;
   }
 
-  /** The rules that look at some aspects of the grips, as far as they apply to a transition. */
-  ApplyingRules applying(Transition transition, Predicate<GripAspect> aspects) {
-    return new ApplyingRules(transition, transitionRules, transitionWeights, aspects);
+  /** The rules that look at one aspect of the grips, as far as they apply to a transition. */
+  ApplyingRules applying(Transition transition, GripAspect aspect) {
+    int a = aspect.ordinal();
+    return new ApplyingRules(transition, transitionRules[a], transitionWeights[a]);
   }
 
   /** Nothing known yet about the rules that look only at the hand. */
   SharedCosts.Hand hand(Transition transition) {
     return new SharedCosts.Hand(
-        new HandCosts(applying(transition, GripAspect.HAND::equals)::cost),
+        new HandCosts(applying(transition, GripAspect.HAND)::cost),
         timedRules.stream()
             .map(
                 rule ->
                     new HandCosts(
                         (before, now, shifts) ->
-                            rule.condition().met(shifts)
-                                ? Scoring.needed(rule, transition, before, now)
-                                : 0))
+                            Scoring.needed(rule, transition, before, now, shifts)))
             .collect(ImmutableList.toImmutableList()));
   }
 

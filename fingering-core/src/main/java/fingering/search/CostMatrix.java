@@ -1,41 +1,26 @@
 package fingering.search;
 
+import fingering.scoring.MovementTimes;
+import fingering.scoring.TransitionTime;
 import fingering.tables.FingeringException;
+import java.util.Arrays;
 
 /**
  * A number for every edge between the grips of two moments: rows are the earlier grips, columns the
  * later ones. Safe for use by many threads once it is filled.
  */
 final class CostMatrix {
-  private final int rows;
   private final int columns;
 
   /** Row by row. As int, so that twice as many fit into the processor's cache. */
   private final int[] values;
 
-  private final int[] rowMax;
   private int max;
 
   /** A matrix of zeros. */
   CostMatrix(int rows, int columns) {
-    this.rows = rows;
     this.columns = columns;
     values = new int[rows * columns];
-    rowMax = new int[rows];
-  }
-
-  /**
-   * Sets a number, 0 or more, that was 0.
-   *
-   * @throws FingeringException if it is too large, which happens only with absurd weights
-   */
-  void put(int row, int column, long value) {
-    if (value > Integer.MAX_VALUE) {
-      throw tooLarge(value);
-    }
-    values[row * columns + column] = (int) value;
-    rowMax[row] = Math.max(rowMax[row], (int) value);
-    max = Math.max(max, (int) value);
   }
 
   /**
@@ -45,46 +30,45 @@ final class CostMatrix {
    */
   void put(int row, long[] numbers) {
     int first = row * columns;
-    long highest = 0;
+    int highest = max;
+    long bits = 0;
     for (int j = 0; j < columns; j++) {
-      values[first + j] = (int) numbers[j];
-      highest = Math.max(highest, numbers[j]);
+      int number = (int) numbers[j];
+      bits |= numbers[j];
+      highest = Math.max(highest, number);
+      values[first + j] = number;
     }
-    if (highest > Integer.MAX_VALUE) {
-      throw tooLarge(highest);
+    if (bits > Integer.MAX_VALUE) {
+      throw new FingeringException(
+          "with these weights a single transition costs %d points; divide all of them by ten"
+              .formatted(Arrays.stream(numbers).max().orElse(0)));
     }
-    max = Math.max(max, (int) highest);
+    max = highest;
   }
 
-  private static FingeringException tooLarge(long value) {
-    return new FingeringException(
-        "with these weights a single transition costs %d points; divide all of them by ten"
-            .formatted(value));
-  }
-
-  /** Copies the numbers of a row into an array. */
-  void copy(int row, long[] numbers) {
-    int first = row * columns;
-    for (int j = 0; j < columns; j++) {
-      numbers[j] = values[first + j];
+  /**
+   * A copy with the points for missing time added.
+   *
+   * @throws FingeringException if a sum is too large, which happens only with absurd weights
+   */
+  CostMatrix with(MovementTimes times, TransitionTime time) {
+    int rows = values.length / columns;
+    CostMatrix sum = new CostMatrix(rows, columns);
+    long[] charges = times.charges(time);
+    long[] row = new long[columns];
+    for (int i = 0; i < rows; i++) {
+      int first = i * columns;
+      for (int j = 0; j < columns; j++) {
+        row[j] = values[first + j];
+      }
+      times.add(charges, i, row);
+      sum.put(i, row);
     }
-  }
-
-  int rows() {
-    return rows;
-  }
-
-  int columns() {
-    return columns;
+    return sum;
   }
 
   long get(int row, int column) {
     return values[row * columns + column];
-  }
-
-  /** The largest number of a row. */
-  long max(int row) {
-    return rowMax[row];
   }
 
   /** The largest number. */

@@ -23,8 +23,10 @@ final class UntimedEdgeCosts {
    */
   UntimedEdgeCosts(TransitionCosts costs, int before, int now) {
     points = new CostMatrix(before, now);
+    long[] row = new long[now];
     for (int i = 0; i < before; i++) {
-      points.put(i, costs.from(i));
+      costs.find(i, row);
+      points.put(i, row);
     }
     times = costs.times();
   }
@@ -34,20 +36,9 @@ final class UntimedEdgeCosts {
     CostMatrix sum = points;
     for (MovementTimes each : times) {
       if (each.missing(time)) {
-        sum = with(sum, each, each.charges(time));
+        sum = sum.with(each, time);
       }
     }
     return new EdgeCosts(sum);
-  }
-
-  private static CostMatrix with(CostMatrix some, MovementTimes times, long[] charges) {
-    CostMatrix sum = new CostMatrix(some.rows(), some.columns());
-    long[] row = new long[some.columns()];
-    for (int i = 0; i < some.rows(); i++) {
-      some.copy(i, row);
-      times.add(charges, i, row);
-      sum.put(i, row);
-    }
-    return sum;
   }
 }

@@ -27,7 +27,15 @@ record NamedTransitionRule(
     implements TransitionRule {
 
   NamedTransitionRule(String id, String name, String explanation, String unit, Measure measure) {
-    this(id, name, explanation, unit, measure, GripAspect.WHOLE, ShiftCondition.ANY, transition -> true);
+    this(
+        id,
+        name,
+        explanation,
+        unit,
+        measure,
+        GripAspect.WHOLE,
+        ShiftCondition.ANY,
+        transition -> true);
   }
 
   /** Measures the amount for two successive grips. */
@@ -60,8 +68,7 @@ record NamedTransitionRule(
 
   /** This rule, which looks only at one aspect of the grips. */
   NamedTransitionRule seeing(GripAspect only) {
-    return new NamedTransitionRule(
-        id, name, explanation, unit, measure, only, condition, applies);
+    return new NamedTransitionRule(id, name, explanation, unit, measure, only, condition, applies);
   }
 
   /** This rule, limited to transitions with or without a shift. */

@@ -1,6 +1,7 @@
 package fingering.scoring;
 
 import com.google.common.primitives.ImmutableIntArray;
+import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import java.util.function.ToIntFunction;
@@ -21,7 +22,11 @@ public enum GripAspect {
    * divided, and the shape of the hand, but not where it is on the neck.
    */
   FINGERS,
-  /** The frame of the hand, and whether all strings are open. */
+  /**
+   * The frame of the hand, and whether all strings are open. A rule that looks only at the hand
+   * sees no more of the {@link Transition} than its slur, long rest, beat and pace, and whether it
+   * is only spelled anew.
+   */
   HAND;
 
   /**
@@ -32,28 +37,21 @@ public enum GripAspect {
   Object key(Grip grip, int index) {
     return switch (this) {
       case WHOLE -> index;
-      case STRINGS -> key(grip, 0, GripAspect::string);
-      case FINGERS -> key(grip, fingersApart(grip), GripAspect::finger);
+      case STRINGS -> notes(grip, GripAspect::string);
+      case FINGERS ->
+          new Fingers(grip.frame().shape(), grip.divided(), notes(grip, GripAspect::finger));
       case HAND -> 2 * grip.frame().index() + (grip.open() ? 1 : 0);
     };
   }
 
-  private static int fingersApart(Grip grip) {
-    return 2 * grip.frame().shape().ordinal() + (grip.divided() ? 1 : 0);
-  }
+  private record Fingers(Frame.Shape shape, boolean divided, ImmutableIntArray notes) {}
 
-  /** A key made of a number for the grip and one for each of its placements. */
-  private static Object key(Grip grip, int own, ToIntFunction<Placement> number) {
-    int notes = grip.placements().size();
-    if (notes == 1) {
-      return (long) own << Integer.SIZE | Integer.toUnsignedLong(number.applyAsInt(grip.top()));
+  /** A number for each placement. */
+  private static ImmutableIntArray notes(Grip grip, ToIntFunction<Placement> number) {
+    if (grip.placements().size() == 1) {
+      return ImmutableIntArray.of(number.applyAsInt(grip.top()));
     }
-    ImmutableIntArray.Builder key = ImmutableIntArray.builder(notes + 1);
-    key.add(own);
-    for (int i = 0; i < notes; i++) {
-      key.add(number.applyAsInt(grip.placements().get(i)));
-    }
-    return key.build();
+    return ImmutableIntArray.copyOf(grip.placements().stream().mapToInt(number));
   }
 
   private static int string(Placement placement) {
@@ -61,7 +59,7 @@ public enum GripAspect {
   }
 
   private static int finger(Placement placement) {
-    int finger = placement.finger().ordinal() << 1 | (placement.stopped() ? 1 : 0);
+    int finger = placement.finger().symbol().charAt(0) << 1 | (placement.stopped() ? 1 : 0);
     return placement.semitones() << 16 | placement.string() << 8 | finger;
   }
 }

@@ -1,11 +1,14 @@
 package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.Maps;
 import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.ToIntFunction;
 
 /**
@@ -13,18 +16,38 @@ import java.util.function.ToIntFunction;
  * {@link GripAspect}. Immutable.
  */
 final class GripGroups {
-  private final ImmutableList<Grip> grips;
+  /** Not the list itself, which is garbage when no passage has it any more. */
+  private final Grip[] grips;
 
-  /** Indexed by aspect, then by grip: the number of its group, from 0. */
-  private final int[][] groups;
-
-  /** Indexed by aspect, then by group: its first grip. */
-  private final int[][] firsts;
+  private final ImmutableMap<GripAspect, Grouping> groupings;
 
   /** Indexed by group of the aspect {@link GripAspect#HAND}: the number of the place. */
   private final int[] places;
 
-  private final int highest;
+  private final int highestPlace;
+
+  /**
+   * The groups by one aspect.
+   *
+   * @param groups indexed by grip: the number of its group, from 0
+   * @param firsts indexed by group: its first grip
+   */
+  private record Grouping(int[] groups, int[] firsts) {
+    static Grouping of(ImmutableList<Grip> grips, GripAspect aspect) {
+      Map<Object, Integer> numbers = new HashMap<>();
+      int[] groups = new int[grips.size()];
+      int[] firsts = new int[grips.size()];
+      for (int i = 0; i < groups.length; i++) {
+        int next = numbers.size();
+        Integer known = numbers.putIfAbsent(aspect.key(grips.get(i), i), next);
+        groups[i] = known == null ? next : known;
+        if (known == null) {
+          firsts[next] = i;
+        }
+      }
+      return new Grouping(groups, Arrays.copyOf(firsts, numbers.size()));
+    }
+  }
 
   /**
    * Groups the grips of one hand.
@@ -32,43 +55,37 @@ final class GripGroups {
    * @param frameNumbers numbers the frames
    */
   GripGroups(ImmutableList<Grip> grips, ToIntFunction<Frame> frameNumbers) {
-    this.grips = grips;
-    GripAspect[] aspects = GripAspect.values();
-    groups = new int[aspects.length][grips.size()];
-    firsts = new int[aspects.length][];
-    for (int a = 0; a < aspects.length; a++) {
-      Map<Object, Integer> numbers = new HashMap<>();
-      int[] first = new int[grips.size()];
-      for (int i = 0; i < first.length; i++) {
-        int next = numbers.size();
-        Integer known = numbers.putIfAbsent(aspects[a].key(grips.get(i), i), next);
-        groups[a][i] = known == null ? next : known;
-        first[groups[a][i]] = known == null ? i : first[groups[a][i]];
-      }
-      firsts[a] = Arrays.copyOf(first, numbers.size());
-    }
+    this.grips = grips.toArray(new Grip[0]);
+    groupings =
+        Arrays.stream(GripAspect.values())
+            .collect(
+                Maps.toImmutableEnumMap(aspect -> aspect, aspect -> Grouping.of(grips, aspect)));
     int[] hands = firsts(GripAspect.HAND);
     places = new int[hands.length];
     for (int g = 0; g < places.length; g++) {
       Grip grip = grips.get(hands[g]);
       places[g] = 2 * frameNumbers.applyAsInt(grip.frame()) + (grip.open() ? 1 : 0);
     }
-    highest = Arrays.stream(places).max().orElse(0);
+    highestPlace = Arrays.stream(places).max().orElse(0);
   }
 
-  /** The grips. */
-  ImmutableList<Grip> grips() {
+  /** The grips. Callers must not change the array. */
+  Grip[] grips() {
     return grips;
+  }
+
+  private Grouping by(GripAspect aspect) {
+    return Objects.requireNonNull(groupings.get(aspect));
   }
 
   /** Indexed by grip: the number of its group, from 0. Callers must not change the array. */
   int[] groups(GripAspect aspect) {
-    return groups[aspect.ordinal()];
+    return by(aspect).groups();
   }
 
   /** Indexed by group: its first grip. Callers must not change the array. */
   int[] firsts(GripAspect aspect) {
-    return firsts[aspect.ordinal()];
+    return by(aspect).firsts();
   }
 
   /** The number of groups. */
@@ -86,11 +103,11 @@ final class GripGroups {
 
   /** The highest place. */
   int highestPlace() {
-    return highest;
+    return highestPlace;
   }
 
   /** The first grip of a group of the aspect {@link GripAspect#HAND}. */
   Grip hand(int group) {
-    return grips.get(firsts(GripAspect.HAND)[group]);
+    return grips[firsts(GripAspect.HAND)[group]];
   }
 }

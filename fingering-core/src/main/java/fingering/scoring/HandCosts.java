@@ -9,14 +9,17 @@ import java.util.Arrays;
  * they may measure a pair twice, and then store the same.
  */
 final class HandCosts {
-  private static final int UNKNOWN = -1;
+  /** The number of places by which a table grows, more than needed at once. */
+  private static final int MORE = 32;
 
-  /** The size of a small table. */
-  private static final int FEW = 64;
+  private static final int[] EMPTY = {};
 
   private final Measure measure;
 
-  /** Indexed by place and by the place reached; grows as places become known. */
+  /**
+   * Indexed by place and by the place reached: 1 more than the amount, 0 where it is not known.
+   * Rows grow when they are used. A thread that sees an old row only measures again.
+   */
   private volatile int[][] known = {};
 
   /** Measures an amount of 0 or more. */
@@ -40,35 +43,38 @@ final class HandCosts {
     int[] places = now.places();
     for (int pair = 0; pair < amounts.length; ) {
       int from = pair / columns;
-      int[] row = table[before.places()[from]];
+      int[] row = row(table, before.places()[from]);
       for (int to = 0; to < columns; to++, pair++) {
         int place = places[to];
-        long amount = row[place];
-        if (amount == UNKNOWN) {
-          amount = measure.amount(before.hand(from), now.hand(to), shifts[pair]);
-          if (amount <= Integer.MAX_VALUE) {
-            row[place] = (int) amount;
-          }
+        int oneMore = row[place];
+        if (oneMore > 0) {
+          amounts[pair] = oneMore - 1L;
+        } else {
+          long amount = measure.amount(before.hand(from), now.hand(to), shifts[pair]);
+          amounts[pair] = amount;
+          row[place] = amount < Integer.MAX_VALUE ? (int) amount + 1 : 0;
         }
-        amounts[pair] = amount;
       }
     }
     return amounts;
   }
 
+  /** The table, with at least so many places. */
   private int[][] table(int places) {
-    int[][] old = known;
-    if (old.length >= places) {
-      return old;
+    int[][] table = known;
+    if (table.length < places) {
+      int few = table.length;
+      table = Arrays.copyOf(table, places + MORE);
+      Arrays.fill(table, few, table.length, EMPTY);
+      known = table;
     }
-    int size = Math.max(FEW, 2 * places);
-    int[][] larger = new int[size][];
-    for (int place = 0; place < size; place++) {
-      int[] row = place < old.length ? Arrays.copyOf(old[place], size) : new int[size];
-      Arrays.fill(row, place < old.length ? old.length : 0, size, UNKNOWN);
-      larger[place] = row;
+    return table;
+  }
+
+  private static int[] row(int[][] table, int place) {
+    if (table[place].length < table.length) {
+      table[place] = Arrays.copyOf(table[place], table.length);
     }
-    known = larger;
-    return larger;
+    return table[place];
   }
 }

@@ -44,7 +44,7 @@ public final class MovementTimes {
     long highestFromOpen = 0;
     long highest = 0;
     for (int g = 0; g < open.length; g++) {
-      open[g] = before.grips().get(before.firsts(aspect)[g]).open();
+      open[g] = before.grips()[before.firsts(aspect)[g]].open();
       for (int h = 0; h < columns; h++) {
         long micros = needed[g * columns + h];
         if (open[g]) {

@@ -16,7 +16,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 public final class SharedCosts {
   private final Scoring scoring;
   private final Map<Frame, Integer> frames = new ConcurrentHashMap<>();
-  private final AtomicInteger nextFrame = new AtomicInteger();
+  private final Map<HandKind, AtomicInteger> nextFrames = new ConcurrentHashMap<>();
   private final Map<HandKey, Hand> hands = new ConcurrentHashMap<>();
 
   /** Weak keys compare by identity: long lists of grips take too long to compare. */
@@ -59,8 +59,12 @@ public final class SharedCosts {
         : known;
   }
 
+  /** The number of a frame among those of its kind of hand. */
   private int number(Frame frame) {
-    return frames.computeIfAbsent(frame, key -> nextFrame.getAndIncrement());
+    return frames.computeIfAbsent(
+        frame,
+        key ->
+            nextFrames.computeIfAbsent(key.hand(), kind -> new AtomicInteger()).getAndIncrement());
   }
 
   private Hand hand(Transition transition, HandKind kind, WeightedRules rules) {

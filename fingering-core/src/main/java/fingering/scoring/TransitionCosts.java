@@ -40,8 +40,8 @@ public final class TransitionCosts {
       GripGroups now,
       SharedCosts.Hand known) {
     this.transition = transition;
-    this.before = before.grips().toArray(new Grip[0]);
-    this.now = now.grips().toArray(new Grip[0]);
+    this.before = before.grips();
+    this.now = now.grips();
     groupsBefore = before;
     groupsNow = now;
     moving = transition.respelled() ? GripAspect.WHOLE : GripAspect.HAND;

@@ -1,11 +1,14 @@
 package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.Maps;
 import com.google.common.primitives.ImmutableLongArray;
 import fingering.fingerboard.Grip;
 import fingering.tables.Instrument.HandKind;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /** The rules that can charge one kind of hand anything, with their weights, sorted by kind. */
@@ -17,12 +20,8 @@ final class WeightedRules {
   private final ComparingRule[] comparingRules;
   private final long[] comparingWeights;
 
-  /** Indexed by aspect. */
-  private final TransitionRule[][] transitionRules;
-
-  /** Indexed by aspect. */
-  private final long[][] transitionWeights;
-
+  private final ImmutableMap<GripAspect, TransitionRule[]> transitionRules;
+  private final ImmutableMap<GripAspect, long[]> transitionWeights;
   private final ImmutableList<TimedTransitionRule> timedRules;
   private final ImmutableLongArray timedWeights;
 
@@ -33,17 +32,14 @@ final class WeightedRules {
     noteWeights = weights(noteRules, weights, hand);
     comparingRules = kind(some, ComparingRule.class).toArray(ComparingRule[]::new);
     comparingWeights = weights(comparingRules, weights, hand);
-    GripAspect[] aspects = GripAspect.values();
-    transitionRules = new TransitionRule[aspects.length][];
-    transitionWeights = new long[aspects.length][];
-    for (int a = 0; a < aspects.length; a++) {
-      GripAspect aspect = aspects[a];
-      transitionRules[a] =
-          kind(some, TransitionRule.class)
-              .filter(rule -> rule.aspect() == aspect)
-              .toArray(TransitionRule[]::new);
-      transitionWeights[a] = weights(transitionRules[a], weights, hand);
-    }
+    transitionRules =
+        Arrays.stream(GripAspect.values())
+            .collect(Maps.toImmutableEnumMap(aspect -> aspect, aspect -> looking(some, aspect)));
+    transitionWeights =
+        transitionRules.keySet().stream()
+            .collect(
+                Maps.toImmutableEnumMap(
+                    aspect -> aspect, aspect -> weights(looking(some, aspect), weights, hand)));
     timedRules = kind(some, TimedTransitionRule.class).collect(ImmutableList.toImmutableList());
     timedWeights =
         ImmutableLongArray.copyOf(weights(timedRules.toArray(CostRule[]::new), weights, hand));
@@ -58,6 +54,12 @@ final class WeightedRules {
 
   private static <R extends CostRule> Stream<R> kind(List<CostRule> rules, Class<R> kind) {
     return rules.stream().filter(kind::isInstance).map(kind::cast);
+  }
+
+  private static TransitionRule[] looking(List<CostRule> rules, GripAspect aspect) {
+    return kind(rules, TransitionRule.class)
+        .filter(rule -> rule.aspect() == aspect)
+        .toArray(TransitionRule[]::new);
   }
 
   private static long[] weights(CostRule[] rules, Weights weights, HandKind hand) {
@@ -96,8 +98,10 @@ final class WeightedRules {
 
   /** The rules that look at one aspect of the grips, as far as they apply to a transition. */
   ApplyingRules applying(Transition transition, GripAspect aspect) {
-    int a = aspect.ordinal();
-    return new ApplyingRules(transition, transitionRules[a], transitionWeights[a]);
+    return new ApplyingRules(
+        transition,
+        Objects.requireNonNull(transitionRules.get(aspect)),
+        Objects.requireNonNull(transitionWeights.get(aspect)));
   }
 
   /** Nothing known yet about the rules that look only at the hand. */

@@ -26,26 +26,27 @@ final class GripGroups {
 
   private final int highestPlace;
 
-  /**
-   * The groups by one aspect.
-   *
-   * @param groups indexed by grip: the number of its group, from 0
-   * @param firsts indexed by group: its first grip
-   */
-  private record Grouping(int[] groups, int[] firsts) {
-    static Grouping of(ImmutableList<Grip> grips, GripAspect aspect) {
+  /** The groups by one aspect. */
+  private static final class Grouping {
+    /** Indexed by grip: the number of its group, from 0. */
+    private final int[] groups;
+
+    /** Indexed by group: its first grip. */
+    private final int[] firsts;
+
+    Grouping(ImmutableList<Grip> grips, GripAspect aspect) {
       Map<Object, Integer> numbers = new HashMap<>();
-      int[] groups = new int[grips.size()];
-      int[] firsts = new int[grips.size()];
+      groups = new int[grips.size()];
+      int[] found = new int[grips.size()];
       for (int i = 0; i < groups.length; i++) {
         int next = numbers.size();
         Integer known = numbers.putIfAbsent(aspect.key(grips.get(i), i), next);
         groups[i] = known == null ? next : known;
         if (known == null) {
-          firsts[next] = i;
+          found[next] = i;
         }
       }
-      return new Grouping(groups, Arrays.copyOf(firsts, numbers.size()));
+      firsts = Arrays.copyOf(found, numbers.size());
     }
   }
 
@@ -59,7 +60,7 @@ final class GripGroups {
     groupings =
         Arrays.stream(GripAspect.values())
             .collect(
-                Maps.toImmutableEnumMap(aspect -> aspect, aspect -> Grouping.of(grips, aspect)));
+                Maps.toImmutableEnumMap(aspect -> aspect, aspect -> new Grouping(grips, aspect)));
     int[] hands = firsts(GripAspect.HAND);
     places = new int[hands.length];
     for (int g = 0; g < places.length; g++) {
@@ -80,12 +81,12 @@ final class GripGroups {
 
   /** Indexed by grip: the number of its group, from 0. Callers must not change the array. */
   int[] groups(GripAspect aspect) {
-    return by(aspect).groups();
+    return by(aspect).groups;
   }
 
   /** Indexed by group: its first grip. Callers must not change the array. */
   int[] firsts(GripAspect aspect) {
-    return by(aspect).firsts();
+    return by(aspect).firsts;
   }
 
   /** The number of groups. */

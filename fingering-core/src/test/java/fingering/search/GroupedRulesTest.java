@@ -54,7 +54,7 @@ class GroupedRulesTest {
 
     @Override
     public long amount(Transition transition, Grip before, Grip now) {
-      return now.frame().index() + now.top().finger().number();
+      return (long) now.frame().index() + now.top().finger().number();
     }
   }
 

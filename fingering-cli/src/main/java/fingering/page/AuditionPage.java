@@ -3,11 +3,13 @@ package fingering.page;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
+import fingering.engraving.glyph.Glyph;
 import fingering.page.template.JteauditionGenerated;
 import fingering.page.view.AuditionPiece;
 import fingering.page.view.PageHead;
 import fingering.page.view.PageHead.Section;
-import gg.jte.Content;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** A self-contained HTML page of an audition: what is asked for, and each piece with its music. */
 public final class AuditionPage {
@@ -15,25 +17,10 @@ public final class AuditionPage {
 
   /** The page as HTML. */
   public static String of(AuditionContent content) {
-    ImmutableList<Content> music =
-        MusicPanel.all(
-            "piece",
-            MusicPanel.WIDE,
-            content.pieces().stream()
-                .map(
-                    piece ->
-                        new MusicPanel(piece.plan().passage(), piece.printed(), lanes(piece)))
-                .toList());
     ImmutableList.Builder<AuditionPiece> pieces = ImmutableList.builder();
+    Set<Glyph> known = EnumSet.noneOf(Glyph.class);
     for (int i = 0; i < content.pieces().size(); i++) {
-      AuditionContent.Piece piece = content.pieces().get(i);
-      pieces.add(
-          new AuditionPiece(
-              "piece" + (i + 1),
-              piece.title(),
-              piece.lines(),
-              i == 0 ? lanes(piece).signs() : "",
-              music.get(i)));
+      pieces.add(piece(content.pieces().get(i), "piece" + (i + 1), known));
     }
     PageHead head = head(content, pieces.build());
     return Templates.filled(
@@ -66,7 +53,13 @@ public final class AuditionPage {
         sections.build());
   }
 
-  private static Lanes lanes(AuditionContent.Piece piece) {
-    return Lanes.of(piece.plan().plans().get(0));
+  private static AuditionPiece piece(AuditionContent.Piece piece, String id, Set<Glyph> known) {
+    Lanes lanes = Lanes.of(piece.plan().plans().get(0));
+    return new AuditionPiece(
+        id,
+        piece.title(),
+        piece.lines(),
+        known.isEmpty() ? lanes.signs() : "",
+        new MusicPanel(piece.plan().passage(), piece.printed(), lanes).html(id, MusicPanel.WIDE, known));
   }
 }

@@ -7,6 +7,7 @@ import fingering.check.FindingGroup;
 import fingering.check.ReportOptions;
 import fingering.engraving.EngravedSystem;
 import fingering.engraving.drawing.Circled;
+import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Kind;
 import fingering.music.Measure;
 import fingering.music.Passage;
@@ -26,6 +27,7 @@ import gg.jte.html.HtmlContent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -162,6 +164,6 @@ final class FoundMusic {
 
   /** The shapes of all that is drawn. */
   Content shapes() {
-    return Templates.elements(MusicPanel.shapes(drawn));
+    return Templates.elements(MusicPanel.shapes(drawn, EnumSet.noneOf(Glyph.class)));
   }
 }

@@ -4,6 +4,7 @@ import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.EngravedSystem;
+import fingering.engraving.glyph.Glyph;
 import fingering.svg.Svg;
 import fingering.page.HandoutFit.Fitted;
 import fingering.page.HandoutFit.HandoutParts;
@@ -18,6 +19,7 @@ import fingering.page.view.PractisedSpot;
 import gg.jte.Content;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 
@@ -112,7 +114,7 @@ public record HandoutPage(String html, int sides) {
                   .orElse(ImmutableList.of())));
     }
     return new HandoutView(
-        Templates.elements(MusicPanel.shapes(all)),
+        Templates.elements(MusicPanel.shapes(all, EnumSet.noneOf(Glyph.class))),
         content.title(),
         about(content, lanes),
         sides.build(),

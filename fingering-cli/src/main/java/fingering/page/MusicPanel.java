@@ -21,11 +21,11 @@ import fingering.svg.Svg;
 import fingering.tables.FingeringException;
 import gg.jte.Content;
 import gg.jte.html.HtmlContent;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * The music of all pages: lines as long as a screen or sheet is wide, and short ones for phones.
@@ -73,11 +73,9 @@ final class MusicPanel {
   static Optional<MusicPanel> of(SpotExercise exercise) {
     try {
       Score score = ScoreReader.read(exercise.file());
-      Passage passage =
-          score.passage(PassageRequest.WHOLE.withInstrument(exercise.instrument()));
+      Passage passage = score.passage(PassageRequest.WHOLE.withInstrument(exercise.instrument()));
       return Optional.of(
-          new MusicPanel(
-              passage, score.printed(passage, Optional.empty()), Lanes.of(exercise)));
+          new MusicPanel(passage, score.printed(passage, Optional.empty()), Lanes.of(exercise)));
     } catch (FingeringException e) {
       return Optional.empty();
     }
@@ -85,35 +83,28 @@ final class MusicPanel {
 
   /** The music of a page that has no other. */
   Content html() {
-    return all("", WIDE, ImmutableList.of(this)).get(0);
+    return html("", WIDE, EnumSet.noneOf(Glyph.class));
   }
 
   /**
-   * Several pieces of music on a page. The first brings the shapes of all, and the hatching for
-   * graphs.
+   * One of several pieces of music on a page.
    *
-   * @param id begins the ids of the pieces, which end in numbers from 1
+   * @param id begins the ids of its measures
    * @param width the width of long lines, in staff spaces
+   * @param known the shapes that the page has already; those of this music are added
    */
-  static ImmutableList<Content> all(String id, double width, List<MusicPanel> panels) {
-    List<List<EngravedSystem>> wide = panels.stream().map(panel -> panel.lines(width)).toList();
-    List<List<EngravedSystem>> narrow = panels.stream().map(panel -> panel.lines(NARROW)).toList();
-    String shapes =
-        shapes(Stream.concat(wide.stream(), narrow.stream()).flatMap(List::stream).toList())
-            + HATCH;
-    ImmutableList.Builder<Content> all = ImmutableList.builder();
-    for (int i = 0; i < panels.size(); i++) {
-      MusicPanel panel = panels.get(i);
-      String own = id.isEmpty() ? "" : id + (i + 1);
-      Music music =
-          new Music(
-              Templates.elements(i == 0 ? shapes : ""),
-              panel.views(wide.get(i), width, own),
-              panel.views(narrow.get(i), NARROW, "n" + own));
-      HtmlContent html = output -> JtemusicGenerated.render(output, Templates.PLAIN, music);
-      all.add(html);
-    }
-    return all.build();
+  Content html(String id, double width, Set<Glyph> known) {
+    List<EngravedSystem> wide = lines(width);
+    List<EngravedSystem> narrow = lines(NARROW);
+    List<EngravedSystem> all = new ArrayList<>(wide);
+    all.addAll(narrow);
+    Music music =
+        new Music(
+            Templates.elements((known.isEmpty() ? HATCH : "") + shapes(all, known)),
+            views(wide, width, id),
+            views(narrow, NARROW, "n" + id));
+    HtmlContent html = output -> JtemusicGenerated.render(output, Templates.PLAIN, music);
+    return html;
   }
 
   /** The lines of the music at a width. */
@@ -121,10 +112,16 @@ final class MusicPanel {
     return engraver.draw(width);
   }
 
-  /** The shapes that lines use, as SVG. */
-  static String shapes(List<EngravedSystem> lines) {
+  /**
+   * The shapes that lines use, as SVG.
+   *
+   * @param known those that need not be repeated; the others are added to it
+   */
+  static String shapes(List<EngravedSystem> lines, Set<Glyph> known) {
     Set<Glyph> used = EnumSet.noneOf(Glyph.class);
     lines.forEach(line -> used.addAll(line.glyphs()));
+    used.removeAll(known);
+    known.addAll(used);
     StringBuilder shapes = new StringBuilder();
     for (Glyph glyph : used) {
       shapes
@@ -161,8 +158,7 @@ final class MusicPanel {
   private Music.Line view(EngravedSystem line, double width, String targets) {
     return new Music.Line(
         Joiner.on(' ')
-            .join(
-                0, Canvas.n(top(line)), Canvas.n(width), Canvas.n(bottom(line) - top(line))),
+            .join(0, Canvas.n(top(line)), Canvas.n(width), Canvas.n(bottom(line) - top(line))),
         words.of(line),
         Templates.elements(targets + line.svg()));
   }

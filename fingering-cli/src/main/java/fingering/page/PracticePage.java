@@ -3,6 +3,7 @@ package fingering.page;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
+import fingering.engraving.glyph.Glyph;
 import fingering.page.template.JtepracticeGenerated;
 import fingering.page.view.CircleGroup;
 import fingering.page.view.PageHead;
@@ -11,9 +12,8 @@ import fingering.page.view.PracticeContent;
 import fingering.page.view.PractisedSpot;
 import fingering.page.view.SpotView;
 import gg.jte.Content;
-import java.util.Iterator;
-import java.util.List;
-import java.util.Optional;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** A self-contained HTML page for the practice of a plan. */
 public final class PracticePage {
@@ -55,16 +55,17 @@ public final class PracticePage {
 
   /** The spots with their exercises in notes. */
   private static ImmutableList<SpotView> spots(PracticeContent content) {
-    List<Optional<MusicPanel>> panels =
-        content.spots().stream().map(spot -> spot.exercise().flatMap(MusicPanel::of)).toList();
-    Iterator<Content> drawn =
-        MusicPanel.all(
-                "exercise", MusicPanel.COLUMN, panels.stream().flatMap(Optional::stream).toList()).iterator();
+    Set<Glyph> known = EnumSet.noneOf(Glyph.class);
     ImmutableList.Builder<SpotView> spots = ImmutableList.builder();
-    for (int i = 0; i < panels.size(); i++) {
-      PractisedSpot spot = content.spots().get(i);
+    for (PractisedSpot spot : content.spots()) {
+      String id = "exercise" + spots.build().size();
       spots.add(
-          new SpotView(spot.measures(), spot.text(), panels.get(i).map(panel -> drawn.next())));
+          new SpotView(
+              spot.measures(),
+              spot.text(),
+              spot.exercise()
+                  .flatMap(MusicPanel::of)
+                  .map(panel -> panel.html(id, MusicPanel.COLUMN, known))));
     }
     return spots.build();
   }

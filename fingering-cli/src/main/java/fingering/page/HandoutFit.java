@@ -20,7 +20,7 @@ import java.util.Optional;
 final class HandoutFit {
   /** The sizes of a staff space, the largest first: staves from 7.6 to 5.2 mm high. */
   private static final ImmutableList<Double> SPACES =
-      ImmutableList.of(1.9, 1.8, 1.7, 1.6, 1.5, 1.4, 1.3);
+      ImmutableList.of(1.9, 1.85, 1.8, 1.75, 1.7, 1.65, 1.6, 1.55, 1.5, 1.45, 1.4, 1.35, 1.3);
 
   /** The smallest staff space that is comfortable on a music stand. */
   private static final double COMFORTABLE = 1.4;

@@ -38,8 +38,7 @@ public record FindingGroup(
    * @param suggestion what could be written instead
    * @param first the first of them
    */
-  public record Sentence(
-      String where, String reason, Optional<String> suggestion, Finding first) {}
+  public record Sentence(String where, String reason, Optional<String> suggestion, Finding first) {}
 
   /**
    * The findings of a part in groups: the most severe first, otherwise in the order of the part.

@@ -103,7 +103,7 @@ public final class CheckPage implements CheckReport {
     check
         .parts()
         .forEach(part -> options.shown(part).forEach(finding -> kinds.add(finding.kind())));
-    CheckedScore score = 
+    CheckedScore score =
         CheckedScore.of(file, check, options, count, music.of(file.file(), check, options));
     scores.add(Templates.filled(out -> JtescoreGenerated.render(out, Templates.PLAIN, score)));
   }

@@ -154,7 +154,9 @@ final class FoundMusic {
 
   private static ImmutableList<Circled> ring(Finding finding, Passage passage) {
     Optional<Measure> measure = passage.measure(finding.place().measureIndex());
-    return finding.place().measureIndex() != finding.to().measureIndex() || finding.notes().isEmpty() || measure.isEmpty()
+    return finding.place().measureIndex() != finding.to().measureIndex()
+            || finding.notes().isEmpty()
+            || measure.isEmpty()
         ? ImmutableList.of()
         : ImmutableList.of(
             new Circled(

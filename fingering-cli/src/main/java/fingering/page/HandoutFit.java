@@ -161,7 +161,10 @@ final class HandoutFit {
   private Fitted at(double space, int spots, int rows) {
     double exerciseSpace = Math.max(1.2, Math.min(1.5, space * 0.85));
     Ladder ladder = parts.ladder().atMost(rows);
-    double work = Math.max(height(ladder, spots == 0 ? parts.width() : parts.column()), spots(spots, exerciseSpace));
+    double work =
+        Math.max(
+            height(ladder, spots == 0 ? parts.width() : parts.column()),
+            spots(spots, exerciseSpace));
     double foot =
         lines(parts.signs(), parts.width(), SMALL_LETTERS) * SMALL
             + lines(parts.care(), parts.width() - CARE, LETTERS) * TEXT
@@ -189,7 +192,12 @@ final class HandoutFit {
     double loose = room - tail - LOOSE * side.size() - HEADING - GAP;
     int writing = (int) Math.max(0, Math.floor(loose / WRITING));
     return new Fitted(
-        space, exerciseSpace, spots, ladder, ImmutableList.copyOf(sides), writing < 2 ? 0 : writing);
+        space,
+        exerciseSpace,
+        spots,
+        ladder,
+        ImmutableList.copyOf(sides),
+        writing < 2 ? 0 : writing);
   }
 
   private ImmutableList<EngravedSystem> lines(double space) {
@@ -207,8 +215,7 @@ final class HandoutFit {
   }
 
   private double height(Ladder ladder, double width) {
-    double how =
-        parts.how().stream().mapToInt(line -> lines(line, width, LETTERS)).sum() * TEXT;
+    double how = parts.how().stream().mapToInt(line -> lines(line, width, LETTERS)).sum() * TEXT;
     return HEADING + how + COLUMNS + ladder.rows().size() * ROW;
   }
 

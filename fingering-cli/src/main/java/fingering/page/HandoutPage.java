@@ -5,7 +5,6 @@ import static fingering.page.view.PageText.text;
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.EngravedSystem;
 import fingering.engraving.glyph.Glyph;
-import fingering.svg.Svg;
 import fingering.page.HandoutFit.Fitted;
 import fingering.page.HandoutFit.HandoutParts;
 import fingering.page.template.JtehandoutGenerated;
@@ -16,6 +15,7 @@ import fingering.page.view.HandoutView.Spot;
 import fingering.page.view.HandoutView.Work;
 import fingering.page.view.Ladder;
 import fingering.page.view.PractisedSpot;
+import fingering.svg.Svg;
 import gg.jte.Content;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -93,8 +93,7 @@ public record HandoutPage(String html, int sides) {
           i == 0 ? "" : text("handout.running", content.title(), student(content), i + 1, number);
       sides.add(
           new Side(
-              running,
-              lines(parts.music(), fitted.sides().get(i), parts.width(), fitted.space())));
+              running, lines(parts.music(), fitted.sides().get(i), parts.width(), fitted.space())));
     }
     ImmutableList.Builder<Spot> spots = ImmutableList.builder();
     for (int i = 0; i < fitted.spots(); i++) {
@@ -164,8 +163,7 @@ public record HandoutPage(String html, int sides) {
   private static Ladder empty() {
     return new Ladder(
         ImmutableList.of(text("handout.day"), text("handout.start"), text("handout.clean"), ""),
-        ImmutableList.copyOf(
-            Collections.nCopies(EMPTY_ROWS, ImmutableList.of("", "", "", ""))),
+        ImmutableList.copyOf(Collections.nCopies(EMPTY_ROWS, ImmutableList.of("", "", "", ""))),
         "");
   }
 }

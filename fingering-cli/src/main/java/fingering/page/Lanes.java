@@ -47,8 +47,7 @@ record Lanes(ImmutableList<Lane> above, ImmutableList<Lane> below) {
           boolean changes = !now.equals(before) && !fingered.finger().equals(OPEN);
           marks.put(
               new NoteAddress(0, m, note++),
-              new Mark(
-                  fingered.finger(), RomanNumeral.of(fingered.string()), changes, "", true));
+              new Mark(fingered.finger(), RomanNumeral.of(fingered.string()), changes, "", true));
         }
         note += event.notes().isEmpty() ? 1 : 0;
         before = event.notes().isEmpty() ? before : now;

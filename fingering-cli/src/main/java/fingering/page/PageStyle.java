@@ -1,8 +1,8 @@
 package fingering.page;
 
 import com.google.common.io.Resources;
-import fingering.svg.Svg;
 import fingering.page.view.Paper;
+import fingering.svg.Svg;
 import gg.jte.Content;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -149,8 +149,7 @@ final class CheckCommand extends BaseCommand {
     try (OutputStreamer stream =
         OutputStreamer.begin(
             output.path(), output.format() == CheckOutput.Format.TEXT ? out : Screen.exact(out))) {
-      CheckReport report =
-          report(new ReportOptions(players, show, failOn), files, stream::print);
+      CheckReport report = report(new ReportOptions(players, show, failOn), files, stream::print);
       bar.around(report::begin);
       ParallelChecks.check(
           found.files(),

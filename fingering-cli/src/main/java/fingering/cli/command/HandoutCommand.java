@@ -139,9 +139,7 @@ final class HandoutCommand extends BaseCommand {
   private Optional<Ladder> ladder(Plan plan, PlanningContext planning) {
     Journal entries = ladder.entries();
     boolean fresh = entries.lastClean(MeasureSpan.WHOLE).isEmpty();
-    if (ladder.goal().isEmpty()
-        || ladder.day().isEmpty()
-        || (fresh && ladder.clean().isEmpty())) {
+    if (ladder.goal().isEmpty() || ladder.day().isEmpty() || (fresh && ladder.clean().isEmpty())) {
       return Optional.empty();
     }
     PracticePlan practice =

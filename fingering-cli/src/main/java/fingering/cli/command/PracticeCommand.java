@@ -115,11 +115,7 @@ final class PracticeCommand extends BaseCommand {
             chosen.freeBrief(demands, planning.passage()));
     Journal entries = ladder.entries();
     PracticePlan practice =
-        PracticePlan.of(
-            plan,
-            planning.scoringContext().level(),
-            ladder.request(),
-            entries);
+        PracticePlan.of(plan, planning.scoringContext().level(), ladder.request(), entries);
     PracticeWords words =
         new PracticeWords(practice, entries.lastClean(MeasureSpan.WHOLE).isEmpty());
     ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, planning.scoringContext().level());
@@ -158,7 +154,10 @@ final class PracticeCommand extends BaseCommand {
           saving.choosing(
               saving.typed(lesson, score, reading, player),
               chosen.forLesson(demands, lesson, replaced).stream().toList());
-      saving.save(saving.with(typed, new Hearing(ladder.day(), ladder.goal()), ladder.journalFile()), lesson, spec);
+      saving.save(
+          saving.with(typed, new Hearing(ladder.day(), ladder.goal()), ladder.journalFile()),
+          lesson,
+          spec);
     }
     return ExitCode.DONE;
   }

@@ -32,16 +32,14 @@ public final class LadderOptions {
       names = "--to",
       paramLabel = "MARK",
       converter = Converters.TempoConverter.class,
-      description =
-          "The opening tempo at the performance, unless a lesson names it.")
+      description = "The opening tempo at the performance, unless a lesson names it.")
   Optional<Tempo> to = Optional.empty();
 
   @Option(
       names = "--by",
       paramLabel = "DATE",
       converter = Converters.DateConverter.class,
-      description =
-          "The day of the performance, 2026-12-12, unless a lesson names it.")
+      description = "The day of the performance, 2026-12-12, unless a lesson names it.")
   Optional<LocalDate> by = Optional.empty();
 
   @Option(

@@ -53,9 +53,7 @@ public final class SpotsText {
     for (int i = 0; i < spots.size(); i++) {
       all.add(
           new PractisedSpot(
-              spots.get(i).measures(),
-              paragraph(spots, i, written),
-              spots.get(i).exercise()));
+              spots.get(i).measures(), paragraph(spots, i, written), spots.get(i).exercise()));
     }
     return all.build();
   }

@@ -103,9 +103,7 @@ public record CheckedPart(
         capital(group.kind().title()),
         group.findings().size(),
         group.sentences(Integer.MAX_VALUE - 1).stream()
-            .map(
-                sentence ->
-                    new Shown(sentence, Optional.ofNullable(music.get(sentence.first()))))
+            .map(sentence -> new Shown(sentence, Optional.ofNullable(music.get(sentence.first()))))
             .collect(ImmutableList.toImmutableList()));
   }
 

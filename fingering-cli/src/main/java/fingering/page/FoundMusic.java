@@ -3,6 +3,7 @@ package fingering.page;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
+import com.google.common.collect.Multimaps;
 import fingering.check.FindingGroup;
 import fingering.check.ReportOptions;
 import fingering.engraving.EngravedSystem;
@@ -12,13 +13,13 @@ import fingering.engraving.ink.Kind;
 import fingering.music.Measure;
 import fingering.music.Passage;
 import fingering.music.print.PrintedPart;
+import fingering.musicxml.reading.PartInfo;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.page.template.JtefoundGenerated;
 import fingering.page.view.FoundLine;
 import fingering.playability.CheckRequest;
 import fingering.playability.Finding;
-import fingering.playability.PartCheck;
 import fingering.playability.ScoreCheck;
 import fingering.svg.Svg;
 import fingering.tables.FingeringException;
@@ -70,7 +71,7 @@ final class FoundMusic {
   }
 
   /** A sentence about findings, and the part in which the first of them is. */
-  private record Found(PartCheck part, Finding first) {}
+  private record Found(PartInfo part, Finding first) {}
 
   /** The music of the first finding of each sentence, the most severe first. */
   ImmutableMap<Finding, Content> of(Path file, ScoreCheck check, ReportOptions options) {
@@ -80,7 +81,7 @@ final class FoundMusic {
                 part ->
                     FindingGroup.of(options.shown(part), part.movements()).stream()
                         .flatMap(group -> group.sentences(Integer.MAX_VALUE - 1).stream())
-                        .map(sentence -> new Found(part, sentence.first())))
+                        .map(sentence -> new Found(part.part(), sentence.first())))
             .sorted(Comparator.comparing(found -> found.first().severity()))
             .limit(Math.min(each, left))
             .toList();
@@ -97,23 +98,26 @@ final class FoundMusic {
 
   private ImmutableMap<Finding, Content> draw(Score score, List<Found> all) {
     ImmutableMap.Builder<Finding, Content> music = ImmutableMap.builder();
-    for (PartCheck part : all.stream().map(Found::part).distinct().toList()) {
-      PassageRequest selection =
-          new PassageRequest(
-              Optional.empty(),
-              request.instrument(),
-              Optional.empty(),
-              request.tempo(),
-              Optional.empty());
-      Passage passage = score.passage(part.part(), selection, request.setup());
-      PrintedPart printed = score.printed(passage, Optional.empty());
-      for (Found found : all) {
-        if (found.part() == part) {
-          left--;
-          music.put(found.first(), draw(found.first(), passage, printed));
-        }
-      }
-    }
+    Multimaps.index(all, Found::part)
+        .asMap()
+        .forEach(
+            (part, inPart) -> {
+              Passage passage =
+                  score.passage(
+                      part,
+                      new PassageRequest(
+                          Optional.empty(),
+                          request.instrument(),
+                          Optional.empty(),
+                          request.tempo(),
+                          Optional.empty()),
+                      request.setup());
+              PrintedPart printed = score.printed(passage, Optional.empty());
+              for (Found found : inPart) {
+                left--;
+                music.put(found.first(), draw(found.first(), passage, printed));
+              }
+            });
     return music.buildKeepingLast();
   }
 

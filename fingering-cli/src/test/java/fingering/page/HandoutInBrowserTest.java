@@ -28,6 +28,7 @@ class HandoutInBrowserTest extends InBrowser {
   void fillsExactlyOneSide(Handouts handout, String paper) throws Exception {
     Browser shown = browser();
     shown.open(handout.in(folder, paper), SHEET);
+    shown.media("print", "light");
     JsonNode pdf = shown.send("Page.printToPDF", Browser.node().put("preferCSSPageSize", true));
     String text =
         new String(

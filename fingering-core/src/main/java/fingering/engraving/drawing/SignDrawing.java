@@ -11,6 +11,8 @@ import fingering.engraving.notes.Chord.Layer;
 import fingering.engraving.spacing.MeasureShape;
 import fingering.music.print.PrintedNote.Sign;
 import fingering.music.print.PrintedPart.NoteLine;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Draws the signs at notes: articulations next to the heads, bowings and ornaments above. */
 final class SignDrawing {
@@ -35,6 +37,9 @@ final class SignDrawing {
   private final Canvas canvas;
   private final Frame frame;
   private final ImmutableList<NoteLine> lines;
+
+  /** The articulations within the staff. */
+  private final List<Box> within = new ArrayList<>();
 
   SignDrawing(Canvas canvas, Frame frame, ImmutableList<NoteLine> lines) {
     this.canvas = canvas;
@@ -150,7 +155,7 @@ final class SignDrawing {
                 : canvas.skyline().bottom(x - 0.2, x + 0.2) <= Math.max(4, y - reach);
         boolean again = taken(x, y);
         if (clear && !again && free >= 0 && free <= 8) {
-          canvas.glyph(Kind.ARTICULATION, glyph, left, y - middle);
+          within.add(canvas.glyph(Kind.ARTICULATION, glyph, left, y - middle));
           return;
         }
       }
@@ -163,14 +168,13 @@ final class SignDrawing {
 
   /** Whether another articulation is there already. */
   private boolean taken(double x, double y) {
-    return canvas.inks().stream()
-        .filter(ink -> ink.kind() == Kind.ARTICULATION)
+    return within.stream()
         .anyMatch(
-            ink ->
-                ink.box().left() <= x
-                    && ink.box().right() >= x
-                    && ink.box().top() - 0.2 <= y
-                    && ink.box().bottom() + 0.2 >= y);
+            box ->
+                box.left() <= x
+                    && box.right() >= x
+                    && box.top() - 0.2 <= y
+                    && box.bottom() + 0.2 >= y);
   }
 
   private double edge(double left, double right, boolean above) {

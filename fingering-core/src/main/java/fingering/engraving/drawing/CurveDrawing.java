@@ -1,8 +1,11 @@
 package fingering.engraving.drawing;
 
+import com.google.common.collect.ImmutableSet;
 import fingering.engraving.drawing.Frame.Spot;
+import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.EngravingDefaults;
 import fingering.engraving.ink.Canvas;
+import fingering.engraving.ink.Ink;
 import fingering.engraving.ink.Kind;
 import fingering.engraving.ink.Skyline;
 import fingering.engraving.notes.Chord;
@@ -30,6 +33,11 @@ final class CurveDrawing {
 
   /** What a space of height costs, compared with an end a space away from its note. */
   private static final double BEND_COST = 0.7;
+
+  /** What a small slur must not touch. */
+  private static final ImmutableSet<Kind> PASSED =
+      ImmutableSet.of(
+          Kind.HEAD, Kind.ACCIDENTAL, Kind.BEAM, Kind.REST, Kind.ARTICULATION, Kind.TUPLET);
 
   private final Canvas canvas;
   private final Frame frame;
@@ -122,6 +130,9 @@ final class CurveDrawing {
     }
     boolean above =
         slur.side() == Side.AUTO ? above(from, to, begin, end) : slur.side() == Side.ABOVE;
+    if (!above && from.isPresent() && to.isPresent() && graceSlur(from.get(), to.get())) {
+      return;
+    }
     double x0 = from.map(spot -> end(spot, above)).orElse(frame.left() + 0.2);
     double x1 = to.map(spot -> end(spot, above)).orElse(frame.right() - 0.2);
     if (from.isPresent() && to.isPresent() && x1 - x0 < 0.8) {
@@ -140,6 +151,48 @@ final class CurveDrawing {
     }
     fitted(x0, y0, x1, y1, above)
         .draw(canvas, Kind.SLUR, EngravingDefaults.SLUR_MIDDLE - EngravingDefaults.SLUR_END);
+  }
+
+  /** A small slur from a grace note to its note hangs at the heads, if nothing is in its way. */
+  private boolean graceSlur(Spot from, Spot to) {
+    boolean small = from.chord().grace() && !to.chord().grace() && !to.note().rest();
+    if (!small || to.columnX() < from.columnX()) {
+      return false;
+    }
+    double x0 = from.middle();
+    double x1 = to.chord().up() ? to.middle() : to.left() - 0.1;
+    double y0 = from.chord().bottom() + 0.6;
+    double y1 = to.chord().bottom() + (to.chord().up() ? 0.75 : 0.4);
+    for (double bend = 0.8; bend < 2.5; bend += STEP) {
+      Curve curve = new Curve(x0, y0, x1, y1, -bend, SLUR_REACH);
+      if (clear(curve)) {
+        curve.draw(
+            canvas, Kind.SLUR, (EngravingDefaults.SLUR_MIDDLE - EngravingDefaults.SLUR_END) * 0.8);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a curve below passes no head, accidental, beam or sign. */
+  private boolean clear(Curve curve) {
+    List<Box> boxes =
+        canvas.inks().stream()
+            .filter(ink -> PASSED.contains(ink.kind()))
+            .map(Ink::box)
+            .filter(box -> box.right() > curve.x0() - 0.1 && box.left() < curve.x1() + 0.1)
+            .toList();
+    for (double t = 0; t <= 1; t += 0.05) {
+      double x = curve.x(t);
+      double y = curve.y(t);
+      for (Box box : boxes) {
+        if (box.left() - 0.1 < x && x < box.right() + 0.1
+            && box.top() - 0.1 < y && y < box.bottom() + 0.15) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   private static double outer(double a, double b, boolean above) {
@@ -187,7 +240,7 @@ final class CurveDrawing {
   private Curve fitted(double x0, double y0, double x1, double y1, boolean above) {
     double side = above ? -1 : 1;
     double length = x1 - x0;
-    double least = Math.min(2.2, 0.7 + 0.09 * length);
+    double least = Math.min(2.6, 0.7 + 0.09 * length);
     double most = Math.max(least, Math.min(5, 0.25 * length + 0.8));
     Curve best = new Curve(x0, y0, x1, y1, -side * most, SLUR_REACH);
     double lowest = Double.POSITIVE_INFINITY;

@@ -31,6 +31,9 @@ final class CurveDrawing {
 
   private static final double STEP = 0.25;
 
+  /** The steepest line between the ends of a slur: staff spaces for each space to the right. */
+  private static final double STEEPEST = 1.2;
+
   /** What a space of height costs, compared with an end a space away from its note. */
   private static final double BEND_COST = 0.7;
 
@@ -140,14 +143,21 @@ final class CurveDrawing {
       x1 += 0.4;
     }
     double side = above ? -1 : 1;
-    double y0 = edge(x0 - 0.25, x0 + 0.25, above) + side * CLEAR;
-    double y1 = edge(x1 - 0.25, x1 + 0.25, above) + side * CLEAR;
+    double y0 = edge(x0 - 0.25, x0 + 0.25, above, from.isPresent()) + side * CLEAR;
+    double y1 = edge(x1 - 0.25, x1 + 0.25, above, to.isPresent()) + side * CLEAR;
     // An open end is level with the other one, so that it reads as going on.
     if (from.isEmpty()) {
       y0 = outer(y0, y1 + side * 0.8, above);
     }
     if (to.isEmpty()) {
       y1 = outer(y1, y0 + side * 0.8, above);
+    }
+    // Between a low and a high note the inner end moves out, so that the slur is no stroke.
+    double steepest = STEEPEST * (x1 - x0);
+    if (Math.abs(y1 - y0) > steepest) {
+      double far = outer(y0, y1, above) - side * steepest;
+      y0 = outer(y0, far, above);
+      y1 = outer(y1, far, above);
     }
     fitted(x0, y0, x1, y1, above)
         .draw(canvas, Kind.SLUR, EngravingDefaults.SLUR_MIDDLE - EngravingDefaults.SLUR_END);
@@ -228,8 +238,9 @@ final class CurveDrawing {
     return false;
   }
 
-  private double edge(double left, double right, boolean above) {
-    Skyline skyline = canvas.skyline();
+  /** How far notes reach; where a slur goes on in another system, also how far the staff does. */
+  private double edge(double left, double right, boolean above, boolean atNote) {
+    Skyline skyline = atNote ? canvas.notes() : canvas.skyline();
     return above ? skyline.top(left, right) : skyline.bottom(left, right);
   }
 
@@ -262,7 +273,8 @@ final class CurveDrawing {
 
   /** How far the left and the right end must move out so that a curve passes everything. */
   private double[] lift(Curve curve, boolean above) {
-    int samples = Math.max(12, (int) ((curve.x1() - curve.x0()) * 2));
+    double size = curve.x1() - curve.x0() + Math.abs(curve.y1() - curve.y0());
+    int samples = Math.max(16, (int) (size * 2.5));
     double left = 0;
     double right = 0;
     for (int half = 0; half < 2; half++) {
@@ -276,7 +288,7 @@ final class CurveDrawing {
         // Next to its ends a slur may come nearer to the notes that it starts and ends at.
         double near = Math.min(1, Math.min(share, 1 - share) * (curve.x1() - curve.x0()) / 1.2);
         double white = 0.12 + near * (CLEAR - 0.12);
-        double edge = edge(x - 0.12, x + 0.12, above);
+        double edge = edge(x - 0.18, x + 0.18, above, true);
         double missing = above ? curve.y(t) - (edge - white) : edge + white - curve.y(t);
         missing -= left * (1 - share) + right * share;
         if (missing > 0) {

@@ -20,6 +20,7 @@ public final class Canvas {
 
   private final Svg svg = new Svg();
   private final Skyline skyline;
+  private final Skyline notes;
   private final List<Ink> inks = new ArrayList<>();
   private double time = Double.NaN;
   private final Set<Glyph> used = EnumSet.noneOf(Glyph.class);
@@ -31,6 +32,12 @@ public final class Canvas {
    */
   public Canvas(double width) {
     skyline = new Skyline(width);
+    notes = Skyline.empty(width);
+  }
+
+  /** How far notes and signs reach, also within the staff: its lines do not count. */
+  public Skyline notes() {
+    return notes;
   }
 
   /** How far what is drawn so far reaches. */
@@ -62,6 +69,9 @@ public final class Canvas {
   public void ink(Kind kind, Box box) {
     inks.add(new Ink(kind, box, time));
     skyline.add(box);
+    if (kind != Kind.STAFF && kind != Kind.BAR_LINE && kind != Kind.LEDGER) {
+      notes.add(box);
+    }
   }
 
   /** Draws a shape with its origin at a place. */

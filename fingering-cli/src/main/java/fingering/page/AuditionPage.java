@@ -3,10 +3,13 @@ package fingering.page;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
+import fingering.engraving.glyph.Glyph;
 import fingering.page.template.JteauditionGenerated;
 import fingering.page.view.AuditionPiece;
 import fingering.page.view.PageHead;
 import fingering.page.view.PageHead.Section;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** A self-contained HTML page of an audition: what is asked for, and each piece with its music. */
 public final class AuditionPage {
@@ -15,8 +18,9 @@ public final class AuditionPage {
   /** The page as HTML. */
   public static String of(AuditionContent content) {
     ImmutableList.Builder<AuditionPiece> pieces = ImmutableList.builder();
+    Set<Glyph> known = EnumSet.noneOf(Glyph.class);
     for (int i = 0; i < content.pieces().size(); i++) {
-      pieces.add(piece(content.pieces().get(i), "piece" + (i + 1), i == 0));
+      pieces.add(piece(content.pieces().get(i), "piece" + (i + 1), known));
     }
     PageHead head = head(content, pieces.build());
     return Templates.filled(
@@ -49,13 +53,13 @@ public final class AuditionPage {
         sections.build());
   }
 
-  private static AuditionPiece piece(AuditionContent.Piece piece, String id, boolean first) {
+  private static AuditionPiece piece(AuditionContent.Piece piece, String id, Set<Glyph> known) {
     Lanes lanes = Lanes.of(piece.plan().plans().get(0));
     return new AuditionPiece(
         id,
         piece.title(),
         piece.lines(),
-        first ? lanes.signs() : "",
-        new MusicPanel(piece.plan().passage(), piece.printed(), lanes).html(id, first));
+        known.isEmpty() ? lanes.signs() : "",
+        new MusicPanel(piece.plan().passage(), piece.printed(), lanes).html(id, known));
   }
 }

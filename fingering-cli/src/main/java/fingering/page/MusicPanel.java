@@ -62,23 +62,23 @@ final class MusicPanel {
 
   /** The music of a page that has no other. */
   Content html() {
-    return html("", true);
+    return html("", EnumSet.noneOf(Glyph.class));
   }
 
   /**
    * One of several pieces of music on a page.
    *
    * @param id begins the ids of its measures
-   * @param first whether it is the first on the page, which brings the hatching for graphs
+   * @param known the shapes that the page has already; those of this music are added
    */
-  Content html(String id, boolean first) {
+  Content html(String id, Set<Glyph> known) {
     List<EngravedSystem> wide = lines(WIDE);
     List<EngravedSystem> narrow = lines(NARROW);
     List<EngravedSystem> all = new ArrayList<>(wide);
     all.addAll(narrow);
     Music music =
         new Music(
-            Templates.elements(shapes(all) + (first ? HATCH : "")),
+            Templates.elements((known.isEmpty() ? HATCH : "") + shapes(all, known)),
             views(wide, WIDE, id),
             views(narrow, NARROW, "n" + id));
     HtmlContent html = output -> JtemusicGenerated.render(output, Templates.PLAIN, music);
@@ -90,10 +90,16 @@ final class MusicPanel {
     return engraver.draw(width);
   }
 
-  /** The shapes that lines use, as SVG. */
-  static String shapes(List<EngravedSystem> lines) {
+  /**
+   * The shapes that lines use, as SVG.
+   *
+   * @param known those that need not be repeated; the others are added to it
+   */
+  static String shapes(List<EngravedSystem> lines, Set<Glyph> known) {
     Set<Glyph> used = EnumSet.noneOf(Glyph.class);
     lines.forEach(line -> used.addAll(line.glyphs()));
+    used.removeAll(known);
+    known.addAll(used);
     StringBuilder shapes = new StringBuilder();
     for (Glyph glyph : used) {
       shapes

@@ -1,10 +1,12 @@
 package fingering.page;
 
 import fingering.engraving.EngravedSystem;
+import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.svg.Svg;
 import fingering.svg.TextWidth;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -20,8 +22,6 @@ public final class MusicPicture {
   private static final double LETTERS = 12;
   private static final String SHEET =
       "svg{--ink:#111;--line:#111;--paper:#fff;--b:#8a3b00;--c:#2f5d0e;--ring:#b00020}";
-  private static final String LETTERING =
-      ".title{font:bold 18px sans-serif}.note{font:12px sans-serif}";
 
   private MusicPicture() {}
 
@@ -61,8 +61,8 @@ public final class MusicPicture {
         MARGIN,
         content.title(),
         lines.stream().map(words::of).collect(Collectors.joining(" ")),
-        SHEET + PageStyle.music().replace("\n", "") + LETTERING,
-        MusicPanel.shapes(lines));
+        SHEET + PageStyle.music().replace("\n", ""),
+        MusicPanel.shapes(lines, EnumSet.noneOf(Glyph.class)));
   }
 
   private static List<String> wrapped(List<String> paragraphs) {

@@ -70,7 +70,7 @@ class SheetPagesTest {
         .contains("2nd position in 8 stopped notes missing 15 notes 3")
         .contains("2nd position throughout (easiest: 1st position throughout)")
         .contains("stop if it hurts, rest");
-    assertThat(Pattern.compile("class=\"strip\"").matcher(page).results()).hasSize(4);
+    assertThat(Pattern.compile("class=\"music wide-only\"").matcher(page).results()).hasSize(4);
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import fingering.cli.Pages;
+import fingering.engraving.glyph.Glyph;
 import fingering.cli.SheetPages;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -128,8 +129,8 @@ class PageInBrowserTest extends InBrowser {
         new String(
             Base64.getDecoder().decode(pdf.path("data").asText()), StandardCharsets.ISO_8859_1);
     long pages = Pattern.compile("/Type\\s*/Page\\b").matcher(text).results().count();
-    // Three plans of the demo, each with its music, and the table that compares them.
-    assertThat(pages).isBetween(4L, 12L);
+    // The music on one side, the differences and the figures on another.
+    assertThat(pages).isBetween(1L, 2L);
     String box = "/MediaBox\\s*\\[0 0 %d".formatted((int) Math.floor(wide * 72));
     assertThat(Pattern.compile(box).matcher(text).find()).isTrue();
   }
@@ -143,26 +144,26 @@ class PageInBrowserTest extends InBrowser {
   }
 
   @Test
-  void overlapOfFingerAndSlurIsDetected() throws Exception {
-    Browser shown = shown(Pages.NOTATION, 768);
+  void overlapOfWordsAndNotesIsDetected() throws Exception {
+    Browser shown = shown(Pages.DEMO, 768);
     shown.run(
-        "(() => { const figure = document.querySelector('.piece .tr'); const curve ="
-            + " figure.closest('.piece').querySelector('path.curve').getBBox();"
-            + " figure.setAttribute('x', curve.x + curve.width / 2);"
-            + " figure.setAttribute('y', curve.y + 4); })()");
+        "(() => { const words = document.querySelector('.music .words'); const note ="
+            + " words.closest('svg').querySelector('[href=\"#"
+            + Glyph.HEAD_BLACK.id()
+            + "\"]');"
+            + " words.setAttribute('x', +note.getAttribute('x') - 20);"
+            + " words.setAttribute('y', +note.getAttribute('y') + 5); })()");
     assertThat(shown.run(script("measure.js")).path("faults").toString())
-        .contains("'tr' under a line");
+        .contains("' over #" + Glyph.HEAD_BLACK.id());
   }
 
   @Test
   void overlapAndCutOffTextAreDetected() throws Exception {
-    Browser shown = shown(Pages.BASS, 768);
+    Browser shown = shown(Pages.DEMO, 768);
     shown.run(
-        "(() => { const row = [...document.querySelectorAll('.piece .finger')]"
-            + ".find(text => text.textContent.length > 1); const xs = row.getAttribute('x').split(' ');"
-            + " xs[0] = +xs[1] + 3; row.setAttribute('x', xs.join(' '));"
-            + " const far = row.cloneNode(true); far.textContent = '4';"
-            + " far.setAttribute('x', '-400'); row.after(far); })()");
+        "(() => { const words = document.querySelector('.music .words');"
+            + " words.after(words.cloneNode(true)); const far = words.cloneNode(true);"
+            + " far.setAttribute('x', '-400'); words.after(far); })()");
     JsonNode faults = shown.run(script("measure.js")).path("faults");
     assertThat(faults.toString()).contains("' over '", "cut by its picture", "beyond the page");
   }

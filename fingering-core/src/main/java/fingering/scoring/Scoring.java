@@ -85,10 +85,6 @@ public final class Scoring {
     return rules.stream().mapToInt(CostRule::lookBack).max().orElse(0);
   }
 
-  private WeightedRules of(Grip grip) {
-    return of(grip.frame().hand());
-  }
-
   private WeightedRules of(HandKind hand) {
     return Objects.requireNonNull(byHand.get(hand));
   }
@@ -103,17 +99,17 @@ public final class Scoring {
 
   /** Points for two successive grips, by all rules. */
   public long cost(TimedTransition transition, Grip before, Grip now) {
-    return of(now).cost(transition, before, now);
+    return weighted(now).cost(transition, before, now);
   }
 
   /** Adds the points for each grip by the rules that judge it alone; they do not see the line. */
   public void addPlainCosts(NoteContext context, ImmutableList<Grip> grips, long[] costs) {
-    of(grips.get(0)).addPlainCosts(context, grips, costs);
+    weighted(grips.get(0)).addPlainCosts(context, grips, costs);
   }
 
   /** Adds the points for each grip by the rules that compare the grips of a moment. */
   public void addComparedCosts(NoteContext context, ImmutableList<Grip> grips, long[] costs) {
-    of(grips.get(0)).addComparedCosts(context, grips, costs);
+    weighted(grips.get(0)).addComparedCosts(context, grips, costs);
   }
 
   /** Whether a rule compares the grips of a moment for that kind of hand. */
@@ -121,19 +117,9 @@ public final class Scoring {
     return of(hand).compares();
   }
 
-  /** The costs of pairs of grips of a hand in a transition, apart from time. */
-  public TransitionCosts costs(Transition transition, HandKind hand) {
-    return of(hand).costs(transition);
-  }
-
-  /** The rules that charge a hand for missing time. */
-  public ImmutableList<TimedTransitionRule> timedRules(HandKind hand) {
-    return of(hand).timedRules();
-  }
-
-  /** The weights of {@link #timedRules}, in points per unit of each. */
-  public ImmutableLongArray timedWeights(HandKind hand) {
-    return of(hand).timedWeights();
+  /** The rules that can charge the hand of a grip. */
+  WeightedRules weighted(Grip grip) {
+    return of(grip.frame().hand());
   }
 
   /** The amount; the search relies on costs of 0 or more that do not overflow. */
@@ -143,6 +129,12 @@ public final class Scoring {
           "the rule '" + rule.id() + "' charged " + amount + ", not 0 to " + MAX_AMOUNT);
     }
     return amount;
+  }
+
+  /** Microseconds that a movement takes by a rule; 0 where its condition is not met. */
+  static long needed(
+      TimedTransitionRule rule, Transition transition, Grip before, Grip now, boolean shifts) {
+    return rule.condition().met(shifts) ? needed(rule, transition, before, now) : 0;
   }
 
   /** Microseconds that a movement takes by a rule. */
@@ -173,7 +165,7 @@ public final class Scoring {
     ImmutableList.Builder<Charge> charges = ImmutableList.builder();
     for (int m = 0; m < path.size(); m++) {
       NoteContext context = NoteContext.of(moments.get(m));
-      WeightedRules weighted = of(path.get(m));
+      WeightedRules weighted = weighted(path.get(m));
       weighted.explain(context, grips.get(m), path.get(m), m, charges);
       if (m > 0) {
         TimedTransition transition = TimedTransition.between(moments.get(m - 1), moments.get(m));

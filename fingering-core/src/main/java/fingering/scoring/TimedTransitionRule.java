@@ -26,4 +26,9 @@ public non-sealed interface TimedTransitionRule extends CostRule {
   default ShiftCondition condition() {
     return ShiftCondition.ANY;
   }
+
+  /** What the rule looks at in the grips. */
+  default GripAspect aspect() {
+    return GripAspect.WHOLE;
+  }
 }

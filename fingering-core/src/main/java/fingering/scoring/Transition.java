@@ -78,6 +78,28 @@ public record Transition(
         HeldNotes.between(before, now));
   }
 
+  /**
+   * The transition as rules see it that look only at the hand: with what matters to its way alone,
+   * which is slur, long rest, beat and pace.
+   */
+  Transition ofHand() {
+    return new Transition(
+        false,
+        slurred,
+        false,
+        false,
+        false,
+        false,
+        acrossRest,
+        false,
+        offBeat,
+        0,
+        pace,
+        0,
+        false,
+        HeldNotes.NONE);
+  }
+
   private static int top(Moment moment) {
     return moment.starting().get(moment.starting().size() - 1).midi();
   }

@@ -23,6 +23,11 @@ public non-sealed interface TransitionRule extends CostRule {
     return ShiftCondition.ANY;
   }
 
+  /** What the rule looks at in the grips. */
+  default GripAspect aspect() {
+    return GripAspect.WHOLE;
+  }
+
   /** Whether the rule charges anything in this transition, for some pair of grips. */
   default boolean appliesTo(Transition transition) {
     return true;

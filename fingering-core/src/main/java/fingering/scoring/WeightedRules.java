@@ -1,11 +1,14 @@
 package fingering.scoring;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.Maps;
 import com.google.common.primitives.ImmutableLongArray;
 import fingering.fingerboard.Grip;
 import fingering.tables.Instrument.HandKind;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /** The rules that can charge one kind of hand anything, with their weights, sorted by kind. */
@@ -16,8 +19,9 @@ final class WeightedRules {
   private final long[] noteWeights;
   private final ComparingRule[] comparingRules;
   private final long[] comparingWeights;
-  private final TransitionRule[] transitionRules;
-  private final long[] transitionWeights;
+
+  private final ImmutableMap<GripAspect, TransitionRule[]> transitionRules;
+  private final ImmutableMap<GripAspect, long[]> transitionWeights;
   private final ImmutableList<TimedTransitionRule> timedRules;
   private final ImmutableLongArray timedWeights;
 
@@ -28,8 +32,14 @@ final class WeightedRules {
     noteWeights = weights(noteRules, weights, hand);
     comparingRules = kind(some, ComparingRule.class).toArray(ComparingRule[]::new);
     comparingWeights = weights(comparingRules, weights, hand);
-    transitionRules = kind(some, TransitionRule.class).toArray(TransitionRule[]::new);
-    transitionWeights = weights(transitionRules, weights, hand);
+    transitionRules =
+        Arrays.stream(GripAspect.values())
+            .collect(Maps.toImmutableEnumMap(aspect -> aspect, aspect -> looking(some, aspect)));
+    transitionWeights =
+        transitionRules.keySet().stream()
+            .collect(
+                Maps.toImmutableEnumMap(
+                    aspect -> aspect, aspect -> weights(looking(some, aspect), weights, hand)));
     timedRules = kind(some, TimedTransitionRule.class).collect(ImmutableList.toImmutableList());
     timedWeights =
         ImmutableLongArray.copyOf(weights(timedRules.toArray(CostRule[]::new), weights, hand));
@@ -44,6 +54,12 @@ final class WeightedRules {
 
   private static <R extends CostRule> Stream<R> kind(List<CostRule> rules, Class<R> kind) {
     return rules.stream().filter(kind::isInstance).map(kind::cast);
+  }
+
+  private static TransitionRule[] looking(List<CostRule> rules, GripAspect aspect) {
+    return kind(rules, TransitionRule.class)
+        .filter(rule -> rule.aspect() == aspect)
+        .toArray(TransitionRule[]::new);
   }
 
   private static long[] weights(CostRule[] rules, Weights weights, HandKind hand) {
@@ -80,8 +96,25 @@ final class WeightedRules {
     return comparingRules.length > 0;
   }
 
-  TransitionCosts costs(Transition transition) {
-    return new TransitionCosts(transition, transitionRules, transitionWeights);
+  /** The rules that look at one aspect of the grips, as far as they apply to a transition. */
+  ApplyingRules applying(Transition transition, GripAspect aspect) {
+    return new ApplyingRules(
+        transition,
+        Objects.requireNonNull(transitionRules.get(aspect)),
+        Objects.requireNonNull(transitionWeights.get(aspect)));
+  }
+
+  /** Nothing known yet about the rules that look only at the hand. */
+  SharedCosts.Hand hand(Transition transition) {
+    return new SharedCosts.Hand(
+        new HandCosts(applying(transition, GripAspect.HAND)::cost),
+        timedRules.stream()
+            .map(
+                rule ->
+                    new HandCosts(
+                        (before, now, shifts) ->
+                            Scoring.needed(rule, transition, before, now, shifts)))
+            .collect(ImmutableList.toImmutableList()));
   }
 
   ImmutableList<TimedTransitionRule> timedRules() {

@@ -8,6 +8,7 @@ import fingering.scoring.HeldNotes;
 import fingering.scoring.LineContext;
 import fingering.scoring.NoteContext;
 import fingering.scoring.Scoring;
+import fingering.scoring.SharedCosts;
 import fingering.scoring.TimedTransition;
 import fingering.scoring.Transition;
 import fingering.scoring.TransitionTime;
@@ -34,6 +35,7 @@ public final class CostCache {
   private static final long OVERHEAD = 32;
 
   private final Scoring scoring;
+  private final SharedCosts shared;
   private final long capacity;
 
   /** Weak keys compare by identity: long lists of grips take too long to compare. */
@@ -67,6 +69,7 @@ public final class CostCache {
    */
   CostCache(Scoring scoring, long capacity) {
     this.scoring = scoring;
+    shared = new SharedCosts(scoring);
     this.capacity = capacity;
   }
 
@@ -145,7 +148,7 @@ public final class CostCache {
       EdgeKey key, Transition transition, ImmutableList<Grip> before, ImmutableList<Grip> now) {
     UntimedEdgeCosts known = untimed.get(key);
     if (known == null) {
-      known = new UntimedEdgeCosts(scoring, transition, before, now);
+      known = new UntimedEdgeCosts(shared.of(transition, before, now), before.size(), now.size());
       makeRoom(2 * ((long) before.size() * now.size() + OVERHEAD));
       untimed.put(key, known);
     }

@@ -1,6 +1,9 @@
 package fingering.search;
 
+import fingering.scoring.MovementTimes;
+import fingering.scoring.TransitionTime;
 import fingering.tables.FingeringException;
+import java.util.Arrays;
 
 /**
  * A number for every edge between the grips of two moments: rows are the earlier grips, columns the
@@ -12,43 +15,60 @@ final class CostMatrix {
   /** Row by row. As int, so that twice as many fit into the processor's cache. */
   private final int[] values;
 
-  private final int[] rowMax;
   private int max;
 
   /** A matrix of zeros. */
   CostMatrix(int rows, int columns) {
     this.columns = columns;
     values = new int[rows * columns];
-    rowMax = new int[rows];
   }
 
   /**
-   * Sets a number, 0 or more, that was 0.
+   * Sets the numbers of a row, 0 or more, that were 0.
    *
-   * @throws FingeringException if it is too large, which happens only with absurd weights
+   * @throws FingeringException if one is too large, which happens only with absurd weights
    */
-  void put(int row, int column, long value) {
-    if (value > Integer.MAX_VALUE) {
+  void put(int row, long[] numbers) {
+    int first = row * columns;
+    int highest = max;
+    long bits = 0;
+    for (int j = 0; j < columns; j++) {
+      int number = (int) numbers[j];
+      bits |= numbers[j];
+      highest = Math.max(highest, number);
+      values[first + j] = number;
+    }
+    if (bits > Integer.MAX_VALUE) {
       throw new FingeringException(
           "with these weights a single transition costs %d points; divide all of them by ten"
-              .formatted(value));
+              .formatted(Arrays.stream(numbers).max().orElse(0)));
     }
-    values[row * columns + column] = (int) value;
-    rowMax[row] = Math.max(rowMax[row], (int) value);
-    max = Math.max(max, (int) value);
+    max = highest;
   }
 
-  int columns() {
-    return columns;
+  /**
+   * A copy with the points for missing time added.
+   *
+   * @throws FingeringException if a sum is too large, which happens only with absurd weights
+   */
+  CostMatrix with(MovementTimes times, TransitionTime time) {
+    int rows = values.length / columns;
+    CostMatrix sum = new CostMatrix(rows, columns);
+    long[] charges = times.charges(time);
+    long[] row = new long[columns];
+    for (int i = 0; i < rows; i++) {
+      int first = i * columns;
+      for (int j = 0; j < columns; j++) {
+        row[j] = values[first + j];
+      }
+      times.add(charges, i, row);
+      sum.put(i, row);
+    }
+    return sum;
   }
 
   long get(int row, int column) {
     return values[row * columns + column];
-  }
-
-  /** The largest number of a row. */
-  long max(int row) {
-    return rowMax[row];
   }
 
   /** The largest number. */

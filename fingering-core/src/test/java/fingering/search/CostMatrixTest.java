@@ -12,9 +12,7 @@ class CostMatrixTest {
     CostMatrix matrix = new CostMatrix(2, 3);
     long[][] values = {{4, 9, 1}, {6, 2, 1}};
     for (int i = 0; i < 2; i++) {
-      for (int j = 0; j < 3; j++) {
-        matrix.put(i, j, values[i][j]);
-      }
+      matrix.put(i, values[i]);
     }
     return matrix;
   }
@@ -25,13 +23,10 @@ class CostMatrixTest {
     assertThat(matrix.get(0, 1)).isEqualTo(9);
     assertThat(matrix.get(1, 0)).isEqualTo(6);
     assertThat(matrix.get(1, 2)).isEqualTo(1);
-    assertThat(matrix.columns()).isEqualTo(3);
   }
 
   @Test
-  void theMostExpensiveEdgeFromAGripIsKnown() {
-    assertThat(filled().max(0)).isEqualTo(9);
-    assertThat(filled().max(1)).isEqualTo(6);
+  void theMostExpensiveEdgeIsKnown() {
     assertThat(filled().max()).isEqualTo(9);
   }
 
@@ -45,10 +40,10 @@ class CostMatrixTest {
   @Test
   void aNumberThatNoSensibleWeightsLeadToIsRefused() {
     CostMatrix matrix = new CostMatrix(1, 1);
-    matrix.put(0, 0, Integer.MAX_VALUE);
+    matrix.put(0, new long[] {Integer.MAX_VALUE});
     assertThat(matrix.get(0, 0)).isEqualTo(Integer.MAX_VALUE);
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> matrix.put(0, 0, Integer.MAX_VALUE + 1L))
+        .isThrownBy(() -> matrix.put(0, new long[] {Integer.MAX_VALUE + 1L}))
         .withMessage(
             "with these weights a single transition costs 2147483648 points; divide all of them by ten");
   }

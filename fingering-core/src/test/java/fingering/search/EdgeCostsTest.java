@@ -15,9 +15,7 @@ class EdgeCostsTest {
   private static CostMatrix matrix(Random random, int before, int now) {
     CostMatrix matrix = new CostMatrix(before, now);
     for (int i = 0; i < before; i++) {
-      for (int j = 0; j < now; j++) {
-        matrix.put(i, j, random.nextInt(30));
-      }
+      matrix.put(i, random.longs(now, 0, 30).toArray());
     }
     return matrix;
   }

@@ -8,7 +8,9 @@ import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
 import fingering.svg.TextWidth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Draws fingers, string numerals, and the brackets of positions. */
@@ -77,7 +79,7 @@ final class FingerDrawing {
 
   private static Optional<Glyph> glyph(char sign) {
     if (sign >= '0' && sign <= '5') {
-      return Optional.of(Glyph.values()[Glyph.FINGER_0.ordinal() + sign - '0']);
+      return Optional.of(Glyph.finger(sign - '0'));
     }
     return switch (sign) {
       case 'T', 't', '+' -> Optional.of(Glyph.THUMB);
@@ -95,7 +97,8 @@ final class FingerDrawing {
     double height = Glyph.FINGER_1.box().height();
     double at = baseline(x - width / 2, x + width / 2, height, above);
     double left = x - width / 2;
-    for (char sign : finger.toCharArray()) {
+    for (int i = 0; i < finger.length(); i++) {
+      char sign = finger.charAt(i);
       Optional<Glyph> glyph = glyph(sign);
       if (glyph.isPresent()) {
         double raise = glyph.get() == Glyph.HARMONIC ? height - glyph.get().box().height() : 0;
@@ -120,12 +123,14 @@ final class FingerDrawing {
   private void numeral(String numeral, double x, boolean above) {
     double height = Glyph.NUMERAL_I.box().height() * NUMERAL_SCALE;
     double width = 0;
-    for (char sign : numeral.toCharArray()) {
+    for (int i = 0; i < numeral.length(); i++) {
+      char sign = numeral.charAt(i);
       width += numeralWidth(sign);
     }
     double at = baseline(x - width / 2, x + width / 2, height, above);
     double left = x - width / 2;
-    for (char sign : numeral.toCharArray()) {
+    for (int i = 0; i < numeral.length(); i++) {
+      char sign = numeral.charAt(i);
       if (sign == '/') {
         canvas.path(
             "line",
@@ -154,7 +159,7 @@ final class FingerDrawing {
         marked.add(spot);
       }
     }
-    marked.sort(java.util.Comparator.comparingDouble(Spot::columnX));
+    marked.sort(Comparator.comparingDouble(Spot::columnX));
     for (int i = 0; i < marked.size(); ) {
       Mark mark = mark(lane, marked.get(i));
       int end = i;
@@ -170,7 +175,7 @@ final class FingerDrawing {
   }
 
   private static Mark mark(Lane lane, Spot spot) {
-    return java.util.Objects.requireNonNull(lane.marks().get(spot.note().address()));
+    return Objects.requireNonNull(lane.marks().get(spot.note().address()));
   }
 
   private void bracket(String position, Spot first, Spot last, boolean above) {

@@ -2,7 +2,9 @@ package fingering.engraving.drawing;
 
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.notes.Chord;
+import fingering.engraving.spacing.BarLines;
 import fingering.engraving.spacing.ColumnShape;
+import fingering.engraving.spacing.HeadGlyphs;
 import fingering.engraving.spacing.MeasureShape;
 import fingering.engraving.spacing.SystemShape;
 import fingering.music.NoteAddress;
@@ -36,7 +38,7 @@ final class Frame {
 
     /** The right edge of its head. */
     double right() {
-      return left() + fingering.engraving.spacing.HeadGlyphs.width(chord);
+      return left() + HeadGlyphs.width(chord);
     }
 
     /** The middle of its head. */
@@ -181,7 +183,8 @@ final class Frame {
       lastTime = at;
     }
     double end = start + measure.notes().measure().length().doubleValue() * measure.rests();
-    double bar = system.places().get(m).bar() - measure.notes().printed().end().ordinal() * 0.4;
+    double bar =
+        system.places().get(m).bar() - BarLines.width(measure.notes().printed().end()) - 0.1;
     if (last < 0) {
       double left = system.places().get(m).left() + 1;
       return end <= start

@@ -2,6 +2,7 @@ package fingering.engraving.drawing;
 
 import com.google.common.collect.ImmutableMap;
 import fingering.music.NoteAddress;
+import java.util.function.Predicate;
 
 /**
  * The fingers of one plan, drawn at the notes.
@@ -25,7 +26,7 @@ public record Lane(String name, ImmutableMap<NoteAddress, Mark> marks) {
       String finger, String string, boolean showString, String position, boolean first) {}
 
   /** The same lane with only some of its marks. */
-  public Lane only(java.util.function.Predicate<NoteAddress> kept) {
+  public Lane only(Predicate<NoteAddress> kept) {
     ImmutableMap.Builder<NoteAddress, Mark> some = ImmutableMap.builder();
     marks.forEach(
         (address, mark) -> {

@@ -11,6 +11,7 @@ import fingering.engraving.ink.Kind;
 import fingering.engraving.notes.BeamGroup;
 import fingering.engraving.notes.Chord;
 import fingering.engraving.notes.Chord.Layer;
+import fingering.engraving.spacing.BarLines;
 import fingering.engraving.spacing.ColumnShape;
 import fingering.engraving.spacing.HeadGlyphs;
 import fingering.engraving.spacing.MeasureShape;
@@ -117,7 +118,7 @@ final class NoteDrawing {
   /** A rest of several measures: a bar with its number above. */
   private void longRest(MeasureShape measure, Places places) {
     double left = start(places) + 1;
-    double right = places.bar() - measure.notes().printed().end().ordinal() * 0.5 - 1;
+    double right = places.bar() - BarLines.width(measure.notes().printed().end()) - 1;
     double thin = EngravingDefaults.THIN_BAR_LINE / 2;
     canvas.path(
         "ink",

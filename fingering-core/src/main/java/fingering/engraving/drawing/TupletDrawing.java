@@ -7,13 +7,11 @@ import fingering.engraving.glyph.GlyphRow;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
 import fingering.engraving.notes.Chord;
-import fingering.engraving.notes.MeasureNotes;
 import fingering.engraving.notes.Tuplet;
 import fingering.engraving.spacing.MeasureShape;
 import fingering.music.print.PrintedPart.Tuplet.Numbers;
 import fingering.music.print.Side;
 import java.util.List;
-import java.util.Optional;
 
 /** Draws the numbers of tuplets, and brackets where no beam joins the notes. */
 final class TupletDrawing {
@@ -30,12 +28,13 @@ final class TupletDrawing {
   }
 
   void draw() {
-    Optional<MeasureNotes> last = Optional.empty();
+    int last = -1;
     for (MeasureShape measure : frame.system().measures()) {
-      if (last.isPresent() && last.get() == measure.notes()) {
+      // A divided measure comes twice.
+      if (measure.notes().measure().index() == last) {
         continue;
       }
-      last = Optional.of(measure.notes());
+      last = measure.notes().measure().index();
       for (Tuplet tuplet : measure.notes().tuplets()) {
         List<Spot> spots =
             tuplet.chords().stream().flatMap(chord -> frame.spot(chord).stream()).toList();

@@ -3,6 +3,7 @@ package fingering.engraving.glyph;
 import com.google.common.base.Ascii;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import java.util.Optional;
 import java.util.EnumSet;
 
 /**
@@ -151,6 +152,8 @@ public enum Glyph {
   NOTE_16;
 
   private static final ImmutableMap<String, Outline> OUTLINES = Outline.all();
+
+  private static final ImmutableMap<Glyph, String> IDS = ids();
   private static final ImmutableList<Glyph> TIME = range(TIME_0, TIME_9);
   private static final ImmutableList<Glyph> FINGERS = range(FINGER_0, FINGER_5);
   private static final ImmutableList<Glyph> ITALIC = range(ITALIC_0, ITALIC_9);
@@ -170,9 +173,18 @@ public enum Glyph {
     return ITALIC.get(digit);
   }
 
-  /** A short name for an element of a picture, such as {@code g-sharp}. */
+  /** A name for an element of a picture, as short as can be: long music has thousands. */
   public String id() {
-    return "g-" + key();
+    return Optional.ofNullable(IDS.get(this)).orElseThrow();
+  }
+
+  private static ImmutableMap<Glyph, String> ids() {
+    ImmutableMap.Builder<Glyph, String> ids = ImmutableMap.builder();
+    int number = 0;
+    for (Glyph glyph : values()) {
+      ids.put(glyph, "g" + Integer.toString(number++, Character.MAX_RADIX));
+    }
+    return ids.buildOrThrow();
   }
 
   /** The outline as SVG path data, to be filled by the nonzero rule, which is SVG's own. */

@@ -1,13 +1,16 @@
 package fingering.engraving.ink;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
 import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.glyph.GlyphRow;
 import fingering.svg.Svg;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -18,7 +21,15 @@ public final class Canvas {
   /** Units of the picture in a staff space. */
   public static final double UNIT = 10;
 
+  /** Lines of one thickness each, which are strokes; others are filled. */
+  private static final ImmutableMap<Kind, String> STROKED =
+      ImmutableMap.of(Kind.STAFF, "staff", Kind.STEM, "stem", Kind.LEDGER, "ledger");
+
   private final Svg svg = new Svg();
+
+  /** Path commands by style that are not drawn yet. */
+  private final Map<String, StringBuilder> paths = new LinkedHashMap<>();
+
   private final Skyline skyline;
   private final Skyline notes;
   private final List<Ink> inks = new ArrayList<>();
@@ -62,6 +73,7 @@ public final class Canvas {
 
   /** The elements of the picture. */
   public String svg() {
+    flush();
     return svg.toString();
   }
 
@@ -100,9 +112,8 @@ public final class Canvas {
     return box;
   }
 
-  /** Draws a line of some thickness, horizontal or vertical, as a filled rectangle. */
-  public void bar(
-      Kind kind, String style, double x1, double y1, double x2, double y2, double thick) {
+  /** Draws a line of some thickness, horizontal or vertical. */
+  public void bar(Kind kind, String style, double x1, double y1, double x2, double y2, double thick) {
     boolean level = y1 == y2;
     double dx = level ? 0 : thick / 2;
     double dy = level ? thick / 2 : 0;
@@ -112,23 +123,33 @@ public final class Canvas {
             Math.min(y1, y2) - dy,
             Math.max(x1, x2) + dx,
             Math.max(y1, y2) + dy);
-    svg.path(
-        style,
-        "M"
-            + point(box.left(), box.top())
-            + "H"
-            + n(box.right())
-            + "V"
-            + n(box.bottom())
-            + "H"
-            + n(box.left())
-            + "z");
+    if (STROKED.containsKey(kind)) {
+      path(STROKED.get(kind), "M" + point(x1, y1) + (level ? "H" + n(x2) : "V" + n(y2)));
+    } else {
+      path(
+          style,
+          "M"
+              + point(box.left(), box.top())
+              + "H"
+              + n(box.right())
+              + "V"
+              + n(box.bottom())
+              + "H"
+              + n(box.left())
+              + "z");
+    }
     ink(kind, box);
   }
 
   /** Draws a filled outline that is recorded by boxes of the caller's. */
   public void path(String style, String commands) {
-    svg.path(style, commands);
+    paths.computeIfAbsent(style, one -> new StringBuilder()).append(commands);
+  }
+
+  /** Draws all paths of a style as one: long music has thousands. */
+  private void flush() {
+    paths.forEach((style, commands) -> svg.path(style, commands.toString()));
+    paths.clear();
   }
 
   /**
@@ -154,6 +175,7 @@ public final class Canvas {
 
   /** Adds elements that are SVG already. */
   public void raw(String elements) {
+    flush();
     svg.raw(elements);
   }
 

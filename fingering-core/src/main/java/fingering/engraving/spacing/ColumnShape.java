@@ -96,7 +96,7 @@ public record ColumnShape(
       boolean same = sameRests();
       for (Chord chord : column.chords()) {
         if (chord.rest()) {
-          if (!same || chord == column.chords().get(0)) {
+          if (!same || chord.equals(column.chords().get(0))) {
             rest(chord, same);
           }
         } else {

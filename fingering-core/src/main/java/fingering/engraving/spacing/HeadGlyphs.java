@@ -48,11 +48,16 @@ public final class HeadGlyphs {
     };
   }
 
-  /** The flag of a chord with one or more flags. */
+  /** The flags of a chord with one or more flags. */
   public static Glyph flag(Chord chord) {
-    int index = Math.min(4, chord.flags() - 1);
-    Glyph first = chord.up() ? Glyph.FLAG_8_UP : Glyph.FLAG_8_DOWN;
-    return Glyph.values()[first.ordinal() + index];
+    boolean up = chord.up();
+    return switch (chord.flags()) {
+      case 1 -> up ? Glyph.FLAG_8_UP : Glyph.FLAG_8_DOWN;
+      case 2 -> up ? Glyph.FLAG_16_UP : Glyph.FLAG_16_DOWN;
+      case 3 -> up ? Glyph.FLAG_32_UP : Glyph.FLAG_32_DOWN;
+      case 4 -> up ? Glyph.FLAG_64_UP : Glyph.FLAG_64_DOWN;
+      default -> up ? Glyph.FLAG_128_UP : Glyph.FLAG_128_DOWN;
+    };
   }
 
   /** The width of the heads of a chord. */

@@ -152,7 +152,8 @@ public final class Signatures {
   private static ImmutableList<Placed> figures(String number, double y) {
     ImmutableList.Builder<Placed> figures = ImmutableList.builder();
     double x = 0;
-    for (char figure : number.toCharArray()) {
+    for (int i = 0; i < number.length(); i++) {
+      char figure = number.charAt(i);
       boolean digit = figure >= '0' && figure <= '9';
       if (digit || figure == '+') {
         Glyph glyph = digit ? Glyph.time(figure - '0') : Glyph.TIME_PLUS;

@@ -5,6 +5,7 @@ import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.scoring.CostRule;
+import fingering.scoring.GripAspect;
 import fingering.scoring.NoteContext;
 import fingering.scoring.Transition;
 
@@ -40,6 +41,7 @@ final class ChordRules {
                 "Successive double stops of one interval keep one shape; the arm moves, not the fingers.",
                 "change",
                 ChordRules::shapeChange)
+            .seeing(GripAspect.FINGERS)
             .where(transition -> !transition.acrossRest() && transition.held().isEmpty()),
         new NamedTransitionRule(
                 "broken-chord",
@@ -47,6 +49,7 @@ final class ChordRules {
                 "A leap from or to an open string stops it ringing; the next string has the note nearby.",
                 "leap",
                 ChordRules::leap)
+            .seeing(GripAspect.FINGERS)
             .where(
                 transition ->
                     !transition.acrossRest() && Math.abs(transition.rises()) == Transition.LEAP),

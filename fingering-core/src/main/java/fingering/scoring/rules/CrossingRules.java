@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.scoring.CostRule;
+import fingering.scoring.GripAspect;
 import fingering.scoring.HandMovement;
 import fingering.scoring.Transition;
 import fingering.tables.Instrument.HandKind;
@@ -23,6 +24,7 @@ final class CrossingRules {
                 "The bow moves to another string; this is easier from or to an open string.",
                 "half crossing",
                 CrossingRules::crossing)
+            .seeing(GripAspect.STRINGS)
             .where(HandMovement::bowed),
         new NamedTransitionRule(
                 "crossing-slurred",
@@ -31,6 +33,7 @@ final class CrossingRules {
                 "half crossing",
                 (transition, before, now) ->
                     transition.slurred() ? crossing(transition, before, now) : 0)
+            .seeing(GripAspect.STRINGS)
             .where(transition -> transition.slurred() && HandMovement.bowed(transition)),
         new NamedTransitionRule(
                 "crossing-quick",
@@ -38,6 +41,7 @@ final class CrossingRules {
                 "Bow and finger must reach the new string together within a short note.",
                 "crossing",
                 CrossingRules::quickCrossing)
+            .seeing(GripAspect.STRINGS)
             .where(transition -> transition.quick() && HandMovement.bowed(transition)),
         new NamedTransitionRule(
                 "skipped-string",
@@ -47,6 +51,7 @@ final class CrossingRules {
                 (transition, before, now) ->
                     Math.max(0L, HandMovement.stringsCrossed(transition, before, now) - 1)
                         * (transition.slurred() ? 2 : 1))
+            .seeing(GripAspect.STRINGS)
             .where(HandMovement::bowed),
         new NamedTransitionRule(
                 "crossing-against-line",
@@ -54,6 +59,7 @@ final class CrossingRules {
                 "The line rises but the bow goes to a lower string, or the other way round.",
                 "crossing",
                 CrossingRules::crossingAgainstLine)
+            .seeing(GripAspect.STRINGS)
             .where(transition -> transition.rises() != 0 && HandMovement.bowed(transition)),
         new NamedTransitionRule(
                 "open-string-descending",
@@ -61,6 +67,7 @@ final class CrossingRules {
                 "On the way down to a lower string the fourth finger prepares the hand; the open string is for the way up.",
                 "open string",
                 (transition, before, now) -> descendsFromOpen(transition, before, now) ? 1 : 0)
+            .seeing(GripAspect.STRINGS)
             .where(transition -> isStepDown(transition) && HandMovement.bowed(transition)),
         new NamedTransitionRule(
                 "same-finger-hop",
@@ -68,6 +75,7 @@ final class CrossingRules {
                 "One finger must hop to another string at once, or stop two strings, as for a fifth.",
                 "half hop",
                 CrossingRules::hop)
+            .seeing(GripAspect.FINGERS)
             .where(transition -> !transition.acrossRest()));
   }
 

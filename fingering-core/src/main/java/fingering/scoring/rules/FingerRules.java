@@ -5,6 +5,7 @@ import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.scoring.CostRule;
+import fingering.scoring.GripAspect;
 import fingering.scoring.HandMovement;
 import fingering.scoring.HeldNotes;
 import fingering.scoring.ShiftCondition;
@@ -72,6 +73,7 @@ final class FingerRules {
                 "A note that should keep sounding loses its string, or another finger has to take it over.",
                 "tenth of a note",
                 FingerRules::released)
+            .seeing(GripAspect.FINGERS)
             .where(transition -> !transition.held().isEmpty()),
         new NamedTransitionRule(
                 "repeated-note",
@@ -79,6 +81,7 @@ final class FingerRules {
                 "A repeated note sounds and feels the same only with the same finger on the same string.",
                 "note",
                 FingerRules::refingered)
+            .seeing(GripAspect.FINGERS)
             .where(Transition::repeated));
   }
 

@@ -1,6 +1,7 @@
 package fingering.scoring.rules;
 
 import fingering.fingerboard.Grip;
+import fingering.scoring.GripAspect;
 import fingering.scoring.ShiftCondition;
 import fingering.scoring.TimedTransitionRule;
 import fingering.scoring.Transition;
@@ -10,6 +11,7 @@ import java.util.function.Predicate;
 /**
  * A transition rule built from its description and a function that measures its amount.
  *
+ * @param aspect what the measure looks at in the grips
  * @param condition the hand movement without which nothing is charged
  * @param applies the transitions outside which nothing is charged
  */
@@ -19,12 +21,21 @@ record NamedTransitionRule(
     String explanation,
     String unit,
     Measure measure,
+    GripAspect aspect,
     ShiftCondition condition,
     Predicate<Transition> applies)
     implements TransitionRule {
 
   NamedTransitionRule(String id, String name, String explanation, String unit, Measure measure) {
-    this(id, name, explanation, unit, measure, ShiftCondition.ANY, transition -> true);
+    this(
+        id,
+        name,
+        explanation,
+        unit,
+        measure,
+        GripAspect.WHOLE,
+        ShiftCondition.ANY,
+        transition -> true);
   }
 
   /** Measures the amount for two successive grips. */
@@ -35,7 +46,7 @@ record NamedTransitionRule(
     long amount(Transition transition, Grip before, Grip now);
   }
 
-  /** A rule that charges for time that is missing for a shift. */
+  /** A rule that charges for time that is missing for a shift, by the places of the hand alone. */
   record Timed(
       String id, String name, String explanation, String unit, long unitMicros, Measure needed)
       implements TimedTransitionRule {
@@ -48,16 +59,26 @@ record NamedTransitionRule(
     public ShiftCondition condition() {
       return ShiftCondition.SHIFT;
     }
+
+    @Override
+    public GripAspect aspect() {
+      return GripAspect.HAND;
+    }
+  }
+
+  /** This rule, which looks only at one aspect of the grips. */
+  NamedTransitionRule seeing(GripAspect only) {
+    return new NamedTransitionRule(id, name, explanation, unit, measure, only, condition, applies);
   }
 
   /** This rule, limited to transitions with or without a shift. */
   NamedTransitionRule on(ShiftCondition only) {
-    return new NamedTransitionRule(id, name, explanation, unit, measure, only, applies);
+    return new NamedTransitionRule(id, name, explanation, unit, measure, aspect, only, applies);
   }
 
   /** This rule, limited to some transitions. */
   NamedTransitionRule where(Predicate<Transition> only) {
-    return new NamedTransitionRule(id, name, explanation, unit, measure, condition, only);
+    return new NamedTransitionRule(id, name, explanation, unit, measure, aspect, condition, only);
   }
 
   @Override

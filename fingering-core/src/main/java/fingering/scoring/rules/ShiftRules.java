@@ -6,6 +6,7 @@ import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.scoring.CostRule;
+import fingering.scoring.GripAspect;
 import fingering.scoring.HandMovement;
 import fingering.scoring.Pace;
 import fingering.scoring.ShiftCondition;
@@ -49,6 +50,7 @@ final class ShiftRules {
                 "The hand moves to another position; this is easier in a rest, from an open string, for a short distance, and on cello and bass.",
                 "tenth of a shift",
                 ShiftRules::shift)
+            .seeing(GripAspect.HAND)
             .on(ShiftCondition.SHIFT),
         new NamedTransitionRule(
                 "shift-distance",
@@ -56,6 +58,7 @@ final class ShiftRules {
                 "The further the hand travels, the harder it is to arrive in tune.",
                 "millimetre on a 328 mm string",
                 ShiftRules::distance)
+            .seeing(GripAspect.HAND)
             .on(ShiftCondition.SHIFT),
         new NamedTransitionRule.Timed(
             "shift-rushed",
@@ -71,6 +74,7 @@ final class ShiftRules {
                 "tenth of a shift",
                 (transition, before, now) ->
                     transition.pace().level() * shift(transition, before, now))
+            .seeing(GripAspect.HAND)
             .on(ShiftCondition.SHIFT)
             .where(transition -> transition.pace() != Pace.SLOW),
         new NamedTransitionRule(
@@ -79,6 +83,7 @@ final class ShiftRules {
                 "A shift within one bow is heard as a slide.",
                 "shift",
                 (transition, before, now) -> slurred(transition, before, now) ? 1 : 0)
+            .seeing(GripAspect.HAND)
             .on(ShiftCondition.SHIFT)
             .where(Transition::slurred),
         new NamedTransitionRule(
@@ -87,6 +92,7 @@ final class ShiftRules {
                 "No finger slides along to guide the hand, so it arrives less securely.",
                 "shift",
                 ShiftRules::changedFinger)
+            .seeing(GripAspect.FINGERS)
             .on(ShiftCondition.SHIFT),
         new NamedTransitionRule(
                 "shift-creeping",
@@ -94,6 +100,7 @@ final class ShiftRules {
                 "One finger shifts on to the next note and smears the line; another finger would speak clearly.",
                 "half shift",
                 ShiftRules::creeping)
+            .seeing(GripAspect.FINGERS)
             .on(ShiftCondition.SHIFT));
   }
 

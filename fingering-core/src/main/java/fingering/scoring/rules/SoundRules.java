@@ -6,6 +6,7 @@ import fingering.fingerboard.Frame;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.scoring.CostRule;
+import fingering.scoring.GripAspect;
 import fingering.scoring.HandMovement;
 import fingering.scoring.NoteContext;
 import fingering.scoring.ShiftCondition;
@@ -61,6 +62,7 @@ final class SoundRules {
                 "half crossing",
                 (transition, before, now) ->
                     crosses(transition, before, now) ? transition.singing() : 0)
+            .seeing(GripAspect.STRINGS)
             .where(transition -> transition.singing() > 0 && HandMovement.bowed(transition)),
         new NamedTransitionRule(
                 "crossing-on-step",
@@ -69,6 +71,7 @@ final class SoundRules {
                 "crossing",
                 (transition, before, now) ->
                     step(transition) && crosses(transition, before, now) ? 1 : 0)
+            .seeing(GripAspect.STRINGS)
             .where(transition -> step(transition) && HandMovement.bowed(transition)),
         new NamedTransitionRule(
                 "crossing-at-ornament",
@@ -77,6 +80,7 @@ final class SoundRules {
                 "crossing",
                 (transition, before, now) ->
                     transition.grace() && crosses(transition, before, now) ? 1 : 0)
+            .seeing(GripAspect.STRINGS)
             .where(transition -> transition.grace() && HandMovement.bowed(transition)),
         new NamedNoteRule(
             "open-top-string",
@@ -97,6 +101,7 @@ final class SoundRules {
                 "shift",
                 (transition, before, now) ->
                     transition.offBeat() && HandMovement.shifts(transition, before, now) ? 1 : 0)
+            .seeing(GripAspect.HAND)
             .on(ShiftCondition.SHIFT)
             .where(Transition::offBeat));
   }

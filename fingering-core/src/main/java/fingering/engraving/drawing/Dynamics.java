@@ -22,7 +22,7 @@ import java.util.Optional;
  */
 final class Dynamics {
   private static final double WORDS = 1.8;
-  private static final double GAP = 0.45;
+  private static final double GAP = 0.55;
   private static final double OPENING = 0.6;
   private static final double SHORTEST = 1.2;
 

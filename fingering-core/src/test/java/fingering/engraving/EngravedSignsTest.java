@@ -34,6 +34,22 @@ class EngravedSignsTest {
     return boxes.stream().mapToDouble(Box::bottom).max().orElseThrow();
   }
 
+  @Test
+  void theStaffIsBehindTheHeads() {
+    String picture = draw("B4|]", 100).get(0).svg();
+
+    assertThat(picture.indexOf("class=\"staff\"")).isBetween(0, picture.indexOf("<use"));
+  }
+
+  @Test
+  void aDotUnderASlurStandsInASpaceOfTheStaff() {
+    List<Box> dots = boxes(draw("(.B .c) z2|]", 100).get(0), Kind.ARTICULATION);
+
+    // B is on the middle line and c in the space above; dots stand in the next free spaces.
+    assertThat((dots.get(0).top() + dots.get(0).bottom()) / 2).isCloseTo(0.5, within(0.05));
+    assertThat((dots.get(1).top() + dots.get(1).bottom()) / 2).isCloseTo(0.5, within(0.05));
+  }
+
   /** The head of B is on the middle line; the top line is above the start of its slur. */
   @Test
   void aSlurBeginsAtAHeadWithinTheStaff() {

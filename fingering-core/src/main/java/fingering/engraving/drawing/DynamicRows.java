@@ -10,10 +10,10 @@ import java.util.List;
  */
 final class DynamicRows {
   /** Things nearer to each other than this share a baseline, in staff spaces. */
-  private static final double TOGETHER = 8;
+  private static final double TOGETHER = 12;
 
   /** Groups whose baselines differ by less share the lower one. */
-  private static final double LEVEL = 1.6;
+  private static final double LEVEL = 2.2;
 
   private record Span(double left, double right, double baseline) {}
 

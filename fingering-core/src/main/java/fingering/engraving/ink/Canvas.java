@@ -21,9 +21,14 @@ public final class Canvas {
   /** Units of the picture in a staff space. */
   public static final double UNIT = 10;
 
+  private static final String STAFF = "staff";
+
   /** Lines of one thickness each, which are strokes; others are filled. */
   private static final ImmutableMap<Kind, String> STROKED =
-      ImmutableMap.of(Kind.STAFF, "staff", Kind.STEM, "stem", Kind.LEDGER, "ledger");
+      ImmutableMap.of(Kind.STAFF, STAFF, Kind.STEM, "stem", Kind.LEDGER, "ledger");
+
+  /** The lines of the staff, which lie behind everything. */
+  private final Svg behind = new Svg();
 
   private final Svg svg = new Svg();
 
@@ -74,7 +79,7 @@ public final class Canvas {
   /** The elements of the picture. */
   public String svg() {
     flush();
-    return svg.toString();
+    return behind + svg.toString();
   }
 
   /** Records a thing that is drawn, without drawing it. */
@@ -148,7 +153,8 @@ public final class Canvas {
 
   /** Draws all paths of a style as one: long music has thousands. */
   private void flush() {
-    paths.forEach((style, commands) -> svg.path(style, commands.toString()));
+    paths.forEach(
+        (style, commands) -> (style.equals(STAFF) ? behind : svg).path(style, commands.toString()));
     paths.clear();
   }
 

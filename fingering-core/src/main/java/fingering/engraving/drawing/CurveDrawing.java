@@ -34,6 +34,9 @@ final class CurveDrawing {
   /** The steepest line between the ends of a slur: staff spaces for each space to the right. */
   private static final double STEEPEST = 1.2;
 
+  /** How often the ends of a slur are moved at most. */
+  private static final int ROUNDS = 4;
+
   /** What a space of height costs, compared with an end a space away from its note. */
   private static final double BEND_COST = 0.7;
 
@@ -268,7 +271,28 @@ final class CurveDrawing {
         break;
       }
     }
-    return best;
+    return settled(best, above);
+  }
+
+  /** A leaning curve changes when its ends move, so that they may have to move once more. */
+  private Curve settled(Curve curve, boolean above) {
+    double side = above ? -1 : 1;
+    Curve now = curve;
+    for (int i = 0; i < ROUNDS; i++) {
+      double[] lift = lift(now, above);
+      if (lift[0] + lift[1] < 0.02) {
+        break;
+      }
+      now =
+          new Curve(
+              now.x0(),
+              now.y0() + side * lift[0],
+              now.x1(),
+              now.y1() + side * lift[1],
+              now.bend(),
+              now.reach());
+    }
+    return now;
   }
 
   /** How far the left and the right end must move out so that a curve passes everything. */

@@ -172,8 +172,13 @@ final class TextDrawing {
   private void line(List<PrintedText> texts, boolean ofTempo) {
     double time = texts.get(0).start().doubleValue();
     canvas.at(time);
-    // The words of a tempo stand before its number.
-    texts.sort(Comparator.comparing(text -> text.kind() == PrintedText.Kind.TEMPO));
+    // The words of a tempo stand before its number, if that is a direction of its own.
+    Set<Integer> worded =
+        texts.stream()
+            .filter(text -> text.kind() != PrintedText.Kind.TEMPO)
+            .map(PrintedText::direction)
+            .collect(Collectors.toSet());
+    texts.sort(Comparator.comparing(text -> !worded.contains(text.direction())));
     List<Object> pieces = new ArrayList<>();
     double width = 0;
     for (PrintedText text : texts) {

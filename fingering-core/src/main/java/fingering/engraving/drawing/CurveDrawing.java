@@ -1,8 +1,11 @@
 package fingering.engraving.drawing;
 
+import com.google.common.collect.ImmutableSet;
 import fingering.engraving.drawing.Frame.Spot;
+import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.EngravingDefaults;
 import fingering.engraving.ink.Canvas;
+import fingering.engraving.ink.Ink;
 import fingering.engraving.ink.Kind;
 import fingering.engraving.ink.Skyline;
 import fingering.engraving.notes.Chord;
@@ -28,8 +31,19 @@ final class CurveDrawing {
 
   private static final double STEP = 0.25;
 
+  /** The steepest line between the ends of a slur: staff spaces for each space to the right. */
+  private static final double STEEPEST = 1.2;
+
+  /** How often the ends of a slur are moved at most. */
+  private static final int ROUNDS = 4;
+
   /** What a space of height costs, compared with an end a space away from its note. */
   private static final double BEND_COST = 0.7;
+
+  /** What a small slur must not touch. */
+  private static final ImmutableSet<Kind> PASSED =
+      ImmutableSet.of(
+          Kind.HEAD, Kind.ACCIDENTAL, Kind.BEAM, Kind.REST, Kind.ARTICULATION, Kind.TUPLET);
 
   private final Canvas canvas;
   private final Frame frame;
@@ -122,6 +136,9 @@ final class CurveDrawing {
     }
     boolean above =
         slur.side() == Side.AUTO ? above(from, to, begin, end) : slur.side() == Side.ABOVE;
+    if (!above && from.isPresent() && to.isPresent() && graceSlur(from.get(), to.get())) {
+      return;
+    }
     double x0 = from.map(spot -> end(spot, above)).orElse(frame.left() + 0.2);
     double x1 = to.map(spot -> end(spot, above)).orElse(frame.right() - 0.2);
     if (from.isPresent() && to.isPresent() && x1 - x0 < 0.8) {
@@ -129,8 +146,8 @@ final class CurveDrawing {
       x1 += 0.4;
     }
     double side = above ? -1 : 1;
-    double y0 = edge(x0 - 0.25, x0 + 0.25, above) + side * CLEAR;
-    double y1 = edge(x1 - 0.25, x1 + 0.25, above) + side * CLEAR;
+    double y0 = edge(x0 - 0.25, x0 + 0.25, above, from.isPresent()) + side * CLEAR;
+    double y1 = edge(x1 - 0.25, x1 + 0.25, above, to.isPresent()) + side * CLEAR;
     // An open end is level with the other one, so that it reads as going on.
     if (from.isEmpty()) {
       y0 = outer(y0, y1 + side * 0.8, above);
@@ -138,8 +155,57 @@ final class CurveDrawing {
     if (to.isEmpty()) {
       y1 = outer(y1, y0 + side * 0.8, above);
     }
+    // Between a low and a high note the inner end moves out, so that the slur is no stroke.
+    double steepest = STEEPEST * (x1 - x0);
+    if (Math.abs(y1 - y0) > steepest) {
+      double far = outer(y0, y1, above) - side * steepest;
+      y0 = outer(y0, far, above);
+      y1 = outer(y1, far, above);
+    }
     fitted(x0, y0, x1, y1, above)
         .draw(canvas, Kind.SLUR, EngravingDefaults.SLUR_MIDDLE - EngravingDefaults.SLUR_END);
+  }
+
+  /** A small slur from a grace note to its note hangs at the heads, if nothing is in its way. */
+  private boolean graceSlur(Spot from, Spot to) {
+    boolean small = from.chord().grace() && !to.chord().grace() && !to.note().rest();
+    if (!small || to.columnX() < from.columnX()) {
+      return false;
+    }
+    double x0 = from.middle();
+    double x1 = to.chord().up() ? to.middle() : to.left() - 0.1;
+    double y0 = from.chord().bottom() + 0.6;
+    double y1 = to.chord().bottom() + (to.chord().up() ? 0.75 : 0.4);
+    for (double bend = 0.8; bend < 2.5; bend += STEP) {
+      Curve curve = new Curve(x0, y0, x1, y1, -bend, SLUR_REACH);
+      if (clear(curve)) {
+        curve.draw(
+            canvas, Kind.SLUR, (EngravingDefaults.SLUR_MIDDLE - EngravingDefaults.SLUR_END) * 0.8);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a curve below passes no head, accidental, beam or sign. */
+  private boolean clear(Curve curve) {
+    List<Box> boxes =
+        canvas.inks().stream()
+            .filter(ink -> PASSED.contains(ink.kind()))
+            .map(Ink::box)
+            .filter(box -> box.right() > curve.x0() - 0.1 && box.left() < curve.x1() + 0.1)
+            .toList();
+    for (double t = 0; t <= 1; t += 0.05) {
+      double x = curve.x(t);
+      double y = curve.y(t);
+      for (Box box : boxes) {
+        if (box.left() - 0.1 < x && x < box.right() + 0.1
+            && box.top() - 0.1 < y && y < box.bottom() + 0.15) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   private static double outer(double a, double b, boolean above) {
@@ -175,8 +241,9 @@ final class CurveDrawing {
     return false;
   }
 
-  private double edge(double left, double right, boolean above) {
-    Skyline skyline = canvas.skyline();
+  /** How far notes reach; where a slur goes on in another system, also how far the staff does. */
+  private double edge(double left, double right, boolean above, boolean atNote) {
+    Skyline skyline = atNote ? canvas.notes() : canvas.skyline();
     return above ? skyline.top(left, right) : skyline.bottom(left, right);
   }
 
@@ -187,7 +254,7 @@ final class CurveDrawing {
   private Curve fitted(double x0, double y0, double x1, double y1, boolean above) {
     double side = above ? -1 : 1;
     double length = x1 - x0;
-    double least = Math.min(2.2, 0.7 + 0.09 * length);
+    double least = Math.min(2.6, 0.7 + 0.09 * length);
     double most = Math.max(least, Math.min(5, 0.25 * length + 0.8));
     Curve best = new Curve(x0, y0, x1, y1, -side * most, SLUR_REACH);
     double lowest = Double.POSITIVE_INFINITY;
@@ -204,12 +271,34 @@ final class CurveDrawing {
         break;
       }
     }
-    return best;
+    return settled(best, above);
+  }
+
+  /** A leaning curve changes when its ends move, so that they may have to move once more. */
+  private Curve settled(Curve curve, boolean above) {
+    double side = above ? -1 : 1;
+    Curve now = curve;
+    for (int i = 0; i < ROUNDS; i++) {
+      double[] lift = lift(now, above);
+      if (lift[0] + lift[1] < 0.02) {
+        break;
+      }
+      now =
+          new Curve(
+              now.x0(),
+              now.y0() + side * lift[0],
+              now.x1(),
+              now.y1() + side * lift[1],
+              now.bend(),
+              now.reach());
+    }
+    return now;
   }
 
   /** How far the left and the right end must move out so that a curve passes everything. */
   private double[] lift(Curve curve, boolean above) {
-    int samples = Math.max(12, (int) ((curve.x1() - curve.x0()) * 2));
+    double size = curve.x1() - curve.x0() + Math.abs(curve.y1() - curve.y0());
+    int samples = Math.max(16, (int) (size * 2.5));
     double left = 0;
     double right = 0;
     for (int half = 0; half < 2; half++) {
@@ -223,7 +312,7 @@ final class CurveDrawing {
         // Next to its ends a slur may come nearer to the notes that it starts and ends at.
         double near = Math.min(1, Math.min(share, 1 - share) * (curve.x1() - curve.x0()) / 1.2);
         double white = 0.12 + near * (CLEAR - 0.12);
-        double edge = edge(x - 0.12, x + 0.12, above);
+        double edge = edge(x - 0.18, x + 0.18, above, true);
         double missing = above ? curve.y(t) - (edge - white) : edge + white - curve.y(t);
         missing -= left * (1 - share) + right * share;
         if (missing > 0) {

@@ -139,18 +139,13 @@ final class SignDrawing {
     double side = above ? -1 : 1;
     double middle = (shape.top() + shape.bottom()) / 2;
     if (atHeads) {
+      int out = above ? 1 : -1;
       int step = above ? chord.highest() + 2 : chord.lowest() - 2;
-      if (step >= 0 && step <= 8) {
-        int free = Math.floorMod(step, 2) == 0 ? step + (above ? 1 : -1) : step;
-        double y = Chord.y(free);
-        double reach = shape.height() / 2 + 0.1;
-        boolean clear =
-            above
-                ? canvas.skyline().top(x - 0.2, x + 0.2) >= Math.min(0, y + reach)
-                : canvas.skyline().bottom(x - 0.2, x + 0.2) <= Math.max(4, y - reach);
-        boolean again = taken(x, y);
-        if (clear && !again && free >= 0 && free <= 8) {
-          canvas.glyph(Kind.ARTICULATION, glyph, left, y - middle);
+      step += Math.floorMod(step, 2) == 0 ? out : 0;
+      for (; step >= 0 && step <= 8; step += 2 * out) {
+        Box box = new Box(x - shape.width() / 2, Chord.y(step) - 0.3, x + shape.width() / 2, Chord.y(step) + 0.3);
+        if (clear(box, above)) {
+          canvas.glyph(Kind.ARTICULATION, glyph, left, Chord.y(step) - middle);
           return;
         }
       }
@@ -161,16 +156,11 @@ final class SignDrawing {
         Kind.ARTICULATION, glyph, left, edge + side * GAP - (above ? shape.bottom() : shape.top()));
   }
 
-  /** Whether another articulation is there already. */
-  private boolean taken(double x, double y) {
-    return canvas.inks().stream()
-        .filter(ink -> ink.kind() == Kind.ARTICULATION)
-        .anyMatch(
-            ink ->
-                ink.box().left() <= x
-                    && ink.box().right() >= x
-                    && ink.box().top() - 0.2 <= y
-                    && ink.box().bottom() + 0.2 >= y);
+  /** Whether nothing but lines of the staff is at a place, or beyond it. */
+  private boolean clear(Box box, boolean above) {
+    return above
+        ? canvas.notes().top(box.left(), box.right()) >= box.bottom()
+        : canvas.notes().bottom(box.left(), box.right()) <= box.top();
   }
 
   private double edge(double left, double right, boolean above) {

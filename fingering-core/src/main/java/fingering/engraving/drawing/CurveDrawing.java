@@ -199,8 +199,10 @@ final class CurveDrawing {
       double x = curve.x(t);
       double y = curve.y(t);
       for (Box box : boxes) {
-        if (box.left() - 0.1 < x && x < box.right() + 0.1
-            && box.top() - 0.1 < y && y < box.bottom() + 0.15) {
+        if (box.left() - 0.1 < x
+            && x < box.right() + 0.1
+            && box.top() - 0.1 < y
+            && y < box.bottom() + 0.15) {
           return false;
         }
       }

@@ -143,7 +143,12 @@ final class SignDrawing {
       int step = above ? chord.highest() + 2 : chord.lowest() - 2;
       step += Math.floorMod(step, 2) == 0 ? out : 0;
       for (; step >= 0 && step <= 8; step += 2 * out) {
-        Box box = new Box(x - shape.width() / 2, Chord.y(step) - 0.3, x + shape.width() / 2, Chord.y(step) + 0.3);
+        Box box =
+            new Box(
+                x - shape.width() / 2,
+                Chord.y(step) - 0.3,
+                x + shape.width() / 2,
+                Chord.y(step) + 0.3);
         if (clear(box, above)) {
           canvas.glyph(Kind.ARTICULATION, glyph, left, Chord.y(step) - middle);
           return;

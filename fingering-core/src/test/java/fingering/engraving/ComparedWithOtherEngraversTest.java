@@ -65,7 +65,8 @@ class ComparedWithOtherEngraversTest {
     systems.forEach(system -> used.addAll(system.glyphs()));
     page.append("<svg width=\"0\" height=\"0\"><defs>");
     for (Glyph glyph : used) {
-      page.append("<path id=\"%s\" transform=\"scale(10)\" d=\"%s\"/>".formatted(glyph.id(), glyph.path()));
+      page.append(
+          "<path id=\"%s\" transform=\"scale(10)\" d=\"%s\"/>".formatted(glyph.id(), glyph.path()));
     }
     page.append("</defs></svg>");
     for (EngravedSystem system : systems) {
@@ -86,7 +87,8 @@ class ComparedWithOtherEngraversTest {
   /** Whether the other program drew it. */
   private static boolean other(Path score, Path picture) throws IOException, InterruptedException {
     ProcessBuilder program =
-        new ProcessBuilder("mscore3", "-r", "160", "-T", "20", "-o", picture.toString(), score.toString())
+        new ProcessBuilder(
+                "mscore3", "-r", "160", "-T", "20", "-o", picture.toString(), score.toString())
             .redirectErrorStream(true)
             .redirectOutput(ProcessBuilder.Redirect.DISCARD);
     program.environment().put("QT_QPA_PLATFORM", "offscreen");

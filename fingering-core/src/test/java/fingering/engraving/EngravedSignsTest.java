@@ -125,7 +125,8 @@ class EngravedSignsTest {
   @Test
   void wordsOfNeighbouringMeasuresAreOneRow() {
     List<Box> words =
-        boxes(draw("\"^con sordino\"C4|\"^senza sordino\"D4|\"^pizz.\"E4|]", 100).get(0), Kind.WORDS);
+        boxes(
+            draw("\"^con sordino\"C4|\"^senza sordino\"D4|\"^pizz.\"E4|]", 100).get(0), Kind.WORDS);
 
     assertThat(words).hasSize(3);
     assertThat(words).allMatch(box -> Math.abs(box.top() - words.get(0).top()) < 0.01);
@@ -133,10 +134,14 @@ class EngravedSignsTest {
 
   @Test
   void wordsAreNearerToTheirNoteThanTheTempo() {
-    EngravedSystem line = Engraved.tune("X:1\nM:2/4\nL:1/4\nQ:\"Allegro\" 1/4=100\nK:C\n\"^pizz.\"C D|]").draw(80).get(0);
+    EngravedSystem line =
+        Engraved.tune("X:1\nM:2/4\nL:1/4\nQ:\"Allegro\" 1/4=100\nK:C\n\"^pizz.\"C D|]")
+            .draw(80)
+            .get(0);
 
     assertThat(top(boxes(line, Kind.WORDS))).isGreaterThan(bottom(boxes(line, Kind.TEMPO)) - 0.7);
-    assertThat(boxes(line, Kind.WORDS).get(0).left()).isCloseTo(boxes(line, Kind.HEAD).get(0).left(), within(0.5));
+    assertThat(boxes(line, Kind.WORDS).get(0).left())
+        .isCloseTo(boxes(line, Kind.HEAD).get(0).left(), within(0.5));
   }
 
   @Test

@@ -11,6 +11,7 @@ import fingering.cli.option.CheckOutput;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.DetailOptions;
 import fingering.cli.option.HandOptions;
+import fingering.cli.option.HandoutOutput;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.LimitOptions;
 import fingering.cli.option.OutputFile;
@@ -66,6 +67,7 @@ public final class CommandHelp extends Help {
           .put(ChartOutput.class, OUTPUT)
           .put(CheckOutput.class, OUTPUT)
           .put(PracticeOutput.class, OUTPUT)
+          .put(HandoutOutput.class, OUTPUT)
           .buildOrThrow();
 
   /** The fewest options that are printed in sections. */

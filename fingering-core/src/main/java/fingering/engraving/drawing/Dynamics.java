@@ -177,8 +177,7 @@ final class Dynamics {
         continue;
       }
       boolean dynamic = text.kind() == PrintedText.Kind.DYNAMIC;
-      Optional<GlyphRow> letters =
-          dynamic ? GlyphRow.dynamic(text.text()) : Optional.empty();
+      Optional<GlyphRow> letters = dynamic ? GlyphRow.dynamic(text.text()) : Optional.empty();
       double width =
           letters
               .map(row -> row.box().width())

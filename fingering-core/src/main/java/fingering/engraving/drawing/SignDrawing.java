@@ -91,8 +91,7 @@ final class SignDrawing {
     double right = Math.max(left + shape.width(), end.orElse(0));
     double baseline = edge(left - 0.1, right + 0.1, true) - GAP;
     Box trill =
-        canvas.glyph(
-            Kind.ORNAMENT, Glyph.TRILL, left - shape.left(), baseline - shape.bottom());
+        canvas.glyph(Kind.ORNAMENT, Glyph.TRILL, left - shape.left(), baseline - shape.bottom());
     double y = (trill.top() + trill.bottom()) / 2;
     for (double x = trill.right() + 0.2; x + Glyph.WAVE.width() <= end.orElse(0); x += 1) {
       canvas.glyph(Kind.ORNAMENT, Glyph.WAVE, x, y);
@@ -155,8 +154,14 @@ final class SignDrawing {
       int out = above ? 1 : -1;
       int step = above ? chord.highest() + 2 : chord.lowest() - 2;
       step += Math.floorMod(step, 2) == 0 ? out : 0;
+      double half = Math.max(0.3, shape.height() / 2 + 0.1);
       for (; step >= 0 && step <= 8; step += 2 * out) {
-        Box box = new Box(x - shape.width() / 2, Chord.y(step) - 0.3, x + shape.width() / 2, Chord.y(step) + 0.3);
+        Box box =
+            new Box(
+                x - shape.width() / 2,
+                Chord.y(step) - half,
+                x + shape.width() / 2,
+                Chord.y(step) + half);
         if (clear(box, above)) {
           canvas.glyph(Kind.ARTICULATION, glyph, left, Chord.y(step) - middle);
           return;

@@ -4,8 +4,8 @@ import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
-import fingering.engraving.spacing.MeasureShape;
 import fingering.engraving.notes.TextSides;
+import fingering.engraving.spacing.MeasureShape;
 import fingering.music.print.PrintedPart;
 import fingering.music.print.PrintedPart.Ending;
 import fingering.music.print.PrintedText;
@@ -132,8 +132,8 @@ final class TextDrawing {
   }
 
   /**
-   * Words and tempo marks above the staff; those at one place are one line. Words such as <i>pizz.</i>
-   * are nearer to their notes than a tempo.
+   * Words and tempo marks above the staff; those at one place are one line. Words such as
+   * <i>pizz.</i> are nearer to their notes than a tempo.
    */
   void words() {
     lines(false);

@@ -118,7 +118,8 @@ public final class Canvas {
   }
 
   /** Draws a line of some thickness, horizontal or vertical. */
-  public void bar(Kind kind, String style, double x1, double y1, double x2, double y2, double thick) {
+  public void bar(
+      Kind kind, String style, double x1, double y1, double x2, double y2, double thick) {
     boolean level = y1 == y2;
     double dx = level ? 0 : thick / 2;
     double dy = level ? thick / 2 : 0;

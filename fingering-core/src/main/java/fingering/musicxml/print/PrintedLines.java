@@ -48,7 +48,9 @@ final class PrintedLines {
     private final List<Line<T>> closed = new ArrayList<>();
     private final Map<Integer, Start<T>> open = new HashMap<>();
 
-    /** Ends without a start: where the start is in a later voice, its end comes first in the file. */
+    /**
+     * Ends without a start: where the start is in a later voice, its end comes first in the file.
+     */
     private final Map<Integer, Position> early = new HashMap<>();
 
     // The next line with the same number ends one that has no end.

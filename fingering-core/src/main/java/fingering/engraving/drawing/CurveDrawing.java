@@ -1,6 +1,7 @@
 package fingering.engraving.drawing;
 
 import com.google.common.collect.ImmutableSet;
+import com.google.common.primitives.ImmutableDoubleArray;
 import fingering.engraving.drawing.Frame.Spot;
 import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.EngravingDefaults;
@@ -26,10 +27,23 @@ final class CurveDrawing {
   private static final double TIE_REACH = 0.28;
   private static final double SLUR_REACH = 0.3;
 
+  /** Slurs with a high note next to one end are squarer: a smaller reach. */
+  private static final ImmutableDoubleArray REACHES =
+      ImmutableDoubleArray.of(SLUR_REACH, 0.2, 0.12);
+
+  /** What a reach smaller by 1 costs. */
+  private static final double SQUARE_COST = 5;
+
+  /** A slur that costs no more needs no other reach. */
+  private static final double EASY = 1.2;
+
   /** White between a slur and what it passes. */
   private static final double CLEAR = 0.4;
 
   private static final double STEP = 0.25;
+
+  /** The length of a tie that leads to no note. */
+  private static final double LOOSE = 2.5;
 
   /** The steepest line between the ends of a slur: staff spaces for each space to the right. */
   private static final double STEEPEST = 1.2;
@@ -86,7 +100,7 @@ final class CurveDrawing {
     double y = known.y() + side * 0.62;
     boolean atStem = known.chord().stemmed() && known.chord().up() == above;
     double x0 = from.map(spot -> spot.right() + (atStem ? 0.1 : -0.15)).orElse(frame.left() + 0.1);
-    double x1 = to.map(spot -> spot.left() + 0.15).orElse(frame.right() - 0.2);
+    double x1 = to.map(spot -> spot.left() + 0.15).orElseGet(() -> open(known));
     if (from.isPresent() && from.get().note().value().dots() > 0) {
       x0 = from.get().columnX() + from.get().column().right() + 0.05;
     }
@@ -98,6 +112,12 @@ final class CurveDrawing {
     double bend = -side * Math.min(1.1, 0.45 + 0.05 * (x1 - x0));
     new Curve(x0, y, x1, y, bend, TIE_REACH)
         .draw(canvas, Kind.TIE, EngravingDefaults.TIE_MIDDLE - EngravingDefaults.TIE_END);
+  }
+
+  /** The end of a tie to the next system; a tie that leads to no note is short. */
+  private double open(Spot spot) {
+    boolean last = spot.time() + spot.note().length().doubleValue() >= frame.to() - 1e-6;
+    return last ? frame.right() - 0.2 : Math.min(frame.right() - 0.2, spot.right() + LOOSE);
   }
 
   /** Above for the upper notes of a chord, else on the side away from the stem. */
@@ -173,9 +193,9 @@ final class CurveDrawing {
       return false;
     }
     double x0 = from.middle();
-    double x1 = to.chord().up() ? to.middle() : to.left() - 0.1;
+    double x1 = to.chord().up() ? to.middle() : to.left() - 0.2;
     double y0 = from.chord().bottom() + 0.6;
-    double y1 = to.chord().bottom() + (to.chord().up() ? 0.75 : 0.4);
+    double y1 = to.chord().bottom() + (to.chord().up() ? 0.75 : 0.3);
     for (double bend = 0.8; bend < 2.5; bend += STEP) {
       Curve curve = new Curve(x0, y0, x1, y1, -bend, SLUR_REACH);
       if (clear(curve)) {
@@ -195,14 +215,14 @@ final class CurveDrawing {
             .map(Ink::box)
             .filter(box -> box.right() > curve.x0() - 0.1 && box.left() < curve.x1() + 0.1)
             .toList();
-    for (double t = 0; t <= 1; t += 0.05) {
+    for (double t = 0; t <= 1; t += 0.02) {
       double x = curve.x(t);
       double y = curve.y(t);
       for (Box box : boxes) {
-        if (box.left() - 0.1 < x
-            && x < box.right() + 0.1
-            && box.top() - 0.1 < y
-            && y < box.bottom() + 0.15) {
+        if (box.left() - 0.15 < x
+            && x < box.right() + 0.15
+            && box.top() - 0.15 < y
+            && y < box.bottom() + 0.2) {
           return false;
         }
       }
@@ -260,20 +280,33 @@ final class CurveDrawing {
     double most = Math.max(least, Math.min(5, 0.25 * length + 0.8));
     Curve best = new Curve(x0, y0, x1, y1, -side * most, SLUR_REACH);
     double lowest = Double.POSITIVE_INFINITY;
-    for (double bend = least; bend <= most + 1e-9; bend += STEP) {
-      Curve curve = new Curve(x0, y0, x1, y1, -side * bend, SLUR_REACH);
-      double[] lift = lift(curve, above);
-      double cost = (bend - least) * BEND_COST + lift[0] + lift[1];
-      if (cost < lowest - 1e-9) {
-        lowest = cost;
-        best =
-            new Curve(x0, y0 + side * lift[0], x1, y1 + side * lift[1], -side * bend, SLUR_REACH);
+    for (double reach : REACHES.toArray()) {
+      for (double bend = least; bend <= most + 1e-9; bend += STEP) {
+        Curve curve = new Curve(x0, y0, x1, y1, -side * bend, reach);
+        double[] lift = lift(curve, above);
+        double cost =
+            (bend - least) * BEND_COST
+                + far(lift[0])
+                + far(lift[1])
+                + (SLUR_REACH - reach) * SQUARE_COST;
+        if (cost < lowest - 1e-9) {
+          lowest = cost;
+          best = new Curve(x0, y0 + side * lift[0], x1, y1 + side * lift[1], -side * bend, reach);
+        }
+        if (lift[0] + lift[1] == 0) {
+          break;
+        }
       }
-      if (lift[0] + lift[1] == 0) {
+      if (lowest < EASY) {
         break;
       }
     }
     return settled(best, above);
+  }
+
+  /** What it costs that an end is away from its note. */
+  private static double far(double lift) {
+    return lift + 0.15 * lift * lift;
   }
 
   /** A leaning curve changes when its ends move, so that they may have to move once more. */

@@ -68,12 +68,12 @@ public record Engraver(
     Times times = new Times(notes);
     ImmutableList.Builder<EngravedSystem> systems = ImmutableList.builder();
     for (SystemShape shape : SystemBreaks.of(shapes, width)) {
-      systems.add(system(new SystemDrawing(shape, part, times, above, below, circles)));
+      systems.add(engraved(new SystemDrawing(shape, part, times, above, below, circles)));
     }
     return systems.build();
   }
 
-  private static EngravedSystem system(SystemDrawing drawing) {
+  private static EngravedSystem engraved(SystemDrawing drawing) {
     SystemShape shape = drawing.shape();
     MeasureShape last = shape.measures().get(shape.measures().size() - 1);
     return new EngravedSystem(

@@ -185,7 +185,7 @@ final class Dynamics {
       double head = frame.x(text.start().doubleValue());
       double left = dynamic ? head + 0.6 - Math.min(width, 2.4) / 2 : head;
       left = Math.max(free, left);
-      left = Math.min(left, Math.max(free, frame.system().width() - width));
+      left = Math.min(left, Math.max(free, frame.shape().width() - width));
       items.add(
           new Item(
               left, width, text.text(), letters, text.start().doubleValue(), text.direction()));
@@ -223,7 +223,7 @@ final class Dynamics {
       if (lower) {
         left = begin < from - 1e-9 ? frame.left() + 0.3 : frame.x(begin);
         right = end >= to - 1e-9 ? frame.right() - 0.6 : frame.x(end) - 0.4;
-        right = Math.min(Math.max(right, left + SHORTEST), frame.system().width());
+        right = Math.min(Math.max(right, left + SHORTEST), frame.shape().width());
       }
       double share0 = begin < from - 1e-9 ? 0.35 : 0;
       double share1 = end > to + 1e-9 ? 0.65 : 1;

@@ -182,7 +182,7 @@ final class FingerDrawing {
     double left = first.columnX() - 0.3;
     double width = TextWidth.boldSerif(position, LABEL);
     double right = Math.max(last.columnX() + 1.5, left + width + 0.4);
-    right = Math.min(right, frame.system().width());
+    right = Math.min(right, frame.shape().width());
     double height = LABEL * 0.72;
     double edge =
         above

@@ -76,7 +76,7 @@ final class Frame {
     }
   }
 
-  SystemShape system() {
+  SystemShape shape() {
     return system;
   }
 

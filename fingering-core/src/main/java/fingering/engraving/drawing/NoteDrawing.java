@@ -47,7 +47,7 @@ final class NoteDrawing {
   }
 
   void draw() {
-    List<MeasureShape> measures = frame.system().measures();
+    List<MeasureShape> measures = frame.shape().measures();
     List<BeamGroup> beams = new ArrayList<>();
     for (MeasureShape measure : measures) {
       for (BeamGroup beam : measure.notes().beams()) {
@@ -65,7 +65,7 @@ final class NoteDrawing {
         .forEach(beamBoxes::add);
     for (int m = 0; m < measures.size(); m++) {
       MeasureShape measure = measures.get(m);
-      Places places = frame.system().places().get(m);
+      Places places = frame.shape().places().get(m);
       if (measure.rests() > 1) {
         longRest(measure, places);
       }

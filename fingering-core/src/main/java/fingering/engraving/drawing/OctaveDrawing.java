@@ -57,7 +57,7 @@ final class OctaveDrawing {
     String text = starts ? name : "(" + name + ")";
     double width = TextWidth.italic(text, SIZE);
     double height = SIZE * 0.7;
-    double to = Math.min(Math.max(right, left + width + 0.2), frame.system().width() - 0.1);
+    double to = Math.min(Math.max(right, left + width + 0.2), frame.shape().width() - 0.1);
     double outer =
         above
             ? canvas.skyline().top(left, to) - GAP - height

@@ -109,11 +109,11 @@ final class SignDrawing {
         }
       }
     }
-    for (int i = 0; i < frame.system().measures().size(); i++) {
-      MeasureShape measure = frame.system().measures().get(i);
+    for (int i = 0; i < frame.shape().measures().size(); i++) {
+      MeasureShape measure = frame.shape().measures().get(i);
       if (measure.closes() && measure.notes().printed().fermataAtEnd()) {
-        double x = frame.system().places().get(i).bar() - 0.1;
-        double most = frame.system().width() - Glyph.FERMATA_ABOVE.width() / 2;
+        double x = frame.shape().places().get(i).bar() - 0.1;
+        double most = frame.shape().width() - Glyph.FERMATA_ABOVE.width() / 2;
         outside(Glyph.FERMATA_ABOVE, Math.min(x, most), true, Kind.ORNAMENT);
       }
     }

@@ -38,7 +38,7 @@ final class TextDrawing {
 
   /** The number of the first measure, above the clef. */
   void number() {
-    MeasureShape first = frame.system().measures().get(0);
+    MeasureShape first = frame.shape().measures().get(0);
     String number = first.notes().measure().number();
     if (!first.opens()
         || !first.notes().printed().numbered()
@@ -58,17 +58,17 @@ final class TextDrawing {
       double right = 0;
       boolean starts = false;
       boolean ends = false;
-      for (int i = 0; i < frame.system().measures().size(); i++) {
-        MeasureShape measure = frame.system().measures().get(i);
+      for (int i = 0; i < frame.shape().measures().size(); i++) {
+        MeasureShape measure = frame.shape().measures().get(i);
         int index = measure.notes().measure().index();
         if (index < ending.first() || index > ending.last()) {
           continue;
         }
         if (left.isEmpty()) {
-          left = Optional.of(frame.system().places().get(i).left() + 0.2);
+          left = Optional.of(frame.shape().places().get(i).left() + 0.2);
           starts = index == ending.first() && measure.opens();
         }
-        right = frame.system().places().get(i).bar() - 0.3;
+        right = frame.shape().places().get(i).bar() - 0.3;
         ends = index == ending.last() && measure.closes();
       }
       if (left.isPresent()) {
@@ -103,12 +103,12 @@ final class TextDrawing {
       double time = text.start().doubleValue();
       int m = frame.measure(time);
       boolean atStart =
-          Math.abs(frame.system().measures().get(m).notes().measure().start().doubleValue() - time)
+          Math.abs(frame.shape().measures().get(m).notes().measure().start().doubleValue() - time)
               < 1e-9;
       double width = TextWidth.boldSerif(text.text(), REHEARSAL) + 0.8;
       double left =
-          !atStart ? frame.x(time) : m == 0 ? 0.4 : frame.system().places().get(m).left() - 0.4;
-      left = Math.max(0, Math.min(left, frame.system().width() - width));
+          !atStart ? frame.x(time) : m == 0 ? 0.4 : frame.shape().places().get(m).left() - 0.4;
+      left = Math.max(0, Math.min(left, frame.shape().width() - width));
       double bottom = canvas.skyline().top(left, left + width) - GAP;
       double top = bottom - REHEARSAL * 1.15;
       canvas.path(
@@ -198,7 +198,7 @@ final class TextDrawing {
       width += width(piece) + (pieces.size() > 1 ? 0.7 : 0);
     }
     double x = ofTempo ? start(time) : frame.x(time);
-    x = Math.max(0, Math.min(x, frame.system().width() - width));
+    x = Math.max(0, Math.min(x, frame.shape().width() - width));
     double baseline = canvas.skyline().top(x, x + width) - GAP - 0.45;
     for (Object piece : pieces) {
       draw(piece, x, baseline);
@@ -210,10 +210,10 @@ final class TextDrawing {
   /** A tempo at the start of a system stands over the time signature. */
   private double start(double time) {
     int m = frame.measure(time);
-    MeasureShape measure = frame.system().measures().get(m);
+    MeasureShape measure = frame.shape().measures().get(m);
     boolean atStart = Math.abs(measure.notes().measure().start().doubleValue() - time) < 1e-9;
     if (atStart && m == 0) {
-      return frame.system().header().stream()
+      return frame.shape().header().stream()
           .filter(sign -> sign.kind() == Kind.METER)
           .mapToDouble(sign -> sign.box().left())
           .min()

@@ -29,7 +29,7 @@ final class TupletDrawing {
 
   void draw() {
     int last = -1;
-    for (MeasureShape measure : frame.system().measures()) {
+    for (MeasureShape measure : frame.shape().measures()) {
       // A divided measure comes twice.
       if (measure.notes().measure().index() == last) {
         continue;

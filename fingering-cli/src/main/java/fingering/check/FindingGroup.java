@@ -36,8 +36,9 @@ public record FindingGroup(
    * @param where where they are: {@code m. 12, beat 2.5} or {@code m. 12, 14, 16}
    * @param reason what is wrong, one sentence
    * @param suggestion what could be written instead
+   * @param first the first of them
    */
-  public record Sentence(String where, String reason, Optional<String> suggestion) {}
+  public record Sentence(String where, String reason, Optional<String> suggestion, Finding first) {}
 
   /**
    * The findings of a part in groups: the most severe first, otherwise in the order of the part.
@@ -73,7 +74,10 @@ public record FindingGroup(
         .map(
             one ->
                 new Sentence(
-                    where(one.getValue()), one.getKey().reason(), one.getKey().suggestion()))
+                    where(one.getValue()),
+                    one.getKey().reason(),
+                    one.getKey().suggestion(),
+                    one.getValue().get(0)))
         .collect(ImmutableList.toImmutableList());
   }
 

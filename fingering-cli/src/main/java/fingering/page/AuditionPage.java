@@ -60,6 +60,7 @@ public final class AuditionPage {
         piece.title(),
         piece.lines(),
         known.isEmpty() ? lanes.signs() : "",
-        new MusicPanel(piece.plan().passage(), piece.printed(), lanes).html(id, known));
+        new MusicPanel(piece.plan().passage(), piece.printed(), lanes)
+            .html(id, MusicPanel.WIDE, known));
   }
 }

@@ -9,12 +9,14 @@ import fingering.check.CheckVerdict;
 import fingering.check.CheckedFile;
 import fingering.check.ReportOptions;
 import fingering.check.Spool;
+import fingering.musicxml.reading.Score;
 import fingering.page.template.JtecheckGenerated;
 import fingering.page.template.JtescoreGenerated;
 import fingering.page.view.CheckedScore;
 import fingering.page.view.PageHead;
 import fingering.page.view.PageHead.Section;
 import fingering.page.view.Term;
+import fingering.playability.CheckRequest;
 import fingering.playability.Difficulty;
 import fingering.playability.FindingKind;
 import fingering.playability.ScoreCheck;
@@ -24,10 +26,12 @@ import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -39,14 +43,29 @@ public final class CheckPage implements CheckReport {
   private final Consumer<String> output;
   private final Spool scores = new Spool();
   private final Set<FindingKind> kinds = EnumSet.noneOf(FindingKind.class);
+  private final FoundMusic music;
   private int count;
   private String verdict = "";
 
-  /** Creates a page that is printed in parts. */
-  public CheckPage(ReportOptions options, Consumer<String> output) {
+  /**
+   * Creates a page that is printed in parts.
+   *
+   * @param checked what is checked, to draw the measures of findings
+   */
+  public CheckPage(ReportOptions options, Checked checked, Consumer<String> output) {
     this.options = options;
+    music = new FoundMusic(checked.scores(), checked.request(), checked.number());
     this.output = output;
   }
+
+  /**
+   * What is checked.
+   *
+   * @param scores reads a score
+   * @param request how its parts are read
+   * @param number the number of scores
+   */
+  public record Checked(Function<Path, Score> scores, CheckRequest request, int number) {}
 
   /** Passes characters on. */
   private static final class Parts extends Writer {
@@ -84,7 +103,8 @@ public final class CheckPage implements CheckReport {
     check
         .parts()
         .forEach(part -> options.shown(part).forEach(finding -> kinds.add(finding.kind())));
-    CheckedScore score = CheckedScore.of(file, check, options, count);
+    CheckedScore score =
+        CheckedScore.of(file, check, options, count, music.of(file.file(), check, options));
     scores.add(Templates.filled(out -> JtescoreGenerated.render(out, Templates.PLAIN, score)));
   }
 
@@ -98,6 +118,7 @@ public final class CheckPage implements CheckReport {
         table.add(CheckedScore.Row.of(line, ++number));
       }
     }
+    Content shapes = music.shapes();
     Content waiting = out -> scores.drainTo(out::writeContent);
     try (Writer parts = new BufferedWriter(new Parts(output))) {
       Templates.write(
@@ -111,6 +132,7 @@ public final class CheckPage implements CheckReport {
                   several,
                   table.build(),
                   waiting,
+                  shapes,
                   terms()),
           parts);
     } catch (IOException e) {

@@ -10,6 +10,7 @@ import fingering.engraving.drawing.Lane.Mark;
 import fingering.music.NoteAddress;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
+import fingering.practice.SpotExercise;
 import fingering.tables.Position;
 import fingering.tables.RomanNumeral;
 import java.util.Optional;
@@ -24,9 +25,36 @@ record Lanes(ImmutableList<Lane> above, ImmutableList<Lane> below) {
   /** Music without fingers. */
   static final Lanes NONE = new Lanes(ImmutableList.of(), ImmutableList.of());
 
+  private static final String OPEN = "0";
+
   /** The fingers of one plan. */
   static Lanes of(Plan plan) {
     return new Lanes(ImmutableList.of(new Lane(plan.name(), marks(plan))), ImmutableList.of());
+  }
+
+  /** The fingers of an exercise, and the strings where they change. */
+  static Lanes of(SpotExercise exercise) {
+    ImmutableMap.Builder<NoteAddress, Mark> marks = ImmutableMap.builder();
+    ImmutableSet<Integer> before = ImmutableSet.of();
+    for (int m = 0; m < exercise.measures().size(); m++) {
+      int note = 0;
+      for (SpotExercise.Event event : exercise.measures().get(m)) {
+        ImmutableSet<Integer> now =
+            event.notes().stream()
+                .map(SpotExercise.Fingered::string)
+                .collect(ImmutableSet.toImmutableSet());
+        for (SpotExercise.Fingered fingered : event.notes()) {
+          boolean changes = !now.equals(before) && !fingered.finger().equals(OPEN);
+          marks.put(
+              new NoteAddress(0, m, note++),
+              new Mark(fingered.finger(), RomanNumeral.of(fingered.string()), changes, "", true));
+        }
+        note += event.notes().isEmpty() ? 1 : 0;
+        before = event.notes().isEmpty() ? before : now;
+      }
+    }
+    return new Lanes(
+        ImmutableList.of(new Lane(exercise.title(), marks.buildOrThrow())), ImmutableList.of());
   }
 
   /**

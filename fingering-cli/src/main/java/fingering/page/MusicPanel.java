@@ -10,15 +10,21 @@ import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.music.Passage;
 import fingering.music.print.PrintedPart;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.page.template.JtemusicGenerated;
 import fingering.page.view.Music;
 import fingering.page.view.PlaceLink;
+import fingering.practice.SpotExercise;
 import fingering.svg.Svg;
+import fingering.tables.FingeringException;
 import gg.jte.Content;
 import gg.jte.html.HtmlContent;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -30,6 +36,9 @@ final class MusicPanel {
 
   /** The width of short lines: on a phone of 360 pixels a staff is then 28 pixels high. */
   static final double NARROW = 48;
+
+  /** The width of lines in one of two columns. */
+  static final double COLUMN = 70;
 
   /** White between two lines. */
   private static final double GAP = 1.2;
@@ -60,26 +69,39 @@ final class MusicPanel {
     words = new MusicWords(passage, printed, lanes);
   }
 
+  /** An exercise with its fingers; empty if it cannot be read back as music. */
+  static Optional<MusicPanel> of(SpotExercise exercise) {
+    try {
+      Score score = ScoreReader.read(exercise.file());
+      Passage passage = score.passage(PassageRequest.WHOLE.withInstrument(exercise.instrument()));
+      return Optional.of(
+          new MusicPanel(passage, score.printed(passage, Optional.empty()), Lanes.of(exercise)));
+    } catch (FingeringException e) {
+      return Optional.empty();
+    }
+  }
+
   /** The music of a page that has no other. */
   Content html() {
-    return html("", EnumSet.noneOf(Glyph.class));
+    return html("", WIDE, EnumSet.noneOf(Glyph.class));
   }
 
   /**
    * One of several pieces of music on a page.
    *
    * @param id begins the ids of its measures
+   * @param width the width of long lines, in staff spaces
    * @param known the shapes that the page has already; those of this music are added
    */
-  Content html(String id, Set<Glyph> known) {
-    List<EngravedSystem> wide = lines(WIDE);
+  Content html(String id, double width, Set<Glyph> known) {
+    List<EngravedSystem> wide = lines(width);
     List<EngravedSystem> narrow = lines(NARROW);
     List<EngravedSystem> all = new ArrayList<>(wide);
     all.addAll(narrow);
     Music music =
         new Music(
             Templates.elements((known.isEmpty() ? HATCH : "") + shapes(all, known)),
-            views(wide, WIDE, id),
+            views(wide, width, id),
             views(narrow, NARROW, "n" + id));
     HtmlContent html = output -> JtemusicGenerated.render(output, Templates.PLAIN, music);
     return html;
@@ -124,18 +146,21 @@ final class MusicPanel {
 
   private ImmutableList<Music.Line> views(List<EngravedSystem> lines, double width, String id) {
     return lines.stream()
-        .map(
-            line ->
-                new Music.Line(
-                    Joiner.on(' ')
-                        .join(
-                            0,
-                            Canvas.n(top(line)),
-                            Canvas.n(width),
-                            Canvas.n(bottom(line) - top(line))),
-                    words.of(line),
-                    Templates.elements(targets(line, id) + line.svg())))
+        .map(line -> view(line, width, targets(line, id)))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /** A line without places that links lead to. */
+  Music.Line view(EngravedSystem line, double width) {
+    return view(line, width, "");
+  }
+
+  private Music.Line view(EngravedSystem line, double width, String targets) {
+    return new Music.Line(
+        Joiner.on(' ')
+            .join(0, Canvas.n(top(line)), Canvas.n(width), Canvas.n(bottom(line) - top(line))),
+        words.of(line),
+        Templates.elements(targets + line.svg()));
   }
 
   /** A frame for each measure, which shows when a link leads to it. */

@@ -1,6 +1,8 @@
 package fingering.page;
 
 import com.google.common.io.Resources;
+import fingering.page.view.Paper;
+import fingering.svg.Svg;
 import gg.jte.Content;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -13,6 +15,19 @@ final class PageStyle {
 
   static Content sheet() {
     return Templates.elements(read("page.css") + music());
+  }
+
+  /** The style sheet of a handout, on paper of a size. */
+  static Content handout(Paper paper) {
+    return Templates.elements(
+        "@page{size:%s portrait;margin:%smm}:root{--wide:%smm;--high:%smm}"
+                .formatted(
+                    paper.style(),
+                    Svg.number(Paper.MARGIN),
+                    Svg.number(paper.width()),
+                    Svg.number(paper.height()))
+            + read("handout.css")
+            + music());
   }
 
   /** The style of drawn music. */

@@ -3,12 +3,17 @@ package fingering.page;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
+import fingering.engraving.glyph.Glyph;
 import fingering.page.template.JtepracticeGenerated;
 import fingering.page.view.CircleGroup;
 import fingering.page.view.PageHead;
 import fingering.page.view.PageHead.Section;
 import fingering.page.view.PracticeContent;
+import fingering.page.view.PractisedSpot;
+import fingering.page.view.SpotView;
 import gg.jte.Content;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** A self-contained HTML page for the practice of a plan. */
 public final class PracticePage {
@@ -33,6 +38,7 @@ public final class PracticePage {
             content.heading(),
             new Section("today", text("skip.today")),
             sections.build());
+    ImmutableList<SpotView> spots = spots(content);
     Content progress = Templates.elements(content.progress().orElse(""));
     return Templates.filled(
         output ->
@@ -42,7 +48,25 @@ public final class PracticePage {
                 head,
                 PageStyle.sheet(),
                 content,
+                spots,
                 progress,
                 CircleGroup.of(content.circles(), false)));
+  }
+
+  /** The spots with their exercises in notes. */
+  private static ImmutableList<SpotView> spots(PracticeContent content) {
+    Set<Glyph> known = EnumSet.noneOf(Glyph.class);
+    ImmutableList.Builder<SpotView> spots = ImmutableList.builder();
+    for (PractisedSpot spot : content.spots()) {
+      String id = "exercise" + spots.build().size();
+      spots.add(
+          new SpotView(
+              spot.measures(),
+              spot.text(),
+              spot.exercise()
+                  .flatMap(MusicPanel::of)
+                  .map(panel -> panel.html(id, MusicPanel.COLUMN, known))));
+    }
+    return spots.build();
   }
 }

@@ -56,6 +56,30 @@ class CheckPageTest {
   }
 
   @Test
+  void findingsShowTheirMeasuresWithTheNoteInARing() throws IOException {
+    String html = Files.readString(CheckPages.ORCHESTRA.in(folder));
+    String cello = html.substring(html.indexOf("B1 is below the lowest string"));
+    String finding = cello.substring(0, cello.indexOf("</li>"));
+    assertThat(finding).contains("<svg role=\"img\"", "Measure 12:", "class=\"ring\"");
+    assertThat(finding).doesNotContain("Measure 11:", "Measure 13:");
+  }
+
+  // Each drawn finding takes some kilobytes.
+  @Test
+  void onlySomeFindingsAreDrawnTheMostSevereFirst() throws IOException {
+    StringBuilder tune = new StringBuilder("M:4/4\nL:1/8\nK:D clef=alto\n");
+    for (int measure = 1; measure <= 60; measure++) {
+      tune.append("\"_").append(measure).append("\"d'2 [C,^C,] z a'4|");
+    }
+    Path file = Files.writeString(folder.resolve("many.abc"), tune + "]\n");
+    String html =
+        Session.of("check", file, "--instrument", "viola", "--part", "1", "--format", "html").out();
+    assertThat(html.split("class=\"pair\"", -1).length).isGreaterThan(1);
+    assertThat(html.split("<svg role=", -1).length - 1).isBetween(1, 40);
+    assertThat(html.length()).isLessThan(3_000_000);
+  }
+
+  @Test
   void textOfTheScoreIsEscaped() throws IOException {
     Path score = TinyScore.titled("Fish &amp; &lt;b&gt;chips").part("Violin", "A4").in(folder);
     assertThat(Session.of("check", score, "--format", "html").succeeded().out())

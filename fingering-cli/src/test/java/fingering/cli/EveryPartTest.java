@@ -78,6 +78,7 @@ final class EveryPartTest {
     run(file, "plan", "--part", part, "--only", "part", "--write", made.resolve("part.musicxml"));
     run(file, "plan", "--part", part, "--format", "svg");
     run(file, "marks", "--part", part);
+    run(file, "handout", "--part", part, "--output", made.resolve("handout.html"));
     List<Object> practice =
         List.of("--part", part, "--from", "40", "--to", "60", "--by", "2026-12-12");
     practice(file, practice, "--today", "2026-11-21", "--exercises", made.resolve("exercises"));

@@ -50,6 +50,8 @@ class FileFormsTest {
           chart viola --position 3                                  | a.svg        | <svg
           marks DEMO                                                | a.txt        | Lanterns
           marks DEMO                                                | a.html       | <!DOCTYPE html>
+          handout DEMO                                              | a.html       | <!DOCTYPE html>
+          handout DEMO                                              | sheet        | <!DOCTYPE html>
           audition HEARING                                          | a.json       | {
           audition HEARING                                          | a.html       | <!DOCTYPE html>
           check LANTERNS --fail-on unplayable --part Viola          | a.txt        | Lanterns
@@ -78,6 +80,7 @@ class FileFormsTest {
       textBlock =
           """
           marks DEMO              | a.json     | 'marks' makes text and html, not json; end the name in .txt or .html
+          handout DEMO            | a.pdf      | 'handout' makes html, not pdf; end the name in .html
           audition HEARING        | a.svg      | 'audition' makes text, json and html, not svg; end the name in .txt, .json or .html
           chart viola             | a.html     | 'chart' makes text and svg, not html
           check LANTERNS          | a.svg      | 'check' makes text, json, sarif and html, not svg

@@ -41,6 +41,7 @@ class HelpTest {
         "marks",
         "practice",
         "journal",
+        "handout",
         "journal add",
         "journal show",
         "lesson",

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 final class LimitOptionTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"compare", "plan", "marks", "learn"})
+  @ValueSource(strings = {"compare", "plan", "marks", "handout", "learn"})
   void everyCommandThatReadsAScoreAppliesTheLimit(String command) {
     String err = Session.of(command, DEMO, "--limit", "measures=10").refused(2).err();
 

@@ -104,7 +104,10 @@ class PageOutputTest {
   @Test
   void plansAreNamedByTheirNamesOutsideTheMusic() {
     String page = compared();
-    assertThat(page).contains("<li>Above the staff: partly 3rd</li>", "<li>Below it, where it differs: 1st position</li>");
+    assertThat(page)
+        .contains(
+            "<li>Above the staff: partly 3rd</li>",
+            "<li>Below it, where it differs: 1st position</li>");
     String rest = page.substring(page.indexOf("id=\"differ\"")).replaceAll("<[^>]*>", " ");
     assertThat(rest).contains("1st position", "3rd position", "partly 3rd");
     assertThat(rest).doesNotContainPattern("\\b[ABC] \\(");

@@ -37,6 +37,16 @@ class PracticePageTest {
   }
 
   @Test
+  void spotsShowTheirExercisesInNotesAndTheLadderHasBoxesToTick() {
+    String page = Pages.practised("--from", "quarter=60").succeeded().out();
+    String spots = page.substring(page.indexOf("id=\"spots\""), page.indexOf("id=\"days\""));
+    assertThat(spots.split("class=\"spot\"", -1)).hasSizeGreaterThan(3);
+    assertThat(spots.split("music wide-only", -1)).hasSameSizeAs(spots.split("\"spot\"", -1));
+    assertThat(page.split("class=\"box\"", -1).length).isGreaterThan(8);
+    assertThat(page.split(PracticeText.CARE, -1)).hasSize(2);
+  }
+
+  @Test
   void progressIsDrawnInTheUnitOfTheGoal() throws IOException {
     String page = Files.readString(Pages.practice(folder));
     assertThat(page).contains("<figure class=\"progress\"><svg", "goal: quarter = 96");

@@ -65,6 +65,7 @@ final class WrongValuesTest {
             .put("compare", ImmutableList.of(DEMO))
             .put("plan", ImmutableList.of(DEMO))
             .put("marks", ImmutableList.of(DEMO))
+            .put("handout", ImmutableList.of(DEMO))
             .put(
                 "practice",
                 ImmutableList.of(

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import fingering.cli.Pages;
-import fingering.engraving.glyph.Glyph;
 import fingering.cli.SheetPages;
+import fingering.engraving.glyph.Glyph;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Base64;

@@ -69,5 +69,5 @@
     faults.push(`the page is ${document.documentElement.scrollWidth} wide in ${width}`);
   }
   if (!texts.length) faults.push('no text was measured');
-  return JSON.stringify({width, lines, texts: texts.length, rows: rows.size, faults: faults.slice(0, 30)});
+  return JSON.stringify({width, lines, texts: texts.length, faults: faults.slice(0, 30)});
 })()

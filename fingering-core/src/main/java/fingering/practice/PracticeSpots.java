@@ -80,6 +80,22 @@ public final class PracticeSpots {
         Comparator.comparingInt((PracticeSpot spot) -> spot.place().measureIndex()), found.spots);
   }
 
+  /**
+   * Returns the few spots to begin with, in score order: first one of each way to practise, since a
+   * shift, a run and a crossing teach more than three shifts.
+   *
+   * @param spots the spots of a plan, in score order
+   * @param most the most spots to return
+   */
+  public static ImmutableList<PracticeSpot> few(List<PracticeSpot> spots, int most) {
+    List<PracticeSpot> chosen = new ArrayList<>();
+    Set<String> ways = new HashSet<>();
+    spots.stream().filter(spot -> ways.add(spot.instructions().get(0))).forEach(chosen::add);
+    spots.stream().filter(spot -> !chosen.contains(spot)).forEach(chosen::add);
+    List<PracticeSpot> first = chosen.subList(0, Math.min(most, chosen.size()));
+    return spots.stream().filter(first::contains).collect(ImmutableList.toImmutableList());
+  }
+
   /** Returns the first stopped note after a shift; the hand may still move under open strings. */
   private Optional<Integer> arrival(int shift) {
     for (int m = shift; m < plan.grips().size(); m++) {

@@ -14,14 +14,15 @@ import fingering.cli.help.ErrorMessage;
 import fingering.cli.help.ProgramVersion;
 import fingering.cli.lesson.LessonOption;
 import fingering.cli.option.CheckOptions;
-import fingering.cli.option.CheckOutput;
 import fingering.cli.option.Converters;
 import fingering.cli.option.LevelOption;
 import fingering.cli.option.TuneOptions;
+import fingering.cli.output.CheckOutput;
 import fingering.cli.terminal.ProgressBar;
 import fingering.cli.terminal.Screen;
 import fingering.cli.text.CheckText;
 import fingering.lesson.StoredLesson;
+import fingering.musicxml.reading.ScoreReader;
 import fingering.page.CheckPage;
 import fingering.playability.CheckLevel;
 import fingering.playability.Severity;
@@ -148,7 +149,7 @@ final class CheckCommand extends BaseCommand {
     try (OutputStreamer stream =
         OutputStreamer.begin(
             output.path(), output.format() == CheckOutput.Format.TEXT ? out : Screen.exact(out))) {
-      CheckReport report = report(new ReportOptions(players, show, failOn), stream::print);
+      CheckReport report = report(new ReportOptions(players, show, failOn), files, stream::print);
       bar.around(report::begin);
       ParallelChecks.check(
           found.files(),
@@ -187,12 +188,17 @@ final class CheckCommand extends BaseCommand {
     report.add(file);
   }
 
-  private CheckReport report(ReportOptions options, Consumer<String> printer) {
+  private CheckReport report(ReportOptions options, int files, Consumer<String> printer) {
     return switch (output.format()) {
       case TEXT -> new CheckText(options, all, Screen.columns(), output.style(), printer);
       case JSON -> new CheckJson(options, printer);
       case SARIF -> new CheckSarif(options, ProgramVersion.number(), printer);
-      case HTML -> new CheckPage(options, printer);
+      case HTML ->
+          new CheckPage(
+              options,
+              new CheckPage.Checked(
+                  file -> ScoreReader.read(reading.read(file)), checked.request(), files),
+              printer);
     };
   }
 }

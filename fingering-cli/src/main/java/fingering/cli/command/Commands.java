@@ -32,6 +32,7 @@ public final class Commands {
           MarksCommand.class,
           PracticeCommand.class,
           JournalCommand.class,
+          HandoutCommand.class,
           LessonCommand.class,
           ScaleCommand.class,
           AuditionCommand.class,

@@ -1,20 +1,19 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.ImmutableSet;
 import fingering.cli.file.NewFiles;
 import fingering.cli.file.OutputPaths;
 import fingering.cli.lesson.LessonOption;
 import fingering.cli.lesson.SaveLessonOption;
-import fingering.cli.option.Converters;
 import fingering.cli.option.DemandOptions;
+import fingering.cli.option.LadderOptions;
 import fingering.cli.option.MidiOptions;
 import fingering.cli.option.PlanChoice;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
-import fingering.cli.option.PracticeOutput;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
+import fingering.cli.output.PracticeOutput;
 import fingering.cli.practice.JournalText;
 import fingering.cli.practice.PracticeCalendar;
 import fingering.cli.practice.PracticeMidi;
@@ -27,22 +26,18 @@ import fingering.demand.MeasureSpan;
 import fingering.lesson.Hearing;
 import fingering.lesson.Lesson;
 import fingering.lesson.StoredLesson;
-import fingering.music.Tempo;
 import fingering.page.PracticePage;
 import fingering.page.view.PracticeContent;
+import fingering.page.view.PractisedSpot;
 import fingering.plan.Plan;
 import fingering.practice.Circle;
 import fingering.practice.CircleFinder;
 import fingering.practice.Journal;
-import fingering.practice.JournalFile;
-import fingering.practice.MetronomeScale;
 import fingering.practice.PracticePlan;
 import fingering.practice.PracticeSpot;
 import fingering.practice.PracticeSpots;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.DayOfWeek;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,59 +65,7 @@ final class PracticeCommand extends BaseCommand {
 
   @Mixin ScoreArgument score = new ScoreArgument();
 
-  @Option(
-      names = "--from",
-      paramLabel = "MARK",
-      converter = Converters.TempoConverter.class,
-      description =
-          "The tempo that is clean now, such as quarter=72. A clean tempo in the journal overrides"
-              + " it.")
-  Optional<Tempo> from = Optional.empty();
-
-  @Option(
-      names = "--to",
-      paramLabel = "MARK",
-      converter = Converters.TempoConverter.class,
-      description =
-          "The opening tempo at the performance. Required without a lesson that names it.")
-  Optional<Tempo> to = Optional.empty();
-
-  @Option(
-      names = "--by",
-      paramLabel = "DATE",
-      converter = Converters.DateConverter.class,
-      description =
-          "The day of the performance: 2026-12-12. Required without a lesson that names it.")
-  Optional<LocalDate> by = Optional.empty();
-
-  @Option(
-      names = "--today",
-      paramLabel = "DATE",
-      converter = Converters.DateConverter.class,
-      description = "The first day of the plan. Default: today.")
-  Optional<LocalDate> today = Optional.empty();
-
-  @Option(
-      names = "--rest-days",
-      paramLabel = "DAYS",
-      split = ",",
-      converter = Converters.WeekdayConverter.class,
-      description = "Days of the week without practice: sun, or sat,sun.")
-  List<DayOfWeek> rest = List.of();
-
-  @Option(
-      names = "--metronome",
-      paramLabel = "KIND",
-      description =
-          "exact (the default): every whole number; traditional: the marks of a pendulum"
-              + " metronome.")
-  MetronomeScale metronome = MetronomeScale.EXACT;
-
-  @Option(
-      names = "--journal",
-      paramLabel = "FILE",
-      description = "The journal with your clean tempi; see 'fingering journal --help'.")
-  Optional<Path> journal = Optional.empty();
+  @Mixin LadderOptions ladder = new LadderOptions();
 
   @Option(
       names = "--calendar",
@@ -170,19 +113,9 @@ final class PracticeCommand extends BaseCommand {
         chosen.plan(
             planning.comparer(player, demands, !chosen.isFree()),
             chosen.freeBrief(demands, planning.passage()));
-    Journal entries = journal.map(path -> new JournalFile(path).read()).orElse(Journal.EMPTY);
+    Journal entries = ladder.entries();
     PracticePlan practice =
-        PracticePlan.of(
-            plan,
-            planning.scoringContext().level(),
-            new PracticePlan.Request(
-                from,
-                to.orElseThrow(),
-                today.orElseGet(() -> LocalDate.now(clock)),
-                by.orElseThrow(),
-                ImmutableSet.copyOf(rest),
-                metronome),
-            entries);
+        PracticePlan.of(plan, planning.scoringContext().level(), ladder.request(), entries);
     PracticeWords words =
         new PracticeWords(practice, entries.lastClean(MeasureSpan.WHOLE).isEmpty());
     ImmutableList<PracticeSpot> spots = PracticeSpots.of(plan, planning.scoringContext().level());
@@ -198,7 +131,7 @@ final class PracticeCommand extends BaseCommand {
               page(
                   words,
                   entries,
-                  SpotsText.paragraphs(spots, written),
+                  SpotsText.onPage(spots, written),
                   CircleFinder.of(plan, planning.printed()));
         };
     try (NewFiles files = new NewFiles()) {
@@ -221,7 +154,10 @@ final class PracticeCommand extends BaseCommand {
           saving.choosing(
               saving.typed(lesson, score, reading, player),
               chosen.forLesson(demands, lesson, replaced).stream().toList());
-      saving.save(saving.with(typed, new Hearing(by, to), journal), lesson, spec);
+      saving.save(
+          saving.with(typed, new Hearing(ladder.day(), ladder.goal()), ladder.journalFile()),
+          lesson,
+          spec);
     }
     return ExitCode.DONE;
   }
@@ -232,19 +168,17 @@ final class PracticeCommand extends BaseCommand {
     reading.from(lesson);
     player.from(lesson);
     chosen.from(lesson, demands);
-    to = to.or(() -> lesson.lesson().hearing().flatMap(Hearing::tempo));
-    by = by.or(() -> lesson.lesson().hearing().flatMap(Hearing::date));
-    journal = journal.or(lesson::journalFile);
+    ladder.from(lesson);
   }
 
   private void requireGoal() {
     List<String> names = new ArrayList<>();
     List<String> examples = new ArrayList<>();
-    if (to.isEmpty()) {
+    if (ladder.goal().isEmpty()) {
       names.add("--to MARK");
       examples.add("--to quarter=96");
     }
-    if (by.isEmpty()) {
+    if (ladder.day().isEmpty()) {
       names.add("--by DATE");
       examples.add("--by 2026-12-12");
     }
@@ -258,7 +192,7 @@ final class PracticeCommand extends BaseCommand {
   private String page(
       PracticeWords words,
       Journal entries,
-      ImmutableList<String> spots,
+      ImmutableList<PractisedSpot> spots,
       ImmutableList<Circle> circles) {
     return PracticePage.of(
         new PracticeContent(
@@ -267,18 +201,16 @@ final class PracticeCommand extends BaseCommand {
             words.day(),
             words.today(),
             words.practised() ? spots : ImmutableList.of(),
-            words.columns(),
-            words.rows(),
-            words.figures(),
+            words.ladder(),
             circles,
-            ProgressSvg.drawn(entries, to, ProgressSvg.Size.PAGE),
+            ProgressSvg.drawn(entries, ladder.goal(), ProgressSvg.Size.PAGE),
             journalRemarks(entries),
             PracticeText.CARE));
   }
 
   /** Remarks on lines of the journal that cannot be read, or on a journal with nothing to draw. */
   private ImmutableList<String> journalRemarks(Journal entries) {
-    boolean empty = journal.isPresent() && !ProgressSvg.drawable(entries);
+    boolean empty = ladder.journalFile().isPresent() && !ProgressSvg.drawable(entries);
     return empty
         ? ImmutableList.<String>builder()
             .addAll(JournalText.problems(entries))

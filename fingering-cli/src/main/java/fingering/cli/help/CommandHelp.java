@@ -4,24 +4,25 @@ import com.google.common.collect.ImmutableMap;
 import fingering.cli.lesson.LessonOption;
 import fingering.cli.lesson.LessonsOption;
 import fingering.cli.lesson.SaveLessonOption;
-import fingering.cli.option.AuditionOutput;
-import fingering.cli.option.ChartOutput;
 import fingering.cli.option.CheckOptions;
-import fingering.cli.option.CheckOutput;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.DetailOptions;
 import fingering.cli.option.HandOptions;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.LimitOptions;
-import fingering.cli.option.OutputFile;
-import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PartOptions;
 import fingering.cli.option.PlayerOptions;
-import fingering.cli.option.PracticeOutput;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.option.TuneOptions;
 import fingering.cli.option.WeightsOptions;
+import fingering.cli.output.AuditionOutput;
+import fingering.cli.output.ChartOutput;
+import fingering.cli.output.CheckOutput;
+import fingering.cli.output.HandoutOutput;
+import fingering.cli.output.OutputFile;
+import fingering.cli.output.OutputOptions;
+import fingering.cli.output.PracticeOutput;
 import fingering.cli.terminal.TextLayout;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -66,6 +67,7 @@ public final class CommandHelp extends Help {
           .put(ChartOutput.class, OUTPUT)
           .put(CheckOutput.class, OUTPUT)
           .put(PracticeOutput.class, OUTPUT)
+          .put(HandoutOutput.class, OUTPUT)
           .buildOrThrow();
 
   /** The fewest options that are printed in sections. */

@@ -6,6 +6,7 @@ import fingering.cli.text.HeadingText;
 import fingering.cli.text.TempoText;
 import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
+import fingering.page.view.Ladder;
 import fingering.plan.PlanRemarks;
 import fingering.practice.BeatConversion;
 import fingering.practice.LadderRequest;
@@ -269,6 +270,11 @@ public final class PracticeWords {
           default -> day.runThroughs() == 0 ? "–" : times(day.runThroughs());
         });
     return cells.build();
+  }
+
+  /** The ladder as a page shows it. */
+  public Ladder ladder() {
+    return new Ladder(columns(), rows(), figures());
   }
 
   /** The explanation of the numbers in the ladder. */

@@ -7,6 +7,7 @@ import fingering.cli.file.OwnFiles;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.musicxml.UnwritableScoreException;
+import fingering.page.view.PractisedSpot;
 import fingering.practice.PracticeSpot;
 import fingering.practice.SpotExercise;
 import java.io.IOException;
@@ -40,18 +41,49 @@ public final class SpotsText {
       List<PracticeSpot> spots, Optional<Exercises> written) {
     ImmutableList.Builder<String> paragraphs = ImmutableList.builder();
     for (int i = 0; i < spots.size(); i++) {
-      PracticeSpot spot = spots.get(i);
-      StringBuilder paragraph =
-          new StringBuilder("m. " + spot.measures() + ": " + spot.reason() + ".");
-      spot.instructions().forEach(text -> paragraph.append(' ').append(text));
-      spot.listenFor().ifPresent(text -> paragraph.append(" Listen: ").append(text).append('.'));
-      int number = i;
-      written
-          .flatMap(exercises -> exercises.remark(number))
-          .ifPresent(remark -> paragraph.append(' ').append(remark));
-      paragraphs.add(paragraph.toString());
+      paragraphs.add("m. " + spots.get(i).measures() + ": " + paragraph(spots, i, written));
     }
     return paragraphs.build();
+  }
+
+  /** The spots of a page. */
+  public static ImmutableList<PractisedSpot> onPage(
+      List<PracticeSpot> spots, Optional<Exercises> written) {
+    ImmutableList.Builder<PractisedSpot> all = ImmutableList.builder();
+    for (int i = 0; i < spots.size(); i++) {
+      all.add(
+          new PractisedSpot(
+              spots.get(i).measures(), paragraph(spots, i, written), spots.get(i).exercise()));
+    }
+    return all.build();
+  }
+
+  /** The spots of a handout: what to do, without the figures. */
+  public static ImmutableList<PractisedSpot> onHandout(List<PracticeSpot> spots) {
+    return spots.stream()
+        .map(
+            spot ->
+                new PractisedSpot(
+                    spot.measures(),
+                    sentences(spot.reason().replaceFirst(";.*", ""), spot).toString(),
+                    spot.exercise()))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static String paragraph(
+      List<PracticeSpot> spots, int number, Optional<Exercises> written) {
+    StringBuilder paragraph = sentences(spots.get(number).reason(), spots.get(number));
+    written
+        .flatMap(exercises -> exercises.remark(number))
+        .ifPresent(remark -> paragraph.append(' ').append(remark));
+    return paragraph.toString();
+  }
+
+  private static StringBuilder sentences(String reason, PracticeSpot spot) {
+    StringBuilder sentences = new StringBuilder(reason + ".");
+    spot.instructions().forEach(text -> sentences.append(' ').append(text));
+    spot.listenFor().ifPresent(text -> sentences.append(" Listen: ").append(text).append('.'));
+    return sentences;
   }
 
   /** The exercises for spots, each in its own file. */

@@ -1,5 +1,7 @@
 package fingering.cli.student;
 
+import com.google.common.base.Ascii;
+import com.google.common.io.MoreFiles;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.reading.PartInfo;
 import fingering.player.FingerPattern;
@@ -28,6 +30,12 @@ public record Student(String file, Player player) {
   public static Student read(Path file) {
     String text = SmallFile.text(file, "a player file");
     return new Student(file.toString(), Player.parse(file.toString(), text));
+  }
+
+  /** The name of the student: that of the file, {@code Imke} for {@code students/imke.yaml}. */
+  String name() {
+    String name = MoreFiles.getNameWithoutExtension(Path.of(file));
+    return name.isEmpty() ? file : Ascii.toUpperCase(name.charAt(0)) + name.substring(1);
   }
 
   /**

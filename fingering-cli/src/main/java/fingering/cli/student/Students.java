@@ -39,6 +39,11 @@ public record Students(ImmutableList<Student> known) {
     return known.stream().map(Student::file).collect(Collectors.joining(", "));
   }
 
+  /** The name of the student, from the name of the file; empty unless one is known. */
+  public Optional<String> name() {
+    return known.size() == 1 ? Optional.of(known.get(0).name()) : Optional.empty();
+  }
+
   /**
    * The instrument that the students play; empty if no file names one.
    *

@@ -18,7 +18,7 @@ public final class HeadingText {
   }
 
   /** The instrument, the measures and the tempo: {@code Viola, m. 0–32, quarter = 96}. */
-  static String music(Passage passage) {
+  public static String music(Passage passage) {
     List<Measure> measures = passage.measures();
     String from = measures.get(0).number();
     String to = measures.get(measures.size() - 1).number();

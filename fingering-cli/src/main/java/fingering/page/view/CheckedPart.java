@@ -6,10 +6,14 @@ import fingering.check.CheckTally;
 import fingering.check.FindingGroup;
 import fingering.check.ReportOptions;
 import fingering.playability.Difficulty;
+import fingering.playability.Finding;
 import fingering.playability.Forces;
 import fingering.playability.PartCheck;
+import gg.jte.Content;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * A part of a checked score.
@@ -51,14 +55,24 @@ public record CheckedPart(
    * @param number their number
    * @param sentences a sentence for each place, or for several alike
    */
-  public record Group(String title, int number, ImmutableList<FindingGroup.Sentence> sentences) {}
+  public record Group(String title, int number, ImmutableList<Shown> sentences) {}
+
+  /**
+   * A sentence about findings.
+   *
+   * @param sentence the sentence
+   * @param music the measures of the first finding in notes; empty if they are not drawn
+   */
+  public record Shown(FindingGroup.Sentence sentence, Optional<Content> music) {}
 
   /**
    * A part as a report shows it.
    *
    * @param score the id of its score
+   * @param music the measures of findings in notes
    */
-  public static CheckedPart of(PartCheck part, ReportOptions options, String score) {
+  public static CheckedPart of(
+      PartCheck part, ReportOptions options, String score, Map<Finding, Content> music) {
     return new CheckedPart(
         score + "p" + part.part().number(),
         part.part().name(),
@@ -68,26 +82,29 @@ public record CheckedPart(
         ImmutableList.copyOf(part.remarks()),
         part.difficulty(),
         numbers(CheckTally.counts(part).values()),
-        findings(FindingGroup.of(options.shown(part), part.movements())));
+        findings(FindingGroup.of(options.shown(part), part.movements()), music));
   }
 
-  private static ImmutableList<Findings> findings(List<FindingGroup> groups) {
+  private static ImmutableList<Findings> findings(
+      List<FindingGroup> groups, Map<Finding, Content> music) {
     return Multimaps.asMap(Multimaps.index(groups, FindingGroup::severity)).entrySet().stream()
         .map(
             entry ->
                 new Findings(
                     capital(entry.getKey().label()),
                     entry.getValue().stream()
-                        .map(CheckedPart::group)
+                        .map(group -> group(group, music))
                         .collect(ImmutableList.toImmutableList())))
         .collect(ImmutableList.toImmutableList());
   }
 
-  private static Group group(FindingGroup group) {
+  private static Group group(FindingGroup group, Map<Finding, Content> music) {
     return new Group(
         capital(group.kind().title()),
         group.findings().size(),
-        group.sentences(Integer.MAX_VALUE - 1));
+        group.sentences(Integer.MAX_VALUE - 1).stream()
+            .map(sentence -> new Shown(sentence, Optional.ofNullable(music.get(sentence.first()))))
+            .collect(ImmutableList.toImmutableList()));
   }
 
   private static String capital(String words) {

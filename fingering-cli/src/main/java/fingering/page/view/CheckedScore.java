@@ -4,7 +4,10 @@ import com.google.common.collect.ImmutableList;
 import fingering.check.CheckTally;
 import fingering.check.CheckedFile;
 import fingering.check.ReportOptions;
+import fingering.playability.Finding;
 import fingering.playability.ScoreCheck;
+import gg.jte.Content;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
@@ -30,9 +33,17 @@ public record CheckedScore(
     return "s" + number;
   }
 
-  /** A score as a report shows it. */
+  /**
+   * A score as a report shows it.
+   *
+   * @param music the measures of findings in notes
+   */
   public static CheckedScore of(
-      CheckedFile file, ScoreCheck check, ReportOptions options, int number) {
+      CheckedFile file,
+      ScoreCheck check,
+      ReportOptions options,
+      int number,
+      Map<Finding, Content> music) {
     String id = id(number);
     return new CheckedScore(
         id,
@@ -41,7 +52,7 @@ public record CheckedScore(
         ImmutableList.copyOf(check.remarks()),
         check.leftOut().stream().map(part -> part.name()).collect(Collectors.joining(", ")),
         check.parts().stream()
-            .map(part -> CheckedPart.of(part, options, id))
+            .map(part -> CheckedPart.of(part, options, id, music))
             .collect(ImmutableList.toImmutableList()));
   }
 

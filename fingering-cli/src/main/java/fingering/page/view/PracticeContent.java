@@ -11,10 +11,8 @@ import java.util.Optional;
  * @param heading the goal, its date, and whether it can be reached
  * @param day the first day, as text
  * @param today what to do on the first day
- * @param spots practice spots, a paragraph each; may be empty
- * @param columns the column heads of the tempo ladder
- * @param rows the days of the ladder; a row may have fewer cells than there are columns
- * @param figures the explanation of the numbers
+ * @param spots practice spots; may be empty
+ * @param ladder the tempo ladder
  * @param circles what to circle in the part
  * @param progress an SVG picture of the progress in the journal; empty if there is none
  * @param journal further remarks on the journal; may be empty
@@ -25,10 +23,8 @@ public record PracticeContent(
     ImmutableList<String> heading,
     String day,
     ImmutableList<String> today,
-    ImmutableList<String> spots,
-    ImmutableList<String> columns,
-    ImmutableList<ImmutableList<String>> rows,
-    String figures,
+    ImmutableList<PractisedSpot> spots,
+    Ladder ladder,
     ImmutableList<Circle> circles,
     Optional<String> progress,
     ImmutableList<String> journal,
@@ -37,10 +33,5 @@ public record PracticeContent(
   /** Whether there is something to show from a journal. */
   public boolean hasJournal() {
     return progress.isPresent() || !journal.isEmpty();
-  }
-
-  /** The number of columns that the last cell of a row spans. */
-  public int span(ImmutableList<String> row) {
-    return columns.size() - row.size() + 1;
   }
 }

@@ -3,8 +3,8 @@ package fingering.engraving.glyph;
 import com.google.common.base.Ascii;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
-import java.util.Optional;
 import java.util.EnumSet;
+import java.util.Optional;
 
 /**
  * A sign of music notation as a drawn shape: curves made for this program, not taken from a font,

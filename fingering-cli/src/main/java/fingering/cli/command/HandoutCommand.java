@@ -1,0 +1,163 @@
+package fingering.cli.command;
+
+import com.google.common.collect.ImmutableList;
+import fingering.cli.lesson.LessonOption;
+import fingering.cli.option.DemandOptions;
+import fingering.cli.option.LadderOptions;
+import fingering.cli.option.PlanChoice;
+import fingering.cli.option.PlanningContext;
+import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.ScoreArgument;
+import fingering.cli.option.ScoreOptions;
+import fingering.cli.output.HandoutOutput;
+import fingering.cli.practice.PracticeText;
+import fingering.cli.practice.PracticeWords;
+import fingering.cli.practice.SpotsText;
+import fingering.cli.terminal.Dates;
+import fingering.cli.text.HeadingText;
+import fingering.cli.text.TempoText;
+import fingering.demand.MeasureSpan;
+import fingering.lesson.StoredLesson;
+import fingering.page.HandoutPage;
+import fingering.page.view.HandoutContent;
+import fingering.page.view.Ladder;
+import fingering.plan.Comparison;
+import fingering.plan.Plan;
+import fingering.practice.CircleFinder;
+import fingering.practice.Journal;
+import fingering.practice.PracticePlan;
+import fingering.practice.PracticeSpots;
+import fingering.verdict.Verdict;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Makes one side of paper for a student. */
+@Command(
+    name = "handout",
+    description =
+        "Makes one side of paper for a student: the music with fingers, a tempo ladder to tick, and"
+            + " exercises.",
+    footer = {
+      "",
+      "Without --from, --to and --by, or a journal, the ladder is left empty to fill in.",
+      "",
+      "Examples:",
+      "  fingering handout docs/demo/demo.musicxml --choose partly \\",
+      "    --from quarter=60 --to quarter=96 --by 2026-12-12 --output lanterns.html",
+      "  fingering handout docs/demo/demo.musicxml --measures 1-8 --choose third \\",
+      "    --keep-open --paper letter --output opening.html"
+    })
+final class HandoutCommand extends BaseCommand {
+  /** What fits on one side: more measures are too small to read from a music stand. */
+  private static final int MEASURES = 40;
+
+  private static final int SPOTS = 3;
+
+  @Mixin ScoreArgument score = new ScoreArgument();
+
+  @Mixin ScoreOptions reading = new ScoreOptions();
+
+  @Mixin LessonOption lesson = new LessonOption();
+
+  @Mixin PlanChoice chosen = new PlanChoice();
+
+  @Option(
+      names = "--keep-open",
+      description =
+          "Also print the fingers of the plan that the chosen one is weighed against, below the"
+              + " staff where it differs.")
+  boolean keepOpen;
+
+  @Mixin LadderOptions ladder = new LadderOptions();
+
+  @Mixin DemandOptions demands = new DemandOptions();
+
+  @Mixin PlayerOptions player = new PlayerOptions();
+
+  @Mixin HandoutOutput output = new HandoutOutput();
+
+  @Override
+  public Integer call() {
+    output.check();
+    Optional<StoredLesson> stored = lesson.read();
+    stored.ifPresent(this::take);
+    chosen.check();
+    PlanningContext planning = PlanningContext.read(score.read(), reading, player);
+    Plan plan =
+        chosen.plan(
+            planning.comparer(player, demands, !chosen.isFree()),
+            chosen.freeBrief(demands, planning.passage()));
+    HandoutPage page =
+        HandoutPage.of(
+            new HandoutContent(
+                output.paper(),
+                HeadingText.title(plan.passage()),
+                planning.students().name(),
+                HeadingText.music(plan.passage()),
+                ladder.day().map(Dates::full),
+                ladder.goal().map(TempoText::mark),
+                plan,
+                keepOpen ? rival(plan, planning) : Optional.empty(),
+                planning.printed(),
+                CircleFinder.of(plan, planning.printed()),
+                SpotsText.onHandout(
+                    PracticeSpots.few(
+                        PracticeSpots.of(plan, planning.scoringContext().level()), SPOTS)),
+                ladder(plan, planning),
+                PracticeText.CARE));
+    output.print(page.html(), spec);
+    remark(plan.passage().measures().size(), page.sides());
+    return ExitCode.DONE;
+  }
+
+  private void take(StoredLesson stored) {
+    score.from(stored);
+    reading.from(stored);
+    player.from(stored);
+    chosen.from(stored, demands);
+    ladder.from(stored);
+  }
+
+  /** The plan of 'compare' to take, or if it is the chosen one, the next. */
+  private Optional<Plan> rival(Plan plan, PlanningContext planning) {
+    Comparison usual = planning.comparer(player, demands, true).comparePositions(false);
+    Comparison others =
+        new Comparison(
+            usual.passage(),
+            usual.plans().stream()
+                .filter(other -> !other.sameFingering(plan))
+                .collect(ImmutableList.toImmutableList()),
+            ImmutableList.of());
+    return others.plans().isEmpty()
+        ? Optional.empty()
+        : Optional.of(Verdict.of(others, planning.scoringContext().level()).plan());
+  }
+
+  /** The ladder; empty if a goal, a day or a clean tempo is missing. */
+  private Optional<Ladder> ladder(Plan plan, PlanningContext planning) {
+    Journal entries = ladder.entries();
+    boolean fresh = entries.lastClean(MeasureSpan.WHOLE).isEmpty();
+    if (ladder.goal().isEmpty() || ladder.day().isEmpty() || (fresh && ladder.clean().isEmpty())) {
+      return Optional.empty();
+    }
+    PracticePlan practice =
+        PracticePlan.of(plan, planning.scoringContext().level(), ladder.request(), entries);
+    return Optional.of(new PracticeWords(practice, fresh).ladder());
+  }
+
+  private void remark(int measures, int sides) {
+    if (sides > 1) {
+      spec.commandLine()
+          .getErr()
+          .println(
+              (measures > MEASURES
+                      ? "Note: one side holds up to %d measures, and there are %d, so the handout"
+                          + " has %d sides; choose fewer with --measures."
+                      : "Note: these measures do not fit on one side (%2$d of up to %1$d), so the"
+                          + " handout has %3$d; choose fewer with --measures.")
+                  .formatted(MEASURES, measures, sides));
+    }
+  }
+}

@@ -11,8 +11,8 @@ import java.util.Optional;
 /**
  * The rule of habit: players usually take a note so in such a place. Learned from fingered music;
  * see {@link HabitNetwork}. The best placement of a note costs nothing, and no placement costs more
- * than {@value #MAX_POINTS} points, so that no habit outweighs a stretch or a shift. The rule
- * judges single bowed notes only.
+ * than 600 points, so that no habit outweighs a stretch or a shift. The rule judges single bowed
+ * notes only.
  *
  * @param networks the numbers of the network of each kind of hand that has one, in points
  */

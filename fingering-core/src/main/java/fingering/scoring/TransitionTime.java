@@ -7,9 +7,9 @@ import fingering.music.Moment;
  * a {@link TimedTransitionRule} says how much time a movement needs, and the scoring compares.
  *
  * @param sinceMicros microseconds from the start of the earlier moment to the start of the later
- *     one, rounded to the nearest multiple, at most {@value #MAX_MICROS}
+ *     one, rounded to the nearest multiple, at most one second
  * @param freeMicros microseconds in which the hand can shift unheard: the rest, and the end of the
- *     note before if it is detached; rounded up, at most {@value #MAX_MICROS}
+ *     note before if it is detached; rounded up, at most one second
  */
 public record TransitionTime(long sinceMicros, long freeMicros) {
   /** The cap on both times, in microseconds; every movement is faster. */

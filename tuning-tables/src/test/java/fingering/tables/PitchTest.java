@@ -65,6 +65,16 @@ class PitchTest {
   }
 
   @Test
+  void anOctaveOutOfRangeIsRefusedWithTheTextAndAHyphenWithTheFlat() {
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> Pitch.parse("b-4"))
+        .withMessage("'b-4' has the octave -4, not -1 to 10; a flat is written b, such as Bb4");
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> Pitch.parse("F#11"))
+        .withMessage("'F#11' has the octave 11, not -1 to 10");
+  }
+
+  @Test
   void accidentalsAreSignsForDisplayAndAsciiInText() {
     assertThat(Pitch.parse("Bb3").display()).isEqualTo("B♭3");
     assertThat(Pitch.parse("F♯5")).hasToString("F#5");

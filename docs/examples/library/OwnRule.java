@@ -43,6 +43,8 @@ class OwnRule {
 
     @Override
     public long amount(NoteContext context, Grip grip) {
+      // Grip.open() means that all its strings are open. To charge a double stop with one open
+      // string too, write grip.placements().stream().anyMatch(Placement::open).
       boolean charged = grip.open() && !context.plucked() && context.hundredths() >= LONG;
       return charged ? context.hundredths() / 10 : 0;
     }

@@ -23,6 +23,8 @@ import java.util.stream.Collectors;
 
 /** Plans music written in code, with a rule, a limit and a required skill of its own. */
 class PlanFromCode {
+  private static final long LIMIT = 10_000_000_000L; // nanoseconds
+
   /** Charges each note that the second finger plays: this player's is taped today. */
   record TapedFinger() implements NoteRule {
     @Override
@@ -62,7 +64,7 @@ class PlanFromCode {
             .slur(EIGHTH, "G4", "A4", "Bb4", "A4").note("G4", QUARTER)
             .tuplet(3, 2, t -> t.notes(EIGHTH, "F#4", "G4", "A4")).note("D5", HALF).tie()
             .note("D5", QUARTER).grace("C5").note("Bb4", QUARTER).chord(QUARTER, "D4", "A4")
-            .note("G4", HALF)
+            .note("G4", HALF).note("B2", QUARTER) // below the lowest string
             .build();
 
     CostRule taped = new TapedFinger();
@@ -85,12 +87,28 @@ class PlanFromCode {
                             .anyMatch(p -> p.string() == 2 && p.finger() == Finger.FOURTH)))
             .build();
 
-    for (Plan plan : Planner.of(passage, Scoring.of(rules, weights)).plans(brief, 3)) {
+    Planner planner = Planner.of(passage, Scoring.of(rules, weights));
+    planner.passage().unplayable()
+        .forEach(note -> System.out.printf("left out: %s in %s%n", note.written(), note.place()));
+
+    // After the time limit a search ends with a CancellationException.
+    long start = System.nanoTime();
+    ImmutableList<Plan> plans =
+        planner.withCancellation(() -> System.nanoTime() - start > LIMIT).plans(brief, 3);
+    for (Plan plan : plans) {
       String fingers =
           plan.notes().stream()
-              .map(note -> note.placement().string() + "/" + note.finger())
+              .map(note -> note.string() + "/" + note.finger())
               .collect(Collectors.joining(" "));
       System.out.printf("%d points: %s%n", plan.total(), fingers);
     }
+
+    Plan best = plans.get(0);
+    String positions =
+        best.notes().stream()
+            .map(note -> note.open() ? "open" : note.position().toString())
+            .collect(Collectors.joining(" "));
+    System.out.printf("positions: %s%n", positions);
+    best.rules().forEach(rule -> System.out.printf("%4d  %s%n", rule.cost(), rule.name()));
   }
 }

@@ -15,6 +15,9 @@ import java.util.BitSet;
  *     (moment, grip) -> moment.soundMicros() < 1_000_000 || !grip.open());
  * }</pre>
  *
+ * <p>A placement gives its string as a number, 1 for the highest; {@link
+ * fingering.tables.StringNames} finds a string by its name, such as G or sul G.
+ *
  * @param words what the plan must do, to follow 'the plan must': {@code stop long notes}
  * @param span the measures in which it applies
  * @param soft whether it does not apply to moments where no grip passes

@@ -48,13 +48,18 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
             + names(moment)
             + " in "
             + moment.place()
-            + " of "
-            + passage.partName()
+            + ofPart(passage)
             + ": "
             + why
             + "; check the part, "
-            + (standard ? "" : "--tuning, ")
-            + "--instrument or the transposition.");
+            + (standard ? "" : "the tuning, ")
+            + "the instrument or the transposition.");
+  }
+
+  /** The name of the part, unless it is that of the instrument, which the sentence has already. */
+  private static String ofPart(Passage passage) {
+    String part = passage.partName();
+    return part.equalsIgnoreCase(passage.instrument().name()) ? "" : " of " + part;
   }
 
   /**
@@ -85,7 +90,7 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
               + passage.stringWords().stream()
                   .map(PrintedString::description)
                   .collect(Collectors.joining(", "))
-              + "); ask for less, or ignore the printed words with --ignore-words.");
+              + "); ask for less, or ignore the printed words.");
     }
     Optional<ImmutableList<Demand>> conflict =
         ConflictingDemands.minimal(brief.demands(), some -> planner.feasible(brief, some));

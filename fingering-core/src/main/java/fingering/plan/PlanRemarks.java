@@ -65,7 +65,7 @@ public final class PlanRemarks {
           list(ambiguous.stream().map(PrintedPosition::description).toList())
               + " may mean a string or a position and "
               + (ambiguous.size() == 1 ? "is" : "are")
-              + " not kept; write 'sul G' or '3rd pos.' into the part, or say which with --strings or --stay.");
+              + " not kept; write 'sul G' or '3rd pos.' into the part, or demand the string or the position.");
     }
     return remarks;
   }

@@ -29,12 +29,20 @@ public record PlannedNote(
 
   /** Whether two notes have the same string, finger and, if stopped, position. */
   public boolean sameFingering(PlannedNote other) {
-    return placement.string() == other.placement.string()
+    return string() == other.string()
         && placement.finger() == other.placement.finger()
         && (open() || position().equals(other.position()));
   }
 
-  /** The symbol of the finger: 0 for open, 1 to 4, T for the thumb. */
+  /** The number of the string, 1 for the highest. */
+  public int string() {
+    return placement.string();
+  }
+
+  /**
+   * The symbol of the finger: 0 for open, 1 to 4, T for the thumb. To compare fingers, use {@code
+   * placement().finger()}.
+   */
   public String finger() {
     return placement.finger().symbol();
   }
@@ -44,7 +52,7 @@ public record PlannedNote(
     OptionalInt thumb = placement.frame().thumb();
     return thumb.isEmpty()
         ? Optional.empty()
-        : Optional.of(instrument.string(placement.string()).above(thumb.getAsInt()));
+        : Optional.of(instrument.string(string()).above(thumb.getAsInt()));
   }
 
   /** The position of the hand. */

@@ -108,8 +108,8 @@ final class PlayableNotes {
     return String.join(", and ", clauses)
         + (left.size() == 1 ? "; it is" : "; they are")
         + " left without a finger: check the notes, "
-        + (tuned.isEmpty() ? "" : "--tuning, ")
-        + "--instrument or the transposition";
+        + (tuned.isEmpty() ? "" : "the tuning, ")
+        + "the instrument or the transposition";
   }
 
   private static String clause(List<Note> notes) {

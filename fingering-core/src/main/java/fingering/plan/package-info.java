@@ -1,6 +1,7 @@
 /**
  * Plans: a fingering for every note of a passage, with its cost by rule, and comparisons of plans.
- * Most callers start with {@link fingering.plan.PlanComparer}.
+ * Start with {@link fingering.plan.Planner} for plans of your own {@linkplain fingering.plan.Brief
+ * briefs}, or with {@link fingering.plan.PlanComparer} to compare first position with third.
  *
  * <p>The package depends on {@link fingering.demand} and the packages below that, and on the marks
  * of {@link fingering.musicxml}. No method accepts or returns null unless it says so. All values

@@ -14,7 +14,11 @@ import fingering.tables.Instrument.HandKind;
  */
 public sealed interface CostRule
     permits NoteRule, ComparingRule, TransitionRule, TimedTransitionRule {
-  /** The id in weight files and data: lower case, words joined by hyphens. */
+  /**
+   * The id in weight files and data: lower case letters and digits, in words joined by hyphens. It
+   * must differ from the ids of all other rules of a scoring; docs/scoring.md lists those of the
+   * library.
+   */
   String id();
 
   /** The name in print. */

@@ -18,7 +18,8 @@ import java.util.List;
  * @param accented whether a note that begins has an accent
  * @param grace whether the notes are grace notes
  * @param hundredths length of the longest note that begins, in hundredths of a second, rounded down
- *     to a tenth of a second, at most {@value #MAX_HUNDREDTHS}
+ *     to a tenth of a second, at most 200. A rule cannot tell a note of two seconds from one of
+ *     four
  * @param trilled indices of the trilled notes among all sounding notes, from 0
  * @param trilledStruck indices of the trilled notes among the notes that begin, from 0
  * @param sounding number of sounding notes

@@ -8,7 +8,10 @@ import fingering.fingerboard.Grip;
 import fingering.music.Moment;
 import fingering.tables.Instrument.HandKind;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.Objects;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The rules with their weights: one cost function for the search and for the explanation. Safe for
@@ -20,6 +23,8 @@ public final class Scoring {
 
   /** The highest amount that a rule may charge at once. With it no cost overflows. */
   private static final long MAX_AMOUNT = Integer.MAX_VALUE;
+
+  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
   private static final ImmutableList<Class<? extends CostRule>> KINDS =
       ImmutableList.of(
@@ -41,31 +46,21 @@ public final class Scoring {
   /**
    * A scoring by these rules and the {@link Habit} of the weights.
    *
-   * @throws IllegalArgumentException if a rule has no weight, or one that is not 0 to {@value
-   *     #MAX_WEIGHT}; if a rule is of more than one kind; or if the unit of a {@link
-   *     TimedTransitionRule} is shorter than a microsecond
+   * @throws IllegalArgumentException if two rules have the same id, or an id has another form than
+   *     {@link CostRule#id} says; if a rule has no weight; if a rule is of more than one kind; or
+   *     if the unit of a {@link TimedTransitionRule} is shorter than a microsecond
    */
   public static Scoring of(ImmutableList<CostRule> someRules, Weights weights) {
     ImmutableList<CostRule> rules =
         weights.habit().idle()
             ? someRules
             : ImmutableList.<CostRule>builder().addAll(someRules).add(weights.habit()).build();
+    Set<String> ids = new HashSet<>();
     for (CostRule rule : rules) {
+      requireId(rule.id(), ids);
       if (KINDS.stream().filter(kind -> kind.isInstance(rule)).count() > 1) {
         throw new IllegalArgumentException(
             "the rule '" + rule.id() + "' is of several kinds; make it several rules");
-      }
-      for (HandKind hand : HandKind.values()) {
-        long weight = weights.of(rule, hand);
-        if (weight < 0 || weight > MAX_WEIGHT) {
-          throw new IllegalArgumentException(
-              "the weight of the rule '"
-                  + rule.id()
-                  + "' is "
-                  + weight
-                  + ", not 0 to "
-                  + MAX_WEIGHT);
-        }
       }
       if (rule instanceof TimedTransitionRule timed && timed.unitMicros() < 1) {
         throw new IllegalArgumentException(
@@ -73,6 +68,18 @@ public final class Scoring {
       }
     }
     return new Scoring(rules, weights);
+  }
+
+  /** Refuses an id that is not well formed, or is among those of other rules. */
+  private static void requireId(String id, Set<String> others) {
+    if (!ID.matcher(id).matches()) {
+      throw new IllegalArgumentException(
+          "'" + id + "' is not the id of a rule; write lower case words such as 'long-open'");
+    }
+    if (!others.add(id)) {
+      throw new IllegalArgumentException(
+          "two rules have the id '" + id + "'; give your rule an id of its own");
+    }
   }
 
   /** The rules, in the order in which explanations list them. */

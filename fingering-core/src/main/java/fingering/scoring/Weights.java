@@ -26,7 +26,7 @@ import java.util.stream.Stream;
  * may cost one kind of hand something else: {@code cello.shift: 15}. The hand of the violin is also
  * that of the viola. A habit whose points are not given costs one point per unit.
  *
- * @param points whole points, 0 or more, by rule id
+ * @param points whole points, 0 to {@value Scoring#MAX_WEIGHT}, by rule id
  * @param habit the learned habit; {@link Habit#NONE} if there is none
  */
 public record Weights(ImmutableMap<String, Long> points, Habit habit) {
@@ -38,7 +38,29 @@ public record Weights(ImmutableMap<String, Long> points, Habit habit) {
           .map(Weights::networkKey)
           .collect(ImmutableSet.toImmutableSet());
 
-  /** Weights without a habit. */
+  /**
+   * Checks the points.
+   *
+   * @throws IllegalArgumentException if the points of a rule are not 0 to {@value
+   *     Scoring#MAX_WEIGHT}
+   */
+  public Weights {
+    points.forEach(
+        (rule, value) -> {
+          if (value < 0 || value > Scoring.MAX_WEIGHT) {
+            throw new IllegalArgumentException(
+                "the weight of the rule '%s' is %d, not 0 to %d"
+                    .formatted(rule, value, Scoring.MAX_WEIGHT));
+          }
+        });
+  }
+
+  /**
+   * Weights without a habit.
+   *
+   * @throws IllegalArgumentException if the points of a rule are not 0 to {@value
+   *     Scoring#MAX_WEIGHT}
+   */
   public Weights(ImmutableMap<String, Long> points) {
     this(points, Habit.NONE);
   }
@@ -248,7 +270,8 @@ public record Weights(ImmutableMap<String, Long> points, Habit habit) {
     Long own = points.get(key(hand, rule.id()));
     Long value = own == null ? points.get(rule.id()) : own;
     if (value == null) {
-      throw new IllegalArgumentException("no weight is given for the rule '" + rule.id() + "'");
+      throw new IllegalArgumentException(
+          "no weight is given for the rule '" + rule.id() + "'; use Weights.with(rule, points)");
     }
     return value;
   }

@@ -98,7 +98,7 @@ public final class PathFinder {
       Cancellation cancellation) {
     refuseLongLookBack(graph);
     if (k < 1 || k > MAX_PATHS) {
-      throw new FingeringException(k + " best paths cannot be searched; ask for 1 to " + MAX_PATHS);
+      throw new FingeringException(k + " plans cannot be made; ask for 1 to " + MAX_PATHS);
     }
     return BoundedSearch.best(graph, requirement, k, grain, cancellation);
   }

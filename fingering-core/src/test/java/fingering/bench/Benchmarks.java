@@ -78,7 +78,7 @@ public final class Benchmarks {
 
   private void print() {
     Set<String> names = figures.names();
-    names.forEach(name -> line(name + ", us", figures.time(name, 1)));
+    names.forEach(name -> line(title(name) + ", us", figures.time(name, 1)));
     System.out.println();
     for (String name : names) {
       if (name.startsWith("reading ")) {
@@ -95,6 +95,12 @@ public final class Benchmarks {
     }
     ratio("Dijkstra : search", "dijkstra 1000", "search 1000");
     ratio("three skills : free plan", "threeSkills 1000", "freePlan 1000");
+  }
+
+  private static String title(String name) {
+    return name.startsWith("drawing ")
+        ? "drawing of " + name.substring(name.indexOf(' ') + 1) + " measures"
+        : name;
   }
 
   /** Prints the ratio of two benchmarks, if both have run. */

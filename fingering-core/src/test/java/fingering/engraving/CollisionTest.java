@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -71,6 +72,14 @@ class CollisionTest {
       })
   void theDemonstrationPartsAreClear(String name) {
     Engraver engraver = Engraved.fingered(Engraved.file(Path.of("../docs/" + name + ".musicxml")));
+    assertClear(engraver, WIDE);
+    assertClear(engraver, NARROW);
+  }
+
+  @ParameterizedTest
+  @MethodSource("fingering.engraving.Passages#names")
+  void thePassagesAreClear(String name) {
+    Engraver engraver = Engraved.fingered(Passages.engraver(name));
     assertClear(engraver, WIDE);
     assertClear(engraver, NARROW);
   }

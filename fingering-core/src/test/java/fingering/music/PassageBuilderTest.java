@@ -44,6 +44,21 @@ class PassageBuilderTest {
                 + " write two notes with tie() between them, or change the meter.",
             b -> b.meter(3, 4).pickup(QUARTER).note("C4", HALF)),
         refused(
+            "Measure 1, beat 9: an eighth note does not fit, because the measure of 9/16 has 1/4"
+                + " quarter left; write two notes with tie()",
+            b -> b.meter(9, 16).note("C4", HALF).note("D4", EIGHTH)),
+        refused(
+            "Measure 1, beat 4.83: an eighth note does not fit, because the measure of 4/4 has 1/6"
+                + " quarter left; move the tuplet to the next measure, or change the meter.",
+            b ->
+                b.note("C4", HALF.dotted())
+                    .note("C4", EIGHTH)
+                    .tuplet(3, 2, t -> t.notes(EIGHTH, "D4", "E4", "F4"))),
+        refused(
+            "Measure 1, beat 1: 'B-4' has the octave -4, not -1 to 10; a flat is written b, such as"
+                + " Bb4.",
+            b -> b.note("B-4", QUARTER)),
+        refused(
             "Measure 1, beat 2: 'H4' is not a pitch; write letter",
             b -> b.note("C4", QUARTER).note("H4", QUARTER)),
         refused(

@@ -140,6 +140,23 @@ class PrintedDirectionsTest {
     assertThat(part.wedges()).extracting(Wedge::side).containsExactly(Side.ABOVE);
   }
 
+  // A later voice goes back in time, so that the start of its hairpin can follow the end in a file.
+  @Test
+  void aHairpinWhoseEndComesFirstInTheFileEndsInItsMeasure() {
+    PrintedPart part =
+        part(
+            START
+                + NOTE
+                + direction("", "<wedge type=\"stop\"/>")
+                + NOTE
+                + "<backup><duration>2</duration></backup>"
+                + direction("", "<wedge type=\"crescendo\"/>")
+                + NOTE
+                + NOTE,
+            NOTE + NOTE + direction("", "<wedge type=\"stop\"/>"));
+    assertThat(part.wedges()).extracting(Wedge::end).containsExactly(BigFraction.of(1));
+  }
+
   // Element octave-shift: the pitches of the file are those that sound, and 8va has the type down.
   @Test
   void notesUnderAnOctaveLineArePrintedLower() {

@@ -7,14 +7,18 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
+import fingering.music.BeatUnit;
 import fingering.music.Moment;
 import fingering.music.Music;
 import fingering.music.Note;
 import fingering.music.Passage;
+import fingering.music.builder.PassageBuilder;
 import fingering.scoring.rules.StandardRules;
 import fingering.search.BruteForce;
 import fingering.search.RequiredStays;
 import fingering.search.VisibleFingering;
+import fingering.tables.FingeringException;
+import fingering.tables.Instruments;
 import fingering.tables.Position;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -96,7 +100,7 @@ class PlannerTest {
     assertThat(plan.passage().moments()).extracting(Moment::restMicros).allMatch(rest -> rest >= 0);
     assertThat(plan.passage().remarks())
         .contains(
-            "B2 in measure 2, beat 1 is below the lowest string of the viola (C3), and C8 in measure 2, beat 3 is beyond the fingerboard of the viola; they are left without a finger: check the notes, --instrument or the transposition");
+            "B2 in measure 2, beat 1 is below the lowest string of the viola (C3), and C8 in measure 2, beat 3 is beyond the fingerboard of the viola; they are left without a finger: check the notes, the instrument or the transposition");
   }
 
   @Test
@@ -111,7 +115,27 @@ class PlannerTest {
   void musicWithoutAnyNoteOfTheInstrumentIsRefused() {
     assertThatExceptionOfType(InfeasibleBriefException.class)
         .isThrownBy(() -> plan(Music.viola().notes("B2/1 A2/1"), Brief.free("free")))
-        .withMessageContaining("viola cannot play B2 in measure 1, beat 1");
+        .withMessageStartingWith("The viola cannot play B2 in measure 1, beat 1")
+        .withMessageEndingWith("; check the part, the instrument or the transposition.");
+  }
+
+  @Test
+  void aPartWithTheNameOfItsInstrumentIsNotNamedTwice() {
+    Passage passage =
+        PassageBuilder.of(Instruments.standard().named("viola")).note("B2", BeatUnit.WHOLE).build();
+    assertThatExceptionOfType(InfeasibleBriefException.class)
+        .isThrownBy(() -> plan(passage, Brief.free("free")))
+        .withMessage(
+            "The viola cannot play B2 in measure 1, beat 1: it is below the lowest string; check the"
+                + " part, the instrument or the transposition.");
+  }
+
+  @Test
+  void theNumberOfPlansIsChecked() {
+    Planner planner = Planner.of(Music.viola().notes("D4/1"), StandardRules.commonPractice());
+    assertThatExceptionOfType(FingeringException.class)
+        .isThrownBy(() -> planner.plans(Brief.free("free"), 0))
+        .withMessageStartingWith("0 plans cannot be made; ask for 1 to ");
   }
 
   @Test

@@ -116,7 +116,7 @@ class PrintedStringPlansTest {
         .isThrownBy(() -> plan(sul(4, low, 2, 3, 4), asked))
         .withMessage(
             "'asked' cannot meet its demands and also follow the strings printed in the part"
-                + " ('sul' in m. 1–2); ask for less, or ignore the printed words with --ignore-words.");
+                + " ('sul' in m. 1–2); ask for less, or ignore the printed words.");
     // The words are not blamed for a demand that is infeasible without them.
     Brief more = Brief.builder("more").addDemand(new ShowPosition(Position.FIRST, 9)).build();
     assertThatExceptionOfType(InfeasibleBriefException.class)

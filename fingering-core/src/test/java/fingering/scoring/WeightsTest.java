@@ -170,9 +170,8 @@ class WeightsTest {
   @ParameterizedTest
   @ValueSource(longs = {-1, 1_000_000})
   void aWeightOutOfRangeIsRefusedByTheNameOfItsRule(long points) {
-    Weights weights = new Weights(ImmutableMap.of("everything", points));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Scoring.of(ImmutableList.of(new Everything("everything")), weights))
+        .isThrownBy(() -> new Weights(ImmutableMap.of("everything", points)))
         .withMessage("the weight of the rule 'everything' is " + points + ", not 0 to 999999");
   }
 
@@ -307,7 +306,7 @@ class WeightsTest {
     assertThat(weights.of(SHIFT, HandKind.CELLO)).isEqualTo(15);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> weights.of(SHIFT, HandKind.VIOLIN))
-        .withMessage("no weight is given for the rule 'shift'");
+        .withMessage("no weight is given for the rule 'shift'; use Weights.with(rule, points)");
   }
 
   @Test

@@ -3,6 +3,7 @@ package fingering.tables;
 import com.google.common.base.CharMatcher;
 import com.google.common.collect.ImmutableList;
 import java.util.Locale;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,6 +20,9 @@ public record Pitch(Letter letter, int alter, int octave) {
   private static final CharMatcher FLATS = CharMatcher.anyOf("b♭");
 
   private static final ImmutableList<Letter> LETTERS = ImmutableList.copyOf(Letter.values());
+
+  private static final int LOWEST_OCTAVE = -1;
+  private static final int HIGHEST_OCTAVE = 10;
 
   /** Semitones in an octave, equal temperament. */
   public static final int OCTAVE = 12;
@@ -39,8 +43,9 @@ public record Pitch(Letter letter, int alter, int octave) {
     if (alter < -3 || alter > 3) {
       throw new FingeringException("alteration " + alter + " is not between -3 and 3 semitones");
     }
-    if (octave < -1 || octave > 10) {
-      throw new FingeringException("octave " + octave + " is not between -1 and 10");
+    if (octave < LOWEST_OCTAVE || octave > HIGHEST_OCTAVE) {
+      throw new FingeringException(
+          "octave %d is not between %d and %d".formatted(octave, LOWEST_OCTAVE, HIGHEST_OCTAVE));
     }
   }
 
@@ -55,14 +60,27 @@ public record Pitch(Letter letter, int alter, int octave) {
       throw new FingeringException(
           "'" + text + "' is not a pitch; write letter, accidental and octave, such as F#4 or Bb3");
     }
+    int octave = Integer.parseInt(matcher.group(3));
+    if (octave < LOWEST_OCTAVE || octave > HIGHEST_OCTAVE) {
+      throw new FingeringException(
+          "'%s' has the octave %d, not %d to %d%s"
+              .formatted(
+                  text,
+                  octave,
+                  LOWEST_OCTAVE,
+                  HIGHEST_OCTAVE,
+                  octave < 0 ? "; a flat is written b, such as " + flat(matcher) : ""));
+    }
     int alter = 0;
     for (char sign : matcher.group(2).toCharArray()) {
       alter += sign == 'x' ? 2 : FLATS.matches(sign) ? -1 : 1;
     }
-    return new Pitch(
-        Letter.valueOf(matcher.group(1).toUpperCase(Locale.ROOT)),
-        alter,
-        Integer.parseInt(matcher.group(3)));
+    return new Pitch(Letter.valueOf(matcher.group(1).toUpperCase(Locale.ROOT)), alter, octave);
+  }
+
+  /** What {@code B-4} was probably meant to be: {@code Bb4}. */
+  private static String flat(MatchResult read) {
+    return read.group(1).toUpperCase(Locale.ROOT) + read.group(3).replace('-', 'b');
   }
 
   /** The natural note with that {@link #letterNumber() letter number}. */

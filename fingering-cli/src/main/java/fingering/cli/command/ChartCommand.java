@@ -2,12 +2,12 @@ package fingering.cli.command;
 
 import fingering.cli.chart.ChartSvg;
 import fingering.cli.chart.ChartText;
-import fingering.cli.option.ChartOutput;
 import fingering.cli.option.CompletionCandidates;
 import fingering.cli.option.Converters;
 import fingering.cli.option.HandOptions;
 import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.NoteNamesOption;
+import fingering.cli.output.ChartOutput;
 import fingering.cli.terminal.Screen;
 import fingering.fingerboard.Chart;
 import fingering.fingerboard.ChartRequest;

@@ -2,10 +2,10 @@ package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
 import fingering.cli.option.HandOptions;
-import fingering.cli.option.OutputFile;
 import fingering.cli.option.PartOptions;
 import fingering.cli.option.TuneOptions;
 import fingering.cli.option.WeightsOptions;
+import fingering.cli.output.OutputFile;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.text.WeightsText;
 import fingering.learning.LearnedWeights;

@@ -1,6 +1,6 @@
 package fingering.cli.command;
 
-import fingering.cli.option.OutputFile;
+import fingering.cli.output.OutputFile;
 import fingering.cli.terminal.Screen;
 import fingering.cli.text.LessonListText;
 import fingering.lesson.LessonFile;

@@ -39,7 +39,7 @@ import picocli.CommandLine.TypeConversionException;
  */
 public final class Converters {
   /** The name that stands for the terminal, as in other programs. */
-  static final String TERMINAL = "-";
+  public static final String TERMINAL = "-";
 
   private static final int SHORTEST_DAY_NAME = 3;
 
@@ -178,8 +178,9 @@ public final class Converters {
   }
 
   /** Names of files, or {@code -} for the terminal. */
-  static final class OutputConverter extends Converter<Path> {
-    OutputConverter() {
+  public static final class OutputConverter extends Converter<Path> {
+    /** Creates a converter, as picocli does. */
+    public OutputConverter() {
       super(text -> text.equals(TERMINAL) ? Path.of(text) : file(text));
     }
   }

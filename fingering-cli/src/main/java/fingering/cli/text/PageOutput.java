@@ -2,8 +2,8 @@ package fingering.cli.text;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
-import fingering.cli.option.OutputOptions;
 import fingering.cli.option.PlanningContext;
+import fingering.cli.output.OutputOptions;
 import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Passage;

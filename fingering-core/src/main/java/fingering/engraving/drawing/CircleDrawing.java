@@ -13,6 +13,9 @@ import java.util.Set;
 final class CircleDrawing {
   private static final double AROUND = 0.35;
 
+  /** The longest hairpin that gets a ring around all of it. */
+  private static final double LONG = 5;
+
   /** Half an ellipse drawn as one cubic curve: the share of the height that its handles need. */
   private static final double HANDLE = 4.0 / 3;
 
@@ -31,7 +34,8 @@ final class CircleDrawing {
             inks.stream()
                 .filter(ink -> ink.kind() == kind && Math.abs(ink.time() - circle.time()) < 1e-6)
                 .map(Ink::box)
-                .reduce(Box::union);
+                .reduce(Box::union)
+                .map(all -> start(kind, all));
         if (box.isPresent()) {
           if (drawn.add(box.get())) {
             ring(box.get());
@@ -40,6 +44,12 @@ final class CircleDrawing {
         }
       }
     }
+  }
+
+  /** Of a long hairpin only the start is ringed, as a player would. */
+  private static Box start(Kind kind, Box box) {
+    boolean all = kind != Kind.HAIRPIN || box.width() <= LONG;
+    return all ? box : new Box(box.left(), box.top(), box.left() + LONG, box.bottom());
   }
 
   private void ring(Box box) {

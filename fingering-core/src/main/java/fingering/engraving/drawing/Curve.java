@@ -11,23 +11,32 @@ import fingering.engraving.ink.Kind;
  * @param y0 its y
  * @param x1 the right end
  * @param y1 its y
- * @param bend how far the control points are above the line from end to end; negative below
+ * @param bend how far the control points are above the line from end to end; negative below. On a
+ *     steep line they also lean back, so that the curve stays symmetric
  * @param reach the distance of a control point from its end, as a share of the width
  */
 record Curve(double x0, double y0, double x1, double y1, double bend, double reach) {
   /** The most boxes that stand for a curve. */
   private static final int MOST_BOXES = 120;
 
+  /** How much of the way to the perpendicular the control points lean. */
+  private static final double LEAN = 0.8;
+
   double x(double t) {
-    double c0 = x0 + (x1 - x0) * reach;
-    double c1 = x1 - (x1 - x0) * reach;
-    return cubic(x0, c0, c1, x1, t);
+    return cubic(x0, x0 + (x1 - x0) * reach + lean(), x1 - (x1 - x0) * reach + lean(), x1, t);
   }
 
   double y(double t) {
     double c0 = y0 + (y1 - y0) * reach - bend;
     double c1 = y1 - (y1 - y0) * reach - bend;
     return cubic(y0, c0, c1, y1, t);
+  }
+
+  /** How far the control points move towards the perpendicular of the line between the ends. */
+  private double lean() {
+    double most = LEAN * (x1 - x0) * reach;
+    double slope = (y1 - y0) / Math.max(1, x1 - x0);
+    return Math.max(-most, Math.min(most, bend * slope * LEAN));
   }
 
   private static double cubic(double a, double b, double c, double d, double t) {
@@ -67,11 +76,11 @@ record Curve(double x0, double y0, double x1, double y1, double bend, double rea
 
   private String control0(double out) {
     return Canvas.point(
-        x0 + (x1 - x0) * reach, y0 + (y1 - y0) * reach - bend - Math.signum(bend) * out);
+        x0 + (x1 - x0) * reach + lean(), y0 + (y1 - y0) * reach - bend - Math.signum(bend) * out);
   }
 
   private String control1(double out) {
     return Canvas.point(
-        x1 - (x1 - x0) * reach, y1 - (y1 - y0) * reach - bend - Math.signum(bend) * out);
+        x1 - (x1 - x0) * reach + lean(), y1 - (y1 - y0) * reach - bend - Math.signum(bend) * out);
   }
 }

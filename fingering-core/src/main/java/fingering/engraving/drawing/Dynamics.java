@@ -1,12 +1,11 @@
 package fingering.engraving.drawing;
 
-import com.google.common.base.Ascii;
-import com.google.common.collect.ImmutableSet;
 import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.EngravingDefaults;
 import fingering.engraving.glyph.GlyphRow;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.notes.TextSides;
 import fingering.music.print.PrintedPart;
 import fingering.music.print.PrintedPart.TextLine;
 import fingering.music.print.PrintedPart.Wedge;
@@ -23,45 +22,15 @@ import java.util.Optional;
  */
 final class Dynamics {
   private static final double WORDS = 1.8;
-  private static final double GAP = 0.5;
+  private static final double GAP = 0.55;
   private static final double OPENING = 0.6;
   private static final double SHORTEST = 1.2;
 
-  /** Words that belong to the dynamics (common practice). */
-  private static final ImmutableSet<String> DYNAMIC_WORDS =
-      ImmutableSet.of(
-          "cresc",
-          "crescendo",
-          "decresc",
-          "decrescendo",
-          "dim",
-          "dimin",
-          "diminuendo",
-          "subito",
-          "sub",
-          "più",
-          "piu",
-          "meno",
-          "poco",
-          "molto",
-          "sempre",
-          "mezza",
-          "sotto",
-          "al",
-          "f",
-          "p",
-          "ff",
-          "pp",
-          "mf",
-          "mp",
-          "fp",
-          "forte",
-          "piano",
-          "morendo",
-          "smorzando",
-          "smorz",
-          "calando",
-          "perdendosi");
+  /** The middle of a small letter over the baseline, where hairpins and dashes are. */
+  private static final double MIDDLE = 0.5;
+
+  /** White between a dynamic and a hairpin next to it. */
+  private static final double BESIDE = 0.5;
 
   private final Canvas canvas;
   private final Frame frame;
@@ -75,7 +44,12 @@ final class Dynamics {
 
   /** A text of this row, from its left edge. */
   private record Item(
-      double left, double width, String text, boolean dynamic, double time, int direction) {
+      double left,
+      double width,
+      String text,
+      Optional<GlyphRow> letters,
+      double time,
+      int direction) {
     double right() {
       return left + width;
     }
@@ -98,72 +72,63 @@ final class Dynamics {
     return texts;
   }
 
-  /** Whether a text stands below the staff. */
-  static boolean below(PrintedText text) {
-    if (text.kind() == PrintedText.Kind.DYNAMIC) {
-      return true;
-    }
-    if (text.kind() != PrintedText.Kind.WORDS || text.side() == Side.ABOVE) {
-      return false;
-    }
-    if (text.side() == Side.BELOW) {
-      return true;
-    }
-    for (String word : Ascii.toLowerCase(text.text()).split("[ .,]+", -1)) {
-      if (!word.isEmpty() && !DYNAMIC_WORDS.contains(word)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   void draw() {
     List<Item> items = items();
     List<Hairpin> hairpins = hairpins(items);
-    List<Dashes> dashes = dashes(items);
-    if (items.isEmpty() && hairpins.isEmpty() && dashes.isEmpty()) {
-      return;
-    }
-    double bottom = 4;
-    for (Item item : items) {
-      bottom = Math.max(bottom, canvas.skyline().bottom(item.left() - 0.2, item.right() + 0.2));
-    }
-    for (Hairpin hairpin : hairpins) {
-      bottom = Math.max(bottom, canvas.skyline().bottom(hairpin.left(), hairpin.right()) - 0.4);
-    }
-    for (Dashes each : dashes) {
-      bottom = Math.max(bottom, canvas.skyline().bottom(each.left(), each.right()) - 1);
-    }
-    double baseline = bottom + GAP + 1.5;
+    List<Dashes> dashes = dashes(items, hairpins);
+    DynamicRows rows = new DynamicRows();
+    items.forEach(item -> rows.add(item.left(), item.right(), need(item)));
+    hairpins.stream()
+        .filter(hairpin -> !hairpin.lower())
+        .forEach(one -> rows.add(one.left(), one.right(), need(one)));
+    dashes.forEach(one -> rows.add(one.left(), one.right(), need(one)));
     for (Item item : items) {
       canvas.at(item.time());
-      Optional<GlyphRow> letters =
-          item.dynamic() ? GlyphRow.dynamic(item.text()) : Optional.empty();
-      if (letters.isPresent()) {
-        canvas.row(Kind.DYNAMIC, letters.get(), item.left(), baseline, 1);
-      } else {
-        canvas.text(
-            Kind.DYNAMIC, "words", item.text(), item.left(), baseline, item.width(), WORDS * 0.7);
-      }
+      item(item, rows.baseline(item.left()));
     }
+    canvas.at(Double.NaN);
     for (Dashes each : dashes) {
-      dashes(each, baseline - 0.45);
+      dashes(each, rows.baseline(each.left()) - 0.45);
     }
     for (Hairpin hairpin : hairpins) {
       canvas.at(hairpin.time());
-      double y = baseline - 0.55;
-      if (hairpin.lower()) {
-        y = Math.max(y, canvas.skyline().bottom(hairpin.left(), hairpin.right()) + OPENING + 0.3);
-      }
+      double y =
+          hairpin.lower()
+              ? canvas.skyline().bottom(hairpin.left(), hairpin.right()) + OPENING + 0.3
+              : rows.baseline(hairpin.left()) - MIDDLE;
       hairpin(hairpin, y);
     }
     canvas.at(Double.NaN);
   }
 
+  /** The highest baseline at which a text is clear of what is above it. */
+  private double need(Item item) {
+    double height = item.letters().map(row -> -row.box().top()).orElse(WORDS * 0.7);
+    return canvas.skyline().bottom(item.left() - 0.2, item.right() + 0.2) + GAP + height;
+  }
+
+  private double need(Hairpin hairpin) {
+    double bottom = canvas.skyline().bottom(hairpin.left(), hairpin.right());
+    return bottom + GAP + OPENING + MIDDLE;
+  }
+
+  private double need(Dashes dashes) {
+    return canvas.skyline().bottom(dashes.left(), dashes.right()) + GAP + MIDDLE;
+  }
+
+  private void item(Item item, double baseline) {
+    if (item.letters().isPresent()) {
+      canvas.row(Kind.DYNAMIC, item.letters().get(), item.left(), baseline, 1);
+    } else {
+      canvas.text(
+          Kind.DYNAMIC, "words", item.text(), item.left(), baseline, item.width(), WORDS * 0.7);
+    }
+  }
+
   private record Dashes(double left, double right) {}
 
   /** The dashes of <i>cresc. - - -</i> to the next sign of the row or their end. */
-  private List<Dashes> dashes(List<Item> items) {
+  private List<Dashes> dashes(List<Item> items, List<Hairpin> hairpins) {
     List<Dashes> dashes = new ArrayList<>();
     for (TextLine line : part.textLines()) {
       double begin = line.start().doubleValue();
@@ -186,6 +151,11 @@ final class Dynamics {
           right = Math.min(right, item.left() - 0.5);
         }
       }
+      for (Hairpin hairpin : hairpins) {
+        if (hairpin.right() > left) {
+          right = Math.min(right, hairpin.left() - 0.5);
+        }
+      }
       if (ours && right - left >= SHORTEST) {
         dashes.add(new Dashes(left, right));
       }
@@ -203,12 +173,13 @@ final class Dynamics {
     List<Item> items = new ArrayList<>();
     double free = Double.NEGATIVE_INFINITY;
     for (PrintedText text : texts(part, frame)) {
-      if (!below(text)) {
+      if (!TextSides.below(text)) {
         continue;
       }
       boolean dynamic = text.kind() == PrintedText.Kind.DYNAMIC;
+      Optional<GlyphRow> letters = dynamic ? GlyphRow.dynamic(text.text()) : Optional.empty();
       double width =
-          (dynamic ? GlyphRow.dynamic(text.text()) : Optional.<GlyphRow>empty())
+          letters
               .map(row -> row.box().width())
               .orElseGet(() -> TextWidth.italic(text.text(), WORDS));
       double head = frame.x(text.start().doubleValue());
@@ -217,7 +188,7 @@ final class Dynamics {
       left = Math.min(left, Math.max(free, frame.system().width() - width));
       items.add(
           new Item(
-              left, width, text.text(), dynamic, text.start().doubleValue(), text.direction()));
+              left, width, text.text(), letters, text.start().doubleValue(), text.direction()));
       free = left + width + 0.5;
     }
     return items;
@@ -236,10 +207,10 @@ final class Dynamics {
       double left = begin < from - 1e-9 ? frame.left() + 0.3 : frame.x(begin);
       double right = end >= to - 1e-9 ? frame.right() - 0.6 : frame.x(end) - 0.4;
       for (Item item : items) {
-        if (item.left() <= left + 0.5 && item.right() + 0.3 > left) {
-          left = item.right() + 0.35;
-        } else if (item.left() > left && item.left() - 0.35 < right) {
-          right = Math.min(right, item.left() - 0.35);
+        if (item.left() <= left + 0.5 && item.right() + BESIDE > left) {
+          left = item.right() + BESIDE;
+        } else if (item.left() > left && item.left() - BESIDE < right) {
+          right = Math.min(right, item.left() - BESIDE);
         }
       }
       for (Hairpin other : hairpins) {

@@ -45,7 +45,7 @@ record MetronomeSign(
   }
 
   private double note() {
-    return head.map(glyph -> glyph.width() * SCALE + (flags > 0 ? 0.8 : 0) + dots * 0.6 + 0.4)
+    return head.map(glyph -> glyph.width() * SCALE + (flags > 0 ? 0.8 : 0) + dots * 0.6 + 0.6)
         .orElse(0.0);
   }
 

@@ -39,6 +39,7 @@ final class NoteDrawing {
   private final Canvas canvas;
   private final Frame frame;
   private final Set<NoteAddress> beamed = new HashSet<>();
+  private final List<Box> beamBoxes = new ArrayList<>();
 
   NoteDrawing(Canvas canvas, Frame frame) {
     this.canvas = canvas;
@@ -58,6 +59,10 @@ final class NoteDrawing {
     }
     BeamDrawing drawing = new BeamDrawing(canvas, frame);
     beams.forEach(drawing::draw);
+    canvas.inks().stream()
+        .filter(ink -> ink.kind() == Kind.BEAM)
+        .map(Ink::box)
+        .forEach(beamBoxes::add);
     for (int m = 0; m < measures.size(); m++) {
       MeasureShape measure = measures.get(m);
       Places places = frame.system().places().get(m);
@@ -97,9 +102,8 @@ final class NoteDrawing {
   private double clearOfBeams(Box rest) {
     double up = 0;
     double down = 0;
-    for (Ink ink : canvas.inks()) {
-      Box box = ink.box();
-      if (ink.kind() == Kind.BEAM && box.left() < rest.right() && rest.left() < box.right()) {
+    for (Box box : beamBoxes) {
+      if (box.left() < rest.right() && rest.left() < box.right()) {
         boolean over = (box.top() + box.bottom()) / 2 < (rest.top() + rest.bottom()) / 2;
         if (over) {
           down = Math.max(down, Math.ceil(box.bottom() + 0.25 - rest.top()));

@@ -11,6 +11,7 @@ import fingering.engraving.notes.Chord.Layer;
 import fingering.engraving.spacing.MeasureShape;
 import fingering.music.print.PrintedNote.Sign;
 import fingering.music.print.PrintedPart.NoteLine;
+import java.util.OptionalDouble;
 
 /** Draws the signs at notes: articulations next to the heads, bowings and ornaments above. */
 final class SignDrawing {
@@ -67,22 +68,33 @@ final class SignDrawing {
     }
   }
 
-  /** The wavy line after a trill. */
-  private void wave(Spot spot, Box trill) {
+  /** The x at which the wavy line after a trill ends; empty if there is none. */
+  private OptionalDouble waveEnd(Spot spot) {
     for (NoteLine line : lines) {
-      if (line.kind() != NoteLine.Kind.TRILL || !line.from().equals(spot.note().address())) {
-        continue;
+      if (line.kind() == NoteLine.Kind.TRILL && line.from().equals(spot.note().address())) {
+        return OptionalDouble.of(
+            frame
+                .spot(line.to())
+                .filter(last -> last.time() > spot.time())
+                .map(last -> last.right() + 0.5)
+                .orElse(frame.end(spot) - 0.6));
       }
-      double end =
-          frame
-              .spot(line.to())
-              .filter(last -> last.time() > spot.time())
-              .map(last -> last.right() + 0.5)
-              .orElse(frame.end(spot) - 0.6);
-      double y = (trill.top() + trill.bottom()) / 2;
-      for (double x = trill.right() + 0.2; x + Glyph.WAVE.width() <= end; x += 1) {
-        canvas.glyph(Kind.ORNAMENT, Glyph.WAVE, x, y);
-      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** Draws a trill, with its wavy line if there is room for one. */
+  private void trill(Spot spot) {
+    OptionalDouble end = waveEnd(spot);
+    Box shape = Glyph.TRILL.box();
+    double left = spot.middle() - shape.width() / 2;
+    double right = Math.max(left + shape.width(), end.orElse(0));
+    double baseline = edge(left - 0.1, right + 0.1, true) - GAP;
+    Box trill =
+        canvas.glyph(Kind.ORNAMENT, Glyph.TRILL, left - shape.left(), baseline - shape.bottom());
+    double y = (trill.top() + trill.bottom()) / 2;
+    for (double x = trill.right() + 0.2; x + Glyph.WAVE.width() <= end.orElse(0); x += 1) {
+      canvas.glyph(Kind.ORNAMENT, Glyph.WAVE, x, y);
     }
   }
 
@@ -139,18 +151,19 @@ final class SignDrawing {
     double side = above ? -1 : 1;
     double middle = (shape.top() + shape.bottom()) / 2;
     if (atHeads) {
+      int out = above ? 1 : -1;
       int step = above ? chord.highest() + 2 : chord.lowest() - 2;
-      if (step >= 0 && step <= 8) {
-        int free = Math.floorMod(step, 2) == 0 ? step + (above ? 1 : -1) : step;
-        double y = Chord.y(free);
-        double reach = shape.height() / 2 + 0.1;
-        boolean clear =
-            above
-                ? canvas.skyline().top(x - 0.2, x + 0.2) >= Math.min(0, y + reach)
-                : canvas.skyline().bottom(x - 0.2, x + 0.2) <= Math.max(4, y - reach);
-        boolean again = taken(x, y);
-        if (clear && !again && free >= 0 && free <= 8) {
-          canvas.glyph(Kind.ARTICULATION, glyph, left, y - middle);
+      step += Math.floorMod(step, 2) == 0 ? out : 0;
+      double half = Math.max(0.3, shape.height() / 2 + 0.1);
+      for (; step >= 0 && step <= 8; step += 2 * out) {
+        Box box =
+            new Box(
+                x - shape.width() / 2,
+                Chord.y(step) - half,
+                x + shape.width() / 2,
+                Chord.y(step) + half);
+        if (clear(box, above)) {
+          canvas.glyph(Kind.ARTICULATION, glyph, left, Chord.y(step) - middle);
           return;
         }
       }
@@ -161,28 +174,23 @@ final class SignDrawing {
         Kind.ARTICULATION, glyph, left, edge + side * GAP - (above ? shape.bottom() : shape.top()));
   }
 
-  /** Whether another articulation is there already. */
-  private boolean taken(double x, double y) {
-    return canvas.inks().stream()
-        .filter(ink -> ink.kind() == Kind.ARTICULATION)
-        .anyMatch(
-            ink ->
-                ink.box().left() <= x
-                    && ink.box().right() >= x
-                    && ink.box().top() - 0.2 <= y
-                    && ink.box().bottom() + 0.2 >= y);
+  /** Whether nothing but lines of the staff is at a place, or beyond it. */
+  private boolean clear(Box box, boolean above) {
+    return above
+        ? canvas.notes().top(box.left(), box.right()) >= box.bottom()
+        : canvas.notes().bottom(box.left(), box.right()) <= box.top();
   }
 
   private double edge(double left, double right, boolean above) {
     return above ? canvas.skyline().top(left, right) : canvas.skyline().bottom(left, right);
   }
 
-  private Box outside(Glyph glyph, double x, boolean above, Kind kind) {
+  private void outside(Glyph glyph, double x, boolean above, Kind kind) {
     Box shape = glyph.box();
     double left = x - shape.width() / 2 - shape.left();
     double edge = edge(left + shape.left() - 0.1, left + shape.right() + 0.1, above);
     double y = above ? edge - GAP - shape.bottom() : edge + GAP - shape.top();
-    return canvas.glyph(kind, glyph, left, y);
+    canvas.glyph(kind, glyph, left, y);
   }
 
   /** Draws bowings, ornaments and fermatas above what is drawn so far. */
@@ -200,9 +208,10 @@ final class SignDrawing {
         boolean below =
             sign == Sign.INVERTED_FERMATA || (chord.layer() == Layer.LOWER && sign == Sign.FERMATA);
         Glyph glyph = below ? Glyph.FERMATA_BELOW : glyph(sign, true);
-        Box box = outside(glyph, spot.middle(), !below, Kind.ORNAMENT);
         if (sign == Sign.TRILL) {
-          wave(spot, box);
+          trill(spot);
+        } else {
+          outside(glyph, spot.middle(), !below, Kind.ORNAMENT);
         }
       }
     }

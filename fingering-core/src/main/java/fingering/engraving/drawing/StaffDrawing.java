@@ -39,10 +39,19 @@ final class StaffDrawing {
       place(canvas, places.changes(), 0);
       place(canvas, places.clef(), 0);
       places.repeat().ifPresent(this::repeatStart);
-      if (measure.closes()) {
+      if (measure.closes() && !replaced(i)) {
         bar(measure.notes().printed().end(), places.bar());
       }
     }
+  }
+
+  /** Whether the start of a repeat stands for the bar line after a measure. */
+  private boolean replaced(int index) {
+    Bar bar = system.measures().get(index).notes().printed().end();
+    return (bar == Bar.SINGLE || bar == Bar.DOUBLE)
+        && index + 1 < system.places().size()
+        && system.places().get(index + 1).repeat().isPresent()
+        && system.places().get(index + 1).changes().isEmpty();
   }
 
   /** Draws shapes at their places. */

@@ -45,6 +45,7 @@ public final class SystemDrawing {
     above.forEach(lane -> fingers.fingers(lane, true, "first"));
     signs.over();
     signs.after();
+    new OctaveDrawing(canvas, frame).draw(part.octaveLines());
     for (int i = 0; i < below.size(); i++) {
       String style = i == 0 ? "second" : "third";
       fingers.fingers(below.get(i), false, style);

@@ -4,14 +4,18 @@ import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.notes.TextSides;
 import fingering.engraving.spacing.MeasureShape;
 import fingering.music.print.PrintedPart;
 import fingering.music.print.PrintedPart.Ending;
 import fingering.music.print.PrintedText;
 import fingering.svg.TextWidth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Draws tempo marks, words, rehearsal marks, endings and measure numbers above the staff. */
 final class TextDrawing {
@@ -127,30 +131,54 @@ final class TextDrawing {
     }
   }
 
-  /** Words and tempo marks above the staff; those at one place are one line. */
+  /**
+   * Words and tempo marks above the staff; those at one place are one line. Words such as
+   * <i>pizz.</i> are nearer to their notes than a tempo.
+   */
   void words() {
+    lines(false);
+    lines(true);
+  }
+
+  private void lines(boolean tempo) {
+    List<PrintedText> all = Dynamics.texts(part, frame);
+    Set<Integer> directions =
+        all.stream()
+            .filter(text -> text.kind() == PrintedText.Kind.TEMPO)
+            .map(PrintedText::direction)
+            .collect(Collectors.toSet());
     List<PrintedText> line = new ArrayList<>();
-    for (PrintedText text : Dynamics.texts(part, frame)) {
-      if (text.kind() == PrintedText.Kind.REHEARSAL || Dynamics.below(text)) {
+    for (PrintedText text : all) {
+      if (text.kind() == PrintedText.Kind.REHEARSAL || TextSides.below(text)) {
+        continue;
+      }
+      boolean ofTempo = text.style().bold() || directions.contains(text.direction());
+      if (ofTempo != tempo) {
         continue;
       }
       if (!line.isEmpty() && line.get(0).start().compareTo(text.start()) != 0) {
-        line(line);
+        line(line, tempo);
         line = new ArrayList<>();
       }
       line.add(text);
     }
     if (!line.isEmpty()) {
-      line(line);
+      line(line, tempo);
     }
   }
 
   private record Piece(String style, String text, double width) {}
 
-  private void line(List<PrintedText> texts) {
+  private void line(List<PrintedText> texts, boolean ofTempo) {
     double time = texts.get(0).start().doubleValue();
     canvas.at(time);
-    boolean tempo = texts.stream().anyMatch(text -> text.kind() == PrintedText.Kind.TEMPO);
+    // The words of a tempo stand before its number, if that is a direction of its own.
+    Set<Integer> worded =
+        texts.stream()
+            .filter(text -> text.kind() != PrintedText.Kind.TEMPO)
+            .map(PrintedText::direction)
+            .collect(Collectors.toSet());
+    texts.sort(Comparator.comparing(text -> !worded.contains(text.direction())));
     List<Object> pieces = new ArrayList<>();
     double width = 0;
     for (PrintedText text : texts) {
@@ -159,18 +187,17 @@ final class TextDrawing {
             case TEMPO -> MetronomeSign.of(text, TEMPO);
             case JUMP -> text.text().equals("coda") ? Glyph.CODA : Glyph.SEGNO;
             default -> {
-              boolean bold = tempo || text.style().bold();
               double wide =
-                  bold
+                  ofTempo
                       ? TextWidth.boldSerif(text.text(), TEMPO)
                       : TextWidth.italic(text.text(), WORDS);
-              yield new Piece(bold ? "tempo" : "words", text.text(), wide);
+              yield new Piece(ofTempo ? "tempo" : "words", text.text(), wide);
             }
           };
       pieces.add(piece);
       width += width(piece) + (pieces.size() > 1 ? 0.7 : 0);
     }
-    double x = start(time);
+    double x = ofTempo ? start(time) : frame.x(time);
     x = Math.max(0, Math.min(x, frame.system().width() - width));
     double baseline = canvas.skyline().top(x, x + width) - GAP - 0.45;
     for (Object piece : pieces) {
@@ -180,7 +207,7 @@ final class TextDrawing {
     canvas.at(Double.NaN);
   }
 
-  /** A mark at the start of a measure stands over its time signature, or over the bar line. */
+  /** A tempo at the start of a system stands over the time signature. */
   private double start(double time) {
     int m = frame.measure(time);
     MeasureShape measure = frame.system().measures().get(m);

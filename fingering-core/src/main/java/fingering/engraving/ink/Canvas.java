@@ -21,9 +21,14 @@ public final class Canvas {
   /** Units of the picture in a staff space. */
   public static final double UNIT = 10;
 
+  private static final String STAFF = "staff";
+
   /** Lines of one thickness each, which are strokes; others are filled. */
   private static final ImmutableMap<Kind, String> STROKED =
-      ImmutableMap.of(Kind.STAFF, "staff", Kind.STEM, "stem", Kind.LEDGER, "ledger");
+      ImmutableMap.of(Kind.STAFF, STAFF, Kind.STEM, "stem", Kind.LEDGER, "ledger");
+
+  /** The lines of the staff, which lie behind everything. */
+  private final Svg behind = new Svg();
 
   private final Svg svg = new Svg();
 
@@ -31,6 +36,7 @@ public final class Canvas {
   private final Map<String, StringBuilder> paths = new LinkedHashMap<>();
 
   private final Skyline skyline;
+  private final Skyline notes;
   private final List<Ink> inks = new ArrayList<>();
   private double time = Double.NaN;
   private final Set<Glyph> used = EnumSet.noneOf(Glyph.class);
@@ -42,6 +48,12 @@ public final class Canvas {
    */
   public Canvas(double width) {
     skyline = new Skyline(width);
+    notes = Skyline.empty(width);
+  }
+
+  /** How far notes and signs reach, also within the staff: its lines do not count. */
+  public Skyline notes() {
+    return notes;
   }
 
   /** How far what is drawn so far reaches. */
@@ -67,13 +79,16 @@ public final class Canvas {
   /** The elements of the picture. */
   public String svg() {
     flush();
-    return svg.toString();
+    return behind + svg.toString();
   }
 
   /** Records a thing that is drawn, without drawing it. */
   public void ink(Kind kind, Box box) {
     inks.add(new Ink(kind, box, time));
     skyline.add(box);
+    if (kind != Kind.STAFF && kind != Kind.BAR_LINE && kind != Kind.LEDGER) {
+      notes.add(box);
+    }
   }
 
   /** Draws a shape with its origin at a place. */
@@ -139,7 +154,8 @@ public final class Canvas {
 
   /** Draws all paths of a style as one: long music has thousands. */
   private void flush() {
-    paths.forEach((style, commands) -> svg.path(style, commands.toString()));
+    paths.forEach(
+        (style, commands) -> (style.equals(STAFF) ? behind : svg).path(style, commands.toString()));
     paths.clear();
   }
 

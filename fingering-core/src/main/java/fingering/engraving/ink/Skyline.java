@@ -20,10 +20,25 @@ public final class Skyline {
    * @param width in staff spaces
    */
   public Skyline(double width) {
+    this(width, 0, 4);
+  }
+
+  private Skyline(double width, double highest, double lowest) {
     int size = (int) Math.ceil(width * SAMPLES) + 1;
     top = new double[size];
     bottom = new double[size];
-    Arrays.fill(bottom, 4);
+    Arrays.fill(top, highest);
+    Arrays.fill(bottom, lowest);
+  }
+
+  /**
+   * Nothing at all, without a staff. Where nothing is added the top is positive infinity, and the
+   * bottom negative.
+   *
+   * @param width in staff spaces
+   */
+  static Skyline empty(double width) {
+    return new Skyline(width, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY);
   }
 
   private int index(double x) {
@@ -39,7 +54,7 @@ public final class Skyline {
     }
   }
 
-  /** The smallest y between two places, at most that of the top line. */
+  /** The smallest y between two places; with a staff, at most that of its top line. */
   public double top(double left, double right) {
     double least = Double.POSITIVE_INFINITY;
     int last = index(right);
@@ -49,7 +64,7 @@ public final class Skyline {
     return least;
   }
 
-  /** The greatest y between two places, at least that of the bottom line. */
+  /** The greatest y between two places; with a staff, at least that of its bottom line. */
   public double bottom(double left, double right) {
     double most = Double.NEGATIVE_INFINITY;
     int last = index(right);

@@ -45,7 +45,12 @@ public record MeasureNotes(
     for (int i = 0; i < part.measures().size(); i++) {
       Measure measure = measures.get(i);
       PrintedMeasure printed = part.measures().get(i);
-      NotationStyle style = new NotationStyle(beams, beat(measure), tuplets.get(printed.index()));
+      NotationStyle style =
+          new NotationStyle(
+              beams,
+              beat(measure),
+              tuplets.get(printed.index()),
+              onset -> part.octavesAt(measure.start().add(onset)));
       Voices voices = new Voices(printed, style);
       all.add(
           new MeasureNotes(

@@ -19,6 +19,7 @@ import java.util.List;
 /** Sorts the notes of a measure into voices, chords, beams and tuplets, with stem directions. */
 final class Voices {
   private static final int MIDDLE = 4;
+  private static final int OCTAVE = 7;
 
   private final PrintedMeasure measure;
   private final NotationStyle style;
@@ -104,7 +105,8 @@ final class Voices {
   }
 
   private int step(PrintedNote note) {
-    return measure.clefAt(note.onset()).step(note.pitch().orElseThrow());
+    int sounding = measure.clefAt(note.onset()).step(note.pitch().orElseThrow());
+    return sounding - OCTAVE * style.octaves().apply(note.onset());
   }
 
   /** The chords of a voice with their final directions. */

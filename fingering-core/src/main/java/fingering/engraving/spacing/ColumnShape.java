@@ -230,6 +230,7 @@ public record ColumnShape(
     /** Whether all voices have the same rest: one is drawn for all. */
     private boolean sameRests() {
       return column.rests()
+          && (column.chords().size() > 1 || column.chords().get(0).layer() == Layer.ALONE)
           && column.chords().stream().map(chord -> chord.lead().value()).distinct().count() == 1;
     }
 

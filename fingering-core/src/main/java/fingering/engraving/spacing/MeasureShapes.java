@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Spaces the columns of measures, and splits measures that are too wide for a system. */
 public final class MeasureShapes {
@@ -60,7 +61,9 @@ public final class MeasureShapes {
                   true,
                   true,
                   rests)
-              : of(measures.get(i), accidentals));
+              : WordRoom.widened(
+                  of(measures.get(i), accidentals),
+                  i + 1 < measures.size() ? Optional.of(measures.get(i + 1)) : Optional.empty()));
       i += rests;
     }
     return shapes.build();

@@ -2,6 +2,7 @@ package fingering.engraving.spacing;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableDoubleArray;
+import fingering.engraving.glyph.EngravingDefaults;
 import fingering.music.print.Clef;
 import fingering.music.print.PrintedMeasure.KeyChange;
 import java.util.ArrayList;
@@ -30,6 +31,12 @@ public record SystemShape(
   private static final double CLEF_AT = 0.6;
 
   private static final double CHANGE_GAP = 0.7;
+
+  /** A last system that fills the width at this stretch or less is justified too. */
+  private static final double NEARLY_FULL = 1.25;
+
+  /** White between courtesy signs and the end of the staff. */
+  private static final double AFTER_COURTESY = 0.6;
 
   /**
    * The places of a measure.
@@ -131,6 +138,15 @@ public record SystemShape(
         + measure.barWidth();
   }
 
+  /** How much of the bar line before it the start of a repeat replaces or shares. */
+  private static double shared(MeasureShape before) {
+    return switch (before.notes().printed().end()) {
+      case SINGLE, DOUBLE -> before.barWidth();
+      case FINAL, REPEAT -> EngravingDefaults.THICK_BAR_LINE;
+      default -> 0;
+    };
+  }
+
   private static boolean repeats(MeasureShape measure) {
     return measure.opens() && measure.notes().printed().repeatStart();
   }
@@ -149,7 +165,7 @@ public record SystemShape(
   /** The width of the courtesy signs at the end of a system. */
   static double courtesyWidth(MeasureShape last, Optional<MeasureShape> next) {
     ImmutableList<Placed> signs = courtesy(last, next);
-    return signs.isEmpty() ? 0 : Signatures.width(signs) + 0.3;
+    return signs.isEmpty() ? 0 : Signatures.width(signs) + AFTER_COURTESY;
   }
 
   private static ImmutableList<Placed> courtesy(MeasureShape last, Optional<MeasureShape> next) {
@@ -163,7 +179,7 @@ public record SystemShape(
    * @param measures the measures, at least one
    * @param next the first measure of the next system; empty for the last
    * @param width the width to fill, in staff spaces
-   * @param ragged whether it may be narrower, as the last system may
+   * @param ragged whether it may be narrower, as the last system may if it is not nearly full
    */
   static SystemShape of(
       Optional<MeasureShape> before,
@@ -184,8 +200,9 @@ public record SystemShape(
       fixed += fixed(changes.get(i), clefs.get(i), now);
     }
     double stretch = Springs.stretch(measures, width - fixed);
-    if (ragged) {
-      stretch = Math.min(stretch, 1);
+    boolean filled = !ragged || stretch <= NEARLY_FULL;
+    if (!filled) {
+      stretch = 1;
     }
     double x = Signatures.width(header);
     ImmutableList.Builder<Places> places = ImmutableList.builder();
@@ -197,7 +214,9 @@ public record SystemShape(
       Optional<Double> repeat = Optional.empty();
       if (repeats(now)) {
         x += changes.get(i).isEmpty() ? 0 : CHANGE_GAP;
-        repeat = Optional.of(i == 0 ? x + 0.4 : changes.get(i).isEmpty() ? x - 0.16 : x);
+        boolean alone = changes.get(i).isEmpty();
+        double shared = i == 0 || !alone ? 0 : shared(measures.get(i - 1));
+        repeat = Optional.of(i == 0 ? x + 0.4 : x - shared);
         x += BarLines.repeatStart();
       }
       ImmutableDoubleArray.Builder columns = ImmutableDoubleArray.builder(now.columns().size());
@@ -217,6 +236,6 @@ public record SystemShape(
         header,
         places.build(),
         Signatures.moved(courtesy, x),
-        ragged ? end : Math.max(end, width));
+        filled ? Math.max(end, width) : end);
   }
 }

@@ -39,6 +39,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * #bar} checks that one is where you expect it. A note that crosses a bar line is written as two,
  * with {@link #tie} between them. The last measure may be short, as it often is after a pickup.
  *
+ * <p>A note beyond the instrument's range may be written. Plans leave it out, and {@link
+ * Passage#unplayable} of the passage of a planner lists it.
+ *
  * <p>Dynamics do not change a fingering, so a passage has none. There is no score either, into
  * which the marks of a plan could be written.
  *
@@ -170,7 +173,8 @@ public final class PassageBuilder {
   }
 
   /**
-   * Adds a chord.
+   * Adds a chord. One that a hand cannot hold is planned note by note; its {@code Grip} in the plan
+   * is then {@code divided()}.
    *
    * @param pitches the pitches as printed, at least one, in any order
    * @throws FingeringException if one is not a pitch, or the chord does not fit into the measure
@@ -347,7 +351,11 @@ public final class PassageBuilder {
 
   private BigFraction fitting(BeatUnit value, String kind, String remedy) {
     BigFraction length = value.quarters().multiply(scale);
-    measures.requireRoom(length, "a " + value + " " + kind, remedy);
+    boolean inTuplet = !scale.equals(BigFraction.ONE);
+    measures.requireRoom(
+        length,
+        (value.name().equals("eighth") && value.dots() == 0 ? "an " : "a ") + value + " " + kind,
+        inTuplet ? "move the tuplet to the next measure" : remedy);
     return length;
   }
 

@@ -48,15 +48,32 @@ final class PrintedLines {
     private final List<Line<T>> closed = new ArrayList<>();
     private final Map<Integer, Start<T>> open = new HashMap<>();
 
+    /**
+     * Ends without a start: where the start is in a later voice, its end comes first in the file.
+     */
+    private final Map<Integer, Position> early = new HashMap<>();
+
     // The next line with the same number ends one that has no end.
     void start(@Nullable Integer number, T value, Position at) {
-      stop(number, at);
-      open.put(key(number), new Start<>(value, at));
+      Start<T> before = open.remove(key(number));
+      if (before != null) {
+        closed.add(new Line<>(before.value(), before.from(), at));
+      }
+      Position end = early.remove(key(number));
+      if (end != null && end.measure() == at.measure() && end.onset().compareTo(at.onset()) > 0) {
+        closed.add(new Line<>(value, at, end));
+      } else {
+        open.put(key(number), new Start<>(value, at));
+      }
     }
 
     void stop(@Nullable Integer number, Position at) {
-      Optional.ofNullable(open.remove(key(number)))
-          .ifPresent(start -> closed.add(new Line<>(start.value(), start.from(), at)));
+      Start<T> start = open.remove(key(number));
+      if (start == null) {
+        early.put(key(number), at);
+      } else {
+        closed.add(new Line<>(start.value(), start.from(), at));
+      }
     }
 
     void replace(@Nullable Integer number, T value) {

@@ -1,22 +1,22 @@
-package fingering.cli.option;
+package fingering.cli.output;
 
 import fingering.cli.file.FileForm;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** Where to print a chart or a journal, and in which format. */
-public final class ChartOutput extends OutputFile {
+/** Where to print a practice plan or what to circle, and in which format. */
+public final class PracticeOutput extends OutputFile {
   /** The formats. */
   public enum Format {
     TEXT,
-    SVG
+    HTML
   }
 
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
       description =
-          "text or svg (a picture). Default: from the ending of the --output name, or text.")
+          "text or html (a page to print). Default: from the ending of the --output name, or text.")
   Optional<Format> format = Optional.empty();
 
   /** The format to print. */

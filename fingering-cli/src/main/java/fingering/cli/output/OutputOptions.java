@@ -1,24 +1,29 @@
-package fingering.cli.option;
+package fingering.cli.output;
 
 import fingering.cli.file.FileForm;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** Where to print a check, and in which format. */
-public final class CheckOutput extends OutputFile {
+/** Where to print plans, and in which format. */
+public final class OutputOptions extends OutputFile {
   /** The formats. */
   public enum Format {
     TEXT,
     JSON,
-    SARIF,
-    HTML
+    HTML,
+    SVG;
+
+    /** Whether the format draws the music. */
+    public boolean drawn() {
+      return this == HTML || this == SVG;
+    }
   }
 
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
       description =
-          "text, json, sarif (for editors and build servers) or html (a page). Default: from the ending of the --output name, or text.")
+          "text, json, html (a page with the music) or svg (the music alone). Default: from the ending of the --output name, or text.")
   Optional<Format> format = Optional.empty();
 
   /** The format to print. */

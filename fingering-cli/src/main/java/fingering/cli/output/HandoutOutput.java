@@ -1,4 +1,4 @@
-package fingering.cli.option;
+package fingering.cli.output;
 
 import fingering.cli.file.FileForm;
 import fingering.page.view.Paper;

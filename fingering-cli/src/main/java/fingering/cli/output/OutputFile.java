@@ -1,10 +1,11 @@
-package fingering.cli.option;
+package fingering.cli.output;
 
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.FileForm;
 import fingering.cli.file.NewFiles;
 import fingering.cli.file.OutputPaths;
 import fingering.cli.file.WrittenFiles;
+import fingering.cli.option.Converters;
 import fingering.cli.terminal.Screen;
 import fingering.cli.terminal.TextStyle;
 import java.io.PrintWriter;

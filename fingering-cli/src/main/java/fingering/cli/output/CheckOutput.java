@@ -1,15 +1,16 @@
-package fingering.cli.option;
+package fingering.cli.output;
 
 import fingering.cli.file.FileForm;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** Where to print an audition, and in which format. */
-public final class AuditionOutput extends OutputFile {
+/** Where to print a check, and in which format. */
+public final class CheckOutput extends OutputFile {
   /** The formats. */
   public enum Format {
     TEXT,
     JSON,
+    SARIF,
     HTML
   }
 
@@ -17,7 +18,7 @@ public final class AuditionOutput extends OutputFile {
       names = "--format",
       paramLabel = "FORMAT",
       description =
-          "text, json or html (a page with the music). Default: from the ending of the --output name, or text.")
+          "text, json, sarif (for editors and build servers) or html (a page). Default: from the ending of the --output name, or text.")
   Optional<Format> format = Optional.empty();
 
   /** The format to print. */

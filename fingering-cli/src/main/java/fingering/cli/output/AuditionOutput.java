@@ -1,14 +1,15 @@
-package fingering.cli.option;
+package fingering.cli.output;
 
 import fingering.cli.file.FileForm;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** Where to print a practice plan or what to circle, and in which format. */
-public final class PracticeOutput extends OutputFile {
+/** Where to print an audition, and in which format. */
+public final class AuditionOutput extends OutputFile {
   /** The formats. */
   public enum Format {
     TEXT,
+    JSON,
     HTML
   }
 
@@ -16,7 +17,7 @@ public final class PracticeOutput extends OutputFile {
       names = "--format",
       paramLabel = "FORMAT",
       description =
-          "text or html (a page to print). Default: from the ending of the --output name, or text.")
+          "text, json or html (a page with the music). Default: from the ending of the --output name, or text.")
   Optional<Format> format = Optional.empty();
 
   /** The format to print. */

@@ -29,6 +29,10 @@ final class HandoutFit {
   private static final ImmutableList<Integer> ROWS = ImmutableList.of(14, 10, 6);
 
   static final double TITLE = 7.6;
+
+  /** The size of the letters of the title, with what bold ones take more. */
+  static final double TITLE_LETTERS = 5.4 * 1.12;
+
   static final double ABOUT = 4.6;
   static final double RUNNING = 7;
   static final double GAP = 5;
@@ -211,7 +215,7 @@ final class HandoutFit {
   }
 
   private double head() {
-    return lines(parts.title(), parts.width(), TITLE * 0.72) * TITLE + parts.about() * ABOUT + 1;
+    return lines(parts.title(), parts.width(), TITLE_LETTERS) * TITLE + parts.about() * ABOUT + 1;
   }
 
   private double height(Ladder ladder, double width) {

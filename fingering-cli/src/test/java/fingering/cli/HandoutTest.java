@@ -58,8 +58,9 @@ class HandoutTest {
   @Test
   void studentAndHearingComeFromTheLesson() {
     Path lesson = Session.DEMO.resolveSibling("../examples/imke-mill.yaml");
-    assertThat(Session.of("handout", "--lesson", lesson).succeeded().out())
-        .contains("Student: Imke", "Rain on the Mill");
+    Session session =
+        Session.of("handout", "--lesson", lesson, "--from", "60", "--today", "2026-11-30");
+    assertThat(session.succeeded().out()).contains("Student: Imke", "Rain on the Mill");
   }
 
   @Test
@@ -73,6 +74,17 @@ class HandoutTest {
                 + " choose fewer with --measures.\n");
     assertThat(session.out()).contains("Rain – ____", "side 2 of 2");
     assertThat(Handouts.DEMO.on("letter").succeeded().err()).isEmpty();
+  }
+
+  @Test
+  void whatALadderStillNeedsIsSaid() {
+    Session session = Session.of("handout", Session.DEMO, "--to", "quarter=96");
+    assertThat(session.code()).isZero();
+    assertThat(session.out()).contains("Write down the day");
+    assertThat(session.err())
+        .isEqualTo(
+            "Note: the ladder is left to fill in by hand; to plan it, give --by DATE and --from"
+                + " MARK too.\n");
   }
 
   @Test

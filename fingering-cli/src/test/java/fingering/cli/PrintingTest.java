@@ -59,6 +59,7 @@ final class PrintingTest {
         List.of("plan", demo, "--format", "json"),
         List.of("plan", demo, "--format", "html"),
         List.of("marks", demo),
+        List.of("handout", demo),
         List.of(
             "practice",
             demo,

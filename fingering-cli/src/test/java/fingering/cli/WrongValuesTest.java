@@ -35,7 +35,8 @@ final class WrongValuesTest {
           "journal add --measures",
           "practice --exercises",
           "journal show --journal",
-          "practice --journal");
+          "practice --journal",
+          "handout --journal");
 
   /** Options that mean nothing without another one. */
   private static final ImmutableMap<String, ImmutableList<String>> COMPANIONS =

@@ -28,6 +28,8 @@ import fingering.practice.Journal;
 import fingering.practice.PracticePlan;
 import fingering.practice.PracticeSpots;
 import fingering.verdict.Verdict;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -54,6 +56,9 @@ final class HandoutCommand extends BaseCommand {
   private static final int MEASURES = 40;
 
   private static final int SPOTS = 3;
+
+  /** What a ladder needs: a goal, a day, and a clean tempo. */
+  private static final int PARTS = 3;
 
   @Mixin ScoreArgument score = new ScoreArgument();
 
@@ -139,7 +144,23 @@ final class HandoutCommand extends BaseCommand {
   private Optional<Ladder> ladder(Plan plan, PlanningContext planning) {
     Journal entries = ladder.entries();
     boolean fresh = entries.lastClean(MeasureSpan.WHOLE).isEmpty();
-    if (ladder.goal().isEmpty() || ladder.day().isEmpty() || (fresh && ladder.clean().isEmpty())) {
+    List<String> missing = new ArrayList<>();
+    if (ladder.goal().isEmpty()) {
+      missing.add("--to MARK");
+    }
+    if (ladder.day().isEmpty()) {
+      missing.add("--by DATE");
+    }
+    if (fresh && ladder.clean().isEmpty()) {
+      missing.add("--from MARK");
+    }
+    if (!missing.isEmpty()) {
+      if (missing.size() < PARTS) {
+        note(
+            "the ladder is left to fill in by hand; to plan it, give "
+                + String.join(" and ", missing)
+                + " too.");
+      }
       return Optional.empty();
     }
     PracticePlan practice =
@@ -148,16 +169,18 @@ final class HandoutCommand extends BaseCommand {
   }
 
   private void remark(int measures, int sides) {
-    if (sides > 1) {
-      spec.commandLine()
-          .getErr()
-          .println(
-              (measures > MEASURES
-                      ? "Note: one side holds up to %d measures, and there are %d, so the handout"
-                          + " has %d sides; choose fewer with --measures."
-                      : "Note: these measures do not fit on one side (%2$d of up to %1$d), so the"
-                          + " handout has %3$d; choose fewer with --measures.")
-                  .formatted(MEASURES, measures, sides));
+    if (measures > MEASURES && sides > 1) {
+      note(
+          "one side holds up to %d measures, and there are %d, so the handout has %d sides; choose fewer with --measures."
+              .formatted(MEASURES, measures, sides));
+    } else if (sides > 1) {
+      note(
+          "these %d measures have too many notes for one side, so the handout has %d; choose fewer with --measures."
+              .formatted(measures, sides));
     }
+  }
+
+  private void note(String sentence) {
+    spec.commandLine().getErr().println("Note: " + sentence);
   }
 }

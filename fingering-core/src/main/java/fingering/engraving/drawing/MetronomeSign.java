@@ -19,7 +19,8 @@ import java.util.Optional;
  * @param size the size of the text, in staff spaces
  */
 record MetronomeSign(
-    Optional<Glyph> head, int flags, int dots, String before, String text, double size) {
+    Optional<Glyph> head, int flags, int dots, String before, String text, double size)
+    implements TextPiece {
   private static final double SCALE = 0.75;
   private static final double STEM = 2.6;
 
@@ -49,11 +50,13 @@ record MetronomeSign(
         .orElse(0.0);
   }
 
-  double width() {
+  @Override
+  public double width() {
     return TextWidth.serif(before, size) + note() + TextWidth.serif(text, size);
   }
 
-  void draw(Canvas canvas, double left, double baseline) {
+  @Override
+  public void draw(Canvas canvas, double left, double baseline) {
     double x = left + TextWidth.serif(before, size);
     if (!before.isEmpty()) {
       canvas.text(Kind.TEMPO, "metronome", before, left, baseline, x - left, size * 0.74);

@@ -24,6 +24,13 @@ final class TextDrawing {
   private static final double NUMBER = 1.3;
   private static final double REHEARSAL = 2.0;
   private static final double GAP = 0.5;
+
+  /** White between two pieces of a line. */
+  private static final double BETWEEN = 0.7;
+
+  /** The height of capitals, as a share of the size of the letters. */
+  private static final double CAPITALS = 0.74;
+
   private static final double ENDING = 1.5;
 
   private final Canvas canvas;
@@ -167,8 +174,6 @@ final class TextDrawing {
     }
   }
 
-  private record Piece(String style, String text, double width) {}
-
   private void line(List<PrintedText> texts, boolean ofTempo) {
     double time = texts.get(0).start().doubleValue();
     canvas.at(time);
@@ -179,30 +184,15 @@ final class TextDrawing {
             .map(PrintedText::direction)
             .collect(Collectors.toSet());
     texts.sort(Comparator.comparing(text -> !worded.contains(text.direction())));
-    List<Object> pieces = new ArrayList<>();
-    double width = 0;
-    for (PrintedText text : texts) {
-      Object piece =
-          switch (text.kind()) {
-            case TEMPO -> MetronomeSign.of(text, TEMPO);
-            case JUMP -> text.text().equals("coda") ? Glyph.CODA : Glyph.SEGNO;
-            default -> {
-              double wide =
-                  ofTempo
-                      ? TextWidth.boldSerif(text.text(), TEMPO)
-                      : TextWidth.italic(text.text(), WORDS);
-              yield new Piece(ofTempo ? "tempo" : "words", text.text(), wide);
-            }
-          };
-      pieces.add(piece);
-      width += width(piece) + (pieces.size() > 1 ? 0.7 : 0);
-    }
+    List<TextPiece> pieces = texts.stream().map(text -> piece(text, ofTempo)).toList();
+    double width =
+        pieces.stream().mapToDouble(TextPiece::width).sum() + BETWEEN * (pieces.size() - 1);
     double x = ofTempo ? start(time) : frame.x(time);
     x = Math.max(0, Math.min(x, frame.shape().width() - width));
     double baseline = canvas.skyline().top(x, x + width) - GAP - 0.45;
-    for (Object piece : pieces) {
-      draw(piece, x, baseline);
-      x += width(piece) + 0.7;
+    for (TextPiece piece : pieces) {
+      piece.draw(canvas, x, baseline);
+      x += piece.width() + BETWEEN;
     }
     canvas.at(Double.NaN);
   }
@@ -222,22 +212,24 @@ final class TextDrawing {
     return frame.x(time);
   }
 
-  private static double width(Object piece) {
-    if (piece instanceof Glyph glyph) {
-      return glyph.width();
-    }
-    return piece instanceof MetronomeSign sign ? sign.width() : ((Piece) piece).width();
-  }
-
-  private void draw(Object piece, double x, double baseline) {
-    if (piece instanceof Glyph glyph) {
-      canvas.glyph(Kind.WORDS, glyph, x - glyph.box().left(), baseline - glyph.box().bottom());
-    } else if (piece instanceof MetronomeSign sign) {
-      sign.draw(canvas, x, baseline);
-    } else {
-      Piece text = (Piece) piece;
-      Kind kind = text.style().equals("tempo") ? Kind.TEMPO : Kind.WORDS;
-      canvas.text(kind, text.style(), text.text(), x, baseline, text.width(), WORDS * 0.74);
-    }
+  private static TextPiece piece(PrintedText text, boolean ofTempo) {
+    return switch (text.kind()) {
+      case TEMPO -> MetronomeSign.of(text, TEMPO);
+      case JUMP -> new TextPiece.Sign(text.text().equals("coda") ? Glyph.CODA : Glyph.SEGNO);
+      default ->
+          ofTempo
+              ? new TextPiece.Words(
+                  Kind.TEMPO,
+                  "tempo",
+                  text.text(),
+                  TextWidth.boldSerif(text.text(), TEMPO),
+                  WORDS * CAPITALS)
+              : new TextPiece.Words(
+                  Kind.WORDS,
+                  "words",
+                  text.text(),
+                  TextWidth.italic(text.text(), WORDS),
+                  WORDS * CAPITALS);
+    };
   }
 }

@@ -22,7 +22,8 @@ final class OneTempoADayTest {
   private static final Pattern ROW =
       Pattern.compile("(?m)^(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) \\d+ \\w{3} +(\\d+) +(\\d+) .*$");
   private static final Pattern PAGE_ROW =
-      Pattern.compile("<tr><th scope=\"row\">[^<]*</th><td>(\\d+)</td><td>(\\d+)</td>");
+      Pattern.compile(
+          "<tr><th scope=\"row\">[^<]*</th><td>(\\d+)</td><td>(\\d+)(?: <span class=\"box\"></span>)?</td>");
   private static final Pattern DAY =
       Pattern.compile("Whole passage, quarter notes: (\\d+)[\\d ]* (\\d+)[.;]");
 

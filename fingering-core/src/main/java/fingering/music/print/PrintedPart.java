@@ -147,8 +147,8 @@ public record PrintedPart(
    * @param to the place where it ends
    * @param start start in quarter notes from the start of the part
    * @param end end in quarter notes from the start of the part, exclusive, after the start
-   * @param octaves octaves to play higher than printed: 1 for <i>8va</i>, 2 for <i>15ma</i>, -1 for
-   *     <i>8vb</i>
+   * @param octaves the octaves to play higher than printed: 1 for {@code 8va}, 2 for {@code 15ma},
+   *     -1 for {@code 8vb}
    */
   public record OctaveLine(Place from, Place to, BigFraction start, BigFraction end, int octaves) {}
 

@@ -121,7 +121,7 @@ public final class LocalServer implements AutoCloseable {
       return routes.answer(new Request(exchange));
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
       // The page stays as it was; the sentence asks for a report.
-      return Reply.text(Reply.FAILED, "text/plain; charset=utf-8", text("server.failed", place(e)));
+      return Reply.of(Reply.FAILED, "text/plain; charset=utf-8", text("server.failed", place(e)));
     }
   }
 
@@ -138,7 +138,7 @@ public final class LocalServer implements AutoCloseable {
     Gate.HEADERS.forEach(exchange.getResponseHeaders()::set);
     exchange.getResponseHeaders().set("Content-Type", reply.type());
     reply.headers().forEach(exchange.getResponseHeaders()::set);
-    byte[] body = reply.body();
+    byte[] body = exchange.getRequestMethod().equals("HEAD") ? new byte[0] : reply.body();
     exchange.sendResponseHeaders(reply.status(), body.length == 0 ? -1 : body.length);
     if (body.length > 0) {
       try (OutputStream out = exchange.getResponseBody()) {

@@ -26,15 +26,15 @@ record Reply(int status, String type, byte[] body, ImmutableMap<String, String> 
   static final int FAILED = 500;
 
   static Reply html(int status, String html) {
-    return text(status, HTML, html);
+    return of(status, HTML, html);
   }
 
-  static Reply text(int status, String type, String text) {
+  static Reply of(int status, String type, String text) {
     return new Reply(status, type, text.getBytes(StandardCharsets.UTF_8), ImmutableMap.of());
   }
 
   static Reply to(int status, String address) {
-    return text(status, HTML, "").with("Location", address);
+    return of(status, HTML, "").with("Location", address);
   }
 
   Reply with(String name, String value) {

@@ -77,12 +77,14 @@ final class Routes {
   }
 
   private static Reply refused(int status, String sentence) {
-    return Reply.text(status, "text/plain; charset=utf-8", sentence + "\n");
+    return Reply.of(status, "text/plain; charset=utf-8", sentence + "\n");
   }
 
+  /** A message as a sentence; one that begins with the name of a file keeps its first letter. */
   private static String sentence(FingeringException e) {
     String message = String.valueOf(e.getMessage()).replaceFirst("(?<=[^.?])$", ".");
-    return message.substring(0, 1).toUpperCase(Locale.ROOT) + message.substring(1);
+    boolean name = message.split(" ", 2)[0].contains(".");
+    return name ? message : message.substring(0, 1).toUpperCase(Locale.ROOT) + message.substring(1);
   }
 
   /** A sentence in the page that asks, or in one of its own if a reader asks for an address. */
@@ -114,10 +116,10 @@ final class Routes {
   private Reply get(Request request) {
     return switch (request.path()) {
       case "/" -> home();
-      case "/style.css" -> Reply.text(Reply.DONE, STYLE, LivePage.style());
-      case "/music.js" -> Reply.text(Reply.DONE, SCRIPT, resource("/fingering/page/music.js"));
-      case "/htmx.js" -> Reply.text(Reply.DONE, SCRIPT, resource(HTMX));
-      case "/favicon.ico" -> Reply.text(Reply.EMPTY, "image/x-icon", "");
+      case "/style.css" -> Reply.of(Reply.DONE, STYLE, LivePage.style());
+      case "/music.js" -> Reply.of(Reply.DONE, SCRIPT, resource("/fingering/page/music.js"));
+      case "/htmx.js" -> Reply.of(Reply.DONE, SCRIPT, resource(HTMX));
+      case "/favicon.ico" -> Reply.of(Reply.EMPTY, "image/x-icon", "");
       default -> score(request);
     };
   }

@@ -19,7 +19,7 @@ import fingering.plan.PlanComparer;
 import fingering.web.Adviser;
 
 /** Makes the plans of the local page as 'compare --lesson' does. */
-final class LessonAdviser implements Adviser {
+public final class LessonAdviser implements Adviser {
   @Override
   public ScoreFile read(StoredLesson lesson) {
     ScoreArgument score = new ScoreArgument();

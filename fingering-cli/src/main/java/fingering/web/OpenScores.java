@@ -56,10 +56,13 @@ final class OpenScores {
 
   private static StoredLesson lesson(Path file) {
     String name = String.valueOf(file.getFileName());
-    return ScoreName.of(name).readable()
-        ? new StoredLesson(
-            file.resolveSibling(name + ".yaml"), Lesson.of(name), "")
-        : StoredLesson.read(file);
+    return switch (ScoreName.of(name)) {
+      case LESSON -> StoredLesson.read(file);
+      // Whatever its name, the content may be a score.
+      case SCORE, OTHER ->
+          new StoredLesson(file.resolveSibling(name + ".yaml"), Lesson.of(name), "");
+      case PDF, PICTURE, SOUND -> throw new FingeringException(ScoreName.of(name).advice());
+    };
   }
 
   /** The first part for strings, if the lesson names none. */

@@ -8,6 +8,7 @@ import java.util.Locale;
 /** What the name of a file says about its content. */
 enum ScoreName {
   SCORE("musicxml", "xml", "mxl", "abc"),
+  LESSON("yaml", "yml"),
   PDF("pdf"),
   PICTURE("png", "jpg", "jpeg", "gif", "tif", "tiff", "bmp", "webp", "heic", "heif", "svg"),
   SOUND("mid", "midi", "mp3", "wav", "ogg", "flac", "m4a"),
@@ -40,7 +41,7 @@ enum ScoreName {
       case PDF -> text("wrong.pdf");
       case PICTURE -> text("wrong.picture");
       case SOUND -> text("wrong.sound");
-      case SCORE, OTHER -> text("wrong.other");
+      case SCORE, LESSON, OTHER -> text("wrong.other");
     };
   }
 }

@@ -20,14 +20,22 @@ import fingering.page.view.OpenView.PartChoice;
 import fingering.tables.FingeringException;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** The page of an open score: its form, its plans, and what a choice changes. */
 final class ScorePages {
   /** The width of a window that does not say its own, in pixels. */
   private static final int USUAL_WINDOW = 1200;
 
+  /** Nobody waits longer for plans. */
+  private static final long MOST_NANOS = 10_000_000_000L;
+
   private final Adviser adviser;
   private final OpenScores scores;
+
+  /** The request that plans last, by the id of its score. */
+  private final Map<String, Object> latest = new ConcurrentHashMap<>();
 
   ScorePages(Adviser adviser, OpenScores scores) {
     this.adviser = adviser;
@@ -68,9 +76,7 @@ final class ScorePages {
    * @throws FingeringException if there is no plan for the choice; the message is one sentence
    */
   Reply plans(OpenScore open, Map<String, String> query, String page) {
-    PageContent plans =
-        open.plans().orElseGet(() -> adviser.compare(open.file(), open.score(), open.lesson()));
-    return answer(open, open.with(plans), page, window(query), "");
+    return answer(open, open.with(present(open)), page, window(query), "");
   }
 
   /**
@@ -84,15 +90,36 @@ final class ScorePages {
       return current(open, form, page);
     }
     StoredLesson chosen = chosen(open.lesson(), form);
-    PageContent plans = adviser.compare(open.file(), open.score(), chosen);
+    PageContent plans = compare(open, chosen);
     return answer(open, open.with(chosen, plans), page, window(form), "");
   }
 
   /** The present state for a page that does not know it. */
   private Reply current(OpenScore open, Map<String, String> form, String page) {
-    PageContent plans =
-        open.plans().orElseGet(() -> adviser.compare(open.file(), open.score(), open.lesson()));
-    return answer(open, open.with(plans), page, window(form), text("open.stale"));
+    return answer(open, open.with(present(open)), page, window(form), text("open.stale"));
+  }
+
+  private PageContent present(OpenScore open) {
+    return open.plans().orElseGet(() -> compare(open, open.lesson()));
+  }
+
+  /** Makes plans, unless it takes too long or a later request of the same score needs others. */
+  private PageContent compare(OpenScore open, StoredLesson lesson) {
+    long start = System.nanoTime();
+    Object request = new Object();
+    latest.put(open.id(), request);
+    try {
+      return adviser.compare(
+          open.file(),
+          open.score(),
+          lesson,
+          () -> latest.get(open.id()) != request || System.nanoTime() - start > MOST_NANOS);
+    } catch (CancellationException e) {
+      boolean slow = latest.get(open.id()) == request;
+      throw new FingeringException(slow ? text("open.slow") : text("open.overtaken"), e);
+    } finally {
+      latest.remove(open.id(), request);
+    }
   }
 
   private Reply answer(OpenScore before, OpenScore after, String page, int window, String remark) {

@@ -57,7 +57,7 @@ class LocalPageInBrowserTest extends InBrowser {
     openDemo(width);
 
     assertThat(text("#verdict .answer")).startsWith("Take 'partly 3rd'");
-    assertThat(browser().run("document.querySelectorAll('#music .line svg').length").asInt())
+    assertThat(browser().run("document.querySelectorAll('#music .system svg').length").asInt())
         .isGreaterThan(4);
     assertThat(browser().run("document.documentElement.scrollWidth").asInt())
         .isLessThanOrEqualTo(width);

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** A score is opened or dropped, and part, measures and tempo are chosen. */
 class OpenScoreTest {
-  private static final Pattern LINE = Pattern.compile("class=\"line\" id=\"(s-[\\d-]+)\"");
+  private static final Pattern LINE = Pattern.compile("class=\"system\" id=\"(s-[\\d-]+)\"");
 
   @TempDir Path folder;
 
@@ -53,7 +53,7 @@ class OpenScoreTest {
   }
 
   private static List<String> lines(String html) {
-    return LINE.matcher(html).results().map(MatchResult::group).map(Object::toString).toList();
+    return LINE.matcher(html).results().map(MatchResult::group).toList();
   }
 
   /** The text of the verdict without tags. */

@@ -16,6 +16,7 @@ import fingering.page.PageContent;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
+import fingering.search.Cancellation;
 import fingering.web.Adviser;
 
 /** Makes the plans of the local page as 'compare --lesson' does. */
@@ -28,14 +29,16 @@ public final class LessonAdviser implements Adviser {
   }
 
   @Override
-  public PageContent compare(ScoreFile file, Score score, StoredLesson lesson) {
+  public PageContent compare(
+      ScoreFile file, Score score, StoredLesson lesson, Cancellation cancellation) {
     ScoreOptions reading = new ScoreOptions();
     PlayerOptions player = new PlayerOptions();
     DemandOptions demands = new DemandOptions();
     reading.from(lesson);
     player.from(lesson);
     PlanningContext planning = PlanningContext.of(file, score, reading, player);
-    PlanComparer comparer = planning.comparer(player, demands, true);
+    PlanComparer comparer =
+        planning.comparer(player, demands, true).withCancellation(cancellation);
     Comparison usual = comparer.comparePositions(false);
     ImmutableList.Builder<Plan> plans = ImmutableList.<Plan>builder().addAll(usual.plans());
     for (LessonPlan plan : LessonPlans.own(lesson)) {

@@ -47,7 +47,7 @@ final class OpenCommand extends BaseCommand {
   boolean noBrowser;
 
   @Override
-  public Integer call() throws InterruptedException {
+  public Integer call() {
     Optional<Path> given = opened.filter(Files::isDirectory);
     if (given.isPresent() && folder.isPresent()) {
       throw usageError("two folders are given; leave one of them out");
@@ -76,9 +76,20 @@ final class OpenCommand extends BaseCommand {
       } else {
         out.println("The page is open in your browser. Ctrl+C ends it.");
       }
-      out.flush();
-      new CountDownLatch(1).await();
+      // Without the address, nobody can come.
+      if (!out.checkError()) {
+        waitForTheEnd(server);
+      }
       return ExitCode.DONE;
+    }
+  }
+
+  private static void waitForTheEnd(LocalServer server) {
+    Runtime.getRuntime().addShutdownHook(new Thread(server::close));
+    try {
+      new CountDownLatch(1).await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 

@@ -44,20 +44,21 @@
       }
     });
     form.addEventListener("submit", (event) => event.preventDefault());
-    // A file dropped anywhere is meant for the page, not for the browser.
-    document.addEventListener("dragover", (event) => {
-      event.preventDefault();
-      form.classList.add("over");
-    });
-    document.addEventListener("dragleave", () => form.classList.remove("over"));
-    document.addEventListener("drop", (event) => {
-      event.preventDefault();
-      form.classList.remove("over");
-      if (event.dataTransfer.files.length > 0) {
-        send(event.dataTransfer.files[0]);
-      }
-    });
   }
+
+  // A file dropped anywhere is meant for the page, not for the browser.
+  document.addEventListener("dragover", (event) => {
+    event.preventDefault();
+    body.classList.add("over");
+  });
+  document.addEventListener("dragleave", () => body.classList.remove("over"));
+  document.addEventListener("drop", (event) => {
+    event.preventDefault();
+    body.classList.remove("over");
+    if (event.dataTransfer.files.length > 0) {
+      send(event.dataTransfer.files[0]);
+    }
+  });
 
   body.addEventListener("htmx:configRequest", (event) => {
     event.detail.parameters.window = String(document.documentElement.clientWidth);

@@ -61,6 +61,7 @@ class LocalPageInBrowserTest extends InBrowser {
         .isGreaterThan(4);
     assertThat(browser().run("document.documentElement.scrollWidth").asInt())
         .isLessThanOrEqualTo(width);
+    assertThat(faults(browser())).isEmpty();
     assertThat(browser().complaints()).isEmpty();
     assertThat(browser().requests())
         .isNotEmpty()
@@ -88,6 +89,19 @@ class LocalPageInBrowserTest extends InBrowser {
     assertThat(text("#verdict .answer")).startsWith("Take 'partly 3rd'");
     change("measures", "");
     browser().await("!document.querySelector('#trouble p')");
+  }
+
+  @Test
+  void anotherScoreCanBeDroppedOnTheMusic() throws Exception {
+    openDemo(1280);
+    browser()
+        .run(
+            "(() => {const data = new DataTransfer(); data.items.add(new File(['X:1\\nT:Second\\n"
+                + "K:D clef=alto\\nDEFG|'], 'second.abc')); document.dispatchEvent(new"
+                + " DragEvent('drop', {dataTransfer: data, cancelable: true}))})()");
+    browser().await("document.title === 'Second' && " + ANSWERED);
+
+    assertThat(text("#verdict")).contains("Viola");
   }
 
   @Test

@@ -26,6 +26,5 @@ public interface Adviser {
    * @param cancellation whether nobody waits for the plans any more
    * @throws FingeringException if the lesson does not fit the score
    */
-  PageContent compare(
-      ScoreFile file, Score score, StoredLesson lesson, Cancellation cancellation);
+  PageContent compare(ScoreFile file, Score score, StoredLesson lesson, Cancellation cancellation);
 }

@@ -113,5 +113,4 @@ final class OpenScores {
       open.remove(open.keySet().iterator().next());
     }
   }
-
 }

@@ -33,11 +33,7 @@ final class Routes {
   private final ScorePages pages;
 
   Routes(
-      Gate gate,
-      TeachersFolder folder,
-      DroppedFiles dropped,
-      OpenScores scores,
-      ScorePages pages) {
+      Gate gate, TeachersFolder folder, DroppedFiles dropped, OpenScores scores, ScorePages pages) {
     this.gate = gate;
     this.folder = folder;
     this.dropped = dropped;
@@ -175,9 +171,7 @@ final class Routes {
     }
     Matcher address = SCORE.matcher(request.path());
     Optional<OpenScore> open =
-        address.matches() && address.group(2) == null
-            ? opened(address.group(1))
-            : Optional.empty();
+        address.matches() && address.group(2) == null ? opened(address.group(1)) : Optional.empty();
     return open.isPresent()
         ? pages.change(open.get(), request.form(), page)
         : trouble(request, Reply.UNKNOWN, text("live.unknown"));
@@ -203,8 +197,7 @@ final class Routes {
 
   private static String resource(String name) {
     try {
-      return Resources.toString(
-          Resources.getResource(Routes.class, name), StandardCharsets.UTF_8);
+      return Resources.toString(Resources.getResource(Routes.class, name), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -140,8 +140,12 @@ class GateTest {
 
     for (String origin :
         List.of(
-            "http://evil.example", "null", "http://127.0.0.1", "https://127.0.0.1:" + server.port(),
-            "http://127.0.0.1:1", "http://localhost:" + server.port())) {
+            "http://evil.example",
+            "null",
+            "http://127.0.0.1",
+            "https://127.0.0.1:" + server.port(),
+            "http://127.0.0.1:1",
+            "http://localhost:" + server.port())) {
       assertRefused(visitor.with("Origin", origin).drop("a.musicxml", demo), 403);
     }
     assertRefused(visitor.without("Origin").drop("a.musicxml", demo), 403);
@@ -151,8 +155,7 @@ class GateTest {
     }
     assertRefused(visitor.without("X-Page").drop("a.musicxml", demo), 403);
     assertThat(visitor.with("X-Page", token).drop("a.musicxml", demo).statusCode()).isEqualTo(201);
-    assertRefused(
-        visitor.with("Sec-Fetch-Site", "cross-site").drop("a.musicxml", demo), 403);
+    assertRefused(visitor.with("Sec-Fetch-Site", "cross-site").drop("a.musicxml", demo), 403);
   }
 
   @Test
@@ -160,7 +163,8 @@ class GateTest {
     visitor.at(server.address());
     try (LocalServer other = LocalServer.start(folder, new LessonAdviser(), clock)) {
       Visitor stranger = new Visitor(other);
-      assertRefused(stranger.enter(server.address().replace(":" + server.port(), ":" + other.port())), 403);
+      assertRefused(
+          stranger.enter(server.address().replace(":" + server.port(), ":" + other.port())), 403);
       assertRefused(stranger.with("Cookie", visitor.cookie()).get("/"), 403);
     }
   }
@@ -238,8 +242,7 @@ class GateTest {
     try (Socket slowHead = new Socket("127.0.0.1", server.port());
         Socket slowBody = new Socket("127.0.0.1", server.port())) {
       slowHead.getOutputStream().write(head.getBytes(StandardCharsets.UTF_8));
-      String rest =
-          "Cookie: %s\r\nContent-Length: 100\r\n\r\n<".formatted(visitor.cookie());
+      String rest = "Cookie: %s\r\nContent-Length: 100\r\n\r\n<".formatted(visitor.cookie());
       slowBody.getOutputStream().write((head + rest).getBytes(StandardCharsets.UTF_8));
       // The server still answers others.
       assertThat(visitor.get("/").statusCode()).isEqualTo(200);

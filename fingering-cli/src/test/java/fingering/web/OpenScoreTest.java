@@ -88,7 +88,9 @@ class OpenScoreTest {
   void chosenMeasuresAndTempoAreAnsweredAsOnTheCommandLine() throws Exception {
     String address = demo();
     String answer =
-        visitor.post(address, "revision=0&part=1&measures=3-9&tempo=quarter%3D60&window=1200").body();
+        visitor
+            .post(address, "revision=0&part=1&measures=3-9&tempo=quarter%3D60&window=1200")
+            .body();
 
     assertThat(verdict(answer)).isNotEmpty();
     assertThat(printed("compare", Session.DEMO, "--measures", "3-9", "--tempo", "quarter=60"))
@@ -163,8 +165,10 @@ class OpenScoreTest {
                         .formatted(part, part == 38 ? "C" : "G", part == 38 ? 3 : 2))
             .collect(Collectors.joining());
     String address =
-        dropped("large.xml", "<score-partwise version=\"4.0\"><part-list>%s</part-list>%s</score-partwise>"
-            .formatted(parts, music));
+        dropped(
+            "large.xml",
+            "<score-partwise version=\"4.0\"><part-list>%s</part-list>%s</score-partwise>"
+                .formatted(parts, music));
 
     String page = visitor.get(address).body();
     assertThat(page.split("<option ", -1)).hasSize(41);
@@ -217,19 +221,18 @@ class OpenScoreTest {
   void lessonOfTheFolderOpensWithItsChoice() throws Exception {
     Files.copy(Session.DEMO, folder.resolve("demo.musicxml"));
     Files.writeString(
-        folder.resolve("lantern.yaml"), "score: demo.musicxml\nmeasures: 17-24\ntempo: quarter = 80\n");
+        folder.resolve("lantern.yaml"),
+        "score: demo.musicxml\nmeasures: 17-24\ntempo: quarter = 80\n");
     String home = visitor.get("/").body();
     String address = home.replaceFirst("(?s).*(/open/[\\w-]+)\">lantern.*", "$1");
 
-    assertThat(visitor.get(address).body())
-        .contains("value=\"17-24\"", "value=\"quarter=80\"");
+    assertThat(visitor.get(address).body()).contains("value=\"17-24\"", "value=\"quarter=80\"");
     assertThat(visitor.get(address + "/plans").body()).contains("measures 17–24", "quarter = 80");
   }
 
   @Test
   void fileThatTheProgramIsStartedWithIsOpenAtOnce() throws Exception {
-    HttpResponse<String> entered =
-        new Visitor(server).enter(server.addressOf(Session.DEMO));
+    HttpResponse<String> entered = new Visitor(server).enter(server.addressOf(Session.DEMO));
     assertThat(entered.headers().firstValue("Location").orElseThrow()).startsWith("/open/");
   }
 

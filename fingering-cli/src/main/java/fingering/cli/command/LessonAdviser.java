@@ -37,8 +37,7 @@ public final class LessonAdviser implements Adviser {
     reading.from(lesson);
     player.from(lesson);
     PlanningContext planning = PlanningContext.of(file, score, reading, player);
-    PlanComparer comparer =
-        planning.comparer(player, demands, true).withCancellation(cancellation);
+    PlanComparer comparer = planning.comparer(player, demands, true).withCancellation(cancellation);
     Comparison usual = comparer.comparePositions(false);
     ImmutableList.Builder<Plan> plans = ImmutableList.<Plan>builder().addAll(usual.plans());
     for (LessonPlan plan : LessonPlans.own(lesson)) {

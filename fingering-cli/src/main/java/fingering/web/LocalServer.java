@@ -22,6 +22,7 @@ public final class LocalServer implements AutoCloseable {
   public static final int PATIENCE = 10;
 
   private static final String ADDRESS = "127.0.0.1";
+  private static final byte[] LOOPBACK = {127, 0, 0, 1};
   private static final int THREADS = 8;
 
   private final HttpServer server;
@@ -70,7 +71,7 @@ public final class LocalServer implements AutoCloseable {
     System.setProperty("sun.net.httpserver.maxReqHeaders", "60");
     try {
       HttpServer server =
-          HttpServer.create(new InetSocketAddress(InetAddress.getByName(ADDRESS), 0), 0);
+          HttpServer.create(new InetSocketAddress(InetAddress.getByAddress(LOOPBACK), 0), 0);
       LocalServer local = new LocalServer(server, folder, adviser, clock);
       server.setExecutor(local.threads);
       server.createContext("/", local::handle);

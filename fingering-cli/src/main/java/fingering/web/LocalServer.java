@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -139,7 +140,10 @@ public final class LocalServer implements AutoCloseable {
     Gate.HEADERS.forEach(exchange.getResponseHeaders()::set);
     exchange.getResponseHeaders().set("Content-Type", reply.type());
     reply.headers().forEach(exchange.getResponseHeaders()::set);
-    byte[] body = exchange.getRequestMethod().equals("HEAD") ? new byte[0] : reply.body();
+    byte[] body =
+        exchange.getRequestMethod().equals("HEAD")
+            ? new byte[0]
+            : reply.body().getBytes(StandardCharsets.UTF_8);
     exchange.sendResponseHeaders(reply.status(), body.length == 0 ? -1 : body.length);
     if (body.length > 0) {
       try (OutputStream out = exchange.getResponseBody()) {

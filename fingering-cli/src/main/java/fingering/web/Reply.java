@@ -1,7 +1,6 @@
 package fingering.web;
 
 import com.google.common.collect.ImmutableMap;
-import java.nio.charset.StandardCharsets;
 
 /**
  * An answer of the server.
@@ -11,7 +10,7 @@ import java.nio.charset.StandardCharsets;
  * @param body the body
  * @param headers further headers
  */
-record Reply(int status, String type, byte[] body, ImmutableMap<String, String> headers) {
+record Reply(int status, String type, String body, ImmutableMap<String, String> headers) {
   private static final String HTML = "text/html; charset=utf-8";
 
   static final int DONE = 200;
@@ -30,7 +29,7 @@ record Reply(int status, String type, byte[] body, ImmutableMap<String, String> 
   }
 
   static Reply of(int status, String type, String text) {
-    return new Reply(status, type, text.getBytes(StandardCharsets.UTF_8), ImmutableMap.of());
+    return new Reply(status, type, text, ImmutableMap.of());
   }
 
   static Reply to(int status, String address) {

@@ -5,4 +5,7 @@
  * <p>Depends on the library and {@link fingering.page}, but not on options: whoever starts the
  * server says how plans are made. No method takes or returns null unless it says so.
  */
+@NullMarked
 package fingering.web;
+
+import org.jspecify.annotations.NullMarked;

@@ -239,8 +239,8 @@ class GateTest {
     visitor.at(server.address());
     String head = "POST /scores HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\n";
     Instant before = Instant.now();
-    try (Socket slowHead = new Socket("127.0.0.1", server.port());
-        Socket slowBody = new Socket("127.0.0.1", server.port())) {
+    try (Socket slowHead = visitor.connected();
+        Socket slowBody = visitor.connected()) {
       slowHead.getOutputStream().write(head.getBytes(StandardCharsets.UTF_8));
       String rest = "Cookie: %s\r\nContent-Length: 100\r\n\r\n<".formatted(visitor.cookie());
       slowBody.getOutputStream().write((head + rest).getBytes(StandardCharsets.UTF_8));

@@ -1,6 +1,7 @@
 package fingering.web;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -118,7 +119,7 @@ final class Visitor {
 
   /** Sends lines as they are, and returns the first line of the answer. */
   String raw(String... lines) throws IOException {
-    try (Socket socket = new Socket("127.0.0.1", URI.create(base).getPort())) {
+    try (Socket socket = connected()) {
       String text = String.join("\r\n", List.of(lines)) + "\r\n\r\n";
       socket.getOutputStream().write(text.getBytes(StandardCharsets.UTF_8));
       socket.shutdownOutput();
@@ -127,6 +128,12 @@ final class Visitor {
           .findFirst()
           .orElse("");
     }
+  }
+
+  /** A connection on which nothing is sent yet. */
+  Socket connected() throws IOException {
+    byte[] loopback = {127, 0, 0, 1};
+    return new Socket(InetAddress.getByAddress(loopback), URI.create(base).getPort());
   }
 
   String cookie() {

@@ -28,7 +28,7 @@ class CommandLineArchitectureTest {
   private static final JavaClasses PROGRAM =
       new ClassFileImporter()
           .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-          .importPackages("fingering.cli", "fingering.page", "fingering.check");
+          .importPackages("fingering.cli", "fingering.web", "fingering.page", "fingering.check");
 
   @Test
   void picturesDoNotDependOnPagesNorPagesOnCommands() {
@@ -42,6 +42,8 @@ class CommandLineArchitectureTest {
         .definedBy("fingering.page.template")
         .layer("page")
         .definedBy("fingering.page")
+        .layer("web")
+        .definedBy("fingering.web")
         .layer("cli")
         .definedBy("fingering.cli..")
         .whereLayer("check")
@@ -52,6 +54,8 @@ class CommandLineArchitectureTest {
         .mayOnlyAccessLayers("check", "view")
         .whereLayer("page")
         .mayOnlyAccessLayers("check", "view", "template")
+        .whereLayer("web")
+        .mayOnlyAccessLayers("view", "page")
         .whereLayer("cli")
         .mayNotBeAccessedByAnyLayer()
         .check(PROGRAM);

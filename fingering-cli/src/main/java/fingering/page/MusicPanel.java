@@ -14,6 +14,7 @@ import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
 import fingering.page.template.JtemusicGenerated;
+import fingering.page.view.AnswerView;
 import fingering.page.view.Music;
 import fingering.page.view.PlaceLink;
 import fingering.practice.SpotExercise;
@@ -23,7 +24,9 @@ import gg.jte.Content;
 import gg.jte.html.HtmlContent;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -107,6 +110,25 @@ final class MusicPanel {
     return html;
   }
 
+  /**
+   * The lines of a page that replaces some of them later. Each has a name: that of its first
+   * measure, and a number if the measure began on an earlier line.
+   */
+  ImmutableList<AnswerView.Line> live(double width) {
+    Map<Integer, Integer> seen = new HashMap<>();
+    ImmutableList.Builder<AnswerView.Line> views = ImmutableList.builder();
+    for (EngravedSystem line : lines(width)) {
+      int times = seen.merge(line.firstMeasure(), 1, Integer::sum);
+      views.add(
+          new AnswerView.Line(
+              "s-" + line.firstMeasure() + (times == 1 ? "" : "-" + times),
+              box(line, width),
+              words.of(line),
+              targets(line, "") + line.svg()));
+    }
+    return views.build();
+  }
+
   /** The lines of the music at a width. */
   List<EngravedSystem> lines(double width) {
     return engraver.draw(width);
@@ -122,8 +144,13 @@ final class MusicPanel {
     lines.forEach(line -> used.addAll(line.glyphs()));
     used.removeAll(known);
     known.addAll(used);
+    return shapes(used);
+  }
+
+  /** Shapes as SVG. */
+  static String shapes(Iterable<Glyph> wanted) {
     StringBuilder shapes = new StringBuilder();
-    for (Glyph glyph : used) {
+    for (Glyph glyph : wanted) {
       shapes
           .append("<path id=\"")
           .append(glyph.id())
@@ -157,10 +184,12 @@ final class MusicPanel {
 
   private Music.Line view(EngravedSystem line, double width, String targets) {
     return new Music.Line(
-        Joiner.on(' ')
-            .join(0, Canvas.n(top(line)), Canvas.n(width), Canvas.n(bottom(line) - top(line))),
-        words.of(line),
-        Templates.elements(targets + line.svg()));
+        box(line, width), words.of(line), Templates.elements(targets + line.svg()));
+  }
+
+  private static String box(EngravedSystem line, double width) {
+    return Joiner.on(' ')
+        .join(0, Canvas.n(top(line)), Canvas.n(width), Canvas.n(bottom(line) - top(line)));
   }
 
   /** A frame for each measure, which shows when a link leads to it. */

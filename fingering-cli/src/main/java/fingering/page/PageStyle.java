@@ -30,6 +30,11 @@ final class PageStyle {
             + music());
   }
 
+  /** The style sheet of the pages of the local server. */
+  static String live() {
+    return read("page.css") + music() + read("live.css");
+  }
+
   /** The style of drawn music. */
   static String music() {
     return read("music.css");

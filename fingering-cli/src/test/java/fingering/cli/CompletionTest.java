@@ -139,6 +139,7 @@ class CompletionTest {
 
   @Test
   void anUnknownCommandHasNoPage() {
-    assertThat(Session.of("man", "woman").refused(2).err()).contains("choose one of demo, compare");
+    assertThat(Session.of("man", "woman").refused(2).err())
+        .contains("choose one of open, demo, compare");
   }
 }

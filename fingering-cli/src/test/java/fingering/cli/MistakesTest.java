@@ -76,7 +76,7 @@ class MistakesTest {
         // Commands
         "                                     | such as 'fingering demo'",
         "plna DEMO                            | did you mean 'plan'?",
-        "fingering plan DEMO                  | choose one of demo, compare, plan",
+        "fingering plan DEMO                  | choose one of open, demo, compare, plan",
         "help plan                            | 'fingering plan --help'",
         "DEMO                                 | put one before the file, such as",
         "part.musicxml                        | 'fingering compare part.musicxml'",

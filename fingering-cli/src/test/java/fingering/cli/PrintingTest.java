@@ -76,6 +76,7 @@ final class PrintingTest {
         List.of("journal", "show", "--journal", "none.journal"),
         List.of("scale", "D", "major", "--instrument", "viola"),
         List.of("audition", DEMO.resolveSibling("hearing.yaml").toString()),
+        List.of("open", "--no-browser"),
         List.of("chart", "viola"),
         List.of("lesson", "list", DEMO.resolveSibling("..").resolve("examples").toString()),
         List.of("check", demo),

@@ -67,8 +67,8 @@ final class RefusalsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "nosuch --help          | there is no command 'fingering nosuch'; choose one of demo",
-        "--help nosuch          | there is no command 'fingering nosuch'; choose one of demo",
+        "nosuch --help          | there is no command 'fingering nosuch'; choose one of open, demo",
+        "--help nosuch          | there is no command 'fingering nosuch'; choose one of open, demo",
         "plna --help            | did you mean 'plan'?",
         "journal shwo --help    | there is no command 'fingering journal shwo'; did you mean 'show'?",
         "help plan --help       | 'fingering plan --help'",

@@ -62,6 +62,7 @@ final class WrongValuesTest {
     Session.of("journal", "add", "--note", "slow", "--journal", journal).succeeded();
     arguments =
         ImmutableMap.<String, ImmutableList<Object>>builder()
+            .put("open", ImmutableList.of("--no-browser"))
             .put("demo", ImmutableList.of())
             .put("compare", ImmutableList.of(DEMO))
             .put("plan", ImmutableList.of(DEMO))

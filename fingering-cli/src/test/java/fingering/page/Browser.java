@@ -129,6 +129,11 @@ final class Browser {
 
   /** Opens a file at a width in pixels. */
   void open(Path file, int width) throws Exception {
+    open(file.toUri().toString(), width);
+  }
+
+  /** Opens an address at a width in pixels. */
+  void open(String address, int width) throws Exception {
     complaints.clear();
     requests.clear();
     media("screen", "light");
@@ -140,7 +145,7 @@ final class Browser {
             .put("deviceScaleFactor", 1)
             .put("mobile", false));
     loaded = new CompletableFuture<>();
-    send("Page.navigate", node().put("url", file.toUri().toString()));
+    send("Page.navigate", node().put("url", address));
     loaded.get(PATIENCE, TimeUnit.SECONDS);
   }
 
@@ -168,6 +173,29 @@ final class Browser {
     return value.isTextual() && value.asText().startsWith("{")
         ? JSON.readTree(value.asText())
         : value;
+  }
+
+  /** Chooses a file in a field of the page. */
+  void choose(String selector, Path file) throws Exception {
+    int root = send("DOM.getDocument", node()).path("root").path("nodeId").asInt();
+    int field =
+        send("DOM.querySelector", node().put("nodeId", root).put("selector", selector))
+            .path("nodeId")
+            .asInt();
+    ObjectNode files = node().put("nodeId", field);
+    files.putArray("files").add(file.toAbsolutePath().normalize().toString());
+    send("DOM.setFileInputFiles", files);
+  }
+
+  /** Waits until an expression is true in the page that is then shown. */
+  void await(String expression) throws Exception {
+    for (long left = 10 * PATIENCE; left > 0; left--) {
+      if (run("Boolean(" + expression + ")").asBoolean()) {
+        return;
+      }
+      Thread.sleep(100);
+    }
+    throw new IOException("never true: " + expression);
   }
 
   /** What the page wrote to the console, and errors. */

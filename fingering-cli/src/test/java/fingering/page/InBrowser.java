@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterAll;
@@ -55,6 +56,21 @@ abstract class InBrowser {
     try (InputStream in = InBrowser.class.getResourceAsStream(name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
+  }
+
+  /** Serious faults by the rules of axe-core. */
+  static List<String> faults(Browser shown) throws Exception {
+    shown.run(script("/axe.min.js") + ";0");
+    JsonNode found =
+        shown.run(
+            "axe.run(document).then(r => JSON.stringify({passes: r.passes.length, faults:"
+                + " r.violations.filter(v => v.impact === 'serious' || v.impact === 'critical')"
+                + ".map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 120))"
+                + ".join(' | '))}))");
+    assertThat(found.path("passes").asInt()).isGreaterThan(10);
+    return StreamSupport.stream(found.path("faults").spliterator(), false)
+        .map(JsonNode::asText)
+        .toList();
   }
 
   static void assertNothingOverlapsOrIsCutOff(Browser shown, int width) throws Exception {

@@ -9,9 +9,7 @@ import fingering.engraving.glyph.Glyph;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Base64;
-import java.util.List;
 import java.util.regex.Pattern;
-import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -190,21 +188,6 @@ class PageInBrowserTest extends InBrowser {
     assertThat(shown.run(height).asInt()).isPositive();
     assertThat(shown.run("document.querySelectorAll('#more details')[1].offsetHeight").asInt())
         .isZero();
-  }
-
-  /** Serious faults by the rules of axe-core. */
-  private static List<String> faults(Browser shown) throws Exception {
-    shown.run(script("/axe.min.js") + ";0");
-    JsonNode found =
-        shown.run(
-            "axe.run(document).then(r => JSON.stringify({passes: r.passes.length, faults:"
-                + " r.violations.filter(v => v.impact === 'serious' || v.impact === 'critical')"
-                + ".map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 120))"
-                + ".join(' | '))}))");
-    assertThat(found.path("passes").asInt()).isGreaterThan(10);
-    return StreamSupport.stream(found.path("faults").spliterator(), false)
-        .map(JsonNode::asText)
-        .toList();
   }
 
   @Test

@@ -26,6 +26,7 @@ public final class Commands {
   /** The classes of the subcommands, in the order of the help. */
   public static final ImmutableList<Class<?>> ALL =
       ImmutableList.of(
+          OpenCommand.class,
           DemoCommand.class,
           CompareCommand.class,
           PlanCommand.class,

@@ -9,6 +9,7 @@ import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.PlanComparer;
 import fingering.plan.Planner;
+import java.util.function.Supplier;
 
 /**
  * The input of the commands that plan a score: the passage, the students and the scoring.
@@ -30,9 +31,21 @@ public record PlanningContext(
 
   /** Reads the passage and the player files that the options name. */
   public static PlanningContext read(ScoreFile file, ScoreOptions reading, PlayerOptions player) {
+    return of(file, () -> ScoreReader.read(file), reading, player);
+  }
+
+  /** As {@link #read}, from a score that is parsed already. */
+  public static PlanningContext of(
+      ScoreFile file, Score score, ScoreOptions reading, PlayerOptions player) {
+    return of(file, () -> score, reading, player);
+  }
+
+  /** The player files are read before the score, so that their errors are reported first. */
+  private static PlanningContext of(
+      ScoreFile file, Supplier<Score> parsed, ScoreOptions reading, PlayerOptions player) {
     Students students = player.students();
     ScoringContext scoringContext = player.weights.scoring(students);
-    Score score = ScoreReader.read(file);
+    Score score = parsed.get();
     Passage passage = reading.read(score, students);
     return new PlanningContext(
         file,

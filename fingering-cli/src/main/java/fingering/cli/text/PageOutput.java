@@ -44,7 +44,8 @@ public final class PageOutput {
     return format == OutputOptions.Format.SVG ? MusicPicture.of(content) : PlanPage.of(content);
   }
 
-  private static PageContent content(
+  /** The content of the page of plans. */
+  public static PageContent content(
       Comparison comparison, PlanComparer comparer, ScoringContext scoring, PrintedPart printed) {
     Passage passage = comparison.passage();
     List<String> heading = HeadingText.of(passage, scoring, UNLIMITED, TextStyle.of(false));

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 class PageTextTest {
   private static final Path TEMPLATES = Path.of("src", "main", "jte");
   private static final Path CLASSES = Path.of("src", "main", "java", "fingering", "page");
+  private static final Path SERVER = Path.of("src", "main", "java", "fingering", "web");
   private static final Path MADE =
       Path.of("target", "generated-sources", "jte", "fingering", "page", "template");
 
@@ -49,7 +50,8 @@ class PageTextTest {
   }
 
   private static List<Path> sources() throws IOException {
-    return Stream.concat(files(TEMPLATES, ".jte").stream(), files(CLASSES, ".java").stream())
+    return Stream.of(files(TEMPLATES, ".jte"), files(CLASSES, ".java"), files(SERVER, ".java"))
+        .flatMap(List::stream)
         .toList();
   }
 

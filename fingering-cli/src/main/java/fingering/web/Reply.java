@@ -1,0 +1,46 @@
+package fingering.web;
+
+import com.google.common.collect.ImmutableMap;
+
+/**
+ * An answer of the server.
+ *
+ * @param status the status of HTTP
+ * @param type the media type of the body
+ * @param body the body
+ * @param headers further headers
+ */
+record Reply(int status, String type, String body, ImmutableMap<String, String> headers) {
+  private static final String HTML = "text/html; charset=utf-8";
+
+  static final int DONE = 200;
+  static final int CREATED = 201;
+  static final int EMPTY = 204;
+  static final int SEE_OTHER = 303;
+  static final int UNUSABLE = 400;
+  static final int FORBIDDEN = 403;
+  static final int UNKNOWN = 404;
+  static final int WRONG_METHOD = 405;
+  static final int TOO_LARGE = 413;
+  static final int FAILED = 500;
+
+  static Reply html(int status, String html) {
+    return of(status, HTML, html);
+  }
+
+  static Reply of(int status, String type, String text) {
+    return new Reply(status, type, text, ImmutableMap.of());
+  }
+
+  static Reply to(int status, String address) {
+    return of(status, HTML, "").with("Location", address);
+  }
+
+  Reply with(String name, String value) {
+    return new Reply(
+        status,
+        type,
+        body,
+        ImmutableMap.<String, String>builder().putAll(headers).put(name, value).buildKeepingLast());
+  }
+}

@@ -1,0 +1,47 @@
+package fingering.web;
+
+import static fingering.page.view.PageText.text;
+
+import com.google.common.collect.ImmutableSet;
+import java.util.Locale;
+
+/** What the name of a file says about its content. */
+enum ScoreName {
+  SCORE("musicxml", "xml", "mxl", "abc"),
+  LESSON("yaml", "yml"),
+  PDF("pdf"),
+  PICTURE("png", "jpg", "jpeg", "gif", "tif", "tiff", "bmp", "webp", "heic", "heif", "svg"),
+  SOUND("mid", "midi", "mp3", "wav", "ogg", "flac", "m4a"),
+  OTHER;
+
+  private final ImmutableSet<String> endings;
+
+  ScoreName(String... endings) {
+    this.endings = ImmutableSet.copyOf(endings);
+  }
+
+  static ScoreName of(String name) {
+    String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+    for (ScoreName kind : values()) {
+      if (kind.endings.contains(ending)) {
+        return kind;
+      }
+    }
+    return OTHER;
+  }
+
+  /** Whether scores have such names. */
+  boolean readable() {
+    return this == SCORE;
+  }
+
+  /** What to do with a file that is no score, in one sentence. */
+  String advice() {
+    return switch (this) {
+      case PDF -> text("wrong.pdf");
+      case PICTURE -> text("wrong.picture");
+      case SOUND -> text("wrong.sound");
+      case SCORE, LESSON, OTHER -> text("wrong.other");
+    };
+  }
+}

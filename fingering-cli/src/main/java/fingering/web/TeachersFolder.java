@@ -1,0 +1,111 @@
+package fingering.web;
+
+import static fingering.page.view.PageText.text;
+
+import com.google.common.collect.ImmutableList;
+import fingering.files.FileProblem;
+import fingering.lesson.LessonFolder;
+import fingering.lesson.StoredLesson;
+import fingering.tables.FingeringException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * The folder with the scores and lessons of a teacher. Pages know its files by ids that say nothing
+ * about their names, so that no request can name another file.
+ */
+final class TeachersFolder {
+  private static final String FILES = "file";
+
+  private final Path folder;
+  private final Secrets secrets;
+
+  TeachersFolder(Path folder, Secrets secrets) {
+    this.folder = folder;
+    this.secrets = secrets;
+  }
+
+  /**
+   * A file of the folder.
+   *
+   * @param id its id
+   * @param name its name
+   * @param lesson whether it is a lesson
+   */
+  record Entry(String id, String name, boolean lesson) {}
+
+  /**
+   * What is in the folder.
+   *
+   * @param entries the scores and lessons, in the order of their names
+   * @param problems a sentence for each file that cannot be opened
+   */
+  record Listing(ImmutableList<Entry> entries, ImmutableList<String> problems) {}
+
+  Path path() {
+    return folder;
+  }
+
+  /**
+   * Lists the folder.
+   *
+   * @throws FingeringException if it cannot be read
+   */
+  Listing list() {
+    if (!Files.isDirectory(folder)) {
+      return new Listing(ImmutableList.of(), ImmutableList.of());
+    }
+    LessonFolder read = LessonFolder.read(folder);
+    List<String> problems = new ArrayList<>(read.problems());
+    Set<Path> lessons = new HashSet<>(read.lessons().stream().map(StoredLesson::file).toList());
+    ImmutableList.Builder<Entry> entries = ImmutableList.builder();
+    for (Path file : files()) {
+      String name = String.valueOf(file.getFileName());
+      boolean lesson = lessons.contains(file);
+      if (!lesson && !ScoreName.of(name).readable()) {
+        continue;
+      }
+      if (inside(file)) {
+        entries.add(new Entry(secrets.sign(FILES, name), name, lesson));
+      } else {
+        problems.add(text("home.link", name));
+      }
+    }
+    return new Listing(entries.build(), ImmutableList.copyOf(problems));
+  }
+
+  private List<Path> files() {
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.filter(file -> !String.valueOf(file.getFileName()).startsWith("."))
+          .filter(Files::isRegularFile)
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new FingeringException(FileProblem.reading(folder, e), e);
+    }
+  }
+
+  /** The file with an id; empty if there is none, or it is a link that leads out of the folder. */
+  Optional<Path> file(String id) {
+    return list().entries().stream()
+        .filter(entry -> Secrets.same(entry.id(), id))
+        .map(entry -> folder.resolve(entry.name()))
+        .findFirst();
+  }
+
+  /** Whether a file is in the folder wherever links lead. */
+  private boolean inside(Path file) {
+    try {
+      return file.toRealPath().startsWith(folder.toRealPath());
+    } catch (IOException e) {
+      return false;
+    }
+  }
+}

@@ -49,11 +49,6 @@ final class MusicPanel {
   /** What the letters of a language need above and below the boxes that are known. */
   private static final double AROUND = 0.4;
 
-  /** The hatching of graphs, kept with the shapes of the music. */
-  private static final String HATCH =
-      "<pattern id=\"hatch\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\""
-          + " patternTransform=\"rotate(45)\"><path class=\"hatch\" d=\"M0 0V5\"/></pattern>";
-
   private final Engraver engraver;
   private final MusicWords words;
 
@@ -103,7 +98,7 @@ final class MusicPanel {
     all.addAll(narrow);
     Music music =
         new Music(
-            Templates.elements((known.isEmpty() ? HATCH : "") + shapes(all, known)),
+            Templates.elements((known.isEmpty() ? Svg.hatching("hatch") : "") + shapes(all, known)),
             views(wide, width, id),
             views(narrow, NARROW, "n" + id));
     HtmlContent html = output -> JtemusicGenerated.render(output, Templates.PLAIN, music);

@@ -2,8 +2,6 @@ package fingering.svg;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
-import java.util.stream.Collectors;
 
 /** Builds an SVG picture from elements. Lengths are in pixels, y grows downward. */
 public final class Svg {
@@ -92,25 +90,6 @@ public final class Svg {
             .formatted(style, number(x), number(y), number(radius)));
   }
 
-  /**
-   * Adds letters on one baseline, each at its own place.
-   *
-   * @param xs the x of each letter, anchored according to the style
-   * @param letters the letters, one for each x
-   */
-  public Svg letters(String style, double y, List<Double> xs, String letters) {
-    if (letters.length() != xs.size()) {
-      throw new IllegalArgumentException(letters.length() + " letters at " + xs.size() + " places");
-    }
-    return raw(
-        "<text class=\"%s\" y=\"%s\" x=\"%s\">%s</text>"
-            .formatted(
-                style,
-                number(y),
-                xs.stream().map(Svg::number).collect(Collectors.joining(" ")),
-                escaped(letters)));
-  }
-
   /** Adds a text with its baseline at y, anchored at x according to its style. */
   public Svg text(String style, double x, double y, String words) {
     return raw(
@@ -148,14 +127,6 @@ public final class Svg {
     return raw("<g transform=\"translate(%s,%s)\">".formatted(number(x), number(y)))
         .raw(elements)
         .raw("</g>\n");
-  }
-
-  /** Adds a picture of its own size, which need not stay within it. */
-  public Svg inner(double x, double y, int width, int height, String elements) {
-    return raw("<svg x=\"%s\" y=\"%s\" width=\"%d\" height=\"%d\" overflow=\"visible\">"
-            .formatted(number(x), number(y), width, height))
-        .raw(elements)
-        .raw("</svg>\n");
   }
 
   /**

@@ -9,7 +9,6 @@ import com.google.common.base.CharMatcher;
 public final class TextWidth {
   private static final CharMatcher NARROW = CharMatcher.anyOf("iljI.,:;'|!()[] ");
   private static final CharMatcher WIDE = CharMatcher.anyOf("mwMW%◇–—");
-  private static final double BOLD = 1.12;
 
   private TextWidth() {}
 
@@ -60,10 +59,5 @@ public final class TextWidth {
   /** The width at which a bold text in a serif typeface is set. */
   public static double boldSerif(String text, double size) {
     return serif(text, size) * 1.06;
-  }
-
-  /** The width of a bold text. */
-  public static double bold(String text, double size) {
-    return of(text, size) * BOLD;
   }
 }

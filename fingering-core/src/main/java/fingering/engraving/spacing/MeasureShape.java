@@ -3,7 +3,6 @@ package fingering.engraving.spacing;
 import com.google.common.collect.ImmutableList;
 import com.google.common.primitives.ImmutableDoubleArray;
 import fingering.engraving.notes.MeasureNotes;
-import fingering.music.print.PrintedMeasure.Bar;
 
 /**
  * A measure, or part of one, with the distances that its columns need. Distance i leads to column
@@ -41,10 +40,5 @@ public record MeasureShape(
   /** The width of its bar line, with the white on its left for dots. */
   double barWidth() {
     return closes ? BarLines.width(notes.printed().end()) : 0;
-  }
-
-  /** Whether its bar line ends the music or a section. */
-  boolean ends() {
-    return closes && notes.printed().end() != Bar.SINGLE;
   }
 }

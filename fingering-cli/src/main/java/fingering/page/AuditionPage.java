@@ -4,10 +4,13 @@ import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.glyph.Glyph;
+import fingering.page.music.Lanes;
+import fingering.page.music.MusicPanel;
 import fingering.page.template.JteauditionGenerated;
 import fingering.page.view.AuditionPiece;
 import fingering.page.view.PageHead;
 import fingering.page.view.PageHead.Section;
+import fingering.page.view.Templates;
 import java.util.EnumSet;
 import java.util.Set;
 

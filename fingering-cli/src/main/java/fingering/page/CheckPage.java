@@ -15,6 +15,7 @@ import fingering.page.template.JtescoreGenerated;
 import fingering.page.view.CheckedScore;
 import fingering.page.view.PageHead;
 import fingering.page.view.PageHead.Section;
+import fingering.page.view.Templates;
 import fingering.page.view.Term;
 import fingering.playability.CheckRequest;
 import fingering.playability.Difficulty;

@@ -8,6 +8,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.fingerboard.Frame;
 import fingering.music.Measure;
 import fingering.music.Passage;
+import fingering.page.view.Templates;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;

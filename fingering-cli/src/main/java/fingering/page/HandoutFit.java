@@ -3,6 +3,7 @@ package fingering.page;
 import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.EngravedSystem;
+import fingering.page.music.MusicPanel;
 import fingering.page.view.Ladder;
 import fingering.page.view.PractisedSpot;
 import fingering.svg.TextWidth;

@@ -2,15 +2,17 @@ package fingering.page;
 
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.glyph.Glyph;
+import fingering.page.live.AnswerView;
+import fingering.page.live.HomeView;
+import fingering.page.live.LiveFrame;
+import fingering.page.live.OpenView;
+import fingering.page.music.MusicPanel;
 import fingering.page.template.JteanswerGenerated;
 import fingering.page.template.JtehomeGenerated;
 import fingering.page.template.JteopenGenerated;
 import fingering.page.template.JtesayGenerated;
 import fingering.page.template.JtetroubleGenerated;
-import fingering.page.view.AnswerView;
-import fingering.page.view.HomeView;
-import fingering.page.view.LiveFrame;
-import fingering.page.view.OpenView;
+import fingering.page.view.Templates;
 import gg.jte.Content;
 
 /**

@@ -5,10 +5,14 @@ import static fingering.page.view.PageText.text;
 import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
 import fingering.music.print.PrintedPart;
+import fingering.page.music.Lanes;
+import fingering.page.music.MusicPanel;
+import fingering.page.music.Rings;
 import fingering.page.template.JtemarksGenerated;
 import fingering.page.view.CircleGroup;
 import fingering.page.view.PageHead;
 import fingering.page.view.PageHead.Section;
+import fingering.page.view.Templates;
 import fingering.practice.Circle;
 import gg.jte.Content;
 

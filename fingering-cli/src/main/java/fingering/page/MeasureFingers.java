@@ -3,6 +3,8 @@ package fingering.page;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.Multimaps;
 import fingering.music.Measure;
+import fingering.page.music.PrintedSigns;
+import fingering.page.music.ShiftDirection;
 import fingering.plan.Plan;
 import fingering.plan.PlannedNote;
 import fingering.tables.Position;

@@ -2,6 +2,7 @@ package fingering.page;
 
 import com.google.common.io.Resources;
 import fingering.page.view.Paper;
+import fingering.page.view.Templates;
 import fingering.svg.Svg;
 import gg.jte.Content;
 import java.io.IOException;

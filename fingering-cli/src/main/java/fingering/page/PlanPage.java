@@ -4,6 +4,8 @@ import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Measure;
+import fingering.page.music.Lanes;
+import fingering.page.music.MusicPanel;
 import fingering.page.template.JteplanGenerated;
 import fingering.page.view.CircleGroup;
 import fingering.page.view.Differences;
@@ -12,6 +14,7 @@ import fingering.page.view.PageHead;
 import fingering.page.view.PageHead.Section;
 import fingering.page.view.PlaceLink;
 import fingering.page.view.PlanView;
+import fingering.page.view.Templates;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.practice.CircleFinder;

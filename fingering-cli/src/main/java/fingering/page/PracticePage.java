@@ -4,6 +4,7 @@ import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.glyph.Glyph;
+import fingering.page.music.MusicPanel;
 import fingering.page.template.JtepracticeGenerated;
 import fingering.page.view.CircleGroup;
 import fingering.page.view.PageHead;
@@ -11,6 +12,7 @@ import fingering.page.view.PageHead.Section;
 import fingering.page.view.PracticeContent;
 import fingering.page.view.PractisedSpot;
 import fingering.page.view.SpotView;
+import fingering.page.view.Templates;
 import gg.jte.Content;
 import java.util.EnumSet;
 import java.util.Set;

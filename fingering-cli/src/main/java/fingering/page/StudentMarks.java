@@ -7,6 +7,8 @@ import fingering.fingerboard.Frame;
 import fingering.fingerboard.RingingStrings;
 import fingering.music.Moment;
 import fingering.music.Passage;
+import fingering.page.music.PrintedSigns;
+import fingering.page.music.ShiftDirection;
 import fingering.page.view.PlaceLink;
 import fingering.page.view.ShiftTable;
 import fingering.plan.Plan;

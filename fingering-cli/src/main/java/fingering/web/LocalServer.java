@@ -2,6 +2,7 @@ package fingering.web;
 
 import static fingering.page.view.PageText.text;
 
+import com.google.common.collect.ImmutableList;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import fingering.tables.FingeringException;
@@ -31,6 +32,7 @@ public final class LocalServer implements AutoCloseable {
   private final Secrets secrets;
   private final Gate gate;
   private final DroppedFiles dropped;
+  private final OpenScores scores;
   private final Routes routes;
 
   private LocalServer(HttpServer server, Path folder, Adviser adviser, Clock clock)
@@ -39,14 +41,19 @@ public final class LocalServer implements AutoCloseable {
     secrets = new Secrets();
     gate = new Gate(ADDRESS + ":" + server.getAddress().getPort(), secrets, clock);
     dropped = DroppedFiles.create(secrets);
-    OpenScores scores = new OpenScores(adviser);
+    scores = new OpenScores(adviser);
+    Frames frames = new Frames(gate);
+    TeachersFolder teachers = new TeachersFolder(folder, secrets);
     routes =
         new Routes(
             gate,
-            new TeachersFolder(folder, secrets),
-            dropped,
+            frames,
             scores,
-            new ScorePages(adviser, scores));
+            ImmutableList.of(
+                new ResourceHandler(),
+                new HomeHandler(frames, teachers),
+                new ScoreHandler(
+                    frames, teachers, dropped, scores, new ScorePages(adviser, scores))));
     threads =
         Executors.newFixedThreadPool(
             THREADS,
@@ -99,7 +106,7 @@ public final class LocalServer implements AutoCloseable {
    * @throws FingeringException if it cannot be read; the message is one sentence
    */
   public String addressOf(Path file) {
-    return address(Optional.of(routes.open(file, secrets.fresh())));
+    return address(Optional.of(scores.open(secrets.fresh(), file, file.toString()).id()));
   }
 
   private String address(Optional<String> score) {

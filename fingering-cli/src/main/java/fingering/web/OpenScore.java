@@ -3,8 +3,8 @@ package fingering.web;
 import fingering.lesson.StoredLesson;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.Score;
-import fingering.page.LiveMusic;
 import fingering.page.PageContent;
+import fingering.page.music.LiveMusic;
 import java.util.Optional;
 
 /**

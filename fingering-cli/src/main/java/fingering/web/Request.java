@@ -60,6 +60,11 @@ final class Request {
     return values.size() == 1 ? Optional.of(values.get(0)) : Optional.empty();
   }
 
+  /** The token of the page that asks; empty if a reader asks. */
+  String page() {
+    return header(Gate.PAGE).orElse("");
+  }
+
   /** The value of a cookie; empty if there is none. */
   Optional<String> cookie(String name) {
     return exchange.getRequestHeaders().getOrDefault("Cookie", List.of()).stream()

@@ -3,42 +3,31 @@ package fingering.web;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.io.Resources;
 import fingering.page.LivePage;
-import fingering.page.view.HomeView;
-import fingering.page.view.LiveFrame;
 import fingering.tables.FingeringException;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
-/** Which address answers with what. Requests have passed no check before they come here. */
+/** Checks requests, and finds the handler that answers. */
 final class Routes {
   static final String ENTER = "/enter";
 
-  private static final Pattern SCORE = Pattern.compile("/open/([A-Za-z0-9_-]{24})(/plans)?");
-  private static final String SCRIPT = "text/javascript; charset=utf-8";
-  private static final String STYLE = "text/css; charset=utf-8";
-  private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.4/dist/htmx.min.js";
-
   private final Gate gate;
-  private final TeachersFolder folder;
-  private final DroppedFiles dropped;
+  private final Frames frames;
   private final OpenScores scores;
-  private final ScorePages pages;
+  private final ImmutableList<Handler> handlers;
 
-  Routes(
-      Gate gate, TeachersFolder folder, DroppedFiles dropped, OpenScores scores, ScorePages pages) {
+  /**
+   * Creates the routes.
+   *
+   * @param handlers the first one that knows an address answers
+   */
+  Routes(Gate gate, Frames frames, OpenScores scores, ImmutableList<Handler> handlers) {
     this.gate = gate;
-    this.folder = folder;
-    this.dropped = dropped;
+    this.frames = frames;
     this.scores = scores;
-    this.pages = pages;
+    this.handlers = handlers;
   }
 
   /**
@@ -64,7 +53,13 @@ final class Routes {
       return refused(Reply.FORBIDDEN, text("gate.stranger"));
     }
     try {
-      return reading ? get(request) : post(request);
+      for (Handler handler : handlers) {
+        Optional<Reply> reply = reading ? handler.get(request) : handler.post(request);
+        if (reply.isPresent()) {
+          return reply.get();
+        }
+      }
+      return trouble(request, Reply.UNKNOWN, text("live.unknown"));
     } catch (FingeringException e) {
       return trouble(request, Reply.UNUSABLE, sentence(e));
     } catch (Request.TooLargeException e) {
@@ -85,16 +80,12 @@ final class Routes {
 
   /** A sentence in the page that asks, or in one of its own if a reader asks for an address. */
   private Reply trouble(Request request, int status, String sentence) {
-    boolean inPage = request.header(Gate.PAGE).isPresent();
+    boolean inPage = !request.page().isEmpty();
     return inPage
         ? Reply.html(status, LivePage.trouble(sentence))
             .with("HX-Retarget", "#trouble")
             .with("HX-Reswap", "innerHTML")
-        : Reply.html(status, LivePage.say(frame(), sentence));
-  }
-
-  private LiveFrame frame() {
-    return new LiveFrame(text("live.title"), gate.pageToken());
+        : Reply.html(status, LivePage.say(frames.usual(), sentence));
   }
 
   /** Exchanges a token for the cookie, and goes on to an open score or the first page. */
@@ -107,99 +98,5 @@ final class Routes {
     String score = request.query().getOrDefault("score", "");
     String next = scores.get(score).map(OpenScore::address).orElse("/");
     return Reply.to(Reply.SEE_OTHER, next).with("Set-Cookie", cookie.get());
-  }
-
-  private Reply get(Request request) {
-    return switch (request.path()) {
-      case "/" -> home();
-      case "/style.css" -> Reply.of(Reply.DONE, STYLE, LivePage.style());
-      case "/music.js" -> Reply.of(Reply.DONE, SCRIPT, resource("/fingering/page/music.js"));
-      case "/htmx.js" -> Reply.of(Reply.DONE, SCRIPT, resource(HTMX));
-      case "/favicon.ico" -> Reply.of(Reply.EMPTY, "image/x-icon", "");
-      default -> score(request);
-    };
-  }
-
-  private Reply home() {
-    TeachersFolder.Listing listing = folder.list();
-    HomeView view =
-        new HomeView(
-            folder.path().toString(),
-            entries(listing, false),
-            entries(listing, true),
-            listing.problems());
-    return Reply.html(Reply.DONE, LivePage.home(frame(), view));
-  }
-
-  private static ImmutableList<HomeView.Entry> entries(
-      TeachersFolder.Listing listing, boolean lessons) {
-    return listing.entries().stream()
-        .filter(entry -> entry.lesson() == lessons)
-        .map(entry -> new HomeView.Entry("/open/" + entry.id(), entry.name()))
-        .collect(ImmutableList.toImmutableList());
-  }
-
-  private Reply score(Request request) {
-    Matcher address = SCORE.matcher(request.path());
-    if (!address.matches()) {
-      return trouble(request, Reply.UNKNOWN, text("live.unknown"));
-    }
-    Optional<OpenScore> open = opened(address.group(1));
-    if (open.isEmpty()) {
-      return trouble(request, Reply.UNKNOWN, text("live.unknown"));
-    }
-    return address.group(2) == null
-        ? ScorePages.page(open.get(), gate.pageToken())
-        : pages.plans(open.get(), request.query(), request.header(Gate.PAGE).orElse(""));
-  }
-
-  /** An open score, or one of the folder that is opened now. */
-  private Optional<OpenScore> opened(String id) {
-    return scores
-        .get(id)
-        .or(
-            () ->
-                folder
-                    .file(id)
-                    .map(file -> scores.open(id, file, String.valueOf(file.getFileName()))));
-  }
-
-  private Reply post(Request request) throws IOException {
-    String page = request.header(Gate.PAGE).orElse("");
-    if (request.path().equals("/scores")) {
-      return drop(request);
-    }
-    Matcher address = SCORE.matcher(request.path());
-    Optional<OpenScore> open =
-        address.matches() && address.group(2) == null ? opened(address.group(1)) : Optional.empty();
-    return open.isPresent()
-        ? pages.change(open.get(), request.form(), page)
-        : trouble(request, Reply.UNKNOWN, text("live.unknown"));
-  }
-
-  /** Takes a file that was dropped on the page. */
-  private Reply drop(Request request) throws IOException {
-    byte[] body = request.body();
-    String name = Request.decoded(request.header("X-Name").orElse(""));
-    ScoreName kind = ScoreName.of(name);
-    if (!kind.readable()) {
-      throw new FingeringException(kind.advice());
-    }
-    DroppedFiles.Dropped file = dropped.keep(name, body);
-    OpenScore open = scores.open(file.id(), file.path(), file.name());
-    return Reply.to(Reply.CREATED, open.address());
-  }
-
-  /** Opens a file that the program was started with; returns the query that leads to it. */
-  String open(Path file, String id) {
-    return scores.open(id, file, file.toString()).id();
-  }
-
-  private static String resource(String name) {
-    try {
-      return Resources.toString(Resources.getResource(Routes.class, name), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

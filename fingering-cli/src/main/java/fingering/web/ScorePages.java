@@ -10,13 +10,13 @@ import fingering.lesson.StoredLesson;
 import fingering.music.Tempo;
 import fingering.musicxml.reading.PartInfo;
 import fingering.musicxml.reading.Score;
-import fingering.page.LiveMusic;
 import fingering.page.LivePage;
 import fingering.page.PageContent;
-import fingering.page.view.AnswerView;
-import fingering.page.view.LiveFrame;
-import fingering.page.view.OpenView;
-import fingering.page.view.OpenView.PartChoice;
+import fingering.page.live.AnswerView;
+import fingering.page.live.OpenView;
+import fingering.page.live.OpenView.PartChoice;
+import fingering.page.music.Lanes;
+import fingering.page.music.LiveMusic;
 import fingering.tables.FingeringException;
 import java.util.Map;
 import java.util.Optional;
@@ -43,7 +43,7 @@ final class ScorePages {
   }
 
   /** The page without plans, which are asked for when it is shown. */
-  static Reply page(OpenScore open, String token) {
+  static Reply page(OpenScore open, Frames frames) {
     Lesson lesson = open.lesson().lesson();
     String title = open.score().title().isBlank() ? open.name() : open.score().title();
     OpenView view =
@@ -54,7 +54,7 @@ final class ScorePages {
             lesson.measures().orElse(""),
             lesson.tempo().map(Tempo::toString).orElse(""),
             LivePage.shapes());
-    return Reply.html(Reply.DONE, LivePage.open(new LiveFrame(title, token), view));
+    return Reply.html(Reply.DONE, LivePage.open(frames.titled(title), view));
   }
 
   private static ImmutableList<PartChoice> parts(Score score, Optional<String> chosen) {
@@ -124,7 +124,12 @@ final class ScorePages {
 
   private Reply answer(OpenScore before, OpenScore after, String page, int window, String remark) {
     PageContent content = after.plans().orElseThrow();
-    LiveMusic music = LiveMusic.of(content, window);
+    LiveMusic music =
+        LiveMusic.of(
+            content.comparison().passage(),
+            content.printed(),
+            Lanes.of(content.main(), content.rival()),
+            window);
     Optional<LiveMusic> known =
         before
             .shown()

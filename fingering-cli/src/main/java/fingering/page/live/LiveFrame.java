@@ -1,4 +1,4 @@
-package fingering.page.view;
+package fingering.page.live;
 
 /**
  * The frame of a page of the local server.

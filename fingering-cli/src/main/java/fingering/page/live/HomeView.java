@@ -1,4 +1,4 @@
-package fingering.page.view;
+package fingering.page.live;
 
 import com.google.common.collect.ImmutableList;
 

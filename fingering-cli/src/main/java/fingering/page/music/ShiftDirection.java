@@ -1,4 +1,4 @@
-package fingering.page;
+package fingering.page.music;
 
 /** The direction of a shift. */
 public enum ShiftDirection {

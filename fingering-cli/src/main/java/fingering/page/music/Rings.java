@@ -1,4 +1,4 @@
-package fingering.page;
+package fingering.page.music;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** What to circle in a part, as rings on the music. */
-final class Rings {
+public final class Rings {
   private Rings() {}
 
   /** The rings for what is circled; what has no sign of its own on the music is left out. */
-  static ImmutableList<Circled> of(Passage passage, List<Circle> circles) {
+  public static ImmutableList<Circled> of(Passage passage, List<Circle> circles) {
     return circles.stream()
         .flatMap(circle -> ring(passage, circle).stream())
         .collect(ImmutableList.toImmutableList());

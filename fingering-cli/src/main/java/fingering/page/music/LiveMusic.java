@@ -1,8 +1,10 @@
-package fingering.page;
+package fingering.page.music;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
-import fingering.page.view.AnswerView;
+import fingering.music.Passage;
+import fingering.music.print.PrintedPart;
+import fingering.page.live.AnswerView;
 
 /**
  * The music of an open score with the fingers of its plans, drawn for a window.
@@ -21,13 +23,10 @@ public record LiveMusic(
    *
    * @param window the width of the window in pixels
    */
-  public static LiveMusic of(PageContent content, int window) {
-    Lanes lanes = Lanes.of(content.main(), content.rival());
+  public static LiveMusic of(Passage passage, PrintedPart printed, Lanes lanes, int window) {
     double width = window < WIDE_WINDOW ? MusicPanel.NARROW : MusicPanel.WIDE;
     return new LiveMusic(
-        lanes.key(),
-        lanes.signs(),
-        new MusicPanel(content.comparison().passage(), content.printed(), lanes).live(width));
+        lanes.key(), lanes.signs(), new MusicPanel(passage, printed, lanes).live(width));
   }
 
   /**

@@ -1,4 +1,4 @@
-package fingering.page;
+package fingering.page.view;
 
 import gg.jte.Content;
 import gg.jte.TemplateOutput;
@@ -12,9 +12,9 @@ import java.io.Writer;
 import java.util.Map;
 
 /** Fills templates. Text is escaped by default; {@link Content} is HTML already. */
-final class Templates {
+public final class Templates {
   /** The templates have no forms, so there is nothing to add to them. */
-  static final HtmlInterceptor PLAIN =
+  public static final HtmlInterceptor PLAIN =
       new HtmlInterceptor() {
         @Override
         public void onHtmlTagOpened(
@@ -27,19 +27,19 @@ final class Templates {
   private Templates() {}
 
   /** Fills a template into a string. */
-  static String filled(HtmlContent template) {
+  public static String filled(HtmlContent template) {
     StringOutput output = new StringOutput();
     template.writeTo((HtmlTemplateOutput) new OwaspHtmlTemplateOutput(output));
     return output.toString();
   }
 
   /** Fills a template into a writer, part by part. */
-  static void write(HtmlContent template, Writer writer) {
+  public static void write(HtmlContent template, Writer writer) {
     template.writeTo((HtmlTemplateOutput) new OwaspHtmlTemplateOutput(new WriterOutput(writer)));
   }
 
   /** Elements that are HTML or SVG already. */
-  static Content elements(String elements) {
+  public static Content elements(String elements) {
     return output -> output.writeContent(elements);
   }
 }

@@ -1,4 +1,4 @@
-package fingering.page;
+package fingering.page.music;
 
 import com.google.common.base.Joiner;
 import com.google.common.collect.ImmutableList;
@@ -13,10 +13,11 @@ import fingering.music.print.PrintedPart;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
+import fingering.page.live.AnswerView;
 import fingering.page.template.JtemusicGenerated;
-import fingering.page.view.AnswerView;
 import fingering.page.view.Music;
 import fingering.page.view.PlaceLink;
+import fingering.page.view.Templates;
 import fingering.practice.SpotExercise;
 import fingering.svg.Svg;
 import fingering.tables.FingeringException;
@@ -33,15 +34,15 @@ import java.util.Set;
 /**
  * The music of all pages: lines as long as a screen or sheet is wide, and short ones for phones.
  */
-final class MusicPanel {
+public final class MusicPanel {
   /** The width of long lines: on A4 paper a staff is then 6 mm high. */
-  static final double WIDE = 120;
+  public static final double WIDE = 120;
 
   /** The width of short lines: on a phone of 360 pixels a staff is then 28 pixels high. */
-  static final double NARROW = 48;
+  public static final double NARROW = 48;
 
   /** The width of lines in one of two columns. */
-  static final double COLUMN = 70;
+  public static final double COLUMN = 70;
 
   /** White between two lines. */
   private static final double GAP = 1.2;
@@ -52,7 +53,7 @@ final class MusicPanel {
   private final Engraver engraver;
   private final MusicWords words;
 
-  MusicPanel(Passage passage, PrintedPart printed, Lanes lanes) {
+  public MusicPanel(Passage passage, PrintedPart printed, Lanes lanes) {
     this(passage, printed, lanes, ImmutableList.of());
   }
 
@@ -61,14 +62,14 @@ final class MusicPanel {
    *
    * @param circles what to circle
    */
-  MusicPanel(Passage passage, PrintedPart printed, Lanes lanes, List<Circled> circles) {
+  public MusicPanel(Passage passage, PrintedPart printed, Lanes lanes, List<Circled> circles) {
     Engraver bare = Engraver.of(passage, printed).withBelow(lanes.below()).withCircles(circles);
     engraver = lanes.above().isEmpty() ? bare : bare.withAbove(lanes.above().get(0));
     words = new MusicWords(passage, printed, lanes);
   }
 
   /** An exercise with its fingers; empty if it cannot be read back as music. */
-  static Optional<MusicPanel> of(SpotExercise exercise) {
+  public static Optional<MusicPanel> of(SpotExercise exercise) {
     try {
       Score score = ScoreReader.read(exercise.file());
       Passage passage = score.passage(PassageRequest.WHOLE.withInstrument(exercise.instrument()));
@@ -80,7 +81,7 @@ final class MusicPanel {
   }
 
   /** The music of a page that has no other. */
-  Content html() {
+  public Content html() {
     return html("", WIDE, EnumSet.noneOf(Glyph.class));
   }
 
@@ -91,7 +92,7 @@ final class MusicPanel {
    * @param width the width of long lines, in staff spaces
    * @param known the shapes that the page has already; those of this music are added
    */
-  Content html(String id, double width, Set<Glyph> known) {
+  public Content html(String id, double width, Set<Glyph> known) {
     List<EngravedSystem> wide = lines(width);
     List<EngravedSystem> narrow = lines(NARROW);
     List<EngravedSystem> all = new ArrayList<>(wide);
@@ -109,7 +110,7 @@ final class MusicPanel {
    * The lines of a page that replaces some of them later. Each has a name: that of its first
    * measure, and a number if the measure began on an earlier line.
    */
-  ImmutableList<AnswerView.Line> live(double width) {
+  public ImmutableList<AnswerView.Line> live(double width) {
     Map<Integer, Integer> seen = new HashMap<>();
     ImmutableList.Builder<AnswerView.Line> views = ImmutableList.builder();
     for (EngravedSystem line : lines(width)) {
@@ -125,7 +126,7 @@ final class MusicPanel {
   }
 
   /** The lines of the music at a width. */
-  List<EngravedSystem> lines(double width) {
+  public List<EngravedSystem> lines(double width) {
     return engraver.draw(width);
   }
 
@@ -134,7 +135,7 @@ final class MusicPanel {
    *
    * @param known those that need not be repeated; the others are added to it
    */
-  static String shapes(List<EngravedSystem> lines, Set<Glyph> known) {
+  public static String shapes(List<EngravedSystem> lines, Set<Glyph> known) {
     Set<Glyph> used = EnumSet.noneOf(Glyph.class);
     lines.forEach(line -> used.addAll(line.glyphs()));
     used.removeAll(known);
@@ -143,7 +144,7 @@ final class MusicPanel {
   }
 
   /** Shapes as SVG. */
-  static String shapes(Iterable<Glyph> wanted) {
+  public static String shapes(Iterable<Glyph> wanted) {
     StringBuilder shapes = new StringBuilder();
     for (Glyph glyph : wanted) {
       shapes
@@ -157,12 +158,12 @@ final class MusicPanel {
   }
 
   /** The upper edge of the picture of a line, in staff spaces. */
-  static double top(EngravedSystem line) {
+  public static double top(EngravedSystem line) {
     return line.top() - AROUND;
   }
 
   /** The lower edge of the picture of a line, in staff spaces. */
-  static double bottom(EngravedSystem line) {
+  public static double bottom(EngravedSystem line) {
     return line.bottom() + GAP;
   }
 
@@ -173,7 +174,7 @@ final class MusicPanel {
   }
 
   /** A line without places that links lead to. */
-  Music.Line view(EngravedSystem line, double width) {
+  public Music.Line view(EngravedSystem line, double width) {
     return view(line, width, "");
   }
 

@@ -1,4 +1,4 @@
-package fingering.page;
+package fingering.page.music;
 
 import fingering.fingerboard.Placement;
 import fingering.plan.Plan;

@@ -1,4 +1,4 @@
-package fingering.page;
+package fingering.page.music;
 
 import static fingering.page.view.PageText.text;
 
@@ -17,19 +17,19 @@ import java.util.List;
 import java.util.Optional;
 
 /** Lines of music in words, for screen readers: notes and fingers, measure by measure. */
-final class MusicWords {
+public final class MusicWords {
   private final Passage passage;
   private final Lanes lanes;
   private final ImmutableListMultimap<Integer, PrintedMeasure> measures;
 
-  MusicWords(Passage passage, PrintedPart part, Lanes lanes) {
+  public MusicWords(Passage passage, PrintedPart part, Lanes lanes) {
     this.passage = passage;
     this.lanes = lanes;
     measures = Multimaps.index(part.measures(), PrintedMeasure::index);
   }
 
   /** A line in words. */
-  String of(EngravedSystem line) {
+  public String of(EngravedSystem line) {
     List<String> all = new ArrayList<>();
     for (MeasureSpan span : line.measures()) {
       if (span.begins()) {

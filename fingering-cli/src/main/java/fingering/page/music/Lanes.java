@@ -1,4 +1,4 @@
-package fingering.page;
+package fingering.page.music;
 
 import static fingering.page.view.PageText.text;
 
@@ -21,19 +21,19 @@ import java.util.Optional;
  * @param above the plan above the staff; empty for music without fingers
  * @param below the plan that it is weighed against, only where it differs
  */
-record Lanes(ImmutableList<Lane> above, ImmutableList<Lane> below) {
+public record Lanes(ImmutableList<Lane> above, ImmutableList<Lane> below) {
   /** Music without fingers. */
-  static final Lanes NONE = new Lanes(ImmutableList.of(), ImmutableList.of());
+  public static final Lanes NONE = new Lanes(ImmutableList.of(), ImmutableList.of());
 
   private static final String OPEN = "0";
 
   /** The fingers of one plan. */
-  static Lanes of(Plan plan) {
+  public static Lanes of(Plan plan) {
     return new Lanes(ImmutableList.of(new Lane(plan.name(), marks(plan))), ImmutableList.of());
   }
 
   /** The fingers of an exercise, and the strings where they change. */
-  static Lanes of(SpotExercise exercise) {
+  public static Lanes of(SpotExercise exercise) {
     ImmutableMap.Builder<NoteAddress, Mark> marks = ImmutableMap.builder();
     ImmutableSet<Integer> before = ImmutableSet.of();
     for (int m = 0; m < exercise.measures().size(); m++) {
@@ -62,7 +62,7 @@ record Lanes(ImmutableList<Lane> above, ImmutableList<Lane> below) {
    *
    * @param rival the other plan, of the same music; empty if there is none
    */
-  static Lanes of(Plan main, Optional<Plan> rival) {
+  public static Lanes of(Plan main, Optional<Plan> rival) {
     Lanes lanes = of(main);
     ImmutableMap<NoteAddress, Mark> shown = lanes.above.get(0).marks();
     return rival
@@ -79,7 +79,7 @@ record Lanes(ImmutableList<Lane> above, ImmutableList<Lane> below) {
   }
 
   /** The place and name of each of several plans; empty if there is only one. */
-  ImmutableList<String> key() {
+  public ImmutableList<String> key() {
     ImmutableList.Builder<String> key = ImmutableList.builder();
     if (!below.isEmpty()) {
       above.forEach(lane -> key.add(text("key.above", lane.name())));
@@ -89,7 +89,7 @@ record Lanes(ImmutableList<Lane> above, ImmutableList<Lane> below) {
   }
 
   /** What the signs in the music mean. */
-  String signs() {
+  public String signs() {
     return text("signs.all")
         + (any("!") ? " " + text("signs.outside") : "")
         + (any("°") ? " " + text("signs.natural") : "")

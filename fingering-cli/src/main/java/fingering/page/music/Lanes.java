@@ -13,6 +13,7 @@ import fingering.plan.PlannedNote;
 import fingering.practice.SpotExercise;
 import fingering.tables.Position;
 import fingering.tables.RomanNumeral;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -67,15 +68,21 @@ public record Lanes(ImmutableList<Lane> above, ImmutableList<Lane> below) {
     ImmutableMap<NoteAddress, Mark> shown = lanes.above.get(0).marks();
     return rival
         .map(plan -> new Lane(plan.name(), marks(plan)))
-        .map(lane -> lane.only(note -> differ(lane.marks().get(note), shown.get(note))))
+        .map(lane -> lane.only(note -> differ(lane.marks(), shown, note)))
         .map(lane -> new Lanes(lanes.above, ImmutableList.of(lane)))
         .orElse(lanes);
   }
 
-  private static boolean differ(Mark mark, Mark other) {
-    return !mark.finger().equals(other.finger())
-        || !mark.string().equals(other.string())
-        || !mark.position().equals(other.position());
+  /** Whether two plans finger a note differently. */
+  private static boolean differ(
+      Map<NoteAddress, Mark> one, Map<NoteAddress, Mark> other, NoteAddress note) {
+    Mark mark = one.get(note);
+    Mark second = other.get(note);
+    return mark == null
+        || second == null
+        || !mark.finger().equals(second.finger())
+        || !mark.string().equals(second.string())
+        || !mark.position().equals(second.position());
   }
 
   /** The place and name of each of several plans; empty if there is only one. */

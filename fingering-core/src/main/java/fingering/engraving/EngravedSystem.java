@@ -1,9 +1,12 @@
 package fingering.engraving;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
+import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Ink;
+import fingering.music.NoteAddress;
 
 /**
  * One line of music, drawn.
@@ -17,6 +20,7 @@ import fingering.engraving.ink.Ink;
  * @param svg the elements of the picture, in tenths of a staff space
  * @param glyphs the shapes that it uses
  * @param inks everything drawn, with boxes
+ * @param heads the box of the head of each note, from left to right in each measure
  */
 public record EngravedSystem(
     int firstMeasure,
@@ -27,7 +31,8 @@ public record EngravedSystem(
     ImmutableList<MeasureSpan> measures,
     String svg,
     ImmutableSet<Glyph> glyphs,
-    ImmutableList<Ink> inks) {
+    ImmutableList<Ink> inks,
+    ImmutableMap<NoteAddress, Box> heads) {
   /**
    * The place of a measure in the line.
    *

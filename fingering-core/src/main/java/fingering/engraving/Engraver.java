@@ -85,7 +85,8 @@ public record Engraver(
         spans(shape),
         drawing.canvas().svg(),
         ImmutableSet.copyOf(drawing.canvas().used()),
-        drawing.canvas().inks());
+        drawing.canvas().inks(),
+        drawing.heads());
   }
 
   private static ImmutableList<MeasureSpan> spans(SystemShape shape) {

@@ -2,17 +2,14 @@ package fingering.userfile;
 
 import com.google.common.collect.ImmutableList;
 import fingering.files.FileProblem;
-import fingering.files.TemporaryFile;
+import fingering.files.TextFiles;
 import fingering.tables.FingeringException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -103,7 +100,7 @@ public final class UserFileStore<T> {
       if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
         String text = writing.apply(value);
         checkSize(file, text);
-        write(file.toAbsolutePath(), text, false);
+        TextFiles.create(file.toAbsolutePath(), text);
         return new Saved(text, Optional.empty(), ImmutableList.of());
       }
       String old = existing(file);
@@ -116,9 +113,8 @@ public final class UserFileStore<T> {
         return new Saved(old, Optional.empty(), ImmutableList.of());
       }
       checkSize(file, update.text());
-      Optional<Path> copy = keep(file, old, today);
-      // A link to the file stays a link.
-      write(file.toRealPath(), update.text(), true);
+      Optional<Path> copy = TextFiles.keep(file, old, today);
+      TextFiles.replace(file, update.text());
       return new Saved(update.text(), copy, update.lostRemarks());
     } catch (FileAlreadyExistsException e) {
       throw new FingeringException(
@@ -133,47 +129,6 @@ public final class UserFileStore<T> {
       throw new FingeringException(
           "%s would be larger than %d KiB, and was not saved: %s."
               .formatted(file, SmallFile.MAX_KIB, advice));
-    }
-  }
-
-  /** Keeps the text before the first change of a day. */
-  private static Optional<Path> keep(Path file, String text, LocalDate today) throws IOException {
-    Path copy = file.resolveSibling(file.getFileName() + "." + today + "~");
-    if (Files.exists(copy, LinkOption.NOFOLLOW_LINKS)) {
-      return Optional.empty();
-    }
-    try {
-      write(copy.toAbsolutePath(), text, false);
-      return Optional.of(copy);
-    } catch (FileAlreadyExistsException e) {
-      return Optional.empty();
-    }
-  }
-
-  private static void write(Path target, String text, boolean replace) throws IOException {
-    Path part = TemporaryFile.beside(target);
-    try {
-      Files.writeString(part, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-      if (!replace) {
-        // Fails if another program has made the file meanwhile.
-        Files.move(part, target);
-        return;
-      }
-      keepPermissions(target, part);
-      try {
-        Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-      } catch (AtomicMoveNotSupportedException e) {
-        Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
-      }
-    } finally {
-      Files.deleteIfExists(part);
-    }
-  }
-
-  /** A file that only its owner reads stays so. */
-  private static void keepPermissions(Path from, Path to) throws IOException {
-    if (Files.getFileStore(from).supportsFileAttributeView("posix")) {
-      Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
     }
   }
 }

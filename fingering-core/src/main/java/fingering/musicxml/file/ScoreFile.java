@@ -3,7 +3,7 @@ package fingering.musicxml.file;
 import com.google.common.collect.ImmutableList;
 import com.google.common.io.ByteSource;
 import fingering.files.FileProblem;
-import fingering.files.TemporaryFile;
+import fingering.files.TextFiles;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.UnwritableScoreException;
 import fingering.musicxml.file.MxlContainer.Root;
@@ -269,7 +269,7 @@ public final class ScoreFile {
    * name, some hundred bytes, until the program ends.
    */
   public static Path temporarySibling(Path target) {
-    return TemporaryFile.beside(target);
+    return TextFiles.temporarySibling(target);
   }
 
   private void writeArchive(byte[] score, OutputStream out, Path target) throws IOException {

@@ -6,8 +6,11 @@ import fingering.engraving.EngravedSystem;
 import fingering.engraving.EngravedSystem.MeasureSpan;
 import fingering.engraving.Engraver;
 import fingering.engraving.drawing.Circled;
+import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
+import fingering.music.Note;
+import fingering.music.NoteAddress;
 import fingering.music.Passage;
 import fingering.music.print.PrintedPart;
 import fingering.musicxml.reading.PassageRequest;
@@ -30,6 +33,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * The music of all pages: lines as long as a screen or sheet is wide, and short ones for phones.
@@ -50,6 +54,13 @@ public final class MusicPanel {
   /** What the letters of a language need above and below the boxes that are known. */
   private static final double AROUND = 0.4;
 
+  /** The height of the staff. */
+  private static final double STAFF = 4;
+
+  /** How far the frame of a note reaches beyond its heads. */
+  private static final double REACH = 0.35;
+
+  private final Passage passage;
   private final Engraver engraver;
   private final MusicWords words;
 
@@ -63,6 +74,7 @@ public final class MusicPanel {
    * @param circles what to circle
    */
   public MusicPanel(Passage passage, PrintedPart printed, Lanes lanes, List<Circled> circles) {
+    this.passage = passage;
     Engraver bare = Engraver.of(passage, printed).withBelow(lanes.below()).withCircles(circles);
     engraver = lanes.above().isEmpty() ? bare : bare.withAbove(lanes.above().get(0));
     words = new MusicWords(passage, printed, lanes);
@@ -112,6 +124,7 @@ public final class MusicPanel {
    */
   public ImmutableList<AnswerView.Line> live(double width) {
     Map<Integer, Integer> seen = new HashMap<>();
+    Map<NoteAddress, Integer> moments = moments();
     ImmutableList.Builder<AnswerView.Line> views = ImmutableList.builder();
     for (EngravedSystem line : lines(width)) {
       int times = seen.merge(line.firstMeasure(), 1, Integer::sum);
@@ -120,9 +133,60 @@ public final class MusicPanel {
               "s-" + line.firstMeasure() + (times == 1 ? "" : "-" + times),
               box(line, width),
               words.of(line),
-              targets(line, "") + line.svg()));
+              targets(line, "") + frames(line, moments) + line.svg()));
     }
     return views.build();
+  }
+
+  /** The moment at which each note begins. */
+  private Map<NoteAddress, Integer> moments() {
+    Map<NoteAddress, Integer> moments = new HashMap<>();
+    for (int m = 0; m < passage.moments().size(); m++) {
+      for (Note note : passage.moments().get(m).starting()) {
+        moments.putIfAbsent(note.address(), m);
+      }
+    }
+    return moments;
+  }
+
+  /**
+   * A frame around the notes of each moment, which shows what is chosen or sounds. Its attribute
+   * {@code data-moment} is the index of the moment in the passage.
+   */
+  private static String frames(EngravedSystem line, Map<NoteAddress, Integer> moments) {
+    Map<Integer, Box> boxes = new TreeMap<>();
+    line.heads()
+        .forEach(
+            (note, box) ->
+                Optional.ofNullable(moments.get(note))
+                    .ifPresent(moment -> boxes.merge(moment, box, MusicPanel::around)));
+    StringBuilder frames = new StringBuilder();
+    boxes.forEach(
+        (moment, box) -> {
+          double top = Math.min(-1, box.top() - REACH);
+          double bottom = Math.max(STAFF + 1, box.bottom() + REACH);
+          frames
+              .append("<rect class=\"moment\" data-moment=\"")
+              .append(moment)
+              .append("\" x=\"")
+              .append(Canvas.n(box.left() - REACH))
+              .append("\" y=\"")
+              .append(Canvas.n(top))
+              .append("\" width=\"")
+              .append(Canvas.n(box.width() + 2 * REACH))
+              .append("\" height=\"")
+              .append(Canvas.n(bottom - top))
+              .append("\"/>");
+        });
+    return frames.toString();
+  }
+
+  private static Box around(Box one, Box other) {
+    return new Box(
+        Math.min(one.left(), other.left()),
+        Math.min(one.top(), other.top()),
+        Math.max(one.right(), other.right()),
+        Math.max(one.bottom(), other.bottom()));
   }
 
   /** The lines of the music at a width. */

@@ -1,8 +1,12 @@
 package fingering.engraving.drawing;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import fingering.engraving.drawing.Frame.Spot;
+import fingering.engraving.glyph.Box;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.spacing.SystemShape;
+import fingering.music.NoteAddress;
 import fingering.music.print.PrintedPart;
 
 /**
@@ -12,6 +16,7 @@ import fingering.music.print.PrintedPart;
 public final class SystemDrawing {
   private final SystemShape shape;
   private final Canvas canvas;
+  private final Frame frame;
 
   /**
    * Draws a system.
@@ -32,7 +37,7 @@ public final class SystemDrawing {
       ImmutableList<Circled> circles) {
     this.shape = shape;
     canvas = new Canvas(shape.width());
-    Frame frame = new Frame(shape);
+    frame = new Frame(shape);
     new StaffDrawing(canvas, shape).draw();
     new NoteDrawing(canvas, frame).draw();
     SignDrawing signs = new SignDrawing(canvas, frame, part.noteLines());
@@ -66,6 +71,20 @@ public final class SystemDrawing {
   /** Where its notes stand. */
   public SystemShape shape() {
     return shape;
+  }
+
+  /** The box of the head of each note. */
+  public ImmutableMap<NoteAddress, Box> heads() {
+    ImmutableMap.Builder<NoteAddress, Box> heads = ImmutableMap.builder();
+    for (Spot spot : frame.spots()) {
+      if (!spot.note().rest()) {
+        double half = spot.chord().scale() / 2;
+        heads.put(
+            spot.note().address(),
+            new Box(spot.left(), spot.y() - half, spot.right(), spot.y() + half));
+      }
+    }
+    return heads.buildOrThrow();
   }
 
   /** What is drawn. */

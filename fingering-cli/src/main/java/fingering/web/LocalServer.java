@@ -44,6 +44,7 @@ public final class LocalServer implements AutoCloseable {
     scores = new OpenScores(adviser);
     Frames frames = new Frames(gate);
     TeachersFolder teachers = new TeachersFolder(folder, secrets);
+    StudentsFolder students = new StudentsFolder(folder, secrets);
     routes =
         new Routes(
             gate,
@@ -52,6 +53,8 @@ public final class LocalServer implements AutoCloseable {
             ImmutableList.of(
                 new ResourceHandler(),
                 new HomeHandler(frames, teachers),
+                new StudentsHandler(frames, students, clock),
+                new BesideHandler(frames, students, scores, new StudentPlans(adviser)),
                 new ScoreHandler(
                     frames, teachers, dropped, scores, new ScorePages(adviser, scores))));
     threads =

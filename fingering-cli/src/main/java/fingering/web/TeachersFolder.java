@@ -72,7 +72,7 @@ final class TeachersFolder {
       if (!lesson && !ScoreName.of(name).readable()) {
         continue;
       }
-      if (inside(file)) {
+      if (inside(folder, file)) {
         entries.add(new Entry(secrets.sign(FILES, name), name, lesson));
       } else {
         problems.add(text("home.link", name));
@@ -100,8 +100,8 @@ final class TeachersFolder {
         .findFirst();
   }
 
-  /** Whether a file is in the folder wherever links lead. */
-  private boolean inside(Path file) {
+  /** Whether a file is in a folder wherever links lead. */
+  static boolean inside(Path folder, Path file) {
     try {
       return file.toRealPath().startsWith(folder.toRealPath());
     } catch (IOException e) {

@@ -6,6 +6,7 @@ import com.google.common.collect.ImmutableList;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import fingering.tables.FingeringException;
+import fingering.web.folder.StudentsFolder;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
@@ -32,7 +33,7 @@ public final class LocalServer implements AutoCloseable {
   private final Secrets secrets;
   private final Gate gate;
   private final DroppedFiles dropped;
-  private final OpenScores scores;
+  private final OpenLessons lessons;
   private final Routes routes;
 
   private LocalServer(HttpServer server, Path folder, Adviser adviser, Clock clock)
@@ -41,22 +42,22 @@ public final class LocalServer implements AutoCloseable {
     secrets = new Secrets();
     gate = new Gate(ADDRESS + ":" + server.getAddress().getPort(), secrets, clock);
     dropped = DroppedFiles.create(secrets);
-    scores = new OpenScores(adviser);
+    lessons = new OpenLessons(adviser, new LessonKeeper(folder, clock));
     Frames frames = new Frames(gate);
     TeachersFolder teachers = new TeachersFolder(folder, secrets);
-    StudentsFolder students = new StudentsFolder(folder, secrets);
+    StudentsFolder students = new StudentsFolder(folder, name -> secrets.sign("student", name));
     routes =
         new Routes(
             gate,
             frames,
-            scores,
+            lessons,
             ImmutableList.of(
                 new ResourceHandler(),
                 new HomeHandler(frames, teachers),
                 new StudentsHandler(frames, students, clock),
-                new BesideHandler(frames, students, scores, new StudentPlans(adviser)),
-                new ScoreHandler(
-                    frames, teachers, dropped, scores, new ScorePages(adviser, scores))));
+                new BesideHandler(frames, students, lessons, adviser),
+                new DropHandler(dropped, lessons),
+                new LessonHandler(teachers, lessons, new LessonPages(frames))));
     threads =
         Executors.newFixedThreadPool(
             THREADS,
@@ -109,7 +110,7 @@ public final class LocalServer implements AutoCloseable {
    * @throws FingeringException if it cannot be read; the message is one sentence
    */
   public String addressOf(Path file) {
-    return address(Optional.of(scores.open(secrets.fresh(), file, file.toString()).id()));
+    return address(Optional.of(lessons.open(secrets.fresh(), file, file.toString(), true).id()));
   }
 
   private String address(Optional<String> score) {

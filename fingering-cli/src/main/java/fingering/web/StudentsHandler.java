@@ -10,6 +10,7 @@ import fingering.page.student.StudentForm;
 import fingering.page.student.StudentsPage;
 import fingering.player.PlayerStore;
 import fingering.player.StoredPlayer;
+import fingering.web.folder.StudentsFolder;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

@@ -2,8 +2,9 @@ package fingering.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.cli.command.LessonAdviser;
+import fingering.cli.advice.LessonAdviser;
 import fingering.lesson.StoredLesson;
+import fingering.web.folder.StudentsFolder;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.net.http.HttpResponse;
@@ -225,7 +226,7 @@ class StudentsTest {
   @Test
   void menuNamesTheStudentOfALesson() throws Exception {
     written("imke.yaml", IMKE);
-    StudentsFolder students = new StudentsFolder(folder, new Secrets());
+    StudentsFolder students = new StudentsFolder(folder, name -> name);
     StudentsFolder.Entry imke = students.list().students().get(0);
     for (String name : List.of("imke", "students/imke.yaml")) {
       Path lesson =

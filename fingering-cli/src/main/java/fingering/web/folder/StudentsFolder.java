@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.folder;
 
 import static fingering.page.view.PageText.text;
 
@@ -18,6 +18,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -25,7 +26,7 @@ import java.util.stream.Stream;
  * The students of a teacher: the player files in the folder {@code students} of the teacher's
  * folder. Pages know them by ids that say nothing about their names.
  */
-final class StudentsFolder {
+public final class StudentsFolder {
   private static final String STUDENTS = "students";
   private static final String ENDING = ".yaml";
 
@@ -35,16 +36,17 @@ final class StudentsFolder {
 
   private final Path teachers;
   private final Path folder;
-  private final Secrets secrets;
+  private final UnaryOperator<String> ids;
 
   /**
    * Creates the list.
    *
    * @param teachers the teacher's folder; it need not exist yet
+   * @param ids the id of a file by its name, of 24 letters that say nothing about it
    */
-  StudentsFolder(Path teachers, Secrets secrets) {
+  public StudentsFolder(Path teachers, UnaryOperator<String> ids) {
     this.teachers = teachers;
-    this.secrets = secrets;
+    this.ids = ids;
     folder = teachers.resolve(STUDENTS);
   }
 
@@ -55,13 +57,14 @@ final class StudentsFolder {
    * @param name the name, to be shown
    * @param stored the player file
    */
-  record Entry(String id, String name, StoredPlayer stored) {
-    Player player() {
+  public record Entry(String id, String name, StoredPlayer stored) {
+    /** What the player file says. */
+    public Player player() {
       return stored.player();
     }
 
     /** How a lesson names the student. */
-    String nameIn(StoredLesson lesson) {
+    public String nameIn(StoredLesson lesson) {
       return StoredLesson.studentName(lesson.file(), stored.file());
     }
   }
@@ -72,9 +75,10 @@ final class StudentsFolder {
    * @param students the students, in the order of their names
    * @param problems a sentence for each file that cannot be read
    */
-  record Listing(ImmutableList<Entry> students, ImmutableList<String> problems) {}
+  public record Listing(ImmutableList<Entry> students, ImmutableList<String> problems) {}
 
-  Path path() {
+  /** The folder of the player files. */
+  public Path path() {
     return folder;
   }
 
@@ -83,17 +87,17 @@ final class StudentsFolder {
    *
    * @throws FingeringException if the folder cannot be read
    */
-  Listing list() {
+  public Listing list() {
     ImmutableList.Builder<Entry> students = ImmutableList.builder();
     ImmutableList.Builder<String> problems = ImmutableList.builder();
     for (Path file : files()) {
       String name = String.valueOf(file.getFileName());
-      if (!TeachersFolder.inside(teachers, file)) {
+      if (!Inside.folder(teachers, file)) {
         problems.add(text("students.link", name));
         continue;
       }
       try {
-        students.add(new Entry(secrets.sign(STUDENTS, name), shown(name), StoredPlayer.read(file)));
+        students.add(new Entry(ids.apply(name), shown(name), StoredPlayer.read(file)));
       } catch (FingeringException e) {
         problems.add(String.valueOf(e.getMessage()).replace(file.toString(), name));
       }
@@ -123,12 +127,12 @@ final class StudentsFolder {
   }
 
   /** The student with an id; empty if there is none. */
-  Optional<Entry> student(String id) {
-    return list().students().stream().filter(entry -> Secrets.same(entry.id(), id)).findFirst();
+  public Optional<Entry> student(String id) {
+    return list().students().stream().filter(entry -> entry.id().equals(id)).findFirst();
   }
 
   /** The student of a lesson; empty if it has none, or one who is not in this folder. */
-  Optional<Entry> of(StoredLesson lesson) {
+  public Optional<Entry> of(StoredLesson lesson) {
     return fileOf(lesson).flatMap(this::in);
   }
 
@@ -146,7 +150,7 @@ final class StudentsFolder {
    *
    * @param name the name as typed
    */
-  Optional<Path> fileFor(String name) {
+  public Optional<Path> fileFor(String name) {
     if (!NAME.matcher(name).matches()) {
       return Optional.empty();
     }
@@ -158,7 +162,7 @@ final class StudentsFolder {
   }
 
   /** Whether there is a file of a name, in capital or small letters. */
-  boolean taken(Path file) {
+  public boolean taken(Path file) {
     return Files.exists(file)
         || files().stream()
             .anyMatch(
@@ -174,13 +178,14 @@ final class StudentsFolder {
    * @param before the player as read from it; empty for a new student
    * @throws FingeringException if that is not possible; the message is one sentence
    */
-  PlayerStore.Saved save(Path file, Player player, Optional<StoredPlayer> before, LocalDate today) {
+  public PlayerStore.Saved save(
+      Path file, Player player, Optional<StoredPlayer> before, LocalDate today) {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
       throw new FingeringException(FileProblem.writing(folder, e), e);
     }
-    if (!TeachersFolder.inside(teachers, folder)) {
+    if (!Inside.folder(teachers, folder)) {
       throw new FingeringException(text("students.link", folder));
     }
     return PlayerStore.save(file, player, before, today);
@@ -191,7 +196,7 @@ final class StudentsFolder {
   }
 
   /** The student in a file; empty if it is not in the folder any more. */
-  Optional<Entry> in(Path file) {
+  public Optional<Entry> in(Path file) {
     return list().students().stream()
         .filter(entry -> absolute(entry.stored().file()).equals(absolute(file)))
         .findFirst();

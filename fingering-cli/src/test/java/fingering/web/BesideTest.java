@@ -39,9 +39,8 @@ class BesideTest {
             folder.resolve("lanterns.yaml"),
             "score: demo.musicxml\nmeasures: 9-24\nstudent: imke\n");
     server = LocalServer.start(folder, new LessonAdviser(), Clock.systemUTC());
-    visitor = new Visitor(server).at(server.addressOf(lesson));
-    open = visitor.get("/").body().replaceFirst("(?s).*?(/open/[\\w-]+)\">lanterns.*", "$1");
-    visitor.get(open);
+    visitor = new Visitor(server);
+    open = visitor.enter(server.addressOf(lesson)).headers().firstValue("Location").orElseThrow();
   }
 
   @AfterEach

@@ -74,7 +74,7 @@ public final class UserFileStore<T> {
   private String existing(Path file) {
     try {
       String text = SmallFile.text(file, what);
-      parsing.apply(file.toString(), text);
+      T unused = parsing.apply(file.toString(), text);
       return text;
     } catch (FingeringException e) {
       throw new FingeringException(

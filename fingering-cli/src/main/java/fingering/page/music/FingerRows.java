@@ -15,11 +15,9 @@ import fingering.page.view.Templates;
 import fingering.svg.Svg;
 import fingering.svg.TextWidth;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -68,7 +66,7 @@ public final class FingerRows {
   }
 
   /** The notes of one moment in a plan, from the lowest up, and where they stand. */
-  private record Spot(double x, List<Mark> marks, boolean differs) {
+  private record Spot(double x, ImmutableList<Mark> marks, boolean differs) {
     Mark mark() {
       return marks.get(0);
     }
@@ -131,10 +129,8 @@ public final class FingerRows {
           spot.marks().stream().map(Mark::finger).collect(Collectors.joining("+")));
     }
     double bottom = fingers;
-    Set<Spot> numerals = new LinkedHashSet<>();
-    spots.stream()
-        .filter(spot -> spot.marks().stream().anyMatch(Mark::showString))
-        .forEach(numerals::add);
+    List<Spot> numerals =
+        spots.stream().filter(spot -> spot.marks().stream().anyMatch(Mark::showString)).toList();
     if (!numerals.isEmpty()) {
       bottom += NUMERAL;
       for (Spot spot : numerals) {
@@ -147,26 +143,30 @@ public final class FingerRows {
   }
 
   private List<Spot> spots(Lane lane, EngravedSystem line) {
-    Map<Integer, List<NoteAddress>> chords = new TreeMap<>();
-    for (NoteAddress note : line.heads().keySet()) {
-      if (lane.marks().containsKey(note)) {
-        Optional.ofNullable(moments.get(note))
-            .ifPresent(
-                moment -> chords.computeIfAbsent(moment, key -> new ArrayList<>()).add(note));
-      }
-    }
-    List<Spot> spots = new ArrayList<>();
-    for (List<NoteAddress> chord : chords.values()) {
-      double x =
-          chord.stream()
-              .map(line.heads()::get)
-              .mapToDouble(box -> (box.left() + box.right()) / 2)
-              .average()
-              .orElseThrow();
-      List<Mark> marks = chord.stream().map(lane.marks()::get).toList();
-      spots.add(new Spot(x, marks, chord.stream().anyMatch(differing::contains)));
-    }
-    return spots;
+    Map<Integer, List<Spot>> chords = new TreeMap<>();
+    line.heads()
+        .forEach(
+            (note, box) -> {
+              Optional<Mark> mark = Optional.ofNullable(lane.marks().get(note));
+              Optional<Integer> moment = Optional.ofNullable(moments.get(note));
+              if (mark.isPresent() && moment.isPresent()) {
+                chords
+                    .computeIfAbsent(moment.get(), key -> new ArrayList<>())
+                    .add(
+                        new Spot(
+                            (box.left() + box.right()) / 2,
+                            ImmutableList.of(mark.get()),
+                            differing.contains(note)));
+              }
+            });
+    return chords.values().stream().map(FingerRows::chord).toList();
+  }
+
+  private static Spot chord(List<Spot> notes) {
+    return new Spot(
+        notes.stream().mapToDouble(Spot::x).average().orElseThrow(),
+        notes.stream().map(Spot::mark).collect(ImmutableList.toImmutableList()),
+        notes.stream().anyMatch(Spot::differs));
   }
 
   /** A bracket over every stay of the hand in a position other than the first. */

@@ -8,6 +8,7 @@ import fingering.lesson.LessonFolder;
 import fingering.lesson.StoredLesson;
 import fingering.tables.FingeringException;
 import fingering.web.folder.Inside;
+import fingering.web.folder.ScoreName;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,4 +1,6 @@
-/** The students in a teacher's folder: listed, found and saved. No method takes or returns null. */
+/**
+ * A teacher's folder: what its files are, and the students in it. No method takes or returns null.
+ */
 @NullMarked
 package fingering.web.folder;
 

@@ -118,9 +118,9 @@ public final class FingerRows {
     if (positions) {
       brackets(spots, top + ABOVE + POSITION * 0.8, MusicPanel.right(line), out);
     }
-    text(out, "name", "start", -before + 0.2, fingers, name(lane));
+    words(out, "name", "start", -before + 0.2, fingers, name(lane));
     for (Spot spot : spots) {
-      text(
+      words(
           out,
           spot.differs() ? "mark" : "agreed",
           "middle",
@@ -136,7 +136,7 @@ public final class FingerRows {
       for (Spot spot : numerals) {
         String strings =
             spot.marks().stream().map(Mark::string).distinct().collect(Collectors.joining("/"));
-        text(out, "numeral", "middle", spot.x(), bottom, strings);
+        words(out, "numeral", "middle", spot.x(), bottom, strings);
       }
     }
     return bottom + GAP;
@@ -179,7 +179,7 @@ public final class FingerRows {
       }
       if (!spots.get(i).mark().first()) {
         double left = spots.get(i).x() - 0.6;
-        text(out, "position", "start", left, y, position);
+        words(out, "position", "start", left, y, position);
         double from = left + TextWidth.boldSerif(position, POSITION) + 0.3;
         double right = Math.min(edge, spots.get(end).x() + 0.8);
         if (right - from > 0.4) {
@@ -197,7 +197,7 @@ public final class FingerRows {
     }
   }
 
-  private static void text(
+  private static void words(
       StringBuilder out, String style, String anchor, double x, double y, String words) {
     out.append("<text class=\"")
         .append(style)

@@ -191,7 +191,8 @@ class LessonInBrowserTest extends InBrowser {
                 + " if (way) way.click(); }}})()");
     chooseNote(3);
     String lesson = saved();
-    assertThat(Session.of("lesson", "show", scores.resolve("demo.yaml")).succeeded().out()).isNotEmpty();
+    assertThat(Session.of("lesson", "show", scores.resolve("demo.yaml")).succeeded().out())
+        .isNotEmpty();
     assertThat(lesson).contains("fix:");
     assertThat(text("#verdict")).contains("Take 'partly 3rd'");
   }

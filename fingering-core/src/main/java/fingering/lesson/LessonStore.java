@@ -2,19 +2,16 @@ package fingering.lesson;
 
 import com.google.common.collect.ImmutableList;
 import fingering.files.FileProblem;
+import fingering.files.TextFiles;
 import fingering.lesson.LessonFile.Update;
-import fingering.musicxml.file.ScoreFile;
 import fingering.tables.FingeringException;
 import fingering.userfile.SmallFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -75,7 +72,7 @@ public final class LessonStore {
       if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
         String text = LessonFile.text(lesson);
         checkSize(file, text);
-        write(file.toAbsolutePath(), text, false);
+        TextFiles.create(file.toAbsolutePath(), text);
         return new Saved(
             new StoredLesson(file, lesson, text), Optional.empty(), ImmutableList.of());
       }
@@ -90,9 +87,8 @@ public final class LessonStore {
         return new Saved(old, Optional.empty(), ImmutableList.of());
       }
       checkSize(file, update.text());
-      Optional<Path> copy = keep(file, old.text(), today);
-      // A link to the lesson stays a link.
-      write(file.toRealPath(), update.text(), true);
+      Optional<Path> copy = TextFiles.keep(file, old.text(), today);
+      TextFiles.replace(file, update.text());
       return new Saved(new StoredLesson(file, lesson, update.text()), copy, update.lostRemarks());
     } catch (FileAlreadyExistsException e) {
       throw new FingeringException(
@@ -107,47 +103,6 @@ public final class LessonStore {
       throw new FingeringException(
           "%s would be larger than %d KiB, and was not saved: remove some of its plans."
               .formatted(file, SmallFile.MAX_KIB));
-    }
-  }
-
-  /** Keeps the text before the first change of a day. */
-  private static Optional<Path> keep(Path file, String text, LocalDate today) throws IOException {
-    Path copy = file.resolveSibling(file.getFileName() + "." + today + "~");
-    if (Files.exists(copy, LinkOption.NOFOLLOW_LINKS)) {
-      return Optional.empty();
-    }
-    try {
-      write(copy.toAbsolutePath(), text, false);
-      return Optional.of(copy);
-    } catch (FileAlreadyExistsException e) {
-      return Optional.empty();
-    }
-  }
-
-  private static void write(Path target, String text, boolean replace) throws IOException {
-    Path part = ScoreFile.temporarySibling(target);
-    try {
-      Files.writeString(part, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-      if (!replace) {
-        // Fails if another program has made the file meanwhile.
-        Files.move(part, target);
-        return;
-      }
-      keepPermissions(target, part);
-      try {
-        Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-      } catch (AtomicMoveNotSupportedException e) {
-        Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
-      }
-    } finally {
-      Files.deleteIfExists(part);
-    }
-  }
-
-  /** A file that only its owner reads stays so. */
-  private static void keepPermissions(Path from, Path to) throws IOException {
-    if (Files.getFileStore(from).supportsFileAttributeView("posix")) {
-      Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
     }
   }
 }

@@ -3,8 +3,10 @@ package fingering.abc.reading;
 import com.google.common.collect.ImmutableList;
 import fingering.abc.syntax.AbcMeter;
 import fingering.abc.syntax.BarLine;
+import fingering.abc.syntax.LineCursor;
 import fingering.abc.syntax.NoteValue;
 import fingering.abc.syntax.Repairs;
+import fingering.abc.syntax.TuneFault;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -104,6 +106,7 @@ final class MeasureCollector {
           new TuneMeasure(
               Integer.toString(numbers.get(i)),
               numbers.get(i) == 0 || (i > 0 && numbers.get(i).equals(numbers.get(i - 1))),
+              place(i, numbers.get(i)),
               one.finished(),
               one.begins,
               one.ending,
@@ -159,9 +162,7 @@ final class MeasureCollector {
     List<String> misfits = new ArrayList<>();
     for (int i = 0; i < closed.size(); i++) {
       PendingMeasure one = closed.get(i);
-      boolean inside = i > 0 && closed.get(i - 1).endsWithPlainBar() && one.endsWithPlainBar();
-      boolean tooLong = one.meter.length().isPresent() && !fits(one.length, one);
-      if (tooLong || (inside && one.ending.isEmpty() && isShort(one))) {
+      if (isMisfit(i)) {
         misfits.add(
             "%d (%s in %s, line %d)".formatted(numbers.get(i), inBeats(one), one.meter, one.line));
       }
@@ -178,6 +179,23 @@ final class MeasureCollector {
                 misfits.size() == 1 ? "is" : "are",
                 listed,
                 more > 0 ? " and %d more".formatted(more) : ""));
+  }
+
+  private boolean isMisfit(int i) {
+    PendingMeasure one = closed.get(i);
+    boolean inside = i > 0 && closed.get(i - 1).endsWithPlainBar() && one.endsWithPlainBar();
+    boolean tooLong = one.meter.length().isPresent() && !fits(one.length, one);
+    return tooLong || (inside && one.ending.isEmpty() && isShort(one));
+  }
+
+  /** Where a measure was typed, and what is wrong with its length. */
+  private TuneFault place(int i, int number) {
+    PendingMeasure one = closed.get(i);
+    LineCursor start = one.start();
+    return new TuneFault(
+        start.line().number(),
+        start.line().column(start.at()),
+        isMisfit(i) ? "measure %d has %s".formatted(number, Beats.of(one.length, one.meter)) : "");
   }
 
   private static String inBeats(PendingMeasure one) {

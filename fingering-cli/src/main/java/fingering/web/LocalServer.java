@@ -52,6 +52,8 @@ public final class LocalServer implements AutoCloseable {
             ImmutableList.of(
                 new ResourceHandler(),
                 new HomeHandler(frames, teachers),
+                new TypeHandler(
+                    frames, secrets, teachers, scores, new TypedFiles(teachers, clock)),
                 new ScoreHandler(
                     frames, teachers, dropped, scores, new ScorePages(adviser, scores))));
     threads =

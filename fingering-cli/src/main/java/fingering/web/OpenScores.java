@@ -61,7 +61,7 @@ final class OpenScores {
       // Whatever its name, the content may be a score.
       case SCORE, OTHER ->
           new StoredLesson(file.resolveSibling(name + ".yaml"), Lesson.of(name), "");
-      case PDF, PICTURE, SOUND -> throw new FingeringException(ScoreName.of(name).advice());
+      case PDF, PICTURE, SOUND, NOTATION -> throw new FingeringException(ScoreName.of(name).advice());
     };
   }
 
@@ -91,6 +91,11 @@ final class OpenScores {
 
   synchronized Optional<OpenScore> get(String id) {
     return Optional.ofNullable(open.get(id));
+  }
+
+  /** Forgets a score whose file has changed; it is read again when it is asked for. */
+  synchronized void forget(String id) {
+    open.remove(id);
   }
 
   /**

@@ -1,6 +1,6 @@
 package fingering.web;
 
-import fingering.tables.FingeringException;
+import com.google.common.base.Ascii;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -41,7 +41,15 @@ final class ScoreHandler implements Handler {
             open ->
                 plans
                     ? pages.plans(open, request.query(), request.page())
-                    : ScorePages.page(open, frames));
+                    : ScorePages.page(open, edit(open), frames));
+  }
+
+  /** Where the notes of a typed score of the folder are edited; empty for others. */
+  private String edit(OpenScore open) {
+    boolean typed =
+        Ascii.toLowerCase(open.name()).endsWith(TypedFiles.ENDING)
+            && folder.file(open.id()).isPresent();
+    return typed ? "/type?score=" + open.id() : "";
   }
 
   @Override
@@ -74,7 +82,7 @@ final class ScoreHandler implements Handler {
     String name = Request.decoded(request.header("X-Name").orElse(""));
     ScoreName kind = ScoreName.of(name);
     if (!kind.readable()) {
-      throw new FingeringException(kind.advice());
+      return Reply.html(Reply.UNUSABLE, kind.adviceWithLink()).with("HX-Retarget", "#trouble");
     }
     DroppedFiles.Dropped file = dropped.keep(name, body);
     OpenScore open = scores.open(file.id(), file.path(), file.name());

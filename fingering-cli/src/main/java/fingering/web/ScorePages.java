@@ -42,8 +42,12 @@ final class ScorePages {
     this.scores = scores;
   }
 
-  /** The page without plans, which are asked for when it is shown. */
-  static Reply page(OpenScore open, Frames frames) {
+  /**
+   * The page without plans, which are asked for when it is shown.
+   *
+   * @param edit where its notes are edited; empty if they were not typed
+   */
+  static Reply page(OpenScore open, String edit, Frames frames) {
     Lesson lesson = open.lesson().lesson();
     String title = open.score().title().isBlank() ? open.name() : open.score().title();
     OpenView view =
@@ -53,7 +57,8 @@ final class ScorePages {
             parts(open.score(), lesson.part()),
             lesson.measures().orElse(""),
             lesson.tempo().map(Tempo::toString).orElse(""),
-            LivePage.shapes());
+            LivePage.shapes(),
+            edit);
     return Reply.html(Reply.DONE, LivePage.open(frames.titled(title), view));
   }
 

@@ -73,7 +73,7 @@ final class TeachersFolder {
         continue;
       }
       if (inside(file)) {
-        entries.add(new Entry(secrets.sign(FILES, name), name, lesson));
+        entries.add(new Entry(id(name), name, lesson));
       } else {
         problems.add(text("home.link", name));
       }
@@ -92,6 +92,11 @@ final class TeachersFolder {
     }
   }
 
+  /** The id of a file of the folder. */
+  String id(String name) {
+    return secrets.sign(FILES, name);
+  }
+
   /** The file with an id; empty if there is none, or it is a link that leads out of the folder. */
   Optional<Path> file(String id) {
     return list().entries().stream()
@@ -101,7 +106,7 @@ final class TeachersFolder {
   }
 
   /** Whether a file is in the folder wherever links lead. */
-  private boolean inside(Path file) {
+  boolean inside(Path file) {
     try {
       return file.toRealPath().startsWith(folder.toRealPath());
     } catch (IOException e) {

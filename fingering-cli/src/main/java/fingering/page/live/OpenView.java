@@ -12,6 +12,7 @@ import gg.jte.Content;
  * @param measures the chosen measures; empty for all
  * @param tempo the chosen tempo; empty for the printed one
  * @param shapes the shapes of notation, as SVG
+ * @param edit where its notes are edited; empty if they were not typed
  */
 public record OpenView(
     String address,
@@ -19,7 +20,8 @@ public record OpenView(
     ImmutableList<PartChoice> parts,
     String measures,
     String tempo,
-    Content shapes) {
+    Content shapes,
+    String edit) {
 
   /**
    * A part to choose.

@@ -2,6 +2,7 @@ package fingering.page.music;
 
 import com.google.common.base.Joiner;
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
 import fingering.engraving.EngravedSystem;
 import fingering.engraving.EngravedSystem.MeasureSpan;
 import fingering.engraving.Engraver;
@@ -123,6 +124,15 @@ public final class MusicPanel {
    * measure, and a number if the measure began on an earlier line.
    */
   public ImmutableList<AnswerView.Line> live(double width) {
+    return live(width, ImmutableSet.of());
+  }
+
+  /**
+   * The same with a frame around some measures.
+   *
+   * @param framed the indexes of the measures
+   */
+  ImmutableList<AnswerView.Line> live(double width, Set<Integer> framed) {
     Map<Integer, Integer> seen = new HashMap<>();
     Map<NoteAddress, Integer> moments = moments();
     ImmutableList.Builder<AnswerView.Line> views = ImmutableList.builder();
@@ -133,7 +143,7 @@ public final class MusicPanel {
               "s-" + line.firstMeasure() + (times == 1 ? "" : "-" + times),
               box(line, width),
               words.of(line),
-              targets(line, "") + frames(line, moments) + line.svg()));
+              targets(line, "", framed) + frames(line, moments) + line.svg()));
     }
     return views.build();
   }
@@ -233,7 +243,7 @@ public final class MusicPanel {
 
   private ImmutableList<Music.Line> views(List<EngravedSystem> lines, double width, String id) {
     return lines.stream()
-        .map(line -> view(line, width, targets(line, id)))
+        .map(line -> view(line, width, targets(line, id, ImmutableSet.of())))
         .collect(ImmutableList.toImmutableList());
   }
 
@@ -253,12 +263,14 @@ public final class MusicPanel {
   }
 
   /** A frame for each measure, which shows when a link leads to it. */
-  private static String targets(EngravedSystem line, String id) {
+  private static String targets(EngravedSystem line, String id, Set<Integer> framed) {
     StringBuilder targets = new StringBuilder();
     for (MeasureSpan measure : line.measures()) {
       if (measure.begins()) {
         targets
-            .append("<rect class=\"target\" id=\"")
+            .append("<rect class=\"target")
+            .append(framed.contains(measure.index()) ? " misfit" : "")
+            .append("\" id=\"")
             .append(Svg.escaped(id))
             .append(PlaceLink.id(measure.index()))
             .append("\" x=\"")

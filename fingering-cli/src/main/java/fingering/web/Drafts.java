@@ -1,0 +1,30 @@
+package fingering.web;
+
+import com.google.common.collect.ImmutableList;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** The texts that are being typed, those used last. Thread-safe. */
+final class Drafts {
+  /** More are forgotten, the one not used for longest first. */
+  private static final int MOST = 50;
+
+  private final Map<String, Draft> drafts = new LinkedHashMap<>(MOST, 0.75f, true);
+
+  synchronized Optional<Draft> get(String id) {
+    return Optional.ofNullable(drafts.get(id));
+  }
+
+  synchronized void put(Draft draft) {
+    drafts.put(draft.id(), draft);
+    if (drafts.size() > MOST) {
+      drafts.remove(drafts.keySet().iterator().next());
+    }
+  }
+
+  /** Those that are not saved, the one used last at the end. */
+  synchronized ImmutableList<Draft> unsaved() {
+    return drafts.values().stream().filter(Draft::unsaved).collect(ImmutableList.toImmutableList());
+  }
+}

@@ -113,7 +113,7 @@
     set("K", said("K").replace(clefName, "").trim() + " clef=" + chosen.clef);
     if (old) {
       const at = box.value.lastIndexOf(old);
-      box.setRangeText(chosen.strings, at, at + old.length, "end");
+      box.setRangeText(chosen.strings, at, at + old.length, "select");
     }
   };
   const writers = {

@@ -35,6 +35,7 @@ public final class TypePage {
         L:1/8
         Q:1/4=96
         %%%%propagate-accidentals octave
+        %%%%setbarnb 1
         K:C clef=%s
         %s
         """

@@ -104,7 +104,7 @@ final class TypeTools {
             ImmutableList.of(
                 named(text("type.rest"), INSERT, "z"),
                 named(text("type.triplet"), INSERT, "(3"),
-                named(text("type.slur"), AROUND, "()"),
+                named(text("type.slur"), AROUND, "( )"),
                 named(text("type.tie"), "after", "-"),
                 new Tool("|", text("type.bar"), INSERT, " | "),
                 new Tool("|:", text("type.begin"), INSERT, " |: "),
@@ -121,10 +121,20 @@ final class TypeTools {
                 named(text("type.arco"), BEFORE, "\"^arco\""))),
         new Group(
             text("type.group.dynamics"),
-            each(DYNAMICS)
-                .map(
-                    sign ->
-                        new Tool(sign, text("type.dynamic", sign, sign), BEFORE, "!" + sign + "!"))
+            Stream.concat(
+                    each(DYNAMICS)
+                        .map(
+                            sign ->
+                                new Tool(
+                                    sign,
+                                    text("type.dynamic", sign, sign),
+                                    BEFORE,
+                                    "!" + sign + "!")),
+                    Stream.of(
+                        named(text("type.cresc"), BEFORE, "\"_cresc.\""),
+                        named(text("type.dim"), BEFORE, "\"_dim.\""),
+                        new Tool("<", text("type.hairpin.louder"), AROUND, "!<(! !<)!"),
+                        new Tool(">", text("type.hairpin.softer"), AROUND, "!>(! !>)!")))
                 .collect(ImmutableList.toImmutableList())));
   }
 
@@ -146,7 +156,8 @@ final class TypeTools {
         new Example("[DA]2 {c}d", text("type.how.chords")),
         new Example("| |: :| || |]", text("type.how.bars")),
         new Example("vD uE .F LG !p!A", text("type.how.marks")),
-        new Example("\"^pizz.\"D \"^dolce\"E", text("type.how.words")),
+        new Example("!<(!DEF!<)! G", text("type.how.hairpins")),
+        new Example("\"^pizz.\"D \"_cresc.\"E", text("type.how.words")),
         new Example("[M:3/4] [K:G] [K:clef=treble]", text("type.how.changes")));
   }
 }

@@ -59,9 +59,11 @@
     } else if (act === "after" && at) {
       again({tie: at.tie ? "" : sign});
     } else if (act === "around") {
-      const line = box.value.slice(0, from).split("\n").pop().replace(/\(\d/g, "");
-      const bracket = line.split("(").length > line.split(")").length ? ")" : "(";
-      type(from, to, from < to ? box.value.slice(from, to).replace(/\S.*\S/s, "($&)") : bracket);
+      const [begin, end] = sign.split(" ");
+      const before = box.value.slice(0, from).replace(/\(\d|!<\(!|!>\(!/g, (found) => (found === begin ? found : ""));
+      const open = before.lastIndexOf(begin) > before.lastIndexOf(end);
+      const around = box.value.slice(from, to).match(/^(\s*)(.*?)([\s|]*)$/s);
+      type(from, to, from < to ? around[1] + begin + around[2] + end + around[3] : open ? end : begin);
     } else if (act === "insert" || act === "before" || act === "accidental" || act === "after") {
       type(to, to, /\s$/.test(box.value.slice(0, to)) ? sign.trimStart() : sign);
     } else {
@@ -84,6 +86,7 @@
     const to = at + (found ? found[0].length : 0);
     box.setRangeText(letter + ":" + value + (found ? "" : "\n"), at, to, "preserve");
   };
+  const first = /^%%setbarnb +(.*)$/m;
   const keyName = /^([A-G][#b]?)(?: *(m|min|minor|maj|major))?(?= |$)/i;
   const clefName = /(^| )(?:clef=)?(treble|alto|tenor|bass)(?=[ ,]|$)/;
   const menu = (name, value) => {
@@ -102,6 +105,7 @@
     menu("clef", clef ? clef[2] : "");
     menu("meter", said("M"));
     menu("unit", said("L"));
+    field("first").value = (box.value.match(first) || ["", ""])[1];
     menu("beat", tempo[1]);
     field("speed").value = tempo[2];
   };
@@ -119,6 +123,12 @@
   const writers = {
     title: () => set("T", field("title").value),
     instrument,
+    first: () => {
+      const number = "%%setbarnb " + (field("first").value || "1");
+      const at = first.test(box.value) ? box.value.search(first) : Math.max(0, box.value.search(/^K:/m));
+      const old = (box.value.match(first) || [""])[0];
+      box.setRangeText(old ? number : number + "\n", at, at + old.length, "preserve");
+    },
     clef: () => set("K", said("K").replace(clefName, "").trim() + " clef=" + field("clef").value),
     key: () => set("K", field("key").value + " " + said("K").replace(keyName, "").trim()),
     meter: () => set("M", field("meter").value),
@@ -130,6 +140,13 @@
     if (writers[event.target.name]) {
       writers[event.target.name]();
       changed();
+    }
+  });
+  // Enter in a field writes it; only in the name it saves.
+  page.addEventListener("keydown", (event) => {
+    if (event.key === "Enter" && writers[event.target.name]) {
+      event.preventDefault();
+      event.target.dispatchEvent(new Event("change", {bubbles: true}));
     }
   });
   box.addEventListener("input", follow);

@@ -74,6 +74,9 @@
     [...music.children].slice(wanted.length).forEach((line) => line.remove());
     measures = lines.dataset.measures.split(" ").filter(Boolean).map((m) => m.split(":").map(Number));
     safe = lines.dataset.unsaved === "false" ? sent : safe;
+    if (sent !== safe) {
+      put("saved", "");
+    }
     here();
   };
 

@@ -41,15 +41,18 @@ public record TuneScore(String musicXml, ImmutableList<String> remarks, TuneText
   }
 
   private static TuneText text(TuneSource source, Tune tune) {
+    Tune.Voice first = tune.voices().get(0);
     return new TuneText(
         tune.faults().stream()
             .sorted(Comparator.comparingInt(TuneFault::line).thenComparingInt(TuneFault::column))
             .collect(ImmutableList.toImmutableList()),
-        tune.voices().get(0).measures().stream()
+        first.measures().stream()
             .map(
                 one ->
                     new TuneText.TypedMeasure(
-                        one.number(), one.place().line(), one.place().column(), one.fits()))
+                        one.number(),
+                        Integer.parseInt(one.number()) < first.header().firstMeasure(),
+                        one.place().line(), one.place().column(), one.fits()))
             .collect(ImmutableList.toImmutableList()),
         ImmutableList.<String>builder()
             .addAll(source.remarks())

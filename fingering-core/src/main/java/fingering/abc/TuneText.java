@@ -19,10 +19,11 @@ public record TuneText(
   /**
    * A measure as typed.
    *
-   * @param number its number; 0 for a pickup
+   * @param number its number
+   * @param pickup whether it is the pickup before the first measure
    * @param line the line of its first note or rest, from 1
    * @param column the column of its first note or rest, from 1
    * @param fits whether it is as long as its meter requires, as far as this can be told
    */
-  public record TypedMeasure(String number, int line, int column, boolean fits) {}
+  public record TypedMeasure(String number, boolean pickup, int line, int column, boolean fits) {}
 }

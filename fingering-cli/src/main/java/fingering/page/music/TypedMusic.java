@@ -128,7 +128,7 @@ public final class TypedMusic {
   }
 
   private static String heard(ImmutableList<TypedMeasure> measures, int faults) {
-    boolean pickup = measures.size() > 1 && measures.get(0).number().equals("0");
+    boolean pickup = measures.size() > 1 && measures.get(0).pickup();
     long numbers = measures.stream().map(TypedMeasure::number).distinct().count();
     String amount = counted("type.measures", (int) numbers - (pickup ? 1 : 0));
     return (pickup ? text("type.pickup", amount) : text("type.amount", amount))

@@ -22,13 +22,20 @@ final class MeasureCollector {
   /** Divides a measure where an ending begins. */
   private static final BarLine UNPRINTED = new BarLine("none", 0, false);
 
+  private final int first;
   private final TuneSize size;
   private final Repairs repairs;
   private final List<PendingMeasure> closed = new ArrayList<>();
   private PendingMeasure current;
   private boolean inEnding;
 
-  MeasureCollector(AbcMeter meter, TuneSize size, Repairs repairs) {
+  /**
+   * Begins a voice.
+   *
+   * @param first the number of the first full measure
+   */
+  MeasureCollector(AbcMeter meter, int first, TuneSize size, Repairs repairs) {
+    this.first = first;
     this.size = size;
     this.repairs = repairs;
     current = new PendingMeasure(meter);
@@ -105,7 +112,7 @@ final class MeasureCollector {
       all.add(
           new TuneMeasure(
               Integer.toString(numbers.get(i)),
-              numbers.get(i) == 0 || (i > 0 && numbers.get(i).equals(numbers.get(i - 1))),
+              numbers.get(i) < first || (i > 0 && numbers.get(i).equals(numbers.get(i - 1))),
               place(i, numbers.get(i)),
               one.finished(),
               one.begins,
@@ -116,15 +123,15 @@ final class MeasureCollector {
     return all.build();
   }
 
-  /** A pickup is measure 0; the second part of a measure divided by a repeat keeps its number. */
+  /** A pickup is the measure before the first; the second part of a measure divided by a repeat keeps its number. */
   private List<Integer> numbers() {
     List<Integer> numbers = new ArrayList<>();
-    int number = hasPickup() ? -1 : 0;
+    int number = hasPickup() ? first - 2 : first - 1;
     BigFraction filled = BigFraction.ZERO;
     for (int i = 0; i < closed.size(); i++) {
       PendingMeasure one = closed.get(i);
       BigFraction together = filled.add(one.length);
-      if (i > 0 && number > 0 && mayContinue(i) && fits(together, one)) {
+      if (i > 0 && number >= first && mayContinue(i) && fits(together, one)) {
         filled = together;
       } else {
         number++;

@@ -37,7 +37,7 @@ public final class MusicReader {
     this.header = header;
     this.repairs = repairs;
     defaults = header.defaults();
-    measures = new MeasureCollector(defaults.meter(), size, repairs);
+    measures = new MeasureCollector(defaults.meter(), header.firstMeasure(), size, repairs);
     notes = new NoteSequenceReader(defaults, measures, remarks, size, repairs);
   }
 

@@ -9,8 +9,8 @@ import fingering.page.live.TypeView;
 import fingering.page.live.TypeView.Start;
 import fingering.page.live.TypedView;
 import fingering.page.template.JtetypeGenerated;
-import fingering.page.template.JtetypeinsteadGenerated;
 import fingering.page.template.JtetypedGenerated;
+import fingering.page.template.JtetypeinsteadGenerated;
 import fingering.page.template.JtetypesavedGenerated;
 import fingering.page.view.Templates;
 

@@ -25,9 +25,8 @@ record Draft(String id, String name, String text, Optional<String> stored) {
 
   /** Whether the text would be lost if the program ended. */
   boolean unsaved() {
-    return !TypePage.untouched(text) && !stored
-            .map(String::stripTrailing)
-            .equals(Optional.of(text.stripTrailing()));
+    return !TypePage.untouched(text)
+        && !stored.map(String::stripTrailing).equals(Optional.of(text.stripTrailing()));
   }
 
   Draft with(String newText) {

@@ -97,6 +97,14 @@ final class TeachersFolder {
     return secrets.sign(FILES, name);
   }
 
+  /** The id of a file; empty if it is not one of this folder. */
+  Optional<String> idOf(Path file) {
+    return list().entries().stream()
+        .filter(entry -> folder.resolve(entry.name()).equals(file.toAbsolutePath().normalize()))
+        .map(Entry::id)
+        .findFirst();
+  }
+
   /** The file with an id; empty if there is none, or it is a link that leads out of the folder. */
   Optional<Path> file(String id) {
     return list().entries().stream()

@@ -34,20 +34,13 @@ final class TypeHandler implements Handler {
   private final Frames frames;
   private final Secrets secrets;
   private final TeachersFolder folder;
-  private final OpenScores scores;
   private final TypedFiles files;
   private final Drafts drafts = new Drafts();
 
-  TypeHandler(
-      Frames frames,
-      Secrets secrets,
-      TeachersFolder folder,
-      OpenScores scores,
-      TypedFiles files) {
+  TypeHandler(Frames frames, Secrets secrets, TeachersFolder folder, TypedFiles files) {
     this.frames = frames;
     this.secrets = secrets;
     this.folder = folder;
-    this.scores = scores;
     this.files = files;
   }
 
@@ -123,23 +116,22 @@ final class TypeHandler implements Handler {
   }
 
   private static Reply drawn(Draft draft, Map<String, String> form) {
-    int width =
-        Optional.ofNullable(form.get("width")).map(Ints::tryParse).orElse(USUAL_WIDTH);
+    int width = Optional.ofNullable(form.get("width")).map(Ints::tryParse).orElse(USUAL_WIDTH);
     ImmutableSet<String> known =
         ImmutableSet.copyOf(
             Splitter.on(' ').omitEmptyStrings().split(form.getOrDefault("known", "")));
-    return Reply.html(Reply.DONE, TypePage.drawn(TypedMusic.of(draft.text(), width, known), draft.unsaved()));
+    return Reply.html(
+        Reply.DONE, TypePage.drawn(TypedMusic.of(draft.text(), width, known), draft.unsaved()));
   }
 
   private Reply saved(Draft draft, String name) {
     Draft saved = files.save(draft, draft.text(), name);
     // What is typed meanwhile is newer.
     drafts.put(saved.with(drafts.get(draft.id()).orElse(draft).text()));
-    String score = folder.id(saved.name());
-    scores.forget(score);
     return Reply.html(
         Reply.DONE,
         TypePage.saved(
-            text("type.saved", saved.name(), folder.path().toString()), "/open/" + score));
+            text("type.saved", saved.name(), folder.path().toString()),
+            "/open/" + folder.id(saved.name())));
   }
 }

@@ -2,7 +2,6 @@ package fingering.web;
 
 import static fingering.page.view.PageText.text;
 
-import com.google.common.base.Ascii;
 import fingering.files.FileNames;
 import fingering.files.FileProblem;
 import fingering.files.TextFiles;
@@ -26,8 +25,6 @@ import java.util.regex.Pattern;
  * beside it.
  */
 final class TypedFiles {
-  static final String ENDING = ".abc";
-
   /** Enough for thousands of tunes. */
   private static final int MAX_KIB = 4096;
 
@@ -46,7 +43,7 @@ final class TypedFiles {
 
   /** The typed score with an id; empty if there is none. */
   Optional<Path> file(String id) {
-    return folder.file(id).filter(file -> Ascii.toLowerCase(file.toString()).endsWith(ENDING));
+    return folder.file(id).filter(file -> ScoreName.typed(file.toString()));
   }
 
   /**
@@ -113,15 +110,16 @@ final class TypedFiles {
 
   private static String name(String wanted) {
     String stripped = wanted.strip();
-    boolean ends = Ascii.toLowerCase(stripped).endsWith(ENDING);
-    String bare = ends ? stripped.substring(0, stripped.length() - ENDING.length()) : stripped;
+    boolean ends = ScoreName.typed(stripped);
+    String bare =
+        ends ? stripped.substring(0, stripped.length() - ScoreName.TYPED.length()) : stripped;
     if (bare.isBlank()) {
       throw new FingeringException(text("type.name.none"));
     }
     if (UNUSABLE.matcher(bare).find() || bare.length() > LONGEST_NAME) {
       throw new FingeringException(text("type.name.unusable"));
     }
-    return ends ? stripped : bare + ENDING;
+    return ends ? stripped : bare + ScoreName.TYPED;
   }
 
   private Path path(String name) {

@@ -31,7 +31,7 @@
     const dotted = factor === 1.5 && Number.isInteger(Math.log2(value / 3));
     const now = dotted ? value / 1.5 : value * factor;
     const parts = [1, 2, 4, 8, 16, 32, 64].find((part) => Number.isInteger(now * part)) || 64;
-    return (now * parts === 1 ? "" : String(now * parts)) + (parts === 1 ? "" : "/" + (parts === 2 ? "" : parts));
+    return (now * parts === 1 ? "" : String(now * parts)) + (parts === 1 ? "" : now * parts === 1 && parts === 2 ? "/" : "/" + parts);
   };
   const octave = (head, up) => {
     const [, sign, letter, marks] = head.match(/^([_^=]*)(.)(.*)$/);

@@ -3,7 +3,7 @@
 (() => {
   const page = document.getElementById("type");
   const box = document.getElementById("abc");
-  const music = document.getElementById("music");
+  const music = document.getElementById("staff");
   const field = (name) => page.elements.namedItem(name);
   let safe = page.dataset.unsaved === "true" ? "" : box.value;
   let measures = [];
@@ -77,6 +77,8 @@
     if (sent !== safe) {
       put("saved", "");
     }
+    const misfits = lines.dataset.misfits.split(" ").map((index) => "m" + index);
+    music.querySelectorAll(".target").forEach((frame) => frame.classList.toggle("misfit", misfits.includes(frame.id)));
     here();
   };
 
@@ -125,6 +127,7 @@
       const html = await answer.text();
       put("named", answer.ok ? "" : html);
       put("saved", answer.ok ? html : "");
+      field("name").value = field("name").value || field("title").value;
       field("name").toggleAttribute("aria-invalid", !answer.ok);
       safe = answer.ok ? text : safe;
     } catch (failed) {

@@ -3,12 +3,12 @@ package fingering.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import fingering.cli.command.LessonAdviser;
+import fingering.cli.advice.LessonAdviser;
 import fingering.web.LocalServer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.stream.IntStream;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,7 +30,7 @@ class TypeInBrowserTest extends InBrowser {
   private static final String AWAITED =
       """
       (() => new Promise(done => {
-        const music = document.getElementById('music');
+        const music = document.getElementById('staff');
         const start = performance.now();
         const watch = new MutationObserver(() => {
           if (!music.hasAttribute('aria-busy')) {
@@ -103,8 +103,9 @@ class TypeInBrowserTest extends InBrowser {
   }
 
   private static void cursorAtEnd() throws Exception {
-    run("(() => {const b = document.getElementById('abc'); b.focus();"
-        + " b.setSelectionRange(b.value.length, b.value.length)})()");
+    run(
+        "(() => {const b = document.getElementById('abc'); b.focus();"
+            + " b.setSelectionRange(b.value.length, b.value.length)})()");
   }
 
   @ParameterizedTest
@@ -119,7 +120,7 @@ class TypeInBrowserTest extends InBrowser {
 
     assertThat(box()).contains("V:1 name=\"Viola\"", "K:G clef=alto", "T:Study at the Weir");
     assertThat(text("#heard")).isEqualTo("16 measures. Nothing to correct.");
-    assertThat(run("document.querySelectorAll('#music .system svg').length").asInt())
+    assertThat(run("document.querySelectorAll('#staff .system svg').length").asInt())
         .isGreaterThan(2);
     assertThat(run("document.documentElement.scrollWidth").asInt()).isLessThanOrEqualTo(width);
     assertThat(faults(browser())).isEmpty();
@@ -127,7 +128,8 @@ class TypeInBrowserTest extends InBrowser {
     run("document.querySelector('.save button').click()");
     browser().await("document.querySelector('#saved a')");
     assertThat(text("#saved")).contains("Saved as Study at the Weir.abc");
-    assertThat(Files.readString(scores.resolve("Study at the Weir.abc"))).contains("(G2A2) (B>c)d2");
+    assertThat(Files.readString(scores.resolve("Study at the Weir.abc")))
+        .contains("(G2A2) (B>c)d2");
     run("document.querySelector('#saved a').click()");
     browser().await("document.querySelector('#verdict .answer')");
     assertThat(text("#verdict")).contains("Viola");
@@ -141,14 +143,131 @@ class TypeInBrowserTest extends InBrowser {
   }
 
   @Test
+  void fieldsWriteTheLinesAboveTheNotesAndFollowThem() throws Exception {
+    open(1280);
+    chosen("instrument", "Cello");
+    chosen("key", "Dm");
+    chosen("meter", "3/4");
+    chosen("unit", "1/4");
+    chosen("beat", "3/8");
+    chosen("speed", "72");
+    chosen("first", "41");
+    chosen("title", "Weir");
+    assertThat(box())
+        .isEqualTo(
+            """
+            X:1
+            T:Weir
+            V:1 name="Cello"
+            M:3/4
+            L:1/4
+            Q:3/8=72
+            %%propagate-accidentals octave
+            %%setbarnb 41
+            K:Dm clef=bass
+            C,,2 G,,2 D,2 A,2 |
+            """);
+
+    drawn(
+        "box.value = 'T:Other\\nM:6/8\\nK:F#m clef=tenor\\nA3 B3|'; box.dispatchEvent(new Event('input'))");
+    assertThat(fields("title", "key", "clef", "meter", "unit", "first"))
+        .isEqualTo("Other F#m tenor 6/8  ");
+    chosen("unit", "1/8");
+    chosen("clef", "alto");
+    assertThat(box()).isEqualTo("T:Other\nM:6/8\nL:1/8\nK:F#m clef=alto\nA3 B3|");
+  }
+
+  private static String fields(String... names) throws Exception {
+    return run("%s.map(name => document.querySelector('[name=' + name + ']').value).join(' ')"
+            .formatted("['" + String.join("','", names) + "']"))
+        .asText();
+  }
+
+  @Test
+  void buttonsChangeTheNoteBeforeTheCursor() throws Exception {
+    open(1280);
+    typed("C");
+    for (String button :
+        List.of("Sharp", "Octave up", "Twice", "Dotted", "Staccato", "mf", "tie")) {
+      pressed(button);
+    }
+    assertThat(notes()).isEqualTo("!mf!.^c3-");
+    for (String button :
+        List.of("Natural", "Octave down", "Octave down", "Half", "tie", "Staccato", "Accent")) {
+      pressed(button);
+    }
+    assertThat(notes()).isEqualTo("L!mf!=C,3/2");
+
+    typed(" D E");
+    drawn(
+        "box.setSelectionRange(box.value.length - 4, box.value.length - 1); "
+            + "document.querySelector('[data-act=around]').click()");
+    assertThat(notes()).isEqualTo("L!mf!=C,3/2 (D E)");
+    cursorAtEnd();
+    pressed("Bar line");
+    pressed("pizz.");
+    typed("G");
+    pressed("rest");
+    assertThat(notes()).isEqualTo("L!mf!=C,3/2 (D E) | \"^pizz.\"Gz");
+  }
+
+  private static String notes() throws Exception {
+    return box().lines().reduce((first, last) -> last).orElseThrow();
+  }
+
+  @Test
+  void textSurvivesAReloadAndAProgramThatHasEnded() throws Exception {
+    open(1280);
+    typed("A B c d |");
+    browser().run("location.reload()");
+    browser().await("document.querySelector('.typing .system') && performance.now() < 60000");
+    assertThat(notes()).isEqualTo("A B c d |");
+
+    server.close();
+    cursorAtEnd();
+    typed("e f");
+    assertThat(text("#trouble")).contains("Your text is still here");
+    assertThat(box()).endsWith("e f");
+    assertThat(run("document.querySelectorAll('#staff .system').length").asInt()).isPositive();
+  }
+
+  @Test
+  void takenNameIsSaidBesideTheField() throws Exception {
+    Files.writeString(scores.resolve("weir.abc"), "mine");
+    open(1280);
+    typed("A B c d |");
+    run(
+        "document.querySelector('[name=name]').value = 'weir';"
+            + " document.querySelector('.save button').click()");
+    browser().await("document.querySelector('#named p')");
+    assertThat(text("#named")).contains("There is already a file weir.abc");
+    assertThat(scores.resolve("weir.abc")).hasContent("mine");
+  }
+
+  @Test
+  void measureOfTheMusicLeadsToItsText() throws Exception {
+    open(1280);
+    typed("C2 D2 E2 F2 | G2 A2 B2 c2 |]");
+    run(
+        "(() => {const at = document.querySelector('#m1').getBoundingClientRect();"
+            + " document.elementFromPoint(at.left + 9, at.top + 9).dispatchEvent(new MouseEvent('click',"
+            + " {bubbles: true, clientX: at.left + 9, clientY: at.top + 9}))})()");
+    assertThat(
+            run("document.activeElement.value.slice(document.activeElement.selectionStart)")
+                .asText())
+        .startsWith("G2 A2");
+    browser().await("document.querySelector('#m1.here')");
+  }
+
+  @Test
   void faultsLeadToTheirPlacesAndTheRestIsDrawn() throws Exception {
     open(1280);
     typed("C2 D2 E2 F2 | C2 D2 k E2 | G2 A2 B2 c2 |]");
 
     assertThat(text("#heard")).isEqualTo("3 measures. 2 places to look at:");
     assertThat(text("#faults"))
-        .contains("Line 9, column 15: measure 2 has 3 beats, 4 expected.")
-        .contains("Line 9, column 21: the sign 'k' is not used");
+        .contains("Line 10, column 15: measure 2 has 3 beats, 4 expected.")
+        .contains("Line 10, column 21: the sign 'k' is not used");
     assertThat(run("document.querySelectorAll('.misfit').length").asInt()).isEqualTo(1);
     assertThat(run("document.querySelector('#m1').matches('.misfit')").asBoolean()).isTrue();
 
@@ -157,8 +276,9 @@ class TypeInBrowserTest extends InBrowser {
     typed("F2 ");
     run("document.activeElement.setSelectionRange(0, 0)");
     browser().run("document.querySelectorAll('#faults button')[0].click()");
-    assertThat(run("document.activeElement.value.slice(document.activeElement.selectionStart)")
-            .asText())
+    assertThat(
+            run("document.activeElement.value.slice(document.activeElement.selectionStart)")
+                .asText())
         .startsWith("k E2");
   }
 }

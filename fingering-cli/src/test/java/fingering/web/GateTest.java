@@ -3,7 +3,7 @@ package fingering.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.cli.Session;
-import fingering.cli.command.LessonAdviser;
+import fingering.cli.advice.LessonAdviser;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -101,7 +101,18 @@ class GateTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/", "/style.css", "/music.js", "/htmx.js", "/favicon.ico", "/none"})
+  @ValueSource(
+      strings = {
+        "/",
+        "/style.css",
+        "/music.js",
+        "/type",
+        "/type.js",
+        "/notes.js",
+        "/htmx.js",
+        "/favicon.ico",
+        "/none"
+      })
   void nothingIsShownWithoutTheCookie(String path) throws Exception {
     assertRefused(visitor.get(path), 403);
     visitor.enter(server.address());

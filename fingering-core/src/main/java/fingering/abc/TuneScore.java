@@ -52,11 +52,10 @@ public record TuneScore(String musicXml, ImmutableList<String> remarks, TuneText
                     new TuneText.TypedMeasure(
                         one.number(),
                         Integer.parseInt(one.number()) < first.header().firstMeasure(),
-                        one.place().line(), one.place().column(), one.fits()))
+                        one.place().line(),
+                        one.place().column(),
+                        one.fits()))
             .collect(ImmutableList.toImmutableList()),
-        ImmutableList.<String>builder()
-            .addAll(source.remarks())
-            .addAll(tune.general())
-            .build());
+        ImmutableList.<String>builder().addAll(source.remarks()).addAll(tune.general()).build());
   }
 }

@@ -9,6 +9,7 @@ import com.google.common.collect.ImmutableList;
  * @param faults places that need a look
  * @param remarks assumptions and omissions without a place, a sentence each
  * @param measures the line and column of each measure, {@code 8:1 8:12}
+ * @param misfits the indexes of measures that do not add up, {@code 3 7}
  * @param lines the lines of music
  */
 public record TypedView(
@@ -16,6 +17,7 @@ public record TypedView(
     ImmutableList<Fault> faults,
     ImmutableList<String> remarks,
     String measures,
+    String misfits,
     ImmutableList<Line> lines) {
 
   /**
@@ -34,5 +36,5 @@ public record TypedView(
    * @param hash differs if the line looks different
    * @param known whether the page has it already, so that it is not sent again
    */
-  public record Line(AnswerView.Line line, String hash, boolean known) {}
+  public record Line(MusicLine line, String hash, boolean known) {}
 }

@@ -2,7 +2,6 @@ package fingering.page.music;
 
 import com.google.common.base.Joiner;
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.ImmutableSet;
 import fingering.engraving.EngravedSystem;
 import fingering.engraving.EngravedSystem.MeasureSpan;
 import fingering.engraving.Engraver;
@@ -10,6 +9,7 @@ import fingering.engraving.drawing.Circled;
 import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
+import fingering.music.Measure;
 import fingering.music.Note;
 import fingering.music.NoteAddress;
 import fingering.music.Passage;
@@ -17,7 +17,7 @@ import fingering.music.print.PrintedPart;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
-import fingering.page.live.AnswerView;
+import fingering.page.live.MusicLine;
 import fingering.page.template.JtemusicGenerated;
 import fingering.page.view.Music;
 import fingering.page.view.PlaceLink;
@@ -63,6 +63,7 @@ public final class MusicPanel {
 
   private final Passage passage;
   private final Engraver engraver;
+  private final Map<NoteAddress, Integer> moments;
   private final MusicWords words;
 
   public MusicPanel(Passage passage, PrintedPart printed, Lanes lanes) {
@@ -75,10 +76,11 @@ public final class MusicPanel {
    * @param circles what to circle
    */
   public MusicPanel(Passage passage, PrintedPart printed, Lanes lanes, List<Circled> circles) {
-    this.passage = passage;
     Engraver bare = Engraver.of(passage, printed).withBelow(lanes.below()).withCircles(circles);
     engraver = lanes.above().isEmpty() ? bare : bare.withAbove(lanes.above().get(0));
     words = new MusicWords(passage, printed, lanes);
+    moments = moments(passage);
+    this.passage = passage;
   }
 
   /** An exercise with its fingers; empty if it cannot be read back as music. */
@@ -120,36 +122,18 @@ public final class MusicPanel {
   }
 
   /**
-   * The lines of a page that replaces some of them later. Each has a name: that of its first
-   * measure, and a number if the measure began on an earlier line.
-   */
-  public ImmutableList<AnswerView.Line> live(double width) {
-    return live(width, ImmutableSet.of());
-  }
-
-  /**
-   * The same with a frame around some measures.
+   * A line of a page that replaces it later.
    *
-   * @param framed the indexes of the measures
+   * @param width of the line, in staff spaces
+   * @param id names its element
    */
-  ImmutableList<AnswerView.Line> live(double width, Set<Integer> framed) {
-    Map<Integer, Integer> seen = new HashMap<>();
-    Map<NoteAddress, Integer> moments = moments();
-    ImmutableList.Builder<AnswerView.Line> views = ImmutableList.builder();
-    for (EngravedSystem line : lines(width)) {
-      int times = seen.merge(line.firstMeasure(), 1, Integer::sum);
-      views.add(
-          new AnswerView.Line(
-              "s-" + line.firstMeasure() + (times == 1 ? "" : "-" + times),
-              box(line, width),
-              words.of(line),
-              targets(line, "", framed) + frames(line, moments) + line.svg()));
-    }
-    return views.build();
+  MusicLine line(EngravedSystem line, double width, String id) {
+    return new MusicLine(
+        id, box(line, width), words.of(line), targets(line, "") + frames(line) + line.svg());
   }
 
   /** The moment at which each note begins. */
-  private Map<NoteAddress, Integer> moments() {
+  private static Map<NoteAddress, Integer> moments(Passage passage) {
     Map<NoteAddress, Integer> moments = new HashMap<>();
     for (int m = 0; m < passage.moments().size(); m++) {
       for (Note note : passage.moments().get(m).starting()) {
@@ -163,7 +147,7 @@ public final class MusicPanel {
    * A frame around the notes of each moment, which shows what is chosen or sounds. Its attribute
    * {@code data-moment} is the index of the moment in the passage.
    */
-  private static String frames(EngravedSystem line, Map<NoteAddress, Integer> moments) {
+  private String frames(EngravedSystem line) {
     Map<Integer, Box> boxes = new TreeMap<>();
     line.heads()
         .forEach(
@@ -178,6 +162,8 @@ public final class MusicPanel {
           frames
               .append("<rect class=\"moment\" data-moment=\"")
               .append(moment)
+              .append("\" data-measure=\"")
+              .append(passage.moments().get(moment).place().measureIndex())
               .append("\" x=\"")
               .append(Canvas.n(box.left() - REACH))
               .append("\" y=\"")
@@ -243,7 +229,7 @@ public final class MusicPanel {
 
   private ImmutableList<Music.Line> views(List<EngravedSystem> lines, double width, String id) {
     return lines.stream()
-        .map(line -> view(line, width, targets(line, id, ImmutableSet.of())))
+        .map(line -> view(line, width, targets(line, id)))
         .collect(ImmutableList.toImmutableList());
   }
 
@@ -262,17 +248,21 @@ public final class MusicPanel {
         .join(0, Canvas.n(top(line)), Canvas.n(width), Canvas.n(bottom(line) - top(line)));
   }
 
+  private String number(int measure) {
+    return passage.measure(measure).map(Measure::number).orElse("");
+  }
+
   /** A frame for each measure, which shows when a link leads to it. */
-  private static String targets(EngravedSystem line, String id, Set<Integer> framed) {
+  private String targets(EngravedSystem line, String id) {
     StringBuilder targets = new StringBuilder();
     for (MeasureSpan measure : line.measures()) {
       if (measure.begins()) {
         targets
-            .append("<rect class=\"target")
-            .append(framed.contains(measure.index()) ? " misfit" : "")
-            .append("\" id=\"")
+            .append("<rect class=\"target\" id=\"")
             .append(Svg.escaped(id))
             .append(PlaceLink.id(measure.index()))
+            .append("\" data-number=\"")
+            .append(Svg.escaped(number(measure.index())))
             .append("\" x=\"")
             .append(Canvas.n(measure.left()))
             .append("\" y=\"")

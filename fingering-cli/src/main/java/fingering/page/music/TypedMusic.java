@@ -4,7 +4,6 @@ import static fingering.page.view.PageText.counted;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.ImmutableSet;
 import com.google.common.hash.Hashing;
 import fingering.abc.TuneScore;
 import fingering.abc.TuneText.TypedMeasure;
@@ -17,7 +16,7 @@ import fingering.musicxml.reading.PartInfo;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
-import fingering.page.live.AnswerView;
+import fingering.page.live.MusicLine;
 import fingering.page.live.TypedView;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
@@ -41,8 +40,7 @@ public final class TypedMusic {
   /** For drawing alone any instrument will do. */
   private static final String ANY = "viola";
 
-  private static final Pattern NOTE =
-      Pattern.compile("(?m)^(?![A-Za-z+]:|\\s*%).*[A-Ga-g]");
+  private static final Pattern NOTE = Pattern.compile("(?m)^(?![A-Za-z+]:|\\s*%).*[A-Ga-g]");
 
   private final TuneScore tune;
   private final Passage passage;
@@ -79,7 +77,7 @@ public final class TypedMusic {
 
   private static TypedView sentence(String sentence) {
     return new TypedView(
-        sentence, ImmutableList.of(), ImmutableList.of(), "", ImmutableList.of());
+        sentence, ImmutableList.of(), ImmutableList.of(), "", "", ImmutableList.of());
   }
 
   private static TypedMusic read(TuneScore tune) {
@@ -99,13 +97,6 @@ public final class TypedMusic {
     faults.addAll(tooLow());
     faults.sort(Comparator.comparingInt(TuneFault::line).thenComparingInt(TuneFault::column));
     ImmutableList<TypedMeasure> measures = tune.text().measures();
-    ImmutableSet<Integer> misfits =
-        IntStream.range(0, measures.size())
-            .filter(i -> !measures.get(i).fits())
-            .boxed()
-            .collect(ImmutableSet.toImmutableSet());
-    MusicPanel panel =
-        new MusicPanel(passage, score.printed(passage, Optional.empty()), Lanes.NONE);
     double wide = width < WIDE_PLACE ? MusicPanel.NARROW : MusicPanel.COLUMN;
     return new TypedView(
         heard(measures, faults.size()),
@@ -113,14 +104,21 @@ public final class TypedMusic {
             .map(fault -> new TypedView.Fault(fault.line(), fault.column(), full(fault.what())))
             .collect(ImmutableList.toImmutableList()),
         tune.text().remarks().stream()
-            .map(remark -> full(remark.substring(0, 1).toUpperCase(Locale.ROOT) + remark.substring(1)))
+            .map(
+                remark ->
+                    full(remark.substring(0, 1).toUpperCase(Locale.ROOT) + remark.substring(1)))
             .collect(ImmutableList.toImmutableList()),
         measures.stream()
             .map(measure -> measure.line() + ":" + measure.column())
             .collect(Collectors.joining(" ")),
-        panel.live(wide, misfits).stream()
-            .map(line -> line(line, known))
-            .collect(ImmutableList.toImmutableList()));
+        IntStream.range(0, measures.size())
+            .filter(i -> !measures.get(i).fits())
+            .mapToObj(Integer::toString)
+            .collect(Collectors.joining(" ")),
+        new LineDrawer(passage, score.printed(passage, Optional.empty()), wide)
+            .draw(Lanes.NONE, ImmutableList.of()).stream()
+                .map(line -> line(line, known))
+                .collect(ImmutableList.toImmutableList()));
   }
 
   private static String full(String remark) {
@@ -136,7 +134,7 @@ public final class TypedMusic {
         + (faults == 0 ? text("type.clean") : counted("type.faults", faults));
   }
 
-  private static TypedView.Line line(AnswerView.Line line, Set<String> known) {
+  private static TypedView.Line line(MusicLine line, Set<String> known) {
     String hash =
         Hashing.murmur3_128()
             .hashUnencodedChars(line.id() + line.box() + line.words() + line.drawing())

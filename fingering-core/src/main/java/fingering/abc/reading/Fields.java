@@ -128,7 +128,9 @@ final class Fields {
       return OptionalInt.empty();
     }
     if (number.group(1) == null) {
-      repairs.add(start, "setbarnb is followed by the number of the first measure, 1 to 9999; it was left out");
+      repairs.add(
+          start,
+          "setbarnb is followed by the number of the first measure, 1 to 9999; it was left out");
       return OptionalInt.empty();
     }
     return OptionalInt.of(Integer.parseInt(number.group(1)));

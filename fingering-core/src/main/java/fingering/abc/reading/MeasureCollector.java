@@ -123,7 +123,10 @@ final class MeasureCollector {
     return all.build();
   }
 
-  /** A pickup is the measure before the first; the second part of a measure divided by a repeat keeps its number. */
+  /**
+   * A pickup is the measure before the first; the second part of a measure divided by a repeat
+   * keeps its number.
+   */
   private List<Integer> numbers() {
     List<Integer> numbers = new ArrayList<>();
     int number = hasPickup() ? first - 2 : first - 1;

@@ -20,6 +20,7 @@ import fingering.plan.Alternative;
 import fingering.plan.InfeasibleBriefException;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
+import fingering.web.typed.TypedFiles;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -78,7 +79,7 @@ final class LessonHandler implements Handler {
   private String edit(OpenLesson open) {
     return folder
         .idOf(open.stored().scoreFile())
-        .filter(id -> ScoreName.typed(open.stored().lesson().score()))
+        .filter(id -> TypedFiles.typed(open.stored().lesson().score()))
         .map(id -> "/type?score=" + id)
         .orElse("");
   }

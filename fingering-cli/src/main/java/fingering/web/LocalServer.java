@@ -6,6 +6,7 @@ import com.google.common.collect.ImmutableList;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import fingering.tables.FingeringException;
+import fingering.web.typed.TypedFiles;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
@@ -52,7 +53,7 @@ public final class LocalServer implements AutoCloseable {
             ImmutableList.of(
                 new ResourceHandler(),
                 new HomeHandler(frames, teachers),
-                new TypeHandler(frames, secrets, teachers, new TypedFiles(teachers, clock)),
+                new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),
                 new LessonHandler(teachers, lessons, new LessonPages(frames))));
     threads =

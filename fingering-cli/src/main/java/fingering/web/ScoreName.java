@@ -16,9 +16,6 @@ enum ScoreName {
   NOTATION("mscz", "mscx", "sib", "musx", "mus", "dorico", "ove", "enc", "cap", "capx", "nwc"),
   OTHER;
 
-  /** The ending of a typed score. */
-  static final String TYPED = ".abc";
-
   private final ImmutableSet<String> endings;
 
   ScoreName(String... endings) {
@@ -33,11 +30,6 @@ enum ScoreName {
       }
     }
     return OTHER;
-  }
-
-  /** Whether a name is that of a typed score. */
-  static boolean typed(String name) {
-    return name.toLowerCase(Locale.ROOT).endsWith(TYPED);
   }
 
   /** Whether scores have such names. */

@@ -114,7 +114,7 @@ final class TeachersFolder {
   }
 
   /** Whether a file is in the folder wherever links lead. */
-  boolean inside(Path file) {
+  private boolean inside(Path file) {
     try {
       return file.toRealPath().startsWith(folder.toRealPath());
     } catch (IOException e) {

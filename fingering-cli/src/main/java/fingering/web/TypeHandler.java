@@ -10,6 +10,9 @@ import fingering.page.TypePage;
 import fingering.page.live.HomeView;
 import fingering.page.music.TypedMusic;
 import fingering.tables.FingeringException;
+import fingering.web.typed.Draft;
+import fingering.web.typed.Drafts;
+import fingering.web.typed.TypedFiles;
 import java.io.IOException;
 import java.util.Map;
 import java.util.Optional;
@@ -63,8 +66,9 @@ final class TypeHandler implements Handler {
   private Reply begin(Map<String, String> query) {
     String id = secrets.fresh();
     Draft draft =
-        files
+        folder
             .file(query.getOrDefault("score", ""))
+            .filter(file -> TypedFiles.typed(file.toString()))
             .map(file -> TypedFiles.open(id, file))
             .orElseGet(() -> Draft.fresh(id));
     drafts.put(draft);

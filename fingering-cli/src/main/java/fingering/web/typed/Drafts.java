@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.typed;
 
 import com.google.common.collect.ImmutableList;
 import java.util.LinkedHashMap;
@@ -6,17 +6,19 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The texts that are being typed, those used last. Thread-safe. */
-final class Drafts {
+public final class Drafts {
   /** More are forgotten, the one not used for longest first. */
   private static final int MOST = 50;
 
   private final Map<String, Draft> drafts = new LinkedHashMap<>(MOST, 0.75f, true);
 
-  synchronized Optional<Draft> get(String id) {
+  /** The draft with an id. */
+  public synchronized Optional<Draft> get(String id) {
     return Optional.ofNullable(drafts.get(id));
   }
 
-  synchronized void put(Draft draft) {
+  /** Keeps the present state of a draft. */
+  public synchronized void put(Draft draft) {
     drafts.put(draft.id(), draft);
     if (drafts.size() > MOST) {
       drafts.remove(drafts.keySet().iterator().next());
@@ -24,7 +26,7 @@ final class Drafts {
   }
 
   /** Those that are not saved, the one used last at the end. */
-  synchronized ImmutableList<Draft> unsaved() {
+  public synchronized ImmutableList<Draft> unsaved() {
     return drafts.values().stream().filter(Draft::unsaved).collect(ImmutableList.toImmutableList());
   }
 }

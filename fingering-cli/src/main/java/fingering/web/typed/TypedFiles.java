@@ -1,7 +1,8 @@
-package fingering.web;
+package fingering.web.typed;
 
 import static fingering.page.view.PageText.text;
 
+import com.google.common.base.Ascii;
 import fingering.files.FileNames;
 import fingering.files.FileProblem;
 import fingering.files.TextFiles;
@@ -24,7 +25,7 @@ import java.util.regex.Pattern;
  * it, and only as long as nobody else changes it; the text before the first change of a day is kept
  * beside it.
  */
-final class TypedFiles {
+public final class TypedFiles {
   /** Enough for thousands of tunes. */
   private static final int MAX_KIB = 4096;
 
@@ -33,17 +34,19 @@ final class TypedFiles {
   /** Signs that the names of files cannot have on some computers. */
   private static final Pattern UNUSABLE = Pattern.compile("^\\.|[/\\\\:*?\"<>|\\p{C}]");
 
-  private final TeachersFolder folder;
+  private static final String ENDING = ".abc";
+
+  private final Path folder;
   private final Clock clock;
 
-  TypedFiles(TeachersFolder folder, Clock clock) {
+  public TypedFiles(Path folder, Clock clock) {
     this.folder = folder;
     this.clock = clock;
   }
 
-  /** The typed score with an id; empty if there is none. */
-  Optional<Path> file(String id) {
-    return folder.file(id).filter(file -> ScoreName.typed(file.toString()));
+  /** Whether a name is that of a typed score. */
+  public static boolean typed(String name) {
+    return Ascii.toLowerCase(name).endsWith(ENDING);
   }
 
   /**
@@ -53,7 +56,7 @@ final class TypedFiles {
    * @param file a file of the folder
    * @throws FingeringException if it cannot be read
    */
-  static Draft open(String draft, Path file) {
+  public static Draft open(String draft, Path file) {
     String content = read(file);
     return new Draft(draft, String.valueOf(file.getFileName()), content, Optional.of(content));
   }
@@ -74,12 +77,12 @@ final class TypedFiles {
    * @throws FingeringException if the name cannot be used, or the file cannot be written; the
    *     message is one sentence, and all files are as they were
    */
-  Draft save(Draft draft, String typed, String wanted) {
+  public Draft save(Draft draft, String typed, String wanted) {
     String name = name(wanted);
     String content = lines(typed).stripTrailing() + "\n";
     Path file = path(name);
     try {
-      Files.createDirectories(folder.path());
+      Files.createDirectories(folder);
       if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
         TextFiles.create(file, content);
       } else {
@@ -95,7 +98,7 @@ final class TypedFiles {
 
   private void replace(Draft draft, Path file, String content) throws IOException {
     String name = String.valueOf(file.getFileName());
-    if (!draft.name().equals(name) || !folder.inside(file)) {
+    if (!draft.name().equals(name) || !file.toRealPath().startsWith(folder.toRealPath())) {
       throw new FingeringException(text("type.name.taken", name));
     }
     String before = read(file);
@@ -110,21 +113,20 @@ final class TypedFiles {
 
   private static String name(String wanted) {
     String stripped = wanted.strip();
-    boolean ends = ScoreName.typed(stripped);
-    String bare =
-        ends ? stripped.substring(0, stripped.length() - ScoreName.TYPED.length()) : stripped;
+    boolean ends = typed(stripped);
+    String bare = ends ? stripped.substring(0, stripped.length() - ENDING.length()) : stripped;
     if (bare.isBlank()) {
       throw new FingeringException(text("type.name.none"));
     }
     if (UNUSABLE.matcher(bare).find() || bare.length() > LONGEST_NAME) {
       throw new FingeringException(text("type.name.unusable"));
     }
-    return ends ? stripped : bare + ScoreName.TYPED;
+    return ends ? stripped : bare + ENDING;
   }
 
   private Path path(String name) {
     try {
-      return folder.path().resolve(name).toAbsolutePath();
+      return folder.resolve(name).toAbsolutePath();
     } catch (InvalidPathException e) {
       throw new FingeringException(FileNames.fault(name) + ".", e);
     }

@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.typed;
 
 import fingering.page.TypePage;
 import java.util.Optional;
@@ -11,28 +11,30 @@ import java.util.Optional;
  * @param text the text as typed so far
  * @param stored the content of its file as last read or written here; empty if it was never saved
  */
-record Draft(String id, String name, String text, Optional<String> stored) {
+public record Draft(String id, String name, String text, Optional<String> stored) {
 
   /** A new page. */
-  static Draft fresh(String id) {
+  public static Draft fresh(String id) {
     return new Draft(id, "", TypePage.start(), Optional.empty());
   }
 
   /** The address of its page. */
-  String address() {
+  public String address() {
     return "/type/" + id;
   }
 
   /** Whether the text would be lost if the program ended. */
-  boolean unsaved() {
+  public boolean unsaved() {
     return !TypePage.untouched(text)
         && !stored.map(String::stripTrailing).equals(Optional.of(text.stripTrailing()));
   }
 
-  Draft with(String newText) {
+  /** The same with another text. */
+  public Draft with(String newText) {
     return new Draft(id, name, newText, stored);
   }
 
+  /** The same after its text was saved. */
   Draft saved(String file, String content) {
     return new Draft(id, file, content, Optional.of(content));
   }

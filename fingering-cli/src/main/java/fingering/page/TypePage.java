@@ -27,19 +27,7 @@ public final class TypePage {
   }
 
   private static String start(Start instrument) {
-    return """
-        X:1
-        T:
-        V:1 name="%s"
-        M:4/4
-        L:1/8
-        Q:1/4=96
-        %%%%propagate-accidentals octave
-        %%%%setbarnb 1
-        K:C clef=%s
-        %s
-        """
-        .formatted(instrument.name(), instrument.clef(), instrument.strings());
+    return text("type.start", instrument.name(), instrument.clef(), instrument.strings());
   }
 
   /** Whether nothing has been typed yet. */

@@ -14,10 +14,10 @@ import java.util.stream.Stream;
 
 /** The instruments, menus, buttons and the legend of the page on which an excerpt is typed. */
 final class TypeTools {
-  private static final String MAJOR = "C G D A E B F# C# F Bb Eb Ab Db Gb Cb";
-  private static final String MINOR = "Am Em Bm F#m C#m G#m D#m A#m Dm Gm Cm Fm Bbm Ebm Abm";
-  private static final String METERS = "4/4 3/4 2/4 2/2 3/2 3/8 6/8 9/8 12/8 5/4 C C|";
-  private static final String DYNAMICS = "pp p mp mf f ff sf fp";
+  private static final String MAJOR = "C,G,D,A,E,B,F#,C#,F,Bb,Eb,Ab,Db,Gb,Cb";
+  private static final String MINOR = "Am,Em,Bm,F#m,C#m,G#m,D#m,A#m,Dm,Gm,Cm,Fm,Bbm,Ebm,Abm";
+  private static final String METERS = "4/4,3/4,2/4,2/2,3/2,3/8,6/8,9/8,12/8,5/4,C,C|";
+  private static final String DYNAMICS = "pp,p,mp,mf,f,ff,sf,fp";
 
   /** What the buttons do, as the script knows it. */
   private static final String ACCIDENTAL = "accidental";
@@ -78,7 +78,7 @@ final class TypeTools {
   }
 
   private static Stream<String> each(String list) {
-    return Splitter.on(' ').splitToStream(list);
+    return Splitter.on(',').splitToStream(list);
   }
 
   /** The name of a key with signs as printed. */
@@ -147,15 +147,15 @@ final class TypeTools {
     return ImmutableList.of(
         new Example("C D E F G A B c", text("type.how.letters")),
         new Example("C,, C, C c c'", text("type.how.octaves")),
-        new Example("D D2 D3 D/ D//", text("type.how.lengths")),
+        new Example("D D2 D3 D/ D/4", text("type.how.lengths")),
         new Example("^F _B =c", text("type.how.accidentals")),
         new Example("z z2 Z", text("type.how.rests")),
-        new Example("DE FG", text("type.how.beams")),
+        new Example("DE F2", text("type.how.beams")),
         new Example("D>E (3DEF", text("type.how.rhythms")),
         new Example("(DEF) D2-D", text("type.how.slurs")),
         new Example("[DA]2 {c}d", text("type.how.chords")),
         new Example("| |: :| || |]", text("type.how.bars")),
-        new Example("vD uE .F LG !p!A", text("type.how.marks")),
+        new Example("vD .E uF !p!G LA", text("type.how.marks")),
         new Example("!<(!DEF!<)! G", text("type.how.hairpins")),
         new Example("\"^pizz.\"D \"_cresc.\"E", text("type.how.words")),
         new Example("[M:3/4] [K:G] [K:clef=treble]", text("type.how.changes")));

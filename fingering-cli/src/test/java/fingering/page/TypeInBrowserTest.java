@@ -105,7 +105,7 @@ class TypeInBrowserTest extends InBrowser {
   private static void cursorAtEnd() throws Exception {
     run(
         "(() => {const b = document.getElementById('abc'); b.focus();"
-            + " b.setSelectionRange(b.value.length, b.value.length)})()");
+            + " b.setSelectionRange(b.value.trimEnd().length, b.value.trimEnd().length)})()");
   }
 
   @ParameterizedTest
@@ -219,15 +219,15 @@ class TypeInBrowserTest extends InBrowser {
   void textSurvivesAReloadAndAProgramThatHasEnded() throws Exception {
     open(1280);
     typed("A B c d |");
-    browser().run("location.reload()");
-    browser().await("document.querySelector('.typing .system') && performance.now() < 60000");
+    browser().run("window.before = true; location.reload()");
+    browser().await("!window.before && document.querySelector('.typing .system')");
     assertThat(notes()).isEqualTo("A B c d |");
 
     server.close();
     cursorAtEnd();
     typed("e f");
     assertThat(text("#trouble")).contains("Your text is still here");
-    assertThat(box()).endsWith("e f");
+    assertThat(box()).contains("e f");
     assertThat(run("document.querySelectorAll('#staff .system').length").asInt()).isPositive();
   }
 

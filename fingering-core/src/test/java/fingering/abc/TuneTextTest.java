@@ -38,7 +38,7 @@ class TuneTextTest {
         "C D E F | G A B c/ | c4 |] @ 5:11 measure 2 has 3\u00bd beats, 4 expected",
         "C D E F | C/ | c4 |] @ 5:11 measure 2 has \u00bd beat, 4 expected",
         "C D E F | G A B c//// | c4 |] @ 5:11 measure 2 has 3 1/16 beats, 4 expected",
-        "C D E F | (3GAB | c4 |] @ 5:11 measure 2 has 2 beats, 4 expected",
+        "C D E F | (3GAB | c4 |] @ 5:13 measure 2 has 2 beats, 4 expected",
         "[M:6/8] C3 | G2 A/ | c3 |] @ 5:14 measure 2 has 5 eighths, 6 expected",
         "[M:2/2] C4 | D3 | c4 |] @ 5:14 measure 2 has 1\u00bd half notes, 2 expected",
         "C D E F | G A B c d | c4 |] @ 5:11 measure 2 has 5 beats, 4 expected"

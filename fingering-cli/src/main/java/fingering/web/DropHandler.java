@@ -1,5 +1,6 @@
 package fingering.web;
 
+import fingering.web.folder.ScoreName;
 import java.io.IOException;
 import java.util.Optional;
 

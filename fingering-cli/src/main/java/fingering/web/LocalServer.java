@@ -6,6 +6,7 @@ import com.google.common.collect.ImmutableList;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import fingering.tables.FingeringException;
+import fingering.web.folder.StudentsFolder;
 import fingering.web.typed.TypedFiles;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -45,6 +46,7 @@ public final class LocalServer implements AutoCloseable {
     lessons = new OpenLessons(adviser, new LessonKeeper(folder, clock));
     Frames frames = new Frames(gate);
     TeachersFolder teachers = new TeachersFolder(folder, secrets);
+    StudentsFolder students = new StudentsFolder(folder, name -> secrets.sign("student", name));
     routes =
         new Routes(
             gate,
@@ -53,6 +55,8 @@ public final class LocalServer implements AutoCloseable {
             ImmutableList.of(
                 new ResourceHandler(),
                 new HomeHandler(frames, teachers),
+                new StudentsHandler(frames, students, clock),
+                new BesideHandler(frames, students, lessons, adviser),
                 new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),
                 new LessonHandler(teachers, lessons, new LessonPages(frames))));

@@ -1,16 +1,8 @@
 package fingering.lesson;
 
 import com.google.common.collect.ImmutableList;
-import fingering.files.FileProblem;
-import fingering.files.TextFiles;
-import fingering.lesson.LessonFile.Update;
 import fingering.tables.FingeringException;
-import fingering.userfile.SmallFile;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
+import fingering.userfile.UserFileStore;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -21,6 +13,14 @@ import java.util.Optional;
  * program ends.
  */
 public final class LessonStore {
+  private static final UserFileStore<Lesson> STORE =
+      new UserFileStore<>(
+          "a lesson",
+          "remove some of its plans",
+          LessonFile::parse,
+          LessonFile::text,
+          LessonFile::update);
+
   private LessonStore() {}
 
   /**
@@ -39,20 +39,7 @@ public final class LessonStore {
    * @throws FingeringException if it is another file; the message is one sentence
    */
   public static void check(Path file) {
-    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      existing(file);
-    }
-  }
-
-  private static StoredLesson existing(Path file) {
-    try {
-      return StoredLesson.read(file);
-    } catch (FingeringException e) {
-      throw new FingeringException(
-          "%s is not a lesson, or has a mistake, and is not replaced: choose another name, or correct it. (%s)"
-              .formatted(file, e.getMessage()),
-          e);
-    }
+    STORE.check(file);
   }
 
   /**
@@ -68,41 +55,8 @@ public final class LessonStore {
    */
   public static Saved save(
       Path file, Lesson lesson, Optional<StoredLesson> before, LocalDate today) {
-    try {
-      if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-        String text = LessonFile.text(lesson);
-        checkSize(file, text);
-        TextFiles.create(file.toAbsolutePath(), text);
-        return new Saved(
-            new StoredLesson(file, lesson, text), Optional.empty(), ImmutableList.of());
-      }
-      StoredLesson old = existing(file);
-      if (before.isPresent() && !before.get().text().equals(old.text())) {
-        throw new FingeringException(
-            "%s has changed since it was read, and was not saved: run the command again."
-                .formatted(file));
-      }
-      Update update = LessonFile.update(old.text(), lesson);
-      if (update.text().equals(old.text())) {
-        return new Saved(old, Optional.empty(), ImmutableList.of());
-      }
-      checkSize(file, update.text());
-      Optional<Path> copy = TextFiles.keep(file, old.text(), today);
-      TextFiles.replace(file, update.text());
-      return new Saved(new StoredLesson(file, lesson, update.text()), copy, update.lostRemarks());
-    } catch (FileAlreadyExistsException e) {
-      throw new FingeringException(
-          "%s was made by another program meanwhile: run the command again.".formatted(file), e);
-    } catch (IOException e) {
-      throw new FingeringException(FileProblem.writing(file, e), e);
-    }
-  }
-
-  private static void checkSize(Path file, String text) {
-    if (text.getBytes(StandardCharsets.UTF_8).length > SmallFile.MAX_KIB * 1024) {
-      throw new FingeringException(
-          "%s would be larger than %d KiB, and was not saved: remove some of its plans."
-              .formatted(file, SmallFile.MAX_KIB));
-    }
+    UserFileStore.Saved saved = STORE.save(file, lesson, before.map(StoredLesson::text), today);
+    return new Saved(
+        new StoredLesson(file, lesson, saved.text()), saved.copy(), saved.lostRemarks());
   }
 }

@@ -25,6 +25,7 @@ import fingering.web.lesson.LessonEdit;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;
+import fingering.web.typed.TypedFiles;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,7 +67,7 @@ final class LessonHandler implements Handler {
     }
     OpenLesson open = opened.get();
     if (address.group(2) == null) {
-      return Optional.of(pages.page(open));
+      return Optional.of(pages.page(open, edit(open)));
     }
     ImmutableMap<String, String> query = request.query();
     return switch (address.group(2)) {
@@ -77,6 +78,15 @@ final class LessonHandler implements Handler {
       case "demands" -> Optional.of(demands(lessons.planned(open.id()).open()));
       default -> Optional.empty();
     };
+  }
+
+  /** Where the notes of a typed score of the folder are edited; empty for others. */
+  private String edit(OpenLesson open) {
+    return folder
+        .idOf(open.stored().scoreFile())
+        .filter(id -> TypedFiles.typed(open.stored().lesson().score()))
+        .map(id -> "/type?score=" + id)
+        .orElse("");
   }
 
   @Override

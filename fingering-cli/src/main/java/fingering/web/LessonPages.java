@@ -77,8 +77,12 @@ final class LessonPages {
     }
   }
 
-  /** The page without plans, which are asked for when it is shown. */
-  Reply page(OpenLesson open) {
+  /**
+   * The page without plans, which are asked for when it is shown.
+   *
+   * @param edit where its notes are edited; empty if they were not typed
+   */
+  Reply page(OpenLesson open, String edit) {
     Lesson lesson = open.lesson();
     OpenView view =
         new OpenView(
@@ -89,7 +93,8 @@ final class LessonPages {
             lesson.tempo().map(Tempo::toString).orElse(""),
             positions(),
             strings(),
-            LivePage.shapes());
+            LivePage.shapes(),
+            edit);
     return Reply.html(Reply.DONE, LivePage.open(frames.titled(open.title()), view));
   }
 

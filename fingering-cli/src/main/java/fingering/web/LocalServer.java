@@ -10,6 +10,7 @@ import fingering.web.folder.StudentsFolder;
 import fingering.web.lesson.Adviser;
 import fingering.web.lesson.LessonKeeper;
 import fingering.web.lesson.OpenLessons;
+import fingering.web.typed.TypedFiles;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
@@ -59,6 +60,7 @@ public final class LocalServer implements AutoCloseable {
                 new HomeHandler(frames, teachers),
                 new StudentsHandler(frames, students, clock),
                 new BesideHandler(frames, students, lessons, adviser),
+                new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),
                 new LessonHandler(teachers, lessons, new LessonPages(frames))));
     threads =

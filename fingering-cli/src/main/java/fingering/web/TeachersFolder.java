@@ -75,7 +75,7 @@ final class TeachersFolder {
         continue;
       }
       if (Inside.folder(folder, file)) {
-        entries.add(new Entry(secrets.sign(FILES, name), name, lesson));
+        entries.add(new Entry(id(name), name, lesson));
       } else {
         problems.add(text("home.link", name));
       }
@@ -92,6 +92,19 @@ final class TeachersFolder {
     } catch (IOException e) {
       throw new FingeringException(FileProblem.reading(folder, e), e);
     }
+  }
+
+  /** The id of a file of the folder. */
+  String id(String name) {
+    return secrets.sign(FILES, name);
+  }
+
+  /** The id of a file; empty if it is not one of this folder. */
+  Optional<String> idOf(Path file) {
+    return list().entries().stream()
+        .filter(entry -> folder.resolve(entry.name()).equals(file.toAbsolutePath().normalize()))
+        .map(Entry::id)
+        .findFirst();
   }
 
   /** The file with an id; empty if there is none, or it is a link that leads out of the folder. */

@@ -14,6 +14,7 @@ import gg.jte.Content;
  * @param positions the positions to choose for measures
  * @param strings the strings to choose for measures
  * @param shapes the shapes of notation, as SVG
+ * @param edit where its notes are edited; empty if they were not typed
  */
 public record OpenView(
     String address,
@@ -23,7 +24,8 @@ public record OpenView(
     String tempo,
     ImmutableList<Option> positions,
     ImmutableList<Option> strings,
-    Content shapes) {
+    Content shapes,
+    String edit) {
 
   /**
    * Something to choose from a menu.

@@ -7,6 +7,7 @@ import fingering.lesson.Lesson;
 import fingering.lesson.LessonStore;
 import fingering.lesson.StoredLesson;
 import fingering.tables.FingeringException;
+import fingering.web.folder.FileStamp;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;

@@ -4,6 +4,7 @@ import fingering.lesson.Lesson;
 import fingering.lesson.StoredLesson;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.Score;
+import fingering.web.folder.FileStamp;
 import java.nio.file.Path;
 import java.util.Optional;
 

@@ -12,6 +12,7 @@ import fingering.musicxml.reading.ScoreReader;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
 import fingering.userfile.SmallFile;
+import fingering.web.folder.FileStamp;
 import fingering.web.folder.ScoreName;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -111,7 +112,8 @@ public final class OpenLessons {
       // Whatever its name, the content may be a score.
       case SCORE, OTHER ->
           new StoredLesson(file.resolveSibling(name + ".yaml"), Lesson.of(name), "");
-      case PDF, PICTURE, SOUND -> throw new FingeringException(ScoreName.of(name).advice());
+      case PDF, PICTURE, SOUND, NOTATION ->
+          throw new FingeringException(ScoreName.of(name).advice());
     };
   }
 

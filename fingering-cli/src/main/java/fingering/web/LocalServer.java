@@ -62,7 +62,8 @@ public final class LocalServer implements AutoCloseable {
                 new BesideHandler(frames, students, lessons, adviser),
                 new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),
-                new LessonHandler(teachers, lessons, new LessonPages(frames))));
+                new LessonHandler(
+                    secrets, teachers, students, lessons, new LessonPages(frames, students))));
     threads =
         Executors.newFixedThreadPool(
             THREADS,

@@ -79,7 +79,7 @@ final class TypeHandler implements Handler {
     ImmutableList<HomeView.Entry> others =
         drafts.unsaved().stream()
             .filter(other -> !other.id().equals(draft.id()))
-            .map(other -> new HomeView.Entry(other.address(), title(other)))
+            .map(other -> new HomeView.Entry(other.address(), title(other), ""))
             .collect(ImmutableList.toImmutableList());
     String name = draft.name().replaceFirst("(?i)\\.abc$", "");
     return Reply.html(

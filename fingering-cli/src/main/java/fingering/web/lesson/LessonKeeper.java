@@ -39,6 +39,14 @@ public final class LessonKeeper {
     this.clock = clock;
   }
 
+  /** A lesson on a score that is not in the folder yet, as it will be there. */
+  StoredLesson of(Path score) {
+    return new StoredLesson(
+        folder.resolve(score.getFileName() + ".yaml"),
+        Lesson.of(score.toAbsolutePath().toString()),
+        "");
+  }
+
   /**
    * Saves a lesson.
    *

@@ -4,6 +4,7 @@ import fingering.lesson.StoredLesson;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.Score;
 import fingering.page.PageContent;
+import fingering.page.view.HandoutContent;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
 
@@ -27,4 +28,13 @@ public interface Adviser {
    * @throws FingeringException if the lesson does not fit the score
    */
   PageContent compare(ScoreFile file, Score score, StoredLesson lesson, Cancellation cancellation);
+
+  /**
+   * What the student of a lesson takes home: the plan that the lesson chooses, or else the one to
+   * take.
+   *
+   * @param plans the plans of the lesson
+   * @throws FingeringException if the lesson does not fit the score
+   */
+  HandoutContent handout(ScoreFile file, Score score, StoredLesson lesson, PageContent plans);
 }

@@ -51,6 +51,7 @@ public final class LocalServer implements AutoCloseable {
             scores,
             ImmutableList.of(
                 new ResourceHandler(),
+                new SoundHandler(scores, adviser),
                 new HomeHandler(frames, teachers),
                 new ScoreHandler(
                     frames, teachers, dropped, scores, new ScorePages(adviser, scores))));

@@ -7,6 +7,7 @@
   if (!player) {
     return;
   }
+
   // In seconds: how far ahead sounds are handed to the sound card, and how often.
   const AHEAD = 0.2;
   const EVERY = 0.025;
@@ -17,20 +18,23 @@
   const field = (name) => player.querySelector(`[data-player="${name}"]`);
   const body = document.body;
   const button = field("play");
+  const tapping = "tap" in player.dataset;
   let table = null;
   let chosen = null;
 
   let context = null;
   let out = null;
-  let playing = 0;
+  const sounding = new Set();
+  // What was handed over: stretches of music, each with its start and speed; the next event; the
+  // time of the end, once it is known; and the measure to go on with after a pause.
   let turns = [];
   let next = 0;
   let ending = Infinity;
   let resume = 0;
+  let playing = 0;
   let marked = [];
   let shown = -1;
   let system = null;
-  const sounding = new Set();
 
   // The measures that are played
 
@@ -56,113 +60,101 @@
     const end = closing.start + closing.length;
     const inside = (event) => event.start >= opening.start && event.start < end;
     const at = (start) => (lead + start - opening.start) / 1e6;
-    const clicks = table.clicks.filter(inside).map((click) => ({at: at(click.start), click}));
+    const bars = table.measures
+      .slice(first, last + 1)
+      .map((bar, i) => ({at: at(bar.start), index: first + i}));
+    const clicks = table.clicks.filter(inside).map(({start, kind}) => ({at: at(start), kind}));
     for (let early = 0; early < lead; early += opening.beat) {
-      const beat = early === 0 || early === opening.full ? "first" : "beat";
-      clicks.push({at: early / 1e6, click: {kind: beat}});
+      clicks.push({at: early / 1e6, kind: early % opening.full === 0 ? "first" : "beat"});
     }
     const marks = table.moments.filter(inside).map((moment) => ({
       at: at(moment.start),
       until: at(moment.start + Math.max(...moment.notes.map((note) => note[1]))),
       moment: moment.moment,
       plucked: moment.plucked,
-      notes: moment.notes.map(([midi, length]) => [
-        midi,
-        Math.min(length, end - moment.start) / 1e6,
-      ]),
+      notes: moment.notes.map(([midi, length]) => ({
+        pitch: 440 * 2 ** ((midi - 69) / 12),
+        length: Math.min(length, end - moment.start) / 1e6,
+      })),
     }));
     const events = [...clicks, ...marks].sort((one, other) => one.at - other.at);
-    return {first, last, events, marks, lead: lead / 1e6, length: at(end)};
+    return {events, marks, bars, length: at(end)};
   };
 
   // The sounds
 
-  const gain = (value) => {
-    const node = context.createGain();
-    node.gain.value = value;
+  const gain = (value, target) => {
+    const node = new GainNode(context, {gain: value});
+    node.connect(target);
     return node;
   };
 
   const wire = () => {
-    out = {all: gain(1), tones: gain(0), clicks: gain(0), parts: gain(0)};
-    out.all.connect(context.destination);
-    out.tones.connect(out.all);
-    out.clicks.connect(out.all);
-    out.parts.connect(out.clicks);
-    out.wave = context.createPeriodicWave(
-      new Float32Array(PARTIALS.length),
-      new Float32Array(PARTIALS),
-    );
+    const all = gain(1, context.destination);
+    const click = gain(0, all);
+    const wave = new PeriodicWave(context, {imag: PARTIALS});
+    out = {all, click, wave, tones: gain(0, all), parts: gain(0, click)};
     mix();
   };
 
   const mix = () => {
-    if (out) {
-      for (const [node, name] of [["tones", "tones"], ["clicks", "click"], ["parts", "parts"]]) {
-        const value = field(name).checked ? 1 : 0;
-        out[node].gain.setTargetAtTime(value, context.currentTime, 0.01);
-      }
+    for (const name of out ? ["tones", "click", "parts"] : []) {
+      out[name].gain.setTargetAtTime(field(name).checked ? 1 : 0, context.currentTime, 0.01);
     }
   };
 
-  const voice = (frequency, when, end, target) => {
-    const source = context.createOscillator();
-    const level = gain(0);
-    source.frequency.value = frequency;
-    source.connect(level);
-    level.connect(target);
+  /** The level, silent at first, of a tone. */
+  const voice = (options, when, end, target) => {
+    const source = new OscillatorNode(context, options);
+    const node = gain(0, target);
+    source.connect(node);
     source.start(when);
     source.stop(end);
     sounding.add(source);
     source.onended = () => {
       sounding.delete(source);
-      level.disconnect();
+      node.disconnect();
     };
-    level.gain.setValueAtTime(0, when);
-    return {source, level: level.gain};
+    node.gain.setValueAtTime(0, when);
+    return node.gain;
   };
 
-  const bow = (midi, when, length, loud) => {
-    const end = when + length + 0.015;
-    const {source, level} = voice(440 * 2 ** ((midi - 69) / 12), when, end + 0.02, out.tones);
-    source.setPeriodicWave(out.wave);
-    level.linearRampToValueAtTime(loud, when + Math.min(0.035, length / 3));
-    level.linearRampToValueAtTime(0.8 * loud, Math.max(when + length / 2, end - 0.06));
+  const tone = (pitch, plucked, when, length, loud) => {
+    const end = when + (plucked ? Math.min(1.2, Math.max(0.35, length)) : length + 0.015);
+    const options = {frequency: pitch, periodicWave: out.wave};
+    const level = voice(options, when, end + 0.02, out.tones);
+    if (plucked) {
+      level.linearRampToValueAtTime(1.2 * loud, when + 0.006);
+      level.exponentialRampToValueAtTime(0.02 * loud, end - 0.03);
+    } else {
+      level.linearRampToValueAtTime(loud, when + Math.min(0.035, length / 3));
+      level.linearRampToValueAtTime(0.8 * loud, Math.max(when + length / 2, end - 0.06));
+    }
     level.linearRampToValueAtTime(0, end);
   };
 
-  const pluck = (midi, when, length, loud) => {
-    const end = when + Math.min(1.2, Math.max(0.35, length));
-    const {source, level} = voice(440 * 2 ** ((midi - 69) / 12), when, end + 0.02, out.tones);
-    source.setPeriodicWave(out.wave);
-    level.linearRampToValueAtTime(1.2 * loud, when + 0.006);
-    level.exponentialRampToValueAtTime(0.02 * loud, end - 0.03);
-    level.linearRampToValueAtTime(0, end);
-  };
-
-  const tick = (kind, when) => {
+  const click = (kind, when) => {
     const part = kind === "part";
-    const pitch = kind === "first" ? 1760 : 1175;
-    const {level} = voice(pitch, when, when + 0.07, part ? out.parts : out.clicks);
+    const options = {frequency: kind === "first" ? 1760 : 1175};
+    const level = voice(options, when, when + 0.07, part ? out.parts : out.click);
     level.linearRampToValueAtTime(part ? 0.1 : 0.25, when + 0.003);
     level.linearRampToValueAtTime(0, when + 0.05);
   };
 
-  const sound = (event, when, rate) => {
-    if (event.click) {
-      tick(event.click.kind, when);
-      return;
+  const sound = (event, when, speed) => {
+    if (event.kind) {
+      click(event.kind, when);
     }
-    for (const [midi, length] of event.notes) {
-      (event.plucked ? pluck : bow)(midi, when, length / rate, LOUD / event.notes.length);
+    for (const {pitch, length} of event.notes ?? []) {
+      tone(pitch, event.plucked, when, length / speed, LOUD / event.notes.length);
     }
   };
 
   // The clock
 
-  const rate = () => Number(field("tempo").value) / table.goal;
   const place = (now, time) => now.at + (time - now.time) * now.rate;
-  const start = (time, at, music) => turns.push({time, at, rate: rate(), music});
+  const start = (time, at, music) =>
+    turns.push({time, at, music, rate: field("tempo").value / table.goal});
 
   const schedule = () => {
     const until = context.currentTime + AHEAD;
@@ -209,21 +201,9 @@
     while (turns.length > 1 && turns[1].time <= time) {
       turns.shift();
     }
-    const now = turns[0];
-    const at = place(now, time);
-    const music = now.music;
-    let low = 0;
-    let high = music.marks.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (music.marks[middle].at <= at) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    const mark = music.marks[low - 1];
-    show(mark && at < mark.until && time >= now.time ? mark.moment : -1);
+    const at = place(turns[0], time);
+    const mark = turns[0].music.marks.findLast((one) => one.at <= at);
+    show(mark && at < mark.until && time >= turns[0].time ? mark.moment : -1);
     if (time > ending) {
       pause();
       resume = 0;
@@ -237,8 +217,7 @@
       return;
     }
     marked.forEach((frame) => frame.classList.remove("now"));
-    marked =
-      moment < 0 ? [] : [...document.querySelectorAll(`rect.moment[data-moment="${moment}"]`)];
+    marked = [...document.querySelectorAll(`rect.moment[data-moment="${moment}"]`)];
     marked.forEach((frame) => frame.classList.add("now"));
     shown = moment;
     const seen = marked.find((frame) => frame.getClientRects().length > 0);
@@ -255,11 +234,11 @@
 
   // The buttons
 
-  const play = async () => {
-    if (playing || !(table || (await load()))) {
+  const play = () => {
+    if (playing || !table) {
       return;
     }
-    context = context || new AudioContext();
+    context ??= new AudioContext();
     context.resume();
     wire();
     const {first, last} = chosenBars();
@@ -281,27 +260,20 @@
     }
     clearInterval(playing);
     playing = 0;
-    const {music} = turns[0];
-    const time = table.measures[music.first].start / 1e6 + place(turns[0], heard()) - music.lead;
-    const bars = table.measures.slice(0, music.last + 1);
-    resume = Math.max(music.first, bars.filter((bar) => bar.start / 1e6 <= time).length - 1);
+    const at = place(turns[0], heard());
+    const [opening, ...later] = turns[0].music.bars;
+    resume = (later.findLast((bar) => bar.at <= at) || opening).index;
     const old = out.all;
     old.gain.setTargetAtTime(0, context.currentTime, 0.01);
     sounding.forEach((source) => source.stop(context.currentTime + 0.1));
-    setTimeout(() => old.disconnect(), 200);
+    setTimeout(() => {
+      old.disconnect();
+      if (!playing) {
+        context.suspend();
+      }
+    }, 200);
     show(-1);
     button.textContent = player.dataset.play;
-  };
-
-  const toggle = () => (playing ? pause() : play());
-
-  const again = () => {
-    resume = 0;
-    if (playing) {
-      pause();
-      resume = 0;
-      play();
-    }
   };
 
   const tempo = () => {
@@ -310,86 +282,73 @@
       schedule();
       const time = context.currentTime + AHEAD;
       const now = turns[turns.length - 1];
-      if (ending === Infinity && time > now.time) {
-        start(time, place(now, time), now.music);
-      } else if (ending === Infinity) {
-        now.rate = rate();
-      }
+      start(time, place(now, time), now.music);
     }
   };
 
   // The choice of measures
 
+  const number = (index) => table.measures.find((bar) => bar.measure === index)?.number ?? "";
+  const measure = (frame) => Number(frame.id.replace(/\D/g, ""));
+
   const select = (from, to) => {
     chosen = from < 0 ? null : {from: Math.min(from, to), to: Math.max(from, to)};
-    const number = (index) => {
-      const bar = table && table.measures.find((one) => one.measure === index);
-      return bar ? bar.number : "";
-    };
-    field("from").value = chosen ? number(chosen.from) : "";
-    field("to").value = chosen ? number(chosen.to) : "";
+    field("from").value = chosen && table ? number(chosen.from) : "";
+    field("to").value = chosen && table ? number(chosen.to) : "";
     field("trouble").textContent = "";
-    if ("tap" in player.dataset) {
-      document.querySelectorAll(".target").forEach((frame) => {
-        const measure = Number(frame.id.replace(/\D/g, ""));
-        const inside = chosen && measure >= chosen.from && measure <= chosen.to;
+    if (tapping) {
+      document.querySelectorAll("#music .target").forEach((frame) => {
+        const inside = chosen && measure(frame) >= chosen.from && measure(frame) <= chosen.to;
         frame.classList.toggle("chosen", Boolean(inside));
       });
     }
-    again();
-  };
-
-  const typed = () => {
-    const numbers = ["from", "to"].map((name) => field(name).value.trim());
-    const from = numbers[0] || numbers[1];
-    const to = numbers[1] || numbers[0];
-    const bars = table.measures.slice().sort((one, other) => one.measure - other.measure);
-    const first = bars.find((bar) => bar.number === from);
-    const last = bars.reverse().find((bar) => bar.number === to);
-    if (from === "") {
-      select(-1, -1);
-    } else if (first && last) {
-      select(first.measure, last.measure);
-    } else {
-      field("trouble").textContent = player.dataset.unknown.replace("#", first ? to : from);
+    resume = 0;
+    if (playing) {
+      pause();
+      resume = 0;
+      play();
     }
   };
 
+  const typed = () => {
+    const [one, other] = ["from", "to"].map((name) => field(name).value.trim());
+    const from = one || other;
+    const to = other || one;
+    const bars = [...table.measures].sort((first, second) => first.measure - second.measure);
+    const first = bars.find((bar) => bar.number === from);
+    const last = bars.findLast((bar) => bar.number === to);
+    if (from && !(first && last)) {
+      field("trouble").textContent = player.dataset.unknown.replace("#", first ? to : from);
+    } else {
+      select(first ? first.measure : -1, last ? last.measure : -1);
+    }
+  };
+
+  /** A tap chooses a measure, another one the measures from there, and the same one all. */
   const tapped = (event) => {
     const frame = document
       .elementsFromPoint(event.clientX, event.clientY)
       .find((element) => element.classList.contains("target"));
-    if (!frame) {
-      return;
-    }
-    const measure = Number(frame.id.replace(/\D/g, ""));
-    const one = chosen && chosen.from === chosen.to;
-    if (one && chosen.from === measure) {
-      select(-1, -1);
-    } else {
-      select(one ? chosen.from : measure, measure);
+    if (frame) {
+      const one = chosen && chosen.from === chosen.to ? chosen.from : -1;
+      const same = one === measure(frame);
+      select(same ? -1 : one < 0 ? measure(frame) : one, measure(frame));
     }
   };
 
   // The table
 
   const take = (text) => {
-    const known = table;
     table = JSON.parse(text);
     const range = field("tempo");
-    range.min = table.slowest;
+    range.min = table.slowest + (table.goal % 1);
     range.max = table.goal;
-    range.value = known ? Math.min(range.value, table.goal) : table[player.dataset.begin];
+    range.value = table[player.dataset.begin];
     tempo();
     player.hidden = false;
   };
 
   const load = async () => {
-    const inline = document.getElementById("sound");
-    if (inline) {
-      take(inline.textContent);
-      return true;
-    }
     try {
       const known = table ? table.key : "";
       const answer = await fetch(`${player.dataset.sound}?known=${known}`);
@@ -402,7 +361,6 @@
     } catch (gone) {
       field("trouble").textContent = body.dataset.gone;
     }
-    return Boolean(table);
   };
 
   let waiting = 0;
@@ -410,10 +368,11 @@
     clearTimeout(waiting);
     waiting = setTimeout(load, 100);
   });
+  const toggle = () => (playing ? pause() : play());
   button.addEventListener("click", toggle);
   document.addEventListener("keydown", (event) => {
     const typing = event.target.closest("input, select, textarea, button, a");
-    if (event.code === "Space" && event.target.closest(".music") && !typing) {
+    if (event.code === "Space" && event.target.closest("#music") && !typing) {
       event.preventDefault();
       toggle();
     }
@@ -421,8 +380,8 @@
   ["tones", "click", "parts"].forEach((name) => field(name).addEventListener("change", mix));
   ["from", "to"].forEach((name) => field(name).addEventListener("change", typed));
   field("tempo").addEventListener("input", tempo);
-  if ("tap" in player.dataset) {
-    document.querySelectorAll(".music").forEach((one) => one.addEventListener("click", tapped));
+  if (tapping) {
+    document.querySelector("#music .played").addEventListener("click", tapped);
   }
   new MutationObserver(() => {
     if (table) {
@@ -431,7 +390,8 @@
     }
   }).observe(body, {attributeFilter: ["data-from", "data-to"]});
   window.fingeringPlayer = {select, play, pause, playing: () => playing > 0};
-  if (document.getElementById("sound")) {
-    load();
+  const inline = document.getElementById("sound");
+  if (inline) {
+    take(inline.textContent);
   }
 })();

@@ -27,7 +27,10 @@ import java.util.Set;
  */
 public final class GiftPage {
   /** The largest file, in bytes: phones open it at once, and mail servers take it. */
-  static final int MOST = 1_000_000;
+  private static final int MOST = 1_000_000;
+
+  /** The size of a file with short lines alone that leaves room for long ones. */
+  private static final int ROOMY = MOST * 6 / 10;
 
   private GiftPage() {}
 
@@ -37,14 +40,12 @@ public final class GiftPage {
    * @throws FingeringException if the music is too long
    */
   public static String of(HandoutContent content, SoundTable sound) {
-    String page = page(content, sound, true);
-    if (size(page) > MOST) {
-      page = page(content, sound, false);
-    }
-    if (size(page) > MOST) {
+    String narrow = page(content, sound, false);
+    if (size(narrow) > MOST) {
       throw new FingeringException(text("gift.large"));
     }
-    return page;
+    String both = size(narrow) > ROOMY ? narrow : page(content, sound, true);
+    return size(both) > MOST ? narrow : both;
   }
 
   private static int size(String page) {

@@ -56,9 +56,10 @@ public record SoundTable(String key, String json) {
         .put("countIn", times.countIn());
     measures(table.putArray("measures"), times, passage);
     moments(table.putArray("moments"), times, passage);
-    clicks(table.putArray("clicks"), times);
+    clicks(table.putObject("clicks"), times);
+    ArrayNode tempi = table.putArray("tempi");
     for (Change change : times.tempi()) {
-      table.withArray("tempi").addObject().put("start", change.start()).put("tempo", change.tempo().toString());
+      tempi.addObject().put("start", change.start()).put("tempo", change.tempo().toString());
     }
     String key =
         Hashing.sha256()
@@ -107,7 +108,7 @@ public record SoundTable(String key, String json) {
     }
   }
 
-  private static void clicks(ArrayNode clicks, NoteTimes times) {
+  private static void clicks(ObjectNode clicks, NoteTimes times) {
     for (Click click : times.clicks()) {
       if (click.start() >= times.countIn()) {
         String kind =
@@ -116,7 +117,7 @@ public record SoundTable(String key, String json) {
               case BEAT -> "beat";
               case SUBDIVISION -> "part";
             };
-        clicks.addObject().put("start", click.start()).put("kind", kind);
+        clicks.withArray(kind).add(click.start());
       }
     }
   }

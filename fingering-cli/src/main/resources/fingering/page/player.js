@@ -58,16 +58,19 @@
     const closing = table.measures[last];
     const lead = countIn ? opening.full + Math.max(0, opening.full - opening.length) : 0;
     const end = closing.start + closing.length;
-    const inside = (event) => event.start >= opening.start && event.start < end;
+    const within = (time) => time >= opening.start && time < end;
     const at = (start) => (lead + start - opening.start) / 1e6;
     const bars = table.measures
       .slice(first, last + 1)
       .map((bar, i) => ({at: at(bar.start), index: first + i}));
-    const clicks = table.clicks.filter(inside).map(({start, kind}) => ({at: at(start), kind}));
+    const clicks = Object.entries(table.clicks).flatMap(([kind, starts]) =>
+      starts.filter(within).map((time) => ({at: at(time), kind})),
+    );
     for (let early = 0; early < lead; early += opening.beat) {
       clicks.push({at: early / 1e6, kind: early % opening.full === 0 ? "first" : "beat"});
     }
-    const marks = table.moments.filter(inside).map((moment) => ({
+    const moments = table.moments.filter((moment) => within(moment.start));
+    const marks = moments.map((moment) => ({
       at: at(moment.start),
       until: at(moment.start + Math.max(...moment.notes.map((note) => note[1]))),
       moment: moment.moment,

@@ -81,9 +81,10 @@ class SoundTest {
             "1 m0 7000000 [[67,1000000],[71,1000000]]",
             "3 m2 8000000 [[74,2000000]]",
             "4 m3 10000000 [[76,2000000]]");
-    assertThat(table.path("clicks")).hasSize(20);
-    assertThat(table.path("clicks").get(1).toString())
-        .isEqualTo("{\"start\":2500000,\"kind\":\"part\"}");
+    assertThat(table.at("/clicks/first").toString())
+        .isEqualTo("[2000000,4000000,6000000,8000000,10000000]");
+    assertThat(table.at("/clicks/beat")).hasSize(5);
+    assertThat(table.at("/clicks/part")).hasSize(10);
     assertThat(table.path("measures").get(1).toString())
         .isEqualTo(
             "{\"measure\":1,\"number\":\"2\",\"start\":4000000,\"length\":2000000,"

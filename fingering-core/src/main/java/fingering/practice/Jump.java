@@ -3,6 +3,8 @@ package fingering.practice;
 import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
 import fingering.music.Place;
+import fingering.music.print.PrintedMeasure;
+import fingering.music.print.PrintedMeasure.Bar;
 import fingering.music.print.PrintedPart;
 import fingering.music.print.PrintedText;
 import fingering.music.print.PrintedText.Kind;
@@ -34,18 +36,37 @@ record Jump(int after, int target, Optional<Integer> until, Optional<Integer> co
   /** The first jump of a passage; empty if there is none, or its target is not in the passage. */
   static Optional<Jump> of(Passage passage, PrintedPart printed) {
     ImmutableList<PrintedText> texts = printed.texts();
-    boolean opening = passage.measures().get(0).index() == 0;
     Optional<Integer> segno = signs(texts, "segno").stream().findFirst().map(Jump::measure);
     for (PrintedText text : texts) {
       Optional<Integer> target =
-          is(text, DA_CAPO) && opening
-              ? Optional.of(0)
+          is(text, DA_CAPO)
+              ? beginning(passage, printed, fine(texts).orElse(measure(text)))
               : is(text, DAL_SEGNO) ? segno : Optional.empty();
       if (target.isPresent() && target.get() <= measure(text)) {
         return Optional.of(jump(text, target.get(), texts));
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * The first measure of the movement that has a measure; empty if it is not in the passage. A
+   * final bar line before it ends the movement before.
+   */
+  private static Optional<Integer> beginning(Passage passage, PrintedPart printed, int measure) {
+    Optional<Integer> closing =
+        printed.measures().stream()
+            .filter(one -> one.index() < measure && one.end() == Bar.FINAL)
+            .map(PrintedMeasure::index)
+            .reduce((one, later) -> later);
+    int first = passage.measures().get(0).index();
+    return closing
+        .map(index -> index + 1)
+        .or(() -> first == 0 ? Optional.of(first) : Optional.empty());
+  }
+
+  private static Optional<Integer> fine(List<PrintedText> texts) {
+    return texts.stream().filter(one -> is(one, FINE)).map(Jump::measure).findFirst();
   }
 
   private static Jump jump(PrintedText text, int target, List<PrintedText> texts) {
@@ -57,12 +78,7 @@ record Jump(int after, int target, Optional<Integer> until, Optional<Integer> co
         return new Jump(after, target, until, coda);
       }
     }
-    Optional<Integer> fine =
-        texts.stream()
-            .filter(one -> is(one, FINE))
-            .map(Jump::measure)
-            .filter(at -> at >= target)
-            .findFirst();
+    Optional<Integer> fine = fine(texts).filter(at -> at >= target);
     return new Jump(after, target, fine, Optional.empty());
   }
 

@@ -12,6 +12,7 @@ import fingering.practice.PlayingOrder.Span;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -102,6 +103,11 @@ public record NoteTimes(
     private final Passage passage;
     private final double slower;
     private final ImmutableList<TempoChange> tempi;
+
+    /** The times of the tempi, in quarter notes and in microseconds from the start. */
+    private final double[] changeAt;
+
+    private final double[] changeMicros;
     private final BigFraction click;
     private final Measure first;
 
@@ -125,6 +131,13 @@ public record NoteTimes(
           .map(change -> new TempoChange(change.start(), scaled(change.tempo())))
           .forEach(scaled::add);
       tempi = scaled.build();
+      changeAt = tempi.stream().mapToDouble(change -> change.start().doubleValue()).toArray();
+      changeMicros = new double[changeAt.length];
+      for (int i = 1; i < changeAt.length; i++) {
+        changeMicros[i] =
+            changeMicros[i - 1]
+                + (changeAt[i] - changeAt[i - 1]) * MINUTE / quarters(tempi.get(i - 1).tempo());
+      }
       click = BeatConversion.clicks(opening).unit().quarters();
       BigFraction lacking = full(first).subtract(first.length());
       missing = lacking.signum() > 0 ? lacking : BigFraction.ZERO;
@@ -145,17 +158,10 @@ public record NoteTimes(
 
     /** Returns the microseconds from the start of the passage to a time in quarter notes. */
     private double micros(BigFraction at) {
-      double micros = 0;
-      for (int i = 0; i < tempi.size(); i++) {
-        boolean last = i == tempi.size() - 1 || tempi.get(i + 1).start().compareTo(at) >= 0;
-        BigFraction end = last ? at : tempi.get(i + 1).start();
-        double length = end.subtract(tempi.get(i).start()).doubleValue();
-        micros += length * MINUTE / quarters(tempi.get(i).tempo());
-        if (last) {
-          break;
-        }
-      }
-      return micros;
+      double quarter = at.doubleValue();
+      int found = Arrays.binarySearch(changeAt, quarter);
+      int i = Math.max(0, found < 0 ? -found - 2 : found);
+      return changeMicros[i] + (quarter - changeAt[i]) * MINUTE / quarters(tempi.get(i).tempo());
     }
 
     private Tempo tempoAt(BigFraction at) {

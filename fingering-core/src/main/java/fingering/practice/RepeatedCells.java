@@ -44,9 +44,16 @@ record RepeatedCells(ImmutableList<Cell> cells, ImmutableList<Section> sections)
    * @param forward whether a repeat starts here
    * @param back whether a repeat ends here
    * @param times how often that repeat is played
+   * @param closing whether a movement ends here
    */
   record Cell(
-      BigFraction from, BigFraction to, int measure, boolean forward, boolean back, int times) {}
+      BigFraction from,
+      BigFraction to,
+      int measure,
+      boolean forward,
+      boolean back,
+      int times,
+      boolean closing) {}
 
   /**
    * Cells that are repeated.
@@ -113,19 +120,27 @@ record RepeatedCells(ImmutableList<Cell> cells, ImmutableList<Section> sections)
         boolean back = bar.bar() == Bar.REPEAT;
         boolean inside = at.compareTo(from) > 0 && at.compareTo(end) < 0;
         if (inside && (back || bar.repeatStart())) {
-          cells.add(new Cell(from, at, measure.index(), forward, back, USUAL));
+          cells.add(new Cell(from, at, measure.index(), forward, back, USUAL, false));
           from = at;
           forward = bar.repeatStart();
         }
       }
-      boolean back = sign.filter(one -> one.end() == Bar.REPEAT).isPresent();
+      Bar bar = sign.map(PrintedMeasure::end).orElse(Bar.SINGLE);
       int times = sign.map(PrintedMeasure::repeatTimes).orElse(USUAL);
-      cells.add(new Cell(from, end, measure.index(), forward, back, Math.min(times, MOST)));
+      cells.add(
+          new Cell(
+              from,
+              end,
+              measure.index(),
+              forward,
+              bar == Bar.REPEAT,
+              Math.min(times, MOST),
+              bar == Bar.FINAL));
     }
     return cells.build();
   }
 
-  /** A section begins at a sign, after the section before, or with the part. */
+  /** A section begins at a sign, after the section before, or with the movement. */
   private static ImmutableList<Section> sections(
       List<Cell> cells, PrintedPart printed, boolean opening) {
     ImmutableList.Builder<Section> sections = ImmutableList.builder();
@@ -136,6 +151,9 @@ record RepeatedCells(ImmutableList<Cell> cells, ImmutableList<Section> sections)
         start = Optional.of(at);
       }
       int last = at;
+      if (cells.get(at).closing()) {
+        start = Optional.of(at + 1);
+      }
       if (cells.get(at).back()) {
         if (start.isPresent()) {
           Section section = section(cells, printed, start.get(), at);

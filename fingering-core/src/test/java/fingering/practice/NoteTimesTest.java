@@ -33,8 +33,8 @@ class NoteTimesTest {
       "<barline location=\"left\"><repeat direction=\"forward\"/></barline>";
 
   /**
-   * Measures of one half note each, at quarter = 60 in 2/4, written as words: {@code |:} and {@code
-   * :|} are repeats, {@code :3|} one that is played three times, {@code [1} begins an ending and
+   * Measures of one half note each, in 2/4, written as words: {@code ||} is a final bar line, {@code
+   * |:} and {@code :|} are repeats, {@code :3|} one that is played three times, {@code [1} begins an ending and
    * {@code ]} ends it, other words are directions. A comma ends a measure.
    */
   private static Score score(String music) {
@@ -50,6 +50,9 @@ class NoteTimesTest {
           case "|:" -> before.append(FORTH);
           case ":|" -> after.append(BACK.formatted(""));
           case ":3|" -> after.append(BACK.formatted(" times=\"3\""));
+          case "||" ->
+              after.append(
+                  "<barline location=\"right\"><bar-style>light-heavy</bar-style></barline>");
           case "]" ->
               after.append(
                   "<barline location=\"right\"><ending number=\"1\" type=\"stop\"/></barline>");
@@ -119,7 +122,9 @@ class NoteTimesTest {
         "|: x, [1 x, x :| ], [2 x ], |: x :| = 1 2 3 1 4 5 5",
         "|: x, [1 x :| ], x = 1 2 1 3",
         "|: x, [1 x ], x :|, x = 1 2 3 1 3 4",
+        "x, x ||, x, x :|, x = 1 2 3 4 3 4 5",
         "x, x Fine, x D.C._al_Fine = 1 2 3 1 2",
+        "x ||, x, x Fine ||, x D.C._al_Fine = 1 2 3 4 2 3",
         "x, segno x, x Fine, x D.S._al_Fine = 1 2 3 4 2 3",
         "x, segno x, x To_Coda, x D.S._al_Coda, coda x = 1 2 3 4 2 3 5",
         "x, x, coda x, x D.C._al_Coda, coda x = 1 2 3 4 1 2 5",
